@@ -1,0 +1,198 @@
+//! The axes of taste, their noticeable steps, and the difference of two drinks.
+//!
+//! A noticeable step is a Weber fraction of the standard's value with a floor: `step = max(fraction · |standard|, floor)`.
+//! The distance of two drinks is the root of the weighted sum of squared steps.
+
+use super::cause::Cause;
+use super::measurand::{Measurand, flavour_figure};
+use super::published::noticeable;
+use super::report::{Balance, Contribution};
+use crate::book::{Axis, Settings};
+
+/// Where a drink stands on one axis.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AxisValue {
+    /// The axis.
+    pub axis: Axis,
+    /// The value, in [`Axis::unit`]; `None` when something that it needs is not stated.
+    pub value: Option<f64>,
+    /// Its standard uncertainty.
+    pub u: Option<f64>,
+    /// The noticeable step around this value.
+    pub step: f64,
+    /// Weight of the axis in a distance.
+    pub weight: f64,
+}
+
+/// How two drinks differ on one axis.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AxisDifference {
+    /// The axis.
+    pub axis: Axis,
+    /// Value of the standard.
+    pub standard: Option<f64>,
+    /// Value of the other drink.
+    pub value: Option<f64>,
+    /// The noticeable step around the standard's value.
+    pub step: f64,
+    /// Weight of the axis.
+    pub weight: f64,
+    /// (value − standard) / step; `None` when one of them is not known.
+    pub steps: Option<f64>,
+    /// Standard uncertainty of the difference, in steps: what both drinks share cancels.
+    pub u_steps: Option<f64>,
+    /// Standard deviation of the difference by the counter's own scatter alone, in steps.
+    pub scatter_steps: Option<f64>,
+}
+
+/// How two drinks differ.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Difference {
+    /// Axis by axis.
+    pub axes: Vec<AxisDifference>,
+    /// Root of the weighted sum of squared steps over the axes that are known; `None` when none is.
+    pub distance: Option<f64>,
+}
+
+impl Difference {
+    /// Whether every axis that is known lies within one step; `None` when an axis is not known.
+    pub fn within_one_step(&self) -> Option<bool> {
+        if self.axes.iter().any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0)) {
+            return Some(false);
+        }
+        self.axes.iter().all(|axis| axis.steps.is_some()).then_some(true)
+    }
+
+    /// Whether every known difference is within twice the counter's own scatter.
+    pub fn within_scatter(&self) -> bool {
+        let mut known = self.axes.iter().filter_map(|axis| axis.steps.zip(axis.scatter_steps));
+        known.all(|(steps, scatter)| steps.abs() <= 2.0 * scatter + 1e-9)
+    }
+
+    /// Axes that can't be compared because something is not stated.
+    pub fn not_compared(&self) -> impl Iterator<Item = &Axis> {
+        self.axes.iter().filter(|axis| axis.steps.is_none()).map(|axis| &axis.axis)
+    }
+}
+
+/// The distance of steps with their weights; `None` when none is known.
+pub fn overall_distance(steps: impl Iterator<Item = (Option<f64>, f64)>) -> Option<f64> {
+    let mut known = steps.filter_map(|(steps, weight)| steps.map(|steps| weight * steps * steps)).peekable();
+    known.peek()?;
+    Some(known.sum::<f64>().sqrt())
+}
+
+/// The noticeable step of an axis around a value, and the weight of the axis: the shop's own, else the published default.
+pub fn noticeable_step(settings: &Settings, axis: &Axis, standard: f64) -> (f64, f64) {
+    if let Some(own) = settings.steps.iter().find(|own| own.axis == *axis) {
+        let step = (own.fraction * standard.abs()).max(own.floor);
+        return (step.max(f64::MIN_POSITIVE), own.weight);
+    }
+    let default = match axis {
+        Axis::Sweetness => noticeable::SWEETNESS,
+        Axis::TeaStrength => noticeable::TEA_STRENGTH,
+        Axis::Flavour(_) => noticeable::FLAVOUR,
+        Axis::Creaminess => noticeable::CREAMINESS,
+        Axis::Acidity => noticeable::ACIDITY,
+        Axis::Body => noticeable::BODY,
+        Axis::Temperature => noticeable::TEMPERATURE,
+        Axis::Volume => noticeable::VOLUME,
+    };
+    // Sugar counts in sweetness and in body alike; body has therefore a low weight (assumed).
+    let weight = if *axis == Axis::Body { 0.25 } else { 1.0 };
+    (default.around(standard), weight)
+}
+
+/// The figure behind a fixed axis; `None` for a flavour.
+fn measurand_of(axis: &Axis) -> Option<Measurand> {
+    match axis {
+        Axis::Sweetness => Some(Measurand::Sweetness),
+        Axis::TeaStrength => Some(Measurand::TeaStrength),
+        Axis::Creaminess => Some(Measurand::Creaminess),
+        Axis::Acidity => Some(Measurand::Acidity),
+        Axis::Body => Some(Measurand::Body),
+        Axis::Temperature => Some(Measurand::ServingTemperature),
+        Axis::Volume => Some(Measurand::Volume),
+        Axis::Flavour(_) => None,
+    }
+}
+
+/// The slot of an axis among the figures of a drink; `None` for a flavour that the drink does not name.
+pub(super) fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
+    match axis {
+        Axis::Flavour(name) => flavours.iter().position(|known| known == name).map(flavour_figure),
+        fixed => measurand_of(fixed).map(Measurand::slot),
+    }
+}
+
+/// The axes of a drink: sweetness, tea, its flavours, then the others.
+pub(super) fn axes_of(flavours: &[String]) -> Vec<Axis> {
+    let mut axes = vec![Axis::Sweetness, Axis::TeaStrength];
+    axes.extend(flavours.iter().cloned().map(Axis::Flavour));
+    axes.extend([Axis::Creaminess, Axis::Acidity, Axis::Body, Axis::Temperature, Axis::Volume]);
+    axes
+}
+
+pub(super) fn value_on(balance: &Balance, axis: &Axis) -> Option<f64> {
+    match measurand_of(axis) {
+        Some(measurand) => balance.figures.complete(measurand),
+        // A flavour that no ingredient of the drink names is not in it.
+        None => Some(slot_of(&balance.flavours, axis).map_or(0.0, |slot| balance.figures.of[slot])),
+    }
+}
+
+fn effect(contribution: &Contribution, slot: Option<usize>) -> f64 {
+    slot.map_or(0.0, |slot| contribution.effect[slot])
+}
+
+/// How another drink differs from the standard, in noticeable steps.
+///
+/// Causes that both share (a pump, a label, a sugar's sweetness) cancel as far as they act alike; the scatter of the uses
+/// is drawn anew for each drink and adds.
+pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> Difference {
+    let mut flavours = standard.flavours.clone();
+    flavours.extend(other.flavours.iter().filter(|name| !standard.flavours.contains(name)).cloned());
+    let axes: Vec<AxisDifference> =
+        axes_of(&flavours).into_iter().map(|axis| axis_difference(settings, standard, other, axis)).collect();
+    let distance = overall_distance(axes.iter().map(|axis| (axis.steps, axis.weight)));
+    Difference { axes, distance }
+}
+
+fn axis_difference(settings: &Settings, standard: &Balance, other: &Balance, axis: Axis) -> AxisDifference {
+    let (from, to) = (value_on(standard, &axis), value_on(other, &axis));
+    let (step, weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
+    let slots = (slot_of(&standard.flavours, &axis), slot_of(&other.flavours, &axis));
+    let (mut squares, mut own_squares) = (0.0, 0.0);
+    for contribution in &standard.contributions {
+        let here = effect(contribution, slots.0);
+        if contribution.cause.is_own() {
+            own_squares += here * here;
+        } else {
+            let there = same_cause(other, &contribution.cause).map_or(0.0, |same| effect(same, slots.1));
+            squares += (here - there).powi(2);
+        }
+    }
+    for contribution in &other.contributions {
+        let there = effect(contribution, slots.1);
+        if contribution.cause.is_own() {
+            own_squares += there * there;
+        } else if same_cause(standard, &contribution.cause).is_none() {
+            squares += there * there;
+        }
+    }
+    let steps = from.zip(to).map(|(from, to)| (to - from) / step);
+    AxisDifference {
+        standard: from,
+        value: to,
+        step,
+        weight,
+        u_steps: steps.map(|_| (squares + own_squares).sqrt() / step),
+        scatter_steps: steps.map(|_| own_squares.sqrt() / step),
+        steps,
+        axis,
+    }
+}
+
+fn same_cause<'balance>(balance: &'balance Balance, cause: &Cause) -> Option<&'balance Contribution> {
+    balance.contributions.iter().find(|contribution| contribution.cause == *cause)
+}

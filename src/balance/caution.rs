@@ -1,0 +1,204 @@
+//! Warnings that go with a drink, each with its reason. They inform; local codes and licensed practice decide.
+
+use super::diet::{AllergenSummary, Verdict};
+use super::figures::Figures;
+use super::measurand::Measurand;
+use crate::book::{Allergen, Book, Form, Resolved, Role, ServicewareKind, Stage, Vessel};
+
+/// Above this a drink counts as very hot, °C: IARC Monographs vol. 116 (2016), very hot beverages, group 2A.
+const VERY_HOT: f64 = 65.0;
+
+/// Drinks that are drawn through a wide straw reach the throat in gulps, so the line is drawn lower, °C (assumed).
+const HOT_FOR_A_WIDE_STRAW: f64 = 60.0;
+
+/// Hot water of this temperature scalds adult skin in about 5 s (60 °C; Moritz & Henriques 1947, Am. J. Pathol. 23:695).
+const SCALDS: f64 = 60.0;
+
+/// A single dose of caffeine that raises no concern in adults, mg: EFSA Journal 2015;13(5):4102.
+const CAFFEINE_SINGLE_DOSE: f64 = 200.0;
+
+/// Acid that may curdle milk or soy in a drink, g of citric acid per 100 ml (assumed: it brings milk near pH 4.6).
+const CURDLING_ACID: f64 = 0.15;
+
+/// What a caution is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum CautionKind {
+    /// Too hot to drink at once.
+    Heat,
+    /// Allergens.
+    Allergen,
+    /// Choking.
+    Choking,
+    /// Milk or soy with acid.
+    Curdling,
+    /// Caffeine.
+    Caffeine,
+    /// Something is not known.
+    Unknown,
+}
+
+impl CautionKind {
+    /// The word in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Heat => "heat",
+            Self::Allergen => "allergen",
+            Self::Choking => "choking",
+            Self::Curdling => "curdling",
+            Self::Caffeine => "caffeine",
+            Self::Unknown => "unknown",
+        }
+    }
+}
+
+/// A warning with its reason.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Caution {
+    /// What it is about.
+    pub kind: CautionKind,
+    /// The sentence.
+    pub text: String,
+}
+
+/// The facts that cautions are drawn from.
+pub(super) struct Facts<'facts> {
+    pub(super) book: &'facts Book,
+    pub(super) resolved: &'facts Resolved,
+    pub(super) figures: &'facts Figures,
+    pub(super) allergens: &'facts AllergenSummary,
+    pub(super) vegan: Verdict,
+}
+
+/// The cautions of a drink, the gravest first.
+pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
+    let mut cautions = Vec::new();
+    let mut add = |kind, text: String| cautions.push(Caution { kind, text });
+    if let Some(text) = heat(facts) {
+        add(CautionKind::Heat, text);
+    }
+    if let Some(text) = allergens(facts) {
+        add(CautionKind::Allergen, text);
+    }
+    if let Some(text) = choking(facts) {
+        add(CautionKind::Choking, text);
+    }
+    if let Some(text) = curdling(facts) {
+        add(CautionKind::Curdling, text);
+    }
+    if let Some(text) = caffeine(facts) {
+        add(CautionKind::Caffeine, text);
+    }
+    if let Some(text) = unknown(facts) {
+        add(CautionKind::Unknown, text);
+    }
+    cautions
+}
+
+fn cup<'facts>(facts: &Facts<'facts>) -> Option<&'facts Vessel> {
+    facts.resolved.cup.as_ref().and_then(|id| facts.book.vessel(id)).map(AsRef::as_ref)
+}
+
+fn heat(facts: &Facts<'_>) -> Option<String> {
+    let celsius = facts.figures.get(Measurand::ServingTemperature)?;
+    let wide = cup(facts).is_some_and(|cup| {
+        cup.serviceware.iter().any(|ware| ware.kind == ServicewareKind::Straw { wide: true })
+    });
+    if celsius > VERY_HOT {
+        return Some(format!(
+            "{celsius:.0} °C when handed over, above {VERY_HOT:.0} °C: too hot to drink at once, and it scalds; let it cool or add \
+             cold water, and follow your local code"
+        ));
+    }
+    if wide && celsius > HOT_FOR_A_WIDE_STRAW {
+        return Some(format!(
+            "{celsius:.0} °C through a wide straw, above {HOT_FOR_A_WIDE_STRAW:.0} °C: gulps reach the throat hot; serve without a \
+             straw or cooler, and follow your local code"
+        ));
+    }
+    (celsius >= SCALDS).then(|| {
+        format!("{celsius:.0} °C when handed over: spilt on skin it scalds within seconds; close the cup, and follow your local code")
+    })
+}
+
+fn allergens(facts: &Facts<'_>) -> Option<String> {
+    let words = |set: &std::collections::BTreeSet<Allergen>| {
+        set.iter().map(|allergen| allergen.word()).collect::<Vec<_>>().join(", ")
+    };
+    let summary = facts.allergens;
+    let mut parts = Vec::new();
+    if !summary.contains.is_empty() {
+        parts.push(format!("contains {}", words(&summary.contains)));
+    }
+    if !summary.may_contain.is_empty() {
+        parts.push(format!("may contain {}", words(&summary.may_contain)));
+    }
+    if !summary.not_stated.is_empty() {
+        parts.push(format!("not stated for {}", names(facts, summary.not_stated.iter())));
+    }
+    if parts.is_empty() {
+        return None;
+    }
+    let text = parts.join("; ");
+    Some(format!("{text}. By ingredients only: shared shakers, scoops and blenders carry traces; follow your local code"))
+}
+
+fn names<'id>(facts: &Facts<'_>, ids: impl Iterator<Item = &'id crate::book::IngredientId>) -> String {
+    let name = |id: &crate::book::IngredientId| {
+        facts.book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.name.clone())
+    };
+    ids.map(name).collect::<Vec<_>>().join(", ")
+}
+
+fn choking(facts: &Facts<'_>) -> Option<String> {
+    let pieces: Vec<_> = facts
+        .resolved
+        .lines()
+        .filter(|line| line.stage == Stage::Topping && line.amount.number() != Some(0.0))
+        .filter(|line| facts.book.ingredient(&line.ingredient).is_some_and(|item| item.form == Form::Pieces))
+        .map(|line| &line.ingredient)
+        .collect();
+    (!pieces.is_empty()).then(|| {
+        format!(
+            "{}: small chewy pieces drawn through a straw can reach the lungs of young children (BfR 2012, up to 4 years); say so \
+             where it is sold, and follow your local code",
+            names(facts, pieces.into_iter())
+        )
+    })
+}
+
+fn curdling(facts: &Facts<'_>) -> Option<String> {
+    let protein = facts.allergens.contains.contains(&Allergen::Milk) || facts.allergens.contains.contains(&Allergen::Soybeans);
+    let acid = facts.figures.get(Measurand::Acidity)?;
+    (protein && acid >= CURDLING_ACID).then(|| {
+        format!(
+            "{acid:.2} g of acid in 100 ml meets milk or soy and may curdle it: add the milk last, cold, and serve at once"
+        )
+    })
+}
+
+fn caffeine(facts: &Facts<'_>) -> Option<String> {
+    let milligrams = facts.figures.get(Measurand::Caffeine)?;
+    (milligrams > CAFFEINE_SINGLE_DOSE).then(|| {
+        format!(
+            "at least {milligrams:.0} mg of caffeine, above the single dose of {CAFFEINE_SINGLE_DOSE:.0} mg for adults (EFSA 2015); \
+             less for pregnant women and children"
+        )
+    })
+}
+
+fn unknown(facts: &Facts<'_>) -> Option<String> {
+    let mut gaps = Vec::new();
+    for measurand in [Measurand::TotalSugar, Measurand::Caffeine] {
+        if facts.figures.missing(measurand) != 0 {
+            gaps.push(measurand.word());
+        }
+    }
+    if facts.vegan == Verdict::NotKnown {
+        gaps.push("whether it is vegan");
+    }
+    let has_tea = facts.resolved.lines().any(|line| line.role == Role::Tea);
+    if !has_tea {
+        gaps.retain(|gap| *gap != Measurand::Caffeine.word());
+    }
+    (!gaps.is_empty()).then(|| format!("not known: {}; read the labels before you tell a guest", gaps.join(", ")))
+}

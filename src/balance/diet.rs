@@ -1,0 +1,137 @@
+//! Allergens and vegan by ingredients: what packs say, followed through what the house makes.
+//!
+//! A claim that needs a statement which nobody has made is not known; it is never "yes".
+
+use std::collections::BTreeSet;
+
+use crate::book::{Allergen, Book, Form, Ingredient, IngredientId, Resolved, Role, resolve};
+
+/// Whether a claim holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Verdict {
+    /// Every ingredient states it.
+    Yes,
+    /// An ingredient states or implies the opposite.
+    No,
+    /// An ingredient does not state it.
+    NotKnown,
+}
+
+impl Verdict {
+    /// The word in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Yes => "yes",
+            Self::No => "no",
+            Self::NotKnown => "not known",
+        }
+    }
+
+    /// The verdict on a whole of which this and another are parts.
+    #[must_use]
+    pub fn and(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::No, _) | (_, Self::No) => Self::No,
+            (Self::NotKnown, _) | (_, Self::NotKnown) => Self::NotKnown,
+            (Self::Yes, Self::Yes) => Self::Yes,
+        }
+    }
+}
+
+/// The allergens of a drink.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct AllergenSummary {
+    /// Some pack says that it contains them.
+    pub contains: BTreeSet<Allergen>,
+    /// Some pack says that it may contain them.
+    pub may_contain: BTreeSet<Allergen>,
+    /// Ingredients whose pack says nothing of allergens.
+    pub not_stated: BTreeSet<IngredientId>,
+}
+
+/// Allergens that are animals or come from them.
+const ANIMAL: [Allergen; 5] =
+    [Allergen::Milk, Allergen::Eggs, Allergen::Fish, Allergen::Crustaceans, Allergen::Molluscs];
+
+/// Water and ice are what they are, whatever their entry states.
+fn is_water(ingredient: &Ingredient) -> bool {
+    ingredient.form == Form::Ice || ingredient.role == Role::Water
+}
+
+/// The allergens of a version.
+pub(super) fn allergens(book: &Book, resolved: &Resolved) -> AllergenSummary {
+    let mut summary = AllergenSummary::default();
+    for id in ingredients(resolved) {
+        add_allergens(book, id, &mut summary, &mut Vec::new());
+    }
+    let contained = summary.contains.clone();
+    summary.may_contain.retain(|allergen| !contained.contains(allergen));
+    summary
+}
+
+/// Whether a version is vegan by its ingredients.
+pub(super) fn vegan(book: &Book, resolved: &Resolved) -> Verdict {
+    ingredients(resolved).map(|id| is_vegan(book, id, &mut Vec::new())).fold(Verdict::Yes, Verdict::and)
+}
+
+fn ingredients(resolved: &Resolved) -> impl Iterator<Item = &IngredientId> {
+    resolved.lines().flat_map(|line| {
+        std::iter::once(&line.ingredient).chain(line.carried.as_ref().map(|carried| &carried.ingredient))
+    })
+}
+
+fn add_allergens(book: &Book, id: &IngredientId, summary: &mut AllergenSummary, making: &mut Vec<IngredientId>) {
+    let Some(ingredient) = book.ingredient(id) else {
+        summary.not_stated.insert(id.clone());
+        return;
+    };
+    if let Some(statement) = &ingredient.allergens {
+        summary.contains.extend(&statement.contains);
+        summary.may_contain.extend(&statement.may_contain);
+    } else if let Some(recipe) = made_by(book, ingredient, making) {
+        making.push(id.clone());
+        for part in ingredients(&resolve(recipe, None).0) {
+            add_allergens(book, part, summary, making);
+        }
+        making.pop();
+    } else if !is_water(ingredient) {
+        summary.not_stated.insert(id.clone());
+    }
+}
+
+fn is_vegan(book: &Book, id: &IngredientId, making: &mut Vec<IngredientId>) -> Verdict {
+    let Some(ingredient) = book.ingredient(id) else { return Verdict::NotKnown };
+    let animal = ingredient
+        .allergens
+        .as_ref()
+        .is_some_and(|statement| statement.contains.iter().any(|allergen| ANIMAL.contains(allergen)));
+    if animal {
+        return Verdict::No;
+    }
+    match ingredient.diet.vegan {
+        Some(true) => Verdict::Yes,
+        Some(false) => Verdict::No,
+        None if is_water(ingredient) => Verdict::Yes,
+        None => match made_by(book, ingredient, making) {
+            Some(recipe) => {
+                making.push(id.clone());
+                let resolved = resolve(recipe, None).0;
+                let verdict =
+                    ingredients(&resolved).map(|part| is_vegan(book, part, making)).fold(Verdict::Yes, Verdict::and);
+                making.pop();
+                verdict
+            }
+            None => Verdict::NotKnown,
+        },
+    }
+}
+
+/// The recipe that makes an ingredient; `None` when nobody makes it or it is being worked out already.
+fn made_by<'book>(
+    book: &'book Book,
+    ingredient: &Ingredient,
+    making: &[IngredientId],
+) -> Option<&'book crate::book::Recipe> {
+    let made = ingredient.house_made.as_ref().filter(|_| !making.contains(&ingredient.id))?;
+    book.recipe(&made.recipe).map(AsRef::as_ref)
+}

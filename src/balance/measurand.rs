@@ -1,0 +1,299 @@
+//! What the engine gives a figure of.
+
+use super::mix::{Component, FLAVOUR_SLOTS};
+
+const NAMED: usize = 36;
+
+/// Number of figures.
+pub const MEASURANDS: usize = NAMED + FLAVOUR_SLOTS;
+
+/// What a figure is of. Masses are of the whole drink as it is handed over, toppings included; concentrations, °Brix and
+/// density are of the mixed drink, with the ice that has melted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[repr(u8)]
+pub enum Measurand {
+    /// Mass of the whole drink, g.
+    Mass,
+    /// Volume of the mixed drink at 20 °C, ml.
+    Volume,
+    /// Sugars, g.
+    TotalSugar,
+    /// Free sugars, g.
+    FreeSugars,
+    /// Sucrose, g.
+    Sucrose,
+    /// Glucose, g.
+    Glucose,
+    /// Fructose, g.
+    Fructose,
+    /// Lactose, g.
+    Lactose,
+    /// Maltose, g.
+    Maltose,
+    /// Other sugars, g.
+    OtherSugar,
+    /// Sucrose-equivalent concentration at the drinking temperature, g/100 ml.
+    Sweetness,
+    /// Soluble solids, mass percent.
+    Brix,
+    /// Density at 20 °C, g/ml.
+    Density,
+    /// Water, ice and tea per gram of everything else, g/g.
+    Dilution,
+    /// Temperature as it is handed over, °C.
+    ServingTemperature,
+    /// Ice that is left, g.
+    IceLeft,
+    /// Minutes until the drinking temperature is reached.
+    MinutesToDrinkable,
+    /// Energy, kJ.
+    EnergyKj,
+    /// Energy, kcal.
+    EnergyKcal,
+    /// Fat, g.
+    Fat,
+    /// Saturates, g.
+    Saturates,
+    /// Carbohydrate, g.
+    Carbohydrate,
+    /// Polyols, g.
+    Polyols,
+    /// Fibre, g.
+    Fibre,
+    /// Protein, g.
+    Protein,
+    /// Salt, g.
+    Salt,
+    /// Caffeine, mg.
+    Caffeine,
+    /// Tea solids, g.
+    TeaSolids,
+    /// Organic acid as citric, g.
+    Acid,
+    /// Cost with cup, closure and serviceware, in the book's currency.
+    Cost,
+    /// Part of the cup that is full, percent.
+    Fill,
+    /// Tea solids of the mixed drink, g/100 ml.
+    TeaStrength,
+    /// Fat of the mixed drink, g/100 ml.
+    Creaminess,
+    /// Acid of the mixed drink, g/100 ml.
+    Acidity,
+    /// Solids of the mixed drink that are not sugars, g/100 ml.
+    Body,
+    /// Everything but water and ice, g.
+    DryMatter,
+}
+
+impl Measurand {
+    /// Every named one, in the order of the slots; flavours follow.
+    pub const ALL: [Self; NAMED] = [
+        Self::Mass,
+        Self::Volume,
+        Self::TotalSugar,
+        Self::FreeSugars,
+        Self::Sucrose,
+        Self::Glucose,
+        Self::Fructose,
+        Self::Lactose,
+        Self::Maltose,
+        Self::OtherSugar,
+        Self::Sweetness,
+        Self::Brix,
+        Self::Density,
+        Self::Dilution,
+        Self::ServingTemperature,
+        Self::IceLeft,
+        Self::MinutesToDrinkable,
+        Self::EnergyKj,
+        Self::EnergyKcal,
+        Self::Fat,
+        Self::Saturates,
+        Self::Carbohydrate,
+        Self::Polyols,
+        Self::Fibre,
+        Self::Protein,
+        Self::Salt,
+        Self::Caffeine,
+        Self::TeaSolids,
+        Self::Acid,
+        Self::Cost,
+        Self::Fill,
+        Self::TeaStrength,
+        Self::Creaminess,
+        Self::Acidity,
+        Self::Body,
+        Self::DryMatter,
+    ];
+
+    /// Its place in the vector of figures.
+    pub const fn slot(self) -> usize {
+        self as usize
+    }
+
+    /// Components that it needs, as bits of [`super::Mix::unknown`].
+    ///
+    /// Fibre and acid are part of energy by law. What no label states can still weigh, warm and take room, so mass alone
+    /// decides of volume, density, dilution and temperature; the gap is one of their causes of uncertainty.
+    pub const fn needs(self) -> u64 {
+        use Component as C;
+        match self {
+            Self::Mass
+            | Self::Volume
+            | Self::Density
+            | Self::Dilution
+            | Self::ServingTemperature
+            | Self::IceLeft
+            | Self::MinutesToDrinkable
+            | Self::Fill => C::Mass.bit(),
+            Self::TotalSugar => C::Sugars.bit(),
+            Self::FreeSugars => C::FreeSugars.bit(),
+            Self::Sucrose => C::Sucrose.bit(),
+            Self::Glucose => C::Glucose.bit(),
+            Self::Fructose => C::Fructose.bit(),
+            Self::Lactose => C::Lactose.bit(),
+            Self::Maltose => C::Maltose.bit(),
+            Self::OtherSugar => C::OtherSugar.bit(),
+            Self::Sweetness => {
+                C::Mass.bit()
+                    | C::Sugars.bit()
+                    | C::Sucrose.bit()
+                    | C::Glucose.bit()
+                    | C::Fructose.bit()
+                    | C::Lactose.bit()
+                    | C::Maltose.bit()
+                    | C::OtherSugar.bit()
+            }
+            Self::Brix => C::Mass.bit() | C::Water.bit() | C::Fat.bit(),
+            Self::EnergyKj | Self::EnergyKcal => {
+                C::Carbohydrate.bit() | C::Protein.bit() | C::Fat.bit() | C::Fibre.bit() | C::Acid.bit()
+            }
+            Self::Fat => C::Fat.bit(),
+            Self::Creaminess => C::Mass.bit() | C::Fat.bit(),
+            Self::Saturates => C::Saturates.bit(),
+            Self::Carbohydrate => C::Carbohydrate.bit(),
+            Self::Polyols => C::Polyols.bit(),
+            Self::Fibre => C::Fibre.bit(),
+            Self::Protein => C::Protein.bit(),
+            Self::Salt => C::Salt.bit(),
+            Self::Caffeine => C::Caffeine.bit(),
+            Self::TeaSolids => C::TeaSolids.bit(),
+            Self::TeaStrength => C::Mass.bit() | C::TeaSolids.bit(),
+            Self::Acid => C::Acid.bit(),
+            Self::Acidity => C::Mass.bit() | C::Acid.bit(),
+            Self::Cost => C::Cost.bit(),
+            Self::Body => C::Mass.bit() | C::Water.bit() | C::Sugars.bit(),
+            Self::DryMatter => C::Mass.bit() | C::Water.bit(),
+        }
+    }
+
+    /// Whether the known part is worth giving when something is missing ("at least"); otherwise the figure is not given.
+    pub const fn is_additive(self) -> bool {
+        !matches!(
+            self,
+            Self::Volume
+                | Self::Density
+                | Self::Dilution
+                | Self::ServingTemperature
+                | Self::IceLeft
+                | Self::MinutesToDrinkable
+                | Self::Fill
+                | Self::Brix
+                | Self::Body
+                | Self::DryMatter
+        )
+    }
+
+    /// Whether only the mixed drink counts, not what sits in it or on top.
+    pub const fn is_of_mixed_drink(self) -> bool {
+        matches!(
+            self,
+            Self::Volume
+                | Self::Sweetness
+                | Self::Brix
+                | Self::Density
+                | Self::Dilution
+                | Self::TeaStrength
+                | Self::Creaminess
+                | Self::Acidity
+                | Self::Body
+        )
+    }
+
+    /// The word on screens and in reports.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Mass => "mass",
+            Self::Volume => "volume",
+            Self::TotalSugar => "total sugar",
+            Self::FreeSugars => "free sugars",
+            Self::Sucrose => "sucrose",
+            Self::Glucose => "glucose",
+            Self::Fructose => "fructose",
+            Self::Lactose => "lactose",
+            Self::Maltose => "maltose",
+            Self::OtherSugar => "other sugars",
+            Self::Sweetness => "sweetness",
+            Self::Brix => "soluble solids",
+            Self::Density => "density",
+            Self::Dilution => "dilution",
+            Self::ServingTemperature => "serving temperature",
+            Self::IceLeft => "ice left",
+            Self::MinutesToDrinkable => "minutes to drinkable",
+            Self::EnergyKj | Self::EnergyKcal => "energy",
+            Self::Fat => "fat",
+            Self::Saturates => "saturates",
+            Self::Carbohydrate => "carbohydrate",
+            Self::Polyols => "polyols",
+            Self::Fibre => "fibre",
+            Self::Protein => "protein",
+            Self::Salt => "salt",
+            Self::Caffeine => "caffeine",
+            Self::TeaSolids => "tea solids",
+            Self::Acid => "acid",
+            Self::Cost => "cost",
+            Self::Fill => "fill",
+            Self::TeaStrength => "tea strength",
+            Self::Creaminess => "creaminess",
+            Self::Acidity => "acidity",
+            Self::Body => "body",
+            Self::DryMatter => "dry matter",
+        }
+    }
+
+    /// The unit; that of cost is the book's currency and stands in the book.
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Volume => "ml",
+            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => "g/100 ml",
+            Self::Brix => "°Brix",
+            Self::Density => "g/ml",
+            Self::Dilution => "g/g",
+            Self::ServingTemperature => "°C",
+            Self::MinutesToDrinkable => "min",
+            Self::EnergyKj => "kJ",
+            Self::EnergyKcal => "kcal",
+            Self::Caffeine => "mg",
+            Self::Cost => "",
+            Self::Fill => "%",
+            _ => "g",
+        }
+    }
+}
+
+/// Place of a flavour in the vector of figures, in house units per 100 ml of the mixed drink.
+pub const fn flavour_figure(flavour: usize) -> usize {
+    NAMED + flavour
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_measurand_has_its_own_place() {
+        assert_eq!(Measurand::ALL.map(Measurand::slot).to_vec(), (0..NAMED).collect::<Vec<_>>());
+        const { assert!(MEASURANDS <= 64) };
+    }
+}

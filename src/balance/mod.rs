@@ -1,0 +1,40 @@
+//! The engine: from the lines of a version to everything that is said of the drink. Pure: no files, clock, randomness or
+//! screen; the same book gives the same figures.
+//!
+//! One drink is a sum. Each line becomes a [`Mix`], mixes add, and every figure is a function of the sum:
+//!
+//! 1. [`prepare`] does every look-up and turns measures and labels into mixes per unit, with what is uncertain in them.
+//! 2. [`figures()`] adds the lines up and evaluates the sum; it allocates nothing.
+//! 3. [`balance`] repeats that with every cause of uncertainty off by its standard uncertainty, and puts names to what is
+//!    missing.
+//!
+//! Enthalpy counts from liquid water and dissolved solids at 0 °C. Concentrations are per 100 ml at 20 °C.
+
+mod axes;
+mod cause;
+mod caution;
+mod composition;
+mod diet;
+mod figures;
+mod measurand;
+mod mix;
+mod physics;
+mod portion;
+mod prepare;
+pub mod published;
+mod report;
+mod share;
+
+pub use axes::{AxisDifference, AxisValue, Difference, difference, noticeable_step, overall_distance};
+pub use cause::{Cause, Sweet};
+pub use caution::{Caution, CautionKind};
+pub use composition::{PerGram, Slots, per_gram};
+pub use diet::{AllergenSummary, Verdict};
+pub use figures::{Figures, Poured, Sums, figures, figures_with, pour, solved_count, sums};
+pub use measurand::{MEASURANDS, Measurand, flavour_figure};
+pub use mix::{COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
+pub use physics::{Equilibrium, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume};
+pub use portion::{Portion, portion};
+pub use prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
+pub use report::{Balance, Contribution, Reported, Unstated, balance, balance_version, standard_balance};
+pub use share::{LineShare, Lens};

@@ -1,0 +1,247 @@
+//! Sweetness: sugars and polyols relative to sucrose, and the curves of high-potency sweeteners.
+//!
+//! Relative sweetness is per gram, against sucrose in the same drink at the same temperature.
+//!
+//! **How the numbers were chosen.** Published tables disagree widely, and none is plainly right. `typical` is the median of the tables' values (a
+//! table that prints a range counts with its middle). All published figures, ends of ranges included, are then read as one rectangular
+//! distribution, and its standard uncertainty, half-width/√3 (JCGM 100:2008, 4.3.7), goes with the value.
+//! The tables: Chattopadhyay et al. 2014 (J. Food Sci. Technol. 51:611, table 2), Regnat et al. 2018 (Appl. Microbiol. Biotechnol. 102:587, table 1),
+//! Wiebe et al. 2011 (BMC Medicine 9:123, table 1), Public Health Nutrition 2023 (26:952, table 2), Gaman & Sherrington 1990 with Emodi 1982, and
+//! Bender's dictionary (the values of Biester, Wood & Wahlin 1925). Valid for drinks of about 2–15 % sugars; the values don't change with concentration.
+//!
+//! # Limitations
+//!
+//! - Glucose gains a little on sucrose as the concentration rises, and all sugars lose sweetness below about 12 °C; neither is modelled.
+//! - [`combined`] folds high-potency sweeteners in a fixed order, that of [`HighPotencySweetener::ALL`]. Folding in another order gives a slightly
+//!   different sum, because each curve has its own ceiling. There is no synergy and no suppression between them.
+//! - The sweeteners' curves are measured in water at room temperature. In milk and coffee they are less known.
+
+use crate::book::HighPotencySweetener;
+
+/// Sweetness per gram against sucrose = 1, with its standard uncertainty.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct RelativeSweetness {
+    /// Grams of sucrose that one gram is as sweet as.
+    pub typical: f64,
+    /// Standard uncertainty of `typical`, in the same unit.
+    pub standard_uncertainty: f64,
+}
+
+impl RelativeSweetness {
+    /// A typical value whose published figures run from `low` to `high`.
+    const fn from_spread(low: f64, typical: f64, high: f64) -> Self {
+        Self {
+            typical,
+            standard_uncertainty: (high - low) / 2.0 * ONE_OVER_SQRT_3,
+        }
+    }
+}
+
+/// 1/√3: half-width of a rectangular distribution to standard deviation.
+const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
+
+/// Sucrose: the unit itself, exact.
+pub const SUCROSE: RelativeSweetness = RelativeSweetness::from_spread(1.0, 1.0, 1.0);
+/// Glucose: 0.5, 0.5–1, 0.8, 0.75, 0.74.
+pub const GLUCOSE: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.75, 1.0);
+/// Lactose: 0.2–0.4, 0.2, 0.15, 0.16.
+pub const LACTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.15, 0.18, 0.4);
+/// Maltose: 0.4, 0.5, 0.3, 0.33.
+pub const MALTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.365, 0.5);
+/// Galactose: 0.3 and 0.32 (the second from memory), which share an origin; the range 0.2–0.4 is assumed, as wide as that of lactose.
+pub const GALACTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.2, 0.31, 0.4);
+/// Isomaltulose: 0.3–0.4, 0.5, 0.4.
+pub const ISOMALTULOSE: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.4, 0.5);
+/// Trehalose: 0.5–0.7, 0.45.
+pub const TREHALOSE: RelativeSweetness = RelativeSweetness::from_spread(0.45, 0.525, 0.7);
+/// Tagatose: 0.92, 0.9, which probably share an origin; the range 0.8–1.0 is assumed.
+pub const TAGATOSE: RelativeSweetness = RelativeSweetness::from_spread(0.8, 0.91, 1.0);
+/// Allulose: 0.7, value from memory; the range 0.6–0.8 is assumed.
+pub const ALLULOSE: RelativeSweetness = RelativeSweetness::from_spread(0.6, 0.7, 0.8);
+/// A sugar whose kind is not known and is none of the common five: the middle of galactose (0.3) to tagatose (0.9), assumed.
+pub const OTHER_SUGAR: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.6, 0.9);
+/// Maltodextrin: 0.2 (one table); the range 0–0.4 is assumed, since it depends on the dextrose equivalent.
+pub const MALTODEXTRIN: RelativeSweetness = RelativeSweetness::from_spread(0.0, 0.2, 0.4);
+
+/// Erythritol: 0.7, 0.6–0.8, 0.7.
+pub const ERYTHRITOL: RelativeSweetness = RelativeSweetness::from_spread(0.6, 0.7, 0.8);
+/// Xylitol: 1.0, 1.0, 1.0, 0.85–1.2.
+pub const XYLITOL: RelativeSweetness = RelativeSweetness::from_spread(0.85, 1.0, 1.2);
+/// Sorbitol: 0.6, 0.5–0.7, 0.6, 0.6, 0.5.
+pub const SORBITOL: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.6, 0.7);
+/// Mannitol: 0.5–0.72, 0.5–0.7, 0.4.
+pub const MANNITOL: RelativeSweetness = RelativeSweetness::from_spread(0.4, 0.6, 0.72);
+/// Maltitol: 0.5–0.9, 0.9, 0.9, 0.9, 0.5–0.9.
+pub const MALTITOL: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.9, 0.9);
+/// Isomalt: 0.45–0.65 (one table).
+pub const ISOMALT: RelativeSweetness = RelativeSweetness::from_spread(0.45, 0.55, 0.65);
+/// Lactitol: 0.35–0.4, 0.3–0.4, 0.3–0.4.
+pub const LACTITOL: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.35, 0.4);
+/// A polyol whose kind is not known: the middle of lactitol (0.3) to xylitol (1.2).
+pub const OTHER_POLYOL: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.75, 1.2);
+
+/// Relative sweetness of fructose in solution at 5, 18, 40 and 60 °C.
+///
+/// Tsuzuki & Yamazaki 1953, Biochem. Z. 323:525–531 (value from memory). The sweet β-pyranose form gives way to tasteless forms as it warms.
+/// Valid 5–60 °C; see [`fructose`] for the outside.
+const FRUCTOSE_BY_CELSIUS: [(f64, f64); 4] =
+    [(5.0, 1.437), (18.0, 1.285), (40.0, 1.000), (60.0, 0.790)];
+
+/// Half-width of what is published for fructose, at any one temperature.
+///
+/// 1.2 in solution to 1.8 for the crystal (Alternative Sweeteners, 3rd ed., p. 371); at 60 °C, "the level of table sugar", 1.0, (`McGee` 2004) against
+/// 0.79 lies within it.
+const FRUCTOSE_HALF_WIDTH: f64 = 0.3;
+
+/// Relative sweetness of fructose at a drinking temperature.
+///
+/// Straight lines between the published points: they bend so little that a smoother curve would differ by less than 0.01. Below 5 and above 60 °C the
+/// end value is held, since nothing is published there, and the uncertainty grows by how far the end line would have gone on, read as the half-width
+/// of a rectangular distribution.
+pub fn fructose(t_celsius: f64) -> RelativeSweetness {
+    let points = &FRUCTOSE_BY_CELSIUS;
+    let last = points.len() - 1;
+    let piece = points[1..last]
+        .iter()
+        .take_while(|(t, _)| t_celsius > *t)
+        .count();
+    let ((t_left, left), (t_right, right)) = (points[piece], points[piece + 1]);
+    let slope_per_kelvin = (right - left) / (t_right - t_left);
+    let inside = t_celsius.clamp(points[0].0, points[last].0);
+    let unknown_drift = slope_per_kelvin * (t_celsius - inside);
+    RelativeSweetness {
+        typical: left + slope_per_kelvin * (inside - t_left),
+        standard_uncertainty: FRUCTOSE_HALF_WIDTH.hypot(unknown_drift) * ONE_OVER_SQRT_3,
+    }
+}
+
+/// The curve `R = Rm·C/(k + C)` of one sweetener.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ResponseCurve {
+    /// The sweetness that no concentration reaches, % sucrose equivalent.
+    pub ceiling_percent: f64,
+    /// The concentration that gives half the ceiling, mg/l.
+    pub half_way_mg_per_l: f64,
+}
+
+impl HighPotencySweetener {
+    /// Every sweetener, in the order in which [`combined`] folds them.
+    pub const ALL: [Self; 6] = [
+        Self::Sucralose,
+        Self::Aspartame,
+        Self::AcesulfameK,
+        Self::RebaudiosideA,
+        Self::Stevioside,
+        Self::Saccharin,
+    ];
+
+    /// The constants of the concentration–response curve.
+    ///
+    /// `DuBois` et al. 1991, in Sweeteners: Discovery, Molecular Design and Chemoreception, ACS Symposium Series 450, pp. 261–276 (value from memory; the
+    /// form of the curve is confirmed by later work of the same group). In water at room temperature; valid up to some 80 % of the ceiling.
+    pub const fn curve(self) -> ResponseCurve {
+        let (ceiling_percent, half_way_mg_per_l) = match self {
+            Self::Sucralose => (14.7, 170.0),
+            Self::Aspartame => (16.0, 560.0),
+            Self::AcesulfameK => (11.6, 470.0),
+            Self::RebaudiosideA => (10.0, 200.0),
+            Self::Stevioside => (9.9, 310.0),
+            Self::Saccharin => (10.1, 140.0),
+        };
+        ResponseCurve {
+            ceiling_percent,
+            half_way_mg_per_l,
+        }
+    }
+
+    /// Sweetness of a concentration alone in water, % sucrose equivalent (g in 100 ml); 0 at and below no concentration.
+    pub fn response_percent(self, concentration_mg_per_l: f64) -> f64 {
+        let curve = self.curve();
+        if concentration_mg_per_l <= 0.0 {
+            return 0.0;
+        }
+        // This form of Rm·C/(k + C) has its limit, Rm, at an infinite concentration.
+        curve.ceiling_percent / (1.0 + curve.half_way_mg_per_l / concentration_mg_per_l)
+    }
+
+    /// The concentration that alone is as sweet as this, mg/l; `None` at or above the ceiling, which no concentration reaches.
+    pub fn equivalent_concentration_mg_per_l(self, sweetness_percent: f64) -> Option<f64> {
+        let curve = self.curve();
+        let sweetness = sweetness_percent.max(0.0);
+        (sweetness < curve.ceiling_percent)
+            .then(|| curve.half_way_mg_per_l * sweetness / (curve.ceiling_percent - sweetness))
+    }
+}
+
+/// Sweetness of sugars and high-potency sweeteners together, % sucrose equivalent (g in 100 ml).
+///
+/// Concentrations add, not intensities: what is already sweet is put on the sweetener's curve as the concentration that would taste the same, the
+/// sweetener's own is added, and the curve is read again. So 20 mg/l of sucralose give 1.55 alone, but only 0.57 on top of 6 % sugar. Sweeteners
+/// fold in the order of [`HighPotencySweetener::ALL`] whatever the order of the list; one that is listed twice counts with its sum. A sweetener whose ceiling
+/// the drink already reaches adds nothing.
+pub fn combined(
+    sugar_sweetness_percent: f64,
+    concentrations_mg_per_l: &[(HighPotencySweetener, f64)],
+) -> f64 {
+    HighPotencySweetener::ALL
+        .into_iter()
+        .fold(sugar_sweetness_percent, |so_far, sweetener| {
+            let added: f64 = concentrations_mg_per_l
+                .iter()
+                .filter(|(listed, _)| *listed == sweetener)
+                .map(|(_, concentration)| concentration)
+                .sum();
+            match sweetener.equivalent_concentration_mg_per_l(so_far) {
+                Some(equivalent) if added > 0.0 => sweetener.response_percent(equivalent + added),
+                _ => so_far,
+            }
+        })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn fructose_loses_sweetness_steadily_and_is_less_certain_outside_what_was_measured() {
+        for step in 5_i32..60 {
+            let t = f64::from(step);
+            assert!(fructose(t + 1.0).typical < fructose(t).typical, "at {t} °C");
+        }
+        assert!((fructose(0.0).typical - 1.437).abs() < 1e-12);
+        assert!((fructose(85.0).typical - 0.790).abs() < 1e-12);
+        assert!(fructose(0.0).standard_uncertainty > fructose(5.0).standard_uncertainty);
+        assert!(fructose(85.0).standard_uncertainty > fructose(60.0).standard_uncertainty);
+    }
+
+    #[test]
+    fn the_equivalent_concentration_undoes_the_response() {
+        for sweetener in HighPotencySweetener::ALL {
+            for concentration in [0.0, 3.0, 50.0, 400.0] {
+                let back = sweetener
+                    .equivalent_concentration_mg_per_l(sweetener.response_percent(concentration))
+                    .expect("a response is below the ceiling");
+                assert!((back - concentration).abs() < 1e-9, "{sweetener:?}");
+            }
+            let ceiling = sweetener.curve().ceiling_percent;
+            assert_eq!(sweetener.equivalent_concentration_mg_per_l(ceiling), None);
+        }
+    }
+
+    #[test]
+    fn the_order_of_the_list_does_not_matter_and_more_is_never_less_sweet() {
+        let first = (HighPotencySweetener::AcesulfameK, 60.0);
+        let second = (HighPotencySweetener::Sucralose, 20.0);
+        let one_way = combined(4.0, &[first, second]);
+        let other_way = combined(4.0, &[second, first]);
+        assert!((one_way - other_way).abs() < 1e-12);
+        assert!(one_way > combined(4.0, &[first]));
+        assert!(combined(4.0, &[first]) > 4.0);
+    }
+
+    #[test]
+    fn a_drink_sweeter_than_the_ceiling_gains_nothing() {
+        let stevia = [(HighPotencySweetener::RebaudiosideA, 100.0)];
+        assert!((combined(12.0, &stevia) - 12.0).abs() < 1e-12);
+    }
+}

@@ -1,0 +1,255 @@
+//! Everything the engine says of one version.
+
+use super::axes::{AxisValue, axes_of, noticeable_step, slot_of};
+use super::cause::Cause;
+use super::caution::{Caution, Facts, cautions};
+use super::composition::Slots;
+use super::diet::{AllergenSummary, Verdict, allergens, vegan};
+use super::figures::{Figures, figures, figures_when_off, heat_of_wall, solved_count};
+use super::measurand::{MEASURANDS, Measurand};
+use super::mix::Component;
+use super::prepare::{Prepared, prepare};
+use super::share::{Lens, LineShare, line_share};
+use crate::book::{
+    Approval, Axis, Book, Finding, IngredientId, Place, Recipe, Resolved, VersionId, resolve,
+};
+
+/// What one cause does to every figure when it is off by its standard uncertainty.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Contribution {
+    /// The cause.
+    pub cause: Cause,
+    /// Change of each figure, by slot, in the unit of the figure; signed, so that shared causes can cancel.
+    pub effect: [f64; MEASURANDS],
+}
+
+/// A figure as it is reported.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Reported {
+    /// The value; the known part of an additive figure when something is missing.
+    pub value: Option<f64>,
+    /// Standard uncertainty of the value.
+    pub u: Option<f64>,
+    /// Ingredients that do not state what the figure needs.
+    pub missing: Vec<IngredientId>,
+    /// Why there is no value, when it is not for want of a statement.
+    pub reason: Option<&'static str>,
+}
+
+/// What an ingredient of the drink does not state.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unstated {
+    /// The ingredient.
+    pub ingredient: IngredientId,
+    /// The component.
+    pub component: Component,
+}
+
+/// Everything the engine says of one version.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Balance {
+    /// The plain lines that were balanced.
+    pub resolved: Resolved,
+    /// The figures as plain numbers.
+    pub figures: Figures,
+    /// What every cause of uncertainty does to them.
+    pub contributions: Vec<Contribution>,
+    /// Names of the flavours, in the order of their slots.
+    pub flavours: Vec<String>,
+    /// Where the drink stands on each axis.
+    pub axes: Vec<AxisValue>,
+    /// What each line brings.
+    pub lines: Vec<LineShare>,
+    /// Heat that cup and shaker bring to the drink as served, kJ (mostly negative in a hot drink).
+    pub heat_of_vessels: f64,
+    /// What is not stated, line by line.
+    pub unstated: Vec<Unstated>,
+    /// Whether it is vegan by its ingredients.
+    pub vegan: Verdict,
+    /// Its allergens.
+    pub allergens: AllergenSummary,
+    /// Its cautions.
+    pub cautions: Vec<Caution>,
+    /// What could not be resolved or looked up.
+    pub findings: Vec<Finding>,
+    /// Temperature at which sweetness is given, °C.
+    pub drinking_temperature: f64,
+    /// Capacity of the cup, ml.
+    pub capacity: Option<f64>,
+}
+
+impl Balance {
+    /// A figure with its uncertainty and what is missing for it.
+    pub fn reported(&self, measurand: Measurand) -> Reported {
+        let value = self.figures.get(measurand);
+        let missing_bits = self.figures.missing(measurand);
+        let mut missing: Vec<IngredientId> = Vec::new();
+        for unstated in &self.unstated {
+            if unstated.component.bit() & missing_bits != 0 && !missing.contains(&unstated.ingredient) {
+                missing.push(unstated.ingredient.clone());
+            }
+        }
+        Reported {
+            u: value.map(|_| self.uncertainty(measurand.slot())),
+            reason: (value.is_none() && missing.is_empty()).then(|| reason(measurand)),
+            missing,
+            value,
+        }
+    }
+
+    /// Standard uncertainty of a figure by its slot: the root of the summed squares of the effects of all causes
+    /// (JCGM 100:2008, 5.1.2; the causes are independent of each other).
+    pub fn uncertainty(&self, slot: usize) -> f64 {
+        self.contributions.iter().map(|contribution| contribution.effect[slot].powi(2)).sum::<f64>().sqrt()
+    }
+
+    /// The causes that matter most for a figure, the largest first, each with its part of the variance.
+    pub fn largest_causes(&self, slot: usize, at_most: usize) -> Vec<(&Cause, f64)> {
+        let variance = self.uncertainty(slot).powi(2);
+        if variance <= 0.0 {
+            return Vec::new();
+        }
+        let mut causes: Vec<(&Cause, f64)> = self
+            .contributions
+            .iter()
+            .map(|contribution| (&contribution.cause, contribution.effect[slot].powi(2) / variance))
+            .filter(|(_, part)| *part > 0.0)
+            .collect();
+        causes.sort_by(|one, other| other.1.total_cmp(&one.1));
+        causes.truncate(at_most);
+        causes
+    }
+
+    /// The value on an axis.
+    pub fn axis(&self, axis: &Axis) -> Option<&AxisValue> {
+        self.axes.iter().find(|value| value.axis == *axis)
+    }
+
+    /// The sum of what the lines bring through a lens, as far as it is known, and of how large it is without signs.
+    pub fn total_through(&self, lens: Lens) -> (f64, f64) {
+        let shares = self.lines.iter().filter_map(|line| line.through(lens));
+        shares.fold((0.0, 0.0), |(sum, size), share| (sum + share, size + share.abs()))
+    }
+}
+
+fn reason(measurand: Measurand) -> &'static str {
+    match measurand {
+        Measurand::MinutesToDrinkable => "the cup has no cooling time; measure one or state it",
+        Measurand::Fill => "no cup is named",
+        _ => "there is nothing in the cup",
+    }
+}
+
+/// The balance of a version; `None` when there is no such version.
+pub fn balance_version(book: &Book, recipe: &Recipe, version: Option<&VersionId>) -> Option<Balance> {
+    if let Some(id) = version {
+        recipe.version(id)?;
+    }
+    let (resolved, mut findings) = resolve(recipe, version);
+    let place = match version {
+        None => Place::Recipe(recipe.id.clone(), "lines"),
+        Some(version) => Place::Version(recipe.id.clone(), version.clone()),
+    };
+    let mut balance = balance(book, resolved, &place);
+    findings.append(&mut balance.findings);
+    balance.findings = findings;
+    Some(balance)
+}
+
+/// The balance of the standard that a version is held to, with today's ingredient figures; `None` when nothing has been
+/// approved yet.
+pub fn standard_balance<'recipe>(
+    book: &Book,
+    recipe: &'recipe Recipe,
+    version: Option<&VersionId>,
+) -> Option<(Balance, &'recipe Approval)> {
+    let approval = recipe.standard_for(version)?;
+    let number = recipe.approvals.iter().position(|other| std::ptr::eq(other, approval))? + 1;
+    let place = Place::Approval(recipe.id.clone(), number);
+    Some((balance(book, approval.resolved.clone(), &place), approval))
+}
+
+/// The balance of plain lines. `place` says where its findings belong.
+pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
+    let mut slots = Slots::default();
+    let prepared = prepare(book, &resolved, &mut slots, place);
+    let figures = figures(&prepared);
+    let contributions = contributions(&prepared);
+    let served = figures.of[Measurand::ServingTemperature.slot()];
+    let lines: Vec<LineShare> = prepared
+        .lines
+        .iter()
+        .enumerate()
+        .map(|(at, line)| line_share(&prepared, line, solved_count(&prepared, at), served))
+        .collect();
+    let allergens = allergens(book, &resolved);
+    let vegan = vegan(book, &resolved);
+    let facts = Facts { book, resolved: &resolved, figures: &figures, allergens: &allergens, vegan };
+    let cautions = cautions(&facts);
+    let shaker = prepared.setup.shaker.map_or(0.0, |shaker| heat_of_wall(shaker, served));
+    let mut balance = Balance {
+        figures,
+        contributions,
+        flavours: slots.flavours,
+        axes: Vec::new(),
+        unstated: unstated(&prepared, &lines),
+        lines,
+        heat_of_vessels: shaker + heat_of_wall(prepared.setup.cup, served),
+        vegan,
+        allergens,
+        cautions,
+        drinking_temperature: prepared.setup.drinking,
+        capacity: prepared.setup.capacity,
+        findings: prepared.findings,
+        resolved,
+    };
+    balance.axes = axis_values(book, &balance);
+    balance
+}
+
+fn contributions(prepared: &Prepared) -> Vec<Contribution> {
+    let effect = |cause: usize| {
+        // Central difference: the odd part of the effect, exact to second order.
+        let (more, less) = (figures_when_off(prepared, cause, 1.0), figures_when_off(prepared, cause, -1.0));
+        let mut effect = [0.0; MEASURANDS];
+        for (slot, effect) in effect.iter_mut().enumerate() {
+            *effect = (more.of[slot] - less.of[slot]) / 2.0;
+        }
+        effect
+    };
+    prepared
+        .causes
+        .iter()
+        .enumerate()
+        .map(|(index, cause)| Contribution { cause: cause.clone(), effect: effect(index) })
+        .collect()
+}
+
+fn unstated(prepared: &Prepared, lines: &[LineShare]) -> Vec<Unstated> {
+    let mut unstated = Vec::new();
+    for (line, share) in prepared.lines.iter().zip(lines) {
+        if share.count == 0.0 {
+            continue;
+        }
+        for component in Component::ALL {
+            let gap = Unstated { ingredient: line.ingredient.clone(), component };
+            if !line.per_unit.knows(component) && !unstated.contains(&gap) {
+                unstated.push(gap);
+            }
+        }
+    }
+    unstated
+}
+
+fn axis_values(book: &Book, balance: &Balance) -> Vec<AxisValue> {
+    axes_of(&balance.flavours)
+        .into_iter()
+        .map(|axis| {
+            let value = super::axes::value_on(balance, &axis);
+            let (step, weight) = noticeable_step(&book.settings, &axis, value.unwrap_or(0.0));
+            let slot = slot_of(&balance.flavours, &axis);
+            let u = value.and(slot).map(|slot| balance.uncertainty(slot));
+            AxisValue { axis, value, u, step, weight }
+        })
+        .collect()
+}

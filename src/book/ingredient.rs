@@ -1,0 +1,523 @@
+//! Ingredients: form, composition with evidence, price, allergens and diet.
+
+use std::collections::BTreeMap;
+
+use super::{IngredientId, Item, RecipeId, Role};
+
+/// Where a figure comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Evidence {
+    /// Printed on the pack.
+    Label,
+    /// From the maker's specification sheet.
+    SpecSheet,
+    /// Measured in the shop.
+    Measured,
+    /// From a published table.
+    Published,
+    /// Nobody has measured or printed it.
+    Assumed,
+}
+
+impl Evidence {
+    /// All kinds, the strongest first.
+    pub const ALL: [Self; 5] = [Self::Measured, Self::SpecSheet, Self::Label, Self::Published, Self::Assumed];
+
+    /// The word on screens and in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Label => "label",
+            Self::SpecSheet => "specification sheet",
+            Self::Measured => "measured",
+            Self::Published => "published table",
+            Self::Assumed => "assumed",
+        }
+    }
+
+    /// Relative standard uncertainty of a figure that states none.
+    ///
+    /// A label may deviate by ±20 % (EU guidance on tolerances for nutrient values, 2012: for 10–40 g per 100 g), taken
+    /// as a rectangular distribution: 0.2/√3 = 0.115. The others are assumed.
+    pub fn usual_relative_uncertainty(self) -> f64 {
+        match self {
+            Self::Measured => 0.03,
+            Self::SpecSheet => 0.05,
+            Self::Label => 0.115,
+            Self::Published => 0.10,
+            Self::Assumed => 0.25,
+        }
+    }
+}
+
+/// A figure with its evidence and, where stated, its standard uncertainty.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Figure {
+    /// The value; the unit goes with what it is a figure of.
+    pub value: f64,
+    /// Where it comes from.
+    pub evidence: Evidence,
+    /// Standard uncertainty in the unit of `value`; the usual one of the evidence when not stated.
+    pub u: Option<f64>,
+}
+
+impl Figure {
+    /// A figure that states no uncertainty of its own.
+    pub fn new(value: f64, evidence: Evidence) -> Self {
+        Self { value, evidence, u: None }
+    }
+
+    /// Standard uncertainty: the stated one, else the usual one of the evidence.
+    ///
+    /// A label figure has at least its rounding: ±0.05 of the last printed tenth, as rectangular distribution
+    /// (a printed 0.0 may be anything below 0.05).
+    pub fn standard_uncertainty(&self) -> f64 {
+        let usual = (self.value * self.evidence.usual_relative_uncertainty()).abs();
+        match (self.u, self.evidence) {
+            (Some(u), _) => u,
+            (None, Evidence::Label) => usual.hypot(0.05 / 3.0_f64.sqrt()),
+            (None, _) => usual,
+        }
+    }
+}
+
+/// The physical form of an ingredient, which decides what the rest of its composition is taken for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Form {
+    /// Pours like water: tea, milk, juice, purée. What is not stated is water.
+    Liquid,
+    /// Thick sugar solution. What is not stated is water.
+    Syrup,
+    /// Dry powder, with some moisture.
+    Powder,
+    /// Dry crystals that cool a drink as they dissolve.
+    Crystals,
+    /// Oil-rich or solid-rich paste.
+    Paste,
+    /// Tea leaf and the like.
+    Leaf,
+    /// Frozen water.
+    Ice,
+    /// Pieces that sit in the cup: pearls, jelly, fruit.
+    Pieces,
+}
+
+impl Form {
+    /// All forms.
+    pub const ALL: [Self; 8] = [
+        Self::Liquid,
+        Self::Syrup,
+        Self::Powder,
+        Self::Crystals,
+        Self::Paste,
+        Self::Leaf,
+        Self::Ice,
+        Self::Pieces,
+    ];
+
+    /// The word on screens and in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Liquid => "liquid",
+            Self::Syrup => "syrup",
+            Self::Powder => "powder",
+            Self::Crystals => "crystals",
+            Self::Paste => "paste",
+            Self::Leaf => "leaf",
+            Self::Ice => "ice",
+            Self::Pieces => "pieces",
+        }
+    }
+
+    /// Whether what is left to 100 g is water.
+    pub fn rest_is_water(self) -> bool {
+        matches!(self, Self::Liquid | Self::Syrup | Self::Ice)
+    }
+
+    /// Whether it is dry and is measured by its poured bulk density.
+    pub fn is_dry(self) -> bool {
+        matches!(self, Self::Powder | Self::Crystals | Self::Leaf)
+    }
+}
+
+/// A figure of a composition.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Nutrient {
+    /// Energy as printed, kJ; only to check the rest against.
+    Energy,
+    /// Water, g.
+    Water,
+    /// Fat, g.
+    Fat,
+    /// Saturated fatty acids, g, part of fat.
+    Saturates,
+    /// Carbohydrate, g; whether fibre is part of it the composition says.
+    Carbohydrate,
+    /// Sugars (mono- and disaccharides), g, part of carbohydrate.
+    Sugars,
+    /// Polyols, g, part of carbohydrate.
+    Polyols,
+    /// Dietary fibre, g.
+    Fibre,
+    /// Protein, g.
+    Protein,
+    /// Salt (sodium × 2.5), g.
+    Salt,
+    /// Organic acid as citric acid, g.
+    Acid,
+    /// Solids extracted from tea leaf, g.
+    TeaSolids,
+    /// Solids that do not dissolve (cocoa, sesame, leaf), g; part of the others.
+    Insoluble,
+    /// Caffeine, mg.
+    Caffeine,
+    /// Soluble solids by refractometer, mass percent.
+    Brix,
+}
+
+impl Nutrient {
+    /// All of them, in the order of a label.
+    pub const ALL: [Self; 15] = [
+        Self::Energy,
+        Self::Water,
+        Self::Fat,
+        Self::Saturates,
+        Self::Carbohydrate,
+        Self::Sugars,
+        Self::Polyols,
+        Self::Fibre,
+        Self::Protein,
+        Self::Salt,
+        Self::Acid,
+        Self::TeaSolids,
+        Self::Insoluble,
+        Self::Caffeine,
+        Self::Brix,
+    ];
+
+    /// The word on screens and in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Energy => "energy",
+            Self::Water => "water",
+            Self::Fat => "fat",
+            Self::Saturates => "saturates",
+            Self::Carbohydrate => "carbohydrate",
+            Self::Sugars => "sugars",
+            Self::Polyols => "polyols",
+            Self::Fibre => "fibre",
+            Self::Protein => "protein",
+            Self::Salt => "salt",
+            Self::Acid => "acid",
+            Self::TeaSolids => "tea solids",
+            Self::Insoluble => "insoluble solids",
+            Self::Caffeine => "caffeine",
+            Self::Brix => "°Brix",
+        }
+    }
+
+    /// The unit of the figure, per 100 g or per 100 ml.
+    pub fn unit(self) -> &'static str {
+        match self {
+            Self::Energy => "kJ",
+            Self::Caffeine => "mg",
+            Self::Brix => "%",
+            _ => "g",
+        }
+    }
+}
+
+/// What the figures of a composition are per.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub enum Basis {
+    /// Per 100 g.
+    #[default]
+    Per100Grams,
+    /// Per 100 ml; needs a density.
+    Per100Millilitres,
+    /// Per serving of so many grams.
+    PerServing(f64),
+}
+
+/// Whether "carbohydrate" on the label has the fibre in it.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum CarbohydrateKind {
+    /// Without fibre (Regulation (EU) 1169/2011).
+    #[default]
+    WithoutFibre,
+    /// With fibre in it (21 CFR 101.9).
+    WithFibre,
+}
+
+/// How the one figure "sugars" divides.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SugarProfile {
+    /// Table sugar.
+    Sucrose,
+    /// Half glucose, half fructose.
+    Invert,
+    /// High-fructose corn syrup with 42 % fructose in its solids.
+    Hfcs42,
+    /// High-fructose corn syrup with 55 % fructose in its solids.
+    Hfcs55,
+    /// Fructose syrup or crystals: fructose alone.
+    Fructose,
+    /// Dextrose.
+    Glucose,
+    /// Milk sugar.
+    Lactose,
+    /// Honey.
+    Honey,
+    /// Glucose syrup or maltodextrin of this dextrose equivalent: its sugars are glucose and maltose.
+    GlucoseSyrup {
+        /// Dextrose equivalent, 0–100.
+        dextrose_equivalent: f64,
+    },
+    /// The shop's own fractions of the sugars; they sum to 1.
+    Own {
+        /// Fraction that is sucrose.
+        sucrose: f64,
+        /// Fraction that is glucose.
+        glucose: f64,
+        /// Fraction that is fructose.
+        fructose: f64,
+        /// Fraction that is lactose.
+        lactose: f64,
+        /// Fraction that is maltose.
+        maltose: f64,
+        /// Fraction that is another sugar.
+        other: f64,
+    },
+}
+
+/// High-potency sweeteners whose concentration curves are published.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum HighPotencySweetener {
+    /// E 955.
+    Sucralose,
+    /// E 951, a source of phenylalanine.
+    Aspartame,
+    /// E 950.
+    AcesulfameK,
+    /// E 960, the rebaudioside A part.
+    RebaudiosideA,
+    /// E 960, the stevioside part.
+    Stevioside,
+    /// E 954.
+    Saccharin,
+}
+
+/// How much of a high-potency sweetener is in an ingredient.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct HighPotencyAmount {
+    /// Which one.
+    pub sweetener: HighPotencySweetener,
+    /// Milligrams per 100 g (or per the basis of the composition).
+    pub milligrams: Figure,
+}
+
+/// A named flavour and its strength.
+#[derive(Clone, Debug, PartialEq)]
+pub struct FlavourStrength {
+    /// The flavour: "chestnut".
+    pub name: String,
+    /// House units per gram; 1 per gram, assumed ±25 %, when nobody has tasted it against another.
+    pub per_gram: Option<Figure>,
+}
+
+impl FlavourStrength {
+    /// The strength that is used: the stated one, or equal per gram with its assumed uncertainty.
+    pub fn figure(&self) -> Figure {
+        self.per_gram.unwrap_or(Figure::new(1.0, Evidence::Assumed))
+    }
+}
+
+/// What an ingredient consists of. A figure that is absent is not stated; it is never zero.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Composition {
+    /// What the figures are per.
+    pub basis: Basis,
+    /// Whether carbohydrate has the fibre in it.
+    pub carbohydrate_kind: CarbohydrateKind,
+    /// The figures that are stated.
+    pub figures: BTreeMap<Nutrient, Figure>,
+    /// How the sugars divide.
+    pub sugar_profile: Option<SugarProfile>,
+    /// The part of the sugars that counts as free sugars (added, or in honey, syrup and juice); 1 for a syrup, 0 for milk.
+    pub free_sugar_fraction: Option<f64>,
+    /// Flavours, at most 8 over one drink.
+    pub flavours: Vec<FlavourStrength>,
+    /// High-potency sweeteners, at most 4 over one drink.
+    pub high_potency: Vec<HighPotencyAmount>,
+}
+
+impl Composition {
+    /// A figure, if it is stated.
+    pub fn get(&self, nutrient: Nutrient) -> Option<Figure> {
+        self.figures.get(&nutrient).copied()
+    }
+}
+
+/// The allergens of Regulation (EU) 1169/2011 Annex II; the nine major ones of the US are among them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Allergen {
+    /// Cereals containing gluten.
+    Gluten,
+    /// Crustaceans.
+    Crustaceans,
+    /// Eggs.
+    Eggs,
+    /// Fish.
+    Fish,
+    /// Peanuts.
+    Peanuts,
+    /// Soybeans.
+    Soybeans,
+    /// Milk, lactose included.
+    Milk,
+    /// Nuts.
+    Nuts,
+    /// Celery.
+    Celery,
+    /// Mustard.
+    Mustard,
+    /// Sesame seeds.
+    Sesame,
+    /// Sulphur dioxide and sulphites.
+    Sulphites,
+    /// Lupin.
+    Lupin,
+    /// Molluscs.
+    Molluscs,
+}
+
+impl Allergen {
+    /// All fourteen, in the order of the annex.
+    pub const ALL: [Self; 14] = [
+        Self::Gluten,
+        Self::Crustaceans,
+        Self::Eggs,
+        Self::Fish,
+        Self::Peanuts,
+        Self::Soybeans,
+        Self::Milk,
+        Self::Nuts,
+        Self::Celery,
+        Self::Mustard,
+        Self::Sesame,
+        Self::Sulphites,
+        Self::Lupin,
+        Self::Molluscs,
+    ];
+
+    /// The word on screens and in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Gluten => "cereals containing gluten",
+            Self::Crustaceans => "crustaceans",
+            Self::Eggs => "eggs",
+            Self::Fish => "fish",
+            Self::Peanuts => "peanuts",
+            Self::Soybeans => "soybeans",
+            Self::Milk => "milk",
+            Self::Nuts => "nuts",
+            Self::Celery => "celery",
+            Self::Mustard => "mustard",
+            Self::Sesame => "sesame",
+            Self::Sulphites => "sulphites",
+            Self::Lupin => "lupin",
+            Self::Molluscs => "molluscs",
+        }
+    }
+}
+
+/// What a pack says of allergens.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct AllergenStatement {
+    /// Contains.
+    pub contains: Vec<Allergen>,
+    /// May contain traces.
+    pub may_contain: Vec<Allergen>,
+}
+
+/// What a pack says of diets; `None` is not stated.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Diet {
+    /// Suitable for vegans.
+    pub vegan: Option<bool>,
+    /// Without milk and what is made from it.
+    pub dairy_free: Option<bool>,
+}
+
+/// What a pack costs.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Price {
+    /// Price of the pack, in the book's currency, without sales tax.
+    pub pack: f64,
+    /// Usable content of the pack, g.
+    pub grams: f64,
+    /// What is lost of it, percent.
+    pub waste_percent: f64,
+    /// Day of the price, `2026-05-04`.
+    pub date: Option<String>,
+}
+
+/// An ingredient that the house makes by a recipe of the book.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HouseMade {
+    /// The recipe of one batch.
+    pub recipe: RecipeId,
+    /// What one batch yields, g. Water makes up the difference to what went in.
+    pub yield_grams: Figure,
+    /// How long it keeps, hours.
+    pub shelf_life_hours: Option<f64>,
+    /// What is thrown away of a batch, percent.
+    pub waste_percent: f64,
+}
+
+/// Anything that goes into a drink.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ingredient {
+    /// Its id.
+    pub id: IngredientId,
+    /// Its name, in any script.
+    pub name: String,
+    /// Its brand.
+    pub brand: String,
+    /// Who sells it.
+    pub supplier: String,
+    /// Lot of the open pack.
+    pub lot: String,
+    /// Its form.
+    pub form: Form,
+    /// The role that it usually plays.
+    pub role: Role,
+    /// What it consists of; for a house-made one what its recipe does not give (a flavour, say).
+    pub composition: Composition,
+    /// Density at 20 °C, g/ml, for a liquid.
+    pub density: Option<Figure>,
+    /// Poured bulk density, g/ml, for a powder.
+    pub bulk_density: Option<Figure>,
+    /// Temperature at which it goes into a drink, °C; that of the room when none is stated.
+    pub temperature: Option<f64>,
+    /// The statement of ingredients as printed.
+    pub statement: String,
+    /// What the pack says of allergens; `None` is not stated.
+    pub allergens: Option<AllergenStatement>,
+    /// What the pack says of diets.
+    pub diet: Diet,
+    /// How long an opened pack keeps, hours.
+    pub opened_life_hours: Option<f64>,
+    /// What it costs.
+    pub price: Option<Price>,
+    /// Set when the house makes it.
+    pub house_made: Option<HouseMade>,
+    /// A note.
+    pub note: String,
+}
+
+impl Item for Ingredient {
+    type Id = IngredientId;
+    fn id(&self) -> &IngredientId {
+        &self.id
+    }
+}

@@ -1,0 +1,72 @@
+//! The document: a shop's settings, ingredients, measures, vessels and recipes, as plain values.
+//!
+//! A book may be ill-formed (half-typed, or edited by hand); [`findings`] lists what is wrong with it.
+//! Everything is `Clone + PartialEq`; items are shared, so a copy of a book costs a pointer per item.
+
+mod finding;
+mod id;
+mod ingredient;
+mod measure;
+mod recipe;
+mod resolve;
+mod settings;
+mod shelf;
+mod version_edit;
+mod vessel;
+mod well_formed;
+
+pub use finding::{Finding, FindingKind, Place, Severity};
+pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+pub use ingredient::{
+    Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure, FlavourStrength, Form,
+    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, Nutrient, Price, SugarProfile,
+};
+pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
+pub use recipe::{
+    Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State, Version,
+};
+pub use resolve::{Resolved, resolve};
+pub use settings::{Axis, Settings, StepSetting, TemperatureWindow};
+pub use shelf::{Item, Shelf};
+pub use version_edit::put_change;
+pub use vessel::{Closure, ClosureKind, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
+pub use well_formed::{Spoon, findings, implausible_spoon};
+
+use std::sync::Arc;
+
+/// A shop's book.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Book {
+    /// What holds for the whole shop.
+    pub settings: Settings,
+    /// Everything that can go into a drink.
+    pub ingredients: Shelf<Ingredient>,
+    /// Scoops, pumps, spoons, jugs and buttons.
+    pub measures: Shelf<Measure>,
+    /// Cups, shakers and jugs.
+    pub vessels: Shelf<Vessel>,
+    /// The drinks, and the recipes of what the house makes.
+    pub recipes: Shelf<Recipe>,
+}
+
+impl Book {
+    /// The ingredient of this id.
+    pub fn ingredient(&self, id: &IngredientId) -> Option<&Arc<Ingredient>> {
+        self.ingredients.get(id)
+    }
+
+    /// The measure of this id.
+    pub fn measure(&self, id: &MeasureId) -> Option<&Arc<Measure>> {
+        self.measures.get(id)
+    }
+
+    /// The vessel of this id.
+    pub fn vessel(&self, id: &VesselId) -> Option<&Arc<Vessel>> {
+        self.vessels.get(id)
+    }
+
+    /// The recipe of this id.
+    pub fn recipe(&self, id: &RecipeId) -> Option<&Arc<Recipe>> {
+        self.recipes.get(id)
+    }
+}

@@ -1,0 +1,200 @@
+//! From a recipe and a version to plain lines.
+
+use super::{Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, VersionId, VesselId};
+
+/// A version with all its changes carried out.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Resolved {
+    /// Lines and instructions in order.
+    pub entries: Vec<Entry>,
+    /// The cup.
+    pub cup: Option<VesselId>,
+    /// What it is shaken or mixed in before it is poured.
+    pub shaker: Option<VesselId>,
+    /// Whether the ice stays behind in the shaker.
+    pub strained: bool,
+    /// Temperature at which it is tasted, °C.
+    pub drinking_temperature: Option<f64>,
+    /// Price on the menu, sales tax included.
+    pub menu_price: Option<f64>,
+}
+
+impl Resolved {
+    /// The lines in order, without the instructions.
+    pub fn lines(&self) -> impl Iterator<Item = &Line> {
+        self.entries.iter().filter_map(Entry::line)
+    }
+
+    /// The line of this id.
+    pub fn line(&self, id: &LineId) -> Option<&Line> {
+        self.lines().find(|line| line.id == *id)
+    }
+
+    fn position(&self, id: &LineId) -> Option<usize> {
+        self.entries.iter().position(|entry| entry.id() == id)
+    }
+
+    /// Carries out one change. `false` when its target is gone; nothing has changed then.
+    pub fn apply(&mut self, change: &Change) -> bool {
+        match change {
+            Change::Ingredient(id, to) => self.change_line(id, |line| line.ingredient = to.clone()),
+            Change::Amount(id, to) => self.change_line(id, |line| line.amount = to.clone()),
+            Change::Temperature(id, to) => self.change_line(id, |line| line.temperature = *to),
+            Change::Role(id, to) => self.change_line(id, |line| line.role = *to),
+            Change::Stage(id, to) => self.change_line(id, |line| line.stage = *to),
+            Change::Carried(id, to) => self.change_line(id, |line| line.carried.clone_from(to)),
+            Change::Note(id, to) => self.change_line(id, |line| line.note.clone_from(to)),
+            Change::Instruction(id, to) => self.change_instruction(id, to),
+            Change::Add(after, entry) => self.add(after.as_ref(), entry),
+            Change::Remove(id) => self.position(id).map(|at| self.entries.remove(at)).is_some(),
+            Change::Move(id, after) => self.move_entry(id, after.as_ref()),
+            Change::Cup(to) => set(&mut self.cup, Some(to.clone())),
+            Change::Shaker(to) => set(&mut self.shaker, to.clone()),
+            Change::Strained(to) => set(&mut self.strained, *to),
+            Change::DrinkingTemperature(to) => set(&mut self.drinking_temperature, *to),
+            Change::MenuPrice(to) => set(&mut self.menu_price, *to),
+        }
+    }
+
+    fn change_line(&mut self, id: &LineId, change: impl FnOnce(&mut Line)) -> bool {
+        let mut lines = self.entries.iter_mut().filter_map(|entry| match entry {
+            Entry::Line(line) => Some(line),
+            Entry::Instruction(_) => None,
+        });
+        lines.find(|line| line.id == *id).map(change).is_some()
+    }
+
+    fn change_instruction(&mut self, id: &LineId, to: &str) -> bool {
+        for entry in &mut self.entries {
+            if let Entry::Instruction(instruction) = entry
+                && instruction.id == *id
+            {
+                to.clone_into(&mut instruction.text);
+                return true;
+            }
+        }
+        false
+    }
+
+    /// Where something behind `after` goes; `None` when `after` is gone.
+    fn place_behind(&self, after: Option<&LineId>) -> Option<usize> {
+        match after {
+            None => Some(0),
+            Some(id) => self.position(id).map(|at| at + 1),
+        }
+    }
+
+    fn add(&mut self, after: Option<&LineId>, entry: &Entry) -> bool {
+        match self.place_behind(after) {
+            Some(at) if self.position(entry.id()).is_none() => {
+                self.entries.insert(at, entry.clone());
+                true
+            }
+            _ => false,
+        }
+    }
+
+    fn move_entry(&mut self, id: &LineId, after: Option<&LineId>) -> bool {
+        if after == Some(id) || self.place_behind(after).is_none() {
+            return false;
+        }
+        let Some(from) = self.position(id) else { return false };
+        let entry = self.entries.remove(from);
+        // The place is looked up again: taking the entry out may have shifted it.
+        let to = self.place_behind(after).unwrap_or(self.entries.len());
+        self.entries.insert(to, entry);
+        true
+    }
+}
+
+fn set<T>(field: &mut T, to: T) -> bool {
+    *field = to;
+    true
+}
+
+impl Recipe {
+    /// The recipe itself, without any version.
+    pub fn plain(&self) -> Resolved {
+        Resolved {
+            entries: self.entries.clone(),
+            cup: self.cup.clone(),
+            shaker: self.shaker.clone(),
+            strained: self.strained,
+            drinking_temperature: self.drinking_temperature,
+            menu_price: self.menu_price,
+        }
+    }
+}
+
+/// The plain lines of a version (of the recipe itself for `None`), with a finding for every change whose target is gone
+/// and for a version that is missing. Changes of the version furthest down the lineage come first.
+pub fn resolve(recipe: &Recipe, version: Option<&VersionId>) -> (Resolved, Vec<Finding>) {
+    let mut resolved = recipe.plain();
+    let mut findings = Vec::new();
+    for id in recipe.lineage(version).into_iter().rev().flatten() {
+        let place = || Place::Version(recipe.id.clone(), id.clone());
+        let Some(version) = recipe.version(&id) else {
+            let kind = FindingKind::Dangling { kind: "version", id: id.to_string(), nearest: Vec::new() };
+            findings.push(Finding::error(Place::Recipe(recipe.id.clone(), "versions"), kind));
+            continue;
+        };
+        for change in &version.changes {
+            if !resolved.apply(change) {
+                let kind = FindingKind::ChangeWithoutTarget { field: change.field() };
+                findings.push(match change.target() {
+                    Some(line) => {
+                        Finding::error(Place::Line(recipe.id.clone(), Some(id.clone()), line.clone()), kind)
+                    }
+                    None => Finding::error(place(), kind),
+                });
+            }
+        }
+    }
+    (resolved, findings)
+}
+
+impl Change {
+    /// The line or instruction that it is about, if it is about one.
+    pub fn target(&self) -> Option<&LineId> {
+        match self {
+            Self::Ingredient(id, _)
+            | Self::Amount(id, _)
+            | Self::Temperature(id, _)
+            | Self::Role(id, _)
+            | Self::Stage(id, _)
+            | Self::Carried(id, _)
+            | Self::Note(id, _)
+            | Self::Instruction(id, _)
+            | Self::Remove(id)
+            | Self::Move(id, _) => Some(id),
+            Self::Add(_, entry) => Some(entry.id()),
+            Self::Cup(_)
+            | Self::Shaker(_)
+            | Self::Strained(_)
+            | Self::DrinkingTemperature(_)
+            | Self::MenuPrice(_) => None,
+        }
+    }
+
+    /// The word for what it changes.
+    pub fn field(&self) -> &'static str {
+        match self {
+            Self::Ingredient(..) => "the ingredient",
+            Self::Amount(..) => "the amount",
+            Self::Temperature(..) => "the temperature",
+            Self::Role(..) => "the role",
+            Self::Stage(..) => "the stage",
+            Self::Carried(..) => "the syrup that comes along",
+            Self::Note(..) => "the note",
+            Self::Instruction(..) => "the instruction",
+            Self::Add(..) => "an added line",
+            Self::Remove(..) => "a line left out",
+            Self::Move(..) => "the order",
+            Self::Cup(_) => "the cup",
+            Self::Shaker(_) => "the shaker",
+            Self::Strained(_) => "straining",
+            Self::DrinkingTemperature(_) => "the drinking temperature",
+            Self::MenuPrice(_) => "the menu price",
+        }
+    }
+}

@@ -1,0 +1,151 @@
+//! What holds for the whole shop.
+
+/// One dimension of taste that is compared with the standard.
+///
+/// A flavour axis is named by the shop ("chestnut"); the others are fixed.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Axis {
+    /// Sucrose-equivalent concentration, g/100 ml.
+    Sweetness,
+    /// Tea solids, g/100 ml.
+    TeaStrength,
+    /// A named flavour, house units per 100 ml.
+    Flavour(String),
+    /// Fat, g/100 ml.
+    Creaminess,
+    /// Organic acid as citric, g/100 ml.
+    Acidity,
+    /// Solids that are not sugars, g/100 ml.
+    Body,
+    /// Serving temperature, °C.
+    Temperature,
+    /// Volume of the mixed drink, ml.
+    Volume,
+}
+
+impl Axis {
+    /// The axes that every drink has, in the order in which they are shown; flavours come after sweetness and tea.
+    pub const FIXED: [Self; 7] = [
+        Self::Sweetness,
+        Self::TeaStrength,
+        Self::Creaminess,
+        Self::Acidity,
+        Self::Body,
+        Self::Temperature,
+        Self::Volume,
+    ];
+
+    /// The word on screens and in reports.
+    pub fn word(&self) -> &str {
+        match self {
+            Self::Sweetness => "sweetness",
+            Self::TeaStrength => "tea strength",
+            Self::Flavour(name) => name,
+            Self::Creaminess => "creaminess",
+            Self::Acidity => "acidity",
+            Self::Body => "body",
+            Self::Temperature => "temperature",
+            Self::Volume => "volume",
+        }
+    }
+
+    /// The unit of a value on this axis.
+    pub fn unit(&self) -> &'static str {
+        match self {
+            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => "g/100 ml",
+            Self::Flavour(_) => "/100 ml",
+            Self::Temperature => "°C",
+            Self::Volume => "ml",
+        }
+    }
+
+    /// The comparatives for "more" and "less" on this axis.
+    pub fn comparatives(&self) -> (String, String) {
+        let pair = |more: &str, less: &str| (more.to_owned(), less.to_owned());
+        match self {
+            Self::Sweetness => pair("sweeter", "less sweet"),
+            Self::TeaStrength => pair("stronger tea", "weaker tea"),
+            Self::Flavour(name) => (format!("more {name}"), format!("less {name}")),
+            Self::Creaminess => pair("creamier", "less creamy"),
+            Self::Acidity => pair("more acid", "less acid"),
+            Self::Body => pair("fuller", "thinner"),
+            Self::Temperature => pair("hotter", "cooler"),
+            Self::Volume => pair("larger", "smaller"),
+        }
+    }
+}
+
+/// A shop's own noticeable step for an axis, in place of the default.
+#[derive(Clone, Debug, PartialEq)]
+pub struct StepSetting {
+    /// The axis.
+    pub axis: Axis,
+    /// Weber fraction of the standard's value (0.1 is 10 %).
+    pub fraction: f64,
+    /// The smallest step, in the unit of the axis.
+    pub floor: f64,
+    /// Weight of the axis in the distance; 1 by default.
+    pub weight: f64,
+}
+
+/// The serving temperatures that a shop wants for a kind of drink, in °C.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TemperatureWindow {
+    /// Coolest.
+    pub from: f64,
+    /// Hottest.
+    pub to: f64,
+}
+
+/// What holds for the whole shop.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Settings {
+    /// Name of the shop.
+    pub shop: String,
+    /// A note on the book as a whole (where invented figures come from, say).
+    pub note: String,
+    /// Currency sign or code of every price.
+    pub currency: String,
+    /// Temperature of the room and of what stands in it, °C.
+    pub room_temperature: f64,
+    /// Temperature of what comes from the refrigerator, °C.
+    pub refrigerator_temperature: f64,
+    /// Temperature of the ice as it goes into the cup, °C.
+    pub ice_temperature: f64,
+    /// Temperature at which a hot drink is tasted and compared, °C.
+    pub hot_drinking_temperature: f64,
+    /// Temperature at which an iced drink is tasted and compared, °C.
+    pub iced_drinking_temperature: f64,
+    /// Serving temperatures of hot drinks that the shop accepts.
+    pub hot_window: TemperatureWindow,
+    /// Serving temperatures of iced drinks that the shop accepts.
+    pub iced_window: TemperatureWindow,
+    /// Bulk density of the shop's ice as it lies in the cup, g/ml.
+    pub ice_bulk_density: f64,
+    /// Sales tax that is contained in the menu price, percent.
+    pub sales_tax_percent: Option<f64>,
+    /// The shop's own noticeable steps.
+    pub steps: Vec<StepSetting>,
+}
+
+impl Default for Settings {
+    /// Common practice, no source, except the drinking temperature of hot drinks: 57.8 °C is the optimum between scald
+    /// hazard and preference of Brown & Diller, Burns 2008;34:648–654. Bulk density of ice 0.55 g/ml is assumed.
+    fn default() -> Self {
+        Self {
+            shop: String::new(),
+            note: String::new(),
+            currency: "€".to_owned(),
+            room_temperature: 22.0,
+            refrigerator_temperature: 5.0,
+            ice_temperature: -5.0,
+            hot_drinking_temperature: 57.8,
+            iced_drinking_temperature: 5.0,
+            hot_window: TemperatureWindow { from: 50.0, to: 65.0 },
+            iced_window: TemperatureWindow { from: -2.0, to: 12.0 },
+            ice_bulk_density: 0.55,
+            sales_tax_percent: None,
+            steps: Vec::new(),
+        }
+    }
+}

@@ -1,0 +1,120 @@
+//! Cups, shakers and jugs.
+
+use super::{Item, VesselId};
+
+/// What a vessel is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum VesselKind {
+    /// What the guest drinks from.
+    Cup,
+    /// What the drink is mixed or shaken in.
+    Shaker,
+    /// What is poured from.
+    Jug,
+}
+
+/// A frustum, for the drawing of the cup and for its fill line; inner measures in millimetres.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Shape {
+    /// From the bottom to the rim.
+    pub height: f64,
+    /// Across the bottom.
+    pub bottom: f64,
+    /// Across the rim.
+    pub top: f64,
+}
+
+/// How a cup is closed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum ClosureKind {
+    /// Nothing on top.
+    Open,
+    /// A pressed-on lid.
+    Lid,
+    /// A sealed film.
+    Film,
+}
+
+/// A way to close a cup.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Closure {
+    /// What it is.
+    pub kind: ClosureKind,
+    /// Price of one, in the book's currency.
+    pub price: Option<f64>,
+    /// Room that must stay free below the rim, ml.
+    pub head_room: f64,
+    /// Factor on the cooling rate; 1 for an open cup.
+    pub cooling_factor: Option<f64>,
+}
+
+/// What goes with a cup.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum ServicewareKind {
+    /// A straw; `wide` ones let toppings and hot gulps through.
+    Straw {
+        /// Wide enough for toppings.
+        wide: bool,
+    },
+    /// A sleeve round a hot cup.
+    Sleeve,
+}
+
+/// A straw or sleeve that goes with a cup.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Serviceware {
+    /// What it is.
+    pub kind: ServicewareKind,
+    /// Price of one, in the book's currency.
+    pub price: Option<f64>,
+}
+
+/// A vessel of this shop.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Vessel {
+    /// Its id.
+    pub id: VesselId,
+    /// Its name: "paper cup 500".
+    pub name: String,
+    /// What it is for.
+    pub kind: VesselKind,
+    /// Volume to the rim, ml.
+    pub capacity: f64,
+    /// Its inner shape.
+    pub shape: Option<Shape>,
+    /// Mass of the wall that takes part in the heat exchange, g.
+    pub mass: Option<f64>,
+    /// Specific heat of the wall, kJ/(kg K).
+    pub specific_heat: Option<f64>,
+    /// Temperature before anything is poured in, °C; that of the room when none is stated.
+    pub temperature: Option<f64>,
+    /// Time constant of cooling when open and full, minutes.
+    pub cooling_minutes: Option<f64>,
+    /// Price of one, in the book's currency.
+    pub price: Option<f64>,
+    /// How it can be closed; the first is the usual one.
+    pub closures: Vec<Closure>,
+    /// What goes with it.
+    pub serviceware: Vec<Serviceware>,
+    /// A note.
+    pub note: String,
+}
+
+impl Item for Vessel {
+    type Id = VesselId;
+    fn id(&self) -> &VesselId {
+        &self.id
+    }
+}
+
+impl Vessel {
+    /// Heat capacity of the wall, kJ/K; `None` when its mass or specific heat is not stated.
+    pub fn heat_capacity(&self) -> Option<f64> {
+        Some(self.mass? / 1000.0 * self.specific_heat?)
+    }
+
+    /// The usual closure, open when none is stated.
+    pub fn usual_closure(&self) -> Option<&Closure> {
+        self.closures.first()
+    }
+}

@@ -1,0 +1,41 @@
+//! Reads and writes book files: RON text of a numbered format, checked in full before it becomes a book.
+//!
+//! The types of [`crate::book`] know nothing of files. Reading goes text → [`format_v1`] → book, so that the document can
+//! change without the files of older programs becoming unreadable; writing goes book → text directly, because one
+//! changed value must be one changed line in a version control, and that is a question of layout.
+//!
+//! What can't become a book is a [`LoadProblem`]; what a book may contain although it is wrong (a dangling id, an amount
+//! below zero) is a finding of the book, so that it can be opened and put right.
+
+mod convert;
+mod error;
+mod format_v1;
+mod load;
+mod parse;
+mod save;
+mod scan;
+mod write;
+
+pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
+pub use load::{Loaded, load};
+pub use parse::parse;
+pub use save::save;
+pub use write::write;
+
+use crate::book::Book;
+
+/// The format that this program writes, and the newest that it reads.
+pub const FORMAT: u64 = 1;
+
+/// Longest text that is read, in bytes. A book of ten thousand recipes has about a quarter of it.
+pub const LONGEST_TEXT: u64 = 64 * 1024 * 1024;
+
+/// The text of the book that the program opens when none is named: an invented shop.
+pub fn built_in() -> &'static str {
+    include_str!("../../sample-books/harrowmere.ron")
+}
+
+/// The built-in book. Its text is part of the program and a test reads it, so a problem in it is a fault of the build.
+pub fn built_in_book() -> Result<Book, Vec<LoadProblem>> {
+    parse(built_in()).map(|(book, _)| book)
+}

@@ -1,0 +1,103 @@
+//! From text to a book.
+
+use ron::Options;
+use ron::error::SpannedError;
+use ron::extensions::Extensions;
+
+use super::error::{LoadProblem, TextFault};
+use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
+use crate::book::{self, Book, Finding};
+
+/// Brackets in brackets that are read before the text is refused. Each costs the deserializer a few frames of stack; a
+/// book has eleven.
+const DEEPEST: usize = 96;
+
+/// Reads the text of a book and lists what is wrong in it; or says why it can't become a book.
+///
+/// A text that is not RON of this format gives the first fault; one that is gives all ids and numbers that can't be taken.
+pub fn parse(text: &str) -> Result<(Book, Vec<Finding>), Vec<LoadProblem>> {
+    // Some editors put a byte order mark in front of UTF-8.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    check_header(text).map_err(|problem| vec![problem])?;
+    let options = Options::default().with_default_extension(Extensions::IMPLICIT_SOME).with_recursion_limit(DEEPEST);
+    let file: format_v1::Book = options.from_str(text).map_err(|error| vec![text_problem(text, error)])?;
+    let book = convert::book_from_file(file, text)?;
+    let findings = book::findings(&book);
+    Ok((book, findings))
+}
+
+/// Refuses what is too long or of another format before anything else is read: a newer format may hold fields that are
+/// unknown here, and complaining of those would hide the reason.
+fn check_header(text: &str) -> Result<(), LoadProblem> {
+    let bytes = text.len() as u64;
+    if bytes > LONGEST_TEXT {
+        return Err(LoadProblem::TooLong { bytes });
+    }
+    let found = scan::format_number(text).ok_or(LoadProblem::NoFormat)?;
+    match found.parse::<u64>() {
+        Ok(FORMAT) => Ok(()),
+        Ok(found) if found > FORMAT => Err(LoadProblem::NewerFormat { found }),
+        _ => Err(LoadProblem::BadFormat { found: found.to_owned() }),
+    }
+}
+
+fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
+    use ron::Error as Ron;
+    // The reader stands behind what it has taken; at an expected bracket it stands before what it found.
+    let (line, column) = (error.span.end.line, error.span.end.col);
+    let fault = match error.code {
+        Ron::Eof => TextFault::Ended,
+        Ron::ExpectedStringEnd => TextFault::OpenString,
+        Ron::UnclosedBlockComment | Ron::UnclosedLineComment => TextFault::OpenComment,
+        Ron::ExceededRecursionLimit => TextFault::TooDeep,
+        Ron::NoSuchStructField { found, expected, .. } => {
+            TextFault::UnknownField { found, expected: expected.to_vec() }
+        }
+        Ron::NoSuchEnumVariant { found, expected, .. } => TextFault::UnknownWord { found, expected: expected.to_vec() },
+        Ron::MissingStructField { field, .. } => TextFault::MissingField { field },
+        Ron::DuplicateStructField { field, .. } => TextFault::FieldTwice { field },
+        Ron::InvalidValueForType { expected, found } => TextFault::WrongKind { found, expected },
+        Ron::ExpectedDifferentLength { expected, found } => {
+            TextFault::WrongKind { found: format!("{found} values in brackets"), expected }
+        }
+        other => match text_at(text, line, column) {
+            None => TextFault::Ended,
+            Some(found) => TextFault::WrongKind { found: format!("`{found}`"), expected: expectation(&other) },
+        },
+    };
+    LoadProblem::Text { fault, line, column }
+}
+
+/// What the reader wanted, without the "Expected" in front.
+fn expectation(error: &ron::Error) -> String {
+    use ron::Error as Ron;
+    match error {
+        Ron::ExpectedArray => "`[` at the beginning of a list".to_owned(),
+        Ron::ExpectedArrayEnd => "`,` or `]` at the end of a list".to_owned(),
+        Ron::ExpectedStructLike | Ron::ExpectedNamedStructLike(_) => "`(` at the beginning of a group".to_owned(),
+        Ron::ExpectedStructLikeEnd => "`)` at the end of a group".to_owned(),
+        Ron::ExpectedMapColon => "`:` behind the name of a field".to_owned(),
+        Ron::ExpectedComma => "`,` between two values".to_owned(),
+        Ron::ExpectedFloat => "a number such as 12.5".to_owned(),
+        Ron::ExpectedInteger => "a whole number such as 3".to_owned(),
+        Ron::ExpectedString => "a text in quotes".to_owned(),
+        Ron::ExpectedIdentifier => "a word".to_owned(),
+        Ron::ExpectedBoolean => "true or false".to_owned(),
+        Ron::TrailingCharacters => "nothing behind the end of the book".to_owned(),
+        other => {
+            let sentence = other.to_string();
+            let mut characters = sentence.chars();
+            characters.next().map_or_else(String::new, |first| first.to_lowercase().chain(characters).collect())
+        }
+    }
+}
+
+/// The beginning of what stands at or behind a place; `None` when nothing does.
+fn text_at(text: &str, line: usize, column: usize) -> Option<String> {
+    let from_line: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
+    let in_line: usize = text[from_line..].chars().take(column.saturating_sub(1)).map(char::len_utf8).sum();
+    let rest = text[from_line + in_line..].trim_start();
+    let end = rest.find(['\n', ',']).map_or(rest.len(), |end| end.max(1));
+    let found: String = rest[..end].trim_end().chars().take(24).flat_map(char::escape_debug).collect();
+    (!found.is_empty()).then_some(found)
+}

@@ -1,0 +1,163 @@
+//! Undo and redo: the steps that a book has taken, with their names.
+
+use std::sync::Arc;
+
+use super::{Edit, EditError, apply};
+use crate::book::Book;
+
+/// One step: what was done, and the book before it.
+#[derive(Clone, Debug)]
+pub struct Step {
+    /// What was done, for the menu.
+    pub label: String,
+    /// The edits, in order.
+    pub edits: Vec<Edit>,
+    /// The book before the step.
+    pub before: Arc<Book>,
+    /// Where the person was, for undo to go back to; opaque to the history.
+    pub focus: String,
+}
+
+/// The book as it is now, with the steps that led to it and those that were undone.
+///
+/// # Limitations
+/// The history is linear: a new step drops what had been undone. Steps are kept without limit, since a step costs a few
+/// pointers per item and no copy of an item that it does not touch.
+#[derive(Clone, Debug)]
+pub struct History {
+    now: Arc<Book>,
+    done: Vec<Step>,
+    undone: Vec<Step>,
+    /// Whether the next step with the same focus and label may join the last one.
+    open: bool,
+}
+
+impl History {
+    /// A history that begins with this book.
+    pub fn new(book: Arc<Book>) -> Self {
+        Self { now: book, done: Vec::new(), undone: Vec::new(), open: false }
+    }
+
+    /// The book as it is now.
+    pub fn book(&self) -> &Arc<Book> {
+        &self.now
+    }
+
+    /// Carries out edits as one step. Nothing has changed when one of them fails.
+    ///
+    /// A step joins the last one when that is still open and has the same label and focus: typing `12` into a field is
+    /// one step, not two.
+    pub fn perform(&mut self, label: String, edits: Vec<Edit>, focus: String) -> Result<(), EditError> {
+        let mut book = self.now.as_ref().clone();
+        for edit in &edits {
+            book = apply(&book, edit)?;
+        }
+        if book == *self.now {
+            return Ok(());
+        }
+        let before = std::mem::replace(&mut self.now, Arc::new(book));
+        self.undone.clear();
+        match self.done.last_mut() {
+            Some(last) if self.open && last.label == label && last.focus == focus => {
+                last.edits.extend(edits);
+                // Typed and typed back: there is nothing left to undo.
+                if *last.before == *self.now {
+                    self.now = last.before.clone();
+                    self.done.pop();
+                }
+            }
+            _ => self.done.push(Step { label, edits, before, focus }),
+        }
+        self.open = true;
+        Ok(())
+    }
+
+    /// Ends the joining of steps: the field has lost the focus, or the pointer was lifted.
+    pub fn close_step(&mut self) {
+        self.open = false;
+    }
+
+    /// The step that undo would take back.
+    pub fn next_undo(&self) -> Option<&Step> {
+        self.done.last()
+    }
+
+    /// The step that redo would repeat.
+    pub fn next_redo(&self) -> Option<&Step> {
+        self.undone.last()
+    }
+
+    /// Takes the last step back and tells where it was; `None` when there is none.
+    pub fn undo(&mut self) -> Option<String> {
+        let mut step = self.done.pop()?;
+        // The step keeps the other side of the swap: before it when undone, after it when done again.
+        std::mem::swap(&mut self.now, &mut step.before);
+        let focus = step.focus.clone();
+        self.undone.push(step);
+        self.open = false;
+        Some(focus)
+    }
+
+    /// Repeats the step that was taken back last and tells where it was; `None` when there is none.
+    pub fn redo(&mut self) -> Option<String> {
+        let mut step = self.undone.pop()?;
+        std::mem::swap(&mut self.now, &mut step.before);
+        let focus = step.focus.clone();
+        self.done.push(step);
+        self.open = false;
+        Some(focus)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::Settings;
+
+    fn rename_shop(name: &str) -> Vec<Edit> {
+        vec![Edit::SetSettings(Settings { shop: name.into(), ..Settings::default() })]
+    }
+
+    fn perform(history: &mut History, name: &str) {
+        history.perform("change".into(), rename_shop(name), "shop".into()).unwrap();
+    }
+
+    #[test]
+    fn undoing_everything_gives_the_start_and_redoing_the_end() {
+        let start = Arc::new(Book::default());
+        let mut history = History::new(start.clone());
+        for name in ["a", "b", "c"] {
+            perform(&mut history, name);
+            history.close_step();
+        }
+        let end = history.book().clone();
+        while history.undo().is_some() {}
+        assert!(Arc::ptr_eq(history.book(), &start));
+        while history.redo().is_some() {}
+        assert!(Arc::ptr_eq(history.book(), &end));
+    }
+
+    #[test]
+    fn typing_in_one_field_is_one_step_and_typing_back_is_none() {
+        let mut history = History::new(Arc::new(Book::default()));
+        perform(&mut history, "H");
+        perform(&mut history, "Ha");
+        assert_eq!(history.undo().as_deref(), Some("shop"));
+        assert_eq!(history.book().settings.shop, "");
+        assert!(history.undo().is_none());
+        perform(&mut history, "H");
+        perform(&mut history, "");
+        assert!(history.next_undo().is_none());
+    }
+
+    #[test]
+    fn a_failing_edit_changes_nothing() {
+        let mut history = History::new(Arc::new(Book::default()));
+        let gone = crate::book::RecipeId::new("gone").unwrap();
+        let edits = vec![rename_shop("x").remove(0), Edit::RemoveRecipe(gone)];
+        let error = history.perform("change".into(), edits, String::new()).unwrap_err();
+        assert_eq!(error.to_string(), "there is no recipe `gone` any more");
+        assert_eq!(history.book().settings.shop, "");
+        assert!(history.next_undo().is_none());
+    }
+}

@@ -1,0 +1,294 @@
+//! The only way a book changes: an edit is a value, applying it gives a new book.
+
+mod history;
+
+pub use history::{History, Step};
+
+use crate::book::{
+    Approval, Book, Change, Ingredient, IngredientId, Measure, MeasureId, Recipe, RecipeId, Settings, State, Version,
+    VersionId, Vessel, VesselId, put_change,
+};
+
+/// What a person wants changed.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Edit {
+    /// A change in a recipe itself (`version: None`) or in one of its versions.
+    Change {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version, or the recipe itself.
+        version: Option<VersionId>,
+        /// The change.
+        change: Change,
+    },
+    /// Another name of a recipe.
+    RenameRecipe {
+        /// The recipe.
+        recipe: RecipeId,
+        /// Its new name.
+        name: String,
+    },
+    /// Another note on a recipe.
+    NoteRecipe {
+        /// The recipe.
+        recipe: RecipeId,
+        /// Its new note.
+        note: String,
+    },
+    /// Another state of a recipe itself or of a version.
+    SetState {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version, or the recipe itself.
+        version: Option<VersionId>,
+        /// The new state.
+        state: State,
+    },
+    /// A new version.
+    AddVersion {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version.
+        version: Version,
+    },
+    /// Another name of a version.
+    RenameVersion {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version.
+        version: VersionId,
+        /// Its new name.
+        name: String,
+    },
+    /// A version taken away. Those that build on it must go first.
+    RemoveVersion {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version.
+        version: VersionId,
+    },
+    /// An approval, which makes what it approves the standard.
+    Approve {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The approval.
+        approval: Approval,
+    },
+    /// A recipe put in place of the one with its id, or added.
+    PutRecipe(Recipe),
+    /// A recipe taken away.
+    RemoveRecipe(RecipeId),
+    /// An ingredient put in place of the one with its id, or added.
+    PutIngredient(Ingredient),
+    /// An ingredient taken away.
+    RemoveIngredient(IngredientId),
+    /// A measure put in place of the one with its id, or added.
+    PutMeasure(Measure),
+    /// A measure taken away.
+    RemoveMeasure(MeasureId),
+    /// A vessel put in place of the one with its id, or added.
+    PutVessel(Vessel),
+    /// A vessel taken away.
+    RemoveVessel(VesselId),
+    /// Other settings of the shop.
+    SetSettings(Settings),
+}
+
+/// Why an edit can't be carried out: what it is about is gone, or something still stands on it.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum EditError {
+    /// The target is no longer in the book.
+    #[error("there is no {kind} `{id}` any more")]
+    Gone {
+        /// "recipe", "line" …
+        kind: &'static str,
+        /// Its id.
+        id: String,
+    },
+    /// The id is taken already.
+    #[error("there is a {kind} `{id}` already")]
+    Taken {
+        /// "version" …
+        kind: &'static str,
+        /// Its id.
+        id: String,
+    },
+    /// Other versions build on the one that should go.
+    #[error("`{id}` can't go: {others} builds on it")]
+    BuiltOn {
+        /// The version.
+        id: String,
+        /// Names of those that build on it.
+        others: String,
+    },
+}
+
+/// The book with the edit carried out. Items that it does not touch stay the same shared values.
+pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
+    let mut book = book.clone();
+    match edit {
+        Edit::Change { recipe, version, change } => {
+            change_recipe(&mut book, recipe, |recipe| apply_change(recipe, version.as_ref(), change))?;
+        }
+        Edit::RenameRecipe { recipe, name } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                recipe.name.clone_from(name);
+                Ok(())
+            })?;
+        }
+        Edit::NoteRecipe { recipe, note } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                recipe.note.clone_from(note);
+                Ok(())
+            })?;
+        }
+        Edit::SetState { recipe, version, state } => {
+            change_recipe(&mut book, recipe, |recipe| set_state(recipe, version.as_ref(), *state))?;
+        }
+        Edit::AddVersion { recipe, version } => {
+            change_recipe(&mut book, recipe, |recipe| add_version(recipe, version))?;
+        }
+        Edit::RenameVersion { recipe, version, name } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                version_of(recipe, version)?.name.clone_from(name);
+                Ok(())
+            })?;
+        }
+        Edit::RemoveVersion { recipe, version } => {
+            change_recipe(&mut book, recipe, |recipe| remove_version(recipe, version))?;
+        }
+        Edit::Approve { recipe, approval } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                recipe.approvals.push(approval.clone());
+                set_state(recipe, approval.version.as_ref(), State::Approved)
+            })?;
+        }
+        Edit::PutRecipe(recipe) => book.recipes.put(recipe.clone()),
+        Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), "recipe", id)?,
+        Edit::PutIngredient(ingredient) => book.ingredients.put(ingredient.clone()),
+        Edit::RemoveIngredient(id) => removed(book.ingredients.remove(id), "ingredient", id)?,
+        Edit::PutMeasure(measure) => book.measures.put(measure.clone()),
+        Edit::RemoveMeasure(id) => removed(book.measures.remove(id), "measure", id)?,
+        Edit::PutVessel(vessel) => book.vessels.put(vessel.clone()),
+        Edit::RemoveVessel(id) => removed(book.vessels.remove(id), "vessel", id)?,
+        Edit::SetSettings(settings) => book.settings = settings.clone(),
+    }
+    Ok(book)
+}
+
+fn gone(kind: &'static str, id: impl ToString) -> EditError {
+    EditError::Gone { kind, id: id.to_string() }
+}
+
+fn removed<T>(item: Option<T>, kind: &'static str, id: impl ToString) -> Result<(), EditError> {
+    item.map(drop).ok_or_else(|| gone(kind, id))
+}
+
+fn change_recipe(
+    book: &mut Book,
+    id: &RecipeId,
+    change: impl FnOnce(&mut Recipe) -> Result<(), EditError>,
+) -> Result<(), EditError> {
+    let mut recipe = book.recipe(id).ok_or_else(|| gone("recipe", id))?.as_ref().clone();
+    change(&mut recipe)?;
+    book.recipes.put(recipe);
+    Ok(())
+}
+
+fn version_of<'recipe>(recipe: &'recipe mut Recipe, id: &VersionId) -> Result<&'recipe mut Version, EditError> {
+    recipe.versions.iter_mut().find(|version| version.id == *id).ok_or_else(|| gone("version", id))
+}
+
+fn apply_change(recipe: &mut Recipe, version: Option<&VersionId>, change: &Change) -> Result<(), EditError> {
+    let changed = if let Some(version) = version {
+        version_of(recipe, version)?;
+        put_change(recipe, version, change.clone())
+    } else {
+        let mut plain = recipe.plain();
+        let changed = plain.apply(change);
+        recipe.entries = plain.entries;
+        recipe.cup = plain.cup;
+        recipe.shaker = plain.shaker;
+        recipe.strained = plain.strained;
+        recipe.drinking_temperature = plain.drinking_temperature;
+        recipe.menu_price = plain.menu_price;
+        changed
+    };
+    if changed { Ok(()) } else { Err(gone("line", change.target().map_or("", |id| id.as_str()))) }
+}
+
+fn set_state(recipe: &mut Recipe, version: Option<&VersionId>, state: State) -> Result<(), EditError> {
+    match version {
+        None => recipe.state = state,
+        Some(id) => version_of(recipe, id)?.state = state,
+    }
+    Ok(())
+}
+
+fn add_version(recipe: &mut Recipe, version: &Version) -> Result<(), EditError> {
+    if recipe.version(&version.id).is_some() {
+        return Err(EditError::Taken { kind: "version", id: version.id.to_string() });
+    }
+    recipe.versions.push(version.clone());
+    Ok(())
+}
+
+fn remove_version(recipe: &mut Recipe, id: &VersionId) -> Result<(), EditError> {
+    let building: Vec<&str> = recipe
+        .versions
+        .iter()
+        .filter(|version| version.builds_on.as_ref() == Some(id))
+        .map(|version| version.name.as_str())
+        .collect();
+    if !building.is_empty() {
+        return Err(EditError::BuiltOn { id: id.to_string(), others: building.join(", ") });
+    }
+    let before = recipe.versions.len();
+    recipe.versions.retain(|version| version.id != *id);
+    if recipe.versions.len() == before { Err(gone("version", id)) } else { Ok(()) }
+}
+
+impl Edit {
+    /// What the edit does, for the undo menu: "change the amount of Tambrel chestnut powder".
+    pub fn label(&self, book: &Book) -> String {
+        let recipe_name = |id: &RecipeId| book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+        match self {
+            Self::Change { recipe, version, change } => {
+                change_label(book, recipe, version.as_ref(), change)
+            }
+            Self::RenameRecipe { name, .. } => format!("rename to {name}"),
+            Self::NoteRecipe { recipe, .. } => format!("change the note of {}", recipe_name(recipe)),
+            Self::SetState { state, .. } => format!("set the state to {}", state.word()),
+            Self::AddVersion { version, .. } => format!("add version {}", version.name),
+            Self::RenameVersion { name, .. } => format!("rename the version to {name}"),
+            Self::RemoveVersion { version, .. } => format!("remove version {version}"),
+            Self::Approve { recipe, .. } => format!("approve {}", recipe_name(recipe)),
+            Self::PutRecipe(recipe) => format!("change {}", recipe.name),
+            Self::RemoveRecipe(id) => format!("remove {}", recipe_name(id)),
+            Self::PutIngredient(ingredient) => format!("change {}", ingredient.name),
+            Self::RemoveIngredient(id) => format!("remove ingredient {id}"),
+            Self::PutMeasure(measure) => format!("change {}", measure.name),
+            Self::RemoveMeasure(id) => format!("remove measure {id}"),
+            Self::PutVessel(vessel) => format!("change {}", vessel.name),
+            Self::RemoveVessel(id) => format!("remove vessel {id}"),
+            Self::SetSettings(_) => "change the shop's settings".to_owned(),
+        }
+    }
+}
+
+fn change_label(book: &Book, recipe: &RecipeId, version: Option<&VersionId>, change: &Change) -> String {
+    let resolved = book.recipe(recipe).map(|recipe| crate::book::resolve(recipe, version).0);
+    let line = change.target().and_then(|id| resolved.as_ref().and_then(|resolved| resolved.line(id)));
+    let name = line.and_then(|line| book.ingredient(&line.ingredient)).map(|ingredient| ingredient.name.as_str());
+    match (change, name) {
+        (Change::Add(_, entry), _) => match entry.line().and_then(|line| book.ingredient(&line.ingredient)) {
+            Some(ingredient) => format!("add {}", ingredient.name),
+            None => "add an instruction".to_owned(),
+        },
+        (Change::Remove(_), Some(name)) => format!("remove {name}"),
+        (Change::Remove(_), None) => "remove an instruction".to_owned(),
+        (Change::Move(..), Some(name)) => format!("move {name}"),
+        (_, Some(name)) => format!("change {} of {name}", change.field()),
+        (_, None) => format!("change {}", change.field()),
+    }
+}

@@ -1,0 +1,29 @@
+//! Evensip: the balance of a tea bar's drinks, and what brings it back after a swap.
+//!
+//! Units: grams, millilitres, degrees Celsius, kilojoules, minutes; concentrations in g per 100 ml at 20 °C.
+//!
+//! | module | what it is | may import |
+//! |---|---|---|
+//! | [`quantity`] | numbers with units, typed and shown | nothing of this crate |
+//! | [`optimiser`] | search over whole numbers | nothing of this crate |
+//! | [`book`] | the document | `quantity` |
+//! | [`edit`] | the only way a book changes, and its history | `book`, `quantity` |
+//! | [`balance`] | the pure engine | `book`, `quantity` |
+//! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
+//! | [`book_file`] | reads and writes books | `book`, `quantity` |
+//! | [`workbench`] | the open book with its derived values | all above |
+//! | [`command_line`] | commands without a display | all above |
+//! | [`ui`] | draws, and returns actions | all above but `book_file` and `command_line` |
+//!
+//! A test reads the sources and enforces the table.
+
+pub mod balance;
+pub mod book;
+pub mod book_file;
+pub mod command_line;
+pub mod edit;
+pub mod optimiser;
+pub mod quantity;
+pub mod swap;
+pub mod ui;
+pub mod workbench;

@@ -1,0 +1,140 @@
+//! An amount as it is typed into a line: a number and a unit or the word of a measure.
+
+use super::number_text::{NumberError, parse_number};
+use super::{GRAMS_PER_OUNCE, MILLILITRES_PER_US_FLUID_OUNCE};
+
+/// A typed amount before its word has been looked up among the shop's measures.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TypedAmount {
+    /// The number in front of the unit; for `to the rim` there is none and it is 0.
+    pub number: f64,
+    /// What was counted.
+    pub unit: TypedUnit,
+}
+
+/// The unit of a typed amount. Litres, kilograms and ounces have been converted already.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TypedUnit {
+    /// No unit was typed: the line keeps the one it has.
+    None,
+    /// A mass in grams.
+    Grams,
+    /// A volume in millilitres.
+    Millilitres,
+    /// `to 500 ml`: what is missing to this volume.
+    FillToMillilitres,
+    /// `to the rim`: what the cup still holds.
+    FillToRim,
+    /// A word of the counter: `scoops`, `press`, `spoon of ice`.
+    Word(String),
+}
+
+/// Why a text is not an amount.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum AmountTextError {
+    /// The number could not be read.
+    #[error(transparent)]
+    Number(#[from] NumberError),
+    /// Less than nothing can't go into a cup.
+    #[error("an amount can't be negative; found `{found}`")]
+    Negative {
+        /// What was typed.
+        found: String,
+    },
+    /// `to` was not followed by a volume or the rim.
+    #[error("`{found}` fills to nothing known; expected `to 500 ml` or `to the rim`")]
+    FillTarget {
+        /// What was typed.
+        found: String,
+    },
+}
+
+/// Reads `2 scoops`, `15 ml`, `7,5 g`, `1½ spoons`, `0.5 l`, `2 oz`, `8 fl oz`, `to 500 ml`, `to the rim`.
+///
+/// Words that are no unit come back as [`TypedUnit::Word`] in lower case; which measure is meant only the book can tell.
+pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
+    let text = text.trim().to_lowercase();
+    if let Some(target) = text.strip_prefix("to ") {
+        return parse_fill(target.trim(), &text);
+    }
+    let split = text.char_indices().find(|(_, c)| c.is_alphabetic()).map_or(text.len(), |(at, _)| at);
+    let (number, unit) = text.split_at(split);
+    let number = parse_number(number)?;
+    if number < 0.0 {
+        return Err(AmountTextError::Negative { found: text });
+    }
+    let unit = unit.split_whitespace().collect::<Vec<_>>().join(" ");
+    Ok(typed_amount(number, &unit))
+}
+
+fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError> {
+    if matches!(target, "rim" | "the rim" | "the top" | "top") {
+        return Ok(TypedAmount { number: 0.0, unit: TypedUnit::FillToRim });
+    }
+    let amount = parse_amount(target)?;
+    match amount.unit {
+        TypedUnit::Millilitres | TypedUnit::None => {
+            Ok(TypedAmount { number: amount.number, unit: TypedUnit::FillToMillilitres })
+        }
+        _ => Err(AmountTextError::FillTarget { found: whole.to_owned() }),
+    }
+}
+
+fn typed_amount(number: f64, unit: &str) -> TypedAmount {
+    let grams = |factor: f64| TypedAmount { number: number * factor, unit: TypedUnit::Grams };
+    let millilitres = |factor: f64| TypedAmount { number: number * factor, unit: TypedUnit::Millilitres };
+    match unit {
+        "" => TypedAmount { number, unit: TypedUnit::None },
+        "g" | "gr" | "gram" | "grams" | "gramme" | "grammes" => grams(1.0),
+        "kg" => grams(1000.0),
+        "mg" => grams(0.001),
+        "oz" | "ounce" | "ounces" => grams(GRAMS_PER_OUNCE),
+        "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => millilitres(1.0),
+        "cl" => millilitres(10.0),
+        "dl" => millilitres(100.0),
+        "l" | "litre" | "litres" | "liter" | "liters" => millilitres(1000.0),
+        "fl oz" | "fl. oz" | "fl. oz." | "floz" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
+        word => TypedAmount { number, unit: TypedUnit::Word(word.to_owned()) },
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn check(text: &str, number: f64, unit: TypedUnit) {
+        let amount = parse_amount(text).unwrap_or_else(|error| panic!("{text}: {error}"));
+        assert!((amount.number - number).abs() < 1e-9, "{text}: {}", amount.number);
+        assert_eq!(amount.unit, unit, "{text}");
+    }
+
+    #[test]
+    fn amounts_are_read_the_way_they_are_said() {
+        check("2 scoops", 2.0, TypedUnit::Word("scoops".into()));
+        check("1½ scoop", 1.5, TypedUnit::Word("scoop".into()));
+        check("15 ml", 15.0, TypedUnit::Millilitres);
+        check("7,5 g", 7.5, TypedUnit::Grams);
+        check("7,5g", 7.5, TypedUnit::Grams);
+        check("0.25 l", 250.0, TypedUnit::Millilitres);
+        check("1 oz", 28.349_523_125, TypedUnit::Grams);
+        check("8 fl oz", 236.588_236_5, TypedUnit::Millilitres);
+        check("3", 3.0, TypedUnit::None);
+        check("to 500 ml", 500.0, TypedUnit::FillToMillilitres);
+        check("to the rim", 0.0, TypedUnit::FillToRim);
+        check("1 Pear  pump press", 1.0, TypedUnit::Word("pear pump press".into()));
+    }
+
+    #[test]
+    fn nonsense_is_refused_with_a_sentence() {
+        for (text, says) in [
+            ("scoops", "a number is missing"),
+            ("-2 g", "can't be negative"),
+            ("to 5 g", "expected `to 500 ml`"),
+            ("", "a number is missing"),
+            ("1..5 g", "is not a number"),
+        ] {
+            let message = parse_amount(text).expect_err(text).to_string();
+            assert!(message.contains(says), "{text}: {message}");
+        }
+    }
+}

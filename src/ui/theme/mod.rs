@@ -1,0 +1,100 @@
+//! The one place that says how the window looks: fonts, colours, sizes and distances.
+//!
+//! Views ask for a [`Palette`] and a [`TypeStyle`]; no colour or font size is written anywhere else.
+//!
+//! ```
+//! let ctx = egui::Context::default();
+//! evensip::ui::theme::install(&ctx);
+//! evensip::ui::theme::apply(&ctx, evensip::ui::theme::Appearance::Dark);
+//! ```
+
+pub mod grid;
+mod palette;
+mod type_scale;
+mod widget_look;
+
+pub use palette::{Palette, RoleColours};
+pub use type_scale::TypeStyle;
+
+/// Which of the two sets of colours the window wears.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Appearance {
+    /// Dark ink on warm paper, for a counter in daylight.
+    #[default]
+    Light,
+    /// Warm light on dark brown, for a bar at night.
+    Dark,
+}
+
+impl Appearance {
+    /// The other one.
+    #[must_use]
+    pub fn opposite(self) -> Self {
+        match self {
+            Self::Light => Self::Dark,
+            Self::Dark => Self::Light,
+        }
+    }
+
+    /// The colours of this appearance.
+    pub fn palette(self) -> &'static Palette {
+        match self {
+            Self::Light => &palette::LIGHT,
+            Self::Dark => &palette::DARK,
+        }
+    }
+
+    fn egui_theme(self) -> egui::Theme {
+        match self {
+            Self::Light => egui::Theme::Light,
+            Self::Dark => egui::Theme::Dark,
+        }
+    }
+}
+
+/// Gives a context the bundled fonts and both looks; call it once, before the first frame.
+pub fn install(ctx: &egui::Context) {
+    ctx.set_fonts(type_scale::font_definitions());
+    for appearance in [Appearance::Light, Appearance::Dark] {
+        ctx.set_style_of(appearance.egui_theme(), widget_look::style(appearance));
+    }
+}
+
+/// Shows the window in this appearance from the next frame on, whatever the system prefers.
+pub fn apply(ctx: &egui::Context, appearance: Appearance) {
+    ctx.set_theme(appearance.egui_theme());
+}
+
+/// The appearance that these visuals belong to.
+pub fn appearance(visuals: &egui::Visuals) -> Appearance {
+    if visuals.dark_mode {
+        Appearance::Dark
+    } else {
+        Appearance::Light
+    }
+}
+
+/// The colours to draw with: `theme::palette(ui.visuals())`.
+pub fn palette(visuals: &egui::Visuals) -> &'static Palette {
+    appearance(visuals).palette()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_applied_appearance_is_the_one_that_is_drawn() {
+        for wanted in [Appearance::Dark, Appearance::Light] {
+            let ctx = egui::Context::default();
+            install(&ctx);
+            apply(&ctx, wanted);
+            let mut drawn = None;
+            ctx.run_ui(egui::RawInput::default(), |ui| {
+                drawn = Some(appearance(ui.visuals()));
+            })
+            .drop_without_applying_deltas();
+            assert_eq!(drawn, Some(wanted));
+        }
+    }
+}

@@ -1,0 +1,4 @@
+//! All integration tests in one binary.
+
+mod picture;
+mod published_cases;
