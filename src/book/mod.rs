@@ -14,6 +14,7 @@ mod shelf;
 mod version_edit;
 mod vessel;
 mod well_formed;
+mod wording;
 
 pub use finding::{Finding, FindingKind, Place, Severity};
 pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
@@ -30,6 +31,7 @@ pub use settings::{Axis, Settings, StepSetting, TemperatureWindow};
 pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
 pub use vessel::{Closure, ClosureKind, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
+pub use wording::AmountWordError;
 pub use well_formed::{Spoon, findings, implausible_spoon};
 
 use std::sync::Arc;

@@ -1,4 +1,7 @@
-//! The window: it draws the open book and says what the person wants changed.
+//! Draws the workbench and returns what the person wants; decides nothing about drinks and touches no disk.
 
 pub mod icons;
+mod screen;
 pub mod theme;
+
+pub use screen::Screen;

@@ -1,4 +1,6 @@
 //! All integration tests in one binary.
 
+mod bad_books;
+mod book_files;
 mod picture;
 mod published_cases;

@@ -1,0 +1,113 @@
+//! Amounts the way they are said at the counter, and back.
+
+use super::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
+use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
+
+/// Why a typed amount means nothing in this book.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum AmountWordError {
+    /// The text is no amount.
+    #[error(transparent)]
+    Text(#[from] AmountTextError),
+    /// No measure of the shop answers to the word.
+    #[error("no measure is called `{word}`; expected {}", .known.join(", "))]
+    NoMeasure {
+        /// The word.
+        word: String,
+        /// Words that would have been understood.
+        known: Vec<String>,
+    },
+    /// Several measures answer to the word and none was weighed with the ingredient.
+    #[error("`{word}` could be {}; type the name of the one that is meant", .candidates.join(" or "))]
+    Ambiguous {
+        /// The word.
+        word: String,
+        /// Names of the measures.
+        candidates: Vec<String>,
+    },
+}
+
+impl Book {
+    /// An amount as it is said: "1½ scoops", "15 ml", "to the rim".
+    pub fn amount_words(&self, amount: &Amount) -> String {
+        match amount {
+            Amount::Grams(grams) => format!("{} g", show_count(*grams)),
+            Amount::Millilitres(millilitres) => format!("{} ml", show_count(*millilitres)),
+            Amount::FillTo(millilitres) => format!("to {} ml", show_count(*millilitres)),
+            Amount::FillToRim => "to the rim".to_owned(),
+            Amount::Count(count, measure) => {
+                let (one, many) = self.measure(measure).map_or(("use", "uses"), |measure| measure.words());
+                let word = if *count <= 1.0 { one } else { many };
+                format!("{} {word}", show_count(*count))
+            }
+        }
+    }
+
+    /// Reads a typed amount for an ingredient. A bare number keeps the unit of `current`; a word such as "scoops" means the
+    /// measure of `current` when it is one, else the one that was weighed with the ingredient, else the only one there is.
+    pub fn amount_from_text(
+        &self,
+        text: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&Amount>,
+    ) -> Result<Amount, AmountWordError> {
+        let TypedAmount { number, unit } = parse_amount(text)?;
+        Ok(match unit {
+            TypedUnit::Grams => Amount::Grams(number),
+            TypedUnit::Millilitres => Amount::Millilitres(number),
+            TypedUnit::FillToMillilitres => Amount::FillTo(number),
+            TypedUnit::FillToRim => Amount::FillToRim,
+            TypedUnit::None => match current {
+                Some(Amount::FillToRim) | None => Amount::Grams(number),
+                Some(current) => current.with_number(number),
+            },
+            TypedUnit::Word(word) => {
+                let current = match current {
+                    Some(Amount::Count(_, measure)) => Some(measure),
+                    _ => None,
+                };
+                Amount::Count(number, self.measure_called(&word, ingredient, current)?)
+            }
+        })
+    }
+
+    fn measure_called(
+        &self,
+        word: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&MeasureId>,
+    ) -> Result<MeasureId, AmountWordError> {
+        let matching: Vec<&Measure> =
+            self.measures.iter().map(AsRef::as_ref).filter(|measure| answers_to(measure, word)).collect();
+        let weighed = |measure: &&&Measure| {
+            ingredient.is_some_and(|ingredient| measure.calibration(Some(ingredient.id())).is_some())
+        };
+        let chosen = match matching.as_slice() {
+            [] => {
+                return Err(AmountWordError::NoMeasure { word: word.to_owned(), known: self.measure_words() });
+            }
+            [only] => only,
+            several => several
+                .iter()
+                .find(|measure| Some(&measure.id) == current)
+                .or_else(|| several.iter().find(weighed))
+                .ok_or_else(|| AmountWordError::Ambiguous {
+                    word: word.to_owned(),
+                    candidates: several.iter().map(|measure| measure.name.clone()).collect(),
+                })?,
+        };
+        Ok(chosen.id.clone())
+    }
+
+    /// Every word that an amount may be typed with in this book.
+    fn measure_words(&self) -> Vec<String> {
+        let kinds = MeasureKind::ALL.into_iter().filter(|kind| self.measures.iter().any(|item| item.kind == *kind));
+        ["g", "ml"].into_iter().chain(kinds.map(|kind| kind.words().1)).map(str::to_owned).collect()
+    }
+}
+
+fn answers_to(measure: &Measure, word: &str) -> bool {
+    let (one, many) = measure.words();
+    let name = measure.name.to_lowercase();
+    word == one || word == many || word == name || word == measure.id.as_str()
+}

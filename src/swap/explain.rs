@@ -1,0 +1,146 @@
+//! The sentences that go with a swap.
+
+use crate::balance::{Balance, Difference, Measurand};
+use crate::book::{Amount, Book, Resolved};
+use crate::quantity::{show_count, show_number};
+
+use super::answer::{Answer, LineMove, Suggestion};
+use super::landscape::{Obstacle, TasteLandscape};
+use super::question::Adjustable;
+
+/// "house sweetener 1 → ½ spoon"; none of something reads as "no".
+pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
+    let line = lines.iter().find_map(|resolved| resolved.line(&moved.line));
+    let name = line
+        .and_then(|line| book.ingredient(&line.ingredient))
+        .map_or_else(|| moved.line.to_string(), |ingredient| ingredient.name.clone());
+    match (&moved.from, &moved.to) {
+        (None, Some(to)) => format!("{name} none → {}", book.amount_words(to)),
+        (Some(from), None) => format!("{name} {} → none", book.amount_words(from)),
+        (Some(from), Some(to)) => {
+            let same_word = unit_word(book, from) == unit_word(book, to);
+            let from = match from.number().filter(|_| same_word) {
+                Some(number) => show_count(number),
+                None => book.amount_words(from),
+            };
+            format!("{name} {from} → {}", book.amount_words(to))
+        }
+        (None, None) => name,
+    }
+}
+
+fn unit_word(book: &Book, amount: &Amount) -> String {
+    match amount {
+        Amount::Count(_, measure) => book.measure(measure).map_or_else(String::new, |measure| measure.words().0.into()),
+        Amount::Grams(_) => "g".to_owned(),
+        Amount::Millilitres(_) => "ml".to_owned(),
+        Amount::FillTo(_) | Amount::FillToRim => "fill".to_owned(),
+    }
+}
+
+/// What the plain swap does and what the suggestion makes of it.
+pub(super) fn explain(
+    book: &Book,
+    answer: &Answer,
+    moves: &[LineMove],
+    suggested: &Balance,
+    difference: &Difference,
+) -> String {
+    let sugar = |balance: &Balance| balance.figures.of[Measurand::TotalSugar.slot()];
+    let name = book.ingredient(&answer.question.with).map_or("the other ingredient", |item| item.name.as_str());
+    let first = format!(
+        "{name} by equal measures gives {} g of sugar instead of {} g.",
+        show_number(sugar(&answer.plain), 1),
+        show_number(sugar(&answer.standard), 1)
+    );
+    let lines = [&answer.standard.resolved, &suggested.resolved, &answer.plain.resolved];
+    let moved: Vec<String> = moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
+    let with = if moved.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", moved.join(" and ")) };
+    format!("{first} {with} {}.", largest_difference(difference))
+}
+
+fn largest_difference(difference: &Difference) -> String {
+    let largest = difference
+        .axes
+        .iter()
+        .filter_map(|axis| axis.steps.map(|steps| (axis, steps)))
+        .max_by(|one, other| one.1.abs().total_cmp(&other.1.abs()));
+    let Some((axis, steps)) = largest else { return "nothing can be compared".to_owned() };
+    let (more, less) = axis.axis.comparatives();
+    let word = if steps > 0.0 { more } else { less };
+    if steps.abs() < 0.05 {
+        return "it is level with the standard on every axis".to_owned();
+    }
+    let size = show_number(steps.abs(), 1);
+    if steps.abs() <= 1.0 {
+        format!("no difference reaches a noticeable step; the largest is {word} by {size} of a step")
+    } else {
+        format!("the largest difference left is {word} by {size} noticeable steps")
+    }
+}
+
+/// Why a swap can't be compensated for want of a figure: it names what to read, and does not guess.
+pub(super) fn gap_reason(book: &Book, answer: &Answer) -> Option<String> {
+    for (balance, what) in [(&answer.standard, "the standard"), (&answer.plain, "the swap")] {
+        let reported = balance.reported(Measurand::Sweetness);
+        if !reported.missing.is_empty() {
+            let names: Vec<String> = reported
+                .missing
+                .iter()
+                .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.name.clone()))
+                .collect();
+            return Some(format!(
+                "the sweetness of {what} is not known: read the sugars (and their kind) on the label of {}, or measure its °Brix",
+                names.join(" and ")
+            ));
+        }
+    }
+    None
+}
+
+/// Why no candidate is allowed.
+pub(super) fn impossible_reason(landscape: &TasteLandscape, adjustable: &[Adjustable]) -> String {
+    let least: Vec<i32> = adjustable.iter().map(|adjustable| adjustable.range.low).collect();
+    match landscape.obstacle(&landscape.figures(&least)) {
+        Some(Obstacle::Cup { fill, room }) => format!(
+            "it does not fit the cup: even with the least of what may move it is {} % full, and {} % is the most",
+            show_number(fill, 0),
+            show_number(room, 0)
+        ),
+        Some(Obstacle::Temperature { celsius, window }) => format!(
+            "it would be served at {} °C, outside {} to {} °C: change the water or the tea, or the shop's window",
+            show_number(celsius, 1),
+            show_number(window.from, 0),
+            show_number(window.to, 0)
+        ),
+        None => "no amount of the lines that may move fits the cup and the temperature window at once".to_owned(),
+    }
+}
+
+/// Which axis the best answer does not reach, and why.
+pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion) -> Vec<String> {
+    let mut reasons: Vec<String> = suggestion
+        .difference
+        .axes
+        .iter()
+        .filter_map(|axis| {
+            let steps = axis.steps.filter(|steps| steps.abs() > 1.0)?;
+            let (more, less) = axis.axis.comparatives();
+            let word = if steps > 0.0 { more } else { less };
+            Some(format!(
+                "{} can't be reached: {word} by {} noticeable steps with the closest amounts of the lines that may move",
+                axis.axis.word(),
+                show_number(steps.abs(), 1)
+            ))
+        })
+        .collect();
+    let not_compared: Vec<&str> = suggestion.difference.not_compared().map(crate::book::Axis::word).collect();
+    if !not_compared.is_empty() {
+        let name = book.ingredient(&answer.question.with).map_or("an ingredient", |item| item.name.as_str());
+        reasons.push(format!(
+            "not compared, because {name} or another ingredient does not state it: {}",
+            not_compared.join(", ")
+        ));
+    }
+    reasons
+}

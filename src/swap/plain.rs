@@ -1,0 +1,110 @@
+//! The plain swap: the other ingredient by equal measures, before anything is brought back.
+
+use crate::balance::{Component, Mix, Slots, per_gram, portion};
+use crate::book::{
+    Amount, Book, Ingredient, IngredientId, Line, LineId, Measure, MeasureKind, Resolved, Role, Stage,
+};
+
+/// The lines with one ingredient replaced by another, and which lines those are.
+///
+/// Equal measures: two scoops stay two scoops, with the scoop or pump that goes with the new ingredient when the shop has
+/// weighed one of the same kind. Between something dry and a liquid a measure means nothing: then the amount follows equal
+/// fat or, without fat in both, equal dry matter, to the next 5 ml or 1 g.
+pub fn plain_swap(
+    book: &Book,
+    resolved: &Resolved,
+    replace: &IngredientId,
+    with: &IngredientId,
+) -> (Resolved, Vec<LineId>) {
+    let mut plain = resolved.clone();
+    let mut swapped = Vec::new();
+    for entry in &mut plain.entries {
+        if let crate::book::Entry::Line(line) = entry
+            && line.ingredient == *replace
+        {
+            swapped.push(line.id.clone());
+            swap_line(book, line, with);
+        }
+    }
+    (plain, swapped)
+}
+
+fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
+    let (old, new) = (book.ingredient(&line.ingredient), book.ingredient(with));
+    line.ingredient = with.clone();
+    let (Some(old), Some(new)) = (old, new) else { return };
+    if old.form.is_dry() == new.form.is_dry() {
+        if let Amount::Count(count, id) = &line.amount
+            && let Some(measure) = book.measure(id)
+        {
+            let better = measure_for(book, new, measure.kind, Some(measure));
+            line.amount = Amount::Count(*count, better.map_or_else(|| id.clone(), |better| better.id.clone()));
+        }
+        return;
+    }
+    if let Some(amount) = by_substance(book, line, old, new) {
+        line.amount = amount;
+    }
+}
+
+/// The amount of a liquid that stands for a dry ingredient, or the other way round.
+fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) -> Option<Amount> {
+    let mut slots = Slots::default();
+    let (from, to) = (per_gram(old, &mut slots).mix, per_gram(new, &mut slots).mix);
+    let celsius = line.temperature.unwrap_or(book.settings.room_temperature);
+    let grams = line.amount.number()? * portion(book, old, &from, &line.amount, celsius)?.grams;
+    let substance = |mix: &Mix| {
+        let fat = mix.get(Component::Fat);
+        if from.get(Component::Fat) > 0.0 && to.get(Component::Fat) > 0.0 { fat } else { mix.dry_matter() }
+    };
+    let wanted = grams * substance(&from) / substance(&to);
+    if !wanted.is_finite() {
+        return None;
+    }
+    if new.form.is_dry() {
+        return Some(Amount::Grams(wanted.round()));
+    }
+    let density = portion(book, new, &to, &Amount::Millilitres(1.0), celsius)?.grams;
+    Some(Amount::Millilitres((wanted / density / 5.0).round() * 5.0))
+}
+
+/// The measure of a kind that goes with an ingredient: one that was weighed with it, `current` first; `None` when there is
+/// none and the current one stays.
+pub fn measure_for<'book>(
+    book: &'book Book,
+    ingredient: &Ingredient,
+    kind: MeasureKind,
+    current: Option<&'book Measure>,
+) -> Option<&'book Measure> {
+    let weighed = |measure: &&Measure| measure.calibration(Some(&ingredient.id)).is_some();
+    current
+        .filter(weighed)
+        .or_else(|| book.measures.iter().map(AsRef::as_ref).filter(|measure| measure.kind == kind).find(weighed))
+}
+
+/// A line for an ingredient that a recipe does not have yet, with none of it: in the measure that was weighed with it, else
+/// in millilitres or grams.
+pub fn add_line_for(
+    book: &Book,
+    ingredient: &Ingredient,
+    role: Role,
+    stage: Stage,
+    taken: impl Fn(&LineId) -> bool,
+) -> Line {
+    let weighed = book.measures.iter().find(|measure| measure.calibration(Some(&ingredient.id)).is_some());
+    let amount = match weighed {
+        Some(measure) => Amount::Count(0.0, measure.id.clone()),
+        None if ingredient.form.is_dry() => Amount::Grams(0.0),
+        None => Amount::Millilitres(0.0),
+    };
+    Line {
+        id: LineId::from_name(ingredient.id.as_str(), taken),
+        ingredient: ingredient.id.clone(),
+        amount,
+        temperature: None,
+        role,
+        stage,
+        carried: None,
+        note: String::new(),
+    }
+}

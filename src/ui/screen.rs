@@ -1,0 +1,27 @@
+//! What every view may read in a frame. Views hand back actions; nothing here can be changed.
+
+use std::sync::Arc;
+
+use crate::balance::{Balance, Lens};
+use crate::book::{Book, Finding, LineId, Recipe};
+use crate::workbench::{Shown, Standard};
+
+/// The read-only side of a frame.
+pub struct Screen<'frame> {
+    /// The book as it is now.
+    pub book: &'frame Arc<Book>,
+    /// The recipe and version in hand.
+    pub shown: &'frame Shown,
+    /// The recipe in hand.
+    pub recipe: &'frame Recipe,
+    /// The balance of the version in hand.
+    pub balance: &'frame Balance,
+    /// The standard that it is held to, if anything has been approved.
+    pub standard: Option<&'frame Standard>,
+    /// What is wrong with the book.
+    pub findings: &'frame [Finding],
+    /// What the person looks at.
+    pub lens: Lens,
+    /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
+    pub lit: Option<&'frame LineId>,
+}

@@ -1,0 +1,529 @@
+//! The workbench: one open book, its history and its file.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use super::derived::{BookStamp, Derived, Standard};
+use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
+use crate::balance::Balance;
+use crate::book::{Approval, Book, Change, Finding, Recipe, RecipeId, Settings, State, Version, VersionId, resolve};
+use crate::book_file;
+use crate::edit::{Edit, History};
+use crate::swap::{Answer, Question};
+
+/// Where the book is kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Home {
+    /// Nowhere yet: a sample or a new book.
+    Nowhere(String),
+    /// In a file.
+    File(PathBuf),
+}
+
+/// The books that are built in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sample {
+    /// The book of the invented shop.
+    Harrowmere,
+    /// A small book to begin with.
+    FirstSteps,
+    /// A book whose labels are incomplete.
+    UnreadLabels,
+}
+
+impl Sample {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Harrowmere, Self::FirstSteps, Self::UnreadLabels];
+
+    /// Its name.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Harrowmere => "Harrowmere (sample)",
+            Self::FirstSteps => "First steps (sample)",
+            Self::UnreadLabels => "Unread labels (sample)",
+        }
+    }
+
+    fn text(self) -> &'static str {
+        match self {
+            Self::Harrowmere => include_str!("../../sample-books/harrowmere.ron"),
+            Self::FirstSteps => include_str!("../../sample-books/first-steps.ron"),
+            Self::UnreadLabels => include_str!("../../sample-books/unread-labels.ron"),
+        }
+    }
+}
+
+/// What would lose unsaved changes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Intent {
+    /// Open another file.
+    Open(PathBuf),
+    /// Open a built-in book.
+    OpenSample(Sample),
+    /// Begin an empty book.
+    New,
+    /// Close the window.
+    Quit,
+}
+
+/// What a person asks of the workbench as a whole.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Command {
+    /// Take back the last step.
+    Undo,
+    /// Repeat the step that was taken back.
+    Redo,
+    /// Save where the book is kept; asks where when it is kept nowhere.
+    Save,
+    /// Save to this file from now on.
+    SaveAs(PathBuf),
+    /// Ask the system for a file to open.
+    PickOpen,
+    /// Ask the system for a place to save.
+    PickSave,
+    /// Do what may lose unsaved changes; asks first when there are any.
+    Do(Intent),
+    /// Save, then do what was asked.
+    SaveThenDo,
+    /// Do what was asked and let the changes go.
+    DiscardThenDo,
+    /// Neither save nor do what was asked.
+    StayHere,
+    /// The field has lost the focus: the next change is a step of its own.
+    CloseStep,
+    /// The message has been read.
+    DismissMessage,
+    /// Approve a version as it stands.
+    Approve {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version, or the recipe itself.
+        version: Option<VersionId>,
+        /// Who.
+        by: String,
+        /// Why.
+        reason: String,
+        /// Temperature at which it was tasted, °C.
+        tasted_at: Option<f64>,
+    },
+}
+
+/// What the screen wants done, in the order in which it is emitted.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Action {
+    /// A change of the book: one step with a label; `focus` is where undo goes back to.
+    Edit {
+        /// The edits.
+        edits: Vec<Edit>,
+        /// Where the person is.
+        focus: String,
+    },
+    /// A command.
+    Command(Command),
+}
+
+impl Action {
+    /// A single edit.
+    pub fn edit(edit: Edit, focus: impl Into<String>) -> Self {
+        Self::Edit { edits: vec![edit], focus: focus.into() }
+    }
+}
+
+/// A sentence for the person.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Message {
+    /// Something went well.
+    Done(String),
+    /// Something did not.
+    Failed(String),
+}
+
+/// What the screen should show next.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Shown {
+    /// The recipe.
+    pub recipe: RecipeId,
+    /// The version, or the recipe itself.
+    pub version: Option<VersionId>,
+}
+
+/// One open book.
+pub struct Workbench {
+    history: History,
+    stamp: BookStamp,
+    home: Home,
+    saved: Arc<Book>,
+    text_has_comments: bool,
+    comments_agreed: bool,
+    derived: Derived,
+    picker: Arc<dyn FilePicker>,
+    wake: Arc<dyn Fn() + Send + Sync>,
+    asking: Option<Asking>,
+    pending: Option<Intent>,
+    message: Option<Message>,
+    show: Option<Shown>,
+    focus: Option<String>,
+    quit: bool,
+}
+
+impl Default for Workbench {
+    fn default() -> Self {
+        Self::with_book(Book::default(), Home::Nowhere("New book".to_owned()))
+    }
+}
+
+impl Workbench {
+    /// A workbench with this book, saved as it is.
+    pub fn with_book(book: Book, home: Home) -> Self {
+        let book = Arc::new(book);
+        Self {
+            history: History::new(book.clone()),
+            stamp: BookStamp(1),
+            home,
+            saved: book,
+            text_has_comments: false,
+            comments_agreed: false,
+            derived: Derived::default(),
+            picker: Arc::new(NoPicker),
+            wake: Arc::new(|| ()),
+            asking: None,
+            pending: None,
+            message: None,
+            show: None,
+            focus: None,
+            quit: false,
+        }
+    }
+
+    /// A workbench with the built-in book.
+    pub fn with_sample() -> Self {
+        let mut workbench = Self::default();
+        workbench.open_sample(Sample::Harrowmere);
+        workbench
+    }
+
+    /// Sets how files are asked for and how the screen is woken when an answer comes.
+    #[must_use]
+    pub fn with_picker(mut self, picker: Arc<dyn FilePicker>, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
+        self.picker = picker;
+        self.wake = wake;
+        self
+    }
+
+    /// The book as it is now.
+    pub fn book(&self) -> &Arc<Book> {
+        self.history.book()
+    }
+
+    /// Changes whenever the book does.
+    pub fn stamp(&self) -> BookStamp {
+        self.stamp
+    }
+
+    /// Where the book is kept.
+    pub fn home(&self) -> &Home {
+        &self.home
+    }
+
+    /// The name of the book for the title of the window.
+    pub fn title(&self) -> String {
+        match &self.home {
+            Home::Nowhere(name) => name.clone(),
+            Home::File(path) => {
+                path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
+            }
+        }
+    }
+
+    /// Whether there are changes that no file holds.
+    pub fn has_unsaved_changes(&self) -> bool {
+        !Arc::ptr_eq(self.book(), &self.saved) && **self.book() != *self.saved
+    }
+
+    /// What undo would take back.
+    pub fn undo_label(&self) -> Option<&str> {
+        self.history.next_undo().map(|step| step.label.as_str())
+    }
+
+    /// What redo would repeat.
+    pub fn redo_label(&self) -> Option<&str> {
+        self.history.next_redo().map(|step| step.label.as_str())
+    }
+
+    /// What waits for an answer about unsaved changes.
+    pub fn pending(&self) -> Option<&Intent> {
+        self.pending.as_ref()
+    }
+
+    /// Whether the next save drops text comments from the file, and nobody has agreed to that yet.
+    pub fn save_drops_comments(&self) -> bool {
+        self.text_has_comments && !self.comments_agreed
+    }
+
+    /// The last message.
+    pub fn message(&self) -> Option<&Message> {
+        self.message.as_ref()
+    }
+
+    /// Whether the window should close.
+    pub fn wants_to_quit(&self) -> bool {
+        self.quit
+    }
+
+    /// What should be shown next, told once.
+    pub fn take_show(&mut self) -> Option<Shown> {
+        self.show.take()
+    }
+
+    /// Where the keyboard should be after undo or redo, told once.
+    pub fn take_focus(&mut self) -> Option<String> {
+        self.focus.take()
+    }
+
+    /// How often the engine has been asked since the start.
+    pub fn engine_calls(&self) -> u64 {
+        self.derived.engine_calls()
+    }
+
+    /// The balance of a version.
+    pub fn balance(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Arc<Balance>> {
+        self.derived.balance(self.history.book(), self.stamp, recipe, version)
+    }
+
+    /// The standard of a version, and the difference from it.
+    pub fn standard(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Standard> {
+        self.derived.standard(self.history.book(), self.stamp, recipe, version)
+    }
+
+    /// The answer to a swap.
+    pub fn answer(&mut self, question: &Question) -> Option<Arc<Answer>> {
+        self.derived.answer(self.history.book(), self.stamp, question)
+    }
+
+    /// What is wrong with the book.
+    pub fn findings(&mut self) -> Arc<Vec<Finding>> {
+        self.derived.findings(self.history.book(), self.stamp)
+    }
+
+    /// Does what the screen wants.
+    pub fn perform(&mut self, action: Action) {
+        match action {
+            Action::Edit { edits, focus } => self.edit(edits, focus),
+            Action::Command(command) => self.command(command),
+        }
+    }
+
+    /// Takes an answer of the file dialog, if one has come. Called once a frame.
+    pub fn poll(&mut self) {
+        let Some(asking) = &self.asking else { return };
+        let Some(answer) = asking.poll() else { return };
+        let request = asking.request;
+        self.asking = None;
+        match (request, answer) {
+            (PickRequest::Open, Some(path)) => self.intend(Intent::Open(path)),
+            (PickRequest::Save, Some(path)) => self.save_as(path),
+            (_, None) => {}
+        }
+    }
+
+    /// Whether the file dialog of the system is open.
+    pub fn is_asking(&self) -> bool {
+        self.asking.is_some()
+    }
+
+    fn edit(&mut self, edits: Vec<Edit>, focus: String) {
+        let edits = self.redirect_from_approved(edits);
+        let Some(first) = edits.last() else { return };
+        let label = first.label(self.book());
+        let before = self.book().clone();
+        match self.history.perform(label, edits, focus) {
+            Ok(()) => self.note_change(&before),
+            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+        }
+    }
+
+    fn note_change(&mut self, before: &Arc<Book>) {
+        if !Arc::ptr_eq(before, self.book()) {
+            self.stamp.0 += 1;
+        }
+    }
+
+    /// Nothing approved is overwritten: a change to an approved version goes into a new draft that builds on it.
+    fn redirect_from_approved(&mut self, edits: Vec<Edit>) -> Vec<Edit> {
+        let Some((id, on)) = edits.iter().find_map(|edit| match edit {
+            Edit::Change { recipe, version, .. } => Some((recipe.clone(), version.clone())),
+            _ => None,
+        }) else {
+            return edits;
+        };
+        let Some(recipe) = self.book().recipe(&id).cloned() else { return edits };
+        if recipe.state_of(on.as_ref()) != Some(State::Approved) {
+            return edits;
+        }
+        let (draft, version) = draft_on(&recipe, on.as_ref());
+        self.show = Some(Shown { recipe: id.clone(), version: Some(draft.clone()) });
+        let mut redirected = vec![Edit::AddVersion { recipe: id.clone(), version }];
+        redirected.extend(edits.into_iter().map(|edit| match edit {
+            Edit::Change { recipe, version, change } if recipe == id && version == on => {
+                Edit::Change { recipe, version: Some(draft.clone()), change }
+            }
+            other => other,
+        }));
+        redirected
+    }
+
+    fn command(&mut self, command: Command) {
+        match command {
+            Command::Undo | Command::Redo => {
+                let before = self.book().clone();
+                let focus =
+                    if command == Command::Undo { self.history.undo() } else { self.history.redo() };
+                self.focus = focus;
+                self.note_change(&before);
+            }
+            Command::Save => self.save(),
+            Command::SaveAs(path) => self.save_as(path),
+            Command::PickOpen => self.ask(PickRequest::Open),
+            Command::PickSave => self.ask(PickRequest::Save),
+            Command::Do(intent) => self.intend(intent),
+            Command::SaveThenDo => {
+                self.save();
+                if !self.has_unsaved_changes()
+                    && let Some(intent) = self.pending.take()
+                {
+                    self.carry_out(intent);
+                }
+            }
+            Command::DiscardThenDo => {
+                if let Some(intent) = self.pending.take() {
+                    self.carry_out(intent);
+                }
+            }
+            Command::StayHere => self.pending = None,
+            Command::CloseStep => self.history.close_step(),
+            Command::DismissMessage => self.message = None,
+            Command::Approve { recipe, version, by, reason, tasted_at } => {
+                self.approve(&recipe, version, by, reason, tasted_at);
+            }
+        }
+    }
+
+    fn approve(
+        &mut self,
+        id: &RecipeId,
+        version: Option<VersionId>,
+        by: String,
+        reason: String,
+        tasted_at: Option<f64>,
+    ) {
+        let Some(recipe) = self.book().recipe(id) else { return };
+        let resolved = resolve(recipe, version.as_ref()).0;
+        let date = jiff::ZonedDateTime::now().date().to_string();
+        let approval = Approval { version, date, by, reason, tasted_at, resolved };
+        self.edit(vec![Edit::Approve { recipe: id.clone(), approval }], format!("recipe {id}"));
+        self.history.close_step();
+    }
+
+    fn ask(&mut self, request: PickRequest) {
+        if self.asking.is_none() {
+            let beside = match &self.home {
+                Home::File(path) => Some(path.clone()),
+                Home::Nowhere(_) => None,
+            };
+            self.asking = Some(Asking::start(self.picker.clone(), request, beside, self.wake.clone()));
+        }
+    }
+
+    fn intend(&mut self, intent: Intent) {
+        if self.has_unsaved_changes() {
+            self.pending = Some(intent);
+        } else {
+            self.carry_out(intent);
+        }
+    }
+
+    fn carry_out(&mut self, intent: Intent) {
+        match intent {
+            Intent::Open(path) => self.open(path),
+            Intent::OpenSample(sample) => self.open_sample(sample),
+            Intent::New => {
+                let settings = Settings { shop: "My tea bar".to_owned(), ..Settings::default() };
+                let book = Book { settings, ..Book::default() };
+                self.replace(book, Home::Nowhere("New book".to_owned()), false);
+            }
+            Intent::Quit => self.quit = true,
+        }
+    }
+
+    fn open(&mut self, path: PathBuf) {
+        match book_file::load(&path) {
+            Ok(loaded) => self.replace(loaded.book, Home::File(path), loaded.text_has_comments),
+            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+        }
+    }
+
+    fn open_sample(&mut self, sample: Sample) {
+        match book_file::parse(sample.text()) {
+            Ok((book, _)) => self.replace(book, Home::Nowhere(sample.name().to_owned()), false),
+            Err(problems) => {
+                let text: Vec<String> = problems.iter().map(ToString::to_string).collect();
+                self.message = Some(Message::Failed(text.join("\n")));
+            }
+        }
+    }
+
+    fn replace(&mut self, book: Book, home: Home, text_has_comments: bool) {
+        let book = Arc::new(book);
+        self.history = History::new(book.clone());
+        self.saved = book;
+        self.home = home;
+        self.text_has_comments = text_has_comments;
+        self.comments_agreed = false;
+        self.stamp.0 += 1;
+        self.message = None;
+        self.pending = None;
+    }
+
+    fn save(&mut self) {
+        match self.home.clone() {
+            Home::File(path) => self.save_as(path),
+            Home::Nowhere(_) => self.ask(PickRequest::Save),
+        }
+    }
+
+    fn save_as(&mut self, path: PathBuf) {
+        let same_file = self.home == Home::File(path.clone());
+        if same_file && self.save_drops_comments() {
+            self.comments_agreed = true;
+            let text = "the file holds text comments, which a save can't keep: move them into notes, or save once more to drop them";
+            self.message = Some(Message::Failed(text.to_owned()));
+            return;
+        }
+        match book_file::save(&path, self.book()) {
+            Ok(()) => {
+                self.saved = self.book().clone();
+                self.history.close_step();
+                self.message = Some(Message::Done(format!("saved to {}", path.display())));
+                self.text_has_comments = false;
+                self.home = Home::File(path);
+            }
+            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+        }
+    }
+}
+
+/// A new draft that builds on a version, and its id.
+fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
+    let id = VersionId::from_name("draft", |taken| recipe.version(taken).is_some());
+    let number = id.as_str().strip_prefix("draft-").map_or(String::new(), |number| format!(" {number}"));
+    let version = Version::draft(id.clone(), format!("draft{number}"), on.cloned());
+    (id, version)
+}
+
+/// The change of one line or field as an action on a recipe or version.
+impl Shown {
+    /// An edit of this version.
+    pub fn change(&self, change: Change) -> Edit {
+        Edit::Change { recipe: self.recipe.clone(), version: self.version.clone(), change }
+    }
+}

@@ -1,0 +1,85 @@
+//! Asking the system for a file, apart from the screen so that tests can answer instead.
+
+use std::path::{Path, PathBuf};
+use std::sync::mpsc::{Receiver, Sender, channel};
+
+/// What is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PickRequest {
+    /// A book to open.
+    Open,
+    /// A place to save the book.
+    Save,
+}
+
+/// Asks a person for a file. Blocks until there is an answer; `None` is "cancelled" or "no dialog to be had".
+pub trait FilePicker: Send + Sync {
+    /// Asks; `beside` is the file that is open.
+    fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf>;
+}
+
+/// The dialog of the system.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct SystemPicker;
+
+impl FilePicker for SystemPicker {
+    fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf> {
+        let mut dialog = rfd::FileDialog::new().add_filter("book", &["ron"]);
+        if let Some(folder) = beside.and_then(Path::parent) {
+            dialog = dialog.set_directory(folder);
+        }
+        match request {
+            PickRequest::Open => dialog.set_title("Open a book").pick_file(),
+            PickRequest::Save => {
+                let name = beside.and_then(Path::file_name).and_then(|name| name.to_str()).unwrap_or("book.ron");
+                dialog.set_title("Save the book").set_file_name(name).save_file()
+            }
+        }
+    }
+}
+
+/// Never has a file: for places without a dialog.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct NoPicker;
+
+impl FilePicker for NoPicker {
+    fn pick(&self, _: PickRequest, _: Option<&Path>) -> Option<PathBuf> {
+        None
+    }
+}
+
+/// A question to the picker that is still open.
+pub(super) struct Asking {
+    pub(super) request: PickRequest,
+    answer: Receiver<Option<PathBuf>>,
+}
+
+impl Asking {
+    /// Asks on a thread of its own and wakes the screen when the answer is there.
+    pub(super) fn start(
+        picker: std::sync::Arc<dyn FilePicker>,
+        request: PickRequest,
+        beside: Option<PathBuf>,
+        wake: std::sync::Arc<dyn Fn() + Send + Sync>,
+    ) -> Self {
+        let (sender, answer): (Sender<Option<PathBuf>>, _) = channel();
+        std::thread::spawn(move || {
+            let picked = picker.pick(request, beside.as_deref());
+            // The window may have gone meanwhile; then nobody waits for the answer.
+            if sender.send(picked).is_ok() {
+                wake();
+            }
+        });
+        Self { request, answer }
+    }
+
+    /// The answer, once it is there.
+    pub(super) fn poll(&self) -> Option<Option<PathBuf>> {
+        match self.answer.try_recv() {
+            Ok(answer) => Some(answer),
+            Err(std::sync::mpsc::TryRecvError::Empty) => None,
+            // The dialog broke down: the same as cancelled.
+            Err(std::sync::mpsc::TryRecvError::Disconnected) => Some(None),
+        }
+    }
+}
