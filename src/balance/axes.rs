@@ -35,7 +35,7 @@ pub struct AxisDifference {
     pub value: Option<f64>,
     /// The noticeable step around the standard's value.
     pub step: f64,
-    /// Weight of the axis.
+    /// Weight of the axis; 0 when the difference is meant (hot turned iced).
     pub weight: f64,
     /// (value − standard) / step; `None` when one of them is not known.
     pub steps: Option<f64>,
@@ -57,15 +57,17 @@ pub struct Difference {
 impl Difference {
     /// Whether every axis that is known lies within one step; `None` when an axis is not known.
     pub fn within_one_step(&self) -> Option<bool> {
-        if self.axes.iter().any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0)) {
+        let mut counted = self.axes.iter().filter(|axis| axis.weight > 0.0);
+        if counted.clone().any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0)) {
             return Some(false);
         }
-        self.axes.iter().all(|axis| axis.steps.is_some()).then_some(true)
+        counted.all(|axis| axis.steps.is_some()).then_some(true)
     }
 
     /// Whether every known difference is within twice the counter's own scatter.
     pub fn within_scatter(&self) -> bool {
-        let mut known = self.axes.iter().filter_map(|axis| axis.steps.zip(axis.scatter_steps));
+        let counted = self.axes.iter().filter(|axis| axis.weight > 0.0);
+        let mut known = counted.filter_map(|axis| axis.steps.zip(axis.scatter_steps));
         known.all(|(steps, scatter)| steps.abs() <= 2.0 * scatter + 1e-9)
     }
 
@@ -160,7 +162,11 @@ pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> D
 
 fn axis_difference(settings: &Settings, standard: &Balance, other: &Balance, axis: Axis) -> AxisDifference {
     let (from, to) = (value_on(standard, &axis), value_on(other, &axis));
-    let (step, weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
+    let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
+    // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
+    if axis == Axis::Temperature && standard.iced != other.iced {
+        weight = 0.0;
+    }
     let slots = (slot_of(&standard.flavours, &axis), slot_of(&other.flavours, &axis));
     let (mut squares, mut own_squares) = (0.0, 0.0);
     for contribution in &standard.contributions {

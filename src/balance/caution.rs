@@ -144,7 +144,7 @@ fn allergens(facts: &Facts<'_>) -> Option<String> {
 
 fn names<'id>(facts: &Facts<'_>, ids: impl Iterator<Item = &'id crate::book::IngredientId>) -> String {
     let name = |id: &crate::book::IngredientId| {
-        facts.book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.name.clone())
+        facts.book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
     };
     ids.map(name).collect::<Vec<_>>().join(", ")
 }

@@ -378,9 +378,9 @@ impl Preparation<'_> {
     fn no_mass(&self, line: &Line, ingredient: &Ingredient, amount: &Amount) -> Finding {
         let what = match amount {
             Amount::Count(_, measure) => {
-                format!("nobody knows what a use of `{measure}` weighs of {}", ingredient.name)
+                format!("nobody knows what a use of `{measure}` weighs of {}", ingredient.full_name())
             }
-            _ => format!("the mass of a millilitre of {} is not known", ingredient.name),
+            _ => format!("the mass of a millilitre of {} is not known", ingredient.full_name()),
         };
         let place = match &self.place {
             Place::Recipe(recipe, _) => Place::Line(recipe.clone(), None, line.id.clone()),

@@ -74,6 +74,8 @@ pub struct Balance {
     pub findings: Vec<Finding>,
     /// Temperature at which sweetness is given, °C.
     pub drinking_temperature: f64,
+    /// Whether there is ice in it.
+    pub iced: bool,
     /// Capacity of the cup, ml.
     pub capacity: Option<f64>,
 }
@@ -199,6 +201,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         allergens,
         cautions,
         drinking_temperature: prepared.setup.drinking,
+        iced: prepared.setup.iced,
         capacity: prepared.setup.capacity,
         findings: prepared.findings,
         resolved,

@@ -515,6 +515,19 @@ pub struct Ingredient {
     pub note: String,
 }
 
+impl Ingredient {
+    /// Brand and name, as one says it: "Tambrel chestnut powder". A brand that the name begins with is not said twice.
+    pub fn full_name(&self) -> String {
+        if self.brand.is_empty() || self.name.starts_with(&self.brand) {
+            return self.name.clone();
+        }
+        let mut name = self.name.chars();
+        // "Chestnut powder" behind a brand reads "chestnut powder"; other scripts have no case and stay as they are.
+        let first: String = name.next().map(|first| first.to_lowercase().collect()).unwrap_or_default();
+        format!("{} {first}{}", self.brand, name.as_str())
+    }
+}
+
 impl Item for Ingredient {
     type Id = IngredientId;
     fn id(&self) -> &IngredientId {

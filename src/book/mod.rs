@@ -32,7 +32,7 @@ pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
 pub use vessel::{Closure, ClosureKind, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
 pub use wording::AmountWordError;
-pub use well_formed::{Spoon, findings, implausible_spoon};
+pub use well_formed::{Spoon, findings, implausible_spoon, nearest};
 
 use std::sync::Arc;
 

@@ -453,7 +453,7 @@ fn push_once(findings: &mut Vec<Finding>, finding: Finding) {
 }
 
 /// The ids that look most like a mistyped one, at most three.
-pub(crate) fn nearest<'book>(id: &str, known: impl Iterator<Item = &'book str>) -> Vec<String> {
+pub fn nearest<'book>(id: &str, known: impl Iterator<Item = &'book str>) -> Vec<String> {
     let mut near: Vec<(usize, &str)> = known
         .map(|other| (edit_distance(id, other), other))
         .filter(|(distance, other)| *distance <= 2.max(id.len() / 4) || other.contains(id) || id.contains(other))

@@ -4,6 +4,7 @@ use std::fmt;
 use std::io;
 use std::path::PathBuf;
 
+use super::visible::excerpt;
 use super::{FORMAT, LONGEST_TEXT};
 use crate::book::IdError;
 
@@ -73,13 +74,11 @@ impl fmt::Display for FilePlace {
     }
 }
 
-/// Text from a file as a message may show it: short, and with control characters made visible.
+/// Longest excerpt of a file in a message, in characters.
+const EXCERPT: usize = 40;
+
 fn shortened(text: &str) -> String {
-    let mut short: String = text.chars().take(40).flat_map(char::escape_debug).collect();
-    if text.chars().nth(40).is_some() {
-        short.push('…');
-    }
-    short
+    excerpt(text, EXCERPT)
 }
 
 /// Why a text is not a book of this format, as the reader of the text met it.
@@ -165,7 +164,9 @@ pub enum LoadProblem {
         found: String,
     },
     /// Written by a newer program.
-    #[error("the book has format {found}; this program reads format {FORMAT} and older, so open it with a newer one")]
+    #[error(
+        "the book has format {found}; this program reads format {FORMAT} and older, so open it with a newer program"
+    )]
     NewerFormat {
         /// The format of the book.
         found: u64,
@@ -201,7 +202,7 @@ pub enum LoadProblem {
         place: FilePlace,
     },
     /// A number that is none, or larger than a computer can hold.
-    #[error("a number is {found}; expected digits, such as 12.5, in {place}")]
+    #[error("a number is {found}; expected a finite one, such as 12.5, in {place}")]
     NotFinite {
         /// The number.
         found: f64,
@@ -272,7 +273,7 @@ fn listed(problems: &[LoadProblem]) -> String {
         0 => String::new(),
         more => format!("- and {more} more\n"),
     };
-    format!("{} problems; expected none:\n{}{more}in", problems.len(), lines.concat())
+    format!("{} problems; expected none:\n{}{more}file", problems.len(), lines.concat())
 }
 
 /// Why a book can't be saved. The file that was there before is untouched.

@@ -22,8 +22,7 @@ pub struct Loaded {
 /// Reads a book from a file. The file is never changed.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let text = read_text(path)?;
-    let (book, findings) =
-        parse(&text).map_err(|problems| LoadError::Problems { path: path.to_owned(), problems })?;
+    let (book, findings) = parse(&text).map_err(|problems| LoadError::Problems { path: path.to_owned(), problems })?;
     Ok(Loaded { book, findings, text_has_comments: scan::has_comments(&text) })
 }
 
@@ -48,7 +47,7 @@ fn read_text(path: &Path) -> Result<String, LoadError> {
     }
     String::from_utf8(bytes).map_err(|error| {
         let valid = &error.as_bytes()[..error.utf8_error().valid_up_to()];
-        let line = 1 + valid.iter().filter(|byte| **byte == b'\n').count();
+        let line = valid.split(|byte| *byte == b'\n').count();
         LoadError::NotUtf8 { path: path.to_owned(), line }
     })
 }

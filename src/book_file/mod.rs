@@ -1,6 +1,6 @@
 //! Reads and writes book files: RON text of a numbered format, checked in full before it becomes a book.
 //!
-//! The types of [`crate::book`] know nothing of files. Reading goes text → [`format_v1`] → book, so that the document can
+//! The types of [`crate::book`] know nothing of files. Reading goes text → structs of the format → book, so that the document can
 //! change without the files of older programs becoming unreadable; writing goes book → text directly, because one
 //! changed value must be one changed line in a version control, and that is a question of layout.
 //!
@@ -14,6 +14,7 @@ mod load;
 mod parse;
 mod save;
 mod scan;
+mod visible;
 mod write;
 
 pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};

@@ -1,10 +1,11 @@
 //! From text to a book.
 
 use ron::Options;
-use ron::error::SpannedError;
+use ron::error::{Position, SpannedError};
 use ron::extensions::Extensions;
 
 use super::error::{LoadProblem, TextFault};
+use super::visible::excerpt;
 use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
 use crate::book::{self, Book, Finding};
 
@@ -43,8 +44,6 @@ fn check_header(text: &str) -> Result<(), LoadProblem> {
 
 fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
     use ron::Error as Ron;
-    // The reader stands behind what it has taken; at an expected bracket it stands before what it found.
-    let (line, column) = (error.span.end.line, error.span.end.col);
     let fault = match error.code {
         Ron::Eof => TextFault::Ended,
         Ron::ExpectedStringEnd => TextFault::OpenString,
@@ -58,14 +57,30 @@ fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
         Ron::DuplicateStructField { field, .. } => TextFault::FieldTwice { field },
         Ron::InvalidValueForType { expected, found } => TextFault::WrongKind { found, expected },
         Ron::ExpectedDifferentLength { expected, found } => {
-            TextFault::WrongKind { found: format!("{found} values in brackets"), expected }
+            let values = if found == 1 { "value" } else { "values" };
+            TextFault::WrongKind { found: format!("{found} {values} in brackets"), expected }
         }
-        other => match text_at(text, line, column) {
-            None => TextFault::Ended,
-            Some(found) => TextFault::WrongKind { found: format!("`{found}`"), expected: expectation(&other) },
+        Ron::IntegerOutOfBounds => TextFault::WrongKind {
+            found: "a number that is negative or far too large".to_owned(),
+            expected: "a whole number of 0 or more".to_owned(),
         },
+        other => wrong_kind(text, &error.span.end, expectation(&other)),
+    };
+    // The reader stands behind a name or number that it has taken, and before anything else.
+    let Position { line, col: column } = match fault {
+        TextFault::UnknownField { .. } | TextFault::UnknownWord { .. } | TextFault::FieldTwice { .. } => {
+            error.span.start
+        }
+        _ => error.span.end,
     };
     LoadProblem::Text { fault, line, column }
+}
+
+fn wrong_kind(text: &str, at: &Position, expected: String) -> TextFault {
+    match text_at(text, at) {
+        None => TextFault::Ended,
+        Some(found) => TextFault::WrongKind { found: format!("`{found}`"), expected },
+    }
 }
 
 /// What the reader wanted, without the "Expected" in front.
@@ -74,7 +89,9 @@ fn expectation(error: &ron::Error) -> String {
     match error {
         Ron::ExpectedArray => "`[` at the beginning of a list".to_owned(),
         Ron::ExpectedArrayEnd => "`,` or `]` at the end of a list".to_owned(),
-        Ron::ExpectedStructLike | Ron::ExpectedNamedStructLike(_) => "`(` at the beginning of a group".to_owned(),
+        Ron::ExpectedStructLike | Ron::ExpectedNamedStructLike(_) => {
+            "`(` at the beginning of a group, such as `(8.0, Label)` for a figure".to_owned()
+        }
         Ron::ExpectedStructLikeEnd => "`)` at the end of a group".to_owned(),
         Ron::ExpectedMapColon => "`:` behind the name of a field".to_owned(),
         Ron::ExpectedComma => "`,` between two values".to_owned(),
@@ -93,11 +110,10 @@ fn expectation(error: &ron::Error) -> String {
 }
 
 /// The beginning of what stands at or behind a place; `None` when nothing does.
-fn text_at(text: &str, line: usize, column: usize) -> Option<String> {
-    let from_line: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
-    let in_line: usize = text[from_line..].chars().take(column.saturating_sub(1)).map(char::len_utf8).sum();
+fn text_at(text: &str, at: &Position) -> Option<String> {
+    let from_line: usize = text.split_inclusive('\n').take(at.line.saturating_sub(1)).map(str::len).sum();
+    let in_line: usize = text[from_line..].chars().take(at.col.saturating_sub(1)).map(char::len_utf8).sum();
     let rest = text[from_line + in_line..].trim_start();
     let end = rest.find(['\n', ',']).map_or(rest.len(), |end| end.max(1));
-    let found: String = rest[..end].trim_end().chars().take(24).flat_map(char::escape_debug).collect();
-    (!found.is_empty()).then_some(found)
+    (end > 0).then(|| excerpt(rest[..end].trim_end(), 24))
 }

@@ -177,7 +177,7 @@ impl<'text> Scanner<'text> {
     }
 }
 
-/// The text of the format number; `None` when the text is no struct or has no such field.
+/// The text of the format number, or of what stands in its place; `None` when the text has no such field.
 pub(super) fn format_number(text: &str) -> Option<&str> {
     let mut scanner = Scanner::new(text);
     scanner.skip_space_and_comments();
@@ -185,7 +185,10 @@ pub(super) fn format_number(text: &str) -> Option<&str> {
         scanner.skip_past("]");
         scanner.skip_space_and_comments();
     }
-    (scanner.enter() && scanner.find_field("format")).then(|| scanner.word())
+    let found = scanner.enter() && scanner.find_field("format");
+    let start = scanner.at;
+    scanner.skip_token();
+    found.then(|| &text[start..scanner.at])
 }
 
 /// Whether there is a comment anywhere.

@@ -1,1 +1,204 @@
-//! Commands without a display.
+//! Commands that need no display: check, balance, swap.
+//!
+//! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
+//! errors, 2 on wrong usage; messages go to standard error.
+
+mod balance;
+mod check;
+mod json;
+mod swap;
+mod text;
+
+use std::io::Write;
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Args, Parser, Subcommand};
+
+use crate::book::{
+    Book, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest,
+};
+use crate::book_file;
+
+/// The arguments of the program.
+#[derive(Debug, Parser)]
+#[command(name = "evensip", version, about, args_conflicts_with_subcommands = true)]
+pub struct Arguments {
+    /// The book to open in the window; the last one when none is given
+    pub book: Option<PathBuf>,
+    /// What to do without a window
+    #[command(subcommand)]
+    pub command: Option<Command>,
+}
+
+/// What can be done without a display.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Report every problem of a book, with its place
+    Check(CheckArguments),
+    /// Print the balance of a recipe or version
+    Balance(BalanceArguments),
+    /// Replace one ingredient by another and print what brings the taste back
+    Swap(SwapArguments),
+}
+
+/// Arguments of `check`.
+#[derive(Debug, Args)]
+pub struct CheckArguments {
+    /// The book
+    book: PathBuf,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `balance`.
+#[derive(Debug, Args)]
+pub struct BalanceArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long, required_unless_present = "all", conflicts_with = "all")]
+    recipe: Option<String>,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long, requires = "recipe")]
+    version: Option<String>,
+    /// Every recipe and version
+    #[arg(long)]
+    all: bool,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `swap`.
+#[derive(Debug, Args)]
+pub struct SwapArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// Id of the ingredient that goes
+    #[arg(long)]
+    replace: String,
+    /// Id of the ingredient that comes
+    #[arg(long)]
+    with: String,
+    /// Id of a line that may move; at most two, chosen by default
+    #[arg(long = "adjust")]
+    adjust: Vec<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Why a command could not do its work.
+#[derive(Debug, thiserror::Error)]
+enum Failure {
+    /// The book could not be opened.
+    #[error("{0}")]
+    Book(String),
+    /// What was asked for is not in the book.
+    #[error("{0}")]
+    Usage(String),
+    /// Standard output is gone.
+    #[error("can't write to standard output: {0}")]
+    Output(#[from] std::io::Error),
+}
+
+impl Failure {
+    fn exit_code(&self) -> u8 {
+        match self {
+            Self::Usage(_) => 2,
+            Self::Book(_) | Self::Output(_) => 1,
+        }
+    }
+}
+
+/// Carries out a command and tells how it ended.
+pub fn run(command: Command) -> ExitCode {
+    let result = match command {
+        Command::Check(arguments) => check::run(&arguments),
+        Command::Balance(arguments) => balance::run(&arguments),
+        Command::Swap(arguments) => swap::run(&arguments),
+    };
+    match result {
+        Ok(code) => code,
+        Err(Failure::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(failure) => {
+            complain(&failure.to_string());
+            ExitCode::from(failure.exit_code())
+        }
+    }
+}
+
+/// Prints a message on standard error. When that is gone there is nobody left to tell.
+pub fn complain(message: &str) {
+    let _ = writeln!(std::io::stderr().lock(), "evensip: {message}");
+}
+
+fn print(text: &str) -> Result<(), Failure> {
+    let mut output = std::io::stdout().lock();
+    output.write_all(text.as_bytes())?;
+    if !text.ends_with('\n') {
+        output.write_all(b"\n")?;
+    }
+    Ok(output.flush()?)
+}
+
+fn print_json(value: &serde_json::Value) -> Result<(), Failure> {
+    print(&format!("{value:#}"))
+}
+
+/// Opens a book for a command that needs one.
+fn open(path: &std::path::Path) -> Result<(Book, Vec<Finding>), Failure> {
+    match book_file::load(path) {
+        Ok(loaded) => Ok((loaded.book, loaded.findings)),
+        Err(error) => Err(Failure::Book(error.to_string())),
+    }
+}
+
+/// Tells the errors of a book on standard error; the exit code of a command that worked on it.
+fn report_errors(findings: &[Finding]) -> ExitCode {
+    let errors = findings.iter().filter(|finding| finding.severity == Severity::Error);
+    let mut code = ExitCode::SUCCESS;
+    for error in errors {
+        complain(&format!("error in {error}"));
+        code = ExitCode::from(1);
+    }
+    code
+}
+
+fn recipe_called<'book>(book: &'book Book, text: &str) -> Result<&'book Recipe, Failure> {
+    let found = RecipeId::new(text).ok().and_then(|id| book.recipe(&id));
+    found.map(AsRef::as_ref).ok_or_else(|| {
+        unknown("recipe", text, book.recipes.iter().map(|recipe| recipe.id.as_str()))
+    })
+}
+
+fn version_called(recipe: &Recipe, text: Option<&str>) -> Result<Option<VersionId>, Failure> {
+    let Some(text) = text else { return Ok(None) };
+    let found = recipe.versions.iter().find(|version| version.id.as_str() == text);
+    found.map(|version| Some(version.id.clone())).ok_or_else(|| {
+        unknown("version", text, recipe.versions.iter().map(|version| version.id.as_str()))
+    })
+}
+
+fn ingredient_called(book: &Book, text: &str) -> Result<IngredientId, Failure> {
+    let found = IngredientId::new(text).ok().filter(|id| book.ingredient(id).is_some());
+    found.ok_or_else(|| {
+        unknown("ingredient", text, book.ingredients.iter().map(|ingredient| ingredient.id.as_str()))
+    })
+}
+
+fn unknown<'book>(kind: &str, text: &str, known: impl Iterator<Item = &'book str> + Clone) -> Failure {
+    let near = nearest(text, known.clone());
+    let ids = if near.is_empty() { known.map(str::to_owned).collect() } else { near };
+    let lead = if ids.is_empty() { "there is none" } else { "did you mean" };
+    let text = text.escape_debug();
+    Failure::Usage(format!("there is no {kind} `{text}`; {lead} {}", ids.join(", ")).trim_end().to_owned())
+}

@@ -265,7 +265,7 @@ impl Edit {
             Self::Approve { recipe, .. } => format!("approve {}", recipe_name(recipe)),
             Self::PutRecipe(recipe) => format!("change {}", recipe.name),
             Self::RemoveRecipe(id) => format!("remove {}", recipe_name(id)),
-            Self::PutIngredient(ingredient) => format!("change {}", ingredient.name),
+            Self::PutIngredient(ingredient) => format!("change {}", ingredient.full_name()),
             Self::RemoveIngredient(id) => format!("remove ingredient {id}"),
             Self::PutMeasure(measure) => format!("change {}", measure.name),
             Self::RemoveMeasure(id) => format!("remove measure {id}"),
@@ -279,10 +279,10 @@ impl Edit {
 fn change_label(book: &Book, recipe: &RecipeId, version: Option<&VersionId>, change: &Change) -> String {
     let resolved = book.recipe(recipe).map(|recipe| crate::book::resolve(recipe, version).0);
     let line = change.target().and_then(|id| resolved.as_ref().and_then(|resolved| resolved.line(id)));
-    let name = line.and_then(|line| book.ingredient(&line.ingredient)).map(|ingredient| ingredient.name.as_str());
-    match (change, name) {
+    let name = line.and_then(|line| book.ingredient(&line.ingredient)).map(|ingredient| ingredient.full_name());
+    match (change, name.as_deref()) {
         (Change::Add(_, entry), _) => match entry.line().and_then(|line| book.ingredient(&line.ingredient)) {
-            Some(ingredient) => format!("add {}", ingredient.name),
+            Some(ingredient) => format!("add {}", ingredient.full_name()),
             None => "add an instruction".to_owned(),
         },
         (Change::Remove(_), Some(name)) => format!("remove {name}"),

@@ -8,12 +8,12 @@ use super::answer::{Answer, LineMove, Suggestion};
 use super::landscape::{Obstacle, TasteLandscape};
 use super::question::Adjustable;
 
-/// "house sweetener 1 → ½ spoon"; none of something reads as "no".
+/// "house sweetener 1 → ½ spoon". The line has the name that it ends with: `lines` are looked through in order.
 pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
     let line = lines.iter().find_map(|resolved| resolved.line(&moved.line));
     let name = line
         .and_then(|line| book.ingredient(&line.ingredient))
-        .map_or_else(|| moved.line.to_string(), |ingredient| ingredient.name.clone());
+        .map_or_else(|| moved.line.to_string(), |ingredient| ingredient.full_name());
     match (&moved.from, &moved.to) {
         (None, Some(to)) => format!("{name} none → {}", book.amount_words(to)),
         (Some(from), None) => format!("{name} {} → none", book.amount_words(from)),
@@ -47,13 +47,13 @@ pub(super) fn explain(
     difference: &Difference,
 ) -> String {
     let sugar = |balance: &Balance| balance.figures.of[Measurand::TotalSugar.slot()];
-    let name = book.ingredient(&answer.question.with).map_or("the other ingredient", |item| item.name.as_str());
+    let name = book.ingredient(&answer.question.with).map_or_else(|| "the other ingredient".to_owned(), |item| item.full_name());
     let first = format!(
         "{name} by equal measures gives {} g of sugar instead of {} g.",
         show_number(sugar(&answer.plain), 1),
         show_number(sugar(&answer.standard), 1)
     );
-    let lines = [&answer.standard.resolved, &suggested.resolved, &answer.plain.resolved];
+    let lines = [&suggested.resolved, &answer.plain.resolved, &answer.standard.resolved];
     let moved: Vec<String> = moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
     let with = if moved.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", moved.join(" and ")) };
     format!("{first} {with} {}.", largest_difference(difference))
@@ -87,7 +87,7 @@ pub(super) fn gap_reason(book: &Book, answer: &Answer) -> Option<String> {
             let names: Vec<String> = reported
                 .missing
                 .iter()
-                .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.name.clone()))
+                .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name()))
                 .collect();
             return Some(format!(
                 "the sweetness of {what} is not known: read the sugars (and their kind) on the label of {}, or measure its °Brix",
@@ -136,7 +136,7 @@ pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion
         .collect();
     let not_compared: Vec<&str> = suggestion.difference.not_compared().map(crate::book::Axis::word).collect();
     if !not_compared.is_empty() {
-        let name = book.ingredient(&answer.question.with).map_or("an ingredient", |item| item.name.as_str());
+        let name = book.ingredient(&answer.question.with).map_or_else(|| "an ingredient".to_owned(), |item| item.full_name());
         reasons.push(format!(
             "not compared, because {name} or another ingredient does not state it: {}",
             not_compared.join(", ")

@@ -8,8 +8,9 @@ use crate::book::{
 /// The lines with one ingredient replaced by another, and which lines those are.
 ///
 /// Equal measures: two scoops stay two scoops, with the scoop or pump that goes with the new ingredient when the shop has
-/// weighed one of the same kind. Between something dry and a liquid a measure means nothing: then the amount follows equal
-/// fat or, without fat in both, equal dry matter, to the next 5 ml or 1 g.
+/// weighed one of the same kind. Nobody pumps a powder or scoops milk: where a measure means nothing for the new ingredient,
+/// the amount follows equal fat or, without fat in both, equal dry matter, in a measure that was weighed with it, else to
+/// the next 5 ml or 1 g.
 pub fn plain_swap(
     book: &Book,
     resolved: &Resolved,
@@ -33,13 +34,15 @@ fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
     let (old, new) = (book.ingredient(&line.ingredient), book.ingredient(with));
     line.ingredient = with.clone();
     let (Some(old), Some(new)) = (old, new) else { return };
+    if let Amount::Count(count, id) = &line.amount
+        && let Some(measure) = book.measure(id)
+        && (old.form.is_dry() == new.form.is_dry() || measure.kind == MeasureKind::Spoon)
+    {
+        let better = measure_for(book, new, measure.kind, Some(measure));
+        line.amount = Amount::Count(*count, better.map_or_else(|| id.clone(), |better| better.id.clone()));
+        return;
+    }
     if old.form.is_dry() == new.form.is_dry() {
-        if let Amount::Count(count, id) = &line.amount
-            && let Some(measure) = book.measure(id)
-        {
-            let better = measure_for(book, new, measure.kind, Some(measure));
-            line.amount = Amount::Count(*count, better.map_or_else(|| id.clone(), |better| better.id.clone()));
-        }
         return;
     }
     if let Some(amount) = by_substance(book, line, old, new) {
@@ -60,6 +63,11 @@ fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) ->
     let wanted = grams * substance(&from) / substance(&to);
     if !wanted.is_finite() {
         return None;
+    }
+    if let Some(measure) = book.measures.iter().find(|measure| measure.calibration(Some(&new.id)).is_some()) {
+        let one = portion(book, new, &to, &Amount::Count(1.0, measure.id.clone()), celsius)?.grams;
+        let count = (wanted / one / measure.step()).round() * measure.step();
+        return Some(Amount::Count(count, measure.id.clone()));
     }
     if new.form.is_dry() {
         return Some(Amount::Grams(wanted.round()));

@@ -13,15 +13,21 @@ fn folder() -> PathBuf {
 
 /// Everything that is said of a book, one thing a line, without the path.
 fn said_of(path: &Path) -> String {
+    let mut said = String::new();
     match load(path) {
         Ok(loaded) => {
-            loaded.findings.iter().map(|finding| format!("{}: {finding}\n", finding.severity.word())).collect()
+            for finding in loaded.findings {
+                let _ = writeln!(said, "{}: {finding}", finding.severity.word());
+            }
         }
         Err(LoadError::Problems { problems, .. }) => {
-            problems.iter().map(|problem| format!("can't open: {problem}\n")).collect()
+            for problem in problems {
+                let _ = writeln!(said, "can't open: {problem}");
+            }
         }
-        Err(error) => format!("can't open: {error}\n"),
+        Err(error) => said = format!("can't open: {error}\n"),
     }
+    said
 }
 
 #[test]
@@ -54,7 +60,14 @@ fn a_message_says_what_was_expected() {
         let path = entry.unwrap().path();
         if path.extension().is_some_and(|ending| ending == "txt") {
             for line in fs::read_to_string(&path).unwrap().lines() {
-                let advises = ["expected", "did you mean", "give one of them", "let one of them", "open it with"];
+                let advises = [
+                    "expected",
+                    "did you mean",
+                    "add it or name",
+                    "give one of them",
+                    "let one of them",
+                    "open it with",
+                ];
                 assert!(advises.iter().any(|advice| line.contains(advice)), "{}: {line}", path.display());
             }
         }
@@ -110,7 +123,7 @@ fn a_line_of_twenty_megabytes_is_read_or_refused_in_bounded_time() {
     let format = format!("(format: {})", "9".repeat(LONG));
     assert!(problem(&format).to_string().len() < 300);
     // Generous: a slow machine that does other work; anything quadratic would take days.
-    assert!(started.elapsed() < Duration::from_secs(60), "{:?}", started.elapsed());
+    assert!(started.elapsed() < Duration::from_mins(1), "{:?}", started.elapsed());
 }
 
 #[test]
@@ -120,7 +133,7 @@ fn very_many_problems_are_found_in_bounded_time() {
     let text = format!("(format: 1, vessels: [{}])", item.repeat(100_000));
     let problems = parse(&text).expect_err("a bad book was opened");
     assert!((100..=2000).contains(&problems.len()), "{}", problems.len());
-    assert!(started.elapsed() < Duration::from_secs(60), "{:?}", started.elapsed());
+    assert!(started.elapsed() < Duration::from_mins(1), "{:?}", started.elapsed());
 }
 
 #[test]
@@ -144,10 +157,7 @@ fn a_file_that_can_not_be_read_gets_a_sentence_with_its_path_last() {
     assert_eq!(load_error(&path), format!("this is a folder; expected a book file: {shown}"));
     fs::remove_dir(&path).unwrap();
     fs::write(&path, b"(\n  format: 1,\n  settings: (shop: \"caf\xe9\"))").unwrap();
-    assert_eq!(
-        load_error(&path),
-        format!("line 3 is not UTF-8 text; expected a book saved as UTF-8: {shown}")
-    );
+    assert_eq!(load_error(&path), format!("line 3 is not UTF-8 text; expected a book saved as UTF-8: {shown}"));
     fs::write(&path, "(format: 9)").unwrap();
     assert!(load_error(&path).ends_with(&format!(": {shown}")));
 }

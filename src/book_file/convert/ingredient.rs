@@ -77,14 +77,24 @@ fn composition(checker: &mut Checker<'_>, found: file::Composition) -> Compositi
             .sugar_profile
             .map(|profile| checker.within("sugar_profile", |checker| sugar_profile(checker, &profile))),
         free_sugar_fraction: checker.optional_number("free_sugar_fraction", found.free_sugar_fraction),
-        flavours: checker.items("flavours", found.flavours, |flavour| &flavour.name, |checker, flavour| {
-            let per_gram = flavour.per_gram.map(|figure| checker.figure("per_gram", &figure));
-            FlavourStrength { name: flavour.name, per_gram }
-        }),
-        high_potency: checker.items("high_potency", found.high_potency, |_| "", |checker, amount| HighPotencyAmount {
-            sweetener: amount.sweetener.into(),
-            milligrams: checker.figure("milligrams", &amount.milligrams),
-        }),
+        flavours: checker.items(
+            "flavours",
+            found.flavours,
+            |flavour| &flavour.name,
+            |checker, flavour| {
+                let per_gram = flavour.per_gram.map(|figure| checker.figure("per_gram", &figure));
+                FlavourStrength { name: flavour.name, per_gram }
+            },
+        ),
+        high_potency: checker.items(
+            "high_potency",
+            found.high_potency,
+            |_| "",
+            |checker, amount| HighPotencyAmount {
+                sweetener: amount.sweetener.into(),
+                milligrams: checker.figure("milligrams", &amount.milligrams),
+            },
+        ),
     }
 }
 

@@ -62,18 +62,25 @@ fn entry_id(found: &file::Entry) -> &str {
 fn entry(checker: &mut Checker<'_>, found: file::Entry) -> Entry {
     match found {
         file::Entry::Instruction { id, text } => Entry::Instruction(Instruction { id: checker.id("id", &id), text }),
-        file::Entry::Line { id, ingredient, amount: how_much, temperature, role, stage, carried: comes_along, note } => {
-            Entry::Line(Line {
-                id: checker.id("id", &id),
-                ingredient: checker.id("ingredient", &ingredient),
-                amount: amount(checker, &how_much),
-                temperature: checker.optional_number("temperature", temperature),
-                role: role.into(),
-                stage: stage.map(Into::into).unwrap_or_default(),
-                carried: comes_along.map(|found| carried(checker, &found)),
-                note,
-            })
-        }
+        file::Entry::Line {
+            id,
+            ingredient,
+            amount: how_much,
+            temperature,
+            role,
+            stage,
+            carried: comes_along,
+            note,
+        } => Entry::Line(Line {
+            id: checker.id("id", &id),
+            ingredient: checker.id("ingredient", &ingredient),
+            amount: amount(checker, &how_much),
+            temperature: checker.optional_number("temperature", temperature),
+            role: role.into(),
+            stage: stage.map(Into::into).unwrap_or_default(),
+            carried: comes_along.map(|found| carried(checker, &found)),
+            note,
+        }),
     }
 }
 
@@ -114,9 +121,7 @@ fn change(checker: &mut Checker<'_>, found: file::Change) -> Change {
             Change::Add(after, checker.within("entry", |checker| entry(checker, added)))
         }
         Found::Remove(id) => Change::Remove(checker.id("id", &id)),
-        Found::Move { id, after } => {
-            Change::Move(checker.id("id", &id), checker.optional_id("after", after.as_ref()))
-        }
+        Found::Move { id, after } => Change::Move(checker.id("id", &id), checker.optional_id("after", after.as_ref())),
         Found::Cup(to) => Change::Cup(checker.id("cup", &to)),
         Found::Shaker(to) => Change::Shaker(checker.optional_id("shaker", to.as_ref())),
         Found::Strained(to) => Change::Strained(to),

@@ -120,7 +120,7 @@ pub(crate) struct Shape {
     pub(crate) top: f64,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Copy, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Closure {
     pub(crate) kind: ClosureKind,
@@ -129,14 +129,14 @@ pub(crate) struct Closure {
     pub(crate) cooling_factor: Option<f64>,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Copy, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) enum ServicewareKind {
     Straw { wide: bool },
     Sleeve,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Copy, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Serviceware {
     pub(crate) kind: ServicewareKind,

@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::book::Figure;
+use crate::book_file::visible::is_hidden;
 
 /// Text that grows line by line, indented by the brackets that are open.
 #[derive(Default)]
@@ -149,13 +150,6 @@ pub(super) fn quoted(text: &str) -> String {
     }
     quoted.push('"');
     quoted
-}
-
-/// Control characters, separators of lines, and marks that turn the direction of a text (Unicode UAX #9).
-fn is_hidden(character: char) -> bool {
-    character.is_control()
-        || matches!(character, '\u{61c}' | '\u{200b}' | '\u{200e}'..='\u{200f}' | '\u{2028}'..='\u{202e}')
-        || matches!(character, '\u{2060}'..='\u{206f}' | '\u{feff}')
 }
 
 #[cfg(test)]

@@ -1,0 +1,211 @@
+//! The JSON that commands print.
+
+use serde_json::{Map, Value, json};
+
+use crate::balance::{Balance, Difference, LineShare, Measurand, Reported};
+use crate::book::{Axis, Book, Finding, VersionId};
+
+/// A quantity: value, standard uncertainty, unit, ingredients that are missing; a reason when there is no value for
+/// another cause.
+pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
+    let missing: Vec<&str> = reported.missing.iter().map(AsRef::as_ref).collect();
+    let mut quantity = json!({ "value": reported.value, "u": reported.u, "unit": unit, "missing": missing });
+    if let (Some(reason), Value::Object(map)) = (reported.reason, &mut quantity) {
+        map.insert("reason".to_owned(), json!(reason));
+    }
+    quantity
+}
+
+/// The figures of a balance by the keys that the interface names.
+const FIGURES: [(&str, Measurand); 26] = [
+    ("mass", Measurand::Mass),
+    ("volume", Measurand::Volume),
+    ("total_sugar", Measurand::TotalSugar),
+    ("free_sugars", Measurand::FreeSugars),
+    ("sweetness", Measurand::Sweetness),
+    ("brix", Measurand::Brix),
+    ("density", Measurand::Density),
+    ("dilution", Measurand::Dilution),
+    ("serving_temperature", Measurand::ServingTemperature),
+    ("ice_left", Measurand::IceLeft),
+    ("minutes_to_drinkable", Measurand::MinutesToDrinkable),
+    ("energy_kj", Measurand::EnergyKj),
+    ("energy_kcal", Measurand::EnergyKcal),
+    ("fat", Measurand::Fat),
+    ("saturates", Measurand::Saturates),
+    ("carbohydrate", Measurand::Carbohydrate),
+    ("polyols", Measurand::Polyols),
+    ("protein", Measurand::Protein),
+    ("fibre", Measurand::Fibre),
+    ("salt", Measurand::Salt),
+    ("caffeine", Measurand::Caffeine),
+    ("tea_solids", Measurand::TeaSolids),
+    ("acid", Measurand::Acid),
+    ("dry_matter", Measurand::DryMatter),
+    ("cost", Measurand::Cost),
+    ("fill", Measurand::Fill),
+];
+
+const SUGARS: [(&str, Measurand); 6] = [
+    ("sucrose", Measurand::Sucrose),
+    ("glucose", Measurand::Glucose),
+    ("fructose", Measurand::Fructose),
+    ("lactose", Measurand::Lactose),
+    ("maltose", Measurand::Maltose),
+    ("other", Measurand::OtherSugar),
+];
+
+fn unit_of<'book>(book: &'book Book, measurand: Measurand) -> &'book str {
+    if measurand == Measurand::Cost { &book.settings.currency } else { measurand.unit() }
+}
+
+/// A balance as the interface describes it.
+pub(super) fn balance(
+    book: &Book,
+    recipe: &str,
+    version: Option<&VersionId>,
+    balance: &Balance,
+    difference: Option<&Difference>,
+) -> Value {
+    let mut map = Map::new();
+    map.insert("recipe".to_owned(), json!(recipe));
+    map.insert("version".to_owned(), json!(version.map(VersionId::as_str)));
+    let reported = |measurand| quantity(&balance.reported(measurand), unit_of(book, measurand));
+    for (key, measurand) in FIGURES {
+        map.insert(key.to_owned(), reported(measurand));
+        if key == "free_sugars" {
+            let sugars: Map<String, Value> =
+                SUGARS.iter().map(|(key, measurand)| ((*key).to_owned(), reported(*measurand))).collect();
+            map.insert("sugars".to_owned(), Value::Object(sugars));
+        }
+    }
+    map.insert("per_100_ml".to_owned(), per_100_millilitres(balance));
+    map.insert("drinking_temperature".to_owned(), json!(balance.drinking_temperature));
+    map.insert("vegan".to_owned(), json!(balance.vegan.word()));
+    map.insert("allergens".to_owned(), allergens(balance));
+    map.insert("axes".to_owned(), axes(balance, difference));
+    let cautions = balance.cautions.iter().map(|caution| json!({ "kind": caution.kind.word(), "text": caution.text }));
+    map.insert("cautions".to_owned(), cautions.collect());
+    map.insert("lines".to_owned(), balance.lines.iter().map(|line| line_json(book, line)).collect());
+    map.insert("findings".to_owned(), balance.findings.iter().map(finding).collect());
+    Value::Object(map)
+}
+
+/// Amounts of the whole drink per 100 ml of the mixed drink at 20 °C.
+fn per_100_millilitres(balance: &Balance) -> Value {
+    let volume = balance.figures.get(Measurand::Volume).filter(|volume| *volume > 0.0);
+    let keys = [
+        ("total_sugar", Measurand::TotalSugar),
+        ("free_sugars", Measurand::FreeSugars),
+        ("energy_kj", Measurand::EnergyKj),
+        ("energy_kcal", Measurand::EnergyKcal),
+        ("fat", Measurand::Fat),
+        ("saturates", Measurand::Saturates),
+        ("carbohydrate", Measurand::Carbohydrate),
+        ("protein", Measurand::Protein),
+        ("salt", Measurand::Salt),
+        ("caffeine", Measurand::Caffeine),
+    ];
+    let per = |measurand: Measurand| {
+        let whole = balance.reported(measurand);
+        let scale = volume.map(|volume| 100.0 / volume);
+        let scaled = |value: Option<f64>| value.zip(scale).map(|(value, scale)| value * scale);
+        // The volume has its own share in the uncertainty; both move with the same lines, so their effects are combined
+        // cause by cause.
+        let u = whole.value.zip(scale).map(|(value, scale)| {
+            let squares: f64 = balance
+                .contributions
+                .iter()
+                .map(|contribution| {
+                    let amount = contribution.effect[measurand.slot()] * scale;
+                    let volume = contribution.effect[Measurand::Volume.slot()] * scale / 100.0;
+                    (amount - value * scale * volume).powi(2)
+                })
+                .sum();
+            squares.sqrt()
+        });
+        quantity(&Reported { value: scaled(whole.value), u, ..whole }, measurand.unit())
+    };
+    Value::Object(keys.iter().map(|(key, measurand)| ((*key).to_owned(), per(*measurand))).collect())
+}
+
+fn allergens(balance: &Balance) -> Value {
+    let words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
+        set.iter().map(|allergen| allergen.word()).collect()
+    };
+    let not_stated: Vec<&str> = balance.allergens.not_stated.iter().map(AsRef::as_ref).collect();
+    json!({
+        "contains": words(&balance.allergens.contains),
+        "may_contain": words(&balance.allergens.may_contain),
+        "not_stated": not_stated,
+    })
+}
+
+fn axes(balance: &Balance, difference: Option<&Difference>) -> Value {
+    let against = |axis: &Axis| {
+        difference.and_then(|difference| difference.axes.iter().find(|other| other.axis == *axis))
+    };
+    let axis = |value: &crate::balance::AxisValue| {
+        let mut entry = json!({
+            "axis": value.axis.word(),
+            "value": value.value,
+            "u": value.u,
+            "step": value.step,
+            "unit": value.axis.unit(),
+        });
+        if let (Some(against), Value::Object(map)) = (against(&value.axis), &mut entry) {
+            map.insert("standard".to_owned(), json!(against.standard));
+            map.insert("steps".to_owned(), json!(against.steps));
+            map.insert("u_steps".to_owned(), json!(against.u_steps));
+        }
+        entry
+    };
+    balance.axes.iter().map(axis).collect()
+}
+
+fn line_json(book: &Book, line: &LineShare) -> Value {
+    let share = |value: Option<f64>, u: Option<f64>, unit: &str| {
+        let missing = if value.is_none() { vec![line.ingredient.clone()] } else { Vec::new() };
+        quantity(&Reported { value, u, missing, reason: None }, unit)
+    };
+    json!({
+        "line": line.line.as_str(),
+        "carried": line.carried,
+        "ingredient": line.ingredient.as_str(),
+        "mass": share(line.grams, line.u_grams, "g"),
+        "volume": share(line.millilitres, None, "ml"),
+        "total_sugar": share(line.sugar, line.sugar_uncertainty, "g"),
+        "energy_kj": share(line.energy, None, "kJ"),
+        "cost": share(line.cost, None, &book.settings.currency),
+        "heat": share(line.heat, None, "kJ"),
+        "temperature": line.celsius,
+    })
+}
+
+/// A finding with its place.
+pub(super) fn finding(finding: &Finding) -> Value {
+    json!({
+        "severity": finding.severity.word(),
+        "place": finding.place.to_string(),
+        "text": finding.kind.to_string(),
+    })
+}
+
+/// A distance: axis by axis, and overall.
+pub(super) fn distance(difference: &Difference) -> Value {
+    let axes = difference.axes.iter().map(|axis| {
+        json!({
+            "axis": axis.axis.word(),
+            "standard": axis.standard,
+            "value": axis.value,
+            "step": axis.step,
+            "steps": axis.steps,
+            "u_steps": axis.u_steps,
+        })
+    });
+    json!({
+        "overall": difference.distance,
+        "within_one_step": difference.within_one_step(),
+        "axes": axes.collect::<Vec<_>>(),
+    })
+}

@@ -1,0 +1,121 @@
+//! What commands print for people.
+
+use std::fmt::Write as _;
+
+use crate::balance::{Balance, Difference, Measurand, Reported};
+use crate::book::Book;
+use crate::quantity::show_number;
+
+/// The figures of a balance for people, in the order in which they are asked for at the counter.
+const SHOWN: [Measurand; 22] = [
+    Measurand::TotalSugar,
+    Measurand::FreeSugars,
+    Measurand::Sweetness,
+    Measurand::Brix,
+    Measurand::ServingTemperature,
+    Measurand::MinutesToDrinkable,
+    Measurand::IceLeft,
+    Measurand::Volume,
+    Measurand::Mass,
+    Measurand::Dilution,
+    Measurand::Fill,
+    Measurand::EnergyKj,
+    Measurand::EnergyKcal,
+    Measurand::Fat,
+    Measurand::Saturates,
+    Measurand::Carbohydrate,
+    Measurand::Protein,
+    Measurand::Salt,
+    Measurand::Caffeine,
+    Measurand::TeaSolids,
+    Measurand::Acid,
+    Measurand::Cost,
+];
+
+/// Decimals that an uncertainty leaves sensible: its first two digits, at most three decimals.
+pub(super) fn decimals(value: f64, u: Option<f64>) -> usize {
+    let scale = match u {
+        Some(u) if u > 0.0 => u,
+        _ => value.abs() / 100.0,
+    };
+    match scale {
+        scale if scale >= 10.0 => 0,
+        scale if scale >= 0.1 => 1,
+        scale if scale >= 0.01 => 2,
+        scale if scale > 0.0 => 3,
+        _ => 0,
+    }
+}
+
+/// "20.3 g ± 1.1", "at least 20.3 g ± 1.1 — not stated: Velloom oat creamer", "not known: …".
+pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
+    let names: Vec<String> = reported
+        .missing
+        .iter()
+        .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name()))
+        .collect();
+    let Some(value) = reported.value else {
+        let why = reported.reason.map_or_else(|| format!("not stated by {}", names.join(", ")), str::to_owned);
+        return format!("not known: {why}");
+    };
+    let decimals = decimals(value, reported.u);
+    let mut text = String::new();
+    if !names.is_empty() {
+        text.push_str("at least ");
+    }
+    let _ = write!(text, "{} {unit}", show_number(value, decimals));
+    if let Some(u) = reported.u.filter(|u| *u > 0.0) {
+        let _ = write!(text, " ± {}", show_number(u, decimals));
+    }
+    if !names.is_empty() {
+        let _ = write!(text, " — not stated: {}", names.join(", "));
+    }
+    text
+}
+
+/// A balance as a list of figures.
+pub(super) fn balance(book: &Book, title: &str, balance: &Balance, difference: Option<&Difference>) -> String {
+    let mut text = format!("{title}\n");
+    for measurand in SHOWN {
+        let unit = if measurand == Measurand::Cost { &book.settings.currency } else { measurand.unit() };
+        let figure = reported(book, &balance.reported(measurand), unit);
+        let at = match measurand {
+            Measurand::Sweetness => format!(" at {} °C", show_number(balance.drinking_temperature, 0)),
+            _ => String::new(),
+        };
+        let _ = writeln!(text, "  {:<22}{figure}{at}", measurand.word());
+    }
+    let _ = writeln!(text, "  {:<22}{}, by ingredients", "vegan", balance.vegan.word());
+    if let Some(difference) = difference {
+        text.push_str(&distance("  against the standard", difference));
+    }
+    for caution in &balance.cautions {
+        let _ = writeln!(text, "  caution ({}): {}", caution.kind.word(), caution.text);
+    }
+    for finding in &balance.findings {
+        let _ = writeln!(text, "  {}: {finding}", finding.severity.word());
+    }
+    text
+}
+
+/// "against the standard: distance 2.4 noticeable steps (sweeter by 2.1, …)".
+pub(super) fn distance(lead: &str, difference: &Difference) -> String {
+    let Some(distance) = difference.distance else { return format!("{lead}: nothing can be compared\n") };
+    let mut axes: Vec<(f64, String)> = difference
+        .axes
+        .iter()
+        .filter_map(|axis| {
+            let steps = axis.steps.filter(|steps| steps.abs() >= 0.05)?;
+            let (more, less) = axis.axis.comparatives();
+            let word = if steps > 0.0 { more } else { less };
+            Some((steps.abs(), format!("{word} by {}", show_number(steps.abs(), 1))))
+        })
+        .collect();
+    axes.sort_by(|one, other| other.0.total_cmp(&one.0));
+    let words: Vec<String> = axes.into_iter().map(|(_, words)| words).collect();
+    let words = if words.is_empty() { "level on every axis".to_owned() } else { words.join(", ") };
+    let unknown: Vec<&str> = difference.not_compared().map(crate::book::Axis::word).collect();
+    let unknown =
+        if unknown.is_empty() { String::new() } else { format!("; not compared: {}", unknown.join(", ")) };
+    format!("{lead}: distance {} noticeable steps ({words}{unknown})\n", show_number(distance, 2))
+}

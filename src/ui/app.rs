@@ -1,0 +1,316 @@
+//! The window: opens the book, runs the frame loop, and keeps what should be there again tomorrow.
+//!
+//! A frame asks the workbench for what it shows, draws with read-only values, and performs the collected actions last.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use eframe::egui;
+use egui::{Context, Ui, ViewportCommand};
+
+use super::commands::{self, UiCommand};
+use super::dialogs;
+use super::field::Field;
+use super::recipe_area;
+use super::remembered;
+use super::shell::{self, BookInHand};
+use super::theme;
+use super::view_state::{Area, ViewState};
+use super::{Screen, swap_area};
+use crate::book::{Book, Recipe};
+use crate::workbench::{Action, Command, FilePicker, Home, Intent, Message, NoPicker, Shown, SystemPicker, Workbench};
+
+/// How the window begins.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Opening {
+    /// The book to open; the last one when none is named, else the built-in one.
+    pub path: Option<PathBuf>,
+}
+
+/// Why there is no window.
+#[derive(Debug, thiserror::Error)]
+pub enum WindowError {
+    /// No display, or one that can't draw.
+    #[error("no window can be opened here: {reason}; `evensip --help` lists the commands that need none")]
+    NoWindow {
+        /// What the system says.
+        reason: String,
+    },
+}
+
+/// Opens the window and returns when it is closed.
+pub fn run(opening: Opening) -> Result<(), WindowError> {
+    let options = eframe::NativeOptions {
+        viewport: egui::ViewportBuilder::default()
+            .with_app_id("evensip")
+            .with_inner_size([1360.0, 860.0])
+            .with_min_inner_size([720.0, 520.0]),
+        renderer: eframe::Renderer::Glow,
+        persist_window: true,
+        ..eframe::NativeOptions::default()
+    };
+    eframe::run_native("Evensip", options, Box::new(move |cc| Ok(Box::new(App::new(cc, opening)))))
+        .map_err(|error| WindowError::NoWindow { reason: error.to_string() })
+}
+
+/// The program behind the window.
+pub struct App {
+    workbench: Workbench,
+    view: ViewState,
+    /// Set once the question about unsaved changes has been answered, so that closing is not asked twice.
+    closing: bool,
+    title: String,
+    home: Home,
+    ctx: Context,
+}
+
+impl App {
+    /// The program with the dialogs of the system.
+    pub fn new(cc: &eframe::CreationContext<'_>, opening: Opening) -> Self {
+        Self::with_picker(cc, opening, Arc::new(SystemPicker))
+    }
+
+    /// The program with another way to ask for files.
+    pub fn with_picker(cc: &eframe::CreationContext<'_>, opening: Opening, picker: Arc<dyn FilePicker>) -> Self {
+        let ctx = cc.egui_ctx.clone();
+        theme::install(&ctx);
+        let mut view = ViewState::default();
+        let last_book = cc.storage.and_then(|storage| remembered::read(storage, &mut view, &ctx));
+        theme::apply(&ctx, view.appearance);
+        let waker = ctx.clone();
+        let mut workbench = Workbench::with_sample().with_picker(picker, Arc::new(move || waker.request_repaint()));
+        let shown = view.shown.take();
+        if let Some(path) = opening.path.or(last_book) {
+            workbench.perform(Action::Command(Command::Do(Intent::Open(path))));
+        }
+        view.shown = shown;
+        let home = workbench.home().clone();
+        let mut app = Self { workbench, view, closing: false, title: String::new(), home, ctx };
+        app.note_home();
+        app
+    }
+
+    /// A program without any dialog of the system, for a sample book.
+    pub fn with_workbench(cc: &eframe::CreationContext<'_>, workbench: Workbench) -> Self {
+        let mut app = Self::with_picker(cc, Opening::default(), Arc::new(NoPicker));
+        app.home = workbench.home().clone();
+        app.workbench = workbench;
+        app
+    }
+
+    /// The open book.
+    pub fn workbench(&self) -> &Workbench {
+        &self.workbench
+    }
+
+    /// What is in hand on the screen.
+    pub fn view(&self) -> &ViewState {
+        &self.view
+    }
+
+    /// Sets what is in hand on the screen.
+    pub fn view_mut(&mut self) -> &mut ViewState {
+        &mut self.view
+    }
+
+    fn frame(&mut self, ui: &mut Ui) {
+        let ctx = ui.ctx().clone();
+        self.workbench.poll();
+        self.follow_workbench();
+        let mut actions = Vec::new();
+        self.take_outside_events(&ctx, &mut actions);
+        self.take_keys(&ctx, &mut actions);
+        self.draw(ui, &mut actions);
+        self.light_up(&ctx);
+        self.perform_all(&ctx, actions);
+        self.tell_window(&ctx);
+    }
+
+    /// Shows what the workbench or the swap wants shown.
+    fn follow_workbench(&mut self) {
+        if let Some(shown) = self.workbench.take_show() {
+            self.view.show(shown);
+        }
+        if let Some(version) = self.view.swap.show_version.take()
+            && let Some(before) = self.view.shown_in(self.workbench.book())
+        {
+            self.view.show(Shown { recipe: before.recipe, version: Some(version) });
+            self.view.area = Area::Recipe;
+        }
+        if let Some(focus) = self.workbench.take_focus() {
+            self.view.focus_wanted = Some(focus);
+        }
+        if *self.workbench.home() != self.home {
+            self.note_home();
+        }
+    }
+
+    fn note_home(&mut self) {
+        self.home = self.workbench.home().clone();
+        if let Home::File(path) = &self.home {
+            self.view.remember_book(path.clone());
+        }
+    }
+
+    /// What comes from outside the views: the window is to be closed, files are dropped on it.
+    fn take_outside_events(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
+        let (close_requested, dropped) = ctx.input(|input| {
+            let dropped = input.raw.dropped_files.first().map(|file| file.path().to_path_buf());
+            (input.viewport().close_requested(), dropped)
+        });
+        if close_requested && !self.closing && self.workbench.has_unsaved_changes() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            actions.push(Action::Command(Command::Do(Intent::Quit)));
+        }
+        if let Some(path) = dropped {
+            actions.push(Action::Command(Command::Do(Intent::Open(path))));
+        }
+        // Saved meanwhile, perhaps under a new name: nothing is lost any more, so what waited goes on.
+        if self.workbench.pending().is_some() && !self.workbench.has_unsaved_changes() {
+            actions.push(Action::Command(Command::DiscardThenDo));
+        }
+    }
+
+    fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
+        let dialog_is_open = self.view.dialog.is_some() || self.workbench.pending().is_some();
+        for command in commands::pressed(ctx) {
+            if !dialog_is_open {
+                self.carry_out(command, actions);
+            }
+        }
+        let nothing_focused = ctx.memory(|memory| memory.focused().is_none());
+        if nothing_focused && !dialog_is_open && !egui::Popup::is_any_open(ctx) {
+            self.take_keys_without_focus(ctx);
+        }
+    }
+
+    /// Arrows go to a line even when nothing has the keyboard; Escape goes back to the recipe.
+    fn take_keys_without_focus(&mut self, ctx: &Context) {
+        let down = commands::pressed_here(ctx, UiCommand::LineBelow);
+        if (down || commands::pressed_here(ctx, UiCommand::LineAbove)) && self.view.area == Area::Recipe {
+            self.view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
+        }
+        if commands::pressed_here(ctx, UiCommand::Back) {
+            if self.view.area == Area::Recipe {
+                self.view.line_in_hand = None;
+            }
+            self.view.area = Area::Recipe;
+        }
+    }
+
+    /// Carries out a command that was asked for by key or menu.
+    fn carry_out(&mut self, command: UiCommand, actions: &mut Vec<Action>) {
+        let Some(shown) = self.view.shown_in(self.workbench.book()) else {
+            shell::carry_out(command, &mut self.view, self.workbench.home(), actions);
+            return;
+        };
+        if shell::carry_out(command, &mut self.view, self.workbench.home(), actions) {
+            return;
+        }
+        if let Some(balance) = self.workbench.balance(&shown.recipe, shown.version.as_ref()) {
+            recipe_area::carry_out(command, &shown, &balance.resolved, &mut self.view, actions);
+        }
+    }
+
+    fn draw(&mut self, ui: &mut Ui, actions: &mut Vec<Action>) {
+        let book = self.workbench.book().clone();
+        let findings = self.workbench.findings();
+        let shown = self.view.shown_in(&book);
+        let shown = shown.as_ref();
+        let recipe: Option<Arc<Recipe>> = shown.and_then(|shown| book.recipe(&shown.recipe)).cloned();
+        let balance = shown.and_then(|shown| self.workbench.balance(&shown.recipe, shown.version.as_ref()));
+        let standard = shown.and_then(|shown| self.workbench.standard(&shown.recipe, shown.version.as_ref()));
+        let question = self.view.swap.question.clone().filter(|_| self.view.area == Area::Swap);
+        let answer = question.and_then(|question| self.workbench.answer(&question));
+        let lit = self.view.lit.clone();
+        let in_hand = BookInHand {
+            book: &book,
+            title: self.workbench.title(),
+            unsaved: self.workbench.has_unsaved_changes(),
+            undo: self.workbench.undo_label(),
+            redo: self.workbench.redo_label(),
+            message: self.workbench.message(),
+            findings: &findings,
+            home: self.workbench.home(),
+        };
+        let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(|((shown, recipe), balance)| Screen {
+            book: &book,
+            shown,
+            recipe,
+            balance,
+            standard: standard.as_ref(),
+            findings: &findings,
+            lens: self.view.lens,
+            lit: lit.as_ref(),
+        });
+        let view = &mut self.view;
+        shell::shell_ui(ui, &in_hand, screen.as_ref(), view, actions, |ui, screen, view, actions| match view.area {
+            Area::Swap => swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions),
+            Area::Recipe | Area::Findings => recipe_area::recipe_area_ui(ui, screen, view, actions),
+        });
+        dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
+    }
+
+    /// What is lit up follows the pointer by one frame; the frame after a change draws it.
+    fn light_up(&mut self, ctx: &Context) {
+        let next = self.view.lit_next.take();
+        if next != self.view.lit {
+            self.view.lit = next;
+            ctx.request_repaint();
+        }
+    }
+
+    fn perform_all(&mut self, ctx: &Context, actions: Vec<Action>) {
+        let stamp = self.workbench.stamp();
+        let book_before: Arc<Book> = self.workbench.book().clone();
+        for action in actions {
+            let travels = matches!(action, Action::Command(Command::Undo | Command::Redo));
+            let home = self.workbench.home().clone();
+            self.workbench.perform(action);
+            if travels {
+                self.view.drafts.clear();
+            }
+            // Another home with another book is another book; with the same one it has only been saved.
+            if *self.workbench.home() != home && !Arc::ptr_eq(&book_before, self.workbench.book()) && !travels {
+                self.view.forget_book();
+            }
+        }
+        if self.workbench.stamp() != stamp || self.workbench.wants_to_quit() {
+            ctx.request_repaint();
+        }
+    }
+
+    fn tell_window(&mut self, ctx: &Context) {
+        let mark = if self.workbench.has_unsaved_changes() { " (unsaved)" } else { "" };
+        let title = format!("Evensip — {}{mark}", self.workbench.title());
+        if title != self.title {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
+            self.title = title;
+        }
+        if self.workbench.wants_to_quit() && !self.closing {
+            self.closing = true;
+            ctx.send_viewport_cmd(ViewportCommand::Close);
+        }
+        if let Some(field) = self.view.focus_wanted.take_if(|field| field.starts_with(FIELD_PREFIX)) {
+            ctx.memory_mut(|memory| memory.request_focus(Field::id(&field)));
+        }
+    }
+}
+
+/// Names of fields that undo goes back to begin so.
+const FIELD_PREFIX: &str = "field ";
+
+impl eframe::App for App {
+    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+        self.frame(ui);
+    }
+
+    fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        remembered::write(storage, &self.view, self.workbench.home(), &self.ctx);
+    }
+
+    /// Which lists are scrolled and which menus are open is not worth keeping; the zoom is kept with the rest.
+    fn persist_egui_memory(&self) -> bool {
+        false
+    }
+}

@@ -1,0 +1,195 @@
+//! A quiet text field on paper: a thin line under the text, a frame only where the keyboard is.
+//!
+//! Text goes into the book as soon as it can be read; what can't be read stays in the field as a marked draft.
+
+use std::fmt::Display;
+
+use egui::text::{CCursor, CCursorRange};
+use egui::widgets::text_edit::TextEditState;
+use egui::{Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, Ui, vec2};
+
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::Drafts;
+use crate::workbench::{Action, Command};
+
+/// A field that shows a value of the book.
+pub(super) struct Field<'field> {
+    /// Its name among the drafts; stable while the person types.
+    pub key: String,
+    /// What a screen reader says.
+    pub name: &'field str,
+    /// The value as it stands in the book.
+    pub shown: String,
+    /// What stands there when it is empty.
+    pub hint: &'field str,
+    /// How it is set.
+    pub style: TypeStyle,
+    /// Where the text stands.
+    pub align: Align,
+    /// Whether it may have several rows.
+    pub several_rows: bool,
+}
+
+impl<'field> Field<'field> {
+    /// A field of body text.
+    pub(super) fn new(key: impl Into<String>, name: &'field str, shown: impl Into<String>) -> Self {
+        Self {
+            key: key.into(),
+            name,
+            shown: shown.into(),
+            hint: "",
+            style: TypeStyle::Body,
+            align: Align::Min,
+            several_rows: false,
+        }
+    }
+
+    /// With a hint.
+    pub(super) fn hint(self, hint: &'field str) -> Self {
+        Self { hint, ..self }
+    }
+
+    /// In another style.
+    pub(super) fn style(self, style: TypeStyle) -> Self {
+        Self { style, ..self }
+    }
+
+    /// The id by which the keyboard finds it.
+    pub(super) fn id(key: &str) -> Id {
+        Id::unique(("field", key.to_owned()))
+    }
+
+    /// Shows it in a rectangle and gives the text back when it has changed.
+    pub(super) fn show(self, ui: &mut Ui, rect: Rect, drafts: &mut Drafts, actions: &mut Vec<Action>) -> FieldOutcome {
+        let id = Self::id(&self.key);
+        let had_focus = ui.memory(|memory| memory.has_focus(id));
+        let draft = drafts.get(&self.key).map(|draft| draft.text.clone());
+        let mut text = draft.unwrap_or_else(|| self.shown.clone());
+        let before = text.clone();
+        let background = ui.painter().add(egui::Shape::Noop);
+        let response = self.text_edit(ui, rect, id, &mut text);
+        self.paint_frame(ui, rect, &response, background, drafts);
+        if response.gained_focus() {
+            select_all(ui, id, &text);
+            ui.scroll_to_rect(rect.expand(grid::NEAR), None);
+        }
+        let changed = text != before;
+        if changed {
+            drafts.keep(&self.key, text.clone());
+        }
+        let escaped = had_focus && ui.input(|input| input.key_pressed(Key::Escape));
+        let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+        if response.lost_focus() {
+            actions.push(Action::Command(Command::CloseStep));
+            if escaped || drafts.error(&self.key).is_none() {
+                drafts.drop(&self.key);
+            }
+        }
+        FieldOutcome { changed: changed.then_some(text), response, entered, escaped }
+    }
+
+    fn text_edit(&self, ui: &mut Ui, rect: Rect, id: Id, text: &mut String) -> Response {
+        let palette = theme::palette(ui.visuals());
+        let edit = if self.several_rows { TextEdit::multiline(text).desired_rows(1) } else { TextEdit::singleline(text) };
+        let hint = egui::RichText::new(self.hint).font(self.style.font_id()).color(palette.text_quiet);
+        let edit = edit
+            .id(id)
+            .font(self.style.font_id())
+            .text_color(self.colour(palette))
+            .hint_text(hint)
+            .desired_width(rect.width())
+            .min_size(vec2(0.0, rect.height()))
+            .horizontal_align(self.align)
+            .vertical_align(Align::Center)
+            .frame(Frame::NONE.inner_margin(Margin::symmetric(4, 0)));
+        ui.put(rect, edit).accessible_name(self.name)
+    }
+
+    fn colour(&self, palette: &theme::Palette) -> egui::Color32 {
+        match self.style {
+            TypeStyle::Small => palette.text_quiet,
+            TypeStyle::Body => palette.text_normal,
+            _ => palette.text_strong,
+        }
+    }
+
+    fn paint_frame(
+        &self,
+        ui: &Ui,
+        rect: Rect,
+        response: &Response,
+        background: egui::layers::ShapeIdx,
+        drafts: &Drafts,
+    ) {
+        let palette = theme::palette(ui.visuals());
+        let corner = CornerRadius::same(grid::CORNER);
+        let wrong = drafts.error(&self.key).is_some();
+        if response.has_focus() || response.hovered() {
+            ui.painter().set(background, egui::Shape::rect_filled(rect, corner, palette.sheet));
+        }
+        if response.has_focus() {
+            let colour = if wrong { palette.off_level } else { palette.focus_ring };
+            ui.painter().rect_stroke(rect, corner, Stroke::new(grid::FOCUS_RING, colour), StrokeKind::Inside);
+        } else if response.hovered() {
+            let edge = Stroke::new(grid::HAIRLINE, palette.outline);
+            ui.painter().rect_stroke(rect, corner, edge, StrokeKind::Inside);
+        } else {
+            let (colour, width) =
+                if wrong { (palette.off_level, grid::FOCUS_RING) } else { (palette.line, grid::HAIRLINE) };
+            let y = rect.bottom() - 3.0;
+            ui.painter().hline(rect.x_range().shrink(2.0), y, Stroke::new(width, colour));
+        }
+    }
+}
+
+/// What happened in a field.
+pub(super) struct FieldOutcome {
+    /// The text, when it has changed.
+    pub changed: Option<String>,
+    /// The response of the field.
+    pub response: Response,
+    /// Whether it was left with Enter.
+    pub entered: bool,
+    /// Whether it was left with Escape.
+    pub escaped: bool,
+}
+
+impl FieldOutcome {
+    /// Reads the text when it has changed; text that can't be read stays as a draft with the reason.
+    pub(super) fn read<T, E: Display>(
+        &self,
+        key: &str,
+        drafts: &mut Drafts,
+        read: impl FnOnce(&str) -> Result<T, E>,
+    ) -> Option<T> {
+        match read(self.changed.as_deref()?) {
+            Ok(value) => {
+                drafts.judge(key, None);
+                Some(value)
+            }
+            Err(error) => {
+                drafts.judge(key, Some(error.to_string()));
+                None
+            }
+        }
+    }
+}
+
+/// The sentence under a field whose text can't be read.
+pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &str) {
+    if let Some(error) = drafts.error(key) {
+        let palette = theme::palette(ui.visuals());
+        let text = egui::RichText::new(format!("not taken over: {error}"))
+            .font(TypeStyle::Small.font_id())
+            .color(palette.off_level);
+        ui.add(egui::Label::new(text).wrap());
+    }
+}
+
+/// Selects the whole text, so that typing replaces it.
+fn select_all(ui: &Ui, id: Id, text: &str) {
+    let mut state = TextEditState::load(ui.ctx(), id).unwrap_or_default();
+    let all = CCursorRange::two(CCursor::new(0), CCursor::new(text.chars().count()));
+    state.cursor.set_char_range(Some(all));
+    state.store(ui.ctx(), id);
+}

@@ -1,0 +1,115 @@
+//! What the window finds again tomorrow: the last book, the books before it, how the screen looked. Books keep none of it.
+
+use std::path::PathBuf;
+
+use eframe::Storage;
+use egui::Context;
+
+use super::theme::Appearance;
+use super::view_state::ViewState;
+use crate::balance::Lens;
+use crate::book::{RecipeId, VersionId};
+use crate::workbench::{Home, Shown};
+
+const BOOK: &str = "book";
+const RECENT: &str = "recent books";
+const APPEARANCE: &str = "appearance";
+const ZOOM: &str = "zoom";
+const LENS: &str = "lens";
+const RECIPE: &str = "recipe";
+const VERSION: &str = "version";
+
+const DARK: &str = "dark";
+const LIGHT: &str = "light";
+
+/// Zoom factors that leave the window readable; others are taken for a damaged file.
+const ZOOMS: std::ops::RangeInclusive<f32> = 0.5..=3.0;
+
+/// Reads what was kept into the view; the last book comes back. What can't be read is left as it is.
+pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -> Option<PathBuf> {
+    let text = |key: &str| storage.get_string(key).filter(|text| !text.is_empty());
+    if text(APPEARANCE).as_deref() == Some(DARK) {
+        view.appearance = Appearance::Dark;
+    }
+    if let Some(zoom) = text(ZOOM).and_then(|text| text.parse().ok()).filter(|zoom| ZOOMS.contains(zoom)) {
+        ctx.set_zoom_factor(zoom);
+    }
+    if let Some(word) = text(LENS) {
+        view.lens = Lens::ALL.into_iter().find(|lens| lens.word() == word).unwrap_or_default();
+    }
+    view.shown = text(RECIPE).and_then(|recipe| RecipeId::new(&recipe).ok()).map(|recipe| Shown {
+        recipe,
+        version: text(VERSION).and_then(|version| VersionId::new(&version).ok()),
+    });
+    view.recent = text(RECENT).map(|paths| paths.lines().map(PathBuf::from).collect()).unwrap_or_default();
+    text(BOOK).map(PathBuf::from)
+}
+
+/// Keeps what should be there again.
+pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ctx: &Context) {
+    let book = match home {
+        Home::File(path) => path.display().to_string(),
+        Home::Nowhere(_) => String::new(),
+    };
+    let recent: Vec<String> = view.recent.iter().map(|path| path.display().to_string()).collect();
+    let appearance = if view.appearance == Appearance::Dark { DARK } else { LIGHT };
+    let shown = view.shown.as_ref();
+    let version = shown.and_then(|shown| shown.version.as_ref());
+    storage.set_string(BOOK, book);
+    storage.set_string(RECENT, recent.join("\n"));
+    storage.set_string(APPEARANCE, appearance.to_owned());
+    storage.set_string(ZOOM, ctx.zoom_factor().to_string());
+    storage.set_string(LENS, view.lens.word().to_owned());
+    storage.set_string(RECIPE, shown.map(|shown| shown.recipe.to_string()).unwrap_or_default());
+    storage.set_string(VERSION, version.map(ToString::to_string).unwrap_or_default());
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeMap;
+
+    use super::*;
+
+    #[derive(Default)]
+    struct Memory(BTreeMap<String, String>);
+
+    impl Storage for Memory {
+        fn get_string(&self, key: &str) -> Option<String> {
+            self.0.get(key).cloned()
+        }
+        fn set_string(&mut self, key: &str, value: String) {
+            self.0.insert(key.to_owned(), value);
+        }
+        fn remove_string(&mut self, key: &str) {
+            self.0.remove(key);
+        }
+        fn flush(&mut self) {}
+    }
+
+    #[test]
+    fn what_was_kept_comes_back() {
+        let ctx = Context::default();
+        let mut before = ViewState { lens: Lens::Heat, appearance: Appearance::Dark, ..ViewState::default() };
+        before.remember_book(PathBuf::from("/books/one.ron"));
+        before.remember_book(PathBuf::from("/books/two.ron"));
+        before.shown = Some(Shown { recipe: RecipeId::new("tea").unwrap(), version: VersionId::new("iced").ok() });
+        let mut memory = Memory::default();
+        write(&mut memory, &before, &Home::File(PathBuf::from("/books/two.ron")), &ctx);
+        let mut after = ViewState::default();
+        assert_eq!(read(&memory, &mut after, &ctx), Some(PathBuf::from("/books/two.ron")));
+        assert_eq!((after.lens, after.appearance), (Lens::Heat, Appearance::Dark));
+        assert_eq!((after.recent, after.shown), (before.recent, before.shown));
+    }
+
+    #[test]
+    fn damaged_entries_are_passed_over() {
+        let ctx = Context::default();
+        let mut memory = Memory::default();
+        for key in [ZOOM, LENS, RECIPE, APPEARANCE] {
+            memory.set_string(key, "Ünsinn 99".to_owned());
+        }
+        let mut view = ViewState::default();
+        assert_eq!(read(&memory, &mut view, &ctx), None);
+        assert_eq!((view.lens, view.shown), (Lens::Sugar, None));
+    }
+}

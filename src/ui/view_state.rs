@@ -1,0 +1,183 @@
+//! What a person has in hand on the screen: kept by the views, neither undone nor saved in the book.
+
+use std::collections::BTreeMap;
+use std::path::PathBuf;
+
+use super::dialogs::Dialog;
+use super::recipe_area::FinderState;
+use super::swap_area::SwapState;
+use super::theme::Appearance;
+use crate::balance::Lens;
+use crate::book::{Book, LineId};
+use crate::workbench::Shown;
+
+/// The areas of work.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Area {
+    /// The recipe as it is made.
+    #[default]
+    Recipe,
+    /// One ingredient for another.
+    Swap,
+    /// What is wrong with the book.
+    Findings,
+}
+
+/// Text in a field that is being typed in, or that could not be read.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Draft {
+    /// What stands in the field.
+    pub text: String,
+    /// Why it could not be read; `None` while it can.
+    pub error: Option<String>,
+}
+
+/// Drafts by the field that they stand in. A field without one shows the book.
+#[derive(Clone, Debug, Default)]
+pub struct Drafts(BTreeMap<String, Draft>);
+
+impl Drafts {
+    /// The draft of a field.
+    pub fn get(&self, field: &str) -> Option<&Draft> {
+        self.0.get(field)
+    }
+
+    /// Why the text of a field could not be read.
+    pub fn error(&self, field: &str) -> Option<&str> {
+        self.0.get(field)?.error.as_deref()
+    }
+
+    /// Keeps the text of a field.
+    pub fn keep(&mut self, field: &str, text: String) {
+        let error = self.0.get(field).and_then(|draft| draft.error.clone());
+        self.0.insert(field.to_owned(), Draft { text, error });
+    }
+
+    /// Says why the text of a field could not be read, or that it could.
+    pub fn judge(&mut self, field: &str, error: Option<String>) {
+        if let Some(draft) = self.0.get_mut(field) {
+            draft.error = error;
+        }
+    }
+
+    /// The field shows the book again.
+    pub fn drop(&mut self, field: &str) {
+        self.0.remove(field);
+    }
+
+    /// All fields show the book again.
+    pub fn clear(&mut self) {
+        self.0.clear();
+    }
+}
+
+/// Everything that the views remember between frames.
+#[derive(Default)]
+pub struct ViewState {
+    /// The recipe and version in hand.
+    pub shown: Option<Shown>,
+    /// The area of work.
+    pub area: Area,
+    /// What the person looks at.
+    pub lens: Lens,
+    /// By day or by night.
+    pub appearance: Appearance,
+    /// What is searched for in the list of drinks.
+    pub search: String,
+    /// Whether the list of drinks is open; by the width of the window while nobody has chosen.
+    pub list_open: Option<bool>,
+    /// The line whose details are open.
+    pub line_in_hand: Option<LineId>,
+    /// The line that is lit up in this frame.
+    pub lit: Option<LineId>,
+    /// The line that will be lit up in the next frame.
+    pub lit_next: Option<LineId>,
+    /// The line that is being dragged.
+    pub dragged: Option<LineId>,
+    /// Half-typed text.
+    pub drafts: Drafts,
+    /// The list in which an ingredient is found.
+    pub finder: FinderState,
+    /// The dialog that is open.
+    pub dialog: Option<Dialog>,
+    /// Where the keyboard should go, as the name of a field or a row.
+    pub focus_wanted: Option<String>,
+    /// The swap that is asked for.
+    pub swap: SwapState,
+    /// Books that were open before, the latest first.
+    pub recent: Vec<PathBuf>,
+}
+
+/// Most books that are remembered.
+const MOST_RECENT: usize = 8;
+
+impl ViewState {
+    /// The recipe and version in hand, or the first of the book when what was in hand is gone; `None` for an empty book.
+    pub fn shown_in(&self, book: &Book) -> Option<Shown> {
+        if let Some(shown) = &self.shown
+            && let Some(recipe) = book.recipe(&shown.recipe)
+        {
+            let version = shown.version.clone().filter(|version| recipe.version(version).is_some());
+            return Some(Shown { recipe: shown.recipe.clone(), version });
+        }
+        let first = book.recipes.iter().next()?;
+        Some(Shown { recipe: first.id.clone(), version: None })
+    }
+
+    /// Takes another recipe or version in hand.
+    pub fn show(&mut self, shown: Shown) {
+        let same_recipe = self.shown.as_ref().is_some_and(|before| before.recipe == shown.recipe);
+        if !same_recipe {
+            self.line_in_hand = None;
+            self.finder.close();
+        }
+        self.shown = Some(shown);
+    }
+
+    /// Puts a book at the top of those that were open before.
+    pub fn remember_book(&mut self, path: PathBuf) {
+        self.recent.retain(|other| *other != path);
+        self.recent.insert(0, path);
+        self.recent.truncate(MOST_RECENT);
+    }
+
+    /// Forgets what belongs to a book that is no longer open.
+    pub fn forget_book(&mut self) {
+        self.shown = None;
+        self.line_in_hand = None;
+        self.lit = None;
+        self.drafts.clear();
+        self.finder.close();
+        self.area = Area::Recipe;
+        self.swap = SwapState::default();
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_book_that_is_opened_again_stands_first_and_once() {
+        let mut view = ViewState::default();
+        for name in ["a", "b", "c", "a"] {
+            view.remember_book(PathBuf::from(name));
+        }
+        assert_eq!(view.recent, ["a", "c", "b"].map(PathBuf::from));
+        for number in 0..20 {
+            view.remember_book(PathBuf::from(number.to_string()));
+        }
+        assert_eq!(view.recent.len(), MOST_RECENT);
+    }
+
+    #[test]
+    fn a_draft_keeps_its_error_until_it_is_judged_again() {
+        let mut drafts = Drafts::default();
+        drafts.keep("amount", "2 sc".into());
+        drafts.judge("amount", Some("no measure".into()));
+        drafts.keep("amount", "2 sco".into());
+        assert_eq!(drafts.error("amount"), Some("no measure"));
+        drafts.judge("amount", None);
+        assert_eq!(drafts.error("amount"), None);
+    }
+}

@@ -1,0 +1,113 @@
+//! The level: a drink against its standard, drawn the same way everywhere.
+//!
+//! One line is the standard. Each axis of taste is a short stretch of that line, lifted or lowered by its difference in
+//! noticeable steps; a drink that tastes the same is one unbroken line. A whisker shows the uncertainty, the band what
+//! nobody tastes.
+
+mod model;
+mod paint;
+
+pub use model::{LevelMark, MOST_STEPS, Standing, level_words, marks_of, overall_words};
+
+use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};
+
+use self::paint::{Drawing, paint_strip};
+use crate::balance::{AxisDifference, Difference};
+use crate::balance::published::noticeable;
+use crate::book::Axis;
+use crate::quantity::show_number;
+use crate::ui::theme::{self, TypeStyle, grid};
+
+/// The narrowest level, in points; a container that is narrower scrolls.
+const LEAST_WIDTH: f32 = 65.0 * grid::STEP;
+/// Beyond this the stretches no longer read as one line, in points.
+const MOST_WIDTH: f32 = 210.0 * grid::STEP;
+/// Size of the compact level, in points.
+const STRIP: egui::Vec2 = vec2(30.0 * grid::STEP, grid::TARGET);
+
+/// The level with its words, as wide as there is room. `standard_words` says what the line is: "the standard of 4 May".
+pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
+    let marks = marks_of(difference);
+    let width = ui.available_width().clamp(LEAST_WIDTH, MOST_WIDTH);
+    let drawing = Drawing::arrange(ui, &marks, width, standard_words, &overall_words(difference));
+    let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
+    response.widget_info(|| {
+        WidgetInfo::labeled(Role::Image, true, level_words(difference, standard_words))
+    });
+    if ui.is_rect_visible(rect) {
+        drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()));
+    }
+    for (index, (mark, axis)) in marks.iter().zip(&difference.axes).enumerate() {
+        explain_on_hover(ui, &response, drawing.column(rect, index), index, mark, axis);
+    }
+    response
+}
+
+/// A level without labels for a row of a list; its words are in its name and its tooltip.
+pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
+    let (rect, response) = ui.allocate_exact_size(STRIP, Sense::hover());
+    let words = level_words(difference, standard_words);
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
+    if ui.is_rect_visible(rect) {
+        paint_strip(ui.painter(), rect, &marks_of(difference), theme::palette(ui.visuals()));
+    }
+    response.on_hover_ui(|ui| {
+        for mark in marks_of(difference) {
+            ui.label(format!("{}: {}", mark.axis.word(), mark.words()));
+        }
+        ui.label(overall_words(difference));
+    })
+}
+
+fn explain_on_hover(
+    ui: &Ui,
+    whole: &Response,
+    column: Rect,
+    index: usize,
+    mark: &LevelMark,
+    axis: &AxisDifference,
+) {
+    let response = ui.interact(column, whole.id.with(index), Sense::hover());
+    response.on_hover_ui(|ui| {
+        ui.label(egui::RichText::new(format!("{}: {}", axis.axis.word(), mark.words())).text_style(TypeStyle::Strong.into()));
+        let unit = axis.axis.unit();
+        let figure = |value: Option<f64>| {
+            value.map_or_else(|| "not known".to_owned(), |value| format!("{} {unit}", show_fine(value)))
+        };
+        ui.label(format!("standard {}, this drink {}", figure(axis.standard), figure(axis.value)));
+        ui.label(format!("one noticeable step is {} {unit}", show_fine(axis.step)));
+        if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
+            ui.label(format!(
+                "uncertain by ± {} steps; the counter's own scatter is {}",
+                show_number(u, 1),
+                show_number(scatter, 1)
+            ));
+        }
+        let source = egui::RichText::new(source_of(&axis.axis)).text_style(TypeStyle::Small.into());
+        ui.label(source.color(theme::palette(ui.visuals()).text_quiet));
+    });
+}
+
+/// Two decimals below ten, one below a hundred, none above.
+fn show_fine(value: f64) -> String {
+    let decimals = match value.abs() {
+        size if size < 10.0 => 2,
+        size if size < 100.0 => 1,
+        _ => 0,
+    };
+    show_number(value, decimals)
+}
+
+fn source_of(axis: &Axis) -> String {
+    let step = match axis {
+        Axis::Sweetness => noticeable::SWEETNESS,
+        Axis::TeaStrength => noticeable::TEA_STRENGTH,
+        Axis::Flavour(_) => noticeable::FLAVOUR,
+        Axis::Creaminess => noticeable::CREAMINESS,
+        Axis::Acidity => noticeable::ACIDITY,
+        Axis::Body => noticeable::BODY,
+        Axis::Temperature => noticeable::TEMPERATURE,
+        Axis::Volume => noticeable::VOLUME,
+    };
+    format!("Step, unless the shop has set its own: {}", step.source)
+}

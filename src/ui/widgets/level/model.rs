@@ -1,0 +1,231 @@
+//! What the level shows, as plain values: one mark for each axis, and the words that go with it.
+
+use crate::balance::{AxisDifference, Difference};
+use crate::book::Axis;
+use crate::quantity::show_number;
+
+/// Marks beyond this many steps are drawn here with an open end.
+pub const MOST_STEPS: f64 = 4.0;
+
+/// Below this a difference rounds to nothing in words, in steps.
+const NOTHING: f64 = 0.05;
+
+/// How a mark stands to the band of one noticeable step.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Standing {
+    /// On the line, as far as the words go.
+    Level,
+    /// Off the line, within one step.
+    Within,
+    /// More than one step away.
+    Off,
+    /// Something that the axis needs is not stated.
+    NotKnown,
+}
+
+/// One axis on the level.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LevelMark {
+    /// The axis.
+    pub axis: Axis,
+    /// Steps above (+) or below (−) the standard.
+    pub steps: Option<f64>,
+    /// Standard uncertainty of the steps.
+    pub u_steps: f64,
+    /// How it stands to the band.
+    pub standing: Standing,
+}
+
+impl LevelMark {
+    fn new(difference: &AxisDifference) -> Self {
+        let steps = difference.steps.filter(|steps| steps.is_finite());
+        let standing = match steps.map(f64::abs) {
+            None => Standing::NotKnown,
+            Some(size) if size < NOTHING => Standing::Level,
+            Some(size) if size <= 1.0 => Standing::Within,
+            Some(_) => Standing::Off,
+        };
+        let u_steps = difference.u_steps.filter(|u| u.is_finite()).unwrap_or(0.0);
+        Self { axis: difference.axis.clone(), steps, u_steps, standing }
+    }
+
+    /// "sweeter by 2.1 steps", "sweeter by 0.4 of a step", "level", "not known".
+    pub fn words(&self) -> String {
+        let Some(steps) = self.steps else { return "not known".to_owned() };
+        if self.standing == Standing::Level {
+            return "level".to_owned();
+        }
+        let size = show_number(steps.abs(), 1);
+        let unit = if self.standing == Standing::Off { "steps" } else { "of a step" };
+        format!("{} by {size} {unit}", self.comparative())
+    }
+
+    /// "2.1 sweeter", "level", "not known".
+    pub fn short_words(&self) -> String {
+        match self.steps {
+            None => "not known".to_owned(),
+            Some(_) if self.standing == Standing::Level => "level".to_owned(),
+            Some(steps) => format!("{} {}", show_number(steps.abs(), 1), self.comparative()),
+        }
+    }
+
+    /// "+2.1", "−0.4".
+    pub fn signed_number(&self) -> String {
+        let steps = self.steps.unwrap_or(0.0);
+        let sign = if steps > 0.0 { "+" } else { "" };
+        format!("{sign}{}", show_number(steps, 1))
+    }
+
+    /// Whether the mark lies beyond what is drawn.
+    pub fn is_beyond(&self) -> bool {
+        self.steps.is_some_and(|steps| steps.abs() > MOST_STEPS)
+    }
+
+    /// Where the mark is drawn, in steps; `None` for a gap.
+    pub fn drawn_at(&self) -> Option<f64> {
+        self.steps.map(|steps| steps.clamp(-MOST_STEPS, MOST_STEPS))
+    }
+
+    /// Lower and upper end of its whisker, in steps, within what is drawn.
+    pub fn whisker(&self) -> Option<(f64, f64)> {
+        let steps = self.steps.filter(|_| self.u_steps > 0.0 && !self.is_beyond())?;
+        let end = |at: f64| at.clamp(-MOST_STEPS, MOST_STEPS);
+        Some((end(steps - self.u_steps), end(steps + self.u_steps)))
+    }
+
+    fn comparative(&self) -> String {
+        let (more, less) = self.axis.comparatives();
+        if self.steps.is_some_and(|steps| steps > 0.0) { more } else { less }
+    }
+
+    /// A word of at most six letters for a narrow level; a flavour keeps its name.
+    pub fn short_name(&self) -> &str {
+        match &self.axis {
+            Axis::Sweetness => "sweet",
+            Axis::TeaStrength => "tea",
+            Axis::Creaminess => "cream",
+            Axis::Acidity => "acid",
+            Axis::Body => "body",
+            Axis::Temperature => "heat",
+            Axis::Volume => "volume",
+            Axis::Flavour(name) => name,
+        }
+    }
+}
+
+/// The marks, in the order of the axes.
+pub fn marks_of(difference: &Difference) -> Vec<LevelMark> {
+    difference.axes.iter().map(LevelMark::new).collect()
+}
+
+/// The sentence beneath the level.
+pub fn overall_words(difference: &Difference) -> String {
+    let not_known: Vec<&str> = difference.not_compared().map(Axis::word).collect();
+    let Some(distance) = difference.distance.filter(|distance| distance.is_finite()) else {
+        return "nothing can be compared with the standard yet".to_owned();
+    };
+    let far = show_number(distance, 1);
+    let verdict = match difference.within_one_step() {
+        Some(true) => return format!("within one step on every axis (distance {far})"),
+        Some(false) => format!("distance {far} steps: not level"),
+        None => format!("within one step as far as it is known (distance {far})"),
+    };
+    if not_known.is_empty() { verdict } else { format!("{verdict}; not known: {}", not_known.join(", ")) }
+}
+
+/// The whole level in words, axis by axis.
+pub fn level_words(difference: &Difference, standard_words: &str) -> String {
+    let axes: Vec<String> =
+        marks_of(difference).iter().map(|mark| format!("{}: {}", mark.axis.word(), mark.words())).collect();
+    format!("Level against {standard_words}. {}. {}", axes.join("; "), overall_words(difference))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn axis(axis: Axis, steps: Option<f64>, u: f64) -> AxisDifference {
+        AxisDifference {
+            axis,
+            standard: Some(1.0),
+            value: steps.map(|steps| 1.0 + steps),
+            step: 1.0,
+            weight: 1.0,
+            steps,
+            u_steps: steps.map(|_| u),
+            scatter_steps: steps.map(|_| 0.0),
+        }
+    }
+
+    fn of(axes: Vec<AxisDifference>) -> Difference {
+        let distance =
+            crate::balance::overall_distance(axes.iter().map(|axis| (axis.steps, axis.weight)));
+        Difference { axes, distance }
+    }
+
+    #[test]
+    fn words_say_direction_and_size_without_any_colour() {
+        for (steps, words, short) in [
+            (Some(2.13), "sweeter by 2.1 steps", "2.1 sweeter"),
+            (Some(-1.5), "less sweet by 1.5 steps", "1.5 less sweet"),
+            (Some(-0.4), "less sweet by 0.4 of a step", "0.4 less sweet"),
+            (Some(0.03), "level", "level"),
+            (None, "not known", "not known"),
+            (Some(f64::NAN), "not known", "not known"),
+        ] {
+            let mark = LevelMark::new(&axis(Axis::Sweetness, steps, 0.2));
+            assert_eq!((mark.words().as_str(), mark.short_words().as_str()), (words, short));
+        }
+    }
+
+    #[test]
+    fn one_step_is_still_within_the_band_and_a_hair_more_is_not() {
+        let standing = |steps| LevelMark::new(&axis(Axis::Body, Some(steps), 0.0)).standing;
+        assert_eq!(standing(1.0), Standing::Within);
+        assert_eq!(standing(-1.001), Standing::Off);
+    }
+
+    #[test]
+    fn a_mark_far_away_is_drawn_at_the_edge_with_an_open_end_and_its_own_number() {
+        let mark = LevelMark::new(&axis(Axis::Volume, Some(-7.26), 9.0));
+        assert_eq!(mark.drawn_at(), Some(-MOST_STEPS));
+        assert!(mark.is_beyond());
+        assert_eq!(mark.whisker(), None);
+        assert_eq!(mark.signed_number(), "−7.3");
+    }
+
+    #[test]
+    fn a_whisker_stays_inside_what_is_drawn() {
+        let mark = LevelMark::new(&axis(Axis::Body, Some(3.0), 2.5));
+        assert_eq!(mark.whisker(), Some((0.5, MOST_STEPS)));
+    }
+
+    #[test]
+    fn marks_keep_the_order_of_the_axes() {
+        let marks = marks_of(&of(vec![
+            axis(Axis::Sweetness, Some(0.0), 0.1),
+            axis(Axis::Flavour("pear".into()), None, 0.0),
+            axis(Axis::Volume, Some(3.0), 0.1),
+        ]));
+        let words: Vec<&str> = marks.iter().map(|mark| mark.axis.word()).collect();
+        assert_eq!(words, ["sweetness", "pear", "volume"]);
+    }
+
+    #[test]
+    fn the_sentence_beneath_never_calls_level_what_is_not_known() {
+        let known = |steps| axis(Axis::Body, Some(steps), 0.1);
+        let gap = || axis(Axis::Sweetness, None, 0.0);
+        for (axes, words) in [
+            (vec![known(0.4)], "within one step on every axis (distance 0.4)"),
+            (vec![known(2.4)], "distance 2.4 steps: not level"),
+            (
+                vec![gap(), known(0.4)],
+                "within one step as far as it is known (distance 0.4); not known: sweetness",
+            ),
+            (vec![gap(), known(-3.0)], "distance 3.0 steps: not level; not known: sweetness"),
+            (vec![gap()], "nothing can be compared with the standard yet"),
+        ] {
+            assert_eq!(overall_words(&of(axes)), words);
+        }
+    }
+}
