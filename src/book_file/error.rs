@@ -6,7 +6,7 @@ use std::path::PathBuf;
 
 use super::visible::excerpt;
 use super::{FORMAT, LONGEST_TEXT};
-use crate::book::IdError;
+use crate::book::{IdError, nearest};
 
 const MEGABYTE: u64 = 1024 * 1024;
 
@@ -97,7 +97,7 @@ pub enum TextFault {
     #[error("brackets are nested too deeply; expected a book, which needs fewer than twenty")]
     TooDeep,
     /// A field that nobody knows.
-    #[error("there is no field `{}`; expected {}", shortened(.found), one_of(.expected))]
+    #[error("there is no field `{}`{}; expected {}", shortened(.found), did_you_mean(.found, .expected), one_of(.expected))]
     UnknownField {
         /// The field.
         found: String,
@@ -105,7 +105,9 @@ pub enum TextFault {
         expected: Vec<&'static str>,
     },
     /// A word that is none of a choice.
-    #[error("`{}` is none of the words that can stand here; expected {}", shortened(.found), one_of(.expected))]
+    #[error(
+        "`{}` is none of the words that can stand here{}; expected {}", shortened(.found), did_you_mean(.found, .expected), one_of(.expected)
+    )]
     UnknownWord {
         /// The word.
         found: String,
@@ -143,6 +145,16 @@ fn one_of(words: &[&'static str]) -> String {
             format!("{} or `{last}`", quoted.join(", "))
         }
     }
+}
+
+/// The word that was probably meant, in brackets; nothing when there is none like it or it is too long to be a slip.
+fn did_you_mean(found: &str, expected: &[&'static str]) -> String {
+    if found.len() > EXCERPT {
+        return String::new();
+    }
+    nearest(found, expected.iter().copied())
+        .first()
+        .map_or_else(String::new, |near| format!(" (did you mean `{near}`?)"))
 }
 
 /// Why a text can't become a book.

@@ -17,7 +17,7 @@ use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
 use super::{Screen, swap_area};
-use crate::book::{Book, Recipe};
+use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Message, NoPicker, Shown, SystemPicker, Workbench};
 
 /// How the window begins.
@@ -115,7 +115,11 @@ impl App {
 
     fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
+        let before = self.workbench.book().clone();
         self.workbench.poll();
+        if !Arc::ptr_eq(&before, self.workbench.book()) {
+            self.view.forget_book();
+        }
         self.follow_workbench();
         let mut actions = Vec::new();
         self.take_outside_events(&ctx, &mut actions);
@@ -262,16 +266,18 @@ impl App {
 
     fn perform_all(&mut self, ctx: &Context, actions: Vec<Action>) {
         let stamp = self.workbench.stamp();
-        let book_before: Arc<Book> = self.workbench.book().clone();
         for action in actions {
             let travels = matches!(action, Action::Command(Command::Undo | Command::Redo));
-            let home = self.workbench.home().clone();
+            let may_replace = matches!(
+                action,
+                Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo)
+            );
+            let before = self.workbench.book().clone();
             self.workbench.perform(action);
             if travels {
                 self.view.drafts.clear();
             }
-            // Another home with another book is another book; with the same one it has only been saved.
-            if *self.workbench.home() != home && !Arc::ptr_eq(&book_before, self.workbench.book()) && !travels {
+            if may_replace && !Arc::ptr_eq(&before, self.workbench.book()) {
                 self.view.forget_book();
             }
         }

@@ -3,5 +3,6 @@
 pub mod icons;
 mod screen;
 pub mod theme;
+pub mod widgets;
 
 pub use screen::Screen;

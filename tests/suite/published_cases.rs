@@ -5,7 +5,8 @@
 
 use evensip::balance::published::food_components::FoodComponent;
 use evensip::balance::published::freezing::{Solute, freezing_point_celsius};
-use evensip::balance::published::sweetness::{self, HighPotencySweetener};
+use evensip::balance::published::sweetness;
+use evensip::book::HighPotencySweetener;
 use evensip::balance::published::{sugar_solution, water};
 use serde::Deserialize;
 

@@ -1,13 +1,30 @@
 //! Painted widgets that several work areas share: the level, the cup, bars of shares, the list of figures.
 
 pub mod cup;
-pub mod figure_list;
 pub mod level;
 pub mod share_bar;
-pub mod why;
 
 pub use cup::cup_ui;
-pub use figure_list::figure_list_ui;
 pub use level::{level_strip_ui, level_ui};
 pub use share_bar::share_bar_ui;
-pub use why::why_ui;
+
+use egui::Color32;
+
+use crate::book::Role;
+use crate::ui::theme::Palette;
+
+/// The colour of a role.
+pub fn role_colour(palette: &Palette, role: Role) -> Color32 {
+    let roles = &palette.roles;
+    match role {
+        Role::Base => roles.base,
+        Role::Flavour => roles.flavour,
+        Role::Creamer => roles.creamer,
+        Role::Sweetener => roles.sweetener,
+        Role::Tea => roles.tea,
+        Role::Water => roles.water,
+        Role::Ice => roles.ice,
+        Role::Topping => roles.topping,
+        Role::Garnish => roles.garnish,
+    }
+}

@@ -83,15 +83,10 @@ impl<'marks> Drawing<'marks> {
         self.legend[0].size().y * self.legend_rows as f32 + grid::TIGHT
     }
 
+    #[expect(clippy::cast_possible_truncation, clippy::unused_self, reason = "four steps; a part of the arrangement like the others")]
     fn plot_height(&self) -> f32 {
-        // Only as high as its marks need, but for a level that is as good as level, which keeps room to breathe.
-        2.0 * (self.reach() * STEP_HEIGHT + BEYOND)
-    }
-
-    /// How many steps are drawn either side.
-    #[expect(clippy::cast_possible_truncation, reason = "at most four")]
-    fn reach(&self) -> f32 {
-        MOST_STEPS as f32
+        // The same height whatever the marks are, so that one level can be read against another.
+        2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND)
     }
 
     fn labels_height(&self) -> f32 {

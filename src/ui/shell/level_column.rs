@@ -1,0 +1,69 @@
+//! The column on the right: how the version stands to the standard, its figures, and the cup.
+
+use egui::{Label, RichText, ScrollArea, Ui, vec2};
+
+use crate::book::State;
+use crate::ui::Screen;
+use crate::ui::dialogs::Dialog;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::ui::widgets::{cup, figure_list, level};
+use crate::workbench::Standard;
+
+pub(super) fn level_column_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    with_cup: bool,
+    view: &mut ViewState,
+) {
+    ScrollArea::vertical().id_salt("level column").auto_shrink(false).show(ui, |ui| {
+        ui.set_width(ui.available_width() - grid::TIGHT);
+        match screen.standard {
+            Some(standard) => {
+                level::level_ui(ui, &standard.difference, &standard_words(screen, standard));
+            }
+            None => nothing_approved_ui(ui, screen, view),
+        }
+        ui.add_space(grid::APART);
+        figure_list::figure_list_ui(ui, screen);
+        if with_cup && screen.balance.resolved.cup.is_some() {
+            ui.add_space(grid::APART);
+            let width = ui.available_width();
+            if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
+                view.line_in_hand = Some(line);
+            }
+        }
+        ui.add_space(grid::EASY);
+    });
+}
+
+/// The cup in a column of its own.
+pub(super) fn cup_column_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    if screen.balance.resolved.cup.is_none() {
+        return;
+    }
+    let size = vec2(ui.available_width(), (ui.available_height() - grid::EASY).clamp(260.0, 620.0));
+    if let Some(line) = cup::cup_ui(ui, screen, size) {
+        view.line_in_hand = Some(line);
+    }
+}
+
+/// "against as written, approved by Maren on 2026-10-12".
+fn standard_words(screen: &Screen<'_>, standard: &Standard) -> String {
+    let name = match &standard.version {
+        None => "the recipe as written".to_owned(),
+        Some(id) => screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone()),
+    };
+    format!("{name}, approved {} by {}", standard.date, standard.by)
+}
+
+fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new("No standard yet").font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    let words = "Nothing has been approved: approve this version to set the standard that every other is held to.";
+    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+    let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);
+    if !retired && ui.button("Approve this version…").clicked() {
+        view.dialog = Some(Dialog::approve(screen));
+    }
+}

@@ -1,0 +1,144 @@
+//! The frame round every area: the strip on top, the drinks on the left, the level on the right, the cautions below.
+
+mod cautions;
+mod findings;
+mod level_column;
+mod messages;
+mod shelf_list;
+mod top_strip;
+
+use std::sync::Arc;
+
+use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui};
+
+use super::commands::UiCommand;
+use super::dialogs::Dialog;
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::{Area, ViewState};
+use super::Screen;
+use crate::book::{Book, Finding};
+use crate::workbench::{Action, Command, Home, Intent, Message};
+
+/// What every screen shows of the book as a whole.
+pub(super) struct BookInHand<'frame> {
+    /// The book.
+    pub book: &'frame Arc<Book>,
+    /// Its name.
+    pub title: String,
+    /// Whether there are changes that no file holds.
+    pub unsaved: bool,
+    /// The step that undo would take back.
+    pub undo: Option<&'frame str>,
+    /// The step that redo would repeat.
+    pub redo: Option<&'frame str>,
+    /// The last message.
+    pub message: Option<&'frame Message>,
+    /// What is wrong with the book.
+    pub findings: &'frame [Finding],
+    /// Where it is kept.
+    pub home: &'frame Home,
+}
+
+/// Below this width of the window, in points, the list of drinks is narrow.
+const NARROW: f32 = 1240.0;
+/// From this width on the cup stands between the recipe and the level.
+const WIDE: f32 = 1500.0;
+
+/// The whole window. `centre` draws the area of work.
+pub(super) fn shell_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    screen: Option<&Screen<'_>>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+    centre: impl FnOnce(&mut Ui, &Screen<'_>, &mut ViewState, &mut Vec<Action>),
+) {
+    let palette = theme::palette(ui.visuals());
+    let width = ui.available_width();
+    let paper = |margin| Frame::new().fill(palette.ground).inner_margin(margin);
+    Panel::top("strip")
+        .exact_size(46.0)
+        .frame(paper(Margin::symmetric(16, 8)))
+        .resizable(false)
+        .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
+    messages::message_ui(ui, in_hand.message, actions);
+    if let Some(screen) = screen {
+        Panel::bottom("cautions")
+            .resizable(false)
+            .frame(paper(Margin::ZERO))
+            .show_separator_line(false)
+            .show(ui, |ui| cautions::cautions_ui(ui, screen));
+    }
+    if view.list_open.unwrap_or(true) {
+        Panel::left("drinks")
+            .exact_size(if width < NARROW { 196.0 } else { 236.0 })
+            .resizable(false)
+            .frame(paper(Margin { left: 12, right: 8, top: 12, bottom: 8 }))
+            .show(ui, |ui| shelf_list::shelf_list_ui(ui, in_hand, view, actions));
+    }
+    if let Some(screen) = screen
+        && view.area == Area::Recipe
+    {
+        Panel::right("level")
+            .exact_size(if width < NARROW { 312.0 } else { 372.0 })
+            .resizable(false)
+            .frame(paper(Margin::symmetric(16, 12)))
+            .show(ui, |ui| level_column::level_column_ui(ui, screen, width < WIDE, view));
+        if width >= WIDE {
+            Panel::right("cup")
+                .exact_size((width - 1250.0).clamp(240.0, 400.0))
+                .resizable(false)
+                .show_separator_line(false)
+                .frame(Frame::new().fill(palette.sheet).inner_margin(Margin::symmetric(12, 20)))
+                .show(ui, |ui| level_column::cup_column_ui(ui, screen, view));
+        }
+    }
+    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left: 20, right: 12, top: 16, bottom: 0 });
+    CentralPanel::default().frame(sheet).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(("centre", view.area as u8)).auto_shrink(false).show(ui, |ui| {
+            // The bar floats over the content; it gets a margin of its own.
+            ui.set_width(ui.available_width() - grid::NEAR);
+            match (view.area, screen) {
+                (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
+                (_, Some(screen)) => centre(ui, screen, view, actions),
+                (_, None) => empty_book_ui(ui, in_hand, view, actions),
+            }
+        });
+    });
+}
+
+/// A book without recipes says what comes first.
+fn empty_book_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::FAR);
+    ui.label(egui::RichText::new("Nothing on the menu yet").font(TypeStyle::Title.font_id()).color(palette.text_strong));
+    ui.label("Begin with a drink, or open one of the sample books to look around.");
+    ui.horizontal(|ui| {
+        if ui.button("New recipe").clicked() {
+            shelf_list::add_recipe(in_hand.book, view, actions);
+        }
+        if ui.button(UiCommand::OpenBook.label()).clicked() {
+            view.dialog = Some(Dialog::open_book(in_hand.home));
+        }
+    });
+}
+
+/// Carries out a command about the book as a whole; `false` when it is about the recipe.
+pub(super) fn carry_out(command: UiCommand, view: &mut ViewState, home: &Home, actions: &mut Vec<Action>) -> bool {
+    match command {
+        UiCommand::NewBook => actions.push(Action::Command(Command::Do(Intent::New))),
+        UiCommand::OpenBook => view.dialog = Some(Dialog::open_book(home)),
+        UiCommand::SaveAs => view.dialog = Some(Dialog::save_as(home)),
+        UiCommand::Save => match home {
+            Home::File(_) => actions.push(Action::Command(Command::Save)),
+            // A place is asked for in a dialog of ours: the one of the system may be missing.
+            Home::Nowhere(_) => view.dialog = Some(Dialog::save_as(home)),
+        },
+        UiCommand::Undo => actions.push(Action::Command(Command::Undo)),
+        UiCommand::Redo => actions.push(Action::Command(Command::Redo)),
+        UiCommand::ShowKeys => view.dialog = Some(Dialog::Keys),
+        UiCommand::Back => view.area = Area::Recipe,
+        _ => return false,
+    }
+    true
+}

@@ -1,0 +1,296 @@
+//! The list on the left: the drinks with the versions of the one in hand, and what is made in the house.
+
+use egui::{Align, Layout, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
+
+use super::BookInHand;
+use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
+use crate::edit::Edit;
+use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::{Area, ViewState};
+use crate::workbench::{Action, Shown};
+
+pub(super) fn shelf_list_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    ui.spacing_mut().item_spacing.y = 0.0;
+    search_ui(ui, in_hand, view, actions);
+    ui.add_space(grid::NEAR);
+    let wanted = view.search.to_lowercase();
+    let found = |recipe: &&std::sync::Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
+    ScrollArea::vertical().id_salt("drinks").auto_shrink(false).show(ui, |ui| {
+        ui.set_width(ui.available_width() - grid::TIGHT);
+        let (drinks, batches): (Vec<_>, Vec<_>) =
+            in_hand.book.recipes.iter().filter(found).partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
+        for recipe in &drinks {
+            recipe_ui(ui, in_hand.book, recipe, view, actions);
+        }
+        if !batches.is_empty() {
+            ui.add_space(grid::EASY);
+            quiet_ui(ui, "Made in the house");
+            ui.add_space(grid::TIGHT);
+        }
+        for recipe in &batches {
+            recipe_ui(ui, in_hand.book, recipe, view, actions);
+        }
+        if drinks.is_empty() && batches.is_empty() && !wanted.is_empty() {
+            quiet_ui(ui, &format!("No drink is called “{}”", view.search));
+        }
+    });
+}
+
+fn is_batch(book: &Book, recipe: &RecipeId) -> bool {
+    book.ingredients.iter().any(|ingredient| ingredient.house_made.as_ref().is_some_and(|made| made.recipe == *recipe))
+}
+
+fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+}
+
+fn search_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    ui.horizontal(|ui| {
+        let width = ui.available_width() - grid::TARGET - grid::TIGHT;
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        let field = egui::TextEdit::singleline(&mut view.search).hint_text("find a drink").desired_width(width);
+        ui.add(field).accessible_name("Find a drink");
+        if icon_button(ui, Icon::Add, "New recipe", "New recipe").clicked() {
+            add_recipe(in_hand.book, view, actions);
+        }
+    });
+}
+
+fn recipe_ui(ui: &mut Ui, book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let shown = view.shown_in(book);
+    let in_hand = shown.as_ref().is_some_and(|shown| shown.recipe == recipe.id);
+    let row = ListRow { name: &recipe.name, state: recipe.state, depth: 0.0, selected: in_hand, quiet: false };
+    let response = row.show(ui, &format!("{}, {}", recipe.name, recipe.state.word()));
+    if response.clicked() {
+        view.show(Shown { recipe: recipe.id.clone(), version: None });
+        leave_findings(view);
+    }
+    response.context_menu(|ui| recipe_menu_ui(ui, book, recipe, view, actions));
+    if !in_hand {
+        return;
+    }
+    let version_in_hand = shown.and_then(|shown| shown.version);
+    let own = ListRow {
+        name: "as written",
+        state: recipe.state,
+        depth: 1.0,
+        selected: version_in_hand.is_none(),
+        quiet: true,
+    };
+    if own.show(ui, &format!("{}, as written", recipe.name)).clicked() {
+        view.show(Shown { recipe: recipe.id.clone(), version: None });
+        leave_findings(view);
+    }
+    for version in &recipe.versions {
+        version_ui(ui, recipe, version, version_in_hand.as_ref(), view, actions);
+    }
+    row_of_buttons_ui(ui, book, recipe, version_in_hand.as_ref(), view, actions);
+}
+
+fn version_ui(
+    ui: &mut Ui,
+    recipe: &Recipe,
+    version: &Version,
+    in_hand: Option<&VersionId>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let depth = recipe.lineage(Some(&version.id)).len().saturating_sub(1).clamp(1, 3);
+    let row = ListRow {
+        name: &version.name,
+        state: version.state,
+        depth: depth as f32,
+        selected: in_hand == Some(&version.id),
+        quiet: true,
+    };
+    let response = row.show(ui, &format!("version {}, {}", version.name, version.state.word()));
+    if response.clicked() {
+        view.show(Shown { recipe: recipe.id.clone(), version: Some(version.id.clone()) });
+        leave_findings(view);
+    }
+    response.context_menu(|ui| {
+        if ui.button("New version on this").clicked() {
+            add_version(recipe, Some(&version.id), view, actions);
+        }
+        if ui.button("Delete this version").clicked() {
+            remove_version(recipe, &version.id, view, actions);
+        }
+    });
+}
+
+/// What can be done with the recipe in hand, for those who do not look for a context menu.
+fn row_of_buttons_ui(
+    ui: &mut Ui,
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    ui.horizontal(|ui| {
+        ui.add_space(grid::EASY);
+        ui.spacing_mut().item_spacing.x = 0.0;
+        let quiet = |words: &str| {
+            egui::Button::new(RichText::new(words).font(TypeStyle::Small.font_id())).frame_when_inactive(false)
+        };
+        if ui.add(quiet("New version")).on_hover_text("A draft that builds on the version in hand").clicked() {
+            add_version(recipe, version, view, actions);
+        }
+        let more = egui::containers::menu::MenuButton::from_button(quiet("More"));
+        more.ui(ui, |ui| {
+            if let Some(version) = version
+                && ui.button("Delete this version").clicked()
+            {
+                remove_version(recipe, version, view, actions);
+            }
+            recipe_menu_ui(ui, book, recipe, view, actions);
+        });
+    });
+    ui.add_space(grid::TIGHT);
+}
+
+fn recipe_menu_ui(ui: &mut Ui, book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+    if ui.button("New version").clicked() {
+        add_version(recipe, None, view, actions);
+    }
+    if ui.button("Duplicate the recipe").clicked() {
+        duplicate(book, recipe, view, actions);
+    }
+    if ui.button("Delete the recipe").on_hover_text("With all its versions; undo brings it back").clicked() {
+        actions.push(Action::edit(Edit::RemoveRecipe(recipe.id.clone()), format!("recipe {}", recipe.id)));
+    }
+}
+
+fn leave_findings(view: &mut ViewState) {
+    if view.area == Area::Findings {
+        view.area = Area::Recipe;
+    }
+}
+
+/// A new recipe with an empty sheet.
+pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let id = RecipeId::from_name("new drink", |taken| book.recipe(taken).is_some());
+    let cup = book.vessels.iter().find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
+    let recipe = Recipe {
+        id: id.clone(),
+        name: "New drink".to_owned(),
+        state: State::Draft,
+        entries: Vec::new(),
+        cup: cup.map(|cup| cup.id.clone()),
+        shaker: None,
+        strained: false,
+        drinking_temperature: None,
+        menu_price: None,
+        versions: Vec::new(),
+        approvals: Vec::new(),
+        note: String::new(),
+    };
+    actions.push(Action::edit(Edit::PutRecipe(recipe), format!("recipe {id}")));
+    view.show(Shown { recipe: id, version: None });
+    view.area = Area::Recipe;
+}
+
+fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let id = RecipeId::from_name(recipe.id.as_str(), |taken| book.recipe(taken).is_some());
+    // A copy has not been tasted: it begins without approvals, and what was approved is a draft again.
+    let draft = |state: State| if state == State::Approved { State::Draft } else { state };
+    let mut copy = recipe.clone();
+    copy.id = id.clone();
+    copy.name = format!("{} (copy)", recipe.name);
+    copy.state = draft(copy.state);
+    copy.approvals.clear();
+    for version in &mut copy.versions {
+        version.state = draft(version.state);
+    }
+    actions.push(Action::edit(Edit::PutRecipe(copy), format!("recipe {id}")));
+    view.show(Shown { recipe: id, version: None });
+}
+
+fn add_version(recipe: &Recipe, on: Option<&VersionId>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let id = VersionId::from_name("new version", |taken| recipe.version(taken).is_some());
+    let version = Version::draft(id.clone(), "new version".to_owned(), on.cloned());
+    actions.push(Action::edit(
+        Edit::AddVersion { recipe: recipe.id.clone(), version },
+        format!("recipe {}", recipe.id),
+    ));
+    view.show(Shown { recipe: recipe.id.clone(), version: Some(id) });
+    view.area = Area::Recipe;
+}
+
+fn remove_version(recipe: &Recipe, version: &VersionId, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let edit = Edit::RemoveVersion { recipe: recipe.id.clone(), version: version.clone() };
+    actions.push(Action::edit(edit, format!("recipe {}", recipe.id)));
+    let builds_on = recipe.version(version).and_then(|version| version.builds_on.clone());
+    view.show(Shown { recipe: recipe.id.clone(), version: builds_on });
+}
+
+/// A row of the list.
+struct ListRow<'row> {
+    name: &'row str,
+    state: State,
+    /// Steps of indentation.
+    depth: f32,
+    selected: bool,
+    /// A version rather than a drink.
+    quiet: bool,
+}
+
+impl ListRow<'_> {
+    fn show(&self, ui: &mut Ui, accessible_name: &str) -> egui::Response {
+        let height = if self.quiet { 26.0 } else { 32.0 };
+        let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::click());
+        let selected = self.selected;
+        let enabled = ui.is_enabled();
+        response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name));
+        if ui.is_rect_visible(rect) {
+            self.paint(ui, rect, &response);
+        }
+        response
+    }
+
+    fn paint(&self, ui: &mut Ui, rect: Rect, response: &egui::Response) {
+        let palette = theme::palette(ui.visuals());
+        let corner = egui::CornerRadius::same(grid::CORNER);
+        let area = if response.hovered() { Some(palette.hover) } else { (self.selected && self.quiet).then_some(palette.selection) };
+        if let Some(colour) = area {
+            ui.painter().rect_filled(rect, corner, colour);
+        }
+        if response.has_focus() {
+            let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+            ui.painter().rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
+        }
+        let right = self.paint_state(ui, rect);
+        let style = if self.quiet { TypeStyle::Small } else { TypeStyle::Body };
+        let style = if self.selected && !self.quiet { TypeStyle::Strong } else { style };
+        let colour = if self.selected { palette.text_strong } else { palette.text_normal };
+        let left = rect.left() + grid::NEAR + self.depth * grid::EASY;
+        let text = RichText::new(self.name).font(style.font_id()).color(colour);
+        let place = Rect::from_min_max(pos2(left, rect.top()), pos2(right - grid::TIGHT, rect.bottom()));
+        let mut child = ui.new_child(egui::UiBuilder::new().max_rect(place).layout(Layout::left_to_right(Align::Center)));
+        child.add(egui::Label::new(text).truncate().selectable(false));
+    }
+
+    /// The state as a word at the right end, approval as a plain lock; returns where it begins.
+    fn paint_state(&self, ui: &Ui, rect: Rect) -> f32 {
+        let palette = theme::palette(ui.visuals());
+        let right = rect.right() - grid::NEAR;
+        if self.state == State::Approved {
+            let lock = Rect::from_center_size(pos2(right - 7.0, rect.center().y), vec2(13.0, 13.0));
+            paint(ui.painter(), lock, Icon::Lock, palette.text_quiet);
+            return lock.left();
+        }
+        let font = egui::FontId::new(11.5, TypeStyle::Small.font_id().family);
+        let galley = ui.painter().layout_no_wrap(self.state.word().to_owned(), font, palette.text_quiet);
+        let place = pos2(right - galley.size().x, rect.center().y - galley.size().y / 2.0);
+        let left = place.x;
+        ui.painter().galley(place, galley, palette.text_quiet);
+        left
+    }
+}

@@ -1,0 +1,160 @@
+//! The strip on top: the book and its menu, one step back and forth, the areas of work, day or night.
+
+use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
+
+use super::{BookInHand, carry_out};
+use crate::book::Severity;
+use crate::ui::commands::UiCommand;
+use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::theme::{self, Appearance, TypeStyle, grid};
+use crate::ui::view_state::{Area, ViewState};
+use crate::workbench::{Action, Command, Intent, Sample};
+
+pub(super) fn top_strip_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    ui.horizontal_centered(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        list_toggle_ui(ui, view);
+        book_menu_ui(ui, in_hand, view, actions);
+        unsaved_ui(ui, in_hand);
+        ui.add_space(grid::NEAR);
+        step_button_ui(ui, Icon::Undo, UiCommand::Undo, in_hand.undo, actions);
+        step_button_ui(ui, Icon::Redo, UiCommand::Redo, in_hand.redo, actions);
+        ui.add_space(grid::EASY);
+        area_tabs_ui(ui, in_hand, view);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let (icon, words) = match view.appearance {
+                Appearance::Light => (Icon::Moon, "Show by night"),
+                Appearance::Dark => (Icon::Sun, "Show by day"),
+            };
+            if icon_button(ui, icon, words, words).clicked() {
+                view.appearance = view.appearance.opposite();
+                theme::apply(ui.ctx(), view.appearance);
+            }
+            if ui.add(Button::new("Keys").frame_when_inactive(false)).on_hover_text(UiCommand::ShowKeys.tooltip()).clicked()
+            {
+                carry_out(UiCommand::ShowKeys, view, in_hand.home, actions);
+            }
+        });
+    });
+}
+
+fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
+    let open = view.list_open.unwrap_or(true);
+    let (icon, words) = if open {
+        (Icon::ChevronDown, "Hide the list of drinks")
+    } else {
+        (Icon::ChevronRight, "Show the list of drinks")
+    };
+    if icon_button(ui, icon, words, words).clicked() {
+        view.list_open = Some(!open);
+    }
+}
+
+/// The title of the book opens its menu.
+fn book_menu_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    let shop = &in_hand.book.settings.shop;
+    let name = if shop.is_empty() { in_hand.title.as_str() } else { shop.as_str() };
+    let title = RichText::new(name).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
+    let button = Button::new(title).frame_when_inactive(false);
+    let menu = egui::containers::menu::MenuButton::from_button(button);
+    let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
+    response.accessible_name("Book").on_hover_text(format!("{} — open, save, samples", in_hand.title));
+}
+
+fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    ui.set_min_width(260.0);
+    for command in [UiCommand::NewBook, UiCommand::OpenBook, UiCommand::Save, UiCommand::SaveAs] {
+        let item = Button::new(command.label()).shortcut_text(command.menu_keys());
+        if ui.add(item).clicked() {
+            carry_out(command, view, in_hand.home, actions);
+        }
+    }
+    heading_ui(ui, "Samples");
+    for sample in Sample::ALL {
+        if ui.button(sample.name()).clicked() {
+            actions.push(Action::Command(Command::Do(Intent::OpenSample(sample))));
+        }
+    }
+    if !view.recent.is_empty() {
+        heading_ui(ui, "Open before");
+    }
+    for path in &view.recent {
+        let name = path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
+        if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
+            actions.push(Action::Command(Command::Do(Intent::Open(path.clone()))));
+        }
+    }
+}
+
+fn heading_ui(ui: &mut Ui, words: &str) {
+    ui.add_space(grid::NEAR);
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+}
+
+fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
+    if !in_hand.unsaved {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    let (dot, _) = ui.allocate_exact_size(vec2(grid::NEAR, grid::NEAR), Sense::hover());
+    ui.painter().circle_filled(dot.center(), 3.0, palette.caution);
+    ui.label(RichText::new("unsaved").font(TypeStyle::Small.font_id()).color(palette.caution));
+}
+
+/// Undo or redo; the tooltip names the step.
+fn step_button_ui(ui: &mut Ui, icon: Icon, command: UiCommand, step: Option<&str>, actions: &mut Vec<Action>) {
+    let words = match step {
+        Some(step) => format!("{} {step} ({})", command.label(), command.menu_keys()),
+        None => format!("Nothing to {}", command.label().to_lowercase()),
+    };
+    let action = if command == UiCommand::Undo { Command::Undo } else { Command::Redo };
+    ui.add_enabled_ui(step.is_some(), |ui| {
+        if icon_button(ui, icon, command.label(), &words).on_disabled_hover_text(&words).clicked() {
+            actions.push(Action::Command(action));
+        }
+    });
+}
+
+fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
+    let mut tabs = vec![(Area::Recipe, "Recipe".to_owned()), (Area::Swap, "Swap".to_owned())];
+    if !in_hand.findings.is_empty() {
+        tabs.push((Area::Findings, format!("Findings {}", in_hand.findings.len())));
+    }
+    for (area, words) in tabs {
+        let errors = area == Area::Findings && in_hand.findings.iter().any(|finding| finding.severity == Severity::Error);
+        if tab_ui(ui, &words, view.area == area, errors).clicked() {
+            view.area = area;
+        }
+    }
+}
+
+/// A word with a line under it when it is the one that is open.
+fn tab_ui(ui: &mut Ui, words: &str, open: bool, warns: bool) -> egui::Response {
+    let palette = theme::palette(ui.visuals());
+    let colour = match (open, warns) {
+        (_, true) => palette.off_level,
+        (true, _) => palette.text_strong,
+        _ => palette.text_quiet,
+    };
+    let style = if open { TypeStyle::Strong } else { TypeStyle::Body };
+    let text = RichText::new(words).font(style.font_id()).color(colour);
+    let response = ui.add(Button::selectable(open, text).frame_when_inactive(false).fill(egui::Color32::TRANSPARENT));
+    if open {
+        let line = response.rect.x_range().shrink(grid::EASY);
+        ui.painter().hline(line, response.rect.bottom(), egui::Stroke::new(2.0, palette.accent));
+    }
+    response
+}
+
+/// Draws a sign in a line of text.
+pub(super) fn sign_ui(ui: &mut Ui, icon: Icon, colour: egui::Color32) {
+    let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
+    paint(ui.painter(), rect, icon, colour);
+}

@@ -1,0 +1,120 @@
+//! The cup: a section to the vessel's true shape, with what stands in it by volume.
+
+mod frustum;
+mod layers;
+mod paint;
+
+pub use frustum::Frustum;
+pub use layers::{Filling, Layer, Texture, filling};
+
+use egui::{Response, Role, Sense, Ui, Vec2, WidgetInfo};
+
+use self::paint::{Drawing, Labels};
+use crate::balance::Measurand;
+use crate::book::LineId;
+use crate::quantity::show_number;
+use crate::ui::screen::Screen;
+use crate::ui::theme;
+
+/// The cup of the version in hand. Returns the line whose layer or name was clicked.
+pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
+    let vessel = screen.balance.resolved.cup.as_ref().and_then(|id| screen.book.vessel(id));
+    let cup = Frustum::of(vessel.map(AsRef::as_ref));
+    let filling = filling(screen.book, screen.balance, screen.lens, &cup);
+    let notes = Notes::new(screen, &cup, &filling, vessel.is_some());
+    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, cup_words(&filling, &notes)));
+    let drawing = Drawing::new(rect, &cup, &filling, &notes);
+    let labels = Labels::arrange(ui, &drawing, screen.lit);
+    if ui.is_rect_visible(rect) {
+        let palette = theme::palette(ui.visuals());
+        drawing.paint(ui.painter(), palette, screen.lit);
+        labels.paint(ui.painter(), palette);
+    }
+    clicked_line(ui, &response, &drawing, &labels)
+}
+
+/// What is written beside the cup.
+pub(super) struct Notes {
+    /// "58 °C", or that it is not known.
+    temperature: Option<String>,
+    /// "500 ml paper cup".
+    cup: String,
+    /// "92 % full".
+    fill: Option<String>,
+    /// What does not fit, or is not stated, or not known.
+    remarks: Vec<String>,
+    /// The most that the cup may hold below its head room, ml.
+    most: f64,
+}
+
+impl Notes {
+    fn new(screen: &Screen<'_>, cup: &Frustum, filling: &Filling, has_cup: bool) -> Self {
+        let figure = |measurand, unit: &str| {
+            let value = screen.balance.figures.get(measurand)?;
+            Some(format!("{} {unit}", show_number(value, 0)))
+        };
+        let vessel = screen.balance.resolved.cup.as_ref().and_then(|id| screen.book.vessel(id));
+        let head_room = vessel.and_then(|vessel| vessel.usual_closure()).map_or(0.0, |closure| closure.head_room);
+        let mut remarks = Vec::new();
+        let over = filling.filled - cup.capacity();
+        if over > 0.5 {
+            remarks.push(format!("{} ml do not fit", show_number(over, 0)));
+        } else if filling.filled > cup.capacity() - head_room + 0.5 {
+            remarks.push(format!("reaches into the head room of {} ml", show_number(head_room, 0)));
+        }
+        if !has_cup {
+            remarks.push("no cup is named, drawn as a plain cup".to_owned());
+        } else if !cup.is_stated {
+            remarks.push("shape not stated, drawn as a plain cup".to_owned());
+        }
+        if !filling.not_known.is_empty() {
+            remarks.push(format!("volume not known: {}", filling.not_known.join(", ")));
+        }
+        Self {
+            temperature: figure(Measurand::ServingTemperature, "°C"),
+            cup: vessel.map_or_else(
+                || "no cup".to_owned(),
+                |vessel| format!("{}, {} ml", vessel.name, show_number(vessel.capacity, 0)),
+            ),
+            fill: figure(Measurand::Fill, "% full"),
+            remarks,
+            most: cup.capacity() - head_room,
+        }
+    }
+}
+
+fn cup_words(filling: &Filling, notes: &Notes) -> String {
+    let layers: Vec<String> = filling
+        .layers
+        .iter()
+        .map(|layer| format!("{} {} ml", layer.name, show_number(layer.millilitres, 0)))
+        .collect();
+    let mut words = format!("{}. From the bottom: {}.", notes.cup, layers.join(", "));
+    if filling.ice > 0.5 {
+        words.push_str(&format!(" {} ml of it is ice.", show_number(filling.ice, 0)));
+    }
+    for note in notes.fill.iter().chain(&notes.temperature).chain(&notes.remarks) {
+        words.push_str(&format!(" {note}."));
+    }
+    words
+}
+
+fn clicked_line(ui: &Ui, whole: &Response, drawing: &Drawing<'_>, labels: &Labels) -> Option<LineId> {
+    let mut clicked = None;
+    for (index, (layer, band)) in drawing.bands().enumerate() {
+        let name = format!("{} {} ml", layer.name, show_number(layer.millilitres, 1));
+        let areas = std::iter::once(band).chain(labels.area(index));
+        for (part, area) in areas.enumerate() {
+            let response = ui.interact(area, whole.id.with((index, part)), Sense::click());
+            if part == 0 {
+                response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("go to {name}")));
+            }
+            let response = response.on_hover_text(&name).on_hover_cursor(egui::CursorIcon::PointingHand);
+            if response.clicked() {
+                clicked = Some(layer.line.clone());
+            }
+        }
+    }
+    clicked
+}
