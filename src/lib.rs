@@ -17,6 +17,8 @@
 //!
 //! A test reads the sources and enforces the table.
 
+#![cfg_attr(test, allow(clippy::unwrap_used, reason = "a test may panic"))]
+
 pub mod balance;
 pub mod book;
 pub mod book_file;

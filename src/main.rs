@@ -7,8 +7,5 @@ use evensip::command_line::{self, Arguments};
 
 fn main() -> ExitCode {
     let arguments = Arguments::parse();
-    match arguments.command {
-        Some(command) => command_line::run(command),
-        None => ExitCode::SUCCESS,
-    }
+    arguments.command.map_or(ExitCode::SUCCESS, command_line::run)
 }

@@ -64,6 +64,8 @@ pub enum Cause {
     Temperature(IngredientId),
     /// The heat capacity of a vessel.
     VesselHeat(VesselId),
+    /// How fast a drink cools in a vessel.
+    Cooling(VesselId),
     /// The relative sweetness of a sugar.
     RelativeSweetness(Sweet),
     /// The scatter of the uses of a measure in one line of one drink.

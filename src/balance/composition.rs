@@ -206,26 +206,23 @@ fn solids(ingredient: &Ingredient, label: &Label) -> Mix {
         return mix;
     }
     let closed = is_closed(composition, label);
-    let mut put = |component: Component, per_100_grams: Option<f64>, is_none: bool| match per_100_grams {
-        Some(value) => mix.set(component, value / 100.0),
-        None if closed || is_none => {}
-        None => mix.mark_unknown(component),
-    };
+    // When what is stated adds up to the whole, there is none of what is not stated.
+    put_stated(&mut mix, Component::Fat, label.get(Nutrient::Fat), closed);
     let sugars = stated_sugars(composition, label);
     let carbohydrate = stated_carbohydrate(composition, label);
-    let is_zero = |value: Option<f64>| value == Some(0.0);
-    let fat = label.get(Nutrient::Fat);
-    put(Component::Fat, fat, false);
-    put(Component::Saturates, label.get(Nutrient::Saturates), is_zero(fat));
-    put(Component::Carbohydrate, carbohydrate, false);
-    put(Component::Sugars, sugars, is_zero(carbohydrate));
-    put(Component::Polyols, label.get(Nutrient::Polyols), is_zero(carbohydrate));
-    put(Component::Fibre, label.get(Nutrient::Fibre), false);
-    put(Component::Protein, label.get(Nutrient::Protein), false);
-    put(Component::Salt, label.get(Nutrient::Salt), false);
-    put(Component::Acid, label.get(Nutrient::Acid), false);
-    put(Component::TeaSolids, label.get(Nutrient::TeaSolids), false);
-    put(Component::Insoluble, label.get(Nutrient::Insoluble), false);
+    put_stated(&mut mix, Component::Carbohydrate, carbohydrate, closed);
+    // A part of nothing is nothing; a part of something stated is not known by adding up.
+    let none_of = |whole: Option<f64>| whole.map_or(closed, |whole| whole == 0.0);
+    put_stated(&mut mix, Component::Saturates, label.get(Nutrient::Saturates), none_of(label.get(Nutrient::Fat)));
+    put_stated(&mut mix, Component::Sugars, sugars, none_of(carbohydrate));
+    put_stated(&mut mix, Component::Polyols, label.get(Nutrient::Polyols), none_of(carbohydrate));
+    put_stated(&mut mix, Component::Fibre, label.get(Nutrient::Fibre), closed);
+    put_stated(&mut mix, Component::Protein, label.get(Nutrient::Protein), closed);
+    put_stated(&mut mix, Component::Salt, label.get(Nutrient::Salt), closed);
+    put_stated(&mut mix, Component::Acid, label.get(Nutrient::Acid), closed);
+    put_stated(&mut mix, Component::TeaSolids, label.get(Nutrient::TeaSolids), closed);
+    // Insoluble solids are a part of the others; only those that are stated are left out of °Brix.
+    put_stated(&mut mix, Component::Insoluble, label.get(Nutrient::Insoluble), true);
     // Caffeine is a part of the tea solids, and too little to be missed when the rest adds up: only pure water, sugar and
     // the like are free of it without saying so.
     let no_caffeine = closed && label.get(Nutrient::TeaSolids).unwrap_or(0.0) == 0.0;
@@ -234,13 +231,22 @@ fn solids(ingredient: &Ingredient, label: &Label) -> Mix {
         None if no_caffeine => {}
         None => mix.mark_unknown(Component::Caffeine),
     }
-    if carbohydrate.is_none() && !mix.knows(Component::Carbohydrate) {
-        // What is known of it: the sugars and polyols that are part of it.
+    if carbohydrate.is_none() {
+        // What is known of it: the sugars and polyols that are part of it. When the label adds up, they are all of it.
         mix.set(Component::Carbohydrate, mix.get(Component::Sugars) + mix.get(Component::Polyols));
     }
     divide_sugars(composition, label, &mut mix);
     put_water(ingredient, label, closed, &mut mix);
     mix
+}
+
+/// Puts a figure per 100 g into the mix of one gram; without one the component is marked, unless there is none of it.
+fn put_stated(mix: &mut Mix, component: Component, per_100_grams: Option<f64>, none: bool) {
+    match per_100_grams {
+        Some(value) => mix.set(component, value / 100.0),
+        None if none => {}
+        None => mix.mark_unknown(component),
+    }
 }
 
 /// Whether what is stated adds up to the whole, so that nothing is left for what is not stated.

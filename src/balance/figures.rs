@@ -8,7 +8,7 @@ use super::published::{energy, sweetness};
 use crate::book::{HighPotencySweetener, Stage};
 
 /// Temperature to which concentrations and density refer, °C.
-const REFERENCE_CELSIUS: f64 = 20.0;
+pub(super) const REFERENCE_CELSIUS: f64 = 20.0;
 
 /// A fill amount is found when a step changes the volume by less than this, ml.
 const FILL_TOLERANCE: f64 = 1e-6;
@@ -81,8 +81,21 @@ pub fn figures_with(prepared: &Prepared, count: &impl Fn(&PreparedLine, usize) -
 
 /// The figures when one cause is off by `times` its standard uncertainty.
 pub(super) fn figures_when_off(prepared: &Prepared, cause: usize, times: f64) -> Figures {
-    let setup = changed_setup(prepared, cause, times);
-    let sums = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, Some((cause, times)));
+    let setup = changed_setup(&prepared.setup, &prepared.setup_changes, cause, times);
+    let off = Off::One(cause, times);
+    let sums = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, Some(off));
+    evaluate(&sums, &setup)
+}
+
+/// The figures when every cause is off at once, each by its multiple of its standard uncertainty; causes beyond the end of
+/// `times` are not off. One draw of the propagation of distributions (JCGM 101:2008) is one call.
+pub fn figures_when_all_off(prepared: &Prepared, times: &[f64]) -> Figures {
+    let mut setup = prepared.setup;
+    for (cause, times) in times.iter().enumerate() {
+        setup = changed_setup(&setup, &prepared.setup_changes, cause, *times);
+    }
+    let off = Off::All(times);
+    let sums = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, Some(off));
     evaluate(&sums, &setup)
 }
 
@@ -100,9 +113,28 @@ pub fn sums(prepared: &Prepared) -> Sums {
     solved_sums(prepared, &prepared.setup, &|line: &PreparedLine, _| line.count, None)
 }
 
-fn changed_setup(prepared: &Prepared, cause: usize, times: f64) -> Setup {
-    let mut setup = prepared.setup;
-    for (_, change) in prepared.setup_changes.iter().filter(|(index, _)| *index == cause) {
+/// Which causes are off, and by how many standard uncertainties.
+#[derive(Clone, Copy)]
+enum Off<'times> {
+    /// One of them.
+    One(usize, f64),
+    /// Each by its own multiple.
+    All(&'times [f64]),
+}
+
+impl Off<'_> {
+    fn times(self, cause: usize) -> f64 {
+        match self {
+            Self::One(one, times) if one == cause => times,
+            Self::One(..) => 0.0,
+            Self::All(times) => times.get(cause).copied().unwrap_or(0.0),
+        }
+    }
+}
+
+fn changed_setup(setup: &Setup, changes: &[(usize, SetupChange)], cause: usize, times: f64) -> Setup {
+    let mut setup = *setup;
+    for (_, change) in changes.iter().filter(|(index, _)| *index == cause) {
         match *change {
             SetupChange::CupHeat(heat) => setup.cup.heat_capacity += heat * times,
             SetupChange::ShakerHeat(heat) => {
@@ -117,6 +149,7 @@ fn changed_setup(prepared: &Prepared, cause: usize, times: f64) -> Setup {
                 }
             }
             SetupChange::Sweetness(slot, u) => setup.sweetness[slot] += u * times,
+            SetupChange::CoolingTime(relative) => setup.cooling_time_factor += relative * times,
         }
     }
     setup
@@ -126,7 +159,7 @@ fn solved_sums(
     prepared: &Prepared,
     setup: &Setup,
     count: &impl Fn(&PreparedLine, usize) -> f64,
-    off: Option<(usize, f64)>,
+    off: Option<Off<'_>>,
 ) -> Sums {
     let filling = prepared.lines.iter().position(|line| line.fill.is_some());
     let filled = filling.map(|at| (at, fill_count(prepared, setup, count, off, at)));
@@ -136,7 +169,7 @@ fn solved_sums(
 fn sums_with(
     prepared: &Prepared,
     count: &impl Fn(&PreparedLine, usize) -> f64,
-    off: Option<(usize, f64)>,
+    off: Option<Off<'_>>,
     filled: Option<(usize, f64)>,
 ) -> Sums {
     let mut sums = Sums { mixed: Mix::EMPTY, toppings: Mix::EMPTY, on_top: Mix::EMPTY };
@@ -153,8 +186,9 @@ fn sums_with(
             Stage::OnTop => &mut sums.on_top,
         };
         sum.add_times(&line.per_unit, count);
-        if let Some((cause, times)) = off {
-            for sensitivity in line.sensitivities.iter().filter(|sensitivity| sensitivity.cause == cause) {
+        if let Some(off) = off {
+            for sensitivity in &line.sensitivities {
+                let times = off.times(sensitivity.cause);
                 sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
             }
         }
@@ -168,7 +202,7 @@ fn fill_count(
     prepared: &Prepared,
     setup: &Setup,
     count: &impl Fn(&PreparedLine, usize) -> f64,
-    off: Option<(usize, f64)>,
+    off: Option<Off<'_>>,
     filling: usize,
 ) -> f64 {
     let line = &prepared.lines[filling];
@@ -346,13 +380,10 @@ impl Sheet<'_> {
         let celsius = poured.served.celsius;
         self.put(Measurand::ServingTemperature, celsius);
         self.put(Measurand::IceLeft, poured.served.ice_left);
-        match setup.cooling_minutes {
+        let minutes = setup.cooling.and_then(|curve| curve.minutes_between(celsius, setup.drinking, setup.room));
+        match minutes {
             _ if setup.iced || celsius <= setup.drinking => self.put(Measurand::MinutesToDrinkable, 0.0),
-            Some(minutes) => {
-                // Newton's law of cooling with one constant: T − room falls as exp(−t/τ).
-                let ratio = (celsius - setup.room) / (setup.drinking - setup.room);
-                self.put(Measurand::MinutesToDrinkable, minutes * ratio.ln());
-            }
+            Some(minutes) => self.put(Measurand::MinutesToDrinkable, minutes * setup.cooling_time_factor),
             None => self.not_given(Measurand::MinutesToDrinkable),
         }
         match setup.capacity {
@@ -382,7 +413,7 @@ pub(super) fn energy_kj(mix: &Mix) -> f64 {
 
 /// Sucrose-equivalent concentration, g/100 ml: Σ cᵢ·RSᵢ(T) of the sugars, with high-potency sweeteners added as equivalent
 /// concentrations.
-fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+pub(super) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
     let [glucose, fructose, lactose, maltose, other, polyol] = setup.sweetness;
     let equivalent = drink.get(Component::Sucrose)
         + drink.get(Component::Glucose) * glucose

@@ -14,6 +14,7 @@ mod axes;
 mod cause;
 mod caution;
 mod composition;
+mod cooling;
 mod diet;
 mod figures;
 mod measurand;
@@ -29,8 +30,12 @@ pub use axes::{AxisDifference, AxisValue, Difference, difference, noticeable_ste
 pub use cause::{Cause, Sweet};
 pub use caution::{Caution, CautionKind};
 pub use composition::{PerGram, Slots, per_gram};
+pub use cooling::{
+    Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel, READINGS_FOR_ONE,
+    READINGS_FOR_TWO, cooling, curve_of,
+};
 pub use diet::{AllergenSummary, Verdict};
-pub use figures::{Figures, Poured, Sums, figures, figures_with, pour, solved_count, sums};
+pub use figures::{Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums};
 pub use measurand::{MEASURANDS, Measurand, flavour_figure};
 pub use mix::{COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
 pub use physics::{Equilibrium, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume};

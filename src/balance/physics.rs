@@ -16,6 +16,9 @@ const TEMPERATURE_RANGE: (f64, f64) = (-60.0, 130.0);
 /// Newton stops when a step is smaller than this, K.
 const TEMPERATURE_TOLERANCE: f64 = 1e-9;
 
+/// Heat that may be left over from the bisection on the mass of ice, kJ; more means that everything is frozen.
+const FROZEN_THROUGH_KJ: f64 = 1e-6;
+
 /// The masses that hold heat and take room, g; ice apart.
 #[derive(Clone, Copy, Debug)]
 struct Substances {
@@ -202,7 +205,7 @@ fn part_frozen(mix: &Mix, wall: f64, heat: f64) -> Equilibrium {
         (celsius, liquid.enthalpy(celsius) + frozen + wall * celsius - heat)
     };
     // More ice holds less heat, so the excess falls as `left` grows.
-    let (mut least, mut most) = (0.0, water * 0.999);
+    let (mut least, mut most) = (0.0, water);
     for _ in 0..60 {
         let left = f64::midpoint(least, most);
         if excess(left).1 > 0.0 {
@@ -212,7 +215,31 @@ fn part_frozen(mix: &Mix, wall: f64, heat: f64) -> Equilibrium {
         }
     }
     let ice_left = f64::midpoint(least, most);
-    Equilibrium { celsius: excess(ice_left).0, ice_left }
+    let (celsius, left_over) = excess(ice_left);
+    if left_over > FROZEN_THROUGH_KJ {
+        return frozen_through(mix, wall, heat, celsius);
+    }
+    Equilibrium { celsius, ice_left }
+}
+
+/// A cup of ice that is colder than any liquid in it could be: all water is frozen, and the temperature follows.
+fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium {
+    let ice_left = mix.get(Component::Water) + mix.get(Component::Ice);
+    let solids = Substances { water: 0.0, ..Substances::of(mix, 0.0) };
+    let excess = |celsius: f64| {
+        let frozen = ice_left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        solids.enthalpy(celsius) + frozen + wall * celsius - heat
+    };
+    let (mut low, mut high) = (TEMPERATURE_RANGE.0, at_most);
+    for _ in 0..60 {
+        let celsius = f64::midpoint(low, high);
+        if excess(celsius) > 0.0 {
+            high = celsius;
+        } else {
+            low = celsius;
+        }
+    }
+    Equilibrium { celsius: f64::midpoint(low, high), ice_left }
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use super::composition::density_at;
 use super::mix::Mix;
-use crate::book::{Amount, Book, Evidence, Figure, Ingredient, Measure, Nominal};
+use crate::book::{Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal};
 
 /// Density of water at 20 °C, g/ml: readings without an ingredient are of water.
 const WATER_DENSITY: f64 = 0.998_2;
@@ -42,12 +42,12 @@ pub fn portion(book: &Book, ingredient: &Ingredient, per_gram: &Mix, amount: &Am
     match amount {
         Amount::Grams(_) => Some(exact(1.0, SCALE_UNCERTAINTY)),
         Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
-            let poured = by_volume(1.0, 0.0, 0.0, density_for(ingredient, per_gram, celsius)?);
+            let poured = by_volume(1.0, 0.0, 0.0, density_for(book, ingredient, per_gram, celsius)?);
             // A mark is read once, whatever the volume: the reading is off by a part of the whole.
             let millilitres = amount.number().unwrap_or(0.0);
             Some(Portion { offset: MARK_UNCERTAINTY * millilitres * poured.grams, ..poured })
         }
-        Amount::Count(_, measure) => counted(book.measure(measure)?, ingredient, per_gram, celsius),
+        Amount::Count(_, measure) => counted(book, book.measure(measure)?, ingredient, per_gram, celsius),
     }
 }
 
@@ -56,9 +56,14 @@ fn exact(grams: f64, offset: f64) -> Portion {
 }
 
 /// Density that turns a volume into grams, and whether it is the poured bulk density of a dry ingredient.
-fn density_for(ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<(Figure, bool)> {
+fn density_for(book: &Book, ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<(Figure, bool)> {
     if ingredient.form.is_dry() || ingredient.bulk_density.is_some() {
         return ingredient.bulk_density.map(|figure| (figure, true));
+    }
+    if ingredient.form == Form::Ice {
+        // A millilitre of ice is a millilitre of the bed that it makes.
+        let value = book.settings.ice_bulk_density;
+        return Some((Figure { value, evidence: Evidence::Assumed, u: Some(0.1 * value) }, true));
     }
     Some((density_at(ingredient, per_gram, celsius), false))
 }
@@ -76,7 +81,7 @@ fn by_volume(millilitres: f64, calibration: f64, scatter: f64, density: (Figure,
     }
 }
 
-fn counted(measure: &Measure, ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<Portion> {
+fn counted(book: &Book, measure: &Measure, ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<Portion> {
     if let Some(weighed) = measure.calibration(Some(&ingredient.id)) {
         return Some(Portion {
             grams: weighed.grams,
@@ -90,7 +95,7 @@ fn counted(measure: &Measure, ingredient: &Ingredient, per_gram: &Mix, celsius: 
     if let Some(weighed) = measure.calibration(None) {
         let relative = weighed.u_mean.map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams);
         let scatter = weighed.scatter.map_or(ASSUMED_SCATTER, |scatter| scatter / weighed.grams);
-        let density = density_for(ingredient, per_gram, celsius)?;
+        let density = density_for(book, ingredient, per_gram, celsius)?;
         return Some(by_volume(weighed.grams / WATER_DENSITY, relative, scatter, density));
     }
     let assumed = measure.assumed_relative_uncertainty();
@@ -104,7 +109,7 @@ fn counted(measure: &Measure, ingredient: &Ingredient, per_gram: &Mix, celsius: 
             evidence: Evidence::Assumed,
         }),
         Nominal::Volume(millilitres) => {
-            let density = density_for(ingredient, per_gram, celsius)?;
+            let density = density_for(book, ingredient, per_gram, celsius)?;
             let portion = by_volume(millilitres, assumed, ASSUMED_SCATTER, density);
             Some(Portion { evidence: Evidence::Assumed, ..portion })
         }

@@ -2,6 +2,7 @@
 
 use super::cause::{Cause, Sweet};
 use super::composition::{PerGram, Sensitivity, Slots, per_gram};
+use super::cooling::{CoolingCurve, TIME_CONSTANT_UNCERTAINTY, curve_of};
 use super::mix::{COMPONENTS, Component, HIGH_POTENCY_SLOTS, Mix};
 use super::physics::{Wall, enthalpy};
 use super::portion::{Portion, portion};
@@ -10,12 +11,16 @@ use crate::book::{
     Amount, Book, Finding, FindingKind, Form, HighPotencySweetener, Ingredient, IngredientId, Line, LineId, Place,
     Resolved, Role, Stage, Vessel, resolve,
 };
+use crate::quantity::Uncertain;
 
 /// Standard uncertainty of the temperature at which something comes, K (assumed).
 const TEMPERATURE_UNCERTAINTY: f64 = 1.5;
 
 /// Relative standard uncertainty of the heat capacity of a vessel (assumed).
 const VESSEL_UNCERTAINTY: f64 = 0.15;
+
+/// A temperature at which hot drinks are handed over, °C, for the relative uncertainty of their cooling (assumed).
+const POURED_HOT: f64 = 75.0;
 
 /// How the effect of a cause grows with the count of a line.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -100,8 +105,10 @@ pub struct Setup {
     pub capacity: Option<f64>,
     /// Room that stays free below the rim, ml.
     pub head_room: f64,
-    /// Time constant of cooling, minutes.
-    pub cooling_minutes: Option<f64>,
+    /// How a drink cools in the cup with its usual closure.
+    pub cooling: Option<CoolingCurve>,
+    /// Factor on the minutes of cooling; 1, unless their uncertainty is tried out.
+    pub cooling_time_factor: f64,
     /// Temperature of the room, °C.
     pub room: f64,
     /// Temperature at which the drink is tasted, °C.
@@ -138,6 +145,8 @@ pub enum SetupChange {
     },
     /// One relative sweetness.
     Sweetness(usize, f64),
+    /// The minutes of cooling, as a part of them.
+    CoolingTime(f64),
 }
 
 /// A version with all look-ups done.
@@ -221,10 +230,8 @@ fn setup(book: &Book, resolved: &Resolved, iced: bool) -> Setup {
         strained: resolved.strained && shaker.is_some(),
         capacity: cup.map(|cup| cup.capacity),
         head_room: closure.map_or(0.0, |closure| closure.head_room),
-        cooling_minutes: cup.and_then(|cup| {
-            let factor = closure.and_then(|closure| closure.cooling_factor).unwrap_or(1.0);
-            cup.cooling_minutes.map(|minutes| minutes / factor.max(0.05))
-        }),
+        cooling: cup.and_then(|cup| curve_of(cup, settings.room_temperature)).map(|(curve, _)| curve),
+        cooling_time_factor: 1.0,
         room: settings.room_temperature,
         drinking,
         ice_bulk_density: settings.ice_bulk_density,
@@ -262,6 +269,11 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
         let cause = prepared.cause(Cause::VesselHeat(id.clone()));
         prepared.setup_changes.push((cause, SetupChange::CupHeat(heat)));
     }
+    if let (Some(id), Some(curve)) = (&resolved.cup, prepared.setup.cooling) {
+        let cause = prepared.cause(Cause::Cooling(id.clone()));
+        let relative = relative_cooling_uncertainty(curve, &prepared.setup);
+        prepared.setup_changes.push((cause, SetupChange::CoolingTime(relative)));
+    }
     if let (Some(id), Some(wall)) = (&resolved.shaker, prepared.setup.shaker) {
         let heat = wall.heat_capacity * VESSEL_UNCERTAINTY;
         let cause = prepared.cause(Cause::VesselHeat(id.clone()));
@@ -274,6 +286,15 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
     };
     let cause = prepared.cause(Cause::RoomTemperature);
     prepared.setup_changes.push((cause, change));
+}
+
+/// The uncertainty of the minutes to the drinking temperature as a part of them, for a drink that is poured very hot.
+fn relative_cooling_uncertainty(curve: CoolingCurve, setup: &Setup) -> f64 {
+    let start = Uncertain::exact(POURED_HOT);
+    match curve.starting_at(start, setup.room).minutes_until(setup.drinking) {
+        Some(minutes) if minutes.value > 0.0 => minutes.u / minutes.value,
+        _ => TIME_CONSTANT_UNCERTAINTY,
+    }
 }
 
 fn add_slot_findings(book: &Book, resolved: &Resolved, place: &Place, findings: &mut Vec<Finding>) {

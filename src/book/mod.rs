@@ -27,10 +27,10 @@ pub use recipe::{
     Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State, Version,
 };
 pub use resolve::{Resolved, resolve};
-pub use settings::{Axis, Settings, StepSetting, TemperatureWindow};
+pub use settings::{Axis, Settings, StepSetting, TemperatureWindow, Yardstick};
 pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
-pub use vessel::{Closure, ClosureKind, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
+pub use vessel::{Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
 pub use wording::AmountWordError;
 pub use well_formed::{Spoon, findings, implausible_spoon, nearest};
 

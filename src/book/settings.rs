@@ -97,6 +97,24 @@ pub struct TemperatureWindow {
     pub to: f64,
 }
 
+/// A published yardstick that a shop may hold its drinks against.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Yardstick {
+    /// The beverage grade of Singapore.
+    SingaporeGrade,
+    /// The front-of-pack bands of the United Kingdom, for drinks.
+    UkFrontOfPack,
+    /// The free-sugars guideline of the World Health Organization.
+    WhoFreeSugars,
+    /// The free-sugars recommendation of the United Kingdom.
+    UkFreeSugars,
+}
+
+impl Yardstick {
+    /// All of them, in the order in which they are shown.
+    pub const ALL: [Self; 4] = [Self::SingaporeGrade, Self::UkFrontOfPack, Self::WhoFreeSugars, Self::UkFreeSugars];
+}
+
 /// What holds for the whole shop.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Settings {
@@ -122,10 +140,14 @@ pub struct Settings {
     pub iced_window: TemperatureWindow,
     /// Bulk density of the shop's ice as it lies in the cup, g/ml.
     pub ice_bulk_density: f64,
+    /// Ice that melts in a drink while it stands, g a minute; an assumed rate when none is stated.
+    pub ice_melt_rate: Option<f64>,
     /// Sales tax that is contained in the menu price, percent.
     pub sales_tax_percent: Option<f64>,
     /// The shop's own noticeable steps.
     pub steps: Vec<StepSetting>,
+    /// Yardsticks that the shop wants to see.
+    pub yardsticks: Vec<Yardstick>,
 }
 
 impl Default for Settings {
@@ -144,8 +166,10 @@ impl Default for Settings {
             hot_window: TemperatureWindow { from: 50.0, to: 65.0 },
             iced_window: TemperatureWindow { from: -2.0, to: 12.0 },
             ice_bulk_density: 0.55,
+            ice_melt_rate: None,
             sales_tax_percent: None,
             steps: Vec::new(),
+            yardsticks: Vec::new(),
         }
     }
 }

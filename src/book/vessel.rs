@@ -69,6 +69,26 @@ pub struct Serviceware {
     pub price: Option<f64>,
 }
 
+/// One look at the thermometer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CoolingReading {
+    /// Minutes since the first look or since pouring.
+    pub minutes: f64,
+    /// Temperature of the drink, °C.
+    pub celsius: f64,
+}
+
+/// A drink that was left to cool in a vessel, and what the thermometer showed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct CoolingRun {
+    /// Temperature of the room, °C.
+    pub room: f64,
+    /// Volume at the start, ml, when it was noted: less drink cools faster.
+    pub millilitres: Option<f64>,
+    /// The vessel was open; the readings, in any order.
+    pub readings: Vec<CoolingReading>,
+}
+
 /// A vessel of this shop.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Vessel {
@@ -90,6 +110,8 @@ pub struct Vessel {
     pub temperature: Option<f64>,
     /// Time constant of cooling when open and full, minutes.
     pub cooling_minutes: Option<f64>,
+    /// Thermometer readings of a drink that cooled in it, open; they go before the time constant.
+    pub cooling_run: Option<CoolingRun>,
     /// Price of one, in the book's currency.
     pub price: Option<f64>,
     /// How it can be closed; the first is the usual one.

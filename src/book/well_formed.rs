@@ -49,6 +49,9 @@ fn settings(book: &Book, findings: &mut Vec<Finding>) {
     in_range(findings, Place::Settings, "the ice temperature", settings.ice_temperature, (-40.0, 0.0), "−40 to 0 °C");
     let bulk = settings.ice_bulk_density;
     in_range(findings, Place::Settings, "the bulk density of ice", bulk, (0.2, 0.917), "0.2 to 0.917 g/ml");
+    if let Some(rate) = settings.ice_melt_rate {
+        in_range(findings, Place::Settings, "the melt rate of ice", rate, (0.0, 100.0), "0 to 100 g/min");
+    }
     for step in &settings.steps {
         let what = format!("the noticeable step of {}", step.axis.word());
         in_range(findings, Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");
@@ -207,6 +210,17 @@ fn vessel(item: &Vessel, findings: &mut Vec<Finding>) {
             in_range(findings, place(field), &format!("the {}", field.replace('_', " ")), value, range, expected);
         }
     }
+    if let Some(run) = &item.cooling_run {
+        let at = || place("cooling_run");
+        in_range(findings, at(), "the room temperature", run.room, (-10.0, 60.0), "−10 to 60 °C");
+        if let Some(millilitres) = run.millilitres {
+            in_range(findings, at(), "the volume", millilitres, (1.0, 20_000.0), "1 to 20 000 ml");
+        }
+        for reading in &run.readings {
+            in_range(findings, at(), "the time of a reading", reading.minutes, (0.0, 1440.0), "0 to 1440 min");
+            in_range(findings, at(), "a reading", reading.celsius, (-10.0, 110.0), "−10 to 110 °C");
+        }
+    }
     if let Some(shape) = item.shape {
         for (what, millimetres) in
             [("the height", shape.height), ("the bottom", shape.bottom), ("the top", shape.top)]
@@ -226,8 +240,9 @@ fn recipe(book: &Book, item: &Recipe, findings: &mut Vec<Finding>) {
     let versions = item.versions.iter().map(|version| Some(version.id.clone()));
     for version in std::iter::once(None).chain(versions) {
         let (resolved, resolve_findings) = resolve(item, version.as_ref());
-        // Findings of a version that others build on would come once for each of them.
-        for finding in resolve_findings {
+        // A missing version is reported below, with the ids that look like it.
+        let from_changes = |finding: &Finding| !matches!(finding.kind, FindingKind::Dangling { .. });
+        for finding in resolve_findings.into_iter().filter(from_changes) {
             push_once(findings, finding);
         }
         let whole = || match &version {
@@ -493,7 +508,7 @@ mod tests {
     #[test]
     fn a_mistyped_id_finds_its_neighbours() {
         let known = ["pear-syrup", "plum-syrup", "oolong"];
-        assert_eq!(nearest("paer-syrup", known.into_iter()), ["pear-syrup", "plum-syrup"]);
+        assert_eq!(nearest("paer-syrup", known.into_iter()), ["pear-syrup"]);
         assert_eq!(nearest("quite-different", known.into_iter()), Vec::<String>::new());
         assert_eq!(edit_distance("kitten", "sitting"), 3);
     }

@@ -28,7 +28,7 @@ use crate::book::Book;
 /// The format that this program writes, and the newest that it reads.
 pub const FORMAT: u64 = 1;
 
-/// Longest text that is read, in bytes. A book of ten thousand recipes like those of the samples has about 45 MB.
+/// Longest text that is read, in bytes. A book of ten thousand recipes like those of the samples has some 35 MB.
 pub const LONGEST_TEXT: u64 = 64 * 1024 * 1024;
 
 /// The text of the book that the program opens when none is named: an invented shop.

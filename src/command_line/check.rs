@@ -1,5 +1,6 @@
 //! `evensip check`: every problem of a book, with its place.
 
+use std::fmt::Write as _;
 use std::process::ExitCode;
 
 use serde_json::json;
@@ -28,17 +29,23 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     } else {
         let mut text = String::new();
         for finding in &loaded.findings {
-            text.push_str(&format!("{}: {finding}\n", finding.severity.word()));
+            let _ = writeln!(text, "{}: {finding}", finding.severity.word());
         }
         let book = &loaded.book;
-        text.push_str(&format!(
-            "{} ingredients, {} measures, {} vessels, {} recipes: {errors} errors, {warnings} warnings\n",
-            book.ingredients.len(),
-            book.measures.len(),
-            book.vessels.len(),
-            book.recipes.len()
-        ));
+        let counts = [
+            counted(book.ingredients.len(), "ingredient"),
+            counted(book.measures.len(), "measure"),
+            counted(book.vessels.len(), "vessel"),
+            counted(book.recipes.len(), "recipe"),
+        ];
+        let (errors, warnings) = (counted(errors, "error"), counted(warnings, "warning"));
+        let _ = writeln!(text, "{}: {errors}, {warnings}", counts.join(", "));
         print(&text)?;
     }
     Ok(if errors == 0 { ExitCode::SUCCESS } else { ExitCode::from(1) })
+}
+
+/// "1 recipe", "13 recipes".
+fn counted(count: usize, word: &str) -> String {
+    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
 }

@@ -6,8 +6,9 @@ use super::{Best, Landscape, Outcome, Range, Status};
 ///
 /// No variables means one point: the empty one.
 pub fn exhaustive(landscape: &impl Landscape, ranges: &[Range], limit: u64) -> Outcome {
-    let mut outcome = Outcome { status: Status::Infeasible, best: None, evaluated: 0 };
+    let mut outcome = Outcome { status: Status::Infeasible, best: None, evaluated: 0, bound: f64::NEG_INFINITY, nodes: 0 };
     if ranges.iter().any(|range| range.is_empty()) {
+        outcome.bound = f64::INFINITY;
         return outcome;
     }
     let mut point: Vec<i32> = ranges.iter().map(|range| range.low).collect();
@@ -29,6 +30,7 @@ pub fn exhaustive(landscape: &impl Landscape, ranges: &[Range], limit: u64) -> O
     if outcome.best.is_some() {
         outcome.status = Status::Optimal;
     }
+    outcome.bound = outcome.best.as_ref().map_or(f64::INFINITY, |best| best.cost);
     outcome
 }
 

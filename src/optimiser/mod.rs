@@ -1,7 +1,9 @@
 //! Search over whole numbers. Knows only integers and costs, nothing of drinks.
 
+mod branch_and_bound;
 mod exhaustive;
 
+pub use branch_and_bound::{BranchAndBound, MOST_VARIABLES, TooManyVariables, branch_and_bound};
 pub use exhaustive::exhaustive;
 
 /// What a search knows of a problem: a cost at a point, and a floor that no point of a box goes below.
@@ -9,8 +11,23 @@ pub trait Landscape {
     /// Cost at a point; `None` when the point is forbidden. Never NaN.
     fn cost(&self, point: &[i32]) -> Option<f64>;
 
-    /// A number that no allowed point of the box `low..=high` costs less than.
+    /// A number that no allowed point of the box `low..=high` costs less than; infinite when no point of it is allowed.
     fn floor(&self, low: &[i32], high: &[i32]) -> f64;
+
+    /// The same, for a search that refines its boxes. `hint` holds where the floor of the surrounding box was lowest; on
+    /// return it holds where that of this box is, as far as the landscape knows. A hint speeds a search up and never
+    /// changes what it finds.
+    fn floor_near(&self, low: &[i32], high: &[i32], hint: &mut [f64]) -> f64 {
+        for ((hint, low), high) in hint.iter_mut().zip(low).zip(high) {
+            *hint = f64::midpoint(f64::from(*low), f64::from(*high));
+        }
+        self.floor(low, high)
+    }
+
+    /// How much a step of one variable weighs when a search chooses which one to divide; any positive numbers will do.
+    fn weight(&self, _variable: usize) -> f64 {
+        1.0
+    }
 }
 
 /// The whole numbers that a variable may take.
@@ -65,4 +82,8 @@ pub struct Outcome {
     pub best: Option<Best>,
     /// How many points were evaluated.
     pub evaluated: u64,
+    /// No allowed point costs less than this: the cost of the best when it is proven; infinite when no point is allowed.
+    pub bound: f64,
+    /// How many boxes were looked at.
+    pub nodes: u64,
 }

@@ -18,7 +18,7 @@ use super::theme;
 use super::view_state::{Area, ViewState};
 use super::{Screen, swap_area};
 use crate::book::Recipe;
-use crate::workbench::{Action, Command, FilePicker, Home, Intent, Message, NoPicker, Shown, SystemPicker, Workbench};
+use crate::workbench::{Action, Command, FilePicker, Home, Intent, NoPicker, Shown, SystemPicker, Workbench};
 
 /// How the window begins.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -142,6 +142,12 @@ impl App {
             self.view.area = Area::Recipe;
         }
         if let Some(focus) = self.workbench.take_focus() {
+            if let Some(recipe) = recipe_area::recipe_of_focus(&focus)
+                && self.view.shown_in(self.workbench.book()).is_none_or(|shown| shown.recipe != recipe)
+                && self.workbench.book().recipe(&recipe).is_some()
+            {
+                self.view.show(Shown { recipe, version: None });
+            }
             self.view.focus_wanted = Some(focus);
         }
         if *self.workbench.home() != self.home {
@@ -224,7 +230,8 @@ impl App {
         let recipe: Option<Arc<Recipe>> = shown.and_then(|shown| book.recipe(&shown.recipe)).cloned();
         let balance = shown.and_then(|shown| self.workbench.balance(&shown.recipe, shown.version.as_ref()));
         let standard = shown.and_then(|shown| self.workbench.standard(&shown.recipe, shown.version.as_ref()));
-        let question = self.view.swap.question.clone().filter(|_| self.view.area == Area::Swap);
+        let question = self.view.swap.question.clone();
+        let question = question.filter(|question| self.view.area == Area::Swap && question.with != question.replace);
         let answer = question.and_then(|question| self.workbench.answer(&question));
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {

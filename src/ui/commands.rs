@@ -157,12 +157,12 @@ impl UiCommand {
 }
 
 /// The commands whose keys were pressed and that hold everywhere. Keys that a field or a row needs stay for them.
-pub fn pressed(ctx: &Context) -> Vec<UiCommand> {
+pub(super) fn pressed(ctx: &Context) -> Vec<UiCommand> {
     UiCommand::ALL.into_iter().filter(|command| !command.belongs_to_fields() && command.consume(ctx)).collect()
 }
 
 /// Whether the keys of a command that a field or row keeps for itself were pressed; the press is used up.
-pub fn pressed_here(ctx: &Context, command: UiCommand) -> bool {
+pub(super) fn pressed_here(ctx: &Context, command: UiCommand) -> bool {
     command.consume(ctx)
 }
 

@@ -99,15 +99,14 @@ impl<'field> Field<'field> {
             .hint_text(hint)
             .desired_width(rect.width())
             .min_size(vec2(0.0, rect.height()))
-            .horizontal_align(self.align)
-            .vertical_align(Align::Center)
+            .align(egui::Align2([self.align, Align::Center]))
             .frame(Frame::NONE.inner_margin(Margin::symmetric(4, 0)));
         ui.put(rect, edit).accessible_name(self.name)
     }
 
     fn colour(&self, palette: &theme::Palette) -> egui::Color32 {
         match self.style {
-            TypeStyle::Small => palette.text_quiet,
+            TypeStyle::Small | TypeStyle::Method => palette.text_quiet,
             TypeStyle::Body => palette.text_normal,
             _ => palette.text_strong,
         }

@@ -1,8 +1,21 @@
 //! Draws the workbench and returns what the person wants; decides nothing about drinks and touches no disk.
 
+mod app;
+mod commands;
+mod dialogs;
+mod field;
 pub mod icons;
+mod recipe_area;
+mod remembered;
 mod screen;
+mod shell;
+pub mod swap_area;
 pub mod theme;
+mod view_state;
+pub mod wording;
 pub mod widgets;
 
+pub use app::{App, Opening, WindowError, run};
+pub use commands::UiCommand;
 pub use screen::Screen;
+pub use view_state::{Area, Draft, Drafts, ViewState};

@@ -97,9 +97,9 @@ pub struct ViewState {
     /// Half-typed text.
     pub drafts: Drafts,
     /// The list in which an ingredient is found.
-    pub finder: FinderState,
+    pub(super) finder: FinderState,
     /// The dialog that is open.
-    pub dialog: Option<Dialog>,
+    pub(super) dialog: Option<Dialog>,
     /// Where the keyboard should go, as the name of a field or a row.
     pub focus_wanted: Option<String>,
     /// The swap that is asked for.

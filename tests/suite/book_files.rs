@@ -1,5 +1,7 @@
 //! Book files: every sample opens and saves to the same bytes, and what is saved is what is read.
 
+#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+
 use std::fs;
 use std::path::{Path, PathBuf};
 

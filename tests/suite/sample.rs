@@ -107,6 +107,7 @@ pub(crate) fn cup(id: &str, mass: f64, specific_heat: f64) -> Vessel {
         specific_heat: Some(specific_heat),
         temperature: None,
         cooling_minutes: None,
+        cooling_run: None,
         price: None,
         closures: Vec::new(),
         serviceware: Vec::new(),

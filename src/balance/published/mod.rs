@@ -19,6 +19,7 @@
 //! | high-potency sweeteners | `DuBois` et al. 1991, value from memory | 0–`Rm` | no answer at or above `Rm` | [`sweetness`] |
 //! | freezing point | cryoscopic constant of water | up to 1 mol/kg | the same line, not below −14 °C | [`freezing`] |
 //! | noticeable steps | the source of each constant, or assumed | drinks | a floor near zero | [`noticeable`] |
+//! | lines for heat, holding and caffeine | the source of each constant | by guidance | — | [`serving`] |
 //! | energy factors | Regulation (EU) 1169/2011, Annex XIV | by law | — | [`energy`] |
 //!
 //! **Reference of enthalpy.** Water and every component have enthalpy 0 as (dissolved in) the liquid at 0 °C and 101.325 kPa.
@@ -38,6 +39,7 @@ pub mod energy;
 pub mod food_components;
 pub mod freezing;
 pub mod noticeable;
+pub mod serving;
 pub mod sugar_solution;
 pub mod sweetness;
 pub mod water;

@@ -2,7 +2,7 @@
 
 use super::{Checker, file};
 use crate::book::{
-    Closure, ClosureKind, Measure, Nominal, Reading, Serviceware, ServicewareKind, Shape, Vessel, VesselKind,
+    Closure, ClosureKind, CoolingReading, CoolingRun, Measure, Nominal, Reading, Serviceware, ServicewareKind, Shape, Vessel, VesselKind,
 };
 
 pub(super) fn measure(checker: &mut Checker<'_>, found: file::Measure) -> Measure {
@@ -41,6 +41,7 @@ pub(super) fn vessel(checker: &mut Checker<'_>, found: file::Vessel) -> Vessel {
         specific_heat: checker.optional_number("specific_heat", found.specific_heat),
         temperature: checker.optional_number("temperature", found.temperature),
         cooling_minutes: checker.optional_number("cooling_minutes", found.cooling_minutes),
+        cooling_run: found.cooling_run.map(|run| checker.within("cooling_run", |checker| cooling_run(checker, run))),
         price: checker.optional_number("price", found.price),
         closures: checker.items("closures", found.closures, |_| "", closure),
         serviceware: checker.items("serviceware", found.serviceware, |_| "", serviceware),
@@ -53,6 +54,17 @@ fn cup_shape(checker: &mut Checker<'_>, found: &file::Shape) -> Shape {
         height: checker.number("height", found.height),
         bottom: checker.number("bottom", found.bottom),
         top: checker.number("top", found.top),
+    }
+}
+
+fn cooling_run(checker: &mut Checker<'_>, found: file::CoolingRun) -> CoolingRun {
+    CoolingRun {
+        room: checker.number("room", found.room),
+        millilitres: checker.optional_number("millilitres", found.millilitres),
+        readings: checker.items("readings", found.readings, |_| "", |checker, reading| CoolingReading {
+            minutes: checker.number("minutes", reading.minutes),
+            celsius: checker.number("celsius", reading.celsius),
+        }),
     }
 }
 

@@ -183,8 +183,10 @@ fn settings(checker: &mut Checker<'_>, found: file::Settings) -> Settings {
         ice_bulk_density: number("ice_bulk_density", found.ice_bulk_density, usual.ice_bulk_density),
         hot_window: window(checker, "hot_window", found.hot_window).unwrap_or(usual.hot_window),
         iced_window: window(checker, "iced_window", found.iced_window).unwrap_or(usual.iced_window),
+        ice_melt_rate: checker.optional_number("ice_melt_rate", found.ice_melt_rate),
         sales_tax_percent: checker.optional_number("sales_tax_percent", found.sales_tax_percent),
         steps: checker.items("steps", found.steps, |_| "", step_setting),
+        yardsticks: found.yardsticks.into_iter().map(Into::into).collect(),
     }
 }
 

@@ -11,7 +11,7 @@ pub(crate) use ingredient::{Basis, Composition, Figure, HouseMade, Ingredient, P
 pub(crate) use recipe::{Amount, Approval, Carried, Change, Entry, Recipe, Resolved, Version};
 pub(crate) use words::{
     Allergen, CarbohydrateKind, ClosureKind, Evidence, Filling, Form, HighPotencySweetener, MeasureKind, Role, Stage,
-    State, VesselKind,
+    State, VesselKind, Yardstick,
 };
 
 use serde::Deserialize;
@@ -50,8 +50,10 @@ pub(crate) struct Settings {
     pub(crate) hot_window: Option<TemperatureWindow>,
     pub(crate) iced_window: Option<TemperatureWindow>,
     pub(crate) ice_bulk_density: Option<f64>,
+    pub(crate) ice_melt_rate: Option<f64>,
     pub(crate) sales_tax_percent: Option<f64>,
     pub(crate) steps: Vec<StepSetting>,
+    pub(crate) yardsticks: Vec<Yardstick>,
 }
 
 #[derive(Deserialize)]
@@ -143,6 +145,22 @@ pub(crate) struct Serviceware {
     pub(crate) price: Option<f64>,
 }
 
+#[derive(Clone, Copy, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct CoolingReading {
+    pub(crate) minutes: f64,
+    pub(crate) celsius: f64,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct CoolingRun {
+    pub(crate) room: f64,
+    pub(crate) millilitres: Option<f64>,
+    #[serde(default)]
+    pub(crate) readings: Vec<CoolingReading>,
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(crate) struct Vessel {
@@ -155,6 +173,7 @@ pub(crate) struct Vessel {
     pub(crate) specific_heat: Option<f64>,
     pub(crate) temperature: Option<f64>,
     pub(crate) cooling_minutes: Option<f64>,
+    pub(crate) cooling_run: Option<CoolingRun>,
     pub(crate) price: Option<f64>,
     #[serde(default)]
     pub(crate) closures: Vec<Closure>,

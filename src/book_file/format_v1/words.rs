@@ -44,4 +44,5 @@ words! {
     Role { Base, Flavour, Creamer, Sweetener, Tea, Water, Ice, Topping, Garnish }
     Stage { Mixed, Topping, OnTop }
     State { Draft, OnTrial, Approved, Retired }
+    Yardstick { SingaporeGrade, UkFrontOfPack, WhoFreeSugars, UkFreeSugars }
 }

@@ -9,7 +9,7 @@ use layout::{Layout, quoted};
 
 use super::{FORMAT, format_v1 as file};
 use crate::book::{
-    AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, Diet, Filling, FlavourStrength,
+    AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading, CoolingRun, Diet, Filling, FlavourStrength,
     HighPotencyAmount, HouseMade, Ingredient, Measure, Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind,
     Settings, Shape, StepSetting, SugarProfile, TemperatureWindow, Vessel,
 };
@@ -48,8 +48,10 @@ fn settings(layout: &mut Layout, settings: &Settings) {
         hot_window,
         iced_window,
         ice_bulk_density,
+        ice_melt_rate,
         sales_tax_percent,
         steps,
+        yardsticks,
     } = settings;
     layout.text_unless_empty("shop", shop);
     layout.text_unless_empty("note", note);
@@ -62,8 +64,10 @@ fn settings(layout: &mut Layout, settings: &Settings) {
     window(layout, "hot_window", *hot_window);
     window(layout, "iced_window", *iced_window);
     layout.number("ice_bulk_density", *ice_bulk_density);
+    layout.optional_number("ice_melt_rate", *ice_melt_rate);
     layout.optional_number("sales_tax_percent", *sales_tax_percent);
     layout.list("steps", steps, step_setting);
+    layout.list("yardsticks", yardsticks, |layout, yardstick| layout.item(file::Yardstick::word(*yardstick)));
 }
 
 fn window(layout: &mut Layout, name: &str, window: TemperatureWindow) {
@@ -310,6 +314,7 @@ fn vessel(layout: &mut Layout, vessel: &Vessel) {
         specific_heat,
         temperature,
         cooling_minutes,
+        cooling_run: run,
         price,
         closures,
         serviceware,
@@ -328,6 +333,9 @@ fn vessel(layout: &mut Layout, vessel: &Vessel) {
     layout.optional_number("specific_heat", *specific_heat);
     layout.optional_number("temperature", *temperature);
     layout.optional_number("cooling_minutes", *cooling_minutes);
+    if let Some(run) = run {
+        layout.group("cooling_run: ", |layout| cooling_run(layout, run));
+    }
     layout.optional_number("price", *price);
     layout.list("closures", closures, |layout, Closure { kind, price, head_room, cooling_factor }| {
         let fields = [
@@ -347,4 +355,14 @@ fn vessel(layout: &mut Layout, vessel: &Vessel) {
         layout.item(&Layout::inline(&[("kind", Some(kind)), ("price", price)]));
     });
     layout.text_unless_empty("note", note);
+}
+
+fn cooling_run(layout: &mut Layout, run: &CoolingRun) {
+    let CoolingRun { room, millilitres, readings } = run;
+    layout.number("room", *room);
+    layout.optional_number("millilitres", *millilitres);
+    layout.list("readings", readings, |layout, CoolingReading { minutes, celsius }| {
+        let fields = [("minutes", Some(layout.figures(*minutes))), ("celsius", Some(layout.figures(*celsius)))];
+        layout.item(&Layout::inline(&fields));
+    });
 }

@@ -44,13 +44,8 @@ fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
     if let Some(first) = kind.get_mut(0..1) {
         first.make_ascii_uppercase();
     }
-    let set = |style: TypeStyle, size: f32, color| TextFormat {
-        font_id: egui::FontId::new(size, style.font_id().family),
-        color,
-        ..TextFormat::default()
-    };
-    let size = TypeStyle::Small.size() + 0.5;
-    job.append(&kind, 0.0, set(TypeStyle::Strong, size, palette.caution));
-    job.append(text, grid::NEAR, set(TypeStyle::Small, size, palette.text_strong));
+    let set = |style: TypeStyle, color| TextFormat { font_id: style.font_id(), color, ..TextFormat::default() };
+    job.append(&kind, 0.0, set(TypeStyle::Strong, palette.caution));
+    job.append(text, grid::NEAR, set(TypeStyle::Body, palette.text_strong));
     job
 }

@@ -95,6 +95,11 @@ pub(super) fn shell_ui(
     }
     let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left: 20, right: 12, top: 16, bottom: 0 });
     CentralPanel::default().frame(sheet).show(ui, |ui| {
+        if let (Area::Swap, Some(screen)) = (view.area, screen) {
+            // It scrolls its columns itself.
+            centre(ui, screen, view, actions);
+            return;
+        }
         ScrollArea::vertical().id_salt(("centre", view.area as u8)).auto_shrink(false).show(ui, |ui| {
             // The bar floats over the content; it gets a margin of its own.
             ui.set_width(ui.available_width() - grid::NEAR);

@@ -286,7 +286,7 @@ impl ListRow<'_> {
             paint(ui.painter(), lock, Icon::Lock, palette.text_quiet);
             return lock.left();
         }
-        let font = egui::FontId::new(11.5, TypeStyle::Small.font_id().family);
+        let font = TypeStyle::Small.font_id();
         let galley = ui.painter().layout_no_wrap(self.state.word().to_owned(), font, palette.text_quiet);
         let place = pos2(right - galley.size().x, rect.center().y - galley.size().y / 2.0);
         let left = place.x;

@@ -17,6 +17,8 @@ pub enum TypeStyle {
     Title,
     /// The name of an area or of a recipe in a list; serif.
     Heading,
+    /// A sentence of method between the lines of a recipe; serif.
+    Method,
     /// Running text, fields, buttons.
     Body,
     /// A word or a figure within body text that counts; semi-bold.
@@ -29,11 +31,12 @@ pub enum TypeStyle {
 
 impl TypeStyle {
     /// All styles, from large to small.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::Title,
         Self::Figure,
         Self::Heading,
         Self::Strong,
+        Self::Method,
         Self::Body,
         Self::Small,
     ];
@@ -44,7 +47,7 @@ impl TypeStyle {
             Self::Title => 30.0,
             Self::Figure => 26.0,
             Self::Heading => 19.0,
-            Self::Strong | Self::Body => 15.0,
+            Self::Strong | Self::Method | Self::Body => 15.0,
             Self::Small => 12.5,
         }
     }
@@ -56,6 +59,7 @@ impl TypeStyle {
             Self::Figure => TextStyle::Name("Figure".into()),
             Self::Heading => TextStyle::Heading,
             Self::Strong => TextStyle::Name("Strong".into()),
+            Self::Method => TextStyle::Name("Method".into()),
             Self::Body => TextStyle::Body,
             Self::Small => TextStyle::Small,
         }
@@ -68,7 +72,7 @@ impl TypeStyle {
 
     fn family(self) -> FontFamily {
         match self {
-            Self::Title | Self::Heading => FontFamily::Name(SERIF.into()),
+            Self::Title | Self::Heading | Self::Method => FontFamily::Name(SERIF.into()),
             Self::Figure | Self::Strong => FontFamily::Name(SANS_SEMI_BOLD.into()),
             Self::Body | Self::Small => FontFamily::Proportional,
         }

@@ -29,9 +29,11 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
     if ui.is_rect_visible(rect) {
         let palette = theme::palette(ui.visuals());
         drawing.paint(ui.painter(), palette, screen.lit);
-        labels.paint(ui.painter(), palette);
+        if let Some(labels) = &labels {
+            labels.paint(ui.painter(), palette);
+        }
     }
-    clicked_line(ui, &response, &drawing, &labels)
+    clicked_line(ui, &response, &drawing, labels.as_ref())
 }
 
 /// What is written beside the cup.
@@ -42,6 +44,8 @@ pub(super) struct Notes {
     cup: String,
     /// "92 % full".
     fill: Option<String>,
+    /// What the strength of the colours stands for.
+    colours: String,
     /// What does not fit, or is not stated, or not known.
     remarks: Vec<String>,
     /// The most that the cup may hold below its head room, ml.
@@ -78,9 +82,23 @@ impl Notes {
                 |vessel| format!("{}, {} ml", vessel.name, show_number(vessel.capacity, 0)),
             ),
             fill: figure(Measurand::Fill, "% full"),
+            colours: format!("the stronger a colour, the more {}", screen.lens.word()),
             remarks,
             most: cup.capacity() - head_room,
         }
+    }
+}
+
+impl Notes {
+    /// Lines of text under the cup.
+    fn lines(&self) -> usize {
+        2 + self.remarks.len()
+    }
+
+    /// "58 °C, 92 % full", for a cup without names beside it.
+    fn state(&self) -> String {
+        let parts: Vec<&str> = self.temperature.iter().chain(&self.fill).map(String::as_str).collect();
+        parts.join(", ")
     }
 }
 
@@ -100,11 +118,11 @@ fn cup_words(filling: &Filling, notes: &Notes) -> String {
     words
 }
 
-fn clicked_line(ui: &Ui, whole: &Response, drawing: &Drawing<'_>, labels: &Labels) -> Option<LineId> {
+fn clicked_line(ui: &Ui, whole: &Response, drawing: &Drawing<'_>, labels: Option<&Labels>) -> Option<LineId> {
     let mut clicked = None;
     for (index, (layer, band)) in drawing.bands().enumerate() {
         let name = format!("{} {} ml", layer.name, show_number(layer.millilitres, 1));
-        let areas = std::iter::once(band).chain(labels.area(index));
+        let areas = std::iter::once(band).chain(labels.and_then(|labels| labels.area(index)));
         for (part, area) in areas.enumerate() {
             let response = ui.interact(area, whole.id.with((index, part)), Sense::click());
             if part == 0 {

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use egui::text::{LayoutJob, TextWrapping};
 use egui::{Align2, Color32, Galley, Mesh, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
 use super::frustum::Frustum;
@@ -50,7 +51,7 @@ pub(super) struct Drawing<'cup> {
 #[expect(clippy::cast_possible_truncation, reason = "places on the screen")]
 impl<'cup> Drawing<'cup> {
     pub(super) fn new(rect: Rect, cup: &'cup Frustum, filling: &'cup Filling, notes: &'cup Notes) -> Self {
-        let below = TEXT_LINE * (1.0 + notes.remarks.len() as f32) + grid::NEAR;
+        let below = TEXT_LINE * notes.lines() as f32 + grid::NEAR;
         let height = (rect.height() - ABOVE - below).max(1.0);
         let part = if rect.width() >= WIDE { CUP_PART } else { 1.0 };
         let width = (rect.width() * part - 2.0 * LIP).max(1.0);
@@ -246,24 +247,29 @@ impl<'cup> Drawing<'cup> {
     }
 
     fn words(&self, painter: &Painter, palette: &Palette) {
-        let small = TypeStyle::Small.font_id();
-        let mut y = self.foot.y + grid::NEAR;
         let (x, align) = if self.has_names() {
             (self.rect.left(), Align2::LEFT_TOP)
         } else {
             (self.rect.center().x, Align2::CENTER_TOP)
         };
-        let mut cup = self.notes.cup.clone();
-        if let Some(fill) = &self.notes.fill {
-            cup = format!("{cup}, {fill}");
-        }
-        if let Some(temperature) = self.notes.temperature.as_ref().filter(|_| !self.has_names()) {
-            cup = format!("{temperature} · {cup}");
-        }
-        painter.text(pos2(x, y), align, cup, small.clone(), palette.text_quiet);
-        for remark in &self.notes.remarks {
+        let mut y = self.foot.y + grid::NEAR;
+        let mut line = |text: &str, colour: Color32| {
+            let mut job = LayoutJob::simple_singleline(text.to_owned(), TypeStyle::Small.font_id(), colour);
+            job.wrap = TextWrapping::truncate_at_width(self.rect.width());
+            let galley = painter.layout_job(job);
+            let place = align.anchor_size(pos2(x, y), galley.size()).min;
+            painter.galley(place, galley, colour);
             y += TEXT_LINE;
-            painter.text(pos2(x, y), align, remark, small.clone(), palette.caution);
+        };
+        if !self.has_names() {
+            line(&self.notes.state(), palette.text_strong);
+        }
+        line(&self.notes.cup, palette.text_quiet);
+        if self.has_names() {
+            line(&self.notes.colours, palette.text_quiet);
+        }
+        for remark in &self.notes.remarks {
+            line(remark, palette.caution);
         }
     }
 }
@@ -298,15 +304,19 @@ struct Label {
 /// The names beside the cup, and the temperature above them.
 pub(super) struct Labels {
     labels: Vec<Label>,
-    temperature: Option<(Pos2, String)>,
+    head: Pos2,
+    temperature: Option<Arc<Galley>>,
+    state: Arc<Galley>,
 }
 
 impl Labels {
-    pub(super) fn arrange(ui: &Ui, drawing: &Drawing<'_>, lit: Option<&LineId>) -> Self {
+    /// None where there is no room.
+    pub(super) fn arrange(ui: &Ui, drawing: &Drawing<'_>, lit: Option<&LineId>) -> Option<Self> {
         if !drawing.has_names() {
-            return Self { labels: Vec::new(), temperature: None };
+            return None;
         }
         let palette = theme::palette(ui.visuals());
+
         let left = drawing.foot.x + drawing.half_at(drawing.rim()) + LIP + grid::APART;
         let room = (drawing.rect.right() - left).max(1.0);
         let mut labels: Vec<Label> = drawing
@@ -320,10 +330,16 @@ impl Labels {
                 Label { layer: index, galley, place: pos2(left, middle), foot, lit: is_lit }
             })
             .collect();
-        let temperature = drawing.notes.temperature.clone();
-        let top = drawing.rim() + if temperature.is_some() { TypeStyle::Figure.size() + 34.0 } else { 0.0 };
-        spread(&mut labels, top, drawing.foot.y);
-        Self { labels, temperature: temperature.map(|text| (pos2(left, drawing.rim() - 4.0), text)) }
+        let lay = |text: String, style: TypeStyle, colour| ui.painter().layout(text, style.font_id(), colour, room);
+        let notes = drawing.notes;
+        let temperature = notes.temperature.clone().map(|text| lay(text, TypeStyle::Figure, palette.text_strong));
+        let mut state = vec!["when handed over".to_owned()];
+        state.extend(notes.fill.clone());
+        let state = lay(state.join(", "), TypeStyle::Small, palette.text_quiet);
+        let head = pos2(left, drawing.rim() - ABOVE);
+        let head_height = temperature.as_ref().map_or(0.0, |galley| galley.size().y) + state.size().y;
+        spread(&mut labels, head.y + head_height + grid::NEAR, drawing.foot.y);
+        Some(Self { labels, head, temperature, state })
     }
 
     /// The place of the name of a layer.
@@ -342,24 +358,23 @@ impl Labels {
             let at = label.place - vec2(0.0, label.galley.size().y / 2.0);
             painter.galley(at, label.galley.clone(), palette.text_normal);
         }
-        if let Some((place, text)) = &self.temperature {
-            let font = TypeStyle::Figure.font_id();
-            let figure = painter.text(*place, Align2::LEFT_TOP, text, font, palette.text_strong);
-            let below = figure.left_bottom() - vec2(0.0, 2.0);
-            let small = TypeStyle::Small.font_id();
-            painter.text(below, Align2::LEFT_TOP, "when handed over", small, palette.text_quiet);
+        let mut at = self.head;
+        if let Some(temperature) = &self.temperature {
+            painter.galley(at, temperature.clone(), palette.text_strong);
+            at.y += temperature.size().y;
         }
+        painter.galley(at, self.state.clone(), palette.text_quiet);
     }
 }
 
 fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> Arc<Galley> {
     let colour = if lit { palette.text_strong } else { palette.text_normal };
     let small = |colour| egui::TextFormat::simple(TypeStyle::Small.font_id(), colour);
-    let mut job = egui::text::LayoutJob::default();
+    let mut job = LayoutJob::default();
     let millilitres = crate::quantity::show_number(layer.millilitres, 0);
     job.append(&format!("{millilitres} ml  "), 0.0, small(palette.text_quiet));
     job.append(&layer.name, 0.0, small(colour));
-    job.wrap = egui::text::TextWrapping::truncate_at_width(room);
+    job.wrap = TextWrapping::truncate_at_width(room);
     ui.painter().layout_job(job)
 }
 

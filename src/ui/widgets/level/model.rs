@@ -19,6 +19,8 @@ pub enum Standing {
     Within,
     /// More than one step away.
     Off,
+    /// Different on purpose (iced against hot), or of no weight to the shop: shown, and no part of the distance.
+    NotCounted,
     /// Something that the axis needs is not stated.
     NotKnown,
 }
@@ -42,6 +44,7 @@ impl LevelMark {
         let standing = match steps.map(f64::abs) {
             None => Standing::NotKnown,
             Some(size) if size < NOTHING => Standing::Level,
+            Some(_) if difference.weight <= 0.0 => Standing::NotCounted,
             Some(size) if size <= 1.0 => Standing::Within,
             Some(_) => Standing::Off,
         };
@@ -55,9 +58,9 @@ impl LevelMark {
         if self.standing == Standing::Level {
             return "level".to_owned();
         }
-        let size = show_number(steps.abs(), 1);
-        let unit = if self.standing == Standing::Off { "steps" } else { "of a step" };
-        format!("{} by {size} {unit}", self.comparative())
+        let unit = if steps.abs() > 1.0 { "steps" } else { "of a step" };
+        let aside = if self.standing == Standing::NotCounted { ", which does not count" } else { "" };
+        format!("{} by {} {unit}{aside}", self.comparative(), size_words(steps))
     }
 
     /// "2.1 sweeter", "level", "not known".
@@ -65,15 +68,15 @@ impl LevelMark {
         match self.steps {
             None => "not known".to_owned(),
             Some(_) if self.standing == Standing::Level => "level".to_owned(),
-            Some(steps) => format!("{} {}", show_number(steps.abs(), 1), self.comparative()),
+            Some(steps) => format!("{} {}", size_words(steps), self.comparative()),
         }
     }
 
     /// "+2.1", "−0.4".
     pub fn signed_number(&self) -> String {
         let steps = self.steps.unwrap_or(0.0);
-        let sign = if steps > 0.0 { "+" } else { "" };
-        format!("{sign}{}", show_number(steps, 1))
+        let sign = if steps > 0.0 { "+" } else { "−" };
+        format!("{sign}{}", size_words(steps))
     }
 
     /// Whether the mark lies beyond what is drawn.
@@ -113,6 +116,12 @@ impl LevelMark {
     }
 }
 
+/// The size of a difference with one decimal; with two just beyond a step, so that nothing off the level reads as "1.0".
+fn size_words(steps: f64) -> String {
+    let size = steps.abs();
+    show_number(size, if size > 1.0 && size < 1.05 { 2 } else { 1 })
+}
+
 /// The marks, in the order of the axes.
 pub fn marks_of(difference: &Difference) -> Vec<LevelMark> {
     difference.axes.iter().map(LevelMark::new).collect()
@@ -124,7 +133,10 @@ pub fn overall_words(difference: &Difference) -> String {
     let Some(distance) = difference.distance.filter(|distance| distance.is_finite()) else {
         return "nothing can be compared with the standard yet".to_owned();
     };
-    let far = show_number(distance, 1);
+    let far = size_words(distance);
+    if distance < NOTHING && not_known.is_empty() {
+        return "level on every axis".to_owned();
+    }
     let verdict = match difference.within_one_step() {
         Some(true) => return format!("within one step on every axis (distance {far})"),
         Some(false) => format!("distance {far} steps: not level"),
@@ -161,6 +173,19 @@ mod tests {
         let distance =
             crate::balance::overall_distance(axes.iter().map(|axis| (axis.steps, axis.weight)));
         Difference { axes, distance }
+    }
+
+    #[test]
+    fn what_differs_on_purpose_is_shown_and_not_called_off_the_level() {
+        let cold = AxisDifference { weight: 0.0, ..axis(Axis::Temperature, Some(-17.6), 0.3) };
+        let mark = LevelMark::new(&cold);
+        assert_eq!(mark.standing, Standing::NotCounted);
+        assert_eq!(mark.words(), "cooler by 17.6 steps, which does not count");
+    }
+
+    #[test]
+    fn a_hair_beyond_a_step_does_not_read_as_one_step() {
+        assert_eq!(LevelMark::new(&axis(Axis::Body, Some(1.03), 0.0)).words(), "fuller by 1.03 steps");
     }
 
     #[test]
@@ -216,6 +241,7 @@ mod tests {
         let known = |steps| axis(Axis::Body, Some(steps), 0.1);
         let gap = || axis(Axis::Sweetness, None, 0.0);
         for (axes, words) in [
+            (vec![known(0.01)], "level on every axis"),
             (vec![known(0.4)], "within one step on every axis (distance 0.4)"),
             (vec![known(2.4)], "distance 2.4 steps: not level"),
             (

@@ -16,7 +16,7 @@ const STRETCH: f32 = 4.0;
 /// Part of a column that its stretch takes: all of it, but for a seam.
 const STRETCH_PART: f32 = 0.86;
 /// The longest stretch, in points.
-const LONGEST_STRETCH: f32 = 60.0;
+const LONGEST_STRETCH: f32 = 72.0;
 /// Thickness of the standard's line, in points.
 const LINE: f32 = 1.5;
 /// Half the width of a whisker's ends, in points.
@@ -216,13 +216,14 @@ fn shortened(ui: &Ui, word: &str, room: f32, palette: &Palette) -> Arc<Galley> {
 fn colour_of_words(mark: &LevelMark, palette: &Palette) -> Color32 {
     match mark.standing {
         Standing::Off => palette.off_level,
-        Standing::Level | Standing::Within | Standing::NotKnown => palette.text_quiet,
+        _ => palette.text_quiet,
     }
 }
 
 fn colour_of_mark(mark: &LevelMark, palette: &Palette) -> Color32 {
     match mark.standing {
         Standing::Off => palette.off_level,
+        Standing::NotCounted => palette.outline,
         _ => palette.within_level,
     }
 }
@@ -248,7 +249,10 @@ impl Frame<'_> {
             pos2(self.plot.left(), self.y(1.0)),
             pos2(self.plot.right(), self.y(-1.0)),
         );
-        self.painter.rect_filled(band, 2.0, self.palette.level_band);
+        self.painter.rect_filled(band, 0.0, self.palette.level_band);
+        for edge in [band.top(), band.bottom()] {
+            self.painter.hline(band.x_range(), edge, Stroke::new(grid::HAIRLINE, self.palette.line));
+        }
         let stroke = Stroke::new(LINE, self.palette.accent);
         let mut from = self.plot.left();
         for (_, x) in marks.iter().zip(centres).filter(|(mark, _)| mark.steps.is_none()) {
@@ -273,7 +277,7 @@ impl Frame<'_> {
         let Some(at) = mark.drawn_at() else { return };
         let colour = colour_of_mark(mark, self.palette);
         let y = self.y(at);
-        if mark.standing == Standing::Off {
+        if at.abs() > 1.0 {
             let stem = [pos2(x, self.y(0.0)), pos2(x, y)];
             self.painter.extend(Shape::dotted_line(&stem, colour, 4.0, 0.8));
         }
@@ -311,7 +315,10 @@ impl Frame<'_> {
             (self.y(end) + distance, Align2::CENTER_TOP)
         };
         let font = TypeStyle::Small.font_id();
-        let colour = colour_of_mark(mark, self.palette);
+        let colour = match mark.standing {
+            Standing::NotCounted => self.palette.text_quiet,
+            _ => colour_of_mark(mark, self.palette),
+        };
         self.painter.text(Pos2::new(x, place), align, mark.signed_number(), font, colour);
     }
 }

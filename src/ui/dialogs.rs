@@ -1,0 +1,318 @@
+//! What the window asks in a sheet of its own: which book, where to save, what becomes of changes, what is approved.
+
+use std::path::PathBuf;
+
+use egui::{Button, Id, Key, Label, Modal, RichText, TextEdit, Ui};
+
+use super::Screen;
+use super::commands::UiCommand;
+use super::shell::BookInHand;
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::ViewState;
+use crate::book::{RecipeId, VersionId};
+use crate::quantity::{parse_number, show_number};
+use crate::workbench::{Action, Command, Home, Intent, Sample};
+
+/// A dialog with what has been typed into it.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Dialog {
+    /// Which book to open.
+    Open {
+        /// The typed path.
+        path: String,
+    },
+    /// Where to save.
+    SaveAs {
+        /// The typed path.
+        path: String,
+    },
+    /// Approve a version.
+    Approve(Approving),
+    /// The keys.
+    Keys,
+}
+
+/// What is asked before a version is approved.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Approving {
+    /// The recipe.
+    pub recipe: RecipeId,
+    /// The version, or the recipe itself.
+    pub version: Option<VersionId>,
+    /// "Hazelthwaite, as written".
+    pub name: String,
+    /// Who.
+    pub by: String,
+    /// Why.
+    pub reason: String,
+    /// Temperature at which it was tasted, as typed.
+    pub tasted_at: String,
+}
+
+impl Dialog {
+    /// Which book to open.
+    pub(super) fn open_book(home: &Home) -> Self {
+        Self::Open { path: typed(home) }
+    }
+
+    /// Where to save.
+    pub(super) fn save_as(home: &Home) -> Self {
+        Self::SaveAs { path: typed(home) }
+    }
+
+    /// Approve the version in hand.
+    pub(super) fn approve(screen: &Screen<'_>) -> Self {
+        let version = screen.shown.version.as_ref().and_then(|id| screen.recipe.version(id));
+        let name = version.map_or("as written", |version| &version.name);
+        Self::Approve(Approving {
+            recipe: screen.recipe.id.clone(),
+            version: screen.shown.version.clone(),
+            name: format!("{}, {name}", screen.recipe.name),
+            by: screen.recipe.approvals.last().map(|last| last.by.clone()).unwrap_or_default(),
+            reason: String::new(),
+            tasted_at: show_number(screen.balance.drinking_temperature, 1),
+        })
+    }
+}
+
+fn typed(home: &Home) -> String {
+    match home {
+        Home::File(path) => path.display().to_string(),
+        Home::Nowhere(_) => String::new(),
+    }
+}
+
+/// Shows the dialog that is open, if any.
+pub(super) fn dialogs_ui(
+    ctx: &egui::Context,
+    in_hand: &BookInHand<'_>,
+    pending: Option<&Intent>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if let Some(mut dialog) = view.dialog.take() {
+        let keep = sheet(ctx, "dialog", |ui| match &mut dialog {
+            Dialog::Open { path } => open_ui(ui, path, view, actions),
+            Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
+            Dialog::Approve(approving) => approve_ui(ui, approving, actions),
+            Dialog::Keys => keys_ui(ui),
+        });
+        if keep {
+            view.dialog = Some(dialog);
+        }
+    } else if let Some(pending) = pending {
+        let stays = sheet(ctx, "unsaved", |ui| unsaved_ui(ui, in_hand, pending, view, actions));
+        let answered = actions.iter().any(|action| {
+            matches!(action, Action::Command(Command::SaveThenDo | Command::DiscardThenDo | Command::StayHere))
+        });
+        if !stays && !answered && view.dialog.is_none() {
+            actions.push(Action::Command(Command::StayHere));
+        }
+    }
+}
+
+/// A sheet over the window; `false` when it should go: the contents say so, Escape, or a click beside it.
+fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool) -> bool {
+    let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
+        ui.set_width(480.0);
+        egui::Frame::new().inner_margin(egui::Margin::same(12)).show(ui, contents).inner
+    });
+    let keep = response.inner;
+    keep && !response.should_close()
+}
+
+fn title_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new(words).font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    ui.add_space(grid::TIGHT);
+}
+
+fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+}
+
+/// The button that does what the dialog is for.
+fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
+    let palette = theme::palette(ui.visuals());
+    let button = Button::new(RichText::new(words).color(palette.on_accent)).fill(palette.accent);
+    ui.add_enabled(enabled, button).clicked()
+}
+
+/// A field for a path that takes the keyboard when the dialog opens; `true` when Enter was pressed in it.
+fn path_ui(ui: &mut Ui, path: &mut String, name: &str) -> bool {
+    let field = TextEdit::singleline(path).hint_text("/home/me/books/winter.ron").desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name(name);
+    if ui.memory(|memory| memory.focused().is_none()) && !response.lost_focus() {
+        response.request_focus();
+    }
+    response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter))
+}
+
+fn path_of(text: &str) -> PathBuf {
+    PathBuf::from(text.trim())
+}
+
+fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<Action>) -> bool {
+    title_ui(ui, "Open a book");
+    let mut intent = None;
+    let entered = path_ui(ui, path, "Path of the book");
+    let has_path = !path.trim().is_empty();
+    let mut keep = true;
+    ui.horizontal(|ui| {
+        if (main_button_ui(ui, "Open", has_path) || entered) && has_path {
+            intent = Some(Intent::Open(path_of(path)));
+        }
+        if ui.button("Browse…").on_hover_text("Ask with the dialog of the system, where there is one").clicked() {
+            actions.push(Action::Command(Command::PickOpen));
+            keep = false;
+        }
+        if ui.button("Cancel").clicked() {
+            keep = false;
+        }
+    });
+    if !view.recent.is_empty() {
+        ui.add_space(grid::NEAR);
+        quiet_ui(ui, "Open before");
+    }
+    for recent in &view.recent {
+        let button = Button::new(recent.display().to_string()).frame_when_inactive(false).truncate();
+        if ui.add(button).clicked() {
+            intent = Some(Intent::Open(recent.clone()));
+        }
+    }
+    ui.add_space(grid::NEAR);
+    quiet_ui(ui, "Samples");
+    for sample in Sample::ALL {
+        if ui.add(Button::new(sample.name()).frame_when_inactive(false)).clicked() {
+            intent = Some(Intent::OpenSample(sample));
+        }
+    }
+    if let Some(intent) = intent {
+        actions.push(Action::Command(Command::Do(intent)));
+        keep = false;
+    }
+    keep
+}
+
+fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool {
+    title_ui(ui, "Save the book as");
+    let entered = path_ui(ui, path, "Path to save to");
+    quiet_ui(ui, "A text file; its name ends in .ron");
+    let has_path = !path.trim().is_empty();
+    let mut keep = true;
+    ui.horizontal(|ui| {
+        if (main_button_ui(ui, "Save here", has_path) || entered) && has_path {
+            actions.push(Action::Command(Command::SaveAs(path_of(path))));
+            keep = false;
+        }
+        if ui.button("Browse…").on_hover_text("Ask with the dialog of the system, where there is one").clicked() {
+            actions.push(Action::Command(Command::PickSave));
+            keep = false;
+        }
+        if ui.button("Cancel").clicked() {
+            keep = false;
+        }
+    });
+    keep
+}
+
+fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>) -> bool {
+    title_ui(ui, &format!("Approve {}", approving.name));
+    quiet_ui(ui, "Its lines are kept as they are today and become the standard. Later changes make a new version.");
+    let tasted_at = parse_number(approving.tasted_at.trim().trim_end_matches("°C"));
+    let nothing_typed = approving.tasted_at.trim().is_empty();
+    for (name, hint, text) in [
+        ("Approved by", "who tasted it", &mut approving.by),
+        ("Reason", "why it is right", &mut approving.reason),
+        ("Tasted at, °C", "leave empty when nobody measured", &mut approving.tasted_at),
+    ] {
+        ui.add_space(grid::TIGHT);
+        quiet_ui(ui, name);
+        ui.add(TextEdit::singleline(text).hint_text(hint).desired_width(f32::INFINITY)).accessible_name(name);
+    }
+    if let Err(error) = &tasted_at
+        && !nothing_typed
+    {
+        let palette = theme::palette(ui.visuals());
+        ui.label(RichText::new(error.to_string()).color(palette.off_level));
+    }
+    let complete = !approving.by.trim().is_empty() && (nothing_typed || tasted_at.is_ok());
+    let mut keep = true;
+    ui.add_space(grid::NEAR);
+    ui.horizontal(|ui| {
+        if main_button_ui(ui, "Approve", complete) {
+            actions.push(Action::Command(Command::Approve {
+                recipe: approving.recipe.clone(),
+                version: approving.version.clone(),
+                by: approving.by.trim().to_owned(),
+                reason: approving.reason.trim().to_owned(),
+                tasted_at: tasted_at.ok(),
+            }));
+            keep = false;
+        }
+        if ui.button("Cancel").clicked() {
+            keep = false;
+        }
+    });
+    keep
+}
+
+/// What happens to changes that no file holds.
+fn unsaved_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    pending: &Intent,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    title_ui(ui, &format!("“{}” has unsaved changes", in_hand.title));
+    let next = match pending {
+        Intent::Quit => "close the window",
+        Intent::New => "begin an empty book",
+        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
+    };
+    ui.label(format!("Save them before you {next}?"));
+    ui.add_space(grid::NEAR);
+    let mut keep = true;
+    ui.horizontal(|ui| {
+        if main_button_ui(ui, "Save", true) {
+            match in_hand.home {
+                Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
+                // What waits goes on as soon as the book has a place.
+                Home::Nowhere(_) => view.dialog = Some(Dialog::save_as(in_hand.home)),
+            }
+            keep = false;
+        }
+        if ui.button("Discard").on_hover_text("The changes are lost").clicked() {
+            actions.push(Action::Command(Command::DiscardThenDo));
+            keep = false;
+        }
+        if ui.button("Stay").clicked() {
+            actions.push(Action::Command(Command::StayHere));
+            keep = false;
+        }
+    });
+    keep
+}
+
+fn keys_ui(ui: &mut Ui) -> bool {
+    title_ui(ui, "Keys");
+    let palette = theme::palette(ui.visuals());
+    let others = [
+        ("Enter, or just type", "Change the amount of the line in hand"),
+        ("Tab", "Go to the next field"),
+        ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "Larger, smaller, as it was"),
+    ];
+    let table = UiCommand::ALL.into_iter().map(|command| (command.keys_in_words(), command.explanation()));
+    let others = others.into_iter().map(|(keys, words)| (keys.to_owned(), words));
+    egui::Grid::new("keys").num_columns(2).spacing([grid::APART, grid::TIGHT]).show(ui, |ui| {
+        for (keys, words) in table.chain(others) {
+            ui.label(RichText::new(keys).color(palette.text_strong));
+            ui.label(RichText::new(words).color(palette.text_normal));
+            ui.end_row();
+        }
+    });
+    ui.add_space(grid::NEAR);
+    !main_button_ui(ui, "Close", true)
+}

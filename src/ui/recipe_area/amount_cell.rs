@@ -1,0 +1,84 @@
+//! The fields of a row that are typed in: how much, and how warm.
+
+use egui::{Rect, Response, Ui};
+
+use super::heading::optional_number;
+use super::lines::{amount_focus, row_focus};
+use super::model::LineRow;
+use super::row::Neighbours;
+use crate::book::{Change, LineId};
+use crate::ui::Screen;
+use crate::ui::commands::{UiCommand, pressed_here};
+use crate::ui::field::Field;
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+pub(super) fn amount_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    rect: Rect,
+    neighbours: &Neighbours,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> Response {
+    let line = row.line;
+    let key = amount_focus(&screen.recipe.id, &line.id);
+    if ui.memory(|memory| memory.has_focus(Field::id(&key))) {
+        arrows(ui, screen, neighbours, view);
+    }
+    let name = format!("Amount of {}", row.name());
+    let outcome = Field::new(key.clone(), &name, &row.amount).show(ui, rect, &mut view.drafts, actions);
+    let read = |text: &str| screen.book.amount_from_text(text, row.ingredient, Some(&line.amount));
+    if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
+        let change = Change::Amount(line.id.clone(), amount);
+        actions.push(Action::edit(screen.shown.change(change), &key));
+    }
+    if outcome.entered || outcome.escaped {
+        view.focus_wanted = Some(row_focus(&screen.recipe.id, &line.id));
+        ui.ctx().request_repaint();
+    }
+    outcome.response
+}
+
+/// Arrows in an amount go to the amounts above and below.
+fn arrows(ui: &Ui, screen: &Screen<'_>, neighbours: &Neighbours, view: &mut ViewState) {
+    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow].into_iter().zip(neighbours) {
+        if pressed_here(ui.ctx(), command)
+            && let Some(neighbour) = neighbour
+        {
+            let has_amount = screen.balance.resolved.line(neighbour).is_some();
+            let wanted = if has_amount { amount_focus } else { row_focus };
+            view.focus_wanted = Some(wanted(&screen.recipe.id, neighbour));
+            ui.ctx().request_repaint();
+        }
+    }
+}
+
+/// The name of the field of a line's temperature.
+pub(super) fn temperature_key(screen: &Screen<'_>, line: &LineId) -> String {
+    format!("field temperature {}/{line}", screen.recipe.id)
+}
+
+/// The temperature; empty takes that of the ingredient, which stands there as a hint.
+pub(super) fn temperature_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    rect: Rect,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let key = temperature_key(screen, &row.line.id);
+    let name = format!("Temperature of {}", row.name());
+    let (words, stated) = row.temperature.clone().unwrap_or_default();
+    let shown = if stated { words.clone() } else { String::new() };
+    let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), &name, shown) }
+        .style(crate::ui::theme::TypeStyle::Small)
+        .hint(&words);
+    let outcome = field.show(ui, rect, &mut view.drafts, actions);
+    if let Some(celsius) = outcome.read(&key, &mut view.drafts, optional_number) {
+        let change = Change::Temperature(row.line.id.clone(), celsius);
+        actions.push(Action::edit(screen.shown.change(change), &key));
+    }
+}

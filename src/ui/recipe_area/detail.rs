@@ -1,0 +1,185 @@
+//! What belongs to the line in hand: its part in the drink, what one use weighs, and what the same spoon would hold otherwise.
+
+use egui::{Button, Label, Rect, RichText, Sense, Ui, vec2};
+
+use super::heading::word_menu_ui;
+use super::model::{self, LineRow};
+use super::row::Columns;
+use super::{amount_cell, carry_out};
+use crate::book::{Carried, Change, Form, Role, Stage};
+use crate::quantity::parse_number;
+use crate::ui::Screen;
+use crate::ui::commands::UiCommand;
+use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+pub(super) fn detail_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    columns: &Columns,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let frame = egui::Frame::new()
+        .fill(palette.stripe)
+        .corner_radius(f32::from(grid::CORNER))
+        .inner_margin(egui::Margin { left: 32, right: 12, top: 2, bottom: 8 });
+    frame.show(ui, |ui| {
+        ui.set_width(columns.width - 44.0);
+        ui.spacing_mut().item_spacing.y = 2.0;
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::TIGHT;
+            part_ui(ui, screen, row, actions);
+            if columns.compact {
+                quiet_ui(ui, "at");
+                let (rect, _) = ui.allocate_exact_size(vec2(56.0, grid::TARGET), Sense::hover());
+                amount_cell::temperature_ui(ui, screen, row, rect, view, actions);
+            }
+        });
+        weighing_ui(ui, screen, row);
+        if row.line.stage == Stage::Topping || row.line.carried.is_some() {
+            carried_ui(ui, screen, row, view, actions);
+        }
+        note_ui(ui, screen, row, view, actions);
+        command_row_ui(ui, screen, row, view, actions);
+    });
+    ui.add_space(grid::TIGHT);
+}
+
+fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+}
+
+/// Role and stage.
+fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Vec<Action>) {
+    let line = row.line;
+    let focus = super::lines::row_focus(&screen.recipe.id, &line.id);
+    word_menu_ui(ui, "Role", line.role.word(), |ui| {
+        for role in Role::ALL {
+            if ui.add(Button::selectable(role == line.role, role.word())).clicked() {
+                let change = Change::Role(line.id.clone(), role);
+                actions.push(Action::edit(screen.shown.change(change), &focus));
+            }
+        }
+    });
+    word_menu_ui(ui, "Stage", line.stage.word(), |ui| {
+        for stage in Stage::ALL {
+            if ui.add(Button::selectable(stage == line.stage, stage.word())).clicked() {
+                let change = Change::Stage(line.id.clone(), stage);
+                actions.push(Action::edit(screen.shown.change(change), &focus));
+            }
+        }
+    });
+}
+
+/// What one use weighs and why that is known; for a sweetener what the same measure would hold in its other forms.
+fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
+    let palette = theme::palette(ui.visuals());
+    let celsius = row.share.map_or(screen.book.settings.room_temperature, |share| share.celsius);
+    if let Some(words) = model::use_words(screen.book, row.line, celsius) {
+        quiet_ui(ui, &words);
+    }
+    let held = model::same_measure(screen.book, row.line, celsius);
+    if let Some(words) = model::same_measure_words(screen.book, row.line, &held) {
+        let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_strong);
+        ui.add(Label::new(text).wrap());
+    }
+}
+
+/// The syrup that comes along with a topping.
+fn carried_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let line = row.line;
+    let key = format!("field carried {}/{}", screen.recipe.id, line.id);
+    let carried = line.carried.as_ref();
+    let mut put = |carried: Option<Carried>| {
+        actions.push(Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key));
+    };
+    let name = carried.map_or("nothing", |carried| {
+        screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name)
+    });
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        quiet_ui(ui, "brings along");
+        word_menu_ui(ui, "Comes along", name, |ui| {
+            if ui.add(Button::selectable(carried.is_none(), "nothing")).clicked() {
+                put(None);
+            }
+            for syrup in screen.book.ingredients.iter().filter(|ingredient| ingredient.form == Form::Syrup) {
+                let chosen = carried.is_some_and(|carried| carried.ingredient == syrup.id);
+                if ui.add(Button::selectable(chosen, syrup.name.as_str())).clicked() {
+                    let grams = carried.map_or(5.0, |carried| carried.grams);
+                    put(Some(Carried { ingredient: syrup.id.clone(), grams }));
+                }
+            }
+        });
+    });
+    if let Some(carried) = carried {
+        ui.horizontal(|ui| {
+            quiet_ui(ui, "grams of it");
+            let (rect, _) = ui.allocate_exact_size(vec2(56.0, grid::TARGET), Sense::hover());
+            let shown = crate::quantity::show_count(carried.grams);
+            let field = Field::new(key.clone(), "Grams that come along", shown);
+            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            if let Some(grams) = outcome.read(&key, &mut view.drafts, not_negative) {
+                let carried = Carried { ingredient: carried.ingredient.clone(), grams };
+                let change = Change::Carried(line.id.clone(), Some(carried));
+                actions.push(Action::edit(screen.shown.change(change), &key));
+            }
+        });
+        draft_error_ui(ui, &view.drafts, &key);
+    }
+}
+
+/// A number of grams.
+fn not_negative(text: &str) -> Result<f64, String> {
+    match parse_number(text.trim().trim_end_matches('g')) {
+        Ok(number) if number < 0.0 => Err(format!("less than nothing can't come along; found `{text}`")),
+        Ok(number) => Ok(number),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
+fn note_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::hover());
+    let key = format!("field note {}/{}", screen.recipe.id, row.line.id);
+    let name = format!("Note on {}", row.name());
+    let field = Field::new(key.clone(), &name, &row.line.note).style(TypeStyle::Small).hint("a note");
+    let place = Rect::from_min_max(rect.min - vec2(4.0, 0.0), rect.max);
+    let outcome = field.show(ui, place, &mut view.drafts, actions);
+    if let Some(note) = outcome.changed {
+        actions.push(Action::edit(screen.shown.change(Change::Note(row.line.id.clone(), note)), &key));
+    }
+}
+
+fn command_row_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        ui.spacing_mut().button_padding.x = grid::TIGHT;
+        for command in [UiCommand::SwapLine, UiCommand::MoveLineUp, UiCommand::MoveLineDown, UiCommand::RemoveLine] {
+            let palette = theme::palette(ui.visuals());
+            let text = RichText::new(command.label()).font(TypeStyle::Small.font_id()).color(palette.accent);
+            let button = Button::new(text).frame_when_inactive(false);
+            if ui.add(button).on_hover_text(command.tooltip()).clicked() {
+                view.line_in_hand = Some(row.line.id.clone());
+                carry_out(command, screen.shown, &screen.balance.resolved, view, actions);
+            }
+        }
+    });
+}

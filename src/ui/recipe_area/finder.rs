@@ -1,0 +1,218 @@
+//! Finding an ingredient while typing: to add a line, or to put another ingredient into one.
+
+use egui::{Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2};
+
+use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved};
+use crate::swap::add_line_for;
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::ui::widgets::role_colour;
+use crate::workbench::Action;
+
+/// What is done with the ingredient that is found.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Purpose {
+    /// A new line behind another one; at the end for `None`.
+    Add(Option<LineId>),
+    /// Another ingredient in a line.
+    Replace(LineId),
+}
+
+/// The list in which an ingredient is found.
+#[derive(Clone, Debug, Default)]
+pub(in crate::ui) struct FinderState {
+    purpose: Option<Purpose>,
+    text: String,
+    chosen: usize,
+    just_opened: bool,
+}
+
+impl FinderState {
+    /// Opens it to add a line behind another one.
+    pub(in crate::ui) fn open_to_add(&mut self, after: Option<LineId>) {
+        self.open(Purpose::Add(after));
+    }
+
+    /// Opens it to put another ingredient into a line.
+    pub(in crate::ui) fn open_to_replace(&mut self, line: LineId) {
+        self.open(Purpose::Replace(line));
+    }
+
+    fn open(&mut self, purpose: Purpose) {
+        *self = Self { purpose: Some(purpose), just_opened: true, ..Self::default() };
+    }
+
+    /// Closes it.
+    pub(in crate::ui) fn close(&mut self) {
+        *self = Self::default();
+    }
+
+    /// Whether it is open to replace the ingredient of this line.
+    pub(super) fn replaces(&self, line: &LineId) -> bool {
+        matches!(&self.purpose, Some(Purpose::Replace(open)) if open == line)
+    }
+
+    /// Whether it is open to add a line.
+    pub(super) fn adds(&self) -> bool {
+        matches!(self.purpose, Some(Purpose::Add(_)))
+    }
+}
+
+/// Most rows that are listed; whoever does not find it types another letter.
+const MOST_ROWS: usize = 60;
+
+/// Shows the list below a response while it is open.
+pub(super) fn finder_ui(below: &Response, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let mut open = true;
+    Popup::from_response(below)
+        .id(egui::Id::unique("ingredient finder"))
+        .open_bool(&mut open)
+        .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
+        .width(380.0)
+        .show(|ui| list_ui(ui, screen, view, actions));
+    if !open && !view.finder.just_opened {
+        view.finder.close();
+    }
+    view.finder.just_opened = false;
+}
+
+fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    ui.set_width(380.0);
+    let found = matching(screen.book, &view.finder.text);
+    let step = ui.input(|input| {
+        i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
+    });
+    let last = found.len().saturating_sub(1);
+    view.finder.chosen = match step {
+        1.. => (view.finder.chosen + 1).min(last),
+        0 => view.finder.chosen.min(last),
+        _ => view.finder.chosen.saturating_sub(1),
+    };
+    let field = egui::TextEdit::singleline(&mut view.finder.text)
+        .id(egui::Id::unique("find an ingredient"))
+        .hint_text("type a name or a brand")
+        .desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name("Find an ingredient");
+    if view.finder.just_opened {
+        response.request_focus();
+    }
+    if response.changed() {
+        view.finder.chosen = 0;
+    }
+    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    let mut taken = if entered { found.get(view.finder.chosen).map(|found| found.id.clone()) } else { None };
+    ScrollArea::vertical().max_height(300.0).auto_shrink([false, true]).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (at, ingredient) in found.iter().enumerate() {
+            let chosen = at == view.finder.chosen;
+            let response = ingredient_ui(ui, ingredient, chosen);
+            if chosen && step != 0 {
+                response.scroll_to_me(None);
+            }
+            if response.clicked() {
+                taken = Some(ingredient.id.clone());
+            }
+        }
+        if found.is_empty() {
+            ui.label("Nothing in this book is called so");
+        }
+    });
+    if let Some(ingredient) = taken {
+        take(screen, &ingredient, view, actions);
+    } else if ui.input(|input| input.key_pressed(Key::Escape)) {
+        view.finder.close();
+    }
+}
+
+fn matching<'book>(book: &'book Book, text: &str) -> Vec<&'book Ingredient> {
+    let wanted: Vec<String> = text.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let mut found: Vec<&Ingredient> = book
+        .ingredients
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(|ingredient| {
+            let name = format!("{} {}", ingredient.name, ingredient.brand).to_lowercase();
+            wanted.iter().all(|word| name.contains(word))
+        })
+        .collect();
+    // Names that begin with what was typed come first; the order of the book stays otherwise.
+    let begins = |ingredient: &Ingredient| {
+        wanted.first().is_some_and(|word| ingredient.name.to_lowercase().starts_with(word.as_str()))
+    };
+    found.sort_by_key(|ingredient| !begins(ingredient));
+    found.truncate(MOST_ROWS);
+    found
+}
+
+fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    let words = format!("{} {}", ingredient.name, ingredient.brand);
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
+    if ui.is_rect_visible(rect) {
+        let corner = egui::CornerRadius::same(grid::CORNER);
+        if chosen {
+            ui.painter().rect_filled(rect, corner, palette.selection);
+        } else if response.hovered() {
+            ui.painter().rect_filled(rect, corner, palette.hover);
+        }
+        let mark = egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
+        ui.painter().rect_filled(mark, 2.0, role_colour(palette, ingredient.role));
+        let inner = rect.with_min_x(rect.left() + 16.0).with_max_x(rect.right() - 8.0);
+        let builder = egui::UiBuilder::new().max_rect(inner).layout(Layout::left_to_right(Align::Center));
+        let mut row = ui.new_child(builder);
+        row.add(egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong)).selectable(false));
+        let quiet = format!("{} · {}", ingredient.brand, ingredient.form.word());
+        let quiet = RichText::new(quiet.trim_start_matches(" · ")).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        row.add(egui::Label::new(quiet).selectable(false).truncate());
+    }
+    response
+}
+
+/// Puts the ingredient that was found where it was wanted.
+fn take(screen: &Screen<'_>, found: &IngredientId, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let purpose = view.finder.purpose.clone();
+    view.finder.close();
+    let Some(ingredient) = screen.book.ingredient(found) else { return };
+    let recipe = &screen.recipe.id;
+    match purpose {
+        Some(Purpose::Replace(line)) => {
+            let change = Change::Ingredient(line.clone(), found.clone());
+            actions.push(Action::edit(screen.shown.change(change), super::lines::row_focus(recipe, &line)));
+            view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
+        }
+        Some(Purpose::Add(after)) => {
+            let resolved = &screen.balance.resolved;
+            let after = after.filter(|id| resolved.entries.iter().any(|entry| entry.id() == id));
+            let after = after.or_else(|| resolved.entries.last().map(|entry| entry.id().clone()));
+            let line = new_line(screen, ingredient, resolved);
+            let id = line.id.clone();
+            let change = Change::Add(after, Entry::Line(line));
+            actions.push(Action::edit(screen.shown.change(change), super::lines::row_focus(recipe, &id)));
+            view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
+            view.line_in_hand = Some(id);
+        }
+        None => {}
+    }
+}
+
+/// A line with a little of the ingredient: one use of the measure that it was weighed with, else 10 g or 50 ml.
+fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -> crate::book::Line {
+    let stage = match ingredient.role {
+        crate::book::Role::Topping => crate::book::Stage::Topping,
+        crate::book::Role::Garnish => crate::book::Stage::OnTop,
+        _ => crate::book::Stage::Mixed,
+    };
+    let taken = |id: &LineId| {
+        screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id)
+    };
+    let mut line = add_line_for(screen.book, ingredient, ingredient.role, stage, taken);
+    let first = match &line.amount {
+        crate::book::Amount::Count(..) => 1.0,
+        crate::book::Amount::Millilitres(_) => 50.0,
+        _ => 10.0,
+    };
+    line.amount = line.amount.with_number(first);
+    line
+}

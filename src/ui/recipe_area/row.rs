@@ -1,0 +1,359 @@
+//! One row of the sheet: the grip with the colour of the role, amount, ingredient, temperature, mass, and the share.
+
+use egui::{Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText, Sense, Ui, UiBuilder, pos2, vec2};
+
+use super::lines::{amount_focus, row_focus};
+use super::model::{self, LineRow};
+use super::{amount_cell, finder};
+use crate::balance::{Lens, LineShare};
+use crate::book::{Change, Instruction, LineId};
+use crate::ui::Screen;
+use crate::ui::commands::{UiCommand, pressed_here};
+use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::icons::{Icon, paint};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::ui::widgets::{role_colour, share_bar};
+use crate::workbench::Action;
+
+/// Where the columns stand, from the left edge of the sheet.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Columns {
+    /// Width of the whole.
+    pub width: f32,
+    /// Whether mass and temperature stand under the ingredient for want of room.
+    pub compact: bool,
+    /// The amount.
+    pub amount: Rangef,
+    /// The ingredient.
+    pub ingredient: Rangef,
+    /// The temperature.
+    pub temperature: Rangef,
+    /// The mass with its uncertainty.
+    pub mass: Rangef,
+    /// The share.
+    pub share: Rangef,
+}
+
+impl Columns {
+    /// Room for the number of the mass with its unit, before its uncertainty.
+    pub(super) const MASS_NUMBER: f32 = 64.0;
+    const GRIP: f32 = 28.0;
+    const AMOUNT: f32 = 112.0;
+    const TEMPERATURE: f32 = 62.0;
+    const MASS: f32 = Self::MASS_NUMBER + 48.0;
+    /// Below this width, in points, a row has two lines.
+    const COMPACT_BELOW: f32 = 690.0;
+
+    /// The columns of a sheet of this width.
+    pub(super) fn new(width: f32) -> Self {
+        let compact = width < Self::COMPACT_BELOW;
+        let share = Rangef::new(width - share_bar::WIDTH, width);
+        let (temperature, mass) = if compact {
+            (Rangef::point(share.min), Rangef::point(share.min))
+        } else {
+            let mass = Rangef::new(share.min - grid::NEAR - Self::MASS, share.min - grid::NEAR);
+            (Rangef::new(mass.min - Self::TEMPERATURE, mass.min), mass)
+        };
+        let amount = Rangef::new(Self::GRIP, Self::GRIP + Self::AMOUNT);
+        let ingredient = Rangef::new(amount.max + grid::NEAR, temperature.min - grid::TIGHT);
+        Self { width, compact, amount, ingredient, temperature, mass, share }
+    }
+
+    fn height(&self) -> f32 {
+        if self.compact { 48.0 } else { 34.0 }
+    }
+}
+
+/// The part of a row that a column takes, in its first line.
+fn cell(rect: Rect, column: Rangef) -> Rect {
+    let middle = rect.top() + 17.0;
+    let half = grid::TARGET / 2.0;
+    Rect::from_min_max(
+        pos2(rect.left() + column.min, middle - half),
+        pos2(rect.left() + column.max, middle + half),
+    )
+}
+
+/// The entries above and below.
+pub(super) type Neighbours = [Option<LineId>; 2];
+
+pub(super) fn line_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    columns: &Columns,
+    neighbours: &Neighbours,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let line = row.line;
+    let (rect, _) = ui.allocate_exact_size(vec2(columns.width, columns.height()), Sense::hover());
+    let lit = screen.lit == Some(&line.id);
+    paint_ground(ui, rect, lit, view.line_in_hand.as_ref() == Some(&line.id));
+    let ground = ui.interact(rect, ui.scope_id().with(("ground", &line.id)), Sense::CLICK);
+    let handle = handle_ui(ui, screen, rect, &line.id, &format!("Line {}", model::spoken(row, screen.lens, &screen.book.settings.currency)), view, actions);
+    let colour = role_colour(theme::palette(ui.visuals()), line.role);
+    let mark = Rect::from_min_size(pos2(rect.left() + 2.0, rect.top() + 8.0), vec2(4.0, rect.height() - 16.0));
+    ui.painter().rect_filled(mark, 2.0, colour);
+    row_keys(ui, screen, &handle, &line.id, neighbours, true, view, actions);
+    let amount = amount_cell::amount_ui(ui, screen, row, cell(rect, columns.amount), neighbours, view, actions);
+    let ingredient = ingredient_ui(ui, row, cell(rect, columns.ingredient), view);
+    if columns.compact {
+        second_line_ui(ui, row, rect, columns);
+    } else {
+        amount_cell::temperature_ui(ui, screen, row, cell(rect, columns.temperature), view, actions);
+        mass_ui(ui, row, cell(rect, columns.mass));
+    }
+    share_ui(ui, screen, row.share, cell(rect, columns.share), colour, lit);
+    if ground.hovered() || ui.rect_contains_pointer(rect) || handle.has_focus() {
+        view.lit_next = Some(line.id.clone());
+    }
+    let pointer_is_down = ui.input(|input| input.pointer.any_down());
+    let focused = handle.has_focus() || amount.has_focus();
+    // The detail opens below; while the button is down nothing may move under the pointer.
+    if (focused && !pointer_is_down) || ground.clicked() || handle.clicked() {
+        view.line_in_hand = Some(line.id.clone());
+    }
+    for key in [amount_focus(&screen.recipe.id, &line.id), amount_cell::temperature_key(screen, &line.id)] {
+        ui.scope(|ui| {
+            if view.drafts.error(&key).is_some() {
+                ui.indent("error", |ui| draft_error_ui(ui, &view.drafts, &key));
+            }
+        });
+    }
+    if view.finder.replaces(&line.id) {
+        finder::finder_ui(&ingredient, screen, view, actions);
+    }
+    carried_ui(ui, screen, row, columns);
+}
+
+fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
+    let palette = theme::palette(ui.visuals());
+    let colour = match (lit, in_hand) {
+        (true, _) => palette.fill,
+        (false, true) => palette.stripe,
+        _ => return,
+    };
+    ui.painter().rect_filled(rect, f32::from(grid::CORNER), colour);
+}
+
+/// The grip: takes the keyboard, is dragged to move the row, and has the menu of the row.
+fn handle_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    rect: Rect,
+    id: &LineId,
+    name: &str,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let key = row_focus(&screen.recipe.id, id);
+    let place = rect.with_max_x(rect.left() + Columns::GRIP);
+    let response = ui.interact(place, egui::Id::unique(&key), Sense::click_and_drag());
+    let enabled = ui.is_enabled();
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, enabled, name));
+    if view.focus_wanted.as_ref() == Some(&key) {
+        view.focus_wanted = None;
+        response.request_focus();
+        ui.scroll_to_rect(rect.expand(grid::EASY), None);
+    }
+    if response.has_focus() {
+        let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+        ui.painter().rect_stroke(rect, f32::from(grid::CORNER), ring, egui::StrokeKind::Inside);
+    }
+    if response.hovered() || response.dragged() || ui.rect_contains_pointer(rect) {
+        let sign = Rect::from_center_size(pos2(place.right() - 9.0, rect.top() + 17.0), vec2(14.0, 14.0));
+        paint(ui.painter(), sign, Icon::Grip, palette.text_quiet);
+    }
+    if response.drag_started() {
+        view.dragged = Some(id.clone());
+    }
+    let response = response.on_hover_cursor(egui::CursorIcon::Grab);
+    response.context_menu(|ui| row_menu_ui(ui, screen, id, view, actions));
+    response
+}
+
+/// What can be done with a row, for a menu.
+fn row_menu_ui(ui: &mut Ui, screen: &Screen<'_>, id: &LineId, view: &mut ViewState, actions: &mut Vec<Action>) {
+    for command in [
+        UiCommand::AddLine,
+        UiCommand::SwapLine,
+        UiCommand::MoveLineUp,
+        UiCommand::MoveLineDown,
+        UiCommand::RemoveLine,
+    ] {
+        if ui.add(egui::Button::new(command.label()).shortcut_text(command.menu_keys())).clicked() {
+            view.line_in_hand = Some(id.clone());
+            super::carry_out(command, screen.shown, &screen.balance.resolved, view, actions);
+        }
+    }
+}
+
+/// The keys of a row that has the keyboard: arrows to the neighbours, Enter or typing to the amount, Delete removes.
+#[expect(clippy::too_many_arguments, reason = "a row passes on what every view gets")]
+fn row_keys(
+    ui: &Ui,
+    screen: &Screen<'_>,
+    handle: &Response,
+    id: &LineId,
+    neighbours: &Neighbours,
+    has_amount: bool,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if !handle.has_focus() {
+        return;
+    }
+    let filter = EventFilter { vertical_arrows: true, ..EventFilter::default() };
+    ui.memory_mut(|memory| memory.set_focus_lock_filter(handle.id, filter));
+    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow].into_iter().zip(neighbours) {
+        if pressed_here(ui.ctx(), command)
+            && let Some(neighbour) = neighbour
+        {
+            view.focus_wanted = Some(row_focus(&screen.recipe.id, neighbour));
+            ui.ctx().request_repaint();
+        }
+    }
+    if pressed_here(ui.ctx(), UiCommand::RemoveLine) {
+        view.line_in_hand = Some(id.clone());
+        super::carry_out(UiCommand::RemoveLine, screen.shown, &screen.balance.resolved, view, actions);
+        view.focus_wanted = neighbours.iter().rev().flatten().next().map(|next| row_focus(&screen.recipe.id, next));
+    }
+    if pressed_here(ui.ctx(), UiCommand::Back) {
+        view.line_in_hand = None;
+        handle.surrender_focus();
+    }
+    if !has_amount {
+        return;
+    }
+    let field = amount_focus(&screen.recipe.id, id);
+    let typed = ui.input(|input| {
+        input.events.iter().any(|event| matches!(event, Event::Text(text) if !text.trim().is_empty()))
+    });
+    if typed {
+        // The field that gets the keyboard now takes the typed sign from the same frame.
+        view.drafts.keep(&field, String::new());
+    }
+    if typed || ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
+        ui.memory_mut(|memory| memory.request_focus(Field::id(&field)));
+    }
+}
+
+fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, view: &mut ViewState) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let mut job = egui::text::LayoutJob::default();
+    let format = |style: TypeStyle, color| egui::TextFormat {
+        font_id: style.font_id(),
+        color,
+        valign: Align::BOTTOM,
+        ..egui::TextFormat::default()
+    };
+    let colour = if row.ingredient.is_some() { palette.text_strong } else { palette.off_level };
+    job.append(row.name(), 0.0, format(TypeStyle::Body, colour));
+    if !row.brand().is_empty() && !row.name().contains(row.brand()) {
+        job.append(row.brand(), grid::NEAR, format(TypeStyle::Small, palette.text_quiet));
+    }
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    child.spacing_mut().button_padding.x = grid::TIGHT;
+    let button = egui::Button::new(job).frame_when_inactive(false).truncate();
+    let response = child.add(button).accessible_name(format!("Ingredient {}", row.name()));
+    let response = response.on_hover_text("Put another ingredient here");
+    if response.clicked() {
+        view.line_in_hand = Some(row.line.id.clone());
+        view.finder.open_to_replace(row.line.id.clone());
+    }
+    response
+}
+
+/// A label in a place of its own.
+fn label_at(ui: &mut Ui, rect: Rect, layout: Layout, text: &str, style: TypeStyle, colour: egui::Color32) {
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
+    let text = RichText::new(text).font(style.font_id()).color(colour);
+    child.add(Label::new(text).selectable(false).truncate());
+}
+
+/// The mass right-aligned, so that its decimal signs stand in one column, and its uncertainty behind it.
+fn mass_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect) {
+    let palette = theme::palette(ui.visuals());
+    let Some(share) = row.share else { return };
+    let (mass, spread) = model::mass_words(share);
+    let middle = rect.left() + Columns::MASS_NUMBER;
+    let (number, behind) = (rect.with_max_x(middle), rect.with_min_x(middle + grid::TIGHT));
+    let right = Layout::right_to_left(Align::Center);
+    let place = if share.grams.is_none() { rect } else { number };
+    label_at(ui, place, right, &mass, TypeStyle::Small, palette.text_normal);
+    if !spread.is_empty() {
+        label_at(ui, behind, Layout::left_to_right(Align::Center), &spread, TypeStyle::Small, palette.text_quiet);
+    }
+}
+
+/// Mass and temperature under the ingredient.
+fn second_line_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, columns: &Columns) {
+    let palette = theme::palette(ui.visuals());
+    let Some(share) = row.share else { return };
+    let (mass, spread) = model::mass_words(share);
+    let temperature = row.temperature.as_ref().map(|(words, _)| format!("   at {words}")).unwrap_or_default();
+    let words = format!("{mass} {spread}{temperature}");
+    let place = Rect::from_min_max(
+        pos2(rect.left() + columns.ingredient.min + grid::TIGHT, rect.top() + 28.0),
+        pos2(rect.left() + columns.share.max, rect.bottom() - 2.0),
+    );
+    label_at(ui, place, Layout::left_to_right(Align::Center), &words, TypeStyle::Small, palette.text_quiet);
+}
+
+fn share_ui(ui: &mut Ui, screen: &Screen<'_>, share: Option<&LineShare>, rect: Rect, colour: egui::Color32, lit: bool) {
+    let through = share.and_then(|share| share.through(screen.lens));
+    let text = model::share_words(through, screen.lens, &screen.book.settings.currency);
+    let full_scale = model::full_scale(screen.balance, screen.lens);
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    share_bar::share_bar_ui(&mut child, through, full_scale, screen.lens == Lens::Heat, &text, colour, lit);
+}
+
+/// What a topping brings along, indented under it.
+fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, columns: &Columns) {
+    let (Some(carried), Some(share)) = (&row.line.carried, row.carried) else { return };
+    let palette = theme::palette(ui.visuals());
+    let (rect, _) = ui.allocate_exact_size(vec2(columns.width, grid::TARGET), Sense::hover());
+    let name = screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name);
+    let words = format!("brings along {} of {name}", model::mass_words(share).0);
+    let place = rect
+        .with_min_x(rect.left() + columns.ingredient.min + grid::TIGHT)
+        .with_max_x(rect.left() + columns.share.min - grid::NEAR);
+    label_at(ui, place, Layout::left_to_right(Align::Center), &words, TypeStyle::Small, palette.text_quiet);
+    let colour = role_colour(palette, share.role);
+    let lit = screen.lit == Some(&row.line.id);
+    let column = Rect::from_min_max(pos2(rect.left() + columns.share.min, rect.top()), rect.max);
+    share_ui(ui, screen, Some(share), column, colour, lit);
+}
+
+/// A sentence of method.
+pub(super) fn instruction_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    instruction: &Instruction,
+    columns: &Columns,
+    neighbours: &Neighbours,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let (rect, _) = ui.allocate_exact_size(vec2(columns.width, 34.0), Sense::hover());
+    let name = format!("Instruction {}", instruction.text);
+    let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view, actions);
+    row_keys(ui, screen, &handle, &instruction.id, neighbours, false, view, actions);
+    if handle.has_focus() || handle.clicked() {
+        view.line_in_hand = Some(instruction.id.clone());
+    }
+    let key = format!("field instruction {}/{}", screen.recipe.id, instruction.id);
+    let place = Rect::from_min_max(pos2(rect.left() + columns.amount.min, rect.top() + 3.0), rect.max - vec2(0.0, 3.0));
+    let field = Field::new(key.clone(), "Instruction", &instruction.text).style(TypeStyle::Method);
+    let outcome = field.show(ui, place, &mut view.drafts, actions);
+    if outcome.response.has_focus() {
+        view.line_in_hand = Some(instruction.id.clone());
+    }
+    if let Some(text) = outcome.changed {
+        let change = Change::Instruction(instruction.id.clone(), text);
+        actions.push(Action::edit(screen.shown.change(change), &key));
+    }
+}

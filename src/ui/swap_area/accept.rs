@@ -1,0 +1,85 @@
+//! Keeping a swap: it becomes a new version with a name; neither the version in hand nor anything approved changes.
+
+use egui::{TextEdit, Ui};
+
+use super::SwapState;
+use super::model::version_name;
+use crate::book::Change;
+use crate::swap::{Answer, Suggestion};
+use crate::ui::Screen;
+use crate::ui::theme::grid;
+use crate::ui::wording::ingredient_name;
+use crate::workbench::Action;
+
+/// Width of the field for the name, in points.
+const NAME: f32 = 60.0 * grid::STEP;
+
+/// Name and button that keep the suggestion.
+pub(super) fn suggestion_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    suggestion: &Suggestion,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let wanted = format!("with {}", ingredient_name(screen.book, &answer.question.with));
+    let mut name = state.suggestion_name.take();
+    let kept = keep_ui(ui, screen, &wanted, &mut name, "Name of the new version", "Keep as new version");
+    state.suggestion_name = name;
+    if let Some(name) = kept {
+        keep(screen, answer, &suggestion.changes, &name, state, actions);
+    }
+}
+
+/// Name and button that keep the plain swap.
+pub(super) fn plain_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    if answer.plain_changes.is_empty() {
+        return;
+    }
+    let wanted = format!("{}, equal measures", ingredient_name(screen.book, &answer.question.with));
+    let mut name = state.plain_name.take();
+    let kept = keep_ui(ui, screen, &wanted, &mut name, "Name of the plain swap", "Keep the plain swap");
+    state.plain_name = name;
+    if let Some(name) = kept {
+        keep(screen, answer, &answer.plain_changes, &name, state, actions);
+    }
+}
+
+/// The name once the button is pressed. An empty name can't be kept.
+fn keep_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    wanted: &str,
+    name: &mut Option<String>,
+    field_name: &str,
+    button: &str,
+) -> Option<String> {
+    let mut text = name.clone().unwrap_or_else(|| version_name(screen.recipe, wanted));
+    let field = TextEdit::singleline(&mut text).desired_width(NAME.min(ui.available_width()));
+    if ui.add(field).accessible_name(field_name).changed() {
+        *name = Some(text.clone());
+    }
+    let trimmed = text.trim();
+    let pressed = ui.add_enabled(!trimmed.is_empty(), egui::Button::new(button)).clicked();
+    pressed.then(|| trimmed.to_owned())
+}
+
+fn keep(
+    screen: &Screen<'_>,
+    answer: &Answer,
+    changes: &[Change],
+    name: &str,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let (edit, id) = answer.accept(screen.recipe, changes, name);
+    actions.push(Action::edit(edit, format!("recipe {}", screen.recipe.id)));
+    *state = SwapState { show_version: Some(id), ..SwapState::default() };
+}

@@ -1,0 +1,228 @@
+//! The answer to a swap: three drinks side by side, each with its figures and its level.
+
+use egui::{Align2, Label, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
+
+use super::model::{self, Compared};
+use super::{SwapState, accept};
+use crate::balance::{Balance, Difference, difference};
+use crate::swap::{Answer, Suggestion};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::{figure_list::FigureText, level_ui};
+use crate::workbench::Action;
+
+/// The narrowest column, in points: a level with its labels.
+const COLUMN: f32 = 66.0 * grid::STEP;
+/// Height of a row of figures, in points.
+const ROW: f32 = 6.0 * grid::STEP;
+/// Room for the digits before the decimal sign, in points.
+const BEFORE_DECIMAL: f32 = 12.0 * grid::STEP;
+/// Room for decimals and unit, in points.
+const AFTER_DECIMAL: f32 = 20.0 * grid::STEP;
+/// Room for the change against the standard, in points.
+const CHANGE: f32 = 15.0 * grid::STEP;
+/// From this width on running text would be too wide to read, in points.
+const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
+
+/// One of the drinks that are compared.
+struct Drink<'answer> {
+    title: &'static str,
+    balance: &'answer Balance,
+    difference: &'answer Difference,
+    /// What changes against the version in hand.
+    changes: Vec<String>,
+    kind: Kind<'answer>,
+}
+
+enum Kind<'answer> {
+    Standard,
+    Plain,
+    Suggestion(&'answer Suggestion),
+}
+
+/// The whole answer.
+pub(super) fn answer_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    sentences_ui(ui, answer);
+    ui.add_space(grid::APART);
+    let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
+    let drinks = drinks(screen, answer, &itself);
+    let needed = COLUMN * drinks.len() as f32 + grid::APART * (drinks.len() as f32 - 1.0);
+    if ui.available_width() >= needed {
+        ui.spacing_mut().item_spacing.x = grid::APART;
+        ui.columns(drinks.len(), |columns| {
+            for (ui, drink) in columns.iter_mut().zip(&drinks) {
+                drink_ui(ui, screen, answer, drink, state, actions);
+            }
+        });
+    } else {
+        // One below the other; the standard's own level says nothing there that the others do not.
+        for drink in &drinks {
+            drink_ui(ui, screen, answer, drink, state, actions);
+            ui.add_space(grid::APART);
+        }
+    }
+}
+
+fn drinks<'answer>(
+    screen: &Screen<'_>,
+    answer: &'answer Answer,
+    itself: &'answer Difference,
+) -> Vec<Drink<'answer>> {
+    let before = &screen.balance.resolved;
+    let changes = |after: &Balance| model::changes_in_words(screen.book, before, &after.resolved);
+    let mut drinks = vec![
+        Drink {
+            title: "Standard",
+            balance: &answer.standard,
+            difference: itself,
+            changes: Vec::new(),
+            kind: Kind::Standard,
+        },
+        Drink {
+            title: "Equal measures",
+            balance: &answer.plain,
+            difference: &answer.plain_difference,
+            changes: changes(&answer.plain),
+            kind: Kind::Plain,
+        },
+    ];
+    drinks.extend(answer.suggestions.iter().map(|suggestion| Drink {
+        title: "Closest taste",
+        balance: &suggestion.balance,
+        difference: &suggestion.difference,
+        changes: changes(&suggestion.balance),
+        kind: Kind::Suggestion(suggestion),
+    }));
+    drinks
+}
+
+/// What the search found, in sentences; gaps and reasons plainly.
+fn sentences_ui(ui: &mut Ui, answer: &Answer) {
+    let palette = theme::palette(ui.visuals());
+    ui.scope(|ui| {
+        ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
+        for suggestion in &answer.suggestions {
+            ui.add(Label::new(RichText::new(&suggestion.explanation).color(palette.text_strong)).wrap());
+            ui.add(Label::new(RichText::new(scatter_words(suggestion)).color(palette.text_normal)).wrap());
+        }
+        for reason in &answer.reasons {
+            let is_gap = answer.suggestions.is_empty();
+            let text = if is_gap { format!("No suggestion: {reason}.") } else { capitalised(reason) };
+            let colour = if is_gap { palette.caution } else { palette.text_normal };
+            ui.add(Label::new(RichText::new(text).color(colour)).wrap());
+        }
+        let small = RichText::new(search_words(answer)).font(TypeStyle::Small.font_id());
+        ui.add(Label::new(small.color(palette.text_quiet)).wrap());
+    });
+}
+
+fn capitalised(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    let first: String = letters.next().map(|first| first.to_uppercase().collect()).unwrap_or_default();
+    format!("{first}{}.", letters.as_str())
+}
+
+fn scatter_words(suggestion: &Suggestion) -> &'static str {
+    if suggestion.within_scatter {
+        "What is left is within the counter's own scatter: two makings of the standard differ as much."
+    } else {
+        "What is left is more than the counter's own scatter: side by side it could be told from the standard."
+    }
+}
+
+fn search_words(answer: &Answer) -> String {
+    let standard = if answer.standard_is_approved {
+        "Held to the approved standard"
+    } else {
+        "Nothing is approved yet: held to this version as it stands"
+    };
+    match (answer.evaluated, answer.proven_optimal) {
+        (0, _) => format!("{standard}."),
+        (count, true) => format!("{standard}. All {count} combinations of counter steps were tried; none is closer."),
+        (count, false) => format!("{standard}. The first {count} combinations of counter steps were tried."),
+    }
+}
+
+fn drink_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    drink: &Drink<'_>,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    ui.spacing_mut().item_spacing.x = grid::NEAR;
+    ui.label(RichText::new(drink.title).font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    let is_standard = matches!(drink.kind, Kind::Standard);
+    figures_ui(ui, &model::compared(screen, drink.balance, (!is_standard).then_some(&*answer.standard)));
+    ui.add_space(grid::EASY);
+    level_ui(ui, drink.difference, "the standard");
+    ui.add_space(grid::EASY);
+    if !is_standard {
+        for change in &drink.changes {
+            ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
+        }
+        if drink.changes.is_empty() {
+            ui.label(RichText::new("no line changes").color(palette.text_quiet));
+        }
+        ui.add_space(grid::NEAR);
+    }
+    match &drink.kind {
+        Kind::Standard => {}
+        Kind::Plain => accept::plain_ui(ui, screen, answer, state, actions),
+        Kind::Suggestion(suggestion) => accept::suggestion_ui(ui, screen, answer, suggestion, state, actions),
+    }
+}
+
+/// The figures of one drink, aligned at the decimal sign, with the change against the standard.
+fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
+    let palette = theme::palette(ui.visuals());
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for Compared { row, change } in figures {
+            let width = ui.available_width();
+            let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
+            let words = match change {
+                Some(change) => format!("{}, against the standard {change}", row.words()),
+                None => row.words(),
+            };
+            response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
+            let painter = ui.painter();
+            let (y, small) = (rect.center().y, TypeStyle::Small.font_id());
+            let decimal = rect.right() - CHANGE - AFTER_DECIMAL;
+            let name_room = rect.with_max_x(decimal - BEFORE_DECIMAL);
+            let short = row.measurand.word();
+            painter.with_clip_rect(name_room.intersect(painter.clip_rect())).text(
+                rect.left_center(),
+                Align2::LEFT_CENTER,
+                short,
+                TypeStyle::Body.font_id(),
+                palette.text_normal,
+            );
+            let (value, colour) = match &row.text {
+                FigureText::Known { value, .. } => (value.clone(), palette.text_strong),
+                FigureText::AtLeast { value, .. } => (format!("≥ {value}"), palette.text_strong),
+                FigureText::NotKnown { .. } => ("not known".to_owned(), palette.text_quiet),
+            };
+            let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
+            let font = TypeStyle::Body.font_id();
+            painter.text(pos2(decimal, y), Align2::RIGHT_CENTER, whole, font.clone(), colour);
+            let end = painter.text(pos2(decimal, y), Align2::LEFT_CENTER, decimals, font, colour);
+            let unit = pos2(end.right().max(decimal) + grid::TIGHT, y);
+            painter.text(unit, Align2::LEFT_CENTER, &row.unit, small.clone(), palette.text_quiet);
+            if let Some(change) = change {
+                painter.text(rect.right_center(), Align2::RIGHT_CENTER, change, small, palette.text_quiet);
+            }
+            if let Some(gap) = row.gap() {
+                response.on_hover_text(gap);
+            }
+        }
+    });
+}

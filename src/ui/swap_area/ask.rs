@@ -1,0 +1,219 @@
+//! Asking for a swap: what goes, what comes, and which lines may move.
+
+use egui::{Align, Key, Label, Layout, Response, RichText, ScrollArea, Sense, TextEdit, Ui, UiBuilder, WidgetInfo, vec2};
+
+use super::SwapState;
+use super::model::{self, MOST_LINES};
+use crate::book::{IngredientId, LineId, Role};
+use crate::swap::{Answer, Question};
+use crate::ui::Screen;
+use crate::ui::icons::{self, Icon};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::role_colour;
+use crate::ui::wording::ingredient_name;
+
+/// From this width on the two lists stand side by side, in points.
+const SIDE_BY_SIDE: f32 = 150.0 * grid::STEP;
+/// The widest list, in points.
+const LIST_WIDTH: f32 = 110.0 * grid::STEP;
+/// Height of the list of what may come, in points.
+const LIST_HEIGHT: f32 = 90.0 * grid::STEP;
+
+/// The two lists.
+pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
+    if ui.available_width() >= SIDE_BY_SIDE {
+        let width = ((ui.available_width() - grid::APART) / 2.0).min(LIST_WIDTH);
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            let column = |ui: &mut Ui, add: &mut dyn FnMut(&mut Ui)| {
+                ui.vertical(|ui| {
+                    ui.set_width(width);
+                    add(ui);
+                });
+            };
+            column(ui, &mut |ui| goes_ui(ui, screen, state));
+            column(ui, &mut |ui| comes_ui(ui, screen, state));
+        });
+    } else {
+        goes_ui(ui, screen, state);
+        ui.add_space(grid::EASY);
+        comes_ui(ui, screen, state);
+    }
+}
+
+fn subheading(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new(words).font(TypeStyle::Strong.font_id()).color(palette.text_strong));
+}
+
+fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
+    subheading(ui, "What goes");
+    let chosen = state.question.as_ref().map(|question| question.replace.clone());
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for going in model::going(screen) {
+            let row = Row { name: &going.name, quiet: &going.amounts, role: going.role };
+            let is_chosen = chosen.as_ref() == Some(&going.id);
+            if row_ui(ui, &row, is_chosen, &format!("{} goes", going.name)).clicked() {
+                goes(screen, state, going.id);
+            }
+        }
+    });
+}
+
+/// Another ingredient goes; what comes has to be chosen anew.
+fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
+    state.question = Some(Question {
+        recipe: screen.shown.recipe.clone(),
+        version: screen.shown.version.clone(),
+        replace: id.clone(),
+        with: id,
+        adjust: None,
+    });
+    state.find.clear();
+    state.found = 0;
+}
+
+fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
+    subheading(ui, "What comes");
+    let palette = theme::palette(ui.visuals());
+    let Some(question) = state.question.clone() else {
+        ui.label(RichText::new("First choose what goes.").color(palette.text_quiet));
+        return;
+    };
+    let role = role_of(screen, &question.replace);
+    let field = TextEdit::singleline(&mut state.find)
+        .hint_text("type a name, a brand or a role")
+        .desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name("Find what comes");
+    if response.changed() {
+        state.found = 0;
+    }
+    let found = model::coming(screen.book, &question.replace, role, &state.find);
+    move_by_keys(ui, &response, state, found.len());
+    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    let mut taken = found.get(state.found).filter(|_| entered).map(|ingredient| ingredient.id.clone());
+    ScrollArea::vertical().id_salt("what comes").max_height(LIST_HEIGHT).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (index, ingredient) in found.iter().enumerate() {
+            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient));
+            let row = Row { name: &name, quiet: &quiet, role: ingredient.role };
+            let has_keyboard = response.has_focus() && index == state.found;
+            if row_ui(ui, &row, has_keyboard, &format!("{name} comes")).clicked() {
+                taken = Some(ingredient.id.clone());
+            }
+        }
+        if found.is_empty() {
+            let words = "Nothing in this book is called so; a new ingredient can be added to the book first.";
+            ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+        }
+    });
+    if let Some(with) = taken {
+        let question = Question { with, adjust: None, ..question };
+        *state = SwapState { question: Some(question), show_version: state.show_version.take(), ..SwapState::default() };
+    }
+}
+
+fn move_by_keys(ui: &Ui, field: &Response, state: &mut SwapState, rows: usize) {
+    if !field.has_focus() {
+        return;
+    }
+    let (down, up) = ui.input(|input| (input.key_pressed(Key::ArrowDown), input.key_pressed(Key::ArrowUp)));
+    if down {
+        state.found = (state.found + 1).min(rows.saturating_sub(1));
+    } else if up {
+        state.found = state.found.saturating_sub(1);
+    }
+}
+
+fn role_of(screen: &Screen<'_>, id: &IngredientId) -> Role {
+    let line = screen.balance.resolved.lines().find(|line| line.ingredient == *id);
+    line.map_or(Role::Flavour, |line| line.role)
+}
+
+struct Row<'row> {
+    name: &'row str,
+    quiet: &'row str,
+    role: Role,
+}
+
+fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_chosen, accessible_name));
+    if !ui.is_rect_visible(rect) {
+        return response;
+    }
+    let painter = ui.painter();
+    if is_chosen {
+        painter.rect_filled(rect, grid::CORNER, palette.selection);
+    } else if response.hovered() || response.has_focus() {
+        painter.rect_filled(rect, grid::CORNER, palette.hover);
+    }
+    let mark = egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
+    painter.rect_filled(mark, 2.0, role_colour(palette, row.role));
+    let inner = rect.with_min_x(rect.left() + 16.0).with_max_x(rect.right() - grid::NEAR);
+    let builder = UiBuilder::new().max_rect(inner).layout(Layout::right_to_left(Align::Center));
+    let mut line = ui.new_child(builder);
+    let quiet = RichText::new(row.quiet).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    line.add(Label::new(quiet).selectable(false));
+    line.with_layout(Layout::left_to_right(Align::Center), |ui| {
+        ui.add(Label::new(RichText::new(row.name).color(palette.text_strong)).selectable(false).truncate());
+    });
+    response
+}
+
+/// What was chosen, in one line, and the way back to the lists.
+pub(super) fn chosen_ui(ui: &mut Ui, screen: &Screen<'_>, question: &Question, state: &mut SwapState) {
+    let palette = theme::palette(ui.visuals());
+    ui.horizontal_wrapped(|ui| {
+        let name = |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
+        ui.label(name(&question.replace).color(palette.text_quiet));
+        let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
+        icons::paint(ui.painter(), rect, Icon::Swap, palette.accent);
+        ui.label(name(&question.with).color(palette.text_strong));
+        ui.add_space(grid::NEAR);
+        if ui.button("Choose again").clicked() {
+            state.choosing = true;
+        }
+    });
+}
+
+/// Which lines may move: automatic, or up to two of the version's own.
+pub(super) fn may_move_ui(ui: &mut Ui, screen: &Screen<'_>, answer: &Answer, state: &mut SwapState) {
+    let Some(question) = state.question.as_mut() else { return };
+    let palette = theme::palette(ui.visuals());
+    let chosen: Vec<LineId> = question.adjust.clone().unwrap_or_default();
+    let automatic = model::automatic(screen, question, &answer.plain.resolved);
+    let mut wanted = question.adjust.clone();
+    ui.horizontal_wrapped(|ui| {
+        ui.label(RichText::new("may move").color(palette.text_quiet));
+        let label = if automatic.is_empty() {
+            "automatic".to_owned()
+        } else {
+            format!("automatic ({})", automatic.join(", "))
+        };
+        let mut is_automatic = question.adjust.is_none();
+        if ui.checkbox(&mut is_automatic, label).changed() {
+            wanted = if is_automatic { None } else { Some(Vec::new()) };
+        }
+        if question.adjust.is_none() {
+            return;
+        }
+        for line in model::movable(&answer.plain.resolved) {
+            let mut is_chosen = chosen.contains(&line.id);
+            let is_free = is_chosen || chosen.len() < MOST_LINES;
+            let name = ingredient_name(screen.book, &line.ingredient);
+            let checkbox = egui::Checkbox::new(&mut is_chosen, name);
+            if ui.add_enabled(is_free, checkbox).on_disabled_hover_text("two lines at most may move").changed() {
+                let mut lines = chosen.clone();
+                lines.retain(|id| *id != line.id);
+                if is_chosen {
+                    lines.push(line.id.clone());
+                }
+                wanted = Some(lines);
+            }
+        }
+    });
+    question.adjust = wanted;
+}

@@ -1,0 +1,187 @@
+//! What the swap area says, as plain values: what can be chosen, and changes in counter measures.
+
+use super::SwapState;
+use crate::balance::{Balance, Measurand};
+use crate::book::{Amount, Book, Ingredient, IngredientId, Line, LineId, Recipe, Resolved, Role};
+use crate::quantity::show_number;
+use crate::swap::{LineMove, Question, adjustable_lines, move_words};
+use crate::ui::Screen;
+use crate::ui::widgets::figure_list::{FigureRow, row};
+use crate::ui::wording::ingredient_name;
+
+/// The figures that a swap is judged by.
+pub(super) const FIGURES: [Measurand; 5] = [
+    Measurand::TotalSugar,
+    Measurand::Sweetness,
+    Measurand::ServingTemperature,
+    Measurand::Cost,
+    Measurand::EnergyKj,
+];
+
+/// Most lines that may move.
+pub(super) const MOST_LINES: usize = 2;
+
+/// An ingredient of the version, and how much of it there is.
+pub(super) struct Going {
+    pub(super) id: IngredientId,
+    pub(super) name: String,
+    pub(super) role: Role,
+    pub(super) amounts: String,
+}
+
+/// Keeps the question with the version in hand: another version asks anew, with the same ingredients where it has them.
+pub(super) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
+    let Some(question) = &mut state.question else { return };
+    if question.recipe == screen.shown.recipe && question.version == screen.shown.version {
+        return;
+    }
+    let has = screen.balance.resolved.lines().any(|line| line.ingredient == question.replace);
+    let asked = has.then(|| Question {
+        recipe: screen.shown.recipe.clone(),
+        version: screen.shown.version.clone(),
+        adjust: None,
+        ..question.clone()
+    });
+    let show_version = state.show_version.take();
+    *state = SwapState { question: asked, show_version, ..SwapState::default() };
+}
+
+/// The ingredients that can go, in the order of the lines, each once.
+pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
+    let mut going: Vec<Going> = Vec::new();
+    for line in screen.balance.resolved.lines() {
+        let amount = screen.book.amount_words(&line.amount);
+        match going.iter_mut().find(|known| known.id == line.ingredient) {
+            Some(known) => known.amounts = format!("{} + {amount}", known.amounts),
+            None => going.push(Going {
+                id: line.ingredient.clone(),
+                name: ingredient_name(screen.book, &line.ingredient),
+                role: line.role,
+                amounts: amount,
+            }),
+        }
+    }
+    going
+}
+
+/// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
+/// typed must be in the name, the brand or the word of the role.
+pub(super) fn coming<'book>(book: &'book Book, replace: &IngredientId, role: Role, typed: &str) -> Vec<&'book Ingredient> {
+    let wanted: Vec<String> = typed.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let mut found: Vec<&Ingredient> = book
+        .ingredients
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(|ingredient| ingredient.id != *replace)
+        .filter(|ingredient| {
+            let words = format!("{} {}", ingredient.full_name(), ingredient.role.word()).to_lowercase();
+            wanted.iter().all(|word| words.contains(word))
+        })
+        .collect();
+    found.sort_by_key(|ingredient| ingredient.role != role);
+    found
+}
+
+/// What is worth knowing of an ingredient before it is chosen.
+pub(super) fn facts(ingredient: &Ingredient) -> String {
+    use crate::book::Nutrient;
+    if ingredient.house_made.is_some() {
+        return format!("{}, made here", ingredient.role.word());
+    }
+    let sugars = match ingredient.composition.figures.get(&Nutrient::Sugars) {
+        Some(sugars) => format!("{} g sugars in 100", show_number(sugars.value, 0)),
+        None if matches!(ingredient.role, Role::Water | Role::Ice) => return ingredient.role.word().to_owned(),
+        None => "sugars not stated".to_owned(),
+    };
+    format!("{}, {sugars}", ingredient.role.word())
+}
+
+/// Lines that could be allowed to move: all whose amount is a number of something.
+pub(super) fn movable(resolved: &Resolved) -> impl Iterator<Item = &Line> {
+    resolved.lines().filter(|line| !line.amount.fills())
+}
+
+/// Names of the lines that move when nobody chooses.
+pub(super) fn automatic(screen: &Screen<'_>, question: &Question, plain: &Resolved) -> Vec<String> {
+    let replaced = |line: &&Line| line.ingredient == question.replace;
+    let swapped: Vec<LineId> =
+        screen.balance.resolved.lines().filter(replaced).map(|line| line.id.clone()).collect();
+    let by_default = Question { adjust: None, ..question.clone() };
+    adjustable_lines(screen.book, &by_default, plain, &swapped)
+        .iter()
+        .map(|adjustable| ingredient_name(screen.book, &adjustable.line.ingredient))
+        .collect()
+}
+
+/// What differs between two sets of lines, in counter measures: the swapped lines first.
+pub(super) fn changes_in_words(book: &Book, before: &Resolved, after: &Resolved) -> Vec<String> {
+    let mut swapped = Vec::new();
+    let mut moved = Vec::new();
+    let say = |id: &LineId, from: Option<&Amount>, to: Option<&Amount>| {
+        let line = LineMove { line: id.clone(), from: from.cloned(), to: to.cloned() };
+        move_words(book, &line, &[after, before])
+    };
+    for line in after.lines() {
+        match before.line(&line.id) {
+            None => moved.push(say(&line.id, None, Some(&line.amount))),
+            Some(old) if old.ingredient != line.ingredient => {
+                let side = |line: &Line| {
+                    format!("{} {}", ingredient_name(book, &line.ingredient), book.amount_words(&line.amount))
+                };
+                swapped.push(format!("{} → {}", side(old), side(line)));
+            }
+            Some(old) if old.amount != line.amount => {
+                moved.push(say(&line.id, Some(&old.amount), Some(&line.amount)));
+            }
+            Some(_) => {}
+        }
+    }
+    let gone = before.lines().filter(|line| after.line(&line.id).is_none());
+    moved.extend(gone.map(|line| say(&line.id, Some(&line.amount), None)));
+    swapped.extend(moved);
+    swapped
+}
+
+/// One figure of one of the three drinks.
+pub(super) struct Compared {
+    pub(super) row: FigureRow,
+    /// "+4.3"; `None` for the standard itself, and where one of the two is not known.
+    pub(super) change: Option<String>,
+}
+
+/// The figures of a drink against the standard's.
+pub(super) fn compared(screen: &Screen<'_>, balance: &Balance, standard: Option<&Balance>) -> Vec<Compared> {
+    let of = |measurand: Measurand| Compared {
+        row: row(screen.book, balance, screen.lens, measurand),
+        change: standard.and_then(|standard| change(balance, standard, measurand)),
+    };
+    FIGURES.into_iter().map(of).collect()
+}
+
+fn change(balance: &Balance, standard: &Balance, measurand: Measurand) -> Option<String> {
+    let difference = balance.figures.complete(measurand)? - standard.figures.complete(measurand)?;
+    let decimals = match measurand {
+        Measurand::Cost => 2,
+        Measurand::EnergyKj => 0,
+        _ => 1,
+    };
+    let text = show_number(difference, decimals);
+    let is_none = text.chars().all(|sign| matches!(sign, '0' | '.'));
+    Some(match (is_none, difference > 0.0) {
+        (true, _) => "the same".to_owned(),
+        (false, true) => format!("+{text}"),
+        (false, false) => text,
+    })
+}
+
+/// A name for the new version that no version has yet.
+pub(super) fn version_name(recipe: &Recipe, wanted: &str) -> String {
+    let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
+    let mut name = wanted.to_owned();
+    let mut number = 2_u32;
+    while is_taken(&name) {
+        name = format!("{wanted} {number}");
+        number += 1;
+    }
+    name
+}

@@ -1,0 +1,179 @@
+//! The list of figures: one grid for all of them, aligned at the decimal sign; a click tells why a number is what it is.
+
+mod model;
+mod rounding;
+
+pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
+pub use rounding::{Rounded, rounded, rounded_cost};
+
+use egui::{Align2, Color32, Popup, PopupCloseBehavior, Rect, Response, Role, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
+
+use super::why::why_ui;
+use crate::ui::screen::Screen;
+use crate::ui::theme::{self, Palette, TypeStyle, grid};
+use crate::ui::wording;
+
+/// Height of a row with one line of text, in points.
+const ROW: f32 = 6.0 * grid::STEP;
+/// Height of the line that says what is missing, in points.
+const GAP_LINE: f32 = 4.0 * grid::STEP;
+/// Room for the digits before the decimal sign, with "≥ ", in points.
+const BEFORE_DECIMAL: f32 = 11.0 * grid::STEP;
+/// Room for the decimals, in points.
+const DECIMALS: f32 = 9.5 * grid::STEP;
+/// Room for "± 0.12", in points.
+const UNCERTAINTY: f32 = 12.0 * grid::STEP;
+/// Room for the unit, in points.
+const UNIT: f32 = 15.0 * grid::STEP;
+/// Room for the figure in 100 ml, in points.
+const IN_100_ML: f32 = 17.0 * grid::STEP;
+/// From this width on there is a column per 100 ml, in points.
+const WIDE: f32 = 100.0 * grid::STEP;
+/// The widest list, in points: beyond it the eye loses the row.
+const MOST_WIDTH: f32 = 115.0 * grid::STEP;
+/// Width of the answer to "why this number", in points.
+const WHY_WIDTH: f32 = 100.0 * grid::STEP;
+
+/// All figures of the version in hand.
+pub fn figure_list_ui(ui: &mut Ui, screen: &Screen<'_>) {
+    let palette = theme::palette(ui.visuals());
+    let width = ui.available_width().min(MOST_WIDTH);
+    let columns = Columns::new(width);
+    ui.spacing_mut().item_spacing.y = 0.0;
+    for (index, group) in groups(screen.book, screen.balance, screen.lens).iter().enumerate() {
+        if index > 0 {
+            ui.add_space(grid::EASY);
+        }
+        group_header(ui, group.name, &columns, index == 0);
+        for row in &group.rows {
+            let response = row_ui(ui, row, &columns, palette);
+            Popup::from_toggle_button_response(&response)
+                .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
+                .width(WHY_WIDTH)
+                .accessible_name(format!("why {}", row.name))
+                .show(|ui| why_ui(ui, screen, row.measurand));
+        }
+    }
+    ui.add_space(grid::EASY);
+    claims_ui(ui, screen, palette, width);
+}
+
+fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
+    let claims = [
+        wording::vegan_words(screen.balance.vegan).to_owned(),
+        format!("allergens: {}", wording::allergen_words(screen.book, screen.balance)),
+    ];
+    ui.scope(|ui| {
+        ui.set_max_width(width);
+        for claim in claims {
+            ui.label(RichText::new(claim).color(palette.text_normal));
+            ui.add_space(grid::TIGHT);
+        }
+        let source = "By what the packs state; shared scoops, shakers and blenders carry traces.";
+        ui.label(RichText::new(source).text_style(TypeStyle::Small.into()).color(palette.text_quiet));
+    });
+}
+
+/// Where the columns stand, from the left edge of the list.
+struct Columns {
+    width: f32,
+    decimal: f32,
+    uncertainty: f32,
+    unit: f32,
+    in_100_ml: Option<f32>,
+}
+
+impl Columns {
+    fn new(width: f32) -> Self {
+        let is_wide = width >= WIDE;
+        let right = width - if is_wide { IN_100_ML } else { 0.0 };
+        let unit = right - UNIT;
+        let uncertainty = unit - UNCERTAINTY;
+        Self {
+            width,
+            decimal: uncertainty - DECIMALS,
+            uncertainty,
+            unit,
+            in_100_ml: is_wide.then_some(width - DECIMALS),
+        }
+    }
+}
+
+fn group_header(ui: &mut Ui, name: &str, columns: &Columns, is_first: bool) {
+    let (rect, response) = ui.allocate_exact_size(vec2(columns.width, ROW), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Heading, true, name));
+    let palette = theme::palette(ui.visuals());
+    let small = TypeStyle::Small.font_id();
+    let y = rect.center().y;
+    ui.painter().text(pos2(rect.left(), y), Align2::LEFT_CENTER, name, small.clone(), palette.text_quiet);
+    if columns.in_100_ml.is_some() && is_first {
+        let right = pos2(rect.right(), y);
+        ui.painter().text(right, Align2::RIGHT_CENTER, "in 100 ml", small, palette.text_quiet);
+    }
+}
+
+fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) -> Response {
+    let small = TypeStyle::Small.font_id();
+    let gap = row.gap().map(|gap| {
+        ui.painter().layout(gap.to_owned(), small.clone(), palette.text_quiet, columns.width - grid::EASY)
+    });
+    let gap_height = gap.as_ref().map_or(0.0, |gap| gap.size().y.max(GAP_LINE) + grid::TIGHT);
+    let (rect, response) = ui.allocate_exact_size(vec2(columns.width, ROW + gap_height), Sense::click());
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, row.words()));
+    if !ui.is_rect_visible(rect) {
+        return response;
+    }
+    let painter = ui.painter();
+    if response.hovered() || response.has_focus() {
+        painter.rect_filled(rect.expand2(vec2(grid::TIGHT, 0.0)), grid::CORNER, palette.hover);
+    } else if row.is_lens {
+        painter.rect_filled(rect.expand2(vec2(grid::TIGHT, 0.0)), grid::CORNER, palette.selection);
+    }
+    let line = Rect::from_min_size(rect.min, vec2(rect.width(), ROW));
+    let (style, colour) =
+        if row.is_lens { (TypeStyle::Strong, palette.text_strong) } else { (TypeStyle::Body, palette.text_normal) };
+    let y = line.center().y;
+    let name_room = Rect::from_min_max(line.min, pos2(rect.left() + columns.decimal - BEFORE_DECIMAL, line.bottom()));
+    painter.with_clip_rect(name_room.intersect(painter.clip_rect())).text(
+        pos2(rect.left(), y),
+        Align2::LEFT_CENTER,
+        &row.name,
+        style.font_id(),
+        colour,
+    );
+    if let Some(gap) = gap {
+        painter.galley(line.left_bottom(), gap, palette.text_quiet);
+    }
+    figure(ui, row, columns, line, style, colour);
+    response.on_hover_text("why this number")
+}
+
+fn figure(ui: &Ui, row: &FigureRow, columns: &Columns, line: Rect, style: TypeStyle, colour: Color32) {
+    let palette = theme::palette(ui.visuals());
+    let painter = ui.painter();
+    let y = line.center().y;
+    let at = |x: f32| pos2(line.left() + x, y);
+    let quiet = |x: f32, align: Align2, text: &str| {
+        painter.text(at(x), align, text, TypeStyle::Small.font_id(), palette.text_quiet);
+    };
+    let value = match &row.text {
+        FigureText::Known { value, .. } => value.clone(),
+        FigureText::AtLeast { value, .. } => format!("≥ {value}"),
+        FigureText::NotKnown { .. } => {
+            quiet(columns.decimal - BEFORE_DECIMAL + grid::EASY, Align2::LEFT_CENTER, "not known");
+            return;
+        }
+    };
+    let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
+    painter.text(at(columns.decimal), Align2::RIGHT_CENTER, whole, style.font_id(), colour);
+    painter.text(at(columns.decimal), Align2::LEFT_CENTER, decimals, style.font_id(), colour);
+    if let FigureText::Known { u: Some(u), .. } = &row.text {
+        quiet(columns.uncertainty, Align2::LEFT_CENTER, &format!("± {u}"));
+    }
+    quiet(columns.unit, Align2::LEFT_CENTER, &row.unit);
+    if let (Some(x), Some(value)) = (columns.in_100_ml, &row.in_100_ml) {
+        let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
+        quiet(x, Align2::RIGHT_CENTER, whole);
+        quiet(x, Align2::LEFT_CENTER, decimals);
+    }
+}

@@ -1,0 +1,192 @@
+//! The figures of a drink as they are listed: in which order, with which digits, and what stands where one is not known.
+
+use super::rounding::{rounded, rounded_cost};
+use crate::balance::{Balance, Lens, Measurand, Reported};
+use crate::book::{Book, Stage};
+use crate::quantity::show_number;
+use crate::ui::wording;
+
+/// Groups of figures, in the order in which they are read.
+const GROUPS: [(&str, &[Measurand]); 4] = [
+    (
+        "Taste",
+        &[
+            Measurand::TotalSugar,
+            Measurand::FreeSugars,
+            Measurand::Sweetness,
+            Measurand::Brix,
+            Measurand::TeaSolids,
+            Measurand::Acid,
+        ],
+    ),
+    (
+        "In the cup",
+        &[
+            Measurand::ServingTemperature,
+            Measurand::MinutesToDrinkable,
+            Measurand::Volume,
+            Measurand::Fill,
+            Measurand::Dilution,
+        ],
+    ),
+    (
+        "Nutrition",
+        &[
+            Measurand::EnergyKj,
+            Measurand::EnergyKcal,
+            Measurand::Fat,
+            Measurand::Saturates,
+            Measurand::Carbohydrate,
+            Measurand::Protein,
+            Measurand::Salt,
+            Measurand::Caffeine,
+        ],
+    ),
+    ("Cost", &[Measurand::Cost]),
+];
+
+/// What is said of one figure.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum FigureText {
+    /// A value.
+    Known {
+        /// In digits.
+        value: String,
+        /// Standard uncertainty in digits.
+        u: Option<String>,
+    },
+    /// The known part of a sum.
+    AtLeast {
+        /// In digits.
+        value: String,
+        /// "not stated: Velloom oat creamer".
+        gap: String,
+    },
+    /// No value.
+    NotKnown {
+        /// Why.
+        gap: String,
+    },
+}
+
+/// One row of the list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FigureRow {
+    /// What it is a figure of.
+    pub measurand: Measurand,
+    /// "sweetness at 58 °C".
+    pub name: String,
+    /// The figure.
+    pub text: FigureText,
+    /// Its unit.
+    pub unit: String,
+    /// The same in 100 ml, where that makes sense.
+    pub in_100_ml: Option<String>,
+    /// Whether it is what the person looks at.
+    pub is_lens: bool,
+}
+
+/// A group of rows.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FigureGroup {
+    /// Its name.
+    pub name: &'static str,
+    /// Its rows.
+    pub rows: Vec<FigureRow>,
+}
+
+/// The list of a drink, seen through a lens.
+pub fn groups(book: &Book, balance: &Balance, lens: Lens) -> Vec<FigureGroup> {
+    let row = |measurand: &Measurand| row(book, balance, lens, *measurand);
+    GROUPS.iter().map(|(name, of)| FigureGroup { name, rows: of.iter().map(row).collect() }).collect()
+}
+
+/// One row.
+pub fn row(book: &Book, balance: &Balance, lens: Lens, measurand: Measurand) -> FigureRow {
+    let unit = match measurand {
+        Measurand::Cost => book.settings.currency.clone(),
+        _ => measurand.unit().to_owned(),
+    };
+    FigureRow {
+        measurand,
+        name: name(balance, measurand),
+        text: text(book, measurand, &balance.reported(measurand)),
+        unit,
+        in_100_ml: in_100_ml(balance, measurand),
+        is_lens: lens.measurand() == measurand,
+    }
+}
+
+fn name(balance: &Balance, measurand: Measurand) -> String {
+    match measurand {
+        Measurand::Sweetness => {
+            format!("sweetness at {} °C", show_number(balance.drinking_temperature, 0))
+        }
+        Measurand::MinutesToDrinkable => {
+            format!("minutes until {} °C", show_number(balance.drinking_temperature, 0))
+        }
+        other => other.word().to_owned(),
+    }
+}
+
+fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
+    let gap = || match reported.reason {
+        Some(reason) => reason.to_owned(),
+        None => format!("not stated: {}", wording::names(book, &reported.missing)),
+    };
+    let rounded = |value, u| {
+        if measurand == Measurand::Cost { rounded_cost(value, u) } else { rounded(value, u) }
+    };
+    match reported.value {
+        Some(value) if reported.missing.is_empty() => {
+            let rounded = rounded(value, reported.u);
+            FigureText::Known { value: rounded.value, u: rounded.u }
+        }
+        Some(value) => FigureText::AtLeast { value: rounded(value, reported.u).value, gap: gap() },
+        None => FigureText::NotKnown { gap: gap() },
+    }
+}
+
+/// Per 100 ml of the mixed drink. With toppings in the cup that would be neither the drink's nor the whole's, so none is given.
+fn in_100_ml(balance: &Balance, measurand: Measurand) -> Option<String> {
+    let adds_up = matches!(measurand.unit(), "g" | "mg" | "kJ" | "kcal");
+    let only_drink = balance.lines.iter().all(|line| line.stage == Stage::Mixed);
+    if !adds_up || !only_drink {
+        return None;
+    }
+    let volume = balance.figures.complete(Measurand::Volume).filter(|volume| *volume > 0.0)?;
+    let value = balance.figures.complete(measurand)?;
+    let u = balance.reported(measurand).u;
+    Some(rounded(value / volume * 100.0, u.map(|u| u / volume * 100.0)).value)
+}
+
+impl FigureRow {
+    /// The row in one sentence.
+    pub fn words(&self) -> String {
+        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        match &self.text {
+            FigureText::Known { value, u: Some(u) } => format!("{}: {value}{unit}, ± {u}", self.name),
+            FigureText::Known { value, u: None } => format!("{}: {value}{unit}", self.name),
+            FigureText::AtLeast { value, gap } => format!("{}: at least {value}{unit}; {gap}", self.name),
+            FigureText::NotKnown { gap } => format!("{}: not known; {gap}", self.name),
+        }
+    }
+
+    /// "20.3 g", "≥ 12.3 g", "not known".
+    pub fn figure(&self) -> String {
+        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        match &self.text {
+            FigureText::Known { value, .. } => format!("{value}{unit}"),
+            FigureText::AtLeast { value, .. } => format!("≥ {value}{unit}"),
+            FigureText::NotKnown { .. } => "not known".to_owned(),
+        }
+    }
+
+    /// What is missing, if anything.
+    pub fn gap(&self) -> Option<&str> {
+        match &self.text {
+            FigureText::Known { .. } => None,
+            FigureText::AtLeast { gap, .. } | FigureText::NotKnown { gap } => Some(gap),
+        }
+    }
+}

@@ -1,0 +1,236 @@
+//! What the screens say of the engine's findings: causes of doubt, gaps, claims.
+
+use crate::balance::{Balance, Cause, Measurand, Sweet, Verdict};
+use crate::book::{Book, Evidence, IngredientId, LineId, MeasureId, Nutrient, VesselId};
+use crate::quantity::show_number;
+
+/// A cause of uncertainty in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CauseWords {
+    /// What is uncertain: "the pear pump with Tambrel pear syrup".
+    pub what: String,
+    /// What would narrow it: "weigh ten presses three times".
+    pub narrow: Option<String>,
+}
+
+/// Says a cause the way the counter would.
+pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords {
+    let words = |what: String, narrow: Option<&str>| CauseWords { what, narrow: narrow.map(str::to_owned) };
+    match cause {
+        Cause::Composition(id, nutrient) => composition_words(book, id, *nutrient),
+        Cause::SugarSplit(id) => {
+            let what = format!("how the sugars of {} divide", ingredient_name(book, id));
+            words(what, Some("ask the maker which sugars they are"))
+        }
+        Cause::Undeclared(id) => {
+            let what = format!("water and solids that the pack of {} leaves out", ingredient_name(book, id));
+            words(what, Some("ask for the specification sheet"))
+        }
+        Cause::Flavour(id, slot) => {
+            let flavour = balance.flavours.get(*slot).map_or("flavour", String::as_str);
+            let what = format!("how strong the {flavour} of {} is", ingredient_name(book, id));
+            words(what, Some("taste it side by side with the standard"))
+        }
+        Cause::HighPotency(id, _) => {
+            let what = format!("the sweetener in {}", ingredient_name(book, id));
+            words(what, Some("ask for the specification sheet"))
+        }
+        Cause::Density(id) => words(
+            format!("the density of {}", ingredient_name(book, id)),
+            Some("weigh 100 ml of it"),
+        ),
+        Cause::BulkDensity(id) => words(
+            format!("how densely {} lies in a measure", ingredient_name(book, id)),
+            Some("weigh level measures of it"),
+        ),
+        Cause::Calibration(measure, id) => calibration_words(book, measure, id),
+        Cause::Yield(id) => words(
+            format!("what a batch of {} yields", ingredient_name(book, id)),
+            Some("weigh the next three batches"),
+        ),
+        Cause::RoomTemperature => words("the temperature of the room".to_owned(), Some("read a thermometer")),
+        Cause::Temperature(id) => words(
+            format!("how warm {} comes to the counter", ingredient_name(book, id)),
+            Some("read a thermometer as it is poured"),
+        ),
+        Cause::VesselHeat(id) => words(
+            format!("the heat that {} takes", vessel_name(book, id)),
+            Some("weigh it empty and state what it is made of"),
+        ),
+        Cause::Cooling(id) => words(
+            format!("how fast {} cools", vessel_name(book, id)),
+            Some("time a full cup down to drinking temperature"),
+        ),
+        Cause::RelativeSweetness(sweet) => words(sweetness_words(*sweet, balance.drinking_temperature), None),
+        Cause::UseScatter(line) => scatter_words(book, balance, line),
+        Cause::Reading(line) => words(
+            format!("the scale or the eye at the mark, for {}", line_name(book, balance, line)),
+            None,
+        ),
+    }
+}
+
+fn composition_words(book: &Book, id: &IngredientId, nutrient: Nutrient) -> CauseWords {
+    let name = ingredient_name(book, id);
+    let figure = book.ingredient(id).and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
+    let (source, narrow) = match figure.map(|figure| figure.evidence) {
+        Some(Evidence::Label) => (" on the label", Some("ask for the specification sheet")),
+        Some(Evidence::SpecSheet) => (" on the specification sheet", None),
+        Some(Evidence::Measured) => (" as measured here", Some("measure it again")),
+        Some(Evidence::Published) => (" from a published table", Some("read the label of the pack")),
+        Some(Evidence::Assumed) => (", which is assumed", Some("read the label, or ask the maker")),
+        None => (", which is worked out from the rest", Some("ask for the specification sheet")),
+    };
+    CauseWords {
+        what: format!("the {} of {name}{source}", nutrient.word()),
+        narrow: narrow.map(str::to_owned),
+    }
+}
+
+fn calibration_words(book: &Book, measure: &MeasureId, id: &IngredientId) -> CauseWords {
+    let name = ingredient_name(book, id);
+    let Some(measure) = book.measure(measure) else {
+        return CauseWords { what: format!("the measure of {name}"), narrow: None };
+    };
+    let (_, uses) = measure.words();
+    let readings = measure.calibration(Some(id)).map_or(0, |calibration| calibration.readings);
+    let narrow = match readings {
+        0 => format!("nobody has weighed it: weigh ten {uses} three times"),
+        1 => format!("weighed once: weigh ten {uses} twice more"),
+        _ => format!("weigh ten {uses} three times more"),
+    };
+    CauseWords { what: format!("the {} with {name}", measure.name), narrow: Some(narrow) }
+}
+
+fn sweetness_words(sweet: Sweet, celsius: f64) -> String {
+    let word = sweet.word();
+    let verb = if matches!(sweet, Sweet::OtherSugar | Sweet::Polyol) { "are" } else { "is" };
+    format!("how sweet {word} {verb} at {} °C: published values disagree", show_number(celsius, 0))
+}
+
+fn scatter_words(book: &Book, balance: &Balance, line: &LineId) -> CauseWords {
+    CauseWords {
+        what: format!("the hand at the counter: one use is not quite like the next, for {}", line_name(book, balance, line)),
+        narrow: Some("level the measure, or weigh this line".to_owned()),
+    }
+}
+
+/// Brand and name of an ingredient; its id when it is no longer in the book.
+pub fn ingredient_name(book: &Book, id: &IngredientId) -> String {
+    book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
+}
+
+fn vessel_name(book: &Book, id: &VesselId) -> String {
+    book.vessel(id).map_or_else(|| id.to_string(), |vessel| format!("the {}", vessel.name))
+}
+
+fn line_name(book: &Book, balance: &Balance, line: &LineId) -> String {
+    let line = balance.resolved.line(line);
+    line.map_or_else(|| "a line".to_owned(), |line| ingredient_name(book, &line.ingredient))
+}
+
+/// "Velloom oat creamer and Ondry creamer".
+pub fn names(book: &Book, ids: &[IngredientId]) -> String {
+    let names: Vec<String> = ids.iter().map(|id| ingredient_name(book, id)).collect();
+    match names.split_last() {
+        Some((last, [])) => last.clone(),
+        Some((last, others)) => format!("{} and {last}", others.join(", ")),
+        None => String::new(),
+    }
+}
+
+/// The claim alone; what speaks against it is in the allergens.
+pub fn vegan_words(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Yes => "vegan by its ingredients",
+        Verdict::No => "not vegan",
+        Verdict::NotKnown => "vegan or not: not known, an ingredient does not state it",
+    }
+}
+
+/// The allergens of a drink, by what the packs say.
+pub fn allergen_words(book: &Book, balance: &Balance) -> String {
+    let summary = &balance.allergens;
+    let list = |set: &std::collections::BTreeSet<crate::book::Allergen>| {
+        set.iter().map(|allergen| allergen.word()).collect::<Vec<_>>().join(", ")
+    };
+    let mut parts = Vec::new();
+    if !summary.contains.is_empty() {
+        parts.push(format!("contains {}", list(&summary.contains)));
+    }
+    if !summary.may_contain.is_empty() {
+        parts.push(format!("may contain {}", list(&summary.may_contain)));
+    }
+    if !summary.not_stated.is_empty() {
+        let ids: Vec<IngredientId> = summary.not_stated.iter().cloned().collect();
+        parts.push(format!("not stated by {}", names(book, &ids)));
+    }
+    if parts.is_empty() { "no allergen is named on any pack".to_owned() } else { parts.join("; ") }
+}
+
+/// The figure of a composition that a figure of the drink is made of; `None` when it is made of several.
+pub fn nutrient_behind(measurand: Measurand) -> Option<Nutrient> {
+    Some(match measurand {
+        Measurand::TotalSugar | Measurand::FreeSugars | Measurand::Sweetness => Nutrient::Sugars,
+        Measurand::Fat | Measurand::Creaminess => Nutrient::Fat,
+        Measurand::Saturates => Nutrient::Saturates,
+        Measurand::Carbohydrate => Nutrient::Carbohydrate,
+        Measurand::Polyols => Nutrient::Polyols,
+        Measurand::Fibre => Nutrient::Fibre,
+        Measurand::Protein => Nutrient::Protein,
+        Measurand::Salt => Nutrient::Salt,
+        Measurand::Caffeine => Nutrient::Caffeine,
+        Measurand::TeaSolids | Measurand::TeaStrength => Nutrient::TeaSolids,
+        Measurand::Acid | Measurand::Acidity => Nutrient::Acid,
+        Measurand::Brix => Nutrient::Water,
+        _ => return None,
+    })
+}
+
+/// "label: Velloom oat drink": the ingredients of the drink grouped by the evidence of their figures, the strongest first.
+pub fn evidence_words(book: &Book, balance: &Balance, nutrient: Nutrient) -> Vec<String> {
+    Evidence::ALL
+        .into_iter()
+        .filter_map(|evidence| {
+            let mut ids: Vec<IngredientId> = Vec::new();
+            for line in &balance.lines {
+                let figure = book
+                    .ingredient(&line.ingredient)
+                    .and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
+                let matters = figure.is_some_and(|figure| figure.evidence == evidence && figure.value != 0.0);
+                if matters && !ids.contains(&line.ingredient) {
+                    ids.push(line.ingredient.clone());
+                }
+            }
+            (!ids.is_empty()).then(|| format!("{}: {}", evidence.word(), names(book, &ids)))
+        })
+        .collect()
+}
+
+/// The sum or law behind a figure, in a sentence.
+pub fn formula_words(measurand: Measurand) -> &'static str {
+    match measurand {
+        Measurand::Sweetness => {
+            "Each sugar's grams times how sweet it is at this temperature (sucrose is 1), per 100 ml of the mixed drink."
+        }
+        Measurand::ServingTemperature => {
+            "The temperature at which the heat of all lines, the ice, the cup and the shaker balances."
+        }
+        Measurand::MinutesToDrinkable => {
+            "Newton's law of cooling with the cup's own time, from the serving to the drinking temperature."
+        }
+        Measurand::Volume => "The volumes of water and dissolved solids at 20 °C, with the ice that has melted.",
+        Measurand::Fill => "Drink, toppings, foam and ice against what the cup holds to its rim.",
+        Measurand::Dilution => "Grams of water, molten ice and tea for each gram of everything else in the mixed drink.",
+        Measurand::Brix => "Soluble solids of the mixed drink, in percent of its mass.",
+        Measurand::EnergyKj | Measurand::EnergyKcal => {
+            "Carbohydrate, protein, fat, fibre and acid times the factors of Regulation (EU) 1169/2011, Annex XIV."
+        }
+        Measurand::Cost => {
+            "Each line's grams times the price of its pack, with what is lost, plus cup, closure and what goes with it."
+        }
+        Measurand::FreeSugars => "Of each line's sugars the part that counts as free: added, or in honey, syrup and juice.",
+        Measurand::TotalSugar => "Each line's grams times the sugars of its ingredient, added up.",
+        _ => "Each line's grams times the figure of its ingredient, added up.",
+    }
+}

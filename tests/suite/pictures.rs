@@ -1,0 +1,113 @@
+//! Pictures of the screens for the README: `EVENSIP_PICTURES=assets/pictures cargo test --test suite pictures`.
+
+use std::sync::Arc;
+
+use egui::vec2;
+use egui_kittest::Harness;
+use evensip::balance::Lens;
+use evensip::book::{LineId, RecipeId, VersionId};
+use evensip::ui::theme::{self, Appearance};
+use evensip::ui::{App, Opening};
+use evensip::workbench::{NoPicker, Shown};
+
+use crate::picture::{CpuRenderer, keep};
+
+/// What a picture shows.
+struct Shot {
+    name: &'static str,
+    size: [f32; 2],
+    appearance: Appearance,
+    recipe: &'static str,
+    version: Option<&'static str>,
+    line: Option<&'static str>,
+    lens: Lens,
+}
+
+const WIDE: [f32; 2] = [1920.0, 1080.0];
+const NARROW: [f32; 2] = [1024.0, 700.0];
+const MIDDLE: [f32; 2] = [1360.0, 860.0];
+
+const SHOTS: [Shot; 6] = [
+    Shot {
+        name: "recipe-light-wide",
+        size: WIDE,
+        appearance: Appearance::Light,
+        recipe: "hazelthwaite",
+        version: Some("ketterby"),
+        line: Some("sweetener"),
+        lens: Lens::Sugar,
+    },
+    Shot {
+        name: "recipe-dark-wide",
+        size: WIDE,
+        appearance: Appearance::Dark,
+        recipe: "ninebell",
+        version: Some("agar"),
+        line: None,
+        lens: Lens::Cost,
+    },
+    Shot {
+        name: "recipe-light-narrow",
+        size: NARROW,
+        appearance: Appearance::Light,
+        recipe: "hazelthwaite",
+        version: None,
+        line: Some("sweetener"),
+        lens: Lens::Sugar,
+    },
+    Shot {
+        name: "recipe-dark-narrow",
+        size: NARROW,
+        appearance: Appearance::Dark,
+        recipe: "copper-plum",
+        version: Some("milk"),
+        line: None,
+        lens: Lens::Heat,
+    },
+    Shot {
+        name: "recipe-light-middle",
+        size: MIDDLE,
+        appearance: Appearance::Light,
+        recipe: "ninebell",
+        version: None,
+        line: Some("pearls"),
+        lens: Lens::Uncertainty,
+    },
+    Shot {
+        name: "recipe-dark-middle",
+        size: MIDDLE,
+        appearance: Appearance::Dark,
+        recipe: "quillmere",
+        version: None,
+        line: None,
+        lens: Lens::Sweetness,
+    },
+];
+
+fn harness(shot: &Shot) -> Harness<'static, App> {
+    let mut harness = Harness::builder()
+        .with_size(vec2(shot.size[0], shot.size[1]))
+        .renderer(CpuRenderer::default())
+        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
+    let view = harness.state_mut().view_mut();
+    view.appearance = shot.appearance;
+    view.lens = shot.lens;
+    view.show(Shown {
+        recipe: RecipeId::new(shot.recipe).unwrap(),
+        version: shot.version.map(|version| VersionId::new(version).unwrap()),
+    });
+    view.line_in_hand = shot.line.map(|line| LineId::new(line).unwrap());
+    theme::apply(&harness.ctx, shot.appearance);
+    harness.run();
+    harness
+}
+
+#[test]
+fn the_screens_of_the_readme_are_drawn() {
+    for shot in &SHOTS {
+        let mut harness = harness(shot);
+        if std::env::var_os("EVENSIP_PICTURES").is_some() {
+            keep(&harness.render().expect("meshes only"), shot.name);
+        }
+    }
+}

@@ -1,0 +1,293 @@
+//! The window from outside: what a person with a keyboard, a mouse or a screen reader finds and does.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use egui::{Key, Modifiers, Role, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use evensip::book::{LineId, RecipeId, State, VersionId};
+use evensip::ui::theme::{self, Appearance};
+use evensip::ui::{App, Opening};
+use evensip::workbench::{FilePicker, NoPicker, PickRequest, Shown};
+
+/// Always picks the same file.
+struct Picks(PathBuf);
+
+impl FilePicker for Picks {
+    fn pick(&self, _: PickRequest, _: Option<&Path>) -> Option<PathBuf> {
+        Some(self.0.clone())
+    }
+}
+
+type Window = Harness<'static, App>;
+
+fn window_of(size: [f32; 2], path: Option<PathBuf>, picker: Arc<dyn FilePicker>) -> Window {
+    let mut window = Harness::builder()
+        .with_size(vec2(size[0], size[1]))
+        .build_eframe(|cc| App::with_picker(cc, Opening { path }, picker));
+    window.run();
+    window
+}
+
+fn window() -> Window {
+    window_of([1360.0, 860.0], None, Arc::new(NoPicker))
+}
+
+fn show(window: &mut Window, recipe: &str, version: Option<&str>) {
+    let version = version.map(|version| VersionId::new(version).unwrap());
+    window.state_mut().view_mut().show(Shown { recipe: RecipeId::new(recipe).unwrap(), version });
+    window.run();
+}
+
+fn type_into(window: &mut Window, field: &str, text: &str) {
+    window.get_by_label(field).focus();
+    window.run();
+    window.get_by_label(field).type_text(text);
+    window.run();
+}
+
+fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
+    window.key_press_modifiers(modifiers, key);
+    window.run();
+}
+
+fn click(window: &mut Window, label: &str) {
+    window.get_by_role_and_label(Role::Button, label).click();
+    window.run();
+}
+
+/// Sugar of the version in hand, g.
+fn sugar(window: &mut Window) -> f64 {
+    let workbench = window.state().workbench();
+    let shown = window.state().view().shown_in(workbench.book()).unwrap();
+    let recipe = workbench.book().recipe(&shown.recipe).unwrap();
+    let balance = evensip::balance::balance_version(workbench.book(), recipe, shown.version.as_ref()).unwrap();
+    balance.figures.get(evensip::balance::Measurand::TotalSugar).unwrap()
+}
+
+#[test]
+fn a_changed_amount_changes_the_sugar_on_the_screen_and_undo_brings_it_back() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    let before = sugar(&mut window);
+    type_into(&mut window, "Amount of House sweetener", "2");
+    let after = sugar(&mut window);
+    assert!(after > before + 5.0, "{before} and then {after}");
+    assert!(window.query_by_label("unsaved").is_some());
+    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert!((sugar(&mut window) - before).abs() < 1e-9);
+    assert!(window.query_by_label("unsaved").is_none());
+}
+
+#[test]
+fn typing_an_amount_is_one_step_named_in_the_tooltip() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    for text in ["1", "5", " ", "ml"] {
+        window.get_by_label("Amount of House sweetener").focus();
+        window.run();
+        window.get_by_label("Amount of House sweetener").type_text(text);
+        window.run();
+    }
+    assert_eq!(window.state().workbench().undo_label(), Some("change the amount of House sweetener"));
+    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert_eq!(window.state().workbench().undo_label(), None);
+}
+
+#[test]
+fn nonsense_stays_in_the_field_as_a_marked_draft_and_changes_nothing() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    let stamp = window.state().workbench().stamp();
+    type_into(&mut window, "Amount of House sweetener", "a good deal");
+    assert_eq!(window.state().workbench().stamp(), stamp);
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert_eq!(window.get_by_label("Amount of House sweetener").value().as_deref(), Some("a good deal"));
+    assert!(window.query_by_label_contains("not taken over").is_some());
+}
+
+#[test]
+fn escape_lets_a_draft_go() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    type_into(&mut window, "Amount of House sweetener", "a good deal");
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    assert_eq!(window.get_by_label("Amount of House sweetener").value().as_deref(), Some("1 spoon"));
+    assert!(window.query_by_label_contains("not taken over").is_none());
+}
+
+#[test]
+fn a_change_to_an_approved_version_goes_into_a_new_draft_that_is_shown() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    let before = window.state().workbench().book().recipe(&RecipeId::new("hazelthwaite").unwrap()).unwrap().clone();
+    type_into(&mut window, "Amount of House sweetener", "2");
+    let shown = window.state().view().shown_in(window.state().workbench().book()).unwrap();
+    let after = window.state().workbench().book().recipe(&shown.recipe).unwrap().clone();
+    let draft = shown.version.expect("the draft is shown");
+    assert_eq!(after.version(&draft).unwrap().state, State::Draft);
+    assert_eq!((&after.entries, &after.approvals), (&before.entries, &before.approvals));
+}
+
+#[test]
+fn saved_and_opened_again_the_file_has_the_same_bytes() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("book.ron");
+    let mut window = window_of([1360.0, 860.0], None, Arc::new(Picks(path.clone())));
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    type_into(&mut window, "Amount of House sweetener", "2");
+    press(&mut window, Modifiers::COMMAND, Key::S);
+    window.get_by_label("Path to save to").focus();
+    window.run();
+    window.get_by_label("Path to save to").type_text(&path.display().to_string());
+    window.run();
+    click(&mut window, "Save here");
+    let first = std::fs::read(&path).unwrap();
+    assert!(window.query_by_label("unsaved").is_none());
+    let again = folder.path().join("again.ron");
+    let mut second = window_of([1360.0, 860.0], Some(path), Arc::new(NoPicker));
+    press(&mut second, Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
+    second.get_by_label("Path to save to").focus();
+    second.run();
+    press(&mut second, Modifiers::COMMAND, Key::A);
+    second.get_by_label("Path to save to").type_text(&again.display().to_string());
+    second.run();
+    click(&mut second, "Save here");
+    assert_eq!(std::fs::read(&again).unwrap(), first);
+}
+
+#[test]
+fn the_dialog_of_the_system_is_asked_on_a_wish() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("picked.ron");
+    let mut window = window_of([1360.0, 860.0], None, Arc::new(Picks(path.clone())));
+    press(&mut window, Modifiers::COMMAND, Key::S);
+    click(&mut window, "Browse…");
+    for _ in 0..200 {
+        if path.exists() {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(5));
+        window.run();
+    }
+    assert!(path.exists());
+}
+
+#[test]
+fn a_file_that_is_no_book_leaves_the_sample_open_and_says_why() {
+    let mut window = window_of([1360.0, 860.0], Some(PathBuf::from("/no/such/book.ron")), Arc::new(NoPicker));
+    window.run();
+    assert!(window.query_by_label_contains("/no/such/book.ron").is_some());
+    assert!(window.query_by_label_contains("Hazelthwaite, approved").is_some());
+}
+
+#[test]
+fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    type_into(&mut window, "Amount of House sweetener", "2");
+    press(&mut window, Modifiers::COMMAND, Key::N);
+    assert!(window.query_by_label_contains("has unsaved changes").is_some());
+    click(&mut window, "Stay");
+    assert!(window.query_by_label_contains("has unsaved changes").is_none());
+    assert!(window.query_by_label("Amount of House sweetener").is_some());
+    press(&mut window, Modifiers::COMMAND, Key::N);
+    click(&mut window, "Discard");
+    assert!(window.state().workbench().book().recipes.is_empty());
+    assert!(window.query_by_label("Nothing on the menu yet").is_some());
+}
+
+#[test]
+fn the_engine_rests_while_nothing_changes_and_is_asked_once_for_version_and_standard_after_an_edit() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    let before = window.state().workbench().engine_calls();
+    for _ in 0..100 {
+        window.step();
+    }
+    assert_eq!(window.state().workbench().engine_calls(), before);
+    type_into(&mut window, "Amount of House sweetener", "2");
+    assert_eq!(window.state().workbench().engine_calls(), before + 2);
+}
+
+#[test]
+fn arrows_move_through_the_lines_and_typing_replaces_the_amount() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    assert_eq!(window.state().view().line_in_hand, LineId::new("sweetener").ok());
+    window.event(egui::Event::Text("3".to_owned()));
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert_eq!(window.get_by_label("Amount of House sweetener").value().as_deref(), Some("3 spoons"));
+    press(&mut window, Modifiers::NONE, Key::Delete);
+    assert!(window.query_by_label("Amount of House sweetener").is_none());
+}
+
+#[test]
+fn an_ingredient_is_found_and_added_with_the_keyboard_alone() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    window.get_by_label("Find an ingredient").type_text("hazelnut");
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(window.query_by_label("Amount of Hazelnut syrup").is_some());
+}
+
+#[test]
+fn a_line_is_moved_with_the_keyboard() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    press(&mut window, Modifiers::ALT, Key::ArrowDown);
+    let workbench = window.state().workbench();
+    let shown = window.state().view().shown_in(workbench.book()).unwrap();
+    let recipe = workbench.book().recipe(&shown.recipe).unwrap();
+    let resolved = evensip::book::resolve(recipe, shown.version.as_ref()).0;
+    assert_eq!(resolved.entries[1].id().as_str(), "powder");
+}
+
+#[test]
+fn a_sweetener_says_where_it_is_edited_what_the_same_spoon_would_hold_of_the_other_form() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    window.get_by_label("Amount of House sweetener").focus();
+    window.run();
+    let words = window.get_by_label_contains("the same spoon");
+    let words = words.value().unwrap_or_default() + &words.accesskit_node().label().unwrap_or_default();
+    assert!(words.contains("syrup 7.5 g") && words.contains("crystals 5.9 g"), "{words}");
+}
+
+#[test]
+fn an_approval_asks_who_and_sets_the_standard() {
+    let mut window = window();
+    show(&mut window, "quillmere", None);
+    click(&mut window, "Approve this version…");
+    window.get_by_label("Approved by").focus();
+    window.run();
+    window.get_by_label("Approved by").type_text("Maren");
+    window.run();
+    click(&mut window, "Approve");
+    let recipe = window.state().workbench().book().recipe(&RecipeId::new("quillmere").unwrap()).unwrap().clone();
+    assert_eq!((recipe.state, recipe.approvals.len()), (State::Approved, 1));
+}
+
+#[test]
+fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
+    for appearance in [Appearance::Light, Appearance::Dark] {
+        for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
+            let mut window = window_of(size, None, Arc::new(NoPicker));
+            theme::apply(&window.ctx, appearance);
+            let book = window.state().workbench().book().clone();
+            for recipe in &book.recipes {
+                let versions = std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.as_str())));
+                for version in versions {
+                    show(&mut window, recipe.id.as_str(), version);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,317 @@
+//! The painted widgets: what they say to a screen reader, what they do when clicked, and their pictures.
+
+use std::sync::Arc;
+
+use eframe::egui::{self, Vec2, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable as _;
+use evensip::balance::{Balance, Lens, Measurand};
+use evensip::book::{Book, IngredientId, LineId, Recipe, RecipeId, VersionId};
+use evensip::ui::theme::{self, Appearance};
+use evensip::edit::{self, Edit};
+use evensip::swap::{Question, answer};
+use evensip::ui::{Screen, swap_area, widgets};
+use evensip::workbench::{Action, Shown, Standard, Workbench};
+
+use crate::picture::{CpuRenderer, keep};
+
+/// One version of a sample drink with everything that a view reads.
+pub(crate) struct Scene {
+    pub(crate) book: Arc<Book>,
+    pub(crate) recipe: Arc<Recipe>,
+    pub(crate) shown: Shown,
+    pub(crate) balance: Arc<Balance>,
+    pub(crate) standard: Option<Standard>,
+    pub(crate) lens: Lens,
+    pub(crate) lit: Option<LineId>,
+}
+
+impl Scene {
+    pub(crate) fn new(recipe: &str, version: Option<&str>) -> Self {
+        let mut workbench = Workbench::with_sample();
+        let id = RecipeId::new(recipe).unwrap();
+        let version = version.map(|version| VersionId::new(version).unwrap());
+        let balance = workbench.balance(&id, version.as_ref()).expect(recipe);
+        let standard = workbench.standard(&id, version.as_ref());
+        let book = workbench.book().clone();
+        let recipe = book.recipe(&id).expect("named above").clone();
+        let shown = Shown { recipe: id, version };
+        Self { book, recipe, shown, balance, standard, lens: Lens::Sugar, lit: None }
+    }
+
+    pub(crate) fn screen(&self) -> Screen<'_> {
+        Screen {
+            book: &self.book,
+            shown: &self.shown,
+            recipe: &self.recipe,
+            balance: &self.balance,
+            standard: self.standard.as_ref(),
+            findings: &[],
+            lens: self.lens,
+            lit: self.lit.as_ref(),
+        }
+    }
+}
+
+/// A picture of what `content` draws, in both appearances.
+fn pictures(name: &str, size: Vec2, mut content: impl FnMut(&mut egui::Ui)) {
+    if std::env::var_os("EVENSIP_PICTURES").is_none() {
+        return;
+    }
+    for (appearance, suffix) in [(Appearance::Light, "day"), (Appearance::Dark, "night")] {
+        let mut harness = Harness::builder()
+            .with_size(size)
+            .with_theme(match appearance {
+                Appearance::Light => egui::Theme::Light,
+                Appearance::Dark => egui::Theme::Dark,
+            })
+            .with_context_setup(theme::install)
+            .renderer(CpuRenderer::default())
+            .build_ui(|ui| {
+                let fill = theme::palette(ui.visuals()).ground;
+                ui.painter().rect_filled(ui.ctx().content_rect(), 0.0, fill);
+                content(ui);
+            });
+        harness.run();
+        keep(&harness.render().expect("meshes only"), &format!("{name}-{suffix}"));
+    }
+}
+
+#[test]
+fn pictures_of_the_level() {
+    let iced = Scene::new("hob-and-ember", Some("iced"));
+    let oat = Scene::new("hob-and-ember", Some("oat"));
+    for (name, scene) in [("iced", &iced), ("oat", &oat)] {
+        let difference = scene.standard.as_ref().expect("approved").difference.clone();
+        for width in [300.0_f32, 480.0, 700.0] {
+            pictures(&format!("level-{name}-{width}"), vec2(width + 16.0, 330.0), |ui| {
+                widgets::level_ui(ui, &difference, "the standard of 2026-05-04");
+                widgets::level_strip_ui(ui, &difference, "the standard of 2026-05-04");
+            });
+        }
+    }
+}
+
+#[test]
+fn pictures_of_the_cup() {
+    for (recipe, version) in [
+        ("hob-and-ember", None),
+        ("hob-and-ember", Some("iced")),
+        ("hob-and-ember", Some("oat")),
+        ("ninebell", None),
+        ("copper-plum", None),
+        ("quillmere", None),
+    ] {
+        let scene = Scene::new(recipe, version);
+        let name = format!("cup-{recipe}-{}", version.unwrap_or("plain"));
+        pictures(&name, vec2(396.0, 346.0), |ui| {
+            widgets::cup_ui(ui, &scene.screen(), vec2(380.0, 330.0));
+        });
+    }
+    let scene = Scene::new("ninebell", None);
+    pictures("cup-small", vec2(196.0, 246.0), |ui| {
+        widgets::cup_ui(ui, &scene.screen(), vec2(180.0, 230.0));
+    });
+}
+
+#[test]
+fn pictures_of_the_figures() {
+    for (recipe, version, size) in [
+        ("hob-and-ember", None, vec2(580.0, 700.0)),
+        ("hob-and-ember", Some("oat"), vec2(340.0, 1000.0)),
+    ] {
+        let scene = Scene::new(recipe, version);
+        pictures(&format!("figures-{}", version.unwrap_or("plain")), size, |ui| {
+            widgets::figure_list_ui(ui, &scene.screen());
+        });
+    }
+    let scene = Scene::new("pear-drift", None);
+    for measurand in [Measurand::Sweetness, Measurand::ServingTemperature, Measurand::Cost] {
+        pictures(&format!("why-{}", measurand.word()), vec2(420.0, 420.0), |ui| {
+            widgets::why_ui(ui, &scene.screen(), measurand);
+        });
+    }
+}
+
+fn question(scene: &Scene, replace: &str, with: &str) -> Question {
+    Question {
+        recipe: scene.shown.recipe.clone(),
+        version: scene.shown.version.clone(),
+        replace: IngredientId::new(replace).unwrap(),
+        with: IngredientId::new(with).unwrap(),
+        adjust: None,
+    }
+}
+
+#[test]
+fn pictures_of_the_swap_area() {
+    let scene = Scene::new("hob-and-ember", None);
+    let asked = [
+        ("empty", None),
+        ("goes", Some(question(&scene, "tambrel-chestnut", "tambrel-chestnut"))),
+        ("answer", Some(question(&scene, "tambrel-chestnut", "ketterby-chestnut"))),
+        ("gap", Some(question(&scene, "ondry-creamer", "velloom-oat-creamer"))),
+    ];
+    for (name, question) in asked {
+        let answer = question.as_ref().and_then(|question| answer(&scene.book, question));
+        for size in [vec2(560.0, 1100.0), vec2(1150.0, 760.0)] {
+            let mut state = swap_area::SwapState { question: question.clone(), ..Default::default() };
+            pictures(&format!("swap-{name}-{}", size.x), size, |ui| {
+                swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), &mut state, &mut Vec::new());
+            });
+        }
+    }
+}
+
+/// The swap area of a scene that is answered in every frame, as the window does it.
+struct Swapping {
+    scene: Scene,
+    state: swap_area::SwapState,
+    actions: Vec<Action>,
+}
+
+fn swapping(scene: Scene) -> Harness<'static, Swapping> {
+    let swapping = Swapping { scene, state: Default::default(), actions: Vec::new() };
+    Harness::builder().with_size(vec2(1150.0, 1000.0)).with_context_setup(theme::install).build_ui_state(
+        |ui, Swapping { scene, state, actions }| {
+            let answer = state.question.as_ref().and_then(|question| answer(&scene.book, question));
+            swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), state, actions);
+        },
+        swapping,
+    )
+}
+
+/// A harness in which chestnut powder of one brand has been swapped for the other.
+fn swapped() -> Harness<'static, Swapping> {
+    let mut harness = swapping(Scene::new("hob-and-ember", None));
+    harness.get_by_label("Tambrel chestnut powder goes").click();
+    harness.run();
+    harness.get_by_label("Find what comes").focus();
+    harness.run();
+    harness.get_by_label("Find what comes").type_text("ketterby chest");
+    harness.run();
+    harness.get_by_label("Ketterby chestnut powder comes").click();
+    harness.run();
+    harness.run();
+    harness
+}
+
+#[test]
+fn an_empty_swap_says_what_to_do() {
+    let harness = swapping(Scene::new("hob-and-ember", None));
+    assert!(harness.query_by_label_contains("Choose what goes and what comes instead").is_some());
+    assert!(harness.query_by_label("First choose what goes.").is_some());
+}
+
+#[test]
+fn ingredients_of_the_same_role_are_offered_first() {
+    let mut harness = swapping(Scene::new("hob-and-ember", None));
+    harness.get_by_label("Ondry non-dairy creamer goes").click();
+    harness.run();
+    let top = |name: &str| harness.get_by_label(name).rect().top();
+    assert!(top("Velloom rice creamer comes") < top("Black tea, brewed comes"));
+    assert!(harness.query_by_label("Ondry non-dairy creamer comes").is_none());
+}
+
+#[test]
+fn a_suggestion_is_read_in_counter_measures_and_kept_as_a_new_version() {
+    let mut harness = swapped();
+    assert!(harness.query_by_label_contains("Ketterby chestnut powder by equal measures gives").is_some());
+    let change = "Tambrel chestnut powder 2½ scoops → Ketterby chestnut powder 2 scoops";
+    assert!(harness.query_by_label(change).is_some(), "{change}");
+    assert!(harness.query_all_by_label_contains("Level against the standard").count() >= 3);
+    harness.get_by_label("Keep as new version").click();
+    harness.run();
+    let Swapping { scene, state, actions } = harness.state();
+    let [Action::Edit { edits, .. }] = actions.as_slice() else { panic!("{actions:?}") };
+    let [edit @ Edit::AddVersion { version, .. }] = edits.as_slice() else { panic!("{edits:?}") };
+    assert_eq!(version.name, "with Ketterby chestnut powder 2");
+    assert_eq!(state.show_version.as_ref(), Some(&version.id));
+    let after = edit::apply(&scene.book, edit).expect("the recipe is there");
+    let before = scene.recipe.as_ref();
+    let kept = after.recipe(&before.id).expect("still there");
+    assert_eq!(kept.entries, before.entries);
+    assert_eq!(kept.approvals, before.approvals);
+    assert_eq!(kept.versions.len(), before.versions.len() + 1);
+}
+
+#[test]
+fn the_plain_swap_can_be_kept_under_a_name_of_its_own() {
+    let mut harness = swapped();
+    harness.get_by_label("Keep the plain swap").click();
+    harness.run();
+    let [Action::Edit { edits, .. }] = harness.state().actions.as_slice() else { panic!("one edit") };
+    let [Edit::AddVersion { version, .. }] = edits.as_slice() else { panic!("{edits:?}") };
+    assert_eq!(version.name, "Ketterby chestnut powder, equal measures");
+}
+
+#[test]
+fn a_gap_gives_its_reason_and_nothing_to_keep_but_the_plain_swap() {
+    let mut harness = swapping(Scene::new("hob-and-ember", None));
+    harness.state_mut().state.question =
+        Some(question(&harness.state().scene, "ondry-creamer", "velloom-oat-creamer"));
+    harness.run();
+    assert!(harness.query_by_label_contains("No suggestion: the sweetness of the swap is not known").is_some());
+    assert!(harness.query_by_label("Keep as new version").is_none());
+    assert!(harness.query_by_label_contains("sweetness: not known").is_some());
+}
+
+#[test]
+fn two_lines_at_most_may_move() {
+    let mut harness = swapped();
+    harness.get_by_label_contains("automatic (").click();
+    harness.run();
+    for line in ["Ketterby chestnut powder", "Tambrel pear syrup"] {
+        harness.get_by(|node| node.role() == egui::Role::CheckBox && node.label().as_deref() == Some(line)).click();
+        harness.run();
+    }
+    let adjust = harness.state().state.question.as_ref().and_then(|question| question.adjust.clone());
+    assert_eq!(adjust.map(|lines| lines.len()), Some(2));
+    let third = harness
+        .get_by(|node| node.role() == egui::Role::CheckBox && node.label().as_deref() == Some("Water"));
+    assert!(third.accesskit_node().is_disabled());
+}
+
+#[test]
+fn the_level_tells_every_axis_in_words() {
+    let scene = Scene::new("hob-and-ember", Some("oat"));
+    let difference = scene.standard.as_ref().expect("approved").difference.clone();
+    let harness = Harness::builder().with_context_setup(theme::install).build_ui(|ui| {
+        widgets::level_ui(ui, &difference, "the standard");
+    });
+    let words = harness.get_by_label_contains("Level against the standard").label().expect("a label");
+    assert!(words.contains("sweetness: not known"), "{words}");
+    for axis in &difference.axes {
+        assert!(words.contains(axis.axis.word()), "{words}");
+    }
+}
+
+#[test]
+fn a_click_on_a_layer_goes_to_its_line() {
+    let scene = Scene::new("ninebell", None);
+    let clicked: Option<LineId> = None;
+    let mut harness = Harness::builder().with_size(vec2(420.0, 360.0)).with_context_setup(theme::install).build_ui_state(
+        |ui, clicked: &mut Option<LineId>| {
+            if let Some(line) = widgets::cup_ui(ui, &scene.screen(), vec2(400.0, 330.0)) {
+                *clicked = Some(line);
+            }
+        },
+        clicked,
+    );
+    harness.get_by_label_contains("go to Pearls").click();
+    harness.run();
+    assert_eq!(harness.state().as_ref().map(LineId::as_str), Some("pearls"));
+}
+
+#[test]
+fn a_partial_figure_is_a_lower_bound_with_the_name_of_the_gap() {
+    let scene = Scene::new("hob-and-ember", Some("oat"));
+    let mut harness = Harness::builder().with_size(vec2(440.0, 1000.0)).with_context_setup(theme::install).build_ui(|ui| {
+        widgets::figure_list_ui(ui, &scene.screen());
+    });
+    let sugar = harness.get_by_label_contains("total sugar: at least");
+    assert!(sugar.label().is_some_and(|words| words.contains("not stated: Velloom oat creamer")));
+    sugar.click();
+    harness.run();
+    assert!(harness.query_by_label_contains("What makes it uncertain").is_some());
+}
