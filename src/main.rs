@@ -1,11 +1,36 @@
 //! Evensip: arguments, then a command or the window.
 
+use std::path::PathBuf;
 use std::process::ExitCode;
 
+use anyhow::{Context as _, ensure};
 use clap::Parser as _;
-use evensip::command_line::{self, Arguments};
+use evensip::command_line::{self, Arguments, complain};
+use evensip::ui::{self, Opening};
 
 fn main() -> ExitCode {
     let arguments = Arguments::parse();
-    arguments.command.map_or(ExitCode::SUCCESS, command_line::run)
+    if let Some(command) = arguments.command {
+        return command_line::run(command);
+    }
+    match open_window(arguments.book) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            complain(&format!("{error:#}"));
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn open_window(book: Option<PathBuf>) -> anyhow::Result<()> {
+    if let Some(path) = &book {
+        ensure!(
+            path.exists(),
+            "there is no book `{}`; the commands are `evensip check`, `evensip balance` and `evensip swap` (see `evensip --help`)",
+            path.display()
+        );
+    }
+    ui::run(Opening { path: book }).context(
+        "the window needs a display; without one use `evensip check`, `evensip balance` or `evensip swap` (see `evensip --help`)",
+    )
 }

@@ -6,6 +6,7 @@
 //! when none is stated) and undeclared solids.
 
 use super::cause::Cause;
+use super::label::Label;
 use super::mix::{Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
 use super::physics::liquid_volume;
 use crate::book::{
@@ -74,21 +75,6 @@ pub struct PerGram {
     pub sensitivities: Vec<Sensitivity>,
 }
 
-/// The figures of a label as plain numbers per 100 g, so that one can be moved and the mix made again.
-#[derive(Clone, Copy)]
-struct Label {
-    stated: [Option<f64>; Nutrient::ALL.len()],
-    moisture: f64,
-    split_shift: f64,
-    undeclared_as_solids: f64,
-}
-
-impl Label {
-    fn get(&self, nutrient: Nutrient) -> Option<f64> {
-        self.stated[nutrient as usize]
-    }
-}
-
 /// The mix of one gram, from the label alone.
 pub fn per_gram(ingredient: &Ingredient, slots: &mut Slots) -> PerGram {
     let composition = &ingredient.composition;
@@ -115,10 +101,8 @@ pub fn per_gram(ingredient: &Ingredient, slots: &mut Slots) -> PerGram {
         }
     };
     for (nutrient, figure) in &composition.figures {
-        let mut varied = label;
-        let moved = Figure { value: figure.standard_uncertainty(), ..*figure };
-        varied.stated[*nutrient as usize] =
-            label.get(*nutrient).map(|value| value + scaled(moved, *nutrient));
+        let u = scaled(Figure { value: figure.standard_uncertainty(), ..*figure }, *nutrient);
+        let varied = label.with_off(*nutrient, u, figure.u.is_some());
         vary(Cause::Composition(ingredient.id.clone(), *nutrient), &varied);
     }
     if has_mixed_profile(composition) {
@@ -137,9 +121,8 @@ pub fn per_gram(ingredient: &Ingredient, slots: &mut Slots) -> PerGram {
 /// What the figures are multiplied with to be per 100 g, and the density that this rests on.
 fn per_100_grams_factor(ingredient: &Ingredient) -> (f64, Option<Figure>) {
     match ingredient.composition.basis {
-        Basis::Per100Grams => (1.0, None),
         Basis::PerServing(grams) if grams > 0.0 => (100.0 / grams, None),
-        Basis::PerServing(_) => (1.0, None),
+        Basis::Per100Grams | Basis::PerServing(_) => (1.0, None),
         Basis::Per100Millilitres => {
             let density = ingredient.density.unwrap_or_else(|| density_from_label(ingredient));
             (1.0 / density.value.max(0.1), Some(density))
@@ -210,22 +193,25 @@ fn solids(ingredient: &Ingredient, label: &Label) -> Mix {
     put_stated(&mut mix, Component::Fat, label.get(Nutrient::Fat), closed);
     let sugars = stated_sugars(composition, label);
     let carbohydrate = stated_carbohydrate(composition, label);
-    put_stated(&mut mix, Component::Carbohydrate, carbohydrate, closed);
+    // Carbohydrate that has its fibre in it is not told apart by adding up.
+    let fibre_hidden = carbohydrate.is_none() && label.get(Nutrient::Carbohydrate).is_some();
+    put_stated(&mut mix, Component::Carbohydrate, carbohydrate, closed && !fibre_hidden);
     // A part of nothing is nothing; a part of something stated is not known by adding up.
     let none_of = |whole: Option<f64>| whole.map_or(closed, |whole| whole == 0.0);
     put_stated(&mut mix, Component::Saturates, label.get(Nutrient::Saturates), none_of(label.get(Nutrient::Fat)));
     put_stated(&mut mix, Component::Sugars, sugars, none_of(carbohydrate));
     put_stated(&mut mix, Component::Polyols, label.get(Nutrient::Polyols), none_of(carbohydrate));
-    put_stated(&mut mix, Component::Fibre, label.get(Nutrient::Fibre), closed);
+    put_stated(&mut mix, Component::Fibre, label.get(Nutrient::Fibre), closed && !fibre_hidden);
     put_stated(&mut mix, Component::Protein, label.get(Nutrient::Protein), closed);
     put_stated(&mut mix, Component::Salt, label.get(Nutrient::Salt), closed);
     put_stated(&mut mix, Component::Acid, label.get(Nutrient::Acid), closed);
     put_stated(&mut mix, Component::TeaSolids, label.get(Nutrient::TeaSolids), closed);
     // Insoluble solids are a part of the others; only those that are stated are left out of °Brix.
     put_stated(&mut mix, Component::Insoluble, label.get(Nutrient::Insoluble), true);
-    // Caffeine is a part of the tea solids, and too little to be missed when the rest adds up: only pure water, sugar and
-    // the like are free of it without saying so.
-    let no_caffeine = closed && label.get(Nutrient::TeaSolids).unwrap_or(0.0) == 0.0;
+    // Caffeine is too little to be missed when the rest adds up: only pure water, sugar and the like are free of it without
+    // saying so. Leaf, cocoa and coffee come with protein or tea solids.
+    let no_plant = [Nutrient::TeaSolids, Nutrient::Protein].into_iter().all(|part| label.get(part).unwrap_or(0.0) == 0.0);
+    let no_caffeine = closed && no_plant;
     match label.get(Nutrient::Caffeine) {
         Some(milligrams) => mix.set(Component::Caffeine, milligrams / 100.0),
         None if no_caffeine => {}
@@ -401,11 +387,9 @@ fn add_density(id: &IngredientId, density: Figure, per_gram: &mut PerGram) {
 /// of the ingredient move; without a stated one, that of its components (2 % assumed uncertainty).
 pub(super) fn density_at(ingredient: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
     let model = |celsius: f64| mix.get(Component::Mass) / liquid_volume(mix, 0.0, celsius);
-    match ingredient.density {
-        Some(stated) => Figure { value: stated.value * model(celsius) / model(20.0), ..stated },
-        None => {
-            let value = model(celsius);
-            Figure { value, evidence: crate::book::Evidence::Assumed, u: Some(0.02 * value) }
-        }
+    if let Some(stated) = ingredient.density {
+        return Figure { value: stated.value * model(celsius) / model(20.0), ..stated };
     }
+    let value = model(celsius);
+    Figure { value, evidence: crate::book::Evidence::Assumed, u: Some(0.02 * value) }
 }

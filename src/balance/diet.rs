@@ -71,7 +71,32 @@ pub(super) fn allergens(book: &Book, resolved: &Resolved) -> AllergenSummary {
 
 /// Whether a version is vegan by its ingredients.
 pub(super) fn vegan(book: &Book, resolved: &Resolved) -> Verdict {
-    ingredients(resolved).map(|id| is_vegan(book, id, &mut Vec::new())).fold(Verdict::Yes, Verdict::and)
+    verdict(book, resolved, &VEGAN, &mut Vec::new())
+}
+
+/// Whether a version is free of milk by its ingredients.
+pub(super) fn dairy_free(book: &Book, resolved: &Resolved) -> Verdict {
+    verdict(book, resolved, &DAIRY_FREE, &mut Vec::new())
+}
+
+/// A claim about what something does not contain.
+struct Claim {
+    /// What an ingredient states about it.
+    stated: fn(&Ingredient) -> Option<bool>,
+    /// Allergens that speak against it.
+    against: &'static [Allergen],
+}
+
+const VEGAN: Claim = Claim { stated: |ingredient| ingredient.diet.vegan, against: &ANIMAL };
+
+/// What is vegan has no milk in it; what is not vegan may still be free of it.
+const DAIRY_FREE: Claim = Claim {
+    stated: |ingredient| ingredient.diet.dairy_free.or(ingredient.diet.vegan.filter(|vegan| *vegan)),
+    against: &[Allergen::Milk],
+};
+
+fn verdict(book: &Book, resolved: &Resolved, claim: &Claim, making: &mut Vec<IngredientId>) -> Verdict {
+    ingredients(resolved).map(|id| verdict_on(book, id, claim, making)).fold(Verdict::Yes, Verdict::and)
 }
 
 fn ingredients(resolved: &Resolved) -> impl Iterator<Item = &IngredientId> {
@@ -99,25 +124,23 @@ fn add_allergens(book: &Book, id: &IngredientId, summary: &mut AllergenSummary, 
     }
 }
 
-fn is_vegan(book: &Book, id: &IngredientId, making: &mut Vec<IngredientId>) -> Verdict {
+fn verdict_on(book: &Book, id: &IngredientId, claim: &Claim, making: &mut Vec<IngredientId>) -> Verdict {
     let Some(ingredient) = book.ingredient(id) else { return Verdict::NotKnown };
-    let animal = ingredient
+    let names_it = ingredient
         .allergens
         .as_ref()
-        .is_some_and(|statement| statement.contains.iter().any(|allergen| ANIMAL.contains(allergen)));
-    if animal {
+        .is_some_and(|statement| statement.contains.iter().any(|allergen| claim.against.contains(allergen)));
+    if names_it {
         return Verdict::No;
     }
-    match ingredient.diet.vegan {
+    match (claim.stated)(ingredient) {
         Some(true) => Verdict::Yes,
         Some(false) => Verdict::No,
         None if is_water(ingredient) => Verdict::Yes,
         None => match made_by(book, ingredient, making) {
             Some(recipe) => {
                 making.push(id.clone());
-                let resolved = resolve(recipe, None).0;
-                let verdict =
-                    ingredients(&resolved).map(|part| is_vegan(book, part, making)).fold(Verdict::Yes, Verdict::and);
+                let verdict = verdict(book, &resolve(recipe, None).0, claim, making);
                 making.pop();
                 verdict
             }

@@ -380,11 +380,13 @@ impl Sheet<'_> {
         let celsius = poured.served.celsius;
         self.put(Measurand::ServingTemperature, celsius);
         self.put(Measurand::IceLeft, poured.served.ice_left);
-        let minutes = setup.cooling.and_then(|curve| curve.minutes_between(celsius, setup.drinking, setup.room));
-        match minutes {
-            _ if setup.iced || celsius <= setup.drinking => self.put(Measurand::MinutesToDrinkable, 0.0),
-            Some(minutes) => self.put(Measurand::MinutesToDrinkable, minutes * setup.cooling_time_factor),
-            None => self.not_given(Measurand::MinutesToDrinkable),
+        let minutes = || setup.cooling?.minutes_between(celsius, setup.drinking, setup.room);
+        if setup.iced || celsius <= setup.drinking {
+            self.put(Measurand::MinutesToDrinkable, 0.0);
+        } else if let Some(minutes) = minutes() {
+            self.put(Measurand::MinutesToDrinkable, minutes * setup.cooling_time_factor);
+        } else {
+            self.not_given(Measurand::MinutesToDrinkable);
         }
         match setup.capacity {
             Some(capacity) => {
@@ -396,7 +398,7 @@ impl Sheet<'_> {
 }
 
 /// Energy by the factors of Regulation (EU) 1169/2011, Annex XIV; polyols are part of carbohydrate and count by their own.
-fn energy_of(mix: &Mix, per_gram: impl Fn(&energy::EnergyFactor) -> f64) -> f64 {
+pub(super) fn energy_of(mix: &Mix, per_gram: impl Fn(&energy::EnergyFactor) -> f64) -> f64 {
     let polyols = mix.get(Component::Polyols);
     (mix.get(Component::Carbohydrate) - polyols) * per_gram(&energy::CARBOHYDRATE)
         + polyols * per_gram(&energy::POLYOLS)

@@ -155,7 +155,7 @@ pub struct Equilibrium {
     pub ice_left: f64,
 }
 
-/// Solves the enthalpy balance Σ mᵢ hᵢ(Tᵢ) + C·T_wall = H(T) + C·T for the common temperature.
+/// Solves the enthalpy balance `Σ mᵢ hᵢ(Tᵢ) + C·T_wall = H(T) + C·T` for the common temperature.
 ///
 /// Without ice H is monotone and a bracketed Newton iteration finds T to 1e-9 K. When everything would come out colder
 /// than its freezing point, ice is left: then T is the freezing point of what has melted, and the mass of ice follows from

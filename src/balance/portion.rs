@@ -5,7 +5,7 @@ use super::mix::Mix;
 use crate::book::{Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal};
 
 /// Density of water at 20 °C, g/ml: readings without an ingredient are of water.
-const WATER_DENSITY: f64 = 0.998_2;
+pub(super) const WATER_DENSITY: f64 = 0.998_2;
 
 /// Standard uncertainty of a kitchen scale that shows whole grams: rectangular ±0.5 g.
 const SCALE_UNCERTAINTY: f64 = 0.29;
@@ -14,10 +14,10 @@ const SCALE_UNCERTAINTY: f64 = 0.29;
 const MARK_UNCERTAINTY: f64 = 0.02;
 
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
-const ONE_READING_UNCERTAINTY: f64 = 0.05;
+pub(super) const ONE_READING_UNCERTAINTY: f64 = 0.05;
 
 /// Scatter of one use of a measure whose readings show none, as a part of it (assumed).
-const ASSUMED_SCATTER: f64 = 0.04;
+pub(super) const ASSUMED_SCATTER: f64 = 0.04;
 
 /// What one unit of an amount (a gram, a millilitre, a use of a measure) weighs.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -4,7 +4,7 @@ use super::axes::{AxisValue, axes_of, noticeable_step, slot_of};
 use super::cause::Cause;
 use super::caution::{Caution, Facts, cautions};
 use super::composition::Slots;
-use super::diet::{AllergenSummary, Verdict, allergens, vegan};
+use super::diet::{AllergenSummary, Verdict, allergens, dairy_free, vegan};
 use super::figures::{Figures, figures, figures_when_off, heat_of_wall, solved_count};
 use super::measurand::{MEASURANDS, Measurand};
 use super::mix::Component;
@@ -66,6 +66,8 @@ pub struct Balance {
     pub unstated: Vec<Unstated>,
     /// Whether it is vegan by its ingredients.
     pub vegan: Verdict,
+    /// Whether it is free of milk by its ingredients.
+    pub dairy_free: Verdict,
     /// Its allergens.
     pub allergens: AllergenSummary,
     /// Its cautions.
@@ -186,7 +188,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         .collect();
     let allergens = allergens(book, &resolved);
     let vegan = vegan(book, &resolved);
-    let facts = Facts { book, resolved: &resolved, figures: &figures, allergens: &allergens, vegan };
+    let facts = Facts { book, resolved: &resolved, figures: &figures, lines: &lines, allergens: &allergens, vegan };
     let cautions = cautions(&facts);
     let shaker = prepared.setup.shaker.map_or(0.0, |shaker| heat_of_wall(shaker, served));
     let mut balance = Balance {
@@ -198,6 +200,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         lines,
         heat_of_vessels: shaker + heat_of_wall(prepared.setup.cup, served),
         vegan,
+        dairy_free: dairy_free(book, &resolved),
         allergens,
         cautions,
         drinking_temperature: prepared.setup.drinking,

@@ -3,14 +3,13 @@
 //! A drink with ice stays near its freezing point and takes heat from the room at a steady rate, so its ice melts by so many
 //! grams a minute: `ice(t) = ice(0) − r·t`. The rate is the shop's own figure or an assumed one.
 
-use super::composition::Slots;
-use super::figures::{Poured, REFERENCE_CELSIUS, pour, sums, sweetness_of};
+use super::figures::{REFERENCE_CELSIUS, sweetness_of};
 use super::measurand::Measurand;
 use super::mix::Component;
+use super::parts::{Parts, parts};
 use super::physics::liquid_volume;
-use super::prepare::{Prepared, prepare};
 use super::report::Balance;
-use crate::book::{Book, Place, RecipeId, Settings};
+use crate::book::{Book, Settings};
 use crate::quantity::Uncertain;
 
 /// Melt rate of ice in a cup of a third of a litre to half a litre in a room of 22 °C, g/min (assumed: some 8 W reach it, and
@@ -97,13 +96,12 @@ pub fn standing(book: &Book, balance: &Balance, minutes: &[f64]) -> Vec<Standing
         return Vec::new();
     }
     let rate = MeltRate::of(&book.settings).grams_per_minute;
-    let place = Place::Recipe(RecipeId::from_name("drink", |_| false), "lines");
-    let prepared = prepare(book, &balance.resolved, &mut Slots::default(), &place);
-    let poured = pour(&sums(&prepared), &prepared.setup);
-    minutes.iter().map(|minutes| after(balance, &prepared, &poured, rate, minutes.max(0.0))).collect()
+    let parts = parts(book, &balance.resolved);
+    minutes.iter().map(|minutes| after(balance, &parts, rate, minutes.max(0.0))).collect()
 }
 
-fn after(balance: &Balance, prepared: &Prepared, poured: &Poured, rate: Uncertain, minutes: f64) -> Standing {
+fn after(balance: &Balance, parts: &Parts, rate: Uncertain, minutes: f64) -> Standing {
+    let Parts { prepared, poured, .. } = parts;
     let ice = poured.served.ice_left;
     let melted_at = |rate: f64| (rate * minutes).clamp(0.0, ice);
     let spread = |of: &dyn Fn(f64) -> f64| {

@@ -62,6 +62,8 @@ pub struct App {
     title: String,
     home: Home,
     ctx: Context,
+    /// What had the keyboard in the last frame: egui takes it away on Escape before a field hears of the key.
+    focused_before: Option<egui::Id>,
 }
 
 impl App {
@@ -85,7 +87,7 @@ impl App {
         }
         view.shown = shown;
         let home = workbench.home().clone();
-        let mut app = Self { workbench, view, closing: false, title: String::new(), home, ctx };
+        let mut app = Self { workbench, view, closing: false, title: String::new(), home, ctx, focused_before: None };
         app.note_home();
         app
     }
@@ -188,7 +190,8 @@ impl App {
                 self.carry_out(command, actions);
             }
         }
-        let nothing_focused = ctx.memory(|memory| memory.focused().is_none());
+        let focused_before = std::mem::replace(&mut self.focused_before, ctx.memory(egui::Memory::focused));
+        let nothing_focused = self.focused_before.is_none() && focused_before.is_none();
         if nothing_focused && !dialog_is_open && !egui::Popup::is_any_open(ctx) {
             self.take_keys_without_focus(ctx);
         }

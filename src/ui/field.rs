@@ -4,9 +4,9 @@
 
 use std::fmt::Display;
 
-use egui::text::{CCursor, CCursorRange};
+use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
-use egui::{Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, Ui, vec2};
+use egui::{Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, TextFormat, Ui, UiBuilder, vec2};
 
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;
@@ -26,8 +26,10 @@ pub(super) struct Field<'field> {
     pub style: TypeStyle,
     /// Where the text stands.
     pub align: Align,
-    /// Whether it may have several rows.
+    /// Whether its text is broken into rows.
     pub several_rows: bool,
+    /// Whether a thin line stands under it while nobody touches it.
+    pub underlined: bool,
 }
 
 impl<'field> Field<'field> {
@@ -41,12 +43,51 @@ impl<'field> Field<'field> {
             style: TypeStyle::Body,
             align: Align::Min,
             several_rows: false,
+            underlined: false,
         }
     }
 
     /// With a hint.
     pub(super) fn hint(self, hint: &'field str) -> Self {
         Self { hint, ..self }
+    }
+
+    /// With a line under it.
+    pub(super) fn underlined(self) -> Self {
+        Self { underlined: true, ..self }
+    }
+
+    /// Width of its text with the margins, in points.
+    pub(super) fn width(&self, ui: &Ui, drafts: &Drafts) -> f32 {
+        let text = drafts.get(&self.key).map_or(&self.shown, |draft| &draft.text);
+        let job = self.job(text, egui::Color32::PLACEHOLDER, f32::INFINITY);
+        ui.fonts_mut(|fonts| fonts.layout_job(job)).size().x + 16.0
+    }
+
+    /// With its text broken into rows.
+    pub(super) fn several_rows(self) -> Self {
+        Self { several_rows: true, ..self }
+    }
+
+    /// Height that its text takes in this width, at least that of a target, in points.
+    pub(super) fn height(&self, ui: &Ui, drafts: &Drafts, width: f32) -> f32 {
+        let text = drafts.get(&self.key).map_or(&self.shown, |draft| &draft.text);
+        let text = if text.is_empty() { self.hint } else { text };
+        let galley = ui.fonts_mut(|fonts| fonts.layout_job(self.job(text, egui::Color32::PLACEHOLDER, width - 8.0)));
+        (galley.size().y + 10.0).max(grid::TARGET)
+    }
+
+    fn job(&self, text: &str, color: egui::Color32, width: f32) -> LayoutJob {
+        let format = TextFormat {
+            font_id: self.style.font_id(),
+            color,
+            italics: self.style == TypeStyle::Method,
+            ..TextFormat::default()
+        };
+        let mut job = LayoutJob::single_section(text.to_owned(), format);
+        job.wrap.max_width = width;
+        job.keep_trailing_whitespace = true;
+        job
     }
 
     /// In another style.
@@ -64,21 +105,30 @@ impl<'field> Field<'field> {
         let id = Self::id(&self.key);
         let had_focus = ui.memory(|memory| memory.has_focus(id));
         let draft = drafts.get(&self.key).map(|draft| draft.text.clone());
+        let is_begun = draft.is_some();
         let mut text = draft.unwrap_or_else(|| self.shown.clone());
         let before = text.clone();
         let background = ui.painter().add(egui::Shape::Noop);
         let response = self.text_edit(ui, rect, id, &mut text);
         self.paint_frame(ui, rect, &response, background, drafts);
         if response.gained_focus() {
-            select_all(ui, id, &text);
+            // What has been begun by typing on the row goes on; what stands there is replaced by typing.
+            if !is_begun {
+                select_all(ui, id, &text);
+            }
             ui.scroll_to_rect(rect.expand(grid::NEAR), None);
         }
         let changed = text != before;
         if changed {
             drafts.keep(&self.key, text.clone());
         }
-        let escaped = had_focus && ui.input(|input| input.key_pressed(Key::Escape));
-        let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+        // egui takes the keyboard away on Escape before the field is drawn.
+        let escaped = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));
+        let enter = ui.input(|input| input.key_pressed(Key::Enter));
+        if self.several_rows && had_focus && enter {
+            response.surrender_focus();
+        }
+        let entered = response.lost_focus() && enter;
         if response.lost_focus() {
             actions.push(Action::Command(Command::CloseStep));
             if escaped || drafts.error(&self.key).is_none() {
@@ -90,18 +140,29 @@ impl<'field> Field<'field> {
 
     fn text_edit(&self, ui: &mut Ui, rect: Rect, id: Id, text: &mut String) -> Response {
         let palette = theme::palette(ui.visuals());
-        let edit = if self.several_rows { TextEdit::multiline(text).desired_rows(1) } else { TextEdit::singleline(text) };
+        let colour = self.colour(palette);
+        let mut layouter = |ui: &Ui, text: &dyn egui::TextBuffer, width: f32| {
+            let job = self.job(text.as_str(), colour, width);
+            ui.fonts_mut(|fonts| fonts.layout_job(job))
+        };
+        let edit = if self.several_rows {
+            TextEdit::multiline(text).desired_rows(1).return_key(None).layouter(&mut layouter)
+        } else {
+            TextEdit::singleline(text)
+        };
         let hint = egui::RichText::new(self.hint).font(self.style.font_id()).color(palette.text_quiet);
         let edit = edit
             .id(id)
             .font(self.style.font_id())
-            .text_color(self.colour(palette))
+            .text_color(colour)
             .hint_text(hint)
             .desired_width(rect.width())
             .min_size(vec2(0.0, rect.height()))
             .align(egui::Align2([self.align, Align::Center]))
             .frame(Frame::NONE.inner_margin(Margin::symmetric(4, 0)));
-        ui.put(rect, edit).accessible_name(self.name)
+        // A child of its own: the field stands where it is put and moves nothing behind it.
+        let mut child = ui.new_child(UiBuilder::new().max_rect(rect));
+        child.add(edit).accessible_name(self.name)
     }
 
     fn colour(&self, palette: &theme::Palette) -> egui::Color32 {
@@ -132,7 +193,7 @@ impl<'field> Field<'field> {
         } else if response.hovered() {
             let edge = Stroke::new(grid::HAIRLINE, palette.outline);
             ui.painter().rect_stroke(rect, corner, edge, StrokeKind::Inside);
-        } else {
+        } else if wrong || self.underlined {
             let (colour, width) =
                 if wrong { (palette.off_level, grid::FOCUS_RING) } else { (palette.line, grid::HAIRLINE) };
             let y = rect.bottom() - 3.0;

@@ -1,7 +1,9 @@
 //! What the screens say of the engine's findings: causes of doubt, gaps, claims.
 
 use crate::balance::{Balance, Cause, Measurand, Sweet, Verdict};
-use crate::book::{Book, Evidence, IngredientId, LineId, MeasureId, Nutrient, VesselId};
+use crate::book::{
+    Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient, VesselId,
+};
 use crate::quantity::show_number;
 
 /// A cause of uncertainty in words.
@@ -15,7 +17,10 @@ pub struct CauseWords {
 
 /// Says a cause the way the counter would.
 pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords {
-    let words = |what: String, narrow: Option<&str>| CauseWords { what, narrow: narrow.map(str::to_owned) };
+    let words = |what: String, narrow: Option<&str>| CauseWords {
+        what,
+        narrow: narrow.map(str::to_owned),
+    };
     match cause {
         Cause::Composition(id, nutrient) => composition_words(book, id, *nutrient),
         Cause::SugarSplit(id) => {
@@ -23,12 +28,21 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             words(what, Some("ask the maker which sugars they are"))
         }
         Cause::Undeclared(id) => {
-            let what = format!("water and solids that the pack of {} leaves out", ingredient_name(book, id));
+            let what = format!(
+                "water and solids that the pack of {} leaves out",
+                ingredient_name(book, id)
+            );
             words(what, Some("ask for the specification sheet"))
         }
         Cause::Flavour(id, slot) => {
-            let flavour = balance.flavours.get(*slot).map_or("flavour", String::as_str);
-            let what = format!("how strong the {flavour} of {} is", ingredient_name(book, id));
+            let flavour = balance
+                .flavours
+                .get(*slot)
+                .map_or("flavour", String::as_str);
+            let what = format!(
+                "how strong the {flavour} of {} is",
+                ingredient_name(book, id)
+            );
             words(what, Some("taste it side by side with the standard"))
         }
         Cause::HighPotency(id, _) => {
@@ -40,7 +54,10 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             Some("weigh 100 ml of it"),
         ),
         Cause::BulkDensity(id) => words(
-            format!("how densely {} lies in a measure", ingredient_name(book, id)),
+            format!(
+                "how densely {} lies in a measure",
+                ingredient_name(book, id)
+            ),
             Some("weigh level measures of it"),
         ),
         Cause::Calibration(measure, id) => calibration_words(book, measure, id),
@@ -48,9 +65,15 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             format!("what a batch of {} yields", ingredient_name(book, id)),
             Some("weigh the next three batches"),
         ),
-        Cause::RoomTemperature => words("the temperature of the room".to_owned(), Some("read a thermometer")),
+        Cause::RoomTemperature => words(
+            "the temperature of the room".to_owned(),
+            Some("read a thermometer"),
+        ),
         Cause::Temperature(id) => words(
-            format!("how warm {} comes to the counter", ingredient_name(book, id)),
+            format!(
+                "how warm {} comes to the counter",
+                ingredient_name(book, id)
+            ),
             Some("read a thermometer as it is poured"),
         ),
         Cause::VesselHeat(id) => words(
@@ -61,10 +84,15 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             format!("how fast {} cools", vessel_name(book, id)),
             Some("time a full cup down to drinking temperature"),
         ),
-        Cause::RelativeSweetness(sweet) => words(sweetness_words(*sweet, balance.drinking_temperature), None),
+        Cause::RelativeSweetness(sweet) => {
+            words(sweetness_words(*sweet, balance.drinking_temperature), None)
+        }
         Cause::UseScatter(line) => scatter_words(book, balance, line),
         Cause::Reading(line) => words(
-            format!("the scale or the eye at the mark, for {}", line_name(book, balance, line)),
+            format!(
+                "the scale or the eye at the mark, for {}",
+                line_name(book, balance, line)
+            ),
             None,
         ),
     }
@@ -72,14 +100,25 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
 
 fn composition_words(book: &Book, id: &IngredientId, nutrient: Nutrient) -> CauseWords {
     let name = ingredient_name(book, id);
-    let figure = book.ingredient(id).and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
+    let figure = book
+        .ingredient(id)
+        .and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
     let (source, narrow) = match figure.map(|figure| figure.evidence) {
         Some(Evidence::Label) => (" on the label", Some("ask for the specification sheet")),
         Some(Evidence::SpecSheet) => (" on the specification sheet", None),
         Some(Evidence::Measured) => (" as measured here", Some("measure it again")),
-        Some(Evidence::Published) => (" from a published table", Some("read the label of the pack")),
-        Some(Evidence::Assumed) => (", which is assumed", Some("read the label, or ask the maker")),
-        None => (", which is worked out from the rest", Some("ask for the specification sheet")),
+        Some(Evidence::Published) => (
+            " from a published table",
+            Some("read the label of the pack"),
+        ),
+        Some(Evidence::Assumed) => (
+            ", which is assumed",
+            Some("read the label, or ask the maker"),
+        ),
+        None => (
+            ", which is worked out from the rest",
+            Some("ask for the specification sheet"),
+        ),
     };
     CauseWords {
         what: format!("the {} of {name}{source}", nutrient.word()),
@@ -90,43 +129,80 @@ fn composition_words(book: &Book, id: &IngredientId, nutrient: Nutrient) -> Caus
 fn calibration_words(book: &Book, measure: &MeasureId, id: &IngredientId) -> CauseWords {
     let name = ingredient_name(book, id);
     let Some(measure) = book.measure(measure) else {
-        return CauseWords { what: format!("the measure of {name}"), narrow: None };
+        return CauseWords {
+            what: format!("the measure of {name}"),
+            narrow: None,
+        };
     };
     let (_, uses) = measure.words();
-    let readings = measure.calibration(Some(id)).map_or(0, |calibration| calibration.readings);
+    let readings = measure
+        .calibration(Some(id))
+        .map_or(0, |calibration| calibration.readings);
     let narrow = match readings {
         0 => format!("nobody has weighed it: weigh ten {uses} three times"),
         1 => format!("weighed once: weigh ten {uses} twice more"),
         _ => format!("weigh ten {uses} three times more"),
     };
-    CauseWords { what: format!("the {} with {name}", measure.name), narrow: Some(narrow) }
+    CauseWords {
+        what: format!("the {} with {name}", measure.name),
+        narrow: Some(narrow),
+    }
 }
 
 fn sweetness_words(sweet: Sweet, celsius: f64) -> String {
     let word = sweet.word();
-    let verb = if matches!(sweet, Sweet::OtherSugar | Sweet::Polyol) { "are" } else { "is" };
-    format!("how sweet {word} {verb} at {} °C: published values disagree", show_number(celsius, 0))
+    let verb = if matches!(sweet, Sweet::OtherSugar | Sweet::Polyol) {
+        "are"
+    } else {
+        "is"
+    };
+    format!(
+        "how sweet {word} {verb} at {} °C: published values disagree",
+        show_number(celsius, 0)
+    )
 }
 
 fn scatter_words(book: &Book, balance: &Balance, line: &LineId) -> CauseWords {
+    let measure = balance
+        .resolved
+        .line(line)
+        .and_then(|line| match &line.amount {
+            Amount::Count(_, measure) => book.measure(measure),
+            _ => None,
+        });
+    let narrow = match measure.map(|measure| measure.kind) {
+        Some(MeasureKind::Pump | MeasureKind::Button) => "press to the stop, or weigh this line",
+        Some(MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop) => {
+            "strike it level, or weigh this line"
+        }
+        Some(MeasureKind::Jug) | None => "weigh this line",
+    };
     CauseWords {
-        what: format!("the hand at the counter: one use is not quite like the next, for {}", line_name(book, balance, line)),
-        narrow: Some("level the measure, or weigh this line".to_owned()),
+        what: format!(
+            "the hand at the counter: no use is quite like the next, for {}",
+            line_name(book, balance, line)
+        ),
+        narrow: Some(narrow.to_owned()),
     }
 }
 
 /// Brand and name of an ingredient; its id when it is no longer in the book.
 pub fn ingredient_name(book: &Book, id: &IngredientId) -> String {
-    book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
+    book.ingredient(id)
+        .map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
 }
 
 fn vessel_name(book: &Book, id: &VesselId) -> String {
-    book.vessel(id).map_or_else(|| id.to_string(), |vessel| format!("the {}", vessel.name))
+    book.vessel(id)
+        .map_or_else(|| id.to_string(), |vessel| format!("the {}", vessel.name))
 }
 
 fn line_name(book: &Book, balance: &Balance, line: &LineId) -> String {
     let line = balance.resolved.line(line);
-    line.map_or_else(|| "a line".to_owned(), |line| ingredient_name(book, &line.ingredient))
+    line.map_or_else(
+        || "a line".to_owned(),
+        |line| ingredient_name(book, &line.ingredient),
+    )
 }
 
 /// "Velloom oat creamer and Ondry creamer".
@@ -152,7 +228,10 @@ pub fn vegan_words(verdict: Verdict) -> &'static str {
 pub fn allergen_words(book: &Book, balance: &Balance) -> String {
     let summary = &balance.allergens;
     let list = |set: &std::collections::BTreeSet<crate::book::Allergen>| {
-        set.iter().map(|allergen| allergen.word()).collect::<Vec<_>>().join(", ")
+        set.iter()
+            .map(|allergen| allergen.word())
+            .collect::<Vec<_>>()
+            .join(", ")
     };
     let mut parts = Vec::new();
     if !summary.contains.is_empty() {
@@ -165,7 +244,11 @@ pub fn allergen_words(book: &Book, balance: &Balance) -> String {
         let ids: Vec<IngredientId> = summary.not_stated.iter().cloned().collect();
         parts.push(format!("not stated by {}", names(book, &ids)));
     }
-    if parts.is_empty() { "no allergen is named on any pack".to_owned() } else { parts.join("; ") }
+    if parts.is_empty() {
+        "no allergen is named on any pack".to_owned()
+    } else {
+        parts.join("; ")
+    }
 }
 
 /// The figure of a composition that a figure of the drink is made of; `None` when it is made of several.
@@ -187,7 +270,7 @@ pub fn nutrient_behind(measurand: Measurand) -> Option<Nutrient> {
     })
 }
 
-/// "label: Velloom oat drink": the ingredients of the drink grouped by the evidence of their figures, the strongest first.
+/// "Velloom oat drink (label)": the ingredients of the drink grouped by the evidence of their figures, the strongest first.
 pub fn evidence_words(book: &Book, balance: &Balance, nutrient: Nutrient) -> Vec<String> {
     Evidence::ALL
         .into_iter()
@@ -197,12 +280,13 @@ pub fn evidence_words(book: &Book, balance: &Balance, nutrient: Nutrient) -> Vec
                 let figure = book
                     .ingredient(&line.ingredient)
                     .and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
-                let matters = figure.is_some_and(|figure| figure.evidence == evidence && figure.value != 0.0);
+                let matters =
+                    figure.is_some_and(|figure| figure.evidence == evidence && figure.value != 0.0);
                 if matters && !ids.contains(&line.ingredient) {
                     ids.push(line.ingredient.clone());
                 }
             }
-            (!ids.is_empty()).then(|| format!("{}: {}", evidence.word(), names(book, &ids)))
+            (!ids.is_empty()).then(|| format!("{} ({})", names(book, &ids), evidence.word()))
         })
         .collect()
 }
@@ -219,9 +303,13 @@ pub fn formula_words(measurand: Measurand) -> &'static str {
         Measurand::MinutesToDrinkable => {
             "Newton's law of cooling with the cup's own time, from the serving to the drinking temperature."
         }
-        Measurand::Volume => "The volumes of water and dissolved solids at 20 °C, with the ice that has melted.",
+        Measurand::Volume => {
+            "The volumes of water and dissolved solids at 20 °C, with the ice that has melted."
+        }
         Measurand::Fill => "Drink, toppings, foam and ice against what the cup holds to its rim.",
-        Measurand::Dilution => "Grams of water, molten ice and tea for each gram of everything else in the mixed drink.",
+        Measurand::Dilution => {
+            "Grams of water, molten ice and tea for each gram of everything else in the mixed drink."
+        }
         Measurand::Brix => "Soluble solids of the mixed drink, in percent of its mass.",
         Measurand::EnergyKj | Measurand::EnergyKcal => {
             "Carbohydrate, protein, fat, fibre and acid times the factors of Regulation (EU) 1169/2011, Annex XIV."
@@ -229,7 +317,9 @@ pub fn formula_words(measurand: Measurand) -> &'static str {
         Measurand::Cost => {
             "Each line's grams times the price of its pack, with what is lost, plus cup, closure and what goes with it."
         }
-        Measurand::FreeSugars => "Of each line's sugars the part that counts as free: added, or in honey, syrup and juice.",
+        Measurand::FreeSugars => {
+            "Of each line's sugars the part that counts as free: added, or in honey, syrup and juice."
+        }
         Measurand::TotalSugar => "Each line's grams times the sugars of its ingredient, added up.",
         _ => "Each line's grams times the figure of its ingredient, added up.",
     }

@@ -5,9 +5,10 @@ use std::sync::Arc;
 use egui::vec2;
 use egui_kittest::Harness;
 use evensip::balance::Lens;
-use evensip::book::{LineId, RecipeId, VersionId};
+use evensip::book::{IngredientId, LineId, RecipeId, VersionId};
+use evensip::swap::Question;
 use evensip::ui::theme::{self, Appearance};
-use evensip::ui::{App, Opening};
+use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
 use crate::picture::{CpuRenderer, keep};
@@ -21,13 +22,15 @@ struct Shot {
     version: Option<&'static str>,
     line: Option<&'static str>,
     lens: Lens,
+    /// The ingredient that goes and the one that comes, when the picture is of the swap.
+    swap: Option<(&'static str, &'static str)>,
 }
 
 const WIDE: [f32; 2] = [1920.0, 1080.0];
 const NARROW: [f32; 2] = [1024.0, 700.0];
 const MIDDLE: [f32; 2] = [1360.0, 860.0];
 
-const SHOTS: [Shot; 6] = [
+const SHOTS: [Shot; 8] = [
     Shot {
         name: "recipe-light-wide",
         size: WIDE,
@@ -36,6 +39,7 @@ const SHOTS: [Shot; 6] = [
         version: Some("ketterby"),
         line: Some("sweetener"),
         lens: Lens::Sugar,
+        swap: None,
     },
     Shot {
         name: "recipe-dark-wide",
@@ -45,6 +49,7 @@ const SHOTS: [Shot; 6] = [
         version: Some("agar"),
         line: None,
         lens: Lens::Cost,
+        swap: None,
     },
     Shot {
         name: "recipe-light-narrow",
@@ -54,6 +59,7 @@ const SHOTS: [Shot; 6] = [
         version: None,
         line: Some("sweetener"),
         lens: Lens::Sugar,
+        swap: None,
     },
     Shot {
         name: "recipe-dark-narrow",
@@ -63,6 +69,7 @@ const SHOTS: [Shot; 6] = [
         version: Some("milk"),
         line: None,
         lens: Lens::Heat,
+        swap: None,
     },
     Shot {
         name: "recipe-light-middle",
@@ -72,6 +79,7 @@ const SHOTS: [Shot; 6] = [
         version: None,
         line: Some("pearls"),
         lens: Lens::Uncertainty,
+        swap: None,
     },
     Shot {
         name: "recipe-dark-middle",
@@ -81,6 +89,27 @@ const SHOTS: [Shot; 6] = [
         version: None,
         line: None,
         lens: Lens::Sweetness,
+        swap: None,
+    },
+    Shot {
+        name: "swap-light-wide",
+        size: WIDE,
+        appearance: Appearance::Light,
+        recipe: "hazelthwaite",
+        version: None,
+        line: None,
+        lens: Lens::Sugar,
+        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
+    },
+    Shot {
+        name: "swap-dark-narrow",
+        size: NARROW,
+        appearance: Appearance::Dark,
+        recipe: "hazelthwaite",
+        version: None,
+        line: None,
+        lens: Lens::Sugar,
+        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
     },
 ];
 
@@ -97,6 +126,16 @@ fn harness(shot: &Shot) -> Harness<'static, App> {
         version: shot.version.map(|version| VersionId::new(version).unwrap()),
     });
     view.line_in_hand = shot.line.map(|line| LineId::new(line).unwrap());
+    if let Some((replace, with)) = shot.swap {
+        view.area = Area::Swap;
+        view.swap.question = Some(Question {
+            recipe: RecipeId::new(shot.recipe).unwrap(),
+            version: None,
+            replace: IngredientId::new(replace).unwrap(),
+            with: IngredientId::new(with).unwrap(),
+            adjust: None,
+        });
+    }
     theme::apply(&harness.ctx, shot.appearance);
     harness.run();
     harness

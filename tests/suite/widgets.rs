@@ -4,13 +4,14 @@ use std::sync::Arc;
 
 use eframe::egui::{self, Vec2, vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable as _;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Balance, Lens, Measurand};
 use evensip::book::{Book, IngredientId, LineId, Recipe, RecipeId, VersionId};
-use evensip::ui::theme::{self, Appearance};
 use evensip::edit::{self, Edit};
 use evensip::swap::{Question, answer};
-use evensip::ui::{Screen, swap_area, widgets};
+use evensip::ui::theme::{self, Appearance};
+use evensip::ui::widgets::cup::{Frustum, filling};
+use evensip::ui::{Screen, swap_area, widgets, wording};
 use evensip::workbench::{Action, Shown, Standard, Workbench};
 
 use crate::picture::{CpuRenderer, keep};
@@ -29,14 +30,25 @@ pub(crate) struct Scene {
 impl Scene {
     pub(crate) fn new(recipe: &str, version: Option<&str>) -> Self {
         let mut workbench = Workbench::with_sample();
-        let id = RecipeId::new(recipe).unwrap();
-        let version = version.map(|version| VersionId::new(version).unwrap());
+        let id = RecipeId::new(recipe).expect(recipe);
+        let version = version.map(|version| VersionId::new(version).expect(version));
         let balance = workbench.balance(&id, version.as_ref()).expect(recipe);
         let standard = workbench.standard(&id, version.as_ref());
         let book = workbench.book().clone();
         let recipe = book.recipe(&id).expect("named above").clone();
-        let shown = Shown { recipe: id, version };
-        Self { book, recipe, shown, balance, standard, lens: Lens::Sugar, lit: None }
+        let shown = Shown {
+            recipe: id,
+            version,
+        };
+        Self {
+            book,
+            recipe,
+            shown,
+            balance,
+            standard,
+            lens: Lens::Sugar,
+            lit: None,
+        }
     }
 
     pub(crate) fn screen(&self) -> Screen<'_> {
@@ -73,7 +85,10 @@ fn pictures(name: &str, size: Vec2, mut content: impl FnMut(&mut egui::Ui)) {
                 content(ui);
             });
         harness.run();
-        keep(&harness.render().expect("meshes only"), &format!("{name}-{suffix}"));
+        keep(
+            &harness.render().expect("meshes only"),
+            &format!("{name}-{suffix}"),
+        );
     }
 }
 
@@ -82,12 +97,21 @@ fn pictures_of_the_level() {
     let iced = Scene::new("hob-and-ember", Some("iced"));
     let oat = Scene::new("hob-and-ember", Some("oat"));
     for (name, scene) in [("iced", &iced), ("oat", &oat)] {
-        let difference = scene.standard.as_ref().expect("approved").difference.clone();
+        let difference = scene
+            .standard
+            .as_ref()
+            .expect("approved")
+            .difference
+            .clone();
         for width in [300.0_f32, 480.0, 700.0] {
-            pictures(&format!("level-{name}-{width}"), vec2(width + 16.0, 330.0), |ui| {
-                widgets::level_ui(ui, &difference, "the standard of 2026-05-04");
-                widgets::level_strip_ui(ui, &difference, "the standard of 2026-05-04");
-            });
+            pictures(
+                &format!("level-{name}-{width}"),
+                vec2(width + 16.0, 330.0),
+                |ui| {
+                    widgets::level_ui(ui, &difference, "the standard of 2026-05-04");
+                    widgets::level_strip_ui(ui, &difference, "the standard of 2026-05-04");
+                },
+            );
         }
     }
 }
@@ -121,15 +145,27 @@ fn pictures_of_the_figures() {
         ("hob-and-ember", Some("oat"), vec2(340.0, 1000.0)),
     ] {
         let scene = Scene::new(recipe, version);
-        pictures(&format!("figures-{}", version.unwrap_or("plain")), size, |ui| {
-            widgets::figure_list_ui(ui, &scene.screen());
-        });
+        pictures(
+            &format!("figures-{}", version.unwrap_or("plain")),
+            size,
+            |ui| {
+                widgets::figure_list_ui(ui, &scene.screen());
+            },
+        );
     }
     let scene = Scene::new("pear-drift", None);
-    for measurand in [Measurand::Sweetness, Measurand::ServingTemperature, Measurand::Cost] {
-        pictures(&format!("why-{}", measurand.word()), vec2(420.0, 420.0), |ui| {
-            widgets::why_ui(ui, &scene.screen(), measurand);
-        });
+    for measurand in [
+        Measurand::Sweetness,
+        Measurand::ServingTemperature,
+        Measurand::Cost,
+    ] {
+        pictures(
+            &format!("why-{}", measurand.word()),
+            vec2(420.0, 420.0),
+            |ui| {
+                widgets::why_ui(ui, &scene.screen(), measurand);
+            },
+        );
     }
 }
 
@@ -137,8 +173,8 @@ fn question(scene: &Scene, replace: &str, with: &str) -> Question {
     Question {
         recipe: scene.shown.recipe.clone(),
         version: scene.shown.version.clone(),
-        replace: IngredientId::new(replace).unwrap(),
-        with: IngredientId::new(with).unwrap(),
+        replace: IngredientId::new(replace).expect(replace),
+        with: IngredientId::new(with).expect(with),
         adjust: None,
     }
 }
@@ -148,16 +184,35 @@ fn pictures_of_the_swap_area() {
     let scene = Scene::new("hob-and-ember", None);
     let asked = [
         ("empty", None),
-        ("goes", Some(question(&scene, "tambrel-chestnut", "tambrel-chestnut"))),
-        ("answer", Some(question(&scene, "tambrel-chestnut", "ketterby-chestnut"))),
-        ("gap", Some(question(&scene, "ondry-creamer", "velloom-oat-creamer"))),
+        (
+            "goes",
+            Some(question(&scene, "tambrel-chestnut", "tambrel-chestnut")),
+        ),
+        (
+            "answer",
+            Some(question(&scene, "tambrel-chestnut", "ketterby-chestnut")),
+        ),
+        (
+            "gap",
+            Some(question(&scene, "ondry-creamer", "velloom-oat-creamer")),
+        ),
     ];
     for (name, question) in asked {
-        let answer = question.as_ref().and_then(|question| answer(&scene.book, question));
-        for size in [vec2(560.0, 1100.0), vec2(1150.0, 760.0)] {
-            let mut state = swap_area::SwapState { question: question.clone(), ..Default::default() };
+        let answer = question
+            .as_ref()
+            .and_then(|question| answer(&scene.book, question));
+        for size in [vec2(500.0, 1150.0), vec2(720.0, 700.0), vec2(1150.0, 760.0)] {
+            let mut state = question
+                .clone()
+                .map_or_else(swap_area::SwapState::default, swap_area::SwapState::asking);
             pictures(&format!("swap-{name}-{}", size.x), size, |ui| {
-                swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), &mut state, &mut Vec::new());
+                swap_area::swap_area_ui(
+                    ui,
+                    &scene.screen(),
+                    answer.as_ref(),
+                    &mut state,
+                    &mut Vec::new(),
+                );
             });
         }
     }
@@ -171,14 +226,29 @@ struct Swapping {
 }
 
 fn swapping(scene: Scene) -> Harness<'static, Swapping> {
-    let swapping = Swapping { scene, state: Default::default(), actions: Vec::new() };
-    Harness::builder().with_size(vec2(1150.0, 1000.0)).with_context_setup(theme::install).build_ui_state(
-        |ui, Swapping { scene, state, actions }| {
-            let answer = state.question.as_ref().and_then(|question| answer(&scene.book, question));
-            swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), state, actions);
-        },
-        swapping,
-    )
+    let swapping = Swapping {
+        scene,
+        state: swap_area::SwapState::default(),
+        actions: Vec::new(),
+    };
+    Harness::builder()
+        .with_size(vec2(1150.0, 1000.0))
+        .with_context_setup(theme::install)
+        .build_ui_state(
+            |ui,
+             Swapping {
+                 scene,
+                 state,
+                 actions,
+             }| {
+                let answer = state
+                    .question
+                    .as_ref()
+                    .and_then(|question| answer(&scene.book, question));
+                swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), state, actions);
+            },
+            swapping,
+        )
 }
 
 /// A harness in which chestnut powder of one brand has been swapped for the other.
@@ -188,9 +258,13 @@ fn swapped() -> Harness<'static, Swapping> {
     harness.run();
     harness.get_by_label("Find what comes").focus();
     harness.run();
-    harness.get_by_label("Find what comes").type_text("ketterby chest");
+    harness
+        .get_by_label("Find what comes")
+        .type_text("ketterby chest");
     harness.run();
-    harness.get_by_label("Ketterby chestnut powder comes").click();
+    harness
+        .get_by_label("Ketterby chestnut powder comes")
+        .click();
     harness.run();
     harness.run();
     harness
@@ -199,7 +273,11 @@ fn swapped() -> Harness<'static, Swapping> {
 #[test]
 fn an_empty_swap_says_what_to_do() {
     let harness = swapping(Scene::new("hob-and-ember", None));
-    assert!(harness.query_by_label_contains("Choose what goes and what comes instead").is_some());
+    assert!(
+        harness
+            .query_by_label_contains("Choose what goes and what comes instead")
+            .is_some()
+    );
     assert!(harness.query_by_label("First choose what goes.").is_some());
 }
 
@@ -210,22 +288,43 @@ fn ingredients_of_the_same_role_are_offered_first() {
     harness.run();
     let top = |name: &str| harness.get_by_label(name).rect().top();
     assert!(top("Velloom rice creamer comes") < top("Black tea, brewed comes"));
-    assert!(harness.query_by_label("Ondry non-dairy creamer comes").is_none());
+    assert!(
+        harness
+            .query_by_label("Ondry non-dairy creamer comes")
+            .is_none()
+    );
 }
 
 #[test]
 fn a_suggestion_is_read_in_counter_measures_and_kept_as_a_new_version() {
     let mut harness = swapped();
-    assert!(harness.query_by_label_contains("Ketterby chestnut powder by equal measures gives").is_some());
+    assert!(
+        harness
+            .query_by_label_contains("Ketterby chestnut powder by equal measures gives")
+            .is_some()
+    );
     let change = "Tambrel chestnut powder 2½ scoops → Ketterby chestnut powder 2 scoops";
     assert!(harness.query_by_label(change).is_some(), "{change}");
-    assert!(harness.query_all_by_label_contains("Level against the standard").count() >= 3);
+    assert!(
+        harness
+            .query_all_by_label_contains("Level against the standard")
+            .count()
+            >= 3
+    );
     harness.get_by_label("Keep as new version").click();
     harness.run();
-    let Swapping { scene, state, actions } = harness.state();
-    let [Action::Edit { edits, .. }] = actions.as_slice() else { panic!("{actions:?}") };
-    let [edit @ Edit::AddVersion { version, .. }] = edits.as_slice() else { panic!("{edits:?}") };
-    assert_eq!(version.name, "with Ketterby chestnut powder 2");
+    let Swapping {
+        scene,
+        state,
+        actions,
+    } = harness.state();
+    let [Action::Edit { edits, .. }] = actions.as_slice() else {
+        panic!("{actions:?}")
+    };
+    let [edit @ Edit::AddVersion { version, .. }] = edits.as_slice() else {
+        panic!("{edits:?}")
+    };
+    assert_eq!(version.name, "with Ketterby chestnut powder");
     assert_eq!(state.show_version.as_ref(), Some(&version.id));
     let after = edit::apply(&scene.book, edit).expect("the recipe is there");
     let before = scene.recipe.as_ref();
@@ -240,20 +339,35 @@ fn the_plain_swap_can_be_kept_under_a_name_of_its_own() {
     let mut harness = swapped();
     harness.get_by_label("Keep the plain swap").click();
     harness.run();
-    let [Action::Edit { edits, .. }] = harness.state().actions.as_slice() else { panic!("one edit") };
-    let [Edit::AddVersion { version, .. }] = edits.as_slice() else { panic!("{edits:?}") };
+    let [Action::Edit { edits, .. }] = harness.state().actions.as_slice() else {
+        panic!("one edit")
+    };
+    let [Edit::AddVersion { version, .. }] = edits.as_slice() else {
+        panic!("{edits:?}")
+    };
     assert_eq!(version.name, "Ketterby chestnut powder, equal measures");
 }
 
 #[test]
 fn a_gap_gives_its_reason_and_nothing_to_keep_but_the_plain_swap() {
     let mut harness = swapping(Scene::new("hob-and-ember", None));
-    harness.state_mut().state.question =
-        Some(question(&harness.state().scene, "ondry-creamer", "velloom-oat-creamer"));
+    harness.state_mut().state.question = Some(question(
+        &harness.state().scene,
+        "ondry-creamer",
+        "velloom-oat-creamer",
+    ));
     harness.run();
-    assert!(harness.query_by_label_contains("No suggestion: the sweetness of the swap is not known").is_some());
+    assert!(
+        harness
+            .query_by_label_contains("No suggestion: the sweetness of the swap is not known")
+            .is_some()
+    );
     assert!(harness.query_by_label("Keep as new version").is_none());
-    assert!(harness.query_by_label_contains("sweetness: not known").is_some());
+    assert!(
+        harness
+            .query_by_label_contains("sweetness: not known")
+            .is_some()
+    );
 }
 
 #[test]
@@ -262,24 +376,45 @@ fn two_lines_at_most_may_move() {
     harness.get_by_label_contains("automatic (").click();
     harness.run();
     for line in ["Ketterby chestnut powder", "Tambrel pear syrup"] {
-        harness.get_by(|node| node.role() == egui::Role::CheckBox && node.label().as_deref() == Some(line)).click();
+        harness
+            .get_by(|node| {
+                node.role() == egui::Role::CheckBox && node.label().as_deref() == Some(line)
+            })
+            .click();
         harness.run();
     }
-    let adjust = harness.state().state.question.as_ref().and_then(|question| question.adjust.clone());
+    let adjust = harness
+        .state()
+        .state
+        .question
+        .as_ref()
+        .and_then(|question| question.adjust.clone());
     assert_eq!(adjust.map(|lines| lines.len()), Some(2));
-    let third = harness
-        .get_by(|node| node.role() == egui::Role::CheckBox && node.label().as_deref() == Some("Water"));
+    let third = harness.get_by(|node| {
+        node.role() == egui::Role::CheckBox && node.label().as_deref() == Some("Water")
+    });
     assert!(third.accesskit_node().is_disabled());
 }
 
 #[test]
 fn the_level_tells_every_axis_in_words() {
     let scene = Scene::new("hob-and-ember", Some("oat"));
-    let difference = scene.standard.as_ref().expect("approved").difference.clone();
-    let harness = Harness::builder().with_context_setup(theme::install).build_ui(|ui| {
-        widgets::level_ui(ui, &difference, "the standard");
-    });
-    let words = harness.get_by_label_contains("Level against the standard").label().expect("a label");
+    let difference = scene
+        .standard
+        .as_ref()
+        .expect("approved")
+        .difference
+        .clone();
+    let harness = Harness::builder()
+        .with_context_setup(theme::install)
+        .build_ui(|ui| {
+            widgets::level_ui(ui, &difference, "the standard");
+        });
+    let words = harness
+        .get_by_label_contains("Level against the standard")
+        .accesskit_node()
+        .label()
+        .expect("a label");
     assert!(words.contains("sweetness: not known"), "{words}");
     for axis in &difference.axes {
         assert!(words.contains(axis.axis.word()), "{words}");
@@ -290,14 +425,17 @@ fn the_level_tells_every_axis_in_words() {
 fn a_click_on_a_layer_goes_to_its_line() {
     let scene = Scene::new("ninebell", None);
     let clicked: Option<LineId> = None;
-    let mut harness = Harness::builder().with_size(vec2(420.0, 360.0)).with_context_setup(theme::install).build_ui_state(
-        |ui, clicked: &mut Option<LineId>| {
-            if let Some(line) = widgets::cup_ui(ui, &scene.screen(), vec2(400.0, 330.0)) {
-                *clicked = Some(line);
-            }
-        },
-        clicked,
-    );
+    let mut harness = Harness::builder()
+        .with_size(vec2(420.0, 360.0))
+        .with_context_setup(theme::install)
+        .build_ui_state(
+            |ui, clicked: &mut Option<LineId>| {
+                if let Some(line) = widgets::cup_ui(ui, &scene.screen(), vec2(400.0, 330.0)) {
+                    *clicked = Some(line);
+                }
+            },
+            clicked,
+        );
     harness.get_by_label_contains("go to Pearls").click();
     harness.run();
     assert_eq!(harness.state().as_ref().map(LineId::as_str), Some("pearls"));
@@ -306,12 +444,74 @@ fn a_click_on_a_layer_goes_to_its_line() {
 #[test]
 fn a_partial_figure_is_a_lower_bound_with_the_name_of_the_gap() {
     let scene = Scene::new("hob-and-ember", Some("oat"));
-    let mut harness = Harness::builder().with_size(vec2(440.0, 1000.0)).with_context_setup(theme::install).build_ui(|ui| {
-        widgets::figure_list_ui(ui, &scene.screen());
-    });
+    let mut harness = Harness::builder()
+        .with_size(vec2(440.0, 1000.0))
+        .with_context_setup(theme::install)
+        .build_ui(|ui| {
+            widgets::figure_list_ui(ui, &scene.screen());
+        });
     let sugar = harness.get_by_label_contains("total sugar: at least");
-    assert!(sugar.label().is_some_and(|words| words.contains("not stated: Velloom oat creamer")));
+    assert!(
+        sugar
+            .accesskit_node()
+            .label()
+            .is_some_and(|words| words.contains("not stated: Velloom oat creamer"))
+    );
     sugar.click();
     harness.run();
-    assert!(harness.query_by_label_contains("What makes it uncertain").is_some());
+    assert!(
+        harness
+            .query_by_label_contains("What makes it uncertain")
+            .is_some()
+    );
+}
+
+#[test]
+fn the_layers_of_every_sample_drink_add_up_to_what_the_cup_holds() {
+    let book = Workbench::with_sample().book().clone();
+    for recipe in &book.recipes {
+        let scene = Scene::new(recipe.id.as_str(), None);
+        let vessel = scene
+            .balance
+            .resolved
+            .cup
+            .as_ref()
+            .and_then(|id| book.vessel(id));
+        let cup = Frustum::of(vessel.map(AsRef::as_ref));
+        let filling = filling(&book, &scene.balance, Lens::Sugar, &cup);
+        let sum: f64 = filling.layers.iter().map(|layer| layer.millilitres).sum();
+        let ice_above = filling.ice_top - filling.surface;
+        // Layers below a twentieth of a millilitre are not drawn.
+        let off = (sum + ice_above - filling.filled).abs();
+        assert!(
+            off < 0.5,
+            "{}: {sum} and {ice_above} make {}",
+            recipe.name,
+            filling.filled
+        );
+        assert!(
+            filling.layers.iter().all(|layer| layer.millilitres > 0.0),
+            "{}",
+            recipe.name
+        );
+    }
+}
+
+#[test]
+fn every_cause_of_doubt_has_a_sentence_that_names_no_id() {
+    let book = Workbench::with_sample().book().clone();
+    for recipe in &book.recipes {
+        let scene = Scene::new(recipe.id.as_str(), None);
+        for contribution in &scene.balance.contributions {
+            let words = wording::cause_words(&book, &scene.balance, &contribution.cause).what;
+            let hyphenated = book
+                .ingredients
+                .iter()
+                .map(|ingredient| ingredient.id.as_str());
+            let named = hyphenated
+                .filter(|id| id.contains('-'))
+                .find(|id| words.contains(id));
+            assert!(!words.is_empty() && named.is_none(), "{words}");
+        }
+    }
 }

@@ -186,8 +186,8 @@ mod tests {
         let matrix = [[4.0, 1.0, 0.5, 0.1], [1.0, 3.0, 0.2, 0.0], [0.5, 0.2, 0.0, 1.0], [0.1, 0.0, 1.0, 5.0]];
         let inverse = inverse(&matrix, 4).unwrap();
         for (row, left) in matrix.iter().enumerate() {
-            for column in 0..4 {
-                let product: f64 = (0..4).map(|at| left[at] * inverse[at][column]).sum();
+            let products = (0..4).map(|column| left.iter().zip(&inverse).map(|(a, row)| a * row[column]).sum::<f64>());
+            for (column, product) in products.enumerate() {
                 let expected = if row == column { 1.0 } else { 0.0 };
                 assert!((product - expected).abs() < 1e-12, "{row} {column}: {product}");
             }

@@ -284,10 +284,14 @@ impl CoolingCurve {
         Some(Uncertain { value: at - self.begins(), u: reached.u / self.slope(at).abs() })
     }
 
-    /// Minutes from one temperature to another, without uncertainty and without allocation; as [`Self::starting_at`] and
-    /// [`Self::minutes_until`] together.
+    /// Minutes from one temperature to another in a room, as [`Self::starting_at`] and [`Self::minutes_until`] together but
+    /// without uncertainty: the search asks this for every candidate.
     pub(super) fn minutes_between(&self, from: f64, to: f64, room: f64) -> Option<f64> {
-        self.starting_at(Uncertain::exact(from), room).minutes_until(to).map(|minutes| minutes.value)
+        let most = Term::sum(&self.terms, 0.0);
+        // Hotter than the curve begins: it cools in proportion.
+        let scale = ((from - room) / most).max(1.0);
+        let begin = if scale > 1.0 { 0.0 } else { time_of(&self.terms, from - room)? };
+        Some((time_of(&self.terms, (to - room) / scale)? - begin).max(0.0))
     }
 
     fn begins(&self) -> f64 {
@@ -493,6 +497,24 @@ mod tests {
         let exact = curve.starting_at(Uncertain::exact(71.0), 20.0).minutes_until(50.0).unwrap().value;
         let more = exact - later.minutes_until(50.0).unwrap().value;
         assert!((later.minutes_until(50.0).unwrap().u - more).abs() < 0.02, "{more}");
+    }
+
+    #[test]
+    fn the_short_way_gives_the_same_minutes() {
+        let points: Vec<CoolingReading> = (0..12)
+            .map(|at| f64::from(at) * 5.0)
+            .map(|minutes| {
+                let celsius = 20.0 + 20.0 * (-minutes / 6.0).exp() + 45.0 * (-minutes / 60.0).exp();
+                CoolingReading { minutes, celsius }
+            })
+            .collect();
+        let curve = CoolingCurve::through_with(20.0, &points, CoolingModel::TwoConstants).unwrap();
+        for (from, to, room) in [(84.0, 58.0, 20.0), (70.0, 58.0, 23.0), (95.0, 40.0, 20.0), (60.0, 65.0, 20.0)] {
+            let long = curve.starting_at(Uncertain::exact(from), room).minutes_until(to).unwrap().value;
+            let short = curve.minutes_between(from, to, room).unwrap();
+            assert!((long - short).abs() < 1e-6, "{from} to {to} at {room}: {long} {short}");
+        }
+        assert_eq!(curve.minutes_between(60.0, 15.0, 20.0), None);
     }
 
     #[test]

@@ -113,7 +113,8 @@ impl Lines {
         let (of_water, of_sugar, celsius) = if greatest { (4.219_5, 2.423, 130.0) } else { (4.178, 1.673, -40.0) };
         let of_food = FOODS.map(|food| food.specific_heat_kj_per_kg_k(celsius));
         self.form(over, |mix| {
-            let foods: f64 = foods(mix).iter().zip(of_food).map(|(grams, heat)| grams.max(0.0) * heat).sum();
+            let foods: f64 = foods(mix).iter().zip(of_food).map(|(grams, heat)| grams * heat).sum();
+            let foods = if greatest { foods + slack_of(mix) * of_food[0] } else { foods };
             let water = (mix.get(Component::Water) + mix.get(Component::Ice)) * of_water;
             (water + sugar(mix) * of_sugar + foods) / 1000.0
         })
@@ -129,11 +130,12 @@ impl Lines {
 
     /// Grams that the kinks can add at most; see the head of this file.
     pub(super) fn slack(&self, over: Over) -> Form {
-        self.form(over, |mix| (-starch(mix)).max(0.0) + (-undeclared(mix)).max(0.0))
+        self.form(over, slack_of)
     }
 
-    /// Particles that are dissolved, at most, mol: the salt twice for its ions, sugars of unknown kind as sucrose.
-    pub(super) fn particles(&self, over: Over) -> Form {
+    /// Particles that are dissolved, mol: the salt twice for its ions; sugars of unknown kind as sucrose for the most that
+    /// there can be, left out for the least.
+    pub(super) fn particles(&self, over: Over, most: bool) -> Form {
         use freezing::Solute;
         let per_gram = |solute: Solute| solute.particles() / solute.molar_mass_g_per_mol();
         let named = [
@@ -153,7 +155,7 @@ impl Lines {
                 list.iter().map(|(component, solute)| mix.get(*component) * per_gram(*solute)).sum()
             };
             let named_grams: f64 = named.iter().map(|(component, _)| mix.get(*component)).sum();
-            let unnamed = (mix.get(Component::Sugars) - named_grams).max(0.0);
+            let unnamed = if most { (mix.get(Component::Sugars) - named_grams).max(0.0) } else { 0.0 };
             of(&named) + of(&others) + unnamed * per_gram(Solute::Sucrose)
         })
     }
@@ -203,6 +205,10 @@ fn foods(mix: &Mix) -> [f64; 5] {
 /// Sugars and polyols, g.
 pub(super) fn sugar(mix: &Mix) -> f64 {
     mix.get(Component::Sugars) + mix.get(Component::Polyols)
+}
+
+fn slack_of(mix: &Mix) -> f64 {
+    (-starch(mix)).max(0.0) + (-undeclared(mix)).max(0.0)
 }
 
 fn starch(mix: &Mix) -> f64 {

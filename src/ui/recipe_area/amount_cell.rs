@@ -28,7 +28,7 @@ pub(super) fn amount_ui(
         arrows(ui, screen, neighbours, view);
     }
     let name = format!("Amount of {}", row.name());
-    let outcome = Field::new(key.clone(), &name, &row.amount).show(ui, rect, &mut view.drafts, actions);
+    let outcome = Field::new(key.clone(), &name, &row.amount).underlined().show(ui, rect, &mut view.drafts, actions);
     let read = |text: &str| screen.book.amount_from_text(text, row.ingredient, Some(&line.amount));
     if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);

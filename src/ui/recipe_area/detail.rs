@@ -1,6 +1,6 @@
 //! What belongs to the line in hand: its part in the drink, what one use weighs, and what the same spoon would hold otherwise.
 
-use egui::{Button, Label, Rect, RichText, Sense, Ui, vec2};
+use egui::{Button, Label, RichText, Sense, Ui, vec2};
 
 use super::heading::word_menu_ui;
 use super::model::{self, LineRow};
@@ -26,12 +26,12 @@ pub(super) fn detail_ui(
     let palette = theme::palette(ui.visuals());
     let frame = egui::Frame::new()
         .fill(palette.stripe)
-        .corner_radius(f32::from(grid::CORNER))
+        .corner_radius(egui::CornerRadius { nw: 0, ne: 0, sw: grid::CORNER, se: grid::CORNER })
         .inner_margin(egui::Margin { left: 32, right: 12, top: 2, bottom: 8 });
     frame.show(ui, |ui| {
         ui.set_width(columns.width - 44.0);
         ui.spacing_mut().item_spacing.y = 2.0;
-        ui.horizontal_wrapped(|ui| {
+        ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             part_ui(ui, screen, row, actions);
             if columns.compact {
@@ -39,12 +39,12 @@ pub(super) fn detail_ui(
                 let (rect, _) = ui.allocate_exact_size(vec2(56.0, grid::TARGET), Sense::hover());
                 amount_cell::temperature_ui(ui, screen, row, rect, view, actions);
             }
+            note_ui(ui, screen, row, view, actions);
         });
         weighing_ui(ui, screen, row);
         if row.line.stage == Stage::Topping || row.line.carried.is_some() {
             carried_ui(ui, screen, row, view, actions);
         }
-        note_ui(ui, screen, row, view, actions);
         command_row_ui(ui, screen, row, view, actions);
     });
     ui.add_space(grid::TIGHT);
@@ -59,6 +59,7 @@ fn quiet_ui(ui: &mut Ui, words: &str) {
 fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Vec<Action>) {
     let line = row.line;
     let focus = super::lines::row_focus(&screen.recipe.id, &line.id);
+    quiet_ui(ui, "as");
     word_menu_ui(ui, "Role", line.role.word(), |ui| {
         for role in Role::ALL {
             if ui.add(Button::selectable(role == line.role, role.word())).clicked() {
@@ -67,6 +68,7 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
             }
         }
     });
+    quiet_ui(ui, "ends up");
     word_menu_ui(ui, "Stage", line.stage.word(), |ui| {
         for stage in Stage::ALL {
             if ui.add(Button::selectable(stage == line.stage, stage.word())).clicked() {
@@ -91,6 +93,9 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
     }
 }
 
+/// Syrup that a topping brings along until somebody weighs it, g (assumed).
+const FIRST_CARRIED: f64 = 5.0;
+
 /// The syrup that comes along with a topping.
 fn carried_ui(
     ui: &mut Ui,
@@ -102,8 +107,8 @@ fn carried_ui(
     let line = row.line;
     let key = format!("field carried {}/{}", screen.recipe.id, line.id);
     let carried = line.carried.as_ref();
-    let mut put = |carried: Option<Carried>| {
-        actions.push(Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key));
+    let put = |carried: Option<Carried>| {
+        Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key)
     };
     let name = carried.map_or("nothing", |carried| {
         screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name)
@@ -111,34 +116,31 @@ fn carried_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         quiet_ui(ui, "brings along");
+        if let Some(carried) = carried {
+            let (rect, _) = ui.allocate_exact_size(vec2(48.0, grid::TARGET), Sense::hover());
+            let shown = crate::quantity::show_count(carried.grams);
+            let field = Field::new(key.clone(), "Grams that come along", shown).underlined();
+            let field = Field { align: egui::Align::Max, ..field };
+            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            if let Some(grams) = outcome.read(&key, &mut view.drafts, not_negative) {
+                actions.push(put(Some(Carried { ingredient: carried.ingredient.clone(), grams })));
+            }
+            quiet_ui(ui, "g of");
+        }
         word_menu_ui(ui, "Comes along", name, |ui| {
             if ui.add(Button::selectable(carried.is_none(), "nothing")).clicked() {
-                put(None);
+                actions.push(put(None));
             }
             for syrup in screen.book.ingredients.iter().filter(|ingredient| ingredient.form == Form::Syrup) {
                 let chosen = carried.is_some_and(|carried| carried.ingredient == syrup.id);
                 if ui.add(Button::selectable(chosen, syrup.name.as_str())).clicked() {
-                    let grams = carried.map_or(5.0, |carried| carried.grams);
-                    put(Some(Carried { ingredient: syrup.id.clone(), grams }));
+                    let grams = carried.map_or(FIRST_CARRIED, |carried| carried.grams);
+                    actions.push(put(Some(Carried { ingredient: syrup.id.clone(), grams })));
                 }
             }
         });
     });
-    if let Some(carried) = carried {
-        ui.horizontal(|ui| {
-            quiet_ui(ui, "grams of it");
-            let (rect, _) = ui.allocate_exact_size(vec2(56.0, grid::TARGET), Sense::hover());
-            let shown = crate::quantity::show_count(carried.grams);
-            let field = Field::new(key.clone(), "Grams that come along", shown);
-            let outcome = field.show(ui, rect, &mut view.drafts, actions);
-            if let Some(grams) = outcome.read(&key, &mut view.drafts, not_negative) {
-                let carried = Carried { ingredient: carried.ingredient.clone(), grams };
-                let change = Change::Carried(line.id.clone(), Some(carried));
-                actions.push(Action::edit(screen.shown.change(change), &key));
-            }
-        });
-        draft_error_ui(ui, &view.drafts, &key);
-    }
+    draft_error_ui(ui, &view.drafts, &key);
 }
 
 /// A number of grams.
@@ -151,12 +153,15 @@ fn not_negative(text: &str) -> Result<f64, String> {
 }
 
 fn note_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::hover());
+    let width = ui.available_width() - grid::NEAR;
+    if width < 60.0 {
+        return;
+    }
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let key = format!("field note {}/{}", screen.recipe.id, row.line.id);
     let name = format!("Note on {}", row.name());
-    let field = Field::new(key.clone(), &name, &row.line.note).style(TypeStyle::Small).hint("a note");
-    let place = Rect::from_min_max(rect.min - vec2(4.0, 0.0), rect.max);
-    let outcome = field.show(ui, place, &mut view.drafts, actions);
+    let field = Field::new(key.clone(), &name, &row.line.note).style(TypeStyle::Small).hint("a note").underlined();
+    let outcome = field.show(ui, rect, &mut view.drafts, actions);
     if let Some(note) = outcome.changed {
         actions.push(Action::edit(screen.shown.change(Change::Note(row.line.id.clone(), note)), &key));
     }

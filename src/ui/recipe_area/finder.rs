@@ -74,7 +74,6 @@ pub(super) fn finder_ui(below: &Response, screen: &Screen<'_>, view: &mut ViewSt
     if !open && !view.finder.just_opened {
         view.finder.close();
     }
-    view.finder.just_opened = false;
 }
 
 fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
@@ -94,8 +93,12 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         .hint_text("type a name or a brand")
         .desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name("Find an ingredient");
-    if view.finder.just_opened {
+    // The first pass only measures the list, so the wish stands until the field has the keyboard.
+    if response.has_focus() {
+        view.finder.just_opened = false;
+    } else if view.finder.just_opened {
         response.request_focus();
+        ui.ctx().request_repaint();
     }
     if response.changed() {
         view.finder.chosen = 0;

@@ -48,10 +48,10 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
     let version = screen.shown.version.as_ref().and_then(|id| screen.recipe.version(id));
     ui.horizontal(|ui| {
         if let Some(version) = version {
-            let width = (ui.available_width() - 130.0).clamp(120.0, 320.0);
-            let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
             let key = format!("field version-name {}/{}", screen.recipe.id, version.id);
             let field = Field::new(key.clone(), "Name of the version", &version.name).style(TypeStyle::Strong);
+            let width = field.width(ui, &view.drafts).min(ui.available_width() - 130.0).max(80.0);
+            let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
             let outcome = field.show(ui, rect.translate(vec2(-4.0, 0.0)), &mut view.drafts, actions);
             if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
                 let (recipe, version) = (screen.recipe.id.clone(), version.id.clone());
@@ -92,11 +92,15 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
     }
 }
 
+/// From this width of the sheet on the row has wider gaps, in points.
+const ROOMY: f32 = 560.0;
+
 /// Cup, shaker, temperature and price in one quiet row.
 fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let resolved = &screen.balance.resolved;
     ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
+        let gap = if ui.available_width() < ROOMY { grid::TIGHT } else { grid::EASY };
+        ui.spacing_mut().item_spacing = vec2(gap, 0.0);
         vessel_ui(ui, screen, VesselKind::Cup, actions);
         vessel_ui(ui, screen, VesselKind::Shaker, actions);
         if resolved.shaker.is_some() {
@@ -114,16 +118,18 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             value: resolved.drinking_temperature,
             hint: show_number(screen.balance.drinking_temperature, 1),
             decimals: 1,
+            room: 132.0,
         };
         drinking.show(ui, screen, view, actions, Change::DrinkingTemperature);
         let price = Number {
             field: "menu-price",
-            before: "on the menu",
+            before: "price",
             name: "Menu price",
             unit: &screen.book.settings.currency,
             value: resolved.menu_price,
             hint: "–".to_owned(),
             decimals: 2,
+            room: 92.0,
         };
         price.show(ui, screen, view, actions, Change::MenuPrice);
     });
@@ -169,6 +175,8 @@ struct Number<'number> {
     value: Option<f64>,
     hint: String,
     decimals: usize,
+    /// Width of the whole, in points.
+    room: f32,
 }
 
 impl Number<'_> {
@@ -182,15 +190,14 @@ impl Number<'_> {
     ) {
         let palette = theme::palette(ui.visuals());
         let small = |words: &str| RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
-        ui.allocate_ui(vec2(180.0, grid::TARGET), |ui| {
+        ui.allocate_ui(vec2(self.room, grid::TARGET), |ui| {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::TIGHT;
-                ui.add_space(grid::NEAR);
                 ui.label(small(self.before));
-                let (rect, _) = ui.allocate_exact_size(vec2(48.0, grid::TARGET), Sense::hover());
+                let (rect, _) = ui.allocate_exact_size(vec2(44.0, grid::TARGET), Sense::hover());
                 let key = key(screen, self.field);
                 let shown = self.value.map(|value| show_number(value, self.decimals)).unwrap_or_default();
-                let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), self.name, shown) }.hint(&self.hint);
+                let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), self.name, shown) }.hint(&self.hint).underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
                 if let Some(value) = outcome.read(&key, &mut view.drafts, optional_number) {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));

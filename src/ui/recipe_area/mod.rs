@@ -4,6 +4,7 @@ mod amount_cell;
 mod detail;
 mod finder;
 mod heading;
+mod history;
 mod lens_row;
 mod lines;
 mod model;
@@ -29,6 +30,8 @@ pub(super) fn recipe_area_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSt
     lens_row::lens_row_ui(ui, view);
     ui.add_space(grid::TIGHT);
     lines::lines_ui(ui, screen, view, actions);
+    ui.add_space(grid::NEAR);
+    history::history_ui(ui, screen, view, actions);
     ui.add_space(grid::APART);
 }
 

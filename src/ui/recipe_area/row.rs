@@ -48,6 +48,11 @@ impl Columns {
     /// The columns of a sheet of this width.
     pub(super) fn new(width: f32) -> Self {
         let compact = width < Self::COMPACT_BELOW;
+        let (grip, amount_width, gap) = if compact {
+            (Self::GRIP - 4.0, Self::AMOUNT - 24.0, grid::TIGHT)
+        } else {
+            (Self::GRIP, Self::AMOUNT, grid::NEAR)
+        };
         let share = Rangef::new(width - share_bar::WIDTH, width);
         let (temperature, mass) = if compact {
             (Rangef::point(share.min), Rangef::point(share.min))
@@ -55,8 +60,8 @@ impl Columns {
             let mass = Rangef::new(share.min - grid::NEAR - Self::MASS, share.min - grid::NEAR);
             (Rangef::new(mass.min - Self::TEMPERATURE, mass.min), mass)
         };
-        let amount = Rangef::new(Self::GRIP, Self::GRIP + Self::AMOUNT);
-        let ingredient = Rangef::new(amount.max + grid::NEAR, temperature.min - grid::TIGHT);
+        let amount = Rangef::new(grip, grip + amount_width);
+        let ingredient = Rangef::new(amount.max + gap, temperature.min - grid::TIGHT);
         Self { width, compact, amount, ingredient, temperature, mass, share }
     }
 
@@ -98,7 +103,7 @@ pub(super) fn line_ui(
     ui.painter().rect_filled(mark, 2.0, colour);
     row_keys(ui, screen, &handle, &line.id, neighbours, true, view, actions);
     let amount = amount_cell::amount_ui(ui, screen, row, cell(rect, columns.amount), neighbours, view, actions);
-    let ingredient = ingredient_ui(ui, row, cell(rect, columns.ingredient), view);
+    let ingredient = ingredient_ui(ui, row, cell(rect, columns.ingredient), !columns.compact, view);
     if columns.compact {
         second_line_ui(ui, row, rect, columns);
     } else {
@@ -116,16 +121,14 @@ pub(super) fn line_ui(
         view.line_in_hand = Some(line.id.clone());
     }
     for key in [amount_focus(&screen.recipe.id, &line.id), amount_cell::temperature_key(screen, &line.id)] {
-        ui.scope(|ui| {
-            if view.drafts.error(&key).is_some() {
-                ui.indent("error", |ui| draft_error_ui(ui, &view.drafts, &key));
-            }
-        });
+        if view.drafts.error(&key).is_some() {
+            ui.indent(&key, |ui| draft_error_ui(ui, &view.drafts, &key));
+        }
     }
     if view.finder.replaces(&line.id) {
         finder::finder_ui(&ingredient, screen, view, actions);
     }
-    carried_ui(ui, screen, row, columns);
+    carried_ui(ui, screen, row, columns, view.line_in_hand.as_ref() == Some(&line.id));
 }
 
 fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
@@ -135,7 +138,10 @@ fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
         (false, true) => palette.stripe,
         _ => return,
     };
-    ui.painter().rect_filled(rect, f32::from(grid::CORNER), colour);
+    // The detail of the row in hand goes on below without a seam.
+    let foot = if in_hand { 0 } else { grid::CORNER };
+    let corner = egui::CornerRadius { nw: grid::CORNER, ne: grid::CORNER, sw: foot, se: foot };
+    ui.painter().rect_filled(rect, corner, colour);
 }
 
 /// The grip: takes the keyboard, is dragged to move the row, and has the menu of the row.
@@ -157,6 +163,8 @@ fn handle_ui(
     if view.focus_wanted.as_ref() == Some(&key) {
         view.focus_wanted = None;
         response.request_focus();
+        // The arrow that led here has done its work: egui would take it for a step further.
+        ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
         ui.scroll_to_rect(rect.expand(grid::EASY), None);
     }
     if response.has_focus() {
@@ -241,7 +249,8 @@ fn row_keys(
     }
 }
 
-fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, view: &mut ViewState) -> Response {
+/// The name of the ingredient, with its brand where there is room; a click finds another one.
+fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, brand: bool, view: &mut ViewState) -> Response {
     let palette = theme::palette(ui.visuals());
     let mut job = egui::text::LayoutJob::default();
     let format = |style: TypeStyle, color| egui::TextFormat {
@@ -252,14 +261,14 @@ fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, view: &mut ViewStat
     };
     let colour = if row.ingredient.is_some() { palette.text_strong } else { palette.off_level };
     job.append(row.name(), 0.0, format(TypeStyle::Body, colour));
-    if !row.brand().is_empty() && !row.name().contains(row.brand()) {
+    if brand && !row.brand().is_empty() && !row.name().contains(row.brand()) {
         job.append(row.brand(), grid::NEAR, format(TypeStyle::Small, palette.text_quiet));
     }
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
     child.spacing_mut().button_padding.x = grid::TIGHT;
     let button = egui::Button::new(job).frame_when_inactive(false).truncate();
     let response = child.add(button).accessible_name(format!("Ingredient {}", row.name()));
-    let response = response.on_hover_text("Put another ingredient here");
+    let response = response.on_hover_text(format!("{} {}: put another ingredient here", row.name(), row.brand()));
     if response.clicked() {
         view.line_in_hand = Some(row.line.id.clone());
         view.finder.open_to_replace(row.line.id.clone());
@@ -295,7 +304,8 @@ fn second_line_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, columns: &Columns)
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(share);
     let temperature = row.temperature.as_ref().map(|(words, _)| format!("   at {words}")).unwrap_or_default();
-    let words = format!("{mass} {spread}{temperature}");
+    let brand = if row.brand().is_empty() { String::new() } else { format!("   {}", row.brand()) };
+    let words = format!("{mass} {spread}{temperature}{brand}");
     let place = Rect::from_min_max(
         pos2(rect.left() + columns.ingredient.min + grid::TIGHT, rect.top() + 28.0),
         pos2(rect.left() + columns.share.max, rect.bottom() - 2.0),
@@ -312,10 +322,13 @@ fn share_ui(ui: &mut Ui, screen: &Screen<'_>, share: Option<&LineShare>, rect: R
 }
 
 /// What a topping brings along, indented under it.
-fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, columns: &Columns) {
+fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, columns: &Columns, in_hand: bool) {
     let (Some(carried), Some(share)) = (&row.line.carried, row.carried) else { return };
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, grid::TARGET), Sense::hover());
+    if in_hand {
+        ui.painter().rect_filled(rect, 0.0, palette.stripe);
+    }
     let name = screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name);
     let words = format!("brings along {} of {name}", model::mass_words(share).0);
     let place = rect
@@ -338,16 +351,20 @@ pub(super) fn instruction_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let (rect, _) = ui.allocate_exact_size(vec2(columns.width, 34.0), Sense::hover());
+    let key = format!("field instruction {}/{}", screen.recipe.id, instruction.id);
+    let field = Field::new(key.clone(), "Instruction", &instruction.text)
+        .style(TypeStyle::Method)
+        .several_rows()
+        .hint("what is done here");
+    let height = field.height(ui, &view.drafts, columns.width - columns.amount.min) + 4.0;
+    let (rect, _) = ui.allocate_exact_size(vec2(columns.width, height), Sense::hover());
     let name = format!("Instruction {}", instruction.text);
     let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view, actions);
     row_keys(ui, screen, &handle, &instruction.id, neighbours, false, view, actions);
     if handle.has_focus() || handle.clicked() {
         view.line_in_hand = Some(instruction.id.clone());
     }
-    let key = format!("field instruction {}/{}", screen.recipe.id, instruction.id);
-    let place = Rect::from_min_max(pos2(rect.left() + columns.amount.min, rect.top() + 3.0), rect.max - vec2(0.0, 3.0));
-    let field = Field::new(key.clone(), "Instruction", &instruction.text).style(TypeStyle::Method);
+    let place = Rect::from_min_max(pos2(rect.left() + columns.amount.min, rect.top() + 2.0), rect.max - vec2(0.0, 2.0));
     let outcome = field.show(ui, place, &mut view.drafts, actions);
     if outcome.response.has_focus() {
         view.line_in_hand = Some(instruction.id.clone());

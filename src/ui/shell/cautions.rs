@@ -1,25 +1,49 @@
 //! The cautions: in words, at the foot of every screen, always in the same place.
 
 use egui::text::LayoutJob;
-use egui::{CornerRadius, Frame, Label, Margin, ScrollArea, TextFormat, Ui};
+use egui::{Frame, Label, Margin, ScrollArea, TextFormat, Ui};
 
 use super::top_strip::sign_ui;
 use crate::ui::Screen;
 use crate::ui::icons::Icon;
 use crate::ui::theme::{self, TypeStyle, grid};
 
-/// Room that cautions take before they scroll, in points.
-const MOST_HEIGHT: f32 = 78.0;
+/// Part of the window's height that cautions take before they scroll, and the bounds of it in points.
+const MOST_PART: f32 = 0.13;
+const MOST_HEIGHT: std::ops::RangeInclusive<f32> = 84.0..=150.0;
+/// Room left and right of the sentences, in points.
+const MARGIN: i8 = 16;
+/// Room above and below, in points.
+const MARGIN_ABOVE: i8 = 6;
+/// Between two cautions, in points.
+const GAP: f32 = 2.0;
+/// The sign before a sentence with the gap behind it, in points.
+const SIGN: f32 = grid::EASY + grid::NEAR;
+
+/// Height that the cautions take at the foot of the window, in points.
+pub(super) fn height(ui: &Ui, screen: &Screen<'_>) -> f32 {
+    let palette = theme::palette(ui.visuals());
+    let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN - grid::NEAR;
+    let row = |job: LayoutJob| {
+        let mut job = job;
+        job.wrap.max_width = width;
+        ui.fonts_mut(|fonts| fonts.layout_job(job)).size().y + GAP
+    };
+    let cautions = &screen.balance.cautions;
+    let rows: f32 = cautions.iter().map(|caution| row(sentence(caution.kind.word(), &caution.text, palette))).sum();
+    let most = (ui.content_rect().height() * MOST_PART).clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end());
+    (rows.max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)).min(most)
+}
 
 pub(super) fn cautions_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let palette = theme::palette(ui.visuals());
     let cautions = &screen.balance.cautions;
     let fill = if cautions.is_empty() { palette.ground } else { palette.caution_fill };
-    let frame = Frame::new().fill(fill).corner_radius(CornerRadius::ZERO).inner_margin(Margin::symmetric(16, 6));
+    let frame = Frame::new().fill(fill).inner_margin(Margin::symmetric(MARGIN, MARGIN_ABOVE));
     frame.show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        ScrollArea::vertical().id_salt("cautions").max_height(MOST_HEIGHT).auto_shrink([false, true]).show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 2.0;
+        ui.set_min_size(ui.available_size());
+        ScrollArea::vertical().id_salt("cautions").auto_shrink(false).show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = GAP;
             if cautions.is_empty() {
                 let text = egui::RichText::new("No cautions for this drink, as far as its labels say")
                     .font(TypeStyle::Small.font_id())
@@ -28,7 +52,6 @@ pub(super) fn cautions_ui(ui: &mut Ui, screen: &Screen<'_>) {
             }
             for caution in cautions {
                 ui.horizontal_top(|ui| {
-                    ui.add_space(2.0);
                     sign_ui(ui, Icon::Caution, palette.caution);
                     ui.add(Label::new(sentence(caution.kind.word(), &caution.text, palette)).wrap());
                 });

@@ -20,7 +20,8 @@ pub(super) fn level_column_ui(
         ui.set_width(ui.available_width() - grid::TIGHT);
         match screen.standard {
             Some(standard) => {
-                level::level_ui(ui, &standard.difference, &standard_words(screen, standard));
+                standard_ui(ui, screen, standard);
+                level::level_ui(ui, &standard.difference, "the standard");
             }
             None => nothing_approved_ui(ui, screen, view),
         }
@@ -42,19 +43,27 @@ pub(super) fn cup_column_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSta
     if screen.balance.resolved.cup.is_none() {
         return;
     }
-    let size = vec2(ui.available_width(), (ui.available_height() - grid::EASY).clamp(260.0, 620.0));
+    let width = ui.available_width();
+    let size = vec2(width, (width * 1.05).min(ui.available_height() - grid::EASY).max(220.0));
     if let Some(line) = cup::cup_ui(ui, screen, size) {
         view.line_in_hand = Some(line);
     }
 }
 
-/// "against as written, approved by Maren on 2026-10-12".
-fn standard_words(screen: &Screen<'_>, standard: &Standard) -> String {
+/// Which version is the standard, who approved it and why.
+fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
+    let palette = theme::palette(ui.visuals());
     let name = match &standard.version {
         None => "the recipe as written".to_owned(),
         Some(id) => screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone()),
     };
-    format!("{name}, approved {} by {}", standard.date, standard.by)
+    let words = format!("Held to {name}, approved {} by {}", standard.date, standard.by);
+    let quiet = |words: String| RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    let response = ui.add(Label::new(quiet(words)).wrap());
+    if !standard.reason.is_empty() {
+        response.on_hover_text(&standard.reason);
+    }
+    ui.add_space(grid::TIGHT);
 }
 
 fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {

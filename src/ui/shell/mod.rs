@@ -64,6 +64,7 @@ pub(super) fn shell_ui(
     messages::message_ui(ui, in_hand.message, actions);
     if let Some(screen) = screen {
         Panel::bottom("cautions")
+            .exact_size(cautions::height(ui, screen))
             .resizable(false)
             .frame(paper(Margin::ZERO))
             .show_separator_line(false)
@@ -71,7 +72,7 @@ pub(super) fn shell_ui(
     }
     if view.list_open.unwrap_or(true) {
         Panel::left("drinks")
-            .exact_size(if width < NARROW { 196.0 } else { 236.0 })
+            .exact_size(if width < NARROW { 180.0 } else { 240.0 })
             .resizable(false)
             .frame(paper(Margin { left: 12, right: 8, top: 12, bottom: 8 }))
             .show(ui, |ui| shelf_list::shelf_list_ui(ui, in_hand, view, actions));
@@ -80,9 +81,9 @@ pub(super) fn shell_ui(
         && view.area == Area::Recipe
     {
         Panel::right("level")
-            .exact_size(if width < NARROW { 312.0 } else { 372.0 })
+            .exact_size(if width < NARROW { 352.0 } else { 372.0 })
             .resizable(false)
-            .frame(paper(Margin::symmetric(16, 12)))
+            .frame(paper(Margin { left: 14, right: 8, top: 12, bottom: 0 }))
             .show(ui, |ui| level_column::level_column_ui(ui, screen, width < WIDE, view));
         if width >= WIDE {
             Panel::right("cup")
@@ -93,7 +94,8 @@ pub(super) fn shell_ui(
                 .show(ui, |ui| level_column::cup_column_ui(ui, screen, view));
         }
     }
-    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left: 20, right: 12, top: 16, bottom: 0 });
+    let left = if width < NARROW { 12 } else { 20 };
+    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left, right: 4, top: 12, bottom: 0 });
     CentralPanel::default().frame(sheet).show(ui, |ui| {
         if let (Area::Swap, Some(screen)) = (view.area, screen) {
             // It scrolls its columns itself.

@@ -1,6 +1,8 @@
 //! The list on the left: the drinks with the versions of the one in hand, and what is made in the house.
 
-use egui::{Align, Layout, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
+use std::sync::Arc;
+
+use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
 use super::BookInHand;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
@@ -20,7 +22,7 @@ pub(super) fn shelf_list_ui(
     search_ui(ui, in_hand, view, actions);
     ui.add_space(grid::NEAR);
     let wanted = view.search.to_lowercase();
-    let found = |recipe: &&std::sync::Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
+    let found = |recipe: &&Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
     ScrollArea::vertical().id_salt("drinks").auto_shrink(false).show(ui, |ui| {
         ui.set_width(ui.available_width() - grid::TIGHT);
         let (drinks, batches): (Vec<_>, Vec<_>) =
@@ -244,21 +246,40 @@ struct ListRow<'row> {
 
 impl ListRow<'_> {
     fn show(&self, ui: &mut Ui, accessible_name: &str) -> egui::Response {
-        let height = if self.quiet { 26.0 } else { 32.0 };
-        let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::click());
-        let selected = self.selected;
-        let enabled = ui.is_enabled();
+        let palette = theme::palette(ui.visuals());
+        let width = ui.available_width();
+        let left = grid::NEAR + self.depth * grid::EASY;
+        let state = self.state_galley(ui);
+        let state_width = state.as_ref().map_or(grid::EASY, |state| state.size().x);
+        let colour = if self.selected { palette.text_strong } else { palette.text_normal };
+        let room = (width - left - state_width - 2.0 * grid::NEAR).max(grid::FAR);
+        let name = ui.painter().layout(self.name.to_owned(), self.style().font_id(), colour, room);
+        let height = name.size().y + if self.quiet { 9.0 } else { 13.0 };
+        let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
+        let (selected, enabled) = (self.selected, ui.is_enabled());
         response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name));
         if ui.is_rect_visible(rect) {
-            self.paint(ui, rect, &response);
+            self.paint_ground(ui, rect, &response);
+            let top = rect.center().y - name.size().y / 2.0;
+            ui.painter().galley(pos2(rect.left() + left, top), name, colour);
+            paint_state(ui, rect, state);
         }
         response
     }
 
-    fn paint(&self, ui: &mut Ui, rect: Rect, response: &egui::Response) {
+    fn style(&self) -> TypeStyle {
+        match (self.quiet, self.selected) {
+            (true, _) => TypeStyle::Small,
+            (false, true) => TypeStyle::Strong,
+            (false, false) => TypeStyle::Body,
+        }
+    }
+
+    fn paint_ground(&self, ui: &Ui, rect: Rect, response: &egui::Response) {
         let palette = theme::palette(ui.visuals());
         let corner = egui::CornerRadius::same(grid::CORNER);
-        let area = if response.hovered() { Some(palette.hover) } else { (self.selected && self.quiet).then_some(palette.selection) };
+        let chosen = (self.selected && self.quiet).then_some(palette.selection);
+        let area = if response.hovered() { Some(palette.hover) } else { chosen };
         if let Some(colour) = area {
             ui.painter().rect_filled(rect, corner, colour);
         }
@@ -266,31 +287,26 @@ impl ListRow<'_> {
             let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
             ui.painter().rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
         }
-        let right = self.paint_state(ui, rect);
-        let style = if self.quiet { TypeStyle::Small } else { TypeStyle::Body };
-        let style = if self.selected && !self.quiet { TypeStyle::Strong } else { style };
-        let colour = if self.selected { palette.text_strong } else { palette.text_normal };
-        let left = rect.left() + grid::NEAR + self.depth * grid::EASY;
-        let text = RichText::new(self.name).font(style.font_id()).color(colour);
-        let place = Rect::from_min_max(pos2(left, rect.top()), pos2(right - grid::TIGHT, rect.bottom()));
-        let mut child = ui.new_child(egui::UiBuilder::new().max_rect(place).layout(Layout::left_to_right(Align::Center)));
-        child.add(egui::Label::new(text).truncate().selectable(false));
     }
 
-    /// The state as a word at the right end, approval as a plain lock; returns where it begins.
-    fn paint_state(&self, ui: &Ui, rect: Rect) -> f32 {
+    /// The state as a word; approval is a lock instead.
+    fn state_galley(&self, ui: &Ui) -> Option<Arc<egui::Galley>> {
         let palette = theme::palette(ui.visuals());
-        let right = rect.right() - grid::NEAR;
-        if self.state == State::Approved {
-            let lock = Rect::from_center_size(pos2(right - 7.0, rect.center().y), vec2(13.0, 13.0));
-            paint(ui.painter(), lock, Icon::Lock, palette.text_quiet);
-            return lock.left();
-        }
-        let font = TypeStyle::Small.font_id();
-        let galley = ui.painter().layout_no_wrap(self.state.word().to_owned(), font, palette.text_quiet);
-        let place = pos2(right - galley.size().x, rect.center().y - galley.size().y / 2.0);
-        let left = place.x;
-        ui.painter().galley(place, galley, palette.text_quiet);
-        left
+        let word = self.state.word().to_owned();
+        (self.state != State::Approved)
+            .then(|| ui.painter().layout_no_wrap(word, TypeStyle::Small.font_id(), palette.text_quiet))
+    }
+}
+
+/// The state at the right end.
+fn paint_state(ui: &Ui, rect: Rect, state: Option<Arc<egui::Galley>>) {
+    let palette = theme::palette(ui.visuals());
+    let right = rect.right() - grid::NEAR;
+    if let Some(word) = state {
+        let place = pos2(right - word.size().x, rect.center().y - word.size().y / 2.0);
+        ui.painter().galley(place, word, palette.text_quiet);
+    } else {
+        let lock = Rect::from_center_size(pos2(right - 7.0, rect.center().y), vec2(13.0, 13.0));
+        paint(ui.painter(), lock, Icon::Lock, palette.text_quiet);
     }
 }

@@ -7,12 +7,12 @@ use super::model::version_name;
 use crate::book::Change;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
-use crate::ui::theme::grid;
+use crate::ui::theme::{self, grid};
 use crate::ui::wording::ingredient_name;
 use crate::workbench::Action;
 
 /// Width of the field for the name, in points.
-const NAME: f32 = 60.0 * grid::STEP;
+const NAME: f32 = 80.0 * grid::STEP;
 
 /// Name and button that keep the suggestion.
 pub(super) fn suggestion_ui(
@@ -23,9 +23,22 @@ pub(super) fn suggestion_ui(
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    let wanted = format!("with {}", ingredient_name(screen.book, &answer.question.with));
+    let wanted = format!(
+        "with {}",
+        ingredient_name(screen.book, &answer.question.with)
+    );
     let mut name = state.suggestion_name.take();
-    let kept = keep_ui(ui, screen, &wanted, &mut name, "Name of the new version", "Keep as new version");
+    let palette = theme::palette(ui.visuals());
+    let words = egui::RichText::new("Keep as new version").color(palette.on_accent);
+    let button = egui::Button::new(words).fill(palette.accent);
+    let kept = keep_ui(
+        ui,
+        screen,
+        &wanted,
+        &mut name,
+        "Name of the new version",
+        button,
+    );
     state.suggestion_name = name;
     if let Some(name) = kept {
         keep(screen, answer, &suggestion.changes, &name, state, actions);
@@ -43,9 +56,20 @@ pub(super) fn plain_ui(
     if answer.plain_changes.is_empty() {
         return;
     }
-    let wanted = format!("{}, equal measures", ingredient_name(screen.book, &answer.question.with));
+    let wanted = format!(
+        "{}, equal measures",
+        ingredient_name(screen.book, &answer.question.with)
+    );
     let mut name = state.plain_name.take();
-    let kept = keep_ui(ui, screen, &wanted, &mut name, "Name of the plain swap", "Keep the plain swap");
+    let button = egui::Button::new("Keep the plain swap");
+    let kept = keep_ui(
+        ui,
+        screen,
+        &wanted,
+        &mut name,
+        "Name of the plain swap",
+        button,
+    );
     state.plain_name = name;
     if let Some(name) = kept {
         keep(screen, answer, &answer.plain_changes, &name, state, actions);
@@ -59,15 +83,17 @@ fn keep_ui(
     wanted: &str,
     name: &mut Option<String>,
     field_name: &str,
-    button: &str,
+    button: egui::Button<'_>,
 ) -> Option<String> {
-    let mut text = name.clone().unwrap_or_else(|| version_name(screen.recipe, wanted));
+    let mut text = name
+        .clone()
+        .unwrap_or_else(|| version_name(screen.recipe, wanted));
     let field = TextEdit::singleline(&mut text).desired_width(NAME.min(ui.available_width()));
     if ui.add(field).accessible_name(field_name).changed() {
         *name = Some(text.clone());
     }
     let trimmed = text.trim();
-    let pressed = ui.add_enabled(!trimmed.is_empty(), egui::Button::new(button)).clicked();
+    let pressed = ui.add_enabled(!trimmed.is_empty(), button).clicked();
     pressed.then(|| trimmed.to_owned())
 }
 
@@ -81,5 +107,8 @@ fn keep(
 ) {
     let (edit, id) = answer.accept(screen.recipe, changes, name);
     actions.push(Action::edit(edit, format!("recipe {}", screen.recipe.id)));
-    *state = SwapState { show_version: Some(id), ..SwapState::default() };
+    *state = SwapState {
+        show_version: Some(id),
+        ..SwapState::default()
+    };
 }

@@ -1,6 +1,6 @@
 //! The answer to a swap: three drinks side by side, each with its figures and its level.
 
-use egui::{Align2, Label, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align, Align2, Label, Layout, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
 
 use super::model::{self, Compared};
 use super::{SwapState, accept};
@@ -52,21 +52,53 @@ pub(super) fn answer_ui(
     ui.add_space(grid::APART);
     let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
     let drinks = drinks(screen, answer, &itself);
-    let needed = COLUMN * drinks.len() as f32 + grid::APART * (drinks.len() as f32 - 1.0);
-    if ui.available_width() >= needed {
-        ui.spacing_mut().item_spacing.x = grid::APART;
-        ui.columns(drinks.len(), |columns| {
-            for (ui, drink) in columns.iter_mut().zip(&drinks) {
-                drink_ui(ui, screen, answer, drink, state, actions);
-            }
-        });
+    let fits = |columns: usize| {
+        ui.available_width() >= COLUMN * columns as f32 + grid::APART * (columns as f32 - 1.0)
+    };
+    // Where there is no room for all, the standard gives up its level first: it is the line in the others.
+    let (in_line, in_columns) = if fits(drinks.len()) {
+        drinks.split_at(0)
     } else {
-        // One below the other; the standard's own level says nothing there that the others do not.
-        for drink in &drinks {
-            drink_ui(ui, screen, answer, drink, state, actions);
-            ui.add_space(grid::APART);
-        }
+        drinks.split_at(1)
+    };
+    let columns = if fits(in_columns.len()) {
+        in_columns.len()
+    } else {
+        1
+    };
+    for drink in in_line {
+        in_line_ui(ui, screen, drink);
+        ui.add_space(grid::APART);
     }
+    for drinks in in_columns.chunks(columns) {
+        ui.scope(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            ui.columns(drinks.len(), |columns| {
+                for (ui, drink) in columns.iter_mut().zip(drinks) {
+                    ui.with_layout(Layout::top_down(Align::Min), |ui| {
+                        drink_ui(ui, screen, answer, drink, state, actions);
+                    });
+                }
+            });
+        });
+        ui.add_space(grid::APART);
+    }
+}
+
+/// A drink as its name and its figures in one line.
+fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(
+        RichText::new(drink.title)
+            .font(TypeStyle::Heading.font_id())
+            .color(palette.text_strong),
+    );
+    let figures = model::compared(screen, drink.balance, None);
+    let words: Vec<String> = figures
+        .iter()
+        .map(|compared| format!("{} {}", compared.row.name, compared.row.figure()))
+        .collect();
+    ui.add(Label::new(RichText::new(words.join(" · ")).color(palette.text_normal)).wrap());
 }
 
 fn drinks<'answer>(
@@ -108,13 +140,27 @@ fn sentences_ui(ui: &mut Ui, answer: &Answer) {
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         for suggestion in &answer.suggestions {
-            ui.add(Label::new(RichText::new(&suggestion.explanation).color(palette.text_strong)).wrap());
-            ui.add(Label::new(RichText::new(scatter_words(suggestion)).color(palette.text_normal)).wrap());
+            ui.add(
+                Label::new(RichText::new(&suggestion.explanation).color(palette.text_strong))
+                    .wrap(),
+            );
+            ui.add(
+                Label::new(RichText::new(scatter_words(suggestion)).color(palette.text_normal))
+                    .wrap(),
+            );
         }
         for reason in &answer.reasons {
             let is_gap = answer.suggestions.is_empty();
-            let text = if is_gap { format!("No suggestion: {reason}.") } else { capitalised(reason) };
-            let colour = if is_gap { palette.caution } else { palette.text_normal };
+            let text = if is_gap {
+                format!("No suggestion: {reason}.")
+            } else {
+                capitalised(reason)
+            };
+            let colour = if is_gap {
+                palette.caution
+            } else {
+                palette.text_normal
+            };
             ui.add(Label::new(RichText::new(text).color(colour)).wrap());
         }
         let small = RichText::new(search_words(answer)).font(TypeStyle::Small.font_id());
@@ -124,15 +170,25 @@ fn sentences_ui(ui: &mut Ui, answer: &Answer) {
 
 fn capitalised(sentence: &str) -> String {
     let mut letters = sentence.chars();
-    let first: String = letters.next().map(|first| first.to_uppercase().collect()).unwrap_or_default();
+    let first: String = letters
+        .next()
+        .map(|first| first.to_uppercase().collect())
+        .unwrap_or_default();
     format!("{first}{}.", letters.as_str())
 }
 
 fn scatter_words(suggestion: &Suggestion) -> &'static str {
-    if suggestion.within_scatter {
-        "What is left is within the counter's own scatter: two makings of the standard differ as much."
-    } else {
-        "What is left is more than the counter's own scatter: side by side it could be told from the standard."
+    match (
+        suggestion.within_scatter,
+        suggestion.difference.within_one_step(),
+    ) {
+        (true, _) => {
+            "What is left is within the counter's own scatter: two makings of one drink differ as much."
+        }
+        (false, Some(true)) => {
+            "What is left is more than the counter's own scatter, and less than anyone would notice."
+        }
+        (false, _) => "What is left is more than the counter's own scatter.",
     }
 }
 
@@ -144,8 +200,12 @@ fn search_words(answer: &Answer) -> String {
     };
     match (answer.evaluated, answer.proven_optimal) {
         (0, _) => format!("{standard}."),
-        (count, true) => format!("{standard}. All {count} combinations of counter steps were tried; none is closer."),
-        (count, false) => format!("{standard}. The first {count} combinations of counter steps were tried."),
+        (count, true) => format!(
+            "{standard}. All {count} combinations of counter steps were tried; none is closer."
+        ),
+        (count, false) => {
+            format!("{standard}. The first {count} combinations of counter steps were tried.")
+        }
     }
 }
 
@@ -159,11 +219,27 @@ fn drink_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     ui.spacing_mut().item_spacing.x = grid::NEAR;
-    ui.label(RichText::new(drink.title).font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new(drink.title)
+            .font(TypeStyle::Heading.font_id())
+            .color(palette.text_strong),
+    );
     let is_standard = matches!(drink.kind, Kind::Standard);
-    figures_ui(ui, &model::compared(screen, drink.balance, (!is_standard).then_some(&*answer.standard)));
+    figures_ui(
+        ui,
+        &model::compared(
+            screen,
+            drink.balance,
+            (!is_standard).then_some(&*answer.standard),
+        ),
+    );
     ui.add_space(grid::EASY);
-    level_ui(ui, drink.difference, "the standard");
+    let line = if answer.standard_is_approved {
+        "the standard"
+    } else {
+        "this version as it stands"
+    };
+    level_ui(ui, drink.difference, line);
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {
@@ -177,7 +253,9 @@ fn drink_ui(
     match &drink.kind {
         Kind::Standard => {}
         Kind::Plain => accept::plain_ui(ui, screen, answer, state, actions),
-        Kind::Suggestion(suggestion) => accept::suggestion_ui(ui, screen, answer, suggestion, state, actions),
+        Kind::Suggestion(suggestion) => {
+            accept::suggestion_ui(ui, screen, answer, suggestion, state, actions);
+        }
     }
 }
 
@@ -198,14 +276,15 @@ fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
             let (y, small) = (rect.center().y, TypeStyle::Small.font_id());
             let decimal = rect.right() - CHANGE - AFTER_DECIMAL;
             let name_room = rect.with_max_x(decimal - BEFORE_DECIMAL);
-            let short = row.measurand.word();
-            painter.with_clip_rect(name_room.intersect(painter.clip_rect())).text(
-                rect.left_center(),
-                Align2::LEFT_CENTER,
-                short,
-                TypeStyle::Body.font_id(),
-                palette.text_normal,
-            );
+            painter
+                .with_clip_rect(name_room.intersect(painter.clip_rect()))
+                .text(
+                    rect.left_center(),
+                    Align2::LEFT_CENTER,
+                    &row.name,
+                    TypeStyle::Body.font_id(),
+                    palette.text_normal,
+                );
             let (value, colour) = match &row.text {
                 FigureText::Known { value, .. } => (value.clone(), palette.text_strong),
                 FigureText::AtLeast { value, .. } => (format!("≥ {value}"), palette.text_strong),
@@ -213,12 +292,36 @@ fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
             };
             let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
             let font = TypeStyle::Body.font_id();
-            painter.text(pos2(decimal, y), Align2::RIGHT_CENTER, whole, font.clone(), colour);
-            let end = painter.text(pos2(decimal, y), Align2::LEFT_CENTER, decimals, font, colour);
+            painter.text(
+                pos2(decimal, y),
+                Align2::RIGHT_CENTER,
+                whole,
+                font.clone(),
+                colour,
+            );
+            let end = painter.text(
+                pos2(decimal, y),
+                Align2::LEFT_CENTER,
+                decimals,
+                font,
+                colour,
+            );
             let unit = pos2(end.right().max(decimal) + grid::TIGHT, y);
-            painter.text(unit, Align2::LEFT_CENTER, &row.unit, small.clone(), palette.text_quiet);
+            painter.text(
+                unit,
+                Align2::LEFT_CENTER,
+                &row.unit,
+                small.clone(),
+                palette.text_quiet,
+            );
             if let Some(change) = change {
-                painter.text(rect.right_center(), Align2::RIGHT_CENTER, change, small, palette.text_quiet);
+                painter.text(
+                    rect.right_center(),
+                    Align2::RIGHT_CENTER,
+                    change,
+                    small,
+                    palette.text_quiet,
+                );
             }
             if let Some(gap) = row.gap() {
                 response.on_hover_text(gap);

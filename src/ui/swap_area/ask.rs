@@ -1,6 +1,9 @@
 //! Asking for a swap: what goes, what comes, and which lines may move.
 
-use egui::{Align, Key, Label, Layout, Response, RichText, ScrollArea, Sense, TextEdit, Ui, UiBuilder, WidgetInfo, vec2};
+use egui::{
+    Align, Key, Label, Layout, Response, RichText, ScrollArea, Sense, Stroke, StrokeKind, TextEdit,
+    Ui, UiBuilder, WidgetInfo, vec2,
+};
 
 use super::SwapState;
 use super::model::{self, MOST_LINES};
@@ -14,6 +17,8 @@ use crate::ui::wording::ingredient_name;
 
 /// From this width on the two lists stand side by side, in points.
 const SIDE_BY_SIDE: f32 = 150.0 * grid::STEP;
+/// Part of the width that the list of what goes takes.
+const GOES_PART: f32 = 0.42;
 /// The widest list, in points.
 const LIST_WIDTH: f32 = 110.0 * grid::STEP;
 /// Height of the list of what may come, in points.
@@ -22,37 +27,60 @@ const LIST_HEIGHT: f32 = 90.0 * grid::STEP;
 /// The two lists.
 pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     if ui.available_width() >= SIDE_BY_SIDE {
-        let width = ((ui.available_width() - grid::APART) / 2.0).min(LIST_WIDTH);
+        let room = ui.available_width() - grid::APART;
+        let widths = [GOES_PART, 1.0 - GOES_PART].map(|part| (room * part).min(LIST_WIDTH));
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = grid::APART;
-            let column = |ui: &mut Ui, add: &mut dyn FnMut(&mut Ui)| {
-                ui.vertical(|ui| {
-                    ui.set_width(width);
-                    add(ui);
-                });
-            };
-            column(ui, &mut |ui| goes_ui(ui, screen, state));
-            column(ui, &mut |ui| comes_ui(ui, screen, state));
+            ui.vertical(|ui| {
+                ui.set_width(widths[0]);
+                goes_ui(ui, screen, state);
+            });
+            ui.vertical(|ui| {
+                ui.set_width(widths[1]);
+                comes_ui(ui, screen, state);
+            });
         });
     } else {
         goes_ui(ui, screen, state);
         ui.add_space(grid::EASY);
         comes_ui(ui, screen, state);
     }
+    if state.choosing && state.complete().is_some() {
+        ui.add_space(grid::EASY);
+        if ui.button("Back to the answer").clicked() {
+            state.choosing = false;
+        }
+    }
 }
 
 fn subheading(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new(words).font(TypeStyle::Strong.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Strong.font_id())
+            .color(palette.text_strong),
+    );
 }
 
 fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     subheading(ui, "What goes");
-    let chosen = state.question.as_ref().map(|question| question.replace.clone());
+    let chosen = state
+        .question
+        .as_ref()
+        .map(|question| question.replace.clone());
+    if screen.balance.resolved.lines().next().is_none() {
+        let palette = theme::palette(ui.visuals());
+        let words = "This version has no ingredients yet; add a line to the recipe first.";
+        ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+    }
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for going in model::going(screen) {
-            let row = Row { name: &going.name, quiet: &going.amounts, role: going.role };
+            let row = Row {
+                name: &going.name,
+                quiet: &going.amounts,
+                role: going.role,
+            };
             let is_chosen = chosen.as_ref() == Some(&going.id);
             if row_ui(ui, &row, is_chosen, &format!("{} goes", going.name)).clicked() {
                 goes(screen, state, going.id);
@@ -92,11 +120,14 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     let found = model::coming(screen.book, &question.replace, role, &state.find);
     move_by_keys(ui, &response, state, found.len());
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = found.get(state.found).filter(|_| entered).map(|ingredient| ingredient.id.clone());
+    let mut taken = found
+        .get(state.found)
+        .filter(|_| entered)
+        .map(|ingredient| ingredient.id.clone());
     ScrollArea::vertical().id_salt("what comes").max_height(LIST_HEIGHT).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (index, ingredient) in found.iter().enumerate() {
-            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient));
+            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient, role));
             let row = Row { name: &name, quiet: &quiet, role: ingredient.role };
             let has_keyboard = response.has_focus() && index == state.found;
             if row_ui(ui, &row, has_keyboard, &format!("{name} comes")).clicked() {
@@ -109,8 +140,16 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         }
     });
     if let Some(with) = taken {
-        let question = Question { with, adjust: None, ..question };
-        *state = SwapState { question: Some(question), show_version: state.show_version.take(), ..SwapState::default() };
+        let question = Question {
+            with,
+            adjust: None,
+            ..question
+        };
+        *state = SwapState {
+            question: Some(question),
+            show_version: state.show_version.take(),
+            ..SwapState::default()
+        };
     }
 }
 
@@ -118,7 +157,12 @@ fn move_by_keys(ui: &Ui, field: &Response, state: &mut SwapState, rows: usize) {
     if !field.has_focus() {
         return;
     }
-    let (down, up) = ui.input(|input| (input.key_pressed(Key::ArrowDown), input.key_pressed(Key::ArrowUp)));
+    let (down, up) = ui.input(|input| {
+        (
+            input.key_pressed(Key::ArrowDown),
+            input.key_pressed(Key::ArrowUp),
+        )
+    });
     if down {
         state.found = (state.found + 1).min(rows.saturating_sub(1));
     } else if up {
@@ -127,7 +171,11 @@ fn move_by_keys(ui: &Ui, field: &Response, state: &mut SwapState, rows: usize) {
 }
 
 fn role_of(screen: &Screen<'_>, id: &IngredientId) -> Role {
-    let line = screen.balance.resolved.lines().find(|line| line.ingredient == *id);
+    let line = screen
+        .balance
+        .resolved
+        .lines()
+        .find(|line| line.ingredient == *id);
     line.map_or(Role::Flavour, |line| line.role)
 }
 
@@ -139,8 +187,10 @@ struct Row<'row> {
 
 fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) -> Response {
     let palette = theme::palette(ui.visuals());
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_chosen, accessible_name));
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    response
+        .widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_chosen, accessible_name));
     if !ui.is_rect_visible(rect) {
         return response;
     }
@@ -150,24 +200,45 @@ fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) ->
     } else if response.hovered() || response.has_focus() {
         painter.rect_filled(rect, grid::CORNER, palette.hover);
     }
-    let mark = egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
+    if response.has_focus() {
+        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+        painter.rect_stroke(rect, grid::CORNER, ring, StrokeKind::Inside);
+    }
+    let mark =
+        egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
     painter.rect_filled(mark, 2.0, role_colour(palette, row.role));
-    let inner = rect.with_min_x(rect.left() + 16.0).with_max_x(rect.right() - grid::NEAR);
-    let builder = UiBuilder::new().max_rect(inner).layout(Layout::right_to_left(Align::Center));
+    let inner = rect
+        .with_min_x(rect.left() + 16.0)
+        .with_max_x(rect.right() - grid::NEAR);
+    let builder = UiBuilder::new()
+        .max_rect(inner)
+        .layout(Layout::right_to_left(Align::Center));
     let mut line = ui.new_child(builder);
-    let quiet = RichText::new(row.quiet).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    let quiet = RichText::new(row.quiet)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.text_quiet);
     line.add(Label::new(quiet).selectable(false));
     line.with_layout(Layout::left_to_right(Align::Center), |ui| {
-        ui.add(Label::new(RichText::new(row.name).color(palette.text_strong)).selectable(false).truncate());
+        ui.add(
+            Label::new(RichText::new(row.name).color(palette.text_strong))
+                .selectable(false)
+                .truncate(),
+        );
     });
     response
 }
 
 /// What was chosen, in one line, and the way back to the lists.
-pub(super) fn chosen_ui(ui: &mut Ui, screen: &Screen<'_>, question: &Question, state: &mut SwapState) {
+pub(super) fn chosen_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    question: &Question,
+    state: &mut SwapState,
+) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
-        let name = |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
+        let name =
+            |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
         ui.label(name(&question.replace).color(palette.text_quiet));
         let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
         icons::paint(ui.painter(), rect, Icon::Swap, palette.accent);
@@ -180,8 +251,15 @@ pub(super) fn chosen_ui(ui: &mut Ui, screen: &Screen<'_>, question: &Question, s
 }
 
 /// Which lines may move: automatic, or up to two of the version's own.
-pub(super) fn may_move_ui(ui: &mut Ui, screen: &Screen<'_>, answer: &Answer, state: &mut SwapState) {
-    let Some(question) = state.question.as_mut() else { return };
+pub(super) fn may_move_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    state: &mut SwapState,
+) {
+    let Some(question) = state.question.as_mut() else {
+        return;
+    };
     let palette = theme::palette(ui.visuals());
     let chosen: Vec<LineId> = question.adjust.clone().unwrap_or_default();
     let automatic = model::automatic(screen, question, &answer.plain.resolved);
@@ -205,7 +283,11 @@ pub(super) fn may_move_ui(ui: &mut Ui, screen: &Screen<'_>, answer: &Answer, sta
             let is_free = is_chosen || chosen.len() < MOST_LINES;
             let name = ingredient_name(screen.book, &line.ingredient);
             let checkbox = egui::Checkbox::new(&mut is_chosen, name);
-            if ui.add_enabled(is_free, checkbox).on_disabled_hover_text("two lines at most may move").changed() {
+            if ui
+                .add_enabled(is_free, checkbox)
+                .on_disabled_hover_text("two lines at most may move")
+                .changed()
+            {
                 let mut lines = chosen.clone();
                 lines.retain(|id| *id != line.id);
                 if is_chosen {

@@ -33,9 +33,19 @@ pub struct SwapState {
 }
 
 impl SwapState {
+    /// The area as it begins with a question.
+    pub fn asking(question: Question) -> Self {
+        Self {
+            question: Some(question),
+            ..Self::default()
+        }
+    }
+
     /// The question once both ingredients are chosen.
     fn complete(&self) -> Option<&Question> {
-        self.question.as_ref().filter(|question| question.with != question.replace)
+        self.question
+            .as_ref()
+            .filter(|question| question.with != question.replace)
     }
 }
 
@@ -48,25 +58,30 @@ pub fn swap_area_ui(
     actions: &mut Vec<Action>,
 ) {
     model::follow(state, screen);
-    ScrollArea::vertical().id_salt("swap area").auto_shrink(false).show(ui, |ui| {
-        ui.set_width(ui.available_width() - grid::NEAR);
-        let complete = state.complete().cloned();
-        match complete.filter(|_| !state.choosing) {
-            Some(question) => {
+    let asked = state.question.clone();
+    ScrollArea::vertical()
+        .id_salt("swap area")
+        .auto_shrink(false)
+        .show(ui, |ui| {
+            ui.set_width(ui.available_width() - grid::NEAR);
+            let complete = state.complete().cloned();
+            if let Some(question) = complete.filter(|_| !state.choosing) {
                 ask::chosen_ui(ui, screen, &question, state);
                 if let Some(answer) = answer.filter(|answer| answer.question == question) {
                     ask::may_move_ui(ui, screen, answer, state);
                     ui.add_space(grid::EASY);
                     answer::answer_ui(ui, screen, answer, state, actions);
                 }
-            }
-            None => {
+            } else {
                 introduction_ui(ui);
                 ask::choose_ui(ui, screen, state);
             }
-        }
-        ui.add_space(grid::APART);
-    });
+            ui.add_space(grid::APART);
+        });
+    if state.question != asked {
+        // The answer to what was just asked is there in the next frame.
+        ui.request_repaint();
+    }
 }
 
 /// The empty state says what to do.

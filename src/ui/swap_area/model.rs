@@ -2,7 +2,9 @@
 
 use super::SwapState;
 use crate::balance::{Balance, Measurand};
-use crate::book::{Amount, Book, Ingredient, IngredientId, Line, LineId, Recipe, Resolved, Role};
+use crate::book::{
+    Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
+};
 use crate::quantity::show_number;
 use crate::swap::{LineMove, Question, adjustable_lines, move_words};
 use crate::ui::Screen;
@@ -31,11 +33,17 @@ pub(super) struct Going {
 
 /// Keeps the question with the version in hand: another version asks anew, with the same ingredients where it has them.
 pub(super) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
-    let Some(question) = &mut state.question else { return };
+    let Some(question) = &mut state.question else {
+        return;
+    };
     if question.recipe == screen.shown.recipe && question.version == screen.shown.version {
         return;
     }
-    let has = screen.balance.resolved.lines().any(|line| line.ingredient == question.replace);
+    let has = screen
+        .balance
+        .resolved
+        .lines()
+        .any(|line| line.ingredient == question.replace);
     let asked = has.then(|| Question {
         recipe: screen.shown.recipe.clone(),
         version: screen.shown.version.clone(),
@@ -43,7 +51,11 @@ pub(super) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
         ..question.clone()
     });
     let show_version = state.show_version.take();
-    *state = SwapState { question: asked, show_version, ..SwapState::default() };
+    *state = SwapState {
+        question: asked,
+        show_version,
+        ..SwapState::default()
+    };
 }
 
 /// The ingredients that can go, in the order of the lines, each once.
@@ -66,15 +78,25 @@ pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
 
 /// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
 /// typed must be in the name, the brand or the word of the role.
-pub(super) fn coming<'book>(book: &'book Book, replace: &IngredientId, role: Role, typed: &str) -> Vec<&'book Ingredient> {
-    let wanted: Vec<String> = typed.to_lowercase().split_whitespace().map(str::to_owned).collect();
+pub(super) fn coming<'book>(
+    book: &'book Book,
+    replace: &IngredientId,
+    role: Role,
+    typed: &str,
+) -> Vec<&'book Ingredient> {
+    let wanted: Vec<String> = typed
+        .to_lowercase()
+        .split_whitespace()
+        .map(str::to_owned)
+        .collect();
     let mut found: Vec<&Ingredient> = book
         .ingredients
         .iter()
         .map(AsRef::as_ref)
         .filter(|ingredient| ingredient.id != *replace)
         .filter(|ingredient| {
-            let words = format!("{} {}", ingredient.full_name(), ingredient.role.word()).to_lowercase();
+            let words =
+                format!("{} {}", ingredient.full_name(), ingredient.role.word()).to_lowercase();
             wanted.iter().all(|word| words.contains(word))
         })
         .collect();
@@ -82,18 +104,34 @@ pub(super) fn coming<'book>(book: &'book Book, replace: &IngredientId, role: Rol
     found
 }
 
-/// What is worth knowing of an ingredient before it is chosen.
-pub(super) fn facts(ingredient: &Ingredient) -> String {
-    use crate::book::Nutrient;
-    if ingredient.house_made.is_some() {
-        return format!("{}, made here", ingredient.role.word());
+/// What is worth knowing of an ingredient before it is chosen; its role where that is another than the one that goes.
+pub(super) fn facts(ingredient: &Ingredient, role: Role) -> String {
+    let sugars = sugars_in_words(ingredient);
+    if ingredient.role == role {
+        return sugars;
     }
-    let sugars = match ingredient.composition.figures.get(&Nutrient::Sugars) {
-        Some(sugars) => format!("{} g sugars in 100", show_number(sugars.value, 0)),
-        None if matches!(ingredient.role, Role::Water | Role::Ice) => return ingredient.role.word().to_owned(),
-        None => "sugars not stated".to_owned(),
+    let parts = [ingredient.role.word(), sugars.as_str()];
+    parts
+        .into_iter()
+        .filter(|part| !part.is_empty())
+        .collect::<Vec<_>>()
+        .join(", ")
+}
+
+fn sugars_in_words(ingredient: &Ingredient) -> String {
+    if ingredient.house_made.is_some() {
+        return "made here".to_owned();
+    }
+    let basis = match ingredient.composition.basis {
+        Basis::Per100Grams => "in 100 g".to_owned(),
+        Basis::Per100Millilitres => "in 100 ml".to_owned(),
+        Basis::PerServing(grams) => format!("in {} g", show_number(grams, 0)),
     };
-    format!("{}, {sugars}", ingredient.role.word())
+    match ingredient.composition.figures.get(&Nutrient::Sugars) {
+        Some(sugars) => format!("{} g sugars {basis}", show_number(sugars.value, 0)),
+        None if matches!(ingredient.role, Role::Water | Role::Ice) => String::new(),
+        None => "sugars not stated".to_owned(),
+    }
 }
 
 /// Lines that could be allowed to move: all whose amount is a number of something.
@@ -104,9 +142,17 @@ pub(super) fn movable(resolved: &Resolved) -> impl Iterator<Item = &Line> {
 /// Names of the lines that move when nobody chooses.
 pub(super) fn automatic(screen: &Screen<'_>, question: &Question, plain: &Resolved) -> Vec<String> {
     let replaced = |line: &&Line| line.ingredient == question.replace;
-    let swapped: Vec<LineId> =
-        screen.balance.resolved.lines().filter(replaced).map(|line| line.id.clone()).collect();
-    let by_default = Question { adjust: None, ..question.clone() };
+    let swapped: Vec<LineId> = screen
+        .balance
+        .resolved
+        .lines()
+        .filter(replaced)
+        .map(|line| line.id.clone())
+        .collect();
+    let by_default = Question {
+        adjust: None,
+        ..question.clone()
+    };
     adjustable_lines(screen.book, &by_default, plain, &swapped)
         .iter()
         .map(|adjustable| ingredient_name(screen.book, &adjustable.line.ingredient))
@@ -118,7 +164,11 @@ pub(super) fn changes_in_words(book: &Book, before: &Resolved, after: &Resolved)
     let mut swapped = Vec::new();
     let mut moved = Vec::new();
     let say = |id: &LineId, from: Option<&Amount>, to: Option<&Amount>| {
-        let line = LineMove { line: id.clone(), from: from.cloned(), to: to.cloned() };
+        let line = LineMove {
+            line: id.clone(),
+            from: from.cloned(),
+            to: to.cloned(),
+        };
         move_words(book, &line, &[after, before])
     };
     for line in after.lines() {
@@ -126,7 +176,11 @@ pub(super) fn changes_in_words(book: &Book, before: &Resolved, after: &Resolved)
             None => moved.push(say(&line.id, None, Some(&line.amount))),
             Some(old) if old.ingredient != line.ingredient => {
                 let side = |line: &Line| {
-                    format!("{} {}", ingredient_name(book, &line.ingredient), book.amount_words(&line.amount))
+                    format!(
+                        "{} {}",
+                        ingredient_name(book, &line.ingredient),
+                        book.amount_words(&line.amount)
+                    )
                 };
                 swapped.push(format!("{} → {}", side(old), side(line)));
             }
@@ -150,7 +204,11 @@ pub(super) struct Compared {
 }
 
 /// The figures of a drink against the standard's.
-pub(super) fn compared(screen: &Screen<'_>, balance: &Balance, standard: Option<&Balance>) -> Vec<Compared> {
+pub(super) fn compared(
+    screen: &Screen<'_>,
+    balance: &Balance,
+    standard: Option<&Balance>,
+) -> Vec<Compared> {
     let of = |measurand: Measurand| Compared {
         row: row(screen.book, balance, screen.lens, measurand),
         change: standard.and_then(|standard| change(balance, standard, measurand)),

@@ -17,7 +17,7 @@ pub enum TypeStyle {
     Title,
     /// The name of an area or of a recipe in a list; serif.
     Heading,
-    /// A sentence of method between the lines of a recipe; serif.
+    /// A sentence of method between the lines of a recipe; fields set it slanted.
     Method,
     /// Running text, fields, buttons.
     Body,
@@ -72,9 +72,9 @@ impl TypeStyle {
 
     fn family(self) -> FontFamily {
         match self {
-            Self::Title | Self::Heading | Self::Method => FontFamily::Name(SERIF.into()),
+            Self::Title | Self::Heading => FontFamily::Name(SERIF.into()),
             Self::Figure | Self::Strong => FontFamily::Name(SANS_SEMI_BOLD.into()),
-            Self::Body | Self::Small => FontFamily::Proportional,
+            Self::Method | Self::Body | Self::Small => FontFamily::Proportional,
         }
     }
 }

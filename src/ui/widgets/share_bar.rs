@@ -1,6 +1,8 @@
 //! A bar of fixed width inside a row, with its number aligned at the decimal sign.
 
-use egui::{Color32, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, WidgetInfo, vec2};
+use egui::{
+    Color32, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, WidgetInfo, vec2,
+};
 
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
@@ -45,8 +47,14 @@ pub fn share_bar_ui(
     if let Some(share) = share.filter(|share| share.is_finite()) {
         painter.rect_filled(groove, f32::from(grid::CORNER) / 2.0, palette.fill);
         let (from, to) = extent(share, full_scale, signed);
-        let bar = groove.with_max_x(groove.left() + to * BAR_WIDTH).with_min_x(groove.left() + from * BAR_WIDTH);
-        let colour = if lit { colour } else { colour.gamma_multiply(UNLIT) };
+        let bar = groove
+            .with_max_x(groove.left() + to * BAR_WIDTH)
+            .with_min_x(groove.left() + from * BAR_WIDTH);
+        let colour = if lit {
+            colour
+        } else {
+            colour.gamma_multiply(UNLIT)
+        };
         painter.rect_filled(bar, f32::from(grid::CORNER) / 2.0, colour);
         if signed {
             let zero = groove.center().x;
@@ -54,30 +62,66 @@ pub fn share_bar_ui(
             painter.vline(zero, height, Stroke::new(grid::HAIRLINE, palette.outline));
         }
         let at = Pos2::new(groove.right() + BEFORE_DECIMAL, rect.center().y);
-        figure_at_decimal(painter, at, text, if lit { palette.text_strong } else { palette.text_normal }, palette);
+        figure_at_decimal(
+            painter,
+            at,
+            text,
+            if lit {
+                palette.text_strong
+            } else {
+                palette.text_normal
+            },
+            palette,
+        );
     } else {
         gap(painter, groove, palette);
         let at = Pos2::new(groove.right() + grid::NEAR, rect.center().y);
         let font = TypeStyle::Small.font_id();
-        painter.text(at, egui::Align2::LEFT_CENTER, text, font, palette.text_quiet);
+        painter.text(
+            at,
+            egui::Align2::LEFT_CENTER,
+            text,
+            font,
+            palette.text_quiet,
+        );
     }
     response
 }
 
 /// Beginning and end of a bar as parts of its width.
-#[expect(clippy::cast_possible_truncation, reason = "parts of a width are between 0 and 1")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "parts of a width are between 0 and 1"
+)]
 fn extent(share: f64, full_scale: f64, signed: bool) -> (f32, f32) {
-    let part = if full_scale > 0.0 { (share / full_scale).clamp(-1.0, 1.0) as f32 } else { 0.0 };
+    let part = if full_scale > 0.0 {
+        (share / full_scale).clamp(-1.0, 1.0) as f32
+    } else {
+        0.0
+    };
     let least = if share == 0.0 { 0.0 } else { LEAST / BAR_WIDTH };
     if !signed {
-        return (0.0, part.max(0.0).max(if share > 0.0 { least } else { 0.0 }));
+        return (
+            0.0,
+            part.max(0.0).max(if share > 0.0 { least } else { 0.0 }),
+        );
     }
     let half = (part.abs() / 2.0).max(least);
-    if part < 0.0 { (0.5 - half, 0.5) } else { (0.5, 0.5 + half) }
+    if part < 0.0 {
+        (0.5 - half, 0.5)
+    } else {
+        (0.5, 0.5 + half)
+    }
 }
 
 /// Draws "12.3 g" so that its decimal sign (or its last digit) stands at `at`; the unit is quieter than the number.
-pub(super) fn figure_at_decimal(painter: &Painter, at: Pos2, text: &str, colour: Color32, palette: &Palette) {
+pub(super) fn figure_at_decimal(
+    painter: &Painter,
+    at: Pos2,
+    text: &str,
+    colour: Color32,
+    palette: &Palette,
+) {
     let (number, unit) = text.split_once(' ').unwrap_or((text, ""));
     let (whole, decimals) = number.split_at(number.find('.').unwrap_or(number.len()));
     let font = TypeStyle::Body.font_id();
@@ -85,14 +129,25 @@ pub(super) fn figure_at_decimal(painter: &Painter, at: Pos2, text: &str, colour:
     let end = painter.text(at, egui::Align2::LEFT_CENTER, decimals, font, colour);
     if !unit.is_empty() {
         let beside = Pos2::new(end.right().max(at.x) + grid::TIGHT, at.y);
-        painter.text(beside, egui::Align2::LEFT_CENTER, unit, TypeStyle::Small.font_id(), palette.text_quiet);
+        painter.text(
+            beside,
+            egui::Align2::LEFT_CENTER,
+            unit,
+            TypeStyle::Small.font_id(),
+            palette.text_quiet,
+        );
     }
 }
 
 /// A dashed line where a bar would be.
 fn gap(painter: &Painter, groove: Rect, palette: &Palette) {
     let line = [groove.left_center(), groove.right_center()];
-    painter.extend(Shape::dashed_line(&line, Stroke::new(grid::HAIRLINE, palette.outline), grid::STEP, grid::STEP));
+    painter.extend(Shape::dashed_line(
+        &line,
+        Stroke::new(grid::HAIRLINE, palette.outline),
+        grid::STEP,
+        grid::STEP,
+    ));
 }
 
 #[cfg(test)]

@@ -21,7 +21,11 @@ const NAME: f32 = 45.0 * grid::STEP;
 pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     let palette = theme::palette(ui.visuals());
     let row = row(screen.book, screen.balance, screen.lens, measurand);
-    ui.label(RichText::new(format!("Why {}", row.words())).text_style(TypeStyle::Strong.into()).color(palette.text_strong));
+    ui.label(
+        RichText::new(format!("Why {}", row.words()))
+            .text_style(TypeStyle::Strong.into())
+            .color(palette.text_strong),
+    );
     ui.label(wording::formula_words(measurand));
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
@@ -32,9 +36,17 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     if let Some(nutrient) = wording::nutrient_behind(measurand) {
         let evidence = wording::evidence_words(screen.book, screen.balance, nutrient);
         if !evidence.is_empty() {
-            let text = format!("Evidence for the {}: {}.", nutrient.word(), evidence.join("; "));
+            let text = format!(
+                "Evidence for the {}: {}.",
+                nutrient.word(),
+                evidence.join("; ")
+            );
             ui.add_space(grid::TIGHT);
-            ui.label(RichText::new(text).text_style(TypeStyle::Small.into()).color(palette.text_quiet));
+            ui.label(
+                RichText::new(text)
+                    .text_style(TypeStyle::Small.into())
+                    .color(palette.text_quiet),
+            );
         }
     }
 }
@@ -55,10 +67,18 @@ fn lens_of(measurand: Measurand) -> Option<Lens> {
 fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
     let palette = theme::palette(ui.visuals());
     let currency = &screen.book.settings.currency;
-    let unit = if lens == Lens::Cost { currency.as_str() } else { lens.unit() };
+    let unit = if lens == Lens::Cost {
+        currency.as_str()
+    } else {
+        lens.unit()
+    };
     let decimals = if lens == Lens::Cost { 2 } else { 1 };
     let lines = &screen.balance.lines;
-    let scale = lines.iter().filter_map(|line| line.through(lens)).map(f64::abs).fold(0.0, f64::max);
+    let scale = lines
+        .iter()
+        .filter_map(|line| line.through(lens))
+        .map(f64::abs)
+        .fold(0.0, f64::max);
     let signed = lens == Lens::Heat;
     ui.spacing_mut().item_spacing.y = 0.0;
     for line in lines {
@@ -67,32 +87,59 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
             || "not stated".to_owned(),
             |share| format!("{} {unit}", show_number(share, decimals)),
         );
-        share_row(ui, &wording::ingredient_name(screen.book, &line.ingredient), |ui| {
-            let lit = screen.lit == Some(&line.line);
-            share_bar_ui(ui, share, scale, signed, &text, role_colour(palette, line.role), lit);
-        });
+        share_row(
+            ui,
+            &wording::ingredient_name(screen.book, &line.ingredient),
+            |ui| {
+                let lit = screen.lit == Some(&line.line);
+                share_bar_ui(
+                    ui,
+                    share,
+                    scale,
+                    signed,
+                    &text,
+                    role_colour(palette, line.role),
+                    lit,
+                );
+            },
+        );
     }
     let (rest, name) = match lens {
         Lens::Heat => (screen.balance.heat_of_vessels, "cup and shaker"),
         Lens::Cost => {
             let lines: f64 = lines.iter().filter_map(|line| line.cost).sum();
-            (screen.balance.figures.of[Measurand::Cost.slot()] - lines, "cup and what goes with it")
+            (
+                screen.balance.figures.of[Measurand::Cost.slot()] - lines,
+                "cup and what goes with it",
+            )
         }
         _ => return,
     };
     let text = format!("{} {unit}", show_number(rest, decimals));
     share_row(ui, name, |ui| {
-        share_bar_ui(ui, Some(rest), scale, signed, &text, palette.text_quiet, false);
+        share_bar_ui(
+            ui,
+            Some(rest),
+            scale,
+            signed,
+            &text,
+            palette.text_quiet,
+            false,
+        );
     });
 }
 
 fn share_row(ui: &mut Ui, name: &str, bar: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
         let size = egui::vec2(NAME, grid::TARGET);
-        ui.allocate_ui_with_layout(size, egui::Layout::left_to_right(egui::Align::Center), |ui| {
-            ui.set_min_width(NAME);
-            ui.add(egui::Label::new(name).truncate());
-        });
+        ui.allocate_ui_with_layout(
+            size,
+            egui::Layout::left_to_right(egui::Align::Center),
+            |ui| {
+                ui.set_min_width(NAME);
+                ui.add(egui::Label::new(name).truncate());
+            },
+        );
         bar(ui);
     });
 }
@@ -109,10 +156,18 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
         let mut job = egui::text::LayoutJob::default();
         let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
         let body = format(TypeStyle::Body, palette.text_normal);
-        job.append(&format!("{} %  ", show_number(part * 100.0, 0)), 0.0, format(TypeStyle::Strong, palette.text_strong));
+        job.append(
+            &format!("{} %  ", show_number(part * 100.0, 0)),
+            0.0,
+            format(TypeStyle::Strong, palette.text_strong),
+        );
         job.append(&words.what, 0.0, body);
         if let Some(narrow) = words.narrow {
-            job.append(&format!(" — {narrow}"), 0.0, format(TypeStyle::Body, palette.text_quiet));
+            job.append(
+                &format!(" — {narrow}"),
+                0.0,
+                format(TypeStyle::Body, palette.text_quiet),
+            );
         }
         job.wrap.max_width = ui.available_width();
         ui.label(job);

@@ -14,7 +14,11 @@ const STRAIGHT: f64 = 1e-6;
 const ML_PER_CUBIC_MM: f64 = 1e-3;
 
 /// Proportions of the plain cup that stands for one whose shape nobody has stated, mm (common practice, no source).
-const PLAIN: Shape = Shape { height: 130.0, bottom: 60.0, top: 90.0 };
+const PLAIN: Shape = Shape {
+    height: 130.0,
+    bottom: 60.0,
+    top: 90.0,
+};
 
 /// Capacity of the plain cup when no cup is named, ml (common practice, no source).
 const PLAIN_CAPACITY: f64 = 500.0;
@@ -31,12 +35,20 @@ pub struct Frustum {
 impl Frustum {
     /// The inside of a vessel; a plain cup of its capacity when it states no usable shape.
     pub fn of(vessel: Option<&Vessel>) -> Self {
-        let capacity =
-            vessel.map(|vessel| vessel.capacity).filter(|capacity| is_positive(*capacity)).unwrap_or(PLAIN_CAPACITY);
+        let capacity = vessel
+            .map(|vessel| vessel.capacity)
+            .filter(|capacity| is_positive(*capacity))
+            .unwrap_or(PLAIN_CAPACITY);
         let stated = vessel.and_then(|vessel| vessel.shape).filter(|shape| {
-            [shape.height, shape.bottom, shape.top].into_iter().all(is_positive)
+            [shape.height, shape.bottom, shape.top]
+                .into_iter()
+                .all(is_positive)
         });
-        Self { shape: stated.unwrap_or(PLAIN), capacity, is_stated: stated.is_some() }
+        Self {
+            shape: stated.unwrap_or(PLAIN),
+            capacity,
+            is_stated: stated.is_some(),
+        }
     }
 
     /// Volume to the rim, ml.
@@ -100,7 +112,15 @@ mod tests {
     use super::*;
 
     fn cup(height: f64, bottom: f64, top: f64, capacity: f64) -> Frustum {
-        Frustum { shape: Shape { height, bottom, top }, capacity, is_stated: true }
+        Frustum {
+            shape: Shape {
+                height,
+                bottom,
+                top,
+            },
+            capacity,
+            is_stated: true,
+        }
     }
 
     const CUPS: [(f64, f64, f64, f64); 4] = [
@@ -117,7 +137,10 @@ mod tests {
             for part in 0..=20 {
                 let volume = capacity * f64::from(part) / 20.0;
                 let back = cup.volume_below(cup.height_of(volume));
-                assert!((back - volume).abs() < 1e-4 * capacity, "{volume} ml came back as {back}");
+                assert!(
+                    (back - volume).abs() < 1e-4 * capacity,
+                    "{volume} ml came back as {back}"
+                );
             }
         }
     }
@@ -126,10 +149,18 @@ mod tests {
     fn more_reaches_higher_and_never_over_the_rim() {
         for (height, bottom, top, capacity) in CUPS {
             let cup = cup(height, bottom, top, capacity);
-            let heights: Vec<f64> =
-                (0..=24).map(|part| cup.height_of(capacity * f64::from(part) / 20.0)).collect();
-            assert!(heights[..21].windows(2).all(|pair| pair[0] < pair[1]), "{heights:?}");
-            assert!(heights[20..].iter().all(|reached| (reached - height).abs() < 1e-6));
+            let heights: Vec<f64> = (0..=24)
+                .map(|part| cup.height_of(capacity * f64::from(part) / 20.0))
+                .collect();
+            assert!(
+                heights[..21].windows(2).all(|pair| pair[0] < pair[1]),
+                "{heights:?}"
+            );
+            assert!(
+                heights[20..]
+                    .iter()
+                    .all(|reached| (reached - height).abs() < 1e-6)
+            );
         }
     }
 

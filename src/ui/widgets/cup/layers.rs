@@ -61,20 +61,34 @@ pub struct Filling {
 }
 
 /// The filling of the cup by a balance, seen through a lens.
-#[expect(clippy::similar_names, reason = "filled is a volume, filling what is returned")]
 pub fn filling(book: &Book, balance: &Balance, lens: Lens, cup: &Frustum) -> Filling {
     let parts = Parts::new(book, balance, lens);
     let of_stage = |stage| parts.of_stage(stage);
-    let (toppings, on_top) = (total(&of_stage(Stage::Topping)), total(&of_stage(Stage::OnTop)));
+    let (toppings, on_top) = (
+        total(&of_stage(Stage::Topping)),
+        total(&of_stage(Stage::OnTop)),
+    );
     let served = balance.figures.of[Measurand::ServingTemperature.slot()];
     let ice = ice_volume(balance.figures.of[Measurand::IceLeft.slot()], served).max(0.0);
-    let at_reference = balance.figures.get(Measurand::Volume).unwrap_or(0.0).max(0.0) + ice;
-    let fill = balance.figures.get(Measurand::Fill).map(|percent| percent / 100.0 * cup.capacity());
+    let at_reference = balance
+        .figures
+        .get(Measurand::Volume)
+        .unwrap_or(0.0)
+        .max(0.0)
+        + ice;
+    let fill = balance
+        .figures
+        .get(Measurand::Fill)
+        .map(|percent| percent / 100.0 * cup.capacity());
     let filled = fill.unwrap_or(toppings + at_reference + on_top);
     let from_fill = filled - toppings - on_top;
     let ice_stands_out = from_fill > at_reference * (1.0 + EXPANSION);
     // The fill is at serving temperature; without a bed of ice above it, it says best how high the drink stands.
-    let mixed = if ice_stands_out { at_reference } else { from_fill.max(0.0) };
+    let mixed = if ice_stands_out {
+        at_reference
+    } else {
+        from_fill.max(0.0)
+    };
     let mut layers = of_stage(Stage::Topping);
     layers.extend(parts.mixed(mixed));
     layers.extend(of_stage(Stage::OnTop));
@@ -85,7 +99,11 @@ pub fn filling(book: &Book, balance: &Balance, lens: Lens, cup: &Frustum) -> Fil
         surface,
         toppings,
         ice,
-        ice_top: if ice_stands_out { filled - on_top } else { surface },
+        ice_top: if ice_stands_out {
+            filled - on_top
+        } else {
+            surface
+        },
         ice_line: parts.ice_line(),
         filled,
         not_known: parts.not_known(),
@@ -107,7 +125,12 @@ struct Parts<'parts> {
 impl<'parts> Parts<'parts> {
     fn new(book: &'parts Book, balance: &'parts Balance, lens: Lens) -> Self {
         let shares = balance.lines.iter().filter_map(|line| line.through(lens));
-        Self { book, balance, lens, most: shares.map(f64::abs).fold(0.0, f64::max) }
+        Self {
+            book,
+            balance,
+            lens,
+            most: shares.map(f64::abs).fold(0.0, f64::max),
+        }
     }
 
     fn layer(&self, share: &LineShare, millilitres: f64) -> Layer {
@@ -118,10 +141,19 @@ impl<'parts> Parts<'parts> {
             Stage::Topping if pieces => Texture::Pieces,
             _ => Texture::Smooth,
         };
-        let part = |value: f64| if self.most > 0.0 { value.abs() / self.most } else { 0.0 };
+        let part = |value: f64| {
+            if self.most > 0.0 {
+                value.abs() / self.most
+            } else {
+                0.0
+            }
+        };
         Layer {
             line: share.line.clone(),
-            name: ingredient.map_or_else(|| share.ingredient.to_string(), |ingredient| ingredient.name.clone()),
+            name: ingredient.map_or_else(
+                || share.ingredient.to_string(),
+                |ingredient| ingredient.name.clone(),
+            ),
             role: share.role,
             millilitres,
             lens_part: share.through(self.lens).map(part),
@@ -131,7 +163,9 @@ impl<'parts> Parts<'parts> {
 
     fn of_stage(&self, stage: Stage) -> Vec<Layer> {
         let lines = self.balance.lines.iter().filter(|line| line.stage == stage);
-        lines.filter_map(|line| Some(self.layer(line, line.millilitres.filter(|ml| *ml > 0.0)?))).collect()
+        lines
+            .filter_map(|line| Some(self.layer(line, line.millilitres.filter(|ml| *ml > 0.0)?)))
+            .collect()
     }
 
     /// The mixed lines, scaled to the volume that the drink takes. What the others leave is ice and the water of molten ice.
@@ -145,17 +179,36 @@ impl<'parts> Parts<'parts> {
             .collect();
         let is_ice = |line: &LineShare| line.role == Role::Ice;
         let sum = |ice: bool| -> f64 {
-            lines.iter().filter(|(line, _)| is_ice(line) == ice).map(|(_, millilitres)| millilitres).sum()
+            lines
+                .iter()
+                .filter(|(line, _)| is_ice(line) == ice)
+                .map(|(_, millilitres)| millilitres)
+                .sum()
         };
         let (liquid, ice) = (sum(false), sum(true));
         // Strained ice stays behind, so its own volume does not count; without ice the lines share what there is.
-        let left_for_ice = if ice > 0.0 { (volume - liquid).max(0.0) } else { 0.0 };
+        let left_for_ice = if ice > 0.0 {
+            (volume - liquid).max(0.0)
+        } else {
+            0.0
+        };
         let scale = |part: f64, whole: f64| if whole > 0.0 { part / whole } else { 0.0 };
-        let (liquid_scale, ice_scale) = (scale(volume - left_for_ice, liquid), scale(left_for_ice, ice));
+        let (liquid_scale, ice_scale) = (
+            scale(volume - left_for_ice, liquid),
+            scale(left_for_ice, ice),
+        );
         let mut layers: Vec<Layer> = lines
             .iter()
             .map(|(line, millilitres)| {
-                self.layer(line, millilitres * if is_ice(line) { ice_scale } else { liquid_scale })
+                self.layer(
+                    line,
+                    millilitres
+                        * if is_ice(line) {
+                            ice_scale
+                        } else {
+                            liquid_scale
+                        },
+                )
             })
             .collect();
         // Ice floats.
@@ -164,11 +217,19 @@ impl<'parts> Parts<'parts> {
     }
 
     fn ice_line(&self) -> Option<LineId> {
-        self.balance.lines.iter().find(|line| line.role == Role::Ice).map(|line| line.line.clone())
+        self.balance
+            .lines
+            .iter()
+            .find(|line| line.role == Role::Ice)
+            .map(|line| line.line.clone())
     }
 
     fn not_known(&self) -> Vec<String> {
-        let lines = self.balance.lines.iter().filter(|line| line.millilitres.is_none());
+        let lines = self
+            .balance
+            .lines
+            .iter()
+            .filter(|line| line.millilitres.is_none());
         lines.map(|line| self.layer(line, 0.0).name).collect()
     }
 }

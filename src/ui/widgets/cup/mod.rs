@@ -2,23 +2,32 @@
 
 mod frustum;
 mod layers;
+mod names;
 mod paint;
 
 pub use frustum::Frustum;
 pub use layers::{Filling, Layer, Texture, filling};
 
-use egui::{Response, Role, Sense, Ui, Vec2, WidgetInfo};
+use std::fmt::Write as _;
 
-use self::paint::{Drawing, Labels};
-use crate::balance::Measurand;
+use egui::{Response, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
+
+use self::names::Labels;
+use self::paint::Drawing;
+use crate::balance::{Lens, Measurand};
 use crate::book::LineId;
 use crate::quantity::show_number;
 use crate::ui::screen::Screen;
-use crate::ui::theme;
+use crate::ui::theme::{self, grid};
 
 /// The cup of the version in hand. Returns the line whose layer or name was clicked.
 pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
-    let vessel = screen.balance.resolved.cup.as_ref().and_then(|id| screen.book.vessel(id));
+    let vessel = screen
+        .balance
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| screen.book.vessel(id));
     let cup = Frustum::of(vessel.map(AsRef::as_ref));
     let filling = filling(screen.book, screen.balance, screen.lens, &cup);
     let notes = Notes::new(screen, &cup, &filling, vessel.is_some());
@@ -58,14 +67,24 @@ impl Notes {
             let value = screen.balance.figures.get(measurand)?;
             Some(format!("{} {unit}", show_number(value, 0)))
         };
-        let vessel = screen.balance.resolved.cup.as_ref().and_then(|id| screen.book.vessel(id));
-        let head_room = vessel.and_then(|vessel| vessel.usual_closure()).map_or(0.0, |closure| closure.head_room);
+        let vessel = screen
+            .balance
+            .resolved
+            .cup
+            .as_ref()
+            .and_then(|id| screen.book.vessel(id));
+        let head_room = vessel
+            .and_then(|vessel| vessel.usual_closure())
+            .map_or(0.0, |closure| closure.head_room);
         let mut remarks = Vec::new();
         let over = filling.filled - cup.capacity();
         if over > 0.5 {
             remarks.push(format!("{} ml do not fit", show_number(over, 0)));
         } else if filling.filled > cup.capacity() - head_room + 0.5 {
-            remarks.push(format!("reaches into the head room of {} ml", show_number(head_room, 0)));
+            remarks.push(format!(
+                "reaches into the head room of {} ml",
+                show_number(head_room, 0)
+            ));
         }
         if !has_cup {
             remarks.push("no cup is named, drawn as a plain cup".to_owned());
@@ -73,7 +92,10 @@ impl Notes {
             remarks.push("shape not stated, drawn as a plain cup".to_owned());
         }
         if !filling.not_known.is_empty() {
-            remarks.push(format!("volume not known: {}", filling.not_known.join(", ")));
+            remarks.push(format!(
+                "volume not known: {}",
+                filling.not_known.join(", ")
+            ));
         }
         Self {
             temperature: figure(Measurand::ServingTemperature, "°C"),
@@ -82,10 +104,21 @@ impl Notes {
                 |vessel| format!("{}, {} ml", vessel.name, show_number(vessel.capacity, 0)),
             ),
             fill: figure(Measurand::Fill, "% full"),
-            colours: format!("the stronger a colour, the more {}", screen.lens.word()),
+            colours: format!(
+                "the stronger a colour, the more {}",
+                lens_words(screen.lens)
+            ),
             remarks,
             most: cup.capacity() - head_room,
         }
+    }
+}
+
+fn lens_words(lens: Lens) -> &'static str {
+    match lens {
+        Lens::Heat => "heat it brings or takes",
+        Lens::Uncertainty => "doubt about the sugar",
+        other => other.word(),
     }
 }
 
@@ -97,7 +130,12 @@ impl Notes {
 
     /// "58 °C, 92 % full", for a cup without names beside it.
     fn state(&self) -> String {
-        let parts: Vec<&str> = self.temperature.iter().chain(&self.fill).map(String::as_str).collect();
+        let parts: Vec<&str> = self
+            .temperature
+            .iter()
+            .chain(&self.fill)
+            .map(String::as_str)
+            .collect();
         parts.join(", ")
     }
 }
@@ -110,15 +148,25 @@ fn cup_words(filling: &Filling, notes: &Notes) -> String {
         .collect();
     let mut words = format!("{}. From the bottom: {}.", notes.cup, layers.join(", "));
     if filling.ice > 0.5 {
-        words.push_str(&format!(" {} ml of it is ice.", show_number(filling.ice, 0)));
+        let _ = write!(words, " {} ml of it is ice.", show_number(filling.ice, 0));
     }
-    for note in notes.fill.iter().chain(&notes.temperature).chain(&notes.remarks) {
-        words.push_str(&format!(" {note}."));
+    for note in notes
+        .fill
+        .iter()
+        .chain(&notes.temperature)
+        .chain(&notes.remarks)
+    {
+        let _ = write!(words, " {note}.");
     }
     words
 }
 
-fn clicked_line(ui: &Ui, whole: &Response, drawing: &Drawing<'_>, labels: Option<&Labels>) -> Option<LineId> {
+fn clicked_line(
+    ui: &Ui,
+    whole: &Response,
+    drawing: &Drawing<'_>,
+    labels: Option<&Labels>,
+) -> Option<LineId> {
     let mut clicked = None;
     for (index, (layer, band)) in drawing.bands().enumerate() {
         let name = format!("{} {} ml", layer.name, show_number(layer.millilitres, 1));
@@ -126,9 +174,19 @@ fn clicked_line(ui: &Ui, whole: &Response, drawing: &Drawing<'_>, labels: Option
         for (part, area) in areas.enumerate() {
             let response = ui.interact(area, whole.id.with((index, part)), Sense::click());
             if part == 0 {
-                response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("go to {name}")));
+                response.widget_info(|| {
+                    WidgetInfo::labeled(Role::Button, true, format!("go to {name}"))
+                });
+                if response.has_focus() {
+                    let ring =
+                        Stroke::new(grid::FOCUS_RING, theme::palette(ui.visuals()).focus_ring);
+                    ui.painter()
+                        .rect_stroke(area, grid::CORNER, ring, StrokeKind::Outside);
+                }
             }
-            let response = response.on_hover_text(&name).on_hover_cursor(egui::CursorIcon::PointingHand);
+            let response = response
+                .on_hover_text(&name)
+                .on_hover_cursor(egui::CursorIcon::PointingHand);
             if response.clicked() {
                 clicked = Some(layer.line.clone());
             }

@@ -1,25 +1,23 @@
 //! Draws the cup, its layers and what is written beside them.
 
-use std::sync::Arc;
-
 use egui::text::{LayoutJob, TextWrapping};
-use egui::{Align2, Color32, Galley, Mesh, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Align2, Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
+use super::Notes;
 use super::frustum::Frustum;
 use super::layers::{Filling, Layer, Texture};
-use super::Notes;
 use crate::book::LineId;
-use crate::ui::theme::{self, Palette, TypeStyle, grid};
+use crate::ui::theme::{Palette, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
 
 /// Thickness of the wall, in points.
 const WALL: f32 = 2.0;
 /// How far the rim is rolled out, in points.
-const LIP: f32 = 4.0;
+pub(super) const LIP: f32 = 4.0;
 /// Room above the cup for the rim, and below it for the cup's name, in points.
-const ABOVE: f32 = 10.0;
+pub(super) const ABOVE: f32 = 10.0;
 /// Height of a line of small text, in points.
-const TEXT_LINE: f32 = 18.0;
+pub(super) const TEXT_LINE: f32 = 18.0;
 /// Part of the width that the cup may take when there are names beside it.
 const CUP_PART: f32 = 0.52;
 /// From this width on there are names beside the cup, in points.
@@ -39,30 +37,46 @@ const PIECE: f32 = 9.0;
 
 /// A cup with its place on the screen.
 pub(super) struct Drawing<'cup> {
-    rect: Rect,
+    pub(super) rect: Rect,
     cup: &'cup Frustum,
     filling: &'cup Filling,
-    notes: &'cup Notes,
+    pub(super) notes: &'cup Notes,
     /// Middle of the cup's inner bottom.
-    foot: Pos2,
+    pub(super) foot: Pos2,
     points_per_mm: f32,
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "places on the screen")]
 impl<'cup> Drawing<'cup> {
-    pub(super) fn new(rect: Rect, cup: &'cup Frustum, filling: &'cup Filling, notes: &'cup Notes) -> Self {
+    pub(super) fn new(
+        rect: Rect,
+        cup: &'cup Frustum,
+        filling: &'cup Filling,
+        notes: &'cup Notes,
+    ) -> Self {
         let below = TEXT_LINE * notes.lines() as f32 + grid::NEAR;
         let height = (rect.height() - ABOVE - below).max(1.0);
         let part = if rect.width() >= WIDE { CUP_PART } else { 1.0 };
         let width = (rect.width() * part - 2.0 * LIP).max(1.0);
         let points_per_mm = (height / cup.height() as f32).min(width / cup.widest() as f32);
         let half = cup.widest() as f32 * points_per_mm / 2.0 + LIP;
-        let x = if rect.width() >= WIDE { rect.left() + half } else { rect.center().x };
+        let x = if rect.width() >= WIDE {
+            rect.left() + half
+        } else {
+            rect.center().x
+        };
         let foot = pos2(x, rect.bottom() - below);
-        Self { rect, cup, filling, notes, foot, points_per_mm }
+        Self {
+            rect,
+            cup,
+            filling,
+            notes,
+            foot,
+            points_per_mm,
+        }
     }
 
-    fn has_names(&self) -> bool {
+    pub(super) fn has_names(&self) -> bool {
         self.rect.width() >= WIDE
     }
 
@@ -72,12 +86,13 @@ impl<'cup> Drawing<'cup> {
     }
 
     /// Half of the inner width at a height on the screen.
-    fn half_at(&self, y: f32) -> f32 {
-        let height = f64::from((self.foot.y - y) / self.points_per_mm).clamp(0.0, self.cup.height());
+    pub(super) fn half_at(&self, y: f32) -> f32 {
+        let height =
+            f64::from((self.foot.y - y) / self.points_per_mm).clamp(0.0, self.cup.height());
         self.cup.diameter_at(height) as f32 * self.points_per_mm / 2.0
     }
 
-    fn rim(&self) -> f32 {
+    pub(super) fn rim(&self) -> f32 {
         self.y_of(self.cup.capacity())
     }
 
@@ -85,11 +100,17 @@ impl<'cup> Drawing<'cup> {
     pub(super) fn bands(&self) -> impl Iterator<Item = (&'cup Layer, Rect)> {
         self.spans().map(|(layer, (top, bottom))| {
             let half = self.half_at(top).max(self.half_at(bottom));
-            (layer, Rect::from_min_max(pos2(self.foot.x - half, top), pos2(self.foot.x + half, bottom)))
+            (
+                layer,
+                Rect::from_min_max(
+                    pos2(self.foot.x - half, top),
+                    pos2(self.foot.x + half, bottom),
+                ),
+            )
         })
     }
 
-    fn spans(&self) -> impl Iterator<Item = (&'cup Layer, (f32, f32))> {
+    pub(super) fn spans(&self) -> impl Iterator<Item = (&'cup Layer, (f32, f32))> {
         let mut below = 0.0;
         self.filling.layers.iter().map(move |layer| {
             let bottom = self.y_of(below);
@@ -108,7 +129,14 @@ impl<'cup> Drawing<'cup> {
         self.words(painter, palette);
     }
 
-    fn layer(&self, painter: &Painter, palette: &Palette, layer: &Layer, (top, bottom): (f32, f32), lit: bool) {
+    fn layer(
+        &self,
+        painter: &Painter,
+        palette: &Palette,
+        layer: &Layer,
+        (top, bottom): (f32, f32),
+        lit: bool,
+    ) {
         let colour = role_colour(palette, layer.role);
         let strength = match layer.lens_part {
             _ if lit => 1.0,
@@ -144,7 +172,10 @@ impl<'cup> Drawing<'cup> {
 
     fn inside(&self, painter: &Painter, top: f32, bottom: f32) -> Painter {
         let half = self.half_at(top).max(self.half_at(bottom));
-        let clip = Rect::from_min_max(pos2(self.foot.x - half, top), pos2(self.foot.x + half, bottom));
+        let clip = Rect::from_min_max(
+            pos2(self.foot.x - half, top),
+            pos2(self.foot.x + half, bottom),
+        );
         painter.with_clip_rect(clip.intersect(painter.clip_rect()))
     }
 
@@ -153,7 +184,10 @@ impl<'cup> Drawing<'cup> {
         let half = self.half_at(top);
         let mut x = self.foot.x - half - height;
         while x < self.foot.x + half {
-            inside.line_segment([pos2(x, bottom), pos2(x + height, top)], Stroke::new(grid::HAIRLINE, colour));
+            inside.line_segment(
+                [pos2(x, bottom), pos2(x + height, top)],
+                Stroke::new(grid::HAIRLINE, colour),
+            );
             x += HATCH;
         }
     }
@@ -199,21 +233,29 @@ impl<'cup> Drawing<'cup> {
         let bottom = (top - self.filling.ice / ICE_PACKING).max(self.filling.toppings);
         let (top, bottom) = (self.y_of(top), self.y_of(bottom));
         let is_lit = lit.is_some() && lit == self.filling.ice_line.as_ref();
-        let fill = palette.sheet.gamma_multiply(if is_lit { 0.8 } else { 0.45 });
+        let fill = palette
+            .sheet
+            .gamma_multiply(if is_lit { 0.8 } else { 0.45 });
         let stroke = Stroke::new(if is_lit { 2.0 } else { 1.2 }, palette.roles.ice);
-        let rows = (((bottom - top) / ICE_BLOCK).round()).max(1.0);
-        let pitch = (bottom - top) / rows;
-        for row in 0..rows as usize {
+        let rows = whole((bottom - top) / ICE_BLOCK);
+        let pitch = (bottom - top) / rows as f32;
+        for row in 0..rows {
             let y = top + (row as f32 + 0.5) * pitch;
             let half = self.half_at(y) - 3.0;
-            let count = (2.0 * half / (ICE_BLOCK * 1.15)).floor().max(1.0);
-            let step = 2.0 * half / count;
-            for column in 0..count as usize {
+            let count = whole(2.0 * half / (ICE_BLOCK * 1.15) - 0.5);
+            let step = 2.0 * half / count as f32;
+            for column in 0..count {
                 let x = self.foot.x - half + (column as f32 + 0.5) * step;
                 // The same unrest in every frame: angles from -10 to 10 degrees.
                 let unrest = ((row * 7 + column * 5) % 9) as f32 - 4.0;
                 let side = (ICE_BLOCK * 0.84).min(pitch);
-                painter.add(block(pos2(x, y + unrest * 0.3), side, unrest * 0.045, fill, stroke));
+                painter.add(block(
+                    pos2(x, y + unrest * 0.3),
+                    side,
+                    unrest * 0.045,
+                    fill,
+                    stroke,
+                ));
             }
         }
     }
@@ -221,7 +263,10 @@ impl<'cup> Drawing<'cup> {
     fn fill_line(&self, painter: &Painter, palette: &Palette) {
         let most = self.y_of(self.notes.most);
         let half = self.half_at(most);
-        let line = [pos2(self.foot.x - half, most), pos2(self.foot.x + half, most)];
+        let line = [
+            pos2(self.foot.x - half, most),
+            pos2(self.foot.x + half, most),
+        ];
         let stroke = Stroke::new(grid::HAIRLINE, palette.text_quiet);
         painter.extend(Shape::dashed_line(&line, stroke, grid::STEP, grid::STEP));
         // The surface itself: the line that is filled to.
@@ -233,7 +278,10 @@ impl<'cup> Drawing<'cup> {
 
     fn wall(&self, painter: &Painter, palette: &Palette) {
         let (top, bottom) = (self.rim(), self.foot.y);
-        let (upper, lower) = (self.half_at(top) + WALL / 2.0, self.half_at(bottom) + WALL / 2.0);
+        let (upper, lower) = (
+            self.half_at(top) + WALL / 2.0,
+            self.half_at(bottom) + WALL / 2.0,
+        );
         let x = self.foot.x;
         let points = vec![
             pos2(x - upper - LIP, top - 1.0),
@@ -254,7 +302,8 @@ impl<'cup> Drawing<'cup> {
         };
         let mut y = self.foot.y + grid::NEAR;
         let mut line = |text: &str, colour: Color32| {
-            let mut job = LayoutJob::simple_singleline(text.to_owned(), TypeStyle::Small.font_id(), colour);
+            let mut job =
+                LayoutJob::simple_singleline(text.to_owned(), TypeStyle::Small.font_id(), colour);
             job.wrap = TextWrapping::truncate_at_width(self.rect.width());
             let galley = painter.layout_job(job);
             let place = align.anchor_size(pos2(x, y), galley.size()).min;
@@ -274,6 +323,16 @@ impl<'cup> Drawing<'cup> {
     }
 }
 
+/// The nearest whole number, at least one.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a small count, at least one"
+)]
+fn whole(count: f32) -> usize {
+    count.round().max(1.0) as usize
+}
+
 /// A square with soft corners, turned by an angle in radians.
 fn block(centre: Pos2, side: f32, angle: f32, fill: Color32, stroke: Stroke) -> Shape {
     let (half, cut) = (side / 2.0, side * 0.16);
@@ -285,109 +344,13 @@ fn block(centre: Pos2, side: f32, angle: f32, fill: Color32, stroke: Stroke) -> 
         .flat_map(|(index, (x, y))| {
             let along_x = vec2(x * (half - cut), y * half);
             let along_y = vec2(x * half, y * (half - cut));
-            if index % 2 == 0 { [along_y, along_x] } else { [along_x, along_y] }
+            if index % 2 == 0 {
+                [along_y, along_x]
+            } else {
+                [along_x, along_y]
+            }
         })
         .map(|point| centre + turn * point)
         .collect();
     Shape::convex_polygon(points, fill, stroke)
-}
-
-/// A name beside the cup, with a line to its layer.
-struct Label {
-    layer: usize,
-    galley: Arc<Galley>,
-    place: Pos2,
-    foot: Pos2,
-    lit: bool,
-}
-
-/// The names beside the cup, and the temperature above them.
-pub(super) struct Labels {
-    labels: Vec<Label>,
-    head: Pos2,
-    temperature: Option<Arc<Galley>>,
-    state: Arc<Galley>,
-}
-
-impl Labels {
-    /// None where there is no room.
-    pub(super) fn arrange(ui: &Ui, drawing: &Drawing<'_>, lit: Option<&LineId>) -> Option<Self> {
-        if !drawing.has_names() {
-            return None;
-        }
-        let palette = theme::palette(ui.visuals());
-
-        let left = drawing.foot.x + drawing.half_at(drawing.rim()) + LIP + grid::APART;
-        let room = (drawing.rect.right() - left).max(1.0);
-        let mut labels: Vec<Label> = drawing
-            .spans()
-            .enumerate()
-            .map(|(index, (layer, (top, bottom)))| {
-                let middle = f32::midpoint(top, bottom);
-                let is_lit = lit == Some(&layer.line);
-                let foot = pos2(drawing.foot.x + drawing.half_at(middle), middle);
-                let galley = name_of(ui, layer, room, is_lit, palette);
-                Label { layer: index, galley, place: pos2(left, middle), foot, lit: is_lit }
-            })
-            .collect();
-        let lay = |text: String, style: TypeStyle, colour| ui.painter().layout(text, style.font_id(), colour, room);
-        let notes = drawing.notes;
-        let temperature = notes.temperature.clone().map(|text| lay(text, TypeStyle::Figure, palette.text_strong));
-        let mut state = vec!["when handed over".to_owned()];
-        state.extend(notes.fill.clone());
-        let state = lay(state.join(", "), TypeStyle::Small, palette.text_quiet);
-        let head = pos2(left, drawing.rim() - ABOVE);
-        let head_height = temperature.as_ref().map_or(0.0, |galley| galley.size().y) + state.size().y;
-        spread(&mut labels, head.y + head_height + grid::NEAR, drawing.foot.y);
-        Some(Self { labels, head, temperature, state })
-    }
-
-    /// The place of the name of a layer.
-    pub(super) fn area(&self, layer: usize) -> Option<Rect> {
-        let label = self.labels.iter().find(|label| label.layer == layer)?;
-        let size = label.galley.size();
-        Some(Rect::from_min_size(label.place - vec2(0.0, size.y / 2.0), size))
-    }
-
-    pub(super) fn paint(&self, painter: &Painter, palette: &Palette) {
-        for label in &self.labels {
-            let colour = if label.lit { palette.text_strong } else { palette.line };
-            let knee = pos2(label.place.x - grid::EASY, label.place.y);
-            let points = vec![label.foot, knee, label.place - vec2(grid::TIGHT, 0.0)];
-            painter.add(Shape::line(points, Stroke::new(grid::HAIRLINE, colour)));
-            let at = label.place - vec2(0.0, label.galley.size().y / 2.0);
-            painter.galley(at, label.galley.clone(), palette.text_normal);
-        }
-        let mut at = self.head;
-        if let Some(temperature) = &self.temperature {
-            painter.galley(at, temperature.clone(), palette.text_strong);
-            at.y += temperature.size().y;
-        }
-        painter.galley(at, self.state.clone(), palette.text_quiet);
-    }
-}
-
-fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> Arc<Galley> {
-    let colour = if lit { palette.text_strong } else { palette.text_normal };
-    let small = |colour| egui::TextFormat::simple(TypeStyle::Small.font_id(), colour);
-    let mut job = LayoutJob::default();
-    let millilitres = crate::quantity::show_number(layer.millilitres, 0);
-    job.append(&format!("{millilitres} ml  "), 0.0, small(palette.text_quiet));
-    job.append(&layer.name, 0.0, small(colour));
-    job.wrap = TextWrapping::truncate_at_width(room);
-    ui.painter().layout_job(job)
-}
-
-/// Moves names apart, from the bottom up, so that none lies on another; the order stays.
-fn spread(labels: &mut [Label], top: f32, bottom: f32) {
-    let mut limit = bottom - TEXT_LINE / 2.0;
-    for label in labels.iter_mut() {
-        label.place.y = label.place.y.min(limit);
-        limit = label.place.y - TEXT_LINE;
-    }
-    let mut limit = top + TEXT_LINE / 2.0;
-    for label in labels.iter_mut().rev() {
-        label.place.y = label.place.y.max(limit);
-        limit = label.place.y + TEXT_LINE;
-    }
 }

@@ -4,9 +4,12 @@ mod model;
 mod rounding;
 
 pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
-pub use rounding::{Rounded, rounded, rounded_cost};
+pub use rounding::{Rounded, rounded, rounded_at_most};
 
-use egui::{Align2, Color32, Popup, PopupCloseBehavior, Rect, Response, Role, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
+use egui::{
+    Align2, Color32, Popup, PopupCloseBehavior, Rect, Response, RichText, Role, Sense, Stroke,
+    StrokeKind, Ui, WidgetInfo, pos2, vec2,
+};
 
 use super::why::why_ui;
 use crate::ui::screen::Screen;
@@ -36,11 +39,18 @@ const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 
 /// All figures of the version in hand.
 pub fn figure_list_ui(ui: &mut Ui, screen: &Screen<'_>) {
+    ui.scope(|ui| list_ui(ui, screen));
+}
+
+fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width().min(MOST_WIDTH);
     let columns = Columns::new(width);
     ui.spacing_mut().item_spacing.y = 0.0;
-    for (index, group) in groups(screen.book, screen.balance, screen.lens).iter().enumerate() {
+    for (index, group) in groups(screen.book, screen.balance, screen.lens)
+        .iter()
+        .enumerate()
+    {
         if index > 0 {
             ui.add_space(grid::EASY);
         }
@@ -61,7 +71,10 @@ pub fn figure_list_ui(ui: &mut Ui, screen: &Screen<'_>) {
 fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
     let claims = [
         wording::vegan_words(screen.balance.vegan).to_owned(),
-        format!("allergens: {}", wording::allergen_words(screen.book, screen.balance)),
+        format!(
+            "allergens: {}",
+            wording::allergen_words(screen.book, screen.balance)
+        ),
     ];
     ui.scope(|ui| {
         ui.set_max_width(width);
@@ -70,7 +83,11 @@ fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
             ui.add_space(grid::TIGHT);
         }
         let source = "By what the packs state; shared scoops, shakers and blenders carry traces.";
-        ui.label(RichText::new(source).text_style(TypeStyle::Small.into()).color(palette.text_quiet));
+        ui.label(
+            RichText::new(source)
+                .text_style(TypeStyle::Small.into())
+                .color(palette.text_quiet),
+        );
     });
 }
 
@@ -105,42 +122,90 @@ fn group_header(ui: &mut Ui, name: &str, columns: &Columns, is_first: bool) {
     let palette = theme::palette(ui.visuals());
     let small = TypeStyle::Small.font_id();
     let y = rect.center().y;
-    ui.painter().text(pos2(rect.left(), y), Align2::LEFT_CENTER, name, small.clone(), palette.text_quiet);
+    ui.painter().text(
+        pos2(rect.left(), y),
+        Align2::LEFT_CENTER,
+        name,
+        small.clone(),
+        palette.text_quiet,
+    );
     if columns.in_100_ml.is_some() && is_first {
         let right = pos2(rect.right(), y);
-        ui.painter().text(right, Align2::RIGHT_CENTER, "in 100 ml", small, palette.text_quiet);
+        ui.painter().text(
+            right,
+            Align2::RIGHT_CENTER,
+            "in 100 ml",
+            small,
+            palette.text_quiet,
+        );
     }
 }
 
 fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) -> Response {
     let small = TypeStyle::Small.font_id();
     let gap = row.gap().map(|gap| {
-        ui.painter().layout(gap.to_owned(), small.clone(), palette.text_quiet, columns.width - grid::EASY)
+        ui.painter().layout(
+            gap.to_owned(),
+            small.clone(),
+            palette.text_quiet,
+            columns.width - grid::EASY,
+        )
     });
-    let gap_height = gap.as_ref().map_or(0.0, |gap| gap.size().y.max(GAP_LINE) + grid::TIGHT);
-    let (rect, response) = ui.allocate_exact_size(vec2(columns.width, ROW + gap_height), Sense::click());
+    let gap_height = gap
+        .as_ref()
+        .map_or(0.0, |gap| gap.size().y.max(GAP_LINE) + grid::TIGHT);
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(columns.width, ROW + gap_height), Sense::click());
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, row.words()));
     if !ui.is_rect_visible(rect) {
         return response;
     }
     let painter = ui.painter();
     if response.hovered() || response.has_focus() {
-        painter.rect_filled(rect.expand2(vec2(grid::TIGHT, 0.0)), grid::CORNER, palette.hover);
+        painter.rect_filled(
+            rect.expand2(vec2(grid::TIGHT, 0.0)),
+            grid::CORNER,
+            palette.hover,
+        );
     } else if row.is_lens {
-        painter.rect_filled(rect.expand2(vec2(grid::TIGHT, 0.0)), grid::CORNER, palette.selection);
+        painter.rect_filled(
+            rect.expand2(vec2(grid::TIGHT, 0.0)),
+            grid::CORNER,
+            palette.selection,
+        );
+    }
+    if response.has_focus() {
+        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+        painter.rect_stroke(
+            rect.expand2(vec2(grid::TIGHT, 0.0)),
+            grid::CORNER,
+            ring,
+            StrokeKind::Inside,
+        );
     }
     let line = Rect::from_min_size(rect.min, vec2(rect.width(), ROW));
-    let (style, colour) =
-        if row.is_lens { (TypeStyle::Strong, palette.text_strong) } else { (TypeStyle::Body, palette.text_normal) };
+    let (style, colour) = if row.is_lens {
+        (TypeStyle::Strong, palette.text_strong)
+    } else {
+        (TypeStyle::Body, palette.text_normal)
+    };
     let y = line.center().y;
-    let name_room = Rect::from_min_max(line.min, pos2(rect.left() + columns.decimal - BEFORE_DECIMAL, line.bottom()));
-    painter.with_clip_rect(name_room.intersect(painter.clip_rect())).text(
-        pos2(rect.left(), y),
-        Align2::LEFT_CENTER,
-        &row.name,
-        style.font_id(),
-        colour,
+    let name_room = Rect::from_min_max(
+        line.min,
+        pos2(
+            rect.left() + columns.decimal - BEFORE_DECIMAL,
+            line.bottom(),
+        ),
     );
+    painter
+        .with_clip_rect(name_room.intersect(painter.clip_rect()))
+        .text(
+            pos2(rect.left(), y),
+            Align2::LEFT_CENTER,
+            &row.name,
+            style.font_id(),
+            colour,
+        );
     if let Some(gap) = gap {
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
@@ -148,25 +213,54 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
     response.on_hover_text("why this number")
 }
 
-fn figure(ui: &Ui, row: &FigureRow, columns: &Columns, line: Rect, style: TypeStyle, colour: Color32) {
+fn figure(
+    ui: &Ui,
+    row: &FigureRow,
+    columns: &Columns,
+    line: Rect,
+    style: TypeStyle,
+    colour: Color32,
+) {
     let palette = theme::palette(ui.visuals());
     let painter = ui.painter();
     let y = line.center().y;
     let at = |x: f32| pos2(line.left() + x, y);
     let quiet = |x: f32, align: Align2, text: &str| {
-        painter.text(at(x), align, text, TypeStyle::Small.font_id(), palette.text_quiet);
+        painter.text(
+            at(x),
+            align,
+            text,
+            TypeStyle::Small.font_id(),
+            palette.text_quiet,
+        );
     };
     let value = match &row.text {
         FigureText::Known { value, .. } => value.clone(),
         FigureText::AtLeast { value, .. } => format!("≥ {value}"),
         FigureText::NotKnown { .. } => {
-            quiet(columns.decimal - BEFORE_DECIMAL + grid::EASY, Align2::LEFT_CENTER, "not known");
+            quiet(
+                columns.decimal - BEFORE_DECIMAL + grid::EASY,
+                Align2::LEFT_CENTER,
+                "not known",
+            );
             return;
         }
     };
     let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
-    painter.text(at(columns.decimal), Align2::RIGHT_CENTER, whole, style.font_id(), colour);
-    painter.text(at(columns.decimal), Align2::LEFT_CENTER, decimals, style.font_id(), colour);
+    painter.text(
+        at(columns.decimal),
+        Align2::RIGHT_CENTER,
+        whole,
+        style.font_id(),
+        colour,
+    );
+    painter.text(
+        at(columns.decimal),
+        Align2::LEFT_CENTER,
+        decimals,
+        style.font_id(),
+        colour,
+    );
     if let FigureText::Known { u: Some(u), .. } = &row.text {
         quiet(columns.uncertainty, Align2::LEFT_CENTER, &format!("± {u}"));
     }

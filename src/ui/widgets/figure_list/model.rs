@@ -1,6 +1,6 @@
 //! The figures of a drink as they are listed: in which order, with which digits, and what stands where one is not known.
 
-use super::rounding::{rounded, rounded_cost};
+use super::rounding::{rounded, rounded_at_most};
 use crate::balance::{Balance, Lens, Measurand, Reported};
 use crate::book::{Book, Stage};
 use crate::quantity::show_number;
@@ -98,7 +98,13 @@ pub struct FigureGroup {
 /// The list of a drink, seen through a lens.
 pub fn groups(book: &Book, balance: &Balance, lens: Lens) -> Vec<FigureGroup> {
     let row = |measurand: &Measurand| row(book, balance, lens, *measurand);
-    GROUPS.iter().map(|(name, of)| FigureGroup { name, rows: of.iter().map(row).collect() }).collect()
+    GROUPS
+        .iter()
+        .map(|(name, of)| FigureGroup {
+            name,
+            rows: of.iter().map(row).collect(),
+        })
+        .collect()
 }
 
 /// One row.
@@ -120,10 +126,16 @@ pub fn row(book: &Book, balance: &Balance, lens: Lens, measurand: Measurand) -> 
 fn name(balance: &Balance, measurand: Measurand) -> String {
     match measurand {
         Measurand::Sweetness => {
-            format!("sweetness at {} °C", show_number(balance.drinking_temperature, 0))
+            format!(
+                "sweetness at {} °C",
+                show_number(balance.drinking_temperature, 0)
+            )
         }
         Measurand::MinutesToDrinkable => {
-            format!("minutes until {} °C", show_number(balance.drinking_temperature, 0))
+            format!(
+                "minutes until {} °C",
+                show_number(balance.drinking_temperature, 0)
+            )
         }
         other => other.word().to_owned(),
     }
@@ -134,15 +146,26 @@ fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
         Some(reason) => reason.to_owned(),
         None => format!("not stated: {}", wording::names(book, &reported.missing)),
     };
-    let rounded = |value, u| {
-        if measurand == Measurand::Cost { rounded_cost(value, u) } else { rounded(value, u) }
+    let rounded = |value, u| match measurand {
+        // Nobody pays less than a hundredth, or tells a tenth of a degree.
+        Measurand::Cost => rounded_at_most(value, u, 2),
+        Measurand::ServingTemperature | Measurand::MinutesToDrinkable => {
+            rounded_at_most(value, u, 1)
+        }
+        _ => rounded(value, u),
     };
     match reported.value {
         Some(value) if reported.missing.is_empty() => {
             let rounded = rounded(value, reported.u);
-            FigureText::Known { value: rounded.value, u: rounded.u }
+            FigureText::Known {
+                value: rounded.value,
+                u: rounded.u,
+            }
         }
-        Some(value) => FigureText::AtLeast { value: rounded(value, reported.u).value, gap: gap() },
+        Some(value) => FigureText::AtLeast {
+            value: rounded(value, reported.u).value,
+            gap: gap(),
+        },
         None => FigureText::NotKnown { gap: gap() },
     }
 }
@@ -154,7 +177,10 @@ fn in_100_ml(balance: &Balance, measurand: Measurand) -> Option<String> {
     if !adds_up || !only_drink {
         return None;
     }
-    let volume = balance.figures.complete(Measurand::Volume).filter(|volume| *volume > 0.0)?;
+    let volume = balance
+        .figures
+        .complete(Measurand::Volume)
+        .filter(|volume| *volume > 0.0)?;
     let value = balance.figures.complete(measurand)?;
     let u = balance.reported(measurand).u;
     Some(rounded(value / volume * 100.0, u.map(|u| u / volume * 100.0)).value)
@@ -163,18 +189,30 @@ fn in_100_ml(balance: &Balance, measurand: Measurand) -> Option<String> {
 impl FigureRow {
     /// The row in one sentence.
     pub fn words(&self) -> String {
-        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        let unit = if self.unit.is_empty() {
+            String::new()
+        } else {
+            format!(" {}", self.unit)
+        };
         match &self.text {
-            FigureText::Known { value, u: Some(u) } => format!("{}: {value}{unit}, ± {u}", self.name),
+            FigureText::Known { value, u: Some(u) } => {
+                format!("{}: {value}{unit}, ± {u}", self.name)
+            }
             FigureText::Known { value, u: None } => format!("{}: {value}{unit}", self.name),
-            FigureText::AtLeast { value, gap } => format!("{}: at least {value}{unit}; {gap}", self.name),
+            FigureText::AtLeast { value, gap } => {
+                format!("{}: at least {value}{unit}; {gap}", self.name)
+            }
             FigureText::NotKnown { gap } => format!("{}: not known; {gap}", self.name),
         }
     }
 
     /// "20.3 g", "≥ 12.3 g", "not known".
     pub fn figure(&self) -> String {
-        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        let unit = if self.unit.is_empty() {
+            String::new()
+        } else {
+            format!(" {}", self.unit)
+        };
         match &self.text {
             FigureText::Known { value, .. } => format!("{value}{unit}"),
             FigureText::AtLeast { value, .. } => format!("≥ {value}{unit}"),

@@ -5,9 +5,6 @@ use crate::quantity::show_number;
 /// The most decimals that are shown.
 const MOST_DECIMALS: i32 = 3;
 
-/// The most decimals of a price: nobody pays less than a hundredth.
-const MOST_DECIMALS_OF_COST: i32 = 2;
-
 /// Leading digits of an uncertainty below this are shown with a second digit: rounding ±1.4 to ±1 would lose a third.
 const SECOND_DIGIT_BELOW: f64 = 2.95;
 
@@ -22,33 +19,37 @@ pub struct Rounded {
 
 /// Rounds a value to the last digit of its standard uncertainty, which keeps one or two.
 pub fn rounded(value: f64, u: Option<f64>) -> Rounded {
-    rounded_to(value, u, MOST_DECIMALS)
+    rounded_at_most(value, u, MOST_DECIMALS)
 }
 
-/// Rounds a cost the same way, to no less than a hundredth.
-pub fn rounded_cost(value: f64, u: Option<f64>) -> Rounded {
-    rounded_to(value, u, MOST_DECIMALS_OF_COST)
-}
-
-fn rounded_to(value: f64, u: Option<f64>, most_decimals: i32) -> Rounded {
+/// Rounds the same way, to no more than so many decimals.
+pub fn rounded_at_most(value: f64, u: Option<f64>, most_decimals: i32) -> Rounded {
     let u = u.filter(|u| u.is_finite() && *u > 0.0);
-    let decimals = u.map_or_else(|| decimals_by_size(value), decimals_by_uncertainty).min(most_decimals);
-    let u = u.map(|u| show(u, decimals)).filter(|text| text.chars().any(|digit| ('1'..='9').contains(&digit)));
-    Rounded { value: show(value, decimals), u }
+    let decimals = u
+        .map_or_else(|| decimals_by_size(value), decimals_by_uncertainty)
+        .min(most_decimals);
+    let u = u
+        .map(|u| show(u, decimals))
+        .filter(|text| text.chars().any(|digit| ('1'..='9').contains(&digit)));
+    Rounded {
+        value: show(value, decimals),
+        u,
+    }
 }
 
 /// Shows with so many decimals; with fewer than none, to tens or hundreds.
 fn show(value: f64, decimals: i32) -> String {
-    match usize::try_from(decimals) {
-        Ok(decimals) => show_number(value, decimals),
-        Err(_) => {
-            let unit = 10.0_f64.powi(-decimals);
-            show_number((value / unit).round() * unit, 0)
-        }
+    if let Ok(decimals) = usize::try_from(decimals) {
+        return show_number(value, decimals);
     }
+    let unit = 10.0_f64.powi(-decimals);
+    show_number((value / unit).round() * unit, 0)
 }
 
-#[expect(clippy::cast_possible_truncation, reason = "the exponent of a number is below 400")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "the exponent of a number is below 400"
+)]
 fn decimals_by_uncertainty(u: f64) -> i32 {
     let exponent = u.log10().floor();
     let leading = u / 10.0_f64.powf(exponent);
@@ -81,23 +82,41 @@ mod tests {
             (-3.27, 0.31, "−3.3", Some("0.3")),
             (0.0, 0.04, "0.00", Some("0.04")),
         ] {
-            let expected = Rounded { value: shown.into(), u: shown_u.map(str::to_owned) };
+            let expected = Rounded {
+                value: shown.into(),
+                u: shown_u.map(str::to_owned),
+            };
             assert_eq!(rounded(value, Some(u)), expected, "{value} ± {u}");
         }
     }
 
     #[test]
-    fn a_cost_ends_at_the_hundredth() {
-        let expected = Rounded { value: "0.64".into(), u: None };
-        assert_eq!(rounded_cost(0.643, Some(0.004)), expected);
+    fn a_limit_of_decimals_drops_an_uncertainty_below_it() {
+        let expected = Rounded {
+            value: "0.64".into(),
+            u: None,
+        };
+        assert_eq!(rounded_at_most(0.643, Some(0.004), 2), expected);
     }
 
     #[test]
     fn without_an_uncertainty_there_is_no_plus_minus() {
-        assert_eq!(rounded(12.345, None), Rounded { value: "12.3".into(), u: None });
+        assert_eq!(
+            rounded(12.345, None),
+            Rounded {
+                value: "12.3".into(),
+                u: None
+            }
+        );
         assert_eq!(rounded(0.0, None).value, "0");
         assert_eq!(rounded(12.345, Some(0.0)).u, None);
         assert_eq!(rounded(12.345, Some(f64::NAN)).u, None);
-        assert_eq!(rounded(1.0, Some(1e-9)), Rounded { value: "1.000".into(), u: None });
+        assert_eq!(
+            rounded(1.0, Some(1e-9)),
+            Rounded {
+                value: "1.000".into(),
+                u: None
+            }
+        );
     }
 }

@@ -4,6 +4,7 @@
 //! noticeable steps; a drink that tastes the same is one unbroken line. A whisker shows the uncertainty, the band what
 //! nobody tastes.
 
+mod labels;
 mod model;
 mod paint;
 
@@ -12,8 +13,8 @@ pub use model::{LevelMark, MOST_STEPS, Standing, level_words, marks_of, overall_
 use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};
 
 use self::paint::{Drawing, paint_strip};
-use crate::balance::{AxisDifference, Difference};
 use crate::balance::published::noticeable;
+use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
 use crate::quantity::show_number;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -29,7 +30,13 @@ const STRIP: egui::Vec2 = vec2(30.0 * grid::STEP, grid::TARGET);
 pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
     let marks = marks_of(difference);
     let width = ui.available_width().clamp(LEAST_WIDTH, MOST_WIDTH);
-    let drawing = Drawing::arrange(ui, &marks, width, standard_words, &overall_words(difference));
+    let drawing = Drawing::arrange(
+        ui,
+        &marks,
+        width,
+        standard_words,
+        &overall_words(difference),
+    );
     let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
     response.widget_info(|| {
         WidgetInfo::labeled(Role::Image, true, level_words(difference, standard_words))
@@ -38,7 +45,14 @@ pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> R
         drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()));
     }
     for (index, (mark, axis)) in marks.iter().zip(&difference.axes).enumerate() {
-        explain_on_hover(ui, &response, drawing.column(rect, index), index, mark, axis);
+        explain_on_hover(
+            ui,
+            &response,
+            drawing.column(rect, index),
+            index,
+            mark,
+            axis,
+        );
     }
     response
 }
@@ -49,7 +63,12 @@ pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str
     let words = level_words(difference, standard_words);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
     if ui.is_rect_visible(rect) {
-        paint_strip(ui.painter(), rect, &marks_of(difference), theme::palette(ui.visuals()));
+        paint_strip(
+            ui.painter(),
+            rect,
+            &marks_of(difference),
+            theme::palette(ui.visuals()),
+        );
     }
     response.on_hover_ui(|ui| {
         for mark in marks_of(difference) {
@@ -69,13 +88,26 @@ fn explain_on_hover(
 ) {
     let response = ui.interact(column, whole.id.with(index), Sense::hover());
     response.on_hover_ui(|ui| {
-        ui.label(egui::RichText::new(format!("{}: {}", axis.axis.word(), mark.words())).text_style(TypeStyle::Strong.into()));
+        ui.label(
+            egui::RichText::new(format!("{}: {}", axis.axis.word(), mark.words()))
+                .text_style(TypeStyle::Strong.into()),
+        );
         let unit = axis.axis.unit();
         let figure = |value: Option<f64>| {
-            value.map_or_else(|| "not known".to_owned(), |value| format!("{} {unit}", show_fine(value)))
+            value.map_or_else(
+                || "not known".to_owned(),
+                |value| format!("{} {unit}", show_fine(value)),
+            )
         };
-        ui.label(format!("standard {}, this drink {}", figure(axis.standard), figure(axis.value)));
-        ui.label(format!("one noticeable step is {} {unit}", show_fine(axis.step)));
+        ui.label(format!(
+            "standard {}, this drink {}",
+            figure(axis.standard),
+            figure(axis.value)
+        ));
+        ui.label(format!(
+            "one noticeable step is {} {unit}",
+            show_fine(axis.step)
+        ));
         if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
             ui.label(format!(
                 "uncertain by ± {} steps; the counter's own scatter is {}",

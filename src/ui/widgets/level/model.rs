@@ -7,6 +7,9 @@ use crate::quantity::show_number;
 /// Marks beyond this many steps are drawn here with an open end.
 pub const MOST_STEPS: f64 = 4.0;
 
+/// Most axes that are named in the sentence beneath.
+const MOST_NAMED: usize = 3;
+
 /// Below this a difference rounds to nothing in words, in steps.
 const NOTHING: f64 = 0.05;
 
@@ -49,18 +52,37 @@ impl LevelMark {
             Some(_) => Standing::Off,
         };
         let u_steps = difference.u_steps.filter(|u| u.is_finite()).unwrap_or(0.0);
-        Self { axis: difference.axis.clone(), steps, u_steps, standing }
+        Self {
+            axis: difference.axis.clone(),
+            steps,
+            u_steps,
+            standing,
+        }
     }
 
     /// "sweeter by 2.1 steps", "sweeter by 0.4 of a step", "level", "not known".
     pub fn words(&self) -> String {
-        let Some(steps) = self.steps else { return "not known".to_owned() };
+        let Some(steps) = self.steps else {
+            return "not known".to_owned();
+        };
         if self.standing == Standing::Level {
             return "level".to_owned();
         }
-        let unit = if steps.abs() > 1.0 { "steps" } else { "of a step" };
-        let aside = if self.standing == Standing::NotCounted { ", which does not count" } else { "" };
-        format!("{} by {} {unit}{aside}", self.comparative(), size_words(steps))
+        let unit = if steps.abs() > 1.0 {
+            "steps"
+        } else {
+            "of a step"
+        };
+        let aside = if self.standing == Standing::NotCounted {
+            ", which does not count"
+        } else {
+            ""
+        };
+        format!(
+            "{} by {} {unit}{aside}",
+            self.comparative(),
+            size_words(steps)
+        )
     }
 
     /// "2.1 sweeter", "level", "not known".
@@ -91,14 +113,24 @@ impl LevelMark {
 
     /// Lower and upper end of its whisker, in steps, within what is drawn.
     pub fn whisker(&self) -> Option<(f64, f64)> {
-        let steps = self.steps.filter(|_| self.u_steps > 0.0 && !self.is_beyond())?;
+        let steps = self
+            .steps
+            .filter(|_| self.u_steps > 0.0 && !self.is_beyond())?;
         let end = |at: f64| at.clamp(-MOST_STEPS, MOST_STEPS);
         Some((end(steps - self.u_steps), end(steps + self.u_steps)))
     }
 
+    fn size(&self) -> f64 {
+        self.steps.map_or(0.0, f64::abs)
+    }
+
     fn comparative(&self) -> String {
         let (more, less) = self.axis.comparatives();
-        if self.steps.is_some_and(|steps| steps > 0.0) { more } else { less }
+        if self.steps.is_some_and(|steps| steps > 0.0) {
+            more
+        } else {
+            less
+        }
     }
 
     /// A word of at most six letters for a narrow level; a flavour keeps its name.
@@ -139,17 +171,42 @@ pub fn overall_words(difference: &Difference) -> String {
     }
     let verdict = match difference.within_one_step() {
         Some(true) => return format!("within one step on every axis (distance {far})"),
-        Some(false) => format!("distance {far} steps: not level"),
+        Some(false) => format!("distance {far} steps: not level, {}", off_words(difference)),
         None => format!("within one step as far as it is known (distance {far})"),
     };
-    if not_known.is_empty() { verdict } else { format!("{verdict}; not known: {}", not_known.join(", ")) }
+    if not_known.is_empty() {
+        verdict
+    } else {
+        format!("{verdict}; not known: {}", not_known.join(", "))
+    }
+}
+
+/// The axes that are off the level, the furthest first.
+fn off_words(difference: &Difference) -> String {
+    let mut off: Vec<LevelMark> = marks_of(difference)
+        .into_iter()
+        .filter(|mark| mark.standing == Standing::Off)
+        .collect();
+    off.sort_by(|one, other| other.size().total_cmp(&one.size()));
+    let named: Vec<String> = off.iter().take(MOST_NAMED).map(LevelMark::words).collect();
+    let named = named.join(", ");
+    match off.len().saturating_sub(MOST_NAMED) {
+        0 => named,
+        more => format!("{named} and {more} more"),
+    }
 }
 
 /// The whole level in words, axis by axis.
 pub fn level_words(difference: &Difference, standard_words: &str) -> String {
-    let axes: Vec<String> =
-        marks_of(difference).iter().map(|mark| format!("{}: {}", mark.axis.word(), mark.words())).collect();
-    format!("Level against {standard_words}. {}. {}", axes.join("; "), overall_words(difference))
+    let axes: Vec<String> = marks_of(difference)
+        .iter()
+        .map(|mark| format!("{}: {}", mark.axis.word(), mark.words()))
+        .collect();
+    format!(
+        "Level against {standard_words}. {}. {}",
+        axes.join("; "),
+        overall_words(difference)
+    )
 }
 
 #[cfg(test)]
@@ -177,7 +234,10 @@ mod tests {
 
     #[test]
     fn what_differs_on_purpose_is_shown_and_not_called_off_the_level() {
-        let cold = AxisDifference { weight: 0.0, ..axis(Axis::Temperature, Some(-17.6), 0.3) };
+        let cold = AxisDifference {
+            weight: 0.0,
+            ..axis(Axis::Temperature, Some(-17.6), 0.3)
+        };
         let mark = LevelMark::new(&cold);
         assert_eq!(mark.standing, Standing::NotCounted);
         assert_eq!(mark.words(), "cooler by 17.6 steps, which does not count");
@@ -185,7 +245,10 @@ mod tests {
 
     #[test]
     fn a_hair_beyond_a_step_does_not_read_as_one_step() {
-        assert_eq!(LevelMark::new(&axis(Axis::Body, Some(1.03), 0.0)).words(), "fuller by 1.03 steps");
+        assert_eq!(
+            LevelMark::new(&axis(Axis::Body, Some(1.03), 0.0)).words(),
+            "fuller by 1.03 steps"
+        );
     }
 
     #[test]
@@ -199,7 +262,10 @@ mod tests {
             (Some(f64::NAN), "not known", "not known"),
         ] {
             let mark = LevelMark::new(&axis(Axis::Sweetness, steps, 0.2));
-            assert_eq!((mark.words().as_str(), mark.short_words().as_str()), (words, short));
+            assert_eq!(
+                (mark.words().as_str(), mark.short_words().as_str()),
+                (words, short)
+            );
         }
     }
 
@@ -242,13 +308,22 @@ mod tests {
         let gap = || axis(Axis::Sweetness, None, 0.0);
         for (axes, words) in [
             (vec![known(0.01)], "level on every axis"),
-            (vec![known(0.4)], "within one step on every axis (distance 0.4)"),
-            (vec![known(2.4)], "distance 2.4 steps: not level"),
+            (
+                vec![known(0.4)],
+                "within one step on every axis (distance 0.4)",
+            ),
+            (
+                vec![known(2.4)],
+                "distance 2.4 steps: not level, fuller by 2.4 steps",
+            ),
             (
                 vec![gap(), known(0.4)],
                 "within one step as far as it is known (distance 0.4); not known: sweetness",
             ),
-            (vec![gap(), known(-3.0)], "distance 3.0 steps: not level; not known: sweetness"),
+            (
+                vec![gap(), known(-3.0)],
+                "distance 3.0 steps: not level, thinner by 3.0 steps; not known: sweetness",
+            ),
             (vec![gap()], "nothing can be compared with the standard yet"),
         ] {
             assert_eq!(overall_words(&of(axes)), words);

@@ -4,13 +4,17 @@ use std::sync::Arc;
 
 use egui::{Align2, Color32, Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
+use super::labels::{Labels, arrange_labels};
 use super::model::{LevelMark, MOST_STEPS, Standing};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
 /// Height of one noticeable step, in points.
-const STEP_HEIGHT: f32 = 13.0;
+const STEP_HEIGHT: f32 = 12.0;
 /// Above and below the outermost marks: an open end and its number.
-const BEYOND: f32 = 20.0;
+const BEYOND: f32 = 18.0;
+/// Height of the drawing, in points: the same whatever the marks are, so that one level can be read against another.
+#[expect(clippy::cast_possible_truncation, reason = "a handful of steps")]
+const PLOT_HEIGHT: f32 = 2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND);
 /// Thickness of an axis's stretch of the line, in points.
 const STRETCH: f32 = 4.0;
 /// Part of a column that its stretch takes: all of it, but for a seam.
@@ -21,22 +25,10 @@ const LONGEST_STRETCH: f32 = 72.0;
 const LINE: f32 = 1.5;
 /// Half the width of a whisker's ends, in points.
 const WHISKER_END: f32 = 3.0;
-/// Space between two labels of one row, in points.
-const BETWEEN_LABELS: f32 = 8.0;
 /// Length of the samples in the legend, in points.
 const SAMPLE: f32 = 18.0;
 /// Height of one step in the compact level, in points.
 const STRIP_STEP_HEIGHT: f32 = 3.0;
-
-/// The labels under the columns.
-struct Labels {
-    /// Name and, where there is room, words of each axis.
-    galleys: Vec<Vec<Arc<Galley>>>,
-    /// One, or two staggered ones.
-    rows: usize,
-    row_height: f32,
-    with_words: bool,
-}
 
 /// A level that has found its arrangement for a width.
 pub(super) struct Drawing<'marks> {
@@ -58,12 +50,31 @@ impl<'marks> Drawing<'marks> {
     ) -> Self {
         let palette = theme::palette(ui.visuals());
         let small = TypeStyle::Small.font_id();
-        let text = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), small.clone(), palette.text_quiet);
-        let legend = [text(standard_words), text("one noticeable step either side")];
-        let needed = legend.iter().map(|galley| galley.size().x + SAMPLE + grid::NEAR).sum::<f32>() + grid::EASY;
+        let text = |text: &str| {
+            ui.painter()
+                .layout_no_wrap(text.to_owned(), small.clone(), palette.text_quiet)
+        };
+        let legend = [
+            text(standard_words),
+            text("one noticeable step either side"),
+        ];
+        let needed = legend
+            .iter()
+            .map(|galley| galley.size().x + SAMPLE + grid::NEAR)
+            .sum::<f32>()
+            + grid::EASY;
         let off = marks.iter().any(|mark| mark.standing == Standing::Off);
-        let colour = if off { palette.off_level } else { palette.text_strong };
-        let overall = ui.painter().layout(overall.to_owned(), TypeStyle::Strong.font_id(), colour, width);
+        let colour = if off {
+            palette.off_level
+        } else {
+            palette.text_strong
+        };
+        let overall = ui.painter().layout(
+            overall.to_owned(),
+            TypeStyle::Strong.font_id(),
+            colour,
+            width,
+        );
         let column = width / (marks.len() as f32 + 1.0);
         Self {
             marks,
@@ -76,17 +87,15 @@ impl<'marks> Drawing<'marks> {
     }
 
     pub(super) fn height(&self) -> f32 {
-        self.legend_height() + self.plot_height() + self.labels_height() + grid::NEAR + self.overall.size().y
+        self.legend_height()
+            + PLOT_HEIGHT
+            + self.labels_height()
+            + grid::NEAR
+            + self.overall.size().y
     }
 
     fn legend_height(&self) -> f32 {
         self.legend[0].size().y * self.legend_rows as f32 + grid::TIGHT
-    }
-
-    #[expect(clippy::cast_possible_truncation, clippy::unused_self, reason = "four steps; a part of the arrangement like the others")]
-    fn plot_height(&self) -> f32 {
-        // The same height whatever the marks are, so that one level can be read against another.
-        2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND)
     }
 
     fn labels_height(&self) -> f32 {
@@ -95,7 +104,7 @@ impl<'marks> Drawing<'marks> {
 
     fn plot(&self, rect: Rect) -> Rect {
         let top = rect.top() + self.legend_height();
-        Rect::from_min_size(pos2(rect.left(), top), vec2(self.width, self.plot_height()))
+        Rect::from_min_size(pos2(rect.left(), top), vec2(self.width, PLOT_HEIGHT))
     }
 
     fn column_width(&self) -> f32 {
@@ -112,15 +121,26 @@ impl<'marks> Drawing<'marks> {
         let plot = self.plot(rect);
         let half = self.column_width() / 2.0;
         let x = self.centre(rect, index);
-        Rect::from_min_max(pos2(x - half, plot.top()), pos2(x + half, plot.bottom() + self.labels_height()))
+        Rect::from_min_max(
+            pos2(x - half, plot.top()),
+            pos2(x + half, plot.bottom() + self.labels_height()),
+        )
     }
 
     pub(super) fn paint(&self, painter: &Painter, rect: Rect, palette: &Palette) {
         let plot = self.plot(rect);
         self.paint_legend(painter, rect, palette);
         let stretch = (self.column_width() * STRETCH_PART).min(LONGEST_STRETCH);
-        let frame = Frame { painter, palette, plot, step_height: STEP_HEIGHT, stretch };
-        let centres: Vec<f32> = (0..self.marks.len()).map(|index| self.centre(rect, index)).collect();
+        let frame = Frame {
+            painter,
+            palette,
+            plot,
+            step_height: STEP_HEIGHT,
+            stretch,
+        };
+        let centres: Vec<f32> = (0..self.marks.len())
+            .map(|index| self.centre(rect, index))
+            .collect();
         frame.ground(self.marks, &centres);
         for (mark, x) in self.marks.iter().zip(&centres) {
             frame.mark(mark, *x);
@@ -129,7 +149,10 @@ impl<'marks> Drawing<'marks> {
             }
         }
         self.paint_labels(painter, rect, palette);
-        let below = pos2(rect.left(), plot.bottom() + self.labels_height() + grid::NEAR);
+        let below = pos2(
+            rect.left(),
+            plot.bottom() + self.labels_height() + grid::NEAR,
+        );
         painter.galley(below, self.overall.clone(), palette.text_strong);
     }
 
@@ -139,7 +162,11 @@ impl<'marks> Drawing<'marks> {
         let middle = at.y + row / 2.0;
         let stroke = Stroke::new(LINE, palette.accent);
         painter.hline(at.x..=at.x + SAMPLE, middle, stroke);
-        painter.galley(at + vec2(SAMPLE + grid::TIGHT, 0.0), self.legend[0].clone(), palette.text_quiet);
+        painter.galley(
+            at + vec2(SAMPLE + grid::TIGHT, 0.0),
+            self.legend[0].clone(),
+            palette.text_quiet,
+        );
         if self.legend_rows == 1 {
             at.x = rect.left() + self.width - self.legend[1].size().x - SAMPLE - grid::TIGHT;
         } else {
@@ -147,8 +174,17 @@ impl<'marks> Drawing<'marks> {
         }
         let sample = Rect::from_min_size(at + vec2(0.0, 3.0), vec2(SAMPLE, row - 6.0));
         painter.rect_filled(sample, 2.0, palette.level_band);
-        painter.rect_stroke(sample, 2.0, Stroke::new(grid::HAIRLINE, palette.line), egui::StrokeKind::Inside);
-        painter.galley(at + vec2(SAMPLE + grid::TIGHT, 0.0), self.legend[1].clone(), palette.text_quiet);
+        painter.rect_stroke(
+            sample,
+            2.0,
+            Stroke::new(grid::HAIRLINE, palette.line),
+            egui::StrokeKind::Inside,
+        );
+        painter.galley(
+            at + vec2(SAMPLE + grid::TIGHT, 0.0),
+            self.legend[1].clone(),
+            palette.text_quiet,
+        );
     }
 
     fn paint_labels(&self, painter: &Painter, rect: Rect, palette: &Palette) {
@@ -161,62 +197,14 @@ impl<'marks> Drawing<'marks> {
                 painter.vline(x, top..=y, Stroke::new(grid::HAIRLINE, palette.line));
             }
             for galley in galleys {
-                painter.galley(pos2(x - galley.size().x / 2.0, y), galley.clone(), palette.text_normal);
+                painter.galley(
+                    pos2(x - galley.size().x / 2.0, y),
+                    galley.clone(),
+                    palette.text_normal,
+                );
                 y += galley.size().y;
             }
         }
-    }
-}
-
-/// The fullest labels that fit: names with words, names, short names; in one row, else in two staggered ones.
-fn arrange_labels(ui: &Ui, marks: &[LevelMark], column: f32, palette: &Palette) -> Labels {
-    let font = TypeStyle::Small.font_id();
-    let set = |text: String, colour: Color32| ui.painter().layout_no_wrap(text, font.clone(), colour);
-    let name = |mark: &LevelMark| set(mark.axis.word().to_owned(), palette.text_normal);
-    let full = |mark: &LevelMark| {
-        let words = set(mark.short_words(), colour_of_words(mark, palette));
-        vec![name(mark), words]
-    };
-    let widest = |galleys: &[Vec<Arc<Galley>>]| {
-        galleys.iter().flatten().map(|galley| galley.size().x).fold(0.0, f32::max)
-    };
-    let with_words: Vec<_> = marks.iter().map(full).collect();
-    let names: Vec<_> = marks.iter().map(|mark| vec![name(mark)]).collect();
-    for (galleys, words) in [(with_words, true), (names, false)] {
-        for rows in [1_usize, 2] {
-            if widest(&galleys) + BETWEEN_LABELS <= column * rows as f32 {
-                return Labels::new(galleys, rows, words);
-            }
-        }
-    }
-    let room = 2.0 * column - BETWEEN_LABELS;
-    let short = marks.iter().map(|mark| vec![shortened(ui, mark.short_name(), room, palette)]).collect();
-    Labels::new(short, 2, false)
-}
-
-impl Labels {
-    fn new(galleys: Vec<Vec<Arc<Galley>>>, rows: usize, with_words: bool) -> Self {
-        let height = |galleys: &Vec<Arc<Galley>>| galleys.iter().map(|galley| galley.size().y).sum::<f32>();
-        let row_height = galleys.iter().map(height).fold(0.0, f32::max) + 2.0;
-        Self { galleys, rows, row_height, with_words }
-    }
-}
-
-/// A word that is cut with an ellipsis where it does not fit; its tooltip has it whole.
-fn shortened(ui: &Ui, word: &str, room: f32, palette: &Palette) -> Arc<Galley> {
-    let mut job = egui::text::LayoutJob::simple_singleline(
-        word.to_owned(),
-        TypeStyle::Small.font_id(),
-        palette.text_normal,
-    );
-    job.wrap = egui::text::TextWrapping::truncate_at_width(room);
-    ui.painter().layout_job(job)
-}
-
-fn colour_of_words(mark: &LevelMark, palette: &Palette) -> Color32 {
-    match mark.standing {
-        Standing::Off => palette.off_level,
-        _ => palette.text_quiet,
     }
 }
 
@@ -251,26 +239,43 @@ impl Frame<'_> {
         );
         self.painter.rect_filled(band, 0.0, self.palette.level_band);
         for edge in [band.top(), band.bottom()] {
-            self.painter.hline(band.x_range(), edge, Stroke::new(grid::HAIRLINE, self.palette.line));
+            self.painter.hline(
+                band.x_range(),
+                edge,
+                Stroke::new(grid::HAIRLINE, self.palette.line),
+            );
         }
         let stroke = Stroke::new(LINE, self.palette.accent);
         let mut from = self.plot.left();
-        for (_, x) in marks.iter().zip(centres).filter(|(mark, _)| mark.steps.is_none()) {
-            self.painter.hline(from..=x - self.stretch / 2.0, self.y(0.0), stroke);
+        for (_, x) in marks
+            .iter()
+            .zip(centres)
+            .filter(|(mark, _)| mark.steps.is_none())
+        {
+            self.painter
+                .hline(from..=x - self.stretch / 2.0, self.y(0.0), stroke);
             from = x + self.stretch / 2.0;
             self.gap(*x);
         }
-        self.painter.hline(from..=self.plot.right(), self.y(0.0), stroke);
+        self.painter
+            .hline(from..=self.plot.right(), self.y(0.0), stroke);
     }
 
     /// Two ends that do not meet.
     fn gap(&self, x: f32) {
         let stroke = Stroke::new(LINE, self.palette.outline);
         for end in [x - self.stretch / 2.0, x + self.stretch / 2.0] {
-            self.painter.vline(end, self.y(0.35)..=self.y(-0.35), stroke);
+            self.painter
+                .vline(end, self.y(0.35)..=self.y(-0.35), stroke);
         }
         let place = pos2(x, self.y(0.0));
-        self.painter.text(place, Align2::CENTER_CENTER, "?", TypeStyle::Small.font_id(), self.palette.text_quiet);
+        self.painter.text(
+            place,
+            Align2::CENTER_CENTER,
+            "?",
+            TypeStyle::Small.font_id(),
+            self.palette.text_quiet,
+        );
     }
 
     fn mark(&self, mark: &LevelMark, x: f32) {
@@ -279,13 +284,15 @@ impl Frame<'_> {
         let y = self.y(at);
         if at.abs() > 1.0 {
             let stem = [pos2(x, self.y(0.0)), pos2(x, y)];
-            self.painter.extend(Shape::dotted_line(&stem, colour, 4.0, 0.8));
+            self.painter
+                .extend(Shape::dotted_line(&stem, colour, 4.0, 0.8));
         }
         if let Some((low, high)) = mark.whisker() {
             let stroke = Stroke::new(grid::HAIRLINE, colour);
             self.painter.vline(x, self.y(high)..=self.y(low), stroke);
             for end in [low, high] {
-                self.painter.hline(x - WHISKER_END..=x + WHISKER_END, self.y(end), stroke);
+                self.painter
+                    .hline(x - WHISKER_END..=x + WHISKER_END, self.y(end), stroke);
             }
         }
         let stretch = Rect::from_center_size(pos2(x, y), vec2(self.stretch, STRETCH));
@@ -299,16 +306,27 @@ impl Frame<'_> {
     fn open_end(&self, x: f32, y: f32, up: bool, colour: Color32) {
         let away = if up { -1.0 } else { 1.0 };
         let foot = y + away * (STRETCH + 1.0);
-        let points = vec![pos2(x - 4.0, foot), pos2(x, foot + away * 3.0), pos2(x + 4.0, foot)];
-        self.painter.add(Shape::line(points, Stroke::new(LINE, colour)));
+        let points = vec![
+            pos2(x - 4.0, foot),
+            pos2(x, foot + away * 3.0),
+            pos2(x + 4.0, foot),
+        ];
+        self.painter
+            .add(Shape::line(points, Stroke::new(LINE, colour)));
     }
 
     /// The number beyond the mark and its whisker.
     fn number(&self, mark: &LevelMark, x: f32) {
         let Some(at) = mark.drawn_at() else { return };
         let up = at > 0.0;
-        let end = mark.whisker().map_or(at, |(low, high)| if up { high } else { low });
-        let distance = if mark.is_beyond() { STRETCH + 5.0 } else { STRETCH };
+        let end = mark
+            .whisker()
+            .map_or(at, |(low, high)| if up { high } else { low });
+        let distance = if mark.is_beyond() {
+            STRETCH + 5.0
+        } else {
+            STRETCH
+        };
         let (place, align) = if up {
             (self.y(end) - distance, Align2::CENTER_BOTTOM)
         } else {
@@ -319,17 +337,33 @@ impl Frame<'_> {
             Standing::NotCounted => self.palette.text_quiet,
             _ => colour_of_mark(mark, self.palette),
         };
-        self.painter.text(Pos2::new(x, place), align, mark.signed_number(), font, colour);
+        self.painter.text(
+            Pos2::new(x, place),
+            align,
+            mark.signed_number(),
+            font,
+            colour,
+        );
     }
 }
 
 /// The compact level: line, band and marks only.
 pub(super) fn paint_strip(painter: &Painter, rect: Rect, marks: &[LevelMark], palette: &Palette) {
     let column = rect.width() / (marks.len() as f32).max(1.0);
-    let frame = Frame { painter, palette, plot: rect, step_height: STRIP_STEP_HEIGHT, stretch: column * STRETCH_PART };
-    let centres: Vec<f32> =
-        (0..marks.len()).map(|index| rect.left() + (index as f32 + 0.5) * column).collect();
-    let band = Rect::from_min_max(pos2(rect.left(), frame.y(1.0)), pos2(rect.right(), frame.y(-1.0)));
+    let frame = Frame {
+        painter,
+        palette,
+        plot: rect,
+        step_height: STRIP_STEP_HEIGHT,
+        stretch: column * STRETCH_PART,
+    };
+    let centres: Vec<f32> = (0..marks.len())
+        .map(|index| rect.left() + (index as f32 + 0.5) * column)
+        .collect();
+    let band = Rect::from_min_max(
+        pos2(rect.left(), frame.y(1.0)),
+        pos2(rect.right(), frame.y(-1.0)),
+    );
     painter.rect_filled(band, 2.0, palette.level_band);
     let mut from = rect.left();
     let line = Stroke::new(grid::HAIRLINE, palette.accent);
@@ -339,7 +373,8 @@ pub(super) fn paint_strip(painter: &Painter, rect: Rect, marks: &[LevelMark], pa
             from = x + column / 2.0;
             continue;
         };
-        let stretch = Rect::from_center_size(pos2(*x, frame.y(at)), vec2(frame.stretch, STRETCH * 0.75));
+        let stretch =
+            Rect::from_center_size(pos2(*x, frame.y(at)), vec2(frame.stretch, STRETCH * 0.75));
         painter.rect_filled(stretch, 1.0, colour_of_mark(mark, palette));
     }
     painter.hline(from..=rect.right(), frame.y(0.0), line);

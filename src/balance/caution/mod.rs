@@ -1,21 +1,22 @@
 //! Warnings that go with a drink, each with its reason. They inform; local codes and licensed practice decide.
 
+mod additive;
+mod holding;
+
 use super::diet::{AllergenSummary, Verdict};
 use super::figures::Figures;
 use super::measurand::Measurand;
+use super::published::serving::{
+    CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, VERY_HOT_CELSIUS, scald_seconds,
+};
+use super::share::LineShare;
 use crate::book::{Allergen, Book, Form, Resolved, Role, ServicewareKind, Stage, Vessel};
-
-/// Above this a drink counts as very hot, °C: IARC Monographs vol. 116 (2016), very hot beverages, group 2A.
-const VERY_HOT: f64 = 65.0;
 
 /// Drinks that are drawn through a wide straw reach the throat in gulps, so the line is drawn lower, °C (assumed).
 const HOT_FOR_A_WIDE_STRAW: f64 = 60.0;
 
-/// Hot water of this temperature scalds adult skin in about 5 s (60 °C; Moritz & Henriques 1947, Am. J. Pathol. 23:695).
-const SCALDS: f64 = 60.0;
-
-/// A single dose of caffeine that raises no concern in adults, mg: EFSA Journal 2015;13(5):4102.
-const CAFFEINE_SINGLE_DOSE: f64 = 200.0;
+/// A drink that burns skin to the second degree in less than this scalds before one can help it, s (assumed).
+const SCALDS_WITHIN_SECONDS: f64 = 30.0;
 
 /// Acid that may curdle milk or soy in a drink, g of citric acid per 100 ml (assumed: it brings milk near pH 4.6).
 const CURDLING_ACID: f64 = 0.15;
@@ -33,6 +34,10 @@ pub enum CautionKind {
     Curdling,
     /// Caffeine.
     Caffeine,
+    /// Additives whose mention the law may ask for.
+    Additive,
+    /// How long and how warm something may be kept.
+    Holding,
     /// Something is not known.
     Unknown,
 }
@@ -46,6 +51,8 @@ impl CautionKind {
             Self::Choking => "choking",
             Self::Curdling => "curdling",
             Self::Caffeine => "caffeine",
+            Self::Additive => "additive",
+            Self::Holding => "holding",
             Self::Unknown => "unknown",
         }
     }
@@ -65,33 +72,26 @@ pub(super) struct Facts<'facts> {
     pub(super) book: &'facts Book,
     pub(super) resolved: &'facts Resolved,
     pub(super) figures: &'facts Figures,
+    pub(super) lines: &'facts [LineShare],
     pub(super) allergens: &'facts AllergenSummary,
     pub(super) vegan: Verdict,
 }
 
 /// The cautions of a drink, the gravest first.
 pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
-    let mut cautions = Vec::new();
-    let mut add = |kind, text: String| cautions.push(Caution { kind, text });
-    if let Some(text) = heat(facts) {
-        add(CautionKind::Heat, text);
-    }
-    if let Some(text) = allergens(facts) {
-        add(CautionKind::Allergen, text);
-    }
-    if let Some(text) = choking(facts) {
-        add(CautionKind::Choking, text);
-    }
-    if let Some(text) = curdling(facts) {
-        add(CautionKind::Curdling, text);
-    }
-    if let Some(text) = caffeine(facts) {
-        add(CautionKind::Caffeine, text);
-    }
-    if let Some(text) = unknown(facts) {
-        add(CautionKind::Unknown, text);
-    }
-    cautions
+    let drawn = [
+        (CautionKind::Heat, heat(facts)),
+        (CautionKind::Allergen, allergens(facts)),
+        (CautionKind::Allergen, additive::contradictions(facts)),
+        (CautionKind::Choking, choking(facts)),
+        (CautionKind::Holding, holding::holding_temperatures(facts)),
+        (CautionKind::Holding, holding::holding_times(facts)),
+        (CautionKind::Curdling, curdling(facts)),
+        (CautionKind::Caffeine, caffeine(facts)),
+        (CautionKind::Additive, additive::additives(facts)),
+        (CautionKind::Unknown, unknown(facts)),
+    ];
+    drawn.into_iter().filter_map(|(kind, text)| Some(Caution { kind, text: text? })).collect()
 }
 
 fn cup<'facts>(facts: &Facts<'facts>) -> Option<&'facts Vessel> {
@@ -103,10 +103,14 @@ fn heat(facts: &Facts<'_>) -> Option<String> {
     let wide = cup(facts).is_some_and(|cup| {
         cup.serviceware.iter().any(|ware| ware.kind == ServicewareKind::Straw { wide: true })
     });
-    if celsius > VERY_HOT {
+    let seconds = scald_seconds(celsius);
+    let scald = seconds.map_or_else(String::new, |seconds| {
+        format!(" (adult skin burns to the second degree in about {seconds:.0} s, that of children faster)")
+    });
+    if celsius > VERY_HOT_CELSIUS {
         return Some(format!(
-            "{celsius:.0} °C when handed over, above {VERY_HOT:.0} °C: too hot to drink at once, and it scalds; let it cool or add \
-             cold water, and follow your local code"
+            "{celsius:.0} °C when handed over, above {VERY_HOT_CELSIUS:.0} °C: too hot to drink at once, and it scalds{scald}; let it \
+             cool or add cold water, and follow your local code"
         ));
     }
     if wide && celsius > HOT_FOR_A_WIDE_STRAW {
@@ -115,8 +119,8 @@ fn heat(facts: &Facts<'_>) -> Option<String> {
              straw or cooler, and follow your local code"
         ));
     }
-    (celsius >= SCALDS).then(|| {
-        format!("{celsius:.0} °C when handed over: spilt on skin it scalds within seconds; close the cup, and follow your local code")
+    seconds.filter(|seconds| *seconds < SCALDS_WITHIN_SECONDS).map(|_| {
+        format!("{celsius:.0} °C when handed over: spilt on skin it scalds{scald}; close the cup, and follow your local code")
     })
 }
 
@@ -178,12 +182,23 @@ fn curdling(facts: &Facts<'_>) -> Option<String> {
 
 fn caffeine(facts: &Facts<'_>) -> Option<String> {
     let milligrams = facts.figures.get(Measurand::Caffeine)?;
-    (milligrams > CAFFEINE_SINGLE_DOSE).then(|| {
-        format!(
-            "at least {milligrams:.0} mg of caffeine, above the single dose of {CAFFEINE_SINGLE_DOSE:.0} mg for adults (EFSA 2015); \
-             less for pregnant women and children"
-        )
-    })
+    let at_least = if facts.figures.missing(Measurand::Caffeine) == 0 { "" } else { "at least " };
+    let mut parts = Vec::new();
+    if milligrams > CAFFEINE_SINGLE_DOSE_MG {
+        parts.push(format!(
+            "above the single dose of {CAFFEINE_SINGLE_DOSE_MG:.0} mg for adults (EFSA 2015); less for pregnant women and children"
+        ));
+    } else if milligrams > CAFFEINE_SLEEP_MG {
+        parts.push(format!("{CAFFEINE_SLEEP_MG:.0} mg may disturb sleep (EFSA 2015)"));
+    }
+    let per_litre = facts.figures.get(Measurand::Volume).map(|volume| milligrams / volume * 1000.0);
+    if let Some(per_litre) = per_litre.filter(|per_litre| *per_litre > HIGH_CAFFEINE_MG_PER_LITRE) {
+        parts.push(format!(
+            "{per_litre:.0} mg/l, above {HIGH_CAFFEINE_MG_PER_LITRE:.0}: where its name says neither tea nor coffee, \"High caffeine \
+             content\" may be due (Regulation (EU) 1169/2011, Annex III)"
+        ));
+    }
+    (!parts.is_empty()).then(|| format!("{at_least}{milligrams:.0} mg of caffeine: {}", parts.join("; ")))
 }
 
 fn unknown(facts: &Facts<'_>) -> Option<String> {

@@ -1,0 +1,167 @@
+//! The nutrition declaration: order of Regulation (EU) 1169/2011, Annex XV, and rounding of the Commission's guidance.
+//!
+//! Rounding: Guidance document on tolerances for nutrient values declared on a label, December 2012, table 4 (value from
+//! memory). A figure with something missing is printed as "at least", and one that can't be told as nothing at all.
+
+use super::figures::energy_of;
+use super::measurand::Measurand;
+use super::mix::{Component, Mix};
+use super::parts::parts;
+use super::report::Balance;
+use crate::book::Book;
+
+/// How one row is rounded.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Rounding {
+    /// To 1.
+    Energy,
+    /// ≥ 10 g to 1 g, below to 0.1 g, up to 0.5 g "<0.5".
+    Macronutrient,
+    /// ≥ 10 g to 1 g, below to 0.1 g, up to 0.1 g "<0.1".
+    FattyAcid,
+    /// ≥ 1 g to 0.1 g, below to 0.01 g, up to 0.0125 g "<0.01".
+    Salt,
+}
+
+/// A value as it is printed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PrintedValue {
+    /// The number before rounding, the known part of it when something is missing.
+    pub value: f64,
+    /// The number as it is printed: "12", "3.4", "<0.5".
+    pub text: String,
+    /// Whether it is all of it; "at least" otherwise.
+    pub is_complete: bool,
+}
+
+/// One row of the declaration.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NutritionRow {
+    /// Which figure of the balance it is.
+    pub measurand: Measurand,
+    /// The words: "of which sugars".
+    pub words: &'static str,
+    /// The unit.
+    pub unit: &'static str,
+    /// Per 100 ml of the mixed drink, without what sits in it or floats on it; `None` for an empty drink.
+    pub per_100_ml: Option<PrintedValue>,
+    /// In the whole drink.
+    pub per_drink: PrintedValue,
+}
+
+/// What a row is and how it is made.
+struct Row {
+    measurand: Measurand,
+    words: &'static str,
+    rounding: Rounding,
+    amount: fn(&Mix) -> f64,
+}
+
+const fn row(measurand: Measurand, words: &'static str, rounding: Rounding, amount: fn(&Mix) -> f64) -> Row {
+    Row { measurand, words, rounding, amount }
+}
+
+/// The rows in the order of Annex XV, with energy in both units.
+const ROWS: [Row; 10] = [
+    row(Measurand::EnergyKj, "energy", Rounding::Energy, |mix| energy_of(mix, |factor| factor.kj_per_g)),
+    row(Measurand::EnergyKcal, "energy", Rounding::Energy, |mix| energy_of(mix, |factor| factor.kcal_per_g)),
+    row(Measurand::Fat, "fat", Rounding::Macronutrient, |mix| mix.get(Component::Fat)),
+    row(Measurand::Saturates, "of which saturates", Rounding::FattyAcid, |mix| mix.get(Component::Saturates)),
+    row(Measurand::Carbohydrate, "carbohydrate", Rounding::Macronutrient, |mix| mix.get(Component::Carbohydrate)),
+    row(Measurand::TotalSugar, "of which sugars", Rounding::Macronutrient, |mix| mix.get(Component::Sugars)),
+    row(Measurand::Polyols, "of which polyols", Rounding::Macronutrient, |mix| mix.get(Component::Polyols)),
+    row(Measurand::Fibre, "fibre", Rounding::Macronutrient, |mix| mix.get(Component::Fibre)),
+    row(Measurand::Protein, "protein", Rounding::Macronutrient, |mix| mix.get(Component::Protein)),
+    row(Measurand::Salt, "salt", Rounding::Salt, |mix| mix.get(Component::Salt)),
+];
+
+/// The declaration of a drink.
+pub fn declaration(book: &Book, balance: &Balance) -> Vec<NutritionRow> {
+    let parts = parts(book, &balance.resolved);
+    let volume = parts.volume();
+    let mixed = &parts.poured.drink;
+    ROWS.iter()
+        .map(|row| {
+            let printed = |value: f64, unknown: u64| PrintedValue {
+                value,
+                text: row.rounding.print(value),
+                is_complete: unknown & row.measurand.needs() == 0,
+            };
+            let per_100_ml = (row.amount)(mixed) / volume * 100.0;
+            let whole = balance.figures.of[row.measurand.slot()];
+            NutritionRow {
+                measurand: row.measurand,
+                words: row.words,
+                unit: row.measurand.unit(),
+                per_100_ml: (volume > 0.0).then(|| printed(per_100_ml, mixed.unknown)),
+                per_drink: printed(whole, balance.figures.unknown_whole),
+            }
+        })
+        .collect()
+}
+
+/// A value as a label prints it; `None` for a figure that no declaration has.
+pub fn printed(measurand: Measurand, value: f64) -> Option<String> {
+    ROWS.iter().find(|row| row.measurand == measurand).map(|row| row.rounding.print(value))
+}
+
+impl Rounding {
+    fn print(self, value: f64) -> String {
+        let (whole_from, decimals, nothing_to, nothing) = match self {
+            Self::Energy => return format!("{:.0}", value.max(0.0)),
+            Self::Macronutrient => (10.0, 1, 0.5, "<0.5"),
+            Self::FattyAcid => (10.0, 1, 0.1, "<0.1"),
+            Self::Salt => (1.0, 2, 0.0125, "<0.01"),
+        };
+        if value <= 0.0 {
+            "0".to_owned()
+        } else if value <= nothing_to {
+            nothing.to_owned()
+        } else if value >= whole_from {
+            let decimals = decimals - 1;
+            format!("{value:.decimals$}")
+        } else {
+            format!("{value:.decimals$}")
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn values_are_rounded_as_the_guidance_says_at_and_around_each_line() {
+        use Measurand::{EnergyKj, Fat, Salt, Saturates, TotalSugar};
+        for (measurand, value, expected) in [
+            (EnergyKj, 612.4, "612"),
+            (EnergyKj, 0.4, "0"),
+            (TotalSugar, 23.46, "23"),
+            (TotalSugar, 10.0, "10"),
+            (TotalSugar, 9.96, "10.0"),
+            (TotalSugar, 9.94, "9.9"),
+            (TotalSugar, 0.51, "0.5"),
+            (TotalSugar, 0.5, "<0.5"),
+            (TotalSugar, 0.0, "0"),
+            (Fat, 3.24, "3.2"),
+            (Saturates, 0.11, "0.1"),
+            (Saturates, 0.1, "<0.1"),
+            (Saturates, 12.4, "12"),
+            (Salt, 1.26, "1.3"),
+            (Salt, 0.994, "0.99"),
+            (Salt, 0.013, "0.01"),
+            (Salt, 0.0125, "<0.01"),
+        ] {
+            assert_eq!(printed(measurand, value).as_deref(), Some(expected), "{measurand:?} {value}");
+        }
+        assert_eq!(printed(Measurand::Volume, 5.0), None);
+    }
+
+    #[test]
+    fn the_rows_are_in_the_order_of_the_annex() {
+        let words: Vec<&str> = ROWS.iter().map(|row| row.words).collect();
+        let fat = words.iter().position(|word| *word == "fat").unwrap();
+        assert_eq!(words[fat + 1], "of which saturates");
+        assert_eq!(words.last(), Some(&"salt"));
+    }
+}

@@ -1,0 +1,311 @@
+//! Reading statements of ingredients: what they name that the rest of the entry does not say, and additives whose mention the
+//! law asks for.
+//!
+//! A finding asks the person who has the pack in hand. It never changes an allergen, a diet or a figure by itself.
+//! English statements and E numbers are read; what another language names is not found.
+
+mod read;
+mod words;
+
+use std::collections::BTreeSet;
+
+use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved, resolve};
+
+/// Above this part of added polyols a laxative warning is asked for, g per 100 g: Regulation (EU) 1169/2011, Annex III, 2.4
+/// (value from memory).
+const LAXATIVE_POLYOLS: f64 = 10.0;
+
+/// What words of a statement are a sign of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum StatementKind {
+    /// An allergen of Annex II.
+    Allergen(Allergen),
+    /// It comes from an animal: gelatine, honey, beeswax, shellac, carmine.
+    Animal,
+    /// It is made from plants or from animals, and the number does not tell.
+    PerhapsAnimal,
+    /// Aspartame or its salt.
+    Phenylalanine,
+    /// A polyol.
+    Polyol,
+    /// A sweetener.
+    Sweetener,
+    /// A colour with the warning about children.
+    ChildrenColour,
+    /// Quinine.
+    Quinine,
+    /// Added caffeine.
+    Caffeine,
+}
+
+/// Words of a statement and what they are a sign of.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StatementMatch {
+    /// What they are a sign of.
+    pub kind: StatementKind,
+    /// The words, in lower case.
+    pub words: Vec<String>,
+    /// Whether they stand behind "may contain".
+    pub is_trace: bool,
+}
+
+/// Why a match is worth a question.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Concern {
+    /// The entry says the opposite.
+    Contradicts,
+    /// The entry says nothing of it.
+    NotStated,
+    /// The law asks for a mention where the drink is sold.
+    Mention,
+}
+
+/// A question to the person who has the pack.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StatementFinding {
+    /// The ingredient.
+    pub ingredient: IngredientId,
+    /// What its statement is a sign of.
+    pub kind: StatementKind,
+    /// Why that is worth a question.
+    pub concern: Concern,
+    /// The words that were matched.
+    pub matched_words: String,
+    /// The question, a sentence.
+    pub question: String,
+}
+
+/// What a statement names, in its order; what it says is absent is left out.
+pub fn read_statement(statement: &str) -> Vec<StatementMatch> {
+    read::read(statement)
+}
+
+/// The questions that the statement of an ingredient raises, contradictions first.
+pub fn statement_findings(ingredient: &Ingredient) -> Vec<StatementFinding> {
+    let matches = read::read(&ingredient.statement);
+    let mut findings: Vec<StatementFinding> = matches
+        .iter()
+        .filter_map(|found| {
+            let concern = concern_of(ingredient, found)?;
+            let matched_words = found.words.join(", ");
+            let question = question(ingredient, found, concern, &matched_words);
+            let id = ingredient.id.clone();
+            Some(StatementFinding { ingredient: id, kind: found.kind, concern, matched_words, question })
+        })
+        .collect();
+    findings.sort_by_key(|finding| finding.concern);
+    findings
+}
+
+/// The questions over all ingredients of a version, house-made ones taken apart; each ingredient once.
+pub fn statement_findings_of(book: &Book, resolved: &Resolved) -> Vec<StatementFinding> {
+    ingredients_of(book, resolved).into_iter().flat_map(statement_findings).collect()
+}
+
+/// Whether a statement in a version names a sweetener.
+pub(super) fn names_sweetener(book: &Book, resolved: &Resolved) -> bool {
+    ingredients_of(book, resolved).into_iter().any(|ingredient| {
+        let mut matches = read::read(&ingredient.statement).into_iter();
+        matches.any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
+    })
+}
+
+/// Every ingredient of a version, and of what the house makes for it.
+fn ingredients_of<'book>(book: &'book Book, resolved: &Resolved) -> Vec<&'book Ingredient> {
+    let ids_of = |resolved: &Resolved| -> Vec<IngredientId> {
+        let lines = resolved.lines().filter(|line| line.amount.number() != Some(0.0));
+        lines
+            .flat_map(|line| {
+                let carried = line.carried.as_ref().map(|carried| carried.ingredient.clone());
+                std::iter::once(line.ingredient.clone()).chain(carried)
+            })
+            .collect()
+    };
+    let mut waiting = ids_of(resolved);
+    let mut seen = BTreeSet::new();
+    let mut found = Vec::new();
+    while !waiting.is_empty() {
+        let id = waiting.remove(0);
+        let Some(ingredient) = book.ingredient(&id).filter(|_| seen.insert(id)) else { continue };
+        if let Some(recipe) = ingredient.house_made.as_ref().and_then(|made| book.recipe(&made.recipe)) {
+            waiting.extend(ids_of(&resolve(recipe, None).0));
+        }
+        found.push(ingredient.as_ref());
+    }
+    found
+}
+
+fn concern_of(ingredient: &Ingredient, found: &StatementMatch) -> Option<Concern> {
+    match found.kind {
+        StatementKind::Allergen(allergen) => allergen_concern(ingredient, allergen, found.is_trace),
+        _ if found.is_trace => None,
+        StatementKind::Animal => match ingredient.diet.vegan {
+            Some(true) => Some(Concern::Contradicts),
+            None => Some(Concern::NotStated),
+            Some(false) => None,
+        },
+        StatementKind::PerhapsAnimal => ingredient.diet.vegan.is_none().then_some(Concern::NotStated),
+        StatementKind::Polyol => match ingredient.composition.get(Nutrient::Polyols) {
+            Some(polyols) if polyols.value > LAXATIVE_POLYOLS => Some(Concern::Mention),
+            Some(_) => None,
+            None => Some(Concern::NotStated),
+        },
+        StatementKind::Caffeine if ingredient.composition.get(Nutrient::Caffeine).is_none() => Some(Concern::NotStated),
+        StatementKind::Phenylalanine
+        | StatementKind::Sweetener
+        | StatementKind::ChildrenColour
+        | StatementKind::Quinine
+        | StatementKind::Caffeine => Some(Concern::Mention),
+    }
+}
+
+fn allergen_concern(ingredient: &Ingredient, allergen: Allergen, is_trace: bool) -> Option<Concern> {
+    let sold_as_free = allergen == Allergen::Milk && !is_trace && is_sold_as_non_dairy(ingredient);
+    match &ingredient.allergens {
+        _ if sold_as_free => Some(Concern::Contradicts),
+        None => Some(Concern::NotStated),
+        Some(stated) if stated.contains.contains(&allergen) => None,
+        Some(stated) if is_trace && stated.may_contain.contains(&allergen) => None,
+        Some(_) => Some(Concern::Contradicts),
+    }
+}
+
+fn is_sold_as_non_dairy(ingredient: &Ingredient) -> bool {
+    let name = ingredient.name.to_lowercase().replace('-', " ");
+    ingredient.diet.dairy_free == Some(true)
+        || ingredient.diet.vegan == Some(true)
+        || name.contains("non dairy")
+        || name.contains("dairy free")
+}
+
+fn question(ingredient: &Ingredient, found: &StatementMatch, concern: Concern, words: &str) -> String {
+    let name = ingredient.full_name();
+    let traces = if found.is_trace { "says that it may contain" } else { "names" };
+    match (found.kind, concern) {
+        (StatementKind::Allergen(Allergen::Milk), Concern::Contradicts) if is_sold_as_non_dairy(ingredient) => format!(
+            "{name} is sold as free of dairy, and its statement names {words}: that is milk; does the pack in your hand say so too?"
+        ),
+        (StatementKind::Allergen(allergen), Concern::Contradicts) => format!(
+            "the statement of {name} {traces} {words}, and its allergens do not say {}; which of them is right?",
+            allergen.word()
+        ),
+        (StatementKind::Allergen(allergen), _) => {
+            format!("the statement of {name} {traces} {words}: does the pack declare {}?", allergen.word())
+        }
+        (StatementKind::Animal, Concern::Contradicts) => format!(
+            "{name} is entered as vegan, and its statement names {words}, which comes from an animal; which of them is right?"
+        ),
+        (StatementKind::Animal, _) => format!("the statement of {name} names {words}: is it vegan by what its maker says?"),
+        (StatementKind::PerhapsAnimal, _) => {
+            format!("{words} in {name} can be made from plants or animals: does its maker say that it is vegan?")
+        }
+        (StatementKind::Phenylalanine, _) => {
+            format!("{name} names {words}: a notice \"contains a source of phenylalanine\" may be due; does the drink bear it?")
+        }
+        (StatementKind::Polyol, Concern::Mention) => format!(
+            "{name} holds more than 10 % of polyols ({words}): a notice that much of it may have laxative effects may be due; does \
+             the drink bear it?"
+        ),
+        (StatementKind::Polyol, _) => format!("{name} names {words}: how many grams of polyols does the pack state?"),
+        (StatementKind::Sweetener, _) => {
+            format!("{name} names {words}: \"with sweetener(s)\" may be due beside the name of the drink; is it there?")
+        }
+        (StatementKind::ChildrenColour, _) => format!(
+            "{name} names {words}: a notice \"may have an adverse effect on activity and attention in children\" may be due; does \
+             the drink bear it?"
+        ),
+        (StatementKind::Quinine, _) => format!("{name} names {words}: quinine may have to be named where the drink is sold; is it?"),
+        (StatementKind::Caffeine, Concern::NotStated) => {
+            format!("{name} names {words}: how many milligrams of caffeine does the pack state?")
+        }
+        (StatementKind::Caffeine, _) => {
+            format!("{name} names {words}: added caffeine may have to be named where the drink is sold; is it?")
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::{AllergenStatement, Composition, Diet, Form, Role};
+
+    fn ingredient(name: &str, statement: &str) -> Ingredient {
+        Ingredient {
+            id: IngredientId::new("item").unwrap(),
+            name: name.to_owned(),
+            brand: String::new(),
+            supplier: String::new(),
+            lot: String::new(),
+            form: Form::Powder,
+            role: Role::Creamer,
+            composition: Composition::default(),
+            density: None,
+            bulk_density: None,
+            temperature: None,
+            statement: statement.to_owned(),
+            allergens: None,
+            diet: Diet::default(),
+            opened_life_hours: None,
+            price: None,
+            house_made: None,
+            note: String::new(),
+        }
+    }
+
+    #[test]
+    fn a_non_dairy_creamer_with_caseinate_asks_even_when_milk_is_declared() {
+        let mut creamer = ingredient("Non-dairy creamer", "Glucose syrup, sodium caseinate.");
+        creamer.allergens = Some(AllergenStatement { contains: vec![Allergen::Milk], may_contain: Vec::new() });
+        let findings = statement_findings(&creamer);
+        assert_eq!(findings.len(), 1);
+        assert_eq!(findings[0].concern, Concern::Contradicts);
+        assert!(findings[0].question.contains("sold as free of dairy"), "{}", findings[0].question);
+        creamer.name = "Creamer".to_owned();
+        assert_eq!(statement_findings(&creamer), []);
+    }
+
+    #[test]
+    fn what_the_entry_says_already_is_not_asked() {
+        let mut honey = ingredient("Honey", "Honey.");
+        assert_eq!(statement_findings(&honey)[0].concern, Concern::NotStated);
+        honey.diet.vegan = Some(false);
+        assert_eq!(statement_findings(&honey), []);
+        honey.diet.vegan = Some(true);
+        assert_eq!(statement_findings(&honey)[0].concern, Concern::Contradicts);
+    }
+
+    #[test]
+    fn mentions_of_the_law_are_asked_for() {
+        let drops = ingredient("Drops", "Water, sweeteners E 951 and E 950, colour E 102, quinine.");
+        let kinds: Vec<StatementKind> = statement_findings(&drops).into_iter().map(|finding| finding.kind).collect();
+        for kind in
+            [StatementKind::Phenylalanine, StatementKind::Sweetener, StatementKind::ChildrenColour, StatementKind::Quinine]
+        {
+            assert!(kinds.contains(&kind), "{kind:?} in {kinds:?}");
+        }
+    }
+
+    #[test]
+    fn polyols_are_asked_for_above_a_tenth_or_when_not_stated() {
+        let mut syrup = ingredient("Syrup", "Maltitol syrup.");
+        let polyol = |syrup: &Ingredient| {
+            statement_findings(syrup).into_iter().find(|finding| finding.kind == StatementKind::Polyol).map(|found| found.concern)
+        };
+        assert_eq!(polyol(&syrup), Some(Concern::NotStated));
+        let state = |grams| crate::book::Figure::new(grams, crate::book::Evidence::Label);
+        syrup.composition.figures.insert(Nutrient::Polyols, state(10.0));
+        assert_eq!(polyol(&syrup), None);
+        syrup.composition.figures.insert(Nutrient::Polyols, state(10.1));
+        assert_eq!(polyol(&syrup), Some(Concern::Mention));
+    }
+
+    #[test]
+    fn every_question_is_one() {
+        let all = ingredient("Everything", "Milk, egg, honey, E 471, E 951, maltitol, E 102, quinine, caffeine. May contain soya.");
+        let findings = statement_findings(&all);
+        assert!(findings.len() >= 9, "{findings:?}");
+        for finding in findings {
+            assert!(finding.question.ends_with('?'), "{}", finding.question);
+        }
+    }
+}

@@ -1,0 +1,267 @@
+//! The floor under the cost of a box of candidates: no allowed candidate of the box costs less.
+//!
+//! The floor holds for the real model, not for a linearised one. Masses are linear in the counts; volume, melted ice and the
+//! amount that fills are enclosed between linear forms ([`enclosure`]), and every term of the cost is bounded through them
+//! ([`rows`]). Two floors are taken, and the larger counts:
+//!
+//! - **By axis.** Each deviation is a ratio of linear forms, whose exact least over a box is at a vertex and is found in a few
+//!   steps ([`form::least_ratio`]). Squared and summed over the axes: valid, because each term is bounded by its own least.
+//! - **All at once.** The deviation times the volume is linear, so the cost is at least a convex quadratic over the square of the
+//!   greatest volume of the box ([`certificate`]). This one holds up when many lines move, because it sees that one amount
+//!   can't serve two axes.
+//!
+//! # Where the floor is weaker, not wrong
+//!
+//! - The temperature of a drink with ice left is its freezing point; its axis is left out there.
+//! - Sweetness with high-potency sweeteners follows a curve: it is monotone in the concentrations, so its range over the box
+//!   counts, by axis only.
+//! - An iced drink has no lower limit of temperature in the floor, and a level in the cup leaves ice and toppings out.
+//! - Where no enclosure holds, only the lines that must have moved count.
+
+mod certificate;
+mod drink;
+mod enclosure;
+mod expansion;
+mod form;
+mod rows;
+
+pub(super) use rows::{Cap, Of, Term};
+
+use crate::balance::published::sweetness;
+use crate::balance::{Component, Prepared};
+use crate::book::HighPotencySweetener;
+use crate::optimiser::Range;
+
+use certificate::Minorant;
+use drink::{Lines, Over};
+use enclosure::{Enclosed, Enclosure};
+use form::{Bounds, Interval, least_ratio};
+use rows::{Per, Row, RowMaker, Rows};
+
+/// What rounding may have done to a floor, in squared steps.
+const ROUNDING: f64 = 1e-10;
+
+/// Most rows that one box looks at.
+const MOST_ROWS: usize = 40;
+
+/// What a candidate should make small besides the taste.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Small {
+    /// The cost of the ingredients.
+    Cost,
+    /// The sugars of the whole drink.
+    Sugar,
+}
+
+/// What the floor has to know of a question.
+pub(super) struct FloorInput<'question> {
+    pub(super) prepared: &'question Prepared,
+    /// Index among the prepared lines and step of each line that may move.
+    pub(super) dimensions: &'question [(usize, f64)],
+    pub(super) ranges: &'question [Range],
+    /// The standard's amounts, in steps.
+    pub(super) standard: &'question [f64],
+    pub(super) terms: &'question [Term],
+    pub(super) caps: &'question [Cap],
+    pub(super) small: Option<Small>,
+    /// Weight of the squared distance in the cost.
+    pub(super) taste_weight: f64,
+    /// What each line costs that moves.
+    pub(super) move_cost: f64,
+}
+
+/// The floor of one question.
+#[derive(Clone, Debug)]
+pub(super) struct Floor {
+    model: Option<Model>,
+    standard: Vec<f64>,
+    taste_weight: f64,
+    move_cost: f64,
+    stiffness: f64,
+    weights: Vec<f64>,
+}
+
+#[derive(Clone, Debug)]
+struct Model {
+    enclosure: Enclosure,
+    melted: Rows,
+    partly: Rows,
+    sweeteners: [Option<HighPotencySweetener>; crate::balance::HIGH_POTENCY_SLOTS],
+}
+
+impl Floor {
+    pub(super) fn new(input: &FloorInput<'_>) -> Self {
+        let model = Model::new(input);
+        let count = input.dimensions.len();
+        let weights = (0..count).map(|at| model.as_ref().map_or(1.0, |model| model.weight(at))).collect();
+        let steepest = model.as_ref().and_then(|model| model.melted.objective.as_ref()).map_or(0.0, |row| {
+            row.form.per.iter().take(count).map(|per| per.abs()).fold(0.0, f64::max)
+        });
+        Self {
+            model,
+            standard: input.standard.to_vec(),
+            taste_weight: input.taste_weight,
+            move_cost: input.move_cost,
+            stiffness: (input.taste_weight * 3.0).max(steepest * 10.0).max(input.move_cost * 5.0),
+            weights,
+        }
+    }
+
+    /// How much a step of a line weighs in the distance.
+    pub(super) fn weight(&self, variable: usize) -> f64 {
+        self.weights.get(variable).copied().unwrap_or(1.0)
+    }
+
+    /// The floor of a box; `hint` as in [`crate::optimiser::Landscape::floor_near`].
+    pub(super) fn of(&self, low: &[i32], high: &[i32], hint: &mut [f64], sweeps: usize) -> f64 {
+        let moved = self.forced_moves(low, high);
+        let Some(model) = &self.model else { return moved - ROUNDING };
+        let Some(enclosed) = model.enclosure.enclose(low, high) else { return moved - ROUNDING };
+        let rows = if enclosed.all_melts { &model.melted } else { &model.partly };
+        let bounds = Bounds::new(low, high, Interval::ZERO);
+        let volume = rows.volume.form.range(&bounds).plus(rows.volume.offset(&enclosed));
+        let capacity = rows.capacity.form.range(&bounds).plus(rows.capacity.offset(&enclosed)).high;
+        if volume.low <= 0.0 {
+            return moved - ROUNDING;
+        }
+        let mut limits = [(rows.volume, 0.0); MOST_ROWS];
+        let mut limit_count = 0;
+        for row in rows.limits.iter().take(MOST_ROWS) {
+            let offset = row.offset(&enclosed).low;
+            let range = row.form.range(&bounds);
+            if range.low + offset > 1e-7 {
+                return f64::INFINITY;
+            }
+            // A limit that the whole box keeps says nothing.
+            if range.high + offset > 0.0 {
+                limits[limit_count] = (*row, offset);
+                limit_count += 1;
+            }
+        }
+        let curved = model.curved(rows, &enclosed, &bounds, volume) * self.taste_weight;
+        let mut squares = [(rows.volume, 0.0, Interval::ZERO); MOST_ROWS];
+        let (mut square_count, mut by_axis) = (0, curved);
+        for square in rows.squares.iter().take(MOST_ROWS) {
+            let offset = square.row.offset(&enclosed);
+            let range = square.row.form.range(&bounds).plus(offset);
+            let least = range.from_zero();
+            let (divisor, deviation) = match square.per {
+                Per::One => (1.0, least),
+                Per::HeatCapacity => (capacity, least / capacity),
+                Per::Volume if least > 0.0 => (volume.high, ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds)),
+                Per::Volume => (volume.high, 0.0),
+            };
+            let weight = square.weight * self.taste_weight;
+            by_axis += weight * deviation * deviation;
+            squares[square_count] = (square.row, weight / (divisor * divisor), offset);
+            square_count += 1;
+        }
+        let objective = rows.objective.as_ref().map(|row| {
+            let offset = row.offset(&enclosed).low;
+            row.form.plus_constant(offset)
+        });
+        let minorant = Minorant {
+            squares: &squares[..square_count],
+            limits: &limits[..limit_count],
+            objective: objective.as_ref(),
+            stiffness: self.stiffness,
+            low,
+            high,
+            standard: &self.standard,
+            move_cost: self.move_cost,
+            sweeps,
+        };
+        let all_at_once = minorant.bound(hint) + curved;
+        let small = objective.map_or(0.0, |form| form.range(&bounds).low);
+        let floor = all_at_once.max(by_axis + moved + small);
+        floor - ROUNDING - 1e-12 * floor.abs()
+    }
+
+    fn forced_moves(&self, low: &[i32], high: &[i32]) -> f64 {
+        let forced = self.standard.iter().zip(low.iter().zip(high)).filter(|(standard, (low, high))| {
+            !(f64::from(**low) - 1e-9..=f64::from(**high) + 1e-9).contains(*standard)
+        });
+        self.move_cost * forced.count() as f64
+    }
+}
+
+/// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
+fn ratio_from_zero(row: &Row, rows: &Rows, offset: Interval, enclosed: &Enclosed, bounds: &Bounds) -> f64 {
+    let positive = row.form.range(bounds).low + offset.low > 0.0;
+    let deviation = if positive {
+        row.form.plus_constant(offset.low)
+    } else {
+        row.form.plus_constant(offset.high).times(-1.0)
+    };
+    let volume = rows.volume.form.plus_constant(rows.volume.offset(enclosed).high);
+    least_ratio(&deviation, &volume, bounds).max(0.0)
+}
+
+impl Model {
+    fn new(input: &FloorInput<'_>) -> Option<Self> {
+        let filling = input.prepared.lines.iter().position(|line| line.fill.is_some());
+        let lines = Lines::new(input.prepared, input.dimensions, filling);
+        let celsius = input.terms.iter().find(|term| term.of == Of::Temperature).map_or(20.0, |term| term.value);
+        let mut reference: Vec<f64> = input
+            .standard
+            .iter()
+            .zip(input.ranges)
+            .map(|(at, range)| at.clamp(f64::from(range.low), f64::from(range.high.max(range.low))))
+            .collect();
+        reference.push(0.0);
+        let enclosure = Enclosure::new(input.prepared, &lines, input.ranges, &reference, celsius)?;
+        let has_ice = !lines.component(Over::InCup, Component::Ice).is_zero() || enclosure.may_freeze();
+        let objective = input.small.map(|small| match small {
+            Small::Cost => lines.component(Over::Whole, Component::Cost),
+            Small::Sugar => lines.component(Over::Whole, Component::Sugars),
+        });
+        let rows = |all_melts| {
+            let maker = RowMaker { prepared: input.prepared, lines: &lines, enclosure: &enclosure, all_melts };
+            maker.rows(input.terms, input.caps, objective.as_ref(), has_ice)
+        };
+        let (melted, partly) = (rows(true), rows(false));
+        Some(Self { melted, partly, sweeteners: input.prepared.setup.sweeteners, enclosure })
+    }
+
+    /// Root of the curvature of the distance along one line.
+    fn weight(&self, variable: usize) -> f64 {
+        let of = |per: Per| match per {
+            Per::Volume => 300.0,
+            Per::HeatCapacity | Per::One => 1.0,
+        };
+        let squares = self.melted.squares.iter();
+        let curvature: f64 =
+            squares.map(|square| square.weight * (square.row.form.per[variable] / of(square.per)).powi(2)).sum();
+        curvature.sqrt().max(1e-3)
+    }
+
+    /// The least weighted square of sweetness with high-potency sweeteners. What they taste of rises with every
+    /// concentration, so its range lies between that of the least and of the greatest concentrations.
+    fn curved(&self, rows: &Rows, enclosed: &Enclosed, bounds: &Bounds, volume: Interval) -> f64 {
+        let Some((term, sugars, sweeteners)) = &rows.curved else { return 0.0 };
+        let over_volume = |row: &Row| {
+            let amount = row.form.range(bounds).plus(row.offset(enclosed));
+            Interval::new((amount.low / volume.high).max(0.0), amount.high.max(0.0) / volume.low)
+        };
+        let mut low = [(HighPotencySweetener::Sucralose, 0.0); crate::balance::HIGH_POTENCY_SLOTS];
+        let mut high = low;
+        for (slot, row) in sweeteners {
+            if let Some(sweetener) = self.sweeteners[*slot] {
+                let concentration = over_volume(row).times(1000.0);
+                low[*slot] = (sweetener, concentration.low);
+                high[*slot] = (sweetener, concentration.high);
+            }
+        }
+        let sugars = over_volume(sugars);
+        let range = Interval::new(sweetness::combined(sugars.low, &low), sweetness::combined(sugars.high, &high));
+        let off = range.plus(Interval::new(-term.value - 1e-9, -term.value + 1e-9)).from_zero() / term.step;
+        term.weight * off * off
+    }
+}
+
+/// Forms that the tests look at.
+#[cfg(test)]
+pub(super) fn is_modelled(floor: &Floor) -> bool {
+    floor.model.is_some()
+}
+
