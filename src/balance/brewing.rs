@@ -6,6 +6,7 @@
 //! that is ready carries strength times its mass. (Counting everything that dissolved in the ready tea would make it too strong
 //! by the part that stays in the leaf, 8 % for the reference brew.)
 
+use crate::book::{Evidence, Figure, Nutrient};
 use crate::quantity::Uncertain;
 
 /// Water that a gram of dry leaf keeps back, g (common practice, no source: 3 to 5; weigh it).
@@ -119,6 +120,23 @@ pub struct BrewYield {
     pub tea_solids: Uncertain,
     /// Caffeine in the ready tea, mg; `None` when that of the leaf is not known.
     pub caffeine: Option<Uncertain>,
+}
+
+impl BrewYield {
+    /// The figures of the tea per 100 g, to be entered with the ingredient: what carries its strength into every drink.
+    pub fn figures(&self) -> Vec<(Nutrient, Figure)> {
+        let stated = |value: f64, u: f64| Figure { value, evidence: Evidence::Assumed, u: Some(u) };
+        let solids = self.strength;
+        let mut figures = vec![
+            (Nutrient::Water, stated(100.0 - solids.value, solids.u)),
+            (Nutrient::TeaSolids, stated(solids.value, solids.u)),
+        ];
+        if let Some(caffeine) = self.caffeine {
+            let per_100_grams = 100.0 / self.ready.value;
+            figures.push((Nutrient::Caffeine, stated(caffeine.value * per_100_grams, caffeine.u * per_100_grams)));
+        }
+        figures
+    }
 }
 
 /// Why a brew can't be.
@@ -316,6 +334,15 @@ mod tests {
         let dissolved = 25.0 * method.extraction.value;
         let kept = dissolved * found.retained.value / 1000.0;
         assert!((found.tea_solids.value + kept - dissolved).abs() < 1e-9);
+    }
+
+    #[test]
+    fn the_figures_of_a_brew_add_up_to_the_whole() {
+        let brew = Brew { caffeine_per_gram: Some(Uncertain { value: 20.0, u: 4.0 }), ..brew(1000.0, 25.0) };
+        let figures = brew_yield(&brew, &Infusion::Hot.usual()).unwrap().figures();
+        assert!((figures[0].1.value + figures[1].1.value - 100.0).abs() < 1e-9);
+        // 25 g of leaf with 20 mg each in 1006.5 g of liquor.
+        assert!((figures[2].1.value - 500.0 / 1006.5 * 100.0).abs() < 1e-6, "{figures:?}");
     }
 
     #[test]

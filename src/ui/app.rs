@@ -117,6 +117,10 @@ impl App {
 
     fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
+        if theme::appearance(ui.visuals()) != self.view.appearance {
+            theme::apply(&ctx, self.view.appearance);
+            ctx.request_repaint();
+        }
         let before = self.workbench.book().clone();
         self.workbench.poll();
         if !Arc::ptr_eq(&before, self.workbench.book()) {
@@ -278,10 +282,8 @@ impl App {
         let stamp = self.workbench.stamp();
         for action in actions {
             let travels = matches!(action, Action::Command(Command::Undo | Command::Redo));
-            let may_replace = matches!(
-                action,
-                Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo)
-            );
+            let may_replace =
+                matches!(action, Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo));
             let before = self.workbench.book().clone();
             self.workbench.perform(action);
             if travels {
@@ -291,7 +293,7 @@ impl App {
                 self.view.forget_book();
             }
         }
-        if self.workbench.stamp() != stamp || self.workbench.wants_to_quit() {
+        if self.workbench.stamp() != stamp || (self.workbench.wants_to_quit() && !self.closing) {
             ctx.request_repaint();
         }
     }

@@ -77,9 +77,7 @@ impl UiCommand {
         match self {
             Self::NewBook => entry("New book", "Begin an empty book", keys(Modifiers::COMMAND, Key::N)),
             Self::OpenBook => entry("Open…", "Open another book", keys(Modifiers::COMMAND, Key::O)),
-            Self::SaveAs => {
-                entry("Save as…", "Save the book in another file", keys(CONTROL_SHIFT, Key::S))
-            }
+            Self::SaveAs => entry("Save as…", "Save the book in another file", keys(CONTROL_SHIFT, Key::S)),
             Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
             Self::Redo => either(
                 entry("Redo", "Repeat the step that was taken back", keys(CONTROL_SHIFT, Key::Z)),
@@ -99,12 +97,12 @@ impl UiCommand {
             Self::MoveLineDown => {
                 entry("Move down", "Move the line one place down", keys(Modifiers::ALT, Key::ArrowDown))
             }
-            Self::RemoveLine => {
-                entry("Remove", "Take the line out of the recipe", keys(Modifiers::NONE, Key::Delete))
-            }
+            Self::RemoveLine => entry("Remove", "Take the line out of the recipe", keys(Modifiers::NONE, Key::Delete)),
             Self::LineAbove => entry("Line above", "Go to the line above", keys(Modifiers::NONE, Key::ArrowUp)),
             Self::LineBelow => entry("Line below", "Go to the line below", keys(Modifiers::NONE, Key::ArrowDown)),
-            Self::Back => entry("Back", "Close what is open, or return to the recipe", keys(Modifiers::NONE, Key::Escape)),
+            Self::Back => {
+                entry("Back", "Close what is open, or return to the recipe", keys(Modifiers::NONE, Key::Escape))
+            }
             Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
         }
     }

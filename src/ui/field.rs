@@ -6,7 +6,10 @@ use std::fmt::Display;
 
 use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
-use egui::{Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, TextFormat, Ui, UiBuilder, vec2};
+use egui::{
+    Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, TextFormat, Ui,
+    UiBuilder, vec2,
+};
 
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;

@@ -12,8 +12,8 @@ mod shell;
 pub mod swap_area;
 pub mod theme;
 mod view_state;
-pub mod wording;
 pub mod widgets;
+pub mod wording;
 
 pub use app::{App, Opening, WindowError, run};
 pub use commands::UiCommand;

@@ -37,10 +37,9 @@ pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -
     if let Some(word) = text(LENS) {
         view.lens = Lens::ALL.into_iter().find(|lens| lens.word() == word).unwrap_or_default();
     }
-    view.shown = text(RECIPE).and_then(|recipe| RecipeId::new(&recipe).ok()).map(|recipe| Shown {
-        recipe,
-        version: text(VERSION).and_then(|version| VersionId::new(&version).ok()),
-    });
+    view.shown = text(RECIPE)
+        .and_then(|recipe| RecipeId::new(&recipe).ok())
+        .map(|recipe| Shown { recipe, version: text(VERSION).and_then(|version| VersionId::new(&version).ok()) });
     view.recent = text(RECENT).map(|paths| paths.lines().map(PathBuf::from).collect()).unwrap_or_default();
     text(BOOK).map(PathBuf::from)
 }

@@ -215,7 +215,7 @@ fn what_is_missing_is_no_top_grade() {
     assert_eq!(outcome(Yardstick::UkFrontOfPack, 2, &sweet), "at least medium");
     assert_eq!(outcome(Yardstick::WhoFreeSugars, 0, &sweet), "at least 24 %");
     let reading = yardstick_reading(Yardstick::SingaporeGrade, &sweet.0, &sweet.1);
-    assert_eq!(reading.lines[0].missing, [unknown.id.clone()]);
+    assert_eq!(reading.lines[0].missing, std::slice::from_ref(&unknown.id));
     let sweetest = made_up(200.0, &[(unknown, 20.0), (sugar(), 24.0)]);
     assert_eq!(outcome(Yardstick::SingaporeGrade, 0, &sweetest), "D", "nothing can be worse than D");
 }

@@ -7,7 +7,7 @@ use egui_kittest::Harness;
 use evensip::balance::Lens;
 use evensip::book::{IngredientId, LineId, RecipeId, VersionId};
 use evensip::swap::Question;
-use evensip::ui::theme::{self, Appearance};
+use evensip::ui::theme::Appearance;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
@@ -116,6 +116,7 @@ const SHOTS: [Shot; 8] = [
 fn harness(shot: &Shot) -> Harness<'static, App> {
     let mut harness = Harness::builder()
         .with_size(vec2(shot.size[0], shot.size[1]))
+        .with_max_steps(16)
         .renderer(CpuRenderer::default())
         .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
     let view = harness.state_mut().view_mut();
@@ -136,7 +137,6 @@ fn harness(shot: &Shot) -> Harness<'static, App> {
             adjust: None,
         });
     }
-    theme::apply(&harness.ctx, shot.appearance);
     harness.run();
     harness
 }

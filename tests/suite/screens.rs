@@ -28,6 +28,8 @@ type Window = Harness<'static, App>;
 fn window_of(size: [f32; 2], path: Option<PathBuf>, picker: Arc<dyn FilePicker>) -> Window {
     let mut window = Harness::builder()
         .with_size(vec2(size[0], size[1]))
+        .with_theme(egui::Theme::Light)
+        .with_max_steps(16)
         .build_eframe(|cc| App::with_picker(cc, Opening { path }, picker));
     window.run();
     window
@@ -342,6 +344,15 @@ fn the_swap_opens_with_the_ingredient_in_hand_and_escape_goes_back() {
 }
 
 #[test]
+fn the_appearance_is_changed_on_a_click() {
+    let mut window = window();
+    for (button, expected) in [("Show by night", Appearance::Dark), ("Show by day", Appearance::Light)] {
+        click(&mut window, button);
+        assert_eq!(theme::appearance(&window.ctx.global_style().visuals), expected);
+    }
+}
+
+#[test]
 fn what_is_not_stated_is_said_in_words() {
     let mut window = window();
     window.get_by_label("Book").click();
@@ -369,14 +380,16 @@ fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
     for appearance in [Appearance::Light, Appearance::Dark] {
         for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
             let mut window = window_of(size, None, Arc::new(NoPicker));
-            theme::apply(&window.ctx, appearance);
+            window.state_mut().view_mut().appearance = appearance;
             let book = window.state().workbench().book().clone();
             for recipe in &book.recipes {
-                let versions = std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.as_str())));
+                let versions =
+                    std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.as_str())));
                 for version in versions {
                     show(&mut window, recipe.id.as_str(), version);
                 }
             }
+            assert_eq!(theme::appearance(&window.ctx.global_style().visuals), appearance);
         }
     }
 }

@@ -4,7 +4,6 @@ use super::Facts;
 use crate::balance::published::serving::{
     BREWED_TEA_HOURS, COLD_HOLDING_UK_CELSIUS, COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS, HOT_HOLDING_US_CELSIUS,
 };
-use crate::balance::share::LineShare;
 use crate::book::{Allergen, Form, Ingredient, Role};
 use crate::quantity::show_number;
 
@@ -20,7 +19,7 @@ const COLD_OR_WARM: f64 = 30.0;
 /// Until when what is in the drink may be used.
 pub(super) fn holding_times(facts: &Facts<'_>) -> Option<String> {
     let mut rules: Vec<String> = Vec::new();
-    for (ingredient, _) in ingredients(facts) {
+    for ingredient in ingredients(facts) {
         if let Some(rule) = rule_of(ingredient).filter(|rule| !rules.contains(rule)) {
             rules.push(rule);
         }
@@ -55,11 +54,12 @@ fn rule_of(ingredient: &Ingredient) -> Option<String> {
     Some(format!("{name}: use within {} h of opening", hours(open)))
 }
 
-/// What is kept warm but not hot enough, or cold but not cold enough.
+/// What is kept warm but not hot enough, or cold but not cold enough, by the temperature of the ingredient. That of a line may
+/// be one to which it is steamed or cooled for the drink, and says nothing of holding.
 pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<String> {
     let mut texts: Vec<String> = Vec::new();
-    for (ingredient, share) in ingredients(facts) {
-        let text = stated_temperature(facts, ingredient, share).and_then(|celsius| temperature_of(ingredient, celsius));
+    for ingredient in ingredients(facts) {
+        let text = ingredient.temperature.and_then(|celsius| temperature_of(ingredient, celsius));
         if let Some(text) = text.filter(|text| !texts.contains(text)) {
             texts.push(text);
         }
@@ -76,14 +76,14 @@ fn temperature_of(ingredient: &Ingredient, celsius: f64) -> Option<String> {
     if celsius > COLD_OR_WARM {
         return (celsius < HOT_HOLDING_UK_CELSIUS).then(|| {
             format!(
-                "{name} is kept at {celsius:.0} °C: hot holding begins at {HOT_HOLDING_UK_CELSIUS:.0} °C (UK) or \
+                "{name} comes at {celsius:.0} °C; where it is kept at that, hot holding begins at {HOT_HOLDING_UK_CELSIUS:.0} °C (UK) or \
                  {HOT_HOLDING_US_CELSIUS:.0} °C (US)"
             )
         });
     }
     (celsius > COLD_HOLDING_US_CELSIUS).then(|| {
         format!(
-            "{name} is kept at {celsius:.0} °C: cold holding ends at {COLD_HOLDING_UK_CELSIUS:.0} °C (UK) or \
+            "{name} comes at {celsius:.0} °C; where it is kept at that, cold holding ends at {COLD_HOLDING_UK_CELSIUS:.0} °C (UK) or \
              {COLD_HOLDING_US_CELSIUS:.0} °C (US)"
         )
     })
@@ -103,16 +103,8 @@ fn is_perishable(ingredient: &Ingredient) -> bool {
     wet && kept && role
 }
 
-/// The temperature that the line or the ingredient states; what only stands in the room by default is not known to do so.
-fn stated_temperature(facts: &Facts<'_>, ingredient: &Ingredient, share: &LineShare) -> Option<f64> {
-    let line = facts.resolved.lines().find(|line| line.id == share.line)?;
-    line.temperature.filter(|_| !share.carried).or(ingredient.temperature)
-}
-
-fn ingredients<'facts>(facts: &Facts<'facts>) -> impl Iterator<Item = (&'facts Ingredient, &'facts LineShare)> {
+fn ingredients<'facts>(facts: &Facts<'facts>) -> impl Iterator<Item = &'facts Ingredient> {
     let (book, lines) = (facts.book, facts.lines);
-    lines
-        .iter()
-        .filter(|share| share.count > 0.0)
-        .filter_map(move |share| book.ingredient(&share.ingredient).map(|found| (found.as_ref(), share)))
+    let present = lines.iter().filter(|share| share.count > 0.0);
+    present.filter_map(move |share| book.ingredient(&share.ingredient)).map(AsRef::as_ref)
 }

@@ -40,7 +40,10 @@ pub(super) fn read(statement: &str) -> Vec<StatementMatch> {
         if is_absent || kinds.is_empty() {
             continue;
         }
-        let words = words_at(&tokens, at, length);
+        let mut words = words_at(&tokens, at, length);
+        if e_number(&tokens, at, word).is_some() {
+            words.replace_range(..1, "E");
+        }
         for kind in kinds {
             let is_trace = sense == Sense::Traces;
             let same = |other: &StatementMatch| other.kind == *kind && other.is_trace == is_trace;

@@ -97,19 +97,12 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
 const FIRST_CARRIED: f64 = 5.0;
 
 /// The syrup that comes along with a topping.
-fn carried_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    row: &LineRow<'_>,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
+fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let line = row.line;
     let key = format!("field carried {}/{}", screen.recipe.id, line.id);
     let carried = line.carried.as_ref();
-    let put = |carried: Option<Carried>| {
-        Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key)
-    };
+    let put =
+        |carried: Option<Carried>| Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key);
     let name = carried.map_or("nothing", |carried| {
         screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name)
     });

@@ -79,9 +79,8 @@ pub(super) fn finder_ui(below: &Response, screen: &Screen<'_>, view: &mut ViewSt
 fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     ui.set_width(380.0);
     let found = matching(screen.book, &view.finder.text);
-    let step = ui.input(|input| {
-        i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
-    });
+    let step =
+        ui.input(|input| i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp)));
     let last = found.len().saturating_sub(1);
     view.finder.chosen = match step {
         1.. => (view.finder.chosen + 1).min(last),
@@ -167,7 +166,8 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool) -> Response
         let mut row = ui.new_child(builder);
         row.add(egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong)).selectable(false));
         let quiet = format!("{} · {}", ingredient.brand, ingredient.form.word());
-        let quiet = RichText::new(quiet.trim_start_matches(" · ")).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let quiet =
+            RichText::new(quiet.trim_start_matches(" · ")).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
         row.add(egui::Label::new(quiet).selectable(false).truncate());
     }
     response
@@ -207,9 +207,7 @@ fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -
         crate::book::Role::Garnish => crate::book::Stage::OnTop,
         _ => crate::book::Stage::Mixed,
     };
-    let taken = |id: &LineId| {
-        screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id)
-    };
+    let taken = |id: &LineId| screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id);
     let mut line = add_line_for(screen.book, ingredient, ingredient.role, stage, taken);
     let first = match &line.amount {
         crate::book::Amount::Count(..) => 1.0,

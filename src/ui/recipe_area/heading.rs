@@ -74,7 +74,9 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
     word_menu_ui(ui, "State", state.word(), |ui| {
         for other in State::ALL {
             let words = if other == State::Approved { "approved…" } else { other.word() };
-            if !ui.add(Button::selectable(other == state, words)).clicked() || other == state && other != State::Approved {
+            if !ui.add(Button::selectable(other == state, words)).clicked()
+                || other == state && other != State::Approved
+            {
                 continue;
             }
             if other == State::Approved {
@@ -99,7 +101,7 @@ const ROOMY: f32 = 560.0;
 fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let resolved = &screen.balance.resolved;
     ui.horizontal_wrapped(|ui| {
-        let gap = if ui.available_width() < ROOMY { grid::TIGHT } else { grid::EASY };
+        let gap = if ui.available_width() < ROOMY { grid::TIGHT + 2.0 } else { grid::EASY };
         ui.spacing_mut().item_spacing = vec2(gap, 0.0);
         vessel_ui(ui, screen, VesselKind::Cup, actions);
         vessel_ui(ui, screen, VesselKind::Shaker, actions);
@@ -197,7 +199,9 @@ impl Number<'_> {
                 let (rect, _) = ui.allocate_exact_size(vec2(44.0, grid::TARGET), Sense::hover());
                 let key = key(screen, self.field);
                 let shown = self.value.map(|value| show_number(value, self.decimals)).unwrap_or_default();
-                let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), self.name, shown) }.hint(&self.hint).underlined();
+                let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), self.name, shown) }
+                    .hint(&self.hint)
+                    .underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
                 if let Some(value) = outcome.read(&key, &mut view.drafts, optional_number) {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));

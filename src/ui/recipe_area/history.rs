@@ -49,11 +49,13 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
 
 fn approval_ui(ui: &mut Ui, screen: &Screen<'_>, approval: &Approval) {
     let palette = theme::palette(ui.visuals());
-    let version = approval.version.as_ref().map(|id| {
-        screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone())
-    });
+    let version = approval
+        .version
+        .as_ref()
+        .map(|id| screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone()));
     let name = version.unwrap_or_else(|| "as written".to_owned());
-    let tasted = approval.tasted_at.map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0))).unwrap_or_default();
+    let tasted =
+        approval.tasted_at.map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0))).unwrap_or_default();
     let words = format!("{} — {name}, by {}{tasted}", approval.date, approval.by);
     ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
     if !approval.reason.is_empty() {
@@ -85,15 +87,21 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         let line = screen.balance.resolved.line(id).or_else(in_recipe);
         line.map_or_else(
             || "instruction".to_owned(),
-            |line| book.ingredient(&line.ingredient).map_or_else(|| line.ingredient.to_string(), |found| found.name.clone()),
+            |line| {
+                book.ingredient(&line.ingredient)
+                    .map_or_else(|| line.ingredient.to_string(), |found| found.name.clone())
+            },
         )
     };
     let vessel = |id: &VesselId| book.vessel(id).map_or_else(|| id.to_string(), |vessel| vessel.name.clone());
-    let celsius = |value: &Option<f64>| value.map_or("as it comes".to_owned(), |value| format!("{} °C", show_number(value, 1)));
+    let celsius =
+        |value: &Option<f64>| value.map_or("as it comes".to_owned(), |value| format!("{} °C", show_number(value, 1)));
     match change {
         Change::Ingredient(id, to) => {
             let before = screen.recipe.entries.iter().filter_map(|entry| entry.line()).find(|line| line.id == *id);
-            let name = |id: &IngredientId| book.ingredient(id).map_or_else(|| id.to_string(), |found| format!("{} {}", found.name, found.brand));
+            let name = |id: &IngredientId| {
+                book.ingredient(id).map_or_else(|| id.to_string(), |found| format!("{} {}", found.name, found.brand))
+            };
             match before {
                 Some(line) => format!("{} instead of {}", name(to).trim(), name(&line.ingredient).trim()),
                 None => format!("{} instead", name(to).trim()),

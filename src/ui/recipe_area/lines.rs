@@ -121,21 +121,14 @@ fn drag_ui(ui: &mut Ui, screen: &Screen<'_>, tops: &[f32], view: &mut ViewState,
     }
 }
 
-fn add_row_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    columns: &Columns,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
+fn add_row_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns, view: &mut ViewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::TIGHT);
     let row = ui.horizontal(|ui| {
         ui.add_space(columns.amount.min);
         ui.spacing_mut().button_padding.x = grid::TIGHT;
-        let quiet = |words: &str| {
-            egui::Button::new(RichText::new(words).color(palette.accent)).frame_when_inactive(false)
-        };
+        let quiet =
+            |words: &str| egui::Button::new(RichText::new(words).color(palette.accent)).frame_when_inactive(false);
         let add = ui.add(quiet("Add an ingredient")).on_hover_text(UiCommand::AddLine.tooltip());
         if add.clicked() {
             view.finder.open_to_add(view.line_in_hand.clone());
@@ -164,4 +157,3 @@ fn add_instruction(screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<
     actions.push(Action::edit(screen.shown.change(change), row_focus(&screen.recipe.id, &id)));
     view.focus_wanted = Some(format!("field instruction {}/{id}", screen.recipe.id));
 }
-

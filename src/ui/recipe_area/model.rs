@@ -1,9 +1,7 @@
 //! What the sheet says, without drawing: the rows of a recipe in words and figures, and the places that rows move to.
 
 use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, portion};
-use crate::book::{
-    Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
-};
+use crate::book::{Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role};
 use crate::quantity::{show_count, show_number};
 
 /// A line in words.
@@ -24,7 +22,8 @@ pub(super) struct LineRow<'frame> {
 
 /// The rows of a balance, in order, with the entries that they belong to.
 pub(super) fn line_row<'frame>(book: &'frame Book, balance: &'frame Balance, line: &'frame Line) -> LineRow<'frame> {
-    let of_line = |carried: bool| balance.lines.iter().find(move |share| share.line == line.id && share.carried == carried);
+    let of_line =
+        |carried: bool| balance.lines.iter().find(move |share| share.line == line.id && share.carried == carried);
     let share = of_line(false);
     LineRow {
         line,
@@ -192,7 +191,8 @@ pub(super) fn same_measure_words(book: &Book, line: &Line, held: &[SameMeasure])
         return None;
     }
     let (one, many) = book.measure(id)?.words();
-    let measure = if *count <= 1.0 { format!("the same {one}") } else { format!("the same {} {many}", show_count(*count)) };
+    let measure =
+        if *count <= 1.0 { format!("the same {one}") } else { format!("the same {} {many}", show_count(*count)) };
     let parts: Vec<String> = held
         .iter()
         .enumerate()

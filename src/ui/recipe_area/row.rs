@@ -1,6 +1,9 @@
 //! One row of the sheet: the grip with the colour of the role, amount, ingredient, temperature, mass, and the share.
 
-use egui::{Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText, Sense, Ui, UiBuilder, pos2, vec2};
+use egui::{
+    Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText, Sense, Ui, UiBuilder,
+    pos2, vec2,
+};
 
 use super::lines::{amount_focus, row_focus};
 use super::model::{self, LineRow};
@@ -74,10 +77,7 @@ impl Columns {
 fn cell(rect: Rect, column: Rangef) -> Rect {
     let middle = rect.top() + 17.0;
     let half = grid::TARGET / 2.0;
-    Rect::from_min_max(
-        pos2(rect.left() + column.min, middle - half),
-        pos2(rect.left() + column.max, middle + half),
-    )
+    Rect::from_min_max(pos2(rect.left() + column.min, middle - half), pos2(rect.left() + column.max, middle + half))
 }
 
 /// The entries above and below.
@@ -97,7 +97,15 @@ pub(super) fn line_ui(
     let lit = screen.lit == Some(&line.id);
     paint_ground(ui, rect, lit, view.line_in_hand.as_ref() == Some(&line.id));
     let ground = ui.interact(rect, ui.scope_id().with(("ground", &line.id)), Sense::CLICK);
-    let handle = handle_ui(ui, screen, rect, &line.id, &format!("Line {}", model::spoken(row, screen.lens, &screen.book.settings.currency)), view, actions);
+    let handle = handle_ui(
+        ui,
+        screen,
+        rect,
+        &line.id,
+        &format!("Line {}", model::spoken(row, screen.lens, &screen.book.settings.currency)),
+        view,
+        actions,
+    );
     let colour = role_colour(theme::palette(ui.visuals()), line.role);
     let mark = Rect::from_min_size(pos2(rect.left() + 2.0, rect.top() + 8.0), vec2(4.0, rect.height() - 16.0));
     ui.painter().rect_filled(mark, 2.0, colour);
@@ -185,13 +193,9 @@ fn handle_ui(
 
 /// What can be done with a row, for a menu.
 fn row_menu_ui(ui: &mut Ui, screen: &Screen<'_>, id: &LineId, view: &mut ViewState, actions: &mut Vec<Action>) {
-    for command in [
-        UiCommand::AddLine,
-        UiCommand::SwapLine,
-        UiCommand::MoveLineUp,
-        UiCommand::MoveLineDown,
-        UiCommand::RemoveLine,
-    ] {
+    for command in
+        [UiCommand::AddLine, UiCommand::SwapLine, UiCommand::MoveLineUp, UiCommand::MoveLineDown, UiCommand::RemoveLine]
+    {
         if ui.add(egui::Button::new(command.label()).shortcut_text(command.menu_keys())).clicked() {
             view.line_in_hand = Some(id.clone());
             super::carry_out(command, screen.shown, &screen.balance.resolved, view, actions);
@@ -237,9 +241,8 @@ fn row_keys(
         return;
     }
     let field = amount_focus(&screen.recipe.id, id);
-    let typed = ui.input(|input| {
-        input.events.iter().any(|event| matches!(event, Event::Text(text) if !text.trim().is_empty()))
-    });
+    let typed = ui
+        .input(|input| input.events.iter().any(|event| matches!(event, Event::Text(text) if !text.trim().is_empty())));
     if typed {
         // The field that gets the keyboard now takes the typed sign from the same frame.
         view.drafts.keep(&field, String::new());

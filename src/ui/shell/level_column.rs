@@ -10,12 +10,7 @@ use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{cup, figure_list, level};
 use crate::workbench::Standard;
 
-pub(super) fn level_column_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    with_cup: bool,
-    view: &mut ViewState,
-) {
+pub(super) fn level_column_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
     ScrollArea::vertical().id_salt("level column").auto_shrink(false).show(ui, |ui| {
         ui.set_width(ui.available_width() - grid::TIGHT);
         match screen.standard {

@@ -11,11 +11,11 @@ use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui};
 
+use super::Screen;
 use super::commands::UiCommand;
 use super::dialogs::Dialog;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
-use super::Screen;
 use crate::book::{Book, Finding};
 use crate::workbench::{Action, Command, Home, Intent, Message};
 
@@ -118,7 +118,9 @@ pub(super) fn shell_ui(
 fn empty_book_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::FAR);
-    ui.label(egui::RichText::new("Nothing on the menu yet").font(TypeStyle::Title.font_id()).color(palette.text_strong));
+    ui.label(
+        egui::RichText::new("Nothing on the menu yet").font(TypeStyle::Title.font_id()).color(palette.text_strong),
+    );
     ui.label("Begin with a drink, or open one of the sample books to look around.");
     ui.horizontal(|ui| {
         if ui.button("New recipe").clicked() {

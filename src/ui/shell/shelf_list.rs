@@ -12,12 +12,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Shown};
 
-pub(super) fn shelf_list_ui(
-    ui: &mut Ui,
-    in_hand: &BookInHand<'_>,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
+pub(super) fn shelf_list_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     ui.spacing_mut().item_spacing.y = 0.0;
     search_ui(ui, in_hand, view, actions);
     ui.add_space(grid::NEAR);
@@ -25,8 +20,12 @@ pub(super) fn shelf_list_ui(
     let found = |recipe: &&Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
     ScrollArea::vertical().id_salt("drinks").auto_shrink(false).show(ui, |ui| {
         ui.set_width(ui.available_width() - grid::TIGHT);
-        let (drinks, batches): (Vec<_>, Vec<_>) =
-            in_hand.book.recipes.iter().filter(found).partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
+        let (drinks, batches): (Vec<_>, Vec<_>) = in_hand
+            .book
+            .recipes
+            .iter()
+            .filter(found)
+            .partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
         for recipe in &drinks {
             recipe_ui(ui, in_hand.book, recipe, view, actions);
         }
@@ -218,10 +217,8 @@ fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut V
 fn add_version(recipe: &Recipe, on: Option<&VersionId>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let id = VersionId::from_name("new version", |taken| recipe.version(taken).is_some());
     let version = Version::draft(id.clone(), "new version".to_owned(), on.cloned());
-    actions.push(Action::edit(
-        Edit::AddVersion { recipe: recipe.id.clone(), version },
-        format!("recipe {}", recipe.id),
-    ));
+    actions
+        .push(Action::edit(Edit::AddVersion { recipe: recipe.id.clone(), version }, format!("recipe {}", recipe.id)));
     view.show(Shown { recipe: recipe.id.clone(), version: Some(id) });
     view.area = Area::Recipe;
 }

@@ -10,12 +10,7 @@ use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Command, Intent, Sample};
 
-pub(super) fn top_strip_ui(
-    ui: &mut Ui,
-    in_hand: &BookInHand<'_>,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
+pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         list_toggle_ui(ui, view);
@@ -33,9 +28,12 @@ pub(super) fn top_strip_ui(
             };
             if icon_button(ui, icon, words, words).clicked() {
                 view.appearance = view.appearance.opposite();
-                theme::apply(ui.ctx(), view.appearance);
+                ui.ctx().request_repaint();
             }
-            if ui.add(Button::new("Keys").frame_when_inactive(false)).on_hover_text(UiCommand::ShowKeys.tooltip()).clicked()
+            if ui
+                .add(Button::new("Keys").frame_when_inactive(false))
+                .on_hover_text(UiCommand::ShowKeys.tooltip())
+                .clicked()
             {
                 carry_out(UiCommand::ShowKeys, view, in_hand.home, actions);
             }
@@ -85,7 +83,8 @@ fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, ac
         heading_ui(ui, "Open before");
     }
     for path in &view.recent {
-        let name = path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
+        let name =
+            path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
         if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
             actions.push(Action::Command(Command::Do(Intent::Open(path.clone()))));
         }
@@ -128,7 +127,8 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
         tabs.push((Area::Findings, format!("Findings {}", in_hand.findings.len())));
     }
     for (area, words) in tabs {
-        let errors = area == Area::Findings && in_hand.findings.iter().any(|finding| finding.severity == Severity::Error);
+        let errors =
+            area == Area::Findings && in_hand.findings.iter().any(|finding| finding.severity == Severity::Error);
         if tab_ui(ui, &words, view.area == area, errors).clicked() {
             view.area = area;
         }
