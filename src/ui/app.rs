@@ -18,7 +18,7 @@ use super::theme;
 use super::view_state::{Area, ViewState};
 use super::{Screen, swap_area};
 use crate::book::Recipe;
-use crate::workbench::{Action, Command, FilePicker, Home, Intent, NoPicker, Shown, SystemPicker, Workbench};
+use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
 /// How the window begins.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -89,14 +89,6 @@ impl App {
         let home = workbench.home().clone();
         let mut app = Self { workbench, view, closing: false, title: String::new(), home, ctx, focused_before: None };
         app.note_home();
-        app
-    }
-
-    /// A program without any dialog of the system, for a sample book.
-    pub fn with_workbench(cc: &eframe::CreationContext<'_>, workbench: Workbench) -> Self {
-        let mut app = Self::with_picker(cc, Opening::default(), Arc::new(NoPicker));
-        app.home = workbench.home().clone();
-        app.workbench = workbench;
         app
     }
 

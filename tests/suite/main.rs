@@ -4,6 +4,7 @@ mod bad_books;
 mod book_files;
 mod commands;
 mod conservation;
+mod cooling_reference;
 mod engine_reference;
 mod holes;
 mod import_rule;

@@ -3,7 +3,7 @@
 //! Written out here because the crates for non-linear least squares bring a whole linear-algebra library along; this
 //! needs the solution of at most four equations. Rates are fitted as logarithms, so that they stay positive.
 
-use super::{CoolingModel, Term};
+use super::curve::{CoolingModel, Term};
 
 /// Parameters of the largest model: excess and logarithm of the rate, twice.
 pub(super) const PARAMETERS: usize = 4;
