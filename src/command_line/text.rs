@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use crate::balance::{Balance, Difference, Measurand, Reported};
 use crate::book::Book;
-use crate::quantity::show_number;
+use crate::quantity::{rounded, show_number};
 
 /// The figures of a balance for people, in the order in which they are asked for at the counter.
 const SHOWN: [Measurand; 22] = [
@@ -32,21 +32,6 @@ const SHOWN: [Measurand; 22] = [
     Measurand::Cost,
 ];
 
-/// Decimals that an uncertainty leaves sensible: its first two digits, at most three decimals.
-pub(super) fn decimals(value: f64, u: Option<f64>) -> usize {
-    let scale = match u {
-        Some(u) if u > 0.0 => u,
-        _ => value.abs() / 100.0,
-    };
-    match scale {
-        scale if scale >= 10.0 => 0,
-        scale if scale >= 0.1 => 1,
-        scale if scale >= 0.01 => 2,
-        scale if scale > 0.0 => 3,
-        _ => 0,
-    }
-}
-
 /// "20.3 g ± 1.1", "at least 20.3 g ± 1.1 — not stated: Velloom oat creamer", "not known: …".
 pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     let names: Vec<String> = reported
@@ -58,14 +43,14 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
         let why = reported.reason.map_or_else(|| format!("not stated by {}", names.join(", ")), str::to_owned);
         return format!("not known: {why}");
     };
-    let decimals = decimals(value, reported.u);
+    let shown = rounded(value, reported.u);
     let mut text = String::new();
     if !names.is_empty() {
         text.push_str("at least ");
     }
-    let _ = write!(text, "{} {unit}", show_number(value, decimals));
-    if let Some(u) = reported.u.filter(|u| *u > 0.0) {
-        let _ = write!(text, " ± {}", show_number(u, decimals));
+    let _ = write!(text, "{} {unit}", shown.value);
+    if let Some(u) = shown.u {
+        let _ = write!(text, " ± {u}");
     }
     if !names.is_empty() {
         let _ = write!(text, " — not stated: {}", names.join(", "));

@@ -4,10 +4,12 @@
 //! A conversion is named `wanted_from_given`.
 
 mod number_text;
+mod rounding;
 mod typed_amount;
 mod uncertain;
 
 pub use number_text::{NumberError, parse_number, show_count, show_number};
+pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 

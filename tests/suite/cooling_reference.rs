@@ -5,8 +5,9 @@
 
 use evensip::balance::{Balance, CoolingCurve, CoolingModel, Measurand, balance, cooling, curve_of};
 use evensip::book::{
-    Book, Closure, ClosureKind, CoolingReading, CoolingRun, Entry, Place, Resolved, Role, Vessel, VesselId,
+    Book, Closure, ClosureKind, CoolingReading, CoolingRun, Entry, Place, Resolved, Role, Vessel, VesselId, Yardstick,
 };
+use evensip::book_file::{parse, write};
 use evensip::quantity::Uncertain;
 use serde::Deserialize;
 
@@ -118,4 +119,15 @@ fn readings_of_the_cup_decide_when_a_drink_is_drinkable() {
     assert!((drinking.value - minutes).abs() < 1e-9 && drinking.u > 0.0);
     let (hot, lukewarm) = (cools.milestones[0].minutes.unwrap(), cools.milestones[2].minutes.unwrap());
     assert!(hot.value < drinking.value && drinking.value < lukewarm.value);
+}
+
+#[test]
+fn readings_rate_and_yardsticks_survive_a_save() {
+    let mut mug = cup("mug", 300.0, 0.8);
+    mug.cooling_run = Some(CoolingRun { room: 21.5, millilitres: None, readings: readings(&[(0.0, 82.0), (4.5, 75.25)]) });
+    let mut book = book(vec![water()], vec![mug], recipe(Vec::new()));
+    book.settings.ice_melt_rate = Some(1.8);
+    book.settings.yardsticks = Yardstick::ALL.to_vec();
+    let (read, _) = parse(&write(&book)).unwrap();
+    assert_eq!(read, book);
 }

@@ -1,10 +1,8 @@
 //! The list of figures: one grid for all of them, aligned at the decimal sign; a click tells why a number is what it is.
 
 mod model;
-mod rounding;
 
 pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
-pub use rounding::{Rounded, rounded, rounded_at_most};
 
 use egui::{
     Align2, Color32, Popup, PopupCloseBehavior, Rect, Response, RichText, Role, Sense, Stroke,

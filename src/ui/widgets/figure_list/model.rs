@@ -1,9 +1,8 @@
 //! The figures of a drink as they are listed: in which order, with which digits, and what stands where one is not known.
 
-use super::rounding::{rounded, rounded_at_most};
 use crate::balance::{Balance, Lens, Measurand, Reported};
 use crate::book::{Book, Stage};
-use crate::quantity::show_number;
+use crate::quantity::{rounded, rounded_at_most, show_number};
 use crate::ui::wording;
 
 /// Groups of figures, in the order in which they are read.

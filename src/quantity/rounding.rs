@@ -1,9 +1,12 @@
 //! How many digits a figure is shown with: as many as its uncertainty leaves it.
 
-use crate::quantity::show_number;
+use super::show_number;
 
 /// The most decimals that are shown.
 const MOST_DECIMALS: i32 = 3;
+
+/// Part of a value below which its uncertainty is no news.
+const VANISHES: f64 = 1e-5;
 
 /// Leading digits of an uncertainty below this are shown with a second digit: rounding ±1.4 to ±1 would lose a third.
 const SECOND_DIGIT_BELOW: f64 = 2.95;
@@ -24,7 +27,8 @@ pub fn rounded(value: f64, u: Option<f64>) -> Rounded {
 
 /// Rounds the same way, to no more than so many decimals.
 pub fn rounded_at_most(value: f64, u: Option<f64>, most_decimals: i32) -> Rounded {
-    let u = u.filter(|u| u.is_finite() && *u > 0.0);
+    // An uncertainty that vanishes beside its value is that of the arithmetic, not of the drink.
+    let u = u.filter(|u| u.is_finite() && *u > value.abs() * VANISHES);
     let decimals = u
         .map_or_else(|| decimals_by_size(value), decimals_by_uncertainty)
         .min(most_decimals);
@@ -114,7 +118,7 @@ mod tests {
         assert_eq!(
             rounded(1.0, Some(1e-9)),
             Rounded {
-                value: "1.000".into(),
+                value: "1.00".into(),
                 u: None
             }
         );
