@@ -83,6 +83,7 @@ pub(super) fn balance(
     map.insert("drinking_temperature".to_owned(), json!(balance.drinking_temperature));
     map.insert("vegan".to_owned(), json!(balance.vegan.word()));
     map.insert("allergens".to_owned(), allergens(balance));
+    super::serving_json::add(book, balance, &mut map);
     map.insert("axes".to_owned(), axes(balance, difference));
     let cautions = balance.cautions.iter().map(|caution| json!({ "kind": caution.kind.word(), "text": caution.text }));
     map.insert("cautions".to_owned(), cautions.collect());

@@ -6,6 +6,7 @@
 mod balance;
 mod check;
 mod json;
+mod serving_json;
 mod swap;
 mod text;
 
