@@ -167,6 +167,7 @@ mod tests {
             nominal: None,
             filling: Filling::Levelled,
             increment: None,
+            temperature: None,
             readings: readings
                 .iter()
                 .map(|&(ingredient, uses, grams, date)| Reading {

@@ -369,7 +369,7 @@ impl Preparation<'_> {
             sensitivities: Vec::new(),
         };
         if let Some(found) = self.book.ingredient(ingredient) {
-            let (celsius, temperature_cause) = self.temperature(line, found);
+            let (celsius, temperature_cause) = self.temperature(line, amount, found);
             entry.celsius = celsius;
             let per_gram = self.one_gram(found, slots);
             match portion(self.book, found, &per_gram.mix, amount, celsius) {
@@ -386,10 +386,15 @@ impl Preparation<'_> {
         prepared.lines.push(entry);
     }
 
-    fn temperature(&self, line: &Line, ingredient: &Ingredient) -> (f64, Option<Cause>) {
+    /// Temperature of a line: its own, that of the button it comes from, that of the ingredient, or that of the room.
+    fn temperature(&self, line: &Line, amount: &Amount, ingredient: &Ingredient) -> (f64, Option<Cause>) {
         let settings = &self.book.settings;
         let own = || Some(Cause::Temperature(ingredient.id.clone()));
-        match (line.temperature, ingredient.temperature) {
+        let poured = match amount {
+            Amount::Count(_, measure) => self.book.measure(measure).and_then(|measure| measure.temperature),
+            _ => None,
+        };
+        match (line.temperature.or(poured), ingredient.temperature) {
             (Some(celsius), _) | (None, Some(celsius)) => (celsius, own()),
             (None, None) if ingredient.form == Form::Ice => (settings.ice_temperature, own()),
             (None, None) => (settings.room_temperature, Some(Cause::RoomTemperature)),

@@ -140,6 +140,7 @@ fn reason(measurand: Measurand) -> &'static str {
     match measurand {
         Measurand::MinutesToDrinkable => "the cup has no cooling time; measure one or state it",
         Measurand::Fill => "no cup is named",
+        Measurand::Dilution => "there is nothing but water, tea and ice in it",
         _ => "there is nothing in the cup",
     }
 }

@@ -88,8 +88,7 @@ pub struct Standing {
 
 /// The drink of a balance after each of these minutes; empty for a drink without ice left in it.
 ///
-/// The uncertainties are those that standing adds: of the melt rate. What is uncertain in the drink as it is handed over
-/// stands in its balance.
+/// What is uncertain in the drink as it is handed over goes on as the same part of the figure, beside the melt rate.
 pub fn standing(book: &Book, balance: &Balance, minutes: &[f64]) -> Vec<Standing> {
     let ice = balance.figures.get(Measurand::IceLeft).unwrap_or(0.0);
     if ice <= 0.0 {
@@ -116,17 +115,29 @@ fn after(balance: &Balance, parts: &Parts, rate: Uncertain, minutes: f64) -> Sta
         let diluting = drink.get(Component::Diluting) - ice + more;
         diluting / (mass - diluting)
     };
+    // The uncertainty of the figure as handed over, scaled to what has become of it, and that of the standing.
+    let grown = |measurand: Measurand, stood: Uncertain| {
+        let handed_over = balance.figures.of[measurand.slot()];
+        let part = if handed_over == 0.0 { 0.0 } else { balance.uncertainty(measurand.slot()) / handed_over };
+        Uncertain { u: stood.u.hypot(part * stood.value), ..stood }
+    };
     let known = |measurand: Measurand| balance.figures.complete(measurand).is_some();
     Standing {
         minutes,
         melted: spread(&|more| more),
-        ice_left: spread(&|more| ice - more),
-        dilution: (known(Measurand::Dilution) && dilution(0.0).is_finite()).then(|| spread(&dilution)),
-        sweetness: known(Measurand::Sweetness)
-            .then(|| spread(&|more| sweetness_of(drink, volume(more), &prepared.setup))),
-        tea_strength: known(Measurand::TeaStrength).then(|| spread(&|more| tea / volume(more) * 100.0)),
-        volume: spread(&volume),
-        ice_gone_after: Uncertain::relative(ice / rate.value, rate.u / rate.value),
+        ice_left: grown(Measurand::IceLeft, spread(&|more| ice - more)),
+        dilution: (known(Measurand::Dilution) && dilution(0.0).is_finite())
+            .then(|| grown(Measurand::Dilution, spread(&dilution))),
+        sweetness: known(Measurand::Sweetness).then(|| {
+            grown(Measurand::Sweetness, spread(&|more| sweetness_of(drink, volume(more), &prepared.setup)))
+        }),
+        tea_strength: known(Measurand::TeaStrength)
+            .then(|| grown(Measurand::TeaStrength, spread(&|more| tea / volume(more) * 100.0))),
+        volume: grown(Measurand::Volume, spread(&volume)),
+        ice_gone_after: Uncertain {
+            value: ice / rate.value,
+            u: (ice / rate.value * rate.u / rate.value).hypot(balance.uncertainty(Measurand::IceLeft.slot()) / rate.value),
+        },
     }
 }
 

@@ -3,6 +3,7 @@
 use std::fmt;
 
 use super::{IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+use crate::quantity::show_compact;
 
 /// How bad a finding is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -82,13 +83,13 @@ pub enum FindingKind {
         id: String,
     },
     /// Versions that build on each other in a circle.
-    #[error("the versions build on each other in a circle: {}; let one of them build on the recipe", .chain.join(" → "))]
+    #[error("the versions build on each other in a circle: {}; let one of them build on the recipe", chained(.chain))]
     VersionCycle {
         /// The ids in order, the first one again at the end.
         chain: Vec<String>,
     },
     /// House-made ingredients that need each other.
-    #[error("house-made ingredients need each other in a circle: {}; take one of them out of the recipe of the other", .chain.join(" → "))]
+    #[error("house-made ingredients need each other in a circle: {}; take one of them out of the recipe of the other", chained(.chain))]
     HouseMadeCycle {
         /// The ids in order, the first one again at the end.
         chain: Vec<String>,
@@ -110,15 +111,17 @@ pub enum FindingKind {
         expected: &'static str,
     },
     /// Parts that add up to more than the whole.
-    #[error("{parts} add up to {sum:.1} g per 100 g; check the figures and their basis")]
-    SumOver100 {
+    #[error("{parts} add up to {} g in {} g; check the figures and their basis", show_compact(round_to_tenths(*.sum)), show_compact(*.whole))]
+    SumOverWhole {
         /// Which parts.
-        parts: &'static str,
-        /// Their sum.
+        parts: String,
+        /// Their sum, g.
         sum: f64,
+        /// The whole, g.
+        whole: f64,
     },
     /// A part that is larger than what it is a part of.
-    #[error("{part} ({part_value}) are more than {whole} ({whole_value}) that they are a part of; check the label")]
+    #[error("{part} ({}) are more than {whole} ({}) that they are a part of; check the label", show_compact(*.part_value), show_compact(*.whole_value))]
     PartOverWhole {
         /// The part.
         part: &'static str,
@@ -131,8 +134,9 @@ pub enum FindingKind {
     },
     /// A spoon that is not what it is called.
     #[error(
-        "a {name} of {nominal_ml} ml holds {found_ml:.1} ml by its readings: a bigger spoon, a heaped one, or grams read as \
-         millilitres (5 ml of a 77 °Brix syrup weigh about 7 g)"
+        "a {name} of {nominal_ml} ml holds {} ml by its readings: a bigger spoon, a heaped one, or grams read as \
+         millilitres (5 ml of a 77 °Brix syrup weigh about 7 g)",
+        show_compact(round_to_tenths(*.found_ml))
     )]
     SpoonNotAsCalled {
         /// The name of the spoon.
@@ -170,9 +174,93 @@ pub enum FindingKind {
         /// What was found.
         found: String,
     },
+    /// An energy that the other figures do not give.
+    #[error(
+        "the energy is stated as {} kJ{}; expected {} to {} kJ by the composition (Regulation (EU) 1169/2011, Annex XIV){}",
+        show_compact(*.stated), off_by(*.percent), whole(*.from), whole(*.to),
+        if *.fits_as_kilocalories { ": the figure fits as kilocalories" } else { "" }
+    )]
+    EnergyNotOfComposition {
+        /// The stated energy, kJ in the basis of the composition.
+        stated: f64,
+        /// The least that the composition gives, kJ.
+        from: f64,
+        /// The most that it gives, kJ.
+        to: f64,
+        /// How far the stated one is outside, percent; none when the composition gives hardly any.
+        percent: Option<f64>,
+        /// The stated number would fit if it were kilocalories.
+        fits_as_kilocalories: bool,
+    },
+    /// A density that the composition does not give.
+    #[error("the {what} is {} g/ml; expected {low:.2} to {high:.2} g/ml by the composition", show_compact(*.stated))]
+    DensityNotOfComposition {
+        /// "density", "bulk density".
+        what: &'static str,
+        /// The stated one, g/ml.
+        stated: f64,
+        /// The least that is likely, g/ml.
+        low: f64,
+        /// The most that is likely, g/ml.
+        high: f64,
+    },
+    /// A claim that the other figures speak against.
+    #[error("it is stated to be {claim}, but {against}; expected one of the two to be put right")]
+    ClaimNotCarried {
+        /// "vegan", "dairy-free", "complete in its allergens".
+        claim: &'static str,
+        /// What speaks against it.
+        against: String,
+    },
+    /// A price that nobody has looked at for long.
+    #[error("the price is of {date}, {months} months before the newest day of the book, {newest}; ask for today's price")]
+    StalePrice {
+        /// Day of the price.
+        date: String,
+        /// Full months from it to the newest day.
+        months: u32,
+        /// The newest day in the book.
+        newest: String,
+    },
+    /// Versions that would take too long to carry out.
+    #[error("there are too many versions and changes to check them all; expected a few dozen a recipe")]
+    TooManyToCheck,
+    /// There is more than is listed.
+    #[error("only the first {listed} findings of the book are listed; expected fewer, so begin with these")]
+    MoreFindings {
+        /// How many are listed.
+        listed: usize,
+    },
     /// A drink without a cup.
     #[error("no cup is named; volume, fill and serving temperature need one")]
     NoCup,
+}
+
+/// Longest chain of ids that is written out; of a longer one the beginning and the end are.
+const CHAIN: usize = 12;
+
+fn chained(ids: &[String]) -> String {
+    if ids.len() <= CHAIN {
+        return ids.join(" → ");
+    }
+    let left_out = ids.len() - CHAIN;
+    let (begin, end) = (&ids[..CHAIN - 1], &ids[ids.len() - 1..]);
+    format!("{} → … ({left_out} more) → {}", begin.join(" → "), end.join(" → "))
+}
+
+fn round_to_tenths(value: f64) -> f64 {
+    (value * 10.0).round() / 10.0
+}
+
+fn whole(value: f64) -> String {
+    show_compact(value.round())
+}
+
+/// ", 24 % too low"; nothing when it can't be told.
+fn off_by(percent: Option<f64>) -> String {
+    let Some(percent) = percent else { return String::new() };
+    let word = if percent < 0.0 { "low" } else { "high" };
+    format!(", {} % too {word}", show_compact(percent.abs().round()))
 }
 
 fn nearest_advice(nearest: &[String]) -> String {

@@ -92,6 +92,8 @@ pub struct Measure {
     pub filling: Filling,
     /// Smallest step, in uses; the usual one of its kind when none is stated.
     pub increment: Option<f64>,
+    /// Temperature at which it pours, °C, for the button of a dispenser; the ingredient's own when none is stated.
+    pub temperature: Option<f64>,
     /// Weighings.
     pub readings: Vec<Reading>,
     /// A note.
@@ -178,6 +180,7 @@ mod tests {
             nominal: None,
             filling: Filling::Levelled,
             increment: None,
+            temperature: None,
             readings: readings
                 .iter()
                 .map(|&(uses, grams)| Reading { ingredient: None, uses, grams, date: None })

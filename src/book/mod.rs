@@ -3,10 +3,15 @@
 //! A book may be ill-formed (half-typed, or edited by hand); [`findings`] lists what is wrong with it.
 //! Everything is `Clone + PartialEq`; items are shared, so a copy of a book costs a pointer per item.
 
+mod approval_history;
+mod changes_between;
+mod difference;
+mod field_differences;
 mod finding;
 mod id;
 mod ingredient;
 mod measure;
+mod merge;
 mod recipe;
 mod resolve;
 mod settings;
@@ -16,12 +21,16 @@ mod vessel;
 mod well_formed;
 mod wording;
 
+pub use approval_history::ApprovalRecord;
+pub use changes_between::{Differences, differences_between};
+pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
 pub use finding::{Finding, FindingKind, Place, Severity};
 pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
 pub use ingredient::{
     Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure, FlavourStrength, Form,
     HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, Nutrient, Price, SugarProfile,
 };
+pub use merge::{Conflict, Merge, Side, merge};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use recipe::{
     Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State, Version,
@@ -32,7 +41,7 @@ pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
 pub use vessel::{Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
 pub use wording::AmountWordError;
-pub use well_formed::{Spoon, findings, implausible_spoon, nearest};
+pub use well_formed::{EnergyRange, Spoon, energy_of_composition, findings, implausible_spoon, nearest};
 
 use std::sync::Arc;
 

@@ -36,6 +36,11 @@ impl<T: Item> PartialEq for Shelf<T> {
 impl<T: Item> Shelf<T> {
     /// A shelf of these items, or the positions of those whose id had been taken before.
     pub fn from_items(items: Vec<T>) -> Result<Self, Vec<usize>> {
+        Self::from_shared(items.into_iter().map(Arc::new).collect())
+    }
+
+    /// The same of items that are shared already.
+    pub fn from_shared(items: Vec<Arc<T>>) -> Result<Self, Vec<usize>> {
         let mut positions = BTreeMap::new();
         let mut duplicates = Vec::new();
         for (position, item) in items.iter().enumerate() {
@@ -48,12 +53,19 @@ impl<T: Item> Shelf<T> {
         if !duplicates.is_empty() {
             return Err(duplicates);
         }
-        Ok(Self { items: items.into_iter().map(Arc::new).collect(), positions: Arc::new(positions) })
+        Ok(Self { items, positions: Arc::new(positions) })
     }
 
     /// The item of this id.
     pub fn get(&self, id: &T::Id) -> Option<&Arc<T>> {
         self.positions.get(id).map(|position| &self.items[*position])
+    }
+
+    /// The same shelf, with items that equal those of another one shared with it.
+    #[must_use]
+    pub fn sharing_with(&self, other: &Self) -> Self {
+        let shared = |item: &Arc<T>| other.get(item.id()).filter(|known| *known == item).unwrap_or(item).clone();
+        Self { items: self.items.iter().map(shared).collect(), positions: self.positions.clone() }
     }
 
     /// Whether the id is taken.

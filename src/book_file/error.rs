@@ -4,7 +4,7 @@ use std::fmt;
 use std::io;
 use std::path::PathBuf;
 
-use super::visible::excerpt;
+use crate::quantity::excerpt;
 use super::{FORMAT, LONGEST_TEXT};
 use crate::book::{IdError, nearest};
 
@@ -316,6 +316,20 @@ pub enum SaveError {
         path: PathBuf,
         /// How many.
         count: usize,
+    },
+    /// Another program has changed the file since it was read.
+    #[error("the file was changed by another program since it was opened here; expected a choice before it is overwritten: {}", .path.display())]
+    ChangedOnDisk {
+        /// The path.
+        path: PathBuf,
+    },
+    /// No room is left.
+    #[error("the disk is full ({source}); expected room for the book and for the one that it replaces: {}", .path.display())]
+    DiskFull {
+        /// The path.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
     },
     /// Writing failed.
     #[error("the book could not be written ({source}); expected a disk with room for it: {}", .path.display())]

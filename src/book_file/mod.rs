@@ -8,19 +8,24 @@
 //! below zero) is a finding of the book, so that it can be opened and put right.
 
 mod convert;
+mod earlier;
 mod error;
+mod fingerprint;
 mod format_v1;
 mod load;
 mod parse;
+mod recovery;
 mod save;
 mod scan;
-mod visible;
 mod write;
 
+pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
 pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
+pub use fingerprint::{Fingerprint, OnDisk, look, look_closely};
 pub use load::{Loaded, load};
 pub use parse::parse;
-pub use save::save;
+pub use recovery::{LeftWork, RecoveryNote, RecoveryPlace, SetAside, left_work};
+pub use save::{Saved, save, save_over};
 pub use write::write;
 
 use crate::book::Book;

@@ -5,7 +5,7 @@ use ron::error::{Position, SpannedError};
 use ron::extensions::Extensions;
 
 use super::error::{LoadProblem, TextFault};
-use super::visible::excerpt;
+use crate::quantity::excerpt;
 use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
 use crate::book::{self, Book, Finding};
 

@@ -77,6 +77,15 @@ impl History {
         self.open = false;
     }
 
+    /// Takes the last step back for good when it is still open and was made here: what was typed is given up, and there is
+    /// nothing to redo. Tells which edits are gone.
+    pub fn withdraw(&mut self, focus: &str) -> Option<Vec<Edit>> {
+        let step = self.done.pop_if(|last| self.open && last.focus == focus)?;
+        self.now = step.before;
+        self.open = false;
+        Some(step.edits)
+    }
+
     /// The step that undo would take back.
     pub fn next_undo(&self) -> Option<&Step> {
         self.done.last()
@@ -148,6 +157,20 @@ mod tests {
         perform(&mut history, "H");
         perform(&mut history, "");
         assert!(history.next_undo().is_none());
+    }
+
+    #[test]
+    fn what_is_withdrawn_leaves_no_trace_and_a_closed_step_stays() {
+        let start = Arc::new(Book::default());
+        let mut history = History::new(start.clone());
+        perform(&mut history, "H");
+        assert!(history.withdraw("another field").is_none());
+        assert!(history.withdraw("shop").is_some());
+        assert!(Arc::ptr_eq(history.book(), &start));
+        assert!(history.next_undo().is_none() && history.next_redo().is_none());
+        perform(&mut history, "H");
+        history.close_step();
+        assert!(history.withdraw("shop").is_none());
     }
 
     #[test]

@@ -115,6 +115,12 @@ pub fn show_number(value: f64, decimals: usize) -> String {
     if value < 0.0 && !is_zero { format!("−{text}") } else { text }
 }
 
+/// A number with as few digits as it needs; very large and very small ones as powers of ten, so that a message stays short.
+pub fn show_compact(value: f64) -> String {
+    let magnitude = value.abs();
+    if magnitude == 0.0 || (1e-4..1e7).contains(&magnitude) { value.to_string() } else { format!("{value:e}") }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -159,5 +165,20 @@ mod tests {
     fn zero_has_no_sign() {
         assert_eq!(show_number(-0.04, 1), "0.0");
         assert_eq!(show_number(-1.25, 2), "−1.25");
+    }
+
+    #[test]
+    fn numbers_at_the_edges_stay_short() {
+        for (value, text) in [
+            (0.0, "0"),
+            (12.5, "12.5"),
+            (-3.0, "-3"),
+            (1e308, "1e308"),
+            (5e-324, "5e-324"),
+            (f64::NAN, "NaN"),
+            (f64::INFINITY, "inf"),
+        ] {
+            assert_eq!(show_compact(value), text);
+        }
     }
 }

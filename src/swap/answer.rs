@@ -2,46 +2,43 @@
 
 use std::sync::Arc;
 
-use crate::balance::{
-    Balance, Difference, Measurand, Slots, balance, balance_version, difference, prepare, standard_balance,
-};
-use crate::book::{Amount, Book, Change, Entry, LineId, Place, Recipe, Resolved, Version, VersionId, resolve};
+use crate::balance::{Balance, Difference, Measurand, balance, balance_version, difference, standard_balance};
+use crate::book::{Book, Change, LineId, Place, Recipe, Resolved, Version, VersionId, resolve};
 use crate::edit::Edit;
-use crate::optimiser::{Outcome, Status, exhaustive};
+use crate::optimiser::{Outcome, Status};
 
-use super::explain::{explain, gap_reason, impossible_reason, short_reason};
-use super::landscape::TasteLandscape;
+use super::changes::{LineMove, changes_between, line_moves, with_amounts};
+use super::demands::Demands;
+use super::explain::{explain, gap_reason, short_reason};
+use super::impossible::{diet_reason, impossible_reason};
+use super::landscape::Aim;
 use super::plain::plain_swap;
-use super::question::{Adjustable, Question, adjustable_lines};
-
-/// Most candidates that are evaluated: two lines of 41 amounts each are 1681.
-const MOST_CANDIDATES: u64 = 10_000;
+use super::problem::{Problem, ProblemInput, run};
+use super::question::{Question, adjustable_lines_with};
 
 /// What a suggestion is best at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum SuggestionKind {
+    /// As few lines as can be that move; of equal ones the closest taste.
+    FewestChanges,
     /// The closest taste.
     ClosestTaste,
+    /// The cheapest within one noticeable step on every axis.
+    Cheapest,
+    /// The least sugar within one noticeable step on every axis.
+    LeastSugar,
 }
 
 impl SuggestionKind {
     /// The word on screens and in reports.
     pub fn word(self) -> &'static str {
         match self {
+            Self::FewestChanges => "fewest changes",
             Self::ClosestTaste => "closest taste",
+            Self::Cheapest => "cheapest",
+            Self::LeastSugar => "least sugar",
         }
     }
-}
-
-/// How one line moves between the standard and a suggestion.
-#[derive(Clone, Debug, PartialEq)]
-pub struct LineMove {
-    /// The line.
-    pub line: LineId,
-    /// Its amount before; `None` when the line is added.
-    pub from: Option<Amount>,
-    /// Its amount after; `None` when the line is left out.
-    pub to: Option<Amount>,
 }
 
 /// Changes that bring the taste back.
@@ -49,6 +46,8 @@ pub struct LineMove {
 pub struct Suggestion {
     /// What it is best at.
     pub kind: SuggestionKind,
+    /// What it is best at besides.
+    pub also: Vec<SuggestionKind>,
     /// Lines that move, the swapped ones among them when their amount changes.
     pub moves: Vec<LineMove>,
     /// The version that accepting it adds.
@@ -78,7 +77,9 @@ pub struct Answer {
     pub plain_difference: Difference,
     /// The changes that make the plain swap.
     pub plain_changes: Vec<Change>,
-    /// What brings the taste back.
+    /// Lines that the plain swap changes.
+    pub swapped: Vec<LineId>,
+    /// What brings the taste back; the fewest changes first.
     pub suggestions: Vec<Suggestion>,
     /// Why nothing, or not enough, can be suggested.
     pub reasons: Vec<String>,
@@ -86,10 +87,19 @@ pub struct Answer {
     pub proven_optimal: bool,
     /// Candidates that were evaluated.
     pub evaluated: u64,
+    /// Boxes of the grid that were looked at.
+    pub nodes: u64,
+    /// Candidates of the whole grid.
+    pub candidates: f64,
 }
 
 /// Answers a question; `None` when the recipe or version is not in the book.
 pub fn answer(book: &Book, question: &Question) -> Option<Answer> {
+    answer_with(book, question, &Demands::default())
+}
+
+/// Answers a question with further demands; `None` when the recipe or version is not in the book.
+pub fn answer_with(book: &Book, question: &Question, demands: &Demands) -> Option<Answer> {
     let recipe = book.recipe(&question.recipe)?;
     let version = question.version.as_ref();
     let now = balance_version(book, recipe, version)?;
@@ -98,147 +108,148 @@ pub fn answer(book: &Book, question: &Question) -> Option<Answer> {
         None => (now, false),
     };
     let (resolved, _) = resolve(recipe, version);
-    let (plain, swapped) = plain_swap(book, &resolved, &question.replace, &question.with);
+    let (plain, swapped) = swapped_lines(book, &resolved, question, demands);
     let place = Place::Recipe(recipe.id.clone(), "lines");
-    let plain_balance = balance(book, plain.clone(), &place);
+    let plain_balance = balance(book, plain, &place);
     let mut answer = Answer {
         question: question.clone(),
         plain_difference: difference(&book.settings, &standard, &plain_balance),
-        plain_changes: changes_between(&resolved, &plain),
+        plain_changes: changes_between(&resolved, &plain_balance.resolved),
         standard: Arc::new(standard),
         standard_is_approved: approved,
         plain: Arc::new(plain_balance),
+        swapped,
         suggestions: Vec::new(),
         reasons: Vec::new(),
         proven_optimal: true,
         evaluated: 0,
+        nodes: 0,
+        candidates: 0.0,
     };
-    if swapped.is_empty() {
+    if answer.swapped.is_empty() {
         answer.reasons.push(format!("`{}` is not in this version; nothing is swapped", question.replace));
-        return Some(answer);
-    }
-    if let Some(reason) = gap_reason(book, &answer) {
+    } else if let Some(reason) = gap_reason(book, &answer) {
         answer.reasons.push(reason);
-        return Some(answer);
+    } else if let Some(reason) = diet_reason(book, &answer.plain, demands) {
+        answer.reasons.push(reason);
+    } else {
+        Suggesting { book, demands, resolved: &resolved }.search(&mut answer);
     }
-    search(book, &mut answer, &resolved, &plain, &swapped);
     Some(answer)
 }
 
-fn search(book: &Book, answer: &mut Answer, resolved: &Resolved, plain: &Resolved, swapped: &[LineId]) {
-    let adjustable = adjustable_lines(book, &answer.question, plain, swapped);
-    let with_added = with_added_lines(plain, &adjustable);
-    let place = Place::Recipe(answer.question.recipe.clone(), "lines");
-    let prepared = prepare(book, &with_added, &mut Slots::default(), &place);
-    let moves: Vec<(usize, f64, f64)> = adjustable
-        .iter()
-        .filter_map(|adjustable| {
-            let line = prepared.position(&adjustable.line.id)?;
-            let standard = standard_amount(&answer.standard.resolved, adjustable);
-            Some((line, adjustable.step, standard))
-        })
-        .collect();
-    let landscape = TasteLandscape::new(&book.settings, &answer.standard, &answer.plain, prepared, &moves);
-    let ranges: Vec<_> = adjustable.iter().map(|adjustable| adjustable.range).collect();
-    let outcome = exhaustive(&landscape, &ranges, MOST_CANDIDATES);
-    answer.evaluated = outcome.evaluated;
-    answer.proven_optimal = matches!(outcome.status, Status::Optimal | Status::Infeasible);
-    let Outcome { best: Some(best), .. } = outcome else {
-        answer.reasons.push(impossible_reason(&landscape, &adjustable));
-        return;
-    };
-    let suggested = with_amounts(&with_added, &adjustable, &best.point);
-    let balance = balance(book, suggested.clone(), &place);
-    let difference = difference(&book.settings, &answer.standard, &balance);
-    let moves = line_moves(&answer.standard.resolved, resolved, &suggested);
-    let suggestion = Suggestion {
-        kind: SuggestionKind::ClosestTaste,
-        explanation: explain(book, answer, &moves, &balance, &difference),
-        changes: changes_between(resolved, &suggested),
-        within_scatter: difference.within_scatter(),
-        moves,
-        balance: Arc::new(balance),
-        difference,
-    };
-    answer.reasons.extend(short_reason(book, answer, &suggestion));
-    answer.suggestions.push(suggestion);
+/// The question's own swap and those that go with it, by equal measures.
+fn swapped_lines(book: &Book, resolved: &Resolved, question: &Question, demands: &Demands) -> (Resolved, Vec<LineId>) {
+    let own = std::iter::once((&question.replace, &question.with));
+    let also = demands.also.iter().map(|(replace, with)| (replace, with));
+    let (mut lines, mut swapped) = (resolved.clone(), Vec::new());
+    for (replace, with) in own.chain(also) {
+        let (next, more) = plain_swap(book, &lines, replace, with);
+        lines = next;
+        swapped.extend(more);
+    }
+    (lines, swapped)
 }
 
-/// The amount of a line in the standard, in the unit of the adjustable line; none when the standard does not have it.
-fn standard_amount(standard: &Resolved, adjustable: &Adjustable) -> f64 {
-    let same_unit = |amount: &Amount| match (amount, &adjustable.line.amount) {
-        // Another scoop or pump of the same line is counted the same way.
-        (Amount::Count(..), Amount::Count(..)) => true,
-        (one, other) => std::mem::discriminant(one) == std::mem::discriminant(other),
-    };
-    standard
-        .line(&adjustable.line.id)
-        .filter(|line| same_unit(&line.amount))
-        .and_then(|line| line.amount.number())
-        .unwrap_or(0.0)
+/// The question as it is searched.
+struct Suggesting<'question> {
+    book: &'question Book,
+    demands: &'question Demands,
+    resolved: &'question Resolved,
 }
 
-fn with_added_lines(plain: &Resolved, adjustable: &[Adjustable]) -> Resolved {
-    let mut resolved = plain.clone();
-    for adjustable in adjustable.iter().filter(|adjustable| adjustable.added) {
-        let last_mixed = plain
-            .entries
+impl Suggesting<'_> {
+    fn search(&self, answer: &mut Answer) {
+        let plain = &answer.plain.resolved;
+        let problem = Problem::new(ProblemInput {
+            book: self.book,
+            recipe: &answer.question.recipe,
+            standard: &answer.standard,
+            start: &answer.plain,
+            adjustable: adjustable_lines_with(self.book, &answer.question, self.demands, plain, &answer.swapped),
+            demands: self.demands,
+            aimed: &[],
+        });
+        answer.candidates = problem.ranges().iter().map(|range| range.len() as f64).product();
+        let Some(closest) = self.count(answer, run(&problem.landscape, self.demands.limit)) else {
+            answer.reasons.push(impossible_reason(self.book, &problem, &answer.plain, self.demands));
+            return;
+        };
+        // No further off on any axis than one step, or than the closest taste where that itself is further.
+        let reached = problem.landscape.deviations(&problem.landscape.figures(&closest));
+        let limits: Vec<f64> = problem
+            .landscape
+            .targets()
             .iter()
-            .rev()
-            .find(|entry| entry.line().is_some_and(|line| line.stage == crate::book::Stage::Mixed))
-            .map(|entry| entry.id().clone());
-        resolved.apply(&Change::Add(last_mixed, Entry::Line(adjustable.line.clone())));
-    }
-    resolved
-}
-
-/// The lines with the amounts of a point; a line of nothing is left out.
-fn with_amounts(resolved: &Resolved, adjustable: &[Adjustable], point: &[i32]) -> Resolved {
-    let mut resolved = resolved.clone();
-    for (adjustable, steps) in adjustable.iter().zip(point) {
-        let id = adjustable.line.id.clone();
-        let change = if *steps == 0 { Change::Remove(id) } else { Change::Amount(id, adjustable.amount(*steps)) };
-        resolved.apply(&change);
-    }
-    resolved
-}
-
-/// Lines whose amount differs from the standard's (or, where the standard does not have the line, from before).
-fn line_moves(standard: &Resolved, before: &Resolved, after: &Resolved) -> Vec<LineMove> {
-    let reference = |id: &LineId| standard.line(id).or_else(|| before.line(id)).map(|line| line.amount.clone());
-    let mut moves: Vec<LineMove> = after
-        .lines()
-        .map(|line| LineMove { line: line.id.clone(), from: reference(&line.id), to: Some(line.amount.clone()) })
-        .collect();
-    let gone = before.lines().filter(|line| after.line(&line.id).is_none());
-    moves.extend(gone.map(|line| LineMove { line: line.id.clone(), from: reference(&line.id), to: None }));
-    moves.retain(|moved| moved.from.as_ref().and_then(Amount::number) != moved.to.as_ref().and_then(Amount::number));
-    moves
-}
-
-/// The changes that make one set of lines of the other; both come from the same version.
-fn changes_between(before: &Resolved, after: &Resolved) -> Vec<Change> {
-    let mut changes = Vec::new();
-    let mut previous: Option<LineId> = None;
-    for entry in &after.entries {
-        if let Entry::Line(line) = entry {
-            match before.line(&line.id) {
-                None => changes.push(Change::Add(previous.clone(), entry.clone())),
-                Some(old) => {
-                    if old.ingredient != line.ingredient {
-                        changes.push(Change::Ingredient(line.id.clone(), line.ingredient.clone()));
-                    }
-                    if old.amount != line.amount {
-                        changes.push(Change::Amount(line.id.clone(), line.amount.clone()));
-                    }
-                }
+            .zip(&reached)
+            .map(|(target, steps)| if target.weight > 0.0 { steps.abs().max(1.0) } else { f64::INFINITY })
+            .collect();
+        let mut points = Vec::new();
+        for (kind, aim) in [
+            (SuggestionKind::FewestChanges, Aim::FewestChanges),
+            (SuggestionKind::Cheapest, Aim::Cost),
+            (SuggestionKind::LeastSugar, Aim::Sugar),
+        ] {
+            // A cost that is not known can't be made small.
+            if kind == SuggestionKind::Cheapest && answer.plain.figures.complete(Measurand::Cost).is_none() {
+                continue;
             }
+            let landscape = problem.landscape.aiming_at(aim, &limits);
+            points.extend(self.count(answer, run(&landscape, self.demands.limit)).map(|point| (kind, point)));
         }
-        previous = Some(entry.id().clone());
+        let at = usize::from(points.first().is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges));
+        points.insert(at, (SuggestionKind::ClosestTaste, closest));
+        self.suggest(answer, &problem, &points);
     }
-    let gone = before.lines().filter(|line| after.line(&line.id).is_none());
-    changes.extend(gone.map(|line| Change::Remove(line.id.clone())));
-    changes
+
+    /// Enters what a search took; its best point.
+    fn count(&self, answer: &mut Answer, outcome: Option<Outcome>) -> Option<Vec<i32>> {
+        let outcome = outcome?;
+        answer.evaluated += outcome.evaluated;
+        answer.nodes += outcome.nodes;
+        answer.proven_optimal &= matches!(outcome.status, Status::Optimal | Status::Infeasible);
+        outcome.best.map(|best| best.point)
+    }
+
+    /// One suggestion for each point that differs from those before it.
+    fn suggest(&self, answer: &mut Answer, problem: &Problem, points: &[(SuggestionKind, Vec<i32>)]) {
+        for (at, (kind, point)) in points.iter().enumerate() {
+            if points[..at].iter().any(|(_, before)| before == point) {
+                continue;
+            }
+            let same = points[at + 1..].iter().filter(|(_, other)| other == point).map(|(kind, _)| *kind);
+            let suggestion = self.suggestion(answer, problem, *kind, same.collect(), point);
+            if *kind == SuggestionKind::ClosestTaste || suggestion.also.contains(&SuggestionKind::ClosestTaste) {
+                answer.reasons.extend(short_reason(self.book, answer, &suggestion));
+            }
+            answer.suggestions.push(suggestion);
+        }
+    }
+
+    fn suggestion(
+        &self,
+        answer: &Answer,
+        problem: &Problem,
+        kind: SuggestionKind,
+        also: Vec<SuggestionKind>,
+        point: &[i32],
+    ) -> Suggestion {
+        let place = Place::Recipe(answer.question.recipe.clone(), "lines");
+        let lines = with_amounts(&problem.lines, &problem.adjustable, point);
+        let balance = balance(self.book, lines, &place);
+        let difference = difference(&self.book.settings, &answer.standard, &balance);
+        let moves = line_moves(&answer.standard.resolved, self.resolved, &balance.resolved);
+        Suggestion {
+            kind,
+            also,
+            explanation: explain(self.book, answer, kind, &moves, &balance, &difference),
+            changes: changes_between(self.resolved, &balance.resolved),
+            within_scatter: difference.within_scatter(),
+            moves,
+            balance: Arc::new(balance),
+            difference,
+        }
+    }
 }
 
 impl Answer {
@@ -256,5 +267,11 @@ impl Answer {
     pub fn extra_sugar(&self) -> Option<f64> {
         let sugar = |balance: &Balance| balance.figures.complete(Measurand::TotalSugar);
         Some(sugar(&self.plain)? - sugar(&self.standard)?)
+    }
+
+    /// The part of the grid that was neither evaluated nor looked at box by box, 0 to 1.
+    pub fn pruned(&self) -> f64 {
+        let looked_at = (self.evaluated + self.nodes) as f64;
+        if self.candidates > 0.0 { (1.0 - looked_at / self.candidates).max(0.0) } else { 0.0 }
     }
 }

@@ -1,12 +1,11 @@
 //! The sentences that go with a swap.
 
-use crate::balance::{Balance, Difference, Measurand};
-use crate::book::{Amount, Book, Resolved};
+use crate::balance::{Balance, Difference, LineShare, Measurand};
+use crate::book::{Amount, Axis, Book, IngredientId, Resolved};
 use crate::quantity::{show_count, show_number};
 
-use super::answer::{Answer, LineMove, Suggestion};
-use super::landscape::{Obstacle, TasteLandscape};
-use super::question::Adjustable;
+use super::answer::{Answer, Suggestion, SuggestionKind};
+use super::changes::LineMove;
 
 /// "house sweetener 1 → ½ spoon". The line has the name that it ends with: `lines` are looked through in order.
 pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
@@ -42,6 +41,7 @@ fn unit_word(book: &Book, amount: &Amount) -> String {
 pub(super) fn explain(
     book: &Book,
     answer: &Answer,
+    kind: SuggestionKind,
     moves: &[LineMove],
     suggested: &Balance,
     difference: &Difference,
@@ -56,7 +56,17 @@ pub(super) fn explain(
     let lines = [&suggested.resolved, &answer.plain.resolved, &answer.standard.resolved];
     let moved: Vec<String> = moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
     let with = if moved.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", moved.join(" and ")) };
-    format!("{first} {with} {}.", largest_difference(difference))
+    let gain = match kind {
+        SuggestionKind::Cheapest => {
+            let cost = |balance: &Balance| balance.figures.of[Measurand::Cost.slot()];
+            let saved = cost(&answer.standard) - cost(suggested);
+            let word = if saved >= 0.0 { "less" } else { "more" };
+            format!(" and it costs {} {} {word} than the standard", show_number(saved.abs(), 2), book.settings.currency)
+        }
+        SuggestionKind::LeastSugar => format!(" and it holds {} g of sugar", show_number(sugar(suggested), 1)),
+        SuggestionKind::FewestChanges | SuggestionKind::ClosestTaste => String::new(),
+    };
+    format!("{first} {with} {}{gain}.", largest_difference(difference))
 }
 
 fn largest_difference(difference: &Difference) -> String {
@@ -98,25 +108,6 @@ pub(super) fn gap_reason(book: &Book, answer: &Answer) -> Option<String> {
     None
 }
 
-/// Why no candidate is allowed.
-pub(super) fn impossible_reason(landscape: &TasteLandscape, adjustable: &[Adjustable]) -> String {
-    let least: Vec<i32> = adjustable.iter().map(|adjustable| adjustable.range.low).collect();
-    match landscape.obstacle(&landscape.figures(&least)) {
-        Some(Obstacle::Cup { fill, room }) => format!(
-            "it does not fit the cup: even with the least of what may move it is {} % full, and {} % is the most",
-            show_number(fill, 0),
-            show_number(room, 0)
-        ),
-        Some(Obstacle::Temperature { celsius, window }) => format!(
-            "it would be served at {} °C, outside {} to {} °C: change the water or the tea, or the shop's window",
-            show_number(celsius, 1),
-            show_number(window.from, 0),
-            show_number(window.to, 0)
-        ),
-        None => "no amount of the lines that may move fits the cup and the temperature window at once".to_owned(),
-    }
-}
-
 /// Which axis the best answer does not reach, and why.
 pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion) -> Vec<String> {
     let mut reasons: Vec<String> = suggestion
@@ -128,9 +119,10 @@ pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion
             let (more, less) = axis.axis.comparatives();
             let word = if steps > 0.0 { more } else { less };
             Some(format!(
-                "{} can't be reached: {word} by {} noticeable steps with the closest amounts of the lines that may move",
+                "{} can't be reached: {word} by {} noticeable steps with the closest amounts of the lines that may move{}",
                 axis.axis.word(),
-                show_number(steps.abs(), 1)
+                show_number(steps.abs(), 1),
+                why_short(book, answer, suggestion, &axis.axis, steps)
             ))
         })
         .collect();
@@ -143,4 +135,31 @@ pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion
         ));
     }
     reasons
+}
+
+/// What stands in the way of an axis: the line that brings most where there is too much, or that nothing brings enough.
+fn why_short(book: &Book, answer: &Answer, suggestion: &Suggestion, axis: &Axis, steps: f64) -> String {
+    let name = |id: &IngredientId| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name());
+    if *axis == Axis::Sweetness && steps > 0.0 {
+        let sugar = |share: &LineShare| share.sugar.unwrap_or(0.0);
+        let most = suggestion.balance.lines.iter().max_by(|one, other| sugar(one).total_cmp(&sugar(other)));
+        if let Some(share) = most {
+            return format!("; {} alone carries {} g of sugar", name(&share.ingredient), show_number(sugar(share), 1));
+        }
+    }
+    if answer.swapped.is_empty() {
+        return String::new();
+    }
+    let others: Vec<&str> = suggestion
+        .difference
+        .axes
+        .iter()
+        .filter(|other| other.axis != *axis && other.weight > 0.0)
+        .filter(|other| other.steps.is_some_and(|other| other.abs() > 0.3))
+        .map(|other| other.axis.word())
+        .collect();
+    if others.is_empty() {
+        return format!("; {} can't be measured out any finer", name(&answer.question.with));
+    }
+    format!("; more or less of {} would push {} further off", name(&answer.question.with), others.join(" and "))
 }

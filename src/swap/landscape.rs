@@ -1,95 +1,208 @@
-//! The cost of a candidate: how far it is from the standard, in noticeable steps.
+//! The cost of a candidate: how far it is from its targets, in noticeable steps, and what else it should be.
 //!
-//! `cost(n) = Σ_axes w · ((p(n) − p*) / step)² + 0.01 for each line that moves from the standard's amount`. Every cost is
-//! evaluated by the real balance. Forbidden are candidates that do not fit the cup or leave the temperature window.
+//! `taste(n) = Σ_axes w · ((p(n) − p*) / step)²`. The closest taste has the cost `taste + 0.01` for each line that moves from the
+//! standard's amount; the other aims put something else first and keep every axis within a limit. Every cost is evaluated by the
+//! real balance. Forbidden are candidates that do not fit the cup, leave the temperature window or break a cap.
+
+use std::sync::Arc;
 
 use crate::balance::{
-    Balance, Figures, Fill, Measurand, Prepared, PreparedLine, figures_with, flavour_figure, noticeable_step,
+    Component, Figures, Fill, Measurand, Prepared, PreparedLine, figures_with, flavour_figure, flavour_slot,
 };
-use crate::book::{Axis, Settings, TemperatureWindow};
-use crate::optimiser::Landscape;
+use crate::book::{Axis, Stage, TemperatureWindow};
+use crate::optimiser::{Landscape, Range};
+
+use super::floor::{Cap, Floor, FloorInput, Of, Small, Term};
 
 /// What a line costs that moves from the standard's amount, in squared steps.
-const COST_OF_A_MOVE: f64 = 0.01;
+pub(super) const COST_OF_A_MOVE: f64 = 0.01;
 
-/// How far beyond the window a standard may itself be served before the window is widened to it, K.
-const WINDOW_SLACK: f64 = 0.5;
+/// Hot water that a gram of powder needs to dissolve in, g (common practice, no source).
+pub(super) const HOT_WATER_PER_GRAM_OF_POWDER: f64 = 2.0;
+
+/// Rounds that the minimum of a box is looked for.
+const ROUNDS: usize = 12;
+
+/// What a candidate should be best at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Aim {
+    /// The closest taste.
+    Taste,
+    /// As few lines as can be that move; of equal ones the closest taste.
+    FewestChanges,
+    /// The least cost of the ingredients.
+    Cost,
+    /// The least sugar.
+    Sugar,
+}
+
+impl Aim {
+    /// Weight of the squared distance beside what comes first; small enough never to outweigh it.
+    fn taste_weight(self) -> f64 {
+        match self {
+            Self::Taste => 1.0,
+            Self::FewestChanges => 1e-3,
+            Self::Cost | Self::Sugar => 1e-4,
+        }
+    }
+
+    fn move_cost(self) -> f64 {
+        match self {
+            Self::Taste => COST_OF_A_MOVE,
+            Self::FewestChanges => 1.0,
+            Self::Cost | Self::Sugar => 0.0,
+        }
+    }
+}
 
 /// One axis on which a candidate is compared.
-#[derive(Clone, Copy, Debug, PartialEq)]
-struct Target {
-    slot: usize,
-    value: f64,
-    step: f64,
-    weight: f64,
+#[derive(Clone, Debug, PartialEq)]
+pub struct Target {
+    /// The axis.
+    pub axis: Axis,
+    /// Its place among the figures.
+    pub slot: usize,
+    /// The value aimed at, in the unit of the axis.
+    pub value: f64,
+    /// The noticeable step.
+    pub step: f64,
+    /// Weight in the distance.
+    pub weight: f64,
+    /// How many steps it may be off, for aims other than taste.
+    pub limit: Option<f64>,
+}
+
+impl Target {
+    /// The place of an axis among the figures of a drink with these flavours; `None` for a flavour that it can't have.
+    pub fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
+        let measurand = match axis {
+            Axis::Flavour(name) => return flavours.iter().position(|known| known == name).map(flavour_figure),
+            Axis::Sweetness => Measurand::Sweetness,
+            Axis::TeaStrength => Measurand::TeaStrength,
+            Axis::Creaminess => Measurand::Creaminess,
+            Axis::Acidity => Measurand::Acidity,
+            Axis::Body => Measurand::Body,
+            Axis::Temperature => Measurand::ServingTemperature,
+            Axis::Volume => Measurand::Volume,
+        };
+        Some(measurand.slot())
+    }
+
+    fn term(&self) -> Term {
+        let of = match &self.axis {
+            Axis::Sweetness => Of::Sweetness,
+            Axis::TeaStrength => Of::Component(Component::TeaSolids),
+            Axis::Flavour(_) => Of::Place(flavour_slot(self.slot - flavour_figure(0))),
+            Axis::Creaminess => Of::Component(Component::Fat),
+            Axis::Acidity => Of::Component(Component::Acid),
+            Axis::Body => Of::Body,
+            Axis::Temperature => Of::Temperature,
+            Axis::Volume => Of::Volume,
+        };
+        Term { of, value: self.value, step: self.step, weight: self.weight, limit: self.limit }
+    }
 }
 
 /// A line that may move.
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Dimension {
+pub struct Dimension {
     /// Index among the prepared lines.
-    line: usize,
+    pub line: usize,
     /// One step, in units of the line.
-    step: f64,
+    pub step: f64,
     /// The standard's amount, in units of the line.
-    standard: f64,
+    pub standard: f64,
+    /// The steps that it may take.
+    pub range: Range,
 }
 
-/// The taste of every candidate against the standard.
+/// What a candidate must keep.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bounds {
+    /// Serving temperatures.
+    pub window: TemperatureWindow,
+    /// Sugars of the whole drink at most, g per 100 ml of the mixed drink.
+    pub sugar_per_100_ml: Option<f64>,
+    /// Energy at most, kJ.
+    pub energy_kj: Option<f64>,
+    /// Cost at most, cup and closure included, in the book's currency.
+    pub cost: Option<f64>,
+    /// Hot water at least, g per gram of powder.
+    pub hot_water: Option<f64>,
+    /// Temperature from which water counts as hot, °C.
+    pub hot_from: f64,
+}
+
+/// The taste of every candidate against its targets.
 #[derive(Clone, Debug)]
 pub struct TasteLandscape {
-    prepared: Prepared,
+    prepared: Arc<Prepared>,
     targets: Vec<Target>,
     dimensions: Vec<Dimension>,
-    window: TemperatureWindow,
+    /// The dimension that each prepared line belongs to.
+    dimension_of: Vec<Option<usize>>,
+    bounds: Bounds,
+    aim: Aim,
+    floor: Floor,
 }
 
 impl TasteLandscape {
-    /// The landscape of a prepared candidate. `moves` gives, for each line that may move, its index among the prepared
-    /// lines, its step, and the standard's amount in the same unit. Axes that `plain` or the standard does not know are
-    /// left out.
-    pub fn new(
-        settings: &Settings,
-        standard: &Balance,
-        plain: &Balance,
-        prepared: Prepared,
-        moves: &[(usize, f64, f64)],
-    ) -> Self {
-        let known = |balance: &Balance, axis: &Axis| balance.axis(axis).map_or(Some(0.0), |value| value.value);
-        let targets = plain
-            .axes
-            .iter()
-            .filter_map(|axis| {
-                let value = known(standard, &axis.axis)?;
-                axis.value?;
-                let (step, weight) = noticeable_step(settings, &axis.axis, value);
-                Some(Target { slot: slot(&plain.flavours, &axis.axis)?, value, step, weight })
-            })
+    /// The landscape of a prepared candidate for the closest taste.
+    pub fn new(mut prepared: Prepared, targets: Vec<Target>, dimensions: Vec<Dimension>, bounds: Bounds) -> Self {
+        for line in &mut prepared.lines {
+            // The search looks at values only; what is uncertain is worked out for what it finds.
+            line.sensitivities.clear();
+        }
+        let dimension_of = (0..prepared.lines.len())
+            .map(|line| dimensions.iter().position(|dimension| dimension.line == line))
             .collect();
-        let dimensions =
-            moves.iter().map(|&(line, step, standard)| Dimension { line, step, standard }).collect();
-        let asked = if prepared.setup.iced { settings.iced_window } else { settings.hot_window };
-        let served = standard.figures.of[Measurand::ServingTemperature.slot()];
-        let window = TemperatureWindow {
-            from: asked.from.min(served - WINDOW_SLACK),
-            to: asked.to.max(served + WINDOW_SLACK),
-        };
-        Self { prepared, targets, dimensions, window }
+        let floor = floor(&prepared, &targets, &dimensions, &bounds, Aim::Taste);
+        Self { prepared: Arc::new(prepared), targets, dimensions, dimension_of, bounds, aim: Aim::Taste, floor }
+    }
+
+    /// The same candidates with another aim, no axis further off than its limit (in steps, in the order of the targets).
+    #[must_use]
+    pub fn aiming_at(&self, aim: Aim, limits: &[f64]) -> Self {
+        let mut targets = self.targets.clone();
+        for (target, limit) in targets.iter_mut().zip(limits) {
+            target.limit = Some(*limit);
+        }
+        let floor = floor(&self.prepared, &targets, &self.dimensions, &self.bounds, aim);
+        Self { targets, aim, floor, ..self.clone() }
+    }
+
+    /// The same candidates, with other things to keep.
+    #[must_use]
+    pub(super) fn bounded_by(&self, bounds: Bounds) -> Self {
+        let floor = floor(&self.prepared, &self.targets, &self.dimensions, &bounds, self.aim);
+        Self { bounds, floor, ..self.clone() }
+    }
+
+    /// The whole numbers that each line may take.
+    pub fn ranges(&self) -> Vec<Range> {
+        self.dimensions.iter().map(|dimension| dimension.range).collect()
+    }
+
+    /// The targets.
+    pub fn targets(&self) -> &[Target] {
+        &self.targets
+    }
+
+    /// What must be kept.
+    pub fn bounds(&self) -> &Bounds {
+        &self.bounds
     }
 
     /// The figures of a candidate.
     pub fn figures(&self, point: &[i32]) -> Figures {
-        figures_with(&self.prepared, &|line: &PreparedLine, at| {
-            let moved = self.dimensions.iter().position(|dimension| dimension.line == at);
-            match moved {
-                Some(dimension) => f64::from(point[dimension]) * self.dimensions[dimension].step,
-                None => line.count,
-            }
+        figures_with(&self.prepared, &|line: &PreparedLine, at| match self.dimension_of[at] {
+            Some(dimension) => f64::from(point[dimension]) * self.dimensions[dimension].step,
+            None => line.count,
         })
     }
 
     /// Why a candidate is forbidden, if it is.
-    pub fn obstacle(&self, figures: &Figures) -> Option<Obstacle> {
+    pub fn obstacle(&self, point: &[i32], figures: &Figures) -> Option<Obstacle> {
         let setup = &self.prepared.setup;
         if let (Some(fill), Some(capacity)) = (figures.get(Measurand::Fill), setup.capacity) {
             let room = (capacity - setup.head_room) / capacity * 100.0;
@@ -99,8 +212,43 @@ impl TasteLandscape {
             }
         }
         let celsius = figures.get(Measurand::ServingTemperature)?;
-        (!(self.window.from..=self.window.to).contains(&celsius))
-            .then_some(Obstacle::Temperature { celsius, window: self.window })
+        let window = self.bounds.window;
+        if !(window.from..=window.to).contains(&celsius) {
+            return Some(Obstacle::Temperature { celsius, window });
+        }
+        let of = |measurand: Measurand| figures.of[measurand.slot()];
+        let sugar = of(Measurand::TotalSugar) / of(Measurand::Volume).max(1e-9) * 100.0;
+        let caps = [
+            (CapKind::Sugar, sugar, self.bounds.sugar_per_100_ml),
+            (CapKind::Energy, of(Measurand::EnergyKj), self.bounds.energy_kj),
+            (CapKind::Cost, of(Measurand::Cost), self.bounds.cost),
+        ];
+        for (kind, found, most) in caps {
+            if let Some(most) = most.filter(|most| found > most + 1e-9) {
+                return Some(Obstacle::Cap { kind, found, most });
+            }
+        }
+        self.dry_powder(point)
+    }
+
+    fn dry_powder(&self, point: &[i32]) -> Option<Obstacle> {
+        let needed = self.bounds.hot_water?;
+        let count = |at: usize| match self.dimension_of[at] {
+            Some(dimension) => f64::from(point[dimension]) * self.dimensions[dimension].step,
+            None => self.prepared.lines[at].count,
+        };
+        let (powder, hot) = powder_and_hot_water(&self.prepared, self.bounds.hot_from, count);
+        (hot + 1e-6 < needed * powder).then_some(Obstacle::HotWater { hot, powder, needed })
+    }
+
+    /// The squared distance of figures from the targets.
+    pub fn squared_distance(&self, figures: &Figures) -> f64 {
+        self.targets.iter().map(|target| target.weight * steps(target, figures).powi(2)).sum()
+    }
+
+    /// How far figures are off on each target, in steps.
+    pub fn deviations(&self, figures: &Figures) -> Vec<f64> {
+        self.targets.iter().map(|target| steps(target, figures)).collect()
     }
 
     fn moves(&self, point: &[i32]) -> f64 {
@@ -109,13 +257,77 @@ impl TasteLandscape {
             .iter()
             .zip(point)
             .filter(|(dimension, at)| (f64::from(**at) * dimension.step - dimension.standard).abs() > 1e-9);
-        COST_OF_A_MOVE * moved.count() as f64
+        moved.count() as f64
     }
 
     /// Whether a line fills what the others leave, so that its own amount is no choice.
     pub fn fills_volume(&self) -> bool {
         self.prepared.lines.iter().any(|line| matches!(line.fill, Some(Fill::Volume(_))))
     }
+
+    /// Whether the floor rests on enclosures of the drink, not on the moves alone.
+    pub fn is_enclosed(&self) -> bool {
+        self.floor.is_modelled()
+    }
+}
+
+/// Grams of what is dry in the mixed drink, and of the water in what is poured hot.
+pub(super) fn powder_and_hot_water(prepared: &Prepared, hot_from: f64, count: impl Fn(usize) -> f64) -> (f64, f64) {
+    let (mut powder, mut hot) = (0.0, 0.0);
+    for (at, line) in prepared.lines.iter().enumerate().filter(|(_, line)| line.stage == Stage::Mixed) {
+        let grams = count(at) * line.grams_per_unit;
+        let water = count(at) * line.per_unit.get(Component::Water);
+        if water < 0.2 * grams && line.per_unit.get(Component::Ice) == 0.0 {
+            powder += grams;
+        } else if line.celsius >= hot_from {
+            hot += water;
+        }
+    }
+    (powder, hot)
+}
+
+fn steps(target: &Target, figures: &Figures) -> f64 {
+    (figures.of[target.slot] - target.value) / target.step
+}
+
+fn floor(prepared: &Prepared, targets: &[Target], dimensions: &[Dimension], bounds: &Bounds, aim: Aim) -> Floor {
+    let terms: Vec<Term> = targets.iter().map(Target::term).collect();
+    let setup = &prepared.setup;
+    let mut caps = vec![Cap::Hottest(bounds.window.to), Cap::Coolest(bounds.window.from)];
+    caps.extend(bounds.sugar_per_100_ml.map(Cap::SugarPer100Ml));
+    caps.extend(bounds.energy_kj.map(Cap::EnergyKj));
+    caps.extend(bounds.cost.map(|cost| Cap::Cost(cost - setup.serviceware_cost)));
+    caps.extend(setup.capacity.map(|capacity| Cap::Level(capacity - setup.head_room + 0.000_1 * capacity)));
+    let lines: Vec<(usize, f64)> = dimensions.iter().map(|dimension| (dimension.line, dimension.step)).collect();
+    let ranges: Vec<Range> = dimensions.iter().map(|dimension| dimension.range).collect();
+    let standard: Vec<f64> = dimensions.iter().map(|dimension| dimension.standard / dimension.step).collect();
+    Floor::new(&FloorInput {
+        prepared,
+        dimensions: &lines,
+        ranges: &ranges,
+        standard: &standard,
+        terms: &terms,
+        caps: &caps,
+        small: match aim {
+            Aim::Cost => Some(Small::Cost),
+            Aim::Sugar => Some(Small::Sugar),
+            Aim::Taste | Aim::FewestChanges => None,
+        },
+        constant: if aim == Aim::Cost { setup.serviceware_cost } else { 0.0 },
+        taste_weight: aim.taste_weight(),
+        move_cost: aim.move_cost(),
+    })
+}
+
+/// A figure that a cap is set on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CapKind {
+    /// Sugars per 100 ml.
+    Sugar,
+    /// Energy of the drink.
+    Energy,
+    /// Cost of the drink.
+    Cost,
 }
 
 /// Why a candidate is forbidden.
@@ -135,43 +347,58 @@ pub enum Obstacle {
         /// The window.
         window: TemperatureWindow,
     },
-}
-
-fn slot(flavours: &[String], axis: &Axis) -> Option<usize> {
-    let measurand = match axis {
-        Axis::Flavour(name) => return flavours.iter().position(|known| known == name).map(flavour_figure),
-        Axis::Sweetness => Measurand::Sweetness,
-        Axis::TeaStrength => Measurand::TeaStrength,
-        Axis::Creaminess => Measurand::Creaminess,
-        Axis::Acidity => Measurand::Acidity,
-        Axis::Body => Measurand::Body,
-        Axis::Temperature => Measurand::ServingTemperature,
-        Axis::Volume => Measurand::Volume,
-    };
-    Some(measurand.slot())
+    /// It breaks a cap.
+    Cap {
+        /// Which one.
+        kind: CapKind,
+        /// What the drink has.
+        found: f64,
+        /// The most that it may have.
+        most: f64,
+    },
+    /// The powders do not dissolve.
+    HotWater {
+        /// Hot water, g.
+        hot: f64,
+        /// Powder, g.
+        powder: f64,
+        /// Hot water that a gram of powder needs, g.
+        needed: f64,
+    },
 }
 
 impl Landscape for TasteLandscape {
     fn cost(&self, point: &[i32]) -> Option<f64> {
         let figures = self.figures(point);
-        if self.obstacle(&figures).is_some() {
+        if self.obstacle(point, &figures).is_some() {
             return None;
         }
-        let taste: f64 = self
-            .targets
-            .iter()
-            .map(|target| target.weight * ((figures.of[target.slot] - target.value) / target.step).powi(2))
-            .sum();
-        Some(taste + self.moves(point))
+        let within = |target: &Target| target.limit.is_none_or(|limit| steps(target, &figures).abs() <= limit + 1e-9);
+        if self.aim != Aim::Taste && !self.targets.iter().all(within) {
+            return None;
+        }
+        let taste = self.squared_distance(&figures);
+        let first = match self.aim {
+            Aim::Taste | Aim::FewestChanges => self.aim.move_cost() * self.moves(point),
+            Aim::Cost => figures.of[Measurand::Cost.slot()],
+            Aim::Sugar => figures.of[Measurand::TotalSugar.slot()],
+        };
+        Some(first + self.aim.taste_weight() * taste)
     }
 
-    /// The moves that the box forces: a line whose standard amount lies outside its range has moved. Valid because every
-    /// other term is a weighted square, hence not negative.
     fn floor(&self, low: &[i32], high: &[i32]) -> f64 {
-        let forced = self.dimensions.iter().zip(low.iter().zip(high)).filter(|(dimension, (low, high))| {
-            let range = f64::from(**low) * dimension.step - 1e-9..=f64::from(**high) * dimension.step + 1e-9;
-            !range.contains(&dimension.standard)
-        });
-        COST_OF_A_MOVE * forced.count() as f64
+        let mut hint = [0.0; crate::optimiser::MOST_VARIABLES];
+        for ((hint, low), high) in hint.iter_mut().zip(low).zip(high) {
+            *hint = f64::midpoint(f64::from(*low), f64::from(*high));
+        }
+        self.floor.of(low, high, &mut hint[..low.len()], ROUNDS)
+    }
+
+    fn floor_near(&self, low: &[i32], high: &[i32], hint: &mut [f64]) -> f64 {
+        self.floor.of(low, high, hint, ROUNDS)
+    }
+
+    fn weight(&self, variable: usize) -> f64 {
+        self.floor.weight(variable)
     }
 }

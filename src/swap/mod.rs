@@ -1,16 +1,25 @@
 //! Swaps: one ingredient replaced by another, and the changes to other lines that bring the taste back.
 //!
-//! A [`Question`] becomes a search over whole increments of the counter's measures ([`landscape`]), the outcome becomes
-//! [`Suggestion`]s with the edits to accept them. Nothing is applied here.
+//! A [`Question`] becomes a search over whole increments of the counter's measures ([`landscape`], with the proof from
+//! [`floor`]), the outcome becomes [`Suggestion`]s with the edits to accept them. Nothing is applied here. The same search
+//! serves the sugar ladder, another cup, and a hot drink turned iced.
 
 mod answer;
+mod changes;
+mod demands;
 mod explain;
+mod floor;
+mod impossible;
 mod landscape;
 mod plain;
+mod problem;
 mod question;
 
-pub use answer::{Answer, LineMove, Suggestion, SuggestionKind, answer};
+pub use answer::{Answer, Suggestion, SuggestionKind, answer, answer_with};
+pub use changes::LineMove;
+pub use demands::{Demands, LineLimit};
 pub use explain::move_words;
-pub use landscape::{Obstacle, TasteLandscape};
+pub use landscape::{Aim, Bounds, CapKind, Dimension, Obstacle, Target, TasteLandscape};
 pub use plain::{add_line_for, measure_for, plain_swap};
+pub use problem::Problem;
 pub use question::{Adjustable, Question, adjustable_lines};

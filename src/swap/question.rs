@@ -5,6 +5,7 @@ use crate::book::{
 };
 use crate::optimiser::Range;
 
+use super::demands::Demands;
 use super::plain::add_line_for;
 
 /// Step of an amount in grams, g (common practice, no source).
@@ -15,6 +16,9 @@ const MILLILITRE_STEP: f64 = 5.0;
 
 /// Most steps that a line may move over: forty half scoops are ten more than fill any cup.
 const MOST_STEPS: i32 = 40;
+
+/// Most lines that move by default: more than a person changes in one drink.
+const MOST_LINES: usize = 8;
 
 /// A swap as it is asked.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -27,7 +31,7 @@ pub struct Question {
     pub replace: IngredientId,
     /// The ingredient that comes.
     pub with: IngredientId,
-    /// Lines that may move, at most two; `None` chooses the swapped line and a sweetener.
+    /// Lines that may move; `None` chooses the swapped lines, sweeteners, creamer, water and tea.
     pub adjust: Option<Vec<LineId>>,
 }
 
@@ -40,12 +44,12 @@ pub struct Adjustable {
     pub added: bool,
     /// One step, in the unit of its amount.
     pub step: f64,
-    /// Whole steps from nothing to the most.
+    /// The whole steps that it may take.
     pub range: Range,
 }
 
 impl Adjustable {
-    /// A line with the increments of its measure; `None` for one that fills.
+    /// A line with the increments of its measure, from none to twice what there is; `None` for one that fills.
     pub fn new(book: &Book, line: &Line, added: bool) -> Option<Self> {
         if line.amount.fills() {
             return None;
@@ -56,49 +60,124 @@ impl Adjustable {
             Amount::Millilitres(_) => MILLILITRE_STEP,
             _ => GRAM_STEP,
         };
-        let now = steps_in(number, step);
-        // From none to twice what there is, and some more for what is little.
-        let high = (now * 2 + 4).clamp(6, MOST_STEPS.max(now));
-        let low = if high > MOST_STEPS { high - MOST_STEPS } else { 0 };
-        Some(Self { line: line.clone(), added, step, range: Range { low, high } })
+        let mut adjustable =
+            Self { line: line.clone(), added, step: step.max(1e-3), range: Range { low: 0, high: 0 } };
+        adjustable.range = adjustable.usual_range(number);
+        Some(adjustable)
+    }
+
+    /// From none to twice what there is and some more for what is little or, where that is much, as far up as down.
+    fn usual_range(&self, number: f64) -> Range {
+        let now = steps_in(number, self.step);
+        let high = (now * 2 + 4).max(6);
+        if high <= MOST_STEPS {
+            return Range { low: 0, high };
+        }
+        let low = (now - MOST_STEPS / 2).max(0);
+        Range { low, high: low + MOST_STEPS }
     }
 
     /// The amount at a number of steps.
     pub fn amount(&self, steps: i32) -> Amount {
         self.line.amount.with_number(f64::from(steps) * self.step)
     }
-}
 
-#[expect(clippy::cast_possible_truncation, reason = "amounts are below 10 000, steps above 0.01")]
-fn steps_in(number: f64, step: f64) -> i32 {
-    (number / step).ceil() as i32
-}
-
-/// The lines that a question lets move: those that it names or, by default, the swapped line and the first sweetener;
-/// when the drink has none, the house sweetener that could be added.
-pub fn adjustable_lines(book: &Book, question: &Question, plain: &Resolved, swapped: &[LineId]) -> Vec<Adjustable> {
-    let existing = |line: &Line| Adjustable::new(book, line, false);
-    if let Some(named) = &question.adjust {
-        return plain.lines().filter(|line| named.contains(&line.id)).filter_map(existing).take(2).collect();
+    /// Narrows it to what is demanded of its line.
+    fn limited(mut self, demands: &Demands) -> Self {
+        for limit in demands.limits.iter().filter(|limit| limit.line == self.line.id) {
+            if let Some(increment) = limit.increment.filter(|increment| *increment > 1e-3) {
+                self.step = increment;
+                self.range = self.usual_range(self.line.amount.number().unwrap_or(0.0));
+            }
+            if let Some(least) = limit.least {
+                self.range.low = steps_in(least - 1e-9, self.step).max(0);
+            }
+            if let Some(most) = limit.most {
+                self.range.high = -steps_in(-most - 1e-9, self.step);
+            }
+        }
+        // What gives a drink its name is not left out; a sweetener may be.
+        let may_leave_out = self.line.role == Role::Sweetener && demands.may_leave_out_sweetener || self.added;
+        if !may_leave_out {
+            self.range.low = self.range.low.max(1);
+        }
+        self
     }
-    let mut lines: Vec<Adjustable> =
-        plain.lines().filter(|line| swapped.contains(&line.id)).filter_map(existing).take(1).collect();
-    let sweetener =
-        plain.lines().find(|line| line.role == Role::Sweetener && !swapped.contains(&line.id)).and_then(existing);
-    lines.extend(sweetener.or_else(|| house_sweetener(book, question, plain)));
-    lines
 }
 
-/// A sweetener of the shop that the drink does not have, at none: the first that a measure has been weighed with.
-fn house_sweetener(book: &Book, question: &Question, plain: &Resolved) -> Option<Adjustable> {
-    let used: Vec<&IngredientId> = plain.lines().map(|line| &line.ingredient).collect();
-    if plain.lines().any(|line| line.role == Role::Sweetener) {
+/// Steps up to a number, rounded up.
+#[expect(clippy::cast_possible_truncation, reason = "amounts are below 10 000, steps above 0.001")]
+pub(super) fn steps_in(number: f64, step: f64) -> i32 {
+    (number / step - 1e-9).ceil() as i32
+}
+
+/// The lines that a question lets move, without further demands.
+pub fn adjustable_lines(book: &Book, question: &Question, plain: &Resolved, swapped: &[LineId]) -> Vec<Adjustable> {
+    adjustable_lines_with(book, question, &Demands::default(), plain, swapped)
+}
+
+/// The lines that may move: those that the question names or, by default, the swapped ones, sweeteners, creamer, water and
+/// tea, and a sweetener of the house that could be added where nothing else sweetens.
+pub(super) fn adjustable_lines_with(
+    book: &Book,
+    question: &Question,
+    demands: &Demands,
+    plain: &Resolved,
+    swapped: &[LineId],
+) -> Vec<Adjustable> {
+    let by_default = |line: &Line| {
+        let role = matches!(line.role, Role::Sweetener | Role::Creamer | Role::Water | Role::Tea);
+        swapped.contains(&line.id) || (role && line.stage == Stage::Mixed)
+    };
+    let chosen = |line: &Line| match &question.adjust {
+        Some(named) => named.contains(&line.id),
+        None => by_default(line),
+    };
+    let may_move =
+        |line: &&Line| !demands.locked.contains(&line.id) && (chosen(line) || demands.unlocked.contains(&line.id));
+    let mut lines: Vec<&Line> = plain.lines().filter(may_move).collect();
+    // Where there are too many, the swapped lines and what sweetens come first; the order of the recipe stays.
+    if lines.len() > MOST_LINES && question.adjust.is_none() {
+        let mut ranked: Vec<&Line> = lines.clone();
+        ranked.sort_by_key(|line| (!swapped.contains(&line.id), line.role != Role::Sweetener));
+        ranked.truncate(MOST_LINES);
+        lines.retain(|line| ranked.iter().any(|kept| kept.id == line.id));
+    }
+    lines.truncate(crate::optimiser::MOST_VARIABLES - 1);
+    let mut adjustable: Vec<Adjustable> = lines
+        .into_iter()
+        .filter_map(|line| Adjustable::new(book, line, false))
+        .map(|adjustable| adjustable.limited(demands))
+        .collect();
+    if question.adjust.is_none() && demands.may_add_sweetener {
+        let added = house_sweetener(book, question, plain, swapped, demands);
+        adjustable.extend(added.map(|adjustable| adjustable.limited(demands)));
+    }
+    adjustable
+}
+
+/// A plain sweetener of the shop that the drink does not have, at none: the first that a measure has been weighed with.
+fn house_sweetener(
+    book: &Book,
+    question: &Question,
+    plain: &Resolved,
+    swapped: &[LineId],
+    demands: &Demands,
+) -> Option<Adjustable> {
+    if plain.lines().any(|line| line.role == Role::Sweetener && !swapped.contains(&line.id)) {
         return None;
     }
     let candidate = book.ingredients.iter().find(|ingredient| {
+        let contains = |allergen| {
+            ingredient.allergens.as_ref().is_none_or(|statement| statement.contains.contains(allergen))
+        };
         ingredient.role == Role::Sweetener
             && ingredient.id != question.replace
-            && !used.contains(&&ingredient.id)
+            && ingredient.composition.flavours.is_empty()
+            && ingredient.composition.high_potency.is_empty()
+            && (!demands.keep_vegan || ingredient.diet.vegan == Some(true))
+            && !demands.without.iter().any(contains)
+            && !plain.lines().any(|line| line.ingredient == ingredient.id)
             && book.measures.iter().any(|measure| measure.calibration(Some(&ingredient.id)).is_some())
     })?;
     let taken = |id: &LineId| plain.entries.iter().any(|entry: &Entry| entry.id() == id);

@@ -16,7 +16,7 @@ use super::remembered;
 use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
-use super::{Screen, swap_area};
+use super::{Screen, counter_area, serving_area, swap_area};
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
@@ -140,6 +140,7 @@ impl App {
             self.view.area = Area::Recipe;
         }
         if let Some(focus) = self.workbench.take_focus() {
+            counter_area::go_to(&focus, &mut self.view);
             if let Some(recipe) = recipe_area::recipe_of_focus(&focus)
                 && self.view.shown_in(self.workbench.book()).is_none_or(|shown| shown.recipe != recipe)
                 && self.workbench.book().recipe(&recipe).is_some()
@@ -200,6 +201,9 @@ impl App {
             self.view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
         }
         if commands::pressed_here(ctx, UiCommand::Back) {
+            if self.view.area == Area::Counter && self.view.counter.step_back() {
+                return;
+            }
             if self.view.area == Area::Recipe {
                 self.view.line_in_hand = None;
             }
@@ -232,6 +236,8 @@ impl App {
         let question = self.view.swap.question.clone();
         let question = question.filter(|question| self.view.area == Area::Swap && question.with != question.replace);
         let answer = question.and_then(|question| self.workbench.answer(&question));
+        let serving = shown.filter(|_| self.view.area == Area::Serving);
+        let serving = serving.and_then(|shown| self.workbench.serving(&shown.recipe, shown.version.as_ref()));
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {
             book: &book,
@@ -256,7 +262,8 @@ impl App {
         let view = &mut self.view;
         shell::shell_ui(ui, &in_hand, screen.as_ref(), view, actions, |ui, screen, view, actions| match view.area {
             Area::Swap => swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions),
-            Area::Recipe | Area::Findings => recipe_area::recipe_area_ui(ui, screen, view, actions),
+            Area::Serving => serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions),
+            Area::Recipe | Area::Counter | Area::Findings => recipe_area::recipe_area_ui(ui, screen, view, actions),
         });
         dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
     }

@@ -114,7 +114,10 @@ impl<'field> Field<'field> {
         let background = ui.painter().add(egui::Shape::Noop);
         let response = self.text_edit(ui, rect, id, &mut text);
         self.paint_frame(ui, rect, &response, background, drafts);
-        if response.gained_focus() {
+        // egui tells of a gain only when the keyboard comes in a frame that draws the field.
+        let gained = response.has_focus() && drafts.keyboard_comes(&self.key, &self.shown);
+        if gained {
+            actions.push(Action::Command(Command::CloseStep));
             // What has been begun by typing on the row goes on; what stands there is replaced by typing.
             if !is_begun {
                 select_all(ui, id, &text);
@@ -132,13 +135,20 @@ impl<'field> Field<'field> {
             response.surrender_focus();
         }
         let entered = response.lost_focus() && enter;
+        if escaped || !changed && drafts.error(&self.key).is_some() {
+            // Given up, or refused: a part of it that could be read on the way does not stay in the book.
+            actions.push(Action::Command(Command::Withdraw(self.key.clone())));
+        }
+        let came_with = if response.has_focus() { None } else { drafts.keyboard_goes(&self.key) };
+        let left_with = if escaped { came_with.unwrap_or_default() } else { text.clone() };
+        let left_empty = response.lost_focus() && left_with.trim().is_empty();
         if response.lost_focus() {
             actions.push(Action::Command(Command::CloseStep));
             if escaped || drafts.error(&self.key).is_none() {
                 drafts.drop(&self.key);
             }
         }
-        FieldOutcome { changed: changed.then_some(text), response, entered, escaped }
+        FieldOutcome { changed: changed.then_some(text), response, entered, escaped, left_empty }
     }
 
     fn text_edit(&self, ui: &mut Ui, rect: Rect, id: Id, text: &mut String) -> Response {
@@ -215,6 +225,8 @@ pub(super) struct FieldOutcome {
     pub entered: bool,
     /// Whether it was left with Escape.
     pub escaped: bool,
+    /// Whether it was left with nothing in it.
+    pub left_empty: bool,
 }
 
 impl FieldOutcome {
@@ -232,6 +244,8 @@ impl FieldOutcome {
             }
             Err(error) => {
                 drafts.judge(key, Some(error.to_string()));
+                // The next frame withdraws what could be read on the way.
+                self.response.ctx.request_repaint();
                 None
             }
         }

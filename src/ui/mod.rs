@@ -2,12 +2,14 @@
 
 mod app;
 mod commands;
+pub mod counter_area;
 mod dialogs;
 mod field;
 pub mod icons;
 mod recipe_area;
 mod remembered;
 mod screen;
+mod serving_area;
 mod shell;
 pub mod swap_area;
 pub mod theme;

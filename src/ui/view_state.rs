@@ -3,8 +3,10 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
+use super::counter_area::CounterState;
 use super::dialogs::Dialog;
 use super::recipe_area::FinderState;
+use super::serving_area::ServingState;
 use super::swap_area::SwapState;
 use super::theme::Appearance;
 use crate::balance::Lens;
@@ -19,6 +21,10 @@ pub enum Area {
     Recipe,
     /// One ingredient for another.
     Swap,
+    /// How the drink is served: warm or cold, declared, sold, brewed for.
+    Serving,
+    /// What the shop has.
+    Counter,
     /// What is wrong with the book.
     Findings,
 }
@@ -34,40 +40,58 @@ pub struct Draft {
 
 /// Drafts by the field that they stand in. A field without one shows the book.
 #[derive(Clone, Debug, Default)]
-pub struct Drafts(BTreeMap<String, Draft>);
+pub struct Drafts {
+    of: BTreeMap<String, Draft>,
+    /// The field that has the keyboard, and what the book had for it when the keyboard came.
+    in_hand: Option<(String, String)>,
+}
 
 impl Drafts {
     /// The draft of a field.
     pub fn get(&self, field: &str) -> Option<&Draft> {
-        self.0.get(field)
+        self.of.get(field)
     }
 
     /// Why the text of a field could not be read.
     pub fn error(&self, field: &str) -> Option<&str> {
-        self.0.get(field)?.error.as_deref()
+        self.of.get(field)?.error.as_deref()
+    }
+
+    /// Tells whether the keyboard has just come to a field; `shown` is what the book has for it.
+    pub(super) fn keyboard_comes(&mut self, field: &str, shown: &str) -> bool {
+        let comes = self.in_hand.as_ref().is_none_or(|(before, _)| before != field);
+        if comes {
+            self.in_hand = Some((field.to_owned(), shown.to_owned()));
+        }
+        comes
+    }
+
+    /// The keyboard is not in this field; what the book had for it when the keyboard came, if it was there till now.
+    pub(super) fn keyboard_goes(&mut self, field: &str) -> Option<String> {
+        self.in_hand.take_if(|(before, _)| before == field).map(|(_, shown)| shown)
     }
 
     /// Keeps the text of a field.
     pub fn keep(&mut self, field: &str, text: String) {
-        let error = self.0.get(field).and_then(|draft| draft.error.clone());
-        self.0.insert(field.to_owned(), Draft { text, error });
+        let error = self.of.get(field).and_then(|draft| draft.error.clone());
+        self.of.insert(field.to_owned(), Draft { text, error });
     }
 
     /// Says why the text of a field could not be read, or that it could.
     pub fn judge(&mut self, field: &str, error: Option<String>) {
-        if let Some(draft) = self.0.get_mut(field) {
+        if let Some(draft) = self.of.get_mut(field) {
             draft.error = error;
         }
     }
 
     /// The field shows the book again.
     pub fn drop(&mut self, field: &str) {
-        self.0.remove(field);
+        self.of.remove(field);
     }
 
     /// All fields show the book again.
     pub fn clear(&mut self) {
-        self.0.clear();
+        self.of.clear();
     }
 }
 
@@ -104,6 +128,10 @@ pub struct ViewState {
     pub focus_wanted: Option<String>,
     /// The swap that is asked for.
     pub swap: SwapState,
+    /// What is typed about how the drink is served.
+    pub(super) serving: ServingState,
+    /// What is looked at of the counter.
+    pub counter: CounterState,
     /// Books that were open before, the latest first.
     pub recent: Vec<PathBuf>,
 }
@@ -150,6 +178,8 @@ impl ViewState {
         self.finder.close();
         self.area = Area::Recipe;
         self.swap = SwapState::default();
+        self.counter = CounterState::default();
+        self.serving = ServingState::default();
     }
 }
 

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::serving::{Serving, serving};
 use crate::balance::{Balance, Difference, balance_version, difference, standard_balance};
 use crate::book::{Book, Finding, RecipeId, VersionId, findings};
 use crate::swap::{Answer, Question, answer};
@@ -36,6 +37,7 @@ pub struct Derived {
     stamp: BookStamp,
     balances: BTreeMap<Key, Option<Arc<Balance>>>,
     standards: BTreeMap<Key, Option<Standard>>,
+    servings: BTreeMap<Key, Arc<Serving>>,
     answer: Option<(Question, Option<Arc<Answer>>)>,
     findings: Option<Arc<Vec<Finding>>>,
     engine_calls: u64,
@@ -99,6 +101,25 @@ impl Derived {
         });
         self.standards.insert(key, standard.clone());
         standard
+    }
+
+    /// What is said of a version as it is served; `None` when there is none such.
+    pub fn serving(
+        &mut self,
+        book: &Book,
+        stamp: BookStamp,
+        recipe: &RecipeId,
+        version: Option<&VersionId>,
+    ) -> Option<Arc<Serving>> {
+        let balance = self.balance(book, stamp, recipe, version)?;
+        let key = (recipe.clone(), version.cloned());
+        if let Some(known) = self.servings.get(&key) {
+            return Some(known.clone());
+        }
+        self.engine_calls += 1;
+        let serving = Arc::new(serving(book, &balance));
+        self.servings.insert(key, serving.clone());
+        Some(serving)
     }
 
     /// The answer to a swap; the last question is kept.

@@ -3,7 +3,9 @@
 mod derived;
 mod open_book;
 mod picker;
+mod serving;
 
 pub use derived::{BookStamp, Derived, Standard};
-pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench};
+pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
+pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

@@ -5,6 +5,7 @@ use std::sync::Arc;
 
 use super::derived::{BookStamp, Derived, Standard};
 use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
+use super::serving::Serving;
 use crate::balance::Balance;
 use crate::book::{Approval, Book, Change, Finding, Recipe, RecipeId, Settings, State, Version, VersionId, resolve};
 use crate::book_file;
@@ -91,6 +92,8 @@ pub enum Command {
     StayHere,
     /// The field has lost the focus: the next change is a step of its own.
     CloseStep,
+    /// What was typed in this field since the keyboard came to it is given up.
+    Withdraw(String),
     /// The message has been read.
     DismissMessage,
     /// Approve a version as it stands.
@@ -295,6 +298,11 @@ impl Workbench {
         self.derived.standard(self.history.book(), self.stamp, recipe, version)
     }
 
+    /// What is said of a version as it is served.
+    pub fn serving(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Arc<Serving>> {
+        self.derived.serving(self.history.book(), self.stamp, recipe, version)
+    }
+
     /// The answer to a swap.
     pub fn answer(&mut self, question: &Question) -> Option<Arc<Answer>> {
         self.derived.answer(self.history.book(), self.stamp, question)
@@ -376,6 +384,10 @@ impl Workbench {
         match command {
             Command::Undo | Command::Redo => {
                 let before = self.book().clone();
+                if command == Command::Undo {
+                    let edits = self.history.next_undo().map(|step| step.edits.clone());
+                    self.show_what_was_built_on(&edits.unwrap_or_default());
+                }
                 let focus =
                     if command == Command::Undo { self.history.undo() } else { self.history.redo() };
                 self.focus = focus;
@@ -400,11 +412,28 @@ impl Workbench {
                 }
             }
             Command::StayHere => self.pending = None,
+            Command::Withdraw(focus) => {
+                let before = self.book().clone();
+                if let Some(edits) = self.history.withdraw(&focus) {
+                    self.show_what_was_built_on(&edits);
+                    self.note_change(&before);
+                }
+            }
             Command::CloseStep => self.history.close_step(),
             Command::DismissMessage => self.message = None,
             Command::Approve { recipe, version, by, reason, tasted_at } => {
                 self.approve(&recipe, version, by, reason, tasted_at);
             }
+        }
+    }
+
+    /// A version that is taken back can't be shown any more: what it was built on is shown instead.
+    fn show_what_was_built_on(&mut self, taken_back: &[Edit]) {
+        if let Some((recipe, version)) = taken_back.iter().find_map(|edit| match edit {
+            Edit::AddVersion { recipe, version } => Some((recipe, version)),
+            _ => None,
+        }) {
+            self.show = Some(Shown { recipe: recipe.clone(), version: version.builds_on.clone() });
         }
     }
 
@@ -500,7 +529,7 @@ impl Workbench {
             return;
         }
         match book_file::save(&path, self.book()) {
-            Ok(()) => {
+            Ok(_) => {
                 self.saved = self.book().clone();
                 self.history.close_step();
                 self.message = Some(Message::Done(format!("saved to {}", path.display())));
@@ -512,11 +541,14 @@ impl Workbench {
     }
 }
 
-/// A new draft that builds on a version, and its id.
-fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
-    let id = VersionId::from_name("draft", |taken| recipe.version(taken).is_some());
-    let number = id.as_str().strip_prefix("draft-").map_or(String::new(), |number| format!(" {number}"));
-    let version = Version::draft(id.clone(), format!("draft{number}"), on.cloned());
+/// A new draft that builds on a version, and its id. The recipe as written is the first version, so names begin with
+/// "version 2".
+pub fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
+    let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
+    let names = (2_usize..).map(|number| format!("version {number}"));
+    let name = names.into_iter().find(|name| !is_taken(name)).unwrap_or_default();
+    let id = VersionId::from_name(&name, |taken| recipe.version(taken).is_some());
+    let version = Version::draft(id.clone(), name, on.cloned());
     (id, version)
 }
 

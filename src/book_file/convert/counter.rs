@@ -16,6 +16,7 @@ pub(super) fn measure(checker: &mut Checker<'_>, found: file::Measure) -> Measur
         }),
         filling: found.filling.map(Into::into).unwrap_or_default(),
         increment: checker.optional_number("increment", found.increment),
+        temperature: checker.optional_number("temperature", found.temperature),
         readings: checker.items("readings", found.readings, |_| "", reading),
         note: found.note,
     }

@@ -108,6 +108,7 @@ pub(crate) struct Measure {
     pub(crate) nominal: Option<Nominal>,
     pub(crate) filling: Option<Filling>,
     pub(crate) increment: Option<f64>,
+    pub(crate) temperature: Option<f64>,
     #[serde(default)]
     pub(crate) readings: Vec<Reading>,
     #[serde(default)]

@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::book::Figure;
-use crate::book_file::visible::is_hidden;
+use crate::quantity::is_hidden;
 
 /// Text that grows line by line, indented by the brackets that are open.
 #[derive(Default)]

@@ -275,7 +275,7 @@ fn sugar_profile(layout: &mut Layout, profile: &SugarProfile) -> String {
 }
 
 fn measure(layout: &mut Layout, measure: &Measure) {
-    let Measure { id, name, kind, nominal, filling, increment, readings, note } = measure;
+    let Measure { id, name, kind, nominal, filling, increment, temperature, readings, note } = measure;
     layout.text("id", id.as_str());
     layout.text("name", name);
     layout.field("kind", file::MeasureKind::word(*kind));
@@ -291,6 +291,7 @@ fn measure(layout: &mut Layout, measure: &Measure) {
         layout.field("filling", file::Filling::word(*filling));
     }
     layout.optional_number("increment", *increment);
+    layout.optional_number("temperature", *temperature);
     layout.list("readings", readings, |layout, Reading { ingredient, uses, grams, date }| {
         let fields = [
             ("ingredient", ingredient.as_ref().map(|id| quoted(id.as_str()))),

@@ -11,6 +11,7 @@
 //! of coordinate descent do not quite reach the minimum makes it lower, never wrong.
 
 use super::form::{Form, Interval, PLACES};
+use crate::optimiser::MOST_VARIABLES;
 use super::rows::Row;
 
 /// Most rows of one kind.
@@ -18,9 +19,9 @@ const MOST_ROWS: usize = 40;
 
 /// The convex problem of one box.
 pub(super) struct Minorant<'rows> {
-    pub(super) squares: &'rows [(Row, f64, Interval)],
+    pub(super) squares: &'rows [(&'rows Row, f64, Interval)],
     /// Rows that must not be above zero, with the low end of their offset.
-    pub(super) limits: &'rows [(Row, f64)],
+    pub(super) limits: &'rows [(&'rows Row, f64)],
     /// What is to be small, with its weight in it.
     pub(super) objective: Option<&'rows Form>,
     /// How stiffly limits push back while a point is looked for.
@@ -30,7 +31,47 @@ pub(super) struct Minorant<'rows> {
     /// The standard's amounts in steps; a line that stands elsewhere costs `move_cost`.
     pub(super) standard: &'rows [f64],
     pub(super) move_cost: f64,
-    pub(super) sweeps: usize,
+    /// Rounds of coordinate descent and a Newton step.
+    pub(super) rounds: usize,
+}
+
+type Matrix = [[f64; MOST_VARIABLES]; MOST_VARIABLES];
+
+/// The rows at a point: squares by their form, limits with the low end of their offset.
+struct State {
+    values: [f64; MOST_ROWS],
+    excesses: [f64; MOST_ROWS],
+}
+
+/// Solves `matrix · x = −slopes` for the lower triangle of a positive matrix, by Cholesky's factors in place; `None` where it
+/// is not positive.
+fn solve(matrix: &mut Matrix, slopes: &[f64; MOST_VARIABLES], count: usize) -> Option<[f64; MOST_VARIABLES]> {
+    let mut solution = [0.0; MOST_VARIABLES];
+    for row in 0..count {
+        for column in 0..=row {
+            let mut rest = matrix[row][column];
+            for inner in 0..column {
+                rest -= matrix[row][inner] * matrix[column][inner];
+            }
+            if row == column {
+                if rest <= 0.0 {
+                    return None;
+                }
+                matrix[row][row] = rest.sqrt();
+            } else {
+                matrix[row][column] = rest / matrix[column][column];
+            }
+        }
+    }
+    for row in 0..count {
+        let known: f64 = (0..row).map(|inner| matrix[row][inner] * solution[inner]).sum();
+        solution[row] = (-slopes[row] - known) / matrix[row][row];
+    }
+    for row in (0..count).rev() {
+        let known: f64 = (row + 1..count).map(|inner| matrix[inner][row] * solution[inner]).sum();
+        solution[row] = (solution[row] - known) / matrix[row][row];
+    }
+    Some(solution)
 }
 
 /// `x` beyond the interval of what counts as no deviation.
@@ -59,40 +100,50 @@ impl Minorant<'_> {
         for (excess, (row, offset)) in excesses.iter_mut().zip(self.limits) {
             *excess = row.form.at(hint) + offset;
         }
-        for _ in 0..self.sweeps {
-            let mut moved = 0.0_f64;
-            for variable in 0..dimensions {
-                let next = self.best_along(variable, hint[variable], &values, &excesses);
-                let by = next - hint[variable];
-                if by == 0.0 {
-                    continue;
-                }
-                hint[variable] = next;
-                moved = moved.max(by.abs());
-                for (value, (row, _, _)) in values.iter_mut().zip(self.squares) {
-                    *value += row.form.per[variable] * by;
-                }
-                for (excess, (row, _)) in excesses.iter_mut().zip(self.limits) {
-                    *excess += row.form.per[variable] * by;
-                }
-            }
-            if moved < 1e-3 {
+        let mut state = State { values, excesses };
+        for _ in 0..self.rounds {
+            let moved = self.sweep(hint, &mut state);
+            let stepped = self.newton(hint, &mut state);
+            if moved.max(stepped) < 1e-4 {
                 break;
             }
         }
-        self.certified(hint, &values, &excesses)
+        self.certified(hint, &state)
+    }
+
+    /// One pass of coordinate descent; how far a variable has moved at most.
+    fn sweep(&self, hint: &mut [f64], state: &mut State) -> f64 {
+        let mut moved = 0.0_f64;
+        for variable in 0..hint.len() {
+            let by = self.best_along(variable, hint[variable], state) - hint[variable];
+            if by != 0.0 {
+                self.shift(variable, by, hint, state);
+                moved = moved.max(by.abs());
+            }
+        }
+        moved
+    }
+
+    fn shift(&self, variable: usize, by: f64, hint: &mut [f64], state: &mut State) {
+        hint[variable] += by;
+        for (value, (row, _, _)) in state.values.iter_mut().zip(self.squares) {
+            *value += row.form.per[variable] * by;
+        }
+        for (excess, (row, _)) in state.excesses.iter_mut().zip(self.limits) {
+            *excess += row.form.per[variable] * by;
+        }
     }
 
     /// Slope and curvature of the penalised minorant along one variable.
-    fn slope(&self, variable: usize, values: &[f64; MOST_ROWS], excesses: &[f64; MOST_ROWS]) -> (f64, f64) {
+    fn slope(&self, variable: usize, state: &State) -> (f64, f64) {
         let (mut slope, mut curvature) = (self.objective.map_or(0.0, |form| form.per[variable]), 0.0);
-        for (value, (row, weight, offset)) in values.iter().zip(self.squares) {
+        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
             let by = row.form.per[variable];
             let off = beyond(*value, *offset);
             slope += 2.0 * weight * off * by;
             curvature += if off == 0.0 { 0.0 } else { 2.0 * weight * by * by };
         }
-        for (excess, (row, _)) in excesses.iter().zip(self.limits) {
+        for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
                 let by = row.form.per[variable];
                 slope += 2.0 * self.stiffness * excess * by;
@@ -104,16 +155,15 @@ impl Minorant<'_> {
 
     /// The best place of one variable with the others held: a Newton step, drawn to the standard's amount by the convex
     /// envelope of the cost of a move.
-    fn best_along(&self, variable: usize, at: f64, values: &[f64; MOST_ROWS], excesses: &[f64; MOST_ROWS]) -> f64 {
+    fn best_along(&self, variable: usize, at: f64, state: &State) -> f64 {
         let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
         if high <= low {
             return low;
         }
-        let (slope, curvature) = self.slope(variable, values, excesses);
+        let (slope, curvature) = self.slope(variable, state);
         let standard = self.standard[variable];
         let inside = (low..=high).contains(&standard);
-        let up = if inside && high > standard { self.move_cost / (high - standard) } else { 0.0 };
-        let down = if inside && standard > low { self.move_cost / (standard - low) } else { 0.0 };
+        let (down, up) = self.envelope(variable);
         if curvature <= 1e-12 {
             return if slope > down { low } else if slope < -up { high } else { at };
         }
@@ -130,7 +180,91 @@ impl Minorant<'_> {
         next.clamp(low, high)
     }
 
-    fn certified(&self, hint: &[f64], values: &[f64; MOST_ROWS], excesses: &[f64; MOST_ROWS]) -> f64 {
+    /// Slopes of the convex envelope of the cost of a move, below and above the standard's amount.
+    fn envelope(&self, variable: usize) -> (f64, f64) {
+        let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+        let standard = self.standard[variable];
+        if !(low..=high).contains(&standard) {
+            return (0.0, 0.0);
+        }
+        let slope = |distance: f64| if distance > 0.0 { self.move_cost / distance } else { 0.0 };
+        (slope(standard - low), slope(high - standard))
+    }
+
+    /// A Newton step over the variables that are at no end and not held at the standard's amount, as far as the first end
+    /// allows; how far a variable has moved at most. Coordinate descent alone creeps where several lines trade off.
+    fn newton(&self, hint: &mut [f64], state: &mut State) -> f64 {
+        let mut free = [(0, 0.0, 0.0); MOST_VARIABLES];
+        let mut count = 0;
+        let mut slopes = [0.0; MOST_VARIABLES];
+        for (variable, at) in hint.iter().enumerate() {
+            let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+            let standard = self.standard[variable];
+            let inside = (low..=high).contains(&standard);
+            if *at <= low + 1e-9 || *at >= high - 1e-9 || (inside && (*at - standard).abs() < 1e-9) {
+                continue;
+            }
+            let (down, up) = self.envelope(variable);
+            let (from, to, tilt) = match inside {
+                true if *at > standard => (standard, high, up),
+                true => (low, standard, -down),
+                false => (low, high, 0.0),
+            };
+            free[count] = (variable, from, to);
+            slopes[count] = self.slope(variable, state).0 + tilt;
+            count += 1;
+        }
+        if count < 2 {
+            return 0.0;
+        }
+        let free = &free[..count];
+        let mut matrix = self.curvature(free, state);
+        let Some(step) = solve(&mut matrix, &slopes, count) else { return 0.0 };
+        let mut part = 1.0_f64;
+        for ((variable, from, to), by) in free.iter().zip(&step) {
+            let room = if *by > 0.0 { to - hint[*variable] } else { from - hint[*variable] };
+            if by.abs() > 1e-12 {
+                part = part.min(room / by);
+            }
+        }
+        let mut moved = 0.0_f64;
+        for ((variable, from, to), by) in free.iter().zip(&step) {
+            let target = (hint[*variable] + by * part).clamp(*from, *to);
+            let by = target - hint[*variable];
+            moved = moved.max(by.abs());
+            self.shift(*variable, by, hint, state);
+        }
+        moved
+    }
+
+    /// Second derivatives over the free variables, with a little added on the diagonal so that a solution exists.
+    fn curvature(&self, free: &[(usize, f64, f64)], state: &State) -> Matrix {
+        let mut matrix = [[0.0; MOST_VARIABLES]; MOST_VARIABLES];
+        let mut add = |row: &Row, weight: f64| {
+            for (at, (one, _, _)) in free.iter().enumerate() {
+                let scaled = 2.0 * weight * row.form.per[*one];
+                for (other, (two, _, _)) in free.iter().enumerate().take(at + 1) {
+                    matrix[at][other] += scaled * row.form.per[*two];
+                }
+            }
+        };
+        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
+            if beyond(*value, *offset) != 0.0 {
+                add(row, *weight);
+            }
+        }
+        for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
+            if *excess > 0.0 {
+                add(row, self.stiffness);
+            }
+        }
+        for (at, row) in matrix.iter_mut().enumerate().take(free.len()) {
+            row[at] = row[at] * (1.0 + 1e-9) + 1e-9;
+        }
+        matrix
+    }
+
+    fn certified(&self, hint: &[f64], state: &State) -> f64 {
         let mut bound = self.objective.map_or(0.0, |form| form.at(hint));
         let mut slopes = [0.0; PLACES];
         for (variable, slope) in slopes.iter_mut().enumerate().take(hint.len()) {
@@ -141,14 +275,14 @@ impl Minorant<'_> {
                 *slope += by * per;
             }
         };
-        for (value, (row, weight, offset)) in values.iter().zip(self.squares) {
+        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
             let off = beyond(*value, *offset);
             if off != 0.0 {
                 bound += weight * off * off;
                 lean(row, 2.0 * weight * off);
             }
         }
-        for (excess, (row, _)) in excesses.iter().zip(self.limits) {
+        for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
                 let multiplier = 2.0 * self.stiffness * excess;
                 bound += multiplier * excess;

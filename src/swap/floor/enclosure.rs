@@ -52,6 +52,8 @@ struct Melting {
     particles_least: Form,
     /// Greatest heat capacity of all that takes part, kJ/K.
     capacity: Form,
+    /// Whether what is left of the ice stays behind in the shaker.
+    strained: bool,
 }
 
 /// The amount that fills.
@@ -308,11 +310,14 @@ impl Enclosure {
     fn offsets(&self, bounds: Bounds) -> Option<Enclosed> {
         let slack = self.slack.range(&bounds).high;
         // A food holds less than 2 kJ/kg/K, and nothing here is further than 130 K from 0 °C.
-        let heat = self.shaker.plus(Interval::new(-slack * 0.26, slack * 0.26));
+        let unsure = Interval::new(-slack * 0.26, slack * 0.26);
+        let heat = self.shaker.plus(unsure);
         let all_water = self.water.plus(&self.ice, 1.0).range(&bounds);
         let (mut all_melts, mut melted, mut least_water) = (true, Interval::ZERO, all_water.low);
         if let Some(melting) = &self.melting {
-            let (offset, water) = melting.offset(&bounds, heat, &self.ice)?;
+            // In a strained drink the shaker's wall is part of the form itself.
+            let from_heat = if melting.strained { unsure } else { heat };
+            let (offset, water) = melting.offset(&bounds, from_heat, &self.ice)?;
             least_water = least_water.min(water);
             let beyond = melting.melted.plus(&self.ice, -1.0).range(&bounds);
             all_melts = beyond.low + offset.low >= 0.0;
@@ -361,7 +366,7 @@ impl Melting {
         let (melted, heat_of_fusion) = at(reference);
         let mut capacity = lines.heat_capacity(over, true);
         capacity.constant += wall.heat_capacity;
-        Self { melted, reference, heat_of_fusion, water, particles_most: most, particles_least: least, capacity }
+        Self { melted, reference, heat_of_fusion, water, particles_most: most, particles_least: least, capacity, strained }
     }
 
     /// How far the melted ice can be from its form, g, and the least water of the box; `None` when the drink itself would

@@ -14,7 +14,6 @@ pub(super) struct Interval {
 
 impl Interval {
     pub(super) const ZERO: Self = Self { low: 0.0, high: 0.0 };
-    pub(super) const ANYTHING: Self = Self { low: f64::NEG_INFINITY, high: f64::INFINITY };
 
     pub(super) fn new(low: f64, high: f64) -> Self {
         Self { low, high }
@@ -31,6 +30,14 @@ impl Interval {
 
     pub(super) fn plus(self, other: Self) -> Self {
         Self::new(self.low + other.low, self.high + other.high)
+    }
+
+    pub(super) fn middle(self) -> f64 {
+        f64::midpoint(self.low, self.high)
+    }
+
+    pub(super) fn width(self) -> f64 {
+        self.high - self.low
     }
 
     pub(super) fn is_finite(self) -> bool {

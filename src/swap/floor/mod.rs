@@ -28,7 +28,7 @@ mod rows;
 pub(super) use rows::{Cap, Of, Term};
 
 use crate::balance::published::sweetness;
-use crate::balance::{Component, Prepared};
+use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
 use crate::optimiser::Range;
 
@@ -64,6 +64,8 @@ pub(super) struct FloorInput<'question> {
     pub(super) terms: &'question [Term],
     pub(super) caps: &'question [Cap],
     pub(super) small: Option<Small>,
+    /// What every candidate costs besides.
+    pub(super) constant: f64,
     /// Weight of the squared distance in the cost.
     pub(super) taste_weight: f64,
     /// What each line costs that moves.
@@ -77,6 +79,7 @@ pub(super) struct Floor {
     standard: Vec<f64>,
     taste_weight: f64,
     move_cost: f64,
+    constant: f64,
     stiffness: f64,
     weights: Vec<f64>,
 }
@@ -86,7 +89,7 @@ struct Model {
     enclosure: Enclosure,
     melted: Rows,
     partly: Rows,
-    sweeteners: [Option<HighPotencySweetener>; crate::balance::HIGH_POTENCY_SLOTS],
+    sweeteners: [Option<HighPotencySweetener>; HIGH_POTENCY_SLOTS],
 }
 
 impl Floor {
@@ -100,6 +103,7 @@ impl Floor {
         Self {
             model,
             standard: input.standard.to_vec(),
+            constant: input.constant,
             taste_weight: input.taste_weight,
             move_cost: input.move_cost,
             stiffness: (input.taste_weight * 3.0).max(steepest * 10.0).max(input.move_cost * 5.0),
@@ -113,8 +117,8 @@ impl Floor {
     }
 
     /// The floor of a box; `hint` as in [`crate::optimiser::Landscape::floor_near`].
-    pub(super) fn of(&self, low: &[i32], high: &[i32], hint: &mut [f64], sweeps: usize) -> f64 {
-        let moved = self.forced_moves(low, high);
+    pub(super) fn of(&self, low: &[i32], high: &[i32], hint: &mut [f64], rounds: usize) -> f64 {
+        let moved = self.constant + self.forced_moves(low, high);
         let Some(model) = &self.model else { return moved - ROUNDING };
         let Some(enclosed) = model.enclosure.enclose(low, high) else { return moved - ROUNDING };
         let rows = if enclosed.all_melts { &model.melted } else { &model.partly };
@@ -124,7 +128,7 @@ impl Floor {
         if volume.low <= 0.0 {
             return moved - ROUNDING;
         }
-        let mut limits = [(rows.volume, 0.0); MOST_ROWS];
+        let mut limits = [(&rows.volume, 0.0); MOST_ROWS];
         let mut limit_count = 0;
         for row in rows.limits.iter().take(MOST_ROWS) {
             let offset = row.offset(&enclosed).low;
@@ -134,14 +138,15 @@ impl Floor {
             }
             // A limit that the whole box keeps says nothing.
             if range.high + offset > 0.0 {
-                limits[limit_count] = (*row, offset);
+                limits[limit_count] = (row, offset);
                 limit_count += 1;
             }
         }
-        let curved = model.curved(rows, &enclosed, &bounds, volume) * self.taste_weight;
-        let mut squares = [(rows.volume, 0.0, Interval::ZERO); MOST_ROWS];
-        let (mut square_count, mut by_axis) = (0, curved);
-        for square in rows.squares.iter().take(MOST_ROWS) {
+        let curved = model.curved(rows, &enclosed, &bounds, volume);
+        let least_curved = curved.least * self.taste_weight;
+        let mut squares = [(&rows.volume, 0.0, Interval::ZERO); MOST_ROWS];
+        let (mut square_count, mut by_axis) = (0, least_curved);
+        for square in rows.squares.iter().take(MOST_ROWS - 1) {
             let offset = square.row.offset(&enclosed);
             let range = square.row.form.range(&bounds).plus(offset);
             let least = range.from_zero();
@@ -153,8 +158,16 @@ impl Floor {
             };
             let weight = square.weight * self.taste_weight;
             by_axis += weight * deviation * deviation;
-            squares[square_count] = (square.row, weight / (divisor * divisor), offset);
+            squares[square_count] = (&square.row, weight / (divisor * divisor), offset);
             square_count += 1;
+        }
+        // In the minorant the curved axis is a square or, failing that, its own least.
+        let mut besides = self.constant;
+        if let Some((row, weight, offset)) = &curved.square {
+            squares[square_count] = (row, weight * self.taste_weight, *offset);
+            square_count += 1;
+        } else {
+            besides += least_curved;
         }
         let objective = rows.objective.as_ref().map(|row| {
             let offset = row.offset(&enclosed).low;
@@ -169,12 +182,17 @@ impl Floor {
             high,
             standard: &self.standard,
             move_cost: self.move_cost,
-            sweeps,
+            rounds,
         };
-        let all_at_once = minorant.bound(hint) + curved;
+        let all_at_once = minorant.bound(hint) + besides;
         let small = objective.map_or(0.0, |form| form.range(&bounds).low);
         let floor = all_at_once.max(by_axis + moved + small);
         floor - ROUNDING - 1e-12 * floor.abs()
+    }
+
+    /// Whether it rests on enclosures of the drink.
+    pub(super) fn is_modelled(&self) -> bool {
+        self.model.is_some()
     }
 
     fn forced_moves(&self, low: &[i32], high: &[i32]) -> f64 {
@@ -235,15 +253,20 @@ impl Model {
         curvature.sqrt().max(1e-3)
     }
 
-    /// The least weighted square of sweetness with high-potency sweeteners. What they taste of rises with every
-    /// concentration, so its range lies between that of the least and of the greatest concentrations.
-    fn curved(&self, rows: &Rows, enclosed: &Enclosed, bounds: &Bounds, volume: Interval) -> f64 {
-        let Some((term, sugars, sweeteners)) = &rows.curved else { return 0.0 };
+    /// What the sweetness with high-potency sweeteners costs at least, and as a square for the minorant where there is one
+    /// such sweetener.
+    ///
+    /// What they taste of rises with every concentration, so its range lies between that of the least and of the greatest
+    /// concentrations. By the mean value theorem its deviation is that at the middle of the box plus the slopes somewhere in
+    /// the box times the way from there; with the middle of each slope's interval the deviation times the volume is linear, and
+    /// the rest of the interval goes into the offset.
+    fn curved(&self, rows: &Rows, enclosed: &Enclosed, bounds: &Bounds, volume: Interval) -> Curved {
+        let Some((term, sugars, sweeteners)) = &rows.curved else { return Curved { least: 0.0, square: None } };
         let over_volume = |row: &Row| {
             let amount = row.form.range(bounds).plus(row.offset(enclosed));
             Interval::new((amount.low / volume.high).max(0.0), amount.high.max(0.0) / volume.low)
         };
-        let mut low = [(HighPotencySweetener::Sucralose, 0.0); crate::balance::HIGH_POTENCY_SLOTS];
+        let mut low = [(HighPotencySweetener::Sucralose, 0.0); HIGH_POTENCY_SLOTS];
         let mut high = low;
         for (slot, row) in sweeteners {
             if let Some(sweetener) = self.sweeteners[*slot] {
@@ -252,16 +275,58 @@ impl Model {
                 high[*slot] = (sweetener, concentration.high);
             }
         }
-        let sugars = over_volume(sugars);
-        let range = Interval::new(sweetness::combined(sugars.low, &low), sweetness::combined(sugars.high, &high));
+        let sugar = over_volume(sugars);
+        let range = Interval::new(sweetness::combined(sugar.low, &low), sweetness::combined(sugar.high, &high));
         let off = range.plus(Interval::new(-term.value - 1e-9, -term.value + 1e-9)).from_zero() / term.step;
-        term.weight * off * off
+        let weight = term.weight / (term.step * term.step) / (volume.high * volume.high);
+        let square = match sweeteners.as_slice() {
+            [(slot, row)] => self.sweeteners[*slot].and_then(|sweetener| {
+                let sweet = Interval::new(low[*slot].1, high[*slot].1);
+                let slopes = Slopes::within(sweetener, sugar, sweet)?;
+                let (s, c) = (f64::midpoint(sugar.low, sugar.high), f64::midpoint(sweet.low, sweet.high));
+                let here = sweetness::combined(s, &[(sweetener, c)]) - term.value;
+                let (by_sugar, by_sweet) = (slopes.sugar.middle(), slopes.sweetener.middle());
+                let by_volume = here - by_sugar * s - by_sweet * c;
+                let rest = volume.high
+                    * (slopes.sugar.width() / 2.0 * sugar.width() / 2.0 + slopes.sweetener.width() / 2.0 * sweet.width() / 2.0)
+                    + 1e-9 * volume.high;
+                let sum = rows.volume.times(by_volume).plus(&sugars.times(by_sugar)).plus(&row.times(1000.0 * by_sweet));
+                Some((sum, weight, sum.offset(enclosed).plus(Interval::new(-rest, rest))))
+            }),
+            _ => None,
+        };
+        Curved { least: term.weight * off * off, square }
     }
 }
 
-/// Forms that the tests look at.
-#[cfg(test)]
-pub(super) fn is_modelled(floor: &Floor) -> bool {
-    floor.model.is_some()
+/// What the curved axis contributes in a box.
+struct Curved {
+    least: f64,
+    square: Option<(Row, f64, Interval)>,
 }
 
+/// Slopes of the sweetness of sugar with one high-potency sweetener, over a box of concentrations.
+struct Slopes {
+    sugar: Interval,
+    sweetener: Interval,
+}
+
+impl Slopes {
+    /// With `E(s) = k·s/(Rm − s)` and `R(C) = Rm·C/(k + C)` the sweetness is `R(E(s) + c)`; its slopes are
+    /// `((k + E)/(k + E + c))²` by the sugar, which rises with `s` and falls with `c`, and `Rm·k/(k + E + c)²` by the sweetener,
+    /// which falls with both. `None` where the sugar alone may reach the ceiling.
+    fn within(sweetener: HighPotencySweetener, sugar: Interval, sweet: Interval) -> Option<Self> {
+        let curve = sweetener.curve();
+        let (ceiling, half) = (curve.ceiling_percent, curve.half_way_mg_per_l);
+        if sugar.high >= ceiling * 0.999 {
+            return None;
+        }
+        let base = |s: f64| half + half * s / (ceiling - s);
+        let by_sugar = |s: f64, c: f64| (base(s) / (base(s) + c)).powi(2);
+        let by_sweetener = |s: f64, c: f64| ceiling * half / (base(s) + c).powi(2);
+        Some(Self {
+            sugar: Interval::new(by_sugar(sugar.low, sweet.high), by_sugar(sugar.high, sweet.low)),
+            sweetener: Interval::new(by_sweetener(sugar.high, sweet.high), by_sweetener(sugar.low, sweet.low)),
+        })
+    }
+}

@@ -70,7 +70,16 @@ impl Row {
         volume.plus(enclosed.heat.times(self.on_heat)).plus(enclosed.fill.times(self.on_fill))
     }
 
-    fn times(self, factor: f64) -> Self {
+    pub(super) fn plus(self, other: &Self) -> Self {
+        Self {
+            form: self.form.plus(&other.form, 1.0),
+            on_volume: self.on_volume + other.on_volume,
+            on_heat: self.on_heat + other.on_heat,
+            on_fill: self.on_fill + other.on_fill,
+        }
+    }
+
+    pub(super) fn times(self, factor: f64) -> Self {
         Self {
             form: self.form.times(factor),
             on_volume: self.on_volume * factor,

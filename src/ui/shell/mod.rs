@@ -13,6 +13,7 @@ use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui};
 
 use super::Screen;
 use super::commands::UiCommand;
+use super::counter_area;
 use super::dialogs::Dialog;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
@@ -62,6 +63,11 @@ pub(super) fn shell_ui(
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
+    if view.area == Area::Counter {
+        // It is about the shop: no drink, no level and no cautions of a drink beside it.
+        counter_area::counter_area_ui(ui, in_hand.book, in_hand.findings, view, actions);
+        return;
+    }
     if let Some(screen) = screen {
         Panel::bottom("cautions")
             .exact_size(cautions::height(ui, screen))

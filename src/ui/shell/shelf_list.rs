@@ -10,7 +10,7 @@ use crate::edit::Edit;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::workbench::{Action, Shown};
+use crate::workbench::{Action, Shown, draft_on};
 
 pub(super) fn shelf_list_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     ui.spacing_mut().item_spacing.y = 0.0;
@@ -215,8 +215,7 @@ fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut V
 }
 
 fn add_version(recipe: &Recipe, on: Option<&VersionId>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let id = VersionId::from_name("new version", |taken| recipe.version(taken).is_some());
-    let version = Version::draft(id.clone(), "new version".to_owned(), on.cloned());
+    let (id, version) = draft_on(recipe, on);
     actions
         .push(Action::edit(Edit::AddVersion { recipe: recipe.id.clone(), version }, format!("recipe {}", recipe.id)));
     view.show(Shown { recipe: recipe.id.clone(), version: Some(id) });

@@ -122,7 +122,7 @@ fn step_button_ui(ui: &mut Ui, icon: Icon, command: UiCommand, step: Option<&str
 }
 
 fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
-    let mut tabs = vec![(Area::Recipe, "Recipe".to_owned()), (Area::Swap, "Swap".to_owned())];
+    let mut tabs = vec![(Area::Recipe, "Recipe".to_owned()), (Area::Swap, "Swap".to_owned()), (Area::Serving, "Serving".to_owned()), (Area::Counter, "Counter".to_owned())];
     if !in_hand.findings.is_empty() {
         tabs.push((Area::Findings, format!("Findings {}", in_hand.findings.len())));
     }

@@ -1,0 +1,236 @@
+//! How two books differ, item by item.
+
+use std::fmt;
+use std::sync::Arc;
+
+use super::{Book, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf, Vessel, VesselId};
+use crate::quantity::excerpt;
+
+/// Longest name in a sentence, in characters.
+const NAME: usize = 40;
+
+/// How many names a sentence gives before it counts the rest.
+const NAMED: usize = 3;
+
+/// Names one item of a book.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ItemId {
+    /// The shop's settings.
+    Settings,
+    /// An ingredient.
+    Ingredient(IngredientId),
+    /// A measure.
+    Measure(MeasureId),
+    /// A vessel.
+    Vessel(VesselId),
+    /// A recipe.
+    Recipe(RecipeId),
+}
+
+impl ItemId {
+    /// The words for one item of this kind and for several.
+    pub fn words(&self) -> (&'static str, &'static str) {
+        match self {
+            Self::Settings => ("settings", "settings"),
+            Self::Ingredient(_) => ("ingredient", "ingredients"),
+            Self::Measure(_) => ("measure", "measures"),
+            Self::Vessel(_) => ("vessel", "vessels"),
+            Self::Recipe(_) => ("recipe", "recipes"),
+        }
+    }
+}
+
+/// What happened to an item.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ItemChange {
+    /// It is new.
+    Added,
+    /// It has other values.
+    Changed,
+    /// It is gone.
+    Removed,
+}
+
+impl ItemChange {
+    /// The word in sentences.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Added => "added",
+            Self::Changed => "changed",
+            Self::Removed => "removed",
+        }
+    }
+}
+
+/// One item that differs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ItemDifference {
+    /// Which one.
+    pub item: ItemId,
+    /// Its name, as it is now or was last.
+    pub name: String,
+    /// What happened to it.
+    pub change: ItemChange,
+}
+
+/// How a later book differs from an earlier one.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct BookDifference {
+    /// Items that differ, in the order of the book.
+    pub items: Vec<ItemDifference>,
+    /// Kinds of items that stand in another order ("recipes").
+    pub reordered: Vec<&'static str>,
+}
+
+impl BookDifference {
+    /// Whether the books are the same.
+    pub fn is_empty(&self) -> bool {
+        self.items.is_empty() && self.reordered.is_empty()
+    }
+}
+
+impl fmt::Display for BookDifference {
+    /// "2 recipes changed (Pear Drift, Snowgate), 1 ingredient added (Plum syrup)".
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.is_empty() {
+            return formatter.write_str("nothing differs");
+        }
+        let mut parts = Vec::new();
+        let mut rest = self.items.as_slice();
+        while let Some(first) = rest.first() {
+            let kind = first.item.words().0;
+            let of_kind = rest.iter().take_while(|other| other.item.words().0 == kind).count();
+            let (group, others) = rest.split_at(of_kind);
+            for change in [ItemChange::Changed, ItemChange::Added, ItemChange::Removed] {
+                parts.extend(group_words(group, change));
+            }
+            rest = others;
+        }
+        parts.extend(self.reordered.iter().map(|kind| format!("{kind} in another order")));
+        formatter.write_str(&parts.join(", "))
+    }
+}
+
+/// "2 recipes changed (Pear Drift, Snowgate)"; nothing when none of the group did.
+fn group_words(group: &[ItemDifference], change: ItemChange) -> Option<String> {
+    let of_change: Vec<&ItemDifference> = group.iter().filter(|item| item.change == change).collect();
+    let first = of_change.first()?;
+    if first.item == ItemId::Settings {
+        return Some(format!("settings {}", change.word()));
+    }
+    let (one, many) = first.item.words();
+    let word = if of_change.len() == 1 { one } else { many };
+    let mut names: Vec<String> = of_change.iter().take(NAMED).map(|item| excerpt(&item.name, NAME)).collect();
+    if of_change.len() > NAMED {
+        names.push(format!("{} more", of_change.len() - NAMED));
+    }
+    Some(format!("{} {word} {} ({})", of_change.len(), change.word(), names.join(", ")))
+}
+
+/// How a later book differs from an earlier one. Items that the two share cost a comparison of pointers.
+pub fn difference_of_books(before: &Book, after: &Book) -> BookDifference {
+    let mut difference = BookDifference::default();
+    if before.settings != after.settings {
+        let name = after.settings.shop.clone();
+        difference.items.push(ItemDifference { item: ItemId::Settings, name, change: ItemChange::Changed });
+    }
+    shelf_difference(&before.ingredients, &after.ingredients, &mut difference);
+    shelf_difference(&before.measures, &after.measures, &mut difference);
+    shelf_difference(&before.vessels, &after.vessels, &mut difference);
+    shelf_difference(&before.recipes, &after.recipes, &mut difference);
+    difference
+}
+
+fn shelf_difference<T: Named>(before: &Shelf<T>, after: &Shelf<T>, difference: &mut BookDifference) {
+    let mut note = |item: &T, change| {
+        difference.items.push(ItemDifference { item: T::item_id(item.id()), name: item.name(), change });
+    };
+    for item in after {
+        match before.get(item.id()) {
+            None => note(item, ItemChange::Added),
+            Some(earlier) if !is_same(earlier, item) => note(item, ItemChange::Changed),
+            Some(_) => {}
+        }
+    }
+    for item in before.iter().filter(|item| !after.contains(item.id())) {
+        note(item, ItemChange::Removed);
+    }
+    if !is_same_order(before, after) {
+        difference.reordered.push(T::KIND);
+    }
+}
+
+/// Whether what is on both shelves stands on them in the same order.
+pub(super) fn is_same_order<T: Item>(one: &Shelf<T>, other: &Shelf<T>) -> bool {
+    let common = |shelf: &Shelf<T>, of: &Shelf<T>| -> Vec<T::Id> {
+        shelf.iter().map(|item| item.id().clone()).filter(|id| of.contains(id)).collect()
+    };
+    common(one, other) == common(other, one)
+}
+
+/// Equal, and quickly so when it is the same shared value.
+pub(super) fn is_same<T: PartialEq>(one: &Arc<T>, other: &Arc<T>) -> bool {
+    Arc::ptr_eq(one, other) || one == other
+}
+
+/// Items with a name for people.
+pub(super) trait Named: Item {
+    /// The word for several of them.
+    const KIND: &'static str;
+    /// Names it among all items.
+    fn item_id(id: &Self::Id) -> ItemId;
+    /// Its name.
+    fn name(&self) -> String;
+}
+
+macro_rules! named {
+    ($type:ty, $kind:literal, $variant:ident, $name:expr) => {
+        impl Named for $type {
+            const KIND: &'static str = $kind;
+            fn item_id(id: &Self::Id) -> ItemId {
+                ItemId::$variant(id.clone())
+            }
+            fn name(&self) -> String {
+                let name: fn(&Self) -> String = $name;
+                name(self)
+            }
+        }
+    };
+}
+
+named!(Ingredient, "ingredients", Ingredient, Ingredient::full_name);
+named!(Measure, "measures", Measure, |item| item.name.clone());
+named!(Vessel, "vessels", Vessel, |item| item.name.clone());
+named!(Recipe, "recipes", Recipe, |item| item.name.clone());
+
+impl Book {
+    /// The same book with the items that equal those of another one shared with it, so that comparing the two is quick and
+    /// one of them costs hardly any memory.
+    #[must_use]
+    pub fn sharing_with(&self, other: &Self) -> Self {
+        Self {
+            settings: self.settings.clone(),
+            ingredients: self.ingredients.sharing_with(&other.ingredients),
+            measures: self.measures.sharing_with(&other.measures),
+            vessels: self.vessels.sharing_with(&other.vessels),
+            recipes: self.recipes.sharing_with(&other.recipes),
+        }
+    }
+
+    /// What differs inside an item that two books have, as a list of its fields or, for a recipe, as sentences.
+    pub fn item_differences(before: &Self, after: &Self, item: &ItemId) -> Vec<String> {
+        match item {
+            ItemId::Settings => super::field_differences::settings(&before.settings, &after.settings),
+            ItemId::Ingredient(id) => both(before.ingredient(id), after.ingredient(id), super::field_differences::ingredient),
+            ItemId::Measure(id) => both(before.measure(id), after.measure(id), super::field_differences::measure),
+            ItemId::Vessel(id) => both(before.vessel(id), after.vessel(id), super::field_differences::vessel),
+            ItemId::Recipe(id) => both(before.recipe(id), after.recipe(id), |one, other| {
+                super::field_differences::recipe(after, one, other)
+            }),
+        }
+    }
+}
+
+fn both<T>(one: Option<&Arc<T>>, other: Option<&Arc<T>>, compare: impl Fn(&T, &T) -> Vec<String>) -> Vec<String> {
+    one.zip(other).map_or_else(Vec::new, |(one, other)| compare(one, other))
+}

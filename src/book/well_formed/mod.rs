@@ -1,0 +1,75 @@
+//! Everything that is wrong with a book, in the order of the book.
+//!
+//! The list is bounded, and so is the work: a book of many megabytes that somebody made on purpose costs seconds, not hours.
+
+mod checklist;
+mod claims;
+mod composition;
+mod counter;
+mod date;
+mod density;
+mod energy;
+mod house_made;
+mod ingredient;
+mod nearest;
+mod prices;
+mod recipe;
+
+pub use counter::{Spoon, implausible_spoon};
+pub use energy::{EnergyRange, energy_of_composition};
+pub use nearest::nearest;
+
+use checklist::Checklist;
+
+use super::{Book, Finding, Place};
+use crate::quantity::excerpt;
+
+/// Longest name that is repeated in a finding, in characters.
+const NAME: usize = 60;
+
+/// Every finding of a book.
+pub fn findings(book: &Book) -> Vec<Finding> {
+    let mut list = Checklist::new();
+    settings(book, &mut list);
+    for item in &book.ingredients {
+        ingredient::check(book, item, &mut list);
+    }
+    for item in &book.measures {
+        counter::check_measure(book, item, &mut list);
+    }
+    for item in &book.vessels {
+        counter::check_vessel(item, &mut list);
+    }
+    for item in &book.recipes {
+        recipe::check(book, item, &mut list);
+    }
+    house_made::check_circles(book, &mut list);
+    prices::check_age(book, &mut list);
+    list.finish()
+}
+
+fn settings(book: &Book, list: &mut Checklist) {
+    let settings = &book.settings;
+    for (what, celsius) in [
+        ("the room temperature", settings.room_temperature),
+        ("the refrigerator temperature", settings.refrigerator_temperature),
+        ("the hot drinking temperature", settings.hot_drinking_temperature),
+        ("the iced drinking temperature", settings.iced_drinking_temperature),
+    ] {
+        list.in_range(Place::Settings, what, celsius, (-10.0, 100.0), "−10 to 100 °C");
+    }
+    list.in_range(Place::Settings, "the ice temperature", settings.ice_temperature, (-40.0, 0.0), "−40 to 0 °C");
+    let bulk = settings.ice_bulk_density;
+    list.in_range(Place::Settings, "the bulk density of ice", bulk, (0.2, 0.917), "0.2 to 0.917 g/ml");
+    if let Some(rate) = settings.ice_melt_rate {
+        list.in_range(Place::Settings, "the melt rate of ice", rate, (0.0, 100.0), "0 to 100 g/min");
+    }
+    for step in &settings.steps {
+        let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
+        list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");
+        list.in_range(Place::Settings, &what, step.floor, (0.0, 1000.0), "0 or more");
+        if step.fraction <= 0.0 && step.floor <= 0.0 {
+            list.out_of_range(Place::Settings, what, "0".to_owned(), "a fraction or a floor above 0");
+        }
+    }
+}

@@ -1,0 +1,206 @@
+//! Checks of a recipe, its versions and its approvals.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::checklist::Checklist;
+use crate::book::{
+    Amount, Book, Change, Entry, FindingKind, Line, LineId, Place, Recipe, Version, VersionId, resolve,
+};
+
+/// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
+const LARGEST_AMOUNT: f64 = 10_000.0;
+
+/// Circles with more members are reported once, not from the place of each member.
+const REPORTED_BY_EACH: usize = 20;
+
+pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
+    duplicate_ids(item, list);
+    let known: BTreeSet<&VersionId> = item.versions.iter().map(|version| &version.id).collect();
+    let bases = bases(item);
+    version_circles(item, &known, &bases, list);
+    resolved(book, item, None, 0, list);
+    for (at, version) in item.versions.iter().enumerate() {
+        resolved(book, item, Some(version), work(item, &bases, at), list);
+    }
+    for entry in &item.entries {
+        if let Entry::Line(found) = entry {
+            line(book, item, None, found, list);
+        }
+    }
+    for version in &item.versions {
+        for change in &version.changes {
+            changed(book, item, version, change, list);
+        }
+    }
+    approvals(book, item, &known, list);
+}
+
+/// For each version the index of the one that it builds on.
+fn bases(item: &Recipe) -> Vec<Option<usize>> {
+    let mut index_of = BTreeMap::new();
+    for (index, version) in item.versions.iter().enumerate() {
+        index_of.entry(&version.id).or_insert(index);
+    }
+    item.versions.iter().map(|version| index_of.get(version.builds_on.as_ref()?).copied()).collect()
+}
+
+/// What it takes to resolve a version: every change of its lineage looks through the entries, and the lineage through itself.
+fn work(item: &Recipe, bases: &[Option<usize>], at: usize) -> u64 {
+    let (mut depth, mut changes) = (0_u64, 0_u64);
+    let mut next = Some(at);
+    while let Some(index) = next.filter(|_| depth <= bases.len() as u64) {
+        depth += 1;
+        changes += item.versions[index].changes.len() as u64;
+        next = bases[index];
+    }
+    let entries = item.entries.len() as u64;
+    // The changes may add entries, at most one each.
+    entries.saturating_add(depth * depth).saturating_add(changes.saturating_mul(entries + changes))
+}
+
+/// Checks what a version comes to when its changes are carried out.
+fn resolved(book: &Book, item: &Recipe, version: Option<&Version>, work: u64, list: &mut Checklist) {
+    let whole = || match version {
+        None => Place::Recipe(item.id.clone(), "lines"),
+        Some(version) => Place::Version(item.id.clone(), version.id.clone()),
+    };
+    if !list.may_take(work) {
+        return list.warning(Place::Recipe(item.id.clone(), "versions"), FindingKind::TooManyToCheck);
+    }
+    let (resolved, resolve_findings) = resolve(item, version.map(|version| &version.id));
+    // A missing version is reported elsewhere, with the ids that look like it.
+    let from_changes = |kind: &FindingKind| !matches!(kind, FindingKind::Dangling { .. });
+    for finding in resolve_findings.into_iter().filter(|finding| from_changes(&finding.kind)) {
+        list.push(finding);
+    }
+    if resolved.lines().filter(|line| line.amount.fills()).count() > 1 {
+        list.error(whole(), FindingKind::SeveralFillAmounts);
+    }
+    let vessels = [&resolved.cup, &resolved.shaker];
+    for id in vessels.into_iter().flatten() {
+        list.dangling(whole(), "vessel", &book.vessels, id);
+    }
+}
+
+fn approvals(book: &Book, item: &Recipe, known: &BTreeSet<&VersionId>, list: &mut Checklist) {
+    for (at, approval) in item.approvals.iter().enumerate() {
+        let place = Place::Approval(item.id.clone(), at + 1);
+        list.date(place.clone(), Some(&approval.date));
+        if let Some(id) = &approval.version {
+            list.dangling_version(place.clone(), item, id, known);
+        }
+        for approved in approval.resolved.lines() {
+            list.dangling(place.clone(), "ingredient", &book.ingredients, &approved.ingredient);
+        }
+    }
+}
+
+fn duplicate_ids(item: &Recipe, list: &mut Checklist) {
+    let place = |field| Place::Recipe(item.id.clone(), field);
+    let mut seen = BTreeSet::new();
+    for entry in &item.entries {
+        if !seen.insert(entry.id().clone()) {
+            list.error(
+                place("lines"),
+                FindingKind::DuplicateInRecipe { id: entry.id().to_string() },
+            );
+        }
+    }
+    let mut seen = BTreeSet::new();
+    for version in &item.versions {
+        if !seen.insert(version.id.clone()) {
+            let kind = FindingKind::DuplicateInRecipe { id: version.id.to_string() };
+            list.error(place("versions"), kind);
+        }
+    }
+}
+
+/// Versions that build on each other in a circle. Only the members of the circle report it, each from its own place.
+fn version_circles(item: &Recipe, known: &BTreeSet<&VersionId>, bases: &[Option<usize>], list: &mut Checklist) {
+    let place = |version: &Version| Place::Version(item.id.clone(), version.id.clone());
+    for version in &item.versions {
+        if let Some(base) = &version.builds_on {
+            list.dangling_version(place(version), item, base, known);
+        }
+    }
+    let mut circle_of: Vec<Option<Vec<usize>>> = vec![None; bases.len()];
+    for circle in circles(bases) {
+        let reported = if circle.len() > REPORTED_BY_EACH { 1 } else { circle.len() };
+        for first in 0..reported {
+            let mut turned = circle.clone();
+            turned.rotate_left(first);
+            circle_of[circle[first]] = Some(turned);
+        }
+    }
+    for (version, circle) in item.versions.iter().zip(circle_of) {
+        if let Some(circle) = circle {
+            let chain = circle.iter().chain(circle.first()).map(|index| item.versions[*index].id.to_string()).collect();
+            list.error(place(version), FindingKind::VersionCycle { chain });
+        }
+    }
+}
+
+/// The circles of a graph in which each node has at most one way on.
+fn circles(bases: &[Option<usize>]) -> Vec<Vec<usize>> {
+    let mut walk_of: Vec<Option<usize>> = vec![None; bases.len()];
+    let mut circles = Vec::new();
+    for start in 0..bases.len() {
+        let mut path = Vec::new();
+        let mut next = Some(start);
+        while let Some(index) = next.filter(|index| walk_of[*index].is_none()) {
+            walk_of[index] = Some(start);
+            path.push(index);
+            next = bases[index];
+        }
+        // The walk ended where it had been itself: from there on it goes round.
+        if let Some(entry) = next.filter(|index| walk_of[*index] == Some(start))
+            && let Some(at) = path.iter().position(|index| *index == entry)
+        {
+            circles.push(path.split_off(at));
+        }
+    }
+    circles
+}
+
+fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list: &mut Checklist) {
+    let at = |line: &LineId| Place::Line(item.id.clone(), Some(version.id.clone()), line.clone());
+    match change {
+        Change::Ingredient(id, ingredient) => {
+            list.dangling(at(id), "ingredient", &book.ingredients, ingredient);
+        }
+        Change::Amount(id, to) => amount(book, at(id), to, list),
+        Change::Temperature(id, Some(celsius)) => {
+            list.in_range(at(id), "the temperature", *celsius, (-40.0, 100.0), "−40 to 100 °C");
+        }
+        Change::Add(_, Entry::Line(added)) => line(book, item, Some(version), added, list),
+        _ => {}
+    }
+}
+
+fn line(
+    book: &Book,
+    item: &Recipe,
+    version: Option<&Version>,
+    found: &Line,
+    list: &mut Checklist,
+) {
+    let place = || Place::Line(item.id.clone(), version.map(|version| version.id.clone()), found.id.clone());
+    list.dangling(place(), "ingredient", &book.ingredients, &found.ingredient);
+    amount(book, place(), &found.amount, list);
+    if let Some(celsius) = found.temperature {
+        list.in_range(place(), "the temperature", celsius, (-40.0, 100.0), "−40 to 100 °C");
+    }
+    if let Some(carried) = &found.carried {
+        list.dangling(place(), "ingredient", &book.ingredients, &carried.ingredient);
+        list.in_range(place(), "the syrup that comes along", carried.grams, (0.0, 1000.0), "0 to 1000 g");
+    }
+}
+
+fn amount(book: &Book, place: Place, amount: &Amount, list: &mut Checklist) {
+    if let Some(number) = amount.number() {
+        list.in_range(place.clone(), "the amount", number, (0.0, LARGEST_AMOUNT), "0 to 10 000");
+    }
+    if let Amount::Count(_, measure) = amount {
+        list.dangling(place, "measure", &book.measures, measure);
+    }
+}

@@ -1,0 +1,132 @@
+//! From a question to a search: the lines that may move, the targets, and what the drink must keep.
+
+use crate::balance::{Balance, Measurand, Prepared, Slots, noticeable_step, prepare};
+use crate::book::{Axis, Book, Place, RecipeId, Resolved, Settings, TemperatureWindow};
+use crate::optimiser::{BranchAndBound, Landscape, Outcome, Range};
+
+use super::changes::{standard_amount, with_added_lines};
+use super::demands::Demands;
+use super::landscape::{
+    Bounds, Dimension, HOT_WATER_PER_GRAM_OF_POWDER, Target, TasteLandscape, powder_and_hot_water,
+};
+use super::question::Adjustable;
+
+/// How far beyond the window a standard may itself be served before the window is widened to it, K.
+const WINDOW_SLACK: f64 = 0.5;
+
+/// How much cooler than the hottest line water may be and still dissolve powders, K (assumed).
+const HOT_WITHIN: f64 = 20.0;
+
+/// A search that is ready to run.
+#[derive(Clone, Debug)]
+pub struct Problem {
+    /// What every candidate costs.
+    pub landscape: TasteLandscape,
+    /// The lines that may move, in the order of the variables.
+    pub adjustable: Vec<Adjustable>,
+    /// The lines of the candidate, those that may be added among them.
+    pub lines: Resolved,
+}
+
+/// What a problem is made of.
+pub(super) struct ProblemInput<'question> {
+    pub(super) book: &'question Book,
+    pub(super) recipe: &'question RecipeId,
+    /// The drink whose taste is aimed at.
+    pub(super) standard: &'question Balance,
+    /// The drink as it is before anything moves.
+    pub(super) start: &'question Balance,
+    pub(super) adjustable: Vec<Adjustable>,
+    pub(super) demands: &'question Demands,
+    /// Values that replace those of the standard.
+    pub(super) aimed: &'question [(Axis, f64)],
+}
+
+impl Problem {
+    pub(super) fn new(input: ProblemInput<'_>) -> Self {
+        let ProblemInput { book, standard, start, adjustable, demands, .. } = &input;
+        let lines = with_added_lines(&start.resolved, adjustable);
+        let place = Place::Recipe(input.recipe.clone(), "lines");
+        let mut slots = Slots { flavours: start.flavours.clone(), sweeteners: Vec::new() };
+        let prepared = prepare(book, &lines, &mut slots, &place);
+        let mut kept: Vec<Adjustable> = Vec::new();
+        let mut dimensions = Vec::new();
+        for adjustable in adjustable {
+            if let Some(line) = prepared.position(&adjustable.line.id) {
+                let standard = standard_amount(&standard.resolved, adjustable);
+                dimensions.push(Dimension { line, step: adjustable.step, standard, range: adjustable.range });
+                kept.push(adjustable.clone());
+            }
+        }
+        let targets = targets(&book.settings, standard, start, input.aimed);
+        let bounds = bounds(&book.settings, standard, &prepared, demands);
+        let landscape = TasteLandscape::new(prepared, targets, dimensions, bounds);
+        Self { landscape, adjustable: kept, lines }
+    }
+
+    /// The whole numbers that each line may take.
+    pub fn ranges(&self) -> Vec<Range> {
+        self.landscape.ranges()
+    }
+}
+
+/// Runs a search to its end or its limit; the problem never has more variables than a search holds.
+pub(super) fn run(landscape: &TasteLandscape, limit: u64) -> Option<Outcome> {
+    let mut search = BranchAndBound::new(landscape, &landscape.ranges()).ok()?;
+    search.advance(limit);
+    Some(search.outcome())
+}
+
+/// The axes that both drinks know, with the standard's values.
+fn targets(settings: &Settings, standard: &Balance, start: &Balance, aimed: &[(Axis, f64)]) -> Vec<Target> {
+    let target = |axis: &crate::balance::AxisValue| {
+        axis.value?;
+        // A flavour that the standard does not name is not in it.
+        let known = standard.axis(&axis.axis).map_or(Some(0.0), |value| value.value)?;
+        let (step, mut weight) = noticeable_step(settings, &axis.axis, known);
+        let value = aimed.iter().find(|(aimed, _)| *aimed == axis.axis).map_or(known, |(_, value)| *value);
+        if axis.axis == Axis::Temperature && standard.iced != start.iced {
+            weight = 0.0;
+        }
+        let slot = Target::slot_of(&start.flavours, &axis.axis)?;
+        Some(Target { axis: axis.axis.clone(), slot, value, step, weight, limit: None })
+    };
+    start.axes.iter().filter_map(target).collect()
+}
+
+fn bounds(settings: &Settings, standard: &Balance, prepared: &Prepared, demands: &Demands) -> Bounds {
+    let asked = if prepared.setup.iced { settings.iced_window } else { settings.hot_window };
+    let mut window = asked;
+    if standard.iced == prepared.setup.iced {
+        let served = standard.figures.of[Measurand::ServingTemperature.slot()];
+        window.from = window.from.min(served - WINDOW_SLACK);
+        window.to = window.to.max(served + WINDOW_SLACK);
+    }
+    if let Some(TemperatureWindow { from, to }) = demands.temperature {
+        window = TemperatureWindow { from, to };
+    }
+    let hottest = prepared.lines.iter().map(|line| line.celsius).fold(f64::NEG_INFINITY, f64::max);
+    let hot_from = hottest - HOT_WITHIN;
+    let poured_hot = prepared.setup.iced && hottest >= 60.0;
+    // A shop that gets its powder dissolved in less needs no more.
+    let there = dissolving(prepared, hot_from);
+    Bounds {
+        window,
+        sugar_per_100_ml: demands.most_sugar_per_100_ml,
+        energy_kj: demands.most_energy_kj,
+        cost: demands.most_cost,
+        hot_water: there.filter(|_| poured_hot).map(|ratio| ratio.min(HOT_WATER_PER_GRAM_OF_POWDER)),
+        hot_from,
+    }
+}
+
+/// Grams of hot water for a gram of powder, before anything moves; `None` without powder.
+fn dissolving(prepared: &Prepared, hot_from: f64) -> Option<f64> {
+    let (powder, hot) = powder_and_hot_water(prepared, hot_from, |at| prepared.lines[at].count);
+    (powder > 0.0).then(|| hot / powder)
+}
+
+/// Whether a landscape allows a point.
+pub(super) fn allows(landscape: &TasteLandscape, point: &[i32]) -> bool {
+    landscape.cost(point).is_some()
+}

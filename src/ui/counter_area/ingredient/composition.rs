@@ -1,0 +1,169 @@
+//! The label as it is printed: per 100 g, per 100 ml or per serving, in kJ or kcal, with salt or sodium.
+
+use egui::{Button, Ui};
+
+use super::checks::per_100_grams;
+use super::group_ui;
+use crate::book::{Basis, CarbohydrateKind, Evidence, Ingredient, Nutrient};
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, show_number};
+use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, quiet_ui, word_menu_ui, words_ui};
+use crate::ui::theme::grid;
+
+/// Salt is sodium times this (Regulation (EU) 1169/2011, Annex I, point 11).
+const SALT_PER_SODIUM: f64 = 2.5;
+
+/// How the label in hand is printed; the book keeps kilojoules and salt.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(in crate::ui::counter_area) struct Printed {
+    /// Energy in kilocalories.
+    kilocalories: bool,
+    /// Sodium in milligrams.
+    sodium: bool,
+}
+
+impl Printed {
+    /// The word, the unit, and what the kept figure is multiplied with for the label.
+    fn of(self, nutrient: Nutrient) -> (&'static str, &'static str, f64) {
+        match nutrient {
+            Nutrient::Energy if self.kilocalories => (nutrient.word(), "kcal", 1.0 / KILOJOULES_PER_KILOCALORIE),
+            Nutrient::Salt if self.sodium => ("sodium", "mg", 1000.0 / SALT_PER_SODIUM),
+            _ => (nutrient.word(), nutrient.unit(), 1.0),
+        }
+    }
+}
+
+/// Serving that a label is per until somebody reads its size, g (common practice, no source).
+const FIRST_SERVING: f64 = 16.0;
+
+/// Width of the word of a figure, in points.
+const WORD: f32 = 27.0 * grid::STEP;
+/// Width of its unit, in points.
+const UNIT: f32 = 7.0 * grid::STEP;
+
+pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printed) {
+    group_ui(ui, "The label as printed");
+    basis_ui(ui, sheet, printed);
+    let before = sheet.item.clone();
+    let converts = before.composition.basis != Basis::Per100Grams;
+    let factor = per_100_grams(&before).filter(|_| converts);
+    for nutrient in Nutrient::ALL {
+        let (word, unit, to_print) = printed.of(nutrient);
+        let name = format!("label: {word}");
+        let field = format!("label {}", nutrient.word());
+        let asked =
+            Asked { field: &field, name: &name, unit, unit_width: UNIT, factor: to_print, first: Evidence::Label };
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::TIGHT;
+            words_ui(ui, &indented(nutrient, word), WORD);
+            let figure = before.composition.get(nutrient);
+            sheet.figure(ui, &asked, figure, |item, figure| {
+                match figure {
+                    Some(figure) => item.composition.figures.insert(nutrient, figure),
+                    None => item.composition.figures.remove(&nutrient),
+                };
+            });
+            if let Some((figure, factor)) = figure.zip(factor).filter(|_| nutrient != Nutrient::Brix) {
+                quiet_ui(ui, &format!("{} per 100 g", show_number(figure.value * to_print * factor, 1)));
+            }
+        });
+        sheet.errors_ui(ui, WORD);
+    }
+}
+
+/// Parts of another figure stand in a little.
+fn indented(nutrient: Nutrient, word: &str) -> String {
+    let is_part = matches!(nutrient, Nutrient::Saturates | Nutrient::Sugars | Nutrient::Polyols);
+    if is_part { format!("\u{2007}\u{2007}{word}") } else { word.to_owned() }
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum BasisKind {
+    Grams,
+    Millilitres,
+    Serving,
+}
+
+fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printed) {
+    let before = sheet.item.composition.clone();
+    let kind = match before.basis {
+        Basis::Per100Grams => BasisKind::Grams,
+        Basis::Per100Millilitres => BasisKind::Millilitres,
+        Basis::PerServing(_) => BasisKind::Serving,
+    };
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
+        quiet_ui(ui, "per");
+        let all = [BasisKind::Grams, BasisKind::Millilitres, BasisKind::Serving];
+        let word = |kind: &BasisKind| match kind {
+            BasisKind::Grams => "100 g",
+            BasisKind::Millilitres => "100 ml",
+            BasisKind::Serving => "serving",
+        };
+        let spot = Spot::wide("basis", "Figures are per");
+        sheet.choice(ui, spot, &kind, &all, |kind| word(kind).to_owned(), |item, kind| {
+            item.composition.basis = match kind {
+                BasisKind::Grams => Basis::Per100Grams,
+                BasisKind::Millilitres => Basis::Per100Millilitres,
+                BasisKind::Serving => Basis::PerServing(FIRST_SERVING),
+            };
+        });
+        if let Basis::PerServing(grams) = before.basis {
+            quiet_ui(ui, "of");
+            let spot = Spot::number("serving", "Grams of a serving").width(52.0);
+            sheet.reading(ui, spot, crate::ui::counter_area::sheet::plain(grams), serving, |item, grams| {
+                item.composition.basis = Basis::PerServing(grams);
+            });
+            quiet_ui(ui, "g");
+        }
+        quiet_ui(ui, "with energy in");
+        unit_menu_ui(ui, "Energy is printed in", &mut printed.kilocalories, ["kJ", "kcal"]);
+        quiet_ui(ui, "and");
+        unit_menu_ui(ui, "Salt is printed as", &mut printed.sodium, ["salt", "sodium"]);
+        quiet_ui(ui, "; carbohydrate");
+        let all = [CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre];
+        let word = |kind: &CarbohydrateKind| match kind {
+            CarbohydrateKind::WithoutFibre => "without fibre".to_owned(),
+            CarbohydrateKind::WithFibre => "with fibre in it".to_owned(),
+        };
+        let spot = Spot::wide("fibre kind", "Carbohydrate is printed");
+        sheet.choice(ui, spot, &before.carbohydrate_kind, &all, word, |item, kind| {
+            item.composition.carbohydrate_kind = kind;
+        });
+    });
+    sheet.errors_ui(ui, 0.0);
+}
+
+fn serving(text: &str) -> Result<f64, String> {
+    match crate::quantity::parse_number(text.trim().trim_end_matches('g')) {
+        Ok(grams) if grams > 0.0 => Ok(grams),
+        Ok(_) => Err(format!("a serving is more than 0 g; found `{text}`")),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
+/// A choice of two ways to print; the book stays as it is.
+fn unit_menu_ui(ui: &mut Ui, name: &str, second: &mut bool, words: [&str; 2]) {
+    word_menu_ui(ui, name, words[usize::from(*second)], |ui| {
+        for (at, word) in words.into_iter().enumerate() {
+            if ui.add(Button::selectable(usize::from(*second) == at, word)).clicked() {
+                *second = at == 1;
+            }
+        }
+    });
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sodium_and_kilocalories_are_other_words_for_what_the_book_keeps() {
+        let printed = Printed { kilocalories: true, sodium: true };
+        // 240 mg of sodium are 0.6 g of salt; 100 kcal are 418.4 kJ.
+        let (word, unit, factor) = printed.of(Nutrient::Salt);
+        assert_eq!((word, unit), ("sodium", "mg"));
+        assert!((240.0 / factor - 0.6).abs() < 1e-12);
+        assert!((100.0 / printed.of(Nutrient::Energy).2 - 418.4).abs() < 1e-9);
+        assert_eq!(Printed::default().of(Nutrient::Salt), ("salt", "g", 1.0));
+    }
+}

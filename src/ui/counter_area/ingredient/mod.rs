@@ -1,0 +1,223 @@
+//! The editor of an ingredient: what the pack says, what it costs, and beside it what is missing and what does not add up.
+
+mod beside;
+mod checks;
+mod composition;
+mod pack;
+mod price;
+mod sweetness;
+
+use egui::Ui;
+
+use super::removal::{self, Going};
+use super::sheet::{Asked, Sheet, Spot, columns_ui, quiet_ui, section_ui};
+use super::{Counter, ItemId};
+use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
+use crate::balance::{Measurand, balance_version};
+use crate::edit::Edit;
+use crate::quantity::show_number;
+use crate::ui::theme::grid;
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+pub(super) use composition::Printed;
+
+/// From this width on the editor has three columns, in points.
+const THREE: f32 = 1060.0;
+/// From this width on it has two, in points.
+const TWO: f32 = 620.0;
+/// From this width on the column beside has more room, in points.
+const ROOMY: f32 = 820.0;
+
+/// The editor; tells whether a field was left with Escape.
+pub(super) fn editor_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    id: &IngredientId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    let Some(found) = counter.book.ingredient(id).cloned() else { return false };
+    let item = ItemId::Ingredient(id.clone());
+    let mut printed = view.counter.printed;
+    let mut going = None;
+    let mut sheet =
+        Sheet::new(found.as_ref().clone(), item.place(), Edit::PutIngredient, &mut view.drafts, actions);
+    let room = ui.available_width() - grid::TARGET - grid::EASY;
+    sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    let width = ui.available_width();
+    let widths = match width {
+        width if width >= THREE => vec![372.0, width - 372.0 - 288.0 - 2.0 * grid::APART, 288.0],
+        width if width >= TWO => {
+            let beside = if width >= ROOMY { 288.0 } else { 216.0 };
+            vec![width - beside - grid::APART, beside]
+        }
+        _ => vec![width],
+    };
+    let last = widths.len() - 1;
+    let mut escaped = false;
+    columns_ui(ui, &widths, |ui, at| {
+        if at == 0 {
+            what_it_is_ui(ui, counter, &mut sheet, &mut going);
+            pack::pack_ui(ui, &mut sheet);
+        }
+        if at == last.min(1) && (at > 0 && last == 2 || at == 0 && last < 2) {
+            composition::composition_ui(ui, &mut sheet, &mut printed);
+            sweetness::sweetness_ui(ui, &mut sheet);
+        }
+        if at == 0 {
+            pack::allergens_ui(ui, &mut sheet);
+        }
+        escaped |= sheet.escaped;
+        if at == last {
+            let wished = beside::beside_ui(ui, counter, &found, &view.counter.shelf.uses);
+            going = going.take().or(wished);
+        }
+    });
+    drop(sheet);
+    view.counter.printed = printed;
+    ui.add_space(grid::EASY);
+    going = going.or_else(|| removal::commands_ui(ui, counter, &item, view, "Duplicate as another brand"));
+    if let Some(going) = going {
+        removal::carry_out(going, counter, &item, view, actions);
+    }
+    escaped
+}
+
+fn what_it_is_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Ingredient>, going: &mut Option<Going>) {
+    let before = sheet.item.clone();
+    sheet.row(ui, "brand", |sheet, ui| {
+        sheet.text(ui, Spot::wide("brand", "Brand"), &before.brand, |item, text| item.brand = text);
+    });
+    sheet.row(ui, "supplier", |sheet, ui| {
+        sheet.text(ui, Spot::wide("supplier", "Supplier"), &before.supplier, |item, text| item.supplier = text);
+    });
+    sheet.row(ui, "lot in use", |sheet, ui| {
+        sheet.text(ui, Spot::wide("lot", "Lot"), &before.lot, |item, text| item.lot = text);
+    });
+    sheet.row(ui, "is a", |sheet, ui| {
+        let form = Spot::wide("form", "Form");
+        sheet.choice(ui, form, &before.form, &Form::ALL, |form| form.word().to_owned(), |item, form| item.form = form);
+        quiet_ui(ui, "used as");
+        let role = Spot::wide("role", "Usual role");
+        sheet.choice(ui, role, &before.role, &Role::ALL, |role| role.word().to_owned(), |item, role| item.role = role);
+    });
+    let room = show_number(counter.book.settings.room_temperature, 0);
+    sheet.row(ui, "comes at", |sheet, ui| {
+        let spot = Spot::number("temperature", "Temperature").hint(&room);
+        sheet.number(ui, spot, before.temperature, |item, celsius| item.temperature = celsius);
+        quiet_ui(ui, "°C");
+    });
+    sheet.row(ui, "opened, keeps", |sheet, ui| {
+        let spot = Spot::number("opened", "Opened life in hours").hint("–");
+        sheet.number(ui, spot, before.opened_life_hours, |item, hours| item.opened_life_hours = hours);
+        quiet_ui(ui, "hours");
+    });
+    density_ui(ui, sheet, &before);
+    source_ui(ui, counter, sheet, &before, going);
+    price::price_ui(ui, counter, sheet, &before);
+    sheet.row(ui, "note", |sheet, ui| {
+        sheet.long_text(ui, Spot::wide("note", "Note"), &before.note, |item, text| item.note = text);
+    });
+}
+
+/// How heavy a millilitre is: of a liquid, or of a powder as it is poured.
+fn density_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredient) {
+    let asked = |field, name| Asked {
+        field,
+        name,
+        unit: "g/ml",
+        unit_width: 30.0,
+        factor: 1.0,
+        first: Evidence::Measured,
+    };
+    // A form shows the one that it is measured by; the other stays in sight while it is stated.
+    if !before.form.is_dry() || before.density.is_some() {
+        sheet.row(ui, "density", |sheet, ui| {
+            sheet.figure(ui, &asked("density", "Density"), before.density, |item, figure| item.density = figure);
+        });
+    }
+    if before.form.is_dry() || before.bulk_density.is_some() {
+        sheet.row(ui, "poured density", |sheet, ui| {
+            let asked = asked("bulk", "Poured bulk density");
+            sheet.figure(ui, &asked, before.bulk_density, |item, figure| item.bulk_density = figure);
+        });
+    }
+}
+
+/// Bought, or made in the house by a recipe without a cup.
+fn source_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    before: &Ingredient,
+    going: &mut Option<Going>,
+) {
+    let recipes = counter.book.recipes.iter().filter(|recipe| recipe.cup.is_none());
+    let all: Vec<Option<RecipeId>> = std::iter::once(None).chain(recipes.map(|recipe| Some(recipe.id.clone()))).collect();
+    if all.len() == 1 && before.house_made.is_none() {
+        return;
+    }
+    let name = |id: &RecipeId| counter.book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+    let current = before.house_made.as_ref().map(|made| made.recipe.clone());
+    sheet.row(ui, "comes from", |sheet, ui| {
+        let word = |id: &Option<RecipeId>| id.as_ref().map_or_else(|| "a supplier".to_owned(), name);
+        sheet.choice(ui, Spot::wide("made", "Comes from"), &current, &all, word, |item, id| {
+            item.house_made = id.map(|id| match item.house_made.take() {
+                Some(made) => HouseMade { recipe: id, ..made },
+                None => made_by(counter, id),
+            });
+        });
+        if let Some(recipe) = &current
+            && super::sheet::link_ui(ui, "see it").clicked()
+        {
+            *going = Some(Going::Recipe(recipe.clone(), None));
+        }
+    });
+    if let Some(made) = &before.house_made {
+        batch_ui(ui, sheet, made);
+    }
+}
+
+/// A batch yields at first what goes into it.
+fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
+    let balance = counter.book.recipe(&recipe).and_then(|recipe| balance_version(counter.book, recipe, None));
+    let grams = balance.and_then(|balance| balance.figures.get(Measurand::Mass)).filter(|grams| *grams > 0.0);
+    HouseMade {
+        recipe,
+        yield_grams: Figure::new(grams.unwrap_or(1000.0), Evidence::Assumed),
+        shelf_life_hours: None,
+        waste_percent: 0.0,
+    }
+}
+
+fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
+    let change = |item: &mut Ingredient, change: &dyn Fn(&mut HouseMade)| {
+        if let Some(made) = &mut item.house_made {
+            change(made);
+        }
+    };
+    sheet.row(ui, "a batch yields", |sheet, ui| {
+        let asked =
+            Asked { field: "yield", name: "Yield of a batch", unit: "g", unit_width: 30.0, factor: 1.0, first: Evidence::Measured };
+        sheet.figure(ui, &asked, Some(made.yield_grams), |item, figure| {
+            if let Some(figure) = figure {
+                change(item, &|made| made.yield_grams = figure);
+            }
+        });
+    });
+    sheet.row(ui, "keeps", |sheet, ui| {
+        let spot = Spot::number("keeps", "Shelf life in hours").hint("–");
+        sheet.number(ui, spot, made.shelf_life_hours, |item, hours| change(item, &|made| made.shelf_life_hours = hours));
+        quiet_ui(ui, "hours, waste");
+        sheet.required(ui, Spot::number("batch waste", "Waste of a batch").width(44.0), made.waste_percent, |item, percent| {
+            change(item, &|made| made.waste_percent = percent);
+        });
+        quiet_ui(ui, "%");
+    });
+}
+
+/// The name of a group inside the editor.
+fn group_ui(ui: &mut Ui, words: &str) {
+    section_ui(ui, words);
+}

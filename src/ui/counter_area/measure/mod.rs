@@ -1,0 +1,124 @@
+//! The editor of a measure: its readings, and what they say of one use.
+
+mod readings;
+mod results;
+
+use egui::Ui;
+
+use super::removal;
+use super::sheet::{Sheet, Spot, columns_ui, quiet_ui};
+use super::table::kind_word;
+use super::{Counter, ItemId};
+use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
+use crate::edit::Edit;
+use crate::ui::theme::grid;
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+/// From this width on the results stand beside the readings, in points.
+const TWO: f32 = 780.0;
+
+/// The editor; tells whether a field was left with Escape.
+pub(super) fn editor_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    id: &MeasureId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    let Some(found) = counter.book.measure(id).cloned() else { return false };
+    let item = ItemId::Measure(id.clone());
+    let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutMeasure, &mut view.drafts, actions);
+    let room = ui.available_width() - grid::TARGET - grid::EASY;
+    sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    let width = ui.available_width();
+    let widths = if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(420.0)] } else { vec![width] };
+    let mut going = None;
+    columns_ui(ui, &widths, |ui, at| {
+        if at == 0 {
+            what_it_is_ui(ui, &mut sheet, &found);
+            readings::readings_ui(ui, counter, &mut sheet, &found);
+        }
+        if at + 1 == widths.len() {
+            results::results_ui(ui, counter, &found);
+            super::sheet::section_ui(ui, "Used in");
+            going = removal::uses_ui(ui, counter, view.counter.shelf.uses.list(&item));
+        }
+    });
+    let escaped = sheet.escaped;
+    ui.add_space(grid::EASY);
+    going = going.or_else(|| removal::commands_ui(ui, counter, &item, view, "Duplicate without readings"));
+    if let Some(going) = going {
+        removal::carry_out(going, counter, &item, view, actions);
+    }
+    escaped
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum Called {
+    Nothing,
+    Millilitres,
+    Grams,
+}
+
+fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
+    sheet.row(ui, "is a", |sheet, ui| {
+        let word = |kind: &MeasureKind| kind_word(*kind).to_owned();
+        sheet.choice(ui, Spot::wide("kind", "Kind"), &before.kind, &MeasureKind::ALL, word, |item, kind| item.kind = kind);
+        if matches!(before.kind, MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop) {
+            quiet_ui(ui, "filled");
+            let word = |filling: &Filling| match filling {
+                Filling::Levelled => "level".to_owned(),
+                Filling::Heaped => "heaped".to_owned(),
+            };
+            let all = [Filling::Levelled, Filling::Heaped];
+            let spot = Spot::wide("filling", "Filling");
+            sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| item.filling = filling);
+        }
+    });
+    nominal_ui(ui, sheet, before);
+    let usual = super::sheet::plain(before.kind.usual_increment());
+    sheet.row(ui, "smallest step", |sheet, ui| {
+        let spot = Spot::number("increment", "Smallest step in uses").hint(&usual);
+        sheet.number(ui, spot, before.increment, |item, increment| item.increment = increment);
+        quiet_ui(ui, before.words().1);
+    });
+    if before.kind == MeasureKind::Button || before.temperature.is_some() {
+        sheet.row(ui, "pours at", |sheet, ui| {
+            let spot = Spot::number("temperature", "Temperature at which it pours").hint("its own");
+            sheet.number(ui, spot, before.temperature, |item, celsius| item.temperature = celsius);
+            quiet_ui(ui, "°C");
+        });
+    }
+    sheet.row(ui, "note", |sheet, ui| {
+        sheet.long_text(ui, Spot::wide("note", "Note"), &before.note, |item, text| item.note = text);
+    });
+}
+
+/// What it is called to hold.
+fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
+    let (kind, value) = match before.nominal {
+        None => (Called::Nothing, None),
+        Some(Nominal::Volume(value)) => (Called::Millilitres, Some(value)),
+        Some(Nominal::Mass(value)) => (Called::Grams, Some(value)),
+    };
+    sheet.row(ui, "is called", |sheet, ui| {
+        let spot = Spot::number("nominal", "What it is called to hold").hint("–");
+        sheet.number(ui, spot, value, |item, value| {
+            item.nominal = value.map(|value| match item.nominal {
+                Some(Nominal::Mass(_)) => Nominal::Mass(value),
+                _ => Nominal::Volume(value),
+            });
+        });
+        let all = [Called::Millilitres, Called::Grams];
+        let word = |called: &Called| if *called == Called::Grams { "g" } else { "ml" }.to_owned();
+        let current = if kind == Called::Nothing { Called::Millilitres } else { kind };
+        let spot = Spot::wide("nominal", "It is called in");
+        sheet.choice(ui, spot, &current, &all, word, |item, called| {
+            item.nominal = value.map(|value| match called {
+                Called::Grams => Nominal::Mass(value),
+                _ => Nominal::Volume(value),
+            });
+        });
+    });
+}

@@ -1,0 +1,157 @@
+//! The readings of a measure as a table: what, how many uses together, what the scale said, and when.
+
+use egui::text::LayoutJob;
+use egui::{Button, ScrollArea, TextFormat, Ui};
+
+use crate::book::{Ingredient, IngredientId, Measure, Reading};
+use crate::ui::counter_area::Counter;
+use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, date, link_ui, plain, section_ui, word_menu_ui, words_ui};
+use crate::ui::icons::{Icon, icon_button};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::wording::ingredient_name;
+
+/// Widths of what, uses, grams and day, in points.
+const WHAT: f32 = 45.0 * grid::STEP;
+const USES: f32 = 14.0 * grid::STEP;
+const GRAMS: f32 = 17.0 * grid::STEP;
+const DAY: f32 = 24.0 * grid::STEP;
+
+/// Uses that a first reading weighs together (common practice, no source).
+const FIRST_USES: u32 = 10;
+
+pub(super) fn readings_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
+    section_ui(ui, "Readings");
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        words_ui(ui, "of", WHAT);
+        for (words, width) in [(before.words().1, USES), ("grams", GRAMS), ("day", DAY)] {
+            words_ui(ui, words, width);
+        }
+    });
+    for (at, reading) in before.readings.iter().enumerate() {
+        if !reading_ui(ui, counter, sheet, reading, at) {
+            sheet.change("readings", |item| drop(item.readings.remove(at)));
+            for place in at..before.readings.len() {
+                for column in ["uses", "grams", "day"] {
+                    sheet.forget_draft(&format!("reading {place} {column}"));
+                }
+            }
+            break;
+        }
+    }
+    if link_ui(ui, "Add a reading").clicked() {
+        let last = before.readings.last();
+        let reading = Reading {
+            // A measure that nobody has weighed begins with water, which gives its volume.
+            ingredient: last.and_then(|last| last.ingredient.clone()),
+            uses: last.map_or(FIRST_USES, |last| last.uses),
+            grams: 0.0,
+            date: last.and_then(|last| last.date.clone()),
+        };
+        sheet.change("readings", |item| item.readings.push(reading));
+    }
+}
+
+/// One reading; `false` when it is to go.
+fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>, reading: &Reading, at: usize) -> bool {
+    let mut stays = true;
+    let number = at + 1;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        cell_ui(ui, WHAT, |ui| {
+            if let Some(ingredient) = what_ui(ui, counter, reading, number) {
+                sheet.change("readings", |item| item.readings[at].ingredient = ingredient);
+            }
+        });
+        let (field, name) = (format!("reading {at} uses"), format!("Uses of reading {number}"));
+        let spot = Spot::number(&field, &name).width(USES);
+        sheet.reading(ui, spot, reading.uses.to_string(), uses, |item, uses| item.readings[at].uses = uses);
+        let (field, name) = (format!("reading {at} grams"), format!("Grams of reading {number}"));
+        let shown = if reading.grams == 0.0 { String::new() } else { plain(reading.grams) };
+        let spot = Spot::number(&field, &name).width(GRAMS).hint("weigh");
+        sheet.reading(ui, spot, shown, grams, |item, grams| item.readings[at].grams = grams);
+        let (field, name) = (format!("reading {at} day"), format!("Day of reading {number}"));
+        let shown = reading.date.clone().unwrap_or_default();
+        let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");
+        sheet.reading(ui, spot, shown, date, |item, date| item.readings[at].date = date);
+        let words = format!("Take reading {number} out");
+        stays = !icon_button(ui, Icon::Delete, &words, &words).clicked();
+    });
+    sheet.errors_ui(ui, WHAT);
+    stays
+}
+
+/// Most ingredients that the menu lists; the others are found with their first letters at the counter's list.
+const MOST_LISTED: usize = 400;
+
+/// What was weighed: water, or an ingredient.
+fn what_ui(ui: &mut Ui, counter: Counter<'_>, reading: &Reading, number: usize) -> Option<Option<IngredientId>> {
+    let word = reading.ingredient.as_ref().map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
+    let fitting = fitted(ui, &word, WHAT - 24.0);
+    let mut taken = None;
+    word_menu_ui(ui, &format!("Reading {number} is of"), &fitting, |ui| {
+        ScrollArea::vertical().max_height(90.0 * grid::STEP).show(ui, |ui| {
+            if ui.add(Button::selectable(reading.ingredient.is_none(), "water")).clicked() {
+                taken = Some(None);
+            }
+            for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
+                let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
+                if ui.add(Button::selectable(chosen, Ingredient::full_name(ingredient))).clicked() {
+                    taken = Some(Some(ingredient.id.clone()));
+                }
+            }
+        });
+    });
+    taken.filter(|ingredient| *ingredient != reading.ingredient)
+}
+
+/// The text as far as it fits a width, with a mark where it was cut.
+fn fitted(ui: &Ui, text: &str, width: f32) -> String {
+    let palette = theme::palette(ui.visuals());
+    let set = TextFormat { font_id: TypeStyle::Body.font_id(), color: palette.text_normal, ..TextFormat::default() };
+    let fits = |text: &str| {
+        let job = LayoutJob::single_section(text.to_owned(), set.clone());
+        ui.fonts_mut(|fonts| fonts.layout_job(job)).size().x <= width
+    };
+    if fits(text) {
+        return text.to_owned();
+    }
+    let mut cut: Vec<char> = text.chars().collect();
+    while cut.pop().is_some() {
+        let shorter = format!("{}…", cut.iter().collect::<String>().trim_end());
+        if fits(&shorter) {
+            return shorter;
+        }
+    }
+    text.to_owned()
+}
+
+fn uses(text: &str) -> Result<u32, String> {
+    let text = text.trim();
+    match text.parse() {
+        Ok(uses) if (1..=10_000).contains(&uses) => Ok(uses),
+        _ => Err(format!("`{text}` is no count of uses; expected a whole number from 1 on")),
+    }
+}
+
+fn grams(text: &str) -> Result<f64, String> {
+    match crate::quantity::parse_number(text.trim().trim_end_matches('g')) {
+        Ok(grams) if grams > 0.0 => Ok(grams),
+        Ok(_) => Err(format!("a reading is more than 0 g; found `{text}`")),
+        Err(error) => Err(error.to_string()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn readings_are_read_with_a_decimal_comma_and_never_as_nothing() {
+        assert_eq!(grams("124,7"), Ok(124.7));
+        assert_eq!(grams("43.6 g"), Ok(43.6));
+        assert!(grams("0").is_err() && grams("").is_err() && grams("-3").is_err());
+        assert_eq!(uses("10"), Ok(10));
+        assert!(uses("0").is_err() && uses("2.5").is_err() && uses("").is_err());
+    }
+}

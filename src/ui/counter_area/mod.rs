@@ -1,0 +1,312 @@
+//! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
+
+mod ingredient;
+mod list;
+mod measure;
+mod removal;
+mod sheet;
+mod shop;
+mod steps;
+mod table;
+mod uses;
+mod vessel;
+
+use std::sync::Arc;
+
+use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};
+
+use self::list::Wish;
+use self::table::{Shelf, Sort};
+use super::theme::{self, grid};
+use super::view_state::{Area, ViewState};
+use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
+use crate::workbench::Action;
+
+/// What is looked at.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Kind {
+    /// What goes into drinks.
+    #[default]
+    Ingredients,
+    /// What measures it.
+    Measures,
+    /// What it is made and served in.
+    Vessels,
+    /// What holds for the whole shop.
+    Shop,
+}
+
+impl Kind {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Ingredients, Self::Measures, Self::Vessels, Self::Shop];
+
+    /// The words for one and for several.
+    pub fn words(self) -> (&'static str, &'static str) {
+        match self {
+            Self::Ingredients => ("ingredient", "ingredients"),
+            Self::Measures => ("measure", "measures"),
+            Self::Vessels => ("vessel", "vessels"),
+            Self::Shop => ("shop", "shop"),
+        }
+    }
+}
+
+/// An item of the shop.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum ItemId {
+    /// An ingredient.
+    Ingredient(IngredientId),
+    /// A measure.
+    Measure(MeasureId),
+    /// A vessel.
+    Vessel(VesselId),
+}
+
+impl ItemId {
+    fn kind(&self) -> Kind {
+        match self {
+            Self::Ingredient(_) => Kind::Ingredients,
+            Self::Measure(_) => Kind::Measures,
+            Self::Vessel(_) => Kind::Vessels,
+        }
+    }
+
+    /// Its kind and id as one word, for the names of its fields.
+    fn place(&self) -> String {
+        let id = match self {
+            Self::Ingredient(id) => id.as_str(),
+            Self::Measure(id) => id.as_str(),
+            Self::Vessel(id) => id.as_str(),
+        };
+        format!("{}/{id}", self.kind().words().0)
+    }
+
+    fn is_in(&self, book: &Book) -> bool {
+        match self {
+            Self::Ingredient(id) => book.ingredients.contains(id),
+            Self::Measure(id) => book.measures.contains(id),
+            Self::Vessel(id) => book.vessels.contains(id),
+        }
+    }
+}
+
+/// What the counter remembers between frames.
+#[derive(Default)]
+pub struct CounterState {
+    /// What is looked at.
+    pub kind: Kind,
+    /// The item that is open.
+    pub open: Option<ItemId>,
+    /// What is typed to find an item.
+    pub find: String,
+    sort: Option<Sort>,
+    shelf: Shelf,
+    /// The row that the keyboard is on.
+    row: usize,
+    focus_row: bool,
+    enter_row: bool,
+    /// Whether the keyboard goes into the item that has just been opened.
+    enter_field: bool,
+    scroll_to_row: bool,
+    find_row: Option<ItemId>,
+    /// An item that opens as soon as the book has it.
+    wanted: Option<ItemId>,
+    scrolled: f32,
+    /// The item that was to be deleted although it is used.
+    refused: Option<ItemId>,
+    /// How the labels at hand are printed.
+    printed: ingredient::Printed,
+}
+
+impl CounterState {
+    /// Opens an item.
+    pub fn show(&mut self, item: ItemId) {
+        if self.kind != item.kind() {
+            self.look_at(item.kind());
+        }
+        self.find_row = Some(item.clone());
+        self.open = Some(item);
+        self.refused = None;
+    }
+
+    /// Looks at another kind.
+    pub fn look_at(&mut self, kind: Kind) {
+        if self.kind != kind {
+            let (shelf, printed) = (std::mem::take(&mut self.shelf), self.printed);
+            *self = Self { kind, shelf, printed, ..Self::default() };
+        }
+    }
+
+    /// One step back: closes the item, or lets go what is typed to find one; `false` when there is nothing to go back from.
+    pub fn step_back(&mut self) -> bool {
+        if self.open.take().is_some() {
+            self.refused = None;
+            return true;
+        }
+        !std::mem::take(&mut self.find).is_empty()
+    }
+}
+
+/// Names of fields of the counter begin so.
+const FIELD: &str = "field counter ";
+/// What undo goes back to when an item was added or deleted.
+const PLACE: &str = "counter ";
+
+/// The name of a field of an item.
+fn field_key(place: &str, field: &str) -> String {
+    format!("{FIELD}{place} {field}")
+}
+
+/// Goes to where undo or redo was; `false` when that was not at the counter.
+pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
+    let Some(rest) = focus.strip_prefix(FIELD).or_else(|| focus.strip_prefix(PLACE)) else { return false };
+    let place = rest.split(' ').next().unwrap_or_default();
+    let Some((kind, id)) = place.split_once('/') else { return false };
+    let item = match kind {
+        "ingredient" => IngredientId::new(id).ok().map(ItemId::Ingredient),
+        "measure" => MeasureId::new(id).ok().map(ItemId::Measure),
+        "vessel" => VesselId::new(id).ok().map(ItemId::Vessel),
+        _ => None,
+    };
+    view.area = Area::Counter;
+    match item {
+        Some(item) => view.counter.show(item),
+        None => view.counter.look_at(Kind::Shop),
+    }
+    true
+}
+
+/// What every view of the counter may read.
+#[derive(Clone, Copy)]
+struct Counter<'frame> {
+    book: &'frame Arc<Book>,
+    findings: &'frame [Finding],
+}
+
+/// From this width of the window on the list keeps its columns beside an open item, in points.
+const WIDE: f32 = 1500.0;
+/// Below this width of the window it is narrow, in points.
+const NARROW: f32 = 1240.0;
+
+/// The counter fills the window below the strip.
+pub(super) fn counter_area_ui(
+    ui: &mut Ui,
+    book: &Arc<Book>,
+    findings: &[Finding],
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let counter = Counter { book, findings };
+    view.counter.shelf.take(book);
+    if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {
+        view.counter.show(item);
+    }
+    if view.counter.open.as_ref().is_some_and(|item| !item.is_in(book)) {
+        view.counter.open = None;
+    }
+    let palette = theme::palette(ui.visuals());
+    let paper = Frame::new().fill(palette.ground).inner_margin(Margin { left: 16, right: 8, top: 10, bottom: 0 });
+    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left: 20, right: 4, top: 10, bottom: 0 });
+    let width = ui.available_width();
+    if view.counter.open.is_none() && view.counter.kind != Kind::Shop {
+        CentralPanel::default().frame(sheet).show(ui, |ui| {
+            ui.set_max_width(ui.available_width().min(WHOLE_LIST));
+            left_ui(ui, counter, view, actions);
+        });
+        return;
+    }
+    let list = match width {
+        width if width >= WIDE => 600.0,
+        width if width >= NARROW => 400.0,
+        _ => 272.0,
+    };
+    Panel::left("counter list")
+        .exact_size(list)
+        .resizable(false)
+        .frame(paper)
+        .show(ui, |ui| left_ui(ui, counter, view, actions));
+    CentralPanel::default().frame(sheet).show(ui, |ui| item_ui(ui, counter, view, actions));
+}
+
+/// The widest that a list is drawn, in points: longer lines lead the eye astray.
+const WHOLE_LIST: f32 = 1000.0;
+
+fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let book = counter.book;
+    list::kinds_ui(ui, &mut view.counter, [book.ingredients.len(), book.measures.len(), book.vessels.len()]);
+    ui.add_space(grid::NEAR);
+    if view.counter.kind == Kind::Shop {
+        sheet::quiet_ui(ui, "What holds for every drink of the shop: temperatures, prices, and how fine its tasters are.");
+        return;
+    }
+    match list::list_ui(ui, &mut view.counter) {
+        Some(Wish::Open(item)) => {
+            let enters = std::mem::take(&mut view.counter.enter_field);
+            if enters {
+                view.focus_wanted = Some(field_key(&item.place(), "name"));
+            }
+            view.counter.open = Some(item);
+            view.counter.refused = None;
+            ui.ctx().request_repaint();
+        }
+        Some(Wish::New) => removal::add_new(counter, view, actions),
+        None => {}
+    }
+}
+
+/// The item that is open, or the shop.
+fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let open = view.counter.open.clone();
+    let whole = ui.max_rect();
+    let salt = ("counter item", open.as_ref().map(ItemId::place));
+    let mut escaped = false;
+    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
+        // The bar floats over the content; it gets a margin of its own.
+        ui.set_width(ui.available_width() - grid::EASY);
+        ui.spacing_mut().item_spacing.y = 2.0;
+        escaped = match &open {
+            Some(ItemId::Ingredient(id)) => ingredient::editor_ui(ui, counter, id, view, actions),
+            Some(ItemId::Measure(id)) => measure::editor_ui(ui, counter, id, view, actions),
+            Some(ItemId::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
+            None => shop::editor_ui(ui, counter, view, actions),
+        };
+        ui.add_space(grid::FAR);
+    });
+    if open.is_some() {
+        let corner = egui::Rect::from_min_size(
+            egui::pos2(whole.right() - grid::TARGET - grid::NEAR, whole.top()),
+            egui::Vec2::splat(grid::TARGET),
+        );
+        let mut child = ui.new_child(UiBuilder::new().max_rect(corner));
+        if list::close_ui(&mut child, corner) {
+            view.counter.step_back();
+        }
+    }
+    if escaped && open.is_some() {
+        view.counter.focus_row = true;
+        ui.ctx().request_repaint();
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn undo_finds_the_item_whose_field_was_changed() {
+        let mut view = ViewState::default();
+        let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
+        assert!(go_to(&field_key(&item.place(), "reading 2 grams"), &mut view));
+        assert_eq!((view.area, view.counter.kind, view.counter.open.clone()), (Area::Counter, Kind::Measures, Some(item)));
+        assert!(!go_to("row hob-and-ember/powder", &mut view));
+    }
+
+    #[test]
+    fn one_step_back_closes_the_item_before_it_lets_go_what_is_typed() {
+        let mut state = CounterState { find: "pear".into(), ..CounterState::default() };
+        state.show(ItemId::Ingredient(IngredientId::new("pear").unwrap()));
+        assert!(state.step_back() && state.open.is_none() && state.find == "pear");
+        assert!(state.step_back() && state.find.is_empty());
+        assert!(!state.step_back());
+    }
+}

@@ -1,0 +1,237 @@
+//! What is done with an item as a whole: added, duplicated as another brand, deleted when nothing needs it, left for a recipe.
+
+use egui::{Label, RichText, Ui};
+
+use super::sheet::link_ui;
+use super::uses::{Use, refusal};
+use super::{Counter, ItemId, Kind, PLACE, field_key};
+use crate::book::{
+    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
+    Role, Vessel, VesselId, VesselKind, VersionId,
+};
+use crate::edit::Edit;
+use crate::ui::theme::{self, grid};
+use crate::ui::view_state::{Area, ViewState};
+use crate::workbench::{Action, Shown};
+
+/// Where a click in an editor leads.
+pub(super) enum Going {
+    /// To a recipe or one of its versions.
+    Recipe(RecipeId, Option<VersionId>),
+    /// To another item.
+    Item(ItemId),
+    /// A copy of the item.
+    Duplicate,
+    /// The item goes.
+    Delete,
+}
+
+/// Duplicate and delete; the reason when it can't be deleted.
+pub(super) fn commands_ui(ui: &mut Ui, counter: Counter<'_>, item: &ItemId, view: &ViewState, copy: &str) -> Option<Going> {
+    let mut going = None;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        if link_ui(ui, copy).clicked() {
+            going = Some(Going::Duplicate);
+        }
+        if link_ui(ui, "Delete").clicked() {
+            going = Some(Going::Delete);
+        }
+    });
+    if view.counter.refused.as_ref() == Some(item) {
+        let palette = theme::palette(ui.visuals());
+        let uses = view.counter.shelf.uses.list(item);
+        if let Some(sentence) = refusal(counter.book, uses, &name_of(counter, item)) {
+            ui.add(Label::new(RichText::new(sentence).color(palette.off_level)).wrap());
+        }
+    }
+    going
+}
+
+/// Places that use an item, as links.
+pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option<Going> {
+    let mut going = None;
+    if uses.is_empty() {
+        super::sheet::quiet_ui(ui, "Nowhere yet.");
+    }
+    for place in uses {
+        let words = place.words(counter.book);
+        match place {
+            Use::Recipe(recipe, version) => {
+                if link_ui(ui, &words).clicked() {
+                    going = Some(Going::Recipe(recipe.clone(), version.clone()));
+                }
+            }
+            Use::Approval(recipe) => {
+                if link_ui(ui, &words).clicked() {
+                    going = Some(Going::Recipe(recipe.clone(), None));
+                }
+            }
+            Use::Readings(measure) => {
+                if link_ui(ui, &words).clicked() {
+                    going = Some(Going::Item(ItemId::Measure(measure.clone())));
+                }
+            }
+        }
+    }
+    going
+}
+
+/// Goes where a click leads.
+pub(super) fn carry_out(going: Going, counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions: &mut Vec<Action>) {
+    match going {
+        Going::Recipe(recipe, version) => {
+            view.show(Shown { recipe, version });
+            view.area = Area::Recipe;
+        }
+        Going::Item(item) => view.counter.show(item),
+        Going::Duplicate => duplicate(counter, item, view, actions),
+        Going::Delete if view.counter.shelf.uses.list(item).is_empty() => {
+            let edit = match item.clone() {
+                ItemId::Ingredient(id) => Edit::RemoveIngredient(id),
+                ItemId::Measure(id) => Edit::RemoveMeasure(id),
+                ItemId::Vessel(id) => Edit::RemoveVessel(id),
+            };
+            actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
+            view.counter.step_back();
+        }
+        Going::Delete => view.counter.refused = Some(item.clone()),
+    }
+}
+
+fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
+    let found = match item {
+        ItemId::Ingredient(id) => counter.book.ingredient(id).map(|item| item.full_name()),
+        ItemId::Measure(id) => counter.book.measure(id).map(|item| format!("the {}", item.name)),
+        ItemId::Vessel(id) => counter.book.vessel(id).map(|item| format!("the {}", item.name)),
+    };
+    let name = found.unwrap_or_default();
+    let mut letters = name.chars();
+    letters.next().map(|first| first.to_uppercase().collect::<String>() + letters.as_str()).unwrap_or_default()
+}
+
+/// A new item of the kind in hand, open and ready to be named.
+pub(super) fn add_new(counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let (item, edit) = match view.counter.kind {
+        Kind::Ingredients => {
+            let id = free_ingredient(counter, "New ingredient");
+            (ItemId::Ingredient(id.clone()), Edit::PutIngredient(new_ingredient(id)))
+        }
+        Kind::Measures => {
+            let id = free_measure(counter, "New measure");
+            (ItemId::Measure(id.clone()), Edit::PutMeasure(new_measure(id)))
+        }
+        Kind::Vessels => {
+            let id = free_vessel(counter, "New cup");
+            (ItemId::Vessel(id.clone()), Edit::PutVessel(new_vessel(id)))
+        }
+        Kind::Shop => return,
+    };
+    put(item, edit, "name", view, actions);
+}
+
+/// Puts an item into the book, opens it and gives one of its fields the keyboard.
+fn put(item: ItemId, edit: Edit, field: &str, view: &mut ViewState, actions: &mut Vec<Action>) {
+    actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
+    view.focus_wanted = Some(field_key(&item.place(), field));
+    view.counter.find.clear();
+    view.counter.wanted = Some(item);
+}
+
+fn free_ingredient(counter: Counter<'_>, name: &str) -> IngredientId {
+    IngredientId::from_name(name, |id| counter.book.ingredients.contains(id))
+}
+
+fn free_measure(counter: Counter<'_>, name: &str) -> MeasureId {
+    MeasureId::from_name(name, |id| counter.book.measures.contains(id))
+}
+
+fn free_vessel(counter: Counter<'_>, name: &str) -> VesselId {
+    VesselId::from_name(name, |id| counter.book.vessels.contains(id))
+}
+
+/// An ingredient of which nothing is stated.
+fn new_ingredient(id: IngredientId) -> Ingredient {
+    Ingredient {
+        id,
+        name: "New ingredient".to_owned(),
+        brand: String::new(),
+        supplier: String::new(),
+        lot: String::new(),
+        form: Form::Powder,
+        role: Role::Flavour,
+        composition: Composition::default(),
+        density: None,
+        bulk_density: None,
+        temperature: None,
+        statement: String::new(),
+        allergens: None::<AllergenStatement>,
+        diet: Diet::default(),
+        opened_life_hours: None,
+        price: None,
+        house_made: None,
+        note: String::new(),
+    }
+}
+
+fn new_measure(id: MeasureId) -> Measure {
+    Measure {
+        id,
+        name: "New measure".to_owned(),
+        kind: MeasureKind::Scoop,
+        nominal: None,
+        filling: Filling::Levelled,
+        increment: None,
+        temperature: None,
+        readings: Vec::new(),
+        note: String::new(),
+    }
+}
+
+/// Capacity of a cup that has just been added, ml (common practice, no source): one cannot be without any.
+const FIRST_CAPACITY: f64 = 500.0;
+
+fn new_vessel(id: VesselId) -> Vessel {
+    Vessel {
+        id,
+        name: "New cup".to_owned(),
+        kind: VesselKind::Cup,
+        capacity: FIRST_CAPACITY,
+        shape: None,
+        mass: None,
+        specific_heat: None,
+        temperature: None,
+        cooling_minutes: None,
+        cooling_run: None,
+        price: None,
+        closures: Vec::new(),
+        serviceware: Vec::new(),
+        note: String::new(),
+    }
+}
+
+/// A copy under an id of its own. What belongs to one pack or one thing alone stays behind: brand, lot and readings.
+fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions: &mut Vec<Action>) {
+    match item {
+        ItemId::Ingredient(id) => {
+            let Some(from) = counter.book.ingredient(id) else { return };
+            let id = free_ingredient(counter, &from.name);
+            let copy = Ingredient { id: id.clone(), brand: String::new(), lot: String::new(), ..from.as_ref().clone() };
+            put(ItemId::Ingredient(id), Edit::PutIngredient(copy), "brand", view, actions);
+        }
+        ItemId::Measure(id) => {
+            let Some(from) = counter.book.measure(id) else { return };
+            let id = free_measure(counter, &from.name);
+            let name = format!("{}, another", from.name);
+            let copy = Measure { id: id.clone(), name, readings: Vec::new(), ..from.as_ref().clone() };
+            put(ItemId::Measure(id), Edit::PutMeasure(copy), "name", view, actions);
+        }
+        ItemId::Vessel(id) => {
+            let Some(from) = counter.book.vessel(id) else { return };
+            let id = free_vessel(counter, &from.name);
+            let name = format!("{}, another", from.name);
+            let copy = Vessel { id: id.clone(), name, cooling_run: None, ..from.as_ref().clone() };
+            put(ItemId::Vessel(id), Edit::PutVessel(copy), "name", view, actions);
+        }
+    }
+}

@@ -1,0 +1,424 @@
+//! A form over one item of the book: rows of a word and its fields, where every change is one edit of the item.
+
+use std::fmt::Display;
+
+use egui::containers::menu::MenuButton;
+use egui::{Align, Button, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, pos2, vec2};
+
+use crate::book::{Evidence, Figure};
+use crate::edit::Edit;
+use crate::quantity::parse_number;
+use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
+use crate::ui::icons::{Icon, paint};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::Drafts;
+use crate::workbench::Action;
+
+/// Width of the words before the fields, in points.
+pub(super) const WORDS: f32 = 27.0 * grid::STEP;
+/// Width of a field for a number, in points.
+pub(super) const NUMBER: f32 = 16.0 * grid::STEP;
+
+/// Where a field stands and what it is called.
+#[derive(Clone, Copy)]
+pub(super) struct Spot<'spot> {
+    /// Its name within the item; stable.
+    pub field: &'spot str,
+    /// What a screen reader says.
+    pub name: &'spot str,
+    /// Its width, in points.
+    pub width: f32,
+    /// What stands in it while it is empty.
+    pub hint: &'spot str,
+}
+
+impl<'spot> Spot<'spot> {
+    /// A field for a number.
+    pub(super) fn number(field: &'spot str, name: &'spot str) -> Self {
+        Self { field, name, width: NUMBER, hint: "" }
+    }
+
+    /// A field as wide as what is left.
+    pub(super) fn wide(field: &'spot str, name: &'spot str) -> Self {
+        Self { field, name, width: f32::INFINITY, hint: "" }
+    }
+
+    /// With a hint.
+    pub(super) fn hint(self, hint: &'spot str) -> Self {
+        Self { hint, ..self }
+    }
+
+    /// In another width.
+    pub(super) fn width(self, width: f32) -> Self {
+        Self { width, ..self }
+    }
+}
+
+/// A figure that is asked for.
+#[derive(Clone, Copy)]
+pub(super) struct Asked<'asked> {
+    /// Its name within the item; stable.
+    pub field: &'asked str,
+    /// What a screen reader says.
+    pub name: &'asked str,
+    /// Its unit.
+    pub unit: &'asked str,
+    /// Room for the unit, in points.
+    pub unit_width: f32,
+    /// What is typed is the kept value times this.
+    pub factor: f64,
+    /// Where a figure comes from that is typed for the first time.
+    pub first: Evidence,
+}
+
+/// Width of the value of a figure, in points.
+pub(super) const VALUE: f32 = 19.0 * grid::STEP;
+/// Width of the word for its evidence, in points.
+pub(super) const EVIDENCE: f32 = 36.0 * grid::STEP;
+/// Width of its uncertainty, in points.
+pub(super) const SPREAD: f32 = 12.0 * grid::STEP;
+
+/// The item in hand and where its changes go.
+pub(super) struct Sheet<'frame, T> {
+    /// The item with the changes of this frame.
+    pub item: T,
+    place: String,
+    edit: fn(T) -> Edit,
+    drafts: &'frame mut Drafts,
+    actions: &'frame mut Vec<Action>,
+    /// Fields drawn since the last row whose sentences stand below it.
+    in_row: Vec<String>,
+    /// Whether a field was left with Escape.
+    pub escaped: bool,
+}
+
+impl<'frame, T: Clone> Sheet<'frame, T> {
+    /// A sheet over an item; `place` is its kind and id, by which undo finds it again.
+    pub(super) fn new(
+        item: T,
+        place: impl Into<String>,
+        edit: fn(T) -> Edit,
+        drafts: &'frame mut Drafts,
+        actions: &'frame mut Vec<Action>,
+    ) -> Self {
+        Self { item, place: place.into(), edit, drafts, actions, in_row: Vec::new(), escaped: false }
+    }
+
+    /// The name of a field among the drafts and for undo.
+    fn key(&self, field: &str) -> String {
+        super::field_key(&self.place, field)
+    }
+
+    /// Changes the item; the change goes out as an edit at this field.
+    pub(super) fn change(&mut self, field: &str, change: impl FnOnce(&mut T)) {
+        change(&mut self.item);
+        let key = self.key(field);
+        self.actions.push(Action::edit((self.edit)(self.item.clone()), key));
+    }
+
+    /// A place of a list has gone: what was being typed in this field of it belongs to nothing any more.
+    pub(super) fn forget_draft(&mut self, field: &str) {
+        let key = self.key(field);
+        self.drafts.drop(&key);
+    }
+
+    /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.
+    pub(super) fn row(&mut self, ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Self, &mut Ui)) {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
+            words_ui(ui, words, WORDS);
+            contents(self, ui);
+        });
+        self.errors_ui(ui, WORDS);
+    }
+
+    /// The sentences of the fields that were drawn since the last row.
+    pub(super) fn errors_ui(&mut self, ui: &mut Ui, indent: f32) {
+        for key in std::mem::take(&mut self.in_row) {
+            if self.drafts.error(&key).is_some() {
+                ui.horizontal(|ui| {
+                    ui.add_space(indent);
+                    draft_error_ui(ui, self.drafts, &key);
+                });
+            }
+        }
+    }
+
+    fn show(&mut self, ui: &mut Ui, field: Field<'_>, width: f32, height: f32) -> FieldOutcome {
+        let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
+        let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+        self.in_row.push(field.key.clone());
+        let outcome = field.show(ui, rect, self.drafts, self.actions);
+        self.escaped |= outcome.escaped;
+        outcome
+    }
+
+    /// A field for text that is taken as it is.
+    pub(super) fn text(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
+        let field = Field::new(self.key(spot.field), spot.name, shown).hint(spot.hint).underlined();
+        if let Some(text) = self.show(ui, field, spot.width, grid::TARGET).changed {
+            self.change(spot.field, |item| put(item, text));
+        }
+    }
+
+    /// The name of the item, which is never empty.
+    pub(super) fn title(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
+        let key = self.key(spot.field);
+        let field = Field::new(key.clone(), spot.name, shown).hint(spot.hint).style(TypeStyle::Heading);
+        let outcome = self.show(ui, field, spot.width, grid::TARGET + grid::TIGHT);
+        if let Some(text) = outcome.read(&key, self.drafts, name) {
+            self.change(spot.field, |item| put(item, text));
+        }
+        self.errors_ui(ui, 0.0);
+    }
+
+    /// A field for text that is broken into rows.
+    pub(super) fn long_text(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
+        let field = Field::new(self.key(spot.field), spot.name, shown).hint(spot.hint).several_rows().underlined();
+        let width = spot.width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
+        let height = field.height(ui, self.drafts, width);
+        if let Some(text) = self.show(ui, field, width, height).changed {
+            self.change(spot.field, |item| put(item, text));
+        }
+    }
+
+    /// A field whose text has to be read; what can't be read stays as a draft.
+    pub(super) fn reading<V, E: Display>(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: String,
+        read: impl FnOnce(&str) -> Result<V, E>,
+        put: impl FnOnce(&mut T, V),
+    ) {
+        self.aligned(ui, spot, shown, Align::Min, read, put);
+    }
+
+    fn aligned<V, E: Display>(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: String,
+        align: Align,
+        read: impl FnOnce(&str) -> Result<V, E>,
+        put: impl FnOnce(&mut T, V),
+    ) {
+        let key = self.key(spot.field);
+        let field = Field { align, ..Field::new(key.clone(), spot.name, shown).hint(spot.hint).underlined() };
+        let outcome = self.show(ui, field, spot.width, grid::TARGET);
+        if let Some(value) = outcome.read(&key, self.drafts, read) {
+            self.change(spot.field, |item| put(item, value));
+        }
+    }
+
+    /// A field for a number that may be absent.
+    pub(super) fn number(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        value: Option<f64>,
+        put: impl FnOnce(&mut T, Option<f64>),
+    ) {
+        self.aligned(ui, spot, value.map(plain).unwrap_or_default(), Align::Max, optional_number, put);
+    }
+
+    /// A field for a number that has to be there.
+    pub(super) fn required(&mut self, ui: &mut Ui, spot: Spot<'_>, value: f64, put: impl FnOnce(&mut T, f64)) {
+        self.aligned(ui, spot, plain(value), Align::Max, parse_number, put);
+    }
+
+    /// A figure with its evidence and its uncertainty; an empty field is not stated.
+    pub(super) fn figure(
+        &mut self,
+        ui: &mut Ui,
+        asked: &Asked<'_>,
+        figure: Option<Figure>,
+        put: impl Fn(&mut T, Option<Figure>),
+    ) {
+        let factor = asked.factor;
+        let spot = Spot::number(asked.field, asked.name).width(VALUE).hint("not stated");
+        let first = Figure::new(0.0, asked.first);
+        self.number(ui, spot, figure.map(|figure| figure.value * factor), |item, value| {
+            put(item, value.map(|value| Figure { value: value / factor, ..figure.unwrap_or(first) }));
+        });
+        words_ui(ui, asked.unit, asked.unit_width);
+        let (name, field) = (format!("{}, evidence", asked.name), format!("{} evidence", asked.field));
+        cell_ui(ui, EVIDENCE, |ui| {
+            let Some(figure) = figure else { return };
+            let spot = Spot { field: &field, name: &name, width: EVIDENCE, hint: "" };
+            let word = |evidence: &Evidence| evidence.word().to_owned();
+            self.choice(ui, spot, &figure.evidence, &Evidence::ALL, word, |item, evidence| {
+                put(item, Some(Figure { evidence, ..figure }));
+            });
+        });
+        let Some(figure) = figure else { return };
+        let (name, field) = (format!("{}, uncertainty", asked.name), format!("{} uncertainty", asked.field));
+        quiet_ui(ui, "±");
+        let usual = plain_to(figure.standard_uncertainty() * factor);
+        let spot = Spot::number(&field, &name).width(SPREAD).hint(&usual);
+        self.number(ui, spot, figure.u.map(|u| u * factor), |item, u| {
+            put(item, Some(Figure { u: u.map(|u| u / factor), ..figure }));
+        });
+    }
+
+    /// A word that opens a menu of words.
+    pub(super) fn choice<V: Clone + PartialEq>(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        current: &V,
+        all: &[V],
+        word: impl Fn(&V) -> String,
+        put: impl FnOnce(&mut T, V),
+    ) {
+        let mut taken = None;
+        word_menu_ui(ui, spot.name, &word(current), |ui| {
+            for other in all {
+                if ui.add(Button::selectable(other == current, word(other))).clicked() {
+                    taken = Some(other.clone());
+                }
+            }
+        });
+        if let Some(value) = taken.filter(|value| value != current) {
+            self.change(spot.field, |item| put(item, value));
+        }
+    }
+}
+
+/// Quiet words in a column of their own.
+pub(super) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
+    let palette = theme::palette(ui.visuals());
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    child.add(Label::new(text).selectable(false).truncate());
+}
+
+/// A cell of fixed width, so that what is empty keeps its place.
+pub(super) fn cell_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    contents(&mut child);
+}
+
+/// Columns side by side, each as wide as it says.
+pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&mut Ui, usize)) {
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::APART;
+        for (at, width) in widths.iter().enumerate() {
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 2.0);
+                ui.set_width(*width);
+                contents(ui, at);
+            });
+        }
+    });
+}
+
+/// Quiet words behind a field.
+pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+}
+
+/// The name of a group of rows.
+pub(super) fn section_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::EASY);
+    ui.label(RichText::new(words).font(TypeStyle::Strong.font_id()).color(palette.text_strong));
+    ui.add_space(2.0);
+}
+
+/// Words that are pressed like a link.
+pub(super) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
+    let palette = theme::palette(ui.visuals());
+    let text = RichText::new(words).color(palette.accent);
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = grid::TIGHT;
+        ui.add(Button::new(text).frame_when_inactive(false))
+    })
+    .inner
+}
+
+/// A word that opens a menu.
+pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOnce(&mut Ui)) {
+    let palette = theme::palette(ui.visuals());
+    // Room for the sign behind the word.
+    let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
+    let button = Button::new(text).frame_when_inactive(false).fill(Color32::TRANSPARENT);
+    let inner = ui
+        .scope(|ui| {
+            ui.spacing_mut().button_padding.x = grid::TIGHT;
+            MenuButton::from_button(button).ui(ui, |ui| {
+                ui.set_min_width(40.0 * grid::STEP);
+                items(ui);
+            })
+        })
+        .inner;
+    let response = inner.0.accessible_name(format!("{name}: {word}"));
+    let right = response.rect.right() - grid::NEAR - 2.0;
+    let sign = Rect::from_center_size(pos2(right, response.rect.center().y + 1.0), vec2(12.0, 12.0));
+    paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
+}
+
+/// A number with as many decimals as it has, at most four.
+pub(super) fn plain(value: f64) -> String {
+    let text = crate::quantity::show_number(value, 4);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// An uncertainty with its two leading digits.
+fn plain_to(value: f64) -> String {
+    crate::quantity::rounded(value, Some(value)).value
+}
+
+/// A number, or nothing for an empty text.
+pub(super) fn optional_number(text: &str) -> Result<Option<f64>, crate::quantity::NumberError> {
+    if text.trim().is_empty() { Ok(None) } else { parse_number(text).map(Some) }
+}
+
+/// A name is not empty.
+pub(super) fn name(text: &str) -> Result<String, &'static str> {
+    let text = text.trim();
+    if text.is_empty() { Err("a name is missing") } else { Ok(text.to_owned()) }
+}
+
+/// A day as `2026-05-04`, or nothing for an empty text.
+pub(super) fn date(text: &str) -> Result<Option<String>, String> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let parts: Vec<&str> = text.split('-').collect();
+    let number = |part: &str, digits: usize| {
+        let is_number = part.len() == digits && part.chars().all(|digit| digit.is_ascii_digit());
+        if is_number { part.parse::<u32>().ok() } else { None }
+    };
+    let is_day = matches!(parts.as_slice(), [year, month, day] if number(year, 4).is_some()
+        && number(month, 2).is_some_and(|month| (1..=12).contains(&month))
+        && number(day, 2).is_some_and(|day| (1..=31).contains(&day)));
+    if is_day { Ok(Some(text.to_owned())) } else { Err(format!("`{text}` is no day; expected one such as 2026-05-04")) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_number_is_shown_the_way_it_was_typed() {
+        for (value, shown) in [(58.0, "58"), (6.9, "6.9"), (-5.0, "−5"), (0.0, "0"), (1000.0, "1000"), (0.018, "0.018")] {
+            assert_eq!(plain(value), shown);
+        }
+        // 420 kcal are kept in kJ and come back as 420.
+        assert_eq!(plain(420.0 * 4.184 / 4.184), "420");
+    }
+
+    #[test]
+    fn a_day_is_read_or_refused() {
+        assert_eq!(date(" 2026-05-04 "), Ok(Some("2026-05-04".to_owned())));
+        assert_eq!(date(""), Ok(None));
+        for text in ["4.5.2026", "2026-13-01", "2026-05-40", "2026-5-4", "yesterday"] {
+            assert!(date(text).is_err(), "{text}");
+        }
+    }
+}

@@ -1,0 +1,126 @@
+//! Noticeable steps: the published or assumed one of every axis with its source, and the shop's own in its place.
+
+use egui::{Label, RichText, Ui};
+
+use super::Counter;
+use super::sheet::{Sheet, Spot, cell_ui, link_ui, plain, quiet_ui, section_ui, words_ui};
+use crate::balance::noticeable_step;
+use crate::balance::published::noticeable::{self, NoticeableStep};
+use crate::book::{Axis, Settings, StepSetting};
+use crate::ui::theme::{self, TypeStyle, grid};
+
+/// Widths of the axis, a number, and the unit, in points.
+const AXIS: f32 = 26.0 * grid::STEP;
+const NUMBER: f32 = 14.0 * grid::STEP;
+const UNIT: f32 = 16.0 * grid::STEP;
+
+pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
+    section_ui(ui, "Noticeable steps");
+    quiet_ui(ui, "How large a difference must be before a guest tastes it: a part of the standard's value, but never less than the \
+         floor. A shop that has tested its tasters puts its own figures here.");
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        for (words, width) in [("axis", AXIS), ("part, %", NUMBER), ("floor", NUMBER), ("", UNIT), ("weight", NUMBER)] {
+            words_ui(ui, words, width);
+        }
+    });
+    for axis in axes(counter, before) {
+        step_ui(ui, sheet, before, &axis);
+    }
+}
+
+/// The fixed axes, then every flavour that an ingredient names or a step is set for.
+fn axes(counter: Counter<'_>, settings: &Settings) -> Vec<Axis> {
+    let mut axes: Vec<Axis> = Axis::FIXED.to_vec();
+    let named = counter.book.ingredients.iter().flat_map(|ingredient| &ingredient.composition.flavours);
+    let named = named.map(|flavour| Axis::Flavour(flavour.name.clone()));
+    for axis in named.chain(settings.steps.iter().map(|step| step.axis.clone())) {
+        let is_unnamed = matches!(&axis, Axis::Flavour(name) if name.trim().is_empty());
+        if !is_unnamed && !axes.contains(&axis) {
+            axes.push(axis);
+        }
+    }
+    axes
+}
+
+fn default_of(axis: &Axis) -> NoticeableStep {
+    match axis {
+        Axis::Sweetness => noticeable::SWEETNESS,
+        Axis::TeaStrength => noticeable::TEA_STRENGTH,
+        Axis::Flavour(_) => noticeable::FLAVOUR,
+        Axis::Creaminess => noticeable::CREAMINESS,
+        Axis::Acidity => noticeable::ACIDITY,
+        Axis::Body => noticeable::BODY,
+        Axis::Temperature => noticeable::TEMPERATURE,
+        Axis::Volume => noticeable::VOLUME,
+    }
+}
+
+/// The three numbers of a step. Those of the default stand there as hints until one of them is typed over.
+fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis: &Axis) {
+    let palette = theme::palette(ui.visuals());
+    let own = before.steps.iter().find(|step| step.axis == *axis);
+    let default = default_of(axis);
+    let without = Settings { steps: Vec::new(), ..before.clone() };
+    let first = StepSetting {
+        axis: axis.clone(),
+        fraction: default.fraction,
+        floor: default.floor,
+        weight: noticeable_step(&without, axis, 0.0).1,
+    };
+    let word = axis.word();
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        cell_ui(ui, AXIS, |ui| {
+            let colour = if own.is_some() { palette.text_strong } else { palette.text_normal };
+            let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
+            label.on_hover_text(default.source);
+        });
+        number_ui(ui, sheet, &format!("Part of {word} in percent"), own.map(|own| 100.0 * own.fraction), 100.0 * first.fraction, {
+            let first = first.clone();
+            move |item, value| own_step(item, &first).fraction = value / 100.0
+        });
+        number_ui(ui, sheet, &format!("Floor of {word}"), own.map(|own| own.floor), first.floor, {
+            let first = first.clone();
+            move |item, value| own_step(item, &first).floor = value
+        });
+        words_ui(ui, axis.unit(), UNIT);
+        number_ui(ui, sheet, &format!("Weight of {word}"), own.map(|own| own.weight), first.weight, {
+            let first = first.clone();
+            move |item, value| own_step(item, &first).weight = value
+        });
+        if own.is_some() && link_ui(ui, "Reset").clicked() {
+            sheet.change(&format!("step {word}"), |item| item.steps.retain(|step| step.axis != *axis));
+        }
+    });
+    sheet.errors_ui(ui, AXIS);
+    let source = RichText::new(default.source).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    ui.add(Label::new(source).wrap());
+    ui.add_space(grid::NEAR);
+}
+
+/// The shop's own step of an axis; it begins as the default.
+fn own_step<'settings>(settings: &'settings mut Settings, first: &StepSetting) -> &'settings mut StepSetting {
+    let known = settings.steps.iter().position(|step| step.axis == first.axis);
+    let at = known.unwrap_or_else(|| {
+        settings.steps.push(first.clone());
+        settings.steps.len() - 1
+    });
+    &mut settings.steps[at]
+}
+
+fn number_ui(
+    ui: &mut Ui,
+    sheet: &mut Sheet<'_, Settings>,
+    name: &str,
+    own: Option<f64>,
+    default: f64,
+    put: impl FnOnce(&mut Settings, f64),
+) {
+    let hint = plain(default);
+    let spot = Spot::number(name, name).width(NUMBER).hint(&hint);
+    sheet.number(ui, spot, own, |item, value| {
+        // An emptied field takes the default again; the two beside it stay.
+        put(item, value.unwrap_or(default));
+    });
+}

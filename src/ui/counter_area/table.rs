@@ -1,0 +1,372 @@
+//! What the lists of the counter say, without drawing: columns and rows, found by typing and sorted by a column.
+
+use std::cmp::Ordering;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use super::uses::Uses;
+use super::{ItemId, Kind};
+use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
+use crate::book::{Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel, VesselKind};
+use crate::quantity::show_number;
+
+/// A column behind the name.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Column {
+    /// Its words.
+    pub title: &'static str,
+    /// Its width, in points.
+    pub width: f32,
+    /// Whether it holds numbers, which stand at its right edge.
+    pub is_number: bool,
+    /// What stands there when a figure is not known.
+    pub gap: &'static str,
+    /// Columns of a high rank are the first to go when there is little room.
+    pub rank: u8,
+}
+
+const fn words(title: &'static str, width: f32, rank: u8) -> Column {
+    Column { title, width, is_number: false, gap: "", rank }
+}
+
+const fn numbers(title: &'static str, width: f32, gap: &'static str, rank: u8) -> Column {
+    Column { title, width, is_number: true, gap, rank }
+}
+
+const INGREDIENTS: [Column; 6] = [
+    words("form", 68.0, 4),
+    words("role", 80.0, 3),
+    numbers("sugars per 100 g", 108.0, "not stated", 0),
+    numbers("price per kg", 88.0, "no price", 1),
+    numbers("used", 44.0, "", 2),
+    numbers("last reading", 92.0, "not weighed", 5),
+];
+
+const MEASURES: [Column; 6] = [
+    words("kind", 80.0, 3),
+    numbers("called", 72.0, "–", 2),
+    numbers("one use", 96.0, "not weighed", 0),
+    numbers("readings", 72.0, "", 4),
+    numbers("used", 44.0, "", 1),
+    numbers("last reading", 92.0, "not weighed", 5),
+];
+
+const VESSELS: [Column; 5] = [
+    words("kind", 72.0, 2),
+    numbers("capacity", 80.0, "", 0),
+    numbers("mass", 72.0, "not stated", 3),
+    numbers("price", 72.0, "no price", 4),
+    numbers("used", 44.0, "", 1),
+];
+
+/// The columns of a kind.
+pub(super) fn columns(kind: Kind) -> &'static [Column] {
+    match kind {
+        Kind::Ingredients => &INGREDIENTS,
+        Kind::Measures => &MEASURES,
+        Kind::Vessels => &VESSELS,
+        Kind::Shop => &[],
+    }
+}
+
+/// What a column says of an item, and what it is sorted by.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Cell {
+    /// A word.
+    Word(String),
+    /// A number with its text.
+    Number(f64, String),
+    /// Nothing is known.
+    Gap,
+}
+
+impl Cell {
+    fn number(value: Option<f64>, decimals: usize) -> Self {
+        value.map_or(Self::Gap, |value| Self::Number(value, show_number(value, decimals)))
+    }
+
+    fn count(count: usize) -> Self {
+        Self::Number(count as f64, count.to_string())
+    }
+
+    fn order(&self, other: &Self) -> Ordering {
+        match (self, other) {
+            (Self::Word(one), Self::Word(two)) => one.to_lowercase().cmp(&two.to_lowercase()),
+            (Self::Number(one, _), Self::Number(two, _)) => one.total_cmp(two),
+            _ => Ordering::Equal,
+        }
+    }
+}
+
+/// A row of a list.
+#[derive(Clone, Debug)]
+pub(super) struct Row {
+    /// The item.
+    pub id: ItemId,
+    /// Its name.
+    pub name: String,
+    /// Its brand, quieter.
+    pub quiet: String,
+    /// Its role, for the colour of its mark.
+    pub role: Option<Role>,
+    /// What the columns say.
+    pub cells: Vec<Cell>,
+    /// What it is found by, in lower case.
+    words: String,
+}
+
+/// Which column sorts, and which way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Sort {
+    /// The column, or the name.
+    pub column: Option<usize>,
+    /// From large to small.
+    pub descending: bool,
+}
+
+impl Sort {
+    /// What a click on a heading does: this column upwards, then downwards, then the order of the book.
+    pub(super) fn clicked(before: Option<Self>, column: Option<usize>) -> Option<Self> {
+        match before {
+            Some(sort) if sort.column == column && sort.descending => None,
+            Some(sort) if sort.column == column => Some(Self { descending: true, ..sort }),
+            _ => Some(Self { column, descending: false }),
+        }
+    }
+}
+
+/// The rows of a book, made again only for a new book; sugars only for ingredients that have changed.
+#[derive(Default)]
+pub(super) struct Shelf {
+    book: Option<Arc<Book>>,
+    /// Where things are used.
+    pub uses: Uses,
+    sugars: BTreeMap<IngredientId, (Arc<Ingredient>, Option<f64>)>,
+    rows: Option<(Kind, Vec<Row>)>,
+    order: Option<(Kind, String, Option<Sort>, Vec<usize>)>,
+}
+
+impl Shelf {
+    /// Takes the book of this frame.
+    pub(super) fn take(&mut self, book: &Arc<Book>) {
+        let same = |before: &Arc<Book>| Arc::ptr_eq(before, book);
+        if self.book.as_ref().is_some_and(same) {
+            return;
+        }
+        let uses_stay = self.book.as_ref().is_some_and(|before| {
+            before.recipes == book.recipes && before.measures == book.measures
+        });
+        if !uses_stay {
+            self.uses = Uses::of(book);
+        }
+        self.book = Some(book.clone());
+        self.rows = None;
+        self.order = None;
+    }
+
+    /// The rows of a kind, and which of them are shown in which order.
+    pub(super) fn list(&mut self, kind: Kind, find: &str, sort: Option<Sort>) -> (&[Row], &[usize]) {
+        if self.rows.as_ref().is_none_or(|(known, _)| *known != kind) {
+            let rows = self.rows_of(kind);
+            self.rows = Some((kind, rows));
+            self.order = None;
+        }
+        let rows = self.rows.as_ref().map_or(&[][..], |(_, rows)| rows);
+        let is_known = |(known, text, by, _): &(Kind, String, Option<Sort>, Vec<usize>)| {
+            *known == kind && text == find && *by == sort
+        };
+        if !self.order.as_ref().is_some_and(is_known) {
+            self.order = Some((kind, find.to_owned(), sort, order(rows, find, sort)));
+        }
+        (rows, self.order.as_ref().map_or(&[], |(.., order)| order))
+    }
+
+    fn rows_of(&mut self, kind: Kind) -> Vec<Row> {
+        let Some(book) = self.book.clone() else { return Vec::new() };
+        match kind {
+            Kind::Ingredients => {
+                let dates = last_readings(&book);
+                let ingredients = book.ingredients.iter();
+                ingredients.map(|item| self.ingredient_row(&book, item, dates.get(item.id()))).collect()
+            }
+            Kind::Measures => book.measures.iter().map(|item| self.measure_row(item)).collect(),
+            Kind::Vessels => book.vessels.iter().map(|item| self.vessel_row(item)).collect(),
+            Kind::Shop => Vec::new(),
+        }
+    }
+
+    fn ingredient_row(&mut self, book: &Book, item: &Arc<Ingredient>, date: Option<&String>) -> Row {
+        let id = ItemId::Ingredient(item.id.clone());
+        let cells = vec![
+            Cell::Word(item.form.word().to_owned()),
+            Cell::Word(item.role.word().to_owned()),
+            Cell::number(self.sugars_of(book, item), 1),
+            Cell::number(price_per_kg(item), 2),
+            Cell::count(self.uses.recipes(&id)),
+            date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
+        ];
+        let words = format!("{} {} {} {}", item.name, item.brand, item.role.word(), item.form.word()).to_lowercase();
+        Row { id, name: item.name.clone(), quiet: item.brand.clone(), role: Some(item.role), cells, words }
+    }
+
+    fn sugars_of(&mut self, book: &Book, item: &Arc<Ingredient>) -> Option<f64> {
+        if let Some(made) = &item.house_made {
+            // What its recipe holds may change with anything in the book.
+            let recipe = book.recipe(&made.recipe)?;
+            let sugars = balance_version(book, recipe, None)?.figures.complete(Measurand::TotalSugar)?;
+            return (made.yield_grams.value > 0.0).then(|| 100.0 * sugars / made.yield_grams.value);
+        }
+        if let Some((known, sugars)) = self.sugars.get(&item.id)
+            && Arc::ptr_eq(known, item)
+        {
+            return *sugars;
+        }
+        let mix = per_gram(item, &mut Slots::default()).mix;
+        let sugars = mix.knows(Component::Sugars).then(|| 100.0 * mix.get(Component::Sugars));
+        self.sugars.insert(item.id.clone(), (item.clone(), sugars));
+        sugars
+    }
+
+    fn measure_row(&self, item: &Measure) -> Row {
+        let id = ItemId::Measure(item.id.clone());
+        let kind = kind_word(item.kind);
+        let called = match item.nominal {
+            Some(Nominal::Volume(value)) => Cell::Number(value, format!("{} ml", show_number(value, 0))),
+            Some(Nominal::Mass(value)) => Cell::Number(value, format!("{} g", show_number(value, 0))),
+            None => Cell::Gap,
+        };
+        let ingredient = item.readings.first().map(|reading| reading.ingredient.as_ref());
+        let use_grams = ingredient.and_then(|ingredient| item.calibration(ingredient)).map(|found| found.grams);
+        let one_use = use_grams.map_or(Cell::Gap, |grams| Cell::Number(grams, format!("{} g", show_number(grams, 1))));
+        let date = item.readings.iter().filter_map(|reading| reading.date.as_ref()).max();
+        let cells = vec![
+            Cell::Word(kind.to_owned()),
+            called,
+            one_use,
+            Cell::count(item.readings.len()),
+            Cell::count(self.uses.recipes(&id)),
+            date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
+        ];
+        let quiet = if item.filling == Filling::Heaped { "heaped" } else { "" };
+        let words = format!("{} {kind} {quiet}", item.name).to_lowercase();
+        Row { id, name: item.name.clone(), quiet: quiet.to_owned(), role: None, cells, words }
+    }
+
+    fn vessel_row(&self, item: &Vessel) -> Row {
+        let id = ItemId::Vessel(item.id.clone());
+        let kind = vessel_word(item.kind);
+        let with_unit = |value: Option<f64>, decimals, unit| match Cell::number(value, decimals) {
+            Cell::Number(value, text) => Cell::Number(value, format!("{text} {unit}")),
+            other => other,
+        };
+        let cells = vec![
+            Cell::Word(kind.to_owned()),
+            with_unit(Some(item.capacity), 0, "ml"),
+            with_unit(item.mass, 0, "g"),
+            Cell::number(item.price, 3),
+            Cell::count(self.uses.recipes(&id)),
+        ];
+        let words = format!("{} {kind}", item.name).to_lowercase();
+        Row { id, name: item.name.clone(), quiet: String::new(), role: None, cells, words }
+    }
+}
+
+/// Price of a kilogram that is used, waste taken off; in the book's currency.
+pub(super) fn price_per_kg(item: &Ingredient) -> Option<f64> {
+    let price = item.price.as_ref()?;
+    let usable = price.grams * (1.0 - price.waste_percent / 100.0);
+    (usable > 0.0).then(|| 1000.0 * price.pack / usable)
+}
+
+/// The word for a kind of measure.
+pub(super) fn kind_word(kind: MeasureKind) -> &'static str {
+    match kind {
+        MeasureKind::Scoop => "scoop",
+        MeasureKind::Pump => "pump",
+        MeasureKind::Spoon => "spoon",
+        MeasureKind::Jug => "jug",
+        MeasureKind::IceScoop => "ice scoop",
+        MeasureKind::Button => "button",
+    }
+}
+
+/// The word for a kind of vessel.
+pub(super) fn vessel_word(kind: VesselKind) -> &'static str {
+    match kind {
+        VesselKind::Cup => "cup",
+        VesselKind::Shaker => "shaker",
+        VesselKind::Jug => "jug",
+    }
+}
+
+fn last_readings(book: &Book) -> BTreeMap<IngredientId, String> {
+    let mut dates: BTreeMap<IngredientId, String> = BTreeMap::new();
+    for reading in book.measures.iter().flat_map(|measure| &measure.readings) {
+        if let (Some(ingredient), Some(date)) = (&reading.ingredient, &reading.date) {
+            let latest = dates.entry(ingredient.clone()).or_default();
+            if date > latest {
+                latest.clone_from(date);
+            }
+        }
+    }
+    dates
+}
+
+/// Rows that hold every typed word, sorted; what is not known comes last either way.
+fn order(rows: &[Row], find: &str, sort: Option<Sort>) -> Vec<usize> {
+    let wanted: Vec<String> = find.to_lowercase().split_whitespace().map(str::to_owned).collect();
+    let mut shown: Vec<usize> =
+        (0..rows.len()).filter(|at| wanted.iter().all(|word| rows[*at].words.contains(word.as_str()))).collect();
+    if let Some(Sort { column, descending }) = sort {
+        shown.sort_by(|one, two| {
+            let (one, two) = (&rows[*one], &rows[*two]);
+            let Some(column) = column else {
+                let by_name = one.name.to_lowercase().cmp(&two.name.to_lowercase());
+                return if descending { by_name.reverse() } else { by_name };
+            };
+            let (one, two) = (&one.cells[column], &two.cells[column]);
+            let gaps = (*one == Cell::Gap).cmp(&(*two == Cell::Gap));
+            let values = one.order(two);
+            gaps.then(if descending { values.reverse() } else { values })
+        });
+    }
+    shown
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::MeasureId;
+
+    fn row(name: &str, cell: Cell) -> Row {
+        let id = ItemId::Measure(MeasureId::new("measure").unwrap());
+        Row { id, name: name.into(), quiet: String::new(), role: None, cells: vec![cell], words: name.to_lowercase() }
+    }
+
+    #[test]
+    fn what_is_not_known_comes_last_whichever_way_a_column_is_sorted() {
+        let rows = [row("a", Cell::Gap), row("b", Cell::number(Some(2.0), 0)), row("c", Cell::number(Some(1.0), 0))];
+        let by = |descending| order(&rows, "", Some(Sort { column: Some(0), descending }));
+        assert_eq!(by(false), [2, 1, 0]);
+        assert_eq!(by(true), [1, 2, 0]);
+        assert_eq!(order(&rows, "", None), [0, 1, 2]);
+    }
+
+    #[test]
+    fn a_heading_sorts_up_then_down_then_not_at_all() {
+        let up = Sort::clicked(None, Some(1));
+        let down = Sort::clicked(up, Some(1));
+        assert_eq!(up.map(|sort| sort.descending), Some(false));
+        assert_eq!(down.map(|sort| sort.descending), Some(true));
+        assert_eq!(Sort::clicked(down, Some(1)), None);
+        assert_eq!(Sort::clicked(down, None), Some(Sort { column: None, descending: false }));
+    }
+
+    #[test]
+    fn every_typed_word_has_to_be_found() {
+        let rows = [row("Pear syrup Tambrel", Cell::Gap), row("Pear purée", Cell::Gap)];
+        assert_eq!(order(&rows, "TAMB pear", None), [0]);
+        assert_eq!(order(&rows, "pear", None), [0, 1]);
+        assert!(order(&rows, "plum", None).is_empty());
+    }
+}

@@ -1,0 +1,149 @@
+//! Where the items of the shop are used: recipes and versions, approvals, and readings of measures.
+
+use std::collections::BTreeMap;
+
+use super::ItemId;
+use crate::book::{Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId};
+
+/// A place that needs an item.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Use {
+    /// A recipe as written, or one of its versions.
+    Recipe(RecipeId, Option<VersionId>),
+    /// An approval of a recipe, which keeps its lines for ever.
+    Approval(RecipeId),
+    /// Readings of a measure.
+    Readings(MeasureId),
+}
+
+/// All uses of a book.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Uses(BTreeMap<ItemId, Vec<Use>>);
+
+impl Uses {
+    /// Looks through the recipes and the measures once.
+    pub(super) fn of(book: &Book) -> Self {
+        let mut uses = Self::default();
+        for recipe in &book.recipes {
+            uses.note_recipe(recipe);
+        }
+        for measure in &book.measures {
+            for reading in &measure.readings {
+                if let Some(ingredient) = &reading.ingredient {
+                    uses.note(ItemId::Ingredient(ingredient.clone()), &Use::Readings(measure.id().clone()));
+                }
+            }
+        }
+        uses
+    }
+
+    /// Where an item is used, in the order of the book.
+    pub(super) fn list(&self, item: &ItemId) -> &[Use] {
+        self.0.get(item).map_or(&[], Vec::as_slice)
+    }
+
+    /// How many recipes use an item, each counted once.
+    pub(super) fn recipes(&self, item: &ItemId) -> usize {
+        let mut recipes: Vec<&RecipeId> = self.list(item).iter().filter_map(Use::recipe).collect();
+        recipes.dedup();
+        recipes.len()
+    }
+
+    fn note(&mut self, item: ItemId, at: &Use) {
+        let list = self.0.entry(item).or_default();
+        if !list.contains(at) {
+            list.push(at.clone());
+        }
+    }
+
+    fn note_recipe(&mut self, recipe: &Recipe) {
+        let written = Use::Recipe(recipe.id.clone(), None);
+        self.note_resolved(&recipe.plain(), &written);
+        for version in &recipe.versions {
+            let at = Use::Recipe(recipe.id.clone(), Some(version.id.clone()));
+            for change in &version.changes {
+                self.note_change(change, &at);
+            }
+        }
+        for approval in &recipe.approvals {
+            self.note_resolved(&approval.resolved, &Use::Approval(recipe.id.clone()));
+        }
+    }
+
+    fn note_resolved(&mut self, resolved: &Resolved, at: &Use) {
+        for line in resolved.lines() {
+            self.note_line(line, at);
+        }
+        for vessel in [&resolved.cup, &resolved.shaker].into_iter().flatten() {
+            self.note(ItemId::Vessel(vessel.clone()), at);
+        }
+    }
+
+    fn note_line(&mut self, line: &Line, at: &Use) {
+        self.note(ItemId::Ingredient(line.ingredient.clone()), at);
+        if let Some(carried) = &line.carried {
+            self.note(ItemId::Ingredient(carried.ingredient.clone()), at);
+        }
+        self.note_amount(&line.amount, at);
+    }
+
+    fn note_amount(&mut self, amount: &Amount, at: &Use) {
+        if let Amount::Count(_, measure) = amount {
+            self.note(ItemId::Measure(measure.clone()), at);
+        }
+    }
+
+    fn note_change(&mut self, change: &Change, at: &Use) {
+        match change {
+            Change::Ingredient(_, ingredient) => self.note(ItemId::Ingredient(ingredient.clone()), at),
+            Change::Carried(_, Some(carried)) => self.note(ItemId::Ingredient(carried.ingredient.clone()), at),
+            Change::Amount(_, amount) => self.note_amount(amount, at),
+            Change::Add(_, Entry::Line(line)) => self.note_line(line, at),
+            Change::Cup(vessel) | Change::Shaker(Some(vessel)) => self.note(ItemId::Vessel(vessel.clone()), at),
+            _ => {}
+        }
+    }
+}
+
+impl Use {
+    fn recipe(&self) -> Option<&RecipeId> {
+        match self {
+            Self::Recipe(recipe, _) | Self::Approval(recipe) => Some(recipe),
+            Self::Readings(_) => None,
+        }
+    }
+
+    /// "Hob & Ember, vegan", "an approval of Hob & Ember", "readings of the brown scoop".
+    pub(super) fn words(&self, book: &Book) -> String {
+        let name = |id: &RecipeId| book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+        match self {
+            Self::Recipe(recipe, None) => name(recipe),
+            Self::Recipe(recipe, Some(version)) => {
+                let found = book.recipe(recipe).and_then(|recipe| recipe.version(version));
+                format!("{}, {}", name(recipe), found.map_or(version.as_str(), |version| &version.name))
+            }
+            Self::Approval(recipe) => format!("an approval of {}", name(recipe)),
+            Self::Readings(measure) => {
+                let found = book.measure(measure);
+                format!("readings of the {}", found.map_or(measure.as_str(), |measure| &measure.name))
+            }
+        }
+    }
+}
+
+/// Most places that are named in one sentence.
+const MOST_NAMED: usize = 3;
+
+/// Why an item can't be taken out of the book; `None` when nothing needs it.
+pub(super) fn refusal(book: &Book, uses: &[Use], name: &str) -> Option<String> {
+    if uses.is_empty() {
+        return None;
+    }
+    let mut named: Vec<String> = uses.iter().take(MOST_NAMED).map(|place| place.words(book)).collect();
+    if uses.len() > MOST_NAMED {
+        named.push(format!("{} more", uses.len() - MOST_NAMED));
+    }
+    let last = named.pop().unwrap_or_default();
+    let list = if named.is_empty() { last } else { format!("{} and {last}", named.join("; ")) };
+    Some(format!("{name} is used in {list}. It can't be deleted while they need it."))
+}

@@ -1,0 +1,212 @@
+//! The picture of a drink that cools: curve, uncertainty, thermometer readings, and the lines that it passes.
+
+use egui::{Align2, Color32, RichText, Role, Stroke, Ui, WidgetInfo};
+use egui_plot::{
+    AxisHints, FilledArea, HLine, Line, LineStyle, MarkerShape, Plot, PlotPoint, PlotPoints,
+    PlotUi, Points, Text,
+};
+
+use super::cooling::line_words;
+use super::sheet;
+use crate::balance::CoolingLine;
+use crate::quantity::show_number;
+use crate::ui::theme::{self, Palette, TypeStyle, grid};
+use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
+
+/// Height of the picture, in points.
+const HEIGHT: f32 = 62.0 * grid::STEP;
+/// Free room above the highest and below the lowest thing that is drawn, K.
+const MARGIN: f64 = 4.0;
+/// How wide the band is drawn, in standard uncertainties.
+const BAND: f64 = 2.0;
+/// How much of its colour the band keeps.
+const BAND_PART: f32 = 0.22;
+/// Radius of a reading, in points.
+const READING: f32 = 4.0;
+
+pub(super) fn cooling_plot_ui(ui: &mut Ui, course: &CoolingCourse, run: Option<&RunCourse>) {
+    let palette = theme::palette(ui.visuals());
+    let width = ui.available_width().min(sheet::MOST_WIDTH);
+    let minutes = course.points.last().map_or(1.0, |point| point.minutes);
+    let (low, high) = range(course, run);
+    let axis = |words: &str| {
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet)
+    };
+    let whole =
+        |mark: egui_plot::GridMark, _: &std::ops::RangeInclusive<f64>| show_number(mark.value, 0);
+    let response = Plot::new("cooling")
+        .width(width)
+        .height(HEIGHT)
+        .default_x_bounds(0.0, minutes)
+        .default_y_bounds(low, high)
+        .auto_bounds(false)
+        .reset()
+        .allow_drag(false)
+        .allow_zoom(false)
+        .allow_scroll(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .show_background(false)
+        .show_grid(false)
+        .sense(egui::Sense::hover())
+        .cursor_color(palette.line)
+        .custom_x_axes(vec![
+            AxisHints::new_x().label(axis("minutes")).formatter(whole),
+        ])
+        .custom_y_axes(vec![AxisHints::new_y().label(axis("°C")).formatter(whole)])
+        .label_formatter(|_| None)
+        .show(ui, |plot| {
+            lines_ui(plot, course, palette, minutes);
+            if let Some(run) = run {
+                run_ui(plot, run, palette);
+            }
+            curve_ui(plot, course, palette);
+        })
+        .response;
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words(course, run)));
+    legend_ui(ui, run, palette);
+}
+
+/// What is drawn, from the coldest to the hottest, °C.
+fn range(course: &CoolingCourse, run: Option<&RunCourse>) -> (f64, f64) {
+    let lines = course
+        .cooling
+        .milestones
+        .iter()
+        .map(|milestone| milestone.celsius);
+    let readings = run
+        .iter()
+        .flat_map(|run| run.readings.iter().map(|reading| reading.celsius));
+    let band = course.points.iter().flat_map(|point| {
+        [
+            point.celsius - BAND * point.u,
+            point.celsius + BAND * point.u,
+        ]
+    });
+    let (low, high) = lines
+        .chain(readings)
+        .chain(band)
+        .fold((f64::MAX, f64::MIN), |(low, high), value| {
+            (low.min(value), high.max(value))
+        });
+    (low - MARGIN, high + MARGIN)
+}
+
+/// The named lines; their names stand on them.
+fn lines_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette, minutes: f64) {
+    for milestone in &course.cooling.milestones {
+        let name = match milestone.line {
+            CoolingLine::VeryHot => "very hot",
+            CoolingLine::Drinking => "drinking temperature",
+            CoolingLine::Lukewarm => "lukewarm",
+        };
+        let colour = if milestone.line == CoolingLine::Drinking {
+            palette.accent
+        } else {
+            palette.outline
+        };
+        let line = HLine::new(name, milestone.celsius)
+            .color(colour)
+            .width(grid::HAIRLINE)
+            .allow_hover(false);
+        plot.hline(line);
+        let words = format!("{name}, {} °C", show_number(milestone.celsius, 0));
+        let text = RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
+        // The curve comes from the upper left and goes to the lower right: a name stands where it is not.
+        let (at, anchor) = if milestone.line == CoolingLine::Lukewarm {
+            (0.0, Align2::LEFT_BOTTOM)
+        } else {
+            (minutes, Align2::RIGHT_BOTTOM)
+        };
+        let at = PlotPoint::new(at, milestone.celsius);
+        let name = Text::new(format!("name of {name}"), at, text);
+        plot.text(name.anchor(anchor).allow_hover(false));
+    }
+}
+
+fn curve_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette) {
+    let minutes: Vec<f64> = course.points.iter().map(|point| point.minutes).collect();
+    let edge = |sign: f64| -> Vec<f64> {
+        course
+            .points
+            .iter()
+            .map(|point| point.celsius + sign * BAND * point.u)
+            .collect()
+    };
+    let colour = palette.accent;
+    let band = FilledArea::new("uncertainty", &minutes, &edge(-1.0), &edge(1.0))
+        .fill_color(colour.gamma_multiply(BAND_PART))
+        .stroke(Stroke::NONE)
+        .allow_hover(false);
+    plot.add(band);
+    plot.line(curve("this drink", &course.points, colour).width(2.0));
+}
+
+fn curve(name: &str, points: &[CoursePoint], colour: Color32) -> Line<'static> {
+    let points: Vec<[f64; 2]> = points
+        .iter()
+        .map(|point| [point.minutes, point.celsius])
+        .collect();
+    Line::new(name, PlotPoints::from(points))
+        .color(colour)
+        .allow_hover(false)
+}
+
+/// The readings as they were taken, and the curve through them.
+fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette) {
+    if !run.points.is_empty() {
+        let line = curve("through the readings", &run.points, palette.text_quiet);
+        plot.line(line.width(grid::HAIRLINE).style(LineStyle::dashed_dense()));
+    }
+    let points: Vec<[f64; 2]> = run
+        .readings
+        .iter()
+        .map(|reading| [reading.minutes, reading.celsius])
+        .collect();
+    let readings = Points::new("readings", PlotPoints::from(points))
+        .shape(MarkerShape::Circle)
+        .filled(true)
+        .radius(READING)
+        .color(palette.text_strong)
+        .allow_hover(false);
+    plot.points(readings);
+}
+
+/// What the marks mean, in words.
+fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
+    let mut words =
+        "Line: this drink from the handing over on; band: two standard uncertainties.".to_owned();
+    if run.is_some_and(|run| !run.readings.is_empty()) {
+        words.push_str(
+            " Dots: the readings as they were taken, the cup open; dashed: the curve through them.",
+        );
+    }
+    ui.scope(|ui| {
+        ui.set_max_width(sheet::MOST_WIDTH);
+        ui.label(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
+    });
+}
+
+/// The picture in a sentence.
+fn words(course: &CoolingCourse, run: Option<&RunCourse>) -> String {
+    let passed = course.cooling.milestones.iter().filter_map(|milestone| {
+        Some(format!(
+            "{} in {} min",
+            line_words(milestone),
+            show_number(milestone.minutes?.value, 0)
+        ))
+    });
+    let readings = run.map_or(0, |run| run.readings.len());
+    format!(
+        "cooling curve: {}; {readings} readings",
+        passed.collect::<Vec<_>>().join(", ")
+    )
+}

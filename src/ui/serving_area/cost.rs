@@ -1,0 +1,189 @@
+//! What the drink costs, line by line and with what it is handed over in, and what is left of its price.
+
+use egui::Ui;
+
+use super::sheet;
+use super::value::Value;
+use crate::balance::{Margin, Measurand};
+use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
+use crate::quantity::{Uncertain, show_number};
+use crate::ui::Screen;
+use crate::ui::theme::grid;
+use crate::ui::wording;
+use crate::workbench::Serving;
+
+/// What a line without a price says.
+const NO_PRICE: &str = "no price is stated";
+
+/// A part of the cost.
+struct Part {
+    name: String,
+    price: Option<f64>,
+}
+
+pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    let currency = screen.book.settings.currency.as_str();
+    let parts = parts(screen);
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for part in &parts {
+            let value = part.price.map_or_else(
+                || Value::not_known(NO_PRICE),
+                |price| Value::digits(show_number(price, 2)),
+            );
+            sheet::fact_ui(ui, &part.name, &value, currency);
+        }
+        ui.add_space(grid::NEAR);
+        let total = total(screen, &parts);
+        sheet::figure_ui(
+            ui,
+            screen,
+            "cost of the drink",
+            &total,
+            currency,
+            Measurand::Cost,
+        );
+        if let Some(margin) = &serving.margin {
+            margin_ui(ui, screen, margin, &parts);
+        } else {
+            let reason = if screen.balance.resolved.menu_price.is_some() {
+                "its cost is not known"
+            } else {
+                "the recipe states no menu price"
+            };
+            sheet::fact_ui(ui, "margin", &Value::not_known(reason), currency);
+        }
+    });
+    let prices = "Ingredients by what is paid for their packs, without sales tax and with what is lost of them.";
+    sheet::quiet_ui(ui, prices);
+}
+
+/// The lines of the drink, then cup, closure and what goes with it.
+fn parts(screen: &Screen<'_>) -> Vec<Part> {
+    let lines = screen
+        .balance
+        .lines
+        .iter()
+        .filter(|line| line.count != 0.0)
+        .map(|line| Part {
+            name: wording::ingredient_name(screen.book, &line.ingredient),
+            price: line.cost,
+        });
+    let cup = screen
+        .balance
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| screen.book.vessel(id));
+    lines
+        .chain(cup.iter().flat_map(|cup| parts_of_cup(cup)))
+        .collect()
+}
+
+fn parts_of_cup(cup: &Vessel) -> Vec<Part> {
+    let closure = cup.usual_closure().map(|closure| Part {
+        name: match closure.kind {
+            ClosureKind::Open => "no closure".to_owned(),
+            ClosureKind::Lid => "lid".to_owned(),
+            ClosureKind::Film => "film".to_owned(),
+        },
+        price: closure.price,
+    });
+    // An open cup has no closure to pay for, but a price may be stated for one all the same.
+    let closure = closure.filter(|part| part.price.is_some() || part.name != "no closure");
+    std::iter::once(Part {
+        name: cup.name.clone(),
+        price: cup.price,
+    })
+    .chain(closure)
+    .chain(cup.serviceware.iter().map(part_of_serviceware))
+    .collect()
+}
+
+fn part_of_serviceware(ware: &Serviceware) -> Part {
+    let name = match ware.kind {
+        ServicewareKind::Straw { wide: true } => "wide straw",
+        ServicewareKind::Straw { wide: false } => "straw",
+        ServicewareKind::Sleeve => "sleeve",
+    };
+    Part {
+        name: name.to_owned(),
+        price: ware.price,
+    }
+}
+
+/// The cost with everything in it, or the known part of it with the names of what has no price.
+fn total(screen: &Screen<'_>, parts: &[Part]) -> Value {
+    let value = Value::of(screen.book, screen.balance, Measurand::Cost, 2);
+    let is_partial = screen.balance.figures.missing(Measurand::Cost) != 0;
+    let gap = missing(parts);
+    if !is_partial || value.gap.is_some() && gap.is_none() {
+        return value;
+    }
+    let cost = screen
+        .balance
+        .reported(Measurand::Cost)
+        .value
+        .filter(|cost| *cost > 0.0);
+    cost.map_or_else(Value::default, |cost| {
+        Value::digits(show_number(cost, 2)).at_least()
+    })
+    .with_gap(gap)
+}
+
+/// "no price: Ondry creamer, lid".
+fn missing(parts: &[Part]) -> Option<String> {
+    let names: Vec<&str> = parts
+        .iter()
+        .filter(|part| part.price.is_none())
+        .map(|part| part.name.as_str())
+        .collect();
+    (!names.is_empty()).then(|| format!("no price: {}", names.join(", ")))
+}
+
+fn margin_ui(ui: &mut Ui, screen: &Screen<'_>, margin: &Margin, parts: &[Part]) {
+    let settings = &screen.book.settings;
+    let currency = settings.currency.as_str();
+    let money = |value: f64| Value::digits(show_number(value, 2));
+    sheet::fact_ui(
+        ui,
+        "menu price, sales tax included",
+        &money(margin.menu_price),
+        currency,
+    );
+    let tax_name = settings.sales_tax_percent.map_or_else(
+        || "sales tax".to_owned(),
+        |percent| format!("sales tax, {} %", show_number(percent, 1)),
+    );
+    let tax = margin
+        .sales_tax
+        .map_or_else(|| Value::not_known("the shop states no rate"), money);
+    sheet::fact_ui(ui, &tax_name, &tax, currency);
+    let mut gaps: Vec<String> = missing(parts).into_iter().collect();
+    if margin.sales_tax.is_none() {
+        gaps.push("sales tax not stated".to_owned());
+    }
+    let gap = (!gaps.is_empty()).then(|| gaps.join("; "));
+    let figure = |figure: Uncertain, decimals: i32| {
+        let value = Value::known(figure, decimals);
+        if margin.is_at_most {
+            Value { u: None, ..value }.at_most()
+        } else {
+            value
+        }
+    };
+    sheet::fact_ui(
+        ui,
+        "margin",
+        &figure(margin.margin, 2).with_gap(gap),
+        currency,
+    );
+    if let Some(percent) = margin.percent {
+        sheet::fact_ui(
+            ui,
+            "margin, of the price without tax",
+            &figure(percent, 1),
+            "%",
+        );
+    }
+}

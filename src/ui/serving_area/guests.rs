@@ -1,0 +1,110 @@
+//! What a guest asks: allergens, vegan, milk; and what the statements of ingredients ask in turn.
+
+use std::collections::BTreeSet;
+
+use egui::{Label, RichText, Ui};
+
+use super::sheet;
+use crate::balance::Verdict;
+use crate::book::{Allergen, IngredientId};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::wording;
+use crate::workbench::Serving;
+
+pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    let summary = &screen.balance.allergens;
+    let not_stated: Vec<IngredientId> = summary.not_stated.iter().cloned().collect();
+    if summary.contains.is_empty() && summary.may_contain.is_empty() && not_stated.is_empty() {
+        sheet::words_ui(ui, "No pack names an allergen.");
+    }
+    said_ui(ui, "Contains", &listed(&summary.contains));
+    said_ui(ui, "May contain", &listed(&summary.may_contain));
+    said_ui(
+        ui,
+        "Not stated by",
+        &wording::names(screen.book, &not_stated),
+    );
+    ui.add_space(grid::TIGHT);
+    sheet::words_ui(ui, claim("Vegan", "Not vegan", screen.balance.vegan));
+    sheet::words_ui(
+        ui,
+        claim(
+            "Free of dairy",
+            "Not free of dairy",
+            screen.balance.dairy_free,
+        ),
+    );
+    sheet::quiet_ui(
+        ui,
+        "By what the packs state of their ingredients; shared scoops, shakers and blenders carry traces.",
+    );
+    questions_ui(ui, screen, serving);
+}
+
+fn listed(allergens: &BTreeSet<Allergen>) -> String {
+    allergens
+        .iter()
+        .map(|allergen| allergen.word())
+        .collect::<Vec<_>>()
+        .join(", ")
+}
+
+/// "Contains  milk, soybeans"; nothing for an empty list.
+fn said_ui(ui: &mut Ui, words: &str, list: &str) {
+    if list.is_empty() {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    let mut job = egui::text::LayoutJob::default();
+    let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
+    job.append(
+        &format!("{words} "),
+        0.0,
+        format(TypeStyle::Body, palette.text_quiet),
+    );
+    job.append(list, 0.0, format(TypeStyle::Strong, palette.text_strong));
+    ui.scope(|ui| {
+        ui.set_max_width(ui.available_width().min(sheet::MOST_WIDTH));
+        ui.add(Label::new(job).wrap());
+    });
+}
+
+fn claim(yes: &str, no: &str, verdict: Verdict) -> String {
+    match verdict {
+        Verdict::Yes => format!("{yes} by its ingredients."),
+        Verdict::No => format!("{no}."),
+        Verdict::NotKnown => format!("{yes} or not: not known, an ingredient does not state it."),
+    }
+}
+
+/// Questions to whoever has the packs in hand; they change nothing by themselves.
+fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    if serving.questions.is_empty() {
+        return;
+    }
+    sheet::subheading_ui(ui, "The statements of ingredients ask");
+    let palette = theme::palette(ui.visuals());
+    for finding in &serving.questions {
+        let mut letters = finding.question.chars();
+        let question: String = letters.next().map_or_else(String::new, |first| {
+            first.to_uppercase().chain(letters).collect()
+        });
+        sheet::words_ui(ui, question);
+        let source = format!(
+            "Read in the statement of {}: “{}”",
+            wording::ingredient_name(screen.book, &finding.ingredient),
+            finding.matched_words
+        );
+        ui.label(
+            RichText::new(source)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
+        ui.add_space(grid::TIGHT);
+    }
+    sheet::quiet_ui(
+        ui,
+        "They ask and decide nothing: the pack in the hand is right.",
+    );
+}

@@ -1,0 +1,193 @@
+//! The drink as it is served: how it cools or stands, what is declared of it, what it costs, and the tea that is brewed for it.
+
+mod brewing;
+mod brewing_model;
+mod cooling;
+mod cooling_plot;
+mod cost;
+mod guests;
+mod melting;
+mod nutrition;
+mod readings;
+mod sheet;
+mod typed;
+mod value;
+mod yardsticks;
+
+use egui::{Align, Button, RichText, Ui};
+
+use super::Screen;
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::ViewState;
+use crate::workbench::{Action, Serving};
+
+/// From this width of the sheet on there are two columns, in points.
+const TWO_COLUMNS: f32 = 232.0 * grid::STEP;
+
+/// The sheets of this area.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Sheet {
+    Cooling,
+    Ice,
+    Nutrition,
+    Yardsticks,
+    Guests,
+    Cost,
+    Brewing,
+}
+
+impl Sheet {
+    /// All of them, in the order in which they are read in one column.
+    const ALL: [Self; 7] = [
+        Self::Cooling,
+        Self::Ice,
+        Self::Nutrition,
+        Self::Yardsticks,
+        Self::Guests,
+        Self::Cost,
+        Self::Brewing,
+    ];
+
+    fn words(self) -> &'static str {
+        match self {
+            Self::Cooling => "Temperature and cooling",
+            Self::Ice => "Ice and standing",
+            Self::Nutrition => "Nutrition",
+            Self::Yardsticks => "Yardsticks",
+            Self::Guests => "Allergens and diet",
+            Self::Cost => "Cost and margin",
+            Self::Brewing => "Brewing for it",
+        }
+    }
+}
+
+/// What the sheets remember between frames.
+#[derive(Default)]
+pub(super) struct ServingState {
+    /// The sheet that was asked for and is not in sight yet.
+    wanted: Option<Sheet>,
+    /// A thermometer reading of which only one half has been typed.
+    begun: readings::BegunReading,
+    /// Weighings of ice.
+    weighings: melting::Weighings,
+    /// The tea that is planned.
+    brewing: brewing::BrewingState,
+}
+
+/// The version in hand as it is served.
+pub(super) fn serving_area_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    serving: Option<&Serving>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    title_ui(ui, screen, view);
+    let Some(serving) = serving else {
+        // The area was opened in this frame; what it shows is there in the next one.
+        ui.request_repaint();
+        return;
+    };
+    if ui.available_width() < TWO_COLUMNS {
+        in_the_cup_ui(ui, screen, serving, view, actions);
+        on_the_menu_ui(ui, screen, serving, view, actions);
+        sheet_ui(ui, view, Sheet::Brewing);
+        brewing::brewing_ui(ui, screen, view, actions);
+    } else {
+        let each = (ui.available_width() - grid::FAR) / 2.0;
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::FAR;
+            ui.vertical(|ui| {
+                ui.set_width(each);
+                in_the_cup_ui(ui, screen, serving, view, actions);
+                sheet_ui(ui, view, Sheet::Brewing);
+                brewing::brewing_ui(ui, screen, view, actions);
+            });
+            ui.vertical(|ui| {
+                ui.set_width(each);
+                on_the_menu_ui(ui, screen, serving, view, actions);
+            });
+        });
+    }
+    ui.add_space(grid::APART);
+    view.serving.wanted = None;
+}
+
+/// Which drink it is, and the way to each sheet.
+fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    let palette = theme::palette(ui.visuals());
+    let version = screen
+        .shown
+        .version
+        .as_ref()
+        .and_then(|id| screen.recipe.version(id));
+    let version = version.map_or("as written", |version| version.name.as_str());
+    let cup = screen
+        .balance
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| screen.book.vessel(id));
+    let cup = cup.map_or("no cup is named", |cup| cup.name.as_str());
+    let name = RichText::new(&screen.recipe.name).font(TypeStyle::Title.font_id());
+    ui.label(name.color(palette.text_strong));
+    ui.label(RichText::new(format!("{version} · {cup}")).color(palette.text_quiet));
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
+        ui.spacing_mut().button_padding.x = grid::TIGHT;
+        for sheet in Sheet::ALL
+            .into_iter()
+            .filter(|sheet| *sheet != Sheet::Ice || screen.balance.iced)
+        {
+            let words = RichText::new(sheet.words()).font(TypeStyle::Small.font_id());
+            let button = Button::new(words.color(palette.accent)).frame_when_inactive(false);
+            let button = ui
+                .add(button)
+                .accessible_name(format!("Go to {}", sheet.words()));
+            if button.clicked() {
+                view.serving.wanted = Some(sheet);
+            }
+        }
+    });
+}
+
+/// The heading of a sheet, set apart from what stands above it; comes into sight when it was asked for.
+fn sheet_ui(ui: &mut Ui, view: &ViewState, sheet: Sheet) {
+    ui.add_space(grid::APART);
+    let heading = sheet::heading_ui(ui, sheet.words());
+    if view.serving.wanted == Some(sheet) {
+        heading.scroll_to_me(Some(Align::TOP));
+    }
+}
+
+fn in_the_cup_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    serving: &Serving,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    sheet_ui(ui, view, Sheet::Cooling);
+    cooling::cooling_ui(ui, screen, serving, view, actions);
+    if screen.balance.iced {
+        sheet_ui(ui, view, Sheet::Ice);
+        melting::melting_ui(ui, screen, serving, view, actions);
+    }
+}
+
+fn on_the_menu_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    serving: &Serving,
+    view: &ViewState,
+    actions: &mut Vec<Action>,
+) {
+    sheet_ui(ui, view, Sheet::Nutrition);
+    nutrition::nutrition_ui(ui, screen, serving);
+    sheet_ui(ui, view, Sheet::Yardsticks);
+    yardsticks::yardsticks_ui(ui, screen, serving, actions);
+    sheet_ui(ui, view, Sheet::Guests);
+    guests::guests_ui(ui, screen, serving);
+    sheet_ui(ui, view, Sheet::Cost);
+    cost::cost_ui(ui, screen, serving);
+}

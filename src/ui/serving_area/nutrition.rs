@@ -1,0 +1,160 @@
+//! The nutrition declaration, in the order and the rounding of a label, and where the energy comes from.
+
+use egui::{Label, Layout, RichText, Ui, vec2};
+
+use super::sheet::{self, Column, TableRow};
+use super::value::{Value, gap_words};
+use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue};
+use crate::book::Stage;
+use crate::quantity::show_number;
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::{role_colour, share_bar_ui};
+use crate::ui::wording;
+use crate::workbench::Serving;
+
+/// Room for the words of a row, in points.
+const WORDS: f32 = 42.0 * grid::STEP;
+/// Room for the name of a line, in points.
+const LINE_NAME: f32 = 46.0 * grid::STEP;
+
+pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    let column = |name: &str| Column {
+        name: name.to_owned(),
+        unit: String::new(),
+    };
+    let columns = [column("per 100 ml"), column("per drink")];
+    let rows: Vec<TableRow> = serving
+        .declaration
+        .iter()
+        .map(|row| row_of(screen, row))
+        .collect();
+    sheet::table_ui(ui, &columns, WORDS, &rows);
+    ui.add_space(grid::TIGHT);
+    caffeine_ui(ui, screen);
+    let apart = screen
+        .balance
+        .lines
+        .iter()
+        .any(|line| line.stage != Stage::Mixed);
+    let toppings = if apart {
+        " Per 100 ml is the liquid without its toppings; per drink has them in it."
+    } else {
+        ""
+    };
+    sheet::quiet_ui(
+        ui,
+        format!(
+            "In the order of Regulation (EU) 1169/2011, Annex XV, rounded as the Commission's guidance of 2012 prints it.{toppings} \
+             Worked out from what the packs state; guidance, and no claim that it meets any law."
+        ),
+    );
+    energy_ui(ui, screen);
+}
+
+fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
+    let gap = gap_words(screen.book, &screen.balance.reported(row.measurand));
+    let value = |printed: &PrintedValue| {
+        if printed.is_complete {
+            Value::digits(&printed.text)
+        } else if printed.value > 0.0 {
+            Value {
+                gap: gap.clone(),
+                ..Value::digits(&printed.text).at_least()
+            }
+        } else {
+            Value {
+                gap: gap.clone(),
+                ..Value::default()
+            }
+        }
+    };
+    let in_100_ml = row.per_100_ml.as_ref();
+    TableRow {
+        name: row.words.to_owned(),
+        is_part: row.words.starts_with("of which"),
+        cells: vec![
+            in_100_ml.map_or_else(|| Value::not_known("there is nothing in the cup"), value),
+            value(&row.per_drink),
+        ],
+        unit: row.unit.to_owned(),
+    }
+}
+
+/// Caffeine and free sugars are asked for, and stand in no declaration.
+fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (name, measurand, unit) in [
+            ("caffeine, per drink", Measurand::Caffeine, "mg"),
+            ("free sugars, per drink", Measurand::FreeSugars, "g"),
+        ] {
+            let value = Value::of(screen.book, screen.balance, measurand, 1);
+            sheet::figure_ui(ui, screen, name, &value, unit, measurand);
+        }
+    });
+}
+
+/// Where the energy comes from, line by line, the most first.
+fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
+    sheet::subheading_ui(ui, "Where the energy comes from");
+    let palette = theme::palette(ui.visuals());
+    let mut lines: Vec<_> = screen
+        .balance
+        .lines
+        .iter()
+        .filter(|line| line.energy != Some(0.0))
+        .collect();
+    lines.sort_by(|one, other| {
+        other
+            .energy
+            .unwrap_or(0.0)
+            .total_cmp(&one.energy.unwrap_or(0.0))
+    });
+    let most = lines
+        .iter()
+        .filter_map(|line| line.energy)
+        .fold(0.0, f64::max);
+    let (total, _) = screen.balance.total_through(Lens::Energy);
+    if lines.is_empty() {
+        sheet::words_ui(ui, "No line brings any energy.");
+    }
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for line in lines {
+            let text = line.energy.map_or_else(
+                || "not stated".to_owned(),
+                |energy| format!("{} kJ", show_number(energy, 0)),
+            );
+            ui.horizontal(|ui| {
+                let size = vec2(LINE_NAME, grid::TARGET);
+                ui.allocate_ui_with_layout(
+                    size,
+                    Layout::left_to_right(egui::Align::Center),
+                    |ui| {
+                        ui.set_min_width(LINE_NAME);
+                        ui.add(
+                            Label::new(wording::ingredient_name(screen.book, &line.ingredient))
+                                .truncate(),
+                        );
+                    },
+                );
+                let lit = screen.lit == Some(&line.line);
+                share_bar_ui(
+                    ui,
+                    line.energy,
+                    most,
+                    false,
+                    &text,
+                    role_colour(palette, line.role),
+                    lit,
+                );
+                if let Some(energy) = line.energy.filter(|_| total > 0.0) {
+                    let part = format!("{} %", show_number(energy / total * 100.0, 0));
+                    let part = RichText::new(part).font(TypeStyle::Small.font_id());
+                    ui.label(part.color(palette.text_quiet));
+                }
+            });
+        }
+    });
+}

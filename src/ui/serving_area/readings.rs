@@ -1,0 +1,354 @@
+//! What a thermometer showed in the cup, typed in beside the curve that rests on it.
+
+use egui::{RichText, Ui, vec2};
+
+use super::sheet;
+use super::typed::{self, Range, TypedError, TypedField};
+use crate::book::{CoolingReading, CoolingRun, Vessel, VesselId};
+use crate::edit::Edit;
+use crate::quantity::show_number;
+use crate::ui::Screen;
+use crate::ui::field::{FieldOutcome, draft_error_ui};
+use crate::ui::icons::{Icon, icon_button};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+/// Times that a reading may have been taken at.
+const MINUTES: Range = Range {
+    from: 0.0,
+    to: 1440.0,
+    unit: "min",
+};
+/// Temperatures that a drink may have.
+const CELSIUS: Range = Range {
+    from: -10.0,
+    to: 110.0,
+    unit: "°C",
+};
+/// Temperatures that a room may have.
+const ROOM: Range = Range {
+    from: -10.0,
+    to: 60.0,
+    unit: "°C",
+};
+/// Volumes that a cup may have held.
+const MILLILITRES: Range = Range {
+    from: 1.0,
+    to: 20_000.0,
+    unit: "ml",
+};
+/// Room for the number of a reading, in points.
+const NUMBER: f32 = 8.0 * grid::STEP;
+
+/// A reading of which only one half has been typed.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct BegunReading {
+    cup: Option<VesselId>,
+    /// Minutes and temperature as typed.
+    text: [String; 2],
+}
+
+impl BegunReading {
+    /// What has been begun for a cup; another cup begins anew.
+    fn of(&mut self, cup: &VesselId) -> &mut [String; 2] {
+        if self.cup.as_ref() != Some(cup) {
+            *self = Self {
+                cup: Some(cup.clone()),
+                text: [String::new(), String::new()],
+            };
+        }
+        &mut self.text
+    }
+}
+
+/// The readings of the cup of the version in hand.
+pub(super) fn readings_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    sheet::subheading_ui(ui, "Thermometer readings");
+    let cup = screen
+        .balance
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| screen.book.vessel(id));
+    let Some(cup) = cup else {
+        sheet::quiet_ui(ui, "Name a cup in the recipe; readings belong to a cup.");
+        return;
+    };
+    sheet::quiet_ui(
+        ui,
+        format!(
+            "Fill the {} with hot water, leave it open, and read every few minutes: three readings give a curve, six may give two \
+             exponentials. They hold for every drink in this cup.",
+            cup.name
+        ),
+    );
+    let run = cup.cooling_run.clone().unwrap_or_else(|| CoolingRun {
+        room: screen.book.settings.room_temperature,
+        millilitres: None,
+        readings: Vec::new(),
+    });
+    circumstances_ui(ui, cup, &run, view, actions);
+    head_ui(ui);
+    for at in 0..=run.readings.len() {
+        reading_ui(ui, cup, &run, at, view, actions);
+    }
+}
+
+fn put(cup: &Vessel, run: Option<CoolingRun>, key: &str) -> Action {
+    Action::edit(
+        Edit::PutVessel(Vessel {
+            cooling_run: run,
+            ..cup.clone()
+        }),
+        key,
+    )
+}
+
+fn circumstances_ui(
+    ui: &mut Ui,
+    cup: &Vessel,
+    run: &CoolingRun,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let room_key = format!("field room of readings {}", cup.id);
+    let room = TypedField {
+        key: &room_key,
+        words: "in a room of",
+        name: "Room temperature of the readings",
+        shown: show_number(run.room, 1),
+        hint: "",
+        unit: "°C",
+    };
+    let outcome = room.show(ui, &mut view.drafts, actions);
+    if let Some(room) = outcome.read(&room_key, &mut view.drafts, |text| ROOM.read_needed(text)) {
+        actions.push(put(
+            cup,
+            Some(CoolingRun {
+                room,
+                ..run.clone()
+            }),
+            &room_key,
+        ));
+    }
+    draft_error_ui(ui, &view.drafts, &room_key);
+    let volume_key = format!("field volume of readings {}", cup.id);
+    let volume = TypedField {
+        key: &volume_key,
+        words: "with",
+        name: "Volume of the readings",
+        shown: run
+            .millilitres
+            .map(|millilitres| show_number(millilitres, 0))
+            .unwrap_or_default(),
+        hint: "not noted",
+        unit: "ml in it",
+    };
+    let outcome = volume.show(ui, &mut view.drafts, actions);
+    if let Some(millilitres) =
+        outcome.read(&volume_key, &mut view.drafts, |text| MILLILITRES.read(text))
+    {
+        actions.push(put(
+            cup,
+            Some(CoolingRun {
+                millilitres,
+                ..run.clone()
+            }),
+            &volume_key,
+        ));
+    }
+    draft_error_ui(ui, &view.drafts, &volume_key);
+}
+
+fn head_ui(ui: &mut Ui) {
+    let palette = theme::palette(ui.visuals());
+    let quiet = |words: &str| {
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet)
+    };
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        ui.allocate_space(vec2(NUMBER, grid::STEP));
+        typed::column_head_ui(ui, quiet("minutes"));
+        typed::column_head_ui(ui, quiet("°C"));
+    });
+}
+
+/// The two halves of a reading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Half {
+    Minutes,
+    Celsius,
+}
+
+impl Half {
+    const BOTH: [Self; 2] = [Self::Minutes, Self::Celsius];
+
+    fn word(self) -> &'static str {
+        match self {
+            Self::Minutes => "Minutes",
+            Self::Celsius => "Temperature",
+        }
+    }
+
+    fn read(self, text: &str) -> Result<f64, TypedError> {
+        match self {
+            Self::Minutes => MINUTES.read_needed(text),
+            Self::Celsius => CELSIUS.read_needed(text),
+        }
+    }
+
+    fn of(self, reading: &CoolingReading) -> f64 {
+        match self {
+            Self::Minutes => reading.minutes,
+            Self::Celsius => reading.celsius,
+        }
+    }
+}
+
+/// One row; the one behind the last reading takes a new one.
+fn reading_ui(
+    ui: &mut Ui,
+    cup: &Vessel,
+    run: &CoolingRun,
+    at: usize,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let known = run.readings.get(at);
+    let key = |half: Half| format!("field reading {at} {} {}", half.word(), cup.id);
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        let number = RichText::new((at + 1).to_string()).font(TypeStyle::Small.font_id());
+        let size = vec2(NUMBER, grid::TARGET);
+        ui.add_sized(
+            size,
+            egui::Label::new(number.color(palette.text_quiet)).selectable(false),
+        );
+        for half in Half::BOTH {
+            let key = key(half);
+            let shown = match known {
+                Some(reading) => trimmed(half.of(reading)),
+                None => view.serving.begun.of(&cup.id)[half as usize].clone(),
+            };
+            let name = format!("{} of reading {}", half.word(), at + 1);
+            let field = TypedField {
+                key: &key,
+                words: "",
+                name: &name,
+                shown,
+                hint: "–",
+                unit: "",
+            };
+            let outcome = typed::cell_ui(ui, &field, &mut view.drafts, actions);
+            take_over(cup, run, at, half, &key, &outcome, view, actions);
+        }
+        if known.is_some() {
+            let words = format!("Take reading {} away", at + 1);
+            if icon_button(ui, Icon::Delete, &words, &words).clicked() {
+                for half in Half::BOTH {
+                    view.drafts.drop(&key(half));
+                }
+                actions.push(put(cup, without(run, at), "readings"));
+            }
+        }
+    });
+    for half in Half::BOTH {
+        draft_error_ui(ui, &view.drafts, &key(half));
+    }
+}
+
+/// "58" and "58.5", as it was typed.
+fn trimmed(value: f64) -> String {
+    let text = show_number(value, 2);
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// The run without a reading; none at all without its last one.
+fn without(run: &CoolingRun, at: usize) -> Option<CoolingRun> {
+    let mut run = run.clone();
+    run.readings.remove(at);
+    (!run.readings.is_empty()).then_some(run)
+}
+
+#[expect(
+    clippy::too_many_arguments,
+    reason = "what a field is, and what becomes of its text"
+)]
+fn take_over(
+    cup: &Vessel,
+    run: &CoolingRun,
+    at: usize,
+    half: Half,
+    key: &str,
+    outcome: &FieldOutcome,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let is_new = at == run.readings.len();
+    if let Some(text) = outcome.changed.as_ref().filter(|_| is_new) {
+        view.serving.begun.of(&cup.id)[half as usize].clone_from(text);
+        if text.trim().is_empty() {
+            // Nothing has been begun yet, so nothing is missing.
+            view.drafts.judge(key, None);
+            return;
+        }
+    }
+    let Some(value) = outcome.read(key, &mut view.drafts, |text| half.read(text)) else {
+        return;
+    };
+    let mut run = run.clone();
+    if let Some(reading) = run.readings.get_mut(at) {
+        match half {
+            Half::Minutes => reading.minutes = value,
+            Half::Celsius => reading.celsius = value,
+        }
+    } else {
+        let text = view.serving.begun.of(&cup.id);
+        let (Ok(minutes), Ok(celsius)) =
+            (Half::Minutes.read(&text[0]), Half::Celsius.read(&text[1]))
+        else {
+            return;
+        };
+        run.readings.push(CoolingReading { minutes, celsius });
+        view.serving.begun = BegunReading::default();
+    }
+    actions.push(put(cup, Some(run), key));
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_last_reading_takes_the_run_with_it() {
+        let reading = CoolingReading {
+            minutes: 1.0,
+            celsius: 80.0,
+        };
+        let run = CoolingRun {
+            room: 22.0,
+            millilitres: None,
+            readings: vec![reading, reading],
+        };
+        let one = without(&run, 0).unwrap();
+        assert_eq!(one.readings, [reading]);
+        assert_eq!(without(&one, 0), None);
+    }
+
+    #[test]
+    fn a_reading_is_shown_as_it_was_typed() {
+        assert_eq!(
+            [trimmed(58.0), trimmed(58.5), trimmed(0.0), trimmed(100.0)],
+            ["58", "58.5", "0", "100"]
+        );
+    }
+}

@@ -1,0 +1,375 @@
+//! What the sheets of this area are set with: headings, paragraphs, rows with one figure, tables of figures.
+
+use egui::{
+    Align2, Label, Popup, PopupCloseBehavior, Rect, Response, RichText, Role, Sense, Stroke,
+    StrokeKind, Ui, WidgetInfo, pos2, vec2,
+};
+
+use super::value::Value;
+use crate::balance::Measurand;
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::why_ui;
+
+/// Height of a row with one line of text, in points.
+const ROW: f32 = 6.0 * grid::STEP;
+/// The widest row of figures, in points: beyond it the eye loses the row.
+pub(super) const MOST_WIDTH: f32 = 125.0 * grid::STEP;
+/// Room for the unit behind a figure, in points.
+const UNIT: f32 = 15.0 * grid::STEP;
+/// Room for the decimals and the uncertainty, in points.
+const AFTER_DECIMAL: f32 = 19.0 * grid::STEP;
+/// Where the uncertainty stands behind the decimal sign, in points.
+const UNCERTAINTY: f32 = 9.0 * grid::STEP;
+/// How far a row is set in that is part of the one above it, in points.
+const INDENT: f32 = grid::EASY;
+/// Room behind the decimal sign of a cell in a table, in points.
+const CELL_DECIMALS: f32 = 5.5 * grid::STEP;
+/// Width of the answer to "why this number", in points.
+const WHY_WIDTH: f32 = 100.0 * grid::STEP;
+
+/// The heading of a sheet.
+pub(super) fn heading_ui(ui: &mut Ui, words: &str) -> Response {
+    set_heading(ui, words, TypeStyle::Heading)
+}
+
+/// The heading of a part of a sheet.
+pub(super) fn subheading_ui(ui: &mut Ui, words: &str) {
+    ui.add_space(grid::NEAR);
+    set_heading(ui, words, TypeStyle::Strong);
+}
+
+fn set_heading(ui: &mut Ui, words: &str, style: TypeStyle) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let galley = ui.painter().layout(
+        words.to_owned(),
+        style.font_id(),
+        palette.text_strong,
+        ui.available_width(),
+    );
+    let size = vec2(ui.available_width(), galley.size().y + grid::TIGHT);
+    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Heading, true, words));
+    ui.painter()
+        .galley(rect.left_top(), galley, palette.text_strong);
+    response
+}
+
+/// A paragraph.
+pub(super) fn words_ui(ui: &mut Ui, words: impl Into<String>) {
+    paragraph(ui, RichText::new(words));
+}
+
+/// A paragraph that can be passed over: sources, hints.
+pub(super) fn quiet_ui(ui: &mut Ui, words: impl Into<String>) {
+    let palette = theme::palette(ui.visuals());
+    let text = RichText::new(words)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.text_quiet);
+    paragraph(ui, text);
+}
+
+/// A paragraph that must not be passed over.
+pub(super) fn off_ui(ui: &mut Ui, words: impl Into<String>) {
+    let palette = theme::palette(ui.visuals());
+    paragraph(ui, RichText::new(words).color(palette.off_level));
+}
+
+fn paragraph(ui: &mut Ui, text: RichText) {
+    ui.scope(|ui| {
+        ui.set_max_width(ui.available_width().min(MOST_WIDTH));
+        ui.add(Label::new(text).wrap());
+    });
+}
+
+/// A row with one figure: "to drinking temperature, 58 °C   7.4 ± 1.1 min".
+pub(super) fn fact_ui(ui: &mut Ui, name: &str, value: &Value, unit: &str) {
+    row_ui(ui, name, value, unit, Sense::hover());
+}
+
+/// The same for a figure of the balance; a click tells why it is what it is.
+pub(super) fn figure_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    name: &str,
+    value: &Value,
+    unit: &str,
+    measurand: Measurand,
+) {
+    let response = row_ui(ui, name, value, unit, Sense::click());
+    let response = response.on_hover_text("why this number");
+    Popup::from_toggle_button_response(&response)
+        .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
+        .width(WHY_WIDTH)
+        .accessible_name(format!("why {name}"))
+        .show(|ui| why_ui(ui, screen, measurand));
+}
+
+fn row_ui(ui: &mut Ui, name: &str, value: &Value, unit: &str, sense: Sense) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let width = ui.available_width().min(MOST_WIDTH);
+    let figure_from = width - UNIT - AFTER_DECIMAL;
+    let gap = value.gap.as_deref().map(|gap| {
+        let font = TypeStyle::Small.font_id();
+        ui.painter()
+            .layout(gap.to_owned(), font, palette.text_quiet, width)
+    });
+    let named = ui.painter().layout(
+        name.to_owned(),
+        TypeStyle::Body.font_id(),
+        palette.text_normal,
+        (figure_from - 12.0 * grid::STEP).max(20.0 * grid::STEP),
+    );
+    let line = named.size().y.max(ROW - grid::TIGHT) + grid::TIGHT;
+    let height = line + gap.as_ref().map_or(0.0, |gap| gap.size().y + grid::TIGHT);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), sense);
+    let role = if sense.senses_click() {
+        Role::Button
+    } else {
+        Role::Label
+    };
+    response.widget_info(|| WidgetInfo::labeled(role, true, value.sentence(name, unit)));
+    if !ui.is_rect_visible(rect) {
+        return response;
+    }
+    frame(ui, rect, &response);
+    let y = rect.top() + line / 2.0;
+    ui.painter().galley(
+        pos2(rect.left(), y - named.size().y / 2.0),
+        named,
+        palette.text_normal,
+    );
+    figure(
+        ui,
+        pos2(rect.left() + figure_from, y),
+        value,
+        TypeStyle::Body,
+    );
+    let at = pos2(rect.left() + width - UNIT, y);
+    if value.text.is_some() {
+        quiet_text(ui, at, unit);
+    }
+    if let Some(gap) = gap {
+        ui.painter().galley(
+            pos2(rect.left(), rect.top() + line),
+            gap,
+            palette.text_quiet,
+        );
+    }
+    response
+}
+
+/// What shows that a row is under the pointer or has the keyboard.
+fn frame(ui: &Ui, rect: Rect, response: &Response) {
+    if !response.sense.senses_click() {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    let rect = rect.expand2(vec2(grid::TIGHT, 0.0));
+    if response.hovered() || response.has_focus() {
+        ui.painter().rect_filled(rect, grid::CORNER, palette.hover);
+    }
+    if response.has_focus() {
+        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+        ui.painter()
+            .rect_stroke(rect, grid::CORNER, ring, StrokeKind::Inside);
+    }
+}
+
+fn quiet_text(ui: &Ui, at: egui::Pos2, text: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.painter().text(
+        at,
+        Align2::LEFT_CENTER,
+        text,
+        TypeStyle::Small.font_id(),
+        palette.text_quiet,
+    );
+}
+
+/// Draws a value with its decimal sign at a place, and its uncertainty behind it.
+fn figure(ui: &Ui, at: egui::Pos2, value: &Value, style: TypeStyle) {
+    let palette = theme::palette(ui.visuals());
+    let painter = ui.painter();
+    let Some(text) = &value.text else {
+        let font = TypeStyle::Small.font_id();
+        painter.text(
+            at,
+            Align2::CENTER_CENTER,
+            "not known",
+            font,
+            palette.text_quiet,
+        );
+        return;
+    };
+    let (whole, decimals) = text.split_at(text.find('.').unwrap_or(text.len()));
+    let colour = palette.text_strong;
+    painter.text(at, Align2::RIGHT_CENTER, whole, style.font_id(), colour);
+    let end = painter.text(at, Align2::LEFT_CENTER, decimals, style.font_id(), colour);
+    if let Some(u) = &value.u {
+        let x = (at.x + UNCERTAINTY).max(end.right() + grid::TIGHT);
+        quiet_text(ui, pos2(x, at.y), &format!("± {u}"));
+    }
+}
+
+/// A column of figures.
+pub(super) struct Column {
+    /// Its heading.
+    pub(super) name: String,
+    /// Its unit; empty when the rows say it.
+    pub(super) unit: String,
+}
+
+/// A row of a table.
+pub(super) struct TableRow {
+    /// What it is of.
+    pub(super) name: String,
+    /// Whether it is part of the row above.
+    pub(super) is_part: bool,
+    /// Its figures, one for each column.
+    pub(super) cells: Vec<Value>,
+    /// The unit, where the columns have none.
+    pub(super) unit: String,
+}
+
+/// A table of figures; the first column takes `name_width` points.
+pub(super) fn table_ui(ui: &mut Ui, columns: &[Column], name_width: f32, rows: &[TableRow]) {
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        let width = ui.available_width().min(MOST_WIDTH);
+        let unit_room = if rows.iter().any(|row| !row.unit.is_empty()) {
+            UNIT / 2.0
+        } else {
+            0.0
+        };
+        let each = (width - name_width - unit_room) / columns.len() as f32;
+        let decimal = |column: usize| name_width + each * (column + 1) as f32 - CELL_DECIMALS;
+        columns_ui(ui, columns, width, &decimal);
+        for row in rows {
+            table_row_ui(ui, columns, row, width, &decimal);
+        }
+    });
+}
+
+fn columns_ui(ui: &mut Ui, columns: &[Column], width: f32, decimal: &dyn Fn(usize) -> f32) {
+    let palette = theme::palette(ui.visuals());
+    let has_units = columns.iter().any(|column| !column.unit.is_empty());
+    let height = if has_units { 1.5 * ROW } else { ROW };
+    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let font = TypeStyle::Small.font_id();
+    for (at, column) in columns.iter().enumerate() {
+        let x = rect.left() + decimal(at) + CELL_DECIMALS;
+        let top = pos2(x, rect.top() + ROW / 2.0);
+        let painter = ui.painter();
+        painter.text(
+            top,
+            Align2::RIGHT_CENTER,
+            &column.name,
+            font.clone(),
+            palette.text_quiet,
+        );
+        let below = pos2(x, rect.top() + ROW + grid::TIGHT / 2.0);
+        painter.text(
+            below,
+            Align2::RIGHT_CENTER,
+            &column.unit,
+            font.clone(),
+            palette.text_quiet,
+        );
+    }
+}
+
+fn table_row_ui(
+    ui: &mut Ui,
+    columns: &[Column],
+    row: &TableRow,
+    width: f32,
+    decimal: &dyn Fn(usize) -> f32,
+) {
+    let palette = theme::palette(ui.visuals());
+    let gap = row
+        .cells
+        .iter()
+        .rev()
+        .find_map(|cell| cell.gap.clone())
+        .map(|gap| {
+            let font = TypeStyle::Small.font_id();
+            ui.painter()
+                .layout(gap, font, palette.text_quiet, width - INDENT)
+        });
+    let height = ROW + gap.as_ref().map_or(0.0, |gap| gap.size().y + grid::TIGHT);
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, row.sentence(columns)));
+    if !ui.is_rect_visible(rect) {
+        return;
+    }
+    let y = rect.top() + ROW / 2.0;
+    let left = rect.left() + if row.is_part { INDENT } else { 0.0 };
+    let font = TypeStyle::Body.font_id();
+    ui.painter().text(
+        pos2(left, y),
+        Align2::LEFT_CENTER,
+        &row.name,
+        font,
+        palette.text_normal,
+    );
+    for (at, cell) in row.cells.iter().enumerate() {
+        cell_ui(ui, pos2(rect.left() + decimal(at), y), cell);
+    }
+    if row.cells.iter().any(|cell| cell.text.is_some()) {
+        quiet_text(
+            ui,
+            pos2(rect.right() - UNIT / 2.0 + grid::TIGHT, y),
+            &row.unit,
+        );
+    }
+    if let Some(gap) = gap {
+        ui.painter()
+            .galley(pos2(left, rect.top() + ROW), gap, palette.text_quiet);
+    }
+}
+
+fn cell_ui(ui: &Ui, at: egui::Pos2, cell: &Value) {
+    if cell.text.is_some() {
+        figure(
+            ui,
+            at,
+            &Value {
+                u: None,
+                ..cell.clone()
+            },
+            TypeStyle::Body,
+        );
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    let right = pos2(at.x + CELL_DECIMALS, at.y);
+    let font = TypeStyle::Small.font_id();
+    ui.painter().text(
+        right,
+        Align2::RIGHT_CENTER,
+        "not known",
+        font,
+        palette.text_quiet,
+    );
+}
+
+impl TableRow {
+    /// The row in one sentence.
+    fn sentence(&self, columns: &[Column]) -> String {
+        let cells = columns.iter().zip(&self.cells).map(|(column, cell)| {
+            let unit = if column.unit.is_empty() {
+                &self.unit
+            } else {
+                &column.unit
+            };
+            cell.short(&column.name, unit)
+        });
+        let mut sentence = format!("{}: {}", self.name, cells.collect::<Vec<_>>().join(", "));
+        if let Some(gap) = self.cells.iter().rev().find_map(|cell| cell.gap.as_ref()) {
+            sentence.push_str("; ");
+            sentence.push_str(gap);
+        }
+        sentence
+    }
+}

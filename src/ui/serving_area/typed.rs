@@ -1,0 +1,258 @@
+//! What can be typed into the sheets: numbers within their range, amounts, times of day; and the fields for them.
+
+use egui::{Align, Layout, RichText, Sense, Ui, vec2};
+
+use crate::quantity::{
+    AmountTextError, NumberError, TypedUnit, parse_amount, parse_number, show_number,
+};
+use crate::ui::field::{Field, FieldOutcome};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::Drafts;
+use crate::workbench::Action;
+
+/// Room for the words before a field, in points.
+const LABEL: f32 = 42.0 * grid::STEP;
+/// Width of a field, in points.
+const FIELD: f32 = 22.0 * grid::STEP;
+
+/// Why a text can't be taken over.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub(super) enum TypedError {
+    /// No number.
+    #[error(transparent)]
+    Number(#[from] NumberError),
+    /// No amount.
+    #[error(transparent)]
+    Amount(#[from] AmountTextError),
+    /// A number that can't be.
+    #[error("found {found} {unit}; expected {from} to {to} {unit}")]
+    OutOfRange {
+        /// What was typed.
+        found: String,
+        /// The least.
+        from: String,
+        /// The most.
+        to: String,
+        /// The unit.
+        unit: &'static str,
+    },
+    /// Counted in something else.
+    #[error("`{found}` is not counted so here; expected {expected}")]
+    OtherUnit {
+        /// What was typed.
+        found: String,
+        /// What is counted in.
+        expected: &'static str,
+    },
+    /// No time of day.
+    #[error("`{found}` is no time of day; expected hh:mm, 00:00 to 23:59")]
+    TimeOfDay {
+        /// What was typed.
+        found: String,
+    },
+    /// Nothing was typed where something is needed.
+    #[error("a number is missing")]
+    Empty,
+}
+
+/// A range with its unit.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Range {
+    pub(super) from: f64,
+    pub(super) to: f64,
+    pub(super) unit: &'static str,
+}
+
+impl Range {
+    /// Reads a number within the range; `None` for an empty text.
+    pub(super) fn read(self, text: &str) -> Result<Option<f64>, TypedError> {
+        let text = text.trim().trim_end_matches(self.unit).trim();
+        if text.is_empty() {
+            return Ok(None);
+        }
+        let found = parse_number(text)?;
+        if (self.from..=self.to).contains(&found) {
+            return Ok(Some(found));
+        }
+        let show = |value: f64| show_number(value, usize::from(value.fract() != 0.0));
+        let (from, to) = (show(self.from), show(self.to));
+        Err(TypedError::OutOfRange {
+            found: show(found),
+            from,
+            to,
+            unit: self.unit,
+        })
+    }
+
+    /// Reads a number that has to be there.
+    pub(super) fn read_needed(self, text: &str) -> Result<f64, TypedError> {
+        self.read(text)?.ok_or(TypedError::Empty)
+    }
+}
+
+/// Reads a mass or a volume as grams, with the grams of a millilitre; `None` for an empty text.
+pub(super) fn read_grams(text: &str, grams_per_millilitre: f64) -> Result<Option<f64>, TypedError> {
+    if text.trim().is_empty() {
+        return Ok(None);
+    }
+    let amount = parse_amount(text)?;
+    let grams = match amount.unit {
+        TypedUnit::None | TypedUnit::Grams => amount.number,
+        TypedUnit::Millilitres => amount.number * grams_per_millilitre,
+        _ => {
+            let found = text.trim().to_owned();
+            return Err(TypedError::OtherUnit {
+                found,
+                expected: "g, kg, ml or l",
+            });
+        }
+    };
+    Ok(Some(grams))
+}
+
+/// Reads `14:05` as minutes since midnight; `None` for an empty text.
+pub(super) fn read_time_of_day(text: &str) -> Result<Option<i64>, TypedError> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let part = |part: &str, below: i64| {
+        let is_number =
+            (1..=2).contains(&part.len()) && part.bytes().all(|byte| byte.is_ascii_digit());
+        part.parse()
+            .ok()
+            .filter(|number: &i64| is_number && *number < below)
+    };
+    let minutes = text.split_once([':', '.']).and_then(|(hours, minutes)| {
+        let minutes = part(minutes, 60).filter(|_| minutes.len() == 2)?;
+        Some(part(hours, 24)? * 60 + minutes)
+    });
+    minutes.map(Some).ok_or_else(|| TypedError::TimeOfDay {
+        found: text.to_owned(),
+    })
+}
+
+/// A field with words before it and a unit behind.
+pub(super) struct TypedField<'field> {
+    /// Its name among the drafts.
+    pub(super) key: &'field str,
+    /// The words before it.
+    pub(super) words: &'field str,
+    /// What a screen reader says.
+    pub(super) name: &'field str,
+    /// What stands in it.
+    pub(super) shown: String,
+    /// What is taken while it is empty.
+    pub(super) hint: &'field str,
+    /// The unit behind it.
+    pub(super) unit: &'field str,
+}
+
+impl TypedField<'_> {
+    /// Shows the row.
+    pub(super) fn show(
+        self,
+        ui: &mut Ui,
+        drafts: &mut Drafts,
+        actions: &mut Vec<Action>,
+    ) -> FieldOutcome {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::NEAR;
+            words_before_ui(ui, self.words);
+            let outcome = cell_ui(ui, &self, drafts, actions);
+            unit_ui(ui, self.unit);
+            outcome
+        })
+        .inner
+    }
+}
+
+/// A field alone, in a row of others.
+pub(super) fn cell_ui(
+    ui: &mut Ui,
+    typed: &TypedField<'_>,
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) -> FieldOutcome {
+    let (rect, _) = ui.allocate_exact_size(vec2(FIELD, grid::TARGET), Sense::hover());
+    let field = Field::new(typed.key, typed.name, typed.shown.clone())
+        .hint(typed.hint)
+        .underlined();
+    Field {
+        align: Align::Max,
+        ..field
+    }
+    .show(ui, rect, drafts, actions)
+}
+
+/// Quiet words of a fixed width, so that the fields of several rows stand below each other.
+pub(super) fn words_before_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    let size = vec2(LABEL, grid::TARGET);
+    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_width(LABEL);
+        ui.add(egui::Label::new(RichText::new(words).color(palette.text_normal)).truncate());
+    });
+}
+
+/// Words above a column of fields.
+pub(super) fn column_head_ui(ui: &mut Ui, words: RichText) {
+    let size = vec2(FIELD, 5.0 * grid::STEP);
+    ui.allocate_ui_with_layout(size, Layout::right_to_left(Align::Center), |ui| {
+        ui.set_min_width(FIELD);
+        ui.label(words);
+    });
+}
+
+/// A unit behind a field.
+pub(super) fn unit_ui(ui: &mut Ui, unit: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(
+        RichText::new(unit)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet),
+    );
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn times_of_day_are_read_and_others_refused() {
+        for (text, minutes) in [
+            ("9:05", 545),
+            ("00:00", 0),
+            ("23.59", 1439),
+            (" 14:30 ", 870),
+        ] {
+            assert_eq!(read_time_of_day(text), Ok(Some(minutes)), "{text}");
+        }
+        for text in ["24:00", "9", "9:5", "12:60", "-1:00", "a:bc", "1:+5"] {
+            assert!(read_time_of_day(text).is_err(), "{text}");
+        }
+        assert_eq!(read_time_of_day(" "), Ok(None));
+    }
+
+    #[test]
+    fn amounts_of_tea_are_read_in_grams() {
+        assert_eq!(read_grams("2 l", 1.0), Ok(Some(2000.0)));
+        assert_eq!(read_grams("1.5 kg", 1.0), Ok(Some(1500.0)));
+        assert_eq!(read_grams("16 ml", 0.25), Ok(Some(4.0)));
+        assert_eq!(read_grams("", 1.0), Ok(None));
+        assert!(read_grams("2 scoops", 1.0).is_err());
+    }
+
+    #[test]
+    fn numbers_outside_their_range_are_refused_with_it() {
+        let celsius = Range {
+            from: -10.0,
+            to: 110.0,
+            unit: "°C",
+        };
+        assert_eq!(celsius.read("58.5 °C"), Ok(Some(58.5)));
+        let message = celsius.read("300").unwrap_err().to_string();
+        assert_eq!(message, "found 300 °C; expected −10 to 110 °C");
+        assert_eq!(celsius.read_needed(""), Err(TypedError::Empty));
+    }
+}

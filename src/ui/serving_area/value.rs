@@ -1,0 +1,164 @@
+//! A figure as it is said: in digits with its uncertainty, as far as it is known, or why it is not.
+
+use crate::balance::{Balance, Measurand, Reported};
+use crate::book::Book;
+use crate::quantity::{Uncertain, rounded_at_most};
+use crate::ui::wording;
+
+/// A figure in digits.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(super) struct Value {
+    /// The digits, with "≥ " or "≤ " before them when something is missing; `None` when it is not known.
+    pub(super) text: Option<String>,
+    /// Its standard uncertainty in digits.
+    pub(super) u: Option<String>,
+    /// What is missing, or why it is not known.
+    pub(super) gap: Option<String>,
+}
+
+impl Value {
+    /// A figure that is known, with at most so many decimals.
+    pub(super) fn known(figure: Uncertain, most_decimals: i32) -> Self {
+        let rounded = rounded_at_most(figure.value, Some(figure.u), most_decimals);
+        Self {
+            text: Some(rounded.value),
+            u: rounded.u,
+            gap: None,
+        }
+    }
+
+    /// Digits as they stand.
+    pub(super) fn digits(text: impl Into<String>) -> Self {
+        Self {
+            text: Some(text.into()),
+            ..Self::default()
+        }
+    }
+
+    /// No figure, and why.
+    pub(super) fn not_known(reason: impl Into<String>) -> Self {
+        Self {
+            gap: Some(reason.into()),
+            ..Self::default()
+        }
+    }
+
+    /// A figure of the balance.
+    pub(super) fn of(
+        book: &Book,
+        balance: &Balance,
+        measurand: Measurand,
+        most_decimals: i32,
+    ) -> Self {
+        let reported = balance.reported(measurand);
+        let value = reported.value.map(|value| Uncertain {
+            value,
+            u: reported.u.unwrap_or(0.0),
+        });
+        let gap = gap_words(book, &reported);
+        match (value, gap) {
+            (Some(value), None) => Self::known(value, most_decimals),
+            // The known part of nothing says nothing.
+            (Some(value), Some(gap)) if value.value > 0.0 => Self {
+                u: None,
+                ..Self::known(value, most_decimals)
+            }
+            .at_least()
+            .with_gap(Some(gap)),
+            (_, gap) => Self {
+                gap,
+                ..Self::default()
+            },
+        }
+    }
+
+    /// The same, of which more may be.
+    pub(super) fn at_least(self) -> Self {
+        Self {
+            text: self.text.map(|text| format!("≥ {text}")),
+            ..self
+        }
+    }
+
+    /// The same, of which less may be.
+    pub(super) fn at_most(self) -> Self {
+        Self {
+            text: self.text.map(|text| format!("≤ {text}")),
+            ..self
+        }
+    }
+
+    /// The same with what is missing.
+    pub(super) fn with_gap(self, gap: Option<String>) -> Self {
+        Self { gap, ..self }
+    }
+
+    /// The figure in a sentence, with the reason when it is not known.
+    pub(super) fn sentence(&self, name: &str, unit: &str) -> String {
+        let mut words = match (&self.text, &self.u) {
+            (Some(text), Some(u)) => format!("{name}: {} {unit}, ± {u}", spoken(text)),
+            (Some(text), None) => format!("{name}: {} {unit}", spoken(text)),
+            (None, _) => format!("{name}: not known"),
+        };
+        words.truncate(words.trim_end().len());
+        if let Some(gap) = &self.gap {
+            words.push_str("; ");
+            words.push_str(gap);
+        }
+        words
+    }
+
+    /// "ice left 120 g", for a row of several figures.
+    pub(super) fn short(&self, name: &str, unit: &str) -> String {
+        match &self.text {
+            Some(text) => format!("{name} {} {unit}", spoken(text))
+                .trim_end()
+                .to_owned(),
+            None => format!("{name} not known"),
+        }
+    }
+}
+
+fn spoken(text: &str) -> String {
+    text.replace("≥ ", "at least ").replace("≤ ", "at most ")
+}
+
+/// "not stated: Velloom oat creamer", or why there is no value; `None` when nothing is missing.
+pub(super) fn gap_words(book: &Book, reported: &Reported) -> Option<String> {
+    if let Some(reason) = reported.reason {
+        return Some(reason.to_owned());
+    }
+    let missing = &reported.missing;
+    (!missing.is_empty()).then(|| format!("not stated: {}", wording::names(book, missing)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_figure_that_is_not_known_says_why_and_shows_no_digit() {
+        let value = Value::not_known("not stated: Ondry creamer");
+        assert_eq!(
+            value.sentence("fat", "g"),
+            "fat: not known; not stated: Ondry creamer"
+        );
+        assert!(value.text.is_none());
+    }
+
+    #[test]
+    fn a_known_figure_is_said_with_its_unit_and_doubt() {
+        let value = Value::known(
+            Uncertain {
+                value: 7.42,
+                u: 1.13,
+            },
+            1,
+        );
+        assert_eq!(
+            value.sentence("until 58 °C", "min"),
+            "until 58 °C: 7.4 min, ± 1.1"
+        );
+        assert_eq!(value.at_least().short("fat", "g"), "fat at least 7.4 g");
+    }
+}

@@ -1,0 +1,149 @@
+//! Published yardsticks that the shop holds its drinks against: words and figures, with whose they are and what they count.
+
+use egui::Ui;
+
+use super::sheet;
+use super::value::Value;
+use crate::balance::{Outcome, YardstickLine, YardstickReading};
+use crate::book::{Settings, Yardstick};
+use crate::edit::Edit;
+use crate::quantity::rounded;
+use crate::ui::Screen;
+use crate::ui::theme::grid;
+use crate::ui::wording;
+use crate::workbench::{Action, Serving};
+
+pub(super) fn yardsticks_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    serving: &Serving,
+    actions: &mut Vec<Action>,
+) {
+    let turned_on = &screen.book.settings.yardsticks;
+    for reading in &serving.yardsticks {
+        let mut is_on = turned_on.contains(&reading.yardstick);
+        if ui
+            .checkbox(&mut is_on, sentence_case(reading.name))
+            .changed()
+        {
+            let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
+            actions.push(Action::edit(Edit::SetSettings(settings), "yardsticks"));
+        }
+    }
+    if turned_on.is_empty() {
+        sheet::quiet_ui(
+            ui,
+            "None is turned on. They are guidance and no claim of compliance.",
+        );
+    }
+    for reading in serving
+        .yardsticks
+        .iter()
+        .filter(|reading| turned_on.contains(&reading.yardstick))
+    {
+        reading_ui(ui, screen, reading);
+    }
+}
+
+/// The settings with a yardstick turned on or off, in the order in which they are shown.
+fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Settings {
+    let wanted = |other: &Yardstick| {
+        if *other == yardstick {
+            is_on
+        } else {
+            settings.yardsticks.contains(other)
+        }
+    };
+    Settings {
+        yardsticks: Yardstick::ALL.into_iter().filter(wanted).collect(),
+        ..settings.clone()
+    }
+}
+
+fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
+    sheet::subheading_ui(ui, &sentence_case(reading.name));
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for line in &reading.lines {
+            let value = value_of(screen, line);
+            sheet::fact_ui(ui, &name_of(line), &value, line.unit);
+        }
+    });
+    ui.add_space(grid::TIGHT);
+    sheet::quiet_ui(
+        ui,
+        format!("{}. Counts {}.", reading.publisher, reading.definition),
+    );
+}
+
+/// "sugar without lactose: B"; what can't be told is said beside the figure.
+fn name_of(line: &YardstickLine) -> String {
+    let outcome = line.outcome.words();
+    let says_the_figure = line.value.is_some() && outcome.ends_with(" g");
+    match line.outcome {
+        // Without a figure of its own the row says "not known" in its place.
+        Outcome::NotKnown if line.value.is_none_or(|value| value <= 0.0) => line.what.to_owned(),
+        _ if says_the_figure => line.what.to_owned(),
+        _ if line.value.is_none() => line.what.to_owned(),
+        _ => format!("{}: {outcome}", line.what),
+    }
+}
+
+fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
+    let gap = (!line.missing.is_empty())
+        .then(|| format!("not stated: {}", wording::names(screen.book, &line.missing)));
+    let is_partial = !line.missing.is_empty() && !matches!(line.outcome, Outcome::Is(_));
+    match (line.value, &line.outcome) {
+        (None, Outcome::NotKnown) => Value {
+            gap,
+            ..Value::default()
+        },
+        (None, outcome) => Value {
+            gap,
+            ..Value::digits(outcome.words())
+        },
+        (Some(value), Outcome::NotKnown) if value <= 0.0 => Value {
+            gap,
+            ..Value::default()
+        },
+        (Some(value), _) => {
+            let digits = Value::digits(rounded(value, Some(0.05)).value);
+            Value {
+                gap,
+                ..if is_partial {
+                    digits.at_least()
+                } else {
+                    digits
+                }
+            }
+        }
+    }
+}
+
+/// "Beverage grade, Singapore".
+fn sentence_case(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_yardstick_is_turned_on_in_its_place_and_off_again() {
+        let none = Settings::default();
+        let one = with_yardstick(&none, Yardstick::UkFreeSugars, true);
+        let two = with_yardstick(&one, Yardstick::SingaporeGrade, true);
+        assert_eq!(
+            two.yardsticks,
+            [Yardstick::SingaporeGrade, Yardstick::UkFreeSugars]
+        );
+        assert_eq!(
+            with_yardstick(&two, Yardstick::SingaporeGrade, false).yardsticks,
+            one.yardsticks
+        );
+    }
+}
