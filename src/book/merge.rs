@@ -156,6 +156,7 @@ mod tests {
             nominal: None,
             filling: super::super::Filling::Levelled,
             increment: None,
+            temperature: None,
             readings: Vec::new(),
             note: String::new(),
         }

@@ -95,12 +95,11 @@ impl<T: Item> Shelf<T> {
 
     /// Puts an item in place of the one with its id, or at the end when there is none.
     pub fn put(&mut self, item: T) {
-        match self.positions.get(item.id()) {
-            Some(position) => self.items[*position] = Arc::new(item),
-            None => {
-                Arc::make_mut(&mut self.positions).insert(item.id().clone(), self.items.len());
-                self.items.push(Arc::new(item));
-            }
+        if let Some(position) = self.positions.get(item.id()) {
+            self.items[*position] = Arc::new(item);
+        } else {
+            Arc::make_mut(&mut self.positions).insert(item.id().clone(), self.items.len());
+            self.items.push(Arc::new(item));
         }
     }
 

@@ -10,7 +10,7 @@ pub enum AmountWordError {
     #[error(transparent)]
     Text(#[from] AmountTextError),
     /// No measure of the shop answers to the word.
-    #[error("no measure is called `{word}`; expected {}", .known.join(", "))]
+    #[error("no measure is called “{word}”; expected {}", .known.join(", "))]
     NoMeasure {
         /// The word.
         word: String,
@@ -18,7 +18,7 @@ pub enum AmountWordError {
         known: Vec<String>,
     },
     /// Several measures answer to the word and none was weighed with the ingredient.
-    #[error("`{word}` could be {}; type the name of the one that is meant", .candidates.join(" or "))]
+    #[error("“{word}” could be {}; type the name of the one that is meant", .candidates.join(" or "))]
     Ambiguous {
         /// The word.
         word: String,
@@ -91,12 +91,29 @@ impl Book {
                 .iter()
                 .find(|measure| Some(&measure.id) == current)
                 .or_else(|| several.iter().find(weighed))
+                .or_else(|| self.only_one_used_with(several, ingredient))
                 .ok_or_else(|| AmountWordError::Ambiguous {
                     word: word.to_owned(),
                     candidates: several.iter().map(|measure| measure.name.clone()).collect(),
                 })?,
         };
         Ok(chosen.id.clone())
+    }
+
+    /// Of several measures the one that recipes of the book use with an ingredient; `None` for none or several.
+    fn only_one_used_with<'a, 'book>(
+        &self,
+        several: &'a [&'book Measure],
+        ingredient: Option<&Ingredient>,
+    ) -> Option<&'a &'book Measure> {
+        let ingredient = ingredient?;
+        let mut used = several.iter().filter(|measure| {
+            self.recipes.iter().flat_map(|recipe| &recipe.entries).filter_map(|entry| entry.line()).any(|line| {
+                line.ingredient == ingredient.id
+                    && matches!(&line.amount, Amount::Count(_, of) if *of == measure.id)
+            })
+        });
+        used.next().filter(|_| used.next().is_none())
     }
 
     /// Every word that an amount may be typed with in this book.

@@ -13,6 +13,9 @@ use crate::book::{self, Book, Finding};
 /// book has eleven.
 const DEEPEST: usize = 96;
 
+/// Longest sentence of the reader that is passed on, in characters.
+const LONGEST_EXPECTATION: usize = 160;
+
 /// Reads the text of a book and lists what is wrong in it; or says why it can't become a book.
 ///
 /// A text that is not RON of this format gives the first fault; one that is gives all ids and numbers that can't be taken.
@@ -104,7 +107,9 @@ fn expectation(error: &ron::Error) -> String {
         other => {
             let sentence = other.to_string();
             let mut characters = sentence.chars();
-            characters.next().map_or_else(String::new, |first| first.to_lowercase().chain(characters).collect())
+            let sentence: String = characters.next().map_or_else(String::new, |first| first.to_lowercase().chain(characters).collect());
+            // The sentence may repeat a word of the text, which may be long or hold characters that can't be seen.
+            excerpt(&sentence, LONGEST_EXPECTATION)
         }
     }
 }

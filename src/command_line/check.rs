@@ -1,13 +1,18 @@
-//! `evensip check`: every problem of a book, with its place.
+//! `evensip check`: every problem of a book, with its place; on request the approvals of its recipes and what changed.
 
 use std::fmt::Write as _;
 use std::process::ExitCode;
 
-use serde_json::json;
+use serde_json::{Value, json};
 
-use super::{CheckArguments, Failure, complain, json::finding, print, print_json};
-use crate::book::Severity;
+use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called};
+use crate::balance::{Concern, StatementFinding, statement_findings};
+use crate::book::{ApprovalRecord, Book, Recipe, Severity};
 use crate::book_file;
+use crate::quantity::{excerpt, show_number};
+
+/// Longest name or reason in a line of the history, in characters.
+const TEXT: usize = 120;
 
 pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let loaded = match book_file::load(&arguments.book) {
@@ -21,28 +26,125 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
             return Ok(ExitCode::from(1));
         }
     };
+    let book = &loaded.book;
+    let recipes = recipes_with_history(book, arguments.history.as_deref())?;
+    let statements = contradictions(book);
     let count = |severity| loaded.findings.iter().filter(|finding| finding.severity == severity).count();
-    let (errors, warnings) = (count(Severity::Error), count(Severity::Warning));
+    let (errors, warnings) = (count(Severity::Error), count(Severity::Warning) + statements.len());
     if arguments.json {
-        let problems: Vec<_> = loaded.findings.iter().map(finding).collect();
-        print_json(&json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings }))?;
+        let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
+        problems.extend(statements.iter().map(statement_json));
+        let mut document =
+            json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
+        if let (true, Some(object)) = (arguments.history.is_some(), document.as_object_mut()) {
+            let history: Vec<_> = recipes.iter().map(|recipe| history_json(book, recipe)).collect();
+            object.insert("history".to_owned(), json!(history));
+        }
+        print_json(&document)?;
     } else {
         let mut text = String::new();
         for finding in &loaded.findings {
             let _ = writeln!(text, "{}: {finding}", finding.severity.word());
         }
-        let book = &loaded.book;
-        let counts = [
-            counted(book.ingredients.len(), "ingredient"),
-            counted(book.measures.len(), "measure"),
-            counted(book.vessels.len(), "vessel"),
-            counted(book.recipes.len(), "recipe"),
-        ];
-        let (errors, warnings) = (counted(errors, "error"), counted(warnings, "warning"));
-        let _ = writeln!(text, "{}: {errors}, {warnings}", counts.join(", "));
+        for finding in &statements {
+            let place = statement_place(finding);
+            let _ = writeln!(text, "{}: {place}: {}", Severity::Warning.word(), finding.question);
+        }
+        text.push_str(&summary(book, errors, warnings));
+        text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
         print(&text)?;
     }
     Ok(if errors == 0 { ExitCode::SUCCESS } else { ExitCode::from(1) })
+}
+
+/// Statements of ingredients that say the opposite of what is entered beside them.
+fn contradictions(book: &Book) -> Vec<StatementFinding> {
+    let found = book.ingredients.iter().flat_map(|item| statement_findings(item));
+    found.filter(|finding| finding.concern == Concern::Contradicts).collect()
+}
+
+fn statement_place(finding: &StatementFinding) -> String {
+    format!("ingredient `{}`, statement", finding.ingredient)
+}
+
+fn statement_json(finding: &StatementFinding) -> Value {
+    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": finding.question })
+}
+
+fn summary(book: &Book, errors: usize, warnings: usize) -> String {
+    let counts = [
+        counted(book.ingredients.len(), "ingredient"),
+        counted(book.measures.len(), "measure"),
+        counted(book.vessels.len(), "vessel"),
+        counted(book.recipes.len(), "recipe"),
+    ];
+    let (errors, warnings) = (counted(errors, "error"), counted(warnings, "warning"));
+    format!("{}: {errors}, {warnings}\n", counts.join(", "))
+}
+
+/// The recipes whose history is asked for: all that have one for an empty text, else the one of this id.
+fn recipes_with_history<'book>(book: &'book Book, asked: Option<&str>) -> Result<Vec<&'book Recipe>, Failure> {
+    match asked {
+        None => Ok(Vec::new()),
+        Some("") => Ok(book.recipes.iter().map(AsRef::as_ref).filter(|recipe| !recipe.approvals.is_empty()).collect()),
+        Some(id) => Ok(vec![recipe_called(book, id)?]),
+    }
+}
+
+/// The approvals of a recipe, the oldest first, and what changed since the one that each follows.
+fn history_text(book: &Book, recipe: &Recipe) -> String {
+    let mut text = format!("\nhistory of {} ({})\n", excerpt(&recipe.name, TEXT), recipe.id);
+    if recipe.approvals.is_empty() {
+        text.push_str("  nothing has been approved yet\n");
+    }
+    for record in recipe.approval_history() {
+        let _ = writeln!(text, "  {}", record_line(recipe, &record));
+        let Some((differences, follows)) = record.differences.as_ref().zip(record.follows) else { continue };
+        if differences.is_empty() {
+            let _ = writeln!(text, "     as {follows}");
+        }
+        for sentence in differences.sentences(book) {
+            let _ = writeln!(text, "     since {follows}: {sentence}");
+        }
+    }
+    text
+}
+
+/// "2. 2026-06-01, version `iced`, by Ada, tasted at 5.0 °C: less sweet on ice".
+fn record_line(recipe: &Recipe, record: &ApprovalRecord<'_>) -> String {
+    let approval = record.approval;
+    let mut line = format!("{}. {}", record.number, excerpt(&approval.date, TEXT));
+    if let Some(id) = &approval.version {
+        let name = recipe.version(id).map_or_else(String::new, |version| format!(" ({})", excerpt(&version.name, TEXT)));
+        let _ = write!(line, ", version `{id}`{name}");
+    }
+    if !approval.by.is_empty() {
+        let _ = write!(line, ", by {}", excerpt(&approval.by, TEXT));
+    }
+    if let Some(celsius) = approval.tasted_at {
+        let _ = write!(line, ", tasted at {} °C", show_number(celsius, 1));
+    }
+    if !approval.reason.is_empty() {
+        let _ = write!(line, ": {}", excerpt(&approval.reason, TEXT));
+    }
+    line
+}
+
+fn history_json(book: &Book, recipe: &Recipe) -> Value {
+    let approvals = recipe.approval_history().into_iter().map(|record| {
+        let approval = record.approval;
+        json!({
+            "number": record.number,
+            "date": approval.date,
+            "version": approval.version.as_ref().map(AsRef::<str>::as_ref),
+            "by": approval.by,
+            "reason": approval.reason,
+            "tasted_at": approval.tasted_at,
+            "follows": record.follows,
+            "changes": record.differences.map(|differences| differences.sentences(book)),
+        })
+    });
+    json!({ "recipe": recipe.id.as_str(), "approvals": approvals.collect::<Vec<_>>() })
 }
 
 /// "1 recipe", "13 recipes".

@@ -55,7 +55,7 @@ const SUGARS: [(&str, Measurand); 6] = [
     ("other", Measurand::OtherSugar),
 ];
 
-fn unit_of<'book>(book: &'book Book, measurand: Measurand) -> &'book str {
+fn unit_of(book: &Book, measurand: Measurand) -> &str {
     if measurand == Measurand::Cost { &book.settings.currency } else { measurand.unit() }
 }
 

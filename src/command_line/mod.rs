@@ -48,6 +48,9 @@ pub enum Command {
 pub struct CheckArguments {
     /// The book
     book: PathBuf,
+    /// Also print the approvals and what changed between them: of this recipe, or of all
+    #[arg(long, value_name = "RECIPE", num_args = 0..=1, default_missing_value = "")]
+    history: Option<String>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,

@@ -4,12 +4,15 @@ mod history;
 
 pub use history::{History, Step};
 
+use std::sync::Arc;
+
 use crate::book::{
     Approval, Book, Change, Ingredient, IngredientId, Measure, MeasureId, Recipe, RecipeId, Settings, State, Version,
     VersionId, Vessel, VesselId, put_change,
 };
 
 /// What a person wants changed.
+#[expect(clippy::large_enum_variant, reason = "edits live for a step; a box would be read at every use")]
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edit {
     /// A change in a recipe itself (`version: None`) or in one of its versions.
@@ -92,6 +95,13 @@ pub enum Edit {
     RemoveVessel(VesselId),
     /// Other settings of the shop.
     SetSettings(Settings),
+    /// Another state of the whole book: an earlier copy, what stands on the disk, a merge of the two.
+    PutBook {
+        /// The book. Items that it shares with the one before stay the same shared values.
+        book: Arc<Book>,
+        /// Where it comes from, for the undo menu: "merge with the file".
+        label: String,
+    },
 }
 
 /// Why an edit can't be carried out: what it is about is gone, or something still stands on it.
@@ -172,15 +182,16 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
         Edit::PutVessel(vessel) => book.vessels.put(vessel.clone()),
         Edit::RemoveVessel(id) => removed(book.vessels.remove(id), "vessel", id)?,
         Edit::SetSettings(settings) => book.settings = settings.clone(),
+        Edit::PutBook { book: other, .. } => book = other.as_ref().clone(),
     }
     Ok(book)
 }
 
-fn gone(kind: &'static str, id: impl ToString) -> EditError {
+fn gone(kind: &'static str, id: &(impl ToString + ?Sized)) -> EditError {
     EditError::Gone { kind, id: id.to_string() }
 }
 
-fn removed<T>(item: Option<T>, kind: &'static str, id: impl ToString) -> Result<(), EditError> {
+fn removed<T>(item: Option<T>, kind: &'static str, id: &impl ToString) -> Result<(), EditError> {
     item.map(drop).ok_or_else(|| gone(kind, id))
 }
 
@@ -272,6 +283,7 @@ impl Edit {
             Self::PutVessel(vessel) => format!("change {}", vessel.name),
             Self::RemoveVessel(id) => format!("remove vessel {id}"),
             Self::SetSettings(_) => "change the shop's settings".to_owned(),
+            Self::PutBook { label, .. } => label.clone(),
         }
     }
 }

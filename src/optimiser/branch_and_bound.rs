@@ -99,6 +99,15 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
         Ok(search)
     }
 
+    /// A point that is known already, from another search of the same grid: what is no better is cut off from the start.
+    pub fn offer(&mut self, point: &[i32]) {
+        let mut offered = [0; MOST_VARIABLES];
+        if point.len() == self.variables {
+            offered[..point.len()].copy_from_slice(point);
+            self.evaluate(&offered);
+        }
+    }
+
     /// Goes on for so many boxes; `true` when the search has ended.
     pub fn advance(&mut self, boxes: u64) -> bool {
         let until = self.nodes.saturating_add(boxes);
@@ -133,13 +142,15 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
     }
 
     fn bound(&self) -> f64 {
-        let best = self.best.map_or(f64::INFINITY, |(_, cost)| cost);
+        let best = self.best.map_or(f64::INFINITY, |(_, cost)| cost - self.landscape.tolerance());
         self.open.peek().map_or(best, |node| node.floor.min(best))
     }
 
-    /// Equal floors are followed too: of equal points the first in lexicographic order wins, whatever the course.
+    /// Without a tolerance equal floors are followed too: of equal points the first in lexicographic order wins, whatever the
+    /// course.
     fn can_be_better(&self, floor: f64) -> bool {
-        self.best.is_none_or(|(_, cost)| floor <= cost) && floor < f64::INFINITY
+        let tolerance = self.landscape.tolerance();
+        self.best.is_none_or(|(_, cost)| floor <= cost - tolerance) && floor < f64::INFINITY
     }
 
     fn look_at(&mut self, node: &mut Node) {

@@ -24,6 +24,11 @@ pub trait Landscape {
         self.floor(low, high)
     }
 
+    /// Differences of cost that do not matter: a proof that nothing is better by more than this will do.
+    fn tolerance(&self) -> f64 {
+        0.0
+    }
+
     /// How much a step of one variable weighs when a search chooses which one to divide; any positive numbers will do.
     fn weight(&self, _variable: usize) -> f64 {
         1.0
@@ -54,7 +59,7 @@ impl Range {
 /// How a search ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Status {
-    /// The best point is proven: no allowed point costs less.
+    /// The best point is proven: no allowed point costs less (by more than the tolerance of the landscape).
     Optimal,
     /// A limit stopped the search; the best point so far is given.
     Feasible,

@@ -94,6 +94,10 @@ pub fn show_count(count: f64) -> String {
     let rest = magnitude - whole;
     // 1/3 typed as 0.333 should read as a third.
     let near = |fraction: f64| (rest - fraction).abs() < 0.002;
+    // A few milligrams are little, and not nothing.
+    if magnitude > 0.0 && magnitude < SMALLEST_PLAIN {
+        return show_little(count);
+    }
     if near(0.0) || near(1.0) {
         return format!("{sign}{}", magnitude.round());
     }
@@ -105,7 +109,18 @@ pub fn show_count(count: f64) -> String {
         text.push(*symbol);
         return text;
     }
-    show_number(count, 2).trim_end_matches('0').to_owned()
+    show_number(count, 2).trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// Below this, two decimals say too little.
+const SMALLEST_PLAIN: f64 = 0.01;
+
+/// A very small count with two digits that mean something; `0` below a millionth.
+fn show_little(count: f64) -> String {
+    const MOST_DECIMALS: usize = 6;
+    let zeros = (3..=MOST_DECIMALS).find(|decimals| count.abs() * 10_f64.powi(i32::try_from(*decimals).unwrap_or(0)) >= 10.0);
+    let text = show_number(count, zeros.unwrap_or(MOST_DECIMALS));
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
 
 /// A number with a fixed count of decimals and a true minus sign; never `-0`.
@@ -155,7 +170,7 @@ mod tests {
     #[test]
     fn counts_read_as_counter_fractions() {
         for (count, expected) in
-            [(2.0, "2"), (2.5, "2½"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (1.1, "1.1"), (0.0, "0"), (-0.5, "−½"), (1.37, "1.37")]
+            [(2.0, "2"), (2.5, "2½"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (1.1, "1.1"), (0.0, "0"), (-0.5, "−½"), (1.37, "1.37"), (2.0 / 442.0, "0.0045"), (0.0012, "0.0012"), (0.010_5, "0.01"), (1e-9, "0"), (1.996, "2")]
         {
             assert_eq!(show_count(count), expected);
         }

@@ -171,7 +171,7 @@ impl Suggesting<'_> {
             aimed: &[],
         });
         answer.candidates = problem.ranges().iter().map(|range| range.len() as f64).product();
-        let Some(closest) = self.count(answer, run(&problem.landscape, self.demands.limit)) else {
+        let Some(closest) = self.count(answer, run(&problem.landscape, self.demands.limit, None)) else {
             answer.reasons.push(impossible_reason(self.book, &problem, &answer.plain, self.demands));
             return;
         };
@@ -195,7 +195,7 @@ impl Suggesting<'_> {
                 continue;
             }
             let landscape = problem.landscape.aiming_at(aim, &limits);
-            points.extend(self.count(answer, run(&landscape, self.demands.limit)).map(|point| (kind, point)));
+            points.extend(self.count(answer, run(&landscape, self.demands.limit, Some(&closest))).map(|point| (kind, point)));
         }
         let at = usize::from(points.first().is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges));
         points.insert(at, (SuggestionKind::ClosestTaste, closest));

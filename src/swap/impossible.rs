@@ -75,7 +75,7 @@ pub(super) fn impossible_reason(book: &Book, problem: &Problem, plain: &Balance,
             continue;
         }
         let relaxed = landscape.bounded_by(bounds);
-        if let Some(best) = run(&relaxed, LIMIT).and_then(|outcome| outcome.best)
+        if let Some(best) = run(&relaxed, LIMIT, None).and_then(|outcome| outcome.best)
             && let Some(obstacle) = landscape.obstacle(&best.point, &landscape.figures(&best.point))
         {
             return sentence(book, &obstacle, plain);

@@ -398,6 +398,15 @@ impl Landscape for TasteLandscape {
         self.floor.of(low, high, hint, ROUNDS)
     }
 
+    /// Half a hundredth of the currency and a twentieth of a gram of sugar are below what a counter can measure out.
+    fn tolerance(&self) -> f64 {
+        match self.aim {
+            Aim::Taste | Aim::FewestChanges => 0.0,
+            Aim::Cost => 0.01,
+            Aim::Sugar => 0.25,
+        }
+    }
+
     fn weight(&self, variable: usize) -> f64 {
         self.floor.weight(variable)
     }

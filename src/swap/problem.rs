@@ -71,8 +71,11 @@ impl Problem {
 }
 
 /// Runs a search to its end or its limit; the problem never has more variables than a search holds.
-pub(super) fn run(landscape: &TasteLandscape, limit: u64) -> Option<Outcome> {
+pub(super) fn run(landscape: &TasteLandscape, limit: u64, known: Option<&[i32]>) -> Option<Outcome> {
     let mut search = BranchAndBound::new(landscape, &landscape.ranges()).ok()?;
+    if let Some(point) = known {
+        search.offer(point);
+    }
     search.advance(limit);
     Some(search.outcome())
 }

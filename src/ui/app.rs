@@ -61,6 +61,8 @@ pub struct App {
     closing: bool,
     title: String,
     home: Home,
+    /// Where the book was kept when that was last written to the user's data folder.
+    remembered_home: Home,
     ctx: Context,
     /// What had the keyboard in the last frame: egui takes it away on Escape before a field hears of the key.
     focused_before: Option<egui::Id>,
@@ -87,7 +89,17 @@ impl App {
         }
         view.shown = shown;
         let home = workbench.home().clone();
-        let mut app = Self { workbench, view, closing: false, title: String::new(), home, ctx, focused_before: None };
+        let remembered_home = Home::Nowhere(String::new());
+        let mut app = Self {
+            workbench,
+            view,
+            closing: false,
+            title: String::new(),
+            home,
+            remembered_home,
+            ctx,
+            focused_before: None,
+        };
         app.note_home();
         app
     }
@@ -213,15 +225,14 @@ impl App {
 
     /// Carries out a command that was asked for by key or menu.
     fn carry_out(&mut self, command: UiCommand, actions: &mut Vec<Action>) {
-        let Some(shown) = self.view.shown_in(self.workbench.book()) else {
-            shell::carry_out(command, &mut self.view, self.workbench.home(), actions);
-            return;
-        };
-        if shell::carry_out(command, &mut self.view, self.workbench.home(), actions) {
+        let book = self.workbench.book().clone();
+        if shell::carry_out(command, &book, &mut self.view, self.workbench.home(), actions) {
             return;
         }
-        if let Some(balance) = self.workbench.balance(&shown.recipe, shown.version.as_ref()) {
-            recipe_area::carry_out(command, &shown, &balance.resolved, &mut self.view, actions);
+        let Some(shown) = self.view.shown_in(&book) else { return };
+        let balance = self.workbench.balance(&shown.recipe, shown.version.as_ref());
+        if let Some((recipe, balance)) = book.recipe(&shown.recipe).zip(balance) {
+            recipe_area::carry_out(command, recipe, &shown, &balance.resolved, &mut self.view, actions);
         }
     }
 
@@ -318,8 +329,16 @@ impl App {
 const FIELD_PREFIX: &str = "field ";
 
 impl eframe::App for App {
-    fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
+    fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
         self.frame(ui);
+        // At once: a window that is ended from outside is never asked what it wants to keep.
+        if self.remembered_home != self.home
+            && let Some(storage) = frame.storage_mut()
+        {
+            self.remembered_home = self.home.clone();
+            remembered::write(storage, &self.view, &self.home, &self.ctx);
+            storage.flush();
+        }
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {

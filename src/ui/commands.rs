@@ -17,6 +17,10 @@ pub enum UiCommand {
     Redo,
     /// Take the last step back.
     Undo,
+    /// Begin a new drink.
+    NewRecipe,
+    /// Add an instruction behind the line in hand.
+    AddInstruction,
     /// Add an ingredient behind the line in hand.
     AddLine,
     /// Ask for a swap of the ingredient in hand.
@@ -53,13 +57,15 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 17] = [
+        Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
         Self::SaveAs,
         Self::Save,
         Self::Redo,
         Self::Undo,
+        Self::AddInstruction,
         Self::AddLine,
         Self::SwapLine,
         Self::MoveLineUp,
@@ -76,6 +82,7 @@ impl UiCommand {
         let either = |entry: Entry, alternative| Entry { alternative: Some(alternative), ..entry };
         match self {
             Self::NewBook => entry("New book", "Begin an empty book", keys(Modifiers::COMMAND, Key::N)),
+            Self::NewRecipe => entry("New drink", "Begin a new drink", keys(CONTROL_SHIFT, Key::N)),
             Self::OpenBook => entry("Open…", "Open another book", keys(Modifiers::COMMAND, Key::O)),
             Self::SaveAs => entry("Save as…", "Save the book in another file", keys(CONTROL_SHIFT, Key::S)),
             Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
@@ -84,6 +91,11 @@ impl UiCommand {
                 keys(Modifiers::COMMAND, Key::Y),
             ),
             Self::Undo => entry("Undo", "Take the last step back", keys(Modifiers::COMMAND, Key::Z)),
+            Self::AddInstruction => entry(
+                "Add an instruction",
+                "Add an instruction behind the line in hand",
+                keys(CONTROL_SHIFT, Key::Enter),
+            ),
             Self::AddLine => either(
                 entry("Add an ingredient…", "Find an ingredient and add it", keys(Modifiers::NONE, Key::Insert)),
                 keys(Modifiers::COMMAND, Key::Enter),
@@ -204,6 +216,8 @@ mod tests {
     #[test]
     fn keys_that_contain_others_come_first() {
         let place = |wanted| UiCommand::ALL.iter().position(|command| *command == wanted);
+        assert!(place(UiCommand::NewRecipe) < place(UiCommand::NewBook));
+        assert!(place(UiCommand::AddInstruction) < place(UiCommand::AddLine));
         assert!(place(UiCommand::SaveAs) < place(UiCommand::Save));
         assert!(place(UiCommand::Redo) < place(UiCommand::Undo));
         assert!(place(UiCommand::MoveLineUp) < place(UiCommand::LineAbove));

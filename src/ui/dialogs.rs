@@ -136,7 +136,12 @@ fn quiet_ui(ui: &mut Ui, words: &str) {
 fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
     let palette = theme::palette(ui.visuals());
     let button = Button::new(RichText::new(words).color(palette.on_accent)).fill(palette.accent);
-    ui.add_enabled(enabled, button).clicked()
+    let response = ui.add_enabled(enabled, button);
+    // Enter means this button as long as nothing else has the keyboard.
+    if enabled && ui.memory(|memory| memory.focused().is_none()) {
+        response.request_focus();
+    }
+    response.clicked()
 }
 
 /// A field for a path that takes the keyboard when the dialog opens; `true` when Enter was pressed in it.
@@ -222,6 +227,7 @@ fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>)
     quiet_ui(ui, "Its lines are kept as they are today and become the standard. Later changes make a new version.");
     let tasted_at = parse_number(approving.tasted_at.trim().trim_end_matches("°C"));
     let nothing_typed = approving.tasted_at.trim().is_empty();
+    let mut entered = false;
     for (name, hint, text) in [
         ("Approved by", "who tasted it", &mut approving.by),
         ("Reason", "why it is right", &mut approving.reason),
@@ -229,7 +235,13 @@ fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>)
     ] {
         ui.add_space(grid::TIGHT);
         quiet_ui(ui, name);
-        ui.add(TextEdit::singleline(text).hint_text(hint).desired_width(f32::INFINITY)).accessible_name(name);
+        let field = TextEdit::singleline(text).hint_text(hint).desired_width(f32::INFINITY);
+        let response = ui.add(field).accessible_name(name);
+        let entered_here = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+        entered |= entered_here;
+        if ui.memory(|memory| memory.focused().is_none()) && !response.lost_focus() {
+            response.request_focus();
+        }
     }
     if let Err(error) = &tasted_at
         && !nothing_typed
@@ -241,7 +253,7 @@ fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>)
     let mut keep = true;
     ui.add_space(grid::NEAR);
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Approve", complete) {
+        if main_button_ui(ui, "Approve", complete) || entered && complete {
             actions.push(Action::Command(Command::Approve {
                 recipe: approving.recipe.clone(),
                 version: approving.version.clone(),

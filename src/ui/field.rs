@@ -135,7 +135,8 @@ impl<'field> Field<'field> {
             response.surrender_focus();
         }
         let entered = response.lost_focus() && enter;
-        if escaped || !changed && drafts.error(&self.key).is_some() {
+        let in_hand = response.has_focus() || response.lost_focus();
+        if escaped || in_hand && !changed && drafts.error(&self.key).is_some() {
             // Given up, or refused: a part of it that could be read on the way does not stay in the book.
             actions.push(Action::Command(Command::Withdraw(self.key.clone())));
         }

@@ -40,11 +40,13 @@ pub enum Icon {
     Folder,
     /// Save the book.
     Save,
+    /// A column at the side.
+    SideColumn,
 }
 
 impl Icon {
     /// All signs, in the order of the list above.
-    pub const ALL: [Self; 14] = [
+    pub const ALL: [Self; 15] = [
         Self::Lock,
         Self::Undo,
         Self::Redo,
@@ -59,6 +61,7 @@ impl Icon {
         Self::Moon,
         Self::Folder,
         Self::Save,
+        Self::SideColumn,
     ];
 }
 
@@ -91,6 +94,10 @@ pub fn paint(painter: &Painter, rect: Rect, icon: Icon, colour: Color32) {
         Icon::Moon => moon(&pen),
         Icon::Folder => folder(&pen),
         Icon::Save => save(&pen),
+        Icon::SideColumn => {
+            pen.frame((2.0, 3.0), (14.0, 13.0), 1);
+            pen.line(&[(6.5, 3.5), (6.5, 12.5)]);
+        }
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Cause, Measurand, Sweet, Verdict};
 use crate::book::{
-    Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient, VesselId,
+    Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient, Stage, VesselId,
 };
 use crate::quantity::show_number;
 
@@ -90,7 +90,7 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
         Cause::UseScatter(line) => scatter_words(book, balance, line),
         Cause::Reading(line) => words(
             format!(
-                "the scale or the eye at the mark, for {}",
+                "reading the scale or the mark, for {}",
                 line_name(book, balance, line)
             ),
             None,
@@ -190,6 +190,15 @@ fn scatter_words(book: &Book, balance: &Balance, line: &LineId) -> CauseWords {
 pub fn ingredient_name(book: &Book, id: &IngredientId) -> String {
     book.ingredient(id)
         .map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
+}
+
+/// Where a line is found in the drink.
+pub fn stage_words(stage: Stage) -> &'static str {
+    match stage {
+        Stage::Mixed => "mixed in",
+        Stage::Topping => "sits in the cup",
+        Stage::OnTop => "on top",
+    }
 }
 
 fn vessel_name(book: &Book, id: &VesselId) -> String {

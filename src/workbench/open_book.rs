@@ -4,10 +4,14 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::derived::{BookStamp, Derived, Standard};
-use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
+use super::disk_change::DiskChange;
+use super::picker::{Asking, FilePicker, NoPicker, PickRequest, Polled};
+use super::saving::BookFile;
 use super::serving::Serving;
 use crate::balance::Balance;
-use crate::book::{Approval, Book, Change, Finding, Recipe, RecipeId, Settings, State, Version, VersionId, resolve};
+use crate::book::{
+    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, State, Version, VersionId, resolve,
+};
 use crate::book_file;
 use crate::edit::{Edit, History};
 use crate::swap::{Answer, Question};
@@ -109,6 +113,32 @@ pub enum Command {
         /// Temperature at which it was tasted, °C.
         tasted_at: Option<f64>,
     },
+    /// Make a new draft with the lines of an approval, and show it.
+    GoBackToApproval {
+        /// The recipe.
+        recipe: RecipeId,
+        /// Number of the approval, from 1.
+        number: usize,
+    },
+    /// Put an earlier copy of the book in place of what is on the screen, as one step that can be undone.
+    RestoreEarlier(PathBuf),
+    /// The file was changed by another program: take what stands there, as one step that can be undone.
+    TakeTheirs,
+    /// The file was changed by another program: save what is on the screen beside it, under another name.
+    KeepMineAsCopy,
+    /// The file was changed by another program: put both together, as one step that can be undone.
+    MergeWithDisk {
+        /// Items that both have changed and of which theirs is taken; of the others mine is.
+        take_theirs: Vec<ItemId>,
+    },
+    /// The file was changed by another program: save over it. What stands there is kept as an earlier copy.
+    OverwriteDisk,
+    /// The file was changed by another program: go on and decide when it comes to saving.
+    LeaveDiskChange,
+    /// Bring back the unsaved work that is offered.
+    AcceptRecovery,
+    /// Delete the unsaved work that is offered.
+    DiscardRecovery,
 }
 
 /// What the screen wants done, in the order in which it is emitted.
@@ -152,19 +182,21 @@ pub struct Shown {
 
 /// One open book.
 pub struct Workbench {
-    history: History,
+    pub(super) history: History,
     stamp: BookStamp,
-    home: Home,
-    saved: Arc<Book>,
-    text_has_comments: bool,
-    comments_agreed: bool,
+    pub(super) home: Home,
+    pub(super) saved: Arc<Book>,
+    pub(super) text_has_comments: bool,
+    pub(super) comments_agreed: bool,
+    /// What stands between the book and the disk.
+    pub(super) file: BookFile,
     derived: Derived,
     picker: Arc<dyn FilePicker>,
-    wake: Arc<dyn Fn() + Send + Sync>,
+    pub(super) wake: Arc<dyn Fn() + Send + Sync>,
     asking: Option<Asking>,
     pending: Option<Intent>,
-    message: Option<Message>,
-    show: Option<Shown>,
+    pub(super) message: Option<Message>,
+    pub(super) show: Option<Shown>,
     focus: Option<String>,
     quit: bool,
 }
@@ -186,6 +218,7 @@ impl Workbench {
             saved: book,
             text_has_comments: false,
             comments_agreed: false,
+            file: BookFile::default(),
             derived: Derived::default(),
             picker: Arc::new(NoPicker),
             wake: Arc::new(|| ()),
@@ -321,10 +354,16 @@ impl Workbench {
         }
     }
 
-    /// Takes an answer of the file dialog, if one has come. Called once a frame.
+    /// Takes what has come meanwhile: an answer of the file dialog, the end of a save, a change of the file by another
+    /// program. Called once a frame.
     pub fn poll(&mut self) {
+        self.poll_file();
+        self.poll_picker();
+    }
+
+    fn poll_picker(&mut self) {
         let Some(asking) = &self.asking else { return };
-        let Some(answer) = asking.poll() else { return };
+        let Polled::Answered(answer) = asking.poll() else { return };
         let request = asking.request;
         self.asking = None;
         match (request, answer) {
@@ -339,7 +378,7 @@ impl Workbench {
         self.asking.is_some()
     }
 
-    fn edit(&mut self, edits: Vec<Edit>, focus: String) {
+    pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
         let edits = self.redirect_from_approved(edits);
         let Some(first) = edits.last() else { return };
         let label = first.label(self.book());
@@ -350,9 +389,10 @@ impl Workbench {
         }
     }
 
-    fn note_change(&mut self, before: &Arc<Book>) {
+    pub(super) fn note_change(&mut self, before: &Arc<Book>) {
         if !Arc::ptr_eq(before, self.book()) {
             self.stamp.0 += 1;
+            self.keep_unsaved_work();
         }
     }
 
@@ -424,6 +464,15 @@ impl Workbench {
             Command::Approve { recipe, version, by, reason, tasted_at } => {
                 self.approve(&recipe, version, by, reason, tasted_at);
             }
+            Command::GoBackToApproval { recipe, number } => self.go_back_to_approval(&recipe, number),
+            Command::RestoreEarlier(path) => self.restore_earlier(&path),
+            Command::TakeTheirs => self.take_theirs(),
+            Command::KeepMineAsCopy => self.keep_mine_as_copy(),
+            Command::MergeWithDisk { take_theirs } => self.merge_with_disk(&take_theirs),
+            Command::OverwriteDisk => self.overwrite_disk(),
+            Command::LeaveDiskChange => self.leave_disk_change(),
+            Command::AcceptRecovery => self.accept_recovery(),
+            Command::DiscardRecovery => self.discard_recovery(),
         }
     }
 
@@ -453,7 +502,19 @@ impl Workbench {
         self.history.close_step();
     }
 
-    fn ask(&mut self, request: PickRequest) {
+    fn go_back_to_approval(&mut self, id: &RecipeId, number: usize) {
+        let Some(version) = self.book().recipe(id).and_then(|recipe| recipe.version_like_approval(number)) else { return };
+        self.show = Some(Shown { recipe: id.clone(), version: Some(version.id.clone()) });
+        self.edit(vec![Edit::AddVersion { recipe: id.clone(), version }], format!("recipe {id}"));
+        self.history.close_step();
+    }
+
+    /// How the file was changed by another program, until something is done about it.
+    pub fn disk_change(&self) -> Option<&DiskChange> {
+        self.file.change.as_ref()
+    }
+
+    pub(super) fn ask(&mut self, request: PickRequest) {
         if self.asking.is_none() {
             let beside = match &self.home {
                 Home::File(path) => Some(path.clone()),
@@ -480,14 +541,11 @@ impl Workbench {
                 let book = Book { settings, ..Book::default() };
                 self.replace(book, Home::Nowhere("New book".to_owned()), false);
             }
-            Intent::Quit => self.quit = true,
-        }
-    }
-
-    fn open(&mut self, path: PathBuf) {
-        match book_file::load(&path) {
-            Ok(loaded) => self.replace(loaded.book, Home::File(path), loaded.text_has_comments),
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+            Intent::Quit => {
+                // Saved or given up: there is nothing to bring back.
+                self.drop_unsaved_work();
+                self.quit = true;
+            }
         }
     }
 
@@ -501,7 +559,7 @@ impl Workbench {
         }
     }
 
-    fn replace(&mut self, book: Book, home: Home, text_has_comments: bool) {
+    pub(super) fn replace(&mut self, book: Book, home: Home, text_has_comments: bool) {
         let book = Arc::new(book);
         self.history = History::new(book.clone());
         self.saved = book;
@@ -511,33 +569,8 @@ impl Workbench {
         self.stamp.0 += 1;
         self.message = None;
         self.pending = None;
-    }
-
-    fn save(&mut self) {
-        match self.home.clone() {
-            Home::File(path) => self.save_as(path),
-            Home::Nowhere(_) => self.ask(PickRequest::Save),
-        }
-    }
-
-    fn save_as(&mut self, path: PathBuf) {
-        let same_file = self.home == Home::File(path.clone());
-        if same_file && self.save_drops_comments() {
-            self.comments_agreed = true;
-            let text = "the file holds text comments, which a save can't keep: move them into notes, or save once more to drop them";
-            self.message = Some(Message::Failed(text.to_owned()));
-            return;
-        }
-        match book_file::save(&path, self.book()) {
-            Ok(_) => {
-                self.saved = self.book().clone();
-                self.history.close_step();
-                self.message = Some(Message::Done(format!("saved to {}", path.display())));
-                self.text_has_comments = false;
-                self.home = Home::File(path);
-            }
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
-        }
+        self.file.forget();
+        self.drop_unsaved_work();
     }
 }
 

@@ -48,6 +48,14 @@ impl FilePicker for NoPicker {
     }
 }
 
+/// What has become of a question to the picker.
+pub(super) enum Polled {
+    /// Nobody has answered yet.
+    Waiting,
+    /// A file, or none when it was cancelled.
+    Answered(Option<PathBuf>),
+}
+
 /// A question to the picker that is still open.
 pub(super) struct Asking {
     pub(super) request: PickRequest,
@@ -74,12 +82,12 @@ impl Asking {
     }
 
     /// The answer, once it is there.
-    pub(super) fn poll(&self) -> Option<Option<PathBuf>> {
+    pub(super) fn poll(&self) -> Polled {
         match self.answer.try_recv() {
-            Ok(answer) => Some(answer),
-            Err(std::sync::mpsc::TryRecvError::Empty) => None,
+            Ok(answer) => Polled::Answered(answer),
+            Err(std::sync::mpsc::TryRecvError::Empty) => Polled::Waiting,
             // The dialog broke down: the same as cancelled.
-            Err(std::sync::mpsc::TryRecvError::Disconnected) => Some(None),
+            Err(std::sync::mpsc::TryRecvError::Disconnected) => Polled::Answered(None),
         }
     }
 }

@@ -77,12 +77,12 @@ pub const KINDS: [Kind; 8] = [
 const LINES: [(&str, &str, f64, bool); 9] = [
     ("tambrel-chestnut", "ketterby-chestnut", 1.0, false),
     ("black-tea", "oolong-tea", 5.0, true),
-    ("house-sweetener", "honey", 1.0, false),
+    ("house-sweetener", "sugar-crystals", 1.0, false),
     ("ondry-creamer", "velloom-rice-creamer", 1.0, false),
     ("tambrel-pear-syrup", "ketterby-pear-syrup", 1.0, false),
     ("whole-milk", "soy-drink", 4.0, true),
     ("ginger-syrup", "ginger-syrup", 1.0, false),
-    ("rice-powder", "cocoa", 0.5, false),
+    ("malt-powder", "malt-powder", 1.0, false),
     ("light-drops", "light-drops", 0.1, false),
 ];
 
@@ -99,8 +99,8 @@ fn line(id: String, ingredient: &str, amount: Amount, celsius: f64, role: Role, 
     })
 }
 
-/// A landscape of so many lines with so many values each.
-pub fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32) -> TasteLandscape {
+/// A landscape of so many lines with so many values each; with caps on sugar and energy in some of them if `capped`.
+pub fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32, capped: bool) -> TasteLandscape {
     let mut chance = Chance::new(seed);
     let iced = matches!(kind, Kind::Iced | Kind::Shaken | Kind::Strained | Kind::FilledIced | Kind::IceToRim);
     // Sweeteners of high potency in one drink of five; the rest start anywhere in the list.
@@ -160,8 +160,8 @@ pub fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32) 
         .collect();
     let bounds = Bounds {
         window: TemperatureWindow { from: -5.0, to: 80.0 },
-        sugar_per_100_ml: (chance.below(4) == 0).then_some(9.0),
-        energy_kj: (chance.below(6) == 0).then_some(900.0),
+        sugar_per_100_ml: (chance.below(4) == 0 && capped).then_some(9.0),
+        energy_kj: (chance.below(6) == 0 && capped).then_some(900.0),
         cost: None,
         hot_water: None,
         hot_from: 60.0,

@@ -1,5 +1,7 @@
 //! All integration tests in one binary.
 
+#![allow(clippy::unwrap_used, reason = "a test may panic")]
+
 mod bad_books;
 mod book_files;
 mod commands;

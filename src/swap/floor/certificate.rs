@@ -1,7 +1,15 @@
 //! A convex minorant of the cost over a box, and a certified lower bound of it.
 //!
-//! The minorant is `F(n) = c·n + Σ q·dist(0, row(n) + offset)²`: a square counts only what its enclosure leaves, so `F` never
-//! exceeds the cost, and it is convex and smooth. For any point `x` of the box, with the slope `g` of `F` there and any `λ ≥ 0` on
+//! The minorant is `F(n) = c·n + Σ q·(dist(0, row(n) + offset)/V(n))² + Σ q·dist(0, row(n) + offset)²`: the concentrations, each a
+//! deviation times the volume over a volume that is nowhere too small, and what is no concentration. A square counts only
+//! what its enclosure leaves, so `F` never exceeds the cost.
+//!
+//! **Convexity.** `(D/V)²` alone is not convex in `(D, V)`: in the worst direction (`δD = 2D·δV/V`) its second derivative is
+//! `−2D²/V⁴·δV²`. The square `q_v·(V − V*)²` of the volume's own axis has `+2·q_v·δV²`. So the sum is convex over a box where
+//! `Σ q·D²/V² ≤ q_v·V²`, which [`super::Floor`] sees to; where it can't, it divides by the greatest volume of the box instead,
+//! and `F` is a convex quadratic.
+//!
+//! **Certificate.** For any point `x` of the box, with the slope `g` of `F` there and any `λ ≥ 0` on
 //! limits `r(n) ≤ 0`,
 //!
 //! `cost(n) ≥ F(n) + λ·r(n) ≥ F(x) + λ·r(x) + (g + λ·∇r)·(n − x)` for every allowed `n` of the box,
@@ -10,16 +18,22 @@
 //! numbers is at an end or at the standard's amount. So the bound holds for whatever `x` and `λ` are found; that a few sweeps
 //! of coordinate descent do not quite reach the minimum makes it lower, never wrong.
 
-use super::form::{Form, Interval, PLACES};
 use crate::optimiser::MOST_VARIABLES;
+
+use super::form::{Form, Interval, PLACES};
 use super::rows::Row;
 
 /// Most rows of one kind.
 const MOST_ROWS: usize = 40;
 
+/// Parts of the full stiffness, stage by stage.
+const STAGES: [f64; 3] = [1e-3, 3e-2, 1.0];
+
 /// The convex problem of one box.
 pub(super) struct Minorant<'rows> {
-    pub(super) squares: &'rows [(&'rows Row, f64, Interval)],
+    pub(super) squares: &'rows [Square<'rows>],
+    /// The volume that concentrations are divided by, nowhere below the true one.
+    pub(super) volume: &'rows Form,
     /// Rows that must not be above zero, with the low end of their offset.
     pub(super) limits: &'rows [(&'rows Row, f64)],
     /// What is to be small, with its weight in it.
@@ -35,12 +49,28 @@ pub(super) struct Minorant<'rows> {
     pub(super) rounds: usize,
 }
 
+/// A weighted square of the distance from zero.
+#[derive(Clone, Copy)]
+pub(super) struct Square<'rows> {
+    pub(super) row: &'rows Row,
+    pub(super) weight: f64,
+    pub(super) offset: Interval,
+    /// Whether it is divided by the volume.
+    pub(super) per_volume: bool,
+}
+
 type Matrix = [[f64; MOST_VARIABLES]; MOST_VARIABLES];
 
 /// The rows at a point: squares by their form, limits with the low end of their offset.
 struct State {
     values: [f64; MOST_ROWS],
     excesses: [f64; MOST_ROWS],
+    /// The weights at this volume.
+    weights: [f64; MOST_ROWS],
+    /// Slope of the concentrations' squares by the volume itself.
+    by_volume: f64,
+    /// How stiffly limits push back at this stage.
+    stiffness: f64,
 }
 
 /// Solves `matrix · x = −slopes` for the lower triangle of a positive matrix, by Cholesky's factors in place; `None` where it
@@ -88,27 +118,58 @@ fn beyond(value: f64, offset: Interval) -> f64 {
 impl Minorant<'_> {
     /// The bound; `hint` is where the search for the minimum starts and where it ended.
     pub(super) fn bound(&self, hint: &mut [f64]) -> f64 {
-        let dimensions = hint.len();
         for (hint, (low, high)) in hint.iter_mut().zip(self.low.iter().zip(self.high)) {
             *hint = hint.clamp(f64::from(*low), f64::from(*high));
         }
-        let mut values = [0.0; MOST_ROWS];
-        let mut excesses = [0.0; MOST_ROWS];
-        for (value, (row, _, _)) in values.iter_mut().zip(self.squares) {
-            *value = row.form.at(hint);
+        let mut state = State {
+            values: [0.0; MOST_ROWS],
+            excesses: [0.0; MOST_ROWS],
+            weights: [0.0; MOST_ROWS],
+            by_volume: 0.0,
+            stiffness: self.stiffness,
+        };
+        for (value, square) in state.values.iter_mut().zip(self.squares) {
+            *value = square.row.form.at(hint);
         }
-        for (excess, (row, offset)) in excesses.iter_mut().zip(self.limits) {
+        for (excess, (row, offset)) in state.excesses.iter_mut().zip(self.limits) {
             *excess = row.form.at(hint) + offset;
         }
-        let mut state = State { values, excesses };
-        for _ in 0..self.rounds {
-            let moved = self.sweep(hint, &mut state);
-            let stepped = self.newton(hint, &mut state);
-            if moved.max(stepped) < 1e-4 {
-                break;
+        // Limits push back softly at first: a stiff start would creep along the first limit that it meets. Every stage gives
+        // a bound of its own, and the largest counts.
+        let mut bound = f64::NEG_INFINITY;
+        for stage in if self.limits.is_empty() { &[1.0][..] } else { &STAGES[..] } {
+            state.stiffness = self.stiffness * stage;
+            for _ in 0..self.rounds {
+                self.weigh(hint, &mut state);
+                let moved = self.sweep(hint, &mut state);
+                let stepped = self.newton(hint, &mut state);
+                if moved.max(stepped) < 1e-4 {
+                    break;
+                }
+            }
+            self.weigh(hint, &mut state);
+            bound = bound.max(self.certified(hint, &state));
+        }
+        bound
+    }
+
+    /// Weights and the slope by the volume, at a point.
+    fn weigh(&self, hint: &[f64], state: &mut State) {
+        let volume = self.volume.at(hint);
+        let mut concentrations = 0.0;
+        for ((weight, value), square) in state.weights.iter_mut().zip(&state.values).zip(self.squares) {
+            *weight = square.weight;
+            if square.per_volume {
+                *weight /= volume * volume;
+                concentrations += *weight * beyond(*value, square.offset).powi(2);
             }
         }
-        self.certified(hint, &state)
+        state.by_volume = -2.0 * concentrations / volume;
+    }
+
+    /// Slope of what is linear along one variable: the objective, and the volume under the concentrations.
+    fn linear(&self, variable: usize, state: &State) -> f64 {
+        self.objective.map_or(0.0, |form| form.per[variable]) + state.by_volume * self.volume.per[variable]
     }
 
     /// One pass of coordinate descent; how far a variable has moved at most.
@@ -126,8 +187,8 @@ impl Minorant<'_> {
 
     fn shift(&self, variable: usize, by: f64, hint: &mut [f64], state: &mut State) {
         hint[variable] += by;
-        for (value, (row, _, _)) in state.values.iter_mut().zip(self.squares) {
-            *value += row.form.per[variable] * by;
+        for (value, square) in state.values.iter_mut().zip(self.squares) {
+            *value += square.row.form.per[variable] * by;
         }
         for (excess, (row, _)) in state.excesses.iter_mut().zip(self.limits) {
             *excess += row.form.per[variable] * by;
@@ -136,18 +197,18 @@ impl Minorant<'_> {
 
     /// Slope and curvature of the penalised minorant along one variable.
     fn slope(&self, variable: usize, state: &State) -> (f64, f64) {
-        let (mut slope, mut curvature) = (self.objective.map_or(0.0, |form| form.per[variable]), 0.0);
-        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
-            let by = row.form.per[variable];
-            let off = beyond(*value, *offset);
+        let (mut slope, mut curvature) = (self.linear(variable, state), 0.0);
+        for ((value, weight), square) in state.values.iter().zip(&state.weights).zip(self.squares) {
+            let by = square.row.form.per[variable];
+            let off = beyond(*value, square.offset);
             slope += 2.0 * weight * off * by;
             curvature += if off == 0.0 { 0.0 } else { 2.0 * weight * by * by };
         }
         for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
                 let by = row.form.per[variable];
-                slope += 2.0 * self.stiffness * excess * by;
-                curvature += 2.0 * self.stiffness * by * by;
+                slope += 2.0 * state.stiffness * excess * by;
+                curvature += 2.0 * state.stiffness * by * by;
             }
         }
         (slope, curvature)
@@ -248,14 +309,14 @@ impl Minorant<'_> {
                 }
             }
         };
-        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
-            if beyond(*value, *offset) != 0.0 {
-                add(row, *weight);
+        for ((value, weight), square) in state.values.iter().zip(&state.weights).zip(self.squares) {
+            if beyond(*value, square.offset) != 0.0 {
+                add(square.row, *weight);
             }
         }
         for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
-                add(row, self.stiffness);
+                add(row, state.stiffness);
             }
         }
         for (at, row) in matrix.iter_mut().enumerate().take(free.len()) {
@@ -268,23 +329,23 @@ impl Minorant<'_> {
         let mut bound = self.objective.map_or(0.0, |form| form.at(hint));
         let mut slopes = [0.0; PLACES];
         for (variable, slope) in slopes.iter_mut().enumerate().take(hint.len()) {
-            *slope = self.objective.map_or(0.0, |form| form.per[variable]);
+            *slope = self.linear(variable, state);
         }
         let mut lean = |row: &Row, by: f64| {
             for (slope, per) in slopes.iter_mut().zip(&row.form.per).take(hint.len()) {
                 *slope += by * per;
             }
         };
-        for (value, (row, weight, offset)) in state.values.iter().zip(self.squares) {
-            let off = beyond(*value, *offset);
+        for ((value, weight), square) in state.values.iter().zip(&state.weights).zip(self.squares) {
+            let off = beyond(*value, square.offset);
             if off != 0.0 {
                 bound += weight * off * off;
-                lean(row, 2.0 * weight * off);
+                lean(square.row, 2.0 * weight * off);
             }
         }
         for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
-                let multiplier = 2.0 * self.stiffness * excess;
+                let multiplier = 2.0 * state.stiffness * excess;
                 bound += multiplier * excess;
                 lean(row, multiplier);
             }

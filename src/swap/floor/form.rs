@@ -32,6 +32,11 @@ impl Interval {
         Self::new(self.low + other.low, self.high + other.high)
     }
 
+    /// The greatest distance of a number of the interval from zero.
+    pub(super) fn furthest_from_zero(self) -> f64 {
+        self.low.abs().max(self.high.abs())
+    }
+
     pub(super) fn middle(self) -> f64 {
         f64::midpoint(self.low, self.high)
     }

@@ -32,7 +32,7 @@ use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
 use crate::optimiser::Range;
 
-use certificate::Minorant;
+use certificate::{Minorant, Square};
 use drink::{Lines, Over};
 use enclosure::{Enclosed, Enclosure};
 use form::{Bounds, Interval, least_ratio};
@@ -106,7 +106,7 @@ impl Floor {
             constant: input.constant,
             taste_weight: input.taste_weight,
             move_cost: input.move_cost,
-            stiffness: (input.taste_weight * 3.0).max(steepest * 10.0).max(input.move_cost * 5.0),
+            stiffness: (input.taste_weight * 300.0).max(steepest * 1000.0).max(input.move_cost * 300.0),
             weights,
         }
     }
@@ -143,38 +143,62 @@ impl Floor {
             }
         }
         let curved = model.curved(rows, &enclosed, &bounds, volume);
+        for (row, offset) in curved.limits.iter().flatten() {
+            if row.form.range(&bounds).low + offset > 1e-7 {
+                return f64::INFINITY;
+            }
+            if limit_count < MOST_ROWS {
+                limits[limit_count] = (row, *offset);
+                limit_count += 1;
+            }
+        }
         let least_curved = curved.least * self.taste_weight;
-        let mut squares = [(&rows.volume, 0.0, Interval::ZERO); MOST_ROWS];
-        let (mut square_count, mut by_axis) = (0, least_curved);
-        for square in rows.squares.iter().take(MOST_ROWS - 1) {
+        let nothing = Square { row: &rows.volume, weight: 0.0, offset: Interval::ZERO, per_volume: false };
+        let mut squares = [nothing; MOST_ROWS];
+        let (mut count, mut by_axis, mut concentrations) = (0, least_curved, 0.0);
+        let mut volume_axis = None;
+        for square in rows.squares.iter().take(MOST_ROWS - 2) {
             let offset = square.row.offset(&enclosed);
             let range = square.row.form.range(&bounds).plus(offset);
             let least = range.from_zero();
-            let (divisor, deviation) = match square.per {
-                Per::One => (1.0, least),
-                Per::HeatCapacity => (capacity, least / capacity),
-                Per::Volume if least > 0.0 => (volume.high, ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds)),
-                Per::Volume => (volume.high, 0.0),
-            };
             let weight = square.weight * self.taste_weight;
+            let (deviation, scaled) = match square.per {
+                Per::One => (least, weight),
+                Per::HeatCapacity => (least / capacity, weight / (capacity * capacity)),
+                Per::Volume if least > 0.0 => (ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds), weight),
+                Per::Volume => (0.0, weight),
+            };
             by_axis += weight * deviation * deviation;
-            squares[square_count] = (&square.row, weight / (divisor * divisor), offset);
-            square_count += 1;
+            if square.per == Per::One {
+                volume_axis = Some(count);
+            }
+            let per_volume = square.per == Per::Volume;
+            if per_volume {
+                concentrations += weight * range.furthest_from_zero().powi(2);
+            }
+            squares[count] = Square { row: &square.row, weight: scaled, offset, per_volume };
+            count += 1;
         }
         // In the minorant the curved axis is a square or, failing that, its own least.
         let mut besides = self.constant;
         if let Some((row, weight, offset)) = &curved.square {
-            squares[square_count] = (row, weight * self.taste_weight, *offset);
-            square_count += 1;
+            let weight = weight * self.taste_weight;
+            concentrations += weight * row.form.range(&bounds).plus(*offset).furthest_from_zero().powi(2);
+            squares[count] = Square { row, weight, offset: *offset, per_volume: true };
+            count += 1;
         } else {
             besides += least_curved;
         }
+        let concentrations = concentrations / (volume.low * volume.low);
+        besides += keep_convex(&mut squares, &mut count, volume_axis, concentrations, volume);
+        let divisor = rows.volume.form.plus_constant(rows.volume.offset(&enclosed).high);
         let objective = rows.objective.as_ref().map(|row| {
             let offset = row.offset(&enclosed).low;
             row.form.plus_constant(offset)
         });
         let minorant = Minorant {
-            squares: &squares[..square_count],
+            squares: &squares[..count],
+            volume: &divisor,
             limits: &limits[..limit_count],
             objective: objective.as_ref(),
             stiffness: self.stiffness,
@@ -201,6 +225,38 @@ impl Floor {
         });
         self.move_cost * forced.count() as f64
     }
+}
+
+/// Sees to it that the squares are convex together over the box; what that costs the bound.
+///
+/// The curvature comes from a part φ of the volume axis's square, which must then count everywhere, also within its
+/// enclosure of half-width `e`: `(x + δ)² ≥ ½x² − δ²` for `|δ| ≤ e`, so that part is half a square without an enclosure less `φ·q·e²`.
+/// With φ = 2·Σ q·D²/V² / (q_v·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
+/// concentrations are divided by the greatest volume instead.
+fn keep_convex<'rows>(
+    squares: &mut [Square<'rows>; MOST_ROWS],
+    count: &mut usize,
+    volume_axis: Option<usize>,
+    concentrations: f64,
+    volume: Interval,
+) -> f64 {
+    let needed = volume_axis.map(|at| (at, 2.0 * concentrations / (squares[at].weight * volume.low * volume.low)));
+    if let Some((at, part)) = needed
+        && part <= 0.5
+    {
+        let whole = squares[at];
+        squares[at].weight = whole.weight * (1.0 - part);
+        let (middle, half) = (whole.offset.middle(), whole.offset.width() / 2.0);
+        let weight = 0.5 * part * whole.weight;
+        squares[*count] = Square { weight, offset: Interval::new(middle, middle), ..whole };
+        *count += 1;
+        return -part * whole.weight * half * half;
+    }
+    for square in squares.iter_mut().take(*count).filter(|square| square.per_volume) {
+        square.weight /= volume.high * volume.high;
+        square.per_volume = false;
+    }
+    0.0
 }
 
 /// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
@@ -261,7 +317,7 @@ impl Model {
     /// the box times the way from there; with the middle of each slope's interval the deviation times the volume is linear, and
     /// the rest of the interval goes into the offset.
     fn curved(&self, rows: &Rows, enclosed: &Enclosed, bounds: &Bounds, volume: Interval) -> Curved {
-        let Some((term, sugars, sweeteners)) = &rows.curved else { return Curved { least: 0.0, square: None } };
+        let Some((term, sugars, sweeteners)) = &rows.curved else { return Curved::NONE };
         let over_volume = |row: &Row| {
             let amount = row.form.range(bounds).plus(row.offset(enclosed));
             Interval::new((amount.low / volume.high).max(0.0), amount.high.max(0.0) / volume.low)
@@ -278,7 +334,7 @@ impl Model {
         let sugar = over_volume(sugars);
         let range = Interval::new(sweetness::combined(sugar.low, &low), sweetness::combined(sugar.high, &high));
         let off = range.plus(Interval::new(-term.value - 1e-9, -term.value + 1e-9)).from_zero() / term.step;
-        let weight = term.weight / (term.step * term.step) / (volume.high * volume.high);
+        let weight = term.weight / (term.step * term.step);
         let square = match sweeteners.as_slice() {
             [(slot, row)] => self.sweeteners[*slot].and_then(|sweetener| {
                 let sweet = Interval::new(low[*slot].1, high[*slot].1);
@@ -295,7 +351,17 @@ impl Model {
             }),
             _ => None,
         };
-        Curved { least: term.weight * off * off, square }
+        let limits = term.limit.zip(square.as_ref()).map(|(limit, (row, _, offset))| {
+            let most = (limit + 1e-9) * term.step;
+            let scale = 1.0 / (term.step * volume.high);
+            let room = rows.volume.times(-most);
+            let side = |row: Row, low: f64| {
+                let side = row.plus(&room).times(scale);
+                (side, (low + room.offset(enclosed).low) * scale)
+            };
+            [side(*row, offset.low), side(row.times(-1.0), -offset.high)]
+        });
+        Curved { least: term.weight * off * off, square, limits }
     }
 }
 
@@ -303,6 +369,12 @@ impl Model {
 struct Curved {
     least: f64,
     square: Option<(Row, f64, Interval)>,
+    /// Both sides of its limit, with the low end of their offset.
+    limits: Option<[(Row, f64); 2]>,
+}
+
+impl Curved {
+    const NONE: Self = Self { least: 0.0, square: None, limits: None };
 }
 
 /// Slopes of the sweetness of sugar with one high-potency sweetener, over a box of concentrations.

@@ -19,7 +19,7 @@ const ROW: f32 = grid::TARGET + 2.0;
 /// Between two columns, in points.
 const GAP: f32 = grid::EASY;
 /// The least that the name needs, in points.
-const NAME: f32 = 40.0 * grid::STEP;
+const NAME: f32 = 34.0 * grid::STEP;
 /// The mark of the role with the gap behind it, in points.
 const MARK: f32 = grid::EASY + grid::TIGHT;
 
@@ -36,7 +36,9 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
     let shown = visible_columns(state.kind, ui.available_width());
     ui.add_space(grid::TIGHT);
+    ui.spacing_mut().item_spacing.y = 0.0;
     headings_ui(ui, state, &shown);
+    ui.add_space(grid::TIGHT);
     let mut shelf = std::mem::take(&mut state.shelf);
     let (rows, order) = shelf.list(state.kind, &state.find, state.sort);
     if order.is_empty() {
@@ -176,7 +178,6 @@ fn rows_ui(
     if std::mem::take(&mut state.enter_row) {
         wish = Some(Wish::Open(rows[order[state.row]].id.clone()));
     }
-    ui.spacing_mut().item_spacing.y = 0.0;
     let mut area = ScrollArea::vertical().id_salt(("counter list", state.kind as u8)).auto_shrink(false);
     if state.focus_row || std::mem::take(&mut state.scroll_to_row) {
         area = area.vertical_scroll_offset(offset_for(state, ui.available_height()));
@@ -308,7 +309,7 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
-        ui.spacing_mut().button_padding.x = grid::NEAR - 2.0;
+        ui.spacing_mut().button_padding.x = grid::TIGHT + 1.0;
         for kind in Kind::ALL {
             let chosen = state.kind == kind;
             let style = if chosen { TypeStyle::Strong } else { TypeStyle::Body };
@@ -321,7 +322,7 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
                 None => response,
             };
             if chosen {
-                let line = response.rect.x_range().shrink(grid::NEAR - 2.0);
+                let line = response.rect.x_range().shrink(grid::TIGHT + 1.0);
                 ui.painter().hline(line, response.rect.bottom() - 2.0, Stroke::new(2.0, palette.accent));
             }
             if response.clicked() {

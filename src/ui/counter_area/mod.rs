@@ -210,15 +210,17 @@ pub(super) fn counter_area_ui(
     let width = ui.available_width();
     if view.counter.open.is_none() && view.counter.kind != Kind::Shop {
         CentralPanel::default().frame(sheet).show(ui, |ui| {
-            ui.set_max_width(ui.available_width().min(WHOLE_LIST));
-            left_ui(ui, counter, view, actions);
+            let rect = ui.available_rect_before_wrap();
+            let rect = rect.with_max_x(rect.right().min(rect.left() + WHOLE_LIST));
+            ui.scope_builder(UiBuilder::new().max_rect(rect), |ui| left_ui(ui, counter, view, actions));
         });
         return;
     }
     let list = match width {
+        _ if view.counter.kind == Kind::Shop => 272.0,
         width if width >= WIDE => 600.0,
         width if width >= NARROW => 400.0,
-        _ => 272.0,
+        _ => 288.0,
     };
     Panel::left("counter list")
         .exact_size(list)

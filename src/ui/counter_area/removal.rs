@@ -4,7 +4,7 @@ use egui::{Label, RichText, Ui};
 
 use super::sheet::link_ui;
 use super::uses::{Use, refusal};
-use super::{Counter, ItemId, Kind, PLACE, field_key};
+use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
 use crate::book::{
     AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
     Role, Vessel, VesselId, VesselKind, VersionId,
@@ -27,7 +27,7 @@ pub(super) enum Going {
 }
 
 /// Duplicate and delete; the reason when it can't be deleted.
-pub(super) fn commands_ui(ui: &mut Ui, counter: Counter<'_>, item: &ItemId, view: &ViewState, copy: &str) -> Option<Going> {
+pub(super) fn commands_ui(ui: &mut Ui, counter: Counter<'_>, item: &ItemId, state: &CounterState, copy: &str) -> Option<Going> {
     let mut going = None;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
@@ -38,9 +38,9 @@ pub(super) fn commands_ui(ui: &mut Ui, counter: Counter<'_>, item: &ItemId, view
             going = Some(Going::Delete);
         }
     });
-    if view.counter.refused.as_ref() == Some(item) {
+    if state.refused.as_ref() == Some(item) {
         let palette = theme::palette(ui.visuals());
-        let uses = view.counter.shelf.uses.list(item);
+        let uses = state.shelf.uses.list(item);
         if let Some(sentence) = refusal(counter.book, uses, &name_of(counter, item)) {
             ui.add(Label::new(RichText::new(sentence).color(palette.off_level)).wrap());
         }
@@ -54,7 +54,12 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
     if uses.is_empty() {
         super::sheet::quiet_ui(ui, "Nowhere yet.");
     }
-    for place in uses {
+    // An approval is named where the recipe that it belongs to needs the item no more.
+    let is_said = |place: &Use| match place {
+        Use::Approval(recipe) => uses.iter().any(|other| matches!(other, Use::Recipe(known, _) if known == recipe)),
+        Use::Recipe(..) | Use::Readings(_) => false,
+    };
+    for place in uses.iter().filter(|place| !is_said(place)) {
         let words = place.words(counter.book);
         match place {
             Use::Recipe(recipe, version) => {

@@ -194,6 +194,18 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         self.aligned(ui, spot, shown, Align::Min, read, put);
     }
 
+    /// The same for a number with rules of its own.
+    pub(super) fn measured<V, E: Display>(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: String,
+        read: impl FnOnce(&str) -> Result<V, E>,
+        put: impl FnOnce(&mut T, V),
+    ) {
+        self.aligned(ui, spot, shown, Align::Max, read, put);
+    }
+
     fn aligned<V, E: Display>(
         &mut self,
         ui: &mut Ui,
@@ -283,6 +295,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             self.change(spot.field, |item| put(item, value));
         }
     }
+}
+
+/// Quiet words over a column of numbers.
+pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) {
+    let palette = theme::palette(ui.visuals());
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
+    let rect = rect.with_max_x(rect.right() - grid::TIGHT);
+    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::right_to_left(Align::Center)));
+    let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    child.add(Label::new(text).selectable(false).truncate());
 }
 
 /// Quiet words in a column of their own.

@@ -20,6 +20,7 @@ pub(super) fn editor_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState,
     sheet.title(ui, Spot::wide("shop", "Name of the shop").hint("the shop's name"), &settings.shop, |item, name| {
         item.shop = name;
     });
+    ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(640.0)] } else { vec![width.min(680.0)] };
     columns_ui(ui, &widths, |ui, at| {

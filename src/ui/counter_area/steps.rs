@@ -3,7 +3,7 @@
 use egui::{Label, RichText, Ui};
 
 use super::Counter;
-use super::sheet::{Sheet, Spot, cell_ui, link_ui, plain, quiet_ui, section_ui, words_ui};
+use super::sheet::{Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, quiet_ui, section_ui, words_ui};
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
@@ -20,12 +20,24 @@ pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
          floor. A shop that has tested its tasters puts its own figures here.");
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
-        for (words, width) in [("axis", AXIS), ("part, %", NUMBER), ("floor", NUMBER), ("", UNIT), ("weight", NUMBER)] {
-            words_ui(ui, words, width);
-        }
+        words_ui(ui, "axis", AXIS);
+        number_heading_ui(ui, "part, %", NUMBER);
+        number_heading_ui(ui, "floor", NUMBER);
+        words_ui(ui, "", UNIT);
+        number_heading_ui(ui, "weight", NUMBER);
     });
+    let mut said = "";
     for axis in axes(counter, before) {
         step_ui(ui, sheet, before, &axis);
+        // All flavours rest on the same source, which is said once.
+        let source = default_of(&axis).source;
+        if source != said {
+            let palette = theme::palette(ui.visuals());
+            let text = RichText::new(source).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+            ui.add(Label::new(text).wrap());
+            ui.add_space(grid::NEAR);
+            said = source;
+        }
     }
 }
 
@@ -94,9 +106,6 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         }
     });
     sheet.errors_ui(ui, AXIS);
-    let source = RichText::new(default.source).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
-    ui.add(Label::new(source).wrap());
-    ui.add_space(grid::NEAR);
 }
 
 /// The shop's own step of an axis; it begins as the default.

@@ -201,7 +201,11 @@ impl Shelf {
             Cell::Word(item.form.word().to_owned()),
             Cell::Word(item.role.word().to_owned()),
             Cell::number(self.sugars_of(book, item), 1),
-            Cell::number(price_per_kg(item), 2),
+            match price_per_kg(item) {
+                // Water from the tap is cheap and not free.
+                Some(price) if price > 0.0 && price < 0.005 => Cell::Number(price, "< 0.01".to_owned()),
+                price => Cell::number(price, 2),
+            },
             Cell::count(self.uses.recipes(&id)),
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];

@@ -13,6 +13,7 @@ use crate::ui::commands::UiCommand;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::wording::stage_words;
 use crate::workbench::Action;
 
 pub(super) fn detail_ui(
@@ -68,10 +69,10 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
             }
         }
     });
-    quiet_ui(ui, "ends up");
-    word_menu_ui(ui, "Stage", line.stage.word(), |ui| {
+    quiet_ui(ui, "in the drink:");
+    word_menu_ui(ui, "Stage", stage_words(line.stage), |ui| {
         for stage in Stage::ALL {
-            if ui.add(Button::selectable(stage == line.stage, stage.word())).clicked() {
+            if ui.add(Button::selectable(stage == line.stage, stage_words(stage))).clicked() {
                 let change = Change::Stage(line.id.clone(), stage);
                 actions.push(Action::edit(screen.shown.change(change), &focus));
             }
@@ -176,7 +177,7 @@ fn command_row_ui(
             let button = Button::new(text).frame_when_inactive(false);
             if ui.add(button).on_hover_text(command.tooltip()).clicked() {
                 view.line_in_hand = Some(row.line.id.clone());
-                carry_out(command, screen.shown, &screen.balance.resolved, view, actions);
+                carry_out(command, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
             }
         }
     });

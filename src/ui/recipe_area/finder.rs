@@ -5,6 +5,7 @@ use egui::{Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, Sc
 use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved};
 use crate::swap::add_line_for;
 use crate::ui::Screen;
+use crate::ui::commands::UiCommand;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::role_colour;
@@ -78,7 +79,14 @@ pub(super) fn finder_ui(below: &Response, screen: &Screen<'_>, view: &mut ViewSt
 
 fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     ui.set_width(380.0);
-    let found = matching(screen.book, &view.finder.text);
+    let current = replaced(screen, &view.finder);
+    if current.is_some() {
+        replace_words_ui(ui, screen, view, actions);
+        if view.finder.purpose.is_none() {
+            return;
+        }
+    }
+    let found = matching(screen.book, &view.finder.text, current);
     let step =
         ui.input(|input| i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp)));
     let last = found.len().saturating_sub(1);
@@ -108,7 +116,8 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         ui.spacing_mut().item_spacing.y = 0.0;
         for (at, ingredient) in found.iter().enumerate() {
             let chosen = at == view.finder.chosen;
-            let response = ingredient_ui(ui, ingredient, chosen);
+            let is_current = current.is_some_and(|current| current.id == ingredient.id);
+            let response = ingredient_ui(ui, ingredient, chosen, is_current);
             if chosen && step != 0 {
                 response.scroll_to_me(None);
             }
@@ -127,7 +136,39 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     }
 }
 
-fn matching<'book>(book: &'book Book, text: &str) -> Vec<&'book Ingredient> {
+/// The ingredient that another one would replace.
+fn replaced<'screen>(screen: &'screen Screen<'_>, finder: &FinderState) -> Option<&'screen Ingredient> {
+    let Some(Purpose::Replace(line)) = &finder.purpose else { return None };
+    let line = screen.balance.resolved.line(line)?;
+    screen.book.ingredient(&line.ingredient).map(AsRef::as_ref)
+}
+
+/// What a choice in the list does, and the way to a swap for those who want more than that.
+fn replace_words_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        let words = "Replace by equal measures; to bring the taste back use";
+        ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+        let swap = RichText::new("Swap…").font(TypeStyle::Small.font_id()).color(palette.accent);
+        let button = egui::Button::new(swap).frame_when_inactive(false);
+        if ui.add(button).on_hover_text(UiCommand::SwapLine.tooltip()).clicked() {
+            view.finder.close();
+            super::carry_out(
+                UiCommand::SwapLine,
+                screen.recipe,
+                screen.shown,
+                &screen.balance.resolved,
+                view,
+                actions,
+            );
+        }
+    });
+}
+
+/// What can be chosen: names that begin with what was typed first, of the role that is wanted first, and what stands in the
+/// line before all while nothing is typed. The order of the book stays otherwise.
+fn matching<'book>(book: &'book Book, text: &str, current: Option<&Ingredient>) -> Vec<&'book Ingredient> {
     let wanted: Vec<String> = text.to_lowercase().split_whitespace().map(str::to_owned).collect();
     let mut found: Vec<&Ingredient> = book
         .ingredients
@@ -138,16 +179,19 @@ fn matching<'book>(book: &'book Book, text: &str) -> Vec<&'book Ingredient> {
             wanted.iter().all(|word| name.contains(word))
         })
         .collect();
-    // Names that begin with what was typed come first; the order of the book stays otherwise.
     let begins = |ingredient: &Ingredient| {
         wanted.first().is_some_and(|word| ingredient.name.to_lowercase().starts_with(word.as_str()))
     };
-    found.sort_by_key(|ingredient| !begins(ingredient));
+    let is_current = |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
+    let same_role = |ingredient: &Ingredient| current.is_some_and(|current| current.role == ingredient.role);
+    found.sort_by_key(|ingredient| {
+        (!(wanted.is_empty() && is_current(ingredient)), !begins(ingredient), !same_role(ingredient))
+    });
     found.truncate(MOST_ROWS);
     found
 }
 
-fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool) -> Response {
+fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current: bool) -> Response {
     let palette = theme::palette(ui.visuals());
     let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
     let words = format!("{} {}", ingredient.name, ingredient.brand);
@@ -166,6 +210,7 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool) -> Response
         let mut row = ui.new_child(builder);
         row.add(egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong)).selectable(false));
         let quiet = format!("{} · {}", ingredient.brand, ingredient.form.word());
+        let quiet = if is_current { format!("{quiet} · in the drink now") } else { quiet };
         let quiet =
             RichText::new(quiet.trim_start_matches(" · ")).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
         row.add(egui::Label::new(quiet).selectable(false).truncate());
@@ -181,9 +226,12 @@ fn take(screen: &Screen<'_>, found: &IngredientId, view: &mut ViewState, actions
     let recipe = &screen.recipe.id;
     match purpose {
         Some(Purpose::Replace(line)) => {
+            view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
+            if screen.balance.resolved.line(&line).is_some_and(|line| line.ingredient == *found) {
+                return;
+            }
             let change = Change::Ingredient(line.clone(), found.clone());
             actions.push(Action::edit(screen.shown.change(change), super::lines::row_focus(recipe, &line)));
-            view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
         }
         Some(Purpose::Add(after)) => {
             let resolved = &screen.balance.resolved;

@@ -3,7 +3,7 @@
 use egui::containers::menu::MenuButton;
 use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
 
-use crate::book::{Change, State, VesselKind};
+use crate::book::{Change, RecipeId, State, VesselKind};
 use crate::edit::Edit;
 use crate::quantity::{NumberError, parse_number, show_number};
 use crate::ui::Screen;
@@ -21,6 +21,11 @@ pub(super) fn heading_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState,
     setting_ui(ui, screen, view, actions);
 }
 
+/// The name of the field of a recipe's name.
+pub(in crate::ui) fn name_focus(recipe: &RecipeId) -> String {
+    format!("field name {recipe}")
+}
+
 fn key(screen: &Screen<'_>, field: &str) -> String {
     format!("field {field} {}", screen.recipe.id)
 }
@@ -33,7 +38,7 @@ fn not_empty(text: &str) -> Result<String, &'static str> {
 
 fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 42.0), Sense::hover());
-    let key = key(screen, "name");
+    let key = name_focus(&screen.recipe.id);
     let field = Field::new(key.clone(), "Name of the recipe", &screen.recipe.name).style(TypeStyle::Title);
     let outcome = field.show(ui, rect.translate(vec2(-4.0, 0.0)), &mut view.drafts, actions);
     if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
@@ -114,13 +119,13 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         }
         let drinking = Number {
             field: "drinking-temperature",
-            before: "tasted at",
+            before: "taste compared at",
             name: "Drinking temperature in °C",
             unit: "°C",
             value: resolved.drinking_temperature,
             hint: show_number(screen.balance.drinking_temperature, 1),
             decimals: 1,
-            room: 132.0,
+            room: 196.0,
         };
         drinking.show(ui, screen, view, actions, Change::DrinkingTemperature);
         let price = Number {

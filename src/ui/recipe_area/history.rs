@@ -9,6 +9,7 @@ use crate::ui::Screen;
 use crate::ui::field::Field;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::wording::stage_words;
 use crate::workbench::Action;
 
 pub(super) fn history_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
@@ -110,7 +111,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::Amount(id, to) => format!("{}: {}", line_name(id), book.amount_words(to)),
         Change::Temperature(id, to) => format!("{} at {}", line_name(id), celsius(to)),
         Change::Role(id, to) => format!("{} as {}", line_name(id), to.word()),
-        Change::Stage(id, to) => format!("{} ends up {}", line_name(id), to.word()),
+        Change::Stage(id, to) => format!("{}: {}", line_name(id), stage_words(*to)),
         Change::Carried(id, None) => format!("{} brings nothing along", line_name(id)),
         Change::Carried(id, Some(to)) => format!("{} brings along {} g", line_name(id), show_number(to.grams, 1)),
         Change::Note(id, _) => format!("{}: another note", line_name(id)),
@@ -126,7 +127,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::Shaker(Some(to)) => format!("shaken in the {}", vessel(to)),
         Change::Strained(true) => "the ice stays behind in the shaker".to_owned(),
         Change::Strained(false) => "poured with the ice".to_owned(),
-        Change::DrinkingTemperature(to) => format!("tasted at {}", celsius(to)),
+        Change::DrinkingTemperature(to) => format!("taste compared at {}", celsius(to)),
         Change::MenuPrice(None) => "not on the menu".to_owned(),
         Change::MenuPrice(Some(to)) => format!("{} {} on the menu", show_number(*to, 2), book.settings.currency),
     }

@@ -5,12 +5,12 @@ use egui::{Align2, Key, RichText, Sense, Stroke, Ui, pos2, vec2};
 use super::row::{Columns, instruction_ui, line_ui};
 use super::{detail, finder, model};
 use crate::balance::Lens;
-use crate::book::{Change, Entry, Instruction, LineId, RecipeId};
+use crate::book::{Change, Entry, Instruction, LineId, Recipe, RecipeId, Resolved};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
-use crate::workbench::Action;
+use crate::workbench::{Action, Shown};
 
 /// The wish to go to a row without saying which.
 pub(in crate::ui) const ANY_ROW: &str = "row";
@@ -26,6 +26,11 @@ pub(super) fn row_focus(recipe: &RecipeId, line: &LineId) -> String {
 /// The name of the amount of a row.
 pub(super) fn amount_focus(recipe: &RecipeId, line: &LineId) -> String {
     format!("field amount {recipe}/{line}")
+}
+
+/// The name of the field of an instruction.
+pub(super) fn instruction_focus(recipe: &RecipeId, id: &LineId) -> String {
+    format!("field instruction {recipe}/{id}")
 }
 
 /// The recipe that a name of a row or field belongs to.
@@ -133,8 +138,9 @@ fn add_row_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns, view: &mut Vi
         if add.clicked() {
             view.finder.open_to_add(view.line_in_hand.clone());
         }
-        if ui.add(quiet("Add an instruction")).clicked() {
-            add_instruction(screen, view, actions);
+        let instruct = ui.add(quiet("Add an instruction")).on_hover_text(UiCommand::AddInstruction.tooltip());
+        if instruct.clicked() {
+            add_instruction(screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
         }
         add
     });
@@ -143,17 +149,24 @@ fn add_row_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns, view: &mut Vi
     }
 }
 
-fn add_instruction(screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let entries = &screen.balance.resolved.entries;
-    let taken = |id: &LineId| screen.recipe.has_entry_id(id) || entries.iter().any(|entry| entry.id() == id);
+/// An empty instruction behind the line in hand; it is gone again when nothing is typed.
+pub(super) fn add_instruction(
+    recipe: &Recipe,
+    shown: &Shown,
+    resolved: &Resolved,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let entries = &resolved.entries;
+    let taken = |id: &LineId| recipe.has_entry_id(id) || entries.iter().any(|entry| entry.id() == id);
     let id = LineId::from_name("step", taken);
     let after = view
         .line_in_hand
         .clone()
         .filter(|id| entries.iter().any(|entry| entry.id() == id))
         .or_else(|| entries.last().map(|entry| entry.id().clone()));
-    let instruction = Instruction { id: id.clone(), text: "Stir.".to_owned() };
+    let instruction = Instruction { id: id.clone(), text: String::new() };
     let change = Change::Add(after, Entry::Instruction(instruction));
-    actions.push(Action::edit(screen.shown.change(change), row_focus(&screen.recipe.id, &id)));
-    view.focus_wanted = Some(format!("field instruction {}/{id}", screen.recipe.id));
+    actions.push(Action::edit(shown.change(change), row_focus(&recipe.id, &id)));
+    view.focus_wanted = Some(instruction_focus(&recipe.id, &id));
 }

@@ -16,11 +16,12 @@ use super::Screen;
 use super::commands::UiCommand;
 use super::theme::grid;
 use super::view_state::{Area, ViewState};
-use crate::book::{Change, Resolved};
+use crate::book::{Change, Recipe, Resolved};
 use crate::swap::Question;
 use crate::workbench::{Action, Shown};
 
 pub(super) use finder::FinderState;
+pub(super) use heading::name_focus;
 pub(super) use lines::{ANY_ROW, recipe_of_focus};
 
 /// The recipe in hand.
@@ -38,6 +39,7 @@ pub(super) fn recipe_area_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSt
 /// Carries out a command about the line in hand.
 pub(super) fn carry_out(
     command: UiCommand,
+    recipe: &Recipe,
     shown: &Shown,
     resolved: &Resolved,
     view: &mut ViewState,
@@ -46,6 +48,11 @@ pub(super) fn carry_out(
     if command == UiCommand::AddLine {
         view.area = Area::Recipe;
         view.finder.open_to_add(view.line_in_hand.clone());
+        return;
+    }
+    if command == UiCommand::AddInstruction {
+        view.area = Area::Recipe;
+        lines::add_instruction(recipe, shown, resolved, view, actions);
         return;
     }
     let Some(id) = view.line_in_hand.clone() else { return };

@@ -5,7 +5,7 @@ use egui::{
     pos2, vec2,
 };
 
-use super::lines::{amount_focus, row_focus};
+use super::lines::{amount_focus, instruction_focus, row_focus};
 use super::model::{self, LineRow};
 use super::{amount_cell, finder};
 use crate::balance::{Lens, LineShare};
@@ -198,7 +198,7 @@ fn row_menu_ui(ui: &mut Ui, screen: &Screen<'_>, id: &LineId, view: &mut ViewSta
     {
         if ui.add(egui::Button::new(command.label()).shortcut_text(command.menu_keys())).clicked() {
             view.line_in_hand = Some(id.clone());
-            super::carry_out(command, screen.shown, &screen.balance.resolved, view, actions);
+            super::carry_out(command, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
         }
     }
 }
@@ -230,7 +230,7 @@ fn row_keys(
     }
     if pressed_here(ui.ctx(), UiCommand::RemoveLine) {
         view.line_in_hand = Some(id.clone());
-        super::carry_out(UiCommand::RemoveLine, screen.shown, &screen.balance.resolved, view, actions);
+        super::carry_out(UiCommand::RemoveLine, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
         view.focus_wanted = neighbours.iter().rev().flatten().next().map(|next| row_focus(&screen.recipe.id, next));
     }
     if pressed_here(ui.ctx(), UiCommand::Back) {
@@ -354,7 +354,7 @@ pub(super) fn instruction_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let key = format!("field instruction {}/{}", screen.recipe.id, instruction.id);
+    let key = instruction_focus(&screen.recipe.id, &instruction.id);
     let field = Field::new(key.clone(), "Instruction", &instruction.text)
         .style(TypeStyle::Method)
         .several_rows()
@@ -375,5 +375,9 @@ pub(super) fn instruction_ui(
     if let Some(text) = outcome.changed {
         let change = Change::Instruction(instruction.id.clone(), text);
         actions.push(Action::edit(screen.shown.change(change), &key));
+    }
+    if outcome.left_empty {
+        let change = Change::Remove(instruction.id.clone());
+        actions.push(Action::edit(screen.shown.change(change), row_focus(&screen.recipe.id, &instruction.id)));
     }
 }

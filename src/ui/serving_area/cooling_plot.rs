@@ -17,6 +17,8 @@ use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 const HEIGHT: f32 = 62.0 * grid::STEP;
 /// Free room above the highest and below the lowest thing that is drawn, K.
 const MARGIN: f64 = 4.0;
+/// Free room before the handing over, as a part of the whole time, so that a reading at 0 is seen whole.
+const BEFORE: f64 = 0.015;
 /// How wide the band is drawn, in standard uncertainties.
 const BAND: f64 = 2.0;
 /// How much of its colour the band keeps.
@@ -39,7 +41,7 @@ pub(super) fn cooling_plot_ui(ui: &mut Ui, course: &CoolingCourse, run: Option<&
     let response = Plot::new("cooling")
         .width(width)
         .height(HEIGHT)
-        .default_x_bounds(0.0, minutes)
+        .default_x_bounds(-BEFORE * minutes, minutes)
         .default_y_bounds(low, high)
         .auto_bounds(false)
         .reset()

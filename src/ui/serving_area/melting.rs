@@ -134,9 +134,10 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
 }
 
 fn row_of(standing: &Standing) -> TableRow {
-    let figure = |figure: Option<Uncertain>| match figure {
-        Some(figure) => Value::digits(rounded(figure.value, Some(figure.u)).value),
-        None => Value::default(),
+    let figure = |figure: Option<Uncertain>, decimals: usize| {
+        figure.map_or_else(Value::default, |figure| {
+            Value::digits(show_number(figure.value, decimals))
+        })
     };
     let grams = |figure: Uncertain| Value::digits(show_number(figure.value, 0));
     TableRow {
@@ -145,9 +146,9 @@ fn row_of(standing: &Standing) -> TableRow {
         cells: vec![
             grams(standing.ice_left),
             grams(standing.melted),
-            figure(standing.dilution),
-            figure(standing.sweetness),
-            figure(standing.tea_strength),
+            figure(standing.dilution, 2),
+            figure(standing.sweetness, 1),
+            figure(standing.tea_strength, 3),
         ],
         unit: String::new(),
     }

@@ -23,6 +23,8 @@ use crate::workbench::{Action, Serving};
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 232.0 * grid::STEP;
+/// From this width on there are three, in points.
+const THREE_COLUMNS: f32 = 360.0 * grid::STEP;
 
 /// The sheets of this area.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -88,27 +90,20 @@ pub(super) fn serving_area_ui(
         ui.request_repaint();
         return;
     };
-    if ui.available_width() < TWO_COLUMNS {
-        in_the_cup_ui(ui, screen, serving, view, actions);
-        on_the_menu_ui(ui, screen, serving, view, actions);
-        sheet_ui(ui, view, Sheet::Brewing);
-        brewing::brewing_ui(ui, screen, view, actions);
-    } else {
-        let each = (ui.available_width() - grid::FAR) / 2.0;
-        ui.horizontal_top(|ui| {
-            ui.spacing_mut().item_spacing.x = grid::FAR;
+    let columns = columns_of(ui.available_width());
+    let gaps = (columns.len() - 1) as f32 * grid::FAR;
+    let each = (ui.available_width() - gaps) / columns.len() as f32;
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::FAR;
+        for sheets in columns {
             ui.vertical(|ui| {
                 ui.set_width(each);
-                in_the_cup_ui(ui, screen, serving, view, actions);
-                sheet_ui(ui, view, Sheet::Brewing);
-                brewing::brewing_ui(ui, screen, view, actions);
+                for sheet in *sheets {
+                    sheet_ui(ui, *sheet, screen, serving, view, actions);
+                }
             });
-            ui.vertical(|ui| {
-                ui.set_width(each);
-                on_the_menu_ui(ui, screen, serving, view, actions);
-            });
-        });
-    }
+        }
+    });
     ui.add_space(grid::APART);
     view.serving.wanted = None;
 }
@@ -151,43 +146,67 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     });
 }
 
-/// The heading of a sheet, set apart from what stands above it; comes into sight when it was asked for.
-fn sheet_ui(ui: &mut Ui, view: &ViewState, sheet: Sheet) {
-    ui.add_space(grid::APART);
-    let heading = sheet::heading_ui(ui, sheet.words());
-    if view.serving.wanted == Some(sheet) {
-        heading.scroll_to_me(Some(Align::TOP));
+/// Which sheets stand below each other in a width.
+fn columns_of(width: f32) -> &'static [&'static [Sheet]] {
+    use Sheet::{Brewing, Cooling, Cost, Guests, Ice, Nutrition, Yardsticks};
+    if width < TWO_COLUMNS {
+        &[&Sheet::ALL]
+    } else if width < THREE_COLUMNS {
+        &[
+            &[Cooling, Ice, Brewing],
+            &[Nutrition, Yardsticks, Guests, Cost],
+        ]
+    } else {
+        &[
+            &[Cooling, Ice],
+            &[Nutrition, Yardsticks],
+            &[Guests, Cost, Brewing],
+        ]
     }
 }
 
-fn in_the_cup_ui(
+/// A sheet under its heading, set apart from what stands above it; comes into sight when it was asked for.
+fn sheet_ui(
     ui: &mut Ui,
+    sheet: Sheet,
     screen: &Screen<'_>,
     serving: &Serving,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    sheet_ui(ui, view, Sheet::Cooling);
-    cooling::cooling_ui(ui, screen, serving, view, actions);
-    if screen.balance.iced {
-        sheet_ui(ui, view, Sheet::Ice);
-        melting::melting_ui(ui, screen, serving, view, actions);
+    if sheet == Sheet::Ice && !screen.balance.iced {
+        return;
+    }
+    ui.add_space(grid::APART);
+    let heading = sheet::heading_ui(ui, sheet.words());
+    if view.serving.wanted == Some(sheet) {
+        heading.scroll_to_me(Some(Align::TOP));
+    }
+    match sheet {
+        Sheet::Cooling => cooling::cooling_ui(ui, screen, serving, view, actions),
+        Sheet::Ice => melting::melting_ui(ui, screen, serving, view, actions),
+        Sheet::Nutrition => nutrition::nutrition_ui(ui, screen, serving),
+        Sheet::Yardsticks => yardsticks::yardsticks_ui(ui, screen, serving, actions),
+        Sheet::Guests => guests::guests_ui(ui, screen, serving),
+        Sheet::Cost => cost::cost_ui(ui, screen, serving),
+        Sheet::Brewing => brewing::brewing_ui(ui, screen, view, actions),
     }
 }
 
-fn on_the_menu_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    serving: &Serving,
-    view: &ViewState,
-    actions: &mut Vec<Action>,
-) {
-    sheet_ui(ui, view, Sheet::Nutrition);
-    nutrition::nutrition_ui(ui, screen, serving);
-    sheet_ui(ui, view, Sheet::Yardsticks);
-    yardsticks::yardsticks_ui(ui, screen, serving, actions);
-    sheet_ui(ui, view, Sheet::Guests);
-    guests::guests_ui(ui, screen, serving);
-    sheet_ui(ui, view, Sheet::Cost);
-    cost::cost_ui(ui, screen, serving);
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_sheet_stands_once_in_every_width() {
+        for width in [600.0, 1000.0, 2000.0] {
+            let mut shown: Vec<Sheet> = columns_of(width)
+                .iter()
+                .flat_map(|sheets| sheets.iter().copied())
+                .collect();
+            assert_eq!(shown.len(), Sheet::ALL.len(), "{width}");
+            shown.retain(|sheet| !Sheet::ALL.contains(sheet));
+            assert_eq!(shown, [], "{width}");
+        }
+    }
 }

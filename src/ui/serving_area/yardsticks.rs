@@ -107,7 +107,7 @@ fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
             ..Value::default()
         },
         (Some(value), _) => {
-            let digits = Value::digits(rounded(value, Some(0.05)).value);
+            let digits = Value::digits(rounded(value, None).value);
             Value {
                 gap,
                 ..if is_partial {

@@ -1,7 +1,11 @@
 //! The cautions: in words, at the foot of every screen, always in the same place.
 
+use std::sync::Arc;
+
+use egui::scroll_area::ScrollBarVisibility;
+use egui::style::ScrollStyle;
 use egui::text::LayoutJob;
-use egui::{Frame, Label, Margin, ScrollArea, TextFormat, Ui};
+use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
 use super::top_strip::sign_ui;
 use crate::ui::Screen;
@@ -9,8 +13,8 @@ use crate::ui::icons::Icon;
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Part of the window's height that cautions take before they scroll, and the bounds of it in points.
-const MOST_PART: f32 = 0.13;
-const MOST_HEIGHT: std::ops::RangeInclusive<f32> = 84.0..=150.0;
+const MOST_PART: f32 = 0.14;
+const MOST_HEIGHT: std::ops::RangeInclusive<f32> = 84.0..=160.0;
 /// Room left and right of the sentences, in points.
 const MARGIN: i8 = 16;
 /// Room above and below, in points.
@@ -19,45 +23,106 @@ const MARGIN_ABOVE: i8 = 6;
 const GAP: f32 = 2.0;
 /// The sign before a sentence with the gap behind it, in points.
 const SIGN: f32 = grid::EASY + grid::NEAR;
+/// Room for the scroll bar and for "12 more below" beside it, in points.
+const MORE: f32 = 27.0 * grid::STEP;
 
-/// Height that the cautions take at the foot of the window, in points.
-pub(super) fn height(ui: &Ui, screen: &Screen<'_>) -> f32 {
-    let palette = theme::palette(ui.visuals());
-    let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN - grid::NEAR;
-    let row = |job: LayoutJob| {
-        let mut job = job;
-        job.wrap.max_width = width;
-        ui.fonts_mut(|fonts| fonts.layout_job(job)).size().y + GAP
-    };
-    let cautions = &screen.balance.cautions;
-    let rows: f32 = cautions.iter().map(|caution| row(sentence(caution.kind.word(), &caution.text, palette))).sum();
-    let most = (ui.content_rect().height() * MOST_PART).clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end());
-    (rows.max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)).min(most)
+/// The cautions of a drink, laid out for a width: what is measured is what is drawn.
+pub(super) struct Cautions {
+    sentences: Vec<Arc<Galley>>,
+    /// Height that they may take together, in points.
+    room: f32,
+    scrolls: bool,
 }
 
-pub(super) fn cautions_ui(ui: &mut Ui, screen: &Screen<'_>) {
-    let palette = theme::palette(ui.visuals());
-    let cautions = &screen.balance.cautions;
-    let fill = if cautions.is_empty() { palette.ground } else { palette.caution_fill };
-    let frame = Frame::new().fill(fill).inner_margin(Margin::symmetric(MARGIN, MARGIN_ABOVE));
-    frame.show(ui, |ui| {
-        ui.set_min_size(ui.available_size());
-        ScrollArea::vertical().id_salt("cautions").auto_shrink(false).show(ui, |ui| {
+impl Cautions {
+    pub(super) fn arrange(ui: &Ui, screen: &Screen<'_>) -> Self {
+        let most = (ui.content_rect().height() * MOST_PART).clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end())
+            - 2.0 * f32::from(MARGIN_ABOVE);
+        let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN;
+        let all = sentences(ui, screen, width);
+        let room = height_of(&all);
+        if room <= most {
+            return Self { sentences: all, room, scrolls: false };
+        }
+        let narrow = sentences(ui, screen, width - MORE);
+        // Only whole sentences, so that none is cut in half; one at least.
+        let whole = (1..=narrow.len()).rev().find(|count| height_of(&narrow[..*count]) <= most).unwrap_or(1);
+        let room = height_of(&narrow[..whole]);
+        Self { sentences: narrow, room, scrolls: true }
+    }
+
+    /// Height with the margins, in points.
+    pub(super) fn height(&self) -> f32 {
+        self.room.max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)
+    }
+
+    pub(super) fn show(&self, ui: &mut Ui) {
+        let palette = theme::palette(ui.visuals());
+        let fill = if self.sentences.is_empty() { palette.ground } else { palette.caution_fill };
+        let frame = Frame::new().fill(fill).inner_margin(Margin::symmetric(MARGIN, MARGIN_ABOVE));
+        frame.show(ui, |ui| {
+            ui.set_min_size(ui.available_size());
             ui.spacing_mut().item_spacing.y = GAP;
-            if cautions.is_empty() {
-                let text = egui::RichText::new("No cautions for this drink, as far as its labels say")
-                    .font(TypeStyle::Small.font_id())
-                    .color(palette.text_quiet);
-                ui.label(text);
-            }
-            for caution in cautions {
-                ui.horizontal_top(|ui| {
-                    sign_ui(ui, Icon::Caution, palette.caution);
-                    ui.add(Label::new(sentence(caution.kind.word(), &caution.text, palette)).wrap());
-                });
+            if self.sentences.is_empty() {
+                let words = "No cautions for this drink, as far as its labels say";
+                ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+            } else if self.scrolls {
+                self.scroll_ui(ui);
+            } else {
+                self.sentences_ui(ui);
             }
         });
-    });
+    }
+
+    fn sentences_ui(&self, ui: &mut Ui) {
+        for sentence in &self.sentences {
+            ui.horizontal_top(|ui| {
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                sign_ui(ui, Icon::Caution, theme::palette(ui.visuals()).caution);
+                ui.add(Label::new(sentence.clone()));
+            });
+        }
+    }
+
+    fn scroll_ui(&self, ui: &mut Ui) {
+        let palette = theme::palette(ui.visuals());
+        let right_top = ui.max_rect().right_top();
+        ui.spacing_mut().scroll = ScrollStyle { bar_width: 8.0, ..ScrollStyle::solid() };
+        let output = ScrollArea::vertical()
+            .id_salt("cautions")
+            .auto_shrink(false)
+            .max_height(self.room)
+            .min_scrolled_height(0.0)
+            .scroll_bar_visibility(ScrollBarVisibility::AlwaysVisible)
+            .show(ui, |ui| self.sentences_ui(ui));
+        let hidden = self.below(output.state.offset().y + output.inner_rect.height());
+        if hidden > 0 {
+            let place = right_top - egui::vec2(grid::EASY + grid::TIGHT, -self.room);
+            let words = format!("{hidden} more below");
+            let font = TypeStyle::Small.font_id();
+            ui.painter().text(place, egui::Align2::RIGHT_BOTTOM, words, font, palette.caution);
+        }
+    }
+
+    /// How many sentences end below a height, in points.
+    fn below(&self, end: f32) -> usize {
+        (1..=self.sentences.len()).filter(|count| height_of(&self.sentences[..*count]) > end + 1.0).count()
+    }
+}
+
+fn height_of(sentences: &[Arc<Galley>]) -> f32 {
+    let gaps = GAP * sentences.len().saturating_sub(1) as f32;
+    sentences.iter().map(|galley| galley.size().y).sum::<f32>() + gaps
+}
+
+fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
+    let palette = theme::palette(ui.visuals());
+    let of = |caution: &crate::balance::Caution| {
+        let mut job = sentence(caution.kind.word(), &caution.text, palette);
+        job.wrap.max_width = width;
+        ui.fonts_mut(|fonts| fonts.layout_job(job))
+    };
+    screen.balance.cautions.iter().map(of).collect()
 }
 
 /// "Allergen  contains milk": the kind strong, its reason behind it.

@@ -9,8 +9,9 @@ mod top_strip;
 
 use std::sync::Arc;
 
-use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui};
+use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
+use self::cautions::Cautions;
 use super::Screen;
 use super::commands::UiCommand;
 use super::counter_area;
@@ -43,7 +44,9 @@ pub(super) struct BookInHand<'frame> {
 /// Below this width of the window, in points, the list of drinks is narrow.
 const NARROW: f32 = 1240.0;
 /// From this width on the cup stands between the recipe and the level.
-const WIDE: f32 = 1500.0;
+const WIDE: f32 = 1600.0;
+/// The widest sheet of a recipe, in points: in a wider one the eye loses the row.
+const WIDEST_SHEET: f32 = 800.0;
 
 /// The whole window. `centre` draws the area of work.
 pub(super) fn shell_ui(
@@ -69,12 +72,13 @@ pub(super) fn shell_ui(
         return;
     }
     if let Some(screen) = screen {
+        let cautions = Cautions::arrange(ui, screen);
         Panel::bottom("cautions")
-            .exact_size(cautions::height(ui, screen))
+            .exact_size(cautions.height())
             .resizable(false)
             .frame(paper(Margin::ZERO))
             .show_separator_line(false)
-            .show(ui, |ui| cautions::cautions_ui(ui, screen));
+            .show(ui, |ui| cautions.show(ui));
     }
     if view.list_open.unwrap_or(true) {
         Panel::left("drinks")
@@ -83,21 +87,25 @@ pub(super) fn shell_ui(
             .frame(paper(Margin { left: 12, right: 8, top: 12, bottom: 8 }))
             .show(ui, |ui| shelf_list::shelf_list_ui(ui, in_hand, view, actions));
     }
-    if let Some(screen) = screen
-        && view.area == Area::Recipe
-    {
-        Panel::right("level")
+    // The columns on the right get their places first and are drawn last: the keyboard goes through the sheet before them.
+    let mut level_room = None;
+    let mut cup_room = None;
+    if screen.is_some() && view.area == Area::Recipe {
+        let level = Panel::right("level")
             .exact_size(if width < NARROW { 352.0 } else { 372.0 })
             .resizable(false)
             .frame(paper(Margin { left: 14, right: 8, top: 12, bottom: 0 }))
-            .show(ui, |ui| level_column::level_column_ui(ui, screen, width < WIDE, view));
+            .show(ui, take_room);
+        level_room = Some(level.inner);
         if width >= WIDE {
-            Panel::right("cup")
-                .exact_size((width - 1250.0).clamp(240.0, 400.0))
+            let beside = ui.available_width() - WIDEST_SHEET;
+            let cup = Panel::right("cup")
+                .exact_size(beside.clamp(240.0, 480.0))
                 .resizable(false)
                 .show_separator_line(false)
                 .frame(Frame::new().fill(palette.sheet).inner_margin(Margin::symmetric(12, 20)))
-                .show(ui, |ui| level_column::cup_column_ui(ui, screen, view));
+                .show(ui, take_room);
+            cup_room = Some(cup.inner);
         }
     }
     let left = if width < NARROW { 12 } else { 20 };
@@ -110,7 +118,8 @@ pub(super) fn shell_ui(
         }
         ScrollArea::vertical().id_salt(("centre", view.area as u8)).auto_shrink(false).show(ui, |ui| {
             // The bar floats over the content; it gets a margin of its own.
-            ui.set_width(ui.available_width() - grid::NEAR);
+            let width = ui.available_width() - grid::NEAR;
+            ui.set_width(if view.area == Area::Recipe { width.min(WIDEST_SHEET) } else { width });
             match (view.area, screen) {
                 (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
                 (_, Some(screen)) => centre(ui, screen, view, actions),
@@ -118,6 +127,20 @@ pub(super) fn shell_ui(
             }
         });
     });
+    if let (Some(screen), Some(room)) = (screen, cup_room) {
+        let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
+        level_column::cup_column_ui(&mut column, screen, view);
+    }
+    if let (Some(screen), Some(room)) = (screen, level_room) {
+        let mut column = ui.new_child(UiBuilder::new().id_salt("level column").max_rect(room));
+        level_column::level_column_ui(&mut column, screen, width < WIDE, view);
+    }
+}
+
+/// Takes the whole of a panel, to be drawn in later.
+fn take_room(ui: &mut Ui) -> Rect {
+    ui.set_min_size(ui.available_size());
+    ui.max_rect()
 }
 
 /// A book without recipes says what comes first.
@@ -139,8 +162,15 @@ fn empty_book_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, ac
 }
 
 /// Carries out a command about the book as a whole; `false` when it is about the recipe.
-pub(super) fn carry_out(command: UiCommand, view: &mut ViewState, home: &Home, actions: &mut Vec<Action>) -> bool {
+pub(super) fn carry_out(
+    command: UiCommand,
+    book: &Book,
+    view: &mut ViewState,
+    home: &Home,
+    actions: &mut Vec<Action>,
+) -> bool {
     match command {
+        UiCommand::NewRecipe => shelf_list::add_recipe(book, view, actions),
         UiCommand::NewBook => actions.push(Action::Command(Command::Do(Intent::New))),
         UiCommand::OpenBook => view.dialog = Some(Dialog::open_book(home)),
         UiCommand::SaveAs => view.dialog = Some(Dialog::save_as(home)),

@@ -7,6 +7,8 @@ use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 use super::BookInHand;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
+use crate::ui::commands::UiCommand;
+use crate::ui::recipe_area;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
@@ -58,7 +60,7 @@ fn search_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, action
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let field = egui::TextEdit::singleline(&mut view.search).hint_text("find a drink").desired_width(width);
         ui.add(field).accessible_name("Find a drink");
-        if icon_button(ui, Icon::Add, "New recipe", "New recipe").clicked() {
+        if icon_button(ui, Icon::Add, "New recipe", &UiCommand::NewRecipe.tooltip()).clicked() {
             add_recipe(in_hand.book, view, actions);
         }
     });
@@ -194,6 +196,7 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         note: String::new(),
     };
     actions.push(Action::edit(Edit::PutRecipe(recipe), format!("recipe {id}")));
+    view.focus_wanted = Some(recipe_area::name_focus(&id));
     view.show(Shown { recipe: id, version: None });
     view.area = Area::Recipe;
 }

@@ -21,7 +21,18 @@ pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut Vie
         step_button_ui(ui, Icon::Redo, UiCommand::Redo, in_hand.redo, actions);
         ui.add_space(grid::EASY);
         area_tabs_ui(ui, in_hand, view);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+        // From left to right like the rest, so that Tab goes the way the eye does.
+        let keys_width = width_of(ui, "Keys") + 2.0 * ui.spacing().button_padding.x;
+        let needed = keys_width + grid::TIGHT + grid::TARGET + grid::NEAR;
+        ui.add_space((ui.available_width() - needed).max(0.0));
+        ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+            if ui
+                .add(Button::new("Keys").frame_when_inactive(false))
+                .on_hover_text(UiCommand::ShowKeys.tooltip())
+                .clicked()
+            {
+                carry_out(UiCommand::ShowKeys, in_hand.book, view, in_hand.home, actions);
+            }
             let (icon, words) = match view.appearance {
                 Appearance::Light => (Icon::Moon, "Show by night"),
                 Appearance::Dark => (Icon::Sun, "Show by day"),
@@ -30,25 +41,19 @@ pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut Vie
                 view.appearance = view.appearance.opposite();
                 ui.ctx().request_repaint();
             }
-            if ui
-                .add(Button::new("Keys").frame_when_inactive(false))
-                .on_hover_text(UiCommand::ShowKeys.tooltip())
-                .clicked()
-            {
-                carry_out(UiCommand::ShowKeys, view, in_hand.home, actions);
-            }
         });
     });
 }
 
+fn width_of(ui: &Ui, words: &str) -> f32 {
+    let font = egui::TextStyle::Button.resolve(ui.style());
+    ui.painter().layout_no_wrap(words.to_owned(), font, egui::Color32::PLACEHOLDER).size().x
+}
+
 fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
     let open = view.list_open.unwrap_or(true);
-    let (icon, words) = if open {
-        (Icon::ChevronDown, "Hide the list of drinks")
-    } else {
-        (Icon::ChevronRight, "Show the list of drinks")
-    };
-    if icon_button(ui, icon, words, words).clicked() {
+    let words = if open { "Hide the list of drinks" } else { "Show the list of drinks" };
+    if icon_button(ui, Icon::SideColumn, words, words).clicked() {
         view.list_open = Some(!open);
     }
 }
@@ -58,10 +63,13 @@ fn book_menu_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, act
     let palette = theme::palette(ui.visuals());
     let shop = &in_hand.book.settings.shop;
     let name = if shop.is_empty() { in_hand.title.as_str() } else { shop.as_str() };
-    let title = RichText::new(name).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
+    // Room for the sign behind the name.
+    let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}")).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
     let button = Button::new(title).frame_when_inactive(false);
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
+    let middle = egui::pos2(response.rect.right() - grid::EASY - grid::NEAR, response.rect.center().y + 1.0);
+    paint(ui.painter(), egui::Rect::from_center_size(middle, vec2(14.0, 14.0)), Icon::ChevronDown, palette.text_quiet);
     response.accessible_name("Book").on_hover_text(format!("{} — open, save, samples", in_hand.title));
 }
 
@@ -70,7 +78,7 @@ fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, ac
     for command in [UiCommand::NewBook, UiCommand::OpenBook, UiCommand::Save, UiCommand::SaveAs] {
         let item = Button::new(command.label()).shortcut_text(command.menu_keys());
         if ui.add(item).clicked() {
-            carry_out(command, view, in_hand.home, actions);
+            carry_out(command, in_hand.book, view, in_hand.home, actions);
         }
     }
     heading_ui(ui, "Samples");

@@ -288,6 +288,7 @@ fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
             let (value, colour) = match &row.text {
                 FigureText::Known { value, .. } => (value.clone(), palette.text_strong),
                 FigureText::AtLeast { value, .. } => (format!("≥ {value}"), palette.text_strong),
+                FigureText::Said(words) => ((*words).to_owned(), palette.text_quiet),
                 FigureText::NotKnown { .. } => ("not known".to_owned(), palette.text_quiet),
             };
             let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));

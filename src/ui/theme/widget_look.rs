@@ -36,6 +36,8 @@ fn space(spacing: &mut egui::Spacing) {
     spacing.scroll = ScrollStyle {
         bar_width: 8.0,
         floating_width: 4.0,
+        // The bar has a margin of its own and lies on no text.
+        floating_allocated_width: 10.0,
         ..ScrollStyle::floating()
     };
 }

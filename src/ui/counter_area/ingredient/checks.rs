@@ -13,9 +13,8 @@ pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
 }
 
 /// Figures that a drink needs, the part of the mix they become, and where to find them.
-const WANTED: [(Component, &str); 9] = [
+const WANTED: [(Component, &str); 8] = [
     (Component::Sugars, "sugars: not stated — read the label"),
-    (Component::FreeSugars, "free sugars: not stated — say which part of the sugars is added"),
     (Component::Fat, "fat: not stated — read the label"),
     (Component::Saturates, "saturates: not stated — read the label"),
     (Component::Carbohydrate, "carbohydrate: not stated — read the label"),
@@ -31,6 +30,9 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
     if item.house_made.is_none() {
         let mix = per_gram(item, &mut Slots::default()).mix;
         gaps.extend(WANTED.iter().filter(|(component, _)| !mix.knows(*component)).map(|(_, words)| (*words).to_owned()));
+        if mix.knows(Component::Sugars) && !mix.knows(Component::FreeSugars) {
+            gaps.push("free sugars: not stated — say which part of the sugars is added".to_owned());
+        }
         let kinds_known = Component::SUGAR_KINDS.into_iter().all(|kind| mix.knows(kind));
         if mix.knows(Component::Sugars) && !kinds_known {
             gaps.push("which sugars they are: not stated — sweetness needs it".to_owned());

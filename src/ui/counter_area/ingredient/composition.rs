@@ -110,7 +110,7 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
         if let Basis::PerServing(grams) = before.basis {
             quiet_ui(ui, "of");
             let spot = Spot::number("serving", "Grams of a serving").width(52.0);
-            sheet.reading(ui, spot, crate::ui::counter_area::sheet::plain(grams), serving, |item, grams| {
+            sheet.measured(ui, spot, crate::ui::counter_area::sheet::plain(grams), serving, |item, grams| {
                 item.composition.basis = Basis::PerServing(grams);
             });
             quiet_ui(ui, "g");

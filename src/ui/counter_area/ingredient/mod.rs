@@ -40,11 +40,13 @@ pub(super) fn editor_ui(
     let Some(found) = counter.book.ingredient(id).cloned() else { return false };
     let item = ItemId::Ingredient(id.clone());
     let mut printed = view.counter.printed;
-    let mut going = None;
     let mut sheet =
         Sheet::new(found.as_ref().clone(), item.place(), Edit::PutIngredient, &mut view.drafts, actions);
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    let state = &view.counter;
+    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate as another brand");
+    ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = match width {
         width if width >= THREE => vec![372.0, width - 372.0 - 288.0 - 2.0 * grid::APART, 288.0],
@@ -61,7 +63,7 @@ pub(super) fn editor_ui(
             what_it_is_ui(ui, counter, &mut sheet, &mut going);
             pack::pack_ui(ui, &mut sheet);
         }
-        if at == last.min(1) && (at > 0 && last == 2 || at == 0 && last < 2) {
+        if at == last / 2 {
             composition::composition_ui(ui, &mut sheet, &mut printed);
             sweetness::sweetness_ui(ui, &mut sheet);
         }
@@ -70,14 +72,12 @@ pub(super) fn editor_ui(
         }
         escaped |= sheet.escaped;
         if at == last {
-            let wished = beside::beside_ui(ui, counter, &found, &view.counter.shelf.uses);
+            let wished = beside::beside_ui(ui, counter, &found, &state.shelf.uses);
             going = going.take().or(wished);
         }
     });
     drop(sheet);
     view.counter.printed = printed;
-    ui.add_space(grid::EASY);
-    going = going.or_else(|| removal::commands_ui(ui, counter, &item, view, "Duplicate as another brand"));
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);
     }

@@ -31,9 +31,11 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutMeasure, &mut view.drafts, actions);
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    let state = &view.counter;
+    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate without readings");
+    ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(420.0)] } else { vec![width] };
-    let mut going = None;
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
@@ -42,12 +44,11 @@ pub(super) fn editor_ui(
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
             super::sheet::section_ui(ui, "Used in");
-            going = removal::uses_ui(ui, counter, view.counter.shelf.uses.list(&item));
+            let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
+            going = going.take().or(used);
         }
     });
     let escaped = sheet.escaped;
-    ui.add_space(grid::EASY);
-    going = going.or_else(|| removal::commands_ui(ui, counter, &item, view, "Duplicate without readings"));
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);
     }

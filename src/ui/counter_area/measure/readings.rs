@@ -5,7 +5,7 @@ use egui::{Button, ScrollArea, TextFormat, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, date, link_ui, plain, section_ui, word_menu_ui, words_ui};
+use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording::ingredient_name;
@@ -24,9 +24,10 @@ pub(super) fn readings_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         words_ui(ui, "of", WHAT);
-        for (words, width) in [(before.words().1, USES), ("grams", GRAMS), ("day", DAY)] {
-            words_ui(ui, words, width);
-        }
+        number_heading_ui(ui, before.words().1, USES);
+        number_heading_ui(ui, "grams", GRAMS);
+        ui.add_space(grid::EASY);
+        words_ui(ui, "day", DAY);
     });
     for (at, reading) in before.readings.iter().enumerate() {
         if !reading_ui(ui, counter, sheet, reading, at) {
@@ -65,11 +66,12 @@ fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>,
         });
         let (field, name) = (format!("reading {at} uses"), format!("Uses of reading {number}"));
         let spot = Spot::number(&field, &name).width(USES);
-        sheet.reading(ui, spot, reading.uses.to_string(), uses, |item, uses| item.readings[at].uses = uses);
+        sheet.measured(ui, spot, reading.uses.to_string(), uses, |item, uses| item.readings[at].uses = uses);
         let (field, name) = (format!("reading {at} grams"), format!("Grams of reading {number}"));
         let shown = if reading.grams == 0.0 { String::new() } else { plain(reading.grams) };
         let spot = Spot::number(&field, &name).width(GRAMS).hint("weigh");
-        sheet.reading(ui, spot, shown, grams, |item, grams| item.readings[at].grams = grams);
+        sheet.measured(ui, spot, shown, grams, |item, grams| item.readings[at].grams = grams);
+        ui.add_space(grid::NEAR);
         let (field, name) = (format!("reading {at} day"), format!("Day of reading {number}"));
         let shown = reading.date.clone().unwrap_or_default();
         let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");

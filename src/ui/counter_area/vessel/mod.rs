@@ -32,9 +32,11 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutVessel, &mut view.drafts, actions);
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    let state = &view.counter;
+    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate");
+    ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO { vec![width.min(780.0) - 252.0 - grid::APART, 252.0] } else { vec![width] };
-    let mut going = None;
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, counter, &mut sheet, &found);
@@ -46,12 +48,11 @@ pub(super) fn editor_ui(
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found);
             section_ui(ui, "Used in");
-            going = removal::uses_ui(ui, counter, view.counter.shelf.uses.list(&item));
+            let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
+            going = going.take().or(used);
         }
     });
     let escaped = sheet.escaped;
-    ui.add_space(grid::EASY);
-    going = going.or_else(|| removal::commands_ui(ui, counter, &item, view, "Duplicate"));
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);
     }
@@ -99,18 +100,18 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         }
     };
     sheet.row(ui, "height", |sheet, ui| {
-        sheet.reading(ui, Spot::number("height", "Height inside"), super::sheet::plain(shape.height), length, |item, mm| {
+        sheet.measured(ui, Spot::number("height", "Height inside"), super::sheet::plain(shape.height), length, |item, mm| {
             change(item, &|shape| shape.height = mm);
         });
         quiet_ui(ui, "mm, bottom to rim");
     });
     sheet.row(ui, "across", |sheet, ui| {
-        sheet.reading(ui, Spot::number("top", "Across the rim"), super::sheet::plain(shape.top), length, |item, mm| {
+        sheet.measured(ui, Spot::number("top", "Across the rim"), super::sheet::plain(shape.top), length, |item, mm| {
             change(item, &|shape| shape.top = mm);
         });
         quiet_ui(ui, "mm at the rim,");
         let bottom = Spot::number("bottom", "Across the bottom");
-        sheet.reading(ui, bottom, super::sheet::plain(shape.bottom), length, |item, mm| {
+        sheet.measured(ui, bottom, super::sheet::plain(shape.bottom), length, |item, mm| {
             change(item, &|shape| shape.bottom = mm);
         });
         quiet_ui(ui, "mm at the bottom");

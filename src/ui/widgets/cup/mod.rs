@@ -114,6 +114,12 @@ impl Notes {
     }
 }
 
+/// Why the layers do not add up to the volume of the drink.
+const POURED: [&str; 2] = [
+    "layers as poured, each at its own temperature:",
+    "their sum is not quite the volume of the drink",
+];
+
 fn lens_words(lens: Lens) -> &'static str {
     match lens {
         Lens::Heat => "heat it brings or takes",
@@ -125,7 +131,7 @@ fn lens_words(lens: Lens) -> &'static str {
 impl Notes {
     /// Lines of text under the cup.
     fn lines(&self) -> usize {
-        2 + self.remarks.len()
+        2 + POURED.len() + self.remarks.len()
     }
 
     /// "58 °C, 92 % full", for a cup without names beside it.

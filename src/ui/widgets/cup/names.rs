@@ -128,20 +128,21 @@ fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> A
         small(palette.text_quiet),
     );
     job.append(&layer.name, 0.0, small(colour));
-    job.wrap = TextWrapping::truncate_at_width(room);
+    job.wrap = TextWrapping { max_rows: 2, ..TextWrapping::wrap_at_width(room) };
     ui.painter().layout_job(job)
 }
 
 /// Moves names apart, from the bottom up, so that none lies on another; the order stays.
 fn spread(labels: &mut [Label], top: f32, bottom: f32) {
-    let mut limit = bottom - TEXT_LINE / 2.0;
+    let half = |label: &Label| label.galley.size().y.max(TEXT_LINE) / 2.0;
+    let mut limit = bottom;
     for label in labels.iter_mut() {
-        label.place.y = label.place.y.min(limit);
-        limit = label.place.y - TEXT_LINE;
+        label.place.y = label.place.y.min(limit - half(label));
+        limit = label.place.y - half(label);
     }
-    let mut limit = top + TEXT_LINE / 2.0;
+    let mut limit = top;
     for label in labels.iter_mut().rev() {
-        label.place.y = label.place.y.max(limit);
-        limit = label.place.y + TEXT_LINE;
+        label.place.y = label.place.y.max(limit + half(label));
+        limit = label.place.y + half(label);
     }
 }

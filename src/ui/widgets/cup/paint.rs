@@ -3,7 +3,7 @@
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{Align2, Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
-use super::Notes;
+use super::{Notes, POURED};
 use super::frustum::Frustum;
 use super::layers::{Filling, Layer, Texture};
 use crate::book::LineId;
@@ -316,6 +316,9 @@ impl<'cup> Drawing<'cup> {
         line(&self.notes.cup, palette.text_quiet);
         if self.has_names() {
             line(&self.notes.colours, palette.text_quiet);
+            for words in POURED {
+                line(words, palette.text_quiet);
+            }
         }
         for remark in &self.notes.remarks {
             line(remark, palette.caution);

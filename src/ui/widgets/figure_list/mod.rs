@@ -5,7 +5,7 @@ mod model;
 pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
 
 use egui::{
-    Align2, Color32, Popup, PopupCloseBehavior, Rect, Response, RichText, Role, Sense, Stroke,
+    Align2, Color32, Popup, PopupCloseBehavior, Rect, RectAlign, Response, RichText, Role, ScrollArea, Sense, Stroke,
     StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
@@ -45,6 +45,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let width = ui.available_width().min(MOST_WIDTH);
     let columns = Columns::new(width);
     ui.spacing_mut().item_spacing.y = 0.0;
+    let column = ui.clip_rect();
     for (index, group) in groups(screen.book, screen.balance, screen.lens)
         .iter()
         .enumerate()
@@ -57,13 +58,39 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
             let response = row_ui(ui, row, &columns, palette);
             Popup::from_toggle_button_response(&response)
                 .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
+                .align(beside(column, response.rect))
+                .align_alternatives(&[RectAlign::RIGHT_START, RectAlign::BOTTOM_START])
                 .width(WHY_WIDTH)
                 .accessible_name(format!("why {}", row.name))
-                .show(|ui| why_ui(ui, screen, row.measurand));
+                .show(|ui| {
+                    let height = room_beside(column, response.rect);
+                    let scroll = ScrollArea::vertical().max_height(height).auto_shrink([false, true]);
+                    scroll.show(ui, |ui| why_ui(ui, screen, row.measurand));
+                });
         }
     }
     ui.add_space(grid::EASY);
     claims_ui(ui, screen, palette, width);
+}
+
+/// The answer stands beside the figures and ends within their column, so that it covers neither them nor the cautions
+/// below: from the row down in the upper half of the column, up to the row in the lower half.
+fn beside(column: Rect, row: Rect) -> RectAlign {
+    if row.center().y < column.center().y {
+        RectAlign::LEFT_START
+    } else {
+        RectAlign::LEFT_END
+    }
+}
+
+/// Height that the answer may take, in points.
+fn room_beside(column: Rect, row: Rect) -> f32 {
+    let room = if row.center().y < column.center().y {
+        column.bottom() - row.top()
+    } else {
+        row.bottom() - column.top()
+    };
+    (room - grid::APART).max(grid::FAR)
 }
 
 fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
@@ -235,12 +262,9 @@ fn figure(
     let value = match &row.text {
         FigureText::Known { value, .. } => value.clone(),
         FigureText::AtLeast { value, .. } => format!("≥ {value}"),
-        FigureText::NotKnown { .. } => {
-            quiet(
-                columns.decimal - BEFORE_DECIMAL + grid::EASY,
-                Align2::LEFT_CENTER,
-                "not known",
-            );
+        FigureText::Said(_) | FigureText::NotKnown { .. } => {
+            let x = columns.decimal - BEFORE_DECIMAL + grid::EASY;
+            quiet(x, Align2::LEFT_CENTER, &row.figure());
             return;
         }
     };

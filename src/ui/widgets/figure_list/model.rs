@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Lens, Measurand, Reported};
 use crate::book::{Book, Stage};
-use crate::quantity::{rounded, rounded_at_most, show_number};
+use crate::quantity::{Rounded, rounded, rounded_at_most, show_count, show_number};
 use crate::ui::wording;
 
 /// Groups of figures, in the order in which they are read.
@@ -61,6 +61,8 @@ pub enum FigureText {
         /// "not stated: Velloom oat creamer".
         gap: String,
     },
+    /// A word instead of a number.
+    Said(&'static str),
     /// No value.
     NotKnown {
         /// Why.
@@ -115,7 +117,7 @@ pub fn row(book: &Book, balance: &Balance, lens: Lens, measurand: Measurand) -> 
     FigureRow {
         measurand,
         name: name(balance, measurand),
-        text: text(book, measurand, &balance.reported(measurand)),
+        text: said(balance, measurand).unwrap_or_else(|| text(book, measurand, &balance.reported(measurand))),
         unit,
         in_100_ml: in_100_ml(balance, measurand),
         is_lens: lens.measurand() == measurand,
@@ -127,17 +129,24 @@ fn name(balance: &Balance, measurand: Measurand) -> String {
         Measurand::Sweetness => {
             format!(
                 "sweetness at {} °C",
-                show_number(balance.drinking_temperature, 0)
+                show_count(balance.drinking_temperature)
             )
         }
         Measurand::MinutesToDrinkable => {
             format!(
                 "minutes until {} °C",
-                show_number(balance.drinking_temperature, 0)
+                show_count(balance.drinking_temperature)
             )
         }
         other => other.word().to_owned(),
     }
+}
+
+/// A drink that is handed over at its drinking temperature or below has no time to wait for.
+fn said(balance: &Balance, measurand: Measurand) -> Option<FigureText> {
+    let serving = balance.figures.get(Measurand::ServingTemperature)?;
+    let waits = measurand == Measurand::MinutesToDrinkable;
+    (waits && serving <= balance.drinking_temperature).then_some(FigureText::Said("already below"))
 }
 
 fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
@@ -148,9 +157,14 @@ fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
     let rounded = |value, u| match measurand {
         // Nobody pays less than a hundredth, or tells a tenth of a degree.
         Measurand::Cost => rounded_at_most(value, u, 2),
-        Measurand::ServingTemperature | Measurand::MinutesToDrinkable => {
-            rounded_at_most(value, u, 1)
-        }
+        Measurand::ServingTemperature
+        | Measurand::MinutesToDrinkable
+        | Measurand::Volume => rounded_at_most(value, u, 1),
+        // One decimal always, so that the fill of two versions can be read against each other.
+        Measurand::Fill => Rounded {
+            value: show_number(value, 1),
+            u: u.filter(|u| *u >= 0.05).map(|u| show_number(u, 1)),
+        },
         _ => rounded(value, u),
     };
     match reported.value {
@@ -201,6 +215,7 @@ impl FigureRow {
             FigureText::AtLeast { value, gap } => {
                 format!("{}: at least {value}{unit}; {gap}", self.name)
             }
+            FigureText::Said(words) => format!("{}: {words}", self.name),
             FigureText::NotKnown { gap } => format!("{}: not known; {gap}", self.name),
         }
     }
@@ -215,6 +230,7 @@ impl FigureRow {
         match &self.text {
             FigureText::Known { value, .. } => format!("{value}{unit}"),
             FigureText::AtLeast { value, .. } => format!("≥ {value}{unit}"),
+            FigureText::Said(words) => (*words).to_owned(),
             FigureText::NotKnown { .. } => "not known".to_owned(),
         }
     }
@@ -222,7 +238,7 @@ impl FigureRow {
     /// What is missing, if anything.
     pub fn gap(&self) -> Option<&str> {
         match &self.text {
-            FigureText::Known { .. } => None,
+            FigureText::Known { .. } | FigureText::Said(_) => None,
             FigureText::AtLeast { gap, .. } | FigureText::NotKnown { gap } => Some(gap),
         }
     }

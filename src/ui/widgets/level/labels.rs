@@ -22,7 +22,7 @@ pub(super) struct Labels {
     pub(super) with_words: bool,
 }
 
-/// The fullest labels that fit: names with words, names, short names; in one row, else in two staggered ones.
+/// The fullest labels that fit: names with words, names alone, names cut short; in one row, else in two staggered ones.
 pub(super) fn arrange_labels(
     ui: &Ui,
     marks: &[LevelMark],
@@ -32,7 +32,7 @@ pub(super) fn arrange_labels(
     let font = TypeStyle::Small.font_id();
     let set =
         |text: String, colour: Color32| ui.painter().layout_no_wrap(text, font.clone(), colour);
-    let name = |mark: &LevelMark| set(mark.axis.word().to_owned(), palette.text_normal);
+    let name = |mark: &LevelMark| set(mark.short_name().to_owned(), palette.text_normal);
     let full = |mark: &LevelMark| {
         let words = set(mark.short_words(), colour_of_words(mark, palette));
         vec![name(mark), words]

@@ -133,7 +133,7 @@ impl LevelMark {
         }
     }
 
-    /// A word of at most six letters for a narrow level; a flavour keeps its name.
+    /// A word of at most six letters, the same at every width of the level; a flavour keeps its name.
     pub fn short_name(&self) -> &str {
         match &self.axis {
             Axis::Sweetness => "sweet",

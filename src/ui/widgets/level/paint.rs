@@ -11,7 +11,7 @@ use crate::ui::theme::{self, Palette, TypeStyle, grid};
 /// Height of one noticeable step, in points.
 const STEP_HEIGHT: f32 = 12.0;
 /// Above and below the outermost marks: an open end and its number.
-const BEYOND: f32 = 18.0;
+const BEYOND: f32 = 30.0;
 /// Height of the drawing, in points: the same whatever the marks are, so that one level can be read against another.
 #[expect(clippy::cast_possible_truncation, reason = "a handful of steps")]
 const PLOT_HEIGHT: f32 = 2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND);
@@ -323,7 +323,7 @@ impl Frame<'_> {
             .whisker()
             .map_or(at, |(low, high)| if up { high } else { low });
         let distance = if mark.is_beyond() {
-            STRETCH + 5.0
+            STRETCH + 7.0
         } else {
             STRETCH
         };

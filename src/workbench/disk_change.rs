@@ -1,0 +1,194 @@
+//! Two hands on one book: the file was changed by another program, and what can be done about it.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::{Duration, Instant};
+
+use jiff::ZonedDateTime;
+
+use super::open_book::{Home, Message, Workbench};
+use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
+use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
+
+/// How often the file is looked at.
+const LOOK_EVERY: Duration = Duration::from_secs(2);
+
+/// What another program has made of the file.
+#[derive(Clone, Debug)]
+pub enum Theirs {
+    /// Another book.
+    Book {
+        /// The book.
+        book: Arc<Book>,
+        /// How it differs from the one that was opened here.
+        difference: BookDifference,
+        /// Items that were changed here and there, differently.
+        conflicts: Vec<Conflict>,
+    },
+    /// Something that is no book.
+    Unreadable {
+        /// What is wrong with it.
+        reason: String,
+    },
+    /// There is no such file any more.
+    Gone,
+}
+
+/// A change of the file by another program.
+#[derive(Clone, Debug)]
+pub struct DiskChange {
+    /// The file.
+    pub path: PathBuf,
+    /// What it is now.
+    pub theirs: Theirs,
+    /// How the book on the screen differs from the one that was opened.
+    pub mine: BookDifference,
+    /// It stopped a save: an answer is needed before anything is written.
+    pub at_save: bool,
+    fingerprint: Option<Fingerprint>,
+    text_has_comments: bool,
+}
+
+/// A look at the file that is under way.
+pub(super) struct Look {
+    found: Receiver<Option<Option<Result<Loaded, LoadError>>>>,
+}
+
+impl Workbench {
+    /// Takes what has come from the disk, and looks at the file every few seconds.
+    pub(super) fn poll_file(&mut self) {
+        self.poll_saving(Duration::ZERO);
+        self.poll_look();
+        if self.file.looked.is_none_or(|looked| looked.elapsed() >= LOOK_EVERY) {
+            self.look_at_disk();
+        }
+    }
+
+    /// Looks on a thread whether the file was changed by another program; what is found comes with a later [`Workbench::poll`].
+    /// The window may call it when it gets the focus.
+    pub fn look_at_disk(&mut self) {
+        let (Home::File(path), Some(known)) = (&self.home, self.file.known) else { return };
+        if self.file.look.is_some() || self.file.change.is_some() || self.is_saving() {
+            return;
+        }
+        self.file.looked = Some(Instant::now());
+        let (sender, found) = channel();
+        let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
+        let left = self.file.left;
+        std::thread::spawn(move || {
+            let theirs = match disk.look(&path, &known) {
+                Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
+                    Some(Some(disk.load(&path)))
+                }
+                Ok(OnDisk::Gone) => Some(None),
+                // A folder that is away for the moment (a network) is no change; saving will say so.
+                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => None,
+            };
+            let is_news = theirs.is_some();
+            if sender.send(theirs).is_ok() && is_news {
+                wake();
+            }
+        });
+        self.file.look = Some(Look { found });
+    }
+
+    fn poll_look(&mut self) {
+        let Some(look) = &self.file.look else { return };
+        let found = match look.found.try_recv() {
+            Ok(found) => found,
+            Err(TryRecvError::Empty) => return,
+            Err(TryRecvError::Disconnected) => None,
+        };
+        self.file.look = None;
+        match found {
+            // A save that was done meanwhile is not another hand.
+            Some(Some(Ok(loaded))) if self.is_known(&loaded.fingerprint) => {}
+            Some(None) if self.file.left.is_some() => {}
+            Some(theirs) if !self.is_saving() => self.note_disk_change(theirs, false),
+            _ => {}
+        }
+    }
+
+    fn is_known(&self, found: &Fingerprint) -> bool {
+        self.file.known.is_some_and(|known| known.has_content_of(found))
+    }
+
+    /// Notes what another program has made of the file; `None` when it is gone.
+    pub(super) fn note_disk_change(&mut self, theirs: Option<Result<Loaded, LoadError>>, at_save: bool) {
+        let Home::File(path) = self.home.clone() else { return };
+        let mine = difference_of_books(&self.saved, self.book());
+        let (mut fingerprint, mut text_has_comments) = (None, false);
+        let theirs = match theirs {
+            None | Some(Err(LoadError::Missing { .. })) => Theirs::Gone,
+            Some(Err(error)) => Theirs::Unreadable { reason: error.to_string() },
+            Some(Ok(loaded)) => {
+                (fingerprint, text_has_comments) = (Some(loaded.fingerprint), loaded.text_has_comments);
+                let book = Arc::new(loaded.book.sharing_with(&self.saved));
+                let difference = difference_of_books(&self.saved, &book);
+                let conflicts = merge(&self.saved, self.book(), &book, |_| Side::Mine).conflicts;
+                Theirs::Book { book, difference, conflicts }
+            }
+        };
+        self.file.change = Some(DiskChange { path, theirs, mine, at_save, fingerprint, text_has_comments });
+    }
+
+    pub(super) fn take_theirs(&mut self) {
+        self.put_with_theirs("take the book of the file", |_, theirs| theirs.as_ref().clone());
+    }
+
+    pub(super) fn merge_with_disk(&mut self, take_theirs: &[ItemId]) {
+        self.put_with_theirs("merge with the book of the file", |workbench, theirs| {
+            let choose = |item: &ItemId| if take_theirs.contains(item) { Side::Theirs } else { Side::Mine };
+            merge(&workbench.saved, workbench.book(), theirs, choose).book
+        });
+    }
+
+    /// Puts a book in place that holds what they did; from now on the file is what it is.
+    fn put_with_theirs(&mut self, label: &str, book: impl Fn(&Self, &Arc<Book>) -> Book) {
+        let Some(DiskChange { theirs: Theirs::Book { book: theirs, .. }, fingerprint, text_has_comments, .. }) =
+            self.file.change.take()
+        else {
+            return;
+        };
+        let book = book(self, &theirs);
+        self.saved = theirs;
+        self.file.known = fingerprint;
+        self.file.left = None;
+        self.text_has_comments = text_has_comments;
+        self.comments_agreed = false;
+        self.put_book(book, label.to_owned());
+        self.keep_unsaved_work();
+    }
+
+    pub(super) fn keep_mine_as_copy(&mut self) {
+        let Some(change) = self.file.change.take() else { return };
+        // The file stays theirs; from now on the copy is the book.
+        self.start_saving(free_name_beside(&change.path), None, true);
+        if matches!(self.message, Some(Message::Failed(_))) {
+            self.file.change = Some(change);
+        }
+    }
+
+    pub(super) fn overwrite_disk(&mut self) {
+        let Some(change) = self.file.change.take() else { return };
+        self.start_saving(change.path, None, true);
+    }
+
+    pub(super) fn leave_disk_change(&mut self) {
+        if let Some(change) = self.file.change.take() {
+            self.file.left = change.fingerprint.or(self.file.known);
+        }
+    }
+}
+
+/// A name beside a file that is not taken: `winter (mine, 2026-05-04 10.22.31).ron`.
+fn free_name_beside(path: &Path) -> PathBuf {
+    let stem = path.file_stem().map_or_else(|| "book".to_owned(), |stem| stem.to_string_lossy().into_owned());
+    let now = ZonedDateTime::now().strftime("%Y-%m-%d %H.%M.%S").to_string();
+    let named = |number: u32| {
+        let number = if number == 1 { String::new() } else { format!(", {number}") };
+        path.with_file_name(format!("{stem} (mine, {now}{number}).ron"))
+    };
+    (1..).map(named).find(|name| !name.exists()).unwrap_or_else(|| path.with_extension("mine.ron"))
+}

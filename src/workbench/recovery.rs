@@ -1,0 +1,300 @@
+//! Keeping unsaved work for the case of a crash, and bringing it back.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
+use std::sync::{Mutex, PoisonError};
+use std::thread::JoinHandle;
+use std::time::{Duration, Instant};
+
+use jiff::Timestamp;
+
+use super::open_book::{Home, Message, Workbench};
+use super::saving::moment_words;
+use crate::book::{Book, BookDifference, difference_of_books};
+use crate::book_file::{
+    Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_copies, left_work, load, look_closely,
+    OnDisk,
+};
+
+/// The first change after a pause is kept after this time: a word that is being typed is one write.
+const FIRST: Duration = Duration::from_millis(500);
+
+/// While changes go on they are kept at most so often.
+const USUAL_PAUSE: Duration = Duration::from_secs(2);
+
+/// Whether unsaved work is kept.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum RecoveryState {
+    /// Nobody has said where.
+    #[default]
+    Off,
+    /// There is none to keep.
+    Empty,
+    /// It will be kept in a moment.
+    Waiting,
+    /// It is on the disk.
+    Kept(Timestamp),
+    /// It can't be kept.
+    Failing(String),
+}
+
+/// Unsaved work that a program has left which did not end as it should.
+#[derive(Debug)]
+pub struct OfferedRecovery {
+    /// The file of the book; `None` when it was in none.
+    pub home: Option<PathBuf>,
+    /// The name of the book.
+    pub name: String,
+    /// When the work was kept.
+    pub kept: Timestamp,
+    /// How it differs from the book in the file as it is now; from an empty book when there is no file.
+    pub difference: BookDifference,
+    /// The file can't be read any more, or was in none: all of the book is in the work.
+    pub stands_alone: bool,
+    /// The file was changed after the work was begun; what both did is put together before it is saved.
+    pub file_changed: bool,
+    book: Book,
+    base: Option<Loaded>,
+    known: Option<Fingerprint>,
+    place: RecoveryPlace,
+}
+
+impl OfferedRecovery {
+    fn new(work: LeftWork) -> Self {
+        let LeftWork { note: RecoveryNote { home, name, known, kept }, book, place } = work;
+        let on_disk = home.as_deref().and_then(|path| load(path).ok());
+        let file_changed = match (&on_disk, &known) {
+            (Some(loaded), Some(known)) => !loaded.fingerprint.has_content_of(known),
+            _ => false,
+        };
+        let base = if file_changed {
+            // The state that the work was begun on is among the earlier copies when it was Evensip that saved over it.
+            let begun_on = home.as_deref().zip(known.as_ref()).and_then(|(path, known)| earlier_state(path, known));
+            begun_on.or_else(|| on_disk.clone())
+        } else {
+            on_disk.clone()
+        };
+        let empty = Book::default();
+        let difference = difference_of_books(on_disk.as_ref().map_or(&empty, |loaded| &loaded.book), &book);
+        Self { home, name, kept, difference, stands_alone: on_disk.is_none(), file_changed, book, base, known, place }
+    }
+}
+
+/// The earlier copy of a book with this content.
+fn earlier_state(path: &Path, known: &Fingerprint) -> Option<Loaded> {
+    let copies = earlier_copies(path).ok()?;
+    let of_length = copies.iter().filter(|copy| copy.bytes == known.length);
+    let found = of_length.into_iter().find(|copy| matches!(look_closely(&copy.path, known), Ok(OnDisk::Same)))?;
+    load(&found.path).ok()
+}
+
+/// What the thread that keeps the work is told.
+enum Order {
+    Keep(Box<Work>),
+    /// The same, and when it is on the disk the place that it came from is cleared.
+    TakeOver(Box<Work>, RecoveryPlace),
+    Clear,
+}
+
+struct Work {
+    book: Arc<Book>,
+    note: RecoveryNote,
+}
+
+/// The thread that keeps the work. It ends with the value, after the last order.
+pub(super) struct Keeper {
+    orders: Option<Sender<Order>>,
+    thread: Option<JoinHandle<()>>,
+    state: Arc<Mutex<RecoveryState>>,
+}
+
+impl Keeper {
+    fn start(place: RecoveryPlace, pause: Duration) -> Self {
+        let (orders, received) = channel();
+        let state = Arc::new(Mutex::new(RecoveryState::Empty));
+        let told = state.clone();
+        let thread = std::thread::spawn(move || keep_work(&place, &received, &told, pause));
+        Self { orders: Some(orders), thread: Some(thread), state }
+    }
+
+    fn order(&self, order: Order) {
+        if let Some(orders) = &self.orders {
+            // The thread ends only when this is dropped.
+            let _ = orders.send(order);
+        }
+    }
+
+    fn state(&self) -> RecoveryState {
+        self.state.lock().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+}
+
+impl Drop for Keeper {
+    fn drop(&mut self) {
+        self.orders = None;
+        if let Some(thread) = self.thread.take() {
+            // A panic there has cost the recovery file and nothing else.
+            let _ = thread.join();
+        }
+    }
+}
+
+fn keep_work(
+    place: &RecoveryPlace,
+    orders: &Receiver<Order>,
+    state: &Mutex<RecoveryState>,
+    pause: Duration,
+) {
+    let say = |now: RecoveryState| *state.lock().unwrap_or_else(PoisonError::into_inner) = now;
+    let mut waiting: Option<(Box<Work>, Instant)> = None;
+    let mut taken_over: Vec<RecoveryPlace> = Vec::new();
+    let mut written: Option<Instant> = None;
+    loop {
+        let order = match &waiting {
+            None => orders.recv().map_err(|_| RecvTimeoutError::Disconnected),
+            Some((_, due)) => orders.recv_timeout(due.saturating_duration_since(Instant::now())),
+        };
+        let work = match order {
+            Ok(Order::Keep(work)) => Some(work),
+            Ok(Order::TakeOver(work, from)) => {
+                taken_over.push(from);
+                Some(work)
+            }
+            Ok(Order::Clear) => {
+                waiting = None;
+                say(place.clear().map_or_else(|error| RecoveryState::Failing(error.to_string()), |()| RecoveryState::Empty));
+                None
+            }
+            Err(ended) => {
+                if let Some((work, _)) = waiting.take() {
+                    written = Some(Instant::now());
+                    say(keep(place, &work, &mut taken_over));
+                }
+                if ended == RecvTimeoutError::Disconnected {
+                    return;
+                }
+                None
+            }
+        };
+        if let Some(work) = work {
+            let now = Instant::now();
+            let earliest = written.map_or(now, |written| written + pause);
+            // Later changes do not put off what is due.
+            let due = waiting.map_or(earliest.max(now + FIRST.min(pause)), |(_, due)| due);
+            waiting = Some((work, due));
+            say(RecoveryState::Waiting);
+        }
+    }
+}
+
+fn keep(place: &RecoveryPlace, work: &Work, taken_over: &mut Vec<RecoveryPlace>) -> RecoveryState {
+    let kept = Timestamp::now();
+    match place.keep(&work.book, &RecoveryNote { kept, ..work.note.clone() }) {
+        Ok(()) => {
+            for other in taken_over.drain(..) {
+                // What stays is offered once more: a nuisance, and no loss.
+                let _ = other.clear();
+            }
+            RecoveryState::Kept(kept)
+        }
+        Err(error) => RecoveryState::Failing(error.to_string()),
+    }
+}
+
+impl Workbench {
+    /// Keeps unsaved work in this folder from now on, and offers what other programs have left there.
+    #[must_use]
+    pub fn with_recovery(self, folder: &Path) -> Self {
+        self.with_recovery_every(folder, USUAL_PAUSE)
+    }
+
+    /// The same with another pause between two writes.
+    #[must_use]
+    pub fn with_recovery_every(mut self, folder: &Path, pause: Duration) -> Self {
+        let (left, set_aside) = left_work(folder);
+        self.file.offered = left.into_iter().rev().map(OfferedRecovery::new).collect();
+        if !set_aside.is_empty() {
+            let sentences: Vec<String> = set_aside.iter().map(SetAside::to_string).collect();
+            self.message = Some(Message::Failed(sentences.join("\n")));
+        }
+        match RecoveryPlace::claim(folder) {
+            Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
+            Err(error) => {
+                let text = format!("unsaved work can't be kept in {} ({error}); save often", folder.display());
+                self.message = Some(Message::Failed(text));
+            }
+        }
+        self.keep_unsaved_work();
+        self
+    }
+
+    /// Whether unsaved work is kept.
+    pub fn recovery_state(&self) -> RecoveryState {
+        self.file.keeper.as_ref().map_or(RecoveryState::Off, Keeper::state)
+    }
+
+    /// The newest unsaved work that a program has left which did not end as it should. When it has been accepted or discarded
+    /// the next one is offered.
+    pub fn offered_recovery(&self) -> Option<&OfferedRecovery> {
+        self.file.offered.last()
+    }
+
+    /// The work as it is now, for the thread that keeps it.
+    fn work(&self) -> Box<Work> {
+        let home = match &self.home {
+            Home::File(path) => Some(path.clone()),
+            Home::Nowhere(_) => None,
+        };
+        let note = RecoveryNote { home, name: self.title(), known: self.file.known, kept: Timestamp::UNIX_EPOCH };
+        Box::new(Work { book: self.book().clone(), note })
+    }
+
+    /// Keeps the work when there is any; takes the file away when there is none.
+    pub(super) fn keep_unsaved_work(&self) {
+        if let Some(keeper) = &self.file.keeper {
+            keeper.order(if self.has_unsaved_changes() { Order::Keep(self.work()) } else { Order::Clear });
+        }
+    }
+
+    /// The work was saved or given up.
+    pub(super) fn drop_unsaved_work(&self) {
+        if let Some(keeper) = &self.file.keeper {
+            keeper.order(Order::Clear);
+        }
+    }
+
+    pub(super) fn accept_recovery(&mut self) {
+        if self.has_unsaved_changes() {
+            let text = "there are unsaved changes in the open book; save or undo them, then bring back the work";
+            self.message = Some(Message::Failed(text.to_owned()));
+            return;
+        }
+        let Some(offered) = self.file.offered.pop() else { return };
+        let OfferedRecovery { home, name, kept, stands_alone, file_changed, book, base, known, place, .. } = offered;
+        let fingerprint = base.as_ref().map(|base| base.fingerprint);
+        let has_comments = base.as_ref().is_some_and(|base| base.text_has_comments);
+        let home = match home {
+            Some(path) => Home::File(path),
+            None => Home::Nowhere(name),
+        };
+        self.replace(base.map_or_else(Book::default, |base| base.book), home, has_comments);
+        // With the old fingerprint a file that was changed since is noticed and merged; one that is gone is written anew.
+        self.file.known = if file_changed { fingerprint } else { known.filter(|_| !stands_alone) };
+        self.put_book(book, format!("bring back the unsaved work of {}", moment_words(kept)));
+        match &self.file.keeper {
+            Some(keeper) if self.has_unsaved_changes() => keeper.order(Order::TakeOver(self.work(), place)),
+            // Without a keeper the work stays where it is until the book is saved and it is discarded.
+            _ => {}
+        }
+    }
+
+    pub(super) fn discard_recovery(&mut self) {
+        if let Some(offered) = self.file.offered.pop()
+            && let Err(error) = offered.place.clear()
+        {
+            let text = format!("the unsaved work could not be deleted ({error}): {}", offered.place.file().display());
+            self.message = Some(Message::Failed(text));
+        }
+    }
+}

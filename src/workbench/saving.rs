@@ -1,0 +1,256 @@
+//! Opening and saving the book: on a thread of its own, because a disk may be at the other end of a network.
+//!
+//! A save that ends at once looks as if it had been done in place. One that takes longer leaves the window alive; what is
+//! changed meanwhile is unsaved.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::time::{Duration, Instant};
+
+use jiff::Timestamp;
+use jiff::tz::TimeZone;
+
+use super::disk::{Disk, SystemDisk};
+use super::disk_change::{DiskChange, Look};
+use super::open_book::{Home, Message, Workbench};
+use super::picker::PickRequest;
+use super::recovery::{Keeper, OfferedRecovery};
+use crate::book::{Book, BookDifference, difference_of_books};
+use crate::book_file::{
+    EarlierCopy, Fingerprint, LoadError, Loaded, SaveError, Saved, book_of_earlier_copy, earlier_copies,
+};
+use crate::edit::Edit;
+
+/// How long a save may take before the window goes on without it.
+const PATIENCE: Duration = Duration::from_millis(500);
+
+/// What stands between the open book and the disk.
+pub(super) struct BookFile {
+    pub(super) disk: Arc<dyn Disk>,
+    /// The file as it was when it was last read or written.
+    pub(super) known: Option<Fingerprint>,
+    saving: Option<Saving>,
+    /// What is being looked at.
+    pub(super) look: Option<Look>,
+    pub(super) looked: Option<Instant>,
+    /// How the file was changed by another program.
+    pub(super) change: Option<DiskChange>,
+    /// A change that the person wants to decide about later.
+    pub(super) left: Option<Fingerprint>,
+    pub(super) keeper: Option<Keeper>,
+    /// Work that other programs have left, the newest last.
+    pub(super) offered: Vec<OfferedRecovery>,
+}
+
+impl Default for BookFile {
+    fn default() -> Self {
+        Self {
+            disk: Arc::new(SystemDisk),
+            known: None,
+            saving: None,
+            look: None,
+            looked: None,
+            change: None,
+            left: None,
+            keeper: None,
+            offered: Vec::new(),
+        }
+    }
+}
+
+impl BookFile {
+    /// Another book is open from now on.
+    pub(super) fn forget(&mut self) {
+        self.known = None;
+        self.look = None;
+        self.change = None;
+        self.left = None;
+    }
+}
+
+/// A save that is under way.
+struct Saving {
+    path: PathBuf,
+    book: Arc<Book>,
+    outcome: Receiver<Outcome>,
+    /// The person wanted the changed file overwritten.
+    insisted: bool,
+}
+
+struct Outcome {
+    saved: Result<Saved, SaveError>,
+    /// What stands in the file when it was changed by another program.
+    theirs: Option<Result<Loaded, LoadError>>,
+}
+
+impl Workbench {
+    /// Sets the disk; that of the system by default.
+    #[must_use]
+    pub fn with_disk(mut self, disk: Arc<dyn Disk>) -> Self {
+        self.file.disk = disk;
+        self
+    }
+
+    /// Whether a save is under way that takes longer than usual.
+    pub fn is_saving(&self) -> bool {
+        self.file.saving.is_some()
+    }
+
+    /// Earlier copies of the book, the newest first. They open like any book, under another name.
+    pub fn earlier_copies(&self) -> Result<Vec<EarlierCopy>, String> {
+        let Home::File(path) = &self.home else { return Ok(Vec::new()) };
+        earlier_copies(path).map_err(|error| format!("the earlier copies can't be read ({error})"))
+    }
+
+    /// How the book on the screen differs from an earlier copy.
+    pub fn compare_with_earlier(&self, path: &Path) -> Result<BookDifference, String> {
+        let earlier = self.file.disk.load(path).map_err(|error| error.to_string())?;
+        Ok(difference_of_books(&earlier.book, self.book()))
+    }
+
+    pub(super) fn restore_earlier(&mut self, path: &Path) {
+        let label = match earlier_words(path) {
+            Some(when) => format!("go back to the book of {when}"),
+            None => "go back to an earlier book".to_owned(),
+        };
+        match self.file.disk.load(path) {
+            Ok(earlier) => self.put_book(earlier.book, label),
+            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+        }
+    }
+
+    /// Puts another state of the whole book in place as one step.
+    pub(super) fn put_book(&mut self, book: Book, label: String) {
+        let book = Arc::new(book.sharing_with(self.book()));
+        self.edit(vec![Edit::PutBook { book, label }], "book".to_owned());
+        self.history.close_step();
+    }
+
+    pub(super) fn open(&mut self, path: PathBuf) {
+        match self.file.disk.load(&path) {
+            Ok(loaded) => match book_of_earlier_copy(&path) {
+                // Saving must not change what was.
+                Some(book) => self.replace(loaded.book, Home::Nowhere(earlier_name(&book, &path)), false),
+                None => {
+                    self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
+                    self.file.known = Some(loaded.fingerprint);
+                }
+            },
+            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+        }
+    }
+
+    pub(super) fn save(&mut self) {
+        match self.home.clone() {
+            Home::File(path) => self.save_as(path),
+            Home::Nowhere(_) => self.ask(PickRequest::Save),
+        }
+    }
+
+    pub(super) fn save_as(&mut self, path: PathBuf) {
+        let same_file = self.home == Home::File(path.clone());
+        if same_file && self.save_drops_comments() {
+            self.comments_agreed = true;
+            let text = "the file holds text comments, which a save can't keep: move them into notes, or save once more to drop them";
+            self.message = Some(Message::Failed(text.to_owned()));
+            return;
+        }
+        if book_of_earlier_copy(&path).is_some() {
+            let text = "an earlier copy stays as it is; save under a name outside of the folder of earlier copies";
+            self.message = Some(Message::Failed(text.to_owned()));
+            return;
+        }
+        let known = self.file.known.filter(|_| same_file);
+        self.start_saving(path, known, false);
+    }
+
+    pub(super) fn start_saving(&mut self, path: PathBuf, known: Option<Fingerprint>, insisted: bool) {
+        if let Some(saving) = &self.file.saving {
+            let text = format!("still saving to {}; save once more when that is done", saving.path.display());
+            self.message = Some(Message::Failed(text));
+            return;
+        }
+        let (sender, outcome) = channel();
+        let (disk, book, wake) = (self.file.disk.clone(), self.book().clone(), self.wake.clone());
+        self.file.saving = Some(Saving { path: path.clone(), book: book.clone(), outcome, insisted });
+        std::thread::spawn(move || {
+            let saved = disk.save(&path, &book, known.as_ref());
+            let changed = matches!(saved, Err(SaveError::ChangedOnDisk { .. }));
+            let theirs = changed.then(|| disk.load(&path));
+            // The workbench may be gone: then nobody waits.
+            if sender.send(Outcome { saved, theirs }).is_ok() {
+                wake();
+            }
+        });
+        self.poll_saving(PATIENCE);
+        if let Some(saving) = &self.file.saving {
+            let text = format!(
+                "saving to {} takes long; go on working, and it will be said when it is done",
+                saving.path.display()
+            );
+            self.message = Some(Message::Done(text));
+        }
+    }
+
+    pub(super) fn poll_saving(&mut self, patience: Duration) {
+        let Some(saving) = &self.file.saving else { return };
+        let outcome = match saving.outcome.recv_timeout(patience) {
+            Ok(outcome) => Some(outcome),
+            Err(RecvTimeoutError::Timeout) => return,
+            Err(RecvTimeoutError::Disconnected) => None,
+        };
+        let Some(saving) = self.file.saving.take() else { return };
+        match outcome {
+            Some(Outcome { saved: Ok(saved), .. }) => self.note_saved(saving, &saved),
+            Some(Outcome { saved: Err(SaveError::ChangedOnDisk { .. }), theirs: Some(theirs) }) => {
+                self.note_disk_change(Some(theirs), true);
+            }
+            Some(Outcome { saved: Err(error), .. }) => self.say_unsaved(&error.to_string()),
+            None => self.say_unsaved("the save broke down"),
+        }
+    }
+
+    fn note_saved(&mut self, saving: Saving, saved: &Saved) {
+        let text = match &saved.earlier {
+            Ok(_) => format!("saved to {}", saving.path.display()),
+            Err(error) => {
+                format!("saved to {}; what it replaced could not be kept as an earlier copy ({error})", saving.path.display())
+            }
+        };
+        self.message = Some(Message::Done(text));
+        self.saved = saving.book;
+        self.history.close_step();
+        self.text_has_comments = false;
+        self.home = Home::File(saving.path);
+        self.file.known = Some(saved.fingerprint);
+        self.file.left = None;
+        if saving.insisted || self.file.change.as_ref().is_some_and(|change| !change.at_save) {
+            self.file.change = None;
+        }
+        self.keep_unsaved_work();
+    }
+
+    /// A save has failed: what is wrong, and that nothing is lost.
+    fn say_unsaved(&mut self, error: &str) {
+        let kept = if self.file.keeper.is_some() { " and in the recovery file" } else { "" };
+        self.message = Some(Message::Failed(format!("{error}\nNothing is lost: the changes are still here{kept}.")));
+        self.keep_unsaved_work();
+    }
+}
+
+fn earlier_words(path: &Path) -> Option<String> {
+    let book = book_of_earlier_copy(path)?;
+    let copies = earlier_copies(&book).ok()?;
+    copies.iter().find(|copy| copy.path == path).map(|copy| moment_words(copy.saved))
+}
+
+fn earlier_name(book: &Path, copy: &Path) -> String {
+    let name = book.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
+    earlier_words(copy).map_or_else(|| format!("{name}, earlier"), |when| format!("{name} of {when}"))
+}
+
+/// A moment in the time of this place: "4 May 2026, 10:22".
+pub fn moment_words(moment: Timestamp) -> String {
+    moment.to_zoned_datetime(TimeZone::system()).strftime("%-d %B %Y, %H:%M").to_string()
+}

@@ -1,0 +1,205 @@
+//! Books that somebody made on purpose, old books, and what the fuzzers have found.
+
+#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+
+use std::fmt::Write as _;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::{Duration, Instant};
+
+use evensip::balance::balance_version;
+use evensip::book::{Severity, findings};
+use evensip::book_file::{LONGEST_TEXT, built_in_book, parse, write};
+
+use super::arbitrary_book as arbitrary;
+
+/// Generous: a slow machine that does other work; what is bounded takes seconds, what is not takes days.
+const BOUND: Duration = Duration::from_mins(2);
+
+fn files(folder: &str) -> Vec<PathBuf> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    let mut files: Vec<PathBuf> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    files.sort();
+    files
+}
+
+/// A text that is as long as is read, of so many copies of an item.
+fn full_text(before: &str, item: impl Fn(usize) -> String, after: &str) -> String {
+    let most = usize::try_from(LONGEST_TEXT).unwrap() - after.len() - 200;
+    let mut text = before.to_owned();
+    let mut number = 0;
+    while text.len() < most {
+        text.push_str(&item(number));
+        number += 1;
+    }
+    text + after
+}
+
+fn is_answered_in_time(what: &str, text: &str) {
+    let started = Instant::now();
+    match parse(text) {
+        Ok((_, found)) => assert!(found.len() <= 2001, "{what}: {} findings", found.len()),
+        Err(problems) => assert!(problems.len() <= 2000, "{what}: {} problems", problems.len()),
+    }
+    let took = started.elapsed();
+    println!("{what}: {} MB in {took:.1?}", text.len() >> 20);
+    assert!(took < BOUND, "{what}: {took:?}");
+}
+
+#[test]
+fn as_many_small_items_as_fit_are_answered_in_bounded_time() {
+    const LINE: &str = "role: Water)";
+    is_answered_in_time(
+        "lines of nothing",
+        &full_text(
+            "(format: 1, recipes: [(id: \"a\", name: \"\", entries: [",
+            |number| format!("Line((id: \"l{number}\", ingredient: \"x{number}\", amount: Grams(1.0), {LINE}),"),
+            "])])",
+        ),
+    );
+}
+
+#[test]
+fn versions_in_a_long_row_are_answered_in_bounded_time() {
+    is_answered_in_time(
+        "versions on versions",
+        &full_text(
+            "(format: 1, recipes: [(id: \"a\", name: \"\", versions: [",
+            |number| format!("(id: \"v{number}\", name: \"\", builds_on: \"v{}\", changes: [Strained(true)]),", number + 1),
+            "])])",
+        ),
+    );
+}
+
+#[test]
+fn house_made_items_in_one_great_circle_are_answered_in_bounded_time() {
+    let mut text = "(format: 1, ingredients: [".to_owned();
+    let mut recipes = String::new();
+    let count = 100_000;
+    for number in 0..count {
+        let _ = write!(
+            text,
+            "(id: \"i{number}\", name: \"\", form: Syrup, role: Base, house_made: (recipe: \"r{number}\", yield_grams: (1.0, Label), waste_percent: 0.0)),"
+        );
+        let next = (number + 1) % count;
+        let _ = write!(
+            recipes,
+            "(id: \"r{number}\", name: \"\", entries: [Line(id: \"l\", ingredient: \"i{next}\", amount: Grams(1.0), role: Base)]),"
+        );
+    }
+    let text = format!("{text}], recipes: [{recipes}])");
+    let started = Instant::now();
+    let (_, found) = parse(&text).unwrap();
+    let errors: Vec<String> =
+        found.iter().filter(|finding| finding.severity == Severity::Error).map(ToString::to_string).collect();
+    assert_eq!(errors.len(), 1, "{errors:?}");
+    assert!(errors[0].contains("in a circle") && errors[0].len() < 500, "{}", errors[0]);
+    assert!(started.elapsed() < BOUND, "{:?}", started.elapsed());
+}
+
+#[test]
+fn an_empty_list_item_is_not_worth_a_byte_of_trust() {
+    is_answered_in_time("empty items", &full_text("(format: 1, recipes: [", |_| "(),".to_owned(), "])"));
+    is_answered_in_time(
+        "allergens",
+        &full_text(
+            "(format: 1, ingredients: [(id: \"a\", name: \"\", form: Syrup, role: Base, allergens: (contains: [",
+            |_| "Milk,".to_owned(),
+            "]))])",
+        ),
+    );
+}
+
+#[test]
+fn numbers_at_the_edges_give_findings_and_no_nonsense() {
+    for seed in 0..400 {
+        let book = arbitrary::book(seed);
+        for finding in findings(&book) {
+            let sentence = finding.to_string();
+            assert!(sentence.chars().count() < 1500, "seed {seed}: {sentence}");
+            assert!(!sentence.contains(['\u{202e}', '\0']), "seed {seed}: {sentence:?}");
+        }
+        for recipe in &book.recipes {
+            let versions = recipe.versions.iter().map(|version| Some(&version.id));
+            for version in std::iter::once(None).chain(versions) {
+                // No panic; whether a figure is any good is the engine's own test.
+                let _ = balance_version(&book, recipe, version);
+            }
+        }
+    }
+    for number in ["1e308", "-1e308", "5e-324", "1.7976931348623157e308", "-0.0", "1e-400"] {
+        let text = format!("(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])");
+        let (book, _) = parse(&text).unwrap();
+        assert!(parse(&write(&book)).unwrap().0 == book, "{number}");
+    }
+    for number in ["1e309", "-1e999", "NaN", "inf", "-inf"] {
+        let text = format!("(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])");
+        assert!(parse(&text).is_err(), "{number}");
+    }
+}
+
+#[test]
+fn ids_with_hidden_characters_or_paths_are_refused_and_shown_harmless() {
+    for id in ["../../etc/passwd", "a/b", "a\\\\b", "a\\u{202e}b", "a\\u{0}b", "a\\nb", "con.ron", "=1+1", " a", "a\\u{200b}"] {
+        let text = format!("(format: 1, vessels: [(id: \"{id}\", name: \"\", kind: Cup, capacity: 1.0)])");
+        let problems = parse(&text).expect_err(id);
+        let sentence = problems[0].to_string();
+        assert!(sentence.contains("only a–z, 0–9 and hyphens"), "{sentence}");
+        assert!(sentence.chars().all(|c| !c.is_control() && c != '\u{202e}' && c != '\u{200b}'), "{sentence:?}");
+    }
+}
+
+#[test]
+fn books_of_every_format_open_for_ever() {
+    let files = files("tests/old-books");
+    assert!(files.iter().any(|path| path.ends_with("format-1.ron")));
+    for path in files {
+        let before = fs::read(&path).unwrap();
+        let loaded = evensip::book_file::load(&path).unwrap_or_else(|error| panic!("{error}"));
+        let errors: Vec<_> = loaded.findings.iter().filter(|finding| finding.severity == Severity::Error).collect();
+        assert!(errors.is_empty(), "{}: {errors:?}", path.display());
+        assert!(loaded.book.recipes.len() >= 2 && loaded.book.ingredients.len() >= 3, "{}", path.display());
+        assert!(parse(&write(&loaded.book)).unwrap().0 == loaded.book, "{}", path.display());
+        assert_eq!(fs::read(&path).unwrap(), before);
+    }
+}
+
+/// What must stay readable is told by the book itself: every word and field of the format stands in it.
+#[test]
+fn the_book_of_format_1_uses_every_field() {
+    let text = fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/old-books/format-1.ron")).unwrap();
+    for word in [
+        "Per100Millilitres", "PerServing", "WithFibre", "Hfcs42", "Own(", "GlucoseSyrup(", "high_potency", "per_gram",
+        "may_contain", "house_made", "cooling_run", "closures", "serviceware", "Straw(wide", "Sleeve", "carried",
+        "FillTo(", "FillToRim", "Count(", "Add(", "Remove(", "Move(", "Cup(", "Shaker(", "Strained(",
+        "DrinkingTemperature(", "MenuPrice(", "builds_on", "season", "tasted_at", "yardsticks", "steps", "Instruction",
+    ] {
+        assert!(text.contains(word), "{word}");
+    }
+}
+
+#[test]
+fn what_the_fuzzers_found_stays_found() {
+    for path in files("tests/fuzz/corpus/loader") {
+        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else { continue };
+        match parse(&text) {
+            Ok((book, _)) => assert!(parse(&write(&book)).unwrap().0 == book, "{}", path.display()),
+            Err(problems) => {
+                for problem in problems {
+                    let sentence = problem.to_string();
+                    assert!(sentence.len() < 4000 && !sentence.contains('\u{202e}'), "{}: {sentence:?}", path.display());
+                }
+            }
+        }
+    }
+    let book = built_in_book().unwrap();
+    for path in files("tests/fuzz/corpus/amounts") {
+        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else { continue };
+        if let Ok(amount) = book.amount_from_text(&text, None, None) {
+            let words = book.amount_words(&amount);
+            let again = book.amount_from_text(&words, None, Some(&amount));
+            let again = again.unwrap_or_else(|error| panic!("{}: {words:?}: {error}", path.display()));
+            assert_eq!(book.amount_words(&again), words, "{}", path.display());
+        }
+    }
+}
