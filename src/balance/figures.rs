@@ -3,7 +3,7 @@
 use super::measurand::{MEASURANDS, Measurand, flavour_figure};
 use super::mix::{Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
 use super::physics::{Equilibrium, Wall, enthalpy, equilibrium, ice_volume, liquid_volume};
-use super::prepare::{Fill, Prepared, PreparedLine, Setup, SetupChange};
+use super::prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
 use super::published::{energy, sweetness};
 use crate::book::{HighPotencySweetener, Stage};
 
@@ -162,20 +162,32 @@ fn solved_sums(
     off: Option<Off<'_>>,
 ) -> Sums {
     let filling = prepared.lines.iter().position(|line| line.fill.is_some());
-    let filled = filling.map(|at| (at, fill_count(prepared, setup, count, off, at)));
+    let filled = filling.map(|line| {
+        let count = fill_count(prepared, setup, count, off, line);
+        Filled { line, count, is_poured: true }
+    });
     sums_with(prepared, count, off, filled)
+}
+
+/// The count of the line that fills.
+#[derive(Clone, Copy)]
+struct Filled {
+    line: usize,
+    count: f64,
+    /// Whether it has been poured; else the count is still being searched.
+    is_poured: bool,
 }
 
 fn sums_with(
     prepared: &Prepared,
     count: &impl Fn(&PreparedLine, usize) -> f64,
     off: Option<Off<'_>>,
-    filled: Option<(usize, f64)>,
+    filled: Option<Filled>,
 ) -> Sums {
     let mut sums = Sums { mixed: Mix::EMPTY, toppings: Mix::EMPTY, on_top: Mix::EMPTY };
     for (at, line) in prepared.lines.iter().enumerate() {
         let count = match filled {
-            Some((filling, solved)) if filling == at => solved,
+            Some(filled) if filled.line == at => filled.count,
             // A second amount that fills has nothing left to take.
             _ if line.fill.is_some() => 0.0,
             _ => count(line, at),
@@ -187,7 +199,10 @@ fn sums_with(
         };
         sum.add_times(&line.per_unit, count);
         if let Some(off) = off {
-            for sensitivity in &line.sensitivities {
+            // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
+            let believes = filled.is_some_and(|filled| filled.line == at && !filled.is_poured);
+            let felt = |scaling: Scaling| scaling != Scaling::Once || !believes;
+            for sensitivity in line.sensitivities.iter().filter(|sensitivity| felt(sensitivity.scaling)) {
                 let times = off.times(sensitivity.cause);
                 sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
             }
@@ -212,7 +227,7 @@ fn fill_count(
         Fill::Rim => setup.capacity.unwrap_or(0.0) - setup.head_room,
     };
     let short = |units: f64| {
-        let sums = sums_with(prepared, count, off, Some((filling, units)));
+        let sums = sums_with(prepared, count, off, Some(Filled { line: filling, count: units, is_poured: false }));
         let poured = pour(&sums, setup);
         target
             - match fill {

@@ -11,7 +11,7 @@ pub(super) const WATER_DENSITY: f64 = 0.998_2;
 const SCALE_UNCERTAINTY: f64 = 0.29;
 
 /// Standard uncertainty of a volume poured to a mark, as a part of it (assumed).
-const MARK_UNCERTAINTY: f64 = 0.02;
+pub(super) const MARK_UNCERTAINTY: f64 = 0.02;
 
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
 pub(super) const ONE_READING_UNCERTAINTY: f64 = 0.05;

@@ -1,11 +1,13 @@
 //! All look-ups happen here: measures, labels and profiles become mixes per unit, and [`super::figures`] then allocates nothing.
 
+use std::collections::BTreeMap;
+
 use super::cause::{Cause, Sweet};
 use super::composition::{PerGram, Sensitivity, Slots, per_gram};
 use super::cooling::{CoolingCurve, TIME_CONSTANT_UNCERTAINTY, curve_of};
 use super::mix::{COMPONENTS, Component, HIGH_POTENCY_SLOTS, Mix};
 use super::physics::{Wall, enthalpy};
-use super::portion::{Portion, portion};
+use super::portion::{MARK_UNCERTAINTY, Portion, portion};
 use super::published::{sugar_solution, sweetness};
 use crate::book::{
     Amount, Book, Finding, FindingKind, Form, HighPotencySweetener, Ingredient, IngredientId, Line, LineId, Place,
@@ -186,7 +188,14 @@ impl Prepared {
 ///
 /// `slots` gives flavours and sweeteners their places; two versions that will be compared are prepared with the same.
 pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Place) -> Prepared {
-    let mut preparation = Preparation { book, place: place.clone(), making: Vec::new() };
+    let mut preparation = Preparation {
+        book,
+        place: place.clone(),
+        has_cup: resolved.cup.is_some(),
+        making: Vec::new(),
+        made: BTreeMap::new(),
+        findings: Vec::new(),
+    };
     let iced = resolved.lines().any(|line| line.role == Role::Ice);
     let mut prepared = Prepared {
         lines: Vec::new(),
@@ -204,6 +213,7 @@ pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Plac
     }
     prepared.slots.clone_from(slots);
     add_setup_causes(book, resolved, &mut prepared);
+    prepared.findings.append(&mut preparation.findings);
     add_slot_findings(book, resolved, place, &mut prepared.findings);
     prepared
 }
@@ -326,8 +336,14 @@ fn unknown_mix() -> Mix {
 struct Preparation<'book> {
     book: &'book Book,
     place: Place,
+    /// Whether there is a rim to fill to.
+    has_cup: bool,
     /// House-made ingredients that are being worked out, to notice a circle.
     making: Vec<IngredientId>,
+    /// House-made ingredients that have been worked out: a batch may be part of many.
+    made: BTreeMap<IngredientId, PerGram>,
+    /// What is wrong with batches.
+    findings: Vec<Finding>,
 }
 
 impl Preparation<'_> {
@@ -372,12 +388,19 @@ impl Preparation<'_> {
             let (celsius, temperature_cause) = self.temperature(line, amount, found);
             entry.celsius = celsius;
             let per_gram = self.one_gram(found, slots);
+            let nowhere = *amount == Amount::FillToRim && !self.has_cup;
             match portion(self.book, found, &per_gram.mix, amount, celsius) {
+                _ if nowhere => prepared.findings.push(Finding::error(self.place.clone(), FindingKind::NoCup)),
                 Some(portion) => {
                     fill_in(&mut entry, found, amount, &per_gram, &portion, temperature_cause, prepared);
                 }
                 None => prepared.findings.push(self.no_mass(line, found, amount)),
             }
+        }
+        // An amount that fills and can't be worked out is not nothing.
+        if entry.fill.is_some() && entry.grams_per_unit == 0.0 {
+            entry.fill = None;
+            entry.count = 1.0;
         }
         // What is not known about nothing does not matter.
         if entry.count == 0.0 && entry.fill.is_none() && entry.grams_per_unit == 0.0 {
@@ -395,6 +418,8 @@ impl Preparation<'_> {
             _ => None,
         };
         match (line.temperature.or(poured), ingredient.temperature) {
+            // Ice above its melting point would be water; warmer ice is ice that begins to melt.
+            (Some(celsius), _) | (None, Some(celsius)) if ingredient.form == Form::Ice => (celsius.min(0.0), own()),
             (Some(celsius), _) | (None, Some(celsius)) => (celsius, own()),
             (None, None) if ingredient.form == Form::Ice => (settings.ice_temperature, own()),
             (None, None) => (settings.room_temperature, Some(Cause::RoomTemperature)),
@@ -426,6 +451,9 @@ impl Preparation<'_> {
             _ => from_label.mix.mark_unknown(Component::Cost),
         }
         let Some(made) = &ingredient.house_made else { return from_label };
+        if let Some(known) = self.made.get(&ingredient.id) {
+            return known.clone();
+        }
         let Some(mut from_recipe) = self.one_gram_made(ingredient, slots) else { return from_label };
         let kept = 1.0 - made.waste_percent / 100.0;
         let cost = from_recipe.mix.get(Component::Cost) / kept.max(0.01);
@@ -442,6 +470,9 @@ impl Preparation<'_> {
             from_label.mix.unknown &= !Component::Cost.bit();
         } else {
             from_label.mix.mark_unknown(Component::Cost);
+        }
+        if self.making.is_empty() || !self.making.contains(&ingredient.id) {
+            self.made.insert(ingredient.id.clone(), from_label.clone());
         }
         from_label
     }
@@ -482,6 +513,17 @@ impl Preparation<'_> {
         self.making.pop();
         let soaked = grams - batch.get(Component::Mass);
         let water = batch.get(Component::Water) + batch.get(Component::Ice) + soaked;
+        if water < 0.0 {
+            self.findings.push(Finding::error(
+                Place::Ingredient(ingredient.id.clone(), "house_made"),
+                FindingKind::OutOfRange {
+                    what: "the yield".to_owned(),
+                    found: format!("{grams} g"),
+                    expected: "at least the solids that go into a batch",
+                },
+            ));
+            batch.unknown |= unknown_mix().unknown;
+        }
         batch.set(Component::Ice, 0.0);
         batch.set(Component::Water, water.max(0.0));
         batch.set(Component::Mass, grams);
@@ -528,6 +570,7 @@ fn fill_in(
     }
     entry.per_unit = gram.times(portion.grams);
     entry.grams_per_unit = portion.grams;
+    let rim_volume = prepared.setup.capacity.map(|capacity| capacity - prepared.setup.head_room);
     let mut push = |cause: Cause, change: Mix, scaling: Scaling| {
         let cause = prepared.cause(cause);
         entry.sensitivities.push(LineSensitivity { cause, change, scaling });
@@ -555,7 +598,10 @@ fn fill_in(
         let cause = if bulk { Cause::BulkDensity(id()) } else { Cause::Density(id()) };
         push(cause, scaled(portion.grams * relative), Scaling::PerUnit);
     }
-    if portion.offset > 0.0 {
-        push(Cause::Reading(entry.id.clone()), scaled(portion.offset), Scaling::Once);
+    // The rim is a mark like any other.
+    let rim = rim_volume.filter(|_| *amount == Amount::FillToRim).unwrap_or(0.0);
+    let offset = portion.offset + MARK_UNCERTAINTY * rim * portion.grams;
+    if offset > 0.0 {
+        push(Cause::Reading(entry.id.clone()), scaled(offset), Scaling::Once);
     }
 }

@@ -32,7 +32,7 @@ pub struct Reported {
     pub u: Option<f64>,
     /// Ingredients that do not state what the figure needs.
     pub missing: Vec<IngredientId>,
-    /// Why there is no value, when it is not for want of a statement.
+    /// Why there is no value or only a part of it, when it is not for want of an ingredient's statement.
     pub reason: Option<&'static str>,
 }
 
@@ -95,7 +95,8 @@ impl Balance {
         }
         Reported {
             u: value.map(|_| self.uncertainty(measurand.slot())),
-            reason: (value.is_none() && missing.is_empty()).then(|| reason(measurand)),
+            // Bits without a name are not an ingredient's: for cost, that of the cup and what goes with it.
+            reason: (missing.is_empty() && (value.is_none() || missing_bits != 0)).then(|| reason(measurand)),
             missing,
             value,
         }
@@ -140,6 +141,7 @@ fn reason(measurand: Measurand) -> &'static str {
     match measurand {
         Measurand::MinutesToDrinkable => "the cup has no cooling time; measure one or state it",
         Measurand::Fill => "no cup is named",
+        Measurand::Cost => "the price of the cup, its closure or its straw is not stated",
         Measurand::Dilution => "there is nothing but water, tea and ice in it",
         _ => "there is nothing in the cup",
     }

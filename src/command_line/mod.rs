@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap.
+//! Commands that need no display: check, balance, swap, ladder.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -6,6 +6,7 @@
 mod balance;
 mod check;
 mod json;
+mod ladder;
 mod serving_json;
 mod swap;
 mod text;
@@ -40,7 +41,9 @@ pub enum Command {
     /// Print the balance of a recipe or version
     Balance(BalanceArguments),
     /// Replace one ingredient by another and print what brings the taste back
-    Swap(SwapArguments),
+    Swap(Box<SwapArguments>),
+    /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
+    Ladder(LadderArguments),
 }
 
 /// Arguments of `check`.
@@ -65,7 +68,7 @@ pub struct BalanceArguments {
     #[arg(long, required_unless_present = "all", conflicts_with = "all")]
     recipe: Option<String>,
     /// Id of the version; the recipe itself when none is given
-    #[arg(long, requires = "recipe")]
+    #[arg(long, requires = "recipe", conflicts_with = "all")]
     version: Option<String>,
     /// Every recipe and version
     #[arg(long)]
@@ -92,9 +95,58 @@ pub struct SwapArguments {
     /// Id of the ingredient that comes
     #[arg(long)]
     with: String,
-    /// Id of a line that may move; at most two, chosen by default
-    #[arg(long = "adjust")]
+    /// Further swaps made together with it, as OLD=NEW
+    #[arg(long = "also", value_name = "OLD=NEW")]
+    also: Vec<String>,
+    /// Id of a line that may move; the lines are chosen by default
+    #[arg(long = "adjust", value_name = "LINE")]
     adjust: Vec<String>,
+    /// Id of a line that must not move
+    #[arg(long = "lock", value_name = "LINE")]
+    lock: Vec<String>,
+    /// Id of a line that may move besides those chosen by default
+    #[arg(long = "unlock", value_name = "LINE")]
+    unlock: Vec<String>,
+    /// Least and most of a line, in its own unit, as LINE=LEAST..MOST
+    #[arg(long = "limit", value_name = "LINE=LEAST..MOST")]
+    limit: Vec<String>,
+    /// Keep the drink vegan by its ingredients
+    #[arg(long)]
+    vegan: bool,
+    /// An allergen that no ingredient may contain
+    #[arg(long = "without", value_name = "ALLERGEN")]
+    without: Vec<String>,
+    /// Most sugar, g in 100 ml
+    #[arg(long, value_name = "GRAMS")]
+    most_sugar: Option<f64>,
+    /// Most energy of the drink, kJ
+    #[arg(long, value_name = "KJ")]
+    most_energy: Option<f64>,
+    /// Most cost of the drink, in the book's currency
+    #[arg(long, value_name = "AMOUNT")]
+    most_cost: Option<f64>,
+    /// Serving temperatures, °C, as FROM..TO
+    #[arg(long, value_name = "FROM..TO", allow_hyphen_values = true)]
+    temperature: Option<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `ladder`.
+#[derive(Debug, Args)]
+pub struct LadderArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// A level as the shop names it, as NAME=PERCENT; 100, 75, 50, 25 and 0 % by default
+    #[arg(long = "level", value_name = "NAME=PERCENT")]
+    levels: Vec<String>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -129,6 +181,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Balance(arguments) => balance::run(&arguments),
         Command::Swap(arguments) => swap::run(&arguments),
+        Command::Ladder(arguments) => ladder::run(&arguments),
     };
     match result {
         Ok(code) => code,

@@ -9,8 +9,8 @@ use super::{
     Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json, recipe_called,
     report_errors, text, version_called,
 };
-use crate::book::{Amount, Book, LineId, Recipe};
-use crate::swap::{Answer, LineMove, Question, Suggestion, answer, move_words};
+use crate::book::{Allergen, Amount, Book, IngredientId, LineId, Recipe, TemperatureWindow};
+use crate::swap::{Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with, move_words};
 
 pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -20,9 +20,10 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
         version: version_called(recipe, arguments.version.as_deref())?,
         replace: ingredient_called(&book, &arguments.replace)?,
         with: ingredient_called(&book, &arguments.with)?,
-        adjust: adjusted(arguments)?,
+        adjust: Some(lines(&arguments.adjust)?).filter(|lines| !lines.is_empty()),
     };
-    let Some(answer) = answer(&book, &question) else {
+    let demands = demands(&book, arguments)?;
+    let Some(answer) = answer_with(&book, &question, &demands) else {
         return Err(Failure::Usage("there is no such version".to_owned()));
     };
     if arguments.json {
@@ -33,15 +34,70 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
     Ok(report_errors(&findings))
 }
 
-fn adjusted(arguments: &SwapArguments) -> Result<Option<Vec<LineId>>, Failure> {
-    if arguments.adjust.is_empty() {
-        return Ok(None);
+fn lines(texts: &[String]) -> Result<Vec<LineId>, Failure> {
+    let ids: Result<Vec<LineId>, _> = texts.iter().map(|text| LineId::new(text)).collect();
+    ids.map_err(|error| Failure::Usage(error.to_string()))
+}
+
+fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
+    Ok(Demands {
+        locked: lines(&arguments.lock)?,
+        unlocked: lines(&arguments.unlock)?,
+        limits: arguments.limit.iter().map(|text| limit(text)).collect::<Result<_, _>>()?,
+        keep_vegan: arguments.vegan,
+        without: arguments.without.iter().map(|text| allergen(text)).collect::<Result<_, _>>()?,
+        most_sugar_per_100_ml: arguments.most_sugar,
+        most_energy_kj: arguments.most_energy,
+        most_cost: arguments.most_cost,
+        temperature: arguments.temperature.as_deref().map(window).transpose()?,
+        also: arguments.also.iter().map(|text| pair(book, text)).collect::<Result<_, _>>()?,
+        ..Demands::default()
+    })
+}
+
+fn expected(text: &str, form: &str) -> Failure {
+    Failure::Usage(format!("`{}` is not understood; expected {form}", text.escape_debug()))
+}
+
+/// `FROM..TO`; each end may be left out.
+fn range(text: &str) -> Option<(Option<f64>, Option<f64>)> {
+    let (from, to) = text.split_once("..")?;
+    let end = |text: &str| match text.trim() {
+        "" => Some(None),
+        number => number.parse::<f64>().ok().filter(|number| number.is_finite()).map(Some),
+    };
+    Some((end(from)?, end(to)?))
+}
+
+fn limit(text: &str) -> Result<LineLimit, Failure> {
+    let failure = || expected(text, "LINE=LEAST..MOST, such as `milk=40..60`");
+    let (line, amounts) = text.split_once('=').ok_or_else(failure)?;
+    let (least, most) = range(amounts).ok_or_else(failure)?;
+    let line = LineId::new(line).map_err(|error| Failure::Usage(error.to_string()))?;
+    Ok(LineLimit { line, least, most, increment: None })
+}
+
+fn window(text: &str) -> Result<TemperatureWindow, Failure> {
+    match range(text) {
+        Some((Some(from), Some(to))) if from <= to => Ok(TemperatureWindow { from, to }),
+        _ => Err(expected(text, "FROM..TO in °C, such as `50..60`")),
     }
-    if arguments.adjust.len() > 2 {
-        return Err(Failure::Usage(format!("{} lines to adjust; at most two may move", arguments.adjust.len())));
-    }
-    let ids: Result<Vec<LineId>, _> = arguments.adjust.iter().map(|text| LineId::new(text)).collect();
-    ids.map(Some).map_err(|error| Failure::Usage(error.to_string()))
+}
+
+fn pair(book: &Book, text: &str) -> Result<(IngredientId, IngredientId), Failure> {
+    let (old, new) = text.split_once('=').ok_or_else(|| expected(text, "OLD=NEW, two ids of ingredients"))?;
+    Ok((ingredient_called(book, old)?, ingredient_called(book, new)?))
+}
+
+fn allergen(text: &str) -> Result<Allergen, Failure> {
+    let wanted = text.to_lowercase();
+    let known = || Allergen::ALL.into_iter();
+    known().find(|allergen| allergen.word().split(' ').next_back() == Some(&wanted) || allergen.word() == wanted).ok_or_else(
+        || {
+            let words: Vec<&str> = known().map(|allergen| allergen.word().split(' ').next_back().unwrap_or("")).collect();
+            Failure::Usage(format!("there is no allergen `{}`; expected one of {}", text.escape_debug(), words.join(", ")))
+        },
+    )
 }
 
 fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
@@ -66,6 +122,8 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         "reasons": answer.reasons,
         "proven_optimal": answer.proven_optimal,
         "evaluated": answer.evaluated,
+        "nodes": answer.nodes,
+        "candidates": answer.candidates,
     })
 }
 
@@ -74,6 +132,7 @@ fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Sugges
     let version = answer.question.version.as_ref();
     json!({
         "kind": suggestion.kind.word(),
+        "also": suggestion.also.iter().map(|kind| kind.word()).collect::<Vec<_>>(),
         "changes": changes,
         "balance": documents::balance(
             book, recipe.id.as_str(), version, &suggestion.balance, Some(&suggestion.difference)
@@ -84,7 +143,7 @@ fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Sugges
     })
 }
 
-fn change(book: &Book, moved: &LineMove) -> Value {
+pub(super) fn change(book: &Book, moved: &LineMove) -> Value {
     let number = |amount: &Option<Amount>| amount.as_ref().map_or(Some(0.0), Amount::number);
     let unit = match moved.to.as_ref().or(moved.from.as_ref()) {
         Some(Amount::Count(_, id)) => book.measure(id).map_or("use", |measure| measure.words().0),
@@ -110,7 +169,9 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         let lines = [&suggestion.balance.resolved, &answer.plain.resolved, &answer.standard.resolved];
         let moves: Vec<String> = suggestion.moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
         let moves = if moves.is_empty() { "nothing moves".to_owned() } else { moves.join(", ") };
-        let _ = writeln!(sheet, "{}: {moves}", suggestion.kind.word());
+        let kinds: Vec<&str> =
+            std::iter::once(suggestion.kind).chain(suggestion.also.iter().copied()).map(SuggestionKind::word).collect();
+        let _ = writeln!(sheet, "{}: {moves}", kinds.join(", "));
         sheet.push_str(&text::distance("  then", &suggestion.difference));
         let scatter = if suggestion.within_scatter { "within" } else { "beyond" };
         let _ = writeln!(sheet, "  {} The difference left is {scatter} the counter's own scatter.", suggestion.explanation);
@@ -118,7 +179,11 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
     for reason in &answer.reasons {
         let _ = writeln!(sheet, "{reason}");
     }
-    let proof = if answer.proven_optimal { "every candidate was evaluated" } else { "a limit stopped the search" };
-    let _ = writeln!(sheet, "{} candidates: {proof}", answer.evaluated);
+    let proof = if answer.proven_optimal { "proven best" } else { "a limit stopped the proof" };
+    let _ = writeln!(
+        sheet,
+        "{proof}; of {:.0} candidates {} were evaluated and {} boxes of them bounded",
+        answer.candidates, answer.evaluated, answer.nodes
+    );
     sheet
 }

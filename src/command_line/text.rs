@@ -45,7 +45,7 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     };
     let shown = rounded(value, reported.u);
     let mut text = String::new();
-    if !names.is_empty() {
+    if !names.is_empty() || reported.reason.is_some() {
         text.push_str("at least ");
     }
     let _ = write!(text, "{} {unit}", shown.value);
@@ -54,6 +54,9 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     }
     if !names.is_empty() {
         let _ = write!(text, " — not stated: {}", names.join(", "));
+    }
+    if let Some(reason) = reported.reason {
+        let _ = write!(text, " — {reason}");
     }
     text
 }

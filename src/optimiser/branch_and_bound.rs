@@ -203,9 +203,9 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
 
     fn divide(&mut self, node: &Node) {
         let Some((variable, at)) = self.division(node) else {
-            self.evaluate(&node.low);
             return;
         };
+        let before = rounded(node);
         for lower in [true, false] {
             let mut part = *node;
             if lower {
@@ -217,9 +217,19 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
             if !self.can_be_better(part.floor) {
                 continue;
             }
+            // The point of the surrounding box has been evaluated with it; a single point needs no box.
             let point = rounded(&part);
-            self.evaluate_if_promising(&point);
-            self.open.push(part);
+            let single = part.low[..self.variables] == part.high[..self.variables];
+            if point != before {
+                if single {
+                    self.evaluate(&point);
+                } else {
+                    self.evaluate_if_promising(&point);
+                }
+            }
+            if !single {
+                self.open.push(part);
+            }
         }
     }
 

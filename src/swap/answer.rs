@@ -175,27 +175,33 @@ impl Suggesting<'_> {
             answer.reasons.push(impossible_reason(self.book, &problem, &answer.plain, self.demands));
             return;
         };
-        // No further off on any axis than one step, or than the closest taste where that itself is further.
         let reached = problem.landscape.deviations(&problem.landscape.figures(&closest));
-        let limits: Vec<f64> = problem
-            .landscape
-            .targets()
-            .iter()
-            .zip(&reached)
-            .map(|(target, steps)| if target.weight > 0.0 { steps.abs().max(1.0) } else { f64::INFINITY })
-            .collect();
+        let limits = |most: &dyn Fn(f64) -> f64| -> Vec<f64> {
+            let targets = problem.landscape.targets().iter().zip(&reached);
+            targets.map(|(target, steps)| if target.weight > 0.0 { most(steps.abs()) } else { f64::INFINITY }).collect()
+        };
+        let within_one_step = limits(&|_| 1.0);
         let mut points = Vec::new();
+        // A cost that is not known can't be made small.
+        let cost_is_known = answer.plain.figures.complete(Measurand::Cost).is_some();
         for (kind, aim) in [
             (SuggestionKind::FewestChanges, Aim::FewestChanges),
             (SuggestionKind::Cheapest, Aim::Cost),
             (SuggestionKind::LeastSugar, Aim::Sugar),
         ] {
-            // A cost that is not known can't be made small.
-            if kind == SuggestionKind::Cheapest && answer.plain.figures.complete(Measurand::Cost).is_none() {
+            if kind == SuggestionKind::Cheapest && !cost_is_known {
                 continue;
             }
-            let landscape = problem.landscape.aiming_at(aim, &limits);
-            points.extend(self.count(answer, run(&landscape, self.demands.limit, Some(&closest))).map(|point| (kind, point)));
+            let landscape = problem.landscape.aiming_at(aim, &within_one_step);
+            let point = self.count(answer, run(&landscape, self.demands.limit, Some(&closest)));
+            if point.is_none() {
+                // Nothing is within one step: the fewest changes may be as far off as the closest taste, the rest is moot.
+                let landscape = problem.landscape.aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
+                let point = self.count(answer, run(&landscape, self.demands.limit, Some(&closest)));
+                points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
+                break;
+            }
+            points.extend(point.map(|point| (kind, point)));
         }
         let at = usize::from(points.first().is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges));
         points.insert(at, (SuggestionKind::ClosestTaste, closest));
@@ -220,7 +226,7 @@ impl Suggesting<'_> {
             let same = points[at + 1..].iter().filter(|(_, other)| other == point).map(|(kind, _)| *kind);
             let suggestion = self.suggestion(answer, problem, *kind, same.collect(), point);
             if *kind == SuggestionKind::ClosestTaste || suggestion.also.contains(&SuggestionKind::ClosestTaste) {
-                answer.reasons.extend(short_reason(self.book, answer, &suggestion));
+                answer.reasons.extend(short_reason(self.book, answer, &suggestion, self.demands));
             }
             answer.suggestions.push(suggestion);
         }

@@ -6,6 +6,7 @@ use crate::quantity::{show_count, show_number};
 
 use super::answer::{Answer, Suggestion, SuggestionKind};
 use super::changes::LineMove;
+use super::demands::Demands;
 
 /// "house sweetener 1 → ½ spoon". The line has the name that it ends with: `lines` are looked through in order.
 pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
@@ -109,7 +110,12 @@ pub(super) fn gap_reason(book: &Book, answer: &Answer) -> Option<String> {
 }
 
 /// Which axis the best answer does not reach, and why.
-pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion) -> Vec<String> {
+pub(super) fn short_reason(
+    book: &Book,
+    answer: &Answer,
+    suggestion: &Suggestion,
+    demands: &Demands,
+) -> Vec<String> {
     let mut reasons: Vec<String> = suggestion
         .difference
         .axes
@@ -126,6 +132,9 @@ pub(super) fn short_reason(book: &Book, answer: &Answer, suggestion: &Suggestion
             ))
         })
         .collect();
+    if let (false, Some(caps)) = (reasons.is_empty(), caps_in_words(book, demands)) {
+        reasons.push(format!("the taste was looked for under {caps}; without that it may come closer"));
+    }
     let not_compared: Vec<&str> = suggestion.difference.not_compared().map(crate::book::Axis::word).collect();
     if !not_compared.is_empty() {
         let name = book.ingredient(&answer.question.with).map_or_else(|| "an ingredient".to_owned(), |item| item.full_name());
@@ -150,16 +159,31 @@ fn why_short(book: &Book, answer: &Answer, suggestion: &Suggestion, axis: &Axis,
     if answer.swapped.is_empty() {
         return String::new();
     }
-    let others: Vec<&str> = suggestion
+    let mut others: Vec<(f64, &str)> = suggestion
         .difference
         .axes
         .iter()
         .filter(|other| other.axis != *axis && other.weight > 0.0)
-        .filter(|other| other.steps.is_some_and(|other| other.abs() > 0.3))
-        .map(|other| other.axis.word())
+        .filter_map(|other| other.steps.map(|steps| (steps.abs(), other.axis.word())))
+        .filter(|(steps, _)| *steps > 0.3)
         .collect();
+    others.sort_by(|one, other| other.0.total_cmp(&one.0));
+    let others: Vec<&str> = others.into_iter().take(2).map(|(_, word)| word).collect();
     if others.is_empty() {
         return format!("; {} can't be measured out any finer", name(&answer.question.with));
     }
     format!("; more or less of {} would push {} further off", name(&answer.question.with), others.join(" and "))
+}
+
+/// "at most 5.0 g of sugar in 100 ml and at most 600 kJ"; `None` without caps.
+fn caps_in_words(book: &Book, demands: &Demands) -> Option<String> {
+    let caps: Vec<String> = [
+        demands.most_sugar_per_100_ml.map(|most| format!("at most {} g of sugar in 100 ml", show_number(most, 1))),
+        demands.most_energy_kj.map(|most| format!("at most {} kJ", show_number(most, 0))),
+        demands.most_cost.map(|most| format!("at most {} {}", show_number(most, 2), book.settings.currency)),
+    ]
+    .into_iter()
+    .flatten()
+    .collect();
+    (!caps.is_empty()).then(|| caps.join(" and "))
 }

@@ -4,22 +4,32 @@
 //! [`floor`]), the outcome becomes [`Suggestion`]s with the edits to accept them. Nothing is applied here. The same search
 //! serves the sugar ladder, another cup, and a hot drink turned iced.
 
+mod adapt;
 mod answer;
 mod changes;
 mod demands;
+mod everywhere;
 mod explain;
 mod floor;
+mod iced;
 mod impossible;
+mod ladder;
 mod landscape;
 mod plain;
 mod problem;
 mod question;
+mod resize;
 
+pub use adapt::Adapted;
 pub use answer::{Answer, Suggestion, SuggestionKind, answer, answer_with};
 pub use changes::LineMove;
 pub use demands::{Demands, LineLimit};
+pub use everywhere::{ReviewItem, everywhere, everywhere_with};
 pub use explain::move_words;
+pub use iced::{iced, with_ice_level};
+pub use ladder::{Ladder, Level, Rung, ladder};
 pub use landscape::{Aim, Bounds, CapKind, Dimension, Obstacle, Target, TasteLandscape};
 pub use plain::{add_line_for, measure_for, plain_swap};
 pub use problem::Problem;
 pub use question::{Adjustable, Question, adjustable_lines};
+pub use resize::resize;

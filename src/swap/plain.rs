@@ -1,9 +1,7 @@
 //! The plain swap: the other ingredient by equal measures, before anything is brought back.
 
 use crate::balance::{Component, Mix, Slots, per_gram, portion};
-use crate::book::{
-    Amount, Book, Ingredient, IngredientId, Line, LineId, Measure, MeasureKind, Resolved, Role, Stage,
-};
+use crate::book::{Amount, Book, Form, Ingredient, IngredientId, Line, LineId, Measure, MeasureKind, Resolved, Role, Stage};
 
 /// The lines with one ingredient replaced by another, and which lines those are.
 ///
@@ -34,6 +32,10 @@ fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
     let (old, new) = (book.ingredient(&line.ingredient), book.ingredient(with));
     line.ingredient = with.clone();
     let (Some(old), Some(new)) = (old, new) else { return };
+    if (old.form == Form::Ice) != (new.form == Form::Ice) {
+        // Ice does not come at the temperature of the water that it stands for, nor water at that of ice.
+        line.temperature = None;
+    }
     if let Amount::Count(count, id) = &line.amount
         && let Some(measure) = book.measure(id)
         && (old.form.is_dry() == new.form.is_dry() || measure.kind == MeasureKind::Spoon)
@@ -50,6 +52,9 @@ fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
     }
 }
 
+/// Grams that may stand for one gram of something dry: milk for creamer powder is some ten.
+const MOST_FOR_ONE_GRAM: f64 = 15.0;
+
 /// The amount of a liquid that stands for a dry ingredient, or the other way round.
 fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) -> Option<Amount> {
     let mut slots = Slots::default();
@@ -61,9 +66,8 @@ fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) ->
         if from.get(Component::Fat) > 0.0 && to.get(Component::Fat) > 0.0 { fat } else { mix.dry_matter() }
     };
     let wanted = grams * substance(&from) / substance(&to);
-    if !wanted.is_finite() {
-        return None;
-    }
+    // Tea for creamer, say: nobody means litres, so the same grams stand in and the level shows what is lost.
+    let wanted = if wanted <= grams * MOST_FOR_ONE_GRAM { wanted } else { grams };
     if let Some(measure) = book.measures.iter().find(|measure| measure.calibration(Some(&new.id)).is_some()) {
         let one = portion(book, new, &to, &Amount::Count(1.0, measure.id.clone()), celsius)?.grams;
         let count = (wanted / one / measure.step()).round() * measure.step();

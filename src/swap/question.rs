@@ -164,7 +164,12 @@ fn house_sweetener(
     swapped: &[LineId],
     demands: &Demands,
 ) -> Option<Adjustable> {
-    if plain.lines().any(|line| line.role == Role::Sweetener && !swapped.contains(&line.id)) {
+    // A swapped syrup that carries a flavour can't set sweetness and flavour apart; anything else that sweetens can.
+    let sweetens = |line: &Line| {
+        let flavoured = |id: &IngredientId| book.ingredient(id).is_some_and(|item| !item.composition.flavours.is_empty());
+        line.role == Role::Sweetener && !(swapped.contains(&line.id) && flavoured(&line.ingredient))
+    };
+    if plain.lines().any(sweetens) {
         return None;
     }
     let candidate = book.ingredients.iter().find(|ingredient| {

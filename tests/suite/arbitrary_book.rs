@@ -235,6 +235,7 @@ pub(crate) fn measure(dice: &mut Dice) -> Measure {
         id: measure_id(dice),
         name: dice.text(),
         kind: dice.pick(&MeasureKind::ALL),
+        temperature: dice.maybe(Dice::number),
         nominal: dice.maybe(|dice| dice.pick(&nominal)),
         filling: dice.pick(&[Filling::Levelled, Filling::Heaped]),
         increment: dice.maybe(Dice::number),

@@ -225,11 +225,10 @@ fn contains_none_is_another_statement_than_none_at_all() {
 /// The sample book with many more ingredients, as a file.
 fn large_book(folder: &std::path::Path, count: usize) -> PathBuf {
     let text = include_str!("../../sample-books/harrowmere.ron");
-    let many: String = (0..count)
-        .map(|number| {
-            format!("(id: \"extra-{number}\", name: \"Powder {number}\", brand: \"Ondry\", form: Powder, role: Flavour),")
-        })
-        .collect();
+    let row = |number| {
+        format!("(id: \"extra-{number}\", name: \"Powder {number}\", brand: \"Ondry\", form: Powder, role: Flavour),")
+    };
+    let many = (0..count).map(row).collect::<Vec<String>>().concat();
     let path = folder.join("large.ron");
     std::fs::write(&path, text.replacen("    ingredients: [", &format!("    ingredients: [{many}"), 1)).unwrap();
     path

@@ -375,6 +375,137 @@ fn an_approval_asks_who_and_sets_the_standard() {
     assert_eq!((recipe.state, recipe.approvals.len()), (State::Approved, 1));
 }
 
+/// Types what goes to whatever has the keyboard.
+fn type_on(window: &mut Window, text: &str) {
+    window.event(egui::Event::Text(text.to_owned()));
+    window.run();
+}
+
+#[test]
+fn the_part_of_a_refused_amount_that_could_be_read_does_not_stay() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    let before = window.state().workbench().book().clone();
+    type_into(&mut window, SWEETENER, "3");
+    assert_ne!(*window.state().workbench().book(), before);
+    type_on(&mut window, " ladles");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert_eq!(*window.state().workbench().book(), before);
+    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("3 ladles"));
+    assert!(window.query_by_label_contains("not taken over").is_some());
+    assert_eq!(window.state().workbench().undo_label(), None);
+}
+
+#[test]
+fn escape_gives_up_what_was_typed_with_the_version_that_it_had_made() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    let before = window.state().workbench().book().clone();
+    type_into(&mut window, SWEETENER, "3");
+    assert!(window.state().view().shown.as_ref().unwrap().version.is_some());
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    assert_eq!(*window.state().workbench().book(), before);
+    assert_eq!(window.state().view().shown.as_ref().unwrap().version, None);
+    assert_eq!(window.state().workbench().undo_label(), None);
+    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("1 spoon"));
+}
+
+#[test]
+fn a_new_version_is_counted_from_the_recipe_as_written() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    type_into(&mut window, SWEETENER, "3");
+    assert_eq!(window.get_by_label("Name of the version").value().as_deref(), Some("version 2"));
+}
+
+#[test]
+fn typing_replaces_the_amount_of_an_added_ingredient() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    window.get_by_label("Find an ingredient").type_text("hon");
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    type_on(&mut window, "7 g");
+    assert_eq!(window.get_by_label("Amount of Honey, runny").value().as_deref(), Some("7 g"));
+}
+
+#[test]
+fn a_new_instruction_begins_empty_and_is_gone_when_nothing_is_typed() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", Some("ketterby"));
+    let before = order(&window).len();
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::Enter);
+    assert_eq!(order(&window).len(), before + 1);
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    assert_eq!(order(&window).len(), before);
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::Enter);
+    type_on(&mut window, "Shake well.");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(window.query_all_by_label_contains("Instruction Shake well.").count() > 0);
+}
+
+#[test]
+fn a_new_drink_is_named_by_typing_on() {
+    let mut window = window();
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
+    type_on(&mut window, "Fig Mist");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(window.state().workbench().book().recipes.iter().any(|recipe| recipe.name == "Fig Mist"));
+}
+
+#[test]
+fn enter_presses_the_main_button_of_a_dialog() {
+    let mut window = window();
+    press(&mut window, Modifiers::NONE, Key::F1);
+    window.run();
+    assert!(window.query_by_role_and_label(Role::Button, "Close").is_some());
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(window.query_by_role_and_label(Role::Button, "Close").is_none());
+}
+
+#[test]
+fn opening_the_list_of_ingredients_replaces_nothing_until_another_is_chosen() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    let before = window.state().workbench().book().clone();
+    click(&mut window, "Ingredient Whole milk");
+    assert!(window.query_by_label_contains("Replace by equal measures").is_some());
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(window.query_by_label_contains("Replace by equal measures").is_none());
+    assert_eq!(*window.state().workbench().book(), before);
+    click(&mut window, "Ingredient Whole milk");
+    click(&mut window, "Swap…");
+    assert_eq!(window.state().view().area, evensip::ui::Area::Swap);
+}
+
+#[test]
+fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
+    for size in [[1024.0, 700.0], [1360.0, 860.0], [1920.0, 1080.0]] {
+        let mut window = window_of(size, None, Arc::new(NoPicker));
+        let book = window.state().workbench().book().clone();
+        for recipe in &book.recipes {
+            show(&mut window, recipe.id.as_str(), None);
+            let cautions = evensip::balance::balance_version(&book, recipe, None).unwrap().cautions;
+            let mut whole = 0;
+            for caution in &cautions {
+                let found = window.query_all_by_label_contains(&caution.text).map(|node| node.rect().bottom());
+                whole += usize::from(found.fold(f32::MAX, f32::min) <= size[1]);
+            }
+            let scrolls = whole < cautions.len();
+            assert!(whole >= cautions.len().min(2), "{}: {whole} of {} at {size:?}", recipe.name, cautions.len());
+            assert!(!scrolls || cautions.len() > 3, "{}: {} scroll at {size:?}", recipe.name, cautions.len());
+        }
+    }
+}
+
+#[test]
+fn a_drink_below_its_drinking_temperature_has_no_minutes_to_wait() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    assert!(window.query_by_label_contains("already below").is_some());
+}
+
 #[test]
 fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
     for appearance in [Appearance::Light, Appearance::Dark] {

@@ -38,6 +38,8 @@ pub enum CautionKind {
     Additive,
     /// How long and how warm something may be kept.
     Holding,
+    /// It does not fit the cup.
+    Fill,
     /// Something is not known.
     Unknown,
 }
@@ -53,6 +55,7 @@ impl CautionKind {
             Self::Caffeine => "caffeine",
             Self::Additive => "additive",
             Self::Holding => "holding",
+            Self::Fill => "fill",
             Self::Unknown => "unknown",
         }
     }
@@ -89,6 +92,7 @@ pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
         (CautionKind::Curdling, curdling(facts)),
         (CautionKind::Caffeine, caffeine(facts)),
         (CautionKind::Additive, additive::additives(facts)),
+        (CautionKind::Fill, overfull(facts)),
         (CautionKind::Unknown, unknown(facts)),
     ];
     drawn.into_iter().filter_map(|(kind, text)| Some(Caution { kind, text: text? })).collect()
@@ -96,6 +100,21 @@ pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
 
 fn cup<'facts>(facts: &Facts<'facts>) -> Option<&'facts Vessel> {
     facts.resolved.cup.as_ref().and_then(|id| facts.book.vessel(id)).map(AsRef::as_ref)
+}
+
+/// A drink that runs over burns a hand or wets a counter.
+fn overfull(facts: &Facts<'_>) -> Option<String> {
+    let cup = cup(facts)?;
+    let fill = facts.figures.get(Measurand::Fill)?;
+    let head_room = cup.usual_closure().map_or(0.0, |closure| closure.head_room);
+    let room = (cup.capacity - head_room) / cup.capacity * 100.0;
+    // What fills to the rim ends there, within the search for it.
+    (fill > room + 0.05).then(|| {
+        format!(
+            "{fill:.0} % of {} where {room:.0} % is the most below its rim and closure: it runs over; take less or a larger cup",
+            cup.name
+        )
+    })
 }
 
 fn heat(facts: &Facts<'_>) -> Option<String> {

@@ -19,7 +19,7 @@ const ROW: f32 = grid::TARGET + 2.0;
 /// Between two columns, in points.
 const GAP: f32 = grid::EASY;
 /// The least that the name needs, in points.
-const NAME: f32 = 34.0 * grid::STEP;
+const NAME: f32 = 44.0 * grid::STEP;
 /// The mark of the role with the gap behind it, in points.
 const MARK: f32 = grid::EASY + grid::TIGHT;
 
@@ -34,10 +34,11 @@ pub(super) enum Wish {
 /// The list of the kind in hand.
 pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
-    let shown = visible_columns(state.kind, ui.available_width());
+    let width = ui.available_width() - ui.spacing().scroll.allocated_width();
+    let shown = visible_columns(state.kind, width);
     ui.add_space(grid::TIGHT);
     ui.spacing_mut().item_spacing.y = 0.0;
-    headings_ui(ui, state, &shown);
+    headings_ui(ui, state, &shown, width);
     ui.add_space(grid::TIGHT);
     let mut shelf = std::mem::take(&mut state.shelf);
     let (rows, order) = shelf.list(state.kind, &state.find, state.sort);
@@ -113,8 +114,8 @@ fn places(rect: Rect, shown: &[(usize, Column)]) -> (Rect, Vec<Rect>) {
     (Rect::from_min_max(pos2(rect.left() + MARK, rect.top()), pos2(right, rect.bottom())), cells)
 }
 
-fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)]) {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::hover());
+fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)], width: f32) {
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let (name, cells) = places(rect, shown);
     let mut clicked = None;
     if heading_ui(ui, state.sort, None, "name", name, false) {

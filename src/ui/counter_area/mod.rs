@@ -92,6 +92,7 @@ impl ItemId {
 
 /// What the counter remembers between frames.
 #[derive(Default)]
+#[expect(clippy::struct_excessive_bools, reason = "each is a wish that the next frame carries out")]
 pub struct CounterState {
     /// What is looked at.
     pub kind: Kind,

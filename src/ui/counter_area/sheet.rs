@@ -367,7 +367,8 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
     let palette = theme::palette(ui.visuals());
     // Room for the sign behind the word.
     let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
-    let button = Button::new(text).frame_when_inactive(false).fill(Color32::TRANSPARENT);
+    let button =
+        Button::new(text).frame_when_inactive(false).fill(Color32::TRANSPARENT).wrap_mode(egui::TextWrapMode::Extend);
     let inner = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding.x = grid::TIGHT;

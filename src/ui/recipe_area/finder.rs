@@ -265,3 +265,24 @@ fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -
     line.amount = line.amount.with_number(first);
     line
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_list_that_replaces_begins_with_what_stands_there_and_goes_on_with_its_role() {
+        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron")).unwrap().0;
+        let current = book.ingredients.iter().find(|ingredient| ingredient.name.contains("Chestnut")).unwrap();
+        let names = |text: &str| -> Vec<(String, crate::book::Role)> {
+            let found = matching(&book, text, Some(current));
+            found.iter().map(|found| (found.id.to_string(), found.role)).collect()
+        };
+        let all = names("");
+        assert_eq!(all[0].0, current.id.to_string());
+        assert_eq!(all[1].1, current.role);
+        let last_same = all.iter().rposition(|(_, role)| *role == current.role).unwrap();
+        assert!(all[..=last_same].iter().all(|(_, role)| *role == current.role));
+        assert!(names("whole milk").iter().all(|(id, _)| *id != current.id.to_string()));
+    }
+}

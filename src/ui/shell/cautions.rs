@@ -95,7 +95,7 @@ impl Cautions {
             .min_scrolled_height(0.0)
             .scroll_bar_visibility(ScrollBarVisibility::AlwaysVisible)
             .show(ui, |ui| self.sentences_ui(ui));
-        let hidden = self.below(output.state.offset().y + output.inner_rect.height());
+        let hidden = self.below(output.state.clamped_offset().y + output.inner_rect.height());
         if hidden > 0 {
             let place = right_top - egui::vec2(grid::EASY + grid::TIGHT, -self.room);
             let words = format!("{hidden} more below");

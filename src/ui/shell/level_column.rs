@@ -12,7 +12,6 @@ use crate::workbench::Standard;
 
 pub(super) fn level_column_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
     ScrollArea::vertical().id_salt("level column").auto_shrink(false).show(ui, |ui| {
-        ui.set_width(ui.available_width() - grid::TIGHT);
         match screen.standard {
             Some(standard) => {
                 standard_ui(ui, screen, standard);

@@ -92,9 +92,9 @@ pub(super) fn shell_ui(
     let mut cup_room = None;
     if screen.is_some() && view.area == Area::Recipe {
         let level = Panel::right("level")
-            .exact_size(if width < NARROW { 352.0 } else { 372.0 })
+            .exact_size(if width < NARROW { 360.0 } else { 376.0 })
             .resizable(false)
-            .frame(paper(Margin { left: 14, right: 8, top: 12, bottom: 0 }))
+            .frame(paper(Margin { left: 14, right: 2, top: 12, bottom: 0 }))
             .show(ui, take_room);
         level_room = Some(level.inner);
         if width >= WIDE {
@@ -117,8 +117,7 @@ pub(super) fn shell_ui(
             return;
         }
         ScrollArea::vertical().id_salt(("centre", view.area as u8)).auto_shrink(false).show(ui, |ui| {
-            // The bar floats over the content; it gets a margin of its own.
-            let width = ui.available_width() - grid::NEAR;
+            let width = ui.available_width();
             ui.set_width(if view.area == Area::Recipe { width.min(WIDEST_SHEET) } else { width });
             match (view.area, screen) {
                 (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),

@@ -21,7 +21,6 @@ pub(super) fn shelf_list_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut Vi
     let wanted = view.search.to_lowercase();
     let found = |recipe: &&Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
     ScrollArea::vertical().id_salt("drinks").auto_shrink(false).show(ui, |ui| {
-        ui.set_width(ui.available_width() - grid::TIGHT);
         let (drinks, batches): (Vec<_>, Vec<_>) = in_hand
             .book
             .recipes

@@ -64,7 +64,7 @@ fn book_menu_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, act
     let shop = &in_hand.book.settings.shop;
     let name = if shop.is_empty() { in_hand.title.as_str() } else { shop.as_str() };
     // Room for the sign behind the name.
-    let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}")).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
+    let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}")).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
     let button = Button::new(title).frame_when_inactive(false);
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));

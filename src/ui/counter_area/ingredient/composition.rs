@@ -115,11 +115,11 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
             });
             quiet_ui(ui, "g");
         }
-        quiet_ui(ui, "with energy in");
+        quiet_ui(ui, "energy in");
         unit_menu_ui(ui, "Energy is printed in", &mut printed.kilocalories, ["kJ", "kcal"]);
-        quiet_ui(ui, "and");
+        quiet_ui(ui, "salt as");
         unit_menu_ui(ui, "Salt is printed as", &mut printed.sodium, ["salt", "sodium"]);
-        quiet_ui(ui, "; carbohydrate");
+        quiet_ui(ui, "carbohydrate");
         let all = [CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre];
         let word = |kind: &CarbohydrateKind| match kind {
             CarbohydrateKind::WithoutFibre => "without fibre".to_owned(),

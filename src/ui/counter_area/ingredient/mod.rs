@@ -23,9 +23,13 @@ use crate::workbench::Action;
 pub(super) use composition::Printed;
 
 /// From this width on the editor has three columns, in points.
-const THREE: f32 = 1060.0;
+const THREE: f32 = 1210.0;
 /// From this width on it has two, in points.
 const TWO: f32 = 620.0;
+/// Width of the first of three columns, in points.
+const FIRST: f32 = 428.0;
+/// Width of the column beside, in points.
+const BESIDE: f32 = 288.0;
 /// From this width on the column beside has more room, in points.
 const ROOMY: f32 = 820.0;
 
@@ -49,9 +53,9 @@ pub(super) fn editor_ui(
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = match width {
-        width if width >= THREE => vec![372.0, width - 372.0 - 288.0 - 2.0 * grid::APART, 288.0],
+        width if width >= THREE => vec![FIRST, width - FIRST - BESIDE - 2.0 * grid::APART, BESIDE],
         width if width >= TWO => {
-            let beside = if width >= ROOMY { 288.0 } else { 216.0 };
+            let beside = if width >= ROOMY { BESIDE } else { 216.0 };
             vec![width - beside - grid::APART, beside]
         }
         _ => vec![width],

@@ -60,7 +60,8 @@ fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>,
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         cell_ui(ui, WHAT, |ui| {
-            if let Some(ingredient) = what_ui(ui, counter, reading, number) {
+            let ingredient = what_ui(ui, counter, reading, number);
+            if ingredient != reading.ingredient {
                 sheet.change("readings", |item| item.readings[at].ingredient = ingredient);
             }
         });
@@ -86,25 +87,25 @@ fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>,
 /// Most ingredients that the menu lists; the others are found with their first letters at the counter's list.
 const MOST_LISTED: usize = 400;
 
-/// What was weighed: water, or an ingredient.
-fn what_ui(ui: &mut Ui, counter: Counter<'_>, reading: &Reading, number: usize) -> Option<Option<IngredientId>> {
+/// What was weighed as it is after this frame: water (`None`), or an ingredient.
+fn what_ui(ui: &mut Ui, counter: Counter<'_>, reading: &Reading, number: usize) -> Option<IngredientId> {
     let word = reading.ingredient.as_ref().map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
     let fitting = fitted(ui, &word, WHAT - 24.0);
-    let mut taken = None;
+    let mut taken = reading.ingredient.clone();
     word_menu_ui(ui, &format!("Reading {number} is of"), &fitting, |ui| {
         ScrollArea::vertical().max_height(90.0 * grid::STEP).show(ui, |ui| {
             if ui.add(Button::selectable(reading.ingredient.is_none(), "water")).clicked() {
-                taken = Some(None);
+                taken = None;
             }
             for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
                 let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
                 if ui.add(Button::selectable(chosen, Ingredient::full_name(ingredient))).clicked() {
-                    taken = Some(Some(ingredient.id.clone()));
+                    taken = Some(ingredient.id.clone());
                 }
             }
         });
     });
-    taken.filter(|ingredient| *ingredient != reading.ingredient)
+    taken
 }
 
 /// The text as far as it fits a width, with a mark where it was cut.

@@ -24,7 +24,9 @@ pub(super) fn closures_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'
     }
     for (at, closure) in before.closures.iter().enumerate() {
         if !closure_ui(ui, counter, sheet, closure, at) {
-            sheet.change("closures", |item| drop(item.closures.remove(at)));
+            sheet.change("closures", |item| {
+                item.closures.remove(at);
+            });
             for place in at..before.closures.len() {
                 for column in ["room", "price", "factor"] {
                     sheet.forget_draft(&format!("closure {place} {column}"));
@@ -107,7 +109,9 @@ pub(super) fn serviceware_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Shee
             removed = icon_button(ui, Icon::Delete, &format!("Take the {word} out"), "Take it out").clicked();
         });
         if removed {
-            sheet.change("serviceware", |item| drop(item.serviceware.remove(at)));
+            sheet.change("serviceware", |item| {
+                item.serviceware.remove(at);
+            });
             for place in at..before.serviceware.len() {
                 sheet.forget_draft(&format!("ware {place} price"));
             }

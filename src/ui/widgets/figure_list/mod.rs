@@ -56,15 +56,19 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
         group_header(ui, group.name, &columns, index == 0);
         for row in &group.rows {
             let response = row_ui(ui, row, &columns, palette);
-            Popup::from_toggle_button_response(&response)
+            let popup = Popup::from_toggle_button_response(&response);
+            let beside = beside(column, response.rect, popup.get_expected_size());
+            popup
                 .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
-                .align(beside(column, response.rect))
+                .anchor(beside)
+                .align(RectAlign::LEFT_START)
                 .align_alternatives(&[RectAlign::RIGHT_START, RectAlign::BOTTOM_START])
+                .gap(grid::EASY)
                 .width(WHY_WIDTH)
                 .accessible_name(format!("why {}", row.name))
                 .show(|ui| {
-                    let height = room_beside(column, response.rect);
-                    let scroll = ScrollArea::vertical().max_height(height).auto_shrink([false, true]);
+                    let most = column.height() - 2.0 * grid::APART;
+                    let scroll = ScrollArea::vertical().max_height(most).auto_shrink([false, true]);
                     scroll.show(ui, |ui| why_ui(ui, screen, row.measurand));
                 });
         }
@@ -73,24 +77,12 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
     claims_ui(ui, screen, palette, width);
 }
 
-/// The answer stands beside the figures and ends within their column, so that it covers neither them nor the cautions
-/// below: from the row down in the upper half of the column, up to the row in the lower half.
-fn beside(column: Rect, row: Rect) -> RectAlign {
-    if row.center().y < column.center().y {
-        RectAlign::LEFT_START
-    } else {
-        RectAlign::LEFT_END
-    }
-}
-
-/// Height that the answer may take, in points.
-fn room_beside(column: Rect, row: Rect) -> f32 {
-    let room = if row.center().y < column.center().y {
-        column.bottom() - row.top()
-    } else {
-        row.bottom() - column.top()
-    };
-    (room - grid::APART).max(grid::FAR)
+/// Where the answer to "why" is anchored: it stands beside the figures, level with its row, but ends within their column, so
+/// that it covers neither them nor the cautions below.
+fn beside(column: Rect, row: Rect, expected: Option<egui::Vec2>) -> Rect {
+    let height = expected.map_or(0.0, |size| size.y);
+    let lowest = (column.bottom() - height - grid::NEAR).max(column.top());
+    Rect::from_min_max(pos2(row.left(), row.top().min(lowest)), row.max)
 }
 
 fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {

@@ -1,0 +1,117 @@
+//! `evensip ladder`: the sugar levels of a drink, and the floor that its powders carry.
+
+use std::fmt::Write as _;
+use std::process::ExitCode;
+
+use serde_json::{Value, json};
+
+use super::swap::change;
+use super::{
+    Failure, LadderArguments, json as documents, open, print, print_json, recipe_called, report_errors, version_called,
+};
+use crate::balance::{Balance, Measurand};
+use crate::book::{Book, Recipe, VersionId};
+use crate::quantity::show_number;
+use crate::swap::{Ladder, Level, Rung, ladder, move_words};
+
+pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
+    let (book, findings) = open(&arguments.book)?;
+    let recipe = recipe_called(&book, &arguments.recipe)?;
+    let version = version_called(recipe, arguments.version.as_deref())?;
+    let levels = levels(&arguments.levels)?;
+    let Some(ladder) = ladder(&book, recipe, version.as_ref(), &levels) else {
+        return Err(Failure::Usage("there is no such version".to_owned()));
+    };
+    if arguments.json {
+        print_json(&document(&book, recipe, version.as_ref(), &ladder))?;
+    } else {
+        print(&sheet(&book, recipe, &ladder))?;
+    }
+    Ok(report_errors(&findings))
+}
+
+fn levels(texts: &[String]) -> Result<Vec<Level>, Failure> {
+    if texts.is_empty() {
+        return Ok(Level::usual());
+    }
+    let level = |text: &String| {
+        let parts = text.split_once('=').and_then(|(name, percent)| Some((name, percent.parse::<f64>().ok()?)));
+        match parts {
+            Some((name, percent)) if (0.0..=200.0).contains(&percent) => Ok(Level { name: name.to_owned(), percent }),
+            _ => Err(Failure::Usage(format!(
+                "`{}` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`",
+                text.escape_debug()
+            ))),
+        }
+    };
+    texts.iter().map(level).collect()
+}
+
+fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &Ladder) -> Value {
+    let balance = |balance: &Balance| documents::balance(book, recipe.id.as_str(), version, balance, None);
+    json!({
+        "recipe": recipe.id.as_str(),
+        "version": version.map(VersionId::as_str),
+        "standard": balance(&ladder.standard),
+        "floor": balance(&ladder.floor),
+        "levels": ladder.rungs.iter().map(|one| rung(book, recipe, version, one)).collect::<Vec<_>>(),
+        "reasons": ladder.reasons,
+    })
+}
+
+fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) -> Value {
+    let mut value = json!({ "name": rung.level.name, "percent": rung.level.percent, "sweetness_aimed_at": rung.aim });
+    let rest = match &rung.drink {
+        Ok(drink) => json!({
+            "changes": drink.moves.iter().map(|moved| change(book, moved)).collect::<Vec<_>>(),
+            "balance": documents::balance(
+                book, recipe.id.as_str(), version, &drink.balance, Some(&drink.difference)
+            ),
+            "distance": documents::distance(&drink.difference),
+            "explanation": drink.explanation,
+            "proven_optimal": drink.proven_optimal,
+        }),
+        Err(reason) => json!({ "reasons": [reason] }),
+    };
+    if let (Value::Object(map), Value::Object(rest)) = (&mut value, rest) {
+        map.extend(rest);
+    }
+    value
+}
+
+fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
+    let figure = |balance: &Balance, measurand: Measurand, decimals: usize| {
+        let known = balance.figures.complete(measurand);
+        known.map_or_else(|| "not known".to_owned(), |value| show_number(value, decimals))
+    };
+    let mut sheet = format!(
+        "{}: the floor without any sweetener is {} g of sugar and {} g/100 ml of sweetness\n\n",
+        recipe.name,
+        figure(&ladder.floor, Measurand::TotalSugar, 1),
+        figure(&ladder.floor, Measurand::Sweetness, 1)
+    );
+    for rung in &ladder.rungs {
+        match &rung.drink {
+            Ok(drink) => {
+                let lines = [&drink.balance.resolved, &ladder.standard.resolved];
+                let moves: Vec<String> = drink.moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
+                let moves = if moves.is_empty() { "as it is".to_owned() } else { moves.join(", ") };
+                let _ = writeln!(
+                    sheet,
+                    "{:<8}{} g/100 ml aimed at, {} reached: {moves}\n        {}",
+                    rung.level.name,
+                    show_number(rung.aim, 1),
+                    figure(&drink.balance, Measurand::Sweetness, 1),
+                    drink.explanation
+                );
+            }
+            Err(reason) => {
+                let _ = writeln!(sheet, "{:<8}{reason}", rung.level.name);
+            }
+        }
+    }
+    for reason in &ladder.reasons {
+        let _ = writeln!(sheet, "{reason}");
+    }
+    sheet
+}

@@ -1,0 +1,119 @@
+//! A drink changed on purpose, brought back to its standard as near as its measures allow: what ladder, resizing and icing
+//! share.
+
+use std::sync::Arc;
+
+use crate::balance::{Balance, Difference, balance, balance_version, difference, standard_balance};
+use crate::book::{Axis, Book, Change, Place, Recipe, Resolved, VersionId, resolve};
+use crate::optimiser::Status;
+
+use super::changes::{LineMove, changes_between, line_moves, with_amounts};
+use super::demands::Demands;
+use super::impossible::impossible_reason;
+use super::problem::{Problem, ProblemInput, run};
+use super::question::Adjustable;
+
+/// A drink that has been changed and brought back.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Adapted {
+    /// Lines that move against the version as it stands.
+    pub moves: Vec<LineMove>,
+    /// The changes that make a version of it.
+    pub changes: Vec<Change>,
+    /// Its balance.
+    pub balance: Arc<Balance>,
+    /// How it differs from what it is held to.
+    pub difference: Difference,
+    /// One or two sentences with figures.
+    pub explanation: String,
+    /// Whether it is proven best.
+    pub proven_optimal: bool,
+}
+
+/// What a drink starts from.
+pub(super) struct Origin<'book> {
+    pub(super) book: &'book Book,
+    pub(super) recipe: &'book Recipe,
+    /// The version as it stands.
+    pub(super) resolved: Resolved,
+    /// What it is held to: its standard or, without one, itself.
+    pub(super) standard: Balance,
+}
+
+impl<'book> Origin<'book> {
+    /// `None` when there is no such version.
+    pub(super) fn new(book: &'book Book, recipe: &'book Recipe, version: Option<&VersionId>) -> Option<Self> {
+        let now = balance_version(book, recipe, version)?;
+        let standard = standard_balance(book, recipe, version).map_or(now, |(standard, _)| standard);
+        Some(Self { book, recipe, resolved: resolve(recipe, version).0, standard })
+    }
+
+    pub(super) fn place(&self) -> Place {
+        Place::Recipe(self.recipe.id.clone(), "lines")
+    }
+
+    /// Lets lines of changed lines move until the taste is nearest to what is aimed at. Lines keep their amount where the
+    /// standard's does not mean anything for them. `Err` says why nothing is possible.
+    pub(super) fn bring_back(
+        &self,
+        changed: Resolved,
+        adjustable: Vec<Adjustable>,
+        aimed: &[(Axis, f64)],
+        demands: &Demands,
+    ) -> Result<Adapted, String> {
+        let start = balance(self.book, changed, &self.place());
+        let problem = Problem::new(ProblemInput {
+            book: self.book,
+            recipe: &self.recipe.id,
+            standard: &self.standard,
+            start: &start,
+            adjustable,
+            demands,
+            aimed,
+        });
+        let outcome = run(&problem.landscape, demands.limit, None);
+        let Some((best, status)) = outcome.and_then(|outcome| Some((outcome.best?, outcome.status))) else {
+            return Err(impossible_reason(self.book, &problem, &start, demands));
+        };
+        let lines = with_amounts(&problem.lines, &problem.adjustable, &best.point);
+        let adapted = balance(self.book, lines, &self.place());
+        let mut difference = difference(&self.book.settings, &self.standard, &adapted);
+        aim(&mut difference, aimed);
+        Ok(Adapted {
+            moves: line_moves(&self.resolved, &self.resolved, &adapted.resolved),
+            changes: changes_between(&self.resolved, &adapted.resolved),
+            difference,
+            balance: Arc::new(adapted),
+            explanation: String::new(),
+            proven_optimal: status == Status::Optimal,
+        })
+    }
+}
+
+/// Measures a difference against what was aimed at instead of the standard's own value.
+fn aim(difference: &mut Difference, aimed: &[(Axis, f64)]) {
+    for axis in &mut difference.axes {
+        if let Some((_, value)) = aimed.iter().find(|(aimed, _)| *aimed == axis.axis) {
+            axis.standard = Some(*value);
+            axis.steps = axis.value.map(|reached| (reached - value) / axis.step);
+        }
+    }
+    difference.distance =
+        crate::balance::overall_distance(difference.axes.iter().map(|axis| (axis.steps, axis.weight)));
+}
+
+/// Names what the difference comes to: "no axis differs by a noticeable step", or the axis that differs most.
+pub(super) fn remaining(difference: &Difference) -> String {
+    let counted = difference.axes.iter().filter(|axis| axis.weight > 0.0);
+    let largest = counted
+        .filter_map(|axis| axis.steps.map(|steps| (axis, steps)))
+        .max_by(|one, other| one.1.abs().total_cmp(&other.1.abs()));
+    match largest {
+        Some((axis, steps)) if steps.abs() > 1.0 => {
+            let (more, less) = axis.axis.comparatives();
+            let word = if steps > 0.0 { more } else { less };
+            format!("{word} by {} noticeable steps at most", crate::quantity::show_number(steps.abs(), 1))
+        }
+        _ => "no difference reaches a noticeable step".to_owned(),
+    }
+}

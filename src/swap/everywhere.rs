@@ -1,0 +1,81 @@
+//! One swap over the whole book: every recipe and version that uses the ingredient, each with a compensation of its own.
+
+use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId, resolve};
+use crate::edit::Edit;
+
+use super::answer::{Answer, answer_with};
+use super::demands::Demands;
+use super::question::Question;
+
+/// One recipe or version of a reviewed list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReviewItem {
+    /// The recipe.
+    pub recipe: RecipeId,
+    /// The version; the recipe itself for `None`.
+    pub version: Option<VersionId>,
+    /// The answer for it.
+    pub answer: Answer,
+    /// Name of the version that its edits add.
+    pub name: String,
+    /// The edits that keep its first suggestion, or the plain swap where there is none to make; empty where nothing may be
+    /// accepted unseen.
+    pub edits: Vec<Edit>,
+}
+
+/// Every recipe and version that uses an ingredient, with what takes its place.
+///
+/// A version inherits its recipe's lines, so each is answered for itself: a swap that is right hot can be wrong iced.
+pub fn everywhere(book: &Book, replace: &IngredientId, with: &IngredientId) -> Vec<ReviewItem> {
+    everywhere_with(book, replace, with, &Demands::default())
+}
+
+/// The same, with demands that hold for every recipe.
+pub fn everywhere_with(
+    book: &Book,
+    replace: &IngredientId,
+    with: &IngredientId,
+    demands: &Demands,
+) -> Vec<ReviewItem> {
+    let mut items = Vec::new();
+    for recipe in book.recipes.iter() {
+        let versions = std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.clone())));
+        for version in versions {
+            let uses = resolve(recipe, version.as_ref()).0.lines().any(|line| line.ingredient == *replace);
+            if uses {
+                items.extend(review(book, recipe, version, replace, with, demands));
+            }
+        }
+    }
+    items
+}
+
+fn review(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<VersionId>,
+    replace: &IngredientId,
+    with: &IngredientId,
+    demands: &Demands,
+) -> Option<ReviewItem> {
+    let question = Question {
+        recipe: recipe.id.clone(),
+        version: version.clone(),
+        replace: replace.clone(),
+        with: with.clone(),
+        adjust: None,
+    };
+    let answer = answer_with(book, &question, demands)?;
+    let ingredient = book.ingredient(with).map_or_else(|| with.to_string(), |item| item.full_name());
+    let name = match version.as_ref().and_then(|id| recipe.version(id)) {
+        Some(version) => format!("{}, {ingredient}", version.name),
+        None => format!("with {ingredient}"),
+    };
+    let edits = answer
+        .suggestions
+        .first()
+        .map(|suggestion| answer.accept(recipe, &suggestion.changes, &name).0)
+        .into_iter()
+        .collect();
+    Some(ReviewItem { recipe: recipe.id.clone(), version, answer, name, edits })
+}

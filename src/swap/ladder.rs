@@ -1,0 +1,137 @@
+//! The sugar ladder: how far the sweetness of a drink can be taken down, level by level.
+//!
+//! A level is a part of the *added* sweetness, that of the lines whose role is to sweeten. What powders and milk carry can't be
+//! taken out, so the ladder stands on a floor: `aim = floor + part · (standard − floor)`.
+
+use std::sync::Arc;
+
+use crate::balance::{Balance, Measurand, balance};
+use crate::book::{Axis, Book, Change, Recipe, Role, Stage, VersionId};
+use crate::quantity::show_number;
+
+use super::adapt::{Adapted, Origin, remaining};
+use super::demands::Demands;
+use super::question::Adjustable;
+
+/// A level as the shop names it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Level {
+    /// "half".
+    pub name: String,
+    /// Part of the added sweetness, percent.
+    pub percent: f64,
+}
+
+impl Level {
+    /// The five levels of most counters (common practice, no source).
+    pub fn usual() -> Vec<Self> {
+        [100.0, 75.0, 50.0, 25.0, 0.0]
+            .into_iter()
+            .map(|percent| Self { name: format!("{} %", show_number(percent, 0)), percent })
+            .collect()
+    }
+}
+
+/// One rung.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Rung {
+    /// The level.
+    pub level: Level,
+    /// The sweetness aimed at, g/100 ml.
+    pub aim: f64,
+    /// The drink, or why there is none.
+    pub drink: Result<Adapted, String>,
+}
+
+/// The sugar ladder of a version.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ladder {
+    /// What it is held to.
+    pub standard: Arc<Balance>,
+    /// The drink with every sweetener left out: what no level goes below.
+    pub floor: Arc<Balance>,
+    /// The rungs, in the order of the levels.
+    pub rungs: Vec<Rung>,
+    /// Why there are none.
+    pub reasons: Vec<String>,
+}
+
+/// The sugar ladder of a version; `None` when there is no such version.
+pub fn ladder(book: &Book, recipe: &Recipe, version: Option<&VersionId>, levels: &[Level]) -> Option<Ladder> {
+    let origin = Origin::new(book, recipe, version)?;
+    let mut bare = origin.resolved.clone();
+    let sweeteners: Vec<_> =
+        origin.resolved.lines().filter(|line| line.role == Role::Sweetener && line.stage == Stage::Mixed).collect();
+    for line in &sweeteners {
+        bare.apply(&Change::Remove(line.id.clone()));
+    }
+    let floor = balance(book, bare, &origin.place());
+    let mut ladder = Ladder {
+        standard: Arc::new(origin.standard.clone()),
+        floor: Arc::new(floor),
+        rungs: Vec::new(),
+        reasons: Vec::new(),
+    };
+    let sweetness = |balance: &Balance| balance.figures.get(Measurand::Sweetness);
+    let known = origin.standard.figures.missing(Measurand::Sweetness) == 0
+        && ladder.floor.figures.missing(Measurand::Sweetness) == 0;
+    let (Some(top), Some(bottom), true) = (sweetness(&origin.standard), sweetness(&ladder.floor), known) else {
+        let missing = origin.standard.reported(Measurand::Sweetness).missing;
+        let names: Vec<String> =
+            missing.iter().filter_map(|id| book.ingredient(id)).map(|item| item.full_name()).collect();
+        ladder.reasons.push(format!(
+            "the sweetness is not known: read the sugars (and their kind) on the label of {}",
+            names.join(" and ")
+        ));
+        return Some(ladder);
+    };
+    if sweeteners.is_empty() {
+        ladder.reasons.push(format!(
+            "no line is there to sweeten: all {} g of sugar come with what it tastes of",
+            show_number(ladder.floor.figures.of[Measurand::TotalSugar.slot()], 1)
+        ));
+        return Some(ladder);
+    }
+    for level in levels {
+        let part = level.percent / 100.0;
+        let aim = bottom + part * (top - bottom);
+        // What comes and goes with the sweeteners (the pear of a pear syrup) follows the level as well.
+        let mut aimed = vec![(Axis::Sweetness, aim)];
+        for axis in origin.standard.axes.iter().filter(|axis| matches!(axis.axis, Axis::Flavour(_) | Axis::Acidity)) {
+            let bare = ladder.floor.axis(&axis.axis).map_or(Some(0.0), |axis| axis.value);
+            aimed.extend(axis.value.zip(bare).map(|(top, bare)| (axis.axis.clone(), bare + part * (top - bare))));
+        }
+        ladder.rungs.push(Rung { level: level.clone(), aim, drink: rung(&origin, &ladder.floor, &aimed) });
+    }
+    Some(ladder)
+}
+
+/// The sweeteners move over their whole range, and water or tea makes up what they leave.
+fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<Adapted, String> {
+    let moves = |role: Role| matches!(role, Role::Sweetener | Role::Water | Role::Tea);
+    let mut adjustable: Vec<Adjustable> = Vec::new();
+    for line in origin.resolved.lines().filter(|line| moves(line.role) && line.stage == Stage::Mixed) {
+        if let Some(mut found) = Adjustable::new(origin.book, line, false) {
+            let now = super::question::steps_in(line.amount.number().unwrap_or(0.0), found.step);
+            if line.role == Role::Sweetener {
+                found.range.low = 0;
+                found.range.high = found.range.high.min(now + 2);
+            } else {
+                // A few steps of water or tea are what a spoon of syrup leaves.
+                found.range.low = (now - 4).max(1);
+                found.range.high = now + 8;
+            }
+            adjustable.push(found);
+        }
+    }
+    let mut adapted =
+        origin.bring_back(origin.resolved.clone(), adjustable, aimed, &Demands::default())?;
+    let sugar = |balance: &Balance| show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
+    adapted.explanation = format!(
+        "{} g of sugar, of which {} g come with what it tastes of and can't be taken out; {}.",
+        sugar(&adapted.balance),
+        sugar(floor),
+        remaining(&adapted.difference)
+    );
+    Ok(adapted)
+}
