@@ -11,11 +11,11 @@ use evensip::optimiser::Range;
 use evensip::swap::{Bounds, Dimension, Target, TasteLandscape};
 
 /// A small generator of random numbers (`SplitMix64`, Steele, Lea & Flood 2014).
-pub struct Chance(u64);
+pub(crate) struct Chance(u64);
 
 impl Chance {
     /// A generator that starts from a seed.
-    pub fn new(seed: u64) -> Self {
+    pub(crate) fn new(seed: u64) -> Self {
         Self(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(0x1234_5678_9ABC_DEF1))
     }
 
@@ -29,12 +29,12 @@ impl Chance {
     }
 
     /// A whole number from 0 up to but not including `below`.
-    pub fn below(&mut self, below: u64) -> u64 {
+    pub(crate) fn below(&mut self, below: u64) -> u64 {
         self.bits() % below.max(1)
     }
 
     /// A whole number of a closed range.
-    pub fn between(&mut self, low: i32, high: i32) -> i32 {
+    pub(crate) fn between(&mut self, low: i32, high: i32) -> i32 {
         let width = u64::try_from(i64::from(high) - i64::from(low) + 1).unwrap_or(1);
         low + i32::try_from(self.below(width)).unwrap_or(0)
     }
@@ -42,7 +42,7 @@ impl Chance {
 
 /// What kind of drink it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kind {
+pub(crate) enum Kind {
     /// Hot in a paper cup.
     Hot,
     /// With ice, poured over it.
@@ -62,7 +62,7 @@ pub enum Kind {
 }
 
 /// Every kind.
-pub const KINDS: [Kind; 8] = [
+pub(crate) const KINDS: [Kind; 8] = [
     Kind::Hot,
     Kind::Iced,
     Kind::Shaken,
@@ -100,7 +100,7 @@ fn line(id: String, ingredient: &str, amount: Amount, celsius: f64, role: Role, 
 }
 
 /// A landscape of so many lines with so many values each; with caps on sugar and energy in some of them if `capped`.
-pub fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32, capped: bool) -> TasteLandscape {
+pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32, capped: bool) -> TasteLandscape {
     let mut chance = Chance::new(seed);
     let iced = matches!(kind, Kind::Iced | Kind::Shaken | Kind::Strained | Kind::FilledIced | Kind::IceToRim);
     // Sweeteners of high potency in one drink of five; the rest start anywhere in the list.

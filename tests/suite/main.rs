@@ -11,6 +11,8 @@ mod cooling_reference;
 mod engine_reference;
 mod holes;
 mod import_rule;
+#[path = "../instances/mod.rs"]
+mod instances;
 mod monte_carlo;
 mod picture;
 mod pictures;
@@ -20,4 +22,6 @@ mod sample;
 mod sample_drinks;
 mod serving;
 mod signs;
+mod swap_proofs;
+mod swaps;
 mod widgets;
