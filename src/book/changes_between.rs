@@ -142,7 +142,7 @@ impl Differences {
                 format!("instruction “{}” instead of “{}”", excerpt(to, TEXT), self.instruction(id))
             }
             Change::Add(behind, entry) => {
-                format!("{} added{}", self.entry_words(book, entry), self.place_words(book, behind.as_ref()))
+                format!("{} added{}", entry_words(book, entry), self.place_words(book, behind.as_ref()))
             }
             Change::Remove(id) => match self.before.line(id) {
                 Some(line) => format!("{} left out ({})", self.name_of(book, id), book.amount_words(&line.amount)),
@@ -151,21 +151,21 @@ impl Differences {
             Change::Move(id, behind) => {
                 format!("{} moved{}", self.name_of(book, id), self.place_words(book, behind.as_ref()))
             }
-            Change::Cup(to) => self.instead("cup", &vessel_name(book, Some(to)), &vessel_name(book, self.before.cup.as_ref())),
+            Change::Cup(to) => instead("cup", &vessel_name(book, Some(to)), &vessel_name(book, self.before.cup.as_ref())),
             Change::Shaker(to) => {
-                self.instead("shaker", &vessel_name(book, to.as_ref()), &vessel_name(book, self.before.shaker.as_ref()))
+                instead("shaker", &vessel_name(book, to.as_ref()), &vessel_name(book, self.before.shaker.as_ref()))
             }
             Change::Strained(true) => "the ice stays behind in the shaker".to_owned(),
             Change::Strained(false) => "the ice comes along from the shaker".to_owned(),
             Change::DrinkingTemperature(to) => {
                 let words = |celsius: Option<f64>| celsius.map_or_else(|| "the shop's".to_owned(), celsius_words);
-                self.instead("drinking temperature", &words(*to), &words(self.before.drinking_temperature))
+                instead("drinking temperature", &words(*to), &words(self.before.drinking_temperature))
             }
             Change::MenuPrice(to) => {
                 let words = |price: Option<f64>| {
                     price.map_or_else(|| "none".to_owned(), |price| format!("{} {}", book.settings.currency, show_number(price, 2)))
                 };
-                self.instead("menu price", &words(*to), &words(self.before.menu_price))
+                instead("menu price", &words(*to), &words(self.before.menu_price))
             }
             Change::Amount(id, _)
             | Change::Temperature(id, _)
@@ -176,28 +176,24 @@ impl Differences {
         }
     }
 
-    fn instead(&self, what: &str, now: &str, before: &str) -> String {
-        format!("{what}: {now} instead of {before}")
-    }
-
     /// A change of one field of a line.
     fn line_sentence(&self, book: &Book, id: &LineId, change: &Change) -> String {
         let name = self.name_of(book, id);
         let Some(before) = self.before.line(id) else { return name };
         match change {
-            Change::Amount(_, to) => self.instead(&name, &book.amount_words(to), &book.amount_words(&before.amount)),
+            Change::Amount(_, to) => instead(&name, &book.amount_words(to), &book.amount_words(&before.amount)),
             Change::Temperature(_, to) => {
                 let words = |celsius: Option<f64>| celsius.map_or_else(|| "as it comes".to_owned(), celsius_words);
-                self.instead(&format!("temperature of {name}"), &words(*to), &words(before.temperature))
+                instead(&format!("temperature of {name}"), &words(*to), &words(before.temperature))
             }
-            Change::Role(_, to) => self.instead(&format!("role of {name}"), to.word(), before.role.word()),
-            Change::Stage(_, to) => self.instead(&format!("place of {name}"), to.word(), before.stage.word()),
+            Change::Role(_, to) => instead(&format!("role of {name}"), to.word(), before.role.word()),
+            Change::Stage(_, to) => instead(&format!("place of {name}"), to.word(), before.stage.word()),
             Change::Carried(_, to) => {
                 let words = |carried: Option<&Carried>| carried_words(book, carried);
-                self.instead(&format!("with {name}"), &words(to.as_ref()), &words(before.carried.as_ref()))
+                instead(&format!("with {name}"), &words(to.as_ref()), &words(before.carried.as_ref()))
             }
             Change::Note(_, to) => {
-                self.instead(&format!("note on {name}"), &note_words(to), &note_words(&before.note))
+                instead(&format!("note on {name}"), &note_words(to), &note_words(&before.note))
             }
             _ => name,
         }
@@ -218,20 +214,24 @@ impl Differences {
         excerpt(text.into_iter().next().unwrap_or_default(), TEXT)
     }
 
-    fn entry_words(&self, book: &Book, entry: &Entry) -> String {
-        match entry {
-            Entry::Line(line) => {
-                format!("{}, {},", ingredient_name(book, &line.ingredient), book.amount_words(&line.amount))
-            }
-            Entry::Instruction(instruction) => format!("instruction “{}”", excerpt(&instruction.text, TEXT)),
-        }
-    }
-
     fn place_words(&self, book: &Book, behind: Option<&LineId>) -> String {
         match behind {
             None => " at the beginning".to_owned(),
             Some(id) => format!(" behind {}", self.name_of(book, id)),
         }
+    }
+}
+
+fn instead(what: &str, now: &str, before: &str) -> String {
+    format!("{what}: {now} instead of {before}")
+}
+
+fn entry_words(book: &Book, entry: &Entry) -> String {
+    match entry {
+        Entry::Line(line) => {
+            format!("{}, {},", ingredient_name(book, &line.ingredient), book.amount_words(&line.amount))
+        }
+        Entry::Instruction(instruction) => format!("instruction “{}”", excerpt(&instruction.text, TEXT)),
     }
 }
 

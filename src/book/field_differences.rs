@@ -12,7 +12,7 @@ const NAME: usize = 40;
 macro_rules! differing {
     ($type:ident, $one:expr, $other:expr, { $($field:ident),+ $(,)? }) => {{
         let ($type { $($field),+ }, other) = ($one, $other);
-        [$((stringify!($field), *$field != other.$field)),+]
+        [$((stringify!($field), is_another($field, &other.$field))),+]
             .into_iter()
             .filter(|(_, differs)| *differs)
             .map(|(name, _)| name.replace('_', " "))
@@ -94,6 +94,10 @@ pub(super) fn vessel(one: &Vessel, other: &Vessel) -> Vec<String> {
         serviceware,
         note,
     })
+}
+
+fn is_another<T: PartialEq>(one: &T, other: &T) -> bool {
+    one != other
 }
 
 /// What differs between two states of a recipe, as sentences.

@@ -92,21 +92,32 @@ pub(super) fn keep(target: &Path) -> io::Result<PathBuf> {
     }
     let modified = fs::metadata(target)?.modified()?;
     let time = Timestamp::try_from(modified).map_err(io::Error::other)?.strftime(NAME_FORMAT).to_string();
-    let mut number = 1;
+    let mut number = next_number(&folder, &time)?;
     loop {
-        let name = if number == 1 { format!("{time}.ron") } else { format!("{time}-{number:03}.ron") };
-        let copy = folder.join(name);
+        let copy = folder.join(format!("{time}-{number:03}.ron"));
         match fs::hard_link(target, &copy) {
             Ok(()) => {
                 sync_folder(&folder);
                 return Ok(copy);
             }
-            // Several saves in one second.
+            // Another program keeps a copy of the same second.
             Err(error) if error.kind() == ErrorKind::AlreadyExists => number += 1,
             Err(_) if !copy.exists() => return copied(target, &copy),
             Err(error) => return Err(error),
         }
     }
+}
+
+/// The number behind the largest one of a second, from 1. A number that was thinned out is not used again, so that the names
+/// stay in the order of the saves.
+fn next_number(folder: &Path, time: &str) -> io::Result<u32> {
+    let mut largest = 0_u32;
+    for entry in fs::read_dir(folder)? {
+        let name = entry?.file_name();
+        let number = name.to_str().and_then(|name| name.strip_prefix(time)?.strip_prefix('-')?.strip_suffix(".ron"));
+        largest = largest.max(number.and_then(|number| number.parse().ok()).unwrap_or(0));
+    }
+    Ok(largest.saturating_add(1))
 }
 
 /// Copies the bytes, where a file can't have two names. A copy that was cut short is taken away again.
@@ -156,7 +167,7 @@ mod tests {
         // Three saves a day for sixty days, the newest first.
         let names: Vec<String> = (0..60)
             .rev()
-            .flat_map(|day| [18, 12, 9].map(|hour| format!("2026-{:02}-{:02}T{hour:02}-00-00.ron", 1 + day / 28, 1 + day % 28)))
+            .flat_map(|day| [18, 12, 9].map(|hour| format!("2026-{:02}-{:02}T{hour:02}-00-00-001.ron", 1 + day / 28, 1 + day % 28)))
             .collect();
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
         let gone = superfluous(&names);
@@ -170,7 +181,7 @@ mod tests {
     #[test]
     fn a_copy_knows_its_book() {
         let book = Path::new("/books/winter.ron");
-        let copy = earlier_folder(book).join("2026-05-04T10-22-31.ron");
+        let copy = earlier_folder(book).join("2026-05-04T10-22-31-001.ron");
         assert_eq!(book_of_earlier_copy(&copy).as_deref(), Some(book));
         assert_eq!(book_of_earlier_copy(book), None);
         assert_eq!(book_of_earlier_copy(&earlier_folder(book).join("notes.txt")), None);

@@ -164,7 +164,7 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
 
 fn is_work(path: &Path) -> bool {
     let name = path.file_name().and_then(|name| name.to_str()).unwrap_or_default();
-    name.starts_with("unsaved-") && name.ends_with(".ron")
+    name.starts_with("unsaved-") && path.extension().is_some_and(|ending| ending == "ron")
 }
 
 /// The place of a file whose program is gone; `None` while it runs.

@@ -165,7 +165,7 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
         let Some(cost) = self.landscape.cost(&point[..self.variables]) else { return false };
         let better = match &self.best {
             None => true,
-            Some((best, least)) => cost < *least || (cost == *least && point < best),
+            Some((best, least)) => cost.total_cmp(least).then_with(|| point.cmp(best)).is_lt(),
         };
         if better {
             self.best = Some((*point, cost));
@@ -311,6 +311,19 @@ mod tests {
         }
     }
 
+    /// The same cost everywhere.
+    struct Nothing;
+
+    impl Landscape for Nothing {
+        fn cost(&self, _: &[i32]) -> Option<f64> {
+            Some(7.0)
+        }
+
+        fn floor(&self, _: &[i32], _: &[i32]) -> f64 {
+            0.0
+        }
+    }
+
     const GRID: [Range; 3] = [Range { low: -4, high: 6 }, Range { low: 0, high: 9 }, Range { low: -2, high: 3 }];
 
     #[test]
@@ -326,7 +339,7 @@ mod tests {
             let seen = exhaustive(&valley, &GRID, u64::MAX);
             assert_eq!(proven.best, seen.best, "case {case}");
             assert_eq!(proven.status, seen.status);
-            assert!((proven.bound - seen.bound).abs() < 1e-12);
+            assert_eq!(proven.bound.total_cmp(&seen.bound), Ordering::Equal, "{} {}", proven.bound, seen.bound);
         }
     }
 
@@ -349,15 +362,6 @@ mod tests {
         assert_eq!(empty.status, Status::Infeasible);
         let many = [Range { low: 0, high: 1 }; MOST_VARIABLES + 1];
         assert_eq!(branch_and_bound(&valley, &many, 5), Err(TooManyVariables { found: MOST_VARIABLES + 1 }));
-        struct Nothing;
-        impl Landscape for Nothing {
-            fn cost(&self, _: &[i32]) -> Option<f64> {
-                Some(7.0)
-            }
-            fn floor(&self, _: &[i32], _: &[i32]) -> f64 {
-                0.0
-            }
-        }
         assert_eq!(branch_and_bound(&Nothing, &[], 5).unwrap().best.unwrap().point, Vec::<i32>::new());
     }
 

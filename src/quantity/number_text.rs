@@ -23,7 +23,7 @@ pub enum NumberError {
 }
 
 /// Largest magnitude that is read as an amount: a tonne in grams. Anything beyond is a slip of the finger.
-const LARGEST: f64 = 1e6;
+pub(super) const LARGEST: f64 = 1e6;
 
 const FRACTIONS: [(char, f64); 9] = [
     ('½', 1.0 / 2.0),
@@ -92,8 +92,10 @@ pub fn show_count(count: f64) -> String {
     let sign = if count < 0.0 { "−" } else { "" };
     let whole = magnitude.floor();
     let rest = magnitude - whole;
+    // What two decimals would show as a quarter is said as a quarter: read back, it must be said the same.
+    let rounded = (rest * 100.0).round() / 100.0;
     // 1/3 typed as 0.333 should read as a third.
-    let near = |fraction: f64| (rest - fraction).abs() < 0.002;
+    let near = |fraction: f64| (rest - fraction).abs() < 0.002 || (rounded - fraction).abs() < 1e-9;
     // A few milligrams are little, and not nothing.
     if magnitude > 0.0 && magnitude < SMALLEST_PLAIN {
         return show_little(count);
@@ -170,7 +172,7 @@ mod tests {
     #[test]
     fn counts_read_as_counter_fractions() {
         for (count, expected) in
-            [(2.0, "2"), (2.5, "2½"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (1.1, "1.1"), (0.0, "0"), (-0.5, "−½"), (1.37, "1.37"), (2.0 / 442.0, "0.0045"), (0.0012, "0.0012"), (0.010_5, "0.01"), (1e-9, "0"), (1.996, "2")]
+            [(2.0, "2"), (2.5, "2½"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (1.1, "1.1"), (0.0, "0"), (-0.5, "−½"), (1.37, "1.37"), (2.0 / 442.0, "0.0045"), (0.0012, "0.0012"), (0.010_5, "0.01"), (1e-9, "0"), (1.996, "2"), (236.2476, "236¼")]
         {
             assert_eq!(show_count(count), expected);
         }

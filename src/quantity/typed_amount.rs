@@ -1,6 +1,6 @@
 //! An amount as it is typed into a line: a number and a unit or the word of a measure.
 
-use super::number_text::{NumberError, parse_number};
+use super::number_text::{LARGEST, NumberError, parse_number};
 use super::{GRAMS_PER_OUNCE, MILLILITRES_PER_US_FLUID_OUNCE};
 
 /// A typed amount before its word has been looked up among the shop's measures.
@@ -64,7 +64,12 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
         return Err(AmountTextError::Negative { found: text });
     }
     let unit = unit.split_whitespace().collect::<Vec<_>>().join(" ");
-    Ok(typed_amount(number, &unit))
+    let amount = typed_amount(number, &unit);
+    // Few enough litres may be too many millilitres.
+    if amount.number >= LARGEST {
+        return Err(NumberError::OutOfRange { found: text }.into());
+    }
+    Ok(amount)
 }
 
 fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError> {
@@ -132,6 +137,8 @@ mod tests {
             ("to 5 g", "expected `to 500 ml`"),
             ("", "a number is missing"),
             ("1..5 g", "is not a number"),
+            ("1000 l", "is out of range"),
+            ("to 696666½ l", "is out of range"),
         ] {
             let message = parse_amount(text).expect_err(text).to_string();
             assert!(message.contains(says), "{text}: {message}");

@@ -62,7 +62,7 @@ impl<'book> Origin<'book> {
         demands: &Demands,
     ) -> Result<Adapted, String> {
         let start = balance(self.book, changed, &self.place());
-        let problem = Problem::new(ProblemInput {
+        let problem = Problem::new(&ProblemInput {
             book: self.book,
             recipe: &self.recipe.id,
             standard: &self.standard,

@@ -161,7 +161,7 @@ struct Suggesting<'question> {
 impl Suggesting<'_> {
     fn search(&self, answer: &mut Answer) {
         let plain = &answer.plain.resolved;
-        let problem = Problem::new(ProblemInput {
+        let problem = Problem::new(&ProblemInput {
             book: self.book,
             recipe: &answer.question.recipe,
             standard: &answer.standard,
@@ -171,7 +171,7 @@ impl Suggesting<'_> {
             aimed: &[],
         });
         answer.candidates = problem.ranges().iter().map(|range| range.len() as f64).product();
-        let Some(closest) = self.count(answer, run(&problem.landscape, self.demands.limit, None)) else {
+        let Some(closest) = answer.enter(run(&problem.landscape, self.demands.limit, None)) else {
             answer.reasons.push(impossible_reason(self.book, &problem, &answer.plain, self.demands));
             return;
         };
@@ -193,11 +193,11 @@ impl Suggesting<'_> {
                 continue;
             }
             let landscape = problem.landscape.aiming_at(aim, &within_one_step);
-            let point = self.count(answer, run(&landscape, self.demands.limit, Some(&closest)));
+            let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
             if point.is_none() {
                 // Nothing is within one step: the fewest changes may be as far off as the closest taste, the rest is moot.
                 let landscape = problem.landscape.aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
-                let point = self.count(answer, run(&landscape, self.demands.limit, Some(&closest)));
+                let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
                 points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
                 break;
             }
@@ -206,15 +206,6 @@ impl Suggesting<'_> {
         let at = usize::from(points.first().is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges));
         points.insert(at, (SuggestionKind::ClosestTaste, closest));
         self.suggest(answer, &problem, &points);
-    }
-
-    /// Enters what a search took; its best point.
-    fn count(&self, answer: &mut Answer, outcome: Option<Outcome>) -> Option<Vec<i32>> {
-        let outcome = outcome?;
-        answer.evaluated += outcome.evaluated;
-        answer.nodes += outcome.nodes;
-        answer.proven_optimal &= matches!(outcome.status, Status::Optimal | Status::Infeasible);
-        outcome.best.map(|best| best.point)
     }
 
     /// One suggestion for each point that differs from those before it.
@@ -267,6 +258,15 @@ impl Answer {
         let mut version = Version::draft(id.clone(), name.to_owned(), self.question.version.clone());
         version.changes = changes.to_vec();
         (Edit::AddVersion { recipe: recipe.id.clone(), version }, id)
+    }
+
+    /// Enters what a search took; its best point.
+    fn enter(&mut self, outcome: Option<Outcome>) -> Option<Vec<i32>> {
+        let outcome = outcome?;
+        self.evaluated += outcome.evaluated;
+        self.nodes += outcome.nodes;
+        self.proven_optimal &= matches!(outcome.status, Status::Optimal | Status::Infeasible);
+        outcome.best.map(|best| best.point)
     }
 
     /// Extra sugar of the plain swap against the standard, g; `None` when one of them is not known.

@@ -38,7 +38,7 @@ pub fn everywhere_with(
     demands: &Demands,
 ) -> Vec<ReviewItem> {
     let mut items = Vec::new();
-    for recipe in book.recipes.iter() {
+    for recipe in &book.recipes {
         let versions = std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.clone())));
         for version in versions {
             let uses = resolve(recipe, version.as_ref()).0.lines().any(|line| line.ingredient == *replace);

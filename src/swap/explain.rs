@@ -55,8 +55,8 @@ pub(super) fn explain(
         show_number(sugar(&answer.standard), 1)
     );
     let lines = [&suggested.resolved, &answer.plain.resolved, &answer.standard.resolved];
-    let moved: Vec<String> = moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
-    let with = if moved.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", moved.join(" and ")) };
+    let words: Vec<String> = moves.iter().map(|one| move_words(book, one, &lines)).collect();
+    let with = if words.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", words.join(" and ")) };
     let gain = match kind {
         SuggestionKind::Cheapest => {
             let cost = |balance: &Balance| balance.figures.of[Measurand::Cost.slot()];

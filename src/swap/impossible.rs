@@ -7,7 +7,8 @@ use crate::book::{Allergen, Amount, Book, Entry, IngredientId, Line, LineId, Pla
 use crate::quantity::show_number;
 
 use super::demands::Demands;
-use super::landscape::{Bounds, CapKind, Obstacle};
+use super::landscape::Bounds;
+use super::obstacle::{CapKind, Obstacle};
 use super::problem::{Problem, allows, run};
 
 /// Boxes that the search for a reason looks at.

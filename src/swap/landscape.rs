@@ -9,10 +9,11 @@ use std::sync::Arc;
 use crate::balance::{
     Component, Figures, Fill, Measurand, Prepared, PreparedLine, figures_with, flavour_figure, flavour_slot,
 };
-use crate::book::{Axis, Stage, TemperatureWindow};
+use crate::book::{Axis, TemperatureWindow};
 use crate::optimiser::{Landscape, Range};
 
 use super::floor::{Cap, Floor, FloorInput, Of, Small, Term};
+use super::obstacle::{CapKind, Obstacle, powder_and_hot_water};
 
 /// What a line costs that moves from the standard's amount, in squared steps.
 pub(super) const COST_OF_A_MOVE: f64 = 0.01;
@@ -271,21 +272,6 @@ impl TasteLandscape {
     }
 }
 
-/// Grams of what is dry in the mixed drink, and of the water in what is poured hot.
-pub(super) fn powder_and_hot_water(prepared: &Prepared, hot_from: f64, count: impl Fn(usize) -> f64) -> (f64, f64) {
-    let (mut powder, mut hot) = (0.0, 0.0);
-    for (at, line) in prepared.lines.iter().enumerate().filter(|(_, line)| line.stage == Stage::Mixed) {
-        let grams = count(at) * line.grams_per_unit;
-        let water = count(at) * line.per_unit.get(Component::Water);
-        if water < 0.2 * grams && line.per_unit.get(Component::Ice) == 0.0 {
-            powder += grams;
-        } else if line.celsius >= hot_from {
-            hot += water;
-        }
-    }
-    (powder, hot)
-}
-
 fn steps(target: &Target, figures: &Figures) -> f64 {
     (figures.of[target.slot] - target.value) / target.step
 }
@@ -317,54 +303,6 @@ fn floor(prepared: &Prepared, targets: &[Target], dimensions: &[Dimension], boun
         taste_weight: aim.taste_weight(),
         move_cost: aim.move_cost(),
     })
-}
-
-/// A figure that a cap is set on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum CapKind {
-    /// Sugars per 100 ml.
-    Sugar,
-    /// Energy of the drink.
-    Energy,
-    /// Cost of the drink.
-    Cost,
-}
-
-/// Why a candidate is forbidden.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Obstacle {
-    /// It does not fit the cup.
-    Cup {
-        /// Part of the cup that it fills, percent.
-        fill: f64,
-        /// Part that may be filled, percent.
-        room: f64,
-    },
-    /// It is served outside the window.
-    Temperature {
-        /// Its serving temperature, °C.
-        celsius: f64,
-        /// The window.
-        window: TemperatureWindow,
-    },
-    /// It breaks a cap.
-    Cap {
-        /// Which one.
-        kind: CapKind,
-        /// What the drink has.
-        found: f64,
-        /// The most that it may have.
-        most: f64,
-    },
-    /// The powders do not dissolve.
-    HotWater {
-        /// Hot water, g.
-        hot: f64,
-        /// Powder, g.
-        powder: f64,
-        /// Hot water that a gram of powder needs, g.
-        needed: f64,
-    },
 }
 
 impl Landscape for TasteLandscape {

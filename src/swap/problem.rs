@@ -6,9 +6,8 @@ use crate::optimiser::{BranchAndBound, Landscape, Outcome, Range};
 
 use super::changes::{standard_amount, with_added_lines};
 use super::demands::Demands;
-use super::landscape::{
-    Bounds, Dimension, HOT_WATER_PER_GRAM_OF_POWDER, Target, TasteLandscape, powder_and_hot_water,
-};
+use super::landscape::{Bounds, Dimension, HOT_WATER_PER_GRAM_OF_POWDER, Target, TasteLandscape};
+use super::obstacle::powder_and_hot_water;
 use super::question::Adjustable;
 
 /// How far beyond the window a standard may itself be served before the window is widened to it, K.
@@ -43,8 +42,8 @@ pub(super) struct ProblemInput<'question> {
 }
 
 impl Problem {
-    pub(super) fn new(input: ProblemInput<'_>) -> Self {
-        let ProblemInput { book, standard, start, adjustable, demands, .. } = &input;
+    pub(super) fn new(input: &ProblemInput<'_>) -> Self {
+        let ProblemInput { book, standard, start, adjustable, demands, .. } = input;
         let lines = with_added_lines(&start.resolved, adjustable);
         let place = Place::Recipe(input.recipe.clone(), "lines");
         let mut slots = Slots { flavours: start.flavours.clone(), sweeteners: Vec::new() };

@@ -303,7 +303,8 @@ impl App {
                 self.view.forget_book();
             }
         }
-        if self.workbench.stamp() != stamp || (self.workbench.wants_to_quit() && !self.closing) {
+        let moved = *self.workbench.home() != self.home;
+        if moved || self.workbench.stamp() != stamp || (self.workbench.wants_to_quit() && !self.closing) {
             ctx.request_repaint();
         }
     }

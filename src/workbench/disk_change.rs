@@ -52,7 +52,17 @@ pub struct DiskChange {
 
 /// A look at the file that is under way.
 pub(super) struct Look {
-    found: Receiver<Option<Option<Result<Loaded, LoadError>>>>,
+    found: Receiver<Found>,
+}
+
+/// What a look has found.
+enum Found {
+    /// Nothing new.
+    Nothing,
+    /// There is no such file any more.
+    Gone,
+    /// Another content.
+    Another(Box<Result<Loaded, LoadError>>),
 }
 
 impl Workbench {
@@ -77,16 +87,16 @@ impl Workbench {
         let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
         let left = self.file.left;
         std::thread::spawn(move || {
-            let theirs = match disk.look(&path, &known) {
+            let found = match disk.look(&path, &known) {
                 Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
-                    Some(Some(disk.load(&path)))
+                    Found::Another(Box::new(disk.load(&path)))
                 }
-                Ok(OnDisk::Gone) => Some(None),
+                Ok(OnDisk::Gone) => Found::Gone,
                 // A folder that is away for the moment (a network) is no change; saving will say so.
-                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => None,
+                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => Found::Nothing,
             };
-            let is_news = theirs.is_some();
-            if sender.send(theirs).is_ok() && is_news {
+            let is_news = !matches!(found, Found::Nothing);
+            if sender.send(found).is_ok() && is_news {
                 wake();
             }
         });
@@ -98,15 +108,23 @@ impl Workbench {
         let found = match look.found.try_recv() {
             Ok(found) => found,
             Err(TryRecvError::Empty) => return,
-            Err(TryRecvError::Disconnected) => None,
+            Err(TryRecvError::Disconnected) => Found::Nothing,
         };
         self.file.look = None;
+        if self.is_saving() {
+            return;
+        }
         match found {
-            // A save that was done meanwhile is not another hand.
-            Some(Some(Ok(loaded))) if self.is_known(&loaded.fingerprint) => {}
-            Some(None) if self.file.left.is_some() => {}
-            Some(theirs) if !self.is_saving() => self.note_disk_change(theirs, false),
-            _ => {}
+            Found::Nothing => {}
+            Found::Gone if self.file.left.is_some() => {}
+            Found::Gone => self.note_disk_change(None, false),
+            Found::Another(theirs) => {
+                // A save that was done meanwhile is not another hand.
+                let is_own = theirs.as_ref().as_ref().is_ok_and(|loaded| self.is_known(&loaded.fingerprint));
+                if !is_own {
+                    self.note_disk_change(Some(*theirs), false);
+                }
+            }
         }
     }
 
@@ -157,7 +175,7 @@ impl Workbench {
         self.file.left = None;
         self.text_has_comments = text_has_comments;
         self.comments_agreed = false;
-        self.put_book(book, label.to_owned());
+        self.put_book(&book, label.to_owned());
         self.keep_unsaved_work();
     }
 
@@ -190,5 +208,6 @@ fn free_name_beside(path: &Path) -> PathBuf {
         let number = if number == 1 { String::new() } else { format!(", {number}") };
         path.with_file_name(format!("{stem} (mine, {now}{number}).ron"))
     };
-    (1..).map(named).find(|name| !name.exists()).unwrap_or_else(|| path.with_extension("mine.ron"))
+    // A name with the second in it is hardly ever taken.
+    (1..100).map(named).find(|name| !name.exists()).unwrap_or_else(|| named(100))
 }

@@ -241,19 +241,19 @@ impl Workbench {
     }
 
     /// The work as it is now, for the thread that keeps it.
-    fn work(&self) -> Box<Work> {
+    fn work(&self) -> Work {
         let home = match &self.home {
             Home::File(path) => Some(path.clone()),
             Home::Nowhere(_) => None,
         };
         let note = RecoveryNote { home, name: self.title(), known: self.file.known, kept: Timestamp::UNIX_EPOCH };
-        Box::new(Work { book: self.book().clone(), note })
+        Work { book: self.book().clone(), note }
     }
 
     /// Keeps the work when there is any; takes the file away when there is none.
     pub(super) fn keep_unsaved_work(&self) {
         if let Some(keeper) = &self.file.keeper {
-            keeper.order(if self.has_unsaved_changes() { Order::Keep(self.work()) } else { Order::Clear });
+            keeper.order(if self.has_unsaved_changes() { Order::Keep(Box::new(self.work())) } else { Order::Clear });
         }
     }
 
@@ -281,9 +281,9 @@ impl Workbench {
         self.replace(base.map_or_else(Book::default, |base| base.book), home, has_comments);
         // With the old fingerprint a file that was changed since is noticed and merged; one that is gone is written anew.
         self.file.known = if file_changed { fingerprint } else { known.filter(|_| !stands_alone) };
-        self.put_book(book, format!("bring back the unsaved work of {}", moment_words(kept)));
+        self.put_book(&book, format!("bring back the unsaved work of {}", moment_words(kept)));
         match &self.file.keeper {
-            Some(keeper) if self.has_unsaved_changes() => keeper.order(Order::TakeOver(self.work(), place)),
+            Some(keeper) if self.has_unsaved_changes() => keeper.order(Order::TakeOver(Box::new(self.work()), place)),
             // Without a keeper the work stays where it is until the book is saved and it is discarded.
             _ => {}
         }

@@ -115,13 +115,13 @@ impl Workbench {
             None => "go back to an earlier book".to_owned(),
         };
         match self.file.disk.load(path) {
-            Ok(earlier) => self.put_book(earlier.book, label),
+            Ok(earlier) => self.put_book(&earlier.book, label),
             Err(error) => self.message = Some(Message::Failed(error.to_string())),
         }
     }
 
     /// Puts another state of the whole book in place as one step.
-    pub(super) fn put_book(&mut self, book: Book, label: String) {
+    pub(super) fn put_book(&mut self, book: &Book, label: String) {
         let book = Arc::new(book.sharing_with(self.book()));
         self.edit(vec![Edit::PutBook { book, label }], "book".to_owned());
         self.history.close_step();
@@ -129,14 +129,15 @@ impl Workbench {
 
     pub(super) fn open(&mut self, path: PathBuf) {
         match self.file.disk.load(&path) {
-            Ok(loaded) => match book_of_earlier_copy(&path) {
-                // Saving must not change what was.
-                Some(book) => self.replace(loaded.book, Home::Nowhere(earlier_name(&book, &path)), false),
-                None => {
+            Ok(loaded) => {
+                if let Some(book) = book_of_earlier_copy(&path) {
+                    // Saving must not change what was.
+                    self.replace(loaded.book, Home::Nowhere(earlier_name(&book, &path)), false);
+                } else {
                     self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
                     self.file.known = Some(loaded.fingerprint);
                 }
-            },
+            }
             Err(error) => self.message = Some(Message::Failed(error.to_string())),
         }
     }

@@ -86,9 +86,9 @@ const LINES: [(&str, &str, f64, bool); 9] = [
     ("light-drops", "light-drops", 0.1, false),
 ];
 
-fn line(id: String, ingredient: &str, amount: Amount, celsius: f64, role: Role, stage: Stage) -> Entry {
+fn line(id: &str, ingredient: &str, amount: Amount, celsius: f64, role: Role, stage: Stage) -> Entry {
     Entry::Line(Line {
-        id: LineId::new(&id).expect("an id"),
+        id: LineId::new(id).expect("an id"),
         ingredient: IngredientId::new(ingredient).expect("an id"),
         amount,
         temperature: Some(celsius),
@@ -122,7 +122,7 @@ pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values
                     (false, false) => 22.0,
                 };
                 let amount = Amount::Grams(f64::from(standard[at]) * step);
-                line(format!("line-{at}"), id, amount, celsius, Role::Base, Stage::Mixed)
+                line(&format!("line-{at}"), id, amount, celsius, Role::Base, Stage::Mixed)
             })
             .collect();
         entries.extend(rest(kind));
@@ -173,9 +173,9 @@ pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values
 /// The lines that do not move.
 fn rest(kind: Kind) -> Vec<Entry> {
     let water = |amount: Amount, celsius: f64| {
-        line("water".to_owned(), "water", amount, celsius, Role::Water, Stage::Mixed)
+        line("water", "water", amount, celsius, Role::Water, Stage::Mixed)
     };
-    let ice = |amount: Amount| line("ice".to_owned(), "ice", amount, -5.0, Role::Ice, Stage::Mixed);
+    let ice = |amount: Amount| line("ice", "ice", amount, -5.0, Role::Ice, Stage::Mixed);
     match kind {
         Kind::Hot => vec![water(Amount::Grams(130.0), 78.0)],
         Kind::Iced | Kind::Shaken | Kind::Strained => {
@@ -186,7 +186,7 @@ fn rest(kind: Kind) -> Vec<Entry> {
         Kind::IceToRim => vec![water(Amount::Grams(60.0), 60.0), ice(Amount::FillToRim)],
         Kind::Topped => vec![
             water(Amount::Grams(130.0), 78.0),
-            line("top".to_owned(), "cooked-pearls", Amount::Grams(50.0), 30.0, Role::Topping, Stage::Topping),
+            line("top", "cooked-pearls", Amount::Grams(50.0), 30.0, Role::Topping, Stage::Topping),
         ],
     }
 }

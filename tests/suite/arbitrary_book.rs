@@ -11,7 +11,7 @@ use evensip::book::{
     VesselId, VesselKind, Yardstick,
 };
 
-/// Throws numbers (SplitMix64 of Steele, Lea & Flood 2014).
+/// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
 pub(crate) struct Dice(pub(crate) u64);
 
 impl Dice {
@@ -100,10 +100,18 @@ pub(crate) fn book(seed: u64) -> Book {
     let mut dice = Dice(seed);
     let dice = &mut dice;
     let mut book = Book { settings: settings(dice), ..Book::default() };
-    dice.some(5, ingredient).into_iter().for_each(|item| book.ingredients.put(item));
-    dice.some(4, measure).into_iter().for_each(|item| book.measures.put(item));
-    dice.some(4, vessel).into_iter().for_each(|item| book.vessels.put(item));
-    dice.some(5, recipe).into_iter().for_each(|item| book.recipes.put(item));
+    for item in dice.some(5, ingredient) {
+        book.ingredients.put(item);
+    }
+    for item in dice.some(4, measure) {
+        book.measures.put(item);
+    }
+    for item in dice.some(4, vessel) {
+        book.vessels.put(item);
+    }
+    for item in dice.some(5, recipe) {
+        book.recipes.put(item);
+    }
     book
 }
 

@@ -27,7 +27,9 @@ const CREAMER: [(Nutrient, f64); 5] = [
 
 fn said_of(items: Vec<Ingredient>) -> Vec<String> {
     let mut book = Book::default();
-    items.into_iter().for_each(|item| book.ingredients.put(item));
+    for item in items {
+        book.ingredients.put(item);
+    }
     findings(&book).iter().map(ToString::to_string).collect()
 }
 

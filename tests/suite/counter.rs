@@ -89,7 +89,9 @@ fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     let calibration = pump.calibration(None).unwrap();
     assert!((calibration.grams - 10.0).abs() < 1e-12 && (calibration.u_mean.unwrap() - 0.2).abs() < 1e-12);
     assert!(window.query_by_label("1 press = 10.0").is_some() || window.query_by_label("1 press = 10.00").is_some());
-    assert!(window.query_by_label_contains("a single press scatters by 0.9 g (8.9 %); 2 readings, 20 presses").is_some());
+    assert!(
+        window.query_by_label_contains("a single press scatters by 0.9 g (8.9 %); 2 readings, 20 presses").is_some()
+    );
     assert!(window.query_by_label_contains("weigh 60 presses more to halve the uncertainty").is_some());
 }
 
@@ -162,6 +164,20 @@ fn typing_a_figure_is_one_step_and_undo_comes_back_to_the_item() {
 }
 
 #[test]
+fn typing_a_name_is_one_step_as_well() {
+    let mut window = window();
+    open(&mut window, ItemId::Ingredient(ingredient("water")));
+    for letters in ["Tap", " wa", "ter"] {
+        window.get_by_label("Name").focus();
+        window.run();
+        window.get_by_label("Name").type_text(letters);
+        window.run();
+    }
+    undo(&mut window);
+    assert!(window.state().workbench().undo_label().is_none(), "{:?}", window.state().workbench().undo_label());
+}
+
+#[test]
 fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
     let mut window = window();
     for (item, name) in [
@@ -198,8 +214,10 @@ fn another_brand_begins_as_a_copy_under_an_id_of_its_own() {
     window.run();
     type_into(&mut window, "Brand", "Velloom");
     let book = window.state().workbench().book().clone();
-    let (from, copy) =
-        (book.ingredient(&ingredient("tambrel-chestnut")).unwrap(), book.ingredient(&ingredient("chestnut-powder")).unwrap());
+    let (from, copy) = (
+        book.ingredient(&ingredient("tambrel-chestnut")).unwrap(),
+        book.ingredient(&ingredient("chestnut-powder")).unwrap(),
+    );
     assert_eq!((copy.brand.as_str(), copy.lot.as_str()), ("Velloom", ""));
     assert_eq!(copy.composition, from.composition);
     assert_eq!(from.brand, "Tambrel");
@@ -310,7 +328,8 @@ fn a_step_of_the_shops_own_stands_until_it_is_reset() {
     assert!(steps(&window).is_empty());
 }
 
-const SIZES: [(&str, [f32; 2]); 3] = [("wide", [1920.0, 1080.0]), ("middle", [1360.0, 860.0]), ("narrow", [1024.0, 700.0])];
+const SIZES: [(&str, [f32; 2]); 3] =
+    [("wide", [1920.0, 1080.0]), ("middle", [1360.0, 860.0]), ("narrow", [1024.0, 700.0])];
 
 #[test]
 fn the_counter_is_drawn_in_both_appearances_and_every_width() {

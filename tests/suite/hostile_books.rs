@@ -35,11 +35,12 @@ fn full_text(before: &str, item: impl Fn(usize) -> String, after: &str) -> Strin
     text + after
 }
 
-fn is_answered_in_time(what: &str, text: &str) {
+/// `opens` says whether the text is a book, so that a slip in it does not pass for a quick answer.
+fn is_answered_in_time(what: &str, text: &str, opens: bool) {
     let started = Instant::now();
     match parse(text) {
-        Ok((_, found)) => assert!(found.len() <= 2001, "{what}: {} findings", found.len()),
-        Err(problems) => assert!(problems.len() <= 2000, "{what}: {} problems", problems.len()),
+        Ok((_, found)) => assert!(opens && found.len() <= 2001, "{what}: {} findings", found.len()),
+        Err(problems) => assert!(!opens && problems.len() <= 2000, "{what}: {problems:?}"),
     }
     let took = started.elapsed();
     println!("{what}: {} MB in {took:.1?}", text.len() >> 20);
@@ -53,9 +54,10 @@ fn as_many_small_items_as_fit_are_answered_in_bounded_time() {
         "lines of nothing",
         &full_text(
             "(format: 1, recipes: [(id: \"a\", name: \"\", entries: [",
-            |number| format!("Line((id: \"l{number}\", ingredient: \"x{number}\", amount: Grams(1.0), {LINE}),"),
+            |number| format!("Line(id: \"l{number}\", ingredient: \"x{number}\", amount: Grams(1.0), {LINE},"),
             "])])",
         ),
+        true,
     );
 }
 
@@ -68,6 +70,7 @@ fn versions_in_a_long_row_are_answered_in_bounded_time() {
             |number| format!("(id: \"v{number}\", name: \"\", builds_on: \"v{}\", changes: [Strained(true)]),", number + 1),
             "])])",
         ),
+        true,
     );
 }
 
@@ -99,7 +102,7 @@ fn house_made_items_in_one_great_circle_are_answered_in_bounded_time() {
 
 #[test]
 fn an_empty_list_item_is_not_worth_a_byte_of_trust() {
-    is_answered_in_time("empty items", &full_text("(format: 1, recipes: [", |_| "(),".to_owned(), "])"));
+    is_answered_in_time("empty items", &full_text("(format: 1, recipes: [", |_| "(),".to_owned(), "])"), false);
     is_answered_in_time(
         "allergens",
         &full_text(
@@ -107,6 +110,7 @@ fn an_empty_list_item_is_not_worth_a_byte_of_trust() {
             |_| "Milk,".to_owned(),
             "]))])",
         ),
+        true,
     );
 }
 

@@ -2,21 +2,27 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
+mod arbitrary_book;
 mod bad_books;
 mod book_files;
+mod book_laws;
+mod check_findings;
 mod commands;
 mod conservation;
 mod counter;
 mod cooling_reference;
 mod engine_reference;
 mod holes;
+mod hostile_books;
 mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
+mod kept_work;
 mod monte_carlo;
 mod picture;
 mod pictures;
 mod published_cases;
+mod saving;
 mod screens;
 mod sample;
 mod sample_drinks;

@@ -28,13 +28,14 @@ const LARGE: usize = 5 * 1024 * 1024;
 fn large_book(note: &str) -> Book {
     let mut book = built_in_book().unwrap();
     let recipes: Vec<_> = book.recipes.iter().cloned().collect();
-    let size = write(&book).len();
     note.clone_into(&mut book.settings.note);
-    for copy in 0..=LARGE / (size / 2) {
+    let mut copy = 0;
+    while copy % 8 != 0 || write(&book).len() <= LARGE {
         for recipe in &recipes {
             let id = RecipeId::new(&format!("copy-{copy}-{}", recipe.id)).unwrap();
             book.recipes.put(evensip::book::Recipe { id, ..recipe.as_ref().clone() });
         }
+        copy += 1;
     }
     book
 }

@@ -500,6 +500,23 @@ fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
 }
 
 #[test]
+fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
+    let mut window = window();
+    show(&mut window, "hazelthwaite", None);
+    window.get_by_label("Menu price").focus();
+    window.run();
+    let mut passed = Vec::new();
+    for _ in 0..80 {
+        press(&mut window, Modifiers::NONE, Key::Tab);
+        let focused = window.query_all_by(|node| node.is_focused()).last();
+        passed.push(focused.and_then(|node| node.accesskit_node().label()).unwrap_or_default());
+    }
+    let at = |wanted: &str| passed.iter().position(|label| label.starts_with(wanted)).expect(wanted);
+    assert!(at("Amount of House sweetener") < at("total sugar"), "{passed:?}");
+    assert!(at("Note on the recipe") < at("total sugar"), "{passed:?}");
+}
+
+#[test]
 fn a_drink_below_its_drinking_temperature_has_no_minutes_to_wait() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);

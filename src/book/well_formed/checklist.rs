@@ -5,14 +5,14 @@ use std::collections::BTreeSet;
 use crate::book::{Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest};
 use crate::quantity::show_compact;
 
-use super::date::Day;
+use super::date::CalendarDate;
 
 /// How many findings are listed. Whoever has more has another problem than the next one.
 const LISTED: usize = 2000;
 
 /// Steps (entries and changes looked at) that resolving versions may take in all. A book of ten thousand recipes with five
 /// versions each takes some five million.
-const STEPS: u64 = 300_000_000;
+const STEPS: u64 = 100_000_000;
 
 /// Ids that may be compared in all to find what a mistyped one was meant to be.
 const COMPARED: usize = 2_000_000;
@@ -97,7 +97,7 @@ impl Checklist {
 
     pub(super) fn date(&mut self, place: Place, text: Option<&str>) {
         if let Some(text) = text
-            && Day::from_text(text).is_none()
+            && CalendarDate::from_text(text).is_none()
         {
             let found = text.chars().take(40).collect::<String>().escape_debug().to_string();
             self.warning(place, FindingKind::NoDate { found });

@@ -2,13 +2,13 @@
 
 /// A day of the Gregorian calendar; later days are larger.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) struct Day {
+pub(super) struct CalendarDate {
     year: u32,
     month: u32,
     day: u32,
 }
 
-impl Day {
+impl CalendarDate {
     /// Reads a day as ISO 8601 writes it, `2026-05-04`; `None` when it is none.
     pub(super) fn from_text(text: &str) -> Option<Self> {
         let parts: Vec<&str> = text.splitn(4, '-').collect();
@@ -42,11 +42,11 @@ impl Day {
 
 #[cfg(test)]
 mod tests {
-    use super::Day;
+    use super::CalendarDate;
 
     #[test]
     fn only_days_of_the_calendar_are_dates() {
-        let is_date = |text| Day::from_text(text).is_some();
+        let is_date = |text| CalendarDate::from_text(text).is_some();
         assert!(is_date("2026-05-04") && is_date("2024-02-29") && is_date("2000-02-29"));
         for text in
             ["2026-02-29", "1900-02-29", "2026-13-01", "2026-00-01", "2026-1-1", "+026-01-01", "yesterday", "", "-"]
@@ -57,7 +57,7 @@ mod tests {
 
     #[test]
     fn a_month_is_over_on_its_day() {
-        let months = |from, to| Day::from_text(from).unwrap().months_until(Day::from_text(to).unwrap());
+        let months = |from, to| CalendarDate::from_text(from).unwrap().months_until(CalendarDate::from_text(to).unwrap());
         assert_eq!(months("2025-05-04", "2026-05-03"), 11);
         assert_eq!(months("2025-05-04", "2026-05-04"), 12);
         assert_eq!(months("2026-05-04", "2025-05-04"), 0);

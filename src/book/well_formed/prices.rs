@@ -1,7 +1,7 @@
 //! Prices that are older than the rest of the book.
 
 use super::checklist::Checklist;
-use super::date::Day;
+use super::date::CalendarDate;
 use crate::book::{Book, FindingKind, Place};
 
 /// A price older than this, in months, is worth a call to the supplier (common practice, no source).
@@ -13,7 +13,7 @@ pub(super) fn check_age(book: &Book, list: &mut Checklist) {
     let Some((today, newest)) = newest_day(book) else { return };
     for item in &book.ingredients {
         let Some(text) = item.price.as_ref().and_then(|price| price.date.as_deref()) else { continue };
-        let Some(months) = Day::from_text(text).map(|day| day.months_until(today)) else { continue };
+        let Some(months) = CalendarDate::from_text(text).map(|day| day.months_until(today)) else { continue };
         if months >= STALE_MONTHS {
             let kind = FindingKind::StalePrice { date: text.to_owned(), months, newest: newest.to_owned() };
             list.warning(Place::Ingredient(item.id.clone(), "price"), kind);
@@ -22,9 +22,9 @@ pub(super) fn check_age(book: &Book, list: &mut Checklist) {
 }
 
 /// The newest day of a price, a reading or an approval.
-fn newest_day(book: &Book) -> Option<(Day, &str)> {
+fn newest_day(book: &Book) -> Option<(CalendarDate, &str)> {
     let prices = book.ingredients.iter().filter_map(|item| item.price.as_ref()?.date.as_deref());
     let readings = book.measures.iter().flat_map(|item| &item.readings).filter_map(|reading| reading.date.as_deref());
     let approvals = book.recipes.iter().flat_map(|item| &item.approvals).map(|approval| approval.date.as_str());
-    prices.chain(readings).chain(approvals).filter_map(|text| Some((Day::from_text(text)?, text))).max()
+    prices.chain(readings).chain(approvals).filter_map(|text| Some((CalendarDate::from_text(text)?, text))).max()
 }

@@ -19,8 +19,8 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
     let bases = bases(item);
     version_circles(item, &known, &bases, list);
     resolved(book, item, None, 0, list);
-    for (at, version) in item.versions.iter().enumerate() {
-        resolved(book, item, Some(version), work(item, &bases, at), list);
+    for (version, lineage) in item.versions.iter().zip(lineages(item, &bases)) {
+        resolved(book, item, Some(version), lineage.work(item), list);
     }
     for entry in &item.entries {
         if let Entry::Line(found) = entry {
@@ -44,18 +44,49 @@ fn bases(item: &Recipe) -> Vec<Option<usize>> {
     item.versions.iter().map(|version| index_of.get(version.builds_on.as_ref()?).copied()).collect()
 }
 
-/// What it takes to resolve a version: every change of its lineage looks through the entries, and the lineage through itself.
-fn work(item: &Recipe, bases: &[Option<usize>], at: usize) -> u64 {
-    let (mut depth, mut changes) = (0_u64, 0_u64);
-    let mut next = Some(at);
-    while let Some(index) = next.filter(|_| depth <= bases.len() as u64) {
-        depth += 1;
-        changes += item.versions[index].changes.len() as u64;
-        next = bases[index];
+/// What stands behind a version: how many versions, and how many changes they have together.
+#[derive(Clone, Copy, Default)]
+struct Lineage {
+    depth: u64,
+    changes: u64,
+}
+
+impl Lineage {
+    /// What it takes to resolve the version: the lineage looks through itself and, for each member, through the versions; each
+    /// change looks through the entries, of which it may add one.
+    fn work(self, item: &Recipe) -> u64 {
+        let (entries, versions) = (item.entries.len() as u64, item.versions.len() as u64);
+        let finding = self.depth.saturating_mul(self.depth.saturating_add(versions));
+        finding.saturating_add(entries).saturating_add(self.changes.saturating_mul(entries.saturating_add(self.changes)))
     }
-    let entries = item.entries.len() as u64;
-    // The changes may add entries, at most one each.
-    entries.saturating_add(depth * depth).saturating_add(changes.saturating_mul(entries + changes))
+}
+
+/// The lineage of each version, in as many steps as there are versions. Versions in a circle, and on one, count as if all of
+/// them stood behind each.
+fn lineages(item: &Recipe, bases: &[Option<usize>]) -> Vec<Lineage> {
+    let all = Lineage {
+        depth: bases.len() as u64,
+        changes: item.versions.iter().map(|version| version.changes.len() as u64).sum(),
+    };
+    let mut known: Vec<Option<Lineage>> = vec![None; bases.len()];
+    let mut is_on_path = vec![false; bases.len()];
+    for start in 0..bases.len() {
+        let mut path = Vec::new();
+        let mut next = Some(start);
+        while let Some(index) = next.filter(|index| known[*index].is_none() && !is_on_path[*index]) {
+            is_on_path[index] = true;
+            path.push(index);
+            next = bases[index];
+        }
+        let mut behind = next.map_or_else(Lineage::default, |index| known[index].unwrap_or(all));
+        for index in path.into_iter().rev() {
+            is_on_path[index] = false;
+            behind.depth += 1;
+            behind.changes += item.versions[index].changes.len() as u64;
+            known[index] = Some(behind);
+        }
+    }
+    known.into_iter().map(|lineage| lineage.unwrap_or(all)).collect()
 }
 
 /// Checks what a version comes to when its changes are carried out.

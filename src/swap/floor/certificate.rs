@@ -80,9 +80,7 @@ fn solve(matrix: &mut Matrix, slopes: &[f64; MOST_VARIABLES], count: usize) -> O
     for row in 0..count {
         for column in 0..=row {
             let mut rest = matrix[row][column];
-            for inner in 0..column {
-                rest -= matrix[row][inner] * matrix[column][inner];
-            }
+            rest -= (0..column).map(|inner| matrix[row][inner] * matrix[column][inner]).sum::<f64>();
             if row == column {
                 if rest <= 0.0 {
                     return None;

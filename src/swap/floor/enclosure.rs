@@ -8,53 +8,27 @@
 //! published relation), so the remainder lies between 0 and that with the greatest `g″` in the box. It vanishes near the
 //! standard's own sugar.
 //!
-//! **Melted ice.** With ice left at a freezing point `τ` the heat balance gives the melted mass
-//! `m(τ) = (H − E(τ) − C·τ) / (h_water(τ) − h_ice(τ))`, where `H` and `E` (everything as it was, cooled to `τ`) are linear in the
-//! counts at fixed `τ`. So `m(τ*)` is a form, and by the mean value theorem `|m(τ) − m(τ*)| ≤ κ·|τ − τ*|` with
-//! `κ = C_total / (h_water − h_ice)`: differentiating `m` gives the heat capacity of what there is over the heat of fusion. The freezing
-//! point of the box lies between the law of dilute solutions with most particles in least water and the reverse.
-//! What has melted is never more than there was: `melted = min(ice, m)`, enclosed by the same form with a wider interval, or
-//! by the ice itself where the whole box melts.
-//!
-//! **Shaker.** Its wall leaves with the temperature of the first mixing, which is bounded once for the whole grid; its heat
-//! widens the interval of the heat balance.
+//! **Melted ice and the shaker.** See [`super::heat`]. What has melted is never more than there was: `melted = min(ice, m)`,
+//! enclosed by the same form with a wider interval, or by the ice itself where the whole box melts.
 //!
 //! **Amount that fills.** The level is a form times the thermal expansion between 20 °C and the serving temperature, so the amount
 //! that fills is a form of the other counts, with an interval for everything above.
 
-use crate::balance::published::freezing::{CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL, LOWEST_FREEZING_POINT_CELSIUS};
-use crate::balance::published::{sugar_solution, water};
-use crate::balance::{Component, Fill, Prepared, Wall};
+use crate::balance::published::freezing::LOWEST_FREEZING_POINT_CELSIUS;
+use crate::balance::published::sugar_solution;
+use crate::balance::{Component, Fill, Prepared};
 use crate::optimiser::Range;
 
-use super::drink::{IceAs, Lines, Over, sugar};
+use super::drink::{Lines, Over, sugar};
 use super::expansion::Expansion;
 use super::form::{Bounds, Form, Interval, PLACES};
+use super::heat::{Melting, excess, excess_of_shaking, shaker_heat};
 
 /// Volume that a gram of ice displaces, ml: 1.0885 at the lowest freezing point, 1.0909 at 0 °C.
 const ICE_ML_PER_G: f64 = 1.0897;
 
 /// Half the width of [`ICE_ML_PER_G`].
 const ICE_HALF_WIDTH: f64 = 0.0013;
-
-/// What the mass of melted ice depends on.
-#[derive(Clone, Debug)]
-struct Melting {
-    /// Melted ice if ice is left at the reference freezing point, g.
-    melted: Form,
-    /// The reference, °C.
-    reference: f64,
-    /// Heat that melts a gram at the reference, kJ.
-    heat_of_fusion: f64,
-    /// Water that the freezing point depends on, g.
-    water: Form,
-    particles_most: Form,
-    particles_least: Form,
-    /// Greatest heat capacity of all that takes part, kJ/K.
-    capacity: Form,
-    /// Whether what is left of the ice stays behind in the shaker.
-    strained: bool,
-}
 
 /// The amount that fills.
 #[derive(Clone, Debug)]
@@ -250,13 +224,13 @@ impl Enclosure {
     pub(super) fn enclose(&self, low: &[i32], high: &[i32]) -> Option<Enclosed> {
         let most = self.filling.as_ref().map_or(0.0, |filling| filling.most);
         let bounds = Bounds::new(low, high, Interval::new(0.0, most));
-        let mut enclosed = self.offsets(bounds)?;
+        let mut enclosed = self.offsets(&bounds)?;
         let Some(filling) = &self.filling else { return Some(enclosed) };
         for _ in 0..2 {
             let (range, offset) = self.fill_offset(filling, &enclosed);
             let mut bounds = bounds;
             bounds.set_fill(Interval::new(range.low.max(0.0), range.high.clamp(0.0, most)));
-            enclosed = Enclosed { fill: offset, ..self.offsets(bounds)? };
+            enclosed = Enclosed { fill: offset, ..self.offsets(&bounds)? };
         }
         // The form that goes with the regime of the last round.
         enclosed.fill = self.fill_offset(filling, &enclosed).1;
@@ -307,32 +281,32 @@ impl Enclosure {
         Interval::new(reference + excess.low.min(0.0) / capacity, reference + excess.high.max(0.0) / capacity)
     }
 
-    fn offsets(&self, bounds: Bounds) -> Option<Enclosed> {
-        let slack = self.slack.range(&bounds).high;
+    fn offsets(&self, bounds: &Bounds) -> Option<Enclosed> {
+        let slack = self.slack.range(bounds).high;
         // A food holds less than 2 kJ/kg/K, and nothing here is further than 130 K from 0 °C.
         let unsure = Interval::new(-slack * 0.26, slack * 0.26);
         let heat = self.shaker.plus(unsure);
-        let all_water = self.water.plus(&self.ice, 1.0).range(&bounds);
+        let all_water = self.water.plus(&self.ice, 1.0).range(bounds);
         let (mut all_melts, mut melted, mut least_water) = (true, Interval::ZERO, all_water.low);
         if let Some(melting) = &self.melting {
             // In a strained drink the shaker's wall is part of the form itself.
             let from_heat = if melting.strained { unsure } else { heat };
-            let (offset, water) = melting.offset(&bounds, from_heat, &self.ice)?;
+            let (offset, water) = melting.offset(bounds, from_heat, &self.ice)?;
             least_water = least_water.min(water);
-            let beyond = melting.melted.plus(&self.ice, -1.0).range(&bounds);
+            let beyond = melting.melted.plus(&self.ice, -1.0).range(bounds);
             all_melts = beyond.low + offset.low >= 0.0;
             if !all_melts {
                 melted = Interval::new(offset.low.min(-beyond.high), offset.high);
             }
         }
-        let sugar = self.sugar.range(&bounds);
+        let sugar = self.sugar.range(bounds);
         let most = sugar.high / (sugar.high + least_water.max(0.0)).max(1e-9);
         let least = sugar.low / (sugar.low + all_water.high).max(1e-9);
         let away = (most - self.sugar_fraction).abs().max((self.sugar_fraction - least).abs());
         let curvature = curvature_up_to(most.max(self.sugar_fraction));
         let remainder = 0.5 * curvature * away * away * (sugar.high + all_water.high);
         let volume = melted.times(self.volume_per_gram_of_water).plus(Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7));
-        volume.is_finite().then_some(Enclosed { all_melts, bounds, volume, heat, fill: Interval::ZERO, melted })
+        volume.is_finite().then_some(Enclosed { all_melts, bounds: *bounds, volume, heat, fill: Interval::ZERO, melted })
     }
 
     /// Whether there is ice, or some may form.
@@ -345,56 +319,6 @@ impl Enclosure {
         let filling = self.filling.as_ref()?;
         Some(if all_melts { &filling.melted.form } else { &filling.partly.form })
     }
-}
-
-impl Melting {
-    fn new(lines: &Lines, strained: bool, cup: Wall, shaker: Wall, reference: &[f64]) -> Self {
-        // A strained drink is parted from its ice before it meets the cup.
-        let (over, wall) = if strained { (Over::Mixed, shaker) } else { (Over::InCup, cup) };
-        let water = lines.component(over, Component::Water);
-        let (most, least) = (lines.particles(over, true), lines.particles(over, false));
-        let at = |celsius: f64| {
-            let fusion = (water::enthalpy_kj_per_kg(celsius) - water::ice_enthalpy_kj_per_kg(celsius)) / 1000.0;
-            let cooled = lines.enthalpy(over, celsius, IceAs::Frozen);
-            let heat = lines.component(over, Component::Heat).plus(&cooled, -1.0);
-            let walls = wall.heat_capacity * (wall.celsius - celsius);
-            (heat.plus_constant(walls).times(1.0 / fusion), fusion)
-        };
-        let ice = lines.component(over, Component::Ice).at(reference);
-        let liquid = water.at(reference) + at(-0.5).0.at(reference).clamp(0.0, ice.max(0.0));
-        let reference = freezing(most.at(reference), liquid);
-        let (melted, heat_of_fusion) = at(reference);
-        let mut capacity = lines.heat_capacity(over, true);
-        capacity.constant += wall.heat_capacity;
-        Self { melted, reference, heat_of_fusion, water, particles_most: most, particles_least: least, capacity, strained }
-    }
-
-    /// How far the melted ice can be from its form, g, and the least water of the box; `None` when the drink itself would
-    /// freeze nearly solid.
-    fn offset(&self, bounds: &Bounds, heat: Interval, ice: &Form) -> Option<(Interval, f64)> {
-        // On the way from one freezing point to another no more melts than 1.12 times what is there; see κ above.
-        let kappa = 1.12 * self.capacity.range(bounds).high / (self.heat_of_fusion - 0.031);
-        let from_heat = heat.times(1.0 / self.heat_of_fusion);
-        let with_all = self.water.plus(ice, 1.0).range(bounds);
-        let with_melted = self.water.plus(&self.melted, 1.0).range(bounds).low + from_heat.low + kappa * self.reference;
-        let least_water = with_all.low.min(with_melted);
-        let lowest = freezing(self.particles_most.range(bounds).high, least_water);
-        let highest = freezing(self.particles_least.range(bounds).low, with_all.high);
-        let offset = Interval::new(
-            from_heat.low - kappa * (highest - self.reference).max(0.0),
-            from_heat.high + kappa * (self.reference - lowest).max(0.0),
-        );
-        let solid = self.melted.plus(&self.water, 0.99).range(bounds).low + offset.low < 0.0;
-        (!solid).then_some((offset, least_water))
-    }
-}
-
-fn freezing(particles: f64, water: f64) -> f64 {
-    if water <= 0.0 {
-        return LOWEST_FREEZING_POINT_CELSIUS;
-    }
-    let depression = CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL * particles.max(0.0) / water * 1000.0;
-    (-depression).max(LOWEST_FREEZING_POINT_CELSIUS)
 }
 
 /// Volume at 20 °C of what sits in the drink and floats on it, ml, and how far it can be from that: `g` is convex, so the
@@ -428,38 +352,6 @@ fn root_bounds(ranges: &[Range], fill: Interval) -> Bounds {
         (low[at], high[at]) = (range.low, range.high);
     }
     Bounds::new(&low[..ranges.len()], &high[..ranges.len()], fill)
-}
-
-/// `H − E(τ) + C·(T − τ)` with all ice melted, kJ: positive exactly where the common temperature is above `τ`, because the
-/// enthalpy of everything rises with temperature.
-pub(super) fn excess(lines: &Lines, over: Over, wall: Wall, celsius: f64) -> Form {
-    let heat = lines.component(over, Component::Heat);
-    let cooled = lines.enthalpy(over, celsius, IceAs::Melted);
-    heat.plus(&cooled, -1.0).plus_constant(wall.heat_capacity * (wall.celsius - celsius))
-}
-
-fn excess_of_shaking(lines: &Lines, shaker: Wall, celsius: f64) -> Form {
-    excess(lines, Over::Mixed, shaker, celsius)
-}
-
-/// Heat that the shaker's wall gives to the drink, kJ, anywhere on the grid.
-fn shaker_heat(lines: &Lines, shaker: Option<Wall>, root: &Bounds, has_ice: bool) -> Interval {
-    let Some(wall) = shaker else { return Interval::ZERO };
-    let (mut coldest, mut warmest) = (-60.0_f64, 130.0_f64);
-    for step in -4_i32..=13 {
-        let celsius = f64::from(step) * 10.0;
-        let range = excess_of_shaking(lines, wall, celsius).range(root);
-        if range.low >= 0.0 {
-            coldest = celsius;
-        }
-        if range.high <= 0.0 {
-            warmest = warmest.min(celsius.max(0.0));
-        }
-    }
-    if has_ice || coldest < 0.0 {
-        coldest = LOWEST_FREEZING_POINT_CELSIUS;
-    }
-    Interval::new(wall.heat_capacity * (wall.celsius - warmest), wall.heat_capacity * (wall.celsius - coldest))
 }
 
 #[cfg(test)]

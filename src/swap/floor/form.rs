@@ -33,7 +33,7 @@ impl Interval {
     }
 
     /// The greatest distance of a number of the interval from zero.
-    pub(super) fn furthest_from_zero(self) -> f64 {
+    pub(super) fn greatest_distance_from_zero(self) -> f64 {
         self.low.abs().max(self.high.abs())
     }
 
@@ -50,7 +50,7 @@ impl Interval {
     }
 
     /// The least distance of a number of the interval from zero.
-    pub(super) fn from_zero(self) -> f64 {
+    pub(super) fn least_distance_from_zero(self) -> f64 {
         self.low.max(-self.high).max(0.0)
     }
 }

@@ -19,20 +19,22 @@
 //! - Where no enclosure holds, only the lines that must have moved count.
 
 mod certificate;
+mod curved;
 mod drink;
 mod enclosure;
 mod expansion;
 mod form;
+mod heat;
 mod rows;
 
 pub(super) use rows::{Cap, Of, Term};
 
-use crate::balance::published::sweetness;
 use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
 use crate::optimiser::Range;
 
 use certificate::{Minorant, Square};
+use curved::curved;
 use drink::{Lines, Over};
 use enclosure::{Enclosed, Enclosure};
 use form::{Bounds, Interval, least_ratio};
@@ -142,7 +144,7 @@ impl Floor {
                 limit_count += 1;
             }
         }
-        let curved = model.curved(rows, &enclosed, &bounds, volume);
+        let curved = curved(rows, model.sweeteners, &enclosed, &bounds, volume);
         for (row, offset) in curved.limits.iter().flatten() {
             if row.form.range(&bounds).low + offset > 1e-7 {
                 return f64::INFINITY;
@@ -160,7 +162,7 @@ impl Floor {
         for square in rows.squares.iter().take(MOST_ROWS - 2) {
             let offset = square.row.offset(&enclosed);
             let range = square.row.form.range(&bounds).plus(offset);
-            let least = range.from_zero();
+            let least = range.least_distance_from_zero();
             let weight = square.weight * self.taste_weight;
             let (deviation, scaled) = match square.per {
                 Per::One => (least, weight),
@@ -174,7 +176,7 @@ impl Floor {
             }
             let per_volume = square.per == Per::Volume;
             if per_volume {
-                concentrations += weight * range.furthest_from_zero().powi(2);
+                concentrations += weight * range.greatest_distance_from_zero().powi(2);
             }
             squares[count] = Square { row: &square.row, weight: scaled, offset, per_volume };
             count += 1;
@@ -183,7 +185,7 @@ impl Floor {
         let mut besides = self.constant;
         if let Some((row, weight, offset)) = &curved.square {
             let weight = weight * self.taste_weight;
-            concentrations += weight * row.form.range(&bounds).plus(*offset).furthest_from_zero().powi(2);
+            concentrations += weight * row.form.range(&bounds).plus(*offset).greatest_distance_from_zero().powi(2);
             squares[count] = Square { row, weight, offset: *offset, per_volume: true };
             count += 1;
         } else {
@@ -231,10 +233,10 @@ impl Floor {
 ///
 /// The curvature comes from a part φ of the volume axis's square, which must then count everywhere, also within its
 /// enclosure of half-width `e`: `(x + δ)² ≥ ½x² − δ²` for `|δ| ≤ e`, so that part is half a square without an enclosure less `φ·q·e²`.
-/// With φ = 2·Σ q·D²/V² / (q_v·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
+/// With φ = 2·Σ q·D²/V² / (`q_v`·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
 /// concentrations are divided by the greatest volume instead.
-fn keep_convex<'rows>(
-    squares: &mut [Square<'rows>; MOST_ROWS],
+fn keep_convex(
+    squares: &mut [Square<'_>; MOST_ROWS],
     count: &mut usize,
     volume_axis: Option<usize>,
     concentrations: f64,
@@ -307,98 +309,5 @@ impl Model {
         let curvature: f64 =
             squares.map(|square| square.weight * (square.row.form.per[variable] / of(square.per)).powi(2)).sum();
         curvature.sqrt().max(1e-3)
-    }
-
-    /// What the sweetness with high-potency sweeteners costs at least, and as a square for the minorant where there is one
-    /// such sweetener.
-    ///
-    /// What they taste of rises with every concentration, so its range lies between that of the least and of the greatest
-    /// concentrations. By the mean value theorem its deviation is that at the middle of the box plus the slopes somewhere in
-    /// the box times the way from there; with the middle of each slope's interval the deviation times the volume is linear, and
-    /// the rest of the interval goes into the offset.
-    fn curved(&self, rows: &Rows, enclosed: &Enclosed, bounds: &Bounds, volume: Interval) -> Curved {
-        let Some((term, sugars, sweeteners)) = &rows.curved else { return Curved::NONE };
-        let over_volume = |row: &Row| {
-            let amount = row.form.range(bounds).plus(row.offset(enclosed));
-            Interval::new((amount.low / volume.high).max(0.0), amount.high.max(0.0) / volume.low)
-        };
-        let mut low = [(HighPotencySweetener::Sucralose, 0.0); HIGH_POTENCY_SLOTS];
-        let mut high = low;
-        for (slot, row) in sweeteners {
-            if let Some(sweetener) = self.sweeteners[*slot] {
-                let concentration = over_volume(row).times(1000.0);
-                low[*slot] = (sweetener, concentration.low);
-                high[*slot] = (sweetener, concentration.high);
-            }
-        }
-        let sugar = over_volume(sugars);
-        let range = Interval::new(sweetness::combined(sugar.low, &low), sweetness::combined(sugar.high, &high));
-        let off = range.plus(Interval::new(-term.value - 1e-9, -term.value + 1e-9)).from_zero() / term.step;
-        let weight = term.weight / (term.step * term.step);
-        let square = match sweeteners.as_slice() {
-            [(slot, row)] => self.sweeteners[*slot].and_then(|sweetener| {
-                let sweet = Interval::new(low[*slot].1, high[*slot].1);
-                let slopes = Slopes::within(sweetener, sugar, sweet)?;
-                let (s, c) = (f64::midpoint(sugar.low, sugar.high), f64::midpoint(sweet.low, sweet.high));
-                let here = sweetness::combined(s, &[(sweetener, c)]) - term.value;
-                let (by_sugar, by_sweet) = (slopes.sugar.middle(), slopes.sweetener.middle());
-                let by_volume = here - by_sugar * s - by_sweet * c;
-                let rest = volume.high
-                    * (slopes.sugar.width() / 2.0 * sugar.width() / 2.0 + slopes.sweetener.width() / 2.0 * sweet.width() / 2.0)
-                    + 1e-9 * volume.high;
-                let sum = rows.volume.times(by_volume).plus(&sugars.times(by_sugar)).plus(&row.times(1000.0 * by_sweet));
-                Some((sum, weight, sum.offset(enclosed).plus(Interval::new(-rest, rest))))
-            }),
-            _ => None,
-        };
-        let limits = term.limit.zip(square.as_ref()).map(|(limit, (row, _, offset))| {
-            let most = (limit + 1e-9) * term.step;
-            let scale = 1.0 / (term.step * volume.high);
-            let room = rows.volume.times(-most);
-            let side = |row: Row, low: f64| {
-                let side = row.plus(&room).times(scale);
-                (side, (low + room.offset(enclosed).low) * scale)
-            };
-            [side(*row, offset.low), side(row.times(-1.0), -offset.high)]
-        });
-        Curved { least: term.weight * off * off, square, limits }
-    }
-}
-
-/// What the curved axis contributes in a box.
-struct Curved {
-    least: f64,
-    square: Option<(Row, f64, Interval)>,
-    /// Both sides of its limit, with the low end of their offset.
-    limits: Option<[(Row, f64); 2]>,
-}
-
-impl Curved {
-    const NONE: Self = Self { least: 0.0, square: None, limits: None };
-}
-
-/// Slopes of the sweetness of sugar with one high-potency sweetener, over a box of concentrations.
-struct Slopes {
-    sugar: Interval,
-    sweetener: Interval,
-}
-
-impl Slopes {
-    /// With `E(s) = k·s/(Rm − s)` and `R(C) = Rm·C/(k + C)` the sweetness is `R(E(s) + c)`; its slopes are
-    /// `((k + E)/(k + E + c))²` by the sugar, which rises with `s` and falls with `c`, and `Rm·k/(k + E + c)²` by the sweetener,
-    /// which falls with both. `None` where the sugar alone may reach the ceiling.
-    fn within(sweetener: HighPotencySweetener, sugar: Interval, sweet: Interval) -> Option<Self> {
-        let curve = sweetener.curve();
-        let (ceiling, half) = (curve.ceiling_percent, curve.half_way_mg_per_l);
-        if sugar.high >= ceiling * 0.999 {
-            return None;
-        }
-        let base = |s: f64| half + half * s / (ceiling - s);
-        let by_sugar = |s: f64, c: f64| (base(s) / (base(s) + c)).powi(2);
-        let by_sweetener = |s: f64, c: f64| ceiling * half / (base(s) + c).powi(2);
-        Some(Self {
-            sugar: Interval::new(by_sugar(sugar.low, sweet.high), by_sugar(sugar.high, sweet.low)),
-            sweetener: Interval::new(by_sweetener(sugar.high, sweet.high), by_sweetener(sugar.low, sweet.low)),
-        })
     }
 }

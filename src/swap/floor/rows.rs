@@ -6,8 +6,12 @@
 use crate::balance::{Component, Mix, Prepared};
 
 use super::drink::{Lines, Over};
-use super::enclosure::{Enclosed, Enclosure, excess};
+use super::enclosure::{Enclosed, Enclosure};
 use super::form::{Form, Interval};
+use super::heat::excess;
+
+/// A volume that rows are scaled with, ml; its size matters for the speed of the search alone.
+const USUAL_VOLUME: f64 = 300.0;
 
 /// What a target is a figure of.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -115,12 +119,22 @@ pub(super) struct Rows {
     /// Each must not be above zero; scaled to about a noticeable step.
     pub(super) limits: Vec<Row>,
     pub(super) volume: Row,
-    /// Sweetness with high-potency sweeteners, which no form describes: sugars by their sweetness, and each sweetener, mg.
-    pub(super) curved: Option<(Term, Row, Vec<(usize, Row)>)>,
+    /// Sweetness with high-potency sweeteners, which no form describes.
+    pub(super) curved: Option<CurvedSweetness>,
     /// What should be small, if anything is.
     pub(super) objective: Option<Row>,
     /// Heat capacity at most, kJ/K.
     pub(super) capacity: Row,
+}
+
+/// What the sweetness of sugars with high-potency sweeteners depends on.
+#[derive(Clone, Debug)]
+pub(super) struct CurvedSweetness {
+    pub(super) term: Term,
+    /// Sugars by their sweetness, g per 100 ml when divided by the volume.
+    pub(super) sugars: Row,
+    /// Slot and milligrams of each sweetener.
+    pub(super) sweeteners: Vec<(usize, Row)>,
 }
 
 /// Makes rows of one regime.
@@ -198,7 +212,7 @@ impl RowMaker<'_> {
         }
     }
 
-    fn curved(&self, terms: &[Term]) -> Option<(Term, Row, Vec<(usize, Row)>)> {
+    fn curved(&self, terms: &[Term]) -> Option<CurvedSweetness> {
         let term = terms.iter().find(|term| term.of == Of::Sweetness)?;
         let sweeteners: Vec<(usize, Row)> = (0..crate::balance::HIGH_POTENCY_SLOTS)
             .filter_map(|slot| {
@@ -208,7 +222,7 @@ impl RowMaker<'_> {
             })
             .collect();
         let sugars = self.row(self.amount(Of::Sweetness)?.times(100.0), 0.0, 0.0);
-        (!sweeteners.is_empty()).then_some((*term, sugars, sweeteners))
+        (!sweeteners.is_empty()).then_some(CurvedSweetness { term: *term, sugars, sweeteners })
     }
 
     fn square(&self, term: &Term) -> Option<Square> {
@@ -256,16 +270,11 @@ impl RowMaker<'_> {
             }
             of => {
                 let Some(amount) = self.amount(of).map(|amount| amount.times(100.0)) else { return };
-                let scale = 1.0 / (term.step * self.usual_volume());
+                let scale = 1.0 / (term.step * USUAL_VOLUME);
                 limits.push(self.with_volume(amount, -(term.value + most)).times(scale));
                 limits.push(self.with_volume(amount.times(-1.0), term.value - most).times(scale));
             }
         }
-    }
-
-    /// A volume that the rows are scaled with; its size matters for the speed of the search alone.
-    fn usual_volume(&self) -> f64 {
-        300.0
     }
 
     fn cap(&self, cap: Cap, has_ice: bool) -> Option<Row> {
@@ -276,7 +285,7 @@ impl RowMaker<'_> {
         match cap {
             Cap::SugarPer100Ml(most) => {
                 let row = self.with_volume(whole(Component::Sugars).times(100.0), -most);
-                Some(row.times(1.0 / (0.5 * self.usual_volume())))
+                Some(row.times(1.0 / (0.5 * USUAL_VOLUME)))
             }
             Cap::EnergyKj(most) => below(self.lines.energy(), most, 40.0),
             Cap::Cost(most) => below(whole(Component::Cost), most, 0.05),

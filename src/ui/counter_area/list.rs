@@ -2,8 +2,8 @@
 
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{
-    Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense, Stroke, StrokeKind,
-    TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense, Stroke,
+    StrokeKind, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
 };
 use std::sync::Arc;
 
@@ -83,7 +83,8 @@ fn nothing_ui(ui: &mut Ui, state: &CounterState) {
     let palette = theme::palette(ui.visuals());
     let (one, many) = state.kind.words();
     let words = if state.find.trim().is_empty() {
-        format!("There are no {many} in this book yet. The plus sign adds a {one}.").replace("a ingredient", "an ingredient")
+        format!("There are no {many} in this book yet. The plus sign adds a {one}.")
+            .replace("a ingredient", "an ingredient")
     } else {
         format!("None of the {many} is called so.")
     };
@@ -138,7 +139,8 @@ fn heading_ui(ui: &Ui, sort: Option<Sort>, column: Option<usize>, title: &str, p
     let palette = theme::palette(ui.visuals());
     let sorting = sort.filter(|sort| sort.column == column);
     let response = ui.interact(place, ui.scope_id().with(("heading", title)), Sense::click());
-    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, sorting.is_some(), format!("Sort by {title}")));
+    response
+        .widget_info(|| WidgetInfo::selected(egui::Role::Button, true, sorting.is_some(), format!("Sort by {title}")));
     let strong = sorting.is_some() || response.hovered() || response.has_focus();
     let colour = if strong { palette.text_strong } else { palette.text_quiet };
     let galley = ui.painter().layout_no_wrap(title.to_owned(), TypeStyle::Small.font_id(), colour);
@@ -205,7 +207,9 @@ fn rows_ui(
 /// How far the list is scrolled so that the row in hand is in sight, in points.
 fn offset_for(state: &CounterState, height: f32) -> f32 {
     let top = state.row as f32 * ROW;
-    state.scrolled.clamp((top + ROW + ROW - height).max(0.0), (top - ROW).max(0.0).max((top + ROW + ROW - height).max(0.0)))
+    state
+        .scrolled
+        .clamp((top + ROW + ROW - height).max(0.0), (top - ROW).max(0.0).max((top + ROW + ROW - height).max(0.0)))
 }
 
 /// Arrows to the neighbours, Enter opens, Escape goes back.

@@ -218,7 +218,7 @@ pub(super) fn counter_area_ui(
         return;
     }
     let list = match width {
-        _ if view.counter.kind == Kind::Shop => 272.0,
+        _ if view.counter.kind == Kind::Shop => 288.0,
         width if width >= WIDE => 600.0,
         width if width >= NARROW => 400.0,
         _ => 288.0,
@@ -239,7 +239,10 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
     list::kinds_ui(ui, &mut view.counter, [book.ingredients.len(), book.measures.len(), book.vessels.len()]);
     ui.add_space(grid::NEAR);
     if view.counter.kind == Kind::Shop {
-        sheet::quiet_ui(ui, "What holds for every drink of the shop: temperatures, prices, and how fine its tasters are.");
+        sheet::quiet_ui(
+            ui,
+            "What holds for every drink of the shop: temperatures, prices, and how fine its tasters are.",
+        );
         return;
     }
     match list::list_ui(ui, &mut view.counter) {
@@ -300,7 +303,10 @@ mod tests {
         let mut view = ViewState::default();
         let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
         assert!(go_to(&field_key(&item.place(), "reading 2 grams"), &mut view));
-        assert_eq!((view.area, view.counter.kind, view.counter.open.clone()), (Area::Counter, Kind::Measures, Some(item)));
+        assert_eq!(
+            (view.area, view.counter.kind, view.counter.open.clone()),
+            (Area::Counter, Kind::Measures, Some(item))
+        );
         assert!(!go_to("row hob-and-ember/powder", &mut view));
     }
 

@@ -6,8 +6,8 @@ use super::sheet::link_ui;
 use super::uses::{Use, refusal};
 use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
 use crate::book::{
-    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
-    Role, Vessel, VesselId, VesselKind, VersionId,
+    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind,
+    RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
 use crate::ui::theme::{self, grid};
@@ -27,7 +27,13 @@ pub(super) enum Going {
 }
 
 /// Duplicate and delete; the reason when it can't be deleted.
-pub(super) fn commands_ui(ui: &mut Ui, counter: Counter<'_>, item: &ItemId, state: &CounterState, copy: &str) -> Option<Going> {
+pub(super) fn commands_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    item: &ItemId,
+    state: &CounterState,
+    copy: &str,
+) -> Option<Going> {
     let mut going = None;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
@@ -83,7 +89,13 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
 }
 
 /// Goes where a click leads.
-pub(super) fn carry_out(going: Going, counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn carry_out(
+    going: Going,
+    counter: Counter<'_>,
+    item: &ItemId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     match going {
         Going::Recipe(recipe, version) => {
             view.show(Shown { recipe, version });

@@ -12,7 +12,7 @@ use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
-use crate::workbench::Action;
+use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields, in points.
 pub(super) const WORDS: f32 = 27.0 * grid::STEP;
@@ -109,8 +109,21 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         super::field_key(&self.place, field)
     }
 
-    /// Changes the item; the change goes out as an edit at this field.
+    /// Changes the item by a click: a step of its own.
     pub(super) fn change(&mut self, field: &str, change: impl FnOnce(&mut T)) {
+        self.put(field, change);
+        self.actions.push(Action::Command(Command::CloseStep));
+    }
+
+    /// Changes the item by typing: one step as long as the keyboard stays in the field. What was typed before is taken back
+    /// first, because the label of the step may hold the very name that is being typed.
+    fn typed(&mut self, field: &str, change: impl FnOnce(&mut T)) {
+        let key = self.key(field);
+        self.actions.push(Action::Command(Command::Withdraw(key)));
+        self.put(field, change);
+    }
+
+    fn put(&mut self, field: &str, change: impl FnOnce(&mut T)) {
         change(&mut self.item);
         let key = self.key(field);
         self.actions.push(Action::edit((self.edit)(self.item.clone()), key));
@@ -157,7 +170,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn text(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
         let field = Field::new(self.key(spot.field), spot.name, shown).hint(spot.hint).underlined();
         if let Some(text) = self.show(ui, field, spot.width, grid::TARGET).changed {
-            self.change(spot.field, |item| put(item, text));
+            self.typed(spot.field, |item| put(item, text));
         }
     }
 
@@ -167,7 +180,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field::new(key.clone(), spot.name, shown).hint(spot.hint).style(TypeStyle::Heading);
         let outcome = self.show(ui, field, spot.width, grid::TARGET + grid::TIGHT);
         if let Some(text) = outcome.read(&key, self.drafts, name) {
-            self.change(spot.field, |item| put(item, text));
+            self.typed(spot.field, |item| put(item, text));
         }
         self.errors_ui(ui, 0.0);
     }
@@ -178,7 +191,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let width = spot.width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let height = field.height(ui, self.drafts, width);
         if let Some(text) = self.show(ui, field, width, height).changed {
-            self.change(spot.field, |item| put(item, text));
+            self.typed(spot.field, |item| put(item, text));
         }
     }
 
@@ -219,7 +232,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field { align, ..Field::new(key.clone(), spot.name, shown).hint(spot.hint).underlined() };
         let outcome = self.show(ui, field, spot.width, grid::TARGET);
         if let Some(value) = outcome.read(&key, self.drafts, read) {
-            self.change(spot.field, |item| put(item, value));
+            self.typed(spot.field, |item| put(item, value));
         }
     }
 
@@ -429,7 +442,8 @@ mod tests {
 
     #[test]
     fn a_number_is_shown_the_way_it_was_typed() {
-        for (value, shown) in [(58.0, "58"), (6.9, "6.9"), (-5.0, "−5"), (0.0, "0"), (1000.0, "1000"), (0.018, "0.018")] {
+        for (value, shown) in [(58.0, "58"), (6.9, "6.9"), (-5.0, "−5"), (0.0, "0"), (1000.0, "1000"), (0.018, "0.018")]
+        {
             assert_eq!(plain(value), shown);
         }
         // 420 kcal are kept in kJ and come back as 420.

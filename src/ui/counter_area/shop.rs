@@ -22,7 +22,8 @@ pub(super) fn editor_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState,
     });
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
-    let widths = if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(640.0)] } else { vec![width.min(680.0)] };
+    let widths =
+        if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(640.0)] } else { vec![width.min(680.0)] };
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             money_ui(ui, &mut sheet, settings);
@@ -105,7 +106,9 @@ fn window_ui(
         });
         quiet_ui(ui, "to");
         let (field, name) = (format!("{kind} to"), format!("Hottest that is served {kind}"));
-        sheet.required(ui, Spot::number(&field, &name), window.to, |item, to| put(item, TemperatureWindow { to, ..window }));
+        sheet.required(ui, Spot::number(&field, &name), window.to, |item, to| {
+            put(item, TemperatureWindow { to, ..window })
+        });
         quiet_ui(ui, "°C");
     });
 }
@@ -128,7 +131,8 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
 fn findings_ui(ui: &mut Ui, counter: Counter<'_>) {
     let palette = theme::palette(ui.visuals());
     for finding in counter.findings.iter().filter(|finding| finding.place == crate::book::Place::Settings) {
-        let text = egui::RichText::new(finding.kind.to_string()).font(TypeStyle::Small.font_id()).color(palette.off_level);
+        let text =
+            egui::RichText::new(finding.kind.to_string()).font(TypeStyle::Small.font_id()).color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());
     }
 }

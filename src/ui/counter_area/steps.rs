@@ -16,8 +16,11 @@ const UNIT: f32 = 16.0 * grid::STEP;
 
 pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     section_ui(ui, "Noticeable steps");
-    quiet_ui(ui, "How large a difference must be before a guest tastes it: a part of the standard's value, but never less than the \
-         floor. A shop that has tested its tasters puts its own figures here.");
+    quiet_ui(
+        ui,
+        "How large a difference must be before a guest tastes it: a part of the standard's value, but never less than the \
+         floor. A shop that has tested its tasters puts its own figures here.",
+    );
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         words_ui(ui, "axis", AXIS);
@@ -88,10 +91,17 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
             label.on_hover_text(default.source);
         });
-        number_ui(ui, sheet, &format!("Part of {word} in percent"), own.map(|own| 100.0 * own.fraction), 100.0 * first.fraction, {
-            let first = first.clone();
-            move |item, value| own_step(item, &first).fraction = value / 100.0
-        });
+        number_ui(
+            ui,
+            sheet,
+            &format!("Part of {word} in percent"),
+            own.map(|own| 100.0 * own.fraction),
+            100.0 * first.fraction,
+            {
+                let first = first.clone();
+                move |item, value| own_step(item, &first).fraction = value / 100.0
+            },
+        );
         number_ui(ui, sheet, &format!("Floor of {word}"), own.map(|own| own.floor), first.floor, {
             let first = first.clone();
             move |item, value| own_step(item, &first).floor = value

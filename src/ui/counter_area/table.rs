@@ -7,7 +7,9 @@ use std::sync::Arc;
 use super::uses::Uses;
 use super::{ItemId, Kind};
 use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
-use crate::book::{Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel, VesselKind};
+use crate::book::{
+    Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel, VesselKind,
+};
 use crate::quantity::show_number;
 
 /// A column behind the name.
@@ -153,9 +155,8 @@ impl Shelf {
         if self.book.as_ref().is_some_and(same) {
             return;
         }
-        let uses_stay = self.book.as_ref().is_some_and(|before| {
-            before.recipes == book.recipes && before.measures == book.measures
-        });
+        let uses_stay =
+            self.book.as_ref().is_some_and(|before| before.recipes == book.recipes && before.measures == book.measures);
         if !uses_stay {
             self.uses = Uses::of(book);
         }

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use egui::scroll_area::ScrollBarVisibility;
-use egui::style::ScrollStyle;
+use egui::style::{ScrollFadeStyle, ScrollStyle};
 use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
@@ -87,7 +87,10 @@ impl Cautions {
     fn scroll_ui(&self, ui: &mut Ui) {
         let palette = theme::palette(ui.visuals());
         let right_top = ui.max_rect().right_top();
-        ui.spacing_mut().scroll = ScrollStyle { bar_width: 8.0, ..ScrollStyle::solid() };
+        // No fading: every sentence that is there can be read to its end.
+        let fade = ScrollFadeStyle { strength: 0.0, ..ScrollFadeStyle::default() };
+        ui.spacing_mut().scroll =
+            ScrollStyle { bar_width: 8.0, foreground_color: true, fade, ..ScrollStyle::solid() };
         let output = ScrollArea::vertical()
             .id_salt("cautions")
             .auto_shrink(false)

@@ -23,10 +23,13 @@ pub(super) fn suggestion_ui(
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    let wanted = format!(
+    let mut wanted = format!(
         "with {}",
         ingredient_name(screen.book, &answer.question.with)
     );
+    if state.suggestion > 0 {
+        wanted = format!("{wanted}, {}", suggestion.kind.word());
+    }
     let mut name = state.suggestion_name.take();
     let palette = theme::palette(ui.visuals());
     let words = egui::RichText::new("Keep as new version").color(palette.on_accent);

@@ -26,7 +26,7 @@ const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
 /// One of the drinks that are compared.
 struct Drink<'answer> {
-    title: &'static str,
+    title: String,
     balance: &'answer Balance,
     difference: &'answer Difference,
     /// What changes against the version in hand.
@@ -48,10 +48,11 @@ pub(super) fn answer_ui(
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    sentences_ui(ui, answer);
+    let chosen = choice_ui(ui, answer, state);
+    sentences_ui(ui, answer, chosen);
     ui.add_space(grid::APART);
     let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
-    let drinks = drinks(screen, answer, &itself);
+    let drinks = drinks(screen, answer, chosen, &itself);
     let fits = |columns: usize| {
         ui.available_width() >= COLUMN * columns as f32 + grid::APART * (columns as f32 - 1.0)
     };
@@ -89,7 +90,7 @@ pub(super) fn answer_ui(
 fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
     let palette = theme::palette(ui.visuals());
     ui.label(
-        RichText::new(drink.title)
+        RichText::new(&drink.title)
             .font(TypeStyle::Heading.font_id())
             .color(palette.text_strong),
     );
@@ -104,28 +105,29 @@ fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
 fn drinks<'answer>(
     screen: &Screen<'_>,
     answer: &'answer Answer,
+    chosen: Option<&'answer Suggestion>,
     itself: &'answer Difference,
 ) -> Vec<Drink<'answer>> {
     let before = &screen.balance.resolved;
     let changes = |after: &Balance| model::changes_in_words(screen.book, before, &after.resolved);
     let mut drinks = vec![
         Drink {
-            title: "Standard",
+            title: "Standard".to_owned(),
             balance: &answer.standard,
             difference: itself,
             changes: Vec::new(),
             kind: Kind::Standard,
         },
         Drink {
-            title: "Equal measures",
+            title: "Plain swap".to_owned(),
             balance: &answer.plain,
             difference: &answer.plain_difference,
             changes: changes(&answer.plain),
             kind: Kind::Plain,
         },
     ];
-    drinks.extend(answer.suggestions.iter().map(|suggestion| Drink {
-        title: "Closest taste",
+    drinks.extend(chosen.map(|suggestion| Drink {
+        title: model::capitalised(&model::kind_words(suggestion)),
         balance: &suggestion.balance,
         difference: &suggestion.difference,
         changes: changes(&suggestion.balance),
@@ -134,12 +136,37 @@ fn drinks<'answer>(
     drinks
 }
 
+/// The suggestions by what each is best at; the one that is looked at.
+fn choice_ui<'answer>(
+    ui: &mut Ui,
+    answer: &'answer Answer,
+    state: &mut SwapState,
+) -> Option<&'answer Suggestion> {
+    state.suggestion = state.suggestion.min(answer.suggestions.len().saturating_sub(1));
+    if answer.suggestions.len() > 1 {
+        let palette = theme::palette(ui.visuals());
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            ui.label(RichText::new("bring it back by").color(palette.text_quiet));
+            for (at, suggestion) in answer.suggestions.iter().enumerate() {
+                let words = model::kind_words(suggestion);
+                if ui.selectable_label(at == state.suggestion, words).clicked() {
+                    state.suggestion = at;
+                    state.suggestion_name = None;
+                }
+            }
+        });
+        ui.add_space(grid::EASY);
+    }
+    answer.suggestions.get(state.suggestion)
+}
+
 /// What the search found, in sentences; gaps and reasons plainly.
-fn sentences_ui(ui: &mut Ui, answer: &Answer) {
+fn sentences_ui(ui: &mut Ui, answer: &Answer, chosen: Option<&Suggestion>) {
     let palette = theme::palette(ui.visuals());
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
-        for suggestion in &answer.suggestions {
+        if let Some(suggestion) = chosen {
             ui.add(
                 Label::new(RichText::new(&suggestion.explanation).color(palette.text_strong))
                     .wrap(),
@@ -154,7 +181,7 @@ fn sentences_ui(ui: &mut Ui, answer: &Answer) {
             let text = if is_gap {
                 format!("No suggestion: {reason}.")
             } else {
-                capitalised(reason)
+                format!("{}.", model::capitalised(reason))
             };
             let colour = if is_gap {
                 palette.caution
@@ -166,15 +193,6 @@ fn sentences_ui(ui: &mut Ui, answer: &Answer) {
         let small = RichText::new(search_words(answer)).font(TypeStyle::Small.font_id());
         ui.add(Label::new(small.color(palette.text_quiet)).wrap());
     });
-}
-
-fn capitalised(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    let first: String = letters
-        .next()
-        .map(|first| first.to_uppercase().collect())
-        .unwrap_or_default();
-    format!("{first}{}.", letters.as_str())
 }
 
 fn scatter_words(suggestion: &Suggestion) -> &'static str {
@@ -200,12 +218,14 @@ fn search_words(answer: &Answer) -> String {
     };
     match (answer.evaluated, answer.proven_optimal) {
         (0, _) => format!("{standard}."),
-        (count, true) => format!(
-            "{standard}. All {count} combinations of counter steps were tried; none is closer."
+        (_, true) => format!(
+            "{standard}. Proven best of {:.0} possible combinations of amounts.",
+            answer.candidates
         ),
-        (count, false) => {
-            format!("{standard}. The first {count} combinations of counter steps were tried.")
-        }
+        (_, false) => format!(
+            "{standard}. The best that was found among {:.0} possible combinations of amounts; a limit stopped the proof.",
+            answer.candidates
+        ),
     }
 }
 
@@ -220,7 +240,7 @@ fn drink_ui(
     let palette = theme::palette(ui.visuals());
     ui.spacing_mut().item_spacing.x = grid::NEAR;
     ui.label(
-        RichText::new(drink.title)
+        RichText::new(&drink.title)
             .font(TypeStyle::Heading.font_id())
             .color(palette.text_strong),
     );

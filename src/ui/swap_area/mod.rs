@@ -26,6 +26,8 @@ pub struct SwapState {
     find: String,
     /// The row of what was found that the keyboard is on.
     found: usize,
+    /// Which of the suggestions is looked at.
+    suggestion: usize,
     /// The name that is being typed for the suggestion.
     suggestion_name: Option<String>,
     /// The name that is being typed for the plain swap.

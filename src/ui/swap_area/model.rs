@@ -6,7 +6,7 @@ use crate::book::{
     Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
 };
 use crate::quantity::show_number;
-use crate::swap::{LineMove, Question, adjustable_lines, move_words};
+use crate::swap::{LineMove, Question, Suggestion, adjustable_lines, move_words};
 use crate::ui::Screen;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::wording::ingredient_name;
@@ -132,6 +132,19 @@ fn sugars_in_words(ingredient: &Ingredient) -> String {
         None if matches!(ingredient.role, Role::Water | Role::Ice) => String::new(),
         None => "sugars not stated".to_owned(),
     }
+}
+
+/// What a suggestion is best at: "closest taste", "fewest changes, cheapest".
+pub(super) fn kind_words(suggestion: &Suggestion) -> String {
+    let kinds = std::iter::once(&suggestion.kind).chain(&suggestion.also);
+    kinds.map(|kind| kind.word()).collect::<Vec<_>>().join(", ")
+}
+
+/// A sentence with a capital at its beginning.
+pub(super) fn capitalised(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    let first: String = letters.next().map(|first| first.to_uppercase().collect()).unwrap_or_default();
+    format!("{first}{}", letters.as_str())
 }
 
 /// Lines that could be allowed to move: all whose amount is a number of something.

@@ -29,16 +29,10 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[String], colour: egui::
     }
     group_ui(ui, heading);
     for sentence in sentences {
-        let text = RichText::new(begun_large(sentence)).font(TypeStyle::Small.font_id()).color(colour);
+        let text = RichText::new(sentence).font(TypeStyle::Small.font_id()).color(colour);
         ui.add(Label::new(text).wrap());
         ui.add_space(grid::TIGHT);
     }
-}
-
-/// A sentence begins with a capital letter.
-fn begun_large(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters.next().map(|first| first.to_uppercase().collect::<String>() + letters.as_str()).unwrap_or_default()
 }
 
 /// What one use weighs, for the measures that were weighed with it or that its recipes count in.

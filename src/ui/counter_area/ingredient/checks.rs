@@ -29,7 +29,9 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
     let mut gaps = Vec::new();
     if item.house_made.is_none() {
         let mix = per_gram(item, &mut Slots::default()).mix;
-        gaps.extend(WANTED.iter().filter(|(component, _)| !mix.knows(*component)).map(|(_, words)| (*words).to_owned()));
+        gaps.extend(
+            WANTED.iter().filter(|(component, _)| !mix.knows(*component)).map(|(_, words)| (*words).to_owned()),
+        );
         if mix.knows(Component::Sugars) && !mix.knows(Component::FreeSugars) {
             gaps.push("free sugars: not stated — say which part of the sugars is added".to_owned());
         }
@@ -61,7 +63,13 @@ pub(super) fn contradictions(item: &Ingredient, findings: &[Finding]) -> Vec<Str
     let own = |finding: &&Finding| matches!(&finding.place, Place::Ingredient(id, _) if *id == item.id);
     let mut wrong: Vec<String> = findings.iter().filter(own).map(|finding| finding.kind.to_string()).collect();
     wrong.extend(statement_findings(item).into_iter().map(|finding| finding.question));
-    wrong
+    wrong.iter().map(|sentence| begun_large(sentence)).collect()
+}
+
+/// A finding reads on behind its place; here it is a sentence of its own.
+fn begun_large(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters.next().map(|first| first.to_uppercase().collect::<String>() + letters.as_str()).unwrap_or_default()
 }
 
 #[cfg(test)]
@@ -78,7 +86,8 @@ mod tests {
         item
     }
 
-    const POWDER: [(Nutrient, f64); 3] = [(Nutrient::Fat, 8.0), (Nutrient::Carbohydrate, 84.0), (Nutrient::Protein, 2.0)];
+    const POWDER: [(Nutrient, f64); 3] =
+        [(Nutrient::Fat, 8.0), (Nutrient::Carbohydrate, 84.0), (Nutrient::Protein, 2.0)];
 
     #[test]
     fn a_label_per_serving_or_per_100_ml_is_brought_to_100_g_when_it_can_be() {

@@ -100,13 +100,20 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
             BasisKind::Serving => "serving",
         };
         let spot = Spot::wide("basis", "Figures are per");
-        sheet.choice(ui, spot, &kind, &all, |kind| word(kind).to_owned(), |item, kind| {
-            item.composition.basis = match kind {
-                BasisKind::Grams => Basis::Per100Grams,
-                BasisKind::Millilitres => Basis::Per100Millilitres,
-                BasisKind::Serving => Basis::PerServing(FIRST_SERVING),
-            };
-        });
+        sheet.choice(
+            ui,
+            spot,
+            &kind,
+            &all,
+            |kind| word(kind).to_owned(),
+            |item, kind| {
+                item.composition.basis = match kind {
+                    BasisKind::Grams => Basis::Per100Grams,
+                    BasisKind::Millilitres => Basis::Per100Millilitres,
+                    BasisKind::Serving => Basis::PerServing(FIRST_SERVING),
+                };
+            },
+        );
         if let Basis::PerServing(grams) = before.basis {
             quiet_ui(ui, "of");
             let spot = Spot::number("serving", "Grams of a serving").width(52.0);

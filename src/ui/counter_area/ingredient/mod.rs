@@ -12,8 +12,8 @@ use egui::Ui;
 use super::removal::{self, Going};
 use super::sheet::{Asked, Sheet, Spot, columns_ui, quiet_ui, section_ui};
 use super::{Counter, ItemId};
-use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::balance::{Measurand, balance_version};
+use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
 use crate::quantity::show_number;
 use crate::ui::theme::grid;
@@ -44,8 +44,7 @@ pub(super) fn editor_ui(
     let Some(found) = counter.book.ingredient(id).cloned() else { return false };
     let item = ItemId::Ingredient(id.clone());
     let mut printed = view.counter.printed;
-    let mut sheet =
-        Sheet::new(found.as_ref().clone(), item.place(), Edit::PutIngredient, &mut view.drafts, actions);
+    let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutIngredient, &mut view.drafts, actions);
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
     let state = &view.counter;
@@ -127,14 +126,8 @@ fn what_it_is_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Ingred
 
 /// How heavy a millilitre is: of a liquid, or of a powder as it is poured.
 fn density_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredient) {
-    let asked = |field, name| Asked {
-        field,
-        name,
-        unit: "g/ml",
-        unit_width: 30.0,
-        factor: 1.0,
-        first: Evidence::Measured,
-    };
+    let asked =
+        |field, name| Asked { field, name, unit: "g/ml", unit_width: 30.0, factor: 1.0, first: Evidence::Measured };
     // A form shows the one that it is measured by; the other stays in sight while it is stated.
     if !before.form.is_dry() || before.density.is_some() {
         sheet.row(ui, "density", |sheet, ui| {
@@ -158,7 +151,8 @@ fn source_ui(
     going: &mut Option<Going>,
 ) {
     let recipes = counter.book.recipes.iter().filter(|recipe| recipe.cup.is_none());
-    let all: Vec<Option<RecipeId>> = std::iter::once(None).chain(recipes.map(|recipe| Some(recipe.id.clone()))).collect();
+    let all: Vec<Option<RecipeId>> =
+        std::iter::once(None).chain(recipes.map(|recipe| Some(recipe.id.clone()))).collect();
     if all.len() == 1 && before.house_made.is_none() {
         return;
     }
@@ -202,8 +196,14 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
         }
     };
     sheet.row(ui, "a batch yields", |sheet, ui| {
-        let asked =
-            Asked { field: "yield", name: "Yield of a batch", unit: "g", unit_width: 30.0, factor: 1.0, first: Evidence::Measured };
+        let asked = Asked {
+            field: "yield",
+            name: "Yield of a batch",
+            unit: "g",
+            unit_width: 30.0,
+            factor: 1.0,
+            first: Evidence::Measured,
+        };
         sheet.figure(ui, &asked, Some(made.yield_grams), |item, figure| {
             if let Some(figure) = figure {
                 change(item, &|made| made.yield_grams = figure);
@@ -212,11 +212,17 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
     });
     sheet.row(ui, "keeps", |sheet, ui| {
         let spot = Spot::number("keeps", "Shelf life in hours").hint("–");
-        sheet.number(ui, spot, made.shelf_life_hours, |item, hours| change(item, &|made| made.shelf_life_hours = hours));
+        sheet
+            .number(ui, spot, made.shelf_life_hours, |item, hours| change(item, &|made| made.shelf_life_hours = hours));
         quiet_ui(ui, "hours, waste");
-        sheet.required(ui, Spot::number("batch waste", "Waste of a batch").width(44.0), made.waste_percent, |item, percent| {
-            change(item, &|made| made.waste_percent = percent);
-        });
+        sheet.required(
+            ui,
+            Spot::number("batch waste", "Waste of a batch").width(44.0),
+            made.waste_percent,
+            |item, percent| {
+                change(item, &|made| made.waste_percent = percent);
+            },
+        );
         quiet_ui(ui, "%");
     });
 }

@@ -90,4 +90,3 @@ fn allergen_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, stated: &Allergen
         });
     }
 }
-

@@ -13,12 +13,18 @@ pub(super) fn price_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
     sheet.row(ui, "a pack costs", |sheet, ui| {
         let shown = before.price.as_ref().map(words).unwrap_or_default();
         let spot = Spot::wide("price", "Price of a pack").width(152.0).hint("11.40 for 1 kg");
-        sheet.reading(ui, spot, shown, |text| read(text, currency), |item, pack| {
-            item.price = pack.map(|(pack, grams)| match item.price.take() {
-                Some(before) => Price { pack, grams, ..before },
-                None => Price { pack, grams, waste_percent: 0.0, date: None },
-            });
-        });
+        sheet.reading(
+            ui,
+            spot,
+            shown,
+            |text| read(text, currency),
+            |item, pack| {
+                item.price = pack.map(|(pack, grams)| match item.price.take() {
+                    Some(before) => Price { pack, grams, ..before },
+                    None => Price { pack, grams, waste_percent: 0.0, date: None },
+                });
+            },
+        );
         if let Some(price) = price_per_kg(before) {
             quiet_ui(ui, &format!("{} {currency} a usable kg", show_number(price, 2)));
         }

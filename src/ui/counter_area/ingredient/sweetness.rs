@@ -212,8 +212,14 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         let name = format!("Milligrams of {word}");
         let mut removed = false;
         sheet.row(ui, word, |sheet, ui| {
-            let asked =
-                Asked { field: &field, name: &name, unit: "mg", unit_width: 24.0, factor: 1.0, first: Evidence::SpecSheet };
+            let asked = Asked {
+                field: &field,
+                name: &name,
+                unit: "mg",
+                unit_width: 24.0,
+                factor: 1.0,
+                first: Evidence::SpecSheet,
+            };
             sheet.figure(ui, &asked, Some(amount.milligrams), |item, figure| {
                 if let Some(figure) = figure {
                     item.composition.high_potency[at].milligrams = figure;

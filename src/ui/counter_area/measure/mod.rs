@@ -65,7 +65,9 @@ enum Called {
 fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
     sheet.row(ui, "is a", |sheet, ui| {
         let word = |kind: &MeasureKind| kind_word(*kind).to_owned();
-        sheet.choice(ui, Spot::wide("kind", "Kind"), &before.kind, &MeasureKind::ALL, word, |item, kind| item.kind = kind);
+        sheet.choice(ui, Spot::wide("kind", "Kind"), &before.kind, &MeasureKind::ALL, word, |item, kind| {
+            item.kind = kind
+        });
         if matches!(before.kind, MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop) {
             quiet_ui(ui, "filled");
             let word = |filling: &Filling| match filling {

@@ -5,7 +5,9 @@ use egui::{Button, ScrollArea, TextFormat, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui, words_ui};
+use crate::ui::counter_area::sheet::{
+    Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui, words_ui,
+};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording::ingredient_name;

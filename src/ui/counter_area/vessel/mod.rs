@@ -100,15 +100,27 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         }
     };
     sheet.row(ui, "height", |sheet, ui| {
-        sheet.measured(ui, Spot::number("height", "Height inside"), super::sheet::plain(shape.height), length, |item, mm| {
-            change(item, &|shape| shape.height = mm);
-        });
+        sheet.measured(
+            ui,
+            Spot::number("height", "Height inside"),
+            super::sheet::plain(shape.height),
+            length,
+            |item, mm| {
+                change(item, &|shape| shape.height = mm);
+            },
+        );
         quiet_ui(ui, "mm, bottom to rim");
     });
     sheet.row(ui, "across", |sheet, ui| {
-        sheet.measured(ui, Spot::number("top", "Across the rim"), super::sheet::plain(shape.top), length, |item, mm| {
-            change(item, &|shape| shape.top = mm);
-        });
+        sheet.measured(
+            ui,
+            Spot::number("top", "Across the rim"),
+            super::sheet::plain(shape.top),
+            length,
+            |item, mm| {
+                change(item, &|shape| shape.top = mm);
+            },
+        );
         quiet_ui(ui, "mm at the rim,");
         let bottom = Spot::number("bottom", "Across the bottom");
         sheet.measured(ui, bottom, super::sheet::plain(shape.bottom), length, |item, mm| {

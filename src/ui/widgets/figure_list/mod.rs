@@ -68,6 +68,8 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
                 .accessible_name(format!("why {}", row.name))
                 .show(|ui| {
                     let most = column.height() - 2.0 * grid::APART;
+                    // A window of egui is 400 points high at most unless it is told more.
+                    ui.set_max_height(most);
                     let scroll = ScrollArea::vertical().max_height(most).auto_shrink([false, true]);
                     scroll.show(ui, |ui| why_ui(ui, screen, row.measurand));
                 });
