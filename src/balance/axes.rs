@@ -58,7 +58,10 @@ impl Difference {
     /// Whether every axis that is known lies within one step; `None` when an axis is not known.
     pub fn within_one_step(&self) -> Option<bool> {
         let mut counted = self.axes.iter().filter(|axis| axis.weight > 0.0);
-        if counted.clone().any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0)) {
+        if counted
+            .clone()
+            .any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0))
+        {
             return Some(false);
         }
         counted.all(|axis| axis.steps.is_some()).then_some(true)
@@ -73,13 +76,18 @@ impl Difference {
 
     /// Axes that can't be compared because something is not stated.
     pub fn not_compared(&self) -> impl Iterator<Item = &Axis> {
-        self.axes.iter().filter(|axis| axis.steps.is_none()).map(|axis| &axis.axis)
+        self.axes
+            .iter()
+            .filter(|axis| axis.steps.is_none())
+            .map(|axis| &axis.axis)
     }
 }
 
 /// The distance of steps with their weights; `None` when none is known.
 pub fn overall_distance(steps: impl Iterator<Item = (Option<f64>, f64)>) -> Option<f64> {
-    let mut known = steps.filter_map(|(steps, weight)| steps.map(|steps| weight * steps * steps)).peekable();
+    let mut known = steps
+        .filter_map(|(steps, weight)| steps.map(|steps| weight * steps * steps))
+        .peekable();
     known.peek()?;
     Some(known.sum::<f64>().sqrt())
 }
@@ -122,7 +130,10 @@ fn measurand_of(axis: &Axis) -> Option<Measurand> {
 /// The slot of an axis among the figures of a drink; `None` for a flavour that the drink does not name.
 pub(super) fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
     match axis {
-        Axis::Flavour(name) => flavours.iter().position(|known| known == name).map(flavour_figure),
+        Axis::Flavour(name) => flavours
+            .iter()
+            .position(|known| known == name)
+            .map(flavour_figure),
         fixed => measurand_of(fixed).map(Measurand::slot),
     }
 }
@@ -131,7 +142,13 @@ pub(super) fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
 pub(super) fn axes_of(flavours: &[String]) -> Vec<Axis> {
     let mut axes = vec![Axis::Sweetness, Axis::TeaStrength];
     axes.extend(flavours.iter().cloned().map(Axis::Flavour));
-    axes.extend([Axis::Creaminess, Axis::Acidity, Axis::Body, Axis::Temperature, Axis::Volume]);
+    axes.extend([
+        Axis::Creaminess,
+        Axis::Acidity,
+        Axis::Body,
+        Axis::Temperature,
+        Axis::Volume,
+    ]);
     axes
 }
 
@@ -153,28 +170,45 @@ fn effect(contribution: &Contribution, slot: Option<usize>) -> f64 {
 /// is drawn anew for each drink and adds.
 pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> Difference {
     let mut flavours = standard.flavours.clone();
-    flavours.extend(other.flavours.iter().filter(|name| !standard.flavours.contains(name)).cloned());
-    let axes: Vec<AxisDifference> =
-        axes_of(&flavours).into_iter().map(|axis| axis_difference(settings, standard, other, axis)).collect();
+    flavours.extend(
+        other
+            .flavours
+            .iter()
+            .filter(|name| !standard.flavours.contains(name))
+            .cloned(),
+    );
+    let axes: Vec<AxisDifference> = axes_of(&flavours)
+        .into_iter()
+        .map(|axis| axis_difference(settings, standard, other, axis))
+        .collect();
     let distance = overall_distance(axes.iter().map(|axis| (axis.steps, axis.weight)));
     Difference { axes, distance }
 }
 
-fn axis_difference(settings: &Settings, standard: &Balance, other: &Balance, axis: Axis) -> AxisDifference {
+fn axis_difference(
+    settings: &Settings,
+    standard: &Balance,
+    other: &Balance,
+    axis: Axis,
+) -> AxisDifference {
     let (from, to) = (value_on(standard, &axis), value_on(other, &axis));
     let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
     // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
     if axis == Axis::Temperature && standard.iced != other.iced {
         weight = 0.0;
     }
-    let slots = (slot_of(&standard.flavours, &axis), slot_of(&other.flavours, &axis));
+    let slots = (
+        slot_of(&standard.flavours, &axis),
+        slot_of(&other.flavours, &axis),
+    );
     let (mut squares, mut own_squares) = (0.0, 0.0);
     for contribution in &standard.contributions {
         let here = effect(contribution, slots.0);
         if contribution.cause.is_own() {
             own_squares += here * here;
         } else {
-            let there = same_cause(other, &contribution.cause).map_or(0.0, |same| effect(same, slots.1));
+            let there =
+                same_cause(other, &contribution.cause).map_or(0.0, |same| effect(same, slots.1));
             squares += (here - there).powi(2);
         }
     }
@@ -199,6 +233,12 @@ fn axis_difference(settings: &Settings, standard: &Balance, other: &Balance, axi
     }
 }
 
-fn same_cause<'balance>(balance: &'balance Balance, cause: &Cause) -> Option<&'balance Contribution> {
-    balance.contributions.iter().find(|contribution| contribution.cause == *cause)
+fn same_cause<'balance>(
+    balance: &'balance Balance,
+    cause: &Cause,
+) -> Option<&'balance Contribution> {
+    balance
+        .contributions
+        .iter()
+        .find(|contribution| contribution.cause == *cause)
 }

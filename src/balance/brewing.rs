@@ -45,7 +45,10 @@ impl Infusion {
             infusion: self,
             water_celsius: 95.0,
             steep_minutes: 5.0,
-            extraction: Uncertain { value: 0.26, u: 0.05 },
+            extraction: Uncertain {
+                value: 0.26,
+                u: 0.05,
+            },
             retention: RETENTION,
             source: "extraction between 22 % of the leaf in household infusions (Letheby, in Cooley's Cyclopaedia) and 35 % at \
                      equilibrium at 1:10 (Long 1977); retention common practice, no source",
@@ -55,12 +58,18 @@ impl Infusion {
             Self::Cold => BrewMethod {
                 water_celsius: 5.0,
                 steep_minutes: 480.0,
-                extraction: Uncertain { value: 0.20, u: 0.06 },
+                extraction: Uncertain {
+                    value: 0.20,
+                    u: 0.06,
+                },
                 source: "extraction assumed, lower than hot; retention common practice, no source",
                 ..method
             },
             Self::Second => BrewMethod {
-                extraction: Uncertain { value: 0.08, u: 0.04 },
+                extraction: Uncertain {
+                    value: 0.08,
+                    u: 0.04,
+                },
                 // Wet leaf holds what it can: what is poured on comes off again.
                 retention: Uncertain { value: 0.0, u: 0.3 },
                 source: "extraction assumed: most of what a first infusion leaves below 35 % at equilibrium (Long 1977)",
@@ -125,7 +134,11 @@ pub struct BrewYield {
 impl BrewYield {
     /// The figures of the tea per 100 g, to be entered with the ingredient: what carries its strength into every drink.
     pub fn figures(&self) -> Vec<(Nutrient, Figure)> {
-        let stated = |value: f64, u: f64| Figure { value, evidence: Evidence::Assumed, u: Some(u) };
+        let stated = |value: f64, u: f64| Figure {
+            value,
+            evidence: Evidence::Assumed,
+            u: Some(u),
+        };
         let solids = self.strength;
         let mut figures = vec![
             (Nutrient::Water, stated(100.0 - solids.value, solids.u)),
@@ -133,7 +146,10 @@ impl BrewYield {
         ];
         if let Some(caffeine) = self.caffeine {
             let per_100_grams = 100.0 / self.ready.value;
-            figures.push((Nutrient::Caffeine, stated(caffeine.value * per_100_grams, caffeine.u * per_100_grams)));
+            figures.push((
+                Nutrient::Caffeine,
+                stated(caffeine.value * per_100_grams, caffeine.u * per_100_grams),
+            ));
         }
         figures
     }
@@ -143,7 +159,9 @@ impl BrewYield {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum BrewError {
     /// Nothing comes off.
-    #[error("{leaf:.0} g of leaf keep back {retained:.0} g of the {water:.0} g of water; expected more water or less leaf")]
+    #[error(
+        "{leaf:.0} g of leaf keep back {retained:.0} g of the {water:.0} g of water; expected more water or less leaf"
+    )]
     LeafTakesAll {
         /// Leaf, g.
         leaf: f64,
@@ -153,7 +171,9 @@ pub enum BrewError {
         water: f64,
     },
     /// Stronger than the leaf can make it.
-    #[error("a strength of {wanted:.2} g per 100 g; expected less than {most:.2}, which is all that this method draws")]
+    #[error(
+        "a strength of {wanted:.2} g per 100 g; expected less than {most:.2}, which is all that this method draws"
+    )]
     TooStrong {
         /// Wanted strength, g per 100 g.
         wanted: f64,
@@ -171,7 +191,11 @@ pub enum BrewError {
 }
 
 fn above_zero(what: &'static str, found: f64) -> Result<f64, BrewError> {
-    if found > 0.0 && found.is_finite() { Ok(found) } else { Err(BrewError::NotAnAmount { what, found }) }
+    if found > 0.0 && found.is_finite() {
+        Ok(found)
+    } else {
+        Err(BrewError::NotAnAmount { what, found })
+    }
 }
 
 /// What comes off the leaf of one pot.
@@ -189,7 +213,11 @@ pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewErr
     let (e, r) = (method.extraction, method.retention);
     let value = of(e.value, r.value);
     if value[0] <= 0.0 {
-        return Err(BrewError::LeafTakesAll { leaf, retained: value[1], water });
+        return Err(BrewError::LeafTakesAll {
+            leaf,
+            retained: value[1],
+            water,
+        });
     }
     let (by_extraction, by_retention) = (of(e.value + e.u, r.value), of(e.value, r.value + r.u));
     let figure = |at: usize| Uncertain {
@@ -201,7 +229,13 @@ pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewErr
         value: caffeine.value * leaf * part,
         u: leaf * (caffeine.u * part).hypot(caffeine.value * figure(1).u / water),
     });
-    Ok(BrewYield { ready: figure(0), retained: figure(1), strength: figure(2), tea_solids: figure(3), caffeine })
+    Ok(BrewYield {
+        ready: figure(0),
+        retained: figure(1),
+        strength: figure(2),
+        tea_solids: figure(3),
+        caffeine,
+    })
 }
 
 /// The water and leaf for so much ready tea at a strength (g of tea solids per 100 g), in one pot.
@@ -212,15 +246,23 @@ pub fn brew_for(ready: f64, strength: f64, method: &BrewMethod) -> Result<Brew, 
     let wanted = above_zero("the strength", strength)?;
     let part = wanted / 100.0;
     let (extraction, retention) = (method.extraction.value, method.retention.value);
-    let leaf_per_water = part / (above_zero("the extraction", extraction)? * (1.0 - part).max(1e-9));
+    let leaf_per_water =
+        part / (above_zero("the extraction", extraction)? * (1.0 - part).max(1e-9));
     let kept = leaf_per_water * retention;
     // A leaf to water ratio at which everything is kept back.
     let most = extraction / (extraction + retention.max(1e-9)) * 100.0;
     if kept >= 1.0 || part >= 1.0 {
-        return Err(BrewError::TooStrong { wanted, most: most.min(100.0) });
+        return Err(BrewError::TooStrong {
+            wanted,
+            most: most.min(100.0),
+        });
     }
     let water = ready / ((1.0 + leaf_per_water * extraction) * (1.0 - kept));
-    Ok(Brew { water, leaf: water * leaf_per_water, caffeine_per_gram: None })
+    Ok(Brew {
+        water,
+        leaf: water * leaf_per_water,
+        caffeine_per_gram: None,
+    })
 }
 
 /// A brew divided over pots that hold a limited amount of water.
@@ -238,8 +280,16 @@ pub fn in_batches(whole: &Brew, pot_water: f64) -> Result<Batches, BrewError> {
     let water = above_zero("the water", whole.water)?;
     // A shop that needs more than ten thousand pots has mistyped the pot.
     let count = (water / pot - 1e-9).ceil().clamp(1.0, 10_000.0);
-    let each = Brew { water: water / count, leaf: whole.leaf / count, ..*whole };
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "between 1 and 10 000")]
+    let each = Brew {
+        water: water / count,
+        leaf: whole.leaf / count,
+        ..*whole
+    };
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "between 1 and 10 000"
+    )]
     let count = count as u32;
     Ok(Batches { count, each })
 }
@@ -255,9 +305,15 @@ pub struct DayMinute {
 
 impl DayMinute {
     fn after(start: i64, minutes: f64) -> Self {
-        #[expect(clippy::cast_possible_truncation, reason = "rounded, and a cast of what is too large saturates")]
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "rounded, and a cast of what is too large saturates"
+        )]
         let whole = start.saturating_add(minutes.round() as i64);
-        Self { days_later: whole.div_euclid(1440), minute: whole.rem_euclid(1440) }
+        Self {
+            days_later: whole.div_euclid(1440),
+            minute: whole.rem_euclid(1440),
+        }
     }
 }
 
@@ -286,7 +342,8 @@ pub fn brew_times(start_minute: i64, method: &BrewMethod, holding_hours: Option<
     let steep = method.steep_minutes.max(0.0);
     BrewTimes {
         ready: DayMinute::after(start_minute, steep),
-        use_by: holding_hours.map(|hours| DayMinute::after(start_minute, steep + hours.max(0.0) * 60.0)),
+        use_by: holding_hours
+            .map(|hours| DayMinute::after(start_minute, steep + hours.max(0.0) * 60.0)),
     }
 }
 
@@ -295,7 +352,11 @@ mod tests {
     use super::*;
 
     fn brew(water: f64, leaf: f64) -> Brew {
-        Brew { water, leaf, caffeine_per_gram: None }
+        Brew {
+            water,
+            leaf,
+            caffeine_per_gram: None,
+        }
     }
 
     #[test]
@@ -303,10 +364,14 @@ mod tests {
         // Common practice, no source: 125 ml of water on a spoon of leaf (a little over 15 ml) gives about 100 ml of tea.
         // Leaf of 0.28 to 0.39 g/ml poured (a tea merchant's scale table) in a spoon of 16 ml is 4.5 to 6.2 g.
         for bulk_density in [0.28, 0.39] {
-            let found = brew_yield(&brew(125.0, 16.0 * bulk_density), &Infusion::Hot.usual()).unwrap();
+            let found =
+                brew_yield(&brew(125.0, 16.0 * bulk_density), &Infusion::Hot.usual()).unwrap();
             assert!((found.ready.value - 104.0).abs() < 5.0, "{found:?}");
             // The uncertainty of what leaf keeps back spans the figure of the trade.
-            assert!((found.ready.value - 100.0).abs() < 3.0 * found.ready.u, "{found:?}");
+            assert!(
+                (found.ready.value - 100.0).abs() < 3.0 * found.ready.u,
+                "{found:?}"
+            );
         }
     }
 
@@ -315,14 +380,23 @@ mod tests {
         // Large pot: 5.6 g on about 285 ml. Cup strength about 0.6 % (Letheby) from more leaf; USDA SR28 14355 has 0.30.
         let found = brew_yield(&brew(285.0, 5.6), &Infusion::Reference.usual()).unwrap();
         assert!((5.6 / 285.0 * 100.0 / REFERENCE_LEAF_PER_100_ML - 1.0).abs() < 0.02);
-        assert!(found.strength.value > 0.3 && found.strength.value < 0.65, "{found:?}");
+        assert!(
+            found.strength.value > 0.3 && found.strength.value < 0.65,
+            "{found:?}"
+        );
         assert!((found.retained.value - 22.4).abs() < 1e-9);
     }
 
     #[test]
     fn letheby_is_met_with_his_own_figures() {
         // 263 grains (17.04 g) on an imperial pint (568 g), 22 % of the leaf dissolved: about 0.6 % extractive.
-        let method = BrewMethod { extraction: Uncertain { value: 0.22, u: 0.0 }, ..Infusion::Hot.usual() };
+        let method = BrewMethod {
+            extraction: Uncertain {
+                value: 0.22,
+                u: 0.0,
+            },
+            ..Infusion::Hot.usual()
+        };
         let found = brew_yield(&brew(568.0, 17.04), &method).unwrap();
         assert!((found.strength.value - 0.6).abs() < 0.06, "{found:?}");
     }
@@ -338,11 +412,20 @@ mod tests {
 
     #[test]
     fn the_figures_of_a_brew_add_up_to_the_whole() {
-        let brew = Brew { caffeine_per_gram: Some(Uncertain { value: 20.0, u: 4.0 }), ..brew(1000.0, 25.0) };
+        let brew = Brew {
+            caffeine_per_gram: Some(Uncertain {
+                value: 20.0,
+                u: 4.0,
+            }),
+            ..brew(1000.0, 25.0)
+        };
         let figures = brew_yield(&brew, &Infusion::Hot.usual()).unwrap().figures();
         assert!((figures[0].1.value + figures[1].1.value - 100.0).abs() < 1e-9);
         // 25 g of leaf with 20 mg each in 1006.5 g of liquor.
-        assert!((figures[2].1.value - 500.0 / 1006.5 * 100.0).abs() < 1e-6, "{figures:?}");
+        assert!(
+            (figures[2].1.value - 500.0 / 1006.5 * 100.0).abs() < 1e-6,
+            "{figures:?}"
+        );
     }
 
     #[test]
@@ -351,18 +434,38 @@ mod tests {
             let method = infusion.usual();
             let plan = brew_for(2000.0, 0.4, &method).unwrap();
             let found = brew_yield(&plan, &method).unwrap();
-            assert!((found.ready.value - 2000.0).abs() < 1e-6, "{infusion:?}: {found:?}");
-            assert!((found.strength.value - 0.4).abs() < 1e-9, "{infusion:?}: {found:?}");
+            assert!(
+                (found.ready.value - 2000.0).abs() < 1e-6,
+                "{infusion:?}: {found:?}"
+            );
+            assert!(
+                (found.strength.value - 0.4).abs() < 1e-9,
+                "{infusion:?}: {found:?}"
+            );
         }
     }
 
     #[test]
     fn what_can_not_be_brewed_is_refused_with_the_reason() {
         let hot = Infusion::Hot.usual();
-        assert!(matches!(brew_yield(&brew(100.0, 30.0), &hot), Err(BrewError::LeafTakesAll { .. })));
-        assert!(matches!(brew_for(1000.0, 9.0, &hot), Err(BrewError::TooStrong { .. })));
-        for (ready, strength) in [(0.0, 0.4), (f64::NAN, 0.4), (1000.0, -1.0), (f64::INFINITY, 0.4)] {
-            assert!(matches!(brew_for(ready, strength, &hot), Err(BrewError::NotAnAmount { .. })));
+        assert!(matches!(
+            brew_yield(&brew(100.0, 30.0), &hot),
+            Err(BrewError::LeafTakesAll { .. })
+        ));
+        assert!(matches!(
+            brew_for(1000.0, 9.0, &hot),
+            Err(BrewError::TooStrong { .. })
+        ));
+        for (ready, strength) in [
+            (0.0, 0.4),
+            (f64::NAN, 0.4),
+            (1000.0, -1.0),
+            (f64::INFINITY, 0.4),
+        ] {
+            assert!(matches!(
+                brew_for(ready, strength, &hot),
+                Err(BrewError::NotAnAmount { .. })
+            ));
         }
     }
 
@@ -370,7 +473,10 @@ mod tests {
     fn batches_share_water_and_leaf_evenly() {
         let batches = in_batches(&brew(5000.0, 100.0), 2000.0).unwrap();
         assert_eq!(batches.count, 3);
-        assert!((batches.each.water * 3.0 - 5000.0).abs() < 1e-9 && (batches.each.leaf * 3.0 - 100.0).abs() < 1e-9);
+        assert!(
+            (batches.each.water * 3.0 - 5000.0).abs() < 1e-9
+                && (batches.each.leaf * 3.0 - 100.0).abs() < 1e-9
+        );
         assert_eq!(in_batches(&brew(4000.0, 80.0), 2000.0).unwrap().count, 2);
     }
 
@@ -379,6 +485,11 @@ mod tests {
         let times = brew_times(23 * 60 + 50, &Infusion::Hot.usual(), Some(4.0));
         assert_eq!(times.ready.to_string(), "23:55");
         assert_eq!(times.use_by.unwrap().to_string(), "03:55 the next day");
-        assert_eq!(brew_times(480, &Infusion::Cold.usual(), None).ready.to_string(), "16:00");
+        assert_eq!(
+            brew_times(480, &Infusion::Cold.usual(), None)
+                .ready
+                .to_string(),
+            "16:00"
+        );
     }
 }

@@ -45,10 +45,15 @@ pub struct Drift {
 /// the two means has `u² = s²/N₁ + s²/N₂` with N uses weighed on each day. Without a second reading on either day a use is taken
 /// to scatter by 4 % (assumed).
 pub fn drift(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Drift> {
-    let dates: BTreeSet<&str> = of(measure, ingredient).filter_map(|reading| reading.date.as_deref()).collect();
+    let dates: BTreeSet<&str> = of(measure, ingredient)
+        .filter_map(|reading| reading.date.as_deref())
+        .collect();
     let mut latest = dates.into_iter().rev();
     let (now, before) = (latest.next()?, latest.next()?);
-    let (now, before) = (Day::of(measure, ingredient, now), Day::of(measure, ingredient, before));
+    let (now, before) = (
+        Day::of(measure, ingredient, now),
+        Day::of(measure, ingredient, before),
+    );
     let freedom = now.readings + before.readings - 2;
     let scatter = if freedom > 0 {
         ((now.squares + before.squares) / freedom as f64).sqrt()
@@ -56,8 +61,10 @@ pub fn drift(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Dri
         ASSUMED_SCATTER * f64::midpoint(now.grams, before.grams)
     };
     let (now, before) = (now.calibration(scatter), before.calibration(scatter));
-    let difference =
-        Uncertain { value: now.grams.value - before.grams.value, u: now.grams.u.hypot(before.grams.u) };
+    let difference = Uncertain {
+        value: now.grams.value - before.grams.value,
+        u: now.grams.u.hypot(before.grams.u),
+    };
     Some(Drift {
         relative: difference.value / before.grams.value,
         is_significant: difference.value.abs() > COVERAGE * difference.u,
@@ -89,20 +96,37 @@ struct Day<'date> {
 
 impl<'date> Day<'date> {
     fn of(measure: &Measure, ingredient: Option<&IngredientId>, date: &'date str) -> Self {
-        let readings: Vec<&Reading> =
-            of(measure, ingredient).filter(|reading| reading.date.as_deref() == Some(date)).collect();
-        let uses: u32 = readings.iter().fold(0, |sum, reading| sum.saturating_add(reading.uses));
-        let grams = readings.iter().map(|reading| reading.grams).sum::<f64>() / f64::from(uses.max(1));
+        let readings: Vec<&Reading> = of(measure, ingredient)
+            .filter(|reading| reading.date.as_deref() == Some(date))
+            .collect();
+        let uses: u32 = readings
+            .iter()
+            .fold(0, |sum, reading| sum.saturating_add(reading.uses));
+        let grams =
+            readings.iter().map(|reading| reading.grams).sum::<f64>() / f64::from(uses.max(1));
         let square = |reading: &&Reading| {
             let uses = f64::from(reading.uses);
             (reading.grams - uses * grams).powi(2) / uses
         };
-        Self { date, uses, grams, readings: readings.len(), squares: readings.iter().map(square).sum() }
+        Self {
+            date,
+            uses,
+            grams,
+            readings: readings.len(),
+            squares: readings.iter().map(square).sum(),
+        }
     }
 
     fn calibration(&self, scatter: f64) -> DayCalibration {
         let u = scatter / f64::from(self.uses.max(1)).sqrt();
-        DayCalibration { date: self.date.to_owned(), grams: Uncertain { value: self.grams, u }, uses: self.uses }
+        DayCalibration {
+            date: self.date.to_owned(),
+            grams: Uncertain {
+                value: self.grams,
+                u,
+            },
+            uses: self.uses,
+        }
     }
 }
 
@@ -121,8 +145,14 @@ pub struct MoreWeighing {
 /// needed. With fewer than two readings there is no spread to halve yet, and thirty uses, ten at a time, give one.
 pub fn more_weighing(measure: &Measure, ingredient: Option<&IngredientId>) -> MoreWeighing {
     let uses = of(measure, ingredient).fold(0_u32, |sum, reading| sum.saturating_add(reading.uses));
-    let u = measure.calibration(ingredient).and_then(|calibration| calibration.u_mean);
-    let more_uses = if u.is_some() { uses.saturating_mul(3) } else { FIRST_USES.saturating_sub(uses).max(1) };
+    let u = measure
+        .calibration(ingredient)
+        .and_then(|calibration| calibration.u_mean);
+    let more_uses = if u.is_some() {
+        uses.saturating_mul(3)
+    } else {
+        FIRST_USES.saturating_sub(uses).max(1)
+    };
     MoreWeighing { uses, u, more_uses }
 }
 
@@ -132,7 +162,11 @@ pub fn bulk_density_from(measure: &Measure, powder: &IngredientId) -> Option<Fig
     let volume = volume_of_use(measure)?;
     let value = grams.value / volume.value;
     let u = value * (grams.u / grams.value).hypot(volume.u / volume.value);
-    Some(Figure { value, evidence: Evidence::Measured, u: Some(u) })
+    Some(Figure {
+        value,
+        evidence: Evidence::Measured,
+        u: Some(u),
+    })
 }
 
 /// What a level use of a measure weighs of a powder of a bulk density, g; `None` when its volume was not measured with water.
@@ -140,18 +174,29 @@ pub fn grams_from_bulk_density(measure: &Measure, bulk_density: Figure) -> Optio
     let volume = volume_of_use(measure)?;
     let value = volume.value * bulk_density.value;
     let relative = bulk_density.standard_uncertainty() / bulk_density.value;
-    Some(Uncertain { value, u: value * relative.hypot(volume.u / volume.value) })
+    Some(Uncertain {
+        value,
+        u: value * relative.hypot(volume.u / volume.value),
+    })
 }
 
 /// Volume of one use, ml, from readings with water of 20 °C.
 pub fn volume_of_use(measure: &Measure) -> Option<Uncertain> {
     let grams = grams_of_use(measure, None)?;
-    Some(Uncertain { value: grams.value / WATER_DENSITY, u: grams.u / WATER_DENSITY })
+    Some(Uncertain {
+        value: grams.value / WATER_DENSITY,
+        u: grams.u / WATER_DENSITY,
+    })
 }
 
 fn grams_of_use(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Uncertain> {
     let found = measure.calibration(ingredient)?;
-    Some(Uncertain { value: found.grams, u: found.u_mean.unwrap_or(ONE_READING_UNCERTAINTY * found.grams) })
+    Some(Uncertain {
+        value: found.grams,
+        u: found
+            .u_mean
+            .unwrap_or(ONE_READING_UNCERTAINTY * found.grams),
+    })
 }
 
 #[cfg(test)]
@@ -188,22 +233,38 @@ mod tests {
         // u² = 0.2/20 + 0.2/20 = 0.02, u = 0.141.
         let worn = measure(
             MeasureKind::Pump,
-            &[(None, 10, 99.0, may), (None, 10, 101.0, may), (None, 10, 89.0, june), (None, 10, 91.0, june)],
+            &[
+                (None, 10, 99.0, may),
+                (None, 10, 101.0, may),
+                (None, 10, 89.0, june),
+                (None, 10, 91.0, june),
+            ],
         );
         let found = drift(&worn, None).unwrap();
-        assert!((found.difference.value + 1.0).abs() < 1e-12 && (found.difference.u - 0.02_f64.sqrt()).abs() < 1e-12);
+        assert!(
+            (found.difference.value + 1.0).abs() < 1e-12
+                && (found.difference.u - 0.02_f64.sqrt()).abs() < 1e-12
+        );
         assert!(found.is_significant && (found.relative + 0.1).abs() < 1e-12);
         assert_eq!(found.now.date, "2026-06-08");
         let same = measure(
             MeasureKind::Pump,
-            &[(None, 10, 98.0, may), (None, 10, 102.0, may), (None, 10, 99.0, june), (None, 10, 103.0, june)],
+            &[
+                (None, 10, 98.0, may),
+                (None, 10, 102.0, may),
+                (None, 10, 99.0, june),
+                (None, 10, 103.0, june),
+            ],
         );
         assert!(!drift(&same, None).unwrap().is_significant);
     }
 
     #[test]
     fn one_day_or_no_date_is_no_drift() {
-        let one_day = measure(MeasureKind::Pump, &[(None, 10, 99.0, Some("2026-05-04")), (None, 10, 90.0, None)]);
+        let one_day = measure(
+            MeasureKind::Pump,
+            &[(None, 10, 99.0, Some("2026-05-04")), (None, 10, 90.0, None)],
+        );
         assert_eq!(drift(&one_day, None), None);
     }
 
@@ -212,26 +273,44 @@ mod tests {
         let days = ["2025-12-01", "2026-01-12", "2026-02-09"];
         let pump = measure(
             MeasureKind::Pump,
-            &[(None, 10, 50.0, Some(days[0])), (None, 10, 100.0, Some(days[1])), (None, 10, 100.5, Some(days[2]))],
+            &[
+                (None, 10, 50.0, Some(days[0])),
+                (None, 10, 100.0, Some(days[1])),
+                (None, 10, 100.5, Some(days[2])),
+            ],
         );
         let found = drift(&pump, None).unwrap();
         assert_eq!(found.before.date, days[1]);
-        assert!(!found.is_significant, "one reading a day scatters by 4 % of a use, assumed: {found:?}");
+        assert!(
+            !found.is_significant,
+            "one reading a day scatters by 4 % of a use, assumed: {found:?}"
+        );
     }
 
     #[test]
     fn four_times_the_uses_halve_the_uncertainty() {
-        let pump = measure(MeasureKind::Pump, &[(None, 10, 98.0, None), (None, 10, 102.0, None)]);
+        let pump = measure(
+            MeasureKind::Pump,
+            &[(None, 10, 98.0, None), (None, 10, 102.0, None)],
+        );
         let advice = more_weighing(&pump, None);
         assert_eq!((advice.uses, advice.more_uses), (20, 60));
-        assert_eq!(more_weighing(&measure(MeasureKind::Pump, &[]), None).more_uses, 30);
+        assert_eq!(
+            more_weighing(&measure(MeasureKind::Pump, &[]), None).more_uses,
+            30
+        );
     }
 
     #[test]
     fn bulk_density_and_grams_undo_each_other() {
         let scoop = measure(
             MeasureKind::Scoop,
-            &[(None, 5, 249.55, None), (None, 5, 249.55, None), (Some("powder"), 5, 120.0, None), (Some("powder"), 5, 130.0, None)],
+            &[
+                (None, 5, 249.55, None),
+                (None, 5, 249.55, None),
+                (Some("powder"), 5, 120.0, None),
+                (Some("powder"), 5, 130.0, None),
+            ],
         );
         let powder = IngredientId::new("powder").unwrap();
         let bulk = bulk_density_from(&scoop, &powder).unwrap();
@@ -239,7 +318,13 @@ mod tests {
         assert!((bulk.value - 0.5).abs() < 1e-9, "{bulk:?}");
         let grams = grams_from_bulk_density(&scoop, bulk).unwrap();
         assert!((grams.value - 25.0).abs() < 1e-9 && grams.u > 0.0);
-        assert_eq!(bulk_density_from(&measure(MeasureKind::Scoop, &[(None, 5, 250.0, None)]), &powder), None);
+        assert_eq!(
+            bulk_density_from(
+                &measure(MeasureKind::Scoop, &[(None, 5, 250.0, None)]),
+                &powder
+            ),
+            None
+        );
     }
 
     #[test]
@@ -250,7 +335,11 @@ mod tests {
             ..measure(MeasureKind::Spoon, &[(None, 1, grams, None)])
         };
         for (called, grams) in [(5.0, 4.92), (4.93, 4.92), (15.0, 14.76), (14.79, 14.97)] {
-            assert_eq!(implausible_spoon(&Book::default(), &spoon(called, grams)), None, "{called}");
+            assert_eq!(
+                implausible_spoon(&Book::default(), &spoon(called, grams)),
+                None,
+                "{called}"
+            );
         }
         // 7 g of a 77 °Brix syrup read as 7 ml, and a tea spoon that holds 7 ml, look the same: the check asks.
         assert!(implausible_spoon(&Book::default(), &spoon(5.0, 7.0)).is_some());

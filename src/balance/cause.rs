@@ -21,8 +21,14 @@ pub enum Sweet {
 
 impl Sweet {
     /// All of them, in the order of their slots.
-    pub const ALL: [Self; 6] =
-        [Self::Glucose, Self::Fructose, Self::Lactose, Self::Maltose, Self::OtherSugar, Self::Polyol];
+    pub const ALL: [Self; 6] = [
+        Self::Glucose,
+        Self::Fructose,
+        Self::Lactose,
+        Self::Maltose,
+        Self::OtherSugar,
+        Self::Polyol,
+    ];
 
     /// The word on screens and in reports.
     pub fn word(self) -> &'static str {

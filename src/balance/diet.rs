@@ -50,8 +50,13 @@ pub struct AllergenSummary {
 }
 
 /// Allergens that are animals or come from them.
-const ANIMAL: [Allergen; 5] =
-    [Allergen::Milk, Allergen::Eggs, Allergen::Fish, Allergen::Crustaceans, Allergen::Molluscs];
+const ANIMAL: [Allergen; 5] = [
+    Allergen::Milk,
+    Allergen::Eggs,
+    Allergen::Fish,
+    Allergen::Crustaceans,
+    Allergen::Molluscs,
+];
 
 /// Water and ice are what they are, whatever their entry states.
 fn is_water(ingredient: &Ingredient) -> bool {
@@ -65,7 +70,9 @@ pub(super) fn allergens(book: &Book, resolved: &Resolved) -> AllergenSummary {
         add_allergens(book, id, &mut summary, &mut Vec::new());
     }
     let contained = summary.contains.clone();
-    summary.may_contain.retain(|allergen| !contained.contains(allergen));
+    summary
+        .may_contain
+        .retain(|allergen| !contained.contains(allergen));
     summary
 }
 
@@ -87,25 +94,46 @@ struct Claim {
     against: &'static [Allergen],
 }
 
-const VEGAN: Claim = Claim { stated: |ingredient| ingredient.diet.vegan, against: &ANIMAL };
+const VEGAN: Claim = Claim {
+    stated: |ingredient| ingredient.diet.vegan,
+    against: &ANIMAL,
+};
 
 /// What is vegan has no milk in it; what is not vegan may still be free of it.
 const DAIRY_FREE: Claim = Claim {
-    stated: |ingredient| ingredient.diet.dairy_free.or(ingredient.diet.vegan.filter(|vegan| *vegan)),
+    stated: |ingredient| {
+        ingredient
+            .diet
+            .dairy_free
+            .or(ingredient.diet.vegan.filter(|vegan| *vegan))
+    },
     against: &[Allergen::Milk],
 };
 
-fn verdict(book: &Book, resolved: &Resolved, claim: &Claim, making: &mut Vec<IngredientId>) -> Verdict {
-    ingredients(resolved).map(|id| verdict_on(book, id, claim, making)).fold(Verdict::Yes, Verdict::and)
+fn verdict(
+    book: &Book,
+    resolved: &Resolved,
+    claim: &Claim,
+    making: &mut Vec<IngredientId>,
+) -> Verdict {
+    ingredients(resolved)
+        .map(|id| verdict_on(book, id, claim, making))
+        .fold(Verdict::Yes, Verdict::and)
 }
 
 fn ingredients(resolved: &Resolved) -> impl Iterator<Item = &IngredientId> {
     resolved.lines().flat_map(|line| {
-        std::iter::once(&line.ingredient).chain(line.carried.as_ref().map(|carried| &carried.ingredient))
+        std::iter::once(&line.ingredient)
+            .chain(line.carried.as_ref().map(|carried| &carried.ingredient))
     })
 }
 
-fn add_allergens(book: &Book, id: &IngredientId, summary: &mut AllergenSummary, making: &mut Vec<IngredientId>) {
+fn add_allergens(
+    book: &Book,
+    id: &IngredientId,
+    summary: &mut AllergenSummary,
+    making: &mut Vec<IngredientId>,
+) {
     let Some(ingredient) = book.ingredient(id) else {
         summary.not_stated.insert(id.clone());
         return;
@@ -124,12 +152,21 @@ fn add_allergens(book: &Book, id: &IngredientId, summary: &mut AllergenSummary, 
     }
 }
 
-fn verdict_on(book: &Book, id: &IngredientId, claim: &Claim, making: &mut Vec<IngredientId>) -> Verdict {
-    let Some(ingredient) = book.ingredient(id) else { return Verdict::NotKnown };
-    let names_it = ingredient
-        .allergens
-        .as_ref()
-        .is_some_and(|statement| statement.contains.iter().any(|allergen| claim.against.contains(allergen)));
+fn verdict_on(
+    book: &Book,
+    id: &IngredientId,
+    claim: &Claim,
+    making: &mut Vec<IngredientId>,
+) -> Verdict {
+    let Some(ingredient) = book.ingredient(id) else {
+        return Verdict::NotKnown;
+    };
+    let names_it = ingredient.allergens.as_ref().is_some_and(|statement| {
+        statement
+            .contains
+            .iter()
+            .any(|allergen| claim.against.contains(allergen))
+    });
     if names_it {
         return Verdict::No;
     }
@@ -155,6 +192,9 @@ fn made_by<'book>(
     ingredient: &Ingredient,
     making: &[IngredientId],
 ) -> Option<&'book crate::book::Recipe> {
-    let made = ingredient.house_made.as_ref().filter(|_| !making.contains(&ingredient.id))?;
+    let made = ingredient
+        .house_made
+        .as_ref()
+        .filter(|_| !making.contains(&ingredient.id))?;
     book.recipe(&made.recipe).map(AsRef::as_ref)
 }

@@ -1,7 +1,9 @@
 //! From a prepared version to its figures. Nothing is allocated here: the search calls this for every candidate.
 
 use super::measurand::{MEASURANDS, Measurand, flavour_figure};
-use super::mix::{Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
+use super::mix::{
+    Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
+};
 use super::physics::{Equilibrium, Wall, enthalpy, equilibrium, ice_volume, liquid_volume};
 use super::prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
 use super::published::{energy, sweetness};
@@ -41,7 +43,11 @@ impl Figures {
 
     /// Components that are missing for a figure, as bits.
     pub fn missing(&self, measurand: Measurand) -> u64 {
-        let unknown = if measurand.is_of_mixed_drink() { self.unknown_mixed } else { self.unknown_whole };
+        let unknown = if measurand.is_of_mixed_drink() {
+            self.unknown_mixed
+        } else {
+            self.unknown_whole
+        };
         unknown & measurand.needs()
     }
 }
@@ -83,7 +89,12 @@ pub fn figures_with(prepared: &Prepared, count: &impl Fn(&PreparedLine, usize) -
 pub(super) fn figures_when_off(prepared: &Prepared, cause: usize, times: f64) -> Figures {
     let setup = changed_setup(&prepared.setup, &prepared.setup_changes, cause, times);
     let off = Off::One(cause, times);
-    let sums = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, Some(off));
+    let sums = solved_sums(
+        prepared,
+        &setup,
+        &|line: &PreparedLine, _| line.count,
+        Some(off),
+    );
     evaluate(&sums, &setup)
 }
 
@@ -95,7 +106,12 @@ pub fn figures_when_all_off(prepared: &Prepared, times: &[f64]) -> Figures {
         setup = changed_setup(&setup, &prepared.setup_changes, cause, *times);
     }
     let off = Off::All(times);
-    let sums = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, Some(off));
+    let sums = solved_sums(
+        prepared,
+        &setup,
+        &|line: &PreparedLine, _| line.count,
+        Some(off),
+    );
     evaluate(&sums, &setup)
 }
 
@@ -103,14 +119,21 @@ pub fn figures_when_all_off(prepared: &Prepared, times: &[f64]) -> Figures {
 pub fn solved_count(prepared: &Prepared, line: usize) -> f64 {
     let count = |line: &PreparedLine, _: usize| line.count;
     match prepared.lines.iter().position(|line| line.fill.is_some()) {
-        Some(filling) if filling == line => fill_count(prepared, &prepared.setup, &count, None, filling),
+        Some(filling) if filling == line => {
+            fill_count(prepared, &prepared.setup, &count, None, filling)
+        }
         _ => prepared.lines[line].count,
     }
 }
 
 /// The sums of the version, stage by stage.
 pub fn sums(prepared: &Prepared) -> Sums {
-    solved_sums(prepared, &prepared.setup, &|line: &PreparedLine, _| line.count, None)
+    solved_sums(
+        prepared,
+        &prepared.setup,
+        &|line: &PreparedLine, _| line.count,
+        None,
+    )
 }
 
 /// Which causes are off, and by how many standard uncertainties.
@@ -132,7 +155,12 @@ impl Off<'_> {
     }
 }
 
-fn changed_setup(setup: &Setup, changes: &[(usize, SetupChange)], cause: usize, times: f64) -> Setup {
+fn changed_setup(
+    setup: &Setup,
+    changes: &[(usize, SetupChange)],
+    cause: usize,
+    times: f64,
+) -> Setup {
     let mut setup = *setup;
     for (_, change) in changes.iter().filter(|(index, _)| *index == cause) {
         match *change {
@@ -142,7 +170,11 @@ fn changed_setup(setup: &Setup, changes: &[(usize, SetupChange)], cause: usize, 
                     shaker.heat_capacity += heat * times;
                 }
             }
-            SetupChange::WallTemperature { cup, shaker, kelvin } => {
+            SetupChange::WallTemperature {
+                cup,
+                shaker,
+                kelvin,
+            } => {
                 setup.cup.celsius += if cup { kelvin * times } else { 0.0 };
                 if let (Some(wall), true) = (&mut setup.shaker, shaker) {
                     wall.celsius += kelvin * times;
@@ -164,7 +196,11 @@ fn solved_sums(
     let filling = prepared.lines.iter().position(|line| line.fill.is_some());
     let filled = filling.map(|line| {
         let count = fill_count(prepared, setup, count, off, line);
-        Filled { line, count, is_poured: true }
+        Filled {
+            line,
+            count,
+            is_poured: true,
+        }
     });
     sums_with(prepared, count, off, filled)
 }
@@ -184,7 +220,11 @@ fn sums_with(
     off: Option<Off<'_>>,
     filled: Option<Filled>,
 ) -> Sums {
-    let mut sums = Sums { mixed: Mix::EMPTY, toppings: Mix::EMPTY, on_top: Mix::EMPTY };
+    let mut sums = Sums {
+        mixed: Mix::EMPTY,
+        toppings: Mix::EMPTY,
+        on_top: Mix::EMPTY,
+    };
     for (at, line) in prepared.lines.iter().enumerate() {
         let count = match filled {
             Some(filled) if filled.line == at => filled.count,
@@ -202,7 +242,11 @@ fn sums_with(
             // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
             let believes = filled.is_some_and(|filled| filled.line == at && !filled.is_poured);
             let felt = |scaling: Scaling| scaling != Scaling::Once || !believes;
-            for sensitivity in line.sensitivities.iter().filter(|sensitivity| felt(sensitivity.scaling)) {
+            for sensitivity in line
+                .sensitivities
+                .iter()
+                .filter(|sensitivity| felt(sensitivity.scaling))
+            {
                 let times = off.times(sensitivity.cause);
                 sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
             }
@@ -221,13 +265,24 @@ fn fill_count(
     filling: usize,
 ) -> f64 {
     let line = &prepared.lines[filling];
-    let (Some(fill), true) = (line.fill, line.grams_per_unit > 0.0) else { return 0.0 };
+    let (Some(fill), true) = (line.fill, line.grams_per_unit > 0.0) else {
+        return 0.0;
+    };
     let target = match fill {
         Fill::Volume(millilitres) => millilitres,
         Fill::Rim => setup.capacity.unwrap_or(0.0) - setup.head_room,
     };
     let short = |units: f64| {
-        let sums = sums_with(prepared, count, off, Some(Filled { line: filling, count: units, is_poured: false }));
+        let sums = sums_with(
+            prepared,
+            count,
+            off,
+            Some(Filled {
+                line: filling,
+                count: units,
+                is_poured: false,
+            }),
+        );
         let poured = pour(&sums, setup);
         target
             - match fill {
@@ -245,7 +300,11 @@ fn fill_count(
         let secant = (low * at_high - high * at_low) / (at_high - at_low);
         let middle = f64::midpoint(low, high);
         // A secant that creeps along one end is pulled towards the middle.
-        let next = if secant > low && secant < high { 0.9 * secant + 0.1 * middle } else { middle };
+        let next = if secant > low && secant < high {
+            0.9 * secant + 0.1 * middle
+        } else {
+            middle
+        };
         let at_next = short(next);
         if at_next.abs() < FILL_TOLERANCE || (high - low) * line.grams_per_unit < FILL_TOLERANCE {
             return next;
@@ -266,11 +325,20 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
     if let Some(shaker) = setup.shaker {
         let mixed = equilibrium(&drink, shaker);
         let ice = drink.get(Component::Ice);
-        let (water, kept) = (ice - mixed.ice_left, if setup.strained { 0.0 } else { mixed.ice_left });
+        let (water, kept) = (
+            ice - mixed.ice_left,
+            if setup.strained { 0.0 } else { mixed.ice_left },
+        );
         drink.set(Component::Water, drink.get(Component::Water) + water);
         drink.set(Component::Ice, kept);
-        drink.set(Component::Mass, drink.get(Component::Mass) - (mixed.ice_left - kept));
-        drink.set(Component::Diluting, drink.get(Component::Diluting) - (mixed.ice_left - kept));
+        drink.set(
+            Component::Mass,
+            drink.get(Component::Mass) - (mixed.ice_left - kept),
+        );
+        drink.set(
+            Component::Diluting,
+            drink.get(Component::Diluting) - (mixed.ice_left - kept),
+        );
         drink.set(Component::Heat, enthalpy(&drink, mixed.celsius));
     }
     // Toppings exchange heat with the drink but keep their own water and sugar.
@@ -278,7 +346,11 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
     in_cup += &sums.toppings;
     let served = equilibrium(&in_cup, setup.cup);
     let melted = drink.get(Component::Ice) - served.ice_left;
-    Poured { drink, served, melted }
+    Poured {
+        drink,
+        served,
+        melted,
+    }
 }
 
 /// Volume of the liquid and the ice that it carries, at the serving temperature, ml.
@@ -292,7 +364,11 @@ fn drink_volume(poured: &Poured) -> f64 {
 fn filled_volume(sums: &Sums, poured: &Poured, setup: &Setup) -> f64 {
     let celsius = poured.served.celsius;
     let toppings = liquid_volume(&sums.toppings, 0.0, celsius);
-    let on_top = liquid_volume(&sums.on_top, sums.on_top.get(Component::Ice), REFERENCE_CELSIUS);
+    let on_top = liquid_volume(
+        &sums.on_top,
+        sums.on_top.get(Component::Ice),
+        REFERENCE_CELSIUS,
+    );
     let level = drink_volume(poured) + toppings + on_top;
     let ice_bed = poured.drink.get(Component::Ice) / setup.ice_bulk_density.max(0.05) + toppings;
     level.max(ice_bed)
@@ -310,7 +386,9 @@ pub(super) fn evaluate(sums: &Sums, setup: &Setup) -> Figures {
         unknown_whole: whole.unknown,
         not_given: 0,
     };
-    let mut sheet = Sheet { figures: &mut figures };
+    let mut sheet = Sheet {
+        figures: &mut figures,
+    };
     sheet.amounts(&whole, setup);
     sheet.mixed_drink(&poured, setup);
     sheet.temperature_and_fill(sums, &poured, setup);
@@ -361,16 +439,29 @@ impl Sheet<'_> {
             self.put(measurand, whole.get(component));
         }
         self.put(Measurand::DryMatter, whole.dry_matter());
-        self.put(Measurand::EnergyKj, energy_of(whole, |factor| factor.kj_per_g));
-        self.put(Measurand::EnergyKcal, energy_of(whole, |factor| factor.kcal_per_g));
-        self.put(Measurand::Cost, whole.get(Component::Cost) + setup.serviceware_cost);
+        self.put(
+            Measurand::EnergyKj,
+            energy_of(whole, |factor| factor.kj_per_g),
+        );
+        self.put(
+            Measurand::EnergyKcal,
+            energy_of(whole, |factor| factor.kcal_per_g),
+        );
+        self.put(
+            Measurand::Cost,
+            whole.get(Component::Cost) + setup.serviceware_cost,
+        );
         if !setup.serviceware_cost_known {
             self.figures.unknown_whole |= Component::Cost.bit();
         }
     }
 
     fn mixed_drink(&mut self, poured: &Poured, setup: &Setup) {
-        let Poured { drink, served, melted } = poured;
+        let Poured {
+            drink,
+            served,
+            melted,
+        } = poured;
         let volume = liquid_volume(drink, *melted, REFERENCE_CELSIUS);
         let mass = drink.get(Component::Mass) - served.ice_left;
         let per_100_ml = |amount: f64| amount / volume * 100.0;
@@ -379,15 +470,25 @@ impl Sheet<'_> {
         let diluting = drink.get(Component::Diluting) - served.ice_left;
         self.put(Measurand::Dilution, diluting / (mass - diluting));
         let insoluble = drink.get(Component::Insoluble) + drink.get(Component::Fat);
-        self.put(Measurand::Brix, (drink.dry_matter() - insoluble) / mass * 100.0);
+        self.put(
+            Measurand::Brix,
+            (drink.dry_matter() - insoluble) / mass * 100.0,
+        );
         self.put(Measurand::Sweetness, sweetness_of(drink, volume, setup));
-        self.put(Measurand::TeaStrength, per_100_ml(drink.get(Component::TeaSolids)));
+        self.put(
+            Measurand::TeaStrength,
+            per_100_ml(drink.get(Component::TeaSolids)),
+        );
         self.put(Measurand::Creaminess, per_100_ml(drink.get(Component::Fat)));
         self.put(Measurand::Acidity, per_100_ml(drink.get(Component::Acid)));
-        self.put(Measurand::Body, per_100_ml(drink.dry_matter() - drink.get(Component::Sugars)));
+        self.put(
+            Measurand::Body,
+            per_100_ml(drink.dry_matter() - drink.get(Component::Sugars)),
+        );
         for flavour in 0..FLAVOUR_SLOTS {
             let strength = per_100_ml(drink.of[flavour_slot(flavour)]);
-            self.figures.of[flavour_figure(flavour)] = if strength.is_finite() { strength } else { 0.0 };
+            self.figures.of[flavour_figure(flavour)] =
+                if strength.is_finite() { strength } else { 0.0 };
         }
     }
 
@@ -395,17 +496,27 @@ impl Sheet<'_> {
         let celsius = poured.served.celsius;
         self.put(Measurand::ServingTemperature, celsius);
         self.put(Measurand::IceLeft, poured.served.ice_left);
-        let minutes = || setup.cooling?.minutes_between(celsius, setup.drinking, setup.room);
+        let minutes = || {
+            setup
+                .cooling?
+                .minutes_between(celsius, setup.drinking, setup.room)
+        };
         if setup.iced || celsius <= setup.drinking {
             self.put(Measurand::MinutesToDrinkable, 0.0);
         } else if let Some(minutes) = minutes() {
-            self.put(Measurand::MinutesToDrinkable, minutes * setup.cooling_time_factor);
+            self.put(
+                Measurand::MinutesToDrinkable,
+                minutes * setup.cooling_time_factor,
+            );
         } else {
             self.not_given(Measurand::MinutesToDrinkable);
         }
         match setup.capacity {
             Some(capacity) => {
-                self.put(Measurand::Fill, filled_volume(sums, poured, setup) / capacity * 100.0);
+                self.put(
+                    Measurand::Fill,
+                    filled_volume(sums, poured, setup) / capacity * 100.0,
+                );
             }
             None => self.not_given(Measurand::Fill),
         }
@@ -444,7 +555,10 @@ pub(super) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
     for (slot, concentration) in concentrations.iter_mut().enumerate() {
         if let Some(sweetener) = setup.sweeteners[slot] {
             // mg in ml is g/l; the curves want mg/l.
-            *concentration = (sweetener, drink.of[high_potency_slot(slot)] / volume * 1000.0);
+            *concentration = (
+                sweetener,
+                drink.of[high_potency_slot(slot)] / volume * 1000.0,
+            );
         }
     }
     sweetness::combined(sugars, &concentrations)
@@ -455,7 +569,10 @@ pub(super) fn heat_brought(line: &PreparedLine, count: f64, served: f64) -> f64 
     let mix = line.per_unit.times(count);
     let all_liquid = {
         let mut melted = mix;
-        melted.set(Component::Water, mix.get(Component::Water) + mix.get(Component::Ice));
+        melted.set(
+            Component::Water,
+            mix.get(Component::Water) + mix.get(Component::Ice),
+        );
         melted.set(Component::Ice, 0.0);
         enthalpy(&melted, served)
     };

@@ -22,7 +22,10 @@ const ROUNDING: f64 = 0.05;
 
 /// Wholes and the parts of them that a label states.
 const PARTS_OF: [(Nutrient, &[Nutrient]); 2] = [
-    (Nutrient::Carbohydrate, &[Nutrient::Sugars, Nutrient::Polyols]),
+    (
+        Nutrient::Carbohydrate,
+        &[Nutrient::Sugars, Nutrient::Polyols],
+    ),
     (Nutrient::Fat, &[Nutrient::Saturates]),
 ];
 
@@ -52,7 +55,11 @@ impl Label {
     /// a part takes its whole along, and water gives way to solids (or stops at them), when they fitted before.
     pub(super) fn with_off(&self, nutrient: Nutrient, u: f64, is_own: bool) -> Self {
         let value = self.amount(nutrient);
-        let u = if is_own { u } else { possible_uncertainty(nutrient, value, u).min(self.rest_of(nutrient)) };
+        let u = if is_own {
+            u
+        } else {
+            possible_uncertainty(nutrient, value, u).min(self.rest_of(nutrient))
+        };
         let mut varied = *self;
         varied.stated[nutrient as usize] = Some(value + u);
         for (whole, parts) in PARTS_OF {
@@ -77,7 +84,10 @@ impl Label {
     /// How far a whole can be off for itself: by what its stated parts leave of it, as rectangular distribution; what is uncertain in
     /// the parts takes it along. Its own rounding stays.
     fn rest_of(&self, nutrient: Nutrient) -> f64 {
-        let parts = PARTS_OF.iter().find(|(whole, _)| *whole == nutrient).map_or(&[][..], |(_, parts)| parts);
+        let parts = PARTS_OF
+            .iter()
+            .find(|(whole, _)| *whole == nutrient)
+            .map_or(&[][..], |(_, parts)| parts);
         let stated: Vec<f64> = parts.iter().filter_map(|part| self.get(*part)).collect();
         if stated.is_empty() {
             return f64::INFINITY;
@@ -102,8 +112,12 @@ mod tests {
     use super::*;
 
     fn label(figures: &[(Nutrient, f64)]) -> Label {
-        let mut label =
-            Label { stated: [None; Nutrient::ALL.len()], moisture: 4.0, split_shift: 0.0, undeclared_as_solids: 0.0 };
+        let mut label = Label {
+            stated: [None; Nutrient::ALL.len()],
+            moisture: 4.0,
+            split_shift: 0.0,
+            undeclared_as_solids: 0.0,
+        };
         for (nutrient, value) in figures {
             label.stated[*nutrient as usize] = Some(*value);
         }
@@ -114,13 +128,21 @@ mod tests {
     fn nothing_is_more_than_the_whole() {
         let sugar = label(&[(Nutrient::Carbohydrate, 99.8), (Nutrient::Sugars, 99.8)]);
         let off = sugar.with_off(Nutrient::Sugars, 11.5, false);
-        assert!(off.amount(Nutrient::Sugars) < 100.0, "{:?}", off.get(Nutrient::Sugars));
+        assert!(
+            off.amount(Nutrient::Sugars) < 100.0,
+            "{:?}",
+            off.get(Nutrient::Sugars)
+        );
         assert!((off.amount(Nutrient::Carbohydrate) - off.amount(Nutrient::Sugars)).abs() < 1e-12);
     }
 
     #[test]
     fn tea_of_99_7_percent_water_is_sure_to_a_few_hundredths() {
-        let off = label(&[(Nutrient::Water, 99.7), (Nutrient::TeaSolids, 0.3)]).with_off(Nutrient::Water, 9.97, false);
+        let off = label(&[(Nutrient::Water, 99.7), (Nutrient::TeaSolids, 0.3)]).with_off(
+            Nutrient::Water,
+            9.97,
+            false,
+        );
         assert!((off.amount(Nutrient::Water) - 99.7) < 0.031);
     }
 

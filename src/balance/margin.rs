@@ -30,16 +30,24 @@ pub struct Margin {
 pub fn margin(book: &Book, balance: &Balance) -> Option<Margin> {
     let menu_price = balance.resolved.menu_price?;
     let cost = balance.reported(Measurand::Cost);
-    let rate = book.settings.sales_tax_percent.map(|percent| percent / 100.0);
+    let rate = book
+        .settings
+        .sales_tax_percent
+        .map(|percent| percent / 100.0);
     let net_price = menu_price / (1.0 + rate.unwrap_or(0.0));
-    let margin = Uncertain { value: net_price - cost.value?, u: cost.u.unwrap_or(0.0) };
+    let margin = Uncertain {
+        value: net_price - cost.value?,
+        u: cost.u.unwrap_or(0.0),
+    };
     Some(Margin {
         menu_price,
         sales_tax: rate.map(|_| menu_price - net_price),
         net_price,
         margin,
-        percent: (net_price > 0.0)
-            .then(|| Uncertain { value: margin.value / net_price * 100.0, u: margin.u / net_price * 100.0 }),
+        percent: (net_price > 0.0).then(|| Uncertain {
+            value: margin.value / net_price * 100.0,
+            u: margin.u / net_price * 100.0,
+        }),
         is_at_most: rate.is_none() || balance.figures.missing(Measurand::Cost) != 0,
         missing: cost.missing,
     })

@@ -167,7 +167,11 @@ impl Measurand {
             }
             Self::Brix => C::Mass.bit() | C::Water.bit() | C::Fat.bit(),
             Self::EnergyKj | Self::EnergyKcal => {
-                C::Carbohydrate.bit() | C::Protein.bit() | C::Fat.bit() | C::Fibre.bit() | C::Acid.bit()
+                C::Carbohydrate.bit()
+                    | C::Protein.bit()
+                    | C::Fat.bit()
+                    | C::Fibre.bit()
+                    | C::Acid.bit()
             }
             Self::Fat => C::Fat.bit(),
             Self::Creaminess => C::Mass.bit() | C::Fat.bit(),
@@ -266,7 +270,9 @@ impl Measurand {
     pub const fn unit(self) -> &'static str {
         match self {
             Self::Volume => "ml",
-            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => "g/100 ml",
+            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => {
+                "g/100 ml"
+            }
             Self::Brix => "°Brix",
             Self::Density => "g/ml",
             Self::Dilution => "g/g",
@@ -293,7 +299,10 @@ mod tests {
 
     #[test]
     fn every_measurand_has_its_own_place() {
-        assert_eq!(Measurand::ALL.map(Measurand::slot).to_vec(), (0..NAMED).collect::<Vec<_>>());
+        assert_eq!(
+            Measurand::ALL.map(Measurand::slot).to_vec(),
+            (0..NAMED).collect::<Vec<_>>()
+        );
         const { assert!(MEASURANDS <= 64) };
     }
 }

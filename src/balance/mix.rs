@@ -105,8 +105,14 @@ impl Component {
     ];
 
     /// The kinds that sugars divide into.
-    pub const SUGAR_KINDS: [Self; 6] =
-        [Self::Sucrose, Self::Glucose, Self::Fructose, Self::Lactose, Self::Maltose, Self::OtherSugar];
+    pub const SUGAR_KINDS: [Self; 6] = [
+        Self::Sucrose,
+        Self::Glucose,
+        Self::Fructose,
+        Self::Lactose,
+        Self::Maltose,
+        Self::OtherSugar,
+    ];
 
     /// Its place in the vector.
     pub const fn slot(self) -> usize {
@@ -142,7 +148,10 @@ pub struct Mix {
 
 impl Mix {
     /// Nothing.
-    pub const EMPTY: Self = Self { of: [0.0; COMPONENTS], unknown: 0 };
+    pub const EMPTY: Self = Self {
+        of: [0.0; COMPONENTS],
+        unknown: 0,
+    };
 
     /// The amount of a component (its known part).
     pub fn get(&self, component: Component) -> f64 {
@@ -222,7 +231,10 @@ mod tests {
     use super::*;
 
     fn mix(sugars: f64, unknown: u64) -> Mix {
-        let mut mix = Mix { unknown, ..Mix::EMPTY };
+        let mut mix = Mix {
+            unknown,
+            ..Mix::EMPTY
+        };
         mix.set(Component::Sugars, sugars);
         mix
     }
@@ -241,12 +253,19 @@ mod tests {
         let mut sum = mix(1.0, Component::Acid.bit());
         sum += &mix(2.0, Component::Fibre.bit());
         assert!((sum.get(Component::Sugars) - 3.0).abs() < 1e-12);
-        assert!(!sum.knows(Component::Acid) && !sum.knows(Component::Fibre) && sum.knows(Component::Sugars));
+        assert!(
+            !sum.knows(Component::Acid)
+                && !sum.knows(Component::Fibre)
+                && sum.knows(Component::Sugars)
+        );
     }
 
     #[test]
     fn every_component_has_its_own_bit() {
-        assert_eq!(Component::ALL.map(Component::slot).to_vec(), (0..NAMED).collect::<Vec<_>>());
+        assert_eq!(
+            Component::ALL.map(Component::slot).to_vec(),
+            (0..NAMED).collect::<Vec<_>>()
+        );
         const { assert!(COMPONENTS <= 64) };
     }
 }

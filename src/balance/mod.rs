@@ -35,34 +35,46 @@ mod standing;
 mod statement;
 mod yardsticks;
 
-pub use axes::{AxisDifference, AxisValue, Difference, difference, noticeable_step, overall_distance};
+pub use axes::{
+    AxisDifference, AxisValue, Difference, difference, noticeable_step, overall_distance,
+};
 pub use brewing::{
-    Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion, REFERENCE_LEAF_PER_100_ML, RETENTION,
-    brew_for, brew_times, brew_yield, in_batches,
+    Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion,
+    REFERENCE_LEAF_PER_100_ML, RETENTION, brew_for, brew_times, brew_yield, in_batches,
 };
 pub use calibration::{
-    DayCalibration, Drift, MoreWeighing, bulk_density_from, drift, grams_from_bulk_density, more_weighing, volume_of_use,
+    DayCalibration, Drift, MoreWeighing, bulk_density_from, drift, grams_from_bulk_density,
+    more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
 pub use caution::{Caution, CautionKind};
 pub use composition::{PerGram, Slots, per_gram};
 pub use cooling::{
-    Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel, READINGS_FOR_ONE,
-    READINGS_FOR_TWO, cooling, curve_of,
+    Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel,
+    READINGS_FOR_ONE, READINGS_FOR_TWO, cooling, curve_of,
 };
 pub use diet::{AllergenSummary, Verdict};
-pub use figures::{Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums};
+pub use figures::{
+    Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums,
+};
 pub use margin::{Margin, margin};
 pub use measurand::{MEASURANDS, Measurand, flavour_figure};
-pub use mix::{COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot};
+pub use mix::{
+    COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
+};
 pub use nutrition::{NutritionRow, PrintedValue, declaration, printed};
-pub use physics::{Equilibrium, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume};
+pub use physics::{
+    Equilibrium, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
+};
 pub use portion::{Portion, portion};
 pub use prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
-pub use report::{Balance, Contribution, Reported, Unstated, balance, balance_version, standard_balance};
-pub use share::{LineShare, Lens};
+pub use report::{
+    Balance, Contribution, Reported, Unstated, balance, balance_version, standard_balance,
+};
+pub use share::{Lens, LineShare};
 pub use standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use statement::{
-    Concern, StatementFinding, StatementKind, StatementMatch, read_statement, statement_findings, statement_findings_of,
+    Concern, StatementFinding, StatementKind, StatementMatch, read_statement, statement_findings,
+    statement_findings_of,
 };
 pub use yardsticks::{Outcome, YardstickLine, YardstickReading, yardstick_reading, yardsticks};

@@ -57,22 +57,67 @@ struct Row {
     amount: fn(&Mix) -> f64,
 }
 
-const fn row(measurand: Measurand, words: &'static str, rounding: Rounding, amount: fn(&Mix) -> f64) -> Row {
-    Row { measurand, words, rounding, amount }
+const fn row(
+    measurand: Measurand,
+    words: &'static str,
+    rounding: Rounding,
+    amount: fn(&Mix) -> f64,
+) -> Row {
+    Row {
+        measurand,
+        words,
+        rounding,
+        amount,
+    }
 }
 
 /// The rows in the order of Annex XV, with energy in both units.
 const ROWS: [Row; 10] = [
-    row(Measurand::EnergyKj, "energy", Rounding::Energy, |mix| energy_of(mix, |factor| factor.kj_per_g)),
-    row(Measurand::EnergyKcal, "energy", Rounding::Energy, |mix| energy_of(mix, |factor| factor.kcal_per_g)),
-    row(Measurand::Fat, "fat", Rounding::Macronutrient, |mix| mix.get(Component::Fat)),
-    row(Measurand::Saturates, "of which saturates", Rounding::FattyAcid, |mix| mix.get(Component::Saturates)),
-    row(Measurand::Carbohydrate, "carbohydrate", Rounding::Macronutrient, |mix| mix.get(Component::Carbohydrate)),
-    row(Measurand::TotalSugar, "of which sugars", Rounding::Macronutrient, |mix| mix.get(Component::Sugars)),
-    row(Measurand::Polyols, "of which polyols", Rounding::Macronutrient, |mix| mix.get(Component::Polyols)),
-    row(Measurand::Fibre, "fibre", Rounding::Macronutrient, |mix| mix.get(Component::Fibre)),
-    row(Measurand::Protein, "protein", Rounding::Macronutrient, |mix| mix.get(Component::Protein)),
-    row(Measurand::Salt, "salt", Rounding::Salt, |mix| mix.get(Component::Salt)),
+    row(Measurand::EnergyKj, "energy", Rounding::Energy, |mix| {
+        energy_of(mix, |factor| factor.kj_per_g)
+    }),
+    row(Measurand::EnergyKcal, "energy", Rounding::Energy, |mix| {
+        energy_of(mix, |factor| factor.kcal_per_g)
+    }),
+    row(Measurand::Fat, "fat", Rounding::Macronutrient, |mix| {
+        mix.get(Component::Fat)
+    }),
+    row(
+        Measurand::Saturates,
+        "of which saturates",
+        Rounding::FattyAcid,
+        |mix| mix.get(Component::Saturates),
+    ),
+    row(
+        Measurand::Carbohydrate,
+        "carbohydrate",
+        Rounding::Macronutrient,
+        |mix| mix.get(Component::Carbohydrate),
+    ),
+    row(
+        Measurand::TotalSugar,
+        "of which sugars",
+        Rounding::Macronutrient,
+        |mix| mix.get(Component::Sugars),
+    ),
+    row(
+        Measurand::Polyols,
+        "of which polyols",
+        Rounding::Macronutrient,
+        |mix| mix.get(Component::Polyols),
+    ),
+    row(Measurand::Fibre, "fibre", Rounding::Macronutrient, |mix| {
+        mix.get(Component::Fibre)
+    }),
+    row(
+        Measurand::Protein,
+        "protein",
+        Rounding::Macronutrient,
+        |mix| mix.get(Component::Protein),
+    ),
+    row(Measurand::Salt, "salt", Rounding::Salt, |mix| {
+        mix.get(Component::Salt)
+    }),
 ];
 
 /// The declaration of a drink.
@@ -102,7 +147,9 @@ pub fn declaration(book: &Book, balance: &Balance) -> Vec<NutritionRow> {
 
 /// A value as a label prints it; `None` for a figure that no declaration has.
 pub fn printed(measurand: Measurand, value: f64) -> Option<String> {
-    ROWS.iter().find(|row| row.measurand == measurand).map(|row| row.rounding.print(value))
+    ROWS.iter()
+        .find(|row| row.measurand == measurand)
+        .map(|row| row.rounding.print(value))
 }
 
 impl Rounding {
@@ -152,7 +199,11 @@ mod tests {
             (Salt, 0.013, "0.01"),
             (Salt, 0.0125, "<0.01"),
         ] {
-            assert_eq!(printed(measurand, value).as_deref(), Some(expected), "{measurand:?} {value}");
+            assert_eq!(
+                printed(measurand, value).as_deref(),
+                Some(expected),
+                "{measurand:?} {value}"
+            );
         }
         assert_eq!(printed(Measurand::Volume, 5.0), None);
     }

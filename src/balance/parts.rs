@@ -32,5 +32,10 @@ pub(super) fn parts(book: &Book, resolved: &Resolved) -> Parts {
     let prepared = prepare(book, resolved, &mut Slots::default(), &Place::Settings);
     let sums = sums(&prepared);
     let poured = pour(&sums, &prepared.setup);
-    Parts { poured, toppings: sums.toppings, on_top: sums.on_top, prepared }
+    Parts {
+        poured,
+        toppings: sums.toppings,
+        on_top: sums.on_top,
+        prepared,
+    }
 }

@@ -63,8 +63,11 @@ impl Substances {
 
     /// Enthalpy at a temperature, kJ.
     fn enthalpy(&self, celsius: f64) -> f64 {
-        let foods: f64 =
-            self.foods().iter().map(|(food, grams)| grams * food.enthalpy_kj_per_kg(celsius)).sum();
+        let foods: f64 = self
+            .foods()
+            .iter()
+            .map(|(food, grams)| grams * food.enthalpy_kj_per_kg(celsius))
+            .sum();
         (self.water * water::enthalpy_kj_per_kg(celsius)
             + self.sugar * sugar_solution::dissolved_sugar_enthalpy_kj_per_kg(celsius)
             + foods)
@@ -73,8 +76,11 @@ impl Substances {
 
     /// Heat capacity at a temperature, kJ/K.
     fn heat_capacity(&self, celsius: f64) -> f64 {
-        let foods: f64 =
-            self.foods().iter().map(|(food, grams)| grams * food.specific_heat_kj_per_kg_k(celsius)).sum();
+        let foods: f64 = self
+            .foods()
+            .iter()
+            .map(|(food, grams)| grams * food.specific_heat_kj_per_kg_k(celsius))
+            .sum();
         (self.water * water::specific_heat_kj_per_kg_k(celsius)
             + self.sugar * sugar_solution::dissolved_sugar_specific_heat_kj_per_kg_k(celsius)
             + foods)
@@ -84,8 +90,11 @@ impl Substances {
     /// Volume at a temperature, ml: sugar with all the water by the sugar-solution relation, the rest beside it.
     fn volume(&self, celsius: f64) -> f64 {
         let solution = self.water + self.sugar;
-        let foods: f64 =
-            self.foods().iter().map(|(food, grams)| grams / food.density_kg_per_m3(celsius)).sum();
+        let foods: f64 = self
+            .foods()
+            .iter()
+            .map(|(food, grams)| grams / food.density_kg_per_m3(celsius))
+            .sum();
         let solution = if solution > 0.0 {
             solution / sugar_solution::density_kg_per_m3(self.sugar / solution, celsius)
         } else {
@@ -129,7 +138,10 @@ pub fn freezing_point(mix: &Mix, melted: f64) -> f64 {
         (kinds[3].0, mix.get(kinds[3].1)),
         (kinds[4].0, mix.get(kinds[4].1)),
         // Sugars whose kind is not known are taken as sucrose, the commonest.
-        (Solute::Sucrose, (mix.get(Component::Sugars) - named).max(0.0)),
+        (
+            Solute::Sucrose,
+            (mix.get(Component::Sugars) - named).max(0.0),
+        ),
         (Solute::Sorbitol, mix.get(Component::Polyols)),
         (Solute::CitricAcid, mix.get(Component::Acid)),
         (Solute::Salt, mix.get(Component::Salt)),
@@ -162,14 +174,20 @@ pub struct Equilibrium {
 /// the same balance by bisection. An empty mix has the temperature of the wall.
 pub fn equilibrium(mix: &Mix, wall: Wall) -> Equilibrium {
     if mix.get(Component::Mass) <= 0.0 {
-        return Equilibrium { celsius: wall.celsius, ice_left: 0.0 };
+        return Equilibrium {
+            celsius: wall.celsius,
+            ice_left: 0.0,
+        };
     }
     let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius;
     let ice = mix.get(Component::Ice);
     let all_melted = Substances::of(mix, ice);
     let celsius = temperature(&all_melted, wall.heat_capacity, heat);
     if celsius >= freezing_point(mix, ice) {
-        return Equilibrium { celsius, ice_left: 0.0 };
+        return Equilibrium {
+            celsius,
+            ice_left: 0.0,
+        };
     }
     part_frozen(mix, wall.heat_capacity, heat)
 }
@@ -185,7 +203,11 @@ fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
             low = celsius;
         }
         let newton = celsius - excess / (substances.heat_capacity(celsius) + wall);
-        let next = if newton > low && newton < high { newton } else { f64::midpoint(low, high) };
+        let next = if newton > low && newton < high {
+            newton
+        } else {
+            f64::midpoint(low, high)
+        };
         let step = (next - celsius).abs();
         celsius = next;
         if step < TEMPERATURE_TOLERANCE {
@@ -202,7 +224,10 @@ fn part_frozen(mix: &Mix, wall: f64, heat: f64) -> Equilibrium {
         let celsius = freezing_point(mix, ice - left);
         let liquid = Substances::of(mix, ice - left);
         let frozen = left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
-        (celsius, liquid.enthalpy(celsius) + frozen + wall * celsius - heat)
+        (
+            celsius,
+            liquid.enthalpy(celsius) + frozen + wall * celsius - heat,
+        )
     };
     // More ice holds less heat, so the excess falls as `left` grows.
     let (mut least, mut most) = (0.0, water);
@@ -225,7 +250,10 @@ fn part_frozen(mix: &Mix, wall: f64, heat: f64) -> Equilibrium {
 /// A cup of ice that is colder than any liquid in it could be: all water is frozen, and the temperature follows.
 fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium {
     let ice_left = mix.get(Component::Water) + mix.get(Component::Ice);
-    let solids = Substances { water: 0.0, ..Substances::of(mix, 0.0) };
+    let solids = Substances {
+        water: 0.0,
+        ..Substances::of(mix, 0.0)
+    };
     let excess = |celsius: f64| {
         let frozen = ice_left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
         solids.enthalpy(celsius) + frozen + wall * celsius - heat
@@ -239,7 +267,10 @@ fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium 
             low = celsius;
         }
     }
-    Equilibrium { celsius: f64::midpoint(low, high), ice_left }
+    Equilibrium {
+        celsius: f64::midpoint(low, high),
+        ice_left,
+    }
 }
 
 #[cfg(test)]
@@ -303,7 +334,16 @@ mod tests {
 
     #[test]
     fn nothing_in_a_cup_has_the_temperature_of_the_cup() {
-        let wall = Wall { heat_capacity: 0.3, celsius: 21.0 };
-        assert_eq!(equilibrium(&Mix::EMPTY, wall), Equilibrium { celsius: 21.0, ice_left: 0.0 });
+        let wall = Wall {
+            heat_capacity: 0.3,
+            celsius: 21.0,
+        };
+        assert_eq!(
+            equilibrium(&Mix::EMPTY, wall),
+            Equilibrium {
+                celsius: 21.0,
+                ice_left: 0.0
+            }
+        );
     }
 }

@@ -38,32 +38,67 @@ pub struct Portion {
 
 /// What one unit of an amount weighs; `None` when a dry ingredient is measured by volume and its bulk density is not known,
 /// or nobody knows what the measure holds.
-pub fn portion(book: &Book, ingredient: &Ingredient, per_gram: &Mix, amount: &Amount, celsius: f64) -> Option<Portion> {
+pub fn portion(
+    book: &Book,
+    ingredient: &Ingredient,
+    per_gram: &Mix,
+    amount: &Amount,
+    celsius: f64,
+) -> Option<Portion> {
     match amount {
         Amount::Grams(_) => Some(exact(1.0, SCALE_UNCERTAINTY)),
         Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
-            let poured = by_volume(1.0, 0.0, 0.0, density_for(book, ingredient, per_gram, celsius)?);
+            let poured = by_volume(
+                1.0,
+                0.0,
+                0.0,
+                density_for(book, ingredient, per_gram, celsius)?,
+            );
             // A mark is read once, whatever the volume: the reading is off by a part of the whole.
             let millilitres = amount.number().unwrap_or(0.0);
-            Some(Portion { offset: MARK_UNCERTAINTY * millilitres * poured.grams, ..poured })
+            Some(Portion {
+                offset: MARK_UNCERTAINTY * millilitres * poured.grams,
+                ..poured
+            })
         }
-        Amount::Count(_, measure) => counted(book, book.measure(measure)?, ingredient, per_gram, celsius),
+        Amount::Count(_, measure) => {
+            counted(book, book.measure(measure)?, ingredient, per_gram, celsius)
+        }
     }
 }
 
 fn exact(grams: f64, offset: f64) -> Portion {
-    Portion { grams, calibration: 0.0, density: None, scatter: 0.0, offset, evidence: Evidence::Measured }
+    Portion {
+        grams,
+        calibration: 0.0,
+        density: None,
+        scatter: 0.0,
+        offset,
+        evidence: Evidence::Measured,
+    }
 }
 
 /// Density that turns a volume into grams, and whether it is the poured bulk density of a dry ingredient.
-fn density_for(book: &Book, ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<(Figure, bool)> {
+fn density_for(
+    book: &Book,
+    ingredient: &Ingredient,
+    per_gram: &Mix,
+    celsius: f64,
+) -> Option<(Figure, bool)> {
     if ingredient.form.is_dry() || ingredient.bulk_density.is_some() {
         return ingredient.bulk_density.map(|figure| (figure, true));
     }
     if ingredient.form == Form::Ice {
         // A millilitre of ice is a millilitre of the bed that it makes.
         let value = book.settings.ice_bulk_density;
-        return Some((Figure { value, evidence: Evidence::Assumed, u: Some(0.1 * value) }, true));
+        return Some((
+            Figure {
+                value,
+                evidence: Evidence::Assumed,
+                u: Some(0.1 * value),
+            },
+            true,
+        ));
     }
     Some((density_at(ingredient, per_gram, celsius), false))
 }
@@ -81,11 +116,19 @@ fn by_volume(millilitres: f64, calibration: f64, scatter: f64, density: (Figure,
     }
 }
 
-fn counted(book: &Book, measure: &Measure, ingredient: &Ingredient, per_gram: &Mix, celsius: f64) -> Option<Portion> {
+fn counted(
+    book: &Book,
+    measure: &Measure,
+    ingredient: &Ingredient,
+    per_gram: &Mix,
+    celsius: f64,
+) -> Option<Portion> {
     if let Some(weighed) = measure.calibration(Some(&ingredient.id)) {
         return Some(Portion {
             grams: weighed.grams,
-            calibration: weighed.u_mean.map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams),
+            calibration: weighed
+                .u_mean
+                .map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams),
             density: None,
             scatter: weighed.scatter.unwrap_or(ASSUMED_SCATTER * weighed.grams),
             offset: 0.0,
@@ -93,10 +136,19 @@ fn counted(book: &Book, measure: &Measure, ingredient: &Ingredient, per_gram: &M
         });
     }
     if let Some(weighed) = measure.calibration(None) {
-        let relative = weighed.u_mean.map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams);
-        let scatter = weighed.scatter.map_or(ASSUMED_SCATTER, |scatter| scatter / weighed.grams);
+        let relative = weighed
+            .u_mean
+            .map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams);
+        let scatter = weighed
+            .scatter
+            .map_or(ASSUMED_SCATTER, |scatter| scatter / weighed.grams);
         let density = density_for(book, ingredient, per_gram, celsius)?;
-        return Some(by_volume(weighed.grams / WATER_DENSITY, relative, scatter, density));
+        return Some(by_volume(
+            weighed.grams / WATER_DENSITY,
+            relative,
+            scatter,
+            density,
+        ));
     }
     let assumed = measure.assumed_relative_uncertainty();
     match measure.nominal? {
@@ -111,7 +163,10 @@ fn counted(book: &Book, measure: &Measure, ingredient: &Ingredient, per_gram: &M
         Nominal::Volume(millilitres) => {
             let density = density_for(book, ingredient, per_gram, celsius)?;
             let portion = by_volume(millilitres, assumed, ASSUMED_SCATTER, density);
-            Some(Portion { evidence: Evidence::Assumed, ..portion })
+            Some(Portion {
+                evidence: Evidence::Assumed,
+                ..portion
+            })
         }
     }
 }

@@ -10,8 +10,8 @@ use super::physics::{Wall, enthalpy};
 use super::portion::{MARK_UNCERTAINTY, Portion, portion};
 use super::published::{sugar_solution, sweetness};
 use crate::book::{
-    Amount, Book, Finding, FindingKind, Form, HighPotencySweetener, Ingredient, IngredientId, Line, LineId, Place,
-    Resolved, Role, Stage, Vessel, resolve,
+    Amount, Book, Finding, FindingKind, Form, HighPotencySweetener, Ingredient, IngredientId, Line,
+    LineId, Place, Resolved, Role, Stage, Vessel, resolve,
 };
 use crate::quantity::Uncertain;
 
@@ -180,7 +180,9 @@ impl Prepared {
 
     /// The position of a line by its id (not of what it brings along).
     pub fn position(&self, id: &LineId) -> Option<usize> {
-        self.lines.iter().position(|line| line.id == *id && !line.carried)
+        self.lines
+            .iter()
+            .position(|line| line.id == *id && !line.carried)
     }
 }
 
@@ -226,13 +228,23 @@ fn setup(book: &Book, resolved: &Resolved, iced: bool) -> Setup {
         heat_capacity: vessel.heat_capacity().unwrap_or(0.0),
         celsius: vessel.temperature.unwrap_or(settings.room_temperature),
     };
-    let usual = if iced { settings.iced_drinking_temperature } else { settings.hot_drinking_temperature };
+    let usual = if iced {
+        settings.iced_drinking_temperature
+    } else {
+        settings.hot_drinking_temperature
+    };
     let drinking = resolved.drinking_temperature.unwrap_or(usual);
-    let room = Wall { heat_capacity: 0.0, celsius: settings.room_temperature };
+    let room = Wall {
+        heat_capacity: 0.0,
+        celsius: settings.room_temperature,
+    };
     let closure = cup.and_then(|cup| cup.usual_closure());
     let prices = cup.map_or_else(Vec::new, |cup| {
         let serviceware = cup.serviceware.iter().map(|ware| ware.price);
-        std::iter::once(cup.price).chain(closure.map(|closure| closure.price)).chain(serviceware).collect()
+        std::iter::once(cup.price)
+            .chain(closure.map(|closure| closure.price))
+            .chain(serviceware)
+            .collect()
     });
     Setup {
         shaker: shaker.map(|shaker| wall(shaker)),
@@ -240,7 +252,9 @@ fn setup(book: &Book, resolved: &Resolved, iced: bool) -> Setup {
         strained: resolved.strained && shaker.is_some(),
         capacity: cup.map(|cup| cup.capacity),
         head_room: closure.map_or(0.0, |closure| closure.head_room),
-        cooling: cup.and_then(|cup| curve_of(cup, settings.room_temperature)).map(|(curve, _)| curve),
+        cooling: cup
+            .and_then(|cup| curve_of(cup, settings.room_temperature))
+            .map(|(curve, _)| curve),
         cooling_time_factor: 1.0,
         room: settings.room_temperature,
         drinking,
@@ -269,25 +283,34 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
     for (slot, sweet) in Sweet::ALL.into_iter().enumerate() {
         let u = relative_sweetness(sweet, drinking).standard_uncertainty;
         let cause = prepared.cause(Cause::RelativeSweetness(sweet));
-        prepared.setup_changes.push((cause, SetupChange::Sweetness(slot, u)));
+        prepared
+            .setup_changes
+            .push((cause, SetupChange::Sweetness(slot, u)));
     }
     let stands_in_room = |id: &crate::book::VesselId| {
-        book.vessel(id).is_some_and(|vessel| vessel.temperature.is_none() && vessel.heat_capacity().is_some())
+        book.vessel(id)
+            .is_some_and(|vessel| vessel.temperature.is_none() && vessel.heat_capacity().is_some())
     };
     if let Some(id) = &resolved.cup {
         let heat = prepared.setup.cup.heat_capacity * VESSEL_UNCERTAINTY;
         let cause = prepared.cause(Cause::VesselHeat(id.clone()));
-        prepared.setup_changes.push((cause, SetupChange::CupHeat(heat)));
+        prepared
+            .setup_changes
+            .push((cause, SetupChange::CupHeat(heat)));
     }
     if let (Some(id), Some(curve)) = (&resolved.cup, prepared.setup.cooling) {
         let cause = prepared.cause(Cause::Cooling(id.clone()));
         let relative = relative_cooling_uncertainty(curve, &prepared.setup);
-        prepared.setup_changes.push((cause, SetupChange::CoolingTime(relative)));
+        prepared
+            .setup_changes
+            .push((cause, SetupChange::CoolingTime(relative)));
     }
     if let (Some(id), Some(wall)) = (&resolved.shaker, prepared.setup.shaker) {
         let heat = wall.heat_capacity * VESSEL_UNCERTAINTY;
         let cause = prepared.cause(Cause::VesselHeat(id.clone()));
-        prepared.setup_changes.push((cause, SetupChange::ShakerHeat(heat)));
+        prepared
+            .setup_changes
+            .push((cause, SetupChange::ShakerHeat(heat)));
     }
     let change = SetupChange::WallTemperature {
         cup: resolved.cup.as_ref().is_some_and(stands_in_room),
@@ -301,36 +324,58 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
 /// The uncertainty of the minutes to the drinking temperature as a part of them, for a drink that is poured very hot.
 fn relative_cooling_uncertainty(curve: CoolingCurve, setup: &Setup) -> f64 {
     let start = Uncertain::exact(POURED_HOT);
-    match curve.starting_at(start, setup.room).minutes_until(setup.drinking) {
+    match curve
+        .starting_at(start, setup.room)
+        .minutes_until(setup.drinking)
+    {
         Some(minutes) if minutes.value > 0.0 => minutes.u / minutes.value,
         _ => TIME_CONSTANT_UNCERTAINTY,
     }
 }
 
 fn add_slot_findings(book: &Book, resolved: &Resolved, place: &Place, findings: &mut Vec<Finding>) {
-    let ingredients: Vec<&Ingredient> =
-        resolved.lines().filter_map(|line| book.ingredient(&line.ingredient)).map(AsRef::as_ref).collect();
-    let mut flavours: Vec<&str> =
-        ingredients.iter().flat_map(|item| &item.composition.flavours).map(|flavour| flavour.name.as_str()).collect();
+    let ingredients: Vec<&Ingredient> = resolved
+        .lines()
+        .filter_map(|line| book.ingredient(&line.ingredient))
+        .map(AsRef::as_ref)
+        .collect();
+    let mut flavours: Vec<&str> = ingredients
+        .iter()
+        .flat_map(|item| &item.composition.flavours)
+        .map(|flavour| flavour.name.as_str())
+        .collect();
     flavours.sort_unstable();
     flavours.dedup();
-    let mut sweeteners: Vec<HighPotencySweetener> =
-        ingredients.iter().flat_map(|item| &item.composition.high_potency).map(|amount| amount.sweetener).collect();
+    let mut sweeteners: Vec<HighPotencySweetener> = ingredients
+        .iter()
+        .flat_map(|item| &item.composition.high_potency)
+        .map(|amount| amount.sweetener)
+        .collect();
     sweeteners.sort_unstable();
     sweeteners.dedup();
     for (kind, count, limit) in [
         ("flavours", flavours.len(), super::mix::FLAVOUR_SLOTS),
-        ("high-potency sweeteners", sweeteners.len(), HIGH_POTENCY_SLOTS),
+        (
+            "high-potency sweeteners",
+            sweeteners.len(),
+            HIGH_POTENCY_SLOTS,
+        ),
     ] {
         if count > limit {
-            findings.push(Finding::warning(place.clone(), FindingKind::TooManySlots { kind, count, limit }));
+            findings.push(Finding::warning(
+                place.clone(),
+                FindingKind::TooManySlots { kind, count, limit },
+            ));
         }
     }
 }
 
 /// A mix of which nothing is known.
 fn unknown_mix() -> Mix {
-    Mix { of: [0.0; COMPONENTS], unknown: (1 << COMPONENTS) - 1 }
+    Mix {
+        of: [0.0; COMPONENTS],
+        unknown: (1 << COMPONENTS) - 1,
+    }
 }
 
 struct Preparation<'book> {
@@ -348,15 +393,34 @@ struct Preparation<'book> {
 
 impl Preparation<'_> {
     fn add_line(&mut self, line: &Line, slots: &mut Slots, prepared: &mut Prepared) {
-        self.add(line, &line.ingredient, &line.amount, line.stage, false, slots, prepared);
+        self.add(
+            line,
+            &line.ingredient,
+            &line.amount,
+            line.stage,
+            false,
+            slots,
+            prepared,
+        );
         if let Some(carried) = &line.carried {
             // Syrup that clings to a topping dissolves into the drink.
             let amount = Amount::Grams(carried.grams);
-            self.add(line, &carried.ingredient, &amount, Stage::Mixed, true, slots, prepared);
+            self.add(
+                line,
+                &carried.ingredient,
+                &amount,
+                Stage::Mixed,
+                true,
+                slots,
+                prepared,
+            );
         }
     }
 
-    #[expect(clippy::too_many_arguments, reason = "a line and what it brings along differ in these")]
+    #[expect(
+        clippy::too_many_arguments,
+        reason = "a line and what it brings along differ in these"
+    )]
     fn add(
         &mut self,
         line: &Line,
@@ -375,7 +439,11 @@ impl Preparation<'_> {
             stage,
             per_unit: unknown_mix(),
             grams_per_unit: 0.0,
-            count: amount.number().filter(|_| !amount.fills()).unwrap_or(0.0).max(0.0),
+            count: amount
+                .number()
+                .filter(|_| !amount.fills())
+                .unwrap_or(0.0)
+                .max(0.0),
             fill: match amount {
                 Amount::FillTo(millilitres) => Some(Fill::Volume(*millilitres)),
                 Amount::FillToRim => Some(Fill::Rim),
@@ -390,9 +458,19 @@ impl Preparation<'_> {
             let per_gram = self.one_gram(found, slots);
             let nowhere = *amount == Amount::FillToRim && !self.has_cup;
             match portion(self.book, found, &per_gram.mix, amount, celsius) {
-                _ if nowhere => prepared.findings.push(Finding::error(self.place.clone(), FindingKind::NoCup)),
+                _ if nowhere => prepared
+                    .findings
+                    .push(Finding::error(self.place.clone(), FindingKind::NoCup)),
                 Some(portion) => {
-                    fill_in(&mut entry, found, amount, &per_gram, &portion, temperature_cause, prepared);
+                    fill_in(
+                        &mut entry,
+                        found,
+                        amount,
+                        &per_gram,
+                        &portion,
+                        temperature_cause,
+                        prepared,
+                    );
                 }
                 None => prepared.findings.push(self.no_mass(line, found, amount)),
             }
@@ -410,16 +488,26 @@ impl Preparation<'_> {
     }
 
     /// Temperature of a line: its own, that of the button it comes from, that of the ingredient, or that of the room.
-    fn temperature(&self, line: &Line, amount: &Amount, ingredient: &Ingredient) -> (f64, Option<Cause>) {
+    fn temperature(
+        &self,
+        line: &Line,
+        amount: &Amount,
+        ingredient: &Ingredient,
+    ) -> (f64, Option<Cause>) {
         let settings = &self.book.settings;
         let own = || Some(Cause::Temperature(ingredient.id.clone()));
         let poured = match amount {
-            Amount::Count(_, measure) => self.book.measure(measure).and_then(|measure| measure.temperature),
+            Amount::Count(_, measure) => self
+                .book
+                .measure(measure)
+                .and_then(|measure| measure.temperature),
             _ => None,
         };
         match (line.temperature.or(poured), ingredient.temperature) {
             // Ice above its melting point would be water; warmer ice is ice that begins to melt.
-            (Some(celsius), _) | (None, Some(celsius)) if ingredient.form == Form::Ice => (celsius.min(0.0), own()),
+            (Some(celsius), _) | (None, Some(celsius)) if ingredient.form == Form::Ice => {
+                (celsius.min(0.0), own())
+            }
             (Some(celsius), _) | (None, Some(celsius)) => (celsius, own()),
             (None, None) if ingredient.form == Form::Ice => (settings.ice_temperature, own()),
             (None, None) => (settings.room_temperature, Some(Cause::RoomTemperature)),
@@ -429,13 +517,21 @@ impl Preparation<'_> {
     fn no_mass(&self, line: &Line, ingredient: &Ingredient, amount: &Amount) -> Finding {
         let what = match amount {
             Amount::Count(_, measure) => {
-                format!("nobody knows what a use of `{measure}` weighs of {}", ingredient.full_name())
+                format!(
+                    "nobody knows what a use of `{measure}` weighs of {}",
+                    ingredient.full_name()
+                )
             }
-            _ => format!("the mass of a millilitre of {} is not known", ingredient.full_name()),
+            _ => format!(
+                "the mass of a millilitre of {} is not known",
+                ingredient.full_name()
+            ),
         };
         let place = match &self.place {
             Place::Recipe(recipe, _) => Place::Line(recipe.clone(), None, line.id.clone()),
-            Place::Version(recipe, version) => Place::Line(recipe.clone(), Some(version.clone()), line.id.clone()),
+            Place::Version(recipe, version) => {
+                Place::Line(recipe.clone(), Some(version.clone()), line.id.clone())
+            }
             other => other.clone(),
         };
         Finding::warning(place, FindingKind::NoMass { what })
@@ -445,16 +541,22 @@ impl Preparation<'_> {
     fn one_gram(&mut self, ingredient: &Ingredient, slots: &mut Slots) -> PerGram {
         let mut from_label = per_gram(ingredient, slots);
         let price = ingredient.price.as_ref();
-        let usable = price.map(|price| price.grams * (1.0 - price.waste_percent / 100.0)).filter(|grams| *grams > 0.0);
+        let usable = price
+            .map(|price| price.grams * (1.0 - price.waste_percent / 100.0))
+            .filter(|grams| *grams > 0.0);
         match (price, usable) {
             (Some(price), Some(usable)) => from_label.mix.set(Component::Cost, price.pack / usable),
             _ => from_label.mix.mark_unknown(Component::Cost),
         }
-        let Some(made) = &ingredient.house_made else { return from_label };
+        let Some(made) = &ingredient.house_made else {
+            return from_label;
+        };
         if let Some(known) = self.made.get(&ingredient.id) {
             return known.clone();
         }
-        let Some(mut from_recipe) = self.one_gram_made(ingredient, slots) else { return from_label };
+        let Some(mut from_recipe) = self.one_gram_made(ingredient, slots) else {
+            return from_label;
+        };
         let kept = 1.0 - made.waste_percent / 100.0;
         let cost = from_recipe.mix.get(Component::Cost) / kept.max(0.01);
         let cost_known = from_recipe.mix.knows(Component::Cost);
@@ -462,7 +564,9 @@ impl Preparation<'_> {
             for slot in Component::ALL.len()..COMPONENTS {
                 from_recipe.mix.of[slot] += from_label.mix.of[slot];
             }
-            from_recipe.sensitivities.append(&mut from_label.sensitivities);
+            from_recipe
+                .sensitivities
+                .append(&mut from_label.sensitivities);
             from_label = from_recipe;
         }
         from_label.mix.set(Component::Cost, cost);
@@ -495,9 +599,16 @@ impl Preparation<'_> {
                 continue;
             };
             let per_gram = self.one_gram(found, slots);
-            let count = line.amount.number().filter(|_| !line.amount.fills()).unwrap_or(0.0);
-            let celsius = line.temperature.unwrap_or(self.book.settings.room_temperature);
-            let Some(portion) = portion(self.book, found, &per_gram.mix, &line.amount, celsius) else {
+            let count = line
+                .amount
+                .number()
+                .filter(|_| !line.amount.fills())
+                .unwrap_or(0.0);
+            let celsius = line
+                .temperature
+                .unwrap_or(self.book.settings.room_temperature);
+            let Some(portion) = portion(self.book, found, &per_gram.mix, &line.amount, celsius)
+            else {
                 batch.unknown |= unknown_mix().unknown;
                 continue;
             };
@@ -533,7 +644,10 @@ impl Preparation<'_> {
         change.set(Component::Mass, 0.0);
         change.set(Component::Water, mix.dry_matter() * relative);
         change.unknown = 0;
-        sensitivities.push(Sensitivity { cause: Cause::Yield(ingredient.id.clone()), change });
+        sensitivities.push(Sensitivity {
+            cause: Cause::Yield(ingredient.id.clone()),
+            change,
+        });
         Some(PerGram { mix, sensitivities })
     }
 }
@@ -550,8 +664,13 @@ fn heat_of_one_gram(ingredient: &Ingredient, mix: &Mix, celsius: f64) -> f64 {
         let dry = sugar_solution::crystal_enthalpy_kj_per_kg(celsius, heat_of_solution);
         grams * (dry - sugar_solution::dissolved_sugar_enthalpy_kj_per_kg(celsius)) / 1000.0
     };
-    heat + crystal(glucose, sugar_solution::GLUCOSE_ANHYDROUS_HEAT_OF_SOLUTION_KJ_PER_KG)
-        + crystal(sugars - glucose, sugar_solution::SUCROSE_HEAT_OF_SOLUTION_KJ_PER_KG)
+    heat + crystal(
+        glucose,
+        sugar_solution::GLUCOSE_ANHYDROUS_HEAT_OF_SOLUTION_KJ_PER_KG,
+    ) + crystal(
+        sugars - glucose,
+        sugar_solution::SUCROSE_HEAT_OF_SOLUTION_KJ_PER_KG,
+    )
 }
 
 fn fill_in(
@@ -564,44 +683,89 @@ fn fill_in(
     prepared: &mut Prepared,
 ) {
     let mut gram = per_gram.mix;
-    gram.set(Component::Heat, heat_of_one_gram(ingredient, &per_gram.mix, entry.celsius));
+    gram.set(
+        Component::Heat,
+        heat_of_one_gram(ingredient, &per_gram.mix, entry.celsius),
+    );
     if matches!(entry.role, Role::Water | Role::Tea | Role::Ice) {
         gram.set(Component::Diluting, 1.0);
     }
     entry.per_unit = gram.times(portion.grams);
     entry.grams_per_unit = portion.grams;
-    let rim_volume = prepared.setup.capacity.map(|capacity| capacity - prepared.setup.head_room);
+    let rim_volume = prepared
+        .setup
+        .capacity
+        .map(|capacity| capacity - prepared.setup.head_room);
     let mut push = |cause: Cause, change: Mix, scaling: Scaling| {
         let cause = prepared.cause(cause);
-        entry.sensitivities.push(LineSensitivity { cause, change, scaling });
+        entry.sensitivities.push(LineSensitivity {
+            cause,
+            change,
+            scaling,
+        });
     };
     for sensitivity in &per_gram.sensitivities {
         let mut change = sensitivity.change;
         let mut moved = per_gram.mix;
         moved.add_times(&change, 1.0);
-        change.set(Component::Heat, heat_of_one_gram(ingredient, &moved, entry.celsius) - gram.get(Component::Heat));
-        push(sensitivity.cause.clone(), change.times(portion.grams), Scaling::PerUnit);
+        change.set(
+            Component::Heat,
+            heat_of_one_gram(ingredient, &moved, entry.celsius) - gram.get(Component::Heat),
+        );
+        push(
+            sensitivity.cause.clone(),
+            change.times(portion.grams),
+            Scaling::PerUnit,
+        );
     }
     let id = || ingredient.id.clone();
     if let Some(cause) = temperature_cause {
-        let warmer = heat_of_one_gram(ingredient, &per_gram.mix, entry.celsius + TEMPERATURE_UNCERTAINTY);
+        let warmer = heat_of_one_gram(
+            ingredient,
+            &per_gram.mix,
+            entry.celsius + TEMPERATURE_UNCERTAINTY,
+        );
         let mut change = Mix::EMPTY;
-        change.set(Component::Heat, (warmer - gram.get(Component::Heat)) * portion.grams);
+        change.set(
+            Component::Heat,
+            (warmer - gram.get(Component::Heat)) * portion.grams,
+        );
         push(cause, change, Scaling::PerUnit);
     }
-    let scaled = |grams: f64| Mix { unknown: 0, ..gram.times(grams) };
+    let scaled = |grams: f64| Mix {
+        unknown: 0,
+        ..gram.times(grams)
+    };
     if let Amount::Count(_, measure) = amount {
-        push(Cause::Calibration(measure.clone(), id()), scaled(portion.grams * portion.calibration), Scaling::PerUnit);
-        push(Cause::UseScatter(entry.id.clone()), scaled(portion.scatter), Scaling::PerRootUnit);
+        push(
+            Cause::Calibration(measure.clone(), id()),
+            scaled(portion.grams * portion.calibration),
+            Scaling::PerUnit,
+        );
+        push(
+            Cause::UseScatter(entry.id.clone()),
+            scaled(portion.scatter),
+            Scaling::PerRootUnit,
+        );
     }
     if let Some((relative, bulk)) = portion.density {
-        let cause = if bulk { Cause::BulkDensity(id()) } else { Cause::Density(id()) };
+        let cause = if bulk {
+            Cause::BulkDensity(id())
+        } else {
+            Cause::Density(id())
+        };
         push(cause, scaled(portion.grams * relative), Scaling::PerUnit);
     }
     // The rim is a mark like any other.
-    let rim = rim_volume.filter(|_| *amount == Amount::FillToRim).unwrap_or(0.0);
+    let rim = rim_volume
+        .filter(|_| *amount == Amount::FillToRim)
+        .unwrap_or(0.0);
     let offset = portion.offset + MARK_UNCERTAINTY * rim * portion.grams;
     if offset > 0.0 {
-        push(Cause::Reading(entry.id.clone()), scaled(offset), Scaling::Once);
+        push(
+            Cause::Reading(entry.id.clone()),
+            scaled(offset),
+            Scaling::Once,
+        );
     }
 }

@@ -89,14 +89,17 @@ impl Balance {
         let missing_bits = self.figures.missing(measurand);
         let mut missing: Vec<IngredientId> = Vec::new();
         for unstated in &self.unstated {
-            if unstated.component.bit() & missing_bits != 0 && !missing.contains(&unstated.ingredient) {
+            if unstated.component.bit() & missing_bits != 0
+                && !missing.contains(&unstated.ingredient)
+            {
                 missing.push(unstated.ingredient.clone());
             }
         }
         Reported {
             u: value.map(|_| self.uncertainty(measurand.slot())),
             // Bits without a name are not an ingredient's: for cost, that of the cup and what goes with it.
-            reason: (missing.is_empty() && (value.is_none() || missing_bits != 0)).then(|| reason(measurand)),
+            reason: (missing.is_empty() && (value.is_none() || missing_bits != 0))
+                .then(|| reason(measurand)),
             missing,
             value,
         }
@@ -105,7 +108,11 @@ impl Balance {
     /// Standard uncertainty of a figure by its slot: the root of the summed squares of the effects of all causes
     /// (JCGM 100:2008, 5.1.2; the causes are independent of each other).
     pub fn uncertainty(&self, slot: usize) -> f64 {
-        self.contributions.iter().map(|contribution| contribution.effect[slot].powi(2)).sum::<f64>().sqrt()
+        self.contributions
+            .iter()
+            .map(|contribution| contribution.effect[slot].powi(2))
+            .sum::<f64>()
+            .sqrt()
     }
 
     /// The causes that matter most for a figure, the largest first, each with its part of the variance.
@@ -117,7 +124,12 @@ impl Balance {
         let mut causes: Vec<(&Cause, f64)> = self
             .contributions
             .iter()
-            .map(|contribution| (&contribution.cause, contribution.effect[slot].powi(2) / variance))
+            .map(|contribution| {
+                (
+                    &contribution.cause,
+                    contribution.effect[slot].powi(2) / variance,
+                )
+            })
             .filter(|(_, part)| *part > 0.0)
             .collect();
         causes.sort_by(|one, other| other.1.total_cmp(&one.1));
@@ -133,7 +145,9 @@ impl Balance {
     /// The sum of what the lines bring through a lens, as far as it is known, and of how large it is without signs.
     pub fn total_through(&self, lens: Lens) -> (f64, f64) {
         let shares = self.lines.iter().filter_map(|line| line.through(lens));
-        shares.fold((0.0, 0.0), |(sum, size), share| (sum + share, size + share.abs()))
+        shares.fold((0.0, 0.0), |(sum, size), share| {
+            (sum + share, size + share.abs())
+        })
     }
 }
 
@@ -148,7 +162,11 @@ fn reason(measurand: Measurand) -> &'static str {
 }
 
 /// The balance of a version; `None` when there is no such version.
-pub fn balance_version(book: &Book, recipe: &Recipe, version: Option<&VersionId>) -> Option<Balance> {
+pub fn balance_version(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+) -> Option<Balance> {
     if let Some(id) = version {
         recipe.version(id)?;
     }
@@ -171,7 +189,11 @@ pub fn standard_balance<'recipe>(
     version: Option<&VersionId>,
 ) -> Option<(Balance, &'recipe Approval)> {
     let approval = recipe.standard_for(version)?;
-    let number = recipe.approvals.iter().position(|other| std::ptr::eq(other, approval))? + 1;
+    let number = recipe
+        .approvals
+        .iter()
+        .position(|other| std::ptr::eq(other, approval))?
+        + 1;
     let place = Place::Approval(recipe.id.clone(), number);
     Some((balance(book, approval.resolved.clone(), &place), approval))
 }
@@ -191,9 +213,19 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         .collect();
     let allergens = allergens(book, &resolved);
     let vegan = vegan(book, &resolved);
-    let facts = Facts { book, resolved: &resolved, figures: &figures, lines: &lines, allergens: &allergens, vegan };
+    let facts = Facts {
+        book,
+        resolved: &resolved,
+        figures: &figures,
+        lines: &lines,
+        allergens: &allergens,
+        vegan,
+    };
     let cautions = cautions(&facts);
-    let shaker = prepared.setup.shaker.map_or(0.0, |shaker| heat_of_wall(shaker, served));
+    let shaker = prepared
+        .setup
+        .shaker
+        .map_or(0.0, |shaker| heat_of_wall(shaker, served));
     let mut balance = Balance {
         figures,
         contributions,
@@ -219,7 +251,10 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
 fn contributions(prepared: &Prepared) -> Vec<Contribution> {
     let effect = |cause: usize| {
         // Central difference: the odd part of the effect, exact to second order.
-        let (more, less) = (figures_when_off(prepared, cause, 1.0), figures_when_off(prepared, cause, -1.0));
+        let (more, less) = (
+            figures_when_off(prepared, cause, 1.0),
+            figures_when_off(prepared, cause, -1.0),
+        );
         let mut effect = [0.0; MEASURANDS];
         for (slot, effect) in effect.iter_mut().enumerate() {
             *effect = (more.of[slot] - less.of[slot]) / 2.0;
@@ -230,7 +265,10 @@ fn contributions(prepared: &Prepared) -> Vec<Contribution> {
         .causes
         .iter()
         .enumerate()
-        .map(|(index, cause)| Contribution { cause: cause.clone(), effect: effect(index) })
+        .map(|(index, cause)| Contribution {
+            cause: cause.clone(),
+            effect: effect(index),
+        })
         .collect()
 }
 
@@ -241,7 +279,10 @@ fn unstated(prepared: &Prepared, lines: &[LineShare]) -> Vec<Unstated> {
             continue;
         }
         for component in Component::ALL {
-            let gap = Unstated { ingredient: line.ingredient.clone(), component };
+            let gap = Unstated {
+                ingredient: line.ingredient.clone(),
+                component,
+            };
             if !line.per_unit.knows(component) && !unstated.contains(&gap) {
                 unstated.push(gap);
             }
@@ -258,7 +299,13 @@ fn axis_values(book: &Book, balance: &Balance) -> Vec<AxisValue> {
             let (step, weight) = noticeable_step(&book.settings, &axis, value.unwrap_or(0.0));
             let slot = slot_of(&balance.flavours, &axis);
             let u = value.and(slot).map(|slot| balance.uncertainty(slot));
-            AxisValue { axis, value, u, step, weight }
+            AxisValue {
+                axis,
+                value,
+                u,
+                step,
+                weight,
+            }
         })
         .collect()
 }

@@ -28,8 +28,15 @@ pub enum Lens {
 
 impl Lens {
     /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 7] =
-        [Self::Sugar, Self::Sweetness, Self::Heat, Self::Cost, Self::Energy, Self::Tea, Self::Uncertainty];
+    pub const ALL: [Self; 7] = [
+        Self::Sugar,
+        Self::Sweetness,
+        Self::Heat,
+        Self::Cost,
+        Self::Energy,
+        Self::Tea,
+        Self::Uncertainty,
+    ];
 
     /// The word on screens.
     pub fn word(self) -> &'static str {
@@ -121,11 +128,18 @@ impl LineShare {
 }
 
 /// The share of one prepared line with its solved count, in a drink that is served at a temperature.
-pub(super) fn line_share(prepared: &Prepared, line: &PreparedLine, count: f64, served: f64) -> LineShare {
+pub(super) fn line_share(
+    prepared: &Prepared,
+    line: &PreparedLine,
+    count: f64,
+    served: f64,
+) -> LineShare {
     let mix = line.per_unit.times(count);
     let known = |component: Component| mix.knows(component).then(|| mix.get(component));
     let weighed = mix.knows(Component::Mass);
-    let all = Component::SUGAR_KINDS.into_iter().chain([Component::Sugars]);
+    let all = Component::SUGAR_KINDS
+        .into_iter()
+        .chain([Component::Sugars]);
     let split_known = all.into_iter().all(|component| mix.knows(component));
     let energy_known = mix.unknown & Measurand::EnergyKj.needs() == 0;
     LineShare {
@@ -162,7 +176,11 @@ fn sucrose_equivalent(prepared: &Prepared, mix: &Mix) -> f64 {
         Component::Polyols,
     ];
     let weights = prepared.setup.sweetness;
-    let others: f64 = kinds.into_iter().zip(weights).map(|(kind, weight)| mix.get(kind) * weight).sum();
+    let others: f64 = kinds
+        .into_iter()
+        .zip(weights)
+        .map(|(kind, weight)| mix.get(kind) * weight)
+        .sum();
     mix.get(Component::Sucrose) + others
 }
 
@@ -171,7 +189,9 @@ fn spread(line: &PreparedLine, count: f64, component: Component) -> f64 {
     let squares: f64 = line
         .sensitivities
         .iter()
-        .map(|sensitivity| (sensitivity.change.get(component) * sensitivity.scaling.of(count)).powi(2))
+        .map(|sensitivity| {
+            (sensitivity.change.get(component) * sensitivity.scaling.of(count)).powi(2)
+        })
         .sum();
     squares.sqrt()
 }

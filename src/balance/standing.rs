@@ -40,7 +40,10 @@ impl MeltRate {
                 is_stated: true,
             },
             None => Self {
-                grams_per_minute: Uncertain { value: ASSUMED_MELT_RATE, u: ASSUMED_MELT_RATE_UNCERTAINTY },
+                grams_per_minute: Uncertain {
+                    value: ASSUMED_MELT_RATE,
+                    u: ASSUMED_MELT_RATE_UNCERTAINTY,
+                },
                 is_stated: false,
             },
         }
@@ -53,13 +56,18 @@ impl MeltRate {
         let mean = |of: fn(&(f64, f64)) -> f64| weighings.iter().map(of).sum::<f64>() / count;
         let (minutes, grams) = (mean(|at| at.0), mean(|at| at.1));
         let spread: f64 = weighings.iter().map(|at| (at.0 - minutes).powi(2)).sum();
-        let together: f64 = weighings.iter().map(|at| (at.0 - minutes) * (at.1 - grams)).sum();
+        let together: f64 = weighings
+            .iter()
+            .map(|at| (at.0 - minutes) * (at.1 - grams))
+            .sum();
         let rate = -together / spread;
         if !rate.is_finite() || rate <= 0.0 {
             return None;
         }
-        let squares: f64 =
-            weighings.iter().map(|at| (at.1 - grams + rate * (at.0 - minutes)).powi(2)).sum();
+        let squares: f64 = weighings
+            .iter()
+            .map(|at| (at.1 - grams + rate * (at.0 - minutes)).powi(2))
+            .sum();
         let u = (weighings.len() > 2).then(|| (squares / (count - 2.0) / spread).sqrt());
         Some((rate, u))
     }
@@ -96,16 +104,27 @@ pub fn standing(book: &Book, balance: &Balance, minutes: &[f64]) -> Vec<Standing
     }
     let rate = MeltRate::of(&book.settings).grams_per_minute;
     let parts = parts(book, &balance.resolved);
-    minutes.iter().map(|minutes| after(balance, &parts, rate, minutes.max(0.0))).collect()
+    minutes
+        .iter()
+        .map(|minutes| after(balance, &parts, rate, minutes.max(0.0)))
+        .collect()
 }
 
 fn after(balance: &Balance, parts: &Parts, rate: Uncertain, minutes: f64) -> Standing {
-    let Parts { prepared, poured, .. } = parts;
+    let Parts {
+        prepared, poured, ..
+    } = parts;
     let ice = poured.served.ice_left;
     let melted_at = |rate: f64| (rate * minutes).clamp(0.0, ice);
     let spread = |of: &dyn Fn(f64) -> f64| {
-        let (low, high) = (of(melted_at(rate.value - rate.u)), of(melted_at(rate.value + rate.u)));
-        Uncertain { value: of(melted_at(rate.value)), u: (high - low).abs() / 2.0 }
+        let (low, high) = (
+            of(melted_at(rate.value - rate.u)),
+            of(melted_at(rate.value + rate.u)),
+        );
+        Uncertain {
+            value: of(melted_at(rate.value)),
+            u: (high - low).abs() / 2.0,
+        }
     };
     let drink = &poured.drink;
     let volume = |more: f64| liquid_volume(drink, poured.melted + more, REFERENCE_CELSIUS);
@@ -118,8 +137,15 @@ fn after(balance: &Balance, parts: &Parts, rate: Uncertain, minutes: f64) -> Sta
     // The uncertainty of the figure as handed over, scaled to what has become of it, and that of the standing.
     let grown = |measurand: Measurand, stood: Uncertain| {
         let handed_over = balance.figures.of[measurand.slot()];
-        let part = if handed_over == 0.0 { 0.0 } else { balance.uncertainty(measurand.slot()) / handed_over };
-        Uncertain { u: stood.u.hypot(part * stood.value), ..stood }
+        let part = if handed_over == 0.0 {
+            0.0
+        } else {
+            balance.uncertainty(measurand.slot()) / handed_over
+        };
+        Uncertain {
+            u: stood.u.hypot(part * stood.value),
+            ..stood
+        }
     };
     let known = |measurand: Measurand| balance.figures.complete(measurand).is_some();
     Standing {
@@ -129,14 +155,22 @@ fn after(balance: &Balance, parts: &Parts, rate: Uncertain, minutes: f64) -> Sta
         dilution: (known(Measurand::Dilution) && dilution(0.0).is_finite())
             .then(|| grown(Measurand::Dilution, spread(&dilution))),
         sweetness: known(Measurand::Sweetness).then(|| {
-            grown(Measurand::Sweetness, spread(&|more| sweetness_of(drink, volume(more), &prepared.setup)))
+            grown(
+                Measurand::Sweetness,
+                spread(&|more| sweetness_of(drink, volume(more), &prepared.setup)),
+            )
         }),
-        tea_strength: known(Measurand::TeaStrength)
-            .then(|| grown(Measurand::TeaStrength, spread(&|more| tea / volume(more) * 100.0))),
+        tea_strength: known(Measurand::TeaStrength).then(|| {
+            grown(
+                Measurand::TeaStrength,
+                spread(&|more| tea / volume(more) * 100.0),
+            )
+        }),
         volume: grown(Measurand::Volume, spread(&volume)),
         ice_gone_after: Uncertain {
             value: ice / rate.value,
-            u: (ice / rate.value * rate.u / rate.value).hypot(balance.uncertainty(Measurand::IceLeft.slot()) / rate.value),
+            u: (ice / rate.value * rate.u / rate.value)
+                .hypot(balance.uncertainty(Measurand::IceLeft.slot()) / rate.value),
         },
     }
 }
@@ -148,7 +182,9 @@ mod tests {
     #[test]
     fn the_rate_is_the_slope_of_the_weighings() {
         // 100, 92, 83, 76 g after 0, 5, 10, 15 min: slope by hand −(7.5·12.25 + 2.5·4.25 + 2.5·4.75 + 7.5·11.75)/125.
-        let (rate, u) = MeltRate::from_weighings(&[(0.0, 100.0), (5.0, 92.0), (10.0, 83.0), (15.0, 76.0)]).unwrap();
+        let (rate, u) =
+            MeltRate::from_weighings(&[(0.0, 100.0), (5.0, 92.0), (10.0, 83.0), (15.0, 76.0)])
+                .unwrap();
         assert!((rate - 1.62).abs() < 1e-9, "{rate}");
         assert!(u.is_some_and(|u| u > 0.0 && u < 0.1));
         assert_eq!(MeltRate::from_weighings(&[(0.0, 100.0)]), None);
@@ -159,7 +195,10 @@ mod tests {
     #[test]
     fn a_shop_that_states_a_rate_is_believed_more_than_the_assumption() {
         let assumed = MeltRate::of(&Settings::default());
-        let stated = MeltRate::of(&Settings { ice_melt_rate: Some(1.5), ..Settings::default() });
+        let stated = MeltRate::of(&Settings {
+            ice_melt_rate: Some(1.5),
+            ..Settings::default()
+        });
         assert!(!assumed.is_stated && stated.is_stated);
         assert!(stated.grams_per_minute.u < assumed.grams_per_minute.u);
     }

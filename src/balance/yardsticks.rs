@@ -70,7 +70,11 @@ pub struct YardstickReading {
 
 /// The yardsticks that the shop has turned on.
 pub fn yardsticks(book: &Book, balance: &Balance) -> Vec<YardstickReading> {
-    book.settings.yardsticks.iter().map(|yardstick| yardstick_reading(*yardstick, book, balance)).collect()
+    book.settings
+        .yardsticks
+        .iter()
+        .map(|yardstick| yardstick_reading(*yardstick, book, balance))
+        .collect()
 }
 
 /// One yardstick, turned on or not.
@@ -94,7 +98,11 @@ pub fn yardstick_reading(yardstick: Yardstick, book: &Book, balance: &Balance) -
                          years, 19 g from 4 to 6; purées and blended drinks count, lactose of milk does not",
             lines: free_sugars(
                 balance,
-                &[("of 30 g a day, adults", 30.0), ("of 24 g, 7 to 10 years", 24.0), ("of 19 g, 4 to 6 years", 19.0)],
+                &[
+                    ("of 30 g a day, adults", 30.0),
+                    ("of 24 g, 7 to 10 years", 24.0),
+                    ("of 19 g, 4 to 6 years", 19.0),
+                ],
             ),
         },
     }
@@ -110,7 +118,10 @@ struct Bounds {
 impl Bounds {
     fn of(mix: &Mix, component: Component, factor: f64) -> Self {
         let value = mix.get(component) * factor;
-        Self { low: value, high: mix.knows(component).then_some(value) }
+        Self {
+            low: value,
+            high: mix.knows(component).then_some(value),
+        }
     }
 
     /// The step of a ladder that both ends reach: exact, or only the lower one.
@@ -122,7 +133,10 @@ impl Bounds {
 
 /// How many lines a value is above.
 fn above(lines: &[f64], value: f64) -> usize {
-    lines.iter().filter(|line| value > **line + ON_THE_LINE).count()
+    lines
+        .iter()
+        .filter(|line| value > **line + ON_THE_LINE)
+        .count()
 }
 
 fn outcome(word: &str, is_exact: bool, is_lowest: bool) -> Outcome {
@@ -136,7 +150,11 @@ fn outcome(word: &str, is_exact: bool, is_lowest: bool) -> Outcome {
 
 fn missing(balance: &Balance, components: &[Component]) -> Vec<IngredientId> {
     let mut missing: Vec<IngredientId> = Vec::new();
-    for unstated in balance.unstated.iter().filter(|unstated| components.contains(&unstated.component)) {
+    for unstated in balance
+        .unstated
+        .iter()
+        .filter(|unstated| components.contains(&unstated.component))
+    {
         if !missing.contains(&unstated.ingredient) {
             missing.push(unstated.ingredient.clone());
         }
@@ -167,7 +185,11 @@ fn singapore(book: &Book, balance: &Balance) -> YardstickReading {
         what,
         value: (!empty).then_some(bounds.low),
         unit: "g/100 ml",
-        outcome: if empty { Outcome::NotKnown } else { outcome(GRADES[step], exact, step == 0) },
+        outcome: if empty {
+            Outcome::NotKnown
+        } else {
+            outcome(GRADES[step], exact, step == 0)
+        },
         missing,
     };
     let topping_sugar = Bounds::of(&parts.toppings, Component::Sugars, 1.0);
@@ -180,20 +202,48 @@ fn singapore(book: &Book, balance: &Balance) -> YardstickReading {
                      sweetener or polyol rules A out",
         lines: vec![
             YardstickLine {
-                what: if sweetened { "grade, with a sweetener" } else { "grade" },
+                what: if sweetened {
+                    "grade, with a sweetener"
+                } else {
+                    "grade"
+                },
                 value: None,
                 unit: "",
-                outcome: if empty { Outcome::NotKnown } else { outcome(GRADES[grade], is_exact, grade == 0) },
-                missing: gap(&SUGAR_GAPS.iter().copied().chain([Component::Saturates]).collect::<Vec<_>>()),
+                outcome: if empty {
+                    Outcome::NotKnown
+                } else {
+                    outcome(GRADES[grade], is_exact, grade == 0)
+                },
+                missing: gap(&SUGAR_GAPS
+                    .iter()
+                    .copied()
+                    .chain([Component::Saturates])
+                    .collect::<Vec<_>>()),
             },
-            line("sugar without lactose", sugar, by_sugar, sugar_exact, gap(&SUGAR_GAPS)),
-            line("saturates", saturates, by_saturates, saturates_exact, gap(&[Component::Saturates])),
+            line(
+                "sugar without lactose",
+                sugar,
+                by_sugar,
+                sugar_exact,
+                gap(&SUGAR_GAPS),
+            ),
+            line(
+                "saturates",
+                saturates,
+                by_saturates,
+                saturates_exact,
+                gap(&[Component::Saturates]),
+            ),
             YardstickLine {
                 what: "sugar in the toppings, apart",
                 value: Some(topping_sugar.low),
                 unit: "g",
                 outcome: grams_outcome(topping_sugar),
-                missing: if topping_sugar.high.is_some() { Vec::new() } else { gap(&[Component::Sugars]) },
+                missing: if topping_sugar.high.is_some() {
+                    Vec::new()
+                } else {
+                    gap(&[Component::Sugars])
+                },
             },
         ],
     }
@@ -225,8 +275,15 @@ fn sugar_without_lactose(drink: &Mix, factor: f64) -> Bounds {
         .map(|kind| drink.get(kind))
         .sum();
     let rest = (drink.get(Component::Sugars) - drink.get(Component::Lactose)).max(0.0);
-    let low = if drink.knows(Component::Lactose) { rest } else { named.min(rest) };
-    Bounds { low: low * factor, high: drink.knows(Component::Sugars).then_some(rest * factor) }
+    let low = if drink.knows(Component::Lactose) {
+        rest
+    } else {
+        named.min(rest)
+    };
+    Bounds {
+        low: low * factor,
+        high: drink.knows(Component::Sugars).then_some(rest * factor),
+    }
 }
 
 /// One nutrient of the front-of-pack guide, for drinks: lines per 100 ml, and per portion above 150 ml.
@@ -243,10 +300,34 @@ const BANDS: [&str; 3] = ["low", "medium", "high"];
 /// Department of Health and Food Standards Agency, Guide to creating a front of pack nutrition label, 2013, updated 2016,
 /// table for drinks; the lines of sugars were confirmed, the others are half those for food (value from memory).
 const CRITERIA: [Criterion; 4] = [
-    Criterion { what: "fat", component: Component::Fat, low_to: 1.5, high_from: 8.75, high_portion: 10.5 },
-    Criterion { what: "saturates", component: Component::Saturates, low_to: 0.75, high_from: 2.5, high_portion: 3.0 },
-    Criterion { what: "sugars", component: Component::Sugars, low_to: 2.5, high_from: 11.25, high_portion: 13.5 },
-    Criterion { what: "salt", component: Component::Salt, low_to: 0.3, high_from: 0.75, high_portion: 0.9 },
+    Criterion {
+        what: "fat",
+        component: Component::Fat,
+        low_to: 1.5,
+        high_from: 8.75,
+        high_portion: 10.5,
+    },
+    Criterion {
+        what: "saturates",
+        component: Component::Saturates,
+        low_to: 0.75,
+        high_from: 2.5,
+        high_portion: 3.0,
+    },
+    Criterion {
+        what: "sugars",
+        component: Component::Sugars,
+        low_to: 2.5,
+        high_from: 11.25,
+        high_portion: 13.5,
+    },
+    Criterion {
+        what: "salt",
+        component: Component::Salt,
+        low_to: 0.3,
+        high_from: 0.75,
+        high_portion: 0.9,
+    },
 ];
 
 impl Criterion {
@@ -274,7 +355,11 @@ fn front_of_pack(book: &Book, balance: &Balance) -> YardstickReading {
             what: criterion.what,
             value: (volume > 0.0).then_some(bounds.low),
             unit: "g/100 ml",
-            outcome: if volume > 0.0 { outcome(BANDS[step], is_exact, step == 0) } else { Outcome::NotKnown },
+            outcome: if volume > 0.0 {
+                outcome(BANDS[step], is_exact, step == 0)
+            } else {
+                Outcome::NotKnown
+            },
             missing: missing(balance, &[criterion.component]),
         }
     });
@@ -295,14 +380,18 @@ fn free_sugars(balance: &Balance, limits: &[(&'static str, f64)]) -> Vec<Yardsti
     limits
         .iter()
         .map(|(what, limit)| {
-            let share = reported.value.map(|grams| format!("{:.0} %", grams / limit * 100.0));
+            let share = reported
+                .value
+                .map(|grams| format!("{:.0} %", grams / limit * 100.0));
             YardstickLine {
                 what,
                 value: reported.value,
                 unit: "g",
                 outcome: match share {
                     Some(share) if is_complete => Outcome::Is(share),
-                    Some(share) if reported.value.is_some_and(|grams| grams > 0.0) => Outcome::AtLeast(share),
+                    Some(share) if reported.value.is_some_and(|grams| grams > 0.0) => {
+                        Outcome::AtLeast(share)
+                    }
                     _ => Outcome::NotKnown,
                 },
                 missing: reported.missing.clone(),
@@ -317,8 +406,14 @@ mod tests {
 
     #[test]
     fn a_value_on_the_line_belongs_below_it() {
-        assert_eq!([0.0, 1.0, 1.01, 5.0, 5.01, 10.0, 10.01].map(|value| above(&GRADE_SUGAR, value)), [0, 0, 1, 1, 2, 2, 3]);
-        assert_eq!([0.7, 0.71, 1.2, 1.21, 2.8, 2.81].map(|value| above(&GRADE_SATURATES, value)), [0, 1, 1, 2, 2, 3]);
+        assert_eq!(
+            [0.0, 1.0, 1.01, 5.0, 5.01, 10.0, 10.01].map(|value| above(&GRADE_SUGAR, value)),
+            [0, 0, 1, 1, 2, 2, 3]
+        );
+        assert_eq!(
+            [0.7, 0.71, 1.2, 1.21, 2.8, 2.81].map(|value| above(&GRADE_SATURATES, value)),
+            [0, 1, 1, 2, 2, 3]
+        );
     }
 
     #[test]
@@ -326,7 +421,10 @@ mod tests {
         let sugars = &CRITERIA[2];
         assert_eq!(sugars.band(5.0, Some(13.5)), 1);
         assert_eq!(sugars.band(5.0, Some(13.6)), 2);
-        assert_eq!([2.5, 2.51, 11.25, 11.26].map(|value| sugars.band(value, None)), [0, 1, 1, 2]);
+        assert_eq!(
+            [2.5, 2.51, 11.25, 11.26].map(|value| sugars.band(value, None)),
+            [0, 1, 1, 2]
+        );
     }
 
     #[test]
@@ -335,7 +433,13 @@ mod tests {
         milk.set(Component::Sugars, 10.0);
         milk.set(Component::Sucrose, 4.0);
         milk.mark_unknown(Component::Lactose);
-        assert_eq!(sugar_without_lactose(&milk, 1.0), Bounds { low: 4.0, high: Some(10.0) });
+        assert_eq!(
+            sugar_without_lactose(&milk, 1.0),
+            Bounds {
+                low: 4.0,
+                high: Some(10.0)
+            }
+        );
         milk.mark_unknown(Component::Sugars);
         assert_eq!(sugar_without_lactose(&milk, 1.0).high, None);
     }

@@ -22,27 +22,45 @@ impl Recipe {
         let records = self.approvals.iter().enumerate().map(|(at, approval)| {
             let follows = self.followed(at).map(|at| at + 1);
             let differences = follows.and_then(|number| self.compare_approvals(number, at + 1));
-            ApprovalRecord { number: at + 1, approval, follows, differences }
+            ApprovalRecord {
+                number: at + 1,
+                approval,
+                follows,
+                differences,
+            }
         });
         records.collect()
     }
 
     fn followed(&self, at: usize) -> Option<usize> {
         let before = &self.approvals[..at];
-        let latest_of = |id: &Option<VersionId>| before.iter().rposition(|approval| approval.version == *id);
-        self.lineage(self.approvals[at].version.as_ref()).iter().find_map(latest_of)
+        let latest_of =
+            |id: &Option<VersionId>| before.iter().rposition(|approval| approval.version == *id);
+        self.lineage(self.approvals[at].version.as_ref())
+            .iter()
+            .find_map(latest_of)
     }
 
     /// What changed from one approval to another, by their numbers from 1.
     pub fn compare_approvals(&self, from: usize, to: usize) -> Option<Differences> {
         let numbered = |number: usize| self.approvals.get(number.checked_sub(1)?);
-        Some(differences_between(&numbered(from)?.resolved, &numbered(to)?.resolved))
+        Some(differences_between(
+            &numbered(from)?.resolved,
+            &numbered(to)?.resolved,
+        ))
     }
 
     /// What changed from an approval, by its number from 1, to a version as it is now.
-    pub fn compare_with_approval(&self, number: usize, version: Option<&VersionId>) -> Option<Differences> {
+    pub fn compare_with_approval(
+        &self,
+        number: usize,
+        version: Option<&VersionId>,
+    ) -> Option<Differences> {
         let approval = self.approvals.get(number.checked_sub(1)?)?;
-        Some(differences_between(&approval.resolved, &resolve(self, version).0))
+        Some(differences_between(
+            &approval.resolved,
+            &resolve(self, version).0,
+        ))
     }
 
     /// A new draft with the lines of an approval, by its number from 1. It builds on the version that was approved, when that
@@ -52,7 +70,10 @@ impl Recipe {
     /// A cup that the approval did not have can't be taken away by a version and stays.
     pub fn version_like_approval(&self, number: usize) -> Option<Version> {
         let approval = self.approvals.get(number.checked_sub(1)?)?;
-        let builds_on = approval.version.clone().filter(|id| self.version(id).is_some());
+        let builds_on = approval
+            .version
+            .clone()
+            .filter(|id| self.version(id).is_some());
         let now = resolve(self, builds_on.as_ref()).0;
         let name = format!("as approved on {}", approval.date);
         let id = VersionId::from_name(&name, |taken| self.version(taken).is_some());

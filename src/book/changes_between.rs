@@ -22,17 +22,30 @@ pub struct Differences {
 /// Compares two states. Lines are the same when they have the same id.
 pub fn differences_between(before: &Resolved, after: &Resolved) -> Differences {
     let mut changes = Vec::new();
-    let kept = |entry: &&Entry| after.entries.iter().any(|other| is_same_entry(entry, other));
+    let kept = |entry: &&Entry| {
+        after
+            .entries
+            .iter()
+            .any(|other| is_same_entry(entry, other))
+    };
     let staying: Vec<&Entry> = before.entries.iter().filter(kept).collect();
     let gone = before.entries.iter().filter(|entry| !kept(entry));
     changes.extend(gone.map(|entry| Change::Remove(entry.id().clone())));
     for entry in &staying {
-        if let Some(other) = after.entries.iter().find(|other| is_same_entry(entry, other)) {
+        if let Some(other) = after
+            .entries
+            .iter()
+            .find(|other| is_same_entry(entry, other))
+        {
             field_changes(entry, other, &mut changes);
         }
     }
     order_changes(&staying, &after.entries, &mut changes);
-    if let Some(cup) = after.cup.as_ref().filter(|cup| before.cup.as_ref() != Some(cup)) {
+    if let Some(cup) = after
+        .cup
+        .as_ref()
+        .filter(|cup| before.cup.as_ref() != Some(cup))
+    {
         changes.push(Change::Cup(cup.clone()));
     }
     if before.shaker != after.shaker {
@@ -48,7 +61,12 @@ pub fn differences_between(before: &Resolved, after: &Resolved) -> Differences {
         changes.push(Change::MenuPrice(after.menu_price));
     }
     let cup_taken_away = before.cup.is_some() && after.cup.is_none();
-    Differences { before: before.clone(), after: after.clone(), changes, cup_taken_away }
+    Differences {
+        before: before.clone(),
+        after: after.clone(),
+        changes,
+        cup_taken_away,
+    }
 }
 
 /// The same id, and still a line or still an instruction.
@@ -67,9 +85,19 @@ fn field_changes(before: &Entry, after: &Entry, changes: &mut Vec<Change>) {
         }
         _ => return,
     };
-    let Line { id, ingredient, amount, temperature, role, stage, carried, note } = after;
+    let Line {
+        id,
+        ingredient,
+        amount,
+        temperature,
+        role,
+        stage,
+        carried,
+        note,
+    } = after;
     let fields = [
-        (before.ingredient != *ingredient).then(|| Change::Ingredient(id.clone(), ingredient.clone())),
+        (before.ingredient != *ingredient)
+            .then(|| Change::Ingredient(id.clone(), ingredient.clone())),
         (before.amount != *amount).then(|| Change::Amount(id.clone(), amount.clone())),
         (before.temperature != *temperature).then(|| Change::Temperature(id.clone(), *temperature)),
         (before.role != *role).then(|| Change::Role(id.clone(), *role)),
@@ -82,8 +110,10 @@ fn field_changes(before: &Entry, after: &Entry, changes: &mut Vec<Change>) {
 
 /// Adds what is new and moves what has another place. As many entries as possible stay where they are.
 fn order_changes(staying: &[&Entry], after: &[Entry], changes: &mut Vec<Change>) {
-    let places: Vec<Option<usize>> =
-        after.iter().map(|entry| staying.iter().position(|other| is_same_entry(other, entry))).collect();
+    let places: Vec<Option<usize>> = after
+        .iter()
+        .map(|entry| staying.iter().position(|other| is_same_entry(other, entry)))
+        .collect();
     let unmoved = longest_rising(&places);
     let mut behind: Option<&LineId> = None;
     for (at, entry) in after.iter().enumerate() {
@@ -109,7 +139,9 @@ fn longest_rising(places: &[Option<usize>]) -> Vec<usize> {
         best.push((length, before));
     }
     let mut rising = Vec::new();
-    let mut next = (0..places.len()).filter(|at| places[*at].is_some()).max_by_key(|at| best[*at].0);
+    let mut next = (0..places.len())
+        .filter(|at| places[*at].is_some())
+        .max_by_key(|at| best[*at].0);
     while let Some(at) = next {
         rising.push(at);
         next = best[at].1;
@@ -125,9 +157,16 @@ impl Differences {
 
     /// A sentence for each change, in the words of the counter.
     pub fn sentences(&self, book: &Book) -> Vec<String> {
-        let mut sentences: Vec<String> = self.changes.iter().map(|change| self.sentence(book, change)).collect();
+        let mut sentences: Vec<String> = self
+            .changes
+            .iter()
+            .map(|change| self.sentence(book, change))
+            .collect();
         if self.cup_taken_away {
-            sentences.push(format!("no cup instead of {}", vessel_name(book, self.before.cup.as_ref())));
+            sentences.push(format!(
+                "no cup instead of {}",
+                vessel_name(book, self.before.cup.as_ref())
+            ));
         }
         sentences
     }
@@ -135,35 +174,73 @@ impl Differences {
     fn sentence(&self, book: &Book, change: &Change) -> String {
         match change {
             Change::Ingredient(id, to) => {
-                let from = self.before.line(id).map(|line| ingredient_name(book, &line.ingredient));
-                format!("{} instead of {}", ingredient_name(book, to), from.unwrap_or_default())
+                let from = self
+                    .before
+                    .line(id)
+                    .map(|line| ingredient_name(book, &line.ingredient));
+                format!(
+                    "{} instead of {}",
+                    ingredient_name(book, to),
+                    from.unwrap_or_default()
+                )
             }
             Change::Instruction(id, to) => {
-                format!("instruction “{}” instead of “{}”", excerpt(to, TEXT), self.instruction(id))
+                format!(
+                    "instruction “{}” instead of “{}”",
+                    excerpt(to, TEXT),
+                    self.instruction(id)
+                )
             }
             Change::Add(behind, entry) => {
-                format!("{} added{}", entry_words(book, entry), self.place_words(book, behind.as_ref()))
+                format!(
+                    "{} added{}",
+                    entry_words(book, entry),
+                    self.place_words(book, behind.as_ref())
+                )
             }
             Change::Remove(id) => match self.before.line(id) {
-                Some(line) => format!("{} left out ({})", self.name_of(book, id), book.amount_words(&line.amount)),
+                Some(line) => format!(
+                    "{} left out ({})",
+                    self.name_of(book, id),
+                    book.amount_words(&line.amount)
+                ),
                 None => format!("instruction “{}” left out", self.instruction(id)),
             },
             Change::Move(id, behind) => {
-                format!("{} moved{}", self.name_of(book, id), self.place_words(book, behind.as_ref()))
+                format!(
+                    "{} moved{}",
+                    self.name_of(book, id),
+                    self.place_words(book, behind.as_ref())
+                )
             }
-            Change::Cup(to) => instead("cup", &vessel_name(book, Some(to)), &vessel_name(book, self.before.cup.as_ref())),
-            Change::Shaker(to) => {
-                instead("shaker", &vessel_name(book, to.as_ref()), &vessel_name(book, self.before.shaker.as_ref()))
-            }
+            Change::Cup(to) => instead(
+                "cup",
+                &vessel_name(book, Some(to)),
+                &vessel_name(book, self.before.cup.as_ref()),
+            ),
+            Change::Shaker(to) => instead(
+                "shaker",
+                &vessel_name(book, to.as_ref()),
+                &vessel_name(book, self.before.shaker.as_ref()),
+            ),
             Change::Strained(true) => "the ice stays behind in the shaker".to_owned(),
             Change::Strained(false) => "the ice comes along from the shaker".to_owned(),
             Change::DrinkingTemperature(to) => {
-                let words = |celsius: Option<f64>| celsius.map_or_else(|| "the shop's".to_owned(), celsius_words);
-                instead("drinking temperature", &words(*to), &words(self.before.drinking_temperature))
+                let words = |celsius: Option<f64>| {
+                    celsius.map_or_else(|| "the shop's".to_owned(), celsius_words)
+                };
+                instead(
+                    "drinking temperature",
+                    &words(*to),
+                    &words(self.before.drinking_temperature),
+                )
             }
             Change::MenuPrice(to) => {
                 let words = |price: Option<f64>| {
-                    price.map_or_else(|| "none".to_owned(), |price| format!("{} {}", book.settings.currency, show_number(price, 2)))
+                    price.map_or_else(
+                        || "none".to_owned(),
+                        |price| format!("{} {}", book.settings.currency, show_number(price, 2)),
+                    )
                 };
                 instead("menu price", &words(*to), &words(self.before.menu_price))
             }
@@ -179,22 +256,44 @@ impl Differences {
     /// A change of one field of a line.
     fn line_sentence(&self, book: &Book, id: &LineId, change: &Change) -> String {
         let name = self.name_of(book, id);
-        let Some(before) = self.before.line(id) else { return name };
+        let Some(before) = self.before.line(id) else {
+            return name;
+        };
         match change {
-            Change::Amount(_, to) => instead(&name, &book.amount_words(to), &book.amount_words(&before.amount)),
+            Change::Amount(_, to) => instead(
+                &name,
+                &book.amount_words(to),
+                &book.amount_words(&before.amount),
+            ),
             Change::Temperature(_, to) => {
-                let words = |celsius: Option<f64>| celsius.map_or_else(|| "as it comes".to_owned(), celsius_words);
-                instead(&format!("temperature of {name}"), &words(*to), &words(before.temperature))
+                let words = |celsius: Option<f64>| {
+                    celsius.map_or_else(|| "as it comes".to_owned(), celsius_words)
+                };
+                instead(
+                    &format!("temperature of {name}"),
+                    &words(*to),
+                    &words(before.temperature),
+                )
             }
-            Change::Role(_, to) => instead(&format!("role of {name}"), to.word(), before.role.word()),
-            Change::Stage(_, to) => instead(&format!("place of {name}"), to.word(), before.stage.word()),
+            Change::Role(_, to) => {
+                instead(&format!("role of {name}"), to.word(), before.role.word())
+            }
+            Change::Stage(_, to) => {
+                instead(&format!("place of {name}"), to.word(), before.stage.word())
+            }
             Change::Carried(_, to) => {
                 let words = |carried: Option<&Carried>| carried_words(book, carried);
-                instead(&format!("with {name}"), &words(to.as_ref()), &words(before.carried.as_ref()))
+                instead(
+                    &format!("with {name}"),
+                    &words(to.as_ref()),
+                    &words(before.carried.as_ref()),
+                )
             }
-            Change::Note(_, to) => {
-                instead(&format!("note on {name}"), &note_words(to), &note_words(&before.note))
-            }
+            Change::Note(_, to) => instead(
+                &format!("note on {name}"),
+                &note_words(to),
+                &note_words(&before.note),
+            ),
             _ => name,
         }
     }
@@ -202,13 +301,18 @@ impl Differences {
     /// The ingredient of a line as it is in the second state, or "an instruction".
     fn name_of(&self, book: &Book, id: &LineId) -> String {
         let line = self.after.line(id).or_else(|| self.before.line(id));
-        line.map_or_else(|| format!("instruction “{}”", self.instruction(id)), |line| ingredient_name(book, &line.ingredient))
+        line.map_or_else(
+            || format!("instruction “{}”", self.instruction(id)),
+            |line| ingredient_name(book, &line.ingredient),
+        )
     }
 
     fn instruction(&self, id: &LineId) -> String {
         let entries = self.before.entries.iter().chain(&self.after.entries);
         let text = entries.filter_map(|entry| match entry {
-            Entry::Instruction(instruction) if instruction.id == *id => Some(instruction.text.as_str()),
+            Entry::Instruction(instruction) if instruction.id == *id => {
+                Some(instruction.text.as_str())
+            }
             _ => None,
         });
         excerpt(text.into_iter().next().unwrap_or_default(), TEXT)
@@ -229,20 +333,30 @@ fn instead(what: &str, now: &str, before: &str) -> String {
 fn entry_words(book: &Book, entry: &Entry) -> String {
     match entry {
         Entry::Line(line) => {
-            format!("{}, {},", ingredient_name(book, &line.ingredient), book.amount_words(&line.amount))
+            format!(
+                "{}, {},",
+                ingredient_name(book, &line.ingredient),
+                book.amount_words(&line.amount)
+            )
         }
-        Entry::Instruction(instruction) => format!("instruction “{}”", excerpt(&instruction.text, TEXT)),
+        Entry::Instruction(instruction) => {
+            format!("instruction “{}”", excerpt(&instruction.text, TEXT))
+        }
     }
 }
 
 fn ingredient_name(book: &Book, id: &IngredientId) -> String {
-    book.ingredient(id).map_or_else(|| id.to_string(), |item| excerpt(&item.full_name(), TEXT))
+    book.ingredient(id)
+        .map_or_else(|| id.to_string(), |item| excerpt(&item.full_name(), TEXT))
 }
 
 fn vessel_name(book: &Book, id: Option<&VesselId>) -> String {
     id.map_or_else(
         || "none".to_owned(),
-        |id| book.vessel(id).map_or_else(|| id.to_string(), |item| excerpt(&item.name, TEXT)),
+        |id| {
+            book.vessel(id)
+                .map_or_else(|| id.to_string(), |item| excerpt(&item.name, TEXT))
+        },
     )
 }
 
@@ -261,7 +375,11 @@ fn carried_words(book: &Book, carried: Option<&Carried>) -> String {
 }
 
 fn note_words(note: &str) -> String {
-    if note.is_empty() { "none".to_owned() } else { format!("“{}”", excerpt(note, TEXT)) }
+    if note.is_empty() {
+        "none".to_owned()
+    } else {
+        format!("“{}”", excerpt(note, TEXT))
+    }
 }
 
 #[cfg(test)]
@@ -283,7 +401,10 @@ mod tests {
     }
 
     fn resolved(ids: &str) -> Resolved {
-        Resolved { entries: ids.chars().map(|id| line(&id.to_string(), 1.0)).collect(), ..Resolved::default() }
+        Resolved {
+            entries: ids.chars().map(|id| line(&id.to_string(), 1.0)).collect(),
+            ..Resolved::default()
+        }
     }
 
     #[test]
@@ -300,9 +421,17 @@ mod tests {
             let (before, after) = (resolved(from), resolved(to));
             let differences = differences_between(&before, &after);
             let mut led = before;
-            assert!(differences.changes.iter().all(|change| led.apply(change)), "{from} to {to}");
+            assert!(
+                differences.changes.iter().all(|change| led.apply(change)),
+                "{from} to {to}"
+            );
             assert_eq!(led, after, "{from} to {to}");
-            assert_eq!(differences.changes.len(), count, "{from} to {to}: {:?}", differences.changes);
+            assert_eq!(
+                differences.changes.len(),
+                count,
+                "{from} to {to}: {:?}",
+                differences.changes
+            );
         }
     }
 

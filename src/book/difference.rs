@@ -3,7 +3,10 @@
 use std::fmt;
 use std::sync::Arc;
 
-use super::{Book, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf, Vessel, VesselId};
+use super::{
+    Book, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf, Vessel,
+    VesselId,
+};
 use crate::quantity::excerpt;
 
 /// Longest name in a sentence, in characters.
@@ -99,32 +102,49 @@ impl fmt::Display for BookDifference {
         let mut rest = self.items.as_slice();
         while let Some(first) = rest.first() {
             let kind = first.item.words().0;
-            let of_kind = rest.iter().take_while(|other| other.item.words().0 == kind).count();
+            let of_kind = rest
+                .iter()
+                .take_while(|other| other.item.words().0 == kind)
+                .count();
             let (group, others) = rest.split_at(of_kind);
             for change in [ItemChange::Changed, ItemChange::Added, ItemChange::Removed] {
                 parts.extend(group_words(group, change));
             }
             rest = others;
         }
-        parts.extend(self.reordered.iter().map(|kind| format!("{kind} in another order")));
+        parts.extend(
+            self.reordered
+                .iter()
+                .map(|kind| format!("{kind} in another order")),
+        );
         formatter.write_str(&parts.join(", "))
     }
 }
 
 /// "2 recipes changed (Pear Drift, Snowgate)"; nothing when none of the group did.
 fn group_words(group: &[ItemDifference], change: ItemChange) -> Option<String> {
-    let of_change: Vec<&ItemDifference> = group.iter().filter(|item| item.change == change).collect();
+    let of_change: Vec<&ItemDifference> =
+        group.iter().filter(|item| item.change == change).collect();
     let first = of_change.first()?;
     if first.item == ItemId::Settings {
         return Some(format!("settings {}", change.word()));
     }
     let (one, many) = first.item.words();
     let word = if of_change.len() == 1 { one } else { many };
-    let mut names: Vec<String> = of_change.iter().take(NAMED).map(|item| excerpt(&item.name, NAME)).collect();
+    let mut names: Vec<String> = of_change
+        .iter()
+        .take(NAMED)
+        .map(|item| excerpt(&item.name, NAME))
+        .collect();
     if of_change.len() > NAMED {
         names.push(format!("{} more", of_change.len() - NAMED));
     }
-    Some(format!("{} {word} {} ({})", of_change.len(), change.word(), names.join(", ")))
+    Some(format!(
+        "{} {word} {} ({})",
+        of_change.len(),
+        change.word(),
+        names.join(", ")
+    ))
 }
 
 /// How a later book differs from an earlier one. Items that the two share cost a comparison of pointers.
@@ -132,7 +152,11 @@ pub fn difference_of_books(before: &Book, after: &Book) -> BookDifference {
     let mut difference = BookDifference::default();
     if before.settings != after.settings {
         let name = after.settings.shop.clone();
-        difference.items.push(ItemDifference { item: ItemId::Settings, name, change: ItemChange::Changed });
+        difference.items.push(ItemDifference {
+            item: ItemId::Settings,
+            name,
+            change: ItemChange::Changed,
+        });
     }
     shelf_difference(&before.ingredients, &after.ingredients, &mut difference);
     shelf_difference(&before.measures, &after.measures, &mut difference);
@@ -141,9 +165,17 @@ pub fn difference_of_books(before: &Book, after: &Book) -> BookDifference {
     difference
 }
 
-fn shelf_difference<T: Named>(before: &Shelf<T>, after: &Shelf<T>, difference: &mut BookDifference) {
+fn shelf_difference<T: Named>(
+    before: &Shelf<T>,
+    after: &Shelf<T>,
+    difference: &mut BookDifference,
+) {
     let mut note = |item: &T, change| {
-        difference.items.push(ItemDifference { item: T::item_id(item.id()), name: item.name(), change });
+        difference.items.push(ItemDifference {
+            item: T::item_id(item.id()),
+            name: item.name(),
+            change,
+        });
     };
     for item in after {
         match before.get(item.id()) {
@@ -163,7 +195,11 @@ fn shelf_difference<T: Named>(before: &Shelf<T>, after: &Shelf<T>, difference: &
 /// Whether what is on both shelves stands on them in the same order.
 pub(super) fn is_same_order<T: Item>(one: &Shelf<T>, other: &Shelf<T>) -> bool {
     let common = |shelf: &Shelf<T>, of: &Shelf<T>| -> Vec<T::Id> {
-        shelf.iter().map(|item| item.id().clone()).filter(|id| of.contains(id)).collect()
+        shelf
+            .iter()
+            .map(|item| item.id().clone())
+            .filter(|id| of.contains(id))
+            .collect()
     };
     common(one, other) == common(other, one)
 }
@@ -220,10 +256,24 @@ impl Book {
     /// What differs inside an item that two books have, as a list of its fields or, for a recipe, as sentences.
     pub fn item_differences(before: &Self, after: &Self, item: &ItemId) -> Vec<String> {
         match item {
-            ItemId::Settings => super::field_differences::settings(&before.settings, &after.settings),
-            ItemId::Ingredient(id) => both(before.ingredient(id), after.ingredient(id), super::field_differences::ingredient),
-            ItemId::Measure(id) => both(before.measure(id), after.measure(id), super::field_differences::measure),
-            ItemId::Vessel(id) => both(before.vessel(id), after.vessel(id), super::field_differences::vessel),
+            ItemId::Settings => {
+                super::field_differences::settings(&before.settings, &after.settings)
+            }
+            ItemId::Ingredient(id) => both(
+                before.ingredient(id),
+                after.ingredient(id),
+                super::field_differences::ingredient,
+            ),
+            ItemId::Measure(id) => both(
+                before.measure(id),
+                after.measure(id),
+                super::field_differences::measure,
+            ),
+            ItemId::Vessel(id) => both(
+                before.vessel(id),
+                after.vessel(id),
+                super::field_differences::vessel,
+            ),
             ItemId::Recipe(id) => both(before.recipe(id), after.recipe(id), |one, other| {
                 super::field_differences::recipe(after, one, other)
             }),
@@ -231,6 +281,11 @@ impl Book {
     }
 }
 
-fn both<T>(one: Option<&Arc<T>>, other: Option<&Arc<T>>, compare: impl Fn(&T, &T) -> Vec<String>) -> Vec<String> {
-    one.zip(other).map_or_else(Vec::new, |(one, other)| compare(one, other))
+fn both<T>(
+    one: Option<&Arc<T>>,
+    other: Option<&Arc<T>>,
+    compare: impl Fn(&T, &T) -> Vec<String>,
+) -> Vec<String> {
+    one.zip(other)
+        .map_or_else(Vec::new, |(one, other)| compare(one, other))
 }

@@ -118,24 +118,44 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
     } = one;
     let mut sentences = Vec::new();
     if *name != other.name {
-        sentences.push(format!("name: {} instead of {}", excerpt(&other.name, NAME), excerpt(name, NAME)));
+        sentences.push(format!(
+            "name: {} instead of {}",
+            excerpt(&other.name, NAME),
+            excerpt(name, NAME)
+        ));
     }
     if *state != other.state {
-        sentences.push(format!("state: {} instead of {}", other.state.word(), state.word()));
+        sentences.push(format!(
+            "state: {} instead of {}",
+            other.state.word(),
+            state.word()
+        ));
     }
     sentences.extend(differences_between(&one.plain(), &other.plain()).sentences(book));
     for version in &other.versions {
         match versions.iter().find(|earlier| earlier.id == version.id) {
             None => sentences.push(format!("version “{}” added", excerpt(&version.name, NAME))),
-            Some(earlier) if earlier != version => sentences.push(version_sentence(earlier, version)),
+            Some(earlier) if earlier != version => {
+                sentences.push(version_sentence(earlier, version))
+            }
             Some(_) => {}
         }
     }
-    for version in versions.iter().filter(|version| other.version(&version.id).is_none()) {
-        sentences.push(format!("version “{}” removed", excerpt(&version.name, NAME)));
+    for version in versions
+        .iter()
+        .filter(|version| other.version(&version.id).is_none())
+    {
+        sentences.push(format!(
+            "version “{}” removed",
+            excerpt(&version.name, NAME)
+        ));
     }
     if *approvals != other.approvals {
-        sentences.push(format!("approvals: {} instead of {}", other.approvals.len(), approvals.len()));
+        sentences.push(format!(
+            "approvals: {} instead of {}",
+            other.approvals.len(),
+            approvals.len()
+        ));
     }
     if *note != other.note {
         sentences.push("note".to_owned());
@@ -145,5 +165,9 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
 
 fn version_sentence(one: &Version, other: &Version) -> String {
     let fields = differing!(Version, one, other, { id, name, builds_on, state, season, changes });
-    format!("version “{}”: {}", excerpt(&other.name, NAME), fields.join(", "))
+    format!(
+        "version “{}”: {}",
+        excerpt(&other.name, NAME),
+        fields.join(", ")
+    )
 }

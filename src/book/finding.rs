@@ -55,10 +55,17 @@ impl fmt::Display for Place {
             Self::Recipe(id, field) => write!(formatter, "recipe `{id}`, {field}"),
             Self::Line(recipe, None, line) => write!(formatter, "recipe `{recipe}`, line `{line}`"),
             Self::Line(recipe, Some(version), line) => {
-                write!(formatter, "recipe `{recipe}`, version `{version}`, line `{line}`")
+                write!(
+                    formatter,
+                    "recipe `{recipe}`, version `{version}`, line `{line}`"
+                )
             }
-            Self::Version(recipe, version) => write!(formatter, "recipe `{recipe}`, version `{version}`"),
-            Self::Approval(recipe, number) => write!(formatter, "recipe `{recipe}`, approval {number}"),
+            Self::Version(recipe, version) => {
+                write!(formatter, "recipe `{recipe}`, version `{version}`")
+            }
+            Self::Approval(recipe, number) => {
+                write!(formatter, "recipe `{recipe}`, approval {number}")
+            }
         }
     }
 }
@@ -213,7 +220,9 @@ pub enum FindingKind {
         against: String,
     },
     /// A price that nobody has looked at for long.
-    #[error("the price is of {date}, {months} months before the newest day of the book, {newest}; ask for today's price")]
+    #[error(
+        "the price is of {date}, {months} months before the newest day of the book, {newest}; ask for today's price"
+    )]
     StalePrice {
         /// Day of the price.
         date: String,
@@ -223,10 +232,14 @@ pub enum FindingKind {
         newest: String,
     },
     /// Versions that would take too long to carry out.
-    #[error("there are too many versions and changes to check them all; expected a few dozen a recipe")]
+    #[error(
+        "there are too many versions and changes to check them all; expected a few dozen a recipe"
+    )]
     TooManyToCheck,
     /// There is more than is listed.
-    #[error("only the first {listed} findings of the book are listed; expected fewer, so begin with these")]
+    #[error(
+        "only the first {listed} findings of the book are listed; expected fewer, so begin with these"
+    )]
     MoreFindings {
         /// How many are listed.
         listed: usize,
@@ -245,7 +258,11 @@ fn chained(ids: &[String]) -> String {
     }
     let left_out = ids.len() - CHAIN;
     let (begin, end) = (&ids[..CHAIN - 1], &ids[ids.len() - 1..]);
-    format!("{} → … ({left_out} more) → {}", begin.join(" → "), end.join(" → "))
+    format!(
+        "{} → … ({left_out} more) → {}",
+        begin.join(" → "),
+        end.join(" → ")
+    )
 }
 
 fn round_to_tenths(value: f64) -> f64 {
@@ -258,7 +275,9 @@ fn whole(value: f64) -> String {
 
 /// ", 24 % too low"; nothing when it can't be told.
 fn off_by(percent: Option<f64>) -> String {
-    let Some(percent) = percent else { return String::new() };
+    let Some(percent) = percent else {
+        return String::new();
+    };
     let word = if percent < 0.0 { "low" } else { "high" };
     format!(", {} % too {word}", show_compact(percent.abs().round()))
 }
@@ -286,12 +305,20 @@ pub struct Finding {
 impl Finding {
     /// An error at a place.
     pub fn error(place: Place, kind: FindingKind) -> Self {
-        Self { severity: Severity::Error, place, kind }
+        Self {
+            severity: Severity::Error,
+            place,
+            kind,
+        }
     }
 
     /// A warning at a place.
     pub fn warning(place: Place, kind: FindingKind) -> Self {
-        Self { severity: Severity::Warning, place, kind }
+        Self {
+            severity: Severity::Warning,
+            place,
+            kind,
+        }
     }
 }
 

@@ -35,13 +35,25 @@ fn checked(text: &str) -> Result<Arc<str>, IdError> {
     if length == 0 {
         return Err(IdError::Empty);
     }
-    let beginning = || text.chars().take(LONGEST).collect::<String>().escape_debug().to_string();
+    let beginning = || {
+        text.chars()
+            .take(LONGEST)
+            .collect::<String>()
+            .escape_debug()
+            .to_string()
+    };
     if length > LONGEST {
-        return Err(IdError::TooLong { found: beginning(), length });
+        return Err(IdError::TooLong {
+            found: beginning(),
+            length,
+        });
     }
     let allowed = |c: &char| c.is_ascii_lowercase() || c.is_ascii_digit() || *c == '-';
     if let Some(character) = text.chars().find(|c| !allowed(c)) {
-        return Err(IdError::Character { found: beginning(), character: format!("{character:?}") });
+        return Err(IdError::Character {
+            found: beginning(),
+            character: format!("{character:?}"),
+        });
     }
     Ok(Arc::from(text))
 }
@@ -167,8 +179,14 @@ mod tests {
     #[test]
     fn an_id_from_a_name_is_valid_and_free() {
         let taken = |id: &IngredientId| matches!(id.as_str(), "pear-syrup" | "ingredient");
-        assert_eq!(IngredientId::from_name("Pear  syrup!", taken).as_str(), "pear-syrup-2");
-        assert_eq!(IngredientId::from_name("黑糖珍珠", taken).as_str(), "ingredient-2");
+        assert_eq!(
+            IngredientId::from_name("Pear  syrup!", taken).as_str(),
+            "pear-syrup-2"
+        );
+        assert_eq!(
+            IngredientId::from_name("黑糖珍珠", taken).as_str(),
+            "ingredient-2"
+        );
         let long = IngredientId::from_name(&"x".repeat(90), taken);
         assert!(IngredientId::new(long.as_str()).is_ok());
     }

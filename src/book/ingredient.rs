@@ -21,7 +21,13 @@ pub enum Evidence {
 
 impl Evidence {
     /// All kinds, the strongest first.
-    pub const ALL: [Self; 5] = [Self::Measured, Self::SpecSheet, Self::Label, Self::Published, Self::Assumed];
+    pub const ALL: [Self; 5] = [
+        Self::Measured,
+        Self::SpecSheet,
+        Self::Label,
+        Self::Published,
+        Self::Assumed,
+    ];
 
     /// The word on screens and in reports.
     pub fn word(self) -> &'static str {
@@ -63,7 +69,11 @@ pub struct Figure {
 impl Figure {
     /// A figure that states no uncertainty of its own.
     pub fn new(value: f64, evidence: Evidence) -> Self {
-        Self { value, evidence, u: None }
+        Self {
+            value,
+            evidence,
+            u: None,
+        }
     }
 
     /// Standard uncertainty: the stated one, else the usual one of the evidence.
@@ -523,7 +533,10 @@ impl Ingredient {
         }
         let mut name = self.name.chars();
         // "Chestnut powder" behind a brand reads "chestnut powder"; other scripts have no case and stay as they are.
-        let first: String = name.next().map(|first| first.to_lowercase().collect()).unwrap_or_default();
+        let first: String = name
+            .next()
+            .map(|first| first.to_lowercase().collect())
+            .unwrap_or_default();
         format!("{} {first}{}", self.brand, name.as_str())
     }
 }

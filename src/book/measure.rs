@@ -21,7 +21,14 @@ pub enum MeasureKind {
 
 impl MeasureKind {
     /// All kinds.
-    pub const ALL: [Self; 6] = [Self::Scoop, Self::Pump, Self::Spoon, Self::Jug, Self::IceScoop, Self::Button];
+    pub const ALL: [Self; 6] = [
+        Self::Scoop,
+        Self::Pump,
+        Self::Spoon,
+        Self::Jug,
+        Self::IceScoop,
+        Self::Button,
+    ];
 
     /// The words for one use and for several.
     pub fn words(self) -> (&'static str, &'static str) {
@@ -123,7 +130,8 @@ pub struct Calibration {
 impl Measure {
     /// Smallest step, in uses.
     pub fn step(&self) -> f64 {
-        self.increment.unwrap_or_else(|| self.kind.usual_increment())
+        self.increment
+            .unwrap_or_else(|| self.kind.usual_increment())
     }
 
     /// The words for one use and for several.
@@ -150,10 +158,17 @@ impl Measure {
         let grams = readings.iter().map(|reading| reading.grams).sum::<f64>() / uses;
         let squares: f64 = readings
             .iter()
-            .map(|reading| (reading.grams - f64::from(reading.uses) * grams).powi(2) / f64::from(reading.uses))
+            .map(|reading| {
+                (reading.grams - f64::from(reading.uses) * grams).powi(2) / f64::from(reading.uses)
+            })
             .sum();
         let scatter = (readings.len() > 1).then(|| (squares / (readings.len() - 1) as f64).sqrt());
-        Some(Calibration { grams, u_mean: scatter.map(|scatter| scatter / uses.sqrt()), scatter, readings: readings.len() })
+        Some(Calibration {
+            grams,
+            u_mean: scatter.map(|scatter| scatter / uses.sqrt()),
+            scatter,
+            readings: readings.len(),
+        })
     }
 
     /// Relative standard uncertainty of a use that nobody has weighed: ±10 % for a pump, ±20 % for a levelled scoop or
@@ -183,7 +198,12 @@ mod tests {
             temperature: None,
             readings: readings
                 .iter()
-                .map(|&(uses, grams)| Reading { ingredient: None, uses, grams, date: None })
+                .map(|&(uses, grams)| Reading {
+                    ingredient: None,
+                    uses,
+                    grams,
+                    date: None,
+                })
                 .collect(),
             note: String::new(),
         }
@@ -202,7 +222,10 @@ mod tests {
     #[test]
     fn one_reading_gives_a_mean_and_no_spread() {
         let calibration = pump(&[(5, 50.0)]).calibration(None).unwrap();
-        assert_eq!((calibration.grams, calibration.u_mean, calibration.scatter), (10.0, None, None));
+        assert_eq!(
+            (calibration.grams, calibration.u_mean, calibration.scatter),
+            (10.0, None, None)
+        );
         assert_eq!(pump(&[]).calibration(None), None);
         assert_eq!(pump(&[(0, 5.0), (1, f64::NAN)]).calibration(None), None);
     }

@@ -58,8 +58,18 @@ pub fn merge(base: &Book, mine: &Book, theirs: &Book, choose: impl Fn(&ItemId) -
         let taken = choose(&ItemId::Settings);
         let name = mine.settings.shop.clone();
         let changed = ItemChange::Changed;
-        conflicts.push(Conflict { item: ItemId::Settings, name, mine: changed, theirs: changed, taken });
-        if taken == Side::Mine { &mine.settings } else { &theirs.settings }
+        conflicts.push(Conflict {
+            item: ItemId::Settings,
+            name,
+            mine: changed,
+            theirs: changed,
+            taken,
+        });
+        if taken == Side::Mine {
+            &mine.settings
+        } else {
+            &theirs.settings
+        }
     };
     let settings = settings.clone();
     let book = Book {
@@ -69,9 +79,21 @@ pub fn merge(base: &Book, mine: &Book, theirs: &Book, choose: impl Fn(&ItemId) -
             &choose,
             &mut conflicts,
         ),
-        measures: merge_shelf([&base.measures, &mine.measures, &theirs.measures], &choose, &mut conflicts),
-        vessels: merge_shelf([&base.vessels, &mine.vessels, &theirs.vessels], &choose, &mut conflicts),
-        recipes: merge_shelf([&base.recipes, &mine.recipes, &theirs.recipes], &choose, &mut conflicts),
+        measures: merge_shelf(
+            [&base.measures, &mine.measures, &theirs.measures],
+            &choose,
+            &mut conflicts,
+        ),
+        vessels: merge_shelf(
+            [&base.vessels, &mine.vessels, &theirs.vessels],
+            &choose,
+            &mut conflicts,
+        ),
+        recipes: merge_shelf(
+            [&base.recipes, &mine.recipes, &theirs.recipes],
+            &choose,
+            &mut conflicts,
+        ),
     };
     Merge { book, conflicts }
 }
@@ -81,19 +103,38 @@ fn merge_shelf<T: Named>(
     choose: &impl Fn(&ItemId) -> Side,
     conflicts: &mut Vec<Conflict>,
 ) -> Shelf<T> {
-    let items = merged_order(base, mine, theirs).into_iter().filter_map(|id| {
-        let states = [base.get(&id), mine.get(&id), theirs.get(&id)];
-        match merge_item(states) {
-            Ok(item) => item.cloned(),
-            Err((of_mine, of_theirs)) => {
-                let item = T::item_id(&id);
-                let taken = choose(&item);
-                let name = states.into_iter().rev().flatten().next().map(|item| item.name()).unwrap_or_default();
-                conflicts.push(Conflict { item, name, mine: of_mine, theirs: of_theirs, taken });
-                if taken == Side::Mine { states[1] } else { states[2] }.cloned()
+    let items = merged_order(base, mine, theirs)
+        .into_iter()
+        .filter_map(|id| {
+            let states = [base.get(&id), mine.get(&id), theirs.get(&id)];
+            match merge_item(states) {
+                Ok(item) => item.cloned(),
+                Err((of_mine, of_theirs)) => {
+                    let item = T::item_id(&id);
+                    let taken = choose(&item);
+                    let name = states
+                        .into_iter()
+                        .rev()
+                        .flatten()
+                        .next()
+                        .map(|item| item.name())
+                        .unwrap_or_default();
+                    conflicts.push(Conflict {
+                        item,
+                        name,
+                        mine: of_mine,
+                        theirs: of_theirs,
+                        taken,
+                    });
+                    if taken == Side::Mine {
+                        states[1]
+                    } else {
+                        states[2]
+                    }
+                    .cloned()
+                }
             }
-        }
-    });
+        });
     // Every id stands in the order once.
     Shelf::from_shared(items.collect()).unwrap_or_else(|_| mine.clone())
 }
@@ -122,9 +163,14 @@ fn merge_item<T: PartialEq>(
 
 /// The ids of both sides, each once, in an order in which neither side's own order is broken without need.
 fn merged_order<T: Named>(base: &Shelf<T>, mine: &Shelf<T>, theirs: &Shelf<T>) -> Vec<T::Id> {
-    let ids = |shelf: &Shelf<T>| -> Vec<T::Id> { shelf.iter().map(|item| item.id().clone()).collect() };
+    let ids =
+        |shelf: &Shelf<T>| -> Vec<T::Id> { shelf.iter().map(|item| item.id().clone()).collect() };
     let only_theirs_changed = is_same_order(base, mine) && !is_same_order(base, theirs);
-    let (leading, other) = if only_theirs_changed { (theirs, mine) } else { (mine, theirs) };
+    let (leading, other) = if only_theirs_changed {
+        (theirs, mine)
+    } else {
+        (mine, theirs)
+    };
     let in_lead = ids(leading);
     // What stands behind each item of the leading order, and in front of all of them.
     let mut behind: Vec<Vec<T::Id>> = vec![Vec::new(); in_lead.len() + 1];
@@ -164,17 +210,33 @@ mod tests {
 
     /// A book of measures, each given as `id=name`.
     fn book(items: &str) -> Book {
-        let items = items.split_whitespace().map(|item| item.split_once('=').unwrap());
+        let items = items
+            .split_whitespace()
+            .map(|item| item.split_once('=').unwrap());
         let measures = items.map(|(id, name)| measure(id, name)).collect();
-        Book { measures: Shelf::from_items(measures).unwrap(), ..Book::default() }
+        Book {
+            measures: Shelf::from_items(measures).unwrap(),
+            ..Book::default()
+        }
     }
 
     fn merged(base: &str, mine: &str, theirs: &str, side: Side) -> (String, Vec<String>) {
         let merge = merge(&book(base), &book(mine), &book(theirs), |_| side);
-        let items: Vec<String> = merge.book.measures.iter().map(|item| format!("{}={}", item.id, item.name)).collect();
+        let items: Vec<String> = merge
+            .book
+            .measures
+            .iter()
+            .map(|item| format!("{}={}", item.id, item.name))
+            .collect();
         let conflicts = merge.conflicts.iter().map(|conflict| {
-            let ItemId::Measure(id) = &conflict.item else { panic!("{conflict:?}") };
-            format!("{id}: {} and {}", conflict.mine.word(), conflict.theirs.word())
+            let ItemId::Measure(id) = &conflict.item else {
+                panic!("{conflict:?}")
+            };
+            format!(
+                "{id}: {} and {}",
+                conflict.mine.word(),
+                conflict.theirs.word()
+            )
         });
         (items.join(" "), conflicts.collect())
     }
@@ -183,7 +245,13 @@ mod tests {
     fn what_one_side_changed_is_taken_and_what_both_changed_is_a_conflict() {
         for (base, mine, theirs, expected, conflict) in [
             ("a=1 b=1", "a=2 b=1", "a=1 b=2", "a=2 b=2", None),
-            ("a=1 b=1", "a=1 b=1 c=1", "d=1 a=1 b=1", "d=1 a=1 b=1 c=1", None),
+            (
+                "a=1 b=1",
+                "a=1 b=1 c=1",
+                "d=1 a=1 b=1",
+                "d=1 a=1 b=1 c=1",
+                None,
+            ),
             ("a=1 b=1", "a=1", "a=2 b=1", "a=2", None),
             ("a=1 b=1", "b=1 a=1", "a=1 b=1 c=1", "b=1 c=1 a=1", None),
             ("a=1 b=1", "a=1 b=1 c=1", "b=1 a=1", "b=1 c=1 a=1", None),
@@ -195,7 +263,11 @@ mod tests {
         ] {
             let (items, conflicts) = merged(base, mine, theirs, Side::Mine);
             assert_eq!(items, expected, "{base} / {mine} / {theirs}");
-            assert_eq!(conflicts.first().map(String::as_str), conflict, "{base} / {mine} / {theirs}");
+            assert_eq!(
+                conflicts.first().map(String::as_str),
+                conflict,
+                "{base} / {mine} / {theirs}"
+            );
         }
         assert_eq!(merged("a=1", "a=2", "", Side::Theirs).0, "");
         assert_eq!(merged("a=1", "", "a=3", Side::Theirs).0, "a=3");

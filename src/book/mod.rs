@@ -27,21 +27,28 @@ pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, differe
 pub use finding::{Finding, FindingKind, Place, Severity};
 pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
 pub use ingredient::{
-    Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure, FlavourStrength, Form,
-    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, Nutrient, Price, SugarProfile,
+    Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure,
+    FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
+    Nutrient, Price, SugarProfile,
 };
-pub use merge::{Conflict, Merge, Side, merge};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
+pub use merge::{Conflict, Merge, Side, merge};
 pub use recipe::{
-    Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State, Version,
+    Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State,
+    Version,
 };
 pub use resolve::{Resolved, resolve};
 pub use settings::{Axis, Settings, StepSetting, TemperatureWindow, Yardstick};
 pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
-pub use vessel::{Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel, VesselKind};
+pub use vessel::{
+    Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,
+    VesselKind,
+};
+pub use well_formed::{
+    EnergyRange, Spoon, energy_of_composition, findings, implausible_spoon, nearest,
+};
 pub use wording::AmountWordError;
-pub use well_formed::{EnergyRange, Spoon, energy_of_composition, findings, implausible_spoon, nearest};
 
 use std::sync::Arc;
 

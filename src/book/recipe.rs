@@ -100,9 +100,10 @@ impl Amount {
     /// The number in it; `None` for "to the rim".
     pub fn number(&self) -> Option<f64> {
         match self {
-            Self::Grams(number) | Self::Millilitres(number) | Self::Count(number, _) | Self::FillTo(number) => {
-                Some(*number)
-            }
+            Self::Grams(number)
+            | Self::Millilitres(number)
+            | Self::Count(number, _)
+            | Self::FillTo(number) => Some(*number),
             Self::FillToRim => None,
         }
     }
@@ -351,7 +352,9 @@ impl Recipe {
             if lineage.contains(&Some(id.clone())) {
                 break;
             }
-            next = self.version(&id).and_then(|version| version.builds_on.clone());
+            next = self
+                .version(&id)
+                .and_then(|version| version.builds_on.clone());
             lineage.push(Some(id));
         }
         lineage.push(None);
@@ -363,8 +366,16 @@ impl Recipe {
     ///
     /// An iced version has thus a standard of its own once it is approved, and the vegan one follows the dairy one.
     pub fn standard_for(&self, version: Option<&VersionId>) -> Option<&Approval> {
-        let latest_of = |id: &Option<VersionId>| self.approvals.iter().rev().find(|approval| approval.version == *id);
-        self.lineage(version).iter().find_map(latest_of).or_else(|| self.approvals.last())
+        let latest_of = |id: &Option<VersionId>| {
+            self.approvals
+                .iter()
+                .rev()
+                .find(|approval| approval.version == *id)
+        };
+        self.lineage(version)
+            .iter()
+            .find_map(latest_of)
+            .or_else(|| self.approvals.last())
     }
 
     /// Whether an id is taken by a line or instruction of the recipe or of any version.
@@ -374,6 +385,10 @@ impl Recipe {
             Change::Add(_, entry) => Some(entry.id()),
             _ => None,
         });
-        self.entries.iter().map(Entry::id).chain(added).any(|taken| taken == id)
+        self.entries
+            .iter()
+            .map(Entry::id)
+            .chain(added)
+            .any(|taken| taken == id)
     }
 }

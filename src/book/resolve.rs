@@ -1,6 +1,8 @@
 //! From a recipe and a version to plain lines.
 
-use super::{Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, VersionId, VesselId};
+use super::{
+    Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, VersionId, VesselId,
+};
 
 /// A version with all its changes carried out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -46,7 +48,10 @@ impl Resolved {
             Change::Note(id, to) => self.change_line(id, |line| line.note.clone_from(to)),
             Change::Instruction(id, to) => self.change_instruction(id, to),
             Change::Add(after, entry) => self.add(after.as_ref(), entry),
-            Change::Remove(id) => self.position(id).map(|at| self.entries.remove(at)).is_some(),
+            Change::Remove(id) => self
+                .position(id)
+                .map(|at| self.entries.remove(at))
+                .is_some(),
             Change::Move(id, after) => self.move_entry(id, after.as_ref()),
             Change::Cup(to) => set(&mut self.cup, Some(to.clone())),
             Change::Shaker(to) => set(&mut self.shaker, to.clone()),
@@ -98,7 +103,9 @@ impl Resolved {
         if after == Some(id) || self.place_behind(after).is_none() {
             return false;
         }
-        let Some(from) = self.position(id) else { return false };
+        let Some(from) = self.position(id) else {
+            return false;
+        };
         let entry = self.entries.remove(from);
         // The place is looked up again: taking the entry out may have shifted it.
         let to = self.place_behind(after).unwrap_or(self.entries.len());
@@ -134,17 +141,27 @@ pub fn resolve(recipe: &Recipe, version: Option<&VersionId>) -> (Resolved, Vec<F
     for id in recipe.lineage(version).into_iter().rev().flatten() {
         let place = || Place::Version(recipe.id.clone(), id.clone());
         let Some(version) = recipe.version(&id) else {
-            let kind = FindingKind::Dangling { kind: "version", id: id.to_string(), nearest: Vec::new() };
-            findings.push(Finding::error(Place::Recipe(recipe.id.clone(), "versions"), kind));
+            let kind = FindingKind::Dangling {
+                kind: "version",
+                id: id.to_string(),
+                nearest: Vec::new(),
+            };
+            findings.push(Finding::error(
+                Place::Recipe(recipe.id.clone(), "versions"),
+                kind,
+            ));
             continue;
         };
         for change in &version.changes {
             if !resolved.apply(change) {
-                let kind = FindingKind::ChangeWithoutTarget { field: change.field() };
+                let kind = FindingKind::ChangeWithoutTarget {
+                    field: change.field(),
+                };
                 findings.push(match change.target() {
-                    Some(line) => {
-                        Finding::error(Place::Line(recipe.id.clone(), Some(id.clone()), line.clone()), kind)
-                    }
+                    Some(line) => Finding::error(
+                        Place::Line(recipe.id.clone(), Some(id.clone()), line.clone()),
+                        kind,
+                    ),
                     None => Finding::error(place(), kind),
                 });
             }

@@ -52,7 +52,9 @@ impl Axis {
     /// The unit of a value on this axis.
     pub fn unit(&self) -> &'static str {
         match self {
-            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => "g/100 ml",
+            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => {
+                "g/100 ml"
+            }
             Self::Flavour(_) => "/100 ml",
             Self::Temperature => "°C",
             Self::Volume => "ml",
@@ -112,7 +114,12 @@ pub enum Yardstick {
 
 impl Yardstick {
     /// All of them, in the order in which they are shown.
-    pub const ALL: [Self; 4] = [Self::SingaporeGrade, Self::UkFrontOfPack, Self::WhoFreeSugars, Self::UkFreeSugars];
+    pub const ALL: [Self; 4] = [
+        Self::SingaporeGrade,
+        Self::UkFrontOfPack,
+        Self::WhoFreeSugars,
+        Self::UkFreeSugars,
+    ];
 }
 
 /// What holds for the whole shop.
@@ -163,8 +170,14 @@ impl Default for Settings {
             ice_temperature: -5.0,
             hot_drinking_temperature: 57.8,
             iced_drinking_temperature: 5.0,
-            hot_window: TemperatureWindow { from: 50.0, to: 65.0 },
-            iced_window: TemperatureWindow { from: -2.0, to: 12.0 },
+            hot_window: TemperatureWindow {
+                from: 50.0,
+                to: 65.0,
+            },
+            iced_window: TemperatureWindow {
+                from: -2.0,
+                to: 12.0,
+            },
             ice_bulk_density: 0.55,
             ice_melt_rate: None,
             sales_tax_percent: None,

@@ -22,14 +22,21 @@ pub struct Shelf<T: Item> {
 
 impl<T: Item> Default for Shelf<T> {
     fn default() -> Self {
-        Self { items: Vec::new(), positions: Arc::default() }
+        Self {
+            items: Vec::new(),
+            positions: Arc::default(),
+        }
     }
 }
 
 impl<T: Item> PartialEq for Shelf<T> {
     fn eq(&self, other: &Self) -> bool {
         self.items.len() == other.items.len()
-            && self.items.iter().zip(&other.items).all(|(one, two)| Arc::ptr_eq(one, two) || one == two)
+            && self
+                .items
+                .iter()
+                .zip(&other.items)
+                .all(|(one, two)| Arc::ptr_eq(one, two) || one == two)
     }
 }
 
@@ -53,19 +60,33 @@ impl<T: Item> Shelf<T> {
         if !duplicates.is_empty() {
             return Err(duplicates);
         }
-        Ok(Self { items, positions: Arc::new(positions) })
+        Ok(Self {
+            items,
+            positions: Arc::new(positions),
+        })
     }
 
     /// The item of this id.
     pub fn get(&self, id: &T::Id) -> Option<&Arc<T>> {
-        self.positions.get(id).map(|position| &self.items[*position])
+        self.positions
+            .get(id)
+            .map(|position| &self.items[*position])
     }
 
     /// The same shelf, with items that equal those of another one shared with it.
     #[must_use]
     pub fn sharing_with(&self, other: &Self) -> Self {
-        let shared = |item: &Arc<T>| other.get(item.id()).filter(|known| *known == item).unwrap_or(item).clone();
-        Self { items: self.items.iter().map(shared).collect(), positions: self.positions.clone() }
+        let shared = |item: &Arc<T>| {
+            other
+                .get(item.id())
+                .filter(|known| *known == item)
+                .unwrap_or(item)
+                .clone()
+        };
+        Self {
+            items: self.items.iter().map(shared).collect(),
+            positions: self.positions.clone(),
+        }
     }
 
     /// Whether the id is taken.
@@ -108,7 +129,11 @@ impl<T: Item> Shelf<T> {
         let position = self.position(id)?;
         let item = self.items.remove(position);
         self.positions = Arc::new(
-            self.items.iter().enumerate().map(|(position, item)| (item.id().clone(), position)).collect(),
+            self.items
+                .iter()
+                .enumerate()
+                .map(|(position, item)| (item.id().clone(), position))
+                .collect(),
         );
         Some(item)
     }

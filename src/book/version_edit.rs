@@ -7,7 +7,13 @@ use super::{Change, Recipe, Version, VersionId, resolve};
 /// A change that says what the version has without it is dropped, so that typing an amount and typing it back leaves no
 /// trace. `false` when there is no such version or the target of the change is gone; nothing has changed then.
 pub fn put_change(recipe: &mut Recipe, version: &VersionId, change: Change) -> bool {
-    let Some(at) = recipe.versions.iter().position(|candidate| candidate.id == *version) else { return false };
+    let Some(at) = recipe
+        .versions
+        .iter()
+        .position(|candidate| candidate.id == *version)
+    else {
+        return false;
+    };
     if !resolve(recipe, Some(version)).0.apply(&change) {
         return false;
     }
@@ -16,7 +22,9 @@ pub fn put_change(recipe: &mut Recipe, version: &VersionId, change: Change) -> b
         return true;
     }
     if let Change::Remove(id) = &change {
-        let added_here = changes.iter().any(|other| matches!(other, Change::Add(_, entry) if entry.id() == id));
+        let added_here = changes
+            .iter()
+            .any(|other| matches!(other, Change::Add(_, entry) if entry.id() == id));
         changes.retain(|other| other.target() != Some(id));
         if added_here {
             drop_idle_changes(recipe, at);
@@ -32,15 +40,23 @@ pub fn put_change(recipe: &mut Recipe, version: &VersionId, change: Change) -> b
 
 /// A change on a line that this version itself adds is written into the added line.
 fn fold_into_added(changes: &mut [Change], change: &Change) -> bool {
-    let (Some(id), false) = (change.target(), matches!(change, Change::Add(..) | Change::Remove(_) | Change::Move(..)))
-    else {
+    let (Some(id), false) = (
+        change.target(),
+        matches!(
+            change,
+            Change::Add(..) | Change::Remove(_) | Change::Move(..)
+        ),
+    ) else {
         return false;
     };
     for added in changes.iter_mut() {
         if let Change::Add(_, entry) = added
             && entry.id() == id
         {
-            let mut alone = super::Resolved { entries: vec![entry.clone()], ..super::Resolved::default() };
+            let mut alone = super::Resolved {
+                entries: vec![entry.clone()],
+                ..super::Resolved::default()
+            };
             if alone.apply(change)
                 && let Some(changed) = alone.entries.pop()
             {
@@ -62,7 +78,9 @@ fn same_field(one: &Change, other: &Change) -> bool {
 fn drop_idle_changes(recipe: &mut Recipe, at: usize) {
     let id = recipe.versions[at].id.clone();
     let with = resolve(recipe, Some(&id)).0;
-    let Some(last) = recipe.versions[at].changes.pop() else { return };
+    let Some(last) = recipe.versions[at].changes.pop() else {
+        return;
+    };
     if resolve(recipe, Some(&id)).0 != with {
         recipe.versions[at].changes.push(last);
     }
@@ -71,7 +89,14 @@ fn drop_idle_changes(recipe: &mut Recipe, at: usize) {
 impl Version {
     /// A new draft without changes.
     pub fn draft(id: VersionId, name: String, builds_on: Option<VersionId>) -> Self {
-        Self { id, name, builds_on, state: super::State::Draft, season: String::new(), changes: Vec::new() }
+        Self {
+            id,
+            name,
+            builds_on,
+            state: super::State::Draft,
+            season: String::new(),
+            changes: Vec::new(),
+        }
     }
 }
 
@@ -117,25 +142,55 @@ mod tests {
     }
 
     fn order(recipe: &Recipe, version: &VersionId) -> String {
-        resolve(recipe, Some(version)).0.lines().map(|line| line.id.as_str()).collect()
+        resolve(recipe, Some(version))
+            .0
+            .lines()
+            .map(|line| line.id.as_str())
+            .collect()
     }
 
     #[test]
     fn a_later_amount_replaces_the_earlier_one_and_the_way_back_leaves_no_trace() {
         let (mut recipe, version) = recipe();
-        assert!(put_change(&mut recipe, &version, Change::Amount(id("a"), Amount::Grams(5.0))));
-        assert!(put_change(&mut recipe, &version, Change::Amount(id("a"), Amount::Grams(6.0))));
-        assert_eq!(recipe.versions[0].changes, [Change::Amount(id("a"), Amount::Grams(6.0))]);
-        assert!(put_change(&mut recipe, &version, Change::Amount(id("a"), Amount::Grams(1.0))));
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Amount(id("a"), Amount::Grams(5.0))
+        ));
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Amount(id("a"), Amount::Grams(6.0))
+        ));
+        assert_eq!(
+            recipe.versions[0].changes,
+            [Change::Amount(id("a"), Amount::Grams(6.0))]
+        );
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Amount(id("a"), Amount::Grams(1.0))
+        ));
         assert_eq!(recipe.versions[0].changes, []);
     }
 
     #[test]
     fn an_added_line_carries_its_own_changes_and_leaves_with_them() {
         let (mut recipe, version) = recipe();
-        assert!(put_change(&mut recipe, &version, Change::Add(Some(id("a")), line("d", 4.0))));
-        assert!(put_change(&mut recipe, &version, Change::Amount(id("d"), Amount::Grams(9.0))));
-        assert_eq!(recipe.versions[0].changes, [Change::Add(Some(id("a")), line("d", 9.0))]);
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Add(Some(id("a")), line("d", 4.0))
+        ));
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Amount(id("d"), Amount::Grams(9.0))
+        ));
+        assert_eq!(
+            recipe.versions[0].changes,
+            [Change::Add(Some(id("a")), line("d", 9.0))]
+        );
         assert_eq!(order(&recipe, &version), "adbc");
         assert!(put_change(&mut recipe, &version, Change::Remove(id("d"))));
         assert_eq!(recipe.versions[0].changes, []);
@@ -144,23 +199,37 @@ mod tests {
     #[test]
     fn moves_and_removals_resolve_in_order_and_a_missing_target_changes_nothing() {
         let (mut recipe, version) = recipe();
-        assert!(put_change(&mut recipe, &version, Change::Move(id("c"), None)));
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Move(id("c"), None)
+        ));
         assert_eq!(order(&recipe, &version), "cab");
-        assert!(put_change(&mut recipe, &version, Change::Move(id("c"), Some(id("a")))));
+        assert!(put_change(
+            &mut recipe,
+            &version,
+            Change::Move(id("c"), Some(id("a")))
+        ));
         assert_eq!(order(&recipe, &version), "acb");
         assert!(put_change(&mut recipe, &version, Change::Remove(id("b"))));
         assert_eq!(order(&recipe, &version), "ac");
         let before = recipe.clone();
         assert!(!put_change(&mut recipe, &version, Change::Remove(id("zz"))));
-        assert!(!put_change(&mut recipe, &version, Change::Move(id("a"), Some(id("zz")))));
+        assert!(!put_change(
+            &mut recipe,
+            &version,
+            Change::Move(id("a"), Some(id("zz")))
+        ));
         assert_eq!(recipe, before);
     }
 
     #[test]
     fn a_change_without_target_is_a_finding_and_the_rest_is_resolved() {
         let (mut recipe, version) = recipe();
-        recipe.versions[0].changes =
-            vec![Change::Amount(id("gone"), Amount::Grams(1.0)), Change::Amount(id("a"), Amount::Grams(7.0))];
+        recipe.versions[0].changes = vec![
+            Change::Amount(id("gone"), Amount::Grams(1.0)),
+            Change::Amount(id("a"), Amount::Grams(7.0)),
+        ];
         let (resolved, findings) = resolve(&recipe, Some(&version));
         assert_eq!(findings.len(), 1);
         assert_eq!(resolved.line(&id("a")).unwrap().amount, Amount::Grams(7.0));

@@ -36,9 +36,16 @@ impl Book {
             Amount::FillTo(millilitres) => format!("to {} ml", show_count(*millilitres)),
             Amount::FillToRim => "to the rim".to_owned(),
             Amount::Count(count, measure) => {
-                let (one, many) = self.measure(measure).map_or(("use", "uses"), |measure| measure.words());
-                let word = if *count <= 1.0 { one } else { many };
-                format!("{} {word}", show_count(*count))
+                let (one, many) = self
+                    .measure(measure)
+                    .map_or(("use", "uses"), |measure| measure.words());
+                let shown = show_count(*count);
+                let word = if *count <= 1.0 || shown == "1" {
+                    one
+                } else {
+                    many
+                };
+                format!("{shown} {word}")
             }
         }
     }
@@ -77,49 +84,76 @@ impl Book {
         ingredient: Option<&Ingredient>,
         current: Option<&MeasureId>,
     ) -> Result<MeasureId, AmountWordError> {
-        let matching: Vec<&Measure> =
-            self.measures.iter().map(AsRef::as_ref).filter(|measure| answers_to(measure, word)).collect();
+        let matching: Vec<&Measure> = self
+            .measures
+            .iter()
+            .map(AsRef::as_ref)
+            .filter(|measure| answers_to(measure, word))
+            .collect();
         let weighed = |measure: &&&Measure| {
-            ingredient.is_some_and(|ingredient| measure.calibration(Some(ingredient.id())).is_some())
+            ingredient
+                .is_some_and(|ingredient| measure.calibration(Some(ingredient.id())).is_some())
         };
         let chosen = match matching.as_slice() {
             [] => {
-                return Err(AmountWordError::NoMeasure { word: word.to_owned(), known: self.measure_words() });
+                return Err(AmountWordError::NoMeasure {
+                    word: word.to_owned(),
+                    known: self.measure_words(),
+                });
             }
             [only] => only,
             several => several
                 .iter()
                 .find(|measure| Some(&measure.id) == current)
                 .or_else(|| several.iter().find(weighed))
-                .or_else(|| self.only_one_used_with(several, ingredient))
-                .ok_or_else(|| AmountWordError::Ambiguous {
-                    word: word.to_owned(),
-                    candidates: several.iter().map(|measure| measure.name.clone()).collect(),
-                })?,
+                .map_or_else(|| self.used_with(several, word, ingredient), Ok)?,
         };
         Ok(chosen.id.clone())
     }
 
-    /// Of several measures the one that recipes of the book use with an ingredient; `None` for none or several.
-    fn only_one_used_with<'a, 'book>(
+    /// Of several measures the one that recipes of the book use with an ingredient. When they use several, the person is
+    /// asked which of those; when they use none, which of all.
+    fn used_with<'a, 'book>(
         &self,
         several: &'a [&'book Measure],
+        word: &str,
         ingredient: Option<&Ingredient>,
-    ) -> Option<&'a &'book Measure> {
-        let ingredient = ingredient?;
-        let mut used = several.iter().filter(|measure| {
-            self.recipes.iter().flat_map(|recipe| &recipe.entries).filter_map(|entry| entry.line()).any(|line| {
-                line.ingredient == ingredient.id
+    ) -> Result<&'a &'book Measure, AmountWordError> {
+        let lines = || {
+            let recipes = self.recipes.iter().flat_map(|recipe| &recipe.entries);
+            recipes.filter_map(|entry| entry.line())
+        };
+        let is_used = |measure: &Measure| {
+            lines().any(|line| {
+                ingredient.is_some_and(|ingredient| line.ingredient == ingredient.id)
                     && matches!(&line.amount, Amount::Count(_, of) if *of == measure.id)
             })
-        });
-        used.next().filter(|_| used.next().is_none())
+        };
+        let used: Vec<&&Measure> = several.iter().filter(|measure| is_used(measure)).collect();
+        let candidates = match used.as_slice() {
+            [only] => return Ok(*only),
+            [] => several.iter().collect(),
+            _ => used,
+        };
+        Err(AmountWordError::Ambiguous {
+            word: word.to_owned(),
+            candidates: candidates
+                .iter()
+                .map(|measure| measure.name.clone())
+                .collect(),
+        })
     }
 
     /// Every word that an amount may be typed with in this book.
     fn measure_words(&self) -> Vec<String> {
-        let kinds = MeasureKind::ALL.into_iter().filter(|kind| self.measures.iter().any(|item| item.kind == *kind));
-        ["g", "ml"].into_iter().chain(kinds.map(|kind| kind.words().1)).map(str::to_owned).collect()
+        let kinds = MeasureKind::ALL
+            .into_iter()
+            .filter(|kind| self.measures.iter().any(|item| item.kind == *kind));
+        ["g", "ml"]
+            .into_iter()
+            .chain(kinds.map(|kind| kind.words().1))
+            .map(str::to_owned)
+            .collect()
     }
 }
 
@@ -127,4 +161,52 @@ fn answers_to(measure: &Measure, word: &str) -> bool {
     let (one, many) = measure.words();
     let name = measure.name.to_lowercase();
     word == one || word == many || word == name || word == measure.id.as_str()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The sample book without any weighing, so that only its recipes tell which scoop belongs to what.
+    fn never_weighed() -> Book {
+        let text = include_str!("../../sample-books/harrowmere.ron");
+        let mut book = crate::book_file::parse(text).unwrap().0;
+        let measures: Vec<Measure> = book
+            .measures
+            .iter()
+            .map(|measure| (**measure).clone())
+            .collect();
+        for mut measure in measures {
+            measure.readings.clear();
+            book.measures.put(measure);
+        }
+        book
+    }
+
+    fn two_scoops(book: &Book, ingredient: &str) -> Result<Amount, AmountWordError> {
+        let id = crate::book::IngredientId::new(ingredient).unwrap();
+        book.amount_from_text("2 scoops", book.ingredient(&id).map(AsRef::as_ref), None)
+    }
+
+    #[test]
+    fn a_word_for_several_measures_means_the_one_that_the_recipes_use_with_the_ingredient() {
+        let scoop = |id| Ok(Amount::Count(2.0, MeasureId::new(id).unwrap()));
+        let book = never_weighed();
+        assert_eq!(
+            two_scoops(&book, "tambrel-chestnut"),
+            scoop("chestnut-scoop")
+        );
+        assert_eq!(two_scoops(&book, "ondry-creamer"), scoop("creamer-scoop"));
+    }
+
+    #[test]
+    fn a_word_that_fits_nothing_used_with_the_ingredient_is_asked_about_in_plain_words() {
+        let error = two_scoops(&never_weighed(), "water")
+            .unwrap_err()
+            .to_string();
+        assert!(
+            error.starts_with("“scoops” could be brown scoop or white scoop"),
+            "{error}"
+        );
+    }
 }

@@ -52,7 +52,11 @@ pub fn earlier_folder(book: &Path) -> PathBuf {
 /// The book that a file is an earlier copy of; `None` when it is none.
 pub fn book_of_earlier_copy(path: &Path) -> Option<PathBuf> {
     let folder = path.parent()?;
-    let name = folder.file_name()?.to_str()?.strip_prefix('.')?.strip_suffix(ENDING)?;
+    let name = folder
+        .file_name()?
+        .to_str()?
+        .strip_prefix('.')?
+        .strip_suffix(ENDING)?;
     saved_at(path)?;
     Some(folder.parent()?.join(name))
 }
@@ -69,7 +73,11 @@ pub fn earlier_copies(book: &Path) -> io::Result<Vec<EarlierCopy>> {
         let entry = entry?;
         let metadata = entry.metadata()?;
         if let Some(saved) = saved_at(&entry.path()).filter(|_| metadata.is_file()) {
-            copies.push(EarlierCopy { path: entry.path(), saved, bytes: metadata.len() });
+            copies.push(EarlierCopy {
+                path: entry.path(),
+                saved,
+                bytes: metadata.len(),
+            });
         }
     }
     copies.sort_by(|one, other| other.path.cmp(&one.path));
@@ -91,7 +99,10 @@ pub(super) fn keep(target: &Path) -> io::Result<PathBuf> {
         _ => {}
     }
     let modified = fs::metadata(target)?.modified()?;
-    let time = Timestamp::try_from(modified).map_err(io::Error::other)?.strftime(NAME_FORMAT).to_string();
+    let time = Timestamp::try_from(modified)
+        .map_err(io::Error::other)?
+        .strftime(NAME_FORMAT)
+        .to_string();
     let mut number = next_number(&folder, &time)?;
     loop {
         let copy = folder.join(format!("{time}-{number:03}.ron"));
@@ -114,7 +125,11 @@ fn next_number(folder: &Path, time: &str) -> io::Result<u32> {
     let mut largest = 0_u32;
     for entry in fs::read_dir(folder)? {
         let name = entry?.file_name();
-        let number = name.to_str().and_then(|name| name.strip_prefix(time)?.strip_prefix('-')?.strip_suffix(".ron"));
+        let number = name.to_str().and_then(|name| {
+            name.strip_prefix(time)?
+                .strip_prefix('-')?
+                .strip_suffix(".ron")
+        });
         largest = largest.max(number.and_then(|number| number.parse().ok()).unwrap_or(0));
     }
     Ok(largest.saturating_add(1))
@@ -134,11 +149,21 @@ fn copied(target: &Path, copy: &Path) -> io::Result<PathBuf> {
 
 /// Takes away the copies that are beyond the number. What can't be taken away stays for the next time.
 pub(super) fn thin_out(book: &Path) {
-    let Ok(copies) = earlier_copies(book) else { return };
-    let names: Vec<&str> = copies.iter().filter_map(|copy| copy.path.file_name()?.to_str()).collect();
+    let Ok(copies) = earlier_copies(book) else {
+        return;
+    };
+    let names: Vec<&str> = copies
+        .iter()
+        .filter_map(|copy| copy.path.file_name()?.to_str())
+        .collect();
     let superfluous = superfluous(&names);
     for copy in &copies {
-        if copy.path.file_name().and_then(OsStr::to_str).is_some_and(|name| superfluous.contains(name)) {
+        if copy
+            .path
+            .file_name()
+            .and_then(OsStr::to_str)
+            .is_some_and(|name| superfluous.contains(name))
+        {
             let _ = fs::remove_file(&copy.path);
         }
     }
@@ -167,14 +192,28 @@ mod tests {
         // Three saves a day for sixty days, the newest first.
         let names: Vec<String> = (0..60)
             .rev()
-            .flat_map(|day| [18, 12, 9].map(|hour| format!("2026-{:02}-{:02}T{hour:02}-00-00-001.ron", 1 + day / 28, 1 + day % 28)))
+            .flat_map(|day| {
+                [18, 12, 9].map(|hour| {
+                    format!(
+                        "2026-{:02}-{:02}T{hour:02}-00-00-001.ron",
+                        1 + day / 28,
+                        1 + day % 28
+                    )
+                })
+            })
             .collect();
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
         let gone = superfluous(&names);
         let kept: Vec<&&str> = names.iter().filter(|name| !gone.contains(**name)).collect();
         assert!(kept.len() <= NEWEST + DAYS, "{kept:?}");
-        assert_eq!(kept[..NEWEST].iter().map(|name| **name).collect::<Vec<_>>(), names[..NEWEST]);
-        assert!(kept[NEWEST..].iter().all(|name| name.contains("T18")), "{kept:?}");
+        assert_eq!(
+            kept[..NEWEST].iter().map(|name| **name).collect::<Vec<_>>(),
+            names[..NEWEST]
+        );
+        assert!(
+            kept[NEWEST..].iter().all(|name| name.contains("T18")),
+            "{kept:?}"
+        );
         assert!(superfluous(&names[..NEWEST]).is_empty());
     }
 
@@ -184,6 +223,9 @@ mod tests {
         let copy = earlier_folder(book).join("2026-05-04T10-22-31-001.ron");
         assert_eq!(book_of_earlier_copy(&copy).as_deref(), Some(book));
         assert_eq!(book_of_earlier_copy(book), None);
-        assert_eq!(book_of_earlier_copy(&earlier_folder(book).join("notes.txt")), None);
+        assert_eq!(
+            book_of_earlier_copy(&earlier_folder(book).join("notes.txt")),
+            None
+        );
     }
 }

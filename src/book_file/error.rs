@@ -4,9 +4,9 @@ use std::fmt;
 use std::io;
 use std::path::PathBuf;
 
-use crate::quantity::excerpt;
 use super::{FORMAT, LONGEST_TEXT};
 use crate::book::{IdError, nearest};
+use crate::quantity::excerpt;
 
 const MEGABYTE: u64 = 1024 * 1024;
 
@@ -85,7 +85,9 @@ fn shortened(text: &str) -> String {
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum TextFault {
     /// The text ends too early.
-    #[error("the text ends in the middle of the book; expected closing brackets, so a part of the file is missing")]
+    #[error(
+        "the text ends in the middle of the book; expected closing brackets, so a part of the file is missing"
+    )]
     Ended,
     /// A string that is never closed.
     #[error("a text in quotes is never closed; expected `\"` at its end")]
@@ -115,13 +117,17 @@ pub enum TextFault {
         expected: Vec<&'static str>,
     },
     /// A field that must be stated and is not.
-    #[error("the field `{field}` is missing before this place; expected it, because no value can be assumed for it")]
+    #[error(
+        "the field `{field}` is missing before this place; expected it, because no value can be assumed for it"
+    )]
     MissingField {
         /// The field.
         field: &'static str,
     },
     /// The same field twice.
-    #[error("the field `{field}` stands here a second time; expected it once, so delete one of the two")]
+    #[error(
+        "the field `{field}` stands here a second time; expected it once, so delete one of the two"
+    )]
     FieldTwice {
         /// The field.
         field: &'static str,
@@ -194,7 +200,9 @@ pub enum LoadProblem {
         column: usize,
     },
     /// Two items with one id.
-    #[error("{kind} `{id}` stands in the book twice; expected one, so give one of them another id: {first}; {second}")]
+    #[error(
+        "{kind} `{id}` stands in the book twice; expected one, so give one of them another id: {first}; {second}"
+    )]
     DuplicateId {
         /// "ingredient", "measure" …
         kind: &'static str,
@@ -280,12 +288,20 @@ fn listed(problems: &[LoadProblem]) -> String {
     if let [only] = problems {
         return only.to_string();
     }
-    let lines: Vec<String> = problems.iter().take(LISTED).map(|problem| format!("- {problem}\n")).collect();
+    let lines: Vec<String> = problems
+        .iter()
+        .take(LISTED)
+        .map(|problem| format!("- {problem}\n"))
+        .collect();
     let more = match problems.len().saturating_sub(LISTED) {
         0 => String::new(),
         more => format!("- and {more} more\n"),
     };
-    format!("{} problems; expected none:\n{}{more}file", problems.len(), lines.concat())
+    format!(
+        "{} problems; expected none:\n{}{more}file",
+        problems.len(),
+        lines.concat()
+    )
 }
 
 /// Why a book can't be saved. The file that was there before is untouched.

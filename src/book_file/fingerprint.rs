@@ -21,7 +21,11 @@ pub struct Fingerprint {
 impl Fingerprint {
     /// The fingerprint of a content, with the time that the system says.
     pub(super) fn new(bytes: &[u8], metadata: &fs::Metadata) -> Self {
-        Self { length: bytes.len() as u64, modified: metadata.modified().ok(), content: content_number(bytes) }
+        Self {
+            length: bytes.len() as u64,
+            modified: metadata.modified().ok(),
+            content: content_number(bytes),
+        }
     }
 
     /// Whether both are of the same content, whenever it was written.
@@ -35,7 +39,9 @@ impl Fingerprint {
 pub(super) fn content_number(bytes: &[u8]) -> u64 {
     const OFFSET: u64 = 0xcbf2_9ce4_8422_2325;
     const PRIME: u64 = 0x0100_0000_01b3;
-    bytes.iter().fold(OFFSET, |number, byte| (number ^ u64::from(*byte)).wrapping_mul(PRIME))
+    bytes.iter().fold(OFFSET, |number, byte| {
+        (number ^ u64::from(*byte)).wrapping_mul(PRIME)
+    })
 }
 
 /// What has become of a file since its fingerprint was taken.
@@ -53,7 +59,11 @@ pub enum OnDisk {
 /// seconds. A change that keeps both is found by [`look_closely`].
 pub fn look(path: &Path, known: &Fingerprint) -> io::Result<OnDisk> {
     match fs::metadata(path) {
-        Ok(found) if found.len() == known.length && found.modified().ok() == known.modified && known.modified.is_some() => {
+        Ok(found)
+            if found.len() == known.length
+                && found.modified().ok() == known.modified
+                && known.modified.is_some() =>
+        {
             Ok(OnDisk::Same)
         }
         Ok(_) => look_closely(path, known),
@@ -80,7 +90,11 @@ fn fingerprint_of(path: &Path) -> io::Result<Option<Fingerprint>> {
     };
     if !metadata.is_file() || metadata.len() > LONGEST_TEXT {
         // No book, whatever it is: its length stands for it.
-        return Ok(Some(Fingerprint { length: metadata.len(), modified: metadata.modified().ok(), content: 0 }));
+        return Ok(Some(Fingerprint {
+            length: metadata.len(),
+            modified: metadata.modified().ok(),
+            content: 0,
+        }));
     }
     Ok(Some(Fingerprint::new(&fs::read(path)?, &metadata)))
 }

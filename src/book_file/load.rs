@@ -25,8 +25,16 @@ pub struct Loaded {
 /// Reads a book from a file. The file is never changed.
 pub fn load(path: &Path) -> Result<Loaded, LoadError> {
     let (text, fingerprint) = read_text(path)?;
-    let (book, findings) = parse(&text).map_err(|problems| LoadError::Problems { path: path.to_owned(), problems })?;
-    Ok(Loaded { book, findings, text_has_comments: scan::has_comments(&text), fingerprint })
+    let (book, findings) = parse(&text).map_err(|problems| LoadError::Problems {
+        path: path.to_owned(),
+        problems,
+    })?;
+    Ok(Loaded {
+        book,
+        findings,
+        text_has_comments: scan::has_comments(&text),
+        fingerprint,
+    })
 }
 
 /// The text of a file, and the file as it was when it was read.
@@ -35,25 +43,39 @@ pub(super) fn read_text(path: &Path) -> Result<(String, Fingerprint), LoadError>
     // Looked at before it is opened: to open a pipe would wait for its other end.
     let kind = fs::metadata(path).map_err(io_error)?.file_type();
     if kind.is_dir() {
-        return Err(LoadError::Directory { path: path.to_owned() });
+        return Err(LoadError::Directory {
+            path: path.to_owned(),
+        });
     }
     if !kind.is_file() {
-        return Err(LoadError::NotAFile { path: path.to_owned() });
+        return Err(LoadError::NotAFile {
+            path: path.to_owned(),
+        });
     }
     let file = File::open(path).map_err(io_error)?;
     let metadata = file.metadata().map_err(io_error)?;
     let mut bytes = Vec::new();
     // One byte more than allowed shows that there is more, even when the file grows while it is read.
-    file.take(LONGEST_TEXT + 1).read_to_end(&mut bytes).map_err(io_error)?;
+    file.take(LONGEST_TEXT + 1)
+        .read_to_end(&mut bytes)
+        .map_err(io_error)?;
     if bytes.len() as u64 > LONGEST_TEXT {
-        let problems = vec![LoadProblem::TooLong { bytes: metadata.len().max(LONGEST_TEXT + 1) }];
-        return Err(LoadError::Problems { path: path.to_owned(), problems });
+        let problems = vec![LoadProblem::TooLong {
+            bytes: metadata.len().max(LONGEST_TEXT + 1),
+        }];
+        return Err(LoadError::Problems {
+            path: path.to_owned(),
+            problems,
+        });
     }
     let fingerprint = Fingerprint::new(&bytes, &metadata);
     let text = String::from_utf8(bytes).map_err(|error| {
         let valid = &error.as_bytes()[..error.utf8_error().valid_up_to()];
         let line = valid.split(|byte| *byte == b'\n').count();
-        LoadError::NotUtf8 { path: path.to_owned(), line }
+        LoadError::NotUtf8 {
+            path: path.to_owned(),
+            line,
+        }
     })?;
     Ok((text, fingerprint))
 }

@@ -5,9 +5,9 @@ use ron::error::{Position, SpannedError};
 use ron::extensions::Extensions;
 
 use super::error::{LoadProblem, TextFault};
-use crate::quantity::excerpt;
 use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
 use crate::book::{self, Book, Finding};
+use crate::quantity::excerpt;
 
 /// Brackets in brackets that are read before the text is refused. Each costs the deserializer a few frames of stack; a
 /// book has eleven.
@@ -23,8 +23,12 @@ pub fn parse(text: &str) -> Result<(Book, Vec<Finding>), Vec<LoadProblem>> {
     // Some editors put a byte order mark in front of UTF-8.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     check_header(text).map_err(|problem| vec![problem])?;
-    let options = Options::default().with_default_extension(Extensions::IMPLICIT_SOME).with_recursion_limit(DEEPEST);
-    let file: format_v1::Book = options.from_str(text).map_err(|error| vec![text_problem(text, error)])?;
+    let options = Options::default()
+        .with_default_extension(Extensions::IMPLICIT_SOME)
+        .with_recursion_limit(DEEPEST);
+    let file: format_v1::Book = options
+        .from_str(text)
+        .map_err(|error| vec![text_problem(text, error)])?;
     let book = convert::book_from_file(file, text)?;
     let findings = book::findings(&book);
     Ok((book, findings))
@@ -41,7 +45,9 @@ fn check_header(text: &str) -> Result<(), LoadProblem> {
     match found.parse::<u64>() {
         Ok(FORMAT) => Ok(()),
         Ok(found) if found > FORMAT => Err(LoadProblem::NewerFormat { found }),
-        _ => Err(LoadProblem::BadFormat { found: found.to_owned() }),
+        _ => Err(LoadProblem::BadFormat {
+            found: found.to_owned(),
+        }),
     }
 }
 
@@ -52,16 +58,27 @@ fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
         Ron::ExpectedStringEnd => TextFault::OpenString,
         Ron::UnclosedBlockComment | Ron::UnclosedLineComment => TextFault::OpenComment,
         Ron::ExceededRecursionLimit => TextFault::TooDeep,
-        Ron::NoSuchStructField { found, expected, .. } => {
-            TextFault::UnknownField { found, expected: expected.to_vec() }
-        }
-        Ron::NoSuchEnumVariant { found, expected, .. } => TextFault::UnknownWord { found, expected: expected.to_vec() },
+        Ron::NoSuchStructField {
+            found, expected, ..
+        } => TextFault::UnknownField {
+            found,
+            expected: expected.to_vec(),
+        },
+        Ron::NoSuchEnumVariant {
+            found, expected, ..
+        } => TextFault::UnknownWord {
+            found,
+            expected: expected.to_vec(),
+        },
         Ron::MissingStructField { field, .. } => TextFault::MissingField { field },
         Ron::DuplicateStructField { field, .. } => TextFault::FieldTwice { field },
         Ron::InvalidValueForType { expected, found } => TextFault::WrongKind { found, expected },
         Ron::ExpectedDifferentLength { expected, found } => {
             let values = if found == 1 { "value" } else { "values" };
-            TextFault::WrongKind { found: format!("{found} {values} in brackets"), expected }
+            TextFault::WrongKind {
+                found: format!("{found} {values} in brackets"),
+                expected,
+            }
         }
         Ron::IntegerOutOfBounds => TextFault::WrongKind {
             found: "a number that is negative or far too large".to_owned(),
@@ -71,18 +88,25 @@ fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
     };
     // The reader stands behind a name or number that it has taken, and before anything else.
     let Position { line, col: column } = match fault {
-        TextFault::UnknownField { .. } | TextFault::UnknownWord { .. } | TextFault::FieldTwice { .. } => {
-            error.span.start
-        }
+        TextFault::UnknownField { .. }
+        | TextFault::UnknownWord { .. }
+        | TextFault::FieldTwice { .. } => error.span.start,
         _ => error.span.end,
     };
-    LoadProblem::Text { fault, line, column }
+    LoadProblem::Text {
+        fault,
+        line,
+        column,
+    }
 }
 
 fn wrong_kind(text: &str, at: &Position, expected: String) -> TextFault {
     match text_at(text, at) {
         None => TextFault::Ended,
-        Some(found) => TextFault::WrongKind { found: format!("`{found}`"), expected },
+        Some(found) => TextFault::WrongKind {
+            found: format!("`{found}`"),
+            expected,
+        },
     }
 }
 
@@ -107,7 +131,9 @@ fn expectation(error: &ron::Error) -> String {
         other => {
             let sentence = other.to_string();
             let mut characters = sentence.chars();
-            let sentence: String = characters.next().map_or_else(String::new, |first| first.to_lowercase().chain(characters).collect());
+            let sentence: String = characters.next().map_or_else(String::new, |first| {
+                first.to_lowercase().chain(characters).collect()
+            });
             // The sentence may repeat a word of the text, which may be long or hold characters that can't be seen.
             excerpt(&sentence, LONGEST_EXPECTATION)
         }
@@ -116,8 +142,16 @@ fn expectation(error: &ron::Error) -> String {
 
 /// The beginning of what stands at or behind a place; `None` when nothing does.
 fn text_at(text: &str, at: &Position) -> Option<String> {
-    let from_line: usize = text.split_inclusive('\n').take(at.line.saturating_sub(1)).map(str::len).sum();
-    let in_line: usize = text[from_line..].chars().take(at.col.saturating_sub(1)).map(char::len_utf8).sum();
+    let from_line: usize = text
+        .split_inclusive('\n')
+        .take(at.line.saturating_sub(1))
+        .map(str::len)
+        .sum();
+    let in_line: usize = text[from_line..]
+        .chars()
+        .take(at.col.saturating_sub(1))
+        .map(char::len_utf8)
+        .sum();
     let rest = text[from_line + in_line..].trim_start();
     let end = rest.find(['\n', ',']).map_or(rest.len(), |end| end.max(1));
     (end > 0).then(|| excerpt(rest[..end].trim_end(), 24))

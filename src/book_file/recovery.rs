@@ -73,12 +73,20 @@ impl RecoveryPlace {
         let mut number = 1_u32;
         loop {
             let lock_file = folder.join(format!("unsaved-{moment}-{process}-{number}.lock"));
-            match OpenOptions::new().write(true).create_new(true).open(&lock_file) {
+            match OpenOptions::new()
+                .write(true)
+                .create_new(true)
+                .open(&lock_file)
+            {
                 Ok(lock) => match lock.try_lock() {
                     Err(TryLockError::WouldBlock) => number += 1,
                     // Where locks are unknown the place is used without: the worst is an offer of what is not lost.
                     Ok(()) | Err(TryLockError::Error(_)) => {
-                        return Ok(Self { file: lock_file.with_extension("ron"), lock_file, _lock: lock });
+                        return Ok(Self {
+                            file: lock_file.with_extension("ron"),
+                            lock_file,
+                            _lock: lock,
+                        });
                     }
                 },
                 Err(error) if error.kind() == ErrorKind::AlreadyExists => number += 1,
@@ -96,10 +104,15 @@ impl RecoveryPlace {
     pub fn keep(&self, book: &Book, note: &RecoveryNote) -> Result<(), SaveError> {
         let (text, count) = write_counting(book);
         if count > 0 {
-            return Err(SaveError::NotFinite { path: self.file.clone(), count });
+            return Err(SaveError::NotFinite {
+                path: self.file.clone(),
+                count,
+            });
         }
-        let header = header_line(note, &text).map_err(|source| save_error(&self.file, io::Error::other(source)))?;
-        replace(&self.file, format!("{header}\n{text}").as_bytes()).map_err(|source| save_error(&self.file, source))
+        let header = header_line(note, &text)
+            .map_err(|source| save_error(&self.file, io::Error::other(source)))?;
+        replace(&self.file, format!("{header}\n{text}").as_bytes())
+            .map_err(|source| save_error(&self.file, source))
     }
 
     /// Takes away what was kept: it has been saved or given up.
@@ -145,16 +158,25 @@ pub struct SetAside {
 pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
     let (mut found, mut set_aside) = (Vec::new(), Vec::new());
     let entries = fs::read_dir(folder).into_iter().flatten().flatten();
-    let mut files: Vec<PathBuf> = entries.map(|entry| entry.path()).filter(|path| is_work(path)).collect();
+    let mut files: Vec<PathBuf> = entries
+        .map(|entry| entry.path())
+        .filter(|path| is_work(path))
+        .collect();
     files.sort();
     for file in files.into_iter().rev() {
-        let Some(place) = taken_over(&file) else { continue };
+        let Some(place) = taken_over(&file) else {
+            continue;
+        };
         match read_work(&file) {
             Ok((note, book)) => found.push(LeftWork { note, book, place }),
             Err(reason) => {
                 let path = file.with_extension("damaged");
                 // When it can't even be renamed it is met again at the next start: a nuisance, and no loss.
-                let path = if fs::rename(&file, &path).is_ok() { path } else { file };
+                let path = if fs::rename(&file, &path).is_ok() {
+                    path
+                } else {
+                    file
+                };
                 set_aside.push(SetAside { path, reason });
             }
         }
@@ -163,44 +185,79 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
 }
 
 fn is_work(path: &Path) -> bool {
-    let name = path.file_name().and_then(|name| name.to_str()).unwrap_or_default();
+    let name = path
+        .file_name()
+        .and_then(|name| name.to_str())
+        .unwrap_or_default();
     name.starts_with("unsaved-") && path.extension().is_some_and(|ending| ending == "ron")
 }
 
 /// The place of a file whose program is gone; `None` while it runs.
 fn taken_over(file: &Path) -> Option<RecoveryPlace> {
     let lock_file = file.with_extension("lock");
-    let lock = OpenOptions::new().write(true).create(true).truncate(false).open(&lock_file).ok()?;
+    let lock = OpenOptions::new()
+        .write(true)
+        .create(true)
+        .truncate(false)
+        .open(&lock_file)
+        .ok()?;
     match lock.try_lock() {
         Err(TryLockError::WouldBlock) => None,
         Ok(()) | Err(TryLockError::Error(_)) => {
             // Between the list of the folder and the lock its owner may have cleared it.
-            file.exists().then(|| RecoveryPlace { file: file.to_owned(), lock_file, _lock: lock })
+            file.exists().then(|| RecoveryPlace {
+                file: file.to_owned(),
+                lock_file,
+                _lock: lock,
+            })
         }
     }
 }
 
 fn read_work(file: &Path) -> Result<(RecoveryNote, Book), String> {
     let (text, _) = read_text(file).map_err(|error| reason_of(&error))?;
-    let (line, rest) = text.split_once('\n').ok_or("it ends after its first line")?;
-    let header = line.strip_prefix(BEGINNING).ok_or("its first line does not say whose work it is")?;
-    let header: Header = ron::from_str(header).map_err(|error| format!("its first line is damaged: {error}"))?;
+    let (line, rest) = text
+        .split_once('\n')
+        .ok_or("it ends after its first line")?;
+    let header = line
+        .strip_prefix(BEGINNING)
+        .ok_or("its first line does not say whose work it is")?;
+    let header: Header =
+        ron::from_str(header).map_err(|error| format!("its first line is damaged: {error}"))?;
     if content_number(rest.as_bytes()) != header.content {
         return Err("a part of it is missing or was changed".to_owned());
     }
-    let (book, _) = parse(rest).map_err(|problems| problems.iter().map(LoadProblem::to_string).collect::<String>())?;
-    let kept = header.kept.parse().map_err(|error| format!("its time is damaged: {error}"))?;
+    let (book, _) = parse(rest).map_err(|problems| {
+        problems
+            .iter()
+            .map(LoadProblem::to_string)
+            .collect::<String>()
+    })?;
+    let kept = header
+        .kept
+        .parse()
+        .map_err(|error| format!("its time is damaged: {error}"))?;
     let known = header.known.map(|known| Fingerprint {
         length: known.length,
         modified: known.modified_nanoseconds.and_then(time_of),
         content: known.content,
     });
-    Ok((RecoveryNote { home: header.home.map(PathBuf::from), name: header.name, known, kept }, book))
+    Ok((
+        RecoveryNote {
+            home: header.home.map(PathBuf::from),
+            name: header.name,
+            known,
+            kept,
+        },
+        book,
+    ))
 }
 
 fn reason_of(error: &LoadError) -> String {
     match error {
-        LoadError::Problems { problems, .. } => problems.iter().map(LoadProblem::to_string).collect(),
+        LoadError::Problems { problems, .. } => {
+            problems.iter().map(LoadProblem::to_string).collect()
+        }
         other => other.to_string(),
     }
 }
@@ -214,9 +271,19 @@ fn header_line(note: &RecoveryNote, text: &str) -> ron::Result<String> {
             .and_then(|time| time.duration_since(UNIX_EPOCH).ok())
             .map(|since| since.as_nanos()),
     });
-    let home = note.home.as_ref().and_then(|home| home.to_str()).map(str::to_owned);
+    let home = note
+        .home
+        .as_ref()
+        .and_then(|home| home.to_str())
+        .map(str::to_owned);
     let content = content_number(text.as_bytes());
-    let header = Header { kept: note.kept.to_string(), home, name: note.name.clone(), known, content };
+    let header = Header {
+        kept: note.kept.to_string(),
+        home,
+        name: note.name.clone(),
+        known,
+        content,
+    };
     Ok(format!("{BEGINNING}{}", ron::to_string(&header)?))
 }
 

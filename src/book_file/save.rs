@@ -44,10 +44,17 @@ pub fn save_over(path: &Path, book: &Book, known: &Fingerprint) -> Result<Saved,
     save_expecting(path, book, Some(known))
 }
 
-fn save_expecting(path: &Path, book: &Book, known: Option<&Fingerprint>) -> Result<Saved, SaveError> {
+fn save_expecting(
+    path: &Path,
+    book: &Book,
+    known: Option<&Fingerprint>,
+) -> Result<Saved, SaveError> {
     let (text, count) = write_counting(book);
     if count > 0 {
-        return Err(SaveError::NotFinite { path: path.to_owned(), count });
+        return Err(SaveError::NotFinite {
+            path: path.to_owned(),
+            count,
+        });
     }
     let io_error = |source| save_error(path, source);
     let target = followed(path).map_err(io_error)?;
@@ -55,7 +62,9 @@ fn save_expecting(path: &Path, book: &Book, known: Option<&Fingerprint>) -> Resu
     if let Some(known) = known
         && let OnDisk::Changed(_) = look_closely(&target, known).map_err(io_error)?
     {
-        return Err(SaveError::ChangedOnDisk { path: path.to_owned() });
+        return Err(SaveError::ChangedOnDisk {
+            path: path.to_owned(),
+        });
     }
     let earlier = keep_earlier(&target, text.as_bytes());
     let put = beside.persist(&target).map_err(|error| error.error);
@@ -72,7 +81,10 @@ fn save_expecting(path: &Path, book: &Book, known: Option<&Fingerprint>) -> Resu
     sync_folder(folder_of(&target));
     earlier::thin_out(&target);
     remove_left_over(&target);
-    Ok(Saved { fingerprint: Fingerprint::new(text.as_bytes(), &metadata), earlier })
+    Ok(Saved {
+        fingerprint: Fingerprint::new(text.as_bytes(), &metadata),
+        earlier,
+    })
 }
 
 /// Keeps what is about to be replaced, unless it is the same.
@@ -112,7 +124,9 @@ pub(super) fn folder_of(path: &Path) -> &Path {
 
 /// Replaces a file in one step by one with these bytes, which are on the disk when this returns.
 pub(super) fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
-    written_beside(target, bytes)?.persist(target).map_err(|error| error.error)?;
+    written_beside(target, bytes)?
+        .persist(target)
+        .map_err(|error| error.error)?;
     sync_folder(folder_of(target));
     Ok(())
 }
@@ -122,7 +136,9 @@ fn written_beside(target: &Path, bytes: &[u8]) -> io::Result<tempfile::NamedTemp
     let permissions = match fs::metadata(target) {
         Ok(metadata) if metadata.is_dir() => return Err(ErrorKind::IsADirectory.into()),
         // To open a pipe would wait for its other end, and to replace it would take it from whoever reads it.
-        Ok(metadata) if !metadata.is_file() => return Err(io::Error::other("it is not an ordinary file")),
+        Ok(metadata) if !metadata.is_file() => {
+            return Err(io::Error::other("it is not an ordinary file"));
+        }
         Ok(metadata) => {
             // A rename would replace even a file that may not be written, so that is asked for first.
             OpenOptions::new().write(true).open(target)?;
@@ -142,7 +158,13 @@ fn written_beside(target: &Path, bytes: &[u8]) -> io::Result<tempfile::NamedTemp
 
 /// What the name of a file begins with while a book of this name is being saved.
 fn beginning_beside(target: &Path) -> String {
-    format!(".{}.saving-", target.file_name().unwrap_or(OsStr::new("book")).to_string_lossy())
+    format!(
+        ".{}.saving-",
+        target
+            .file_name()
+            .unwrap_or(OsStr::new("book"))
+            .to_string_lossy()
+    )
 }
 
 /// A file with a name of its own that is deleted unless it is put in place.
@@ -162,11 +184,18 @@ fn new_file_beside(target: &Path) -> io::Result<tempfile::NamedTempFile> {
 /// Takes away what saves of this book have left that were cut short long ago.
 fn remove_left_over(target: &Path) {
     let beginning = beginning_beside(target);
-    let Ok(entries) = fs::read_dir(folder_of(target)) else { return };
+    let Ok(entries) = fs::read_dir(folder_of(target)) else {
+        return;
+    };
     for entry in entries.flatten() {
         let is_old = || {
-            let modified = entry.metadata().and_then(|metadata| metadata.modified()).ok();
-            modified.and_then(|time| time.elapsed().ok()).is_some_and(|age| age > LEFT_OVER)
+            let modified = entry
+                .metadata()
+                .and_then(|metadata| metadata.modified())
+                .ok();
+            modified
+                .and_then(|time| time.elapsed().ok())
+                .is_some_and(|age| age > LEFT_OVER)
         };
         if entry.file_name().to_string_lossy().starts_with(&beginning) && is_old() {
             let _ = fs::remove_file(entry.path());
@@ -187,8 +216,12 @@ pub(super) fn save_error(path: &Path, source: io::Error) -> SaveError {
     match source.kind() {
         ErrorKind::IsADirectory => SaveError::Directory { path },
         ErrorKind::NotFound | ErrorKind::NotADirectory => SaveError::NoFolder { path },
-        ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => SaveError::NoPermission { path },
-        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => SaveError::DiskFull { path, source },
+        ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {
+            SaveError::NoPermission { path }
+        }
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => {
+            SaveError::DiskFull { path, source }
+        }
         _ => SaveError::Write { path, source },
     }
 }

@@ -14,7 +14,11 @@ struct Scanner<'text> {
 
 impl<'text> Scanner<'text> {
     fn new(text: &'text str) -> Self {
-        Self { text, at: 0, comments: 0 }
+        Self {
+            text,
+            at: 0,
+            comments: 0,
+        }
     }
 
     fn rest(&self) -> &'text str {
@@ -35,11 +39,17 @@ impl<'text> Scanner<'text> {
 
     /// Moves behind the next occurrence of a text, or to the end.
     fn skip_past(&mut self, end: &str) {
-        self.at += self.rest().find(end).map_or(self.rest().len(), |found| found + end.len());
+        self.at += self
+            .rest()
+            .find(end)
+            .map_or(self.rest().len(), |found| found + end.len());
     }
 
     fn skip_while(&mut self, belongs: impl Fn(char) -> bool) {
-        self.at += self.rest().find(|c| !belongs(c)).unwrap_or(self.rest().len());
+        self.at += self
+            .rest()
+            .find(|c| !belongs(c))
+            .unwrap_or(self.rest().len());
     }
 
     fn skip_space_and_comments(&mut self) {
@@ -68,7 +78,9 @@ impl<'text> Scanner<'text> {
                 depth -= 1;
                 self.at += 2;
             } else {
-                let Some(character) = rest.chars().next() else { return };
+                let Some(character) = rest.chars().next() else {
+                    return;
+                };
                 self.at += character.len_utf8();
             }
             if depth == 0 {
@@ -106,7 +118,12 @@ impl<'text> Scanner<'text> {
     }
 
     fn skip_characters(&mut self, count: usize) {
-        self.at += self.rest().chars().take(count).map(char::len_utf8).sum::<usize>();
+        self.at += self
+            .rest()
+            .chars()
+            .take(count)
+            .map(char::len_utf8)
+            .sum::<usize>();
     }
 
     fn skip_string(&mut self) {
@@ -227,14 +244,20 @@ mod tests {
     use super::*;
 
     fn item(index: usize) -> Step {
-        Step::Item { index, label: String::new() }
+        Step::Item {
+            index,
+            label: String::new(),
+        }
     }
 
     #[test]
     fn the_format_is_found_before_and_behind_anything() {
         for (text, expected) in [
             ("(format: 1, rest", Some("1")),
-            ("// a, (b\n( /* /* ) */ */ x: [(\")\", ')', r#\"\"]\"#)], format : 27)", Some("27")),
+            (
+                "// a, (b\n( /* /* ) */ */ x: [(\")\", ')', r#\"\"]\"#)], format : 27)",
+                Some("27"),
+            ),
             ("#![enable(implicit_some)]\nBook(format: 2.5)", Some("2.5")),
             ("(settings: ())", None),
             ("format: 1", None),

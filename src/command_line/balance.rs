@@ -4,7 +4,10 @@ use std::process::ExitCode;
 
 use serde_json::Value;
 
-use super::{BalanceArguments, Failure, json, open, print, print_json, recipe_called, report_errors, text, version_called};
+use super::{
+    BalanceArguments, Failure, json, open, print, print_json, recipe_called, report_errors, text,
+    version_called,
+};
 use crate::balance::{balance_version, difference, standard_balance};
 use crate::book::{Book, Recipe, VersionId};
 
@@ -14,12 +17,20 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
     match &arguments.recipe {
         Some(id) => {
             let recipe = recipe_called(&book, id)?;
-            wanted.push((recipe, version_called(recipe, arguments.version.as_deref())?));
+            wanted.push((
+                recipe,
+                version_called(recipe, arguments.version.as_deref())?,
+            ));
         }
         None => {
             for recipe in &book.recipes {
                 wanted.push((recipe, None));
-                wanted.extend(recipe.versions.iter().map(|version| (recipe.as_ref(), Some(version.id.clone()))));
+                wanted.extend(
+                    recipe
+                        .versions
+                        .iter()
+                        .map(|version| (recipe.as_ref(), Some(version.id.clone()))),
+                );
             }
         }
     }
@@ -44,17 +55,29 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
 }
 
 fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>) -> Value {
-    let Some(balance) = balance_version(book, recipe, version) else { return Value::Null };
+    let Some(balance) = balance_version(book, recipe, version) else {
+        return Value::Null;
+    };
     let standard = standard_balance(book, recipe, version);
     let difference = standard.map(|(standard, _)| difference(&book.settings, &standard, &balance));
-    json::balance(book, recipe.id.as_str(), version, &balance, difference.as_ref())
+    json::balance(
+        book,
+        recipe.id.as_str(),
+        version,
+        &balance,
+        difference.as_ref(),
+    )
 }
 
 fn sheet(book: &Book, recipe: &Recipe, version: Option<&VersionId>) -> String {
-    let Some(balance) = balance_version(book, recipe, version) else { return String::new() };
+    let Some(balance) = balance_version(book, recipe, version) else {
+        return String::new();
+    };
     let standard = standard_balance(book, recipe, version);
     let difference = standard.map(|(standard, _)| difference(&book.settings, &standard, &balance));
-    let version = version.and_then(|id| recipe.version(id)).map_or("as written", |version| version.name.as_str());
+    let version = version
+        .and_then(|id| recipe.version(id))
+        .map_or("as written", |version| version.name.as_str());
     let title = format!("{} — {version}", recipe.name);
     text::balance(book, &title, &balance, difference.as_ref())
 }

@@ -20,7 +20,9 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
         Err(error) => {
             if arguments.json {
                 let problems: Vec<String> = error.to_string().lines().map(str::to_owned).collect();
-                print_json(&json!({ "opens": false, "problems": problems, "errors": problems.len(), "warnings": 0 }))?;
+                print_json(
+                    &json!({ "opens": false, "problems": problems, "errors": problems.len(), "warnings": 0 }),
+                )?;
             }
             complain(&error.to_string());
             return Ok(ExitCode::from(1));
@@ -29,15 +31,27 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let book = &loaded.book;
     let recipes = recipes_with_history(book, arguments.history.as_deref())?;
     let statements = contradictions(book);
-    let count = |severity| loaded.findings.iter().filter(|finding| finding.severity == severity).count();
-    let (errors, warnings) = (count(Severity::Error), count(Severity::Warning) + statements.len());
+    let count = |severity| {
+        loaded
+            .findings
+            .iter()
+            .filter(|finding| finding.severity == severity)
+            .count()
+    };
+    let (errors, warnings) = (
+        count(Severity::Error),
+        count(Severity::Warning) + statements.len(),
+    );
     if arguments.json {
         let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
         problems.extend(statements.iter().map(statement_json));
         let mut document =
             json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
         if let (true, Some(object)) = (arguments.history.is_some(), document.as_object_mut()) {
-            let history: Vec<_> = recipes.iter().map(|recipe| history_json(book, recipe)).collect();
+            let history: Vec<_> = recipes
+                .iter()
+                .map(|recipe| history_json(book, recipe))
+                .collect();
             object.insert("history".to_owned(), json!(history));
         }
         print_json(&document)?;
@@ -48,19 +62,33 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
         }
         for finding in &statements {
             let place = statement_place(finding);
-            let _ = writeln!(text, "{}: {place}: {}", Severity::Warning.word(), finding.question);
+            let _ = writeln!(
+                text,
+                "{}: {place}: {}",
+                Severity::Warning.word(),
+                finding.question
+            );
         }
         text.push_str(&summary(book, errors, warnings));
         text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
         print(&text)?;
     }
-    Ok(if errors == 0 { ExitCode::SUCCESS } else { ExitCode::from(1) })
+    Ok(if errors == 0 {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::from(1)
+    })
 }
 
 /// Statements of ingredients that say the opposite of what is entered beside them.
 fn contradictions(book: &Book) -> Vec<StatementFinding> {
-    let found = book.ingredients.iter().flat_map(|item| statement_findings(item));
-    found.filter(|finding| finding.concern == Concern::Contradicts).collect()
+    let found = book
+        .ingredients
+        .iter()
+        .flat_map(|item| statement_findings(item));
+    found
+        .filter(|finding| finding.concern == Concern::Contradicts)
+        .collect()
 }
 
 fn statement_place(finding: &StatementFinding) -> String {
@@ -83,23 +111,37 @@ fn summary(book: &Book, errors: usize, warnings: usize) -> String {
 }
 
 /// The recipes whose history is asked for: all that have one for an empty text, else the one of this id.
-fn recipes_with_history<'book>(book: &'book Book, asked: Option<&str>) -> Result<Vec<&'book Recipe>, Failure> {
+fn recipes_with_history<'book>(
+    book: &'book Book,
+    asked: Option<&str>,
+) -> Result<Vec<&'book Recipe>, Failure> {
     match asked {
         None => Ok(Vec::new()),
-        Some("") => Ok(book.recipes.iter().map(AsRef::as_ref).filter(|recipe| !recipe.approvals.is_empty()).collect()),
+        Some("") => Ok(book
+            .recipes
+            .iter()
+            .map(AsRef::as_ref)
+            .filter(|recipe| !recipe.approvals.is_empty())
+            .collect()),
         Some(id) => Ok(vec![recipe_called(book, id)?]),
     }
 }
 
 /// The approvals of a recipe, the oldest first, and what changed since the one that each follows.
 fn history_text(book: &Book, recipe: &Recipe) -> String {
-    let mut text = format!("\nhistory of {} ({})\n", excerpt(&recipe.name, TEXT), recipe.id);
+    let mut text = format!(
+        "\nhistory of {} ({})\n",
+        excerpt(&recipe.name, TEXT),
+        recipe.id
+    );
     if recipe.approvals.is_empty() {
         text.push_str("  nothing has been approved yet\n");
     }
     for record in recipe.approval_history() {
         let _ = writeln!(text, "  {}", record_line(recipe, &record));
-        let Some((differences, follows)) = record.differences.as_ref().zip(record.follows) else { continue };
+        let Some((differences, follows)) = record.differences.as_ref().zip(record.follows) else {
+            continue;
+        };
         if differences.is_empty() {
             let _ = writeln!(text, "     as {follows}");
         }
@@ -115,7 +157,9 @@ fn record_line(recipe: &Recipe, record: &ApprovalRecord<'_>) -> String {
     let approval = record.approval;
     let mut line = format!("{}. {}", record.number, excerpt(&approval.date, TEXT));
     if let Some(id) = &approval.version {
-        let name = recipe.version(id).map_or_else(String::new, |version| format!(" ({})", excerpt(&version.name, TEXT)));
+        let name = recipe.version(id).map_or_else(String::new, |version| {
+            format!(" ({})", excerpt(&version.name, TEXT))
+        });
         let _ = write!(line, ", version `{id}`{name}");
     }
     if !approval.by.is_empty() {

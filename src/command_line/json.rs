@@ -9,7 +9,8 @@ use crate::book::{Axis, Book, Finding, VersionId};
 /// another cause.
 pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
     let missing: Vec<&str> = reported.missing.iter().map(AsRef::as_ref).collect();
-    let mut quantity = json!({ "value": reported.value, "u": reported.u, "unit": unit, "missing": missing });
+    let mut quantity =
+        json!({ "value": reported.value, "u": reported.u, "unit": unit, "missing": missing });
     if let (Some(reason), Value::Object(map)) = (reported.reason, &mut quantity) {
         map.insert("reason".to_owned(), json!(reason));
     }
@@ -56,7 +57,11 @@ const SUGARS: [(&str, Measurand); 6] = [
 ];
 
 fn unit_of(book: &Book, measurand: Measurand) -> &str {
-    if measurand == Measurand::Cost { &book.settings.currency } else { measurand.unit() }
+    if measurand == Measurand::Cost {
+        &book.settings.currency
+    } else {
+        measurand.unit()
+    }
 }
 
 /// A balance as the interface describes it.
@@ -74,27 +79,48 @@ pub(super) fn balance(
     for (key, measurand) in FIGURES {
         map.insert(key.to_owned(), reported(measurand));
         if key == "free_sugars" {
-            let sugars: Map<String, Value> =
-                SUGARS.iter().map(|(key, measurand)| ((*key).to_owned(), reported(*measurand))).collect();
+            let sugars: Map<String, Value> = SUGARS
+                .iter()
+                .map(|(key, measurand)| ((*key).to_owned(), reported(*measurand)))
+                .collect();
             map.insert("sugars".to_owned(), Value::Object(sugars));
         }
     }
     map.insert("per_100_ml".to_owned(), per_100_millilitres(balance));
-    map.insert("drinking_temperature".to_owned(), json!(balance.drinking_temperature));
+    map.insert(
+        "drinking_temperature".to_owned(),
+        json!(balance.drinking_temperature),
+    );
     map.insert("vegan".to_owned(), json!(balance.vegan.word()));
     map.insert("allergens".to_owned(), allergens(balance));
     super::serving_json::add(book, balance, &mut map);
     map.insert("axes".to_owned(), axes(balance, difference));
-    let cautions = balance.cautions.iter().map(|caution| json!({ "kind": caution.kind.word(), "text": caution.text }));
+    let cautions = balance
+        .cautions
+        .iter()
+        .map(|caution| json!({ "kind": caution.kind.word(), "text": caution.text }));
     map.insert("cautions".to_owned(), cautions.collect());
-    map.insert("lines".to_owned(), balance.lines.iter().map(|line| line_json(book, line)).collect());
-    map.insert("findings".to_owned(), balance.findings.iter().map(finding).collect());
+    map.insert(
+        "lines".to_owned(),
+        balance
+            .lines
+            .iter()
+            .map(|line| line_json(book, line))
+            .collect(),
+    );
+    map.insert(
+        "findings".to_owned(),
+        balance.findings.iter().map(finding).collect(),
+    );
     Value::Object(map)
 }
 
 /// Amounts of the whole drink per 100 ml of the mixed drink at 20 °C.
 fn per_100_millilitres(balance: &Balance) -> Value {
-    let volume = balance.figures.get(Measurand::Volume).filter(|volume| *volume > 0.0);
+    let volume = balance
+        .figures
+        .get(Measurand::Volume)
+        .filter(|volume| *volume > 0.0);
     let keys = [
         ("total_sugar", Measurand::TotalSugar),
         ("free_sugars", Measurand::FreeSugars),
@@ -125,16 +151,32 @@ fn per_100_millilitres(balance: &Balance) -> Value {
                 .sum();
             squares.sqrt()
         });
-        quantity(&Reported { value: scaled(whole.value), u, ..whole }, measurand.unit())
+        quantity(
+            &Reported {
+                value: scaled(whole.value),
+                u,
+                ..whole
+            },
+            measurand.unit(),
+        )
     };
-    Value::Object(keys.iter().map(|(key, measurand)| ((*key).to_owned(), per(*measurand))).collect())
+    Value::Object(
+        keys.iter()
+            .map(|(key, measurand)| ((*key).to_owned(), per(*measurand)))
+            .collect(),
+    )
 }
 
 fn allergens(balance: &Balance) -> Value {
     let words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
         set.iter().map(|allergen| allergen.word()).collect()
     };
-    let not_stated: Vec<&str> = balance.allergens.not_stated.iter().map(AsRef::as_ref).collect();
+    let not_stated: Vec<&str> = balance
+        .allergens
+        .not_stated
+        .iter()
+        .map(AsRef::as_ref)
+        .collect();
     json!({
         "contains": words(&balance.allergens.contains),
         "may_contain": words(&balance.allergens.may_contain),
@@ -166,8 +208,20 @@ fn axes(balance: &Balance, difference: Option<&Difference>) -> Value {
 
 fn line_json(book: &Book, line: &LineShare) -> Value {
     let share = |value: Option<f64>, u: Option<f64>, unit: &str| {
-        let missing = if value.is_none() { vec![line.ingredient.clone()] } else { Vec::new() };
-        quantity(&Reported { value, u, missing, reason: None }, unit)
+        let missing = if value.is_none() {
+            vec![line.ingredient.clone()]
+        } else {
+            Vec::new()
+        };
+        quantity(
+            &Reported {
+                value,
+                u,
+                missing,
+                reason: None,
+            },
+            unit,
+        )
     };
     json!({
         "line": line.line.as_str(),

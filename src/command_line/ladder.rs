@@ -7,7 +7,8 @@ use serde_json::{Value, json};
 
 use super::swap::change;
 use super::{
-    Failure, LadderArguments, json as documents, open, print, print_json, recipe_called, report_errors, version_called,
+    Failure, LadderArguments, json as documents, open, print, print_json, recipe_called,
+    report_errors, version_called,
 };
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
@@ -35,9 +36,14 @@ fn levels(texts: &[String]) -> Result<Vec<Level>, Failure> {
         return Ok(Level::usual());
     }
     let level = |text: &String| {
-        let parts = text.split_once('=').and_then(|(name, percent)| Some((name, percent.parse::<f64>().ok()?)));
+        let parts = text
+            .split_once('=')
+            .and_then(|(name, percent)| Some((name, percent.parse::<f64>().ok()?)));
         match parts {
-            Some((name, percent)) if (0.0..=200.0).contains(&percent) => Ok(Level { name: name.to_owned(), percent }),
+            Some((name, percent)) if (0.0..=200.0).contains(&percent) => Ok(Level {
+                name: name.to_owned(),
+                percent,
+            }),
             _ => Err(Failure::Usage(format!(
                 "`{}` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`",
                 text.escape_debug()
@@ -48,7 +54,8 @@ fn levels(texts: &[String]) -> Result<Vec<Level>, Failure> {
 }
 
 fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &Ladder) -> Value {
-    let balance = |balance: &Balance| documents::balance(book, recipe.id.as_str(), version, balance, None);
+    let balance =
+        |balance: &Balance| documents::balance(book, recipe.id.as_str(), version, balance, None);
     json!({
         "recipe": recipe.id.as_str(),
         "version": version.map(VersionId::as_str),
@@ -82,7 +89,10 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
 fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
     let figure = |balance: &Balance, measurand: Measurand, decimals: usize| {
         let known = balance.figures.complete(measurand);
-        known.map_or_else(|| "not known".to_owned(), |value| show_number(value, decimals))
+        known.map_or_else(
+            || "not known".to_owned(),
+            |value| show_number(value, decimals),
+        )
     };
     let mut sheet = format!(
         "{}: the floor without any sweetener is {} g of sugar and {} g/100 ml of sweetness\n\n",
@@ -94,8 +104,16 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
         match &rung.drink {
             Ok(drink) => {
                 let lines = [&drink.balance.resolved, &ladder.standard.resolved];
-                let moves: Vec<String> = drink.moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
-                let moves = if moves.is_empty() { "as it is".to_owned() } else { moves.join(", ") };
+                let moves: Vec<String> = drink
+                    .moves
+                    .iter()
+                    .map(|moved| move_words(book, moved, &lines))
+                    .collect();
+                let moves = if moves.is_empty() {
+                    "as it is".to_owned()
+                } else {
+                    moves.join(", ")
+                };
                 let _ = writeln!(
                     sheet,
                     "{:<8}{} g/100 ml aimed at, {} reached: {moves}\n        {}",

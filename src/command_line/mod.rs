@@ -17,14 +17,17 @@ use std::process::ExitCode;
 
 use clap::{Args, Parser, Subcommand};
 
-use crate::book::{
-    Book, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest,
-};
+use crate::book::{Book, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest};
 use crate::book_file;
 
 /// The arguments of the program.
 #[derive(Debug, Parser)]
-#[command(name = "evensip", version, about, args_conflicts_with_subcommands = true)]
+#[command(
+    name = "evensip",
+    version,
+    about,
+    args_conflicts_with_subcommands = true
+)]
 pub struct Arguments {
     /// The book to open in the window; the last one when none is given
     pub book: Option<PathBuf>,
@@ -185,7 +188,9 @@ pub fn run(command: Command) -> ExitCode {
     };
     match result {
         Ok(code) => code,
-        Err(Failure::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(Failure::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => {
+            ExitCode::SUCCESS
+        }
         Err(failure) => {
             complain(&failure.to_string());
             ExitCode::from(failure.exit_code())
@@ -221,7 +226,9 @@ fn open(path: &std::path::Path) -> Result<(Book, Vec<Finding>), Failure> {
 
 /// Tells the errors of a book on standard error; the exit code of a command that worked on it.
 fn report_errors(findings: &[Finding]) -> ExitCode {
-    let errors = findings.iter().filter(|finding| finding.severity == Severity::Error);
+    let errors = findings
+        .iter()
+        .filter(|finding| finding.severity == Severity::Error);
     let mut code = ExitCode::SUCCESS;
     for error in errors {
         complain(&format!("error in {error}"));
@@ -233,29 +240,66 @@ fn report_errors(findings: &[Finding]) -> ExitCode {
 fn recipe_called<'book>(book: &'book Book, text: &str) -> Result<&'book Recipe, Failure> {
     let found = RecipeId::new(text).ok().and_then(|id| book.recipe(&id));
     found.map(AsRef::as_ref).ok_or_else(|| {
-        unknown("recipe", text, book.recipes.iter().map(|recipe| recipe.id.as_str()))
+        unknown(
+            "recipe",
+            text,
+            book.recipes.iter().map(|recipe| recipe.id.as_str()),
+        )
     })
 }
 
 fn version_called(recipe: &Recipe, text: Option<&str>) -> Result<Option<VersionId>, Failure> {
     let Some(text) = text else { return Ok(None) };
-    let found = recipe.versions.iter().find(|version| version.id.as_str() == text);
-    found.map(|version| Some(version.id.clone())).ok_or_else(|| {
-        unknown("version", text, recipe.versions.iter().map(|version| version.id.as_str()))
-    })
+    let found = recipe
+        .versions
+        .iter()
+        .find(|version| version.id.as_str() == text);
+    found
+        .map(|version| Some(version.id.clone()))
+        .ok_or_else(|| {
+            unknown(
+                "version",
+                text,
+                recipe.versions.iter().map(|version| version.id.as_str()),
+            )
+        })
 }
 
 fn ingredient_called(book: &Book, text: &str) -> Result<IngredientId, Failure> {
-    let found = IngredientId::new(text).ok().filter(|id| book.ingredient(id).is_some());
+    let found = IngredientId::new(text)
+        .ok()
+        .filter(|id| book.ingredient(id).is_some());
     found.ok_or_else(|| {
-        unknown("ingredient", text, book.ingredients.iter().map(|ingredient| ingredient.id.as_str()))
+        unknown(
+            "ingredient",
+            text,
+            book.ingredients
+                .iter()
+                .map(|ingredient| ingredient.id.as_str()),
+        )
     })
 }
 
-fn unknown<'book>(kind: &str, text: &str, known: impl Iterator<Item = &'book str> + Clone) -> Failure {
+fn unknown<'book>(
+    kind: &str,
+    text: &str,
+    known: impl Iterator<Item = &'book str> + Clone,
+) -> Failure {
     let near = nearest(text, known.clone());
-    let ids = if near.is_empty() { known.map(str::to_owned).collect() } else { near };
-    let lead = if ids.is_empty() { "there is none" } else { "did you mean" };
+    let ids = if near.is_empty() {
+        known.map(str::to_owned).collect()
+    } else {
+        near
+    };
+    let lead = if ids.is_empty() {
+        "there is none"
+    } else {
+        "did you mean"
+    };
     let text = text.escape_debug();
-    Failure::Usage(format!("there is no {kind} `{text}`; {lead} {}", ids.join(", ")).trim_end().to_owned())
+    Failure::Usage(
+        format!("there is no {kind} `{text}`; {lead} {}", ids.join(", "))
+            .trim_end()
+            .to_owned(),
+    )
 }

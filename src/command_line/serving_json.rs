@@ -3,7 +3,8 @@
 use serde_json::{Map, Value, json};
 
 use crate::balance::{
-    Balance, Concern, CoolingBasis, cooling, declaration, margin, standing, statement_findings_of, yardsticks,
+    Balance, Concern, CoolingBasis, cooling, declaration, margin, standing, statement_findings_of,
+    yardsticks,
 };
 use crate::book::Book;
 use crate::quantity::Uncertain;
@@ -27,7 +28,9 @@ fn uncertain(quantity: Uncertain, unit: &str) -> Value {
 }
 
 fn cooling_json(book: &Book, balance: &Balance) -> Value {
-    let Some(cooling) = cooling(book, balance) else { return Value::Null };
+    let Some(cooling) = cooling(book, balance) else {
+        return Value::Null;
+    };
     let (basis, readings) = match cooling.basis {
         CoolingBasis::Readings(count) => ("readings", Some(count)),
         CoolingBasis::TimeConstant => ("time constant", None),
@@ -99,7 +102,9 @@ fn yardsticks_json(book: &Book, balance: &Balance) -> Value {
 }
 
 fn margin_json(book: &Book, balance: &Balance) -> Value {
-    let Some(margin) = margin(book, balance) else { return Value::Null };
+    let Some(margin) = margin(book, balance) else {
+        return Value::Null;
+    };
     let missing: Vec<&str> = margin.missing.iter().map(AsRef::as_ref).collect();
     json!({
         "menu_price": margin.menu_price,
@@ -113,18 +118,20 @@ fn margin_json(book: &Book, balance: &Balance) -> Value {
 }
 
 fn questions_json(book: &Book, balance: &Balance) -> Value {
-    let questions = statement_findings_of(book, &balance.resolved).into_iter().map(|finding| {
-        let concern = match finding.concern {
-            Concern::Contradicts => "contradicts",
-            Concern::NotStated => "not stated",
-            Concern::Mention => "mention",
-        };
-        json!({
-            "ingredient": finding.ingredient.as_str(),
-            "concern": concern,
-            "words": finding.matched_words,
-            "question": finding.question,
-        })
-    });
+    let questions = statement_findings_of(book, &balance.resolved)
+        .into_iter()
+        .map(|finding| {
+            let concern = match finding.concern {
+                Concern::Contradicts => "contradicts",
+                Concern::NotStated => "not stated",
+                Concern::Mention => "mention",
+            };
+            json!({
+                "ingredient": finding.ingredient.as_str(),
+                "concern": concern,
+                "words": finding.matched_words,
+                "question": finding.question,
+            })
+        });
     questions.collect()
 }

@@ -6,11 +6,14 @@ use std::process::ExitCode;
 use serde_json::{Value, json};
 
 use super::{
-    Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json, recipe_called,
-    report_errors, text, version_called,
+    Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json,
+    recipe_called, report_errors, text, version_called,
 };
 use crate::book::{Allergen, Amount, Book, IngredientId, LineId, Recipe, TemperatureWindow};
-use crate::swap::{Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with, move_words};
+use crate::swap::{
+    Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
+    move_words,
+};
 
 pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -43,20 +46,35 @@ fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
     Ok(Demands {
         locked: lines(&arguments.lock)?,
         unlocked: lines(&arguments.unlock)?,
-        limits: arguments.limit.iter().map(|text| limit(text)).collect::<Result<_, _>>()?,
+        limits: arguments
+            .limit
+            .iter()
+            .map(|text| limit(text))
+            .collect::<Result<_, _>>()?,
         keep_vegan: arguments.vegan,
-        without: arguments.without.iter().map(|text| allergen(text)).collect::<Result<_, _>>()?,
+        without: arguments
+            .without
+            .iter()
+            .map(|text| allergen(text))
+            .collect::<Result<_, _>>()?,
         most_sugar_per_100_ml: arguments.most_sugar,
         most_energy_kj: arguments.most_energy,
         most_cost: arguments.most_cost,
         temperature: arguments.temperature.as_deref().map(window).transpose()?,
-        also: arguments.also.iter().map(|text| pair(book, text)).collect::<Result<_, _>>()?,
+        also: arguments
+            .also
+            .iter()
+            .map(|text| pair(book, text))
+            .collect::<Result<_, _>>()?,
         ..Demands::default()
     })
 }
 
 fn expected(text: &str, form: &str) -> Failure {
-    Failure::Usage(format!("`{}` is not understood; expected {form}", text.escape_debug()))
+    Failure::Usage(format!(
+        "`{}` is not understood; expected {form}",
+        text.escape_debug()
+    ))
 }
 
 /// `FROM..TO`; each end may be left out.
@@ -64,7 +82,11 @@ fn range(text: &str) -> Option<(Option<f64>, Option<f64>)> {
     let (from, to) = text.split_once("..")?;
     let end = |text: &str| match text.trim() {
         "" => Some(None),
-        number => number.parse::<f64>().ok().filter(|number| number.is_finite()).map(Some),
+        number => number
+            .parse::<f64>()
+            .ok()
+            .filter(|number| number.is_finite())
+            .map(Some),
     };
     Some((end(from)?, end(to)?))
 }
@@ -74,7 +96,12 @@ fn limit(text: &str) -> Result<LineLimit, Failure> {
     let (line, amounts) = text.split_once('=').ok_or_else(failure)?;
     let (least, most) = range(amounts).ok_or_else(failure)?;
     let line = LineId::new(line).map_err(|error| Failure::Usage(error.to_string()))?;
-    Ok(LineLimit { line, least, most, increment: None })
+    Ok(LineLimit {
+        line,
+        least,
+        most,
+        increment: None,
+    })
 }
 
 fn window(text: &str) -> Result<TemperatureWindow, Failure> {
@@ -85,19 +112,29 @@ fn window(text: &str) -> Result<TemperatureWindow, Failure> {
 }
 
 fn pair(book: &Book, text: &str) -> Result<(IngredientId, IngredientId), Failure> {
-    let (old, new) = text.split_once('=').ok_or_else(|| expected(text, "OLD=NEW, two ids of ingredients"))?;
+    let (old, new) = text
+        .split_once('=')
+        .ok_or_else(|| expected(text, "OLD=NEW, two ids of ingredients"))?;
     Ok((ingredient_called(book, old)?, ingredient_called(book, new)?))
 }
 
 fn allergen(text: &str) -> Result<Allergen, Failure> {
     let wanted = text.to_lowercase();
     let known = || Allergen::ALL.into_iter();
-    known().find(|allergen| allergen.word().split(' ').next_back() == Some(&wanted) || allergen.word() == wanted).ok_or_else(
-        || {
-            let words: Vec<&str> = known().map(|allergen| allergen.word().split(' ').next_back().unwrap_or("")).collect();
-            Failure::Usage(format!("there is no allergen `{}`; expected one of {}", text.escape_debug(), words.join(", ")))
-        },
-    )
+    known()
+        .find(|allergen| {
+            allergen.word().split(' ').next_back() == Some(&wanted) || allergen.word() == wanted
+        })
+        .ok_or_else(|| {
+            let words: Vec<&str> = known()
+                .map(|allergen| allergen.word().split(' ').next_back().unwrap_or(""))
+                .collect();
+            Failure::Usage(format!(
+                "there is no allergen `{}`; expected one of {}",
+                text.escape_debug(),
+                words.join(", ")
+            ))
+        })
 }
 
 fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
@@ -109,7 +146,13 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         }
         balance
     };
-    let plain = documents::balance(book, id, version, &answer.plain, Some(&answer.plain_difference));
+    let plain = documents::balance(
+        book,
+        id,
+        version,
+        &answer.plain,
+        Some(&answer.plain_difference),
+    );
     json!({
         "recipe": id,
         "version": version.map(crate::book::VersionId::as_str),
@@ -128,7 +171,11 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
 }
 
 fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Suggestion) -> Value {
-    let changes: Vec<Value> = suggestion.moves.iter().map(|moved| change(book, moved)).collect();
+    let changes: Vec<Value> = suggestion
+        .moves
+        .iter()
+        .map(|moved| change(book, moved))
+        .collect();
     let version = answer.question.version.as_ref();
     json!({
         "kind": suggestion.kind.word(),
@@ -155,31 +202,65 @@ pub(super) fn change(book: &Book, moved: &LineMove) -> Value {
 
 fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
     let name = |id: &crate::book::IngredientId| {
-        book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name())
+        book.ingredient(id)
+            .map_or_else(|| id.to_string(), |item| item.full_name())
     };
-    let standard = if answer.standard_is_approved { "the approved standard" } else { "the version as it stands" };
+    let standard = if answer.standard_is_approved {
+        "the approved standard"
+    } else {
+        "the version as it stands"
+    };
     let mut sheet = format!(
         "{}: {} for {}, against {standard}\n\n",
         recipe.name,
         name(&answer.question.with),
         name(&answer.question.replace)
     );
-    sheet.push_str(&text::distance("plain swap, equal measures", &answer.plain_difference));
+    sheet.push_str(&text::distance(
+        "plain swap, equal measures",
+        &answer.plain_difference,
+    ));
     for suggestion in &answer.suggestions {
-        let lines = [&suggestion.balance.resolved, &answer.plain.resolved, &answer.standard.resolved];
-        let moves: Vec<String> = suggestion.moves.iter().map(|moved| move_words(book, moved, &lines)).collect();
-        let moves = if moves.is_empty() { "nothing moves".to_owned() } else { moves.join(", ") };
-        let kinds: Vec<&str> =
-            std::iter::once(suggestion.kind).chain(suggestion.also.iter().copied()).map(SuggestionKind::word).collect();
+        let lines = [
+            &suggestion.balance.resolved,
+            &answer.plain.resolved,
+            &answer.standard.resolved,
+        ];
+        let moves: Vec<String> = suggestion
+            .moves
+            .iter()
+            .map(|moved| move_words(book, moved, &lines))
+            .collect();
+        let moves = if moves.is_empty() {
+            "nothing moves".to_owned()
+        } else {
+            moves.join(", ")
+        };
+        let kinds: Vec<&str> = std::iter::once(suggestion.kind)
+            .chain(suggestion.also.iter().copied())
+            .map(SuggestionKind::word)
+            .collect();
         let _ = writeln!(sheet, "{}: {moves}", kinds.join(", "));
         sheet.push_str(&text::distance("  then", &suggestion.difference));
-        let scatter = if suggestion.within_scatter { "within" } else { "beyond" };
-        let _ = writeln!(sheet, "  {} The difference left is {scatter} the counter's own scatter.", suggestion.explanation);
+        let scatter = if suggestion.within_scatter {
+            "within"
+        } else {
+            "beyond"
+        };
+        let _ = writeln!(
+            sheet,
+            "  {} The difference left is {scatter} the counter's own scatter.",
+            suggestion.explanation
+        );
     }
     for reason in &answer.reasons {
         let _ = writeln!(sheet, "{reason}");
     }
-    let proof = if answer.proven_optimal { "proven best" } else { "a limit stopped the proof" };
+    let proof = if answer.proven_optimal {
+        "proven best"
+    } else {
+        "a limit stopped the proof"
+    };
     let _ = writeln!(
         sheet,
         "{proof}; of {:.0} candidates {} were evaluated and {} boxes of them bounded",

@@ -37,10 +37,16 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     let names: Vec<String> = reported
         .missing
         .iter()
-        .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name()))
+        .map(|id| {
+            book.ingredient(id)
+                .map_or_else(|| id.to_string(), |item| item.full_name())
+        })
         .collect();
     let Some(value) = reported.value else {
-        let why = reported.reason.map_or_else(|| format!("not stated by {}", names.join(", ")), str::to_owned);
+        let why = reported.reason.map_or_else(
+            || format!("not stated by {}", names.join(", ")),
+            str::to_owned,
+        );
         return format!("not known: {why}");
     };
     let shown = rounded(value, reported.u);
@@ -62,23 +68,44 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
 }
 
 /// A balance as a list of figures.
-pub(super) fn balance(book: &Book, title: &str, balance: &Balance, difference: Option<&Difference>) -> String {
+pub(super) fn balance(
+    book: &Book,
+    title: &str,
+    balance: &Balance,
+    difference: Option<&Difference>,
+) -> String {
     let mut text = format!("{title}\n");
     for measurand in SHOWN {
-        let unit = if measurand == Measurand::Cost { &book.settings.currency } else { measurand.unit() };
+        let unit = if measurand == Measurand::Cost {
+            &book.settings.currency
+        } else {
+            measurand.unit()
+        };
         let figure = reported(book, &balance.reported(measurand), unit);
         let at = match measurand {
-            Measurand::Sweetness => format!(" at {} °C", show_number(balance.drinking_temperature, 0)),
+            Measurand::Sweetness => {
+                format!(" at {} °C", show_number(balance.drinking_temperature, 0))
+            }
             _ => String::new(),
         };
         let _ = writeln!(text, "  {:<22}{figure}{at}", measurand.word());
     }
-    let _ = writeln!(text, "  {:<22}{}, by ingredients", "vegan", balance.vegan.word());
+    let _ = writeln!(
+        text,
+        "  {:<22}{}, by ingredients",
+        "vegan",
+        balance.vegan.word()
+    );
     if let Some(difference) = difference {
         text.push_str(&distance("  against the standard", difference));
     }
     for caution in &balance.cautions {
-        let _ = writeln!(text, "  caution ({}): {}", caution.kind.word(), caution.text);
+        let _ = writeln!(
+            text,
+            "  caution ({}): {}",
+            caution.kind.word(),
+            caution.text
+        );
     }
     for finding in &balance.findings {
         let _ = writeln!(text, "  {}: {finding}", finding.severity.word());
@@ -88,7 +115,9 @@ pub(super) fn balance(book: &Book, title: &str, balance: &Balance, difference: O
 
 /// "against the standard: distance 2.4 noticeable steps (sweeter by 2.1, …)".
 pub(super) fn distance(lead: &str, difference: &Difference) -> String {
-    let Some(distance) = difference.distance else { return format!("{lead}: nothing can be compared\n") };
+    let Some(distance) = difference.distance else {
+        return format!("{lead}: nothing can be compared\n");
+    };
     let mut axes: Vec<(f64, String)> = difference
         .axes
         .iter()
@@ -96,14 +125,30 @@ pub(super) fn distance(lead: &str, difference: &Difference) -> String {
             let steps = axis.steps.filter(|steps| steps.abs() >= 0.05)?;
             let (more, less) = axis.axis.comparatives();
             let word = if steps > 0.0 { more } else { less };
-            Some((steps.abs(), format!("{word} by {}", show_number(steps.abs(), 1))))
+            Some((
+                steps.abs(),
+                format!("{word} by {}", show_number(steps.abs(), 1)),
+            ))
         })
         .collect();
     axes.sort_by(|one, other| other.0.total_cmp(&one.0));
     let words: Vec<String> = axes.into_iter().map(|(_, words)| words).collect();
-    let words = if words.is_empty() { "level on every axis".to_owned() } else { words.join(", ") };
-    let unknown: Vec<&str> = difference.not_compared().map(crate::book::Axis::word).collect();
-    let unknown =
-        if unknown.is_empty() { String::new() } else { format!("; not compared: {}", unknown.join(", ")) };
-    format!("{lead}: distance {} noticeable steps ({words}{unknown})\n", show_number(distance, 2))
+    let words = if words.is_empty() {
+        "level on every axis".to_owned()
+    } else {
+        words.join(", ")
+    };
+    let unknown: Vec<&str> = difference
+        .not_compared()
+        .map(crate::book::Axis::word)
+        .collect();
+    let unknown = if unknown.is_empty() {
+        String::new()
+    } else {
+        format!("; not compared: {}", unknown.join(", "))
+    };
+    format!(
+        "{lead}: distance {} noticeable steps ({words}{unknown})\n",
+        show_number(distance, 2)
+    )
 }

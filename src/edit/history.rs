@@ -35,7 +35,12 @@ pub struct History {
 impl History {
     /// A history that begins with this book.
     pub fn new(book: Arc<Book>) -> Self {
-        Self { now: book, done: Vec::new(), undone: Vec::new(), open: false }
+        Self {
+            now: book,
+            done: Vec::new(),
+            undone: Vec::new(),
+            open: false,
+        }
     }
 
     /// The book as it is now.
@@ -47,7 +52,12 @@ impl History {
     ///
     /// A step joins the last one when that is still open and has the same label and focus: typing `12` into a field is
     /// one step, not two.
-    pub fn perform(&mut self, label: String, edits: Vec<Edit>, focus: String) -> Result<(), EditError> {
+    pub fn perform(
+        &mut self,
+        label: String,
+        edits: Vec<Edit>,
+        focus: String,
+    ) -> Result<(), EditError> {
         let mut book = self.now.as_ref().clone();
         for edit in &edits {
             book = apply(&book, edit)?;
@@ -66,7 +76,12 @@ impl History {
                     self.done.pop();
                 }
             }
-            _ => self.done.push(Step { label, edits, before, focus }),
+            _ => self.done.push(Step {
+                label,
+                edits,
+                before,
+                focus,
+            }),
         }
         self.open = true;
         Ok(())
@@ -124,11 +139,16 @@ mod tests {
     use crate::book::Settings;
 
     fn rename_shop(name: &str) -> Vec<Edit> {
-        vec![Edit::SetSettings(Settings { shop: name.into(), ..Settings::default() })]
+        vec![Edit::SetSettings(Settings {
+            shop: name.into(),
+            ..Settings::default()
+        })]
     }
 
     fn perform(history: &mut History, name: &str) {
-        history.perform("change".into(), rename_shop(name), "shop".into()).unwrap();
+        history
+            .perform("change".into(), rename_shop(name), "shop".into())
+            .unwrap();
     }
 
     #[test]
@@ -178,7 +198,9 @@ mod tests {
         let mut history = History::new(Arc::new(Book::default()));
         let gone = crate::book::RecipeId::new("gone").unwrap();
         let edits = vec![rename_shop("x").remove(0), Edit::RemoveRecipe(gone)];
-        let error = history.perform("change".into(), edits, String::new()).unwrap_err();
+        let error = history
+            .perform("change".into(), edits, String::new())
+            .unwrap_err();
         assert_eq!(error.to_string(), "there is no recipe `gone` any more");
         assert_eq!(history.book().settings.shop, "");
         assert!(history.next_undo().is_none());

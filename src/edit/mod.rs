@@ -7,12 +7,15 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, Ingredient, IngredientId, Measure, MeasureId, Recipe, RecipeId, Settings, State, Version,
-    VersionId, Vessel, VesselId, put_change,
+    Approval, Book, Change, Ingredient, IngredientId, Measure, MeasureId, Recipe, RecipeId,
+    Settings, State, Version, VersionId, Vessel, VesselId, put_change,
 };
 
 /// What a person wants changed.
-#[expect(clippy::large_enum_variant, reason = "edits live for a step; a box would be read at every use")]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "edits live for a step; a box would be read at every use"
+)]
 #[derive(Clone, Debug, PartialEq)]
 pub enum Edit {
     /// A change in a recipe itself (`version: None`) or in one of its versions.
@@ -137,8 +140,14 @@ pub enum EditError {
 pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
     let mut book = book.clone();
     match edit {
-        Edit::Change { recipe, version, change } => {
-            change_recipe(&mut book, recipe, |recipe| apply_change(recipe, version.as_ref(), change))?;
+        Edit::Change {
+            recipe,
+            version,
+            change,
+        } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                apply_change(recipe, version.as_ref(), change)
+            })?;
         }
         Edit::RenameRecipe { recipe, name } => {
             change_recipe(&mut book, recipe, |recipe| {
@@ -152,13 +161,23 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
                 Ok(())
             })?;
         }
-        Edit::SetState { recipe, version, state } => {
-            change_recipe(&mut book, recipe, |recipe| set_state(recipe, version.as_ref(), *state))?;
+        Edit::SetState {
+            recipe,
+            version,
+            state,
+        } => {
+            change_recipe(&mut book, recipe, |recipe| {
+                set_state(recipe, version.as_ref(), *state)
+            })?;
         }
         Edit::AddVersion { recipe, version } => {
             change_recipe(&mut book, recipe, |recipe| add_version(recipe, version))?;
         }
-        Edit::RenameVersion { recipe, version, name } => {
+        Edit::RenameVersion {
+            recipe,
+            version,
+            name,
+        } => {
             change_recipe(&mut book, recipe, |recipe| {
                 version_of(recipe, version)?.name.clone_from(name);
                 Ok(())
@@ -188,7 +207,10 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
 }
 
 fn gone(kind: &'static str, id: &(impl ToString + ?Sized)) -> EditError {
-    EditError::Gone { kind, id: id.to_string() }
+    EditError::Gone {
+        kind,
+        id: id.to_string(),
+    }
 }
 
 fn removed<T>(item: Option<T>, kind: &'static str, id: &impl ToString) -> Result<(), EditError> {
@@ -200,17 +222,32 @@ fn change_recipe(
     id: &RecipeId,
     change: impl FnOnce(&mut Recipe) -> Result<(), EditError>,
 ) -> Result<(), EditError> {
-    let mut recipe = book.recipe(id).ok_or_else(|| gone("recipe", id))?.as_ref().clone();
+    let mut recipe = book
+        .recipe(id)
+        .ok_or_else(|| gone("recipe", id))?
+        .as_ref()
+        .clone();
     change(&mut recipe)?;
     book.recipes.put(recipe);
     Ok(())
 }
 
-fn version_of<'recipe>(recipe: &'recipe mut Recipe, id: &VersionId) -> Result<&'recipe mut Version, EditError> {
-    recipe.versions.iter_mut().find(|version| version.id == *id).ok_or_else(|| gone("version", id))
+fn version_of<'recipe>(
+    recipe: &'recipe mut Recipe,
+    id: &VersionId,
+) -> Result<&'recipe mut Version, EditError> {
+    recipe
+        .versions
+        .iter_mut()
+        .find(|version| version.id == *id)
+        .ok_or_else(|| gone("version", id))
 }
 
-fn apply_change(recipe: &mut Recipe, version: Option<&VersionId>, change: &Change) -> Result<(), EditError> {
+fn apply_change(
+    recipe: &mut Recipe,
+    version: Option<&VersionId>,
+    change: &Change,
+) -> Result<(), EditError> {
     let changed = if let Some(version) = version {
         version_of(recipe, version)?;
         put_change(recipe, version, change.clone())
@@ -225,10 +262,18 @@ fn apply_change(recipe: &mut Recipe, version: Option<&VersionId>, change: &Chang
         recipe.menu_price = plain.menu_price;
         changed
     };
-    if changed { Ok(()) } else { Err(gone("line", change.target().map_or("", |id| id.as_str()))) }
+    if changed {
+        Ok(())
+    } else {
+        Err(gone("line", change.target().map_or("", |id| id.as_str())))
+    }
 }
 
-fn set_state(recipe: &mut Recipe, version: Option<&VersionId>, state: State) -> Result<(), EditError> {
+fn set_state(
+    recipe: &mut Recipe,
+    version: Option<&VersionId>,
+    state: State,
+) -> Result<(), EditError> {
     match version {
         None => recipe.state = state,
         Some(id) => version_of(recipe, id)?.state = state,
@@ -238,7 +283,10 @@ fn set_state(recipe: &mut Recipe, version: Option<&VersionId>, state: State) -> 
 
 fn add_version(recipe: &mut Recipe, version: &Version) -> Result<(), EditError> {
     if recipe.version(&version.id).is_some() {
-        return Err(EditError::Taken { kind: "version", id: version.id.to_string() });
+        return Err(EditError::Taken {
+            kind: "version",
+            id: version.id.to_string(),
+        });
     }
     recipe.versions.push(version.clone());
     Ok(())
@@ -252,23 +300,37 @@ fn remove_version(recipe: &mut Recipe, id: &VersionId) -> Result<(), EditError> 
         .map(|version| version.name.as_str())
         .collect();
     if !building.is_empty() {
-        return Err(EditError::BuiltOn { id: id.to_string(), others: building.join(", ") });
+        return Err(EditError::BuiltOn {
+            id: id.to_string(),
+            others: building.join(", "),
+        });
     }
     let before = recipe.versions.len();
     recipe.versions.retain(|version| version.id != *id);
-    if recipe.versions.len() == before { Err(gone("version", id)) } else { Ok(()) }
+    if recipe.versions.len() == before {
+        Err(gone("version", id))
+    } else {
+        Ok(())
+    }
 }
 
 impl Edit {
     /// What the edit does, for the undo menu: "change the amount of Tambrel chestnut powder".
     pub fn label(&self, book: &Book) -> String {
-        let recipe_name = |id: &RecipeId| book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+        let recipe_name = |id: &RecipeId| {
+            book.recipe(id)
+                .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
+        };
         match self {
-            Self::Change { recipe, version, change } => {
-                change_label(book, recipe, version.as_ref(), change)
-            }
+            Self::Change {
+                recipe,
+                version,
+                change,
+            } => change_label(book, recipe, version.as_ref(), change),
             Self::RenameRecipe { name, .. } => format!("rename to {name}"),
-            Self::NoteRecipe { recipe, .. } => format!("change the note of {}", recipe_name(recipe)),
+            Self::NoteRecipe { recipe, .. } => {
+                format!("change the note of {}", recipe_name(recipe))
+            }
             Self::SetState { state, .. } => format!("set the state to {}", state.word()),
             Self::AddVersion { version, .. } => format!("add version {}", version.name),
             Self::RenameVersion { name, .. } => format!("rename the version to {name}"),
@@ -288,12 +350,26 @@ impl Edit {
     }
 }
 
-fn change_label(book: &Book, recipe: &RecipeId, version: Option<&VersionId>, change: &Change) -> String {
-    let resolved = book.recipe(recipe).map(|recipe| crate::book::resolve(recipe, version).0);
-    let line = change.target().and_then(|id| resolved.as_ref().and_then(|resolved| resolved.line(id)));
-    let name = line.and_then(|line| book.ingredient(&line.ingredient)).map(|ingredient| ingredient.full_name());
+fn change_label(
+    book: &Book,
+    recipe: &RecipeId,
+    version: Option<&VersionId>,
+    change: &Change,
+) -> String {
+    let resolved = book
+        .recipe(recipe)
+        .map(|recipe| crate::book::resolve(recipe, version).0);
+    let line = change
+        .target()
+        .and_then(|id| resolved.as_ref().and_then(|resolved| resolved.line(id)));
+    let name = line
+        .and_then(|line| book.ingredient(&line.ingredient))
+        .map(|ingredient| ingredient.full_name());
     match (change, name.as_deref()) {
-        (Change::Add(_, entry), _) => match entry.line().and_then(|line| book.ingredient(&line.ingredient)) {
+        (Change::Add(_, entry), _) => match entry
+            .line()
+            .and_then(|line| book.ingredient(&line.ingredient))
+        {
             Some(ingredient) => format!("add {}", ingredient.full_name()),
             None => "add an instruction".to_owned(),
         },

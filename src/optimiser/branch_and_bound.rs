@@ -50,7 +50,10 @@ impl PartialOrd for Node {
 impl Ord for Node {
     /// The greatest node is the next one: the lowest floor and, of equal ones, the latest, which goes deep first.
     fn cmp(&self, other: &Self) -> Ordering {
-        other.floor.total_cmp(&self.floor).then(self.order.cmp(&other.order))
+        other
+            .floor
+            .total_cmp(&self.floor)
+            .then(self.order.cmp(&other.order))
     }
 }
 
@@ -70,7 +73,9 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
     /// A search over the grid, its first candidates evaluated.
     pub fn new(landscape: &'landscape L, ranges: &[Range]) -> Result<Self, TooManyVariables> {
         if ranges.len() > MOST_VARIABLES {
-            return Err(TooManyVariables { found: ranges.len() });
+            return Err(TooManyVariables {
+                found: ranges.len(),
+            });
         }
         let mut search = Self {
             landscape,
@@ -85,8 +90,13 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
             return Ok(search);
         }
         search.done = false;
-        let mut root =
-            Node { floor: 0.0, order: 0, low: [0; MOST_VARIABLES], high: [0; MOST_VARIABLES], hint: [0.0; MOST_VARIABLES] };
+        let mut root = Node {
+            floor: 0.0,
+            order: 0,
+            low: [0; MOST_VARIABLES],
+            high: [0; MOST_VARIABLES],
+            hint: [0.0; MOST_VARIABLES],
+        };
         for (at, range) in ranges.iter().enumerate() {
             (root.low[at], root.high[at]) = (range.low, range.high);
             root.hint[at] = f64::midpoint(f64::from(range.low), f64::from(range.high));
@@ -126,23 +136,38 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
 
     /// The boxes looked at so far, and the two ends between which the best cost lies: bound and best so far.
     pub fn progress(&self) -> (u64, f64, f64) {
-        (self.nodes, self.bound(), self.best.map_or(f64::INFINITY, |(_, cost)| cost))
+        (
+            self.nodes,
+            self.bound(),
+            self.best.map_or(f64::INFINITY, |(_, cost)| cost),
+        )
     }
 
     /// What has been found so far.
     pub fn outcome(&self) -> Outcome {
-        let best = self.best.map(|(point, cost)| Best { point: point[..self.variables].to_vec(), cost });
+        let best = self.best.map(|(point, cost)| Best {
+            point: point[..self.variables].to_vec(),
+            cost,
+        });
         let status = match (self.done, best.is_some()) {
             (true, true) => Status::Optimal,
             (true, false) => Status::Infeasible,
             (false, true) => Status::Feasible,
             (false, false) => Status::NoAnswerYet,
         };
-        Outcome { status, best, evaluated: self.evaluated, bound: self.bound(), nodes: self.nodes }
+        Outcome {
+            status,
+            best,
+            evaluated: self.evaluated,
+            bound: self.bound(),
+            nodes: self.nodes,
+        }
     }
 
     fn bound(&self) -> f64 {
-        let best = self.best.map_or(f64::INFINITY, |(_, cost)| cost - self.landscape.tolerance());
+        let best = self
+            .best
+            .map_or(f64::INFINITY, |(_, cost)| cost - self.landscape.tolerance());
         self.open.peek().map_or(best, |node| node.floor.min(best))
     }
 
@@ -157,12 +182,17 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
         self.nodes += 1;
         node.order = self.nodes;
         let own = self.variables;
-        node.floor = self.landscape.floor_near(&node.low[..own], &node.high[..own], &mut node.hint[..own]).max(node.floor);
+        node.floor = self
+            .landscape
+            .floor_near(&node.low[..own], &node.high[..own], &mut node.hint[..own])
+            .max(node.floor);
     }
 
     fn evaluate(&mut self, point: &Point) -> bool {
         self.evaluated += 1;
-        let Some(cost) = self.landscape.cost(&point[..self.variables]) else { return false };
+        let Some(cost) = self.landscape.cost(&point[..self.variables]) else {
+            return false;
+        };
         let better = match &self.best {
             None => true,
             Some((best, least)) => cost.total_cmp(least).then_with(|| point.cmp(best)).is_lt(),
@@ -177,7 +207,9 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
     fn evaluate_if_promising(&mut self, point: &Point) -> bool {
         let own = self.variables;
         let floor = self.landscape.floor(&point[..own], &point[..own]);
-        self.can_be_better(floor) && self.best.is_none_or(|(best, _)| best != *point) && self.evaluate(point)
+        self.can_be_better(floor)
+            && self.best.is_none_or(|(best, _)| best != *point)
+            && self.evaluate(point)
     }
 
     /// From the rounded hint downhill by single steps: a good first answer cuts most boxes off.
@@ -191,7 +223,8 @@ impl<'landscape, L: Landscape> BranchAndBound<'landscape, L> {
                 for step in [-1, 1] {
                     let mut next = point;
                     next[variable] += step;
-                    let inside = (root.low[variable]..=root.high[variable]).contains(&next[variable]);
+                    let inside =
+                        (root.low[variable]..=root.high[variable]).contains(&next[variable]);
                     if inside && self.evaluate_if_promising(&next) {
                         point = next;
                         improved = true;
@@ -263,7 +296,10 @@ fn rounded(node: &Node) -> Point {
     point
 }
 
-#[expect(clippy::cast_possible_truncation, reason = "a cast to an integer saturates, and the callers clamp")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a cast to an integer saturates, and the callers clamp"
+)]
 fn floor_of(value: f64) -> i32 {
     value.floor() as i32
 }
@@ -295,10 +331,16 @@ mod tests {
 
     impl Landscape for Valley {
         fn cost(&self, point: &[i32]) -> Option<f64> {
-            if self.forbid_multiples_of > 0 && point.iter().sum::<i32>() % self.forbid_multiples_of == 0 {
+            if self.forbid_multiples_of > 0
+                && point.iter().sum::<i32>() % self.forbid_multiples_of == 0
+            {
                 return None;
             }
-            let squares: f64 = point.iter().zip(self.target).map(|(at, target)| (f64::from(*at) - target).powi(2)).sum();
+            let squares: f64 = point
+                .iter()
+                .zip(self.target)
+                .map(|(at, target)| (f64::from(*at) - target).powi(2))
+                .sum();
             Some(squares + self.tilt * (f64::from(point[0]) - f64::from(point[1])).abs())
         }
 
@@ -306,7 +348,9 @@ mod tests {
             low.iter()
                 .zip(high)
                 .zip(self.target)
-                .map(|((low, high), target)| (target.clamp(f64::from(*low), f64::from(*high)) - target).powi(2))
+                .map(|((low, high), target)| {
+                    (target.clamp(f64::from(*low), f64::from(*high)) - target).powi(2)
+                })
                 .sum()
         }
     }
@@ -324,14 +368,22 @@ mod tests {
         }
     }
 
-    const GRID: [Range; 3] = [Range { low: -4, high: 6 }, Range { low: 0, high: 9 }, Range { low: -2, high: 3 }];
+    const GRID: [Range; 3] = [
+        Range { low: -4, high: 6 },
+        Range { low: 0, high: 9 },
+        Range { low: -2, high: 3 },
+    ];
 
     #[test]
     fn it_finds_what_looking_at_every_point_finds() {
         for case in 0_i32..60 {
             let at = f64::from(case);
             let valley = Valley {
-                target: [at * 0.37 % 9.0 - 3.0, at * 0.71 % 11.0, at * 0.13 % 4.0 - 1.0],
+                target: [
+                    at * 0.37 % 9.0 - 3.0,
+                    at * 0.71 % 11.0,
+                    at * 0.13 % 4.0 - 1.0,
+                ],
                 tilt: at * 0.05,
                 forbid_multiples_of: case % 4,
             };
@@ -339,35 +391,76 @@ mod tests {
             let seen = exhaustive(&valley, &GRID, u64::MAX);
             assert_eq!(proven.best, seen.best, "case {case}");
             assert_eq!(proven.status, seen.status);
-            assert_eq!(proven.bound.total_cmp(&seen.bound), Ordering::Equal, "{} {}", proven.bound, seen.bound);
+            assert_eq!(
+                proven.bound.total_cmp(&seen.bound),
+                Ordering::Equal,
+                "{} {}",
+                proven.bound,
+                seen.bound
+            );
         }
     }
 
     #[test]
     fn forbidden_everywhere_is_infeasible_and_ties_go_to_the_first() {
-        let nowhere = Valley { target: [0.0; 3], tilt: 0.0, forbid_multiples_of: 1 };
+        let nowhere = Valley {
+            target: [0.0; 3],
+            tilt: 0.0,
+            forbid_multiples_of: 1,
+        };
         let outcome = branch_and_bound(&nowhere, &GRID, u64::MAX).unwrap();
         assert_eq!((outcome.status, outcome.best), (Status::Infeasible, None));
-        let tied = Valley { target: [0.5, 2.5, 0.5], tilt: 0.0, forbid_multiples_of: 0 };
-        assert_eq!(branch_and_bound(&tied, &GRID, u64::MAX).unwrap().best.unwrap().point, [0, 2, 0]);
+        let tied = Valley {
+            target: [0.5, 2.5, 0.5],
+            tilt: 0.0,
+            forbid_multiples_of: 0,
+        };
+        assert_eq!(
+            branch_and_bound(&tied, &GRID, u64::MAX)
+                .unwrap()
+                .best
+                .unwrap()
+                .point,
+            [0, 2, 0]
+        );
     }
 
     #[test]
     fn a_limit_an_empty_range_no_variables_and_too_many_are_answers() {
-        let valley = Valley { target: [0.4, 2.6, 0.5], tilt: 0.0, forbid_multiples_of: 0 };
+        let valley = Valley {
+            target: [0.4, 2.6, 0.5],
+            tilt: 0.0,
+            forbid_multiples_of: 0,
+        };
         let stopped = branch_and_bound(&valley, &GRID, 0).unwrap();
         assert_eq!(stopped.status, Status::Feasible);
         assert!(stopped.bound <= stopped.best.unwrap().cost);
         let empty = branch_and_bound(&valley, &[Range { low: 1, high: 0 }], 5).unwrap();
         assert_eq!(empty.status, Status::Infeasible);
         let many = [Range { low: 0, high: 1 }; MOST_VARIABLES + 1];
-        assert_eq!(branch_and_bound(&valley, &many, 5), Err(TooManyVariables { found: MOST_VARIABLES + 1 }));
-        assert_eq!(branch_and_bound(&Nothing, &[], 5).unwrap().best.unwrap().point, Vec::<i32>::new());
+        assert_eq!(
+            branch_and_bound(&valley, &many, 5),
+            Err(TooManyVariables {
+                found: MOST_VARIABLES + 1
+            })
+        );
+        assert_eq!(
+            branch_and_bound(&Nothing, &[], 5)
+                .unwrap()
+                .best
+                .unwrap()
+                .point,
+            Vec::<i32>::new()
+        );
     }
 
     #[test]
     fn advancing_by_single_boxes_takes_the_same_course() {
-        let valley = Valley { target: [0.4, 2.6, 0.5], tilt: 0.9, forbid_multiples_of: 3 };
+        let valley = Valley {
+            target: [0.4, 2.6, 0.5],
+            tilt: 0.9,
+            forbid_multiples_of: 3,
+        };
         let at_once = branch_and_bound(&valley, &GRID, u64::MAX).unwrap();
         let mut search = BranchAndBound::new(&valley, &GRID).unwrap();
         while !search.advance(1) {

@@ -6,7 +6,13 @@ use super::{Best, Landscape, Outcome, Range, Status};
 ///
 /// No variables means one point: the empty one.
 pub fn exhaustive(landscape: &impl Landscape, ranges: &[Range], limit: u64) -> Outcome {
-    let mut outcome = Outcome { status: Status::Infeasible, best: None, evaluated: 0, bound: f64::NEG_INFINITY, nodes: 0 };
+    let mut outcome = Outcome {
+        status: Status::Infeasible,
+        best: None,
+        evaluated: 0,
+        bound: f64::NEG_INFINITY,
+        nodes: 0,
+    };
     if ranges.iter().any(|range| range.is_empty()) {
         outcome.bound = f64::INFINITY;
         return outcome;
@@ -14,14 +20,21 @@ pub fn exhaustive(landscape: &impl Landscape, ranges: &[Range], limit: u64) -> O
     let mut point: Vec<i32> = ranges.iter().map(|range| range.low).collect();
     loop {
         if outcome.evaluated == limit {
-            outcome.status = if outcome.best.is_some() { Status::Feasible } else { Status::NoAnswerYet };
+            outcome.status = if outcome.best.is_some() {
+                Status::Feasible
+            } else {
+                Status::NoAnswerYet
+            };
             return outcome;
         }
         outcome.evaluated += 1;
         if let Some(cost) = landscape.cost(&point)
             && outcome.best.as_ref().is_none_or(|best| cost < best.cost)
         {
-            outcome.best = Some(Best { point: point.clone(), cost });
+            outcome.best = Some(Best {
+                point: point.clone(),
+                cost,
+            });
         }
         if !advance(&mut point, ranges) {
             break;
@@ -30,7 +43,10 @@ pub fn exhaustive(landscape: &impl Landscape, ranges: &[Range], limit: u64) -> O
     if outcome.best.is_some() {
         outcome.status = Status::Optimal;
     }
-    outcome.bound = outcome.best.as_ref().map_or(f64::INFINITY, |best| best.cost);
+    outcome.bound = outcome
+        .best
+        .as_ref()
+        .map_or(f64::INFINITY, |best| best.cost);
     outcome
 }
 
@@ -61,7 +77,13 @@ mod tests {
             if self.even_only && point.iter().sum::<i32>() % 2 != 0 {
                 return None;
             }
-            Some(point.iter().zip(self.target).map(|(at, target)| (f64::from(*at) - target).powi(2)).sum())
+            Some(
+                point
+                    .iter()
+                    .zip(self.target)
+                    .map(|(at, target)| (f64::from(*at) - target).powi(2))
+                    .sum(),
+            )
         }
 
         fn floor(&self, _: &[i32], _: &[i32]) -> f64 {
@@ -73,7 +95,14 @@ mod tests {
 
     #[test]
     fn the_best_point_is_found_and_every_point_was_seen() {
-        let outcome = exhaustive(&Bowl { target: [1.2, 7.9], even_only: false }, &GRID, u64::MAX);
+        let outcome = exhaustive(
+            &Bowl {
+                target: [1.2, 7.9],
+                even_only: false,
+            },
+            &GRID,
+            u64::MAX,
+        );
         assert_eq!(outcome.status, Status::Optimal);
         assert_eq!(outcome.best.unwrap().point, [1, 8]);
         assert_eq!(outcome.evaluated, 90);
@@ -82,16 +111,32 @@ mod tests {
     #[test]
     fn a_forbidden_best_gives_way_and_ties_go_to_the_first() {
         // (1, 8) has an odd sum; (1, 7) and (0, 8) … cost the same from (1, 7.5)? By hand: target (1, 7): (1, 7) is best.
-        let outcome = exhaustive(&Bowl { target: [1.0, 7.5], even_only: true }, &GRID, u64::MAX);
+        let outcome = exhaustive(
+            &Bowl {
+                target: [1.0, 7.5],
+                even_only: true,
+            },
+            &GRID,
+            u64::MAX,
+        );
         assert_eq!(outcome.best.unwrap().point, [1, 7]);
     }
 
     #[test]
     fn a_limit_an_empty_range_and_no_variables_are_answers() {
-        let bowl = Bowl { target: [1.0, 1.0], even_only: false };
+        let bowl = Bowl {
+            target: [1.0, 1.0],
+            even_only: false,
+        };
         assert_eq!(exhaustive(&bowl, &GRID, 5).status, Status::Feasible);
         assert_eq!(exhaustive(&bowl, &GRID, 0).status, Status::NoAnswerYet);
-        assert_eq!(exhaustive(&bowl, &[Range { low: 1, high: 0 }], 5).status, Status::Infeasible);
-        assert_eq!(exhaustive(&bowl, &[], 5).best.unwrap().point, Vec::<i32>::new());
+        assert_eq!(
+            exhaustive(&bowl, &[Range { low: 1, high: 0 }], 5).status,
+            Status::Infeasible
+        );
+        assert_eq!(
+            exhaustive(&bowl, &[], 5).best.unwrap().point,
+            Vec::<i32>::new()
+        );
     }
 }

@@ -43,14 +43,18 @@ pub fn parse_number(text: &str) -> Result<f64, NumberError> {
     if text.is_empty() {
         return Err(NumberError::Missing);
     }
-    let not_a_number = || NumberError::NotANumber { found: text.to_owned() };
+    let not_a_number = || NumberError::NotANumber {
+        found: text.to_owned(),
+    };
     let (sign, digits) = match text.strip_prefix(['-', '−']) {
         Some(rest) => (-1.0, rest.trim_start()),
         None => (1.0, text),
     };
     let magnitude = parse_unsigned(digits).ok_or_else(not_a_number)?;
     if magnitude >= LARGEST {
-        return Err(NumberError::OutOfRange { found: text.to_owned() });
+        return Err(NumberError::OutOfRange {
+            found: text.to_owned(),
+        });
     }
     Ok(sign * magnitude)
 }
@@ -60,7 +64,11 @@ fn parse_unsigned(text: &str) -> Option<f64> {
         && let Some((_, fraction)) = FRACTIONS.iter().find(|(symbol, _)| *symbol == last)
     {
         let whole = text[..last_at].trim();
-        let whole = if whole.is_empty() { 0.0 } else { parse_decimal(whole)? };
+        let whole = if whole.is_empty() {
+            0.0
+        } else {
+            parse_decimal(whole)?
+        };
         return (whole.fract() == 0.0).then_some(whole + fraction);
     }
     if let Some((before, denominator)) = text.split_once('/') {
@@ -77,7 +85,9 @@ fn parse_unsigned(text: &str) -> Option<f64> {
 
 /// Digits with at most one decimal sign; no exponents, signs, `inf` or `nan`.
 fn parse_decimal(text: &str) -> Option<f64> {
-    let allowed = text.chars().all(|c| c.is_ascii_digit() || c == '.' || c == ',');
+    let allowed = text
+        .chars()
+        .all(|c| c.is_ascii_digit() || c == '.' || c == ',');
     let signs = text.chars().filter(|c| matches!(c, '.' | ',')).count();
     let digits = text.chars().any(|c| c.is_ascii_digit());
     if !allowed || signs > 1 || !digits {
@@ -111,7 +121,10 @@ pub fn show_count(count: f64) -> String {
         text.push(*symbol);
         return text;
     }
-    show_number(count, 2).trim_end_matches('0').trim_end_matches('.').to_owned()
+    show_number(count, 2)
+        .trim_end_matches('0')
+        .trim_end_matches('.')
+        .to_owned()
 }
 
 /// Below this, two decimals say too little.
@@ -120,7 +133,8 @@ const SMALLEST_PLAIN: f64 = 0.01;
 /// A very small count with two digits that mean something; `0` below a millionth.
 fn show_little(count: f64) -> String {
     const MOST_DECIMALS: usize = 6;
-    let zeros = (3..=MOST_DECIMALS).find(|decimals| count.abs() * 10_f64.powi(i32::try_from(*decimals).unwrap_or(0)) >= 10.0);
+    let zeros = (3..=MOST_DECIMALS)
+        .find(|decimals| count.abs() * 10_f64.powi(i32::try_from(*decimals).unwrap_or(0)) >= 10.0);
     let text = show_number(count, zeros.unwrap_or(MOST_DECIMALS));
     text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
@@ -129,13 +143,21 @@ fn show_little(count: f64) -> String {
 pub fn show_number(value: f64, decimals: usize) -> String {
     let text = format!("{:.decimals$}", value.abs());
     let is_zero = text.chars().all(|c| matches!(c, '0' | '.'));
-    if value < 0.0 && !is_zero { format!("−{text}") } else { text }
+    if value < 0.0 && !is_zero {
+        format!("−{text}")
+    } else {
+        text
+    }
 }
 
 /// A number with as few digits as it needs; very large and very small ones as powers of ten, so that a message stays short.
 pub fn show_compact(value: f64) -> String {
     let magnitude = value.abs();
-    if magnitude == 0.0 || (1e-4..1e7).contains(&magnitude) { value.to_string() } else { format!("{value:e}") }
+    if magnitude == 0.0 || (1e-4..1e7).contains(&magnitude) {
+        value.to_string()
+    } else {
+        format!("{value:e}")
+    }
 }
 
 #[cfg(test)]
@@ -163,17 +185,36 @@ mod tests {
 
     #[test]
     fn what_is_no_number_is_refused_not_guessed() {
-        for text in ["", "two", "1.2.3", "1,000.5", "nan", "inf", "1e3", "1/0", "½½", "0.5½", "0x10", "/", "1/"] {
+        for text in [
+            "", "two", "1.2.3", "1,000.5", "nan", "inf", "1e3", "1/0", "½½", "0.5½", "0x10", "/",
+            "1/",
+        ] {
             assert!(parse_number(text).is_err(), "{text}");
         }
-        assert!(matches!(parse_number("9999999"), Err(NumberError::OutOfRange { .. })));
+        assert!(matches!(
+            parse_number("9999999"),
+            Err(NumberError::OutOfRange { .. })
+        ));
     }
 
     #[test]
     fn counts_read_as_counter_fractions() {
-        for (count, expected) in
-            [(2.0, "2"), (2.5, "2½"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (1.1, "1.1"), (0.0, "0"), (-0.5, "−½"), (1.37, "1.37"), (2.0 / 442.0, "0.0045"), (0.0012, "0.0012"), (0.010_5, "0.01"), (1e-9, "0"), (1.996, "2"), (236.2476, "236¼")]
-        {
+        for (count, expected) in [
+            (2.0, "2"),
+            (2.5, "2½"),
+            (0.25, "¼"),
+            (1.0 / 3.0, "⅓"),
+            (1.1, "1.1"),
+            (0.0, "0"),
+            (-0.5, "−½"),
+            (1.37, "1.37"),
+            (2.0 / 442.0, "0.0045"),
+            (0.0012, "0.0012"),
+            (0.010_5, "0.01"),
+            (1e-9, "0"),
+            (1.996, "2"),
+            (236.2476, "236¼"),
+        ] {
             assert_eq!(show_count(count), expected);
         }
     }

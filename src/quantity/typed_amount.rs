@@ -57,7 +57,10 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
     if let Some(target) = text.strip_prefix("to ") {
         return parse_fill(target.trim(), &text);
     }
-    let split = text.char_indices().find(|(_, c)| c.is_alphabetic()).map_or(text.len(), |(at, _)| at);
+    let split = text
+        .char_indices()
+        .find(|(_, c)| c.is_alphabetic())
+        .map_or(text.len(), |(at, _)| at);
     let (number, unit) = text.split_at(split);
     let number = parse_number(number)?;
     if number < 0.0 {
@@ -74,32 +77,52 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
 
 fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError> {
     if matches!(target, "rim" | "the rim" | "the top" | "top") {
-        return Ok(TypedAmount { number: 0.0, unit: TypedUnit::FillToRim });
+        return Ok(TypedAmount {
+            number: 0.0,
+            unit: TypedUnit::FillToRim,
+        });
     }
     let amount = parse_amount(target)?;
     match amount.unit {
-        TypedUnit::Millilitres | TypedUnit::None => {
-            Ok(TypedAmount { number: amount.number, unit: TypedUnit::FillToMillilitres })
-        }
-        _ => Err(AmountTextError::FillTarget { found: whole.to_owned() }),
+        TypedUnit::Millilitres | TypedUnit::None => Ok(TypedAmount {
+            number: amount.number,
+            unit: TypedUnit::FillToMillilitres,
+        }),
+        _ => Err(AmountTextError::FillTarget {
+            found: whole.to_owned(),
+        }),
     }
 }
 
 fn typed_amount(number: f64, unit: &str) -> TypedAmount {
-    let grams = |factor: f64| TypedAmount { number: number * factor, unit: TypedUnit::Grams };
-    let millilitres = |factor: f64| TypedAmount { number: number * factor, unit: TypedUnit::Millilitres };
+    let grams = |factor: f64| TypedAmount {
+        number: number * factor,
+        unit: TypedUnit::Grams,
+    };
+    let millilitres = |factor: f64| TypedAmount {
+        number: number * factor,
+        unit: TypedUnit::Millilitres,
+    };
     match unit {
-        "" => TypedAmount { number, unit: TypedUnit::None },
+        "" => TypedAmount {
+            number,
+            unit: TypedUnit::None,
+        },
         "g" | "gr" | "gram" | "grams" | "gramme" | "grammes" => grams(1.0),
         "kg" => grams(1000.0),
         "mg" => grams(0.001),
         "oz" | "ounce" | "ounces" => grams(GRAMS_PER_OUNCE),
-        "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => millilitres(1.0),
+        "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => {
+            millilitres(1.0)
+        }
         "cl" => millilitres(10.0),
         "dl" => millilitres(100.0),
         "l" | "litre" | "litres" | "liter" | "liters" => millilitres(1000.0),
         "fl oz" | "fl. oz" | "fl. oz." | "floz" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
-        word => TypedAmount { number, unit: TypedUnit::Word(word.to_owned()) },
+        word => TypedAmount {
+            number,
+            unit: TypedUnit::Word(word.to_owned()),
+        },
     }
 }
 
@@ -109,7 +132,11 @@ mod tests {
 
     fn check(text: &str, number: f64, unit: TypedUnit) {
         let amount = parse_amount(text).unwrap_or_else(|error| panic!("{text}: {error}"));
-        assert!((amount.number - number).abs() < 1e-9, "{text}: {}", amount.number);
+        assert!(
+            (amount.number - number).abs() < 1e-9,
+            "{text}: {}",
+            amount.number
+        );
         assert_eq!(amount.unit, unit, "{text}");
     }
 
@@ -126,7 +153,11 @@ mod tests {
         check("3", 3.0, TypedUnit::None);
         check("to 500 ml", 500.0, TypedUnit::FillToMillilitres);
         check("to the rim", 0.0, TypedUnit::FillToRim);
-        check("1 Pear  pump press", 1.0, TypedUnit::Word("pear pump press".into()));
+        check(
+            "1 Pear  pump press",
+            1.0,
+            TypedUnit::Word("pear pump press".into()),
+        );
     }
 
     #[test]

@@ -19,7 +19,10 @@ impl Uncertain {
 
     /// A value with a relative standard uncertainty (0.1 is 10 %).
     pub fn relative(value: f64, fraction: f64) -> Self {
-        Self { value, u: (value * fraction).abs() }
+        Self {
+            value,
+            u: (value * fraction).abs(),
+        }
     }
 
     /// Mean and standard uncertainty of the mean (GUM 4.2, Type A); `None` for no readings.
@@ -33,7 +36,10 @@ impl Uncertain {
         if readings.len() < 2 {
             return Some((mean, None));
         }
-        let squares: f64 = readings.iter().map(|reading| (reading - mean).powi(2)).sum();
+        let squares: f64 = readings
+            .iter()
+            .map(|reading| (reading - mean).powi(2))
+            .sum();
         Some((mean, Some((squares / (count - 1.0) / count).sqrt())))
     }
 }

@@ -42,10 +42,20 @@ pub(super) struct Origin<'book> {
 
 impl<'book> Origin<'book> {
     /// `None` when there is no such version.
-    pub(super) fn new(book: &'book Book, recipe: &'book Recipe, version: Option<&VersionId>) -> Option<Self> {
+    pub(super) fn new(
+        book: &'book Book,
+        recipe: &'book Recipe,
+        version: Option<&VersionId>,
+    ) -> Option<Self> {
         let now = balance_version(book, recipe, version)?;
-        let standard = standard_balance(book, recipe, version).map_or(now, |(standard, _)| standard);
-        Some(Self { book, recipe, resolved: resolve(recipe, version).0, standard })
+        let standard =
+            standard_balance(book, recipe, version).map_or(now, |(standard, _)| standard);
+        Some(Self {
+            book,
+            recipe,
+            resolved: resolve(recipe, version).0,
+            standard,
+        })
     }
 
     pub(super) fn place(&self) -> Place {
@@ -72,7 +82,9 @@ impl<'book> Origin<'book> {
             aimed,
         });
         let outcome = run(&problem.landscape, demands.limit, None);
-        let Some((best, status)) = outcome.and_then(|outcome| Some((outcome.best?, outcome.status))) else {
+        let Some((best, status)) =
+            outcome.and_then(|outcome| Some((outcome.best?, outcome.status)))
+        else {
             return Err(impossible_reason(self.book, &problem, &start, demands));
         };
         let lines = with_amounts(&problem.lines, &problem.adjustable, &best.point);
@@ -98,8 +110,9 @@ fn aim(difference: &mut Difference, aimed: &[(Axis, f64)]) {
             axis.steps = axis.value.map(|reached| (reached - value) / axis.step);
         }
     }
-    difference.distance =
-        crate::balance::overall_distance(difference.axes.iter().map(|axis| (axis.steps, axis.weight)));
+    difference.distance = crate::balance::overall_distance(
+        difference.axes.iter().map(|axis| (axis.steps, axis.weight)),
+    );
 }
 
 /// Names what the difference comes to: "no axis differs by a noticeable step", or the axis that differs most.
@@ -112,7 +125,10 @@ pub(super) fn remaining(difference: &Difference) -> String {
         Some((axis, steps)) if steps.abs() > 1.0 => {
             let (more, less) = axis.axis.comparatives();
             let word = if steps > 0.0 { more } else { less };
-            format!("{word} by {} noticeable steps at most", crate::quantity::show_number(steps.abs(), 1))
+            format!(
+                "{word} by {} noticeable steps at most",
+                crate::quantity::show_number(steps.abs(), 1)
+            )
         }
         _ => "no difference reaches a noticeable step".to_owned(),
     }

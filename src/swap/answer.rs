@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Balance, Difference, Measurand, balance, balance_version, difference, standard_balance};
+use crate::balance::{
+    Balance, Difference, Measurand, balance, balance_version, difference, standard_balance,
+};
 use crate::book::{Book, Change, LineId, Place, Recipe, Resolved, Version, VersionId, resolve};
 use crate::edit::Edit;
 use crate::optimiser::{Outcome, Status};
@@ -127,19 +129,32 @@ pub fn answer_with(book: &Book, question: &Question, demands: &Demands) -> Optio
         candidates: 0.0,
     };
     if answer.swapped.is_empty() {
-        answer.reasons.push(format!("`{}` is not in this version; nothing is swapped", question.replace));
+        answer.reasons.push(format!(
+            "`{}` is not in this version; nothing is swapped",
+            question.replace
+        ));
     } else if let Some(reason) = gap_reason(book, &answer) {
         answer.reasons.push(reason);
     } else if let Some(reason) = diet_reason(book, &answer.plain, demands) {
         answer.reasons.push(reason);
     } else {
-        Suggesting { book, demands, resolved: &resolved }.search(&mut answer);
+        Suggesting {
+            book,
+            demands,
+            resolved: &resolved,
+        }
+        .search(&mut answer);
     }
     Some(answer)
 }
 
 /// The question's own swap and those that go with it, by equal measures.
-fn swapped_lines(book: &Book, resolved: &Resolved, question: &Question, demands: &Demands) -> (Resolved, Vec<LineId>) {
+fn swapped_lines(
+    book: &Book,
+    resolved: &Resolved,
+    question: &Question,
+    demands: &Demands,
+) -> (Resolved, Vec<LineId>) {
     let own = std::iter::once((&question.replace, &question.with));
     let also = demands.also.iter().map(|(replace, with)| (replace, with));
     let (mut lines, mut swapped) = (resolved.clone(), Vec::new());
@@ -166,19 +181,44 @@ impl Suggesting<'_> {
             recipe: &answer.question.recipe,
             standard: &answer.standard,
             start: &answer.plain,
-            adjustable: adjustable_lines_with(self.book, &answer.question, self.demands, plain, &answer.swapped),
+            adjustable: adjustable_lines_with(
+                self.book,
+                &answer.question,
+                self.demands,
+                plain,
+                &answer.swapped,
+            ),
             demands: self.demands,
             aimed: &[],
         });
-        answer.candidates = problem.ranges().iter().map(|range| range.len() as f64).product();
+        answer.candidates = problem
+            .ranges()
+            .iter()
+            .map(|range| range.len() as f64)
+            .product();
         let Some(closest) = answer.enter(run(&problem.landscape, self.demands.limit, None)) else {
-            answer.reasons.push(impossible_reason(self.book, &problem, &answer.plain, self.demands));
+            answer.reasons.push(impossible_reason(
+                self.book,
+                &problem,
+                &answer.plain,
+                self.demands,
+            ));
             return;
         };
-        let reached = problem.landscape.deviations(&problem.landscape.figures(&closest));
+        let reached = problem
+            .landscape
+            .deviations(&problem.landscape.figures(&closest));
         let limits = |most: &dyn Fn(f64) -> f64| -> Vec<f64> {
             let targets = problem.landscape.targets().iter().zip(&reached);
-            targets.map(|(target, steps)| if target.weight > 0.0 { most(steps.abs()) } else { f64::INFINITY }).collect()
+            targets
+                .map(|(target, steps)| {
+                    if target.weight > 0.0 {
+                        most(steps.abs())
+                    } else {
+                        f64::INFINITY
+                    }
+                })
+                .collect()
         };
         let within_one_step = limits(&|_| 1.0);
         let mut points = Vec::new();
@@ -196,28 +236,46 @@ impl Suggesting<'_> {
             let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
             if point.is_none() {
                 // Nothing is within one step: the fewest changes may be as far off as the closest taste, the rest is moot.
-                let landscape = problem.landscape.aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
+                let landscape = problem
+                    .landscape
+                    .aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
                 let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
                 points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
                 break;
             }
             points.extend(point.map(|point| (kind, point)));
         }
-        let at = usize::from(points.first().is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges));
+        let at = usize::from(
+            points
+                .first()
+                .is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges),
+        );
         points.insert(at, (SuggestionKind::ClosestTaste, closest));
         self.suggest(answer, &problem, &points);
     }
 
     /// One suggestion for each point that differs from those before it.
-    fn suggest(&self, answer: &mut Answer, problem: &Problem, points: &[(SuggestionKind, Vec<i32>)]) {
+    fn suggest(
+        &self,
+        answer: &mut Answer,
+        problem: &Problem,
+        points: &[(SuggestionKind, Vec<i32>)],
+    ) {
         for (at, (kind, point)) in points.iter().enumerate() {
             if points[..at].iter().any(|(_, before)| before == point) {
                 continue;
             }
-            let same = points[at + 1..].iter().filter(|(_, other)| other == point).map(|(kind, _)| *kind);
+            let same = points[at + 1..]
+                .iter()
+                .filter(|(_, other)| other == point)
+                .map(|(kind, _)| *kind);
             let suggestion = self.suggestion(answer, problem, *kind, same.collect(), point);
-            if *kind == SuggestionKind::ClosestTaste || suggestion.also.contains(&SuggestionKind::ClosestTaste) {
-                answer.reasons.extend(short_reason(self.book, answer, &suggestion, self.demands));
+            if *kind == SuggestionKind::ClosestTaste
+                || suggestion.also.contains(&SuggestionKind::ClosestTaste)
+            {
+                answer
+                    .reasons
+                    .extend(short_reason(self.book, answer, &suggestion, self.demands));
             }
             answer.suggestions.push(suggestion);
         }
@@ -255,9 +313,16 @@ impl Answer {
     /// The version builds on the one that the question started from; neither that one nor anything approved changes.
     pub fn accept(&self, recipe: &Recipe, changes: &[Change], name: &str) -> (Edit, VersionId) {
         let id = VersionId::from_name(name, |taken| recipe.version(taken).is_some());
-        let mut version = Version::draft(id.clone(), name.to_owned(), self.question.version.clone());
+        let mut version =
+            Version::draft(id.clone(), name.to_owned(), self.question.version.clone());
         version.changes = changes.to_vec();
-        (Edit::AddVersion { recipe: recipe.id.clone(), version }, id)
+        (
+            Edit::AddVersion {
+                recipe: recipe.id.clone(),
+                version,
+            },
+            id,
+        )
     }
 
     /// Enters what a search took; its best point.
@@ -278,6 +343,10 @@ impl Answer {
     /// The part of the grid that was neither evaluated nor looked at box by box, 0 to 1.
     pub fn pruned(&self) -> f64 {
         let looked_at = (self.evaluated + self.nodes) as f64;
-        if self.candidates > 0.0 { (1.0 - looked_at / self.candidates).max(0.0) } else { 0.0 }
+        if self.candidates > 0.0 {
+            (1.0 - looked_at / self.candidates).max(0.0)
+        } else {
+            0.0
+        }
     }
 }

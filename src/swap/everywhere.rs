@@ -39,9 +39,17 @@ pub fn everywhere_with(
 ) -> Vec<ReviewItem> {
     let mut items = Vec::new();
     for recipe in &book.recipes {
-        let versions = std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.clone())));
+        let versions = std::iter::once(None).chain(
+            recipe
+                .versions
+                .iter()
+                .map(|version| Some(version.id.clone())),
+        );
         for version in versions {
-            let uses = resolve(recipe, version.as_ref()).0.lines().any(|line| line.ingredient == *replace);
+            let uses = resolve(recipe, version.as_ref())
+                .0
+                .lines()
+                .any(|line| line.ingredient == *replace);
             if uses {
                 items.extend(review(book, recipe, version, replace, with, demands));
             }
@@ -66,7 +74,9 @@ fn review(
         adjust: None,
     };
     let answer = answer_with(book, &question, demands)?;
-    let ingredient = book.ingredient(with).map_or_else(|| with.to_string(), |item| item.full_name());
+    let ingredient = book
+        .ingredient(with)
+        .map_or_else(|| with.to_string(), |item| item.full_name());
     let name = match version.as_ref().and_then(|id| recipe.version(id)) {
         Some(version) => format!("{}, {ingredient}", version.name),
         None => format!("with {ingredient}"),
@@ -77,5 +87,11 @@ fn review(
         .map(|suggestion| answer.accept(recipe, &suggestion.changes, &name).0)
         .into_iter()
         .collect();
-    Some(ReviewItem { recipe: recipe.id.clone(), version, answer, name, edits })
+    Some(ReviewItem {
+        recipe: recipe.id.clone(),
+        version,
+        answer,
+        name,
+        edits,
+    })
 }

@@ -13,7 +13,10 @@ pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String 
     let line = lines.iter().find_map(|resolved| resolved.line(&moved.line));
     let name = line
         .and_then(|line| book.ingredient(&line.ingredient))
-        .map_or_else(|| moved.line.to_string(), |ingredient| ingredient.full_name());
+        .map_or_else(
+            || moved.line.to_string(),
+            |ingredient| ingredient.full_name(),
+        );
     match (&moved.from, &moved.to) {
         (None, Some(to)) => format!("{name} none → {}", book.amount_words(to)),
         (Some(from), None) => format!("{name} {} → none", book.amount_words(from)),
@@ -31,7 +34,9 @@ pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String 
 
 fn unit_word(book: &Book, amount: &Amount) -> String {
     match amount {
-        Amount::Count(_, measure) => book.measure(measure).map_or_else(String::new, |measure| measure.words().0.into()),
+        Amount::Count(_, measure) => book
+            .measure(measure)
+            .map_or_else(String::new, |measure| measure.words().0.into()),
         Amount::Grams(_) => "g".to_owned(),
         Amount::Millilitres(_) => "ml".to_owned(),
         Amount::FillTo(_) | Amount::FillToRim => "fill".to_owned(),
@@ -48,23 +53,44 @@ pub(super) fn explain(
     difference: &Difference,
 ) -> String {
     let sugar = |balance: &Balance| balance.figures.of[Measurand::TotalSugar.slot()];
-    let name = book.ingredient(&answer.question.with).map_or_else(|| "the other ingredient".to_owned(), |item| item.full_name());
+    let name = book.ingredient(&answer.question.with).map_or_else(
+        || "the other ingredient".to_owned(),
+        |item| item.full_name(),
+    );
     let first = format!(
         "{name} by equal measures gives {} g of sugar instead of {} g.",
         show_number(sugar(&answer.plain), 1),
         show_number(sugar(&answer.standard), 1)
     );
-    let lines = [&suggested.resolved, &answer.plain.resolved, &answer.standard.resolved];
-    let words: Vec<String> = moves.iter().map(|one| move_words(book, one, &lines)).collect();
-    let with = if words.is_empty() { "Left as it is,".to_owned() } else { format!("With {},", words.join(" and ")) };
+    let lines = [
+        &suggested.resolved,
+        &answer.plain.resolved,
+        &answer.standard.resolved,
+    ];
+    let words: Vec<String> = moves
+        .iter()
+        .map(|one| move_words(book, one, &lines))
+        .collect();
+    let with = if words.is_empty() {
+        "Left as it is,".to_owned()
+    } else {
+        format!("With {},", words.join(" and "))
+    };
     let gain = match kind {
         SuggestionKind::Cheapest => {
             let cost = |balance: &Balance| balance.figures.of[Measurand::Cost.slot()];
             let saved = cost(&answer.standard) - cost(suggested);
             let word = if saved >= 0.0 { "less" } else { "more" };
-            format!(" and it costs {} {} {word} than the standard", show_number(saved.abs(), 2), book.settings.currency)
+            format!(
+                " and it costs {} {} {word} than the standard",
+                show_number(saved.abs(), 2),
+                book.settings.currency
+            )
         }
-        SuggestionKind::LeastSugar => format!(" and it holds {} g of sugar", show_number(sugar(suggested), 1)),
+        SuggestionKind::LeastSugar => format!(
+            " and it holds {} g of sugar",
+            show_number(sugar(suggested), 1)
+        ),
         SuggestionKind::FewestChanges | SuggestionKind::ClosestTaste => String::new(),
     };
     format!("{first} {with} {}{gain}.", largest_difference(difference))
@@ -76,7 +102,9 @@ fn largest_difference(difference: &Difference) -> String {
         .iter()
         .filter_map(|axis| axis.steps.map(|steps| (axis, steps)))
         .max_by(|one, other| one.1.abs().total_cmp(&other.1.abs()));
-    let Some((axis, steps)) = largest else { return "nothing can be compared".to_owned() };
+    let Some((axis, steps)) = largest else {
+        return "nothing can be compared".to_owned();
+    };
     let (more, less) = axis.axis.comparatives();
     let word = if steps > 0.0 { more } else { less };
     if steps.abs() < 0.05 {
@@ -84,7 +112,9 @@ fn largest_difference(difference: &Difference) -> String {
     }
     let size = show_number(steps.abs(), 1);
     if steps.abs() <= 1.0 {
-        format!("no difference reaches a noticeable step; the largest is {word} by {size} of a step")
+        format!(
+            "no difference reaches a noticeable step; the largest is {word} by {size} of a step"
+        )
     } else {
         format!("the largest difference left is {word} by {size} noticeable steps")
     }
@@ -92,13 +122,19 @@ fn largest_difference(difference: &Difference) -> String {
 
 /// Why a swap can't be compensated for want of a figure: it names what to read, and does not guess.
 pub(super) fn gap_reason(book: &Book, answer: &Answer) -> Option<String> {
-    for (balance, what) in [(&answer.standard, "the standard"), (&answer.plain, "the swap")] {
+    for (balance, what) in [
+        (&answer.standard, "the standard"),
+        (&answer.plain, "the swap"),
+    ] {
         let reported = balance.reported(Measurand::Sweetness);
         if !reported.missing.is_empty() {
             let names: Vec<String> = reported
                 .missing
                 .iter()
-                .map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name()))
+                .map(|id| {
+                    book.ingredient(id)
+                        .map_or_else(|| id.to_string(), |item| item.full_name())
+                })
                 .collect();
             return Some(format!(
                 "the sweetness of {what} is not known: read the sugars (and their kind) on the label of {}, or measure its °Brix",
@@ -133,11 +169,19 @@ pub(super) fn short_reason(
         })
         .collect();
     if let (false, Some(caps)) = (reasons.is_empty(), caps_in_words(book, demands)) {
-        reasons.push(format!("the taste was looked for under {caps}; without that it may come closer"));
+        reasons.push(format!(
+            "the taste was looked for under {caps}; without that it may come closer"
+        ));
     }
-    let not_compared: Vec<&str> = suggestion.difference.not_compared().map(crate::book::Axis::word).collect();
+    let not_compared: Vec<&str> = suggestion
+        .difference
+        .not_compared()
+        .map(crate::book::Axis::word)
+        .collect();
     if !not_compared.is_empty() {
-        let name = book.ingredient(&answer.question.with).map_or_else(|| "an ingredient".to_owned(), |item| item.full_name());
+        let name = book
+            .ingredient(&answer.question.with)
+            .map_or_else(|| "an ingredient".to_owned(), |item| item.full_name());
         reasons.push(format!(
             "not compared, because {name} or another ingredient does not state it: {}",
             not_compared.join(", ")
@@ -147,13 +191,30 @@ pub(super) fn short_reason(
 }
 
 /// What stands in the way of an axis: the line that brings most where there is too much, or that nothing brings enough.
-fn why_short(book: &Book, answer: &Answer, suggestion: &Suggestion, axis: &Axis, steps: f64) -> String {
-    let name = |id: &IngredientId| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name());
+fn why_short(
+    book: &Book,
+    answer: &Answer,
+    suggestion: &Suggestion,
+    axis: &Axis,
+    steps: f64,
+) -> String {
+    let name = |id: &IngredientId| {
+        book.ingredient(id)
+            .map_or_else(|| id.to_string(), |item| item.full_name())
+    };
     if *axis == Axis::Sweetness && steps > 0.0 {
         let sugar = |share: &LineShare| share.sugar.unwrap_or(0.0);
-        let most = suggestion.balance.lines.iter().max_by(|one, other| sugar(one).total_cmp(&sugar(other)));
+        let most = suggestion
+            .balance
+            .lines
+            .iter()
+            .max_by(|one, other| sugar(one).total_cmp(&sugar(other)));
         if let Some(share) = most {
-            return format!("; {} alone carries {} g of sugar", name(&share.ingredient), show_number(sugar(share), 1));
+            return format!(
+                "; {} alone carries {} g of sugar",
+                name(&share.ingredient),
+                show_number(sugar(share), 1)
+            );
         }
     }
     if answer.swapped.is_empty() {
@@ -170,17 +231,34 @@ fn why_short(book: &Book, answer: &Answer, suggestion: &Suggestion, axis: &Axis,
     others.sort_by(|one, other| other.0.total_cmp(&one.0));
     let others: Vec<&str> = others.into_iter().take(2).map(|(_, word)| word).collect();
     if others.is_empty() {
-        return format!("; {} can't be measured out any finer", name(&answer.question.with));
+        return format!(
+            "; {} can't be measured out any finer",
+            name(&answer.question.with)
+        );
     }
-    format!("; more or less of {} would push {} further off", name(&answer.question.with), others.join(" and "))
+    format!(
+        "; more or less of {} would push {} further off",
+        name(&answer.question.with),
+        others.join(" and ")
+    )
 }
 
 /// "at most 5.0 g of sugar in 100 ml and at most 600 kJ"; `None` without caps.
 fn caps_in_words(book: &Book, demands: &Demands) -> Option<String> {
     let caps: Vec<String> = [
-        demands.most_sugar_per_100_ml.map(|most| format!("at most {} g of sugar in 100 ml", show_number(most, 1))),
-        demands.most_energy_kj.map(|most| format!("at most {} kJ", show_number(most, 0))),
-        demands.most_cost.map(|most| format!("at most {} {}", show_number(most, 2), book.settings.currency)),
+        demands
+            .most_sugar_per_100_ml
+            .map(|most| format!("at most {} g of sugar in 100 ml", show_number(most, 1))),
+        demands
+            .most_energy_kj
+            .map(|most| format!("at most {} kJ", show_number(most, 0))),
+        demands.most_cost.map(|most| {
+            format!(
+                "at most {} {}",
+                show_number(most, 2),
+                book.settings.currency
+            )
+        }),
     ]
     .into_iter()
     .flatten()

@@ -2,7 +2,8 @@
 
 use crate::balance::{Balance, Measurand, ice_volume};
 use crate::book::{
-    Amount, Axis, Book, Change, Entry, Form, Line, LineId, Recipe, Resolved, Role, Stage, VersionId, VesselId,
+    Amount, Axis, Book, Change, Entry, Form, Line, LineId, Recipe, Resolved, Role, Stage,
+    VersionId, VesselId,
 };
 use crate::optimiser::Range;
 use crate::quantity::show_number;
@@ -30,10 +31,14 @@ pub fn iced(
 ) -> Option<Result<Adapted, String>> {
     let origin = Origin::new(book, recipe, version)?;
     if origin.resolved.lines().any(|line| line.role == Role::Ice) {
-        return Some(Err("there is ice in it already: choose a level of ice instead".to_owned()));
+        return Some(Err(
+            "there is ice in it already: choose a level of ice instead".to_owned(),
+        ));
     }
     let Some(ice) = book.ingredients.iter().find(|item| item.form == Form::Ice) else {
-        return Some(Err("the book has no ice: add it to the ingredients".to_owned()));
+        return Some(Err(
+            "the book has no ice: add it to the ingredients".to_owned()
+        ));
     };
     let mut changed = origin.resolved.clone();
     if let Some(cup) = cup {
@@ -52,10 +57,20 @@ pub fn iced(
     };
     let last = changed.entries.last().map(|entry| entry.id().clone());
     changed.apply(&Change::Add(last, Entry::Line(line.clone())));
-    let mut adjustable = movable(book, &changed, |role| matches!(role, Role::Water | Role::Tea | Role::Sweetener));
+    let mut adjustable = movable(book, &changed, |role| {
+        matches!(role, Role::Water | Role::Tea | Role::Sweetener)
+    });
     let most = steps_in(volume, ICE_STEP);
-    adjustable.push(Adjustable { line, added: false, step: ICE_STEP, range: Range { low: 4, high: most } });
-    for found in adjustable.iter_mut().filter(|found| matches!(found.line.role, Role::Water | Role::Tea)) {
+    adjustable.push(Adjustable {
+        line,
+        added: false,
+        step: ICE_STEP,
+        range: Range { low: 4, high: most },
+    });
+    for found in adjustable
+        .iter_mut()
+        .filter(|found| matches!(found.line.role, Role::Water | Role::Tea))
+    {
         // Melted ice takes the place of water: little of it may be left.
         found.range.low = 1;
     }
@@ -80,12 +95,19 @@ pub fn with_ice_level(
     percent: f64,
 ) -> Option<Result<Adapted, String>> {
     let origin = Origin::new(book, recipe, version)?;
-    let Some(ice) = origin.resolved.lines().find(|line| line.role == Role::Ice && line.stage == Stage::Mixed).cloned()
+    let Some(ice) = origin
+        .resolved
+        .lines()
+        .find(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
+        .cloned()
     else {
         return Some(Err("there is no ice in it".to_owned()));
     };
     let Some(amount) = ice.amount.number().filter(|_| !ice.amount.fills()) else {
-        return Some(Err("its ice fills the cup to the rim: state an amount of ice before it is divided".to_owned()));
+        return Some(Err(
+            "its ice fills the cup to the rim: state an amount of ice before it is divided"
+                .to_owned(),
+        ));
     };
     let part = (percent / 100.0).max(0.0);
     let mut changed = origin.resolved.clone();
@@ -99,26 +121,38 @@ pub fn with_ice_level(
     let volume = origin.standard.figures.of[Measurand::Volume.slot()] + freed;
     let demands = Demands {
         // Less ice is warmer, and that is what was asked for.
-        temperature: Some(crate::book::TemperatureWindow { from: -10.0, to: 40.0 }),
+        temperature: Some(crate::book::TemperatureWindow {
+            from: -10.0,
+            to: 40.0,
+        }),
         ..Demands::default()
     };
     let adjustable = movable(book, &changed, |role| role != Role::Ice);
     let aimed = [(Axis::Volume, volume)];
-    Some(origin.bring_back(changed, adjustable, &aimed, &demands).map(|mut adapted| {
-        adapted.explanation = format!(
-            "{} {} ml of drink instead of {} ml keep the cup as full; {}.",
-            ice_words(&adapted.balance),
-            show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
-            show_number(origin.standard.figures.of[Measurand::Volume.slot()], 0),
-            remaining(&adapted.difference)
-        );
-        adapted
-    }))
+    Some(
+        origin
+            .bring_back(changed, adjustable, &aimed, &demands)
+            .map(|mut adapted| {
+                adapted.explanation = format!(
+                    "{} {} ml of drink instead of {} ml keep the cup as full; {}.",
+                    ice_words(&adapted.balance),
+                    show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
+                    show_number(origin.standard.figures.of[Measurand::Volume.slot()], 0),
+                    remaining(&adapted.difference)
+                );
+                adapted
+            }),
+    )
 }
 
 fn movable(book: &Book, lines: &Resolved, takes: impl Fn(Role) -> bool) -> Vec<Adjustable> {
-    let mixed = lines.lines().filter(|line| line.stage == Stage::Mixed && takes(line.role));
-    let mut found: Vec<Adjustable> = mixed.filter_map(|line| Adjustable::new(book, line, false)).take(7).collect();
+    let mixed = lines
+        .lines()
+        .filter(|line| line.stage == Stage::Mixed && takes(line.role));
+    let mut found: Vec<Adjustable> = mixed
+        .filter_map(|line| Adjustable::new(book, line, false))
+        .take(7)
+        .collect();
     for adjustable in &mut found {
         if adjustable.line.role != Role::Sweetener {
             adjustable.range.low = adjustable.range.low.max(1);

@@ -3,7 +3,9 @@
 use std::collections::BTreeSet;
 
 use crate::balance::{AllergenSummary, Balance, LineShare, Verdict, balance};
-use crate::book::{Allergen, Amount, Book, Entry, IngredientId, Line, LineId, Place, Resolved, Role, Stage};
+use crate::book::{
+    Allergen, Amount, Book, Entry, IngredientId, Line, LineId, Place, Resolved, Role, Stage,
+};
 use crate::quantity::show_number;
 
 use super::demands::Demands;
@@ -17,29 +19,61 @@ const LIMIT: u64 = 5_000;
 /// Which ingredient keeps the drink from being vegan or holds an allergen that must not be in it, whatever its amount.
 pub(super) fn diet_reason(book: &Book, plain: &Balance, demands: &Demands) -> Option<String> {
     let names = |ids: Vec<&IngredientId>| -> String {
-        let unique: BTreeSet<String> =
-            ids.into_iter().map(|id| book.ingredient(id).map_or_else(|| id.to_string(), |item| item.full_name())).collect();
+        let unique: BTreeSet<String> = ids
+            .into_iter()
+            .map(|id| {
+                book.ingredient(id)
+                    .map_or_else(|| id.to_string(), |item| item.full_name())
+            })
+            .collect();
         unique.into_iter().collect::<Vec<_>>().join(" and ")
     };
     let ingredients = || plain.lines.iter().map(|share| &share.ingredient);
     let alone = |id: &IngredientId| diet_of(book, id);
     if demands.keep_vegan && plain.vegan != Verdict::Yes {
         let (in_the_way, what): (Vec<&IngredientId>, &str) = match plain.vegan {
-            Verdict::No => (ingredients().filter(|id| alone(id).0 == Verdict::No).collect(), "is not vegan"),
-            _ => (ingredients().filter(|id| alone(id).0 != Verdict::Yes).collect(), "does not state whether it is vegan"),
+            Verdict::No => (
+                ingredients()
+                    .filter(|id| alone(id).0 == Verdict::No)
+                    .collect(),
+                "is not vegan",
+            ),
+            _ => (
+                ingredients()
+                    .filter(|id| alone(id).0 != Verdict::Yes)
+                    .collect(),
+                "does not state whether it is vegan",
+            ),
         };
-        return Some(format!("{} {what}: swap it as well, in the same question", names(in_the_way)));
+        return Some(format!(
+            "{} {what}: swap it as well, in the same question",
+            names(in_the_way)
+        ));
     }
     for allergen in &demands.without {
         if plain.allergens.contains.contains(allergen) {
-            let holders = ingredients().filter(|id| alone(id).1.contains.contains(allergen)).collect();
-            return Some(format!("{} contains {}: swap it as well, in the same question", names(holders), allergen.word()));
+            let holders = ingredients()
+                .filter(|id| alone(id).1.contains.contains(allergen))
+                .collect();
+            return Some(format!(
+                "{} contains {}: swap it as well, in the same question",
+                names(holders),
+                allergen.word()
+            ));
         }
     }
     let silent = &plain.allergens.not_stated;
     (!demands.without.is_empty() && !silent.is_empty()).then(|| {
-        let words: Vec<&str> = demands.without.iter().map(|allergen: &Allergen| allergen.word()).collect();
-        format!("whether {} contains {} is not stated: ask the maker", names(silent.iter().collect()), words.join(" or "))
+        let words: Vec<&str> = demands
+            .without
+            .iter()
+            .map(|allergen: &Allergen| allergen.word())
+            .collect();
+        format!(
+            "whether {} contains {} is not stated: ask the maker",
+            names(silent.iter().collect()),
+            words.join(" or ")
+        )
     })
 }
 
@@ -55,21 +89,62 @@ fn diet_of(book: &Book, id: &IngredientId) -> (Verdict, AllergenSummary) {
         carried: None,
         note: String::new(),
     };
-    let alone = Resolved { entries: vec![Entry::Line(line)], ..Resolved::default() };
+    let alone = Resolved {
+        entries: vec![Entry::Line(line)],
+        ..Resolved::default()
+    };
     let alone = balance(book, alone, &Place::Ingredient(id.clone(), "diet"));
     (alone.vegan, alone.allergens)
 }
 
 /// Why no amounts are allowed: the first demand without which some would be, or what the smallest drink runs into.
-pub(super) fn impossible_reason(book: &Book, problem: &Problem, plain: &Balance, demands: &Demands) -> String {
+pub(super) fn impossible_reason(
+    book: &Book,
+    problem: &Problem,
+    plain: &Balance,
+    demands: &Demands,
+) -> String {
     let landscape = &problem.landscape;
     let asked = *landscape.bounds();
     let without: [(bool, Bounds); 5] = [
-        (asked.sugar_per_100_ml.is_some(), Bounds { sugar_per_100_ml: None, ..asked }),
-        (asked.energy_kj.is_some(), Bounds { energy_kj: None, ..asked }),
-        (asked.cost.is_some(), Bounds { cost: None, ..asked }),
-        (demands.temperature.is_some(), Bounds { window: crate::book::TemperatureWindow { from: -60.0, to: 130.0 }, ..asked }),
-        (asked.hot_water.is_some(), Bounds { hot_water: None, ..asked }),
+        (
+            asked.sugar_per_100_ml.is_some(),
+            Bounds {
+                sugar_per_100_ml: None,
+                ..asked
+            },
+        ),
+        (
+            asked.energy_kj.is_some(),
+            Bounds {
+                energy_kj: None,
+                ..asked
+            },
+        ),
+        (
+            asked.cost.is_some(),
+            Bounds {
+                cost: None,
+                ..asked
+            },
+        ),
+        (
+            demands.temperature.is_some(),
+            Bounds {
+                window: crate::book::TemperatureWindow {
+                    from: -60.0,
+                    to: 130.0,
+                },
+                ..asked
+            },
+        ),
+        (
+            asked.hot_water.is_some(),
+            Bounds {
+                hot_water: None,
+                ..asked
+            },
+        ),
     ];
     for (is_asked, bounds) in without {
         if !is_asked {
@@ -102,26 +177,42 @@ fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
             show_number(window.from, 0),
             show_number(window.to, 0)
         ),
-        Obstacle::Cap { kind: CapKind::Sugar, found, most } => format!(
+        Obstacle::Cap {
+            kind: CapKind::Sugar,
+            found,
+            most,
+        } => format!(
             "at most {} g of sugar in 100 ml can't be kept: the closest taste without the cap has {} g{}",
             show_number(most, 1),
             show_number(found, 1),
             carries_most(book, plain, "g of sugar", |share| share.sugar)
         ),
-        Obstacle::Cap { kind: CapKind::Energy, found, most } => format!(
+        Obstacle::Cap {
+            kind: CapKind::Energy,
+            found,
+            most,
+        } => format!(
             "at most {} kJ can't be kept: the closest taste without the cap has {} kJ{}",
             show_number(most, 0),
             show_number(found, 0),
             carries_most(book, plain, "kJ", |share| share.energy)
         ),
-        Obstacle::Cap { kind: CapKind::Cost, found, most } => format!(
+        Obstacle::Cap {
+            kind: CapKind::Cost,
+            found,
+            most,
+        } => format!(
             "at most {} {currency} can't be kept: the closest taste without the cap costs {} {currency}{}",
             show_number(most, 2),
             show_number(found, 2),
             carries_most(book, plain, &book.settings.currency, |share| share.cost),
             currency = book.settings.currency
         ),
-        Obstacle::HotWater { hot, powder, needed } => format!(
+        Obstacle::HotWater {
+            hot,
+            powder,
+            needed,
+        } => format!(
             "{} g of hot water do not dissolve {} g of powder: a gram needs {} g",
             show_number(hot, 0),
             show_number(powder, 0),
@@ -131,12 +222,25 @@ fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
 }
 
 /// "; Ketterby chestnut powder alone carries 13.6 g of sugar".
-fn carries_most(book: &Book, plain: &Balance, unit: &str, of: impl Fn(&LineShare) -> Option<f64>) -> String {
+fn carries_most(
+    book: &Book,
+    plain: &Balance,
+    unit: &str,
+    of: impl Fn(&LineShare) -> Option<f64>,
+) -> String {
     let amount = |share: &LineShare| of(share).unwrap_or(0.0);
-    let most = plain.lines.iter().max_by(|one, other| amount(one).total_cmp(&amount(other)));
+    let most = plain
+        .lines
+        .iter()
+        .max_by(|one, other| amount(one).total_cmp(&amount(other)));
     most.map_or_else(String::new, |share| {
-        let name = book.ingredient(&share.ingredient).map_or_else(|| share.ingredient.to_string(), |item| item.full_name());
+        let name = book
+            .ingredient(&share.ingredient)
+            .map_or_else(|| share.ingredient.to_string(), |item| item.full_name());
         let decimals = if amount(share) < 1.0 { 2 } else { 1 };
-        format!("; {name} alone carries {} {unit}", show_number(amount(share), decimals))
+        format!(
+            "; {name} alone carries {} {unit}",
+            show_number(amount(share), decimals)
+        )
     })
 }

@@ -27,7 +27,10 @@ impl Level {
     pub fn usual() -> Vec<Self> {
         [100.0, 75.0, 50.0, 25.0, 0.0]
             .into_iter()
-            .map(|percent| Self { name: format!("{} %", show_number(percent, 0)), percent })
+            .map(|percent| Self {
+                name: format!("{} %", show_number(percent, 0)),
+                percent,
+            })
             .collect()
     }
 }
@@ -57,11 +60,19 @@ pub struct Ladder {
 }
 
 /// The sugar ladder of a version; `None` when there is no such version.
-pub fn ladder(book: &Book, recipe: &Recipe, version: Option<&VersionId>, levels: &[Level]) -> Option<Ladder> {
+pub fn ladder(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    levels: &[Level],
+) -> Option<Ladder> {
     let origin = Origin::new(book, recipe, version)?;
     let mut bare = origin.resolved.clone();
-    let sweeteners: Vec<_> =
-        origin.resolved.lines().filter(|line| line.role == Role::Sweetener && line.stage == Stage::Mixed).collect();
+    let sweeteners: Vec<_> = origin
+        .resolved
+        .lines()
+        .filter(|line| line.role == Role::Sweetener && line.stage == Stage::Mixed)
+        .collect();
     for line in &sweeteners {
         bare.apply(&Change::Remove(line.id.clone()));
     }
@@ -75,10 +86,15 @@ pub fn ladder(book: &Book, recipe: &Recipe, version: Option<&VersionId>, levels:
     let sweetness = |balance: &Balance| balance.figures.get(Measurand::Sweetness);
     let known = origin.standard.figures.missing(Measurand::Sweetness) == 0
         && ladder.floor.figures.missing(Measurand::Sweetness) == 0;
-    let (Some(top), Some(bottom), true) = (sweetness(&origin.standard), sweetness(&ladder.floor), known) else {
+    let (Some(top), Some(bottom), true) =
+        (sweetness(&origin.standard), sweetness(&ladder.floor), known)
+    else {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
-        let names: Vec<String> =
-            missing.iter().filter_map(|id| book.ingredient(id)).map(|item| item.full_name()).collect();
+        let names: Vec<String> = missing
+            .iter()
+            .filter_map(|id| book.ingredient(id))
+            .map(|item| item.full_name())
+            .collect();
         ladder.reasons.push(format!(
             "the sweetness is not known: read the sugars (and their kind) on the label of {}",
             names.join(" and ")
@@ -97,11 +113,27 @@ pub fn ladder(book: &Book, recipe: &Recipe, version: Option<&VersionId>, levels:
         let aim = bottom + part * (top - bottom);
         // What comes and goes with the sweeteners (the pear of a pear syrup) follows the level as well.
         let mut aimed = vec![(Axis::Sweetness, aim)];
-        for axis in origin.standard.axes.iter().filter(|axis| matches!(axis.axis, Axis::Flavour(_) | Axis::Acidity)) {
-            let bare = ladder.floor.axis(&axis.axis).map_or(Some(0.0), |axis| axis.value);
-            aimed.extend(axis.value.zip(bare).map(|(top, bare)| (axis.axis.clone(), bare + part * (top - bare))));
+        for axis in origin
+            .standard
+            .axes
+            .iter()
+            .filter(|axis| matches!(axis.axis, Axis::Flavour(_) | Axis::Acidity))
+        {
+            let bare = ladder
+                .floor
+                .axis(&axis.axis)
+                .map_or(Some(0.0), |axis| axis.value);
+            aimed.extend(
+                axis.value
+                    .zip(bare)
+                    .map(|(top, bare)| (axis.axis.clone(), bare + part * (top - bare))),
+            );
         }
-        ladder.rungs.push(Rung { level: level.clone(), aim, drink: rung(&origin, &ladder.floor, &aimed) });
+        ladder.rungs.push(Rung {
+            level: level.clone(),
+            aim,
+            drink: rung(&origin, &ladder.floor, &aimed),
+        });
     }
     Some(ladder)
 }
@@ -110,7 +142,11 @@ pub fn ladder(book: &Book, recipe: &Recipe, version: Option<&VersionId>, levels:
 fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<Adapted, String> {
     let moves = |role: Role| matches!(role, Role::Sweetener | Role::Water | Role::Tea);
     let mut adjustable: Vec<Adjustable> = Vec::new();
-    for line in origin.resolved.lines().filter(|line| moves(line.role) && line.stage == Stage::Mixed) {
+    for line in origin
+        .resolved
+        .lines()
+        .filter(|line| moves(line.role) && line.stage == Stage::Mixed)
+    {
         if let Some(mut found) = Adjustable::new(origin.book, line, false) {
             let now = super::question::steps_in(line.amount.number().unwrap_or(0.0), found.step);
             if line.role == Role::Sweetener {
@@ -124,9 +160,14 @@ fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<A
             adjustable.push(found);
         }
     }
-    let mut adapted =
-        origin.bring_back(origin.resolved.clone(), adjustable, aimed, &Demands::default())?;
-    let sugar = |balance: &Balance| show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
+    let mut adapted = origin.bring_back(
+        origin.resolved.clone(),
+        adjustable,
+        aimed,
+        &Demands::default(),
+    )?;
+    let sugar =
+        |balance: &Balance| show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
     adapted.explanation = format!(
         "{} g of sugar, of which {} g come with what it tastes of and can't be taken out; {}.",
         sugar(&adapted.balance),

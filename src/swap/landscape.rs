@@ -7,7 +7,8 @@
 use std::sync::Arc;
 
 use crate::balance::{
-    Component, Figures, Fill, Measurand, Prepared, PreparedLine, figures_with, flavour_figure, flavour_slot,
+    Component, Figures, Fill, Measurand, Prepared, PreparedLine, figures_with, flavour_figure,
+    flavour_slot,
 };
 use crate::book::{Axis, TemperatureWindow};
 use crate::optimiser::{Landscape, Range};
@@ -77,7 +78,12 @@ impl Target {
     /// The place of an axis among the figures of a drink with these flavours; `None` for a flavour that it can't have.
     pub fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
         let measurand = match axis {
-            Axis::Flavour(name) => return flavours.iter().position(|known| known == name).map(flavour_figure),
+            Axis::Flavour(name) => {
+                return flavours
+                    .iter()
+                    .position(|known| known == name)
+                    .map(flavour_figure);
+            }
             Axis::Sweetness => Measurand::Sweetness,
             Axis::TeaStrength => Measurand::TeaStrength,
             Axis::Creaminess => Measurand::Creaminess,
@@ -100,7 +106,13 @@ impl Target {
             Axis::Temperature => Of::Temperature,
             Axis::Volume => Of::Volume,
         };
-        Term { of, value: self.value, step: self.step, weight: self.weight, limit: self.limit }
+        Term {
+            of,
+            value: self.value,
+            step: self.step,
+            weight: self.weight,
+            limit: self.limit,
+        }
     }
 }
 
@@ -149,16 +161,33 @@ pub struct TasteLandscape {
 
 impl TasteLandscape {
     /// The landscape of a prepared candidate for the closest taste.
-    pub fn new(mut prepared: Prepared, targets: Vec<Target>, dimensions: Vec<Dimension>, bounds: Bounds) -> Self {
+    pub fn new(
+        mut prepared: Prepared,
+        targets: Vec<Target>,
+        dimensions: Vec<Dimension>,
+        bounds: Bounds,
+    ) -> Self {
         for line in &mut prepared.lines {
             // The search looks at values only; what is uncertain is worked out for what it finds.
             line.sensitivities.clear();
         }
         let dimension_of = (0..prepared.lines.len())
-            .map(|line| dimensions.iter().position(|dimension| dimension.line == line))
+            .map(|line| {
+                dimensions
+                    .iter()
+                    .position(|dimension| dimension.line == line)
+            })
             .collect();
         let floor = floor(&prepared, &targets, &dimensions, &bounds, Aim::Taste);
-        Self { prepared: Arc::new(prepared), targets, dimensions, dimension_of, bounds, aim: Aim::Taste, floor }
+        Self {
+            prepared: Arc::new(prepared),
+            targets,
+            dimensions,
+            dimension_of,
+            bounds,
+            aim: Aim::Taste,
+            floor,
+        }
     }
 
     /// The same candidates with another aim, no axis further off than its limit (in steps, in the order of the targets).
@@ -168,20 +197,44 @@ impl TasteLandscape {
         for (target, limit) in targets.iter_mut().zip(limits) {
             target.limit = Some(*limit);
         }
-        let floor = floor(&self.prepared, &targets, &self.dimensions, &self.bounds, aim);
-        Self { targets, aim, floor, ..self.clone() }
+        let floor = floor(
+            &self.prepared,
+            &targets,
+            &self.dimensions,
+            &self.bounds,
+            aim,
+        );
+        Self {
+            targets,
+            aim,
+            floor,
+            ..self.clone()
+        }
     }
 
     /// The same candidates, with other things to keep.
     #[must_use]
     pub(super) fn bounded_by(&self, bounds: Bounds) -> Self {
-        let floor = floor(&self.prepared, &self.targets, &self.dimensions, &bounds, self.aim);
-        Self { bounds, floor, ..self.clone() }
+        let floor = floor(
+            &self.prepared,
+            &self.targets,
+            &self.dimensions,
+            &bounds,
+            self.aim,
+        );
+        Self {
+            bounds,
+            floor,
+            ..self.clone()
+        }
     }
 
     /// The whole numbers that each line may take.
     pub fn ranges(&self) -> Vec<Range> {
-        self.dimensions.iter().map(|dimension| dimension.range).collect()
+        self.dimensions
+            .iter()
+            .map(|dimension| dimension.range)
+            .collect()
     }
 
     /// The targets.
@@ -196,10 +249,13 @@ impl TasteLandscape {
 
     /// The figures of a candidate.
     pub fn figures(&self, point: &[i32]) -> Figures {
-        figures_with(&self.prepared, &|line: &PreparedLine, at| match self.dimension_of[at] {
-            Some(dimension) => f64::from(point[dimension]) * self.dimensions[dimension].step,
-            None => line.count,
-        })
+        figures_with(
+            &self.prepared,
+            &|line: &PreparedLine, at| match self.dimension_of[at] {
+                Some(dimension) => f64::from(point[dimension]) * self.dimensions[dimension].step,
+                None => line.count,
+            },
+        )
     }
 
     /// Why a candidate is forbidden, if it is.
@@ -221,7 +277,11 @@ impl TasteLandscape {
         let sugar = of(Measurand::TotalSugar) / of(Measurand::Volume).max(1e-9) * 100.0;
         let caps = [
             (CapKind::Sugar, sugar, self.bounds.sugar_per_100_ml),
-            (CapKind::Energy, of(Measurand::EnergyKj), self.bounds.energy_kj),
+            (
+                CapKind::Energy,
+                of(Measurand::EnergyKj),
+                self.bounds.energy_kj,
+            ),
             (CapKind::Cost, of(Measurand::Cost), self.bounds.cost),
         ];
         for (kind, found, most) in caps {
@@ -239,31 +299,42 @@ impl TasteLandscape {
             None => self.prepared.lines[at].count,
         };
         let (powder, hot) = powder_and_hot_water(&self.prepared, self.bounds.hot_from, count);
-        (hot + 1e-6 < needed * powder).then_some(Obstacle::HotWater { hot, powder, needed })
+        (hot + 1e-6 < needed * powder).then_some(Obstacle::HotWater {
+            hot,
+            powder,
+            needed,
+        })
     }
 
     /// The squared distance of figures from the targets.
     pub fn squared_distance(&self, figures: &Figures) -> f64 {
-        self.targets.iter().map(|target| target.weight * steps(target, figures).powi(2)).sum()
+        self.targets
+            .iter()
+            .map(|target| target.weight * steps(target, figures).powi(2))
+            .sum()
     }
 
     /// How far figures are off on each target, in steps.
     pub fn deviations(&self, figures: &Figures) -> Vec<f64> {
-        self.targets.iter().map(|target| steps(target, figures)).collect()
+        self.targets
+            .iter()
+            .map(|target| steps(target, figures))
+            .collect()
     }
 
     fn moves(&self, point: &[i32]) -> f64 {
-        let moved = self
-            .dimensions
-            .iter()
-            .zip(point)
-            .filter(|(dimension, at)| (f64::from(**at) * dimension.step - dimension.standard).abs() > 1e-9);
+        let moved = self.dimensions.iter().zip(point).filter(|(dimension, at)| {
+            (f64::from(**at) * dimension.step - dimension.standard).abs() > 1e-9
+        });
         moved.count() as f64
     }
 
     /// Whether a line fills what the others leave, so that its own amount is no choice.
     pub fn fills_volume(&self) -> bool {
-        self.prepared.lines.iter().any(|line| matches!(line.fill, Some(Fill::Volume(_))))
+        self.prepared
+            .lines
+            .iter()
+            .any(|line| matches!(line.fill, Some(Fill::Volume(_))))
     }
 
     /// Whether the floor rests on enclosures of the drink, not on the moves alone.
@@ -276,17 +347,40 @@ fn steps(target: &Target, figures: &Figures) -> f64 {
     (figures.of[target.slot] - target.value) / target.step
 }
 
-fn floor(prepared: &Prepared, targets: &[Target], dimensions: &[Dimension], bounds: &Bounds, aim: Aim) -> Floor {
+fn floor(
+    prepared: &Prepared,
+    targets: &[Target],
+    dimensions: &[Dimension],
+    bounds: &Bounds,
+    aim: Aim,
+) -> Floor {
     let terms: Vec<Term> = targets.iter().map(Target::term).collect();
     let setup = &prepared.setup;
-    let mut caps = vec![Cap::Hottest(bounds.window.to), Cap::Coolest(bounds.window.from)];
+    let mut caps = vec![
+        Cap::Hottest(bounds.window.to),
+        Cap::Coolest(bounds.window.from),
+    ];
     caps.extend(bounds.sugar_per_100_ml.map(Cap::SugarPer100Ml));
     caps.extend(bounds.energy_kj.map(Cap::EnergyKj));
-    caps.extend(bounds.cost.map(|cost| Cap::Cost(cost - setup.serviceware_cost)));
-    caps.extend(setup.capacity.map(|capacity| Cap::Level(capacity - setup.head_room + 0.000_1 * capacity)));
-    let lines: Vec<(usize, f64)> = dimensions.iter().map(|dimension| (dimension.line, dimension.step)).collect();
+    caps.extend(
+        bounds
+            .cost
+            .map(|cost| Cap::Cost(cost - setup.serviceware_cost)),
+    );
+    caps.extend(
+        setup
+            .capacity
+            .map(|capacity| Cap::Level(capacity - setup.head_room + 0.000_1 * capacity)),
+    );
+    let lines: Vec<(usize, f64)> = dimensions
+        .iter()
+        .map(|dimension| (dimension.line, dimension.step))
+        .collect();
     let ranges: Vec<Range> = dimensions.iter().map(|dimension| dimension.range).collect();
-    let standard: Vec<f64> = dimensions.iter().map(|dimension| dimension.standard / dimension.step).collect();
+    let standard: Vec<f64> = dimensions
+        .iter()
+        .map(|dimension| dimension.standard / dimension.step)
+        .collect();
     Floor::new(&FloorInput {
         prepared,
         dimensions: &lines,
@@ -299,7 +393,11 @@ fn floor(prepared: &Prepared, targets: &[Target], dimensions: &[Dimension], boun
             Aim::Sugar => Some(Small::Sugar),
             Aim::Taste | Aim::FewestChanges => None,
         },
-        constant: if aim == Aim::Cost { setup.serviceware_cost } else { 0.0 },
+        constant: if aim == Aim::Cost {
+            setup.serviceware_cost
+        } else {
+            0.0
+        },
         taste_weight: aim.taste_weight(),
         move_cost: aim.move_cost(),
     })
@@ -311,7 +409,11 @@ impl Landscape for TasteLandscape {
         if self.obstacle(point, &figures).is_some() {
             return None;
         }
-        let within = |target: &Target| target.limit.is_none_or(|limit| steps(target, &figures).abs() <= limit + 1e-9);
+        let within = |target: &Target| {
+            target
+                .limit
+                .is_none_or(|limit| steps(target, &figures).abs() <= limit + 1e-9)
+        };
         if self.aim != Aim::Taste && !self.targets.iter().all(within) {
             return None;
         }

@@ -52,9 +52,18 @@ pub enum Obstacle {
 }
 
 /// Grams of what is dry in the mixed drink, and of the water in what is poured hot.
-pub(super) fn powder_and_hot_water(prepared: &Prepared, hot_from: f64, count: impl Fn(usize) -> f64) -> (f64, f64) {
+pub(super) fn powder_and_hot_water(
+    prepared: &Prepared,
+    hot_from: f64,
+    count: impl Fn(usize) -> f64,
+) -> (f64, f64) {
     let (mut powder, mut hot) = (0.0, 0.0);
-    for (at, line) in prepared.lines.iter().enumerate().filter(|(_, line)| line.stage == Stage::Mixed) {
+    for (at, line) in prepared
+        .lines
+        .iter()
+        .enumerate()
+        .filter(|(_, line)| line.stage == Stage::Mixed)
+    {
         let grams = count(at) * line.grams_per_unit;
         let water = count(at) * line.per_unit.get(Component::Water);
         if water < 0.2 * grams && line.per_unit.get(Component::Ice) == 0.0 {

@@ -1,7 +1,10 @@
 //! The plain swap: the other ingredient by equal measures, before anything is brought back.
 
 use crate::balance::{Component, Mix, Slots, per_gram, portion};
-use crate::book::{Amount, Book, Form, Ingredient, IngredientId, Line, LineId, Measure, MeasureKind, Resolved, Role, Stage};
+use crate::book::{
+    Amount, Book, Form, Ingredient, IngredientId, Line, LineId, Measure, MeasureKind, Resolved,
+    Role, Stage,
+};
 
 /// The lines with one ingredient replaced by another, and which lines those are.
 ///
@@ -31,7 +34,9 @@ pub fn plain_swap(
 fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
     let (old, new) = (book.ingredient(&line.ingredient), book.ingredient(with));
     line.ingredient = with.clone();
-    let (Some(old), Some(new)) = (old, new) else { return };
+    let (Some(old), Some(new)) = (old, new) else {
+        return;
+    };
     if (old.form == Form::Ice) != (new.form == Form::Ice) {
         // Ice does not come at the temperature of the water that it stands for, nor water at that of ice.
         line.temperature = None;
@@ -41,7 +46,10 @@ fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
         && (old.form.is_dry() == new.form.is_dry() || measure.kind == MeasureKind::Spoon)
     {
         let better = measure_for(book, new, measure.kind, Some(measure));
-        line.amount = Amount::Count(*count, better.map_or_else(|| id.clone(), |better| better.id.clone()));
+        line.amount = Amount::Count(
+            *count,
+            better.map_or_else(|| id.clone(), |better| better.id.clone()),
+        );
         return;
     }
     if old.form.is_dry() == new.form.is_dry() {
@@ -63,13 +71,32 @@ fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) ->
     let grams = line.amount.number()? * portion(book, old, &from, &line.amount, celsius)?.grams;
     let substance = |mix: &Mix| {
         let fat = mix.get(Component::Fat);
-        if from.get(Component::Fat) > 0.0 && to.get(Component::Fat) > 0.0 { fat } else { mix.dry_matter() }
+        if from.get(Component::Fat) > 0.0 && to.get(Component::Fat) > 0.0 {
+            fat
+        } else {
+            mix.dry_matter()
+        }
     };
     let wanted = grams * substance(&from) / substance(&to);
     // Tea for creamer, say: nobody means litres, so the same grams stand in and the level shows what is lost.
-    let wanted = if wanted <= grams * MOST_FOR_ONE_GRAM { wanted } else { grams };
-    if let Some(measure) = book.measures.iter().find(|measure| measure.calibration(Some(&new.id)).is_some()) {
-        let one = portion(book, new, &to, &Amount::Count(1.0, measure.id.clone()), celsius)?.grams;
+    let wanted = if wanted <= grams * MOST_FOR_ONE_GRAM {
+        wanted
+    } else {
+        grams
+    };
+    if let Some(measure) = book
+        .measures
+        .iter()
+        .find(|measure| measure.calibration(Some(&new.id)).is_some())
+    {
+        let one = portion(
+            book,
+            new,
+            &to,
+            &Amount::Count(1.0, measure.id.clone()),
+            celsius,
+        )?
+        .grams;
         let count = (wanted / one / measure.step()).round() * measure.step();
         return Some(Amount::Count(count, measure.id.clone()));
     }
@@ -89,9 +116,13 @@ pub fn measure_for<'book>(
     current: Option<&'book Measure>,
 ) -> Option<&'book Measure> {
     let weighed = |measure: &&Measure| measure.calibration(Some(&ingredient.id)).is_some();
-    current
-        .filter(weighed)
-        .or_else(|| book.measures.iter().map(AsRef::as_ref).filter(|measure| measure.kind == kind).find(weighed))
+    current.filter(weighed).or_else(|| {
+        book.measures
+            .iter()
+            .map(AsRef::as_ref)
+            .filter(|measure| measure.kind == kind)
+            .find(weighed)
+    })
 }
 
 /// A line for an ingredient that a recipe does not have yet, with none of it: in the measure that was weighed with it, else
@@ -103,7 +134,10 @@ pub fn add_line_for(
     stage: Stage,
     taken: impl Fn(&LineId) -> bool,
 ) -> Line {
-    let weighed = book.measures.iter().find(|measure| measure.calibration(Some(&ingredient.id)).is_some());
+    let weighed = book
+        .measures
+        .iter()
+        .find(|measure| measure.calibration(Some(&ingredient.id)).is_some());
     let amount = match weighed {
         Some(measure) => Amount::Count(0.0, measure.id.clone()),
         None if ingredient.form.is_dry() => Amount::Grams(0.0),

@@ -43,24 +43,43 @@ pub(super) struct ProblemInput<'question> {
 
 impl Problem {
     pub(super) fn new(input: &ProblemInput<'_>) -> Self {
-        let ProblemInput { book, standard, start, adjustable, demands, .. } = input;
+        let ProblemInput {
+            book,
+            standard,
+            start,
+            adjustable,
+            demands,
+            ..
+        } = input;
         let lines = with_added_lines(&start.resolved, adjustable);
         let place = Place::Recipe(input.recipe.clone(), "lines");
-        let mut slots = Slots { flavours: start.flavours.clone(), sweeteners: Vec::new() };
+        let mut slots = Slots {
+            flavours: start.flavours.clone(),
+            sweeteners: Vec::new(),
+        };
         let prepared = prepare(book, &lines, &mut slots, &place);
         let mut kept: Vec<Adjustable> = Vec::new();
         let mut dimensions = Vec::new();
         for adjustable in adjustable {
             if let Some(line) = prepared.position(&adjustable.line.id) {
                 let standard = standard_amount(&standard.resolved, adjustable);
-                dimensions.push(Dimension { line, step: adjustable.step, standard, range: adjustable.range });
+                dimensions.push(Dimension {
+                    line,
+                    step: adjustable.step,
+                    standard,
+                    range: adjustable.range,
+                });
                 kept.push(adjustable.clone());
             }
         }
         let targets = targets(&book.settings, standard, start, input.aimed);
         let bounds = bounds(&book.settings, standard, &prepared, demands);
         let landscape = TasteLandscape::new(prepared, targets, dimensions, bounds);
-        Self { landscape, adjustable: kept, lines }
+        Self {
+            landscape,
+            adjustable: kept,
+            lines,
+        }
     }
 
     /// The whole numbers that each line may take.
@@ -70,7 +89,11 @@ impl Problem {
 }
 
 /// Runs a search to its end or its limit; the problem never has more variables than a search holds.
-pub(super) fn run(landscape: &TasteLandscape, limit: u64, known: Option<&[i32]>) -> Option<Outcome> {
+pub(super) fn run(
+    landscape: &TasteLandscape,
+    limit: u64,
+    known: Option<&[i32]>,
+) -> Option<Outcome> {
     let mut search = BranchAndBound::new(landscape, &landscape.ranges()).ok()?;
     if let Some(point) = known {
         search.offer(point);
@@ -80,24 +103,50 @@ pub(super) fn run(landscape: &TasteLandscape, limit: u64, known: Option<&[i32]>)
 }
 
 /// The axes that both drinks know, with the standard's values.
-fn targets(settings: &Settings, standard: &Balance, start: &Balance, aimed: &[(Axis, f64)]) -> Vec<Target> {
+fn targets(
+    settings: &Settings,
+    standard: &Balance,
+    start: &Balance,
+    aimed: &[(Axis, f64)],
+) -> Vec<Target> {
     let target = |axis: &crate::balance::AxisValue| {
         axis.value?;
         // A flavour that the standard does not name is not in it.
-        let known = standard.axis(&axis.axis).map_or(Some(0.0), |value| value.value)?;
+        let known = standard
+            .axis(&axis.axis)
+            .map_or(Some(0.0), |value| value.value)?;
         let (step, mut weight) = noticeable_step(settings, &axis.axis, known);
-        let value = aimed.iter().find(|(aimed, _)| *aimed == axis.axis).map_or(known, |(_, value)| *value);
+        let value = aimed
+            .iter()
+            .find(|(aimed, _)| *aimed == axis.axis)
+            .map_or(known, |(_, value)| *value);
         if axis.axis == Axis::Temperature && standard.iced != start.iced {
             weight = 0.0;
         }
         let slot = Target::slot_of(&start.flavours, &axis.axis)?;
-        Some(Target { axis: axis.axis.clone(), slot, value, step, weight, limit: None })
+        Some(Target {
+            axis: axis.axis.clone(),
+            slot,
+            value,
+            step,
+            weight,
+            limit: None,
+        })
     };
     start.axes.iter().filter_map(target).collect()
 }
 
-fn bounds(settings: &Settings, standard: &Balance, prepared: &Prepared, demands: &Demands) -> Bounds {
-    let asked = if prepared.setup.iced { settings.iced_window } else { settings.hot_window };
+fn bounds(
+    settings: &Settings,
+    standard: &Balance,
+    prepared: &Prepared,
+    demands: &Demands,
+) -> Bounds {
+    let asked = if prepared.setup.iced {
+        settings.iced_window
+    } else {
+        settings.hot_window
+    };
     let mut window = asked;
     if standard.iced == prepared.setup.iced {
         let served = standard.figures.of[Measurand::ServingTemperature.slot()];
@@ -107,7 +156,11 @@ fn bounds(settings: &Settings, standard: &Balance, prepared: &Prepared, demands:
     if let Some(TemperatureWindow { from, to }) = demands.temperature {
         window = TemperatureWindow { from, to };
     }
-    let hottest = prepared.lines.iter().map(|line| line.celsius).fold(f64::NEG_INFINITY, f64::max);
+    let hottest = prepared
+        .lines
+        .iter()
+        .map(|line| line.celsius)
+        .fold(f64::NEG_INFINITY, f64::max);
     let hot_from = hottest - HOT_WITHIN;
     let poured_hot = prepared.setup.iced && hottest >= 60.0;
     // A shop that gets its powder dissolved in less needs no more.
@@ -117,7 +170,9 @@ fn bounds(settings: &Settings, standard: &Balance, prepared: &Prepared, demands:
         sugar_per_100_ml: demands.most_sugar_per_100_ml,
         energy_kj: demands.most_energy_kj,
         cost: demands.most_cost,
-        hot_water: there.filter(|_| poured_hot).map(|ratio| ratio.min(HOT_WATER_PER_GRAM_OF_POWDER)),
+        hot_water: there
+            .filter(|_| poured_hot)
+            .map(|ratio| ratio.min(HOT_WATER_PER_GRAM_OF_POWDER)),
         hot_from,
     }
 }

@@ -60,8 +60,12 @@ impl Adjustable {
             Amount::Millilitres(_) => MILLILITRE_STEP,
             _ => GRAM_STEP,
         };
-        let mut adjustable =
-            Self { line: line.clone(), added, step: step.max(1e-3), range: Range { low: 0, high: 0 } };
+        let mut adjustable = Self {
+            line: line.clone(),
+            added,
+            step: step.max(1e-3),
+            range: Range { low: 0, high: 0 },
+        };
         adjustable.range = adjustable.usual_range(number);
         Some(adjustable)
     }
@@ -74,7 +78,10 @@ impl Adjustable {
             return Range { low: 0, high };
         }
         let low = (now - MOST_STEPS / 2).max(0);
-        Range { low, high: low + MOST_STEPS }
+        Range {
+            low,
+            high: low + MOST_STEPS,
+        }
     }
 
     /// The amount at a number of steps.
@@ -84,7 +91,11 @@ impl Adjustable {
 
     /// Narrows it to what is demanded of its line.
     fn limited(mut self, demands: &Demands) -> Self {
-        for limit in demands.limits.iter().filter(|limit| limit.line == self.line.id) {
+        for limit in demands
+            .limits
+            .iter()
+            .filter(|limit| limit.line == self.line.id)
+        {
             if let Some(increment) = limit.increment.filter(|increment| *increment > 1e-3) {
                 self.step = increment;
                 self.range = self.usual_range(self.line.amount.number().unwrap_or(0.0));
@@ -97,7 +108,8 @@ impl Adjustable {
             }
         }
         // What gives a drink its name is not left out; a sweetener may be.
-        let may_leave_out = self.line.role == Role::Sweetener && demands.may_leave_out_sweetener || self.added;
+        let may_leave_out =
+            self.line.role == Role::Sweetener && demands.may_leave_out_sweetener || self.added;
         if !may_leave_out {
             self.range.low = self.range.low.max(1);
         }
@@ -106,13 +118,21 @@ impl Adjustable {
 }
 
 /// Steps up to a number, rounded up.
-#[expect(clippy::cast_possible_truncation, reason = "amounts are below 10 000, steps above 0.001")]
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "amounts are below 10 000, steps above 0.001"
+)]
 pub(super) fn steps_in(number: f64, step: f64) -> i32 {
     (number / step - 1e-9).ceil() as i32
 }
 
 /// The lines that a question lets move, without further demands.
-pub fn adjustable_lines(book: &Book, question: &Question, plain: &Resolved, swapped: &[LineId]) -> Vec<Adjustable> {
+pub fn adjustable_lines(
+    book: &Book,
+    question: &Question,
+    plain: &Resolved,
+    swapped: &[LineId],
+) -> Vec<Adjustable> {
     adjustable_lines_with(book, question, &Demands::default(), plain, swapped)
 }
 
@@ -126,15 +146,19 @@ pub(super) fn adjustable_lines_with(
     swapped: &[LineId],
 ) -> Vec<Adjustable> {
     let by_default = |line: &Line| {
-        let role = matches!(line.role, Role::Sweetener | Role::Creamer | Role::Water | Role::Tea);
+        let role = matches!(
+            line.role,
+            Role::Sweetener | Role::Creamer | Role::Water | Role::Tea
+        );
         swapped.contains(&line.id) || (role && line.stage == Stage::Mixed)
     };
     let chosen = |line: &Line| match &question.adjust {
         Some(named) => named.contains(&line.id),
         None => by_default(line),
     };
-    let may_move =
-        |line: &&Line| !demands.locked.contains(&line.id) && (chosen(line) || demands.unlocked.contains(&line.id));
+    let may_move = |line: &&Line| {
+        !demands.locked.contains(&line.id) && (chosen(line) || demands.unlocked.contains(&line.id))
+    };
     let mut lines: Vec<&Line> = plain.lines().filter(may_move).collect();
     // Where there are too many, the swapped lines and what sweetens come first; the order of the recipe stays.
     if lines.len() > MOST_LINES && question.adjust.is_none() {
@@ -166,7 +190,10 @@ fn house_sweetener(
 ) -> Option<Adjustable> {
     // A swapped syrup that carries a flavour can't set sweetness and flavour apart; anything else that sweetens can.
     let sweetens = |line: &Line| {
-        let flavoured = |id: &IngredientId| book.ingredient(id).is_some_and(|item| !item.composition.flavours.is_empty());
+        let flavoured = |id: &IngredientId| {
+            book.ingredient(id)
+                .is_some_and(|item| !item.composition.flavours.is_empty())
+        };
         line.role == Role::Sweetener && !(swapped.contains(&line.id) && flavoured(&line.ingredient))
     };
     if plain.lines().any(sweetens) {
@@ -174,7 +201,10 @@ fn house_sweetener(
     }
     let candidate = book.ingredients.iter().find(|ingredient| {
         let contains = |allergen| {
-            ingredient.allergens.as_ref().is_none_or(|statement| statement.contains.contains(allergen))
+            ingredient
+                .allergens
+                .as_ref()
+                .is_none_or(|statement| statement.contains.contains(allergen))
         };
         ingredient.role == Role::Sweetener
             && ingredient.id != question.replace
@@ -183,7 +213,10 @@ fn house_sweetener(
             && (!demands.keep_vegan || ingredient.diet.vegan == Some(true))
             && !demands.without.iter().any(contains)
             && !plain.lines().any(|line| line.ingredient == ingredient.id)
-            && book.measures.iter().any(|measure| measure.calibration(Some(&ingredient.id)).is_some())
+            && book
+                .measures
+                .iter()
+                .any(|measure| measure.calibration(Some(&ingredient.id)).is_some())
     })?;
     let taken = |id: &LineId| plain.entries.iter().any(|entry: &Entry| entry.id() == id);
     let line = add_line_for(book, candidate, Role::Sweetener, Stage::Mixed, taken);

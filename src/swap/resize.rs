@@ -24,26 +24,40 @@ pub fn resize(
     let origin = Origin::new(book, recipe, version)?;
     let room = |id: &VesselId| {
         let vessel = book.vessel(id)?;
-        let head_room = vessel.usual_closure().map_or(0.0, |closure| closure.head_room);
+        let head_room = vessel
+            .usual_closure()
+            .map_or(0.0, |closure| closure.head_room);
         Some((vessel.capacity - head_room).max(1.0))
     };
     let new = room(cup)?;
     let Some(old) = origin.resolved.cup.as_ref().and_then(room) else {
-        return Some(Err("it has no cup yet: name one before it is resized".to_owned()));
+        return Some(Err(
+            "it has no cup yet: name one before it is resized".to_owned()
+        ));
     };
     let ratio = new / old;
     let mut changed = origin.resolved.clone();
     changed.apply(&Change::Cup(cup.clone()));
     let mut adjustable = Vec::new();
     for line in origin.resolved.lines() {
-        let Some(number) = line.amount.number() else { continue };
+        let Some(number) = line.amount.number() else {
+            continue;
+        };
         if let crate::book::Amount::FillTo(millilitres) = line.amount {
-            changed.apply(&Change::Amount(line.id.clone(), crate::book::Amount::FillTo((millilitres * ratio).round())));
+            changed.apply(&Change::Amount(
+                line.id.clone(),
+                crate::book::Amount::FillTo((millilitres * ratio).round()),
+            ));
             continue;
         }
-        let Some(mut found) = Adjustable::new(book, line, false) else { continue };
+        let Some(mut found) = Adjustable::new(book, line, false) else {
+            continue;
+        };
         let grown = steps_in(number * ratio - found.step / 2.0, found.step).max(0);
-        found.range = Range { low: (grown - REACH).max(i32::from(number > 0.0)), high: grown + REACH };
+        found.range = Range {
+            low: (grown - REACH).max(i32::from(number > 0.0)),
+            high: grown + REACH,
+        };
         let amount = found.amount(grown.max(found.range.low));
         changed.apply(&Change::Amount(line.id.clone(), amount.clone()));
         found.line.amount = amount;
@@ -54,18 +68,27 @@ pub fn resize(
     }
     let volume = origin.standard.figures.of[Measurand::Volume.slot()] * ratio;
     // A line that grows has to move: it counts as moved only against its grown amount.
-    let mut grown = Origin { standard: origin.standard.clone(), ..origin };
+    let mut grown = Origin {
+        standard: origin.standard.clone(),
+        ..origin
+    };
     grown.standard.resolved = changed.clone();
     let aimed = [(Axis::Volume, volume)];
-    Some(grown.bring_back(changed.clone(), adjustable, &aimed, &Demands::default()).map(|mut adapted| {
-        let fill = balance(book, adapted.balance.resolved.clone(), &grown.place()).figures.get(Measurand::Fill);
-        adapted.explanation = format!(
-            "The cup holds {} times as much; the drink is {} ml and fills {} %; {}.",
-            show_number(ratio, 2),
-            show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
-            fill.map_or_else(|| "an unknown part".to_owned(), |fill| show_number(fill, 0)),
-            remaining(&adapted.difference)
-        );
-        adapted
-    }))
+    Some(
+        grown
+            .bring_back(changed.clone(), adjustable, &aimed, &Demands::default())
+            .map(|mut adapted| {
+                let fill = balance(book, adapted.balance.resolved.clone(), &grown.place())
+                    .figures
+                    .get(Measurand::Fill);
+                adapted.explanation = format!(
+                    "The cup holds {} times as much; the drink is {} ml and fills {} %; {}.",
+                    show_number(ratio, 2),
+                    show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
+                    fill.map_or_else(|| "an unknown part".to_owned(), |fill| show_number(fill, 0)),
+                    remaining(&adapted.difference)
+                );
+                adapted
+            }),
+    )
 }

@@ -31,7 +31,9 @@ pub struct Opening {
 #[derive(Debug, thiserror::Error)]
 pub enum WindowError {
     /// No display, or one that can't draw.
-    #[error("no window can be opened here: {reason}; `evensip --help` lists the commands that need none")]
+    #[error(
+        "no window can be opened here: {reason}; `evensip --help` lists the commands that need none"
+    )]
     NoWindow {
         /// What the system says.
         reason: String,
@@ -49,8 +51,14 @@ pub fn run(opening: Opening) -> Result<(), WindowError> {
         persist_window: true,
         ..eframe::NativeOptions::default()
     };
-    eframe::run_native("Evensip", options, Box::new(move |cc| Ok(Box::new(App::new(cc, opening)))))
-        .map_err(|error| WindowError::NoWindow { reason: error.to_string() })
+    eframe::run_native(
+        "Evensip",
+        options,
+        Box::new(move |cc| Ok(Box::new(App::new(cc, opening)))),
+    )
+    .map_err(|error| WindowError::NoWindow {
+        reason: error.to_string(),
+    })
 }
 
 /// The program behind the window.
@@ -75,14 +83,21 @@ impl App {
     }
 
     /// The program with another way to ask for files.
-    pub fn with_picker(cc: &eframe::CreationContext<'_>, opening: Opening, picker: Arc<dyn FilePicker>) -> Self {
+    pub fn with_picker(
+        cc: &eframe::CreationContext<'_>,
+        opening: Opening,
+        picker: Arc<dyn FilePicker>,
+    ) -> Self {
         let ctx = cc.egui_ctx.clone();
         theme::install(&ctx);
         let mut view = ViewState::default();
-        let last_book = cc.storage.and_then(|storage| remembered::read(storage, &mut view, &ctx));
+        let last_book = cc
+            .storage
+            .and_then(|storage| remembered::read(storage, &mut view, &ctx));
         theme::apply(&ctx, view.appearance);
         let waker = ctx.clone();
-        let mut workbench = Workbench::with_sample().with_picker(picker, Arc::new(move || waker.request_repaint()));
+        let mut workbench =
+            Workbench::with_sample().with_picker(picker, Arc::new(move || waker.request_repaint()));
         let shown = view.shown.take();
         if let Some(path) = opening.path.or(last_book) {
             workbench.perform(Action::Command(Command::Do(Intent::Open(path))));
@@ -148,16 +163,25 @@ impl App {
         if let Some(version) = self.view.swap.show_version.take()
             && let Some(before) = self.view.shown_in(self.workbench.book())
         {
-            self.view.show(Shown { recipe: before.recipe, version: Some(version) });
+            self.view.show(Shown {
+                recipe: before.recipe,
+                version: Some(version),
+            });
             self.view.area = Area::Recipe;
         }
         if let Some(focus) = self.workbench.take_focus() {
             counter_area::go_to(&focus, &mut self.view);
             if let Some(recipe) = recipe_area::recipe_of_focus(&focus)
-                && self.view.shown_in(self.workbench.book()).is_none_or(|shown| shown.recipe != recipe)
+                && self
+                    .view
+                    .shown_in(self.workbench.book())
+                    .is_none_or(|shown| shown.recipe != recipe)
                 && self.workbench.book().recipe(&recipe).is_some()
             {
-                self.view.show(Shown { recipe, version: None });
+                self.view.show(Shown {
+                    recipe,
+                    version: None,
+                });
             }
             self.view.focus_wanted = Some(focus);
         }
@@ -176,7 +200,11 @@ impl App {
     /// What comes from outside the views: the window is to be closed, files are dropped on it.
     fn take_outside_events(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
         let (close_requested, dropped) = ctx.input(|input| {
-            let dropped = input.raw.dropped_files.first().map(|file| file.path().to_path_buf());
+            let dropped = input
+                .raw
+                .dropped_files
+                .first()
+                .map(|file| file.path().to_path_buf());
             (input.viewport().close_requested(), dropped)
         });
         if close_requested && !self.closing && self.workbench.has_unsaved_changes() {
@@ -199,7 +227,8 @@ impl App {
                 self.carry_out(command, actions);
             }
         }
-        let focused_before = std::mem::replace(&mut self.focused_before, ctx.memory(egui::Memory::focused));
+        let focused_before =
+            std::mem::replace(&mut self.focused_before, ctx.memory(egui::Memory::focused));
         let nothing_focused = self.focused_before.is_none() && focused_before.is_none();
         if nothing_focused && !dialog_is_open && !egui::Popup::is_any_open(ctx) {
             self.take_keys_without_focus(ctx);
@@ -209,7 +238,9 @@ impl App {
     /// Arrows go to a line even when nothing has the keyboard; Escape goes back to the recipe.
     fn take_keys_without_focus(&mut self, ctx: &Context) {
         let down = commands::pressed_here(ctx, UiCommand::LineBelow);
-        if (down || commands::pressed_here(ctx, UiCommand::LineAbove)) && self.view.area == Area::Recipe {
+        if (down || commands::pressed_here(ctx, UiCommand::LineAbove))
+            && self.view.area == Area::Recipe
+        {
             self.view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
         }
         if commands::pressed_here(ctx, UiCommand::Back) {
@@ -226,13 +257,30 @@ impl App {
     /// Carries out a command that was asked for by key or menu.
     fn carry_out(&mut self, command: UiCommand, actions: &mut Vec<Action>) {
         let book = self.workbench.book().clone();
-        if shell::carry_out(command, &book, &mut self.view, self.workbench.home(), actions) {
+        if shell::carry_out(
+            command,
+            &book,
+            &mut self.view,
+            self.workbench.home(),
+            actions,
+        ) {
             return;
         }
-        let Some(shown) = self.view.shown_in(&book) else { return };
-        let balance = self.workbench.balance(&shown.recipe, shown.version.as_ref());
+        let Some(shown) = self.view.shown_in(&book) else {
+            return;
+        };
+        let balance = self
+            .workbench
+            .balance(&shown.recipe, shown.version.as_ref());
         if let Some((recipe, balance)) = book.recipe(&shown.recipe).zip(balance) {
-            recipe_area::carry_out(command, recipe, &shown, &balance.resolved, &mut self.view, actions);
+            recipe_area::carry_out(
+                command,
+                recipe,
+                &shown,
+                &balance.resolved,
+                &mut self.view,
+                actions,
+            );
         }
     }
 
@@ -241,14 +289,25 @@ impl App {
         let findings = self.workbench.findings();
         let shown = self.view.shown_in(&book);
         let shown = shown.as_ref();
-        let recipe: Option<Arc<Recipe>> = shown.and_then(|shown| book.recipe(&shown.recipe)).cloned();
-        let balance = shown.and_then(|shown| self.workbench.balance(&shown.recipe, shown.version.as_ref()));
-        let standard = shown.and_then(|shown| self.workbench.standard(&shown.recipe, shown.version.as_ref()));
+        let recipe: Option<Arc<Recipe>> =
+            shown.and_then(|shown| book.recipe(&shown.recipe)).cloned();
+        let balance = shown.and_then(|shown| {
+            self.workbench
+                .balance(&shown.recipe, shown.version.as_ref())
+        });
+        let standard = shown.and_then(|shown| {
+            self.workbench
+                .standard(&shown.recipe, shown.version.as_ref())
+        });
         let question = self.view.swap.question.clone();
-        let question = question.filter(|question| self.view.area == Area::Swap && question.with != question.replace);
+        let question = question
+            .filter(|question| self.view.area == Area::Swap && question.with != question.replace);
         let answer = question.and_then(|question| self.workbench.answer(&question));
         let serving = shown.filter(|_| self.view.area == Area::Serving);
-        let serving = serving.and_then(|shown| self.workbench.serving(&shown.recipe, shown.version.as_ref()));
+        let serving = serving.and_then(|shown| {
+            self.workbench
+                .serving(&shown.recipe, shown.version.as_ref())
+        });
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {
             book: &book,
@@ -260,22 +319,37 @@ impl App {
             findings: &findings,
             home: self.workbench.home(),
         };
-        let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(|((shown, recipe), balance)| Screen {
-            book: &book,
-            shown,
-            recipe,
-            balance,
-            standard: standard.as_ref(),
-            findings: &findings,
-            lens: self.view.lens,
-            lit: lit.as_ref(),
-        });
+        let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
+            |((shown, recipe), balance)| Screen {
+                book: &book,
+                shown,
+                recipe,
+                balance,
+                standard: standard.as_ref(),
+                findings: &findings,
+                lens: self.view.lens,
+                lit: lit.as_ref(),
+            },
+        );
         let view = &mut self.view;
-        shell::shell_ui(ui, &in_hand, screen.as_ref(), view, actions, |ui, screen, view, actions| match view.area {
-            Area::Swap => swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions),
-            Area::Serving => serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions),
-            Area::Recipe | Area::Counter | Area::Findings => recipe_area::recipe_area_ui(ui, screen, view, actions),
-        });
+        shell::shell_ui(
+            ui,
+            &in_hand,
+            screen.as_ref(),
+            view,
+            actions,
+            |ui, screen, view, actions| match view.area {
+                Area::Swap => {
+                    swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions)
+                }
+                Area::Serving => {
+                    serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions)
+                }
+                Area::Recipe | Area::Counter | Area::Findings => {
+                    recipe_area::recipe_area_ui(ui, screen, view, actions)
+                }
+            },
+        );
         dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
     }
 
@@ -292,8 +366,10 @@ impl App {
         let stamp = self.workbench.stamp();
         for action in actions {
             let travels = matches!(action, Action::Command(Command::Undo | Command::Redo));
-            let may_replace =
-                matches!(action, Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo));
+            let may_replace = matches!(
+                action,
+                Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo)
+            );
             let before = self.workbench.book().clone();
             self.workbench.perform(action);
             if travels {
@@ -304,13 +380,20 @@ impl App {
             }
         }
         let moved = *self.workbench.home() != self.home;
-        if moved || self.workbench.stamp() != stamp || (self.workbench.wants_to_quit() && !self.closing) {
+        if moved
+            || self.workbench.stamp() != stamp
+            || (self.workbench.wants_to_quit() && !self.closing)
+        {
             ctx.request_repaint();
         }
     }
 
     fn tell_window(&mut self, ctx: &Context) {
-        let mark = if self.workbench.has_unsaved_changes() { " (unsaved)" } else { "" };
+        let mark = if self.workbench.has_unsaved_changes() {
+            " (unsaved)"
+        } else {
+            ""
+        };
         let title = format!("Evensip — {}{mark}", self.workbench.title());
         if title != self.title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
@@ -320,7 +403,11 @@ impl App {
             self.closing = true;
             ctx.send_viewport_cmd(ViewportCommand::Close);
         }
-        if let Some(field) = self.view.focus_wanted.take_if(|field| field.starts_with(FIELD_PREFIX)) {
+        if let Some(field) = self
+            .view
+            .focus_wanted
+            .take_if(|field| field.starts_with(FIELD_PREFIX))
+        {
             ctx.memory_mut(|memory| memory.request_focus(Field::id(&field)));
         }
     }

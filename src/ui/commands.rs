@@ -78,26 +78,62 @@ impl UiCommand {
     ];
 
     fn entry(self) -> Entry {
-        let entry = |label, tooltip, shortcut| Entry { label, tooltip, shortcut, alternative: None };
-        let either = |entry: Entry, alternative| Entry { alternative: Some(alternative), ..entry };
+        let entry = |label, tooltip, shortcut| Entry {
+            label,
+            tooltip,
+            shortcut,
+            alternative: None,
+        };
+        let either = |entry: Entry, alternative| Entry {
+            alternative: Some(alternative),
+            ..entry
+        };
         match self {
-            Self::NewBook => entry("New book", "Begin an empty book", keys(Modifiers::COMMAND, Key::N)),
-            Self::NewRecipe => entry("New drink", "Begin a new drink", keys(CONTROL_SHIFT, Key::N)),
-            Self::OpenBook => entry("Open…", "Open another book", keys(Modifiers::COMMAND, Key::O)),
-            Self::SaveAs => entry("Save as…", "Save the book in another file", keys(CONTROL_SHIFT, Key::S)),
+            Self::NewBook => entry(
+                "New book",
+                "Begin an empty book",
+                keys(Modifiers::COMMAND, Key::N),
+            ),
+            Self::NewRecipe => entry(
+                "New drink",
+                "Begin a new drink",
+                keys(CONTROL_SHIFT, Key::N),
+            ),
+            Self::OpenBook => entry(
+                "Open…",
+                "Open another book",
+                keys(Modifiers::COMMAND, Key::O),
+            ),
+            Self::SaveAs => entry(
+                "Save as…",
+                "Save the book in another file",
+                keys(CONTROL_SHIFT, Key::S),
+            ),
             Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
             Self::Redo => either(
-                entry("Redo", "Repeat the step that was taken back", keys(CONTROL_SHIFT, Key::Z)),
+                entry(
+                    "Redo",
+                    "Repeat the step that was taken back",
+                    keys(CONTROL_SHIFT, Key::Z),
+                ),
                 keys(Modifiers::COMMAND, Key::Y),
             ),
-            Self::Undo => entry("Undo", "Take the last step back", keys(Modifiers::COMMAND, Key::Z)),
+            Self::Undo => entry(
+                "Undo",
+                "Take the last step back",
+                keys(Modifiers::COMMAND, Key::Z),
+            ),
             Self::AddInstruction => entry(
                 "Add an instruction",
                 "Add an instruction behind the line in hand",
                 keys(CONTROL_SHIFT, Key::Enter),
             ),
             Self::AddLine => either(
-                entry("Add an ingredient…", "Find an ingredient and add it", keys(Modifiers::NONE, Key::Insert)),
+                entry(
+                    "Add an ingredient…",
+                    "Find an ingredient and add it",
+                    keys(Modifiers::NONE, Key::Insert),
+                ),
                 keys(Modifiers::COMMAND, Key::Enter),
             ),
             Self::SwapLine => entry(
@@ -105,16 +141,36 @@ impl UiCommand {
                 "Replace the ingredient and bring the taste back",
                 keys(Modifiers::COMMAND, Key::R),
             ),
-            Self::MoveLineUp => entry("Move up", "Move the line one place up", keys(Modifiers::ALT, Key::ArrowUp)),
-            Self::MoveLineDown => {
-                entry("Move down", "Move the line one place down", keys(Modifiers::ALT, Key::ArrowDown))
-            }
-            Self::RemoveLine => entry("Remove", "Take the line out of the recipe", keys(Modifiers::NONE, Key::Delete)),
-            Self::LineAbove => entry("Line above", "Go to the line above", keys(Modifiers::NONE, Key::ArrowUp)),
-            Self::LineBelow => entry("Line below", "Go to the line below", keys(Modifiers::NONE, Key::ArrowDown)),
-            Self::Back => {
-                entry("Back", "Close what is open, or return to the recipe", keys(Modifiers::NONE, Key::Escape))
-            }
+            Self::MoveLineUp => entry(
+                "Move up",
+                "Move the line one place up",
+                keys(Modifiers::ALT, Key::ArrowUp),
+            ),
+            Self::MoveLineDown => entry(
+                "Move down",
+                "Move the line one place down",
+                keys(Modifiers::ALT, Key::ArrowDown),
+            ),
+            Self::RemoveLine => entry(
+                "Remove",
+                "Take the line out of the recipe",
+                keys(Modifiers::NONE, Key::Delete),
+            ),
+            Self::LineAbove => entry(
+                "Line above",
+                "Go to the line above",
+                keys(Modifiers::NONE, Key::ArrowUp),
+            ),
+            Self::LineBelow => entry(
+                "Line below",
+                "Go to the line below",
+                keys(Modifiers::NONE, Key::ArrowDown),
+            ),
+            Self::Back => entry(
+                "Back",
+                "Close what is open, or return to the recipe",
+                keys(Modifiers::NONE, Key::Escape),
+            ),
             Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
         }
     }
@@ -151,7 +207,10 @@ impl UiCommand {
 
     /// Whether its keys also mean something to a text field, so that a field keeps them.
     fn belongs_to_fields(self) -> bool {
-        matches!(self, Self::RemoveLine | Self::LineAbove | Self::LineBelow | Self::Back)
+        matches!(
+            self,
+            Self::RemoveLine | Self::LineAbove | Self::LineBelow | Self::Back
+        )
     }
 
     fn consume(self, ctx: &Context) -> bool {
@@ -168,7 +227,10 @@ impl UiCommand {
 
 /// The commands whose keys were pressed and that hold everywhere. Keys that a field or a row needs stay for them.
 pub(super) fn pressed(ctx: &Context) -> Vec<UiCommand> {
-    UiCommand::ALL.into_iter().filter(|command| !command.belongs_to_fields() && command.consume(ctx)).collect()
+    UiCommand::ALL
+        .into_iter()
+        .filter(|command| !command.belongs_to_fields() && command.consume(ctx))
+        .collect()
 }
 
 /// Whether the keys of a command that a field or row keeps for itself were pressed; the press is used up.
@@ -180,7 +242,11 @@ fn shortcut_in_words(shortcut: KeyboardShortcut) -> String {
     let mut words = Vec::new();
     let held = shortcut.modifiers;
     if held.command || held.ctrl {
-        words.push(if cfg!(target_os = "macos") { "Cmd" } else { "Ctrl" });
+        words.push(if cfg!(target_os = "macos") {
+            "Cmd"
+        } else {
+            "Ctrl"
+        });
     }
     if held.alt {
         words.push("Alt");
@@ -206,8 +272,15 @@ mod tests {
         let mut seen: Vec<KeyboardShortcut> = Vec::new();
         for command in UiCommand::ALL {
             let entry = command.entry();
-            for shortcut in [Some(entry.shortcut), entry.alternative].into_iter().flatten() {
-                assert!(!seen.contains(&shortcut), "{command:?} shares {}", shortcut_in_words(shortcut));
+            for shortcut in [Some(entry.shortcut), entry.alternative]
+                .into_iter()
+                .flatten()
+            {
+                assert!(
+                    !seen.contains(&shortcut),
+                    "{command:?} shares {}",
+                    shortcut_in_words(shortcut)
+                );
                 seen.push(shortcut);
             }
         }

@@ -62,13 +62,22 @@ impl Dialog {
 
     /// Approve the version in hand.
     pub(super) fn approve(screen: &Screen<'_>) -> Self {
-        let version = screen.shown.version.as_ref().and_then(|id| screen.recipe.version(id));
+        let version = screen
+            .shown
+            .version
+            .as_ref()
+            .and_then(|id| screen.recipe.version(id));
         let name = version.map_or("as written", |version| &version.name);
         Self::Approve(Approving {
             recipe: screen.recipe.id.clone(),
             version: screen.shown.version.clone(),
             name: format!("{}, {name}", screen.recipe.name),
-            by: screen.recipe.approvals.last().map(|last| last.by.clone()).unwrap_or_default(),
+            by: screen
+                .recipe
+                .approvals
+                .last()
+                .map(|last| last.by.clone())
+                .unwrap_or_default(),
             reason: String::new(),
             tasted_at: show_number(screen.balance.drinking_temperature, 1),
         })
@@ -101,9 +110,14 @@ pub(super) fn dialogs_ui(
             view.dialog = Some(dialog);
         }
     } else if let Some(pending) = pending {
-        let stays = sheet(ctx, "unsaved", |ui| unsaved_ui(ui, in_hand, pending, view, actions));
+        let stays = sheet(ctx, "unsaved", |ui| {
+            unsaved_ui(ui, in_hand, pending, view, actions)
+        });
         let answered = actions.iter().any(|action| {
-            matches!(action, Action::Command(Command::SaveThenDo | Command::DiscardThenDo | Command::StayHere))
+            matches!(
+                action,
+                Action::Command(Command::SaveThenDo | Command::DiscardThenDo | Command::StayHere)
+            )
         });
         if !stays && !answered && view.dialog.is_none() {
             actions.push(Action::Command(Command::StayHere));
@@ -115,7 +129,10 @@ pub(super) fn dialogs_ui(
 fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool) -> bool {
     let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
         ui.set_width(480.0);
-        egui::Frame::new().inner_margin(egui::Margin::same(12)).show(ui, contents).inner
+        egui::Frame::new()
+            .inner_margin(egui::Margin::same(12))
+            .show(ui, contents)
+            .inner
     });
     let keep = response.inner;
     keep && !response.should_close()
@@ -123,13 +140,24 @@ fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool
 
 fn title_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new(words).font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Heading.font_id())
+            .color(palette.text_strong),
+    );
     ui.add_space(grid::TIGHT);
 }
 
 fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
 }
 
 /// The button that does what the dialog is for.
@@ -146,7 +174,9 @@ fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
 
 /// A field for a path that takes the keyboard when the dialog opens; `true` when Enter was pressed in it.
 fn path_ui(ui: &mut Ui, path: &mut String, name: &str) -> bool {
-    let field = TextEdit::singleline(path).hint_text("/home/me/books/winter.ron").desired_width(f32::INFINITY);
+    let field = TextEdit::singleline(path)
+        .hint_text("/home/me/books/winter.ron")
+        .desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name(name);
     if ui.memory(|memory| memory.focused().is_none()) && !response.lost_focus() {
         response.request_focus();
@@ -168,7 +198,11 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
         if (main_button_ui(ui, "Open", has_path) || entered) && has_path {
             intent = Some(Intent::Open(path_of(path)));
         }
-        if ui.button("Browse…").on_hover_text("Ask with the dialog of the system, where there is one").clicked() {
+        if ui
+            .button("Browse…")
+            .on_hover_text("Ask with the dialog of the system, where there is one")
+            .clicked()
+        {
             actions.push(Action::Command(Command::PickOpen));
             keep = false;
         }
@@ -181,7 +215,9 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
         quiet_ui(ui, "Open before");
     }
     for recent in &view.recent {
-        let button = Button::new(recent.display().to_string()).frame_when_inactive(false).truncate();
+        let button = Button::new(recent.display().to_string())
+            .frame_when_inactive(false)
+            .truncate();
         if ui.add(button).clicked() {
             intent = Some(Intent::Open(recent.clone()));
         }
@@ -189,7 +225,10 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
     ui.add_space(grid::NEAR);
     quiet_ui(ui, "Samples");
     for sample in Sample::ALL {
-        if ui.add(Button::new(sample.name()).frame_when_inactive(false)).clicked() {
+        if ui
+            .add(Button::new(sample.name()).frame_when_inactive(false))
+            .clicked()
+        {
             intent = Some(Intent::OpenSample(sample));
         }
     }
@@ -211,7 +250,11 @@ fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool
             actions.push(Action::Command(Command::SaveAs(path_of(path))));
             keep = false;
         }
-        if ui.button("Browse…").on_hover_text("Ask with the dialog of the system, where there is one").clicked() {
+        if ui
+            .button("Browse…")
+            .on_hover_text("Ask with the dialog of the system, where there is one")
+            .clicked()
+        {
             actions.push(Action::Command(Command::PickSave));
             keep = false;
         }
@@ -224,18 +267,27 @@ fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool
 
 fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>) -> bool {
     title_ui(ui, &format!("Approve {}", approving.name));
-    quiet_ui(ui, "Its lines are kept as they are today and become the standard. Later changes make a new version.");
+    quiet_ui(
+        ui,
+        "Its lines are kept as they are today and become the standard. Later changes make a new version.",
+    );
     let tasted_at = parse_number(approving.tasted_at.trim().trim_end_matches("°C"));
     let nothing_typed = approving.tasted_at.trim().is_empty();
     let mut entered = false;
     for (name, hint, text) in [
         ("Approved by", "who tasted it", &mut approving.by),
         ("Reason", "why it is right", &mut approving.reason),
-        ("Tasted at, °C", "leave empty when nobody measured", &mut approving.tasted_at),
+        (
+            "Tasted at, °C",
+            "leave empty when nobody measured",
+            &mut approving.tasted_at,
+        ),
     ] {
         ui.add_space(grid::TIGHT);
         quiet_ui(ui, name);
-        let field = TextEdit::singleline(text).hint_text(hint).desired_width(f32::INFINITY);
+        let field = TextEdit::singleline(text)
+            .hint_text(hint)
+            .desired_width(f32::INFINITY);
         let response = ui.add(field).accessible_name(name);
         let entered_here = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
         entered |= entered_here;
@@ -296,7 +348,11 @@ fn unsaved_ui(
             }
             keep = false;
         }
-        if ui.button("Discard").on_hover_text("The changes are lost").clicked() {
+        if ui
+            .button("Discard")
+            .on_hover_text("The changes are lost")
+            .clicked()
+        {
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }
@@ -312,19 +368,32 @@ fn keys_ui(ui: &mut Ui) -> bool {
     title_ui(ui, "Keys");
     let palette = theme::palette(ui.visuals());
     let others = [
-        ("Enter, or just type", "Change the amount of the line in hand"),
+        (
+            "Enter, or just type",
+            "Change the amount of the line in hand",
+        ),
         ("Tab", "Go to the next field"),
-        ("Ctrl+Plus, Ctrl+Minus, Ctrl+0", "Larger, smaller, as it was"),
+        (
+            "Ctrl+Plus, Ctrl+Minus, Ctrl+0",
+            "Larger, smaller, as it was",
+        ),
     ];
-    let table = UiCommand::ALL.into_iter().map(|command| (command.keys_in_words(), command.explanation()));
-    let others = others.into_iter().map(|(keys, words)| (keys.to_owned(), words));
-    egui::Grid::new("keys").num_columns(2).spacing([grid::APART, grid::TIGHT]).show(ui, |ui| {
-        for (keys, words) in table.chain(others) {
-            ui.label(RichText::new(keys).color(palette.text_strong));
-            ui.label(RichText::new(words).color(palette.text_normal));
-            ui.end_row();
-        }
-    });
+    let table = UiCommand::ALL
+        .into_iter()
+        .map(|command| (command.keys_in_words(), command.explanation()));
+    let others = others
+        .into_iter()
+        .map(|(keys, words)| (keys.to_owned(), words));
+    egui::Grid::new("keys")
+        .num_columns(2)
+        .spacing([grid::APART, grid::TIGHT])
+        .show(ui, |ui| {
+            for (keys, words) in table.chain(others) {
+                ui.label(RichText::new(keys).color(palette.text_strong));
+                ui.label(RichText::new(words).color(palette.text_normal));
+                ui.end_row();
+            }
+        });
     ui.add_space(grid::NEAR);
     !main_button_ui(ui, "Close", true)
 }

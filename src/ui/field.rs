@@ -7,8 +7,8 @@ use std::fmt::Display;
 use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
 use egui::{
-    Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit, TextFormat, Ui,
-    UiBuilder, vec2,
+    Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit,
+    TextFormat, Ui, UiBuilder, vec2,
 };
 
 use super::theme::{self, TypeStyle, grid};
@@ -57,26 +57,38 @@ impl<'field> Field<'field> {
 
     /// With a line under it.
     pub(super) fn underlined(self) -> Self {
-        Self { underlined: true, ..self }
+        Self {
+            underlined: true,
+            ..self
+        }
     }
 
     /// Width of its text with the margins, in points.
     pub(super) fn width(&self, ui: &Ui, drafts: &Drafts) -> f32 {
-        let text = drafts.get(&self.key).map_or(&self.shown, |draft| &draft.text);
+        let text = drafts
+            .get(&self.key)
+            .map_or(&self.shown, |draft| &draft.text);
         let job = self.job(text, egui::Color32::PLACEHOLDER, f32::INFINITY);
         ui.fonts_mut(|fonts| fonts.layout_job(job)).size().x + 16.0
     }
 
     /// With its text broken into rows.
     pub(super) fn several_rows(self) -> Self {
-        Self { several_rows: true, ..self }
+        Self {
+            several_rows: true,
+            ..self
+        }
     }
 
     /// Height that its text takes in this width, at least that of a target, in points.
     pub(super) fn height(&self, ui: &Ui, drafts: &Drafts, width: f32) -> f32 {
-        let text = drafts.get(&self.key).map_or(&self.shown, |draft| &draft.text);
+        let text = drafts
+            .get(&self.key)
+            .map_or(&self.shown, |draft| &draft.text);
         let text = if text.is_empty() { self.hint } else { text };
-        let galley = ui.fonts_mut(|fonts| fonts.layout_job(self.job(text, egui::Color32::PLACEHOLDER, width - 8.0)));
+        let galley = ui.fonts_mut(|fonts| {
+            fonts.layout_job(self.job(text, egui::Color32::PLACEHOLDER, width - 8.0))
+        });
         (galley.size().y + 10.0).max(grid::TARGET)
     }
 
@@ -104,7 +116,13 @@ impl<'field> Field<'field> {
     }
 
     /// Shows it in a rectangle and gives the text back when it has changed.
-    pub(super) fn show(self, ui: &mut Ui, rect: Rect, drafts: &mut Drafts, actions: &mut Vec<Action>) -> FieldOutcome {
+    pub(super) fn show(
+        self,
+        ui: &mut Ui,
+        rect: Rect,
+        drafts: &mut Drafts,
+        actions: &mut Vec<Action>,
+    ) -> FieldOutcome {
         let id = Self::id(&self.key);
         let had_focus = ui.memory(|memory| memory.has_focus(id));
         let draft = drafts.get(&self.key).map(|draft| draft.text.clone());
@@ -140,8 +158,16 @@ impl<'field> Field<'field> {
             // Given up, or refused: a part of it that could be read on the way does not stay in the book.
             actions.push(Action::Command(Command::Withdraw(self.key.clone())));
         }
-        let came_with = if response.has_focus() { None } else { drafts.keyboard_goes(&self.key) };
-        let left_with = if escaped { came_with.unwrap_or_default() } else { text.clone() };
+        let came_with = if response.has_focus() {
+            None
+        } else {
+            drafts.keyboard_goes(&self.key)
+        };
+        let left_with = if escaped {
+            came_with.unwrap_or_default()
+        } else {
+            text.clone()
+        };
         let left_empty = response.lost_focus() && left_with.trim().is_empty();
         if response.lost_focus() {
             actions.push(Action::Command(Command::CloseStep));
@@ -149,7 +175,13 @@ impl<'field> Field<'field> {
                 drafts.drop(&self.key);
             }
         }
-        FieldOutcome { changed: changed.then_some(text), response, entered, escaped, left_empty }
+        FieldOutcome {
+            changed: changed.then_some(text),
+            response,
+            entered,
+            escaped,
+            left_empty,
+        }
     }
 
     fn text_edit(&self, ui: &mut Ui, rect: Rect, id: Id, text: &mut String) -> Response {
@@ -160,11 +192,16 @@ impl<'field> Field<'field> {
             ui.fonts_mut(|fonts| fonts.layout_job(job))
         };
         let edit = if self.several_rows {
-            TextEdit::multiline(text).desired_rows(1).return_key(None).layouter(&mut layouter)
+            TextEdit::multiline(text)
+                .desired_rows(1)
+                .return_key(None)
+                .layouter(&mut layouter)
         } else {
             TextEdit::singleline(text)
         };
-        let hint = egui::RichText::new(self.hint).font(self.style.font_id()).color(palette.text_quiet);
+        let hint = egui::RichText::new(self.hint)
+            .font(self.style.font_id())
+            .color(palette.text_quiet);
         let edit = edit
             .id(id)
             .font(self.style.font_id())
@@ -199,19 +236,36 @@ impl<'field> Field<'field> {
         let corner = CornerRadius::same(grid::CORNER);
         let wrong = drafts.error(&self.key).is_some();
         if response.has_focus() || response.hovered() {
-            ui.painter().set(background, egui::Shape::rect_filled(rect, corner, palette.sheet));
+            ui.painter().set(
+                background,
+                egui::Shape::rect_filled(rect, corner, palette.sheet),
+            );
         }
         if response.has_focus() {
-            let colour = if wrong { palette.off_level } else { palette.focus_ring };
-            ui.painter().rect_stroke(rect, corner, Stroke::new(grid::FOCUS_RING, colour), StrokeKind::Inside);
+            let colour = if wrong {
+                palette.off_level
+            } else {
+                palette.focus_ring
+            };
+            ui.painter().rect_stroke(
+                rect,
+                corner,
+                Stroke::new(grid::FOCUS_RING, colour),
+                StrokeKind::Inside,
+            );
         } else if response.hovered() {
             let edge = Stroke::new(grid::HAIRLINE, palette.outline);
-            ui.painter().rect_stroke(rect, corner, edge, StrokeKind::Inside);
+            ui.painter()
+                .rect_stroke(rect, corner, edge, StrokeKind::Inside);
         } else if wrong || self.underlined {
-            let (colour, width) =
-                if wrong { (palette.off_level, grid::FOCUS_RING) } else { (palette.line, grid::HAIRLINE) };
+            let (colour, width) = if wrong {
+                (palette.off_level, grid::FOCUS_RING)
+            } else {
+                (palette.line, grid::HAIRLINE)
+            };
             let y = rect.bottom() - 3.0;
-            ui.painter().hline(rect.x_range().shrink(2.0), y, Stroke::new(width, colour));
+            ui.painter()
+                .hline(rect.x_range().shrink(2.0), y, Stroke::new(width, colour));
         }
     }
 }

@@ -31,16 +31,27 @@ pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -
     if text(APPEARANCE).as_deref() == Some(DARK) {
         view.appearance = Appearance::Dark;
     }
-    if let Some(zoom) = text(ZOOM).and_then(|text| text.parse().ok()).filter(|zoom| ZOOMS.contains(zoom)) {
+    if let Some(zoom) = text(ZOOM)
+        .and_then(|text| text.parse().ok())
+        .filter(|zoom| ZOOMS.contains(zoom))
+    {
         ctx.set_zoom_factor(zoom);
     }
     if let Some(word) = text(LENS) {
-        view.lens = Lens::ALL.into_iter().find(|lens| lens.word() == word).unwrap_or_default();
+        view.lens = Lens::ALL
+            .into_iter()
+            .find(|lens| lens.word() == word)
+            .unwrap_or_default();
     }
     view.shown = text(RECIPE)
         .and_then(|recipe| RecipeId::new(&recipe).ok())
-        .map(|recipe| Shown { recipe, version: text(VERSION).and_then(|version| VersionId::new(&version).ok()) });
-    view.recent = text(RECENT).map(|paths| paths.lines().map(PathBuf::from).collect()).unwrap_or_default();
+        .map(|recipe| Shown {
+            recipe,
+            version: text(VERSION).and_then(|version| VersionId::new(&version).ok()),
+        });
+    view.recent = text(RECENT)
+        .map(|paths| paths.lines().map(PathBuf::from).collect())
+        .unwrap_or_default();
     text(BOOK).map(PathBuf::from)
 }
 
@@ -50,8 +61,16 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
         Home::File(path) => path.display().to_string(),
         Home::Nowhere(_) => String::new(),
     };
-    let recent: Vec<String> = view.recent.iter().map(|path| path.display().to_string()).collect();
-    let appearance = if view.appearance == Appearance::Dark { DARK } else { LIGHT };
+    let recent: Vec<String> = view
+        .recent
+        .iter()
+        .map(|path| path.display().to_string())
+        .collect();
+    let appearance = if view.appearance == Appearance::Dark {
+        DARK
+    } else {
+        LIGHT
+    };
     let shown = view.shown.as_ref();
     let version = shown.and_then(|shown| shown.version.as_ref());
     storage.set_string(BOOK, book);
@@ -59,8 +78,16 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
     storage.set_string(APPEARANCE, appearance.to_owned());
     storage.set_string(ZOOM, ctx.zoom_factor().to_string());
     storage.set_string(LENS, view.lens.word().to_owned());
-    storage.set_string(RECIPE, shown.map(|shown| shown.recipe.to_string()).unwrap_or_default());
-    storage.set_string(VERSION, version.map(ToString::to_string).unwrap_or_default());
+    storage.set_string(
+        RECIPE,
+        shown
+            .map(|shown| shown.recipe.to_string())
+            .unwrap_or_default(),
+    );
+    storage.set_string(
+        VERSION,
+        version.map(ToString::to_string).unwrap_or_default(),
+    );
 }
 
 #[cfg(test)]
@@ -88,15 +115,33 @@ mod tests {
     #[test]
     fn what_was_kept_comes_back() {
         let ctx = Context::default();
-        let mut before = ViewState { lens: Lens::Heat, appearance: Appearance::Dark, ..ViewState::default() };
+        let mut before = ViewState {
+            lens: Lens::Heat,
+            appearance: Appearance::Dark,
+            ..ViewState::default()
+        };
         before.remember_book(PathBuf::from("/books/one.ron"));
         before.remember_book(PathBuf::from("/books/two.ron"));
-        before.shown = Some(Shown { recipe: RecipeId::new("tea").unwrap(), version: VersionId::new("iced").ok() });
+        before.shown = Some(Shown {
+            recipe: RecipeId::new("tea").unwrap(),
+            version: VersionId::new("iced").ok(),
+        });
         let mut memory = Memory::default();
-        write(&mut memory, &before, &Home::File(PathBuf::from("/books/two.ron")), &ctx);
+        write(
+            &mut memory,
+            &before,
+            &Home::File(PathBuf::from("/books/two.ron")),
+            &ctx,
+        );
         let mut after = ViewState::default();
-        assert_eq!(read(&memory, &mut after, &ctx), Some(PathBuf::from("/books/two.ron")));
-        assert_eq!((after.lens, after.appearance), (Lens::Heat, Appearance::Dark));
+        assert_eq!(
+            read(&memory, &mut after, &ctx),
+            Some(PathBuf::from("/books/two.ron"))
+        );
+        assert_eq!(
+            (after.lens, after.appearance),
+            (Lens::Heat, Appearance::Dark)
+        );
         assert_eq!((after.recent, after.shown), (before.recent, before.shown));
     }
 

@@ -59,7 +59,10 @@ impl Drafts {
 
     /// Tells whether the keyboard has just come to a field; `shown` is what the book has for it.
     pub(super) fn keyboard_comes(&mut self, field: &str, shown: &str) -> bool {
-        let comes = self.in_hand.as_ref().is_none_or(|(before, _)| before != field);
+        let comes = self
+            .in_hand
+            .as_ref()
+            .is_none_or(|(before, _)| before != field);
         if comes {
             self.in_hand = Some((field.to_owned(), shown.to_owned()));
         }
@@ -68,7 +71,9 @@ impl Drafts {
 
     /// The keyboard is not in this field; what the book had for it when the keyboard came, if it was there till now.
     pub(super) fn keyboard_goes(&mut self, field: &str) -> Option<String> {
-        self.in_hand.take_if(|(before, _)| before == field).map(|(_, shown)| shown)
+        self.in_hand
+            .take_if(|(before, _)| before == field)
+            .map(|(_, shown)| shown)
     }
 
     /// Keeps the text of a field.
@@ -145,16 +150,28 @@ impl ViewState {
         if let Some(shown) = &self.shown
             && let Some(recipe) = book.recipe(&shown.recipe)
         {
-            let version = shown.version.clone().filter(|version| recipe.version(version).is_some());
-            return Some(Shown { recipe: shown.recipe.clone(), version });
+            let version = shown
+                .version
+                .clone()
+                .filter(|version| recipe.version(version).is_some());
+            return Some(Shown {
+                recipe: shown.recipe.clone(),
+                version,
+            });
         }
         let first = book.recipes.iter().next()?;
-        Some(Shown { recipe: first.id.clone(), version: None })
+        Some(Shown {
+            recipe: first.id.clone(),
+            version: None,
+        })
     }
 
     /// Takes another recipe or version in hand.
     pub fn show(&mut self, shown: Shown) {
-        let same_recipe = self.shown.as_ref().is_some_and(|before| before.recipe == shown.recipe);
+        let same_recipe = self
+            .shown
+            .as_ref()
+            .is_some_and(|before| before.recipe == shown.recipe);
         if !same_recipe {
             self.line_in_hand = None;
             self.finder.close();

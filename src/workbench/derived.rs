@@ -51,7 +51,11 @@ impl Derived {
 
     fn keep_only(&mut self, stamp: BookStamp) {
         if self.stamp != stamp {
-            *self = Self { stamp, engine_calls: self.engine_calls, ..Self::default() };
+            *self = Self {
+                stamp,
+                engine_calls: self.engine_calls,
+                ..Self::default()
+            };
         }
     }
 
@@ -69,7 +73,10 @@ impl Derived {
             return known.clone();
         }
         self.engine_calls += 1;
-        let balance = book.recipe(recipe).and_then(|recipe| balance_version(book, recipe, version)).map(Arc::new);
+        let balance = book
+            .recipe(recipe)
+            .and_then(|recipe| balance_version(book, recipe, version))
+            .map(Arc::new);
         self.balances.insert(key, balance.clone());
         balance
     }
@@ -123,7 +130,12 @@ impl Derived {
     }
 
     /// The answer to a swap; the last question is kept.
-    pub fn answer(&mut self, book: &Book, stamp: BookStamp, question: &Question) -> Option<Arc<Answer>> {
+    pub fn answer(
+        &mut self,
+        book: &Book,
+        stamp: BookStamp,
+        question: &Question,
+    ) -> Option<Arc<Answer>> {
         self.keep_only(stamp);
         if let Some((known, answer)) = &self.answer
             && known == question
@@ -139,6 +151,8 @@ impl Derived {
     /// What is wrong with the book.
     pub fn findings(&mut self, book: &Book, stamp: BookStamp) -> Arc<Vec<Finding>> {
         self.keep_only(stamp);
-        self.findings.get_or_insert_with(|| Arc::new(findings(book))).clone()
+        self.findings
+            .get_or_insert_with(|| Arc::new(findings(book)))
+            .clone()
     }
 }

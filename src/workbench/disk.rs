@@ -11,7 +11,12 @@ pub trait Disk: Send + Sync {
     /// Reads a book.
     fn load(&self, path: &Path) -> Result<Loaded, LoadError>;
     /// Writes a book; with a fingerprint only if the file is still what it was.
-    fn save(&self, path: &Path, book: &Book, known: Option<&Fingerprint>) -> Result<Saved, SaveError>;
+    fn save(
+        &self,
+        path: &Path,
+        book: &Book,
+        known: Option<&Fingerprint>,
+    ) -> Result<Saved, SaveError>;
     /// Looks, cheaply, whether a file is still what it was.
     fn look(&self, path: &Path, known: &Fingerprint) -> io::Result<OnDisk>;
 }
@@ -25,7 +30,12 @@ impl Disk for SystemDisk {
         book_file::load(path)
     }
 
-    fn save(&self, path: &Path, book: &Book, known: Option<&Fingerprint>) -> Result<Saved, SaveError> {
+    fn save(
+        &self,
+        path: &Path,
+        book: &Book,
+        known: Option<&Fingerprint>,
+    ) -> Result<Saved, SaveError> {
         match known {
             Some(known) => book_file::save_over(path, book, known),
             None => book_file::save(path, book),

@@ -70,7 +70,11 @@ impl Workbench {
     pub(super) fn poll_file(&mut self) {
         self.poll_saving(Duration::ZERO);
         self.poll_look();
-        if self.file.looked.is_none_or(|looked| looked.elapsed() >= LOOK_EVERY) {
+        if self
+            .file
+            .looked
+            .is_none_or(|looked| looked.elapsed() >= LOOK_EVERY)
+        {
             self.look_at_disk();
         }
     }
@@ -78,7 +82,9 @@ impl Workbench {
     /// Looks on a thread whether the file was changed by another program; what is found comes with a later [`Workbench::poll`].
     /// The window may call it when it gets the focus.
     pub fn look_at_disk(&mut self) {
-        let (Home::File(path), Some(known)) = (&self.home, self.file.known) else { return };
+        let (Home::File(path), Some(known)) = (&self.home, self.file.known) else {
+            return;
+        };
         if self.file.look.is_some() || self.file.change.is_some() || self.is_saving() {
             return;
         }
@@ -120,7 +126,10 @@ impl Workbench {
             Found::Gone => self.note_disk_change(None, false),
             Found::Another(theirs) => {
                 // A save that was done meanwhile is not another hand.
-                let is_own = theirs.as_ref().as_ref().is_ok_and(|loaded| self.is_known(&loaded.fingerprint));
+                let is_own = theirs
+                    .as_ref()
+                    .as_ref()
+                    .is_ok_and(|loaded| self.is_known(&loaded.fingerprint));
                 if !is_own {
                     self.note_disk_change(Some(*theirs), false);
                 }
@@ -129,43 +138,77 @@ impl Workbench {
     }
 
     fn is_known(&self, found: &Fingerprint) -> bool {
-        self.file.known.is_some_and(|known| known.has_content_of(found))
+        self.file
+            .known
+            .is_some_and(|known| known.has_content_of(found))
     }
 
     /// Notes what another program has made of the file; `None` when it is gone.
-    pub(super) fn note_disk_change(&mut self, theirs: Option<Result<Loaded, LoadError>>, at_save: bool) {
-        let Home::File(path) = self.home.clone() else { return };
+    pub(super) fn note_disk_change(
+        &mut self,
+        theirs: Option<Result<Loaded, LoadError>>,
+        at_save: bool,
+    ) {
+        let Home::File(path) = self.home.clone() else {
+            return;
+        };
         let mine = difference_of_books(&self.saved, self.book());
         let (mut fingerprint, mut text_has_comments) = (None, false);
         let theirs = match theirs {
             None | Some(Err(LoadError::Missing { .. })) => Theirs::Gone,
-            Some(Err(error)) => Theirs::Unreadable { reason: error.to_string() },
+            Some(Err(error)) => Theirs::Unreadable {
+                reason: error.to_string(),
+            },
             Some(Ok(loaded)) => {
-                (fingerprint, text_has_comments) = (Some(loaded.fingerprint), loaded.text_has_comments);
+                (fingerprint, text_has_comments) =
+                    (Some(loaded.fingerprint), loaded.text_has_comments);
                 let book = Arc::new(loaded.book.sharing_with(&self.saved));
                 let difference = difference_of_books(&self.saved, &book);
                 let conflicts = merge(&self.saved, self.book(), &book, |_| Side::Mine).conflicts;
-                Theirs::Book { book, difference, conflicts }
+                Theirs::Book {
+                    book,
+                    difference,
+                    conflicts,
+                }
             }
         };
-        self.file.change = Some(DiskChange { path, theirs, mine, at_save, fingerprint, text_has_comments });
+        self.file.change = Some(DiskChange {
+            path,
+            theirs,
+            mine,
+            at_save,
+            fingerprint,
+            text_has_comments,
+        });
     }
 
     pub(super) fn take_theirs(&mut self) {
-        self.put_with_theirs("take the book of the file", |_, theirs| theirs.as_ref().clone());
+        self.put_with_theirs("take the book of the file", |_, theirs| {
+            theirs.as_ref().clone()
+        });
     }
 
     pub(super) fn merge_with_disk(&mut self, take_theirs: &[ItemId]) {
         self.put_with_theirs("merge with the book of the file", |workbench, theirs| {
-            let choose = |item: &ItemId| if take_theirs.contains(item) { Side::Theirs } else { Side::Mine };
+            let choose = |item: &ItemId| {
+                if take_theirs.contains(item) {
+                    Side::Theirs
+                } else {
+                    Side::Mine
+                }
+            };
             merge(&workbench.saved, workbench.book(), theirs, choose).book
         });
     }
 
     /// Puts a book in place that holds what they did; from now on the file is what it is.
     fn put_with_theirs(&mut self, label: &str, book: impl Fn(&Self, &Arc<Book>) -> Book) {
-        let Some(DiskChange { theirs: Theirs::Book { book: theirs, .. }, fingerprint, text_has_comments, .. }) =
-            self.file.change.take()
+        let Some(DiskChange {
+            theirs: Theirs::Book { book: theirs, .. },
+            fingerprint,
+            text_has_comments,
+            ..
+        }) = self.file.change.take()
         else {
             return;
         };
@@ -180,7 +223,9 @@ impl Workbench {
     }
 
     pub(super) fn keep_mine_as_copy(&mut self) {
-        let Some(change) = self.file.change.take() else { return };
+        let Some(change) = self.file.change.take() else {
+            return;
+        };
         // The file stays theirs; from now on the copy is the book.
         self.start_saving(free_name_beside(&change.path), None, true);
         if matches!(self.message, Some(Message::Failed(_))) {
@@ -189,7 +234,9 @@ impl Workbench {
     }
 
     pub(super) fn overwrite_disk(&mut self) {
-        let Some(change) = self.file.change.take() else { return };
+        let Some(change) = self.file.change.take() else {
+            return;
+        };
         self.start_saving(change.path, None, true);
     }
 
@@ -202,12 +249,24 @@ impl Workbench {
 
 /// A name beside a file that is not taken: `winter (mine, 2026-05-04 10.22.31).ron`.
 fn free_name_beside(path: &Path) -> PathBuf {
-    let stem = path.file_stem().map_or_else(|| "book".to_owned(), |stem| stem.to_string_lossy().into_owned());
-    let now = ZonedDateTime::now().strftime("%Y-%m-%d %H.%M.%S").to_string();
+    let stem = path.file_stem().map_or_else(
+        || "book".to_owned(),
+        |stem| stem.to_string_lossy().into_owned(),
+    );
+    let now = ZonedDateTime::now()
+        .strftime("%Y-%m-%d %H.%M.%S")
+        .to_string();
     let named = |number: u32| {
-        let number = if number == 1 { String::new() } else { format!(", {number}") };
+        let number = if number == 1 {
+            String::new()
+        } else {
+            format!(", {number}")
+        };
         path.with_file_name(format!("{stem} (mine, {now}{number}).ron"))
     };
     // A name with the second in it is hardly ever taken.
-    (1..100).map(named).find(|name| !name.exists()).unwrap_or_else(|| named(100))
+    (1..100)
+        .map(named)
+        .find(|name| !name.exists())
+        .unwrap_or_else(|| named(100))
 }

@@ -10,7 +10,8 @@ use super::saving::BookFile;
 use super::serving::Serving;
 use crate::balance::Balance;
 use crate::book::{
-    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, State, Version, VersionId, resolve,
+    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, State, Version, VersionId,
+    resolve,
 };
 use crate::book_file;
 use crate::edit::{Edit, History};
@@ -158,7 +159,10 @@ pub enum Action {
 impl Action {
     /// A single edit.
     pub fn edit(edit: Edit, focus: impl Into<String>) -> Self {
-        Self::Edit { edits: vec![edit], focus: focus.into() }
+        Self::Edit {
+            edits: vec![edit],
+            focus: focus.into(),
+        }
     }
 }
 
@@ -240,7 +244,11 @@ impl Workbench {
 
     /// Sets how files are asked for and how the screen is woken when an answer comes.
     #[must_use]
-    pub fn with_picker(mut self, picker: Arc<dyn FilePicker>, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
+    pub fn with_picker(
+        mut self,
+        picker: Arc<dyn FilePicker>,
+        wake: Arc<dyn Fn() + Send + Sync>,
+    ) -> Self {
         self.picker = picker;
         self.wake = wake;
         self
@@ -265,9 +273,10 @@ impl Workbench {
     pub fn title(&self) -> String {
         match &self.home {
             Home::Nowhere(name) => name.clone(),
-            Home::File(path) => {
-                path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned())
-            }
+            Home::File(path) => path.file_name().map_or_else(
+                || path.display().to_string(),
+                |name| name.to_string_lossy().into_owned(),
+            ),
         }
     }
 
@@ -322,23 +331,35 @@ impl Workbench {
     }
 
     /// The balance of a version.
-    pub fn balance(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Arc<Balance>> {
-        self.derived.balance(self.history.book(), self.stamp, recipe, version)
+    pub fn balance(
+        &mut self,
+        recipe: &RecipeId,
+        version: Option<&VersionId>,
+    ) -> Option<Arc<Balance>> {
+        self.derived
+            .balance(self.history.book(), self.stamp, recipe, version)
     }
 
     /// The standard of a version, and the difference from it.
     pub fn standard(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Standard> {
-        self.derived.standard(self.history.book(), self.stamp, recipe, version)
+        self.derived
+            .standard(self.history.book(), self.stamp, recipe, version)
     }
 
     /// What is said of a version as it is served.
-    pub fn serving(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Arc<Serving>> {
-        self.derived.serving(self.history.book(), self.stamp, recipe, version)
+    pub fn serving(
+        &mut self,
+        recipe: &RecipeId,
+        version: Option<&VersionId>,
+    ) -> Option<Arc<Serving>> {
+        self.derived
+            .serving(self.history.book(), self.stamp, recipe, version)
     }
 
     /// The answer to a swap.
     pub fn answer(&mut self, question: &Question) -> Option<Arc<Answer>> {
-        self.derived.answer(self.history.book(), self.stamp, question)
+        self.derived
+            .answer(self.history.book(), self.stamp, question)
     }
 
     /// What is wrong with the book.
@@ -363,7 +384,9 @@ impl Workbench {
 
     fn poll_picker(&mut self) {
         let Some(asking) = &self.asking else { return };
-        let Polled::Answered(answer) = asking.poll() else { return };
+        let Polled::Answered(answer) = asking.poll() else {
+            return;
+        };
         let request = asking.request;
         self.asking = None;
         match (request, answer) {
@@ -399,22 +422,38 @@ impl Workbench {
     /// Nothing approved is overwritten: a change to an approved version goes into a new draft that builds on it.
     fn redirect_from_approved(&mut self, edits: Vec<Edit>) -> Vec<Edit> {
         let Some((id, on)) = edits.iter().find_map(|edit| match edit {
-            Edit::Change { recipe, version, .. } => Some((recipe.clone(), version.clone())),
+            Edit::Change {
+                recipe, version, ..
+            } => Some((recipe.clone(), version.clone())),
             _ => None,
         }) else {
             return edits;
         };
-        let Some(recipe) = self.book().recipe(&id).cloned() else { return edits };
+        let Some(recipe) = self.book().recipe(&id).cloned() else {
+            return edits;
+        };
         if recipe.state_of(on.as_ref()) != Some(State::Approved) {
             return edits;
         }
         let (draft, version) = draft_on(&recipe, on.as_ref());
-        self.show = Some(Shown { recipe: id.clone(), version: Some(draft.clone()) });
-        let mut redirected = vec![Edit::AddVersion { recipe: id.clone(), version }];
+        self.show = Some(Shown {
+            recipe: id.clone(),
+            version: Some(draft.clone()),
+        });
+        let mut redirected = vec![Edit::AddVersion {
+            recipe: id.clone(),
+            version,
+        }];
         redirected.extend(edits.into_iter().map(|edit| match edit {
-            Edit::Change { recipe, version, change } if recipe == id && version == on => {
-                Edit::Change { recipe, version: Some(draft.clone()), change }
-            }
+            Edit::Change {
+                recipe,
+                version,
+                change,
+            } if recipe == id && version == on => Edit::Change {
+                recipe,
+                version: Some(draft.clone()),
+                change,
+            },
             other => other,
         }));
         redirected
@@ -428,8 +467,11 @@ impl Workbench {
                     let edits = self.history.next_undo().map(|step| step.edits.clone());
                     self.show_what_was_built_on(&edits.unwrap_or_default());
                 }
-                let focus =
-                    if command == Command::Undo { self.history.undo() } else { self.history.redo() };
+                let focus = if command == Command::Undo {
+                    self.history.undo()
+                } else {
+                    self.history.redo()
+                };
                 self.focus = focus;
                 self.note_change(&before);
             }
@@ -461,10 +503,18 @@ impl Workbench {
             }
             Command::CloseStep => self.history.close_step(),
             Command::DismissMessage => self.message = None,
-            Command::Approve { recipe, version, by, reason, tasted_at } => {
+            Command::Approve {
+                recipe,
+                version,
+                by,
+                reason,
+                tasted_at,
+            } => {
                 self.approve(&recipe, version, by, reason, tasted_at);
             }
-            Command::GoBackToApproval { recipe, number } => self.go_back_to_approval(&recipe, number),
+            Command::GoBackToApproval { recipe, number } => {
+                self.go_back_to_approval(&recipe, number)
+            }
             Command::RestoreEarlier(path) => self.restore_earlier(&path),
             Command::TakeTheirs => self.take_theirs(),
             Command::KeepMineAsCopy => self.keep_mine_as_copy(),
@@ -482,7 +532,10 @@ impl Workbench {
             Edit::AddVersion { recipe, version } => Some((recipe, version)),
             _ => None,
         }) {
-            self.show = Some(Shown { recipe: recipe.clone(), version: version.builds_on.clone() });
+            self.show = Some(Shown {
+                recipe: recipe.clone(),
+                version: version.builds_on.clone(),
+            });
         }
     }
 
@@ -494,18 +547,48 @@ impl Workbench {
         reason: String,
         tasted_at: Option<f64>,
     ) {
-        let Some(recipe) = self.book().recipe(id) else { return };
+        let Some(recipe) = self.book().recipe(id) else {
+            return;
+        };
         let resolved = resolve(recipe, version.as_ref()).0;
         let date = jiff::ZonedDateTime::now().date().to_string();
-        let approval = Approval { version, date, by, reason, tasted_at, resolved };
-        self.edit(vec![Edit::Approve { recipe: id.clone(), approval }], format!("recipe {id}"));
+        let approval = Approval {
+            version,
+            date,
+            by,
+            reason,
+            tasted_at,
+            resolved,
+        };
+        self.edit(
+            vec![Edit::Approve {
+                recipe: id.clone(),
+                approval,
+            }],
+            format!("recipe {id}"),
+        );
         self.history.close_step();
     }
 
     fn go_back_to_approval(&mut self, id: &RecipeId, number: usize) {
-        let Some(version) = self.book().recipe(id).and_then(|recipe| recipe.version_like_approval(number)) else { return };
-        self.show = Some(Shown { recipe: id.clone(), version: Some(version.id.clone()) });
-        self.edit(vec![Edit::AddVersion { recipe: id.clone(), version }], format!("recipe {id}"));
+        let Some(version) = self
+            .book()
+            .recipe(id)
+            .and_then(|recipe| recipe.version_like_approval(number))
+        else {
+            return;
+        };
+        self.show = Some(Shown {
+            recipe: id.clone(),
+            version: Some(version.id.clone()),
+        });
+        self.edit(
+            vec![Edit::AddVersion {
+                recipe: id.clone(),
+                version,
+            }],
+            format!("recipe {id}"),
+        );
         self.history.close_step();
     }
 
@@ -520,7 +603,12 @@ impl Workbench {
                 Home::File(path) => Some(path.clone()),
                 Home::Nowhere(_) => None,
             };
-            self.asking = Some(Asking::start(self.picker.clone(), request, beside, self.wake.clone()));
+            self.asking = Some(Asking::start(
+                self.picker.clone(),
+                request,
+                beside,
+                self.wake.clone(),
+            ));
         }
     }
 
@@ -537,8 +625,14 @@ impl Workbench {
             Intent::Open(path) => self.open(path),
             Intent::OpenSample(sample) => self.open_sample(sample),
             Intent::New => {
-                let settings = Settings { shop: "My tea bar".to_owned(), ..Settings::default() };
-                let book = Book { settings, ..Book::default() };
+                let settings = Settings {
+                    shop: "My tea bar".to_owned(),
+                    ..Settings::default()
+                };
+                let book = Book {
+                    settings,
+                    ..Book::default()
+                };
                 self.replace(book, Home::Nowhere("New book".to_owned()), false);
             }
             Intent::Quit => {
@@ -579,7 +673,10 @@ impl Workbench {
 pub fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
     let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
     let names = (2_usize..).map(|number| format!("version {number}"));
-    let name = names.into_iter().find(|name| !is_taken(name)).unwrap_or_default();
+    let name = names
+        .into_iter()
+        .find(|name| !is_taken(name))
+        .unwrap_or_default();
     let id = VersionId::from_name(&name, |taken| recipe.version(taken).is_some());
     let version = Version::draft(id.clone(), name, on.cloned());
     (id, version)
@@ -589,6 +686,10 @@ pub fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version)
 impl Shown {
     /// An edit of this version.
     pub fn change(&self, change: Change) -> Edit {
-        Edit::Change { recipe: self.recipe.clone(), version: self.version.clone(), change }
+        Edit::Change {
+            recipe: self.recipe.clone(),
+            version: self.version.clone(),
+            change,
+        }
     }
 }

@@ -31,8 +31,14 @@ impl FilePicker for SystemPicker {
         match request {
             PickRequest::Open => dialog.set_title("Open a book").pick_file(),
             PickRequest::Save => {
-                let name = beside.and_then(Path::file_name).and_then(|name| name.to_str()).unwrap_or("book.ron");
-                dialog.set_title("Save the book").set_file_name(name).save_file()
+                let name = beside
+                    .and_then(Path::file_name)
+                    .and_then(|name| name.to_str())
+                    .unwrap_or("book.ron");
+                dialog
+                    .set_title("Save the book")
+                    .set_file_name(name)
+                    .save_file()
             }
         }
     }

@@ -13,8 +13,8 @@ use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::book_file::{
-    Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_copies, left_work, load, look_closely,
-    OnDisk,
+    Fingerprint, LeftWork, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SetAside, earlier_copies,
+    left_work, load, look_closely,
 };
 
 /// The first change after a pause is kept after this time: a word that is being typed is one write.
@@ -62,7 +62,17 @@ pub struct OfferedRecovery {
 
 impl OfferedRecovery {
     fn new(work: LeftWork) -> Self {
-        let LeftWork { note: RecoveryNote { home, name, known, kept }, book, place } = work;
+        let LeftWork {
+            note:
+                RecoveryNote {
+                    home,
+                    name,
+                    known,
+                    kept,
+                },
+            book,
+            place,
+        } = work;
         let on_disk = home.as_deref().and_then(|path| load(path).ok());
         let file_changed = match (&on_disk, &known) {
             (Some(loaded), Some(known)) => !loaded.fingerprint.has_content_of(known),
@@ -70,14 +80,31 @@ impl OfferedRecovery {
         };
         let base = if file_changed {
             // The state that the work was begun on is among the earlier copies when it was Evensip that saved over it.
-            let begun_on = home.as_deref().zip(known.as_ref()).and_then(|(path, known)| earlier_state(path, known));
+            let begun_on = home
+                .as_deref()
+                .zip(known.as_ref())
+                .and_then(|(path, known)| earlier_state(path, known));
             begun_on.or_else(|| on_disk.clone())
         } else {
             on_disk.clone()
         };
         let empty = Book::default();
-        let difference = difference_of_books(on_disk.as_ref().map_or(&empty, |loaded| &loaded.book), &book);
-        Self { home, name, kept, difference, stands_alone: on_disk.is_none(), file_changed, book, base, known, place }
+        let difference = difference_of_books(
+            on_disk.as_ref().map_or(&empty, |loaded| &loaded.book),
+            &book,
+        );
+        Self {
+            home,
+            name,
+            kept,
+            difference,
+            stands_alone: on_disk.is_none(),
+            file_changed,
+            book,
+            base,
+            known,
+            place,
+        }
     }
 }
 
@@ -85,7 +112,9 @@ impl OfferedRecovery {
 fn earlier_state(path: &Path, known: &Fingerprint) -> Option<Loaded> {
     let copies = earlier_copies(path).ok()?;
     let of_length = copies.iter().filter(|copy| copy.bytes == known.length);
-    let found = of_length.into_iter().find(|copy| matches!(look_closely(&copy.path, known), Ok(OnDisk::Same)))?;
+    let found = of_length
+        .into_iter()
+        .find(|copy| matches!(look_closely(&copy.path, known), Ok(OnDisk::Same)))?;
     load(&found.path).ok()
 }
 
@@ -115,7 +144,11 @@ impl Keeper {
         let state = Arc::new(Mutex::new(RecoveryState::Empty));
         let told = state.clone();
         let thread = std::thread::spawn(move || keep_work(&place, &received, &told, pause));
-        Self { orders: Some(orders), thread: Some(thread), state }
+        Self {
+            orders: Some(orders),
+            thread: Some(thread),
+            state,
+        }
     }
 
     fn order(&self, order: Order) {
@@ -126,7 +159,10 @@ impl Keeper {
     }
 
     fn state(&self) -> RecoveryState {
-        self.state.lock().unwrap_or_else(PoisonError::into_inner).clone()
+        self.state
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .clone()
     }
 }
 
@@ -163,7 +199,10 @@ fn keep_work(
             }
             Ok(Order::Clear) => {
                 waiting = None;
-                say(place.clear().map_or_else(|error| RecoveryState::Failing(error.to_string()), |()| RecoveryState::Empty));
+                say(place.clear().map_or_else(
+                    |error| RecoveryState::Failing(error.to_string()),
+                    |()| RecoveryState::Empty,
+                ));
                 None
             }
             Err(ended) => {
@@ -190,7 +229,13 @@ fn keep_work(
 
 fn keep(place: &RecoveryPlace, work: &Work, taken_over: &mut Vec<RecoveryPlace>) -> RecoveryState {
     let kept = Timestamp::now();
-    match place.keep(&work.book, &RecoveryNote { kept, ..work.note.clone() }) {
+    match place.keep(
+        &work.book,
+        &RecoveryNote {
+            kept,
+            ..work.note.clone()
+        },
+    ) {
         Ok(()) => {
             for other in taken_over.drain(..) {
                 // What stays is offered once more: a nuisance, and no loss.
@@ -221,7 +266,10 @@ impl Workbench {
         match RecoveryPlace::claim(folder) {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
             Err(error) => {
-                let text = format!("unsaved work can't be kept in {} ({error}); save often", folder.display());
+                let text = format!(
+                    "unsaved work can't be kept in {} ({error}); save often",
+                    folder.display()
+                );
                 self.message = Some(Message::Failed(text));
             }
         }
@@ -231,7 +279,10 @@ impl Workbench {
 
     /// Whether unsaved work is kept.
     pub fn recovery_state(&self) -> RecoveryState {
-        self.file.keeper.as_ref().map_or(RecoveryState::Off, Keeper::state)
+        self.file
+            .keeper
+            .as_ref()
+            .map_or(RecoveryState::Off, Keeper::state)
     }
 
     /// The newest unsaved work that a program has left which did not end as it should. When it has been accepted or discarded
@@ -246,14 +297,26 @@ impl Workbench {
             Home::File(path) => Some(path.clone()),
             Home::Nowhere(_) => None,
         };
-        let note = RecoveryNote { home, name: self.title(), known: self.file.known, kept: Timestamp::UNIX_EPOCH };
-        Work { book: self.book().clone(), note }
+        let note = RecoveryNote {
+            home,
+            name: self.title(),
+            known: self.file.known,
+            kept: Timestamp::UNIX_EPOCH,
+        };
+        Work {
+            book: self.book().clone(),
+            note,
+        }
     }
 
     /// Keeps the work when there is any; takes the file away when there is none.
     pub(super) fn keep_unsaved_work(&self) {
         if let Some(keeper) = &self.file.keeper {
-            keeper.order(if self.has_unsaved_changes() { Order::Keep(Box::new(self.work())) } else { Order::Clear });
+            keeper.order(if self.has_unsaved_changes() {
+                Order::Keep(Box::new(self.work()))
+            } else {
+                Order::Clear
+            });
         }
     }
 
@@ -270,20 +333,46 @@ impl Workbench {
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
-        let Some(offered) = self.file.offered.pop() else { return };
-        let OfferedRecovery { home, name, kept, stands_alone, file_changed, book, base, known, place, .. } = offered;
+        let Some(offered) = self.file.offered.pop() else {
+            return;
+        };
+        let OfferedRecovery {
+            home,
+            name,
+            kept,
+            stands_alone,
+            file_changed,
+            book,
+            base,
+            known,
+            place,
+            ..
+        } = offered;
         let fingerprint = base.as_ref().map(|base| base.fingerprint);
         let has_comments = base.as_ref().is_some_and(|base| base.text_has_comments);
         let home = match home {
             Some(path) => Home::File(path),
             None => Home::Nowhere(name),
         };
-        self.replace(base.map_or_else(Book::default, |base| base.book), home, has_comments);
+        self.replace(
+            base.map_or_else(Book::default, |base| base.book),
+            home,
+            has_comments,
+        );
         // With the old fingerprint a file that was changed since is noticed and merged; one that is gone is written anew.
-        self.file.known = if file_changed { fingerprint } else { known.filter(|_| !stands_alone) };
-        self.put_book(&book, format!("bring back the unsaved work of {}", moment_words(kept)));
+        self.file.known = if file_changed {
+            fingerprint
+        } else {
+            known.filter(|_| !stands_alone)
+        };
+        self.put_book(
+            &book,
+            format!("bring back the unsaved work of {}", moment_words(kept)),
+        );
         match &self.file.keeper {
-            Some(keeper) if self.has_unsaved_changes() => keeper.order(Order::TakeOver(Box::new(self.work()), place)),
+            Some(keeper) if self.has_unsaved_changes() => {
+                keeper.order(Order::TakeOver(Box::new(self.work()), place))
+            }
             // Without a keeper the work stays where it is until the book is saved and it is discarded.
             _ => {}
         }
@@ -293,7 +382,10 @@ impl Workbench {
         if let Some(offered) = self.file.offered.pop()
             && let Err(error) = offered.place.clear()
         {
-            let text = format!("the unsaved work could not be deleted ({error}): {}", offered.place.file().display());
+            let text = format!(
+                "the unsaved work could not be deleted ({error}): {}",
+                offered.place.file().display()
+            );
             self.message = Some(Message::Failed(text));
         }
     }

@@ -18,7 +18,8 @@ use super::picker::PickRequest;
 use super::recovery::{Keeper, OfferedRecovery};
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::book_file::{
-    EarlierCopy, Fingerprint, LoadError, Loaded, SaveError, Saved, book_of_earlier_copy, earlier_copies,
+    EarlierCopy, Fingerprint, LoadError, Loaded, SaveError, Saved, book_of_earlier_copy,
+    earlier_copies,
 };
 use crate::edit::Edit;
 
@@ -99,13 +100,19 @@ impl Workbench {
 
     /// Earlier copies of the book, the newest first. They open like any book, under another name.
     pub fn earlier_copies(&self) -> Result<Vec<EarlierCopy>, String> {
-        let Home::File(path) = &self.home else { return Ok(Vec::new()) };
+        let Home::File(path) = &self.home else {
+            return Ok(Vec::new());
+        };
         earlier_copies(path).map_err(|error| format!("the earlier copies can't be read ({error})"))
     }
 
     /// How the book on the screen differs from an earlier copy.
     pub fn compare_with_earlier(&self, path: &Path) -> Result<BookDifference, String> {
-        let earlier = self.file.disk.load(path).map_err(|error| error.to_string())?;
+        let earlier = self
+            .file
+            .disk
+            .load(path)
+            .map_err(|error| error.to_string())?;
         Ok(difference_of_books(&earlier.book, self.book()))
     }
 
@@ -132,7 +139,11 @@ impl Workbench {
             Ok(loaded) => {
                 if let Some(book) = book_of_earlier_copy(&path) {
                     // Saving must not change what was.
-                    self.replace(loaded.book, Home::Nowhere(earlier_name(&book, &path)), false);
+                    self.replace(
+                        loaded.book,
+                        Home::Nowhere(earlier_name(&book, &path)),
+                        false,
+                    );
                 } else {
                     self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
                     self.file.known = Some(loaded.fingerprint);
@@ -166,15 +177,32 @@ impl Workbench {
         self.start_saving(path, known, false);
     }
 
-    pub(super) fn start_saving(&mut self, path: PathBuf, known: Option<Fingerprint>, insisted: bool) {
+    pub(super) fn start_saving(
+        &mut self,
+        path: PathBuf,
+        known: Option<Fingerprint>,
+        insisted: bool,
+    ) {
         if let Some(saving) = &self.file.saving {
-            let text = format!("still saving to {}; save once more when that is done", saving.path.display());
+            let text = format!(
+                "still saving to {}; save once more when that is done",
+                saving.path.display()
+            );
             self.message = Some(Message::Failed(text));
             return;
         }
         let (sender, outcome) = channel();
-        let (disk, book, wake) = (self.file.disk.clone(), self.book().clone(), self.wake.clone());
-        self.file.saving = Some(Saving { path: path.clone(), book: book.clone(), outcome, insisted });
+        let (disk, book, wake) = (
+            self.file.disk.clone(),
+            self.book().clone(),
+            self.wake.clone(),
+        );
+        self.file.saving = Some(Saving {
+            path: path.clone(),
+            book: book.clone(),
+            outcome,
+            insisted,
+        });
         std::thread::spawn(move || {
             let saved = disk.save(&path, &book, known.as_ref());
             let changed = matches!(saved, Err(SaveError::ChangedOnDisk { .. }));
@@ -195,19 +223,30 @@ impl Workbench {
     }
 
     pub(super) fn poll_saving(&mut self, patience: Duration) {
-        let Some(saving) = &self.file.saving else { return };
+        let Some(saving) = &self.file.saving else {
+            return;
+        };
         let outcome = match saving.outcome.recv_timeout(patience) {
             Ok(outcome) => Some(outcome),
             Err(RecvTimeoutError::Timeout) => return,
             Err(RecvTimeoutError::Disconnected) => None,
         };
-        let Some(saving) = self.file.saving.take() else { return };
+        let Some(saving) = self.file.saving.take() else {
+            return;
+        };
         match outcome {
-            Some(Outcome { saved: Ok(saved), .. }) => self.note_saved(saving, &saved),
-            Some(Outcome { saved: Err(SaveError::ChangedOnDisk { .. }), theirs: Some(theirs) }) => {
+            Some(Outcome {
+                saved: Ok(saved), ..
+            }) => self.note_saved(saving, &saved),
+            Some(Outcome {
+                saved: Err(SaveError::ChangedOnDisk { .. }),
+                theirs: Some(theirs),
+            }) => {
                 self.note_disk_change(Some(theirs), true);
             }
-            Some(Outcome { saved: Err(error), .. }) => self.say_unsaved(&error.to_string()),
+            Some(Outcome {
+                saved: Err(error), ..
+            }) => self.say_unsaved(&error.to_string()),
             None => self.say_unsaved("the save broke down"),
         }
     }
@@ -216,7 +255,10 @@ impl Workbench {
         let text = match &saved.earlier {
             Ok(_) => format!("saved to {}", saving.path.display()),
             Err(error) => {
-                format!("saved to {}; what it replaced could not be kept as an earlier copy ({error})", saving.path.display())
+                format!(
+                    "saved to {}; what it replaced could not be kept as an earlier copy ({error})",
+                    saving.path.display()
+                )
             }
         };
         self.message = Some(Message::Done(text));
@@ -226,7 +268,13 @@ impl Workbench {
         self.home = Home::File(saving.path);
         self.file.known = Some(saved.fingerprint);
         self.file.left = None;
-        if saving.insisted || self.file.change.as_ref().is_some_and(|change| !change.at_save) {
+        if saving.insisted
+            || self
+                .file
+                .change
+                .as_ref()
+                .is_some_and(|change| !change.at_save)
+        {
             self.file.change = None;
         }
         self.keep_unsaved_work();
@@ -234,8 +282,14 @@ impl Workbench {
 
     /// A save has failed: what is wrong, and that nothing is lost.
     fn say_unsaved(&mut self, error: &str) {
-        let kept = if self.file.keeper.is_some() { " and in the recovery file" } else { "" };
-        self.message = Some(Message::Failed(format!("{error}\nNothing is lost: the changes are still here{kept}.")));
+        let kept = if self.file.keeper.is_some() {
+            " and in the recovery file"
+        } else {
+            ""
+        };
+        self.message = Some(Message::Failed(format!(
+            "{error}\nNothing is lost: the changes are still here{kept}."
+        )));
         self.keep_unsaved_work();
     }
 }
@@ -243,15 +297,26 @@ impl Workbench {
 fn earlier_words(path: &Path) -> Option<String> {
     let book = book_of_earlier_copy(path)?;
     let copies = earlier_copies(&book).ok()?;
-    copies.iter().find(|copy| copy.path == path).map(|copy| moment_words(copy.saved))
+    copies
+        .iter()
+        .find(|copy| copy.path == path)
+        .map(|copy| moment_words(copy.saved))
 }
 
 fn earlier_name(book: &Path, copy: &Path) -> String {
-    let name = book.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-    earlier_words(copy).map_or_else(|| format!("{name}, earlier"), |when| format!("{name} of {when}"))
+    let name = book
+        .file_name()
+        .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
+    earlier_words(copy).map_or_else(
+        || format!("{name}, earlier"),
+        |when| format!("{name} of {when}"),
+    )
 }
 
 /// A moment in the time of this place: "4 May 2026, 10:22".
 pub fn moment_words(moment: Timestamp) -> String {
-    moment.to_zoned_datetime(TimeZone::system()).strftime("%-d %B %Y, %H:%M").to_string()
+    moment
+        .to_zoned_datetime(TimeZone::system())
+        .strftime("%-d %B %Y, %H:%M")
+        .to_string()
 }

@@ -3,7 +3,12 @@
 //!
 //! `cargo bench --bench books`. What counts is the ratio to `ron alone`, which is the same on every machine.
 
-#![allow(clippy::print_stdout, clippy::unwrap_used, missing_docs, reason = "a measurement ends at the first thing that is not as expected")]
+#![allow(
+    clippy::print_stdout,
+    clippy::unwrap_used,
+    missing_docs,
+    reason = "a measurement ends at the first thing that is not as expected"
+)]
 
 use std::fs;
 use std::hint::black_box;
@@ -24,7 +29,10 @@ fn large_book() -> Book {
     let missing = RECIPES - recipes.len();
     for (number, recipe) in recipes.iter().cycle().take(missing).enumerate() {
         let id = RecipeId::new(&format!("recipe-{number}")).unwrap();
-        book.recipes.put(Recipe { id, ..recipe.as_ref().clone() });
+        book.recipes.put(Recipe {
+            id,
+            ..recipe.as_ref().clone()
+        });
     }
     book
 }
@@ -34,18 +42,30 @@ fn books(criterion: &mut Criterion) {
     let path = folder.path().join("book.ron");
     let book = large_book();
     save(&path, &book).unwrap();
-    println!("{} recipes, {:.1} MB", book.recipes.len(), fs::metadata(&path).unwrap().len() as f64 / 1e6);
+    println!(
+        "{} recipes, {:.1} MB",
+        book.recipes.len(),
+        fs::metadata(&path).unwrap().len() as f64 / 1e6
+    );
     let mut group = criterion.benchmark_group("10000 recipes");
-    group.sample_size(10).measurement_time(Duration::from_secs(15));
+    group
+        .sample_size(10)
+        .measurement_time(Duration::from_secs(15));
     group.bench_function("read and parse, ron alone", |bencher| {
         bencher.iter(|| {
             let text = fs::read_to_string(&path).unwrap();
             black_box(ron::from_str::<ron::Value>(&text).unwrap())
         });
     });
-    group.bench_function("open (read, parse, check)", |bencher| bencher.iter(|| black_box(load(&path).unwrap())));
-    group.bench_function("check alone", |bencher| bencher.iter(|| black_box(findings(&book))));
-    group.bench_function("write alone", |bencher| bencher.iter(|| black_box(write(&book))));
+    group.bench_function("open (read, parse, check)", |bencher| {
+        bencher.iter(|| black_box(load(&path).unwrap()))
+    });
+    group.bench_function("check alone", |bencher| {
+        bencher.iter(|| black_box(findings(&book)))
+    });
+    group.bench_function("write alone", |bencher| {
+        bencher.iter(|| black_box(write(&book)))
+    });
     group.bench_function("save (write, sync, replace, earlier copy)", |bencher| {
         let mut number = 0;
         let mut book = book.clone();
@@ -59,8 +79,13 @@ fn books(criterion: &mut Criterion) {
         let mut history = History::new(Arc::new(book.clone()));
         let recipe = book.recipes.iter().nth(RECIPES / 2).unwrap().id.clone();
         bencher.iter(|| {
-            let edit = Edit::RenameRecipe { recipe: recipe.clone(), name: "another".to_owned() };
-            history.perform("rename".to_owned(), vec![edit], "name".to_owned()).unwrap();
+            let edit = Edit::RenameRecipe {
+                recipe: recipe.clone(),
+                name: "another".to_owned(),
+            };
+            history
+                .perform("rename".to_owned(), vec![edit], "name".to_owned())
+                .unwrap();
             black_box(history.undo())
         });
     });

@@ -4,7 +4,12 @@
 //! lets criterion time one of each size. Targets on one core: closest taste in 0.3, 1 and 6 ms for 4, 6 and 8 lines of 41
 //! amounts, all four kinds of answer in four times that.
 
-#![allow(clippy::unwrap_used, clippy::print_stdout, missing_docs, reason = "a benchmark prints and may panic")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::print_stdout,
+    missing_docs,
+    reason = "a benchmark prints and may panic"
+)]
 
 use std::hint::black_box;
 use std::time::Instant;
@@ -39,8 +44,11 @@ fn search(landscape: &TasteLandscape, known: Option<&[i32]>) -> Outcome {
 /// The closest taste, then the other three kinds held within one step or what the closest reaches.
 fn four_kinds(landscape: &TasteLandscape, closest: &Outcome) -> u64 {
     let Some(best) = &closest.best else { return 0 };
-    let limits: Vec<f64> =
-        landscape.deviations(&landscape.figures(&best.point)).iter().map(|steps| steps.abs().max(1.0)).collect();
+    let limits: Vec<f64> = landscape
+        .deviations(&landscape.figures(&best.point))
+        .iter()
+        .map(|steps| steps.abs().max(1.0))
+        .collect();
     [Aim::FewestChanges, Aim::Cost, Aim::Sugar]
         .into_iter()
         .map(|aim| search(&landscape.aiming_at(aim, &limits), Some(&best.point)))
@@ -55,7 +63,8 @@ fn median(values: &mut [f64]) -> f64 {
 
 fn report(kind: Kind, lines: usize, instances: u64) {
     let book = evensip::book_file::built_in_book().unwrap();
-    let (mut closest_ms, mut all_ms, mut boxes, mut pruned) = (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    let (mut closest_ms, mut all_ms, mut boxes, mut pruned) =
+        (Vec::new(), Vec::new(), Vec::new(), Vec::new());
     let mut unproven = (0, 0);
     for seed in 0..instances {
         let landscape = landscape(&book, seed, kind, lines, AMOUNTS, false);
@@ -69,8 +78,12 @@ fn report(kind: Kind, lines: usize, instances: u64) {
         let grid = f64::from(AMOUNTS).powi(i32::try_from(lines).unwrap());
         pruned.push(100.0 * (1.0 - (outcome.nodes + outcome.evaluated) as f64 / grid));
     }
-    let (closest, all, nodes, share) =
-        (median(&mut closest_ms), median(&mut all_ms), median(&mut boxes), median(&mut pruned));
+    let (closest, all, nodes, share) = (
+        median(&mut closest_ms),
+        median(&mut all_ms),
+        median(&mut boxes),
+        median(&mut pruned),
+    );
     println!(
         "{kind:?} {lines}×{AMOUNTS}: closest taste {closest:.3} ms (worst {:.1}), {nodes} boxes (worst {}), {share:.6} % of the \
          grid cut off, {} without proof; four kinds {all:.2} ms (worst {:.0}), {} searches without proof",

@@ -4,8 +4,8 @@
 
 use evensip::balance::{Component, Slots, figures, noticeable_step, prepare};
 use evensip::book::{
-    Amount, Axis, Book, Entry, IngredientId, Line, LineId, Place, RecipeId, Resolved, Role, Stage, TemperatureWindow,
-    VesselId,
+    Amount, Axis, Book, Entry, IngredientId, Line, LineId, Place, RecipeId, Resolved, Role, Stage,
+    TemperatureWindow, VesselId,
 };
 use evensip::optimiser::Range;
 use evensip::swap::{Bounds, Dimension, Target, TasteLandscape};
@@ -16,7 +16,10 @@ pub(crate) struct Chance(u64);
 impl Chance {
     /// A generator that starts from a seed.
     pub(crate) fn new(seed: u64) -> Self {
-        Self(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(0x1234_5678_9ABC_DEF1))
+        Self(
+            seed.wrapping_mul(0x9E37_79B9_7F4A_7C15)
+                .wrapping_add(0x1234_5678_9ABC_DEF1),
+        )
     }
 
     /// The next 64 bits.
@@ -86,7 +89,14 @@ const LINES: [(&str, &str, f64, bool); 9] = [
     ("light-drops", "light-drops", 0.1, false),
 ];
 
-fn line(id: &str, ingredient: &str, amount: Amount, celsius: f64, role: Role, stage: Stage) -> Entry {
+fn line(
+    id: &str,
+    ingredient: &str,
+    amount: Amount,
+    celsius: f64,
+    role: Role,
+    stage: Stage,
+) -> Entry {
     Entry::Line(Line {
         id: LineId::new(id).expect("an id"),
         ingredient: IngredientId::new(ingredient).expect("an id"),
@@ -100,36 +110,74 @@ fn line(id: &str, ingredient: &str, amount: Amount, celsius: f64, role: Role, st
 }
 
 /// A landscape of so many lines with so many values each; with caps on sugar and energy in some of them if `capped`.
-pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values: i32, capped: bool) -> TasteLandscape {
+pub(crate) fn landscape(
+    book: &Book,
+    seed: u64,
+    kind: Kind,
+    lines: usize,
+    values: i32,
+    capped: bool,
+) -> TasteLandscape {
     let mut chance = Chance::new(seed);
-    let iced = matches!(kind, Kind::Iced | Kind::Shaken | Kind::Strained | Kind::FilledIced | Kind::IceToRim);
+    let iced = matches!(
+        kind,
+        Kind::Iced | Kind::Shaken | Kind::Strained | Kind::FilledIced | Kind::IceToRim
+    );
     // Sweeteners of high potency in one drink of five; the rest start anywhere in the list.
-    let pool = if chance.below(5) == 0 { LINES.len() } else { LINES.len() - 1 };
+    let pool = if chance.below(5) == 0 {
+        LINES.len()
+    } else {
+        LINES.len() - 1
+    };
     let start = usize::try_from(chance.below(pool as u64)).unwrap_or(0);
     let chosen: Vec<_> = (0..lines).map(|at| LINES[(start + at) % pool]).collect();
     let swapped = chance.below(lines as u64);
-    let low: Vec<i32> = chosen.iter().map(|_| if chance.below(3) == 0 { chance.between(0, 6) } else { 0 }).collect();
-    let standard: Vec<i32> = low.iter().map(|low| low + chance.between(values / 8, values - 1 - values / 8)).collect();
+    let low: Vec<i32> = chosen
+        .iter()
+        .map(|_| {
+            if chance.below(3) == 0 {
+                chance.between(0, 6)
+            } else {
+                0
+            }
+        })
+        .collect();
+    let standard: Vec<i32> = low
+        .iter()
+        .map(|low| low + chance.between(values / 8, values - 1 - values / 8))
+        .collect();
     let resolved = |other: bool| {
         let mut entries: Vec<Entry> = chosen
             .iter()
             .enumerate()
             .map(|(at, (usual, swap, step, hot))| {
-                let id = if other && at as u64 == swapped { swap } else { usual };
+                let id = if other && at as u64 == swapped {
+                    swap
+                } else {
+                    usual
+                };
                 let celsius = match (iced, hot) {
                     (true, _) => 8.0,
                     (false, true) => 74.0,
                     (false, false) => 22.0,
                 };
                 let amount = Amount::Grams(f64::from(standard[at]) * step);
-                line(&format!("line-{at}"), id, amount, celsius, Role::Base, Stage::Mixed)
+                line(
+                    &format!("line-{at}"),
+                    id,
+                    amount,
+                    celsius,
+                    Role::Base,
+                    Stage::Mixed,
+                )
             })
             .collect();
         entries.extend(rest(kind));
         Resolved {
             entries,
             cup: VesselId::new(if iced { "pet-cup-500" } else { "paper-cup-700" }).ok(),
-            shaker: matches!(kind, Kind::Shaken | Kind::Strained).then(|| VesselId::new("steel-shaker").expect("an id")),
+            shaker: matches!(kind, Kind::Shaken | Kind::Strained)
+                .then(|| VesselId::new("steel-shaker").expect("an id")),
             strained: kind == Kind::Strained,
             ..Resolved::default()
         }
@@ -140,14 +188,27 @@ pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values
     let prepared = prepare(book, &resolved(true), &mut slots, &place);
     let mut axes = vec![Axis::Sweetness, Axis::TeaStrength];
     axes.extend(slots.flavours.iter().cloned().map(Axis::Flavour));
-    axes.extend([Axis::Creaminess, Axis::Acidity, Axis::Body, Axis::Temperature, Axis::Volume]);
+    axes.extend([
+        Axis::Creaminess,
+        Axis::Acidity,
+        Axis::Body,
+        Axis::Temperature,
+        Axis::Volume,
+    ]);
     let targets = axes
         .into_iter()
         .filter_map(|axis| {
             let slot = Target::slot_of(&slots.flavours, &axis)?;
             let value = wanted.of[slot];
             let (step, weight) = noticeable_step(&book.settings, &axis, value);
-            Some(Target { axis, slot, value, step, weight, limit: None })
+            Some(Target {
+                axis,
+                slot,
+                value,
+                step,
+                weight,
+                limit: None,
+            })
         })
         .collect();
     let dimensions = (0..lines)
@@ -155,18 +216,29 @@ pub(crate) fn landscape(book: &Book, seed: u64, kind: Kind, lines: usize, values
             line: at,
             step: chosen[at].2,
             standard: f64::from(standard[at]) * chosen[at].2,
-            range: Range { low: low[at], high: low[at] + values - 1 },
+            range: Range {
+                low: low[at],
+                high: low[at] + values - 1,
+            },
         })
         .collect();
     let bounds = Bounds {
-        window: TemperatureWindow { from: -5.0, to: 80.0 },
+        window: TemperatureWindow {
+            from: -5.0,
+            to: 80.0,
+        },
         sugar_per_100_ml: (chance.below(4) == 0 && capped).then_some(9.0),
         energy_kj: (chance.below(6) == 0 && capped).then_some(900.0),
         cost: None,
         hot_water: None,
         hot_from: 60.0,
     };
-    debug_assert!(prepared.lines.iter().all(|line| line.per_unit.knows(Component::Mass)));
+    debug_assert!(
+        prepared
+            .lines
+            .iter()
+            .all(|line| line.per_unit.knows(Component::Mass))
+    );
     TasteLandscape::new(prepared, targets, dimensions, bounds)
 }
 
@@ -186,7 +258,14 @@ fn rest(kind: Kind) -> Vec<Entry> {
         Kind::IceToRim => vec![water(Amount::Grams(60.0), 60.0), ice(Amount::FillToRim)],
         Kind::Topped => vec![
             water(Amount::Grams(130.0), 78.0),
-            line("top", "cooked-pearls", Amount::Grams(50.0), 30.0, Role::Topping, Stage::Topping),
+            line(
+                "top",
+                "cooked-pearls",
+                Amount::Grams(50.0),
+                30.0,
+                Role::Topping,
+                Stage::Topping,
+            ),
         ],
     }
 }

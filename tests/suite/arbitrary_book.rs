@@ -3,12 +3,13 @@
 //! A book is thrown from a seed, so that a failing case is one number.
 
 use evensip::book::{
-    Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried, Change, Closure,
-    ClosureKind, Composition, CoolingReading, CoolingRun, Diet, Entry, Evidence, Figure, Filling, FlavourStrength, Form,
-    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Item, Line, LineId, Measure,
-    MeasureId, MeasureKind, Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow, Version, VersionId, Vessel,
-    VesselId, VesselKind, Yardstick,
+    Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
+    Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, Entry, Evidence,
+    Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
+    Ingredient, IngredientId, Instruction, Item, Line, LineId, Measure, MeasureId, MeasureKind,
+    Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
+    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 
 /// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
@@ -48,8 +49,19 @@ impl Dice {
     /// Any finite number, the edges among them.
     pub(crate) fn number(&mut self) -> f64 {
         match self.below(8) {
-            0 => self.pick(&[0.0, -0.0, 1e308, f64::MAX, f64::MIN_POSITIVE, 5e-324, -1e-310, 0.1 + 0.2]),
-            1 => Some(f64::from_bits(self.next())).filter(|number| number.is_finite()).unwrap_or(1.5),
+            0 => self.pick(&[
+                0.0,
+                -0.0,
+                1e308,
+                f64::MAX,
+                f64::MIN_POSITIVE,
+                5e-324,
+                -1e-310,
+                0.1 + 0.2,
+            ]),
+            1 => Some(f64::from_bits(self.next()))
+                .filter(|number| number.is_finite())
+                .unwrap_or(1.5),
             _ => (self.next() % 100_000) as f64 / 64.0,
         }
     }
@@ -57,17 +69,45 @@ impl Dice {
     /// Any text: other scripts, quotes, brackets, hidden characters.
     pub(crate) fn text(&mut self) -> String {
         const PIECES: [&str; 16] = [
-            "pear", " ", "黑糖", "\"", "\\", "\n", "\u{202e}", "\0", "// no comment", "/*", ")]}", "'", "🧋", "\t", "r#\"", "=1+1",
+            "pear",
+            " ",
+            "黑糖",
+            "\"",
+            "\\",
+            "\n",
+            "\u{202e}",
+            "\0",
+            "// no comment",
+            "/*",
+            ")]}",
+            "'",
+            "🧋",
+            "\t",
+            "r#\"",
+            "=1+1",
         ];
         self.some(5, |dice| dice.pick(&PIECES)).concat()
     }
 
     fn figure(&mut self) -> Figure {
-        Figure { value: self.number(), evidence: self.pick(&Evidence::ALL), u: self.maybe(Self::number) }
+        Figure {
+            value: self.number(),
+            evidence: self.pick(&Evidence::ALL),
+            u: self.maybe(Self::number),
+        }
     }
 
     fn date(&mut self) -> String {
-        if self.below(5) == 0 { self.text() } else { format!("20{:02}-0{}-1{}", self.below(99), 1 + self.below(9), self.below(9)) }
+        if self.below(5) == 0 {
+            self.text()
+        } else {
+            format!(
+                "20{:02}-0{}-1{}",
+                self.below(99),
+                1 + self.below(9),
+                self.below(9)
+            )
+        }
     }
 }
 
@@ -99,7 +139,10 @@ pub(crate) fn version_id(dice: &mut Dice) -> VersionId {
 pub(crate) fn book(seed: u64) -> Book {
     let mut dice = Dice(seed);
     let dice = &mut dice;
-    let mut book = Book { settings: settings(dice), ..Book::default() };
+    let mut book = Book {
+        settings: settings(dice),
+        ..Book::default()
+    };
     for item in dice.some(5, ingredient) {
         book.ingredients.put(item);
     }
@@ -141,8 +184,14 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         ice_temperature: dice.number(),
         hot_drinking_temperature: dice.number(),
         iced_drinking_temperature: dice.number(),
-        hot_window: TemperatureWindow { from: dice.number(), to: dice.number() },
-        iced_window: TemperatureWindow { from: dice.number(), to: dice.number() },
+        hot_window: TemperatureWindow {
+            from: dice.number(),
+            to: dice.number(),
+        },
+        iced_window: TemperatureWindow {
+            from: dice.number(),
+            to: dice.number(),
+        },
         ice_bulk_density: dice.number(),
         ice_melt_rate: dice.maybe(Dice::number),
         sales_tax_percent: dice.maybe(Dice::number),
@@ -169,7 +218,9 @@ fn composition(dice: &mut Dice) -> Composition {
         SugarProfile::Glucose,
         SugarProfile::Lactose,
         SugarProfile::Honey,
-        SugarProfile::GlucoseSyrup { dextrose_equivalent: dice.number() },
+        SugarProfile::GlucoseSyrup {
+            dextrose_equivalent: dice.number(),
+        },
         own,
     ];
     let sweeteners = [
@@ -180,13 +231,21 @@ fn composition(dice: &mut Dice) -> Composition {
         HighPotencySweetener::Stevioside,
         HighPotencySweetener::Saccharin,
     ];
-    let basis = [Basis::Per100Grams, Basis::Per100Millilitres, Basis::PerServing(dice.number())];
+    let basis = [
+        Basis::Per100Grams,
+        Basis::Per100Millilitres,
+        Basis::PerServing(dice.number()),
+    ];
     let mut composition = Composition {
         basis: dice.pick(&basis),
-        carbohydrate_kind: dice.pick(&[CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre]),
+        carbohydrate_kind: dice
+            .pick(&[CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre]),
         sugar_profile: dice.maybe(|dice| dice.pick(&profiles)),
         free_sugar_fraction: dice.maybe(Dice::number),
-        flavours: dice.some(2, |dice| FlavourStrength { name: dice.text(), per_gram: dice.maybe(Dice::figure) }),
+        flavours: dice.some(2, |dice| FlavourStrength {
+            name: dice.text(),
+            per_gram: dice.maybe(Dice::figure),
+        }),
         high_potency: dice.some(2, |dice| HighPotencyAmount {
             sweetener: dice.pick(&sweeteners),
             milligrams: dice.figure(),
@@ -210,7 +269,11 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         lot: dice.text(),
         form: dice.pick(&Form::ALL),
         role: dice.pick(&Role::ALL),
-        composition: if dice.coin() { composition(dice) } else { Composition::default() },
+        composition: if dice.coin() {
+            composition(dice)
+        } else {
+            Composition::default()
+        },
         density: dice.maybe(Dice::figure),
         bulk_density: dice.maybe(Dice::figure),
         temperature: dice.maybe(Dice::number),
@@ -219,7 +282,10 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             contains: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
             may_contain: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
         }),
-        diet: Diet { vegan: dice.maybe(Dice::coin), dairy_free: dice.maybe(Dice::coin) },
+        diet: Diet {
+            vegan: dice.maybe(Dice::coin),
+            dairy_free: dice.maybe(Dice::coin),
+        },
         opened_life_hours: dice.maybe(Dice::number),
         price: dice.maybe(|dice| Price {
             pack: dice.number(),
@@ -259,13 +325,20 @@ pub(crate) fn measure(dice: &mut Dice) -> Measure {
 
 pub(crate) fn vessel(dice: &mut Dice) -> Vessel {
     let wide = dice.coin();
-    let cooling_reading = |dice: &mut Dice| CoolingReading { minutes: dice.number(), celsius: dice.number() };
+    let cooling_reading = |dice: &mut Dice| CoolingReading {
+        minutes: dice.number(),
+        celsius: dice.number(),
+    };
     Vessel {
         id: vessel_id(dice),
         name: dice.text(),
         kind: dice.pick(&[VesselKind::Cup, VesselKind::Shaker, VesselKind::Jug]),
         capacity: dice.number(),
-        shape: dice.maybe(|dice| Shape { height: dice.number(), bottom: dice.number(), top: dice.number() }),
+        shape: dice.maybe(|dice| Shape {
+            height: dice.number(),
+            bottom: dice.number(),
+            top: dice.number(),
+        }),
         mass: dice.maybe(Dice::number),
         specific_heat: dice.maybe(Dice::number),
         temperature: dice.maybe(Dice::number),
@@ -301,12 +374,18 @@ fn amount(dice: &mut Dice) -> Amount {
 }
 
 fn carried(dice: &mut Dice) -> Carried {
-    Carried { ingredient: ingredient_id(dice), grams: dice.number() }
+    Carried {
+        ingredient: ingredient_id(dice),
+        grams: dice.number(),
+    }
 }
 
 fn entry(dice: &mut Dice, id: LineId) -> Entry {
     if dice.below(4) == 0 {
-        return Entry::Instruction(Instruction { id, text: dice.text() });
+        return Entry::Instruction(Instruction {
+            id,
+            text: dice.text(),
+        });
     }
     Entry::Line(Line {
         id,

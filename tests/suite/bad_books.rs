@@ -1,6 +1,9 @@
 //! Books that are wrong: each says what is wrong in the words that stand beside it, and none is changed by the attempt.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use std::fmt::Write as _;
 use std::fs;
@@ -36,9 +39,15 @@ fn said_of(path: &Path) -> String {
 fn every_bad_book_gives_its_message_and_stays_as_it_is() {
     let mut different = String::new();
     let mut count = 0;
-    let mut paths: Vec<PathBuf> = fs::read_dir(folder()).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut paths: Vec<PathBuf> = fs::read_dir(folder())
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .collect();
     paths.sort();
-    for path in paths.into_iter().filter(|path| path.extension().is_some_and(|ending| ending == "ron")) {
+    for path in paths
+        .into_iter()
+        .filter(|path| path.extension().is_some_and(|ending| ending == "ron"))
+    {
         count += 1;
         let before = fs::read(&path).unwrap();
         let said = said_of(&path);
@@ -46,7 +55,11 @@ fn every_bad_book_gives_its_message_and_stays_as_it_is() {
         assert!(!said.is_empty(), "nothing is wrong with {}", path.display());
         let expected = fs::read_to_string(path.with_extension("expected.txt")).unwrap_or_default();
         if said != expected {
-            let _ = write!(different, "{}\nsays:\n{said}expected:\n{expected}\n", path.display());
+            let _ = write!(
+                different,
+                "{}\nsays:\n{said}expected:\n{expected}\n",
+                path.display()
+            );
             let kept = path.with_extension("expected.txt");
             let kept = Path::new(env!("CARGO_TARGET_TMPDIR")).join(kept.file_name().unwrap());
             fs::write(kept, said).unwrap();
@@ -70,7 +83,11 @@ fn a_message_says_what_was_expected() {
                     "let one of them",
                     "open it with",
                 ];
-                assert!(advises.iter().any(|advice| line.contains(advice)), "{}: {line}", path.display());
+                assert!(
+                    advises.iter().any(|advice| line.contains(advice)),
+                    "{}: {line}",
+                    path.display()
+                );
             }
         }
     }
@@ -84,7 +101,13 @@ fn problem(text: &str) -> LoadProblem {
 }
 
 fn is_too_deep(problem: &LoadProblem) -> bool {
-    matches!(problem, LoadProblem::Text { fault: TextFault::TooDeep | TextFault::WrongKind { .. }, .. })
+    matches!(
+        problem,
+        LoadProblem::Text {
+            fault: TextFault::TooDeep | TextFault::WrongKind { .. },
+            ..
+        }
+    )
 }
 
 #[test]
@@ -104,7 +127,10 @@ fn deep_nesting_is_refused_without_a_stack_overflow() {
             assert!(parse(&text).is_err());
         }
     }
-    let some = format!("(format: 1, recipes: [(id: \"a\", name: \"a\", cup: {}", "Some(".repeat(DEEP));
+    let some = format!(
+        "(format: 1, recipes: [(id: \"a\", name: \"a\", cup: {}",
+        "Some(".repeat(DEEP)
+    );
     assert!(is_too_deep(&problem(&some)), "{}", problem(&some));
 }
 
@@ -112,20 +138,33 @@ fn deep_nesting_is_refused_without_a_stack_overflow() {
 fn a_line_of_twenty_megabytes_is_read_or_refused_in_bounded_time() {
     const LONG: usize = 20 * 1024 * 1024;
     let started = Instant::now();
-    let note = format!("(format: 1, settings: (note: \"{}\"))", "long ".repeat(LONG / 5));
+    let note = format!(
+        "(format: 1, settings: (note: \"{}\"))",
+        "long ".repeat(LONG / 5)
+    );
     assert!(parse(&note).unwrap().0.settings.note.len() >= LONG - 5);
     let open = format!("(format: 1, settings: (note: \"{}", "x".repeat(LONG));
     assert!(problem(&open).to_string().len() < 300);
     let word = format!("(format: 1, settings: ({}: 1))", "x".repeat(LONG));
     assert!(problem(&word).to_string().len() < 600);
-    let id = format!("(format: 1, vessels: [(id: \"{}\", name: \"\", kind: Cup, capacity: 1)])", "x".repeat(LONG));
+    let id = format!(
+        "(format: 1, vessels: [(id: \"{}\", name: \"\", kind: Cup, capacity: 1)])",
+        "x".repeat(LONG)
+    );
     assert!(problem(&id).to_string().len() < 300);
-    let number = format!("(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {})])", "9".repeat(LONG));
+    let number = format!(
+        "(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {})])",
+        "9".repeat(LONG)
+    );
     assert!(problem(&number).to_string().len() < 300);
     let format = format!("(format: {})", "9".repeat(LONG));
     assert!(problem(&format).to_string().len() < 300);
     // Generous: a slow machine that does other work; anything quadratic would take days.
-    assert!(started.elapsed() < Duration::from_mins(1), "{:?}", started.elapsed());
+    assert!(
+        started.elapsed() < Duration::from_mins(1),
+        "{:?}",
+        started.elapsed()
+    );
 }
 
 #[test]
@@ -135,13 +174,20 @@ fn very_many_problems_are_found_in_bounded_time() {
     let text = format!("(format: 1, vessels: [{}])", item.repeat(100_000));
     let problems = parse(&text).expect_err("a bad book was opened");
     assert!((100..=2000).contains(&problems.len()), "{}", problems.len());
-    assert!(started.elapsed() < Duration::from_mins(1), "{:?}", started.elapsed());
+    assert!(
+        started.elapsed() < Duration::from_mins(1),
+        "{:?}",
+        started.elapsed()
+    );
 }
 
 #[test]
 fn text_over_the_limit_is_refused() {
     let text = " ".repeat(usize::try_from(LONGEST_TEXT).unwrap() + 1);
-    assert_eq!(problem(&text).to_string(), "the text has 65 MB; expected at most 64 MB");
+    assert_eq!(
+        problem(&text).to_string(),
+        "the text has 65 MB; expected at most 64 MB"
+    );
 }
 
 /// An error of a file that has no text to keep as a sample.
@@ -154,12 +200,21 @@ fn a_file_that_can_not_be_read_gets_a_sentence_with_its_path_last() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
     let shown = path.display();
-    assert_eq!(load_error(&path), format!("there is no such file; expected a book: {shown}"));
+    assert_eq!(
+        load_error(&path),
+        format!("there is no such file; expected a book: {shown}")
+    );
     fs::create_dir(&path).unwrap();
-    assert_eq!(load_error(&path), format!("this is a folder; expected a book file: {shown}"));
+    assert_eq!(
+        load_error(&path),
+        format!("this is a folder; expected a book file: {shown}")
+    );
     fs::remove_dir(&path).unwrap();
     fs::write(&path, b"(\n  format: 1,\n  settings: (shop: \"caf\xe9\"))").unwrap();
-    assert_eq!(load_error(&path), format!("line 3 is not UTF-8 text; expected a book saved as UTF-8: {shown}"));
+    assert_eq!(
+        load_error(&path),
+        format!("line 3 is not UTF-8 text; expected a book saved as UTF-8: {shown}")
+    );
     fs::write(&path, "(format: 9)").unwrap();
     assert!(load_error(&path).ends_with(&format!(": {shown}")));
 }
@@ -184,8 +239,14 @@ fn a_file_that_this_user_may_not_read_is_said_so() {
 
     const NOBODY: u32 = 65_534;
 
-    let folder = tempfile::Builder::new().permissions(fs::Permissions::from_mode(0o755)).tempdir().unwrap();
-    let (path, program) = (folder.path().join("book.ron"), folder.path().join("evensip"));
+    let folder = tempfile::Builder::new()
+        .permissions(fs::Permissions::from_mode(0o755))
+        .tempdir()
+        .unwrap();
+    let (path, program) = (
+        folder.path().join("book.ron"),
+        folder.path().join("evensip"),
+    );
     fs::write(&path, "(format: 1)").unwrap();
     fs::set_permissions(&path, fs::Permissions::from_mode(0o000)).unwrap();
     // The program may lie where nobody else may look, so a copy is run.

@@ -1,11 +1,16 @@
 //! Book files: every sample opens and saves to the same bytes, and what is saved is what is read.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use evensip::book::{Amount, Book, Change, Entry, Item as _, Severity, VersionId, findings, put_change};
+use evensip::book::{
+    Amount, Book, Change, Entry, Item as _, Severity, VersionId, findings, put_change,
+};
 use evensip::book_file::{SaveError, built_in_book, load, parse, save, write};
 use proptest::prelude::*;
 
@@ -30,7 +35,11 @@ fn every_sample_opens_without_an_error() {
     for path in samples() {
         let loaded = load(&path).unwrap_or_else(|error| panic!("{error}"));
         for finding in &loaded.findings {
-            assert!(finding.severity < Severity::Error, "{}: {finding}", path.display());
+            assert!(
+                finding.severity < Severity::Error,
+                "{}: {finding}",
+                path.display()
+            );
         }
         assert!(!loaded.text_has_comments, "{}", path.display());
     }
@@ -45,8 +54,15 @@ fn every_sample_saves_to_the_same_bytes() {
         if written != text {
             let kept = Path::new(env!("CARGO_TARGET_TMPDIR")).join(path.file_name().unwrap());
             fs::write(&kept, &written).unwrap();
-            let at = text.lines().zip(written.lines()).position(|(one, two)| one != two);
-            different.push(format!("{} from line {at:?}; it would save as {}", path.display(), kept.display()));
+            let at = text
+                .lines()
+                .zip(written.lines())
+                .position(|(one, two)| one != two);
+            different.push(format!(
+                "{} from line {at:?}; it would save as {}",
+                path.display(),
+                kept.display()
+            ));
         }
     }
     assert!(different.is_empty(), "{different:#?}");
@@ -58,33 +74,56 @@ fn the_built_in_book_has_only_the_warning_that_it_is_to_show_and_says_that_it_is
     let book = main_book();
     let found: Vec<String> = findings(&book).iter().map(ToString::to_string).collect();
     assert_eq!(found.len(), 1, "{found:?}");
-    assert!(found[0].starts_with("ingredient `ondry-creamer`, diet: it is stated to be dairy-free"), "{found:?}");
+    assert!(
+        found[0].starts_with("ingredient `ondry-creamer`, diet: it is stated to be dairy-free"),
+        "{found:?}"
+    );
     assert!(book.settings.note.contains("invented"));
     assert!(book.recipes.len() >= 8 && book.ingredients.len() >= 30);
 }
 
 /// Sugar of a drink by hand: grams of each line times the sugars of its label.
 fn sugar_of(book: &Book, recipe: &str, version: Option<&str>) -> f64 {
-    let recipe = book.recipes.iter().find(|item| item.id().as_str() == recipe).unwrap();
+    let recipe = book
+        .recipes
+        .iter()
+        .find(|item| item.id().as_str() == recipe)
+        .unwrap();
     let version = version.map(|id| VersionId::new(id).unwrap());
     let (resolved, findings) = evensip::book::resolve(recipe, version.as_ref());
     assert_eq!(findings, []);
     let grams = |line: &evensip::book::Line| match &line.amount {
         Amount::Grams(grams) => *grams,
         Amount::Count(uses, measure) => {
-            uses * book.measure(measure).unwrap().calibration(Some(&line.ingredient)).unwrap().grams
+            uses * book
+                .measure(measure)
+                .unwrap()
+                .calibration(Some(&line.ingredient))
+                .unwrap()
+                .grams
         }
         // Of what is poured by volume here, only milk and plant drinks hold sugar.
         Amount::Millilitres(millilitres) => {
-            millilitres * book.ingredient(&line.ingredient).unwrap().density.unwrap().value
+            millilitres
+                * book
+                    .ingredient(&line.ingredient)
+                    .unwrap()
+                    .density
+                    .unwrap()
+                    .value
         }
         Amount::FillTo(_) | Amount::FillToRim => 0.0,
     };
     let sugars = |line: &evensip::book::Line| {
         let label = &book.ingredient(&line.ingredient).unwrap().composition;
-        label.get(evensip::book::Nutrient::Sugars).map_or(0.0, |figure| figure.value / 100.0)
+        label
+            .get(evensip::book::Nutrient::Sugars)
+            .map_or(0.0, |figure| figure.value / 100.0)
     };
-    resolved.lines().map(|line| grams(line) * sugars(line)).sum()
+    resolved
+        .lines()
+        .map(|line| grams(line) * sugars(line))
+        .sum()
 }
 
 #[test]
@@ -100,38 +139,76 @@ fn the_sample_drinks_hold_the_sugar_that_was_reckoned_by_hand() {
         ("pear-drift", Some("hot"), 27.528),
     ] {
         let found = sugar_of(&book, recipe, version);
-        assert!((found - grams).abs() < 0.01, "{recipe} {version:?}: {found} instead of {grams}");
+        assert!(
+            (found - grams).abs() < 0.01,
+            "{recipe} {version:?}: {found} instead of {grams}"
+        );
     }
-    let difference = |recipe, one, other| sugar_of(&book, recipe, one) - sugar_of(&book, recipe, other);
+    let difference =
+        |recipe, one, other| sugar_of(&book, recipe, one) - sugar_of(&book, recipe, other);
     // The other chestnut brings 2 × (9.6 × 71 % − 8.8 × 58 %) = 3.42 g, half a spoon less takes 9.7/2 × 77 % = 3.73 g.
     assert!((difference("hazelthwaite", Some("ketterby"), None) - 3.424).abs() < 0.01);
-    assert!((difference("hazelthwaite", Some("ketterby-levelled"), None) - (3.424 - 3.7345)).abs() < 0.01);
+    assert!(
+        (difference("hazelthwaite", Some("ketterby-levelled"), None) - (3.424 - 3.7345)).abs()
+            < 0.01
+    );
     // One spoon: 9.7 × 77 % as syrup, 5.9 g as crystals; the small spoon 6.93 × 77 % and 4.21 g.
-    for (version, grams) in [("crystals", 5.9), ("small-spoon", 5.336), ("small-spoon-crystals", 4.21)] {
+    for (version, grams) in [
+        ("crystals", 5.9),
+        ("small-spoon", 5.336),
+        ("small-spoon-crystals", 4.21),
+    ] {
         let found = difference("snowgate", Some(version), None) + 7.469;
-        assert!((found - grams).abs() < 0.01, "{version}: {found} instead of {grams}");
+        assert!(
+            (found - grams).abs() < 0.01,
+            "{version}: {found} instead of {grams}"
+        );
     }
 }
 
 /// One small edit of a book, chosen by numbers.
 fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
     let mut recipe = (**book.recipes.iter().nth(which % book.recipes.len()).unwrap()).clone();
-    let mut ingredient = (**book.ingredients.iter().nth(which % book.ingredients.len()).unwrap()).clone();
-    let mut measure = (**book.measures.iter().nth(which % book.measures.len()).unwrap()).clone();
+    let mut ingredient = (**book
+        .ingredients
+        .iter()
+        .nth(which % book.ingredients.len())
+        .unwrap())
+    .clone();
+    let mut measure = (**book
+        .measures
+        .iter()
+        .nth(which % book.measures.len())
+        .unwrap())
+    .clone();
     let line = recipe.entries.iter().find_map(Entry::line).unwrap().clone();
     match which % 7 {
         0 => text.clone_into(&mut ingredient.name),
-        1 => ingredient.composition.figures.values_mut().for_each(|figure| figure.u = Some(number)),
+        1 => ingredient
+            .composition
+            .figures
+            .values_mut()
+            .for_each(|figure| figure.u = Some(number)),
         2 => ingredient.temperature = Some(number),
-        3 => measure.readings.iter_mut().for_each(|reading| reading.grams = number),
+        3 => measure
+            .readings
+            .iter_mut()
+            .for_each(|reading| reading.grams = number),
         4 => recipe.entries.reverse(),
         5 => {
             let id = VersionId::from_name("new", |id| recipe.version(id).is_some());
-            recipe.versions.push(evensip::book::Version::draft(id.clone(), text.to_owned(), None));
+            recipe.versions.push(evensip::book::Version::draft(
+                id.clone(),
+                text.to_owned(),
+                None,
+            ));
             for change in [
                 Change::Amount(line.id.clone(), Amount::Grams(number)),
                 Change::Temperature(line.id.clone(), None),
-                Change::Move(line.id.clone(), recipe.entries.last().map(|entry| entry.id().clone())),
+                Change::Move(
+                    line.id.clone(),
+                    recipe.entries.last().map(|entry| entry.id().clone()),
+                ),
                 Change::Note(line.id, text.to_owned()),
                 Change::Shaker(None),
                 Change::DrinkingTemperature(Some(number)),
@@ -165,7 +242,11 @@ proptest! {
 fn the_samples_and_an_empty_book_are_read_back_the_same() {
     for path in samples() {
         let book = load(&path).unwrap().book;
-        assert!(parse(&write(&book)).unwrap().0 == book, "{}", path.display());
+        assert!(
+            parse(&write(&book)).unwrap().0 == book,
+            "{}",
+            path.display()
+        );
     }
     assert!(parse(&write(&Book::default())).unwrap().0 == Book::default());
 }
@@ -183,7 +264,14 @@ fn one_changed_amount_is_one_changed_line() {
     changed.recipes.put(recipe);
     let (before, after) = (write(&book), write(&changed));
     assert_eq!(before.lines().count(), after.lines().count());
-    assert_eq!(before.lines().zip(after.lines()).filter(|(one, two)| one != two).count(), 1);
+    assert_eq!(
+        before
+            .lines()
+            .zip(after.lines())
+            .filter(|(one, two)| one != two)
+            .count(),
+        1
+    );
 }
 
 #[test]
@@ -213,7 +301,10 @@ fn a_book_that_could_not_be_opened_again_is_not_saved_over_a_good_one() {
     let before = fs::read(&path).unwrap();
     let mut broken = main_book();
     broken.settings.room_temperature = f64::NAN;
-    assert!(matches!(save(&path, &broken), Err(SaveError::NotFinite { count: 1, .. })));
+    assert!(matches!(
+        save(&path, &broken),
+        Err(SaveError::NotFinite { count: 1, .. })
+    ));
     assert_eq!(fs::read(&path).unwrap(), before);
 }
 
@@ -221,8 +312,14 @@ fn a_book_that_could_not_be_opened_again_is_not_saved_over_a_good_one() {
 fn what_can_not_be_saved_is_said_and_nothing_is_left_behind() {
     let folder = tempfile::tempdir().unwrap();
     let book = Book::default();
-    assert!(matches!(save(folder.path(), &book), Err(SaveError::Directory { .. })));
-    assert!(matches!(save(&folder.path().join("none/book.ron"), &book), Err(SaveError::NoFolder { .. })));
+    assert!(matches!(
+        save(folder.path(), &book),
+        Err(SaveError::Directory { .. })
+    ));
+    assert!(matches!(
+        save(&folder.path().join("none/book.ron"), &book),
+        Err(SaveError::NoFolder { .. })
+    ));
     assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 0);
 }
 
@@ -261,7 +358,10 @@ mod unix {
     fn a_link_stays_a_link_and_its_target_is_replaced_in_one_step() {
         let folder = tempfile::tempdir().unwrap();
         fs::create_dir(folder.path().join("inner")).unwrap();
-        let (target, link) = (folder.path().join("inner/book.ron"), folder.path().join("link.ron"));
+        let (target, link) = (
+            folder.path().join("inner/book.ron"),
+            folder.path().join("link.ron"),
+        );
         symlink("inner/book.ron", &link).unwrap();
         // Once with a link that leads to nothing yet, once with a book behind it.
         for _ in 0..2 {

@@ -1,6 +1,9 @@
 //! Laws over random books: files, edits, undo, comparison, merge.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use std::sync::Arc;
 
@@ -22,14 +25,35 @@ fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
     let version = dice.coin().then(|| arbitrary::version_id(dice));
     let text = dice.text();
     match dice.below(19) {
-        0..=4 => Edit::Change { recipe, version, change: arbitrary::change(dice) },
+        0..=4 => Edit::Change {
+            recipe,
+            version,
+            change: arbitrary::change(dice),
+        },
         5 => Edit::RenameRecipe { recipe, name: text },
         6 => Edit::NoteRecipe { recipe, note: text },
-        7 => Edit::SetState { recipe, version, state: dice.pick(&evensip::book::State::ALL) },
-        8 => Edit::AddVersion { recipe, version: arbitrary::version(dice) },
-        9 => Edit::RenameVersion { recipe, version: arbitrary::version_id(dice), name: text },
-        10 => Edit::RemoveVersion { recipe, version: arbitrary::version_id(dice) },
-        11 => Edit::Approve { recipe, approval: arbitrary::approval(dice) },
+        7 => Edit::SetState {
+            recipe,
+            version,
+            state: dice.pick(&evensip::book::State::ALL),
+        },
+        8 => Edit::AddVersion {
+            recipe,
+            version: arbitrary::version(dice),
+        },
+        9 => Edit::RenameVersion {
+            recipe,
+            version: arbitrary::version_id(dice),
+            name: text,
+        },
+        10 => Edit::RemoveVersion {
+            recipe,
+            version: arbitrary::version_id(dice),
+        },
+        11 => Edit::Approve {
+            recipe,
+            approval: arbitrary::approval(dice),
+        },
         12 => Edit::PutRecipe(arbitrary::recipe(dice)),
         13 => Edit::RemoveRecipe(recipe),
         14 => Edit::PutIngredient(arbitrary::ingredient(dice)),
@@ -74,7 +98,11 @@ fn edited(start: &Book, dice: &mut Dice, edits: usize) -> Book {
 }
 
 fn config(cases: u32) -> ProptestConfig {
-    ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
+    ProptestConfig {
+        cases,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    }
 }
 
 proptest! {

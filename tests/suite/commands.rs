@@ -20,36 +20,84 @@ fn evensip(arguments: &[&str]) -> Output {
 
 fn json(arguments: &[&str]) -> Value {
     let output = evensip(arguments);
-    assert!(output.status.success(), "{arguments:?}: {}", String::from_utf8_lossy(&output.stderr));
+    assert!(
+        output.status.success(),
+        "{arguments:?}: {}",
+        String::from_utf8_lossy(&output.stderr)
+    );
     serde_json::from_slice(&output.stdout).expect("one JSON document")
 }
 
 fn error_of(arguments: &[&str]) -> (Option<i32>, String) {
     let output = evensip(arguments);
-    (output.status.code(), String::from_utf8(output.stderr).unwrap())
+    (
+        output.status.code(),
+        String::from_utf8(output.stderr).unwrap(),
+    )
 }
 
 #[test]
 fn every_key_that_the_interface_names_is_there() {
     let balance = json(&["balance", SAMPLE, "--recipe", "hob-and-ember", "--json"]);
     for key in [
-        "recipe", "version", "mass", "volume", "total_sugar", "free_sugars", "sugars", "sweetness", "brix", "density",
-        "dilution", "serving_temperature", "ice_left", "minutes_to_drinkable", "energy_kj", "energy_kcal", "fat",
-        "saturates", "carbohydrate", "protein", "fibre", "salt", "caffeine", "tea_solids", "acid", "cost", "fill",
-        "vegan", "allergens", "axes", "cautions", "lines",
+        "recipe",
+        "version",
+        "mass",
+        "volume",
+        "total_sugar",
+        "free_sugars",
+        "sugars",
+        "sweetness",
+        "brix",
+        "density",
+        "dilution",
+        "serving_temperature",
+        "ice_left",
+        "minutes_to_drinkable",
+        "energy_kj",
+        "energy_kcal",
+        "fat",
+        "saturates",
+        "carbohydrate",
+        "protein",
+        "fibre",
+        "salt",
+        "caffeine",
+        "tea_solids",
+        "acid",
+        "cost",
+        "fill",
+        "vegan",
+        "allergens",
+        "axes",
+        "cautions",
+        "lines",
     ] {
         assert!(balance.get(key).is_some(), "{key}");
     }
-    for key in ["sucrose", "glucose", "fructose", "lactose", "maltose", "other"] {
+    for key in [
+        "sucrose", "glucose", "fructose", "lactose", "maltose", "other",
+    ] {
         assert!(balance["sugars"].get(key).is_some(), "sugars.{key}");
     }
     for key in ["contains", "may_contain", "not_stated"] {
         assert!(balance["allergens"].get(key).is_some(), "allergens.{key}");
     }
     for key in ["value", "u", "unit", "missing"] {
-        assert!(balance["total_sugar"].get(key).is_some(), "total_sugar.{key}");
+        assert!(
+            balance["total_sugar"].get(key).is_some(),
+            "total_sugar.{key}"
+        );
     }
-    for key in ["line", "ingredient", "mass", "volume", "total_sugar", "energy_kj", "cost"] {
+    for key in [
+        "line",
+        "ingredient",
+        "mass",
+        "volume",
+        "total_sugar",
+        "energy_kj",
+        "cost",
+    ] {
         assert!(balance["lines"][0].get(key).is_some(), "lines[0].{key}");
     }
     for key in ["axis", "value", "step"] {
@@ -59,10 +107,26 @@ fn every_key_that_the_interface_names_is_there() {
 
 #[test]
 fn a_figure_that_is_not_known_is_null_or_a_known_part_and_names_what_is_missing() {
-    let balance = json(&["balance", SAMPLE, "--recipe", "hob-and-ember", "--version", "oat", "--json"]);
-    assert_eq!(balance["total_sugar"]["missing"], serde_json::json!(["velloom-oat-creamer"]));
+    let balance = json(&[
+        "balance",
+        SAMPLE,
+        "--recipe",
+        "hob-and-ember",
+        "--version",
+        "oat",
+        "--json",
+    ]);
+    assert_eq!(
+        balance["total_sugar"]["missing"],
+        serde_json::json!(["velloom-oat-creamer"])
+    );
     assert!(balance["total_sugar"]["value"].as_f64().unwrap() > 15.0);
-    let axis = balance["axes"].as_array().unwrap().iter().find(|axis| axis["axis"] == "sweetness").unwrap();
+    let axis = balance["axes"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|axis| axis["axis"] == "sweetness")
+        .unwrap();
     assert!(axis["value"].is_null() && axis["steps"].is_null());
 }
 
@@ -71,28 +135,61 @@ fn all_recipes_and_versions_come_as_one_list_and_the_same_bytes_every_time() {
     let all = json(&["balance", SAMPLE, "--all", "--json"]);
     let list = all.as_array().expect("a list");
     assert!(list.len() > 20, "{}", list.len());
-    assert!(list.iter().any(|one| one["recipe"] == "hob-and-ember" && one["version"] == "vegan"));
+    assert!(
+        list.iter()
+            .any(|one| one["recipe"] == "hob-and-ember" && one["version"] == "vegan")
+    );
     let once = evensip(&["balance", SAMPLE, "--all", "--json"]).stdout;
-    assert_eq!(once, evensip(&["balance", SAMPLE, "--all", "--json"]).stdout);
+    assert_eq!(
+        once,
+        evensip(&["balance", SAMPLE, "--all", "--json"]).stdout
+    );
 }
 
 #[test]
 fn a_swap_prints_the_standard_the_plain_swap_and_suggestions() {
     let arguments = [
-        "swap", SAMPLE, "--recipe", "hazelthwaite", "--replace", "tambrel-chestnut", "--with", "ketterby-chestnut",
+        "swap",
+        SAMPLE,
+        "--recipe",
+        "hazelthwaite",
+        "--replace",
+        "tambrel-chestnut",
+        "--with",
+        "ketterby-chestnut",
         "--json",
     ];
     let swap = json(&arguments);
-    for key in ["standard", "plain_swap", "suggestions", "reasons", "proven_optimal", "evaluated"] {
+    for key in [
+        "standard",
+        "plain_swap",
+        "suggestions",
+        "reasons",
+        "proven_optimal",
+        "evaluated",
+    ] {
         assert!(swap.get(key).is_some(), "{key}");
     }
     let first = &swap["suggestions"][0];
-    for key in ["kind", "changes", "balance", "distance", "within_scatter", "explanation"] {
+    for key in [
+        "kind",
+        "changes",
+        "balance",
+        "distance",
+        "within_scatter",
+        "explanation",
+    ] {
         assert!(first.get(key).is_some(), "suggestions[0].{key}");
     }
     let changes = first["changes"].as_array().unwrap();
-    let spoon = changes.iter().find(|change| change["line"] == "sweetener").expect("the sweetener moves");
-    assert_eq!((spoon["from"].as_f64(), spoon["to"].as_f64()), (Some(1.0), Some(0.5)));
+    let spoon = changes
+        .iter()
+        .find(|change| change["line"] == "sweetener")
+        .expect("the sweetener moves");
+    assert_eq!(
+        (spoon["from"].as_f64(), spoon["to"].as_f64()),
+        (Some(1.0), Some(0.5))
+    );
     assert_eq!(spoon["unit"], "spoon");
     assert!(swap["plain_swap"]["distance"]["overall"].as_f64().unwrap() > 1.0);
 }
@@ -100,10 +197,32 @@ fn a_swap_prints_the_standard_the_plain_swap_and_suggestions() {
 #[test]
 fn wrong_ids_list_their_neighbours_and_exit_with_two() {
     for (arguments, says) in [
-        (vec!["balance", SAMPLE, "--recipe", "hob-and-embers"], "did you mean hob-and-ember"),
-        (vec!["balance", SAMPLE, "--recipe", "hob-and-ember", "--version", "vegn"], "did you mean vegan"),
         (
-            vec!["swap", SAMPLE, "--recipe", "hob-and-ember", "--replace", "water", "--with", "tambrel-chesnut"],
+            vec!["balance", SAMPLE, "--recipe", "hob-and-embers"],
+            "did you mean hob-and-ember",
+        ),
+        (
+            vec![
+                "balance",
+                SAMPLE,
+                "--recipe",
+                "hob-and-ember",
+                "--version",
+                "vegn",
+            ],
+            "did you mean vegan",
+        ),
+        (
+            vec![
+                "swap",
+                SAMPLE,
+                "--recipe",
+                "hob-and-ember",
+                "--replace",
+                "water",
+                "--with",
+                "tambrel-chesnut",
+            ],
             "tambrel-chestnut",
         ),
         (vec!["balance", SAMPLE], "--recipe"),
@@ -125,7 +244,9 @@ fn a_missing_book_is_a_sentence_and_exit_code_one() {
 
 #[test]
 fn every_sample_book_passes_the_check_without_errors() {
-    for entry in std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("sample-books")).unwrap() {
+    for entry in
+        std::fs::read_dir(Path::new(env!("CARGO_MANIFEST_DIR")).join("sample-books")).unwrap()
+    {
         let path = entry.unwrap().path();
         let check = json(&["check", path.to_str().unwrap(), "--json"]);
         assert_eq!(check["errors"], 0, "{}: {check:#}", path.display());
@@ -138,7 +259,12 @@ fn without_a_display_one_sentence_names_the_commands() {
     let message = String::from_utf8(output.stderr).unwrap();
     assert_eq!(output.status.code(), Some(1), "{message}");
     assert_eq!(message.trim().lines().count(), 1, "{message}");
-    for word in ["display", "evensip check", "evensip balance", "evensip swap"] {
+    for word in [
+        "display",
+        "evensip check",
+        "evensip balance",
+        "evensip swap",
+    ] {
         assert!(message.contains(word), "{message}");
     }
 }

@@ -1,7 +1,11 @@
 //! Laws over random recipes: mass and heat are conserved, order does not matter, a double batch is twice a batch.
 
-use evensip::balance::{Balance, Component, Measurand, Slots, Wall, balance, enthalpy, equilibrium, prepare, sums};
-use evensip::book::{Amount, Book, Entry, IngredientId, Line, LineId, Place, RecipeId, Resolved, Role, Stage};
+use evensip::balance::{
+    Balance, Component, Measurand, Slots, Wall, balance, enthalpy, equilibrium, prepare, sums,
+};
+use evensip::book::{
+    Amount, Book, Entry, IngredientId, Line, LineId, Place, RecipeId, Resolved, Role, Stage,
+};
 use proptest::prelude::*;
 
 use crate::sample::{book, ice, line, recipe, sample, water};
@@ -12,14 +16,27 @@ fn place() -> Place {
 
 /// Random lines of the sample book's ingredients, in grams, at any temperature that something is served or kept at.
 fn any_lines() -> impl Strategy<Value = Vec<Entry>> {
-    let ids: Vec<IngredientId> = sample().ingredients.iter().map(|ingredient| ingredient.id.clone()).collect();
-    let one = (prop::sample::select(ids), 0.0..300.0_f64, 1.0..98.0_f64, 0..3_usize);
+    let ids: Vec<IngredientId> = sample()
+        .ingredients
+        .iter()
+        .map(|ingredient| ingredient.id.clone())
+        .collect();
+    let one = (
+        prop::sample::select(ids),
+        0.0..300.0_f64,
+        1.0..98.0_f64,
+        0..3_usize,
+    );
     prop::collection::vec(one, 1..9).prop_map(|lines| {
         lines
             .into_iter()
             .enumerate()
             .map(|(at, (ingredient, grams, celsius, stage))| {
-                let celsius = if ingredient.as_str() == "ice" { -celsius / 10.0 } else { celsius };
+                let celsius = if ingredient.as_str() == "ice" {
+                    -celsius / 10.0
+                } else {
+                    celsius
+                };
                 Entry::Line(Line {
                     id: LineId::new(&format!("line-{at}")).unwrap(),
                     ingredient,
@@ -36,7 +53,10 @@ fn any_lines() -> impl Strategy<Value = Vec<Entry>> {
 }
 
 fn resolved(entries: Vec<Entry>) -> Resolved {
-    Resolved { entries, ..Resolved::default() }
+    Resolved {
+        entries,
+        ..Resolved::default()
+    }
 }
 
 fn balanced(book: &Book, entries: Vec<Entry>) -> Balance {
@@ -44,7 +64,11 @@ fn balanced(book: &Book, entries: Vec<Entry>) -> Balance {
 }
 
 fn grams_of(entries: &[Entry]) -> f64 {
-    entries.iter().filter_map(Entry::line).filter_map(|line| line.amount.number()).sum()
+    entries
+        .iter()
+        .filter_map(Entry::line)
+        .filter_map(|line| line.amount.number())
+        .sum()
 }
 
 proptest! {
@@ -129,20 +153,34 @@ fn two_three_and_five_bodies_of_water_meet_where_iapws_says() {
     let cases: [(&[(f64, f64)], f64); 3] = [
         (&[(200.0, 78.0), (100.0, 22.0)], 59.36),
         (&[(120.0, 20.0), (180.0, 80.0), (50.0, 5.0)], 48.73),
-        (&[(100.0, 5.0), (100.0, 20.0), (100.0, 40.0), (100.0, 60.0), (100.0, 95.0)], 44.02),
+        (
+            &[
+                (100.0, 5.0),
+                (100.0, 20.0),
+                (100.0, 40.0),
+                (100.0, 60.0),
+                (100.0, 95.0),
+            ],
+            44.02,
+        ),
     ];
     for (bodies, expected) in cases {
         let lines = bodies
             .iter()
             .enumerate()
-            .map(|(at, &(grams, celsius))| line(&format!("w{at}"), "water", grams, celsius, Role::Water))
+            .map(|(at, &(grams, celsius))| {
+                line(&format!("w{at}"), "water", grams, celsius, Role::Water)
+            })
             .collect();
         let book = book(vec![water()], vec![], recipe(lines));
         let served = crate::sample::figure(
             &crate::sample::balance_of(&book, "drink", None),
             Measurand::ServingTemperature,
         );
-        assert!((served - expected).abs() < 0.1, "{bodies:?}: {served} °C, expected {expected} °C");
+        assert!(
+            (served - expected).abs() < 0.1,
+            "{bodies:?}: {served} °C, expected {expected} °C"
+        );
     }
 }
 
@@ -154,12 +192,18 @@ fn more_ice_ends_at_the_freezing_point_and_no_ice_is_the_hot_formula() {
             line("ice", "ice", grams_of_ice, -10.0, Role::Ice),
         ];
         let book = book(vec![water(), ice()], vec![], recipe(lines));
-        crate::sample::figure(&crate::sample::balance_of(&book, "drink", None), Measurand::ServingTemperature)
+        crate::sample::figure(
+            &crate::sample::balance_of(&book, "drink", None),
+            Measurand::ServingTemperature,
+        )
     };
     assert!((served(0.0) - 60.0).abs() < 1e-6);
     let mut last = 60.0;
     for grams in [20.0, 60.0, 100.0, 140.0] {
-        assert!(served(grams) < last || served(grams).abs() < 1e-9, "{grams} g of ice");
+        assert!(
+            served(grams) < last || served(grams).abs() < 1e-9,
+            "{grams} g of ice"
+        );
         last = served(grams);
     }
     assert!(served(400.0).abs() < 1e-6);

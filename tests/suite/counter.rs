@@ -66,33 +66,65 @@ fn click(window: &mut Window, label: &str) {
 /// Opens the menu behind a word and takes one of its words.
 fn choose(window: &mut Window, menu: &str, word: &str) {
     click(window, menu);
-    window.get_all_by_role_and_label(Role::Button, word).last().unwrap().click();
+    window
+        .get_all_by_role_and_label(Role::Button, word)
+        .last()
+        .unwrap()
+        .click();
     window.run();
 }
 
 #[test]
 fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     let mut window = window();
-    window.state_mut().view_mut().counter.look_at(Kind::Measures);
+    window
+        .state_mut()
+        .view_mut()
+        .counter
+        .look_at(Kind::Measures);
     window.run();
     click(&mut window, "New measure");
     type_into(&mut window, "Name", "plum pump");
     choose(&mut window, "Kind: scoop", "pump");
-    assert!(window.query_by_label_contains("Weigh ten presses together").is_some());
+    assert!(
+        window
+            .query_by_label_contains("Weigh ten presses together")
+            .is_some()
+    );
     for (number, grams) in [(1, "98"), (2, "102,0")] {
         click(&mut window, "Add a reading");
         type_into(&mut window, &format!("Grams of reading {number}"), grams);
     }
-    let pump = window.state().workbench().book().measure(&MeasureId::new("new-measure").unwrap()).unwrap().clone();
+    let pump = window
+        .state()
+        .workbench()
+        .book()
+        .measure(&MeasureId::new("new-measure").unwrap())
+        .unwrap()
+        .clone();
     assert_eq!((pump.name.as_str(), pump.readings.len()), ("plum pump", 2));
     // The same two readings as in the book's own test: 10 g a press, u = 0.2 g, one press scatters by √0.8 g.
     let calibration = pump.calibration(None).unwrap();
-    assert!((calibration.grams - 10.0).abs() < 1e-12 && (calibration.u_mean.unwrap() - 0.2).abs() < 1e-12);
-    assert!(window.query_by_label("1 press = 10.0").is_some() || window.query_by_label("1 press = 10.00").is_some());
     assert!(
-        window.query_by_label_contains("a single press scatters by 0.9 g (8.9 %); 2 readings, 20 presses").is_some()
+        (calibration.grams - 10.0).abs() < 1e-12
+            && (calibration.u_mean.unwrap() - 0.2).abs() < 1e-12
     );
-    assert!(window.query_by_label_contains("weigh 60 presses more to halve the uncertainty").is_some());
+    assert!(
+        window.query_by_label("1 press = 10.0").is_some()
+            || window.query_by_label("1 press = 10.00").is_some()
+    );
+    assert!(
+        window
+            .query_by_label_contains(
+                "a single press scatters by 0.9 g (8.9 %); 2 readings, 20 presses"
+            )
+            .is_some()
+    );
+    assert!(
+        window
+            .query_by_label_contains("weigh 60 presses more to halve the uncertainty")
+            .is_some()
+    );
 }
 
 #[test]
@@ -115,24 +147,40 @@ fn a_label_per_serving_with_sodium_and_kilocalories_becomes_the_figures_of_the_b
     assert!((value(Nutrient::Salt) - 0.1).abs() < 1e-12);
     // 9.3 g in 16 g are 58.1 g in 100 g.
     assert!(window.query_by_label("58.1 per 100 g").is_some());
-    assert_eq!(item.composition.get(Nutrient::Fat), None, "what is not stated is not zero");
+    assert_eq!(
+        item.composition.get(Nutrient::Fat),
+        None,
+        "what is not stated is not zero"
+    );
     assert!(window.query_by_label_contains("fat: not stated").is_some());
-    assert_eq!(window.get_by_label("label: energy").value().as_deref(), Some("70"));
+    assert_eq!(
+        window.get_by_label("label: energy").value().as_deref(),
+        Some("70")
+    );
 }
 
 #[test]
 fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
     let mut window = window();
-    open(&mut window, ItemId::Ingredient(ingredient("tambrel-chestnut")));
+    open(
+        &mut window,
+        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+    );
     let sugars = |window: &Window| {
         let book = window.state().workbench().book();
-        book.ingredient(&ingredient("tambrel-chestnut")).unwrap().composition.get(Nutrient::Sugars)
+        book.ingredient(&ingredient("tambrel-chestnut"))
+            .unwrap()
+            .composition
+            .get(Nutrient::Sugars)
     };
     let before = sugars(&window);
     type_into(&mut window, "label: sugars", "plenty");
     press(&mut window, Key::Tab);
     assert_eq!(sugars(&window), before);
-    assert_eq!(window.get_by_label("label: sugars").value().as_deref(), Some("plenty"));
+    assert_eq!(
+        window.get_by_label("label: sugars").value().as_deref(),
+        Some("plenty")
+    );
     assert!(window.query_by_label_contains("not taken over").is_some());
     window.get_by_label("label: sugars").focus();
     window.run();
@@ -140,7 +188,11 @@ fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
     window.run();
     press(&mut window, Key::Backspace);
     assert_eq!(sugars(&window), None);
-    assert!(window.query_by_label_contains("sugars: not stated").is_some());
+    assert!(
+        window
+            .query_by_label_contains("sugars: not stated")
+            .is_some()
+    );
     undo(&mut window);
     assert_eq!(sugars(&window), before);
 }
@@ -148,7 +200,10 @@ fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
 #[test]
 fn typing_a_figure_is_one_step_and_undo_comes_back_to_the_item() {
     let mut window = window();
-    open(&mut window, ItemId::Ingredient(ingredient("tambrel-chestnut")));
+    open(
+        &mut window,
+        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+    );
     for digits in ["6", "0", ",", "5"] {
         window.get_by_label("label: sugars").focus();
         window.run();
@@ -174,15 +229,25 @@ fn typing_a_name_is_one_step_as_well() {
         window.run();
     }
     undo(&mut window);
-    assert!(window.state().workbench().undo_label().is_none(), "{:?}", window.state().workbench().undo_label());
+    assert!(
+        window.state().workbench().undo_label().is_none(),
+        "{:?}",
+        window.state().workbench().undo_label()
+    );
 }
 
 #[test]
 fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
     let mut window = window();
     for (item, name) in [
-        (ItemId::Ingredient(ingredient("tambrel-chestnut")), "Tambrel chestnut powder is used in Hob & Ember"),
-        (ItemId::Measure(MeasureId::new("chestnut-scoop").unwrap()), "The brown scoop is used in Hob & Ember"),
+        (
+            ItemId::Ingredient(ingredient("tambrel-chestnut")),
+            "Tambrel chestnut powder is used in Hob & Ember",
+        ),
+        (
+            ItemId::Measure(MeasureId::new("chestnut-scoop").unwrap()),
+            "The brown scoop is used in Hob & Ember",
+        ),
     ] {
         let stamp = window.state().workbench().stamp();
         open(&mut window, item.clone());
@@ -209,7 +274,10 @@ fn what_nothing_needs_is_deleted_and_undo_brings_it_back() {
 #[test]
 fn another_brand_begins_as_a_copy_under_an_id_of_its_own() {
     let mut window = window();
-    open(&mut window, ItemId::Ingredient(ingredient("tambrel-chestnut")));
+    open(
+        &mut window,
+        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+    );
     click(&mut window, "Duplicate as another brand");
     window.run();
     type_into(&mut window, "Brand", "Velloom");
@@ -229,13 +297,30 @@ fn contains_none_is_another_statement_than_none_at_all() {
     let mut window = window_of([1360.0, 1900.0], None);
     click(&mut window, "New ingredient");
     let stated = |window: &Window| {
-        window.state().workbench().book().ingredient(&ingredient("new-ingredient")).unwrap().allergens.clone()
+        window
+            .state()
+            .workbench()
+            .book()
+            .ingredient(&ingredient("new-ingredient"))
+            .unwrap()
+            .allergens
+            .clone()
     };
     assert_eq!(stated(&window), None);
-    choose(&mut window, "Allergens: the pack says nothing", "the pack states them");
+    choose(
+        &mut window,
+        "Allergens: the pack says nothing",
+        "the pack states them",
+    );
     assert!(stated(&window).is_some_and(|stated| stated.contains.is_empty()));
-    assert!(window.query_by_label("contains none of the fourteen").is_some());
-    window.get_by_role_and_label(Role::CheckBox, "contains milk").click();
+    assert!(
+        window
+            .query_by_label("contains none of the fourteen")
+            .is_some()
+    );
+    window
+        .get_by_role_and_label(Role::CheckBox, "contains milk")
+        .click();
     window.run();
     assert_eq!(stated(&window).unwrap().contains, [Allergen::Milk]);
 }
@@ -244,11 +329,21 @@ fn contains_none_is_another_statement_than_none_at_all() {
 fn large_book(folder: &std::path::Path, count: usize) -> PathBuf {
     let text = include_str!("../../sample-books/harrowmere.ron");
     let row = |number| {
-        format!("(id: \"extra-{number}\", name: \"Powder {number}\", brand: \"Ondry\", form: Powder, role: Flavour),")
+        format!(
+            "(id: \"extra-{number}\", name: \"Powder {number}\", brand: \"Ondry\", form: Powder, role: Flavour),"
+        )
     };
     let many = (0..count).map(row).collect::<Vec<String>>().concat();
     let path = folder.join("large.ron");
-    std::fs::write(&path, text.replacen("    ingredients: [", &format!("    ingredients: [{many}"), 1)).unwrap();
+    std::fs::write(
+        &path,
+        text.replacen(
+            "    ingredients: [",
+            &format!("    ingredients: [{many}"),
+            1,
+        ),
+    )
+    .unwrap();
     path
 }
 
@@ -256,13 +351,20 @@ fn large_book(folder: &std::path::Path, count: usize) -> PathBuf {
 fn of_five_thousand_ingredients_only_the_rows_in_sight_are_drawn() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window_of([1360.0, 860.0], Some(large_book(folder.path(), 5000)));
-    assert!(window.state().workbench().book().ingredients.len() > 5000, "{:?}", window.state().workbench().message());
+    assert!(
+        window.state().workbench().book().ingredients.len() > 5000,
+        "{:?}",
+        window.state().workbench().message()
+    );
     let drawn = window.query_all_by_label_contains("Powder").count();
     assert!((10..60).contains(&drawn), "{drawn} rows");
     type_into(&mut window, "Find ingredients", "ondry 4321");
     assert_eq!(window.query_all_by_label_contains("Powder").count(), 1);
     press(&mut window, Key::Enter);
-    assert_eq!(window.state().view().counter.open, Some(ItemId::Ingredient(ingredient("extra-4321"))));
+    assert_eq!(
+        window.state().view().counter.open,
+        Some(ItemId::Ingredient(ingredient("extra-4321")))
+    );
 }
 
 #[test]
@@ -275,14 +377,38 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         press(&mut window, Key::ArrowDown);
     }
     press(&mut window, Key::Enter);
-    let third = window.state().workbench().book().ingredients.iter().nth(2).unwrap().id.clone();
-    assert_eq!(window.state().view().counter.open, Some(ItemId::Ingredient(third)));
+    let third = window
+        .state()
+        .workbench()
+        .book()
+        .ingredients
+        .iter()
+        .nth(2)
+        .unwrap()
+        .id
+        .clone();
+    assert_eq!(
+        window.state().view().counter.open,
+        Some(ItemId::Ingredient(third))
+    );
     assert!(window.get_by_label("Name").is_focused());
     press(&mut window, Key::Escape);
     assert!(window.state().view().counter.open.is_some());
     press(&mut window, Key::ArrowDown);
-    let fourth = window.state().workbench().book().ingredients.iter().nth(3).unwrap().id.clone();
-    assert_eq!(window.state().view().counter.open, Some(ItemId::Ingredient(fourth)));
+    let fourth = window
+        .state()
+        .workbench()
+        .book()
+        .ingredients
+        .iter()
+        .nth(3)
+        .unwrap()
+        .id
+        .clone();
+    assert_eq!(
+        window.state().view().counter.open,
+        Some(ItemId::Ingredient(fourth))
+    );
     press(&mut window, Key::Escape);
     assert_eq!(window.state().view().counter.open, None);
     press(&mut window, Key::Escape);
@@ -301,17 +427,30 @@ fn a_heading_sorts_and_gaps_come_last() {
         .skip_while(|label| !label.starts_with("Sort by last"))
         .skip(1)
         .collect();
-    assert!(names[0].starts_with("House sweetener, crystals"), "{names:?}");
+    assert!(
+        names[0].starts_with("House sweetener, crystals"),
+        "{names:?}"
+    );
 }
 
 #[test]
 fn a_click_on_a_use_goes_to_the_recipe() {
     let mut window = window();
-    open(&mut window, ItemId::Ingredient(ingredient("ketterby-chestnut")));
+    open(
+        &mut window,
+        ItemId::Ingredient(ingredient("ketterby-chestnut")),
+    );
     click(&mut window, "Hob & Ember, with Ketterby chestnut");
     assert_eq!(window.state().view().area, Area::Recipe);
-    let shown = window.state().view().shown_in(window.state().workbench().book()).unwrap();
-    assert_eq!(shown.version.map(|version| version.to_string()).as_deref(), Some("ketterby"));
+    let shown = window
+        .state()
+        .view()
+        .shown_in(window.state().workbench().book())
+        .unwrap();
+    assert_eq!(
+        shown.version.map(|version| version.to_string()).as_deref(),
+        Some("ketterby")
+    );
 }
 
 #[test]
@@ -323,13 +462,19 @@ fn a_step_of_the_shops_own_stands_until_it_is_reset() {
     let steps = |window: &Window| window.state().workbench().book().settings.steps.clone();
     assert!((steps(&window)[0].fraction - 0.125).abs() < 1e-12);
     // Floor and weight begin as the published ones.
-    assert!((steps(&window)[0].floor - 0.3).abs() < 1e-12 && (steps(&window)[0].weight - 1.0).abs() < 1e-12);
+    assert!(
+        (steps(&window)[0].floor - 0.3).abs() < 1e-12
+            && (steps(&window)[0].weight - 1.0).abs() < 1e-12
+    );
     click(&mut window, "Reset");
     assert!(steps(&window).is_empty());
 }
 
-const SIZES: [(&str, [f32; 2]); 3] =
-    [("wide", [1920.0, 1080.0]), ("middle", [1360.0, 860.0]), ("narrow", [1024.0, 700.0])];
+const SIZES: [(&str, [f32; 2]); 3] = [
+    ("wide", [1920.0, 1080.0]),
+    ("middle", [1360.0, 860.0]),
+    ("narrow", [1024.0, 700.0]),
+];
 
 #[test]
 fn the_counter_is_drawn_in_both_appearances_and_every_width() {
@@ -339,23 +484,46 @@ fn the_counter_is_drawn_in_both_appearances_and_every_width() {
             window.state_mut().view_mut().appearance = appearance;
             let items = [
                 ("list", None),
-                ("ingredient", Some(ItemId::Ingredient(ingredient("tambrel-chestnut")))),
-                ("creamer", Some(ItemId::Ingredient(ingredient("ondry-creamer")))),
-                ("measure", Some(ItemId::Measure(MeasureId::new("cocoa-scoop").unwrap()))),
-                ("vessel", Some(ItemId::Vessel(VesselId::new("paper-cup-500").unwrap()))),
+                (
+                    "ingredient",
+                    Some(ItemId::Ingredient(ingredient("tambrel-chestnut"))),
+                ),
+                (
+                    "creamer",
+                    Some(ItemId::Ingredient(ingredient("ondry-creamer"))),
+                ),
+                (
+                    "measure",
+                    Some(ItemId::Measure(MeasureId::new("cocoa-scoop").unwrap())),
+                ),
+                (
+                    "vessel",
+                    Some(ItemId::Vessel(VesselId::new("paper-cup-500").unwrap())),
+                ),
                 ("shop", None),
             ];
             for (name, item) in items {
                 let counter = &mut window.state_mut().view_mut().counter;
-                counter.look_at(if name == "shop" { Kind::Shop } else { Kind::Ingredients });
+                counter.look_at(if name == "shop" {
+                    Kind::Shop
+                } else {
+                    Kind::Ingredients
+                });
                 counter.open = None;
                 if let Some(item) = item {
                     counter.show(item);
                 }
                 window.run();
                 if std::env::var_os("EVENSIP_PICTURES").is_some() {
-                    let appearance = if appearance == Appearance::Light { "light" } else { "dark" };
-                    keep(&window.render().expect("meshes only"), &format!("counter-{name}-{appearance}-{width}"));
+                    let appearance = if appearance == Appearance::Light {
+                        "light"
+                    } else {
+                        "dark"
+                    };
+                    keep(
+                        &window.render().expect("meshes only"),
+                        &format!("counter-{name}-{appearance}-{width}"),
+                    );
                 }
             }
         }

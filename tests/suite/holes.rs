@@ -1,12 +1,16 @@
 //! Random holes in the sample book: whatever is missing, nothing panics and nothing is taken for zero in silence.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use evensip::balance::{
-    Balance, Component, Measurand, balance_version, cooling, declaration, standing, statement_findings_of, yardstick_reading,
+    Balance, Component, Measurand, balance_version, cooling, declaration, standing,
+    statement_findings_of, yardstick_reading,
 };
 use evensip::book::{Book, Ingredient, IngredientId, Nutrient, Yardstick};
 use proptest::prelude::*;
@@ -27,7 +31,11 @@ enum Hole {
 }
 
 fn possible_holes(item: &Ingredient) -> Vec<Hole> {
-    let figures = item.composition.figures.keys().map(|nutrient| Hole::Figure(*nutrient));
+    let figures = item
+        .composition
+        .figures
+        .keys()
+        .map(|nutrient| Hole::Figure(*nutrient));
     let others = [
         Hole::SugarProfile,
         Hole::FreeSugarFraction,
@@ -60,14 +68,22 @@ fn holed() -> impl Strategy<Value = (Book, Vec<(IngredientId, Hole)>)> {
     let all: Vec<(IngredientId, Hole)> = sample()
         .ingredients
         .iter()
-        .flat_map(|item| possible_holes(item).into_iter().map(|hole| (item.id.clone(), hole)))
+        .flat_map(|item| {
+            possible_holes(item)
+                .into_iter()
+                .map(|hole| (item.id.clone(), hole))
+        })
         .collect();
     let count = all.len();
     (0.0..0.6_f64).prop_flat_map(move |part| {
         let all = all.clone();
         prop::collection::vec(prop::bool::weighted(part), count).prop_map(move |taken| {
-            let holes: Vec<(IngredientId, Hole)> =
-                all.iter().zip(taken).filter(|(_, taken)| *taken).map(|(hole, _)| hole.clone()).collect();
+            let holes: Vec<(IngredientId, Hole)> = all
+                .iter()
+                .zip(taken)
+                .filter(|(_, taken)| *taken)
+                .map(|(hole, _)| hole.clone())
+                .collect();
             let mut book = sample();
             for item in &sample().ingredients {
                 let mut changed = Arc::unwrap_or_clone(Arc::clone(item));
@@ -84,8 +100,14 @@ fn holed() -> impl Strategy<Value = (Book, Vec<(IngredientId, Hole)>)> {
 /// Every balance of a book, in order.
 fn balances(book: &Book) -> Vec<Balance> {
     let of = |recipe: &evensip::book::Recipe| {
-        let versions = recipe.versions.iter().map(|version| Some(version.id.clone()));
-        std::iter::once(None).chain(versions).filter_map(|id| balance_version(book, recipe, id.as_ref())).collect::<Vec<_>>()
+        let versions = recipe
+            .versions
+            .iter()
+            .map(|version| Some(version.id.clone()));
+        std::iter::once(None)
+            .chain(versions)
+            .filter_map(|id| balance_version(book, recipe, id.as_ref()))
+            .collect::<Vec<_>>()
     };
     book.recipes.iter().flat_map(|recipe| of(recipe)).collect()
 }
@@ -104,16 +126,29 @@ fn figure_on(item: &Ingredient, nutrient: Nutrient) -> Option<Measurand> {
         Nutrient::Caffeine => Measurand::Caffeine,
         _ => return None,
     };
-    let value = |nutrient| item.composition.get(nutrient).map_or(0.0, |figure| figure.value);
+    let value = |nutrient| {
+        item.composition
+            .get(nutrient)
+            .map_or(0.0, |figure| figure.value)
+    };
     // Sugars that are all of the carbohydrate stand in for it.
-    let stand_in = if nutrient == Nutrient::Carbohydrate { value(Nutrient::Sugars) } else { 0.0 };
+    let stand_in = if nutrient == Nutrient::Carbohydrate {
+        value(Nutrient::Sugars)
+    } else {
+        0.0
+    };
     let enough = value(nutrient) - stand_in > 0.5;
     (enough && item.composition.get(Nutrient::Brix).is_none()).then_some(measurand)
 }
 
 /// Ingredients that stand in a drink by themselves, with an amount.
 fn in_drink(found: &Balance) -> BTreeSet<IngredientId> {
-    found.lines.iter().filter(|line| line.count > 0.0).map(|line| line.ingredient.clone()).collect()
+    found
+        .lines
+        .iter()
+        .filter(|line| line.count > 0.0)
+        .map(|line| line.ingredient.clone())
+        .collect()
 }
 
 const ADDITIVE: [Measurand; 9] = [

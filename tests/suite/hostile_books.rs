@@ -1,6 +1,10 @@
 //! Books that somebody made on purpose, old books, and what the fuzzers have found.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::print_stdout,
+    clippy::unwrap_used,
+    reason = "a test tells what it measured, and ends at the first surprise"
+)]
 
 use std::fmt::Write as _;
 use std::fs;
@@ -18,7 +22,10 @@ const BOUND: Duration = Duration::from_mins(2);
 
 fn files(folder: &str) -> Vec<PathBuf> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
-    let mut files: Vec<PathBuf> = fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut files: Vec<PathBuf> = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .collect();
     files.sort();
     files
 }
@@ -39,7 +46,11 @@ fn full_text(before: &str, item: impl Fn(usize) -> String, after: &str) -> Strin
 fn is_answered_in_time(what: &str, text: &str, opens: bool) {
     let started = Instant::now();
     match parse(text) {
-        Ok((_, found)) => assert!(opens && found.len() <= 2001, "{what}: {} findings", found.len()),
+        Ok((_, found)) => assert!(
+            opens && found.len() <= 2001,
+            "{what}: {} findings",
+            found.len()
+        ),
         Err(problems) => assert!(!opens && problems.len() <= 2000, "{what}: {problems:?}"),
     }
     let took = started.elapsed();
@@ -54,7 +65,11 @@ fn as_many_small_items_as_fit_are_answered_in_bounded_time() {
         "lines of nothing",
         &full_text(
             "(format: 1, recipes: [(id: \"a\", name: \"\", entries: [",
-            |number| format!("Line(id: \"l{number}\", ingredient: \"x{number}\", amount: Grams(1.0), {LINE},"),
+            |number| {
+                format!(
+                    "Line(id: \"l{number}\", ingredient: \"x{number}\", amount: Grams(1.0), {LINE},"
+                )
+            },
             "])])",
         ),
         true,
@@ -67,7 +82,12 @@ fn versions_in_a_long_row_are_answered_in_bounded_time() {
         "versions on versions",
         &full_text(
             "(format: 1, recipes: [(id: \"a\", name: \"\", versions: [",
-            |number| format!("(id: \"v{number}\", name: \"\", builds_on: \"v{}\", changes: [Strained(true)]),", number + 1),
+            |number| {
+                format!(
+                    "(id: \"v{number}\", name: \"\", builds_on: \"v{}\", changes: [Strained(true)]),",
+                    number + 1
+                )
+            },
             "])])",
         ),
         true,
@@ -93,16 +113,27 @@ fn house_made_items_in_one_great_circle_are_answered_in_bounded_time() {
     let text = format!("{text}], recipes: [{recipes}])");
     let started = Instant::now();
     let (_, found) = parse(&text).unwrap();
-    let errors: Vec<String> =
-        found.iter().filter(|finding| finding.severity == Severity::Error).map(ToString::to_string).collect();
+    let errors: Vec<String> = found
+        .iter()
+        .filter(|finding| finding.severity == Severity::Error)
+        .map(ToString::to_string)
+        .collect();
     assert_eq!(errors.len(), 1, "{errors:?}");
-    assert!(errors[0].contains("in a circle") && errors[0].len() < 500, "{}", errors[0]);
+    assert!(
+        errors[0].contains("in a circle") && errors[0].len() < 500,
+        "{}",
+        errors[0]
+    );
     assert!(started.elapsed() < BOUND, "{:?}", started.elapsed());
 }
 
 #[test]
 fn an_empty_list_item_is_not_worth_a_byte_of_trust() {
-    is_answered_in_time("empty items", &full_text("(format: 1, recipes: [", |_| "(),".to_owned(), "])"), false);
+    is_answered_in_time(
+        "empty items",
+        &full_text("(format: 1, recipes: [", |_| "(),".to_owned(), "])"),
+        false,
+    );
     is_answered_in_time(
         "allergens",
         &full_text(
@@ -121,7 +152,10 @@ fn numbers_at_the_edges_give_findings_and_no_nonsense() {
         for finding in findings(&book) {
             let sentence = finding.to_string();
             assert!(sentence.chars().count() < 1500, "seed {seed}: {sentence}");
-            assert!(!sentence.contains(['\u{202e}', '\0']), "seed {seed}: {sentence:?}");
+            assert!(
+                !sentence.contains(['\u{202e}', '\0']),
+                "seed {seed}: {sentence:?}"
+            );
         }
         for recipe in &book.recipes {
             let versions = recipe.versions.iter().map(|version| Some(&version.id));
@@ -131,25 +165,53 @@ fn numbers_at_the_edges_give_findings_and_no_nonsense() {
             }
         }
     }
-    for number in ["1e308", "-1e308", "5e-324", "1.7976931348623157e308", "-0.0", "1e-400"] {
-        let text = format!("(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])");
+    for number in [
+        "1e308",
+        "-1e308",
+        "5e-324",
+        "1.7976931348623157e308",
+        "-0.0",
+        "1e-400",
+    ] {
+        let text = format!(
+            "(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])"
+        );
         let (book, _) = parse(&text).unwrap();
         assert!(parse(&write(&book)).unwrap().0 == book, "{number}");
     }
     for number in ["1e309", "-1e999", "NaN", "inf", "-inf"] {
-        let text = format!("(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])");
+        let text = format!(
+            "(format: 1, vessels: [(id: \"a\", name: \"\", kind: Cup, capacity: {number})])"
+        );
         assert!(parse(&text).is_err(), "{number}");
     }
 }
 
 #[test]
 fn ids_with_hidden_characters_or_paths_are_refused_and_shown_harmless() {
-    for id in ["../../etc/passwd", "a/b", "a\\\\b", "a\\u{202e}b", "a\\u{0}b", "a\\nb", "con.ron", "=1+1", " a", "a\\u{200b}"] {
-        let text = format!("(format: 1, vessels: [(id: \"{id}\", name: \"\", kind: Cup, capacity: 1.0)])");
+    for id in [
+        "../../etc/passwd",
+        "a/b",
+        "a\\\\b",
+        "a\\u{202e}b",
+        "a\\u{0}b",
+        "a\\nb",
+        "con.ron",
+        "=1+1",
+        " a",
+        "a\\u{200b}",
+    ] {
+        let text =
+            format!("(format: 1, vessels: [(id: \"{id}\", name: \"\", kind: Cup, capacity: 1.0)])");
         let problems = parse(&text).expect_err(id);
         let sentence = problems[0].to_string();
         assert!(sentence.contains("only a–z, 0–9 and hyphens"), "{sentence}");
-        assert!(sentence.chars().all(|c| !c.is_control() && c != '\u{202e}' && c != '\u{200b}'), "{sentence:?}");
+        assert!(
+            sentence
+                .chars()
+                .all(|c| !c.is_control() && c != '\u{202e}' && c != '\u{200b}'),
+            "{sentence:?}"
+        );
     }
 }
 
@@ -160,10 +222,22 @@ fn books_of_every_format_open_for_ever() {
     for path in files {
         let before = fs::read(&path).unwrap();
         let loaded = evensip::book_file::load(&path).unwrap_or_else(|error| panic!("{error}"));
-        let errors: Vec<_> = loaded.findings.iter().filter(|finding| finding.severity == Severity::Error).collect();
+        let errors: Vec<_> = loaded
+            .findings
+            .iter()
+            .filter(|finding| finding.severity == Severity::Error)
+            .collect();
         assert!(errors.is_empty(), "{}: {errors:?}", path.display());
-        assert!(loaded.book.recipes.len() >= 2 && loaded.book.ingredients.len() >= 3, "{}", path.display());
-        assert!(parse(&write(&loaded.book)).unwrap().0 == loaded.book, "{}", path.display());
+        assert!(
+            loaded.book.recipes.len() >= 2 && loaded.book.ingredients.len() >= 3,
+            "{}",
+            path.display()
+        );
+        assert!(
+            parse(&write(&loaded.book)).unwrap().0 == loaded.book,
+            "{}",
+            path.display()
+        );
         assert_eq!(fs::read(&path).unwrap(), before);
     }
 }
@@ -171,12 +245,44 @@ fn books_of_every_format_open_for_ever() {
 /// What must stay readable is told by the book itself: every word and field of the format stands in it.
 #[test]
 fn the_book_of_format_1_uses_every_field() {
-    let text = fs::read_to_string(Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/old-books/format-1.ron")).unwrap();
+    let text = fs::read_to_string(
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/old-books/format-1.ron"),
+    )
+    .unwrap();
     for word in [
-        "Per100Millilitres", "PerServing", "WithFibre", "Hfcs42", "Own(", "GlucoseSyrup(", "high_potency", "per_gram",
-        "may_contain", "house_made", "cooling_run", "closures", "serviceware", "Straw(wide", "Sleeve", "carried",
-        "FillTo(", "FillToRim", "Count(", "Add(", "Remove(", "Move(", "Cup(", "Shaker(", "Strained(",
-        "DrinkingTemperature(", "MenuPrice(", "builds_on", "season", "tasted_at", "yardsticks", "steps", "Instruction",
+        "Per100Millilitres",
+        "PerServing",
+        "WithFibre",
+        "Hfcs42",
+        "Own(",
+        "GlucoseSyrup(",
+        "high_potency",
+        "per_gram",
+        "may_contain",
+        "house_made",
+        "cooling_run",
+        "closures",
+        "serviceware",
+        "Straw(wide",
+        "Sleeve",
+        "carried",
+        "FillTo(",
+        "FillToRim",
+        "Count(",
+        "Add(",
+        "Remove(",
+        "Move(",
+        "Cup(",
+        "Shaker(",
+        "Strained(",
+        "DrinkingTemperature(",
+        "MenuPrice(",
+        "builds_on",
+        "season",
+        "tasted_at",
+        "yardsticks",
+        "steps",
+        "Instruction",
     ] {
         assert!(text.contains(word), "{word}");
     }
@@ -185,24 +291,37 @@ fn the_book_of_format_1_uses_every_field() {
 #[test]
 fn what_the_fuzzers_found_stays_found() {
     for path in files("tests/fuzz/corpus/loader") {
-        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else { continue };
+        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else {
+            continue;
+        };
         match parse(&text) {
-            Ok((book, _)) => assert!(parse(&write(&book)).unwrap().0 == book, "{}", path.display()),
+            Ok((book, _)) => assert!(
+                parse(&write(&book)).unwrap().0 == book,
+                "{}",
+                path.display()
+            ),
             Err(problems) => {
                 for problem in problems {
                     let sentence = problem.to_string();
-                    assert!(sentence.len() < 4000 && !sentence.contains('\u{202e}'), "{}: {sentence:?}", path.display());
+                    assert!(
+                        sentence.len() < 4000 && !sentence.contains('\u{202e}'),
+                        "{}: {sentence:?}",
+                        path.display()
+                    );
                 }
             }
         }
     }
     let book = built_in_book().unwrap();
     for path in files("tests/fuzz/corpus/amounts") {
-        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else { continue };
+        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else {
+            continue;
+        };
         if let Ok(amount) = book.amount_from_text(&text, None, None) {
             let words = book.amount_words(&amount);
             let again = book.amount_from_text(&words, None, Some(&amount));
-            let again = again.unwrap_or_else(|error| panic!("{}: {words:?}: {error}", path.display()));
+            let again =
+                again.unwrap_or_else(|error| panic!("{}: {words:?}: {error}", path.display()));
             assert_eq!(book.amount_words(&again), words, "{}", path.display());
         }
     }

@@ -9,24 +9,76 @@ const ALLOWED: [(&str, &[&str]); 10] = [
     ("book", &["quantity"]),
     ("edit", &["book", "quantity"]),
     ("balance", &["book", "quantity"]),
-    ("swap", &["balance", "optimiser", "edit", "book", "quantity"]),
+    (
+        "swap",
+        &["balance", "optimiser", "edit", "book", "quantity"],
+    ),
     ("book_file", &["book", "quantity"]),
-    ("workbench", &["quantity", "optimiser", "book", "edit", "balance", "swap", "book_file"]),
-    ("command_line", &["quantity", "optimiser", "book", "edit", "balance", "swap", "book_file", "workbench"]),
-    ("ui", &["quantity", "optimiser", "book", "edit", "balance", "swap", "workbench"]),
+    (
+        "workbench",
+        &[
+            "quantity",
+            "optimiser",
+            "book",
+            "edit",
+            "balance",
+            "swap",
+            "book_file",
+        ],
+    ),
+    (
+        "command_line",
+        &[
+            "quantity",
+            "optimiser",
+            "book",
+            "edit",
+            "balance",
+            "swap",
+            "book_file",
+            "workbench",
+        ],
+    ),
+    (
+        "ui",
+        &[
+            "quantity",
+            "optimiser",
+            "book",
+            "edit",
+            "balance",
+            "swap",
+            "workbench",
+        ],
+    ),
 ];
 
 /// Words that only some places may use, and why.
 const RESERVED: [(&str, &[&str], &str); 5] = [
     ("egui", &["ui"], "only the screen knows egui"),
     ("eframe", &["ui"], "only the screen knows eframe"),
-    ("ron::", &["book_file"], "only the book file knows its notation"),
-    ("std::fs", &["book_file"], "only the book file touches the disk"),
-    ("serde", &["book_file", "command_line", "ui"], "the document and the engine are not serialisable by design"),
+    (
+        "ron::",
+        &["book_file"],
+        "only the book file knows its notation",
+    ),
+    (
+        "std::fs",
+        &["book_file"],
+        "only the book file touches the disk",
+    ),
+    (
+        "serde",
+        &["book_file", "command_line", "ui"],
+        "the document and the engine are not serialisable by design",
+    ),
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
-    let mut entries: Vec<_> = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path()).collect();
+    let mut entries: Vec<_> = std::fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .collect();
     entries.sort();
     for path in entries {
         if path.is_dir() {
@@ -46,11 +98,23 @@ fn modules() -> Vec<(String, String, String)> {
         .into_iter()
         .map(|path| {
             let relative = path.strip_prefix(&root).unwrap();
-            let module = relative.components().next().unwrap().as_os_str().to_string_lossy();
+            let module = relative
+                .components()
+                .next()
+                .unwrap()
+                .as_os_str()
+                .to_string_lossy();
             let text = std::fs::read_to_string(&path).unwrap();
             let code = text.split("#[cfg(test)]\nmod tests").next().unwrap();
-            let code: Vec<&str> = code.lines().filter(|line| !line.trim_start().starts_with("//")).collect();
-            (module.trim_end_matches(".rs").to_owned(), relative.display().to_string(), code.join("\n"))
+            let code: Vec<&str> = code
+                .lines()
+                .filter(|line| !line.trim_start().starts_with("//"))
+                .collect();
+            (
+                module.trim_end_matches(".rs").to_owned(),
+                relative.display().to_string(),
+                code.join("\n"),
+            )
         })
         .collect()
 }
@@ -60,7 +124,10 @@ fn crate_imports(code: &str) -> Vec<String> {
     let mut names = Vec::new();
     for (at, _) in code.match_indices("crate::") {
         let rest = &code[at + "crate::".len()..];
-        let head: String = rest.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect();
+        let head: String = rest
+            .chars()
+            .take_while(|c| c.is_alphanumeric() || *c == '_')
+            .collect();
         if !head.is_empty() {
             names.push(head);
         }
@@ -79,7 +146,9 @@ fn uses(code: &str, word: &str) -> bool {
 #[test]
 fn modules_import_only_what_the_table_allows() {
     for (module, file, code) in modules() {
-        let Some((_, allowed)) = ALLOWED.iter().find(|(name, _)| *name == module) else { continue };
+        let Some((_, allowed)) = ALLOWED.iter().find(|(name, _)| *name == module) else {
+            continue;
+        };
         for import in crate_imports(&code) {
             assert!(
                 import == module || allowed.contains(&import.as_str()),
@@ -93,7 +162,10 @@ fn modules_import_only_what_the_table_allows() {
 fn reserved_words_stay_in_their_place() {
     for (module, file, code) in modules() {
         for (word, places, why) in RESERVED {
-            assert!(!uses(&code, word) || places.contains(&module.as_str()), "{file}: {why}; found `{word}`");
+            assert!(
+                !uses(&code, word) || places.contains(&module.as_str()),
+                "{file}: {why}; found `{word}`"
+            );
         }
     }
 }
@@ -101,9 +173,24 @@ fn reserved_words_stay_in_their_place() {
 #[test]
 fn the_engine_has_no_clock_and_no_chance() {
     for (module, file, code) in modules() {
-        if matches!(module.as_str(), "quantity" | "book" | "edit" | "balance" | "optimiser" | "swap") {
-            for word in ["std::time", "Instant::now", "SystemTime", "rand::", "HashMap", "HashSet", "std::thread", "jiff"] {
-                assert!(!uses(&code, word), "{file}: the engine is pure; found `{word}`");
+        if matches!(
+            module.as_str(),
+            "quantity" | "book" | "edit" | "balance" | "optimiser" | "swap"
+        ) {
+            for word in [
+                "std::time",
+                "Instant::now",
+                "SystemTime",
+                "rand::",
+                "HashMap",
+                "HashSet",
+                "std::thread",
+                "jiff",
+            ] {
+                assert!(
+                    !uses(&code, word),
+                    "{file}: the engine is pure; found `{word}`"
+                );
             }
         }
     }
@@ -116,7 +203,15 @@ fn every_file_opens_with_what_it_is_and_stays_readable() {
     sources(&root, &mut found);
     for path in found {
         let text = std::fs::read_to_string(&path).unwrap();
-        assert!(text.starts_with("//! "), "{}: a file opens with one sentence on what it is", path.display());
-        assert!(text.lines().count() <= 800, "{}: split files above 800 lines", path.display());
+        assert!(
+            text.starts_with("//! "),
+            "{}: a file opens with one sentence on what it is",
+            path.display()
+        );
+        assert!(
+            text.lines().count() <= 800,
+            "{}: split files above 800 lines",
+            path.display()
+        );
     }
 }

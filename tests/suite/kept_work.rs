@@ -1,6 +1,9 @@
 //! The open book and the disk: recovery after a crash, two hands on one file, slow disks, earlier copies.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use std::env;
 use std::fs;
@@ -10,7 +13,9 @@ use std::sync::{Arc, Condvar, Mutex};
 use std::time::{Duration, Instant};
 
 use evensip::book::{Book, ItemId, RecipeId, Settings};
-use evensip::book_file::{self, Fingerprint, LoadError, Loaded, OnDisk, SaveError, Saved, built_in_book, load, save};
+use evensip::book_file::{
+    self, Fingerprint, LoadError, Loaded, OnDisk, SaveError, Saved, built_in_book, load, save,
+};
 use evensip::edit::Edit;
 use evensip::workbench::{
     Action, Command, Disk, Home, Intent, Message, RecoveryState, SystemDisk, Theirs, Workbench,
@@ -30,13 +35,22 @@ fn eventually(what: &str, mut holds: impl FnMut() -> bool) {
 }
 
 fn edit(workbench: &mut Workbench, note: &str) {
-    let settings = Settings { note: note.to_owned(), ..workbench.book().settings.clone() };
+    let settings = Settings {
+        note: note.to_owned(),
+        ..workbench.book().settings.clone()
+    };
     workbench.perform(Action::edit(Edit::SetSettings(settings), note));
 }
 
 fn rename(workbench: &mut Workbench, recipe: &str, name: &str) {
     let recipe = RecipeId::new(recipe).unwrap();
-    workbench.perform(Action::edit(Edit::RenameRecipe { recipe, name: name.to_owned() }, name));
+    workbench.perform(Action::edit(
+        Edit::RenameRecipe {
+            recipe,
+            name: name.to_owned(),
+        },
+        name,
+    ));
 }
 
 fn command(workbench: &mut Workbench, command: Command) {
@@ -57,12 +71,20 @@ fn opened(path: &Path) -> Workbench {
     }
     let mut workbench = Workbench::default();
     command(&mut workbench, Command::Do(Intent::Open(path.to_owned())));
-    assert_eq!(*workbench.home(), Home::File(path.to_owned()), "{:?}", workbench.message());
+    assert_eq!(
+        *workbench.home(),
+        Home::File(path.to_owned()),
+        "{:?}",
+        workbench.message()
+    );
     workbench
 }
 
 fn name_of(book: &Book, recipe: &str) -> String {
-    book.recipe(&RecipeId::new(recipe).unwrap()).unwrap().name.clone()
+    book.recipe(&RecipeId::new(recipe).unwrap())
+        .unwrap()
+        .name
+        .clone()
 }
 
 fn is_kept(workbench: &Workbench) -> bool {
@@ -86,8 +108,12 @@ pub(crate) fn keep_work_and_wait(path: &Path) {
 fn the_work_of_a_killed_program_is_offered_and_brought_back() {
     let folder = tempfile::tempdir().unwrap();
     let (path, data) = (folder.path().join("book.ron"), folder.path().join("data"));
-    let mut child = helper(&env::current_exe().unwrap(), "keep work and wait", &path).spawn().unwrap();
-    eventually("the helper is ready", || path.with_extension("ready").exists());
+    let mut child = helper(&env::current_exe().unwrap(), "keep work and wait", &path)
+        .spawn()
+        .unwrap();
+    eventually("the helper is ready", || {
+        path.with_extension("ready").exists()
+    });
     // While it runs, its work is its own.
     let another = Workbench::default().with_recovery_every(&data, PAUSE);
     assert!(another.offered_recovery().is_none());
@@ -98,32 +124,76 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
     let mut workbench = Workbench::default().with_recovery_every(&data, PAUSE);
     let offered = workbench.offered_recovery().unwrap();
     assert_eq!(offered.home.as_ref(), Some(&path));
-    assert_eq!(offered.difference.to_string(), "1 recipe changed (Pear Drift of the killed)");
+    assert_eq!(
+        offered.difference.to_string(),
+        "1 recipe changed (Pear Drift of the killed)"
+    );
     assert!(!offered.file_changed && !offered.stands_alone);
     let age = jiff::Timestamp::now().duration_since(offered.kept);
     assert!((0..60).contains(&age.as_secs()), "{age:?}");
     // Nobody else is offered it meanwhile.
-    assert!(Workbench::default().with_recovery_every(&data, PAUSE).offered_recovery().is_none());
+    assert!(
+        Workbench::default()
+            .with_recovery_every(&data, PAUSE)
+            .offered_recovery()
+            .is_none()
+    );
 
     command(&mut workbench, Command::AcceptRecovery);
     assert!(workbench.offered_recovery().is_none());
-    assert_eq!(name_of(workbench.book(), "pear-drift"), "Pear Drift of the killed");
+    assert_eq!(
+        name_of(workbench.book(), "pear-drift"),
+        "Pear Drift of the killed"
+    );
     assert!(workbench.has_unsaved_changes());
-    assert!(workbench.undo_label().unwrap().starts_with("bring back the unsaved work of"));
+    assert!(
+        workbench
+            .undo_label()
+            .unwrap()
+            .starts_with("bring back the unsaved work of")
+    );
     eventually("the work is kept anew", || is_kept(&workbench));
     command(&mut workbench, Command::Save);
-    assert!(!workbench.has_unsaved_changes(), "{:?}", workbench.message());
+    assert!(
+        !workbench.has_unsaved_changes(),
+        "{:?}",
+        workbench.message()
+    );
     drop(workbench);
-    assert_eq!(name_of(&load(&path).unwrap().book, "pear-drift"), "Pear Drift of the killed");
-    assert!(Workbench::default().with_recovery_every(&data, PAUSE).offered_recovery().is_none());
-    assert_eq!(fs::read_dir(&data).unwrap().count(), 0, "nothing is left of it");
+    assert_eq!(
+        name_of(&load(&path).unwrap().book, "pear-drift"),
+        "Pear Drift of the killed"
+    );
+    assert!(
+        Workbench::default()
+            .with_recovery_every(&data, PAUSE)
+            .offered_recovery()
+            .is_none()
+    );
+    assert_eq!(
+        fs::read_dir(&data).unwrap().count(),
+        0,
+        "nothing is left of it"
+    );
 }
 
 #[test]
 fn work_is_kept_until_it_is_saved_undone_or_given_up() {
     let folder = tempfile::tempdir().unwrap();
     let (path, data) = (folder.path().join("book.ron"), folder.path().join("data"));
-    let files = || fs::read_dir(&data).unwrap().filter(|entry| entry.as_ref().unwrap().path().extension().is_some_and(|ending| ending == "ron")).count();
+    let files = || {
+        fs::read_dir(&data)
+            .unwrap()
+            .filter(|entry| {
+                entry
+                    .as_ref()
+                    .unwrap()
+                    .path()
+                    .extension()
+                    .is_some_and(|ending| ending == "ron")
+            })
+            .count()
+    };
     let mut workbench = opened(&path).with_recovery_every(&data, PAUSE);
     assert_eq!(workbench.recovery_state(), RecoveryState::Empty);
     for end in ["save", "undo", "give up"] {
@@ -139,7 +209,9 @@ fn work_is_kept_until_it_is_saved_undone_or_given_up() {
                 assert!(workbench.wants_to_quit());
             }
         }
-        eventually(end, || workbench.recovery_state() == RecoveryState::Empty && files() == 0);
+        eventually(end, || {
+            workbench.recovery_state() == RecoveryState::Empty && files() == 0
+        });
     }
 }
 
@@ -150,7 +222,7 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
     let pause = Duration::from_millis(300);
     let mut workbench = Workbench::with_sample().with_recovery_every(&data, pause);
     let started = Instant::now();
-    let (mut written, mut last) = (0, None);
+    let (mut written, mut last) = (0_u32, None);
     for number in 0..200 {
         edit(&mut workbench, &format!("note {number}"));
         if let RecoveryState::Kept(when) = workbench.recovery_state()
@@ -160,17 +232,26 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
         }
         std::thread::sleep(Duration::from_millis(2));
     }
-    assert!(u128::from(written as u32) <= 1 + started.elapsed().as_millis() / pause.as_millis(), "{written} writes");
+    assert!(
+        u128::from(written) <= 1 + started.elapsed().as_millis() / pause.as_millis(),
+        "{written} writes"
+    );
     // Dropped without a save, as when the window is torn down: what waits is written first.
     drop(workbench);
     let workbench = Workbench::default().with_recovery_every(&data, pause);
     let offered = workbench.offered_recovery().unwrap();
-    assert_eq!((offered.home.as_ref(), offered.name.as_str()), (None, "Harrowmere (sample)"));
+    assert_eq!(
+        (offered.home.as_ref(), offered.name.as_str()),
+        (None, "Harrowmere (sample)")
+    );
     assert!(offered.stands_alone);
     let mut workbench = workbench;
     command(&mut workbench, Command::AcceptRecovery);
     assert_eq!(workbench.book().settings.note, "note 199");
-    assert_eq!(*workbench.home(), Home::Nowhere("Harrowmere (sample)".to_owned()));
+    assert_eq!(
+        *workbench.home(),
+        Home::Nowhere("Harrowmere (sample)".to_owned())
+    );
 }
 
 #[test]
@@ -180,10 +261,17 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
     let mut workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
     edit(&mut workbench, "kept");
     drop(workbench);
-    let file = fs::read_dir(&data).unwrap().map(|entry| entry.unwrap().path()).find(|path| path.extension().is_some_and(|e| e == "ron")).unwrap();
+    let file = fs::read_dir(&data)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .find(|path| path.extension().is_some_and(|e| e == "ron"))
+        .unwrap();
     let whole = fs::read(&file).unwrap();
     let line = whole.iter().position(|byte| *byte == b'\n').unwrap();
-    let changed = String::from_utf8(whole.clone()).unwrap().replacen("Harrowmere", "Harrowmera", 2).into_bytes();
+    let changed = String::from_utf8(whole.clone())
+        .unwrap()
+        .replacen("Harrowmere", "Harrowmera", 2)
+        .into_bytes();
     for (name, bytes) in [
         ("empty", Vec::new()),
         ("cut short", whole[..whole.len() / 2].to_vec()),
@@ -195,8 +283,15 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
         fs::write(&file, bytes).unwrap();
         let workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
         assert!(workbench.offered_recovery().is_none(), "{name}");
-        assert!(failed(&workbench).contains("can't be read"), "{name}: {}", failed(&workbench));
-        assert!(!file.exists() && file.with_extension("damaged").exists(), "{name}");
+        assert!(
+            failed(&workbench).contains("can't be read"),
+            "{name}: {}",
+            failed(&workbench)
+        );
+        assert!(
+            !file.exists() && file.with_extension("damaged").exists(),
+            "{name}"
+        );
     }
     fs::write(&file, &whole).unwrap();
     let mut workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
@@ -211,14 +306,22 @@ fn where_nothing_can_be_kept_it_is_said_and_the_work_goes_on() {
     let blocked = folder.path().join("a file");
     fs::write(&blocked, "").unwrap();
     let mut workbench = Workbench::with_sample().with_recovery_every(&blocked.join("data"), PAUSE);
-    assert!(failed(&workbench).contains("unsaved work can't be kept"), "{}", failed(&workbench));
+    assert!(
+        failed(&workbench).contains("unsaved work can't be kept"),
+        "{}",
+        failed(&workbench)
+    );
     edit(&mut workbench, "still works");
     assert_eq!(workbench.recovery_state(), RecoveryState::Off);
     assert_eq!(workbench.book().settings.note, "still works");
 }
 
 /// A workbench on a file that another hand then changes by a function.
-fn changed_by_another(path: &Path, mine: impl Fn(&mut Workbench), theirs: impl Fn(&mut Workbench)) -> Workbench {
+fn changed_by_another(
+    path: &Path,
+    mine: impl Fn(&mut Workbench),
+    theirs: impl Fn(&mut Workbench),
+) -> Workbench {
     let mut one = opened(path);
     let mut other = opened(path);
     mine(&mut one);
@@ -232,15 +335,29 @@ fn changed_by_another(path: &Path, mine: impl Fn(&mut Workbench), theirs: impl F
 fn a_change_on_disk_is_noticed_without_a_save() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
-    let mut workbench = changed_by_another(&path, |_| (), |other| rename(other, "snowgate", "Snowgate, theirs"));
+    let mut workbench = changed_by_another(
+        &path,
+        |_| (),
+        |other| rename(other, "snowgate", "Snowgate, theirs"),
+    );
     eventually("noticed", || {
         workbench.poll();
         workbench.disk_change().is_some()
     });
     let change = workbench.disk_change().unwrap();
     assert!(!change.at_save && change.mine.is_empty());
-    let Theirs::Book { difference, conflicts, .. } = &change.theirs else { panic!("{change:?}") };
-    assert_eq!(difference.to_string(), "1 recipe changed (Snowgate, theirs)");
+    let Theirs::Book {
+        difference,
+        conflicts,
+        ..
+    } = &change.theirs
+    else {
+        panic!("{change:?}")
+    };
+    assert_eq!(
+        difference.to_string(),
+        "1 recipe changed (Snowgate, theirs)"
+    );
     assert_eq!(conflicts.len(), 0);
     command(&mut workbench, Command::TakeTheirs);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate, theirs");
@@ -261,7 +378,11 @@ fn one_s_own_save_is_no_change_by_another() {
             workbench.poll();
             std::thread::sleep(Duration::from_millis(2));
         }
-        assert!(workbench.disk_change().is_none(), "{:?}", workbench.disk_change());
+        assert!(
+            workbench.disk_change().is_none(),
+            "{:?}",
+            workbench.disk_change()
+        );
         assert!(!workbench.has_unsaved_changes());
     }
 }
@@ -286,19 +407,32 @@ fn a_save_over_a_changed_file_stops_and_a_merge_keeps_both() {
     assert_eq!(fs::read(&path).unwrap(), before, "nothing was overwritten");
     let change = workbench.disk_change().unwrap();
     assert!(change.at_save);
-    let Theirs::Book { conflicts, .. } = &change.theirs else { panic!("{change:?}") };
+    let Theirs::Book { conflicts, .. } = &change.theirs else {
+        panic!("{change:?}")
+    };
     assert_eq!(conflicts.len(), 1);
     let snowgate = ItemId::Recipe(RecipeId::new("snowgate").unwrap());
     assert_eq!(conflicts[0].item, snowgate);
-    command(&mut workbench, Command::MergeWithDisk { take_theirs: vec![snowgate] });
-    for (recipe, name) in
-        [("pear-drift", "Pear Drift, mine"), ("snowgate", "Snowgate, theirs"), ("ninebell", "Ninebell, theirs")]
-    {
+    command(
+        &mut workbench,
+        Command::MergeWithDisk {
+            take_theirs: vec![snowgate],
+        },
+    );
+    for (recipe, name) in [
+        ("pear-drift", "Pear Drift, mine"),
+        ("snowgate", "Snowgate, theirs"),
+        ("ninebell", "Ninebell, theirs"),
+    ] {
         assert_eq!(name_of(workbench.book(), recipe), name);
     }
     assert!(workbench.has_unsaved_changes());
     command(&mut workbench, Command::Save);
-    assert!(!workbench.has_unsaved_changes(), "{:?}", workbench.message());
+    assert!(
+        !workbench.has_unsaved_changes(),
+        "{:?}",
+        workbench.message()
+    );
     assert!(load(&path).unwrap().book == **workbench.book());
 }
 
@@ -307,19 +441,28 @@ fn mine_can_be_kept_as_a_copy_or_saved_over_with_theirs_among_the_earlier_copies
     let folder = tempfile::tempdir().unwrap();
     for overwrite in [false, true] {
         let path = folder.path().join(format!("book-{overwrite}.ron"));
-        let mut workbench =
-            changed_by_another(&path, |mine| edit(mine, "mine"), |other| edit(other, "theirs"));
+        let mut workbench = changed_by_another(
+            &path,
+            |mine| edit(mine, "mine"),
+            |other| edit(other, "theirs"),
+        );
         command(&mut workbench, Command::Save);
         assert!(workbench.disk_change().is_some_and(|change| change.at_save));
         if overwrite {
             command(&mut workbench, Command::OverwriteDisk);
             assert_eq!(load(&path).unwrap().book.settings.note, "mine");
             let copies = workbench.earlier_copies().unwrap();
-            assert!(copies.iter().any(|copy| load(&copy.path).unwrap().book.settings.note == "theirs"));
+            assert!(
+                copies
+                    .iter()
+                    .any(|copy| load(&copy.path).unwrap().book.settings.note == "theirs")
+            );
         } else {
             command(&mut workbench, Command::KeepMineAsCopy);
             assert_eq!(load(&path).unwrap().book.settings.note, "theirs");
-            let Home::File(copy) = workbench.home().clone() else { panic!("{:?}", workbench.home()) };
+            let Home::File(copy) = workbench.home().clone() else {
+                panic!("{:?}", workbench.home())
+            };
             assert_ne!(copy, path);
             assert_eq!(load(&copy).unwrap().book.settings.note, "mine");
         }
@@ -336,7 +479,10 @@ fn a_file_that_became_no_book_or_went_away_is_said() {
     fs::write(&path, "(format: 1, settings: (").unwrap();
     command(&mut workbench, Command::Save);
     let change = workbench.disk_change().unwrap();
-    assert!(matches!(&change.theirs, Theirs::Unreadable { reason } if reason.contains("ends in the middle")), "{change:?}");
+    assert!(
+        matches!(&change.theirs, Theirs::Unreadable { reason } if reason.contains("ends in the middle")),
+        "{change:?}"
+    );
     command(&mut workbench, Command::LeaveDiskChange);
     assert!(workbench.disk_change().is_none());
     fs::remove_file(&path).unwrap();
@@ -359,8 +505,17 @@ fn recovered_work_on_a_file_that_changed_since_is_merged_and_not_saved_over_it()
     assert!(workbench.offered_recovery().unwrap().file_changed);
     command(&mut workbench, Command::AcceptRecovery);
     command(&mut workbench, Command::Save);
-    assert!(workbench.disk_change().is_some_and(|change| change.at_save), "{:?}", workbench.message());
-    command(&mut workbench, Command::MergeWithDisk { take_theirs: vec![] });
+    assert!(
+        workbench.disk_change().is_some_and(|change| change.at_save),
+        "{:?}",
+        workbench.message()
+    );
+    command(
+        &mut workbench,
+        Command::MergeWithDisk {
+            take_theirs: vec![],
+        },
+    );
     command(&mut workbench, Command::Save);
     let saved = load(&path).unwrap().book;
     assert_eq!(name_of(&saved, "pear-drift"), "Pear Drift, recovered");
@@ -378,13 +533,28 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
     assert_eq!(copies.len(), 1);
     let difference = workbench.compare_with_earlier(&copies[0].path).unwrap();
     assert_eq!(difference.to_string(), "1 recipe changed (Snowgate, later)");
-    command(&mut workbench, Command::RestoreEarlier(copies[0].path.clone()));
+    command(
+        &mut workbench,
+        Command::RestoreEarlier(copies[0].path.clone()),
+    );
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate");
-    assert!(workbench.undo_label().unwrap().starts_with("go back to the book of"));
+    assert!(
+        workbench
+            .undo_label()
+            .unwrap()
+            .starts_with("go back to the book of")
+    );
     command(&mut workbench, Command::Undo);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate, later");
-    command(&mut workbench, Command::Do(Intent::Open(copies[0].path.clone())));
-    assert!(matches!(workbench.home(), Home::Nowhere(name) if name.starts_with("book.ron of")), "{:?}", workbench.home());
+    command(
+        &mut workbench,
+        Command::Do(Intent::Open(copies[0].path.clone())),
+    );
+    assert!(
+        matches!(workbench.home(), Home::Nowhere(name) if name.starts_with("book.ron of")),
+        "{:?}",
+        workbench.home()
+    );
     let before = fs::read(&copies[0].path).unwrap();
     command(&mut workbench, Command::SaveAs(copies[0].path.clone()));
     assert!(failed(&workbench).contains("stays as it is"));
@@ -400,7 +570,11 @@ struct SlowDisk {
 
 impl SlowDisk {
     fn closed(fails: bool) -> Arc<Self> {
-        Arc::new(Self { gate: Mutex::new(false), opened: Condvar::new(), fails })
+        Arc::new(Self {
+            gate: Mutex::new(false),
+            opened: Condvar::new(),
+            fails,
+        })
     }
 
     fn open(&self) {
@@ -414,12 +588,20 @@ impl Disk for SlowDisk {
         SystemDisk.load(path)
     }
 
-    fn save(&self, path: &Path, book: &Book, known: Option<&Fingerprint>) -> Result<Saved, SaveError> {
+    fn save(
+        &self,
+        path: &Path,
+        book: &Book,
+        known: Option<&Fingerprint>,
+    ) -> Result<Saved, SaveError> {
         let closed = self.gate.lock().unwrap();
         drop(self.opened.wait_while(closed, |is_open| !*is_open).unwrap());
         if self.fails {
             let source = io::Error::new(io::ErrorKind::TimedOut, "the server does not answer");
-            return Err(SaveError::Write { path: path.to_owned(), source });
+            return Err(SaveError::Write {
+                path: path.to_owned(),
+                source,
+            });
         }
         SystemDisk.save(path, book, known)
     }
@@ -445,7 +627,9 @@ fn a_slow_save_leaves_the_window_alive_and_what_is_changed_meanwhile_unsaved() {
     let path: PathBuf = folder.path().join("book.ron");
     let (mut workbench, disk) = slowly_saving(&path, false);
     assert!(workbench.is_saving());
-    assert!(matches!(workbench.message(), Some(Message::Done(text)) if text.contains("takes long")));
+    assert!(
+        matches!(workbench.message(), Some(Message::Done(text)) if text.contains("takes long"))
+    );
     edit(&mut workbench, "second");
     command(&mut workbench, Command::Save);
     assert!(failed(&workbench).contains("still saving"));
@@ -472,7 +656,10 @@ fn a_failed_save_loses_nothing_and_says_so() {
         !workbench.is_saving()
     });
     let text = failed(&workbench);
-    assert!(text.contains("the server does not answer") && text.contains("Nothing is lost"), "{text}");
+    assert!(
+        text.contains("the server does not answer") && text.contains("Nothing is lost"),
+        "{text}"
+    );
     assert!(workbench.has_unsaved_changes());
     assert_eq!(workbench.book().settings.note, "first");
 }
@@ -483,13 +670,22 @@ fn an_approval_comes_back_as_a_new_draft_that_is_shown() {
     let recipe = RecipeId::new("hob-and-ember").unwrap();
     let approvals = workbench.book().recipe(&recipe).unwrap().approvals.len();
     assert!(approvals >= 2);
-    command(&mut workbench, Command::GoBackToApproval { recipe: recipe.clone(), number: 1 });
+    command(
+        &mut workbench,
+        Command::GoBackToApproval {
+            recipe: recipe.clone(),
+            number: 1,
+        },
+    );
     let shown = workbench.take_show().unwrap();
     let book = workbench.book().clone();
     let found = book.recipe(&recipe).unwrap();
     let (resolved, findings) = evensip::book::resolve(found, shown.version.as_ref());
     assert!(findings.is_empty() && resolved == found.approvals[0].resolved);
     assert_eq!(found.approvals.len(), approvals, "history is not rewritten");
-    command(&mut workbench, Command::GoBackToApproval { recipe, number: 99 });
+    command(
+        &mut workbench,
+        Command::GoBackToApproval { recipe, number: 99 },
+    );
     assert!(Arc::ptr_eq(workbench.book(), &book));
 }

@@ -1,8 +1,14 @@
 //! The propagation of uncertainty (JCGM 100:2008) against the propagation of distributions (JCGM 101:2008): 100,000 draws in
 //! which every cause is off at once, each by its own normal multiple of its standard uncertainty.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
-#![allow(clippy::print_stdout, reason = "the two uncertainties side by side are what one wants to read")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
+#![allow(
+    clippy::print_stdout,
+    reason = "the two uncertainties side by side are what one wants to read"
+)]
 
 use evensip::balance::{Measurand, Slots, figures_when_all_off, prepare};
 use evensip::book::{Place, VersionId, resolve};
@@ -70,11 +76,20 @@ impl Spread {
 fn compare(recipe: &str, version: Option<&str>, but: &[(Measurand, &str)]) {
     let book = sample();
     let balance = balance_of(&book, recipe, version);
-    let found = book.recipes.iter().find(|found| found.id.as_str() == recipe).unwrap();
-    let (resolved, _) = resolve(found, version.map(|id| VersionId::new(id).unwrap()).as_ref());
+    let found = book
+        .recipes
+        .iter()
+        .find(|found| found.id.as_str() == recipe)
+        .unwrap();
+    let (resolved, _) = resolve(
+        found,
+        version.map(|id| VersionId::new(id).unwrap()).as_ref(),
+    );
     let prepared = prepare(&book, &resolved, &mut Slots::default(), &Place::Settings);
-    let known: Vec<Measurand> =
-        Measurand::ALL.into_iter().filter(|measurand| balance.figures.complete(*measurand).is_some()).collect();
+    let known: Vec<Measurand> = Measurand::ALL
+        .into_iter()
+        .filter(|measurand| balance.figures.complete(*measurand).is_some())
+        .collect();
     let mut spreads = vec![Spread::default(); known.len()];
     let mut times = vec![0.0; prepared.causes.len()];
     let mut draws = Draws(20_260_914);
@@ -87,15 +102,30 @@ fn compare(recipe: &str, version: Option<&str>, but: &[(Measurand, &str)]) {
     }
     println!("{recipe} {version:?}: {} causes", prepared.causes.len());
     for (spread, measurand) in spreads.iter().zip(&known) {
-        let (by_draws, propagated) = (spread.standard_deviation(), balance.uncertainty(measurand.slot()));
+        let (by_draws, propagated) = (
+            spread.standard_deviation(),
+            balance.uncertainty(measurand.slot()),
+        );
         let ratio = by_draws / propagated;
-        let why = but.iter().find(|(other, _)| other == measurand).map(|(_, why)| *why);
-        println!("{:22} propagated {propagated:9.4}, drawn {by_draws:9.4} {}", measurand.word(), why.unwrap_or(""));
+        let why = but
+            .iter()
+            .find(|(other, _)| other == measurand)
+            .map(|(_, why)| *why);
+        println!(
+            "{:22} propagated {propagated:9.4}, drawn {by_draws:9.4} {}",
+            measurand.word(),
+            why.unwrap_or("")
+        );
         if propagated < 1e-9 && by_draws < 1e-6 {
             continue;
         }
         let agrees = (ratio - 1.0).abs() < 0.05;
-        assert_eq!(agrees, why.is_none(), "{} of {recipe}: drawn/propagated {ratio:.3}", measurand.word());
+        assert_eq!(
+            agrees,
+            why.is_none(),
+            "{} of {recipe}: drawn/propagated {ratio:.3}",
+            measurand.word()
+        );
     }
 }
 

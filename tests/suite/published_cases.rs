@@ -6,8 +6,8 @@
 use evensip::balance::published::food_components::FoodComponent;
 use evensip::balance::published::freezing::{Solute, freezing_point_celsius};
 use evensip::balance::published::sweetness;
-use evensip::book::HighPotencySweetener;
 use evensip::balance::published::{sugar_solution, water};
+use evensip::book::HighPotencySweetener;
 use serde::Deserialize;
 
 /// Figures of one quantity from one source.

@@ -2,8 +2,9 @@
 
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{
-    Amount, Basis, Book, Composition, Diet, Entry, Evidence, Figure, Form, Ingredient, IngredientId, Line, LineId,
-    Nutrient, Recipe, RecipeId, Role, Stage, State, Vessel, VesselId, VesselKind, VersionId,
+    Amount, Basis, Book, Composition, Diet, Entry, Evidence, Figure, Form, Ingredient,
+    IngredientId, Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, State, VersionId, Vessel,
+    VesselId, VesselKind,
 };
 
 /// The built-in book.
@@ -13,18 +14,28 @@ pub(crate) fn sample() -> Book {
 
 /// The balance of a recipe of the book, or of one of its versions.
 pub(crate) fn balance_of(book: &Book, recipe: &str, version: Option<&str>) -> Balance {
-    let recipe = book.recipe(&RecipeId::new(recipe).unwrap()).expect("the recipe is in the book");
+    let recipe = book
+        .recipe(&RecipeId::new(recipe).unwrap())
+        .expect("the recipe is in the book");
     let version = version.map(|id| VersionId::new(id).unwrap());
     balance_version(book, recipe, version.as_ref()).expect("the version is in the recipe")
 }
 
 /// A figure that nothing is missing for.
 pub(crate) fn figure(balance: &Balance, measurand: Measurand) -> f64 {
-    balance.figures.complete(measurand).unwrap_or_else(|| panic!("{} is not known", measurand.word()))
+    balance
+        .figures
+        .complete(measurand)
+        .unwrap_or_else(|| panic!("{} is not known", measurand.word()))
 }
 
 /// An ingredient with these figures per 100 g, at room temperature.
-pub(crate) fn ingredient(id: &str, form: Form, role: Role, figures: &[(Nutrient, f64)]) -> Ingredient {
+pub(crate) fn ingredient(
+    id: &str,
+    form: Form,
+    role: Role,
+    figures: &[(Nutrient, f64)],
+) -> Ingredient {
     Ingredient {
         id: IngredientId::new(id).unwrap(),
         name: id.to_owned(),
@@ -35,7 +46,10 @@ pub(crate) fn ingredient(id: &str, form: Form, role: Role, figures: &[(Nutrient,
         role,
         composition: Composition {
             basis: Basis::Per100Grams,
-            figures: figures.iter().map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Published))).collect(),
+            figures: figures
+                .iter()
+                .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Published)))
+                .collect(),
             free_sugar_fraction: Some(1.0),
             sugar_profile: Some(evensip::book::SugarProfile::Sucrose),
             ..Composition::default()
@@ -55,7 +69,12 @@ pub(crate) fn ingredient(id: &str, form: Form, role: Role, figures: &[(Nutrient,
 
 /// Pure water.
 pub(crate) fn water() -> Ingredient {
-    ingredient("water", Form::Liquid, Role::Water, &[(Nutrient::Water, 100.0)])
+    ingredient(
+        "water",
+        Form::Liquid,
+        Role::Water,
+        &[(Nutrient::Water, 100.0)],
+    )
 }
 
 /// Ice.

@@ -8,13 +8,24 @@ use evensip::swap::{Question, answer};
 use crate::sample::{balance_of, book, cup, figure, line, recipe, sample, water};
 
 fn served(book: &Book, recipe: &str, version: Option<&str>) -> f64 {
-    figure(&balance_of(book, recipe, version), Measurand::ServingTemperature)
+    figure(
+        &balance_of(book, recipe, version),
+        Measurand::ServingTemperature,
+    )
 }
 
 fn in_cup(book: &Book, recipe: &str, cup: &str) -> Book {
     let recipe = RecipeId::new(recipe).unwrap();
     let change = Change::Cup(VesselId::new(cup).unwrap());
-    apply(book, &Edit::Change { recipe, version: None, change }).unwrap()
+    apply(
+        book,
+        &Edit::Change {
+            recipe,
+            version: None,
+            change,
+        },
+    )
+    .unwrap()
 }
 
 fn question(recipe: &str, replace: &str, with: &str) -> Question {
@@ -40,8 +51,15 @@ fn a_heavy_cold_mug_takes_several_kelvin_more_than_a_paper_cup() {
     // 0.34/(0.34 + 1.3) = 21 % of the difference of 30 K to the room: some 6 K.
     let book = sample();
     let paper = served(&book, "hob-and-ember", None);
-    let mug = served(&in_cup(&book, "hob-and-ember", "stoneware-mug"), "hob-and-ember", None);
-    assert!((3.0..9.0).contains(&(paper - mug)), "{paper} °C in paper, {mug} °C in the mug");
+    let mug = served(
+        &in_cup(&book, "hob-and-ember", "stoneware-mug"),
+        "hob-and-ember",
+        None,
+    );
+    assert!(
+        (3.0..9.0).contains(&(paper - mug)),
+        "{paper} °C in paper, {mug} °C in the mug"
+    );
 }
 
 #[test]
@@ -49,7 +67,13 @@ fn a_lighter_cup_and_hotter_water_and_warmer_tea_each_warm_the_drink() {
     let serve = |cup: Vessel, water_celsius: f64, tea_celsius: f64| {
         let lines = vec![
             line("tea", "water", 120.0, tea_celsius, evensip::book::Role::Tea),
-            line("water", "water", 180.0, water_celsius, evensip::book::Role::Water),
+            line(
+                "water",
+                "water",
+                180.0,
+                water_celsius,
+                evensip::book::Role::Water,
+            ),
         ];
         let mut drink = recipe(lines);
         drink.cup = Some(cup.id.clone());
@@ -66,10 +90,16 @@ fn the_sugar_of_the_hot_milk_tea_is_what_the_labels_say() {
     // 2½ scoops × 8.8 g × 58 % + 2 scoops × 7.4 g × 9 % + 1 press × 10 g × 62 % = 12.76 + 1.33 + 6.20 = 20.29 g.
     // The scoops hold what they weigh, within a per cent of those figures.
     let book = sample();
-    let sugar = figure(&balance_of(&book, "hob-and-ember", None), Measurand::TotalSugar);
+    let sugar = figure(
+        &balance_of(&book, "hob-and-ember", None),
+        Measurand::TotalSugar,
+    );
     assert!((sugar - 20.29).abs() < 0.3, "{sugar} g");
     // With the other brand by equal scoops: 2½ × 9.6 × 71 % = 17.04 instead of 12.76 → 24.57 g.
-    let other = figure(&balance_of(&book, "hob-and-ember", Some("ketterby")), Measurand::TotalSugar);
+    let other = figure(
+        &balance_of(&book, "hob-and-ember", Some("ketterby")),
+        Measurand::TotalSugar,
+    );
     assert!((other - 24.57).abs() < 0.35, "{other} g");
 }
 
@@ -79,14 +109,24 @@ fn the_same_spoon_holds_other_sugar_as_syrup_and_as_crystals() {
     let book = sample();
     let sweetener = |version: Option<&str>| {
         let balance = balance_of(&book, "snowgate", version);
-        let share = balance.lines.iter().find(|share| share.line.as_str() == "sweetener").unwrap();
+        let share = balance
+            .lines
+            .iter()
+            .find(|share| share.line.as_str() == "sweetener")
+            .unwrap();
         share.sugar.unwrap()
     };
-    for (version, expected) in
-        [(None, 7.5), (Some("crystals"), 5.9), (Some("small-spoon"), 5.3), (Some("small-spoon-crystals"), 4.2)]
-    {
+    for (version, expected) in [
+        (None, 7.5),
+        (Some("crystals"), 5.9),
+        (Some("small-spoon"), 5.3),
+        (Some("small-spoon-crystals"), 4.2),
+    ] {
         let sugar = sweetener(version);
-        assert!((sugar - expected).abs() < 0.15, "{version:?}: {sugar} g of sugar, expected {expected} g");
+        assert!(
+            (sugar - expected).abs() < 0.15,
+            "{version:?}: {sugar} g of sugar, expected {expected} g"
+        );
     }
 }
 
@@ -96,14 +136,24 @@ fn the_brand_change_by_hand_is_the_first_suggestion() {
     // One spoon of the house sweetener holds 9.7 g × 77 % = 7.5 g; half a spoon less takes away 3.7 g, a quarter 1.9 g,
     // three quarters 5.6 g. Half a spoon less is closest: 0.3 g below the standard.
     let book = sample();
-    let answer = answer(&book, &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut")).unwrap();
-    assert!((answer.extra_sugar().unwrap() - 3.4).abs() < 0.2, "{:?} g", answer.extra_sugar());
+    let answer = answer(
+        &book,
+        &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut"),
+    )
+    .unwrap();
+    assert!(
+        (answer.extra_sugar().unwrap() - 3.4).abs() < 0.2,
+        "{:?} g",
+        answer.extra_sugar()
+    );
     let first = &answer.suggestions[0];
     let words: Vec<(&str, Option<f64>, Option<f64>)> = first
         .moves
         .iter()
         .map(|moved| {
-            let number = |amount: &Option<evensip::book::Amount>| amount.as_ref().and_then(evensip::book::Amount::number);
+            let number = |amount: &Option<evensip::book::Amount>| {
+                amount.as_ref().and_then(evensip::book::Amount::number)
+            };
             (moved.line.as_str(), number(&moved.from), number(&moved.to))
         })
         .collect();
@@ -115,26 +165,49 @@ fn the_brand_change_by_hand_is_the_first_suggestion() {
 #[test]
 fn an_unknown_sugar_gets_no_suggestion_but_the_name_of_the_label_to_read() {
     let book = sample();
-    let answer = answer(&book, &question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer")).unwrap();
+    let answer = answer(
+        &book,
+        &question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer"),
+    )
+    .unwrap();
     assert!(answer.suggestions.is_empty());
-    assert!(answer.reasons[0].contains("not known") && answer.reasons[0].contains("oat creamer"), "{:?}", answer.reasons);
+    assert!(
+        answer.reasons[0].contains("not known") && answer.reasons[0].contains("oat creamer"),
+        "{:?}",
+        answer.reasons
+    );
     let sugar = answer.plain.reported(Measurand::TotalSugar);
-    assert_eq!(sugar.missing.iter().map(AsRef::as_ref).collect::<Vec<&str>>(), ["velloom-oat-creamer"]);
+    assert_eq!(
+        sugar
+            .missing
+            .iter()
+            .map(AsRef::as_ref)
+            .collect::<Vec<&str>>(),
+        ["velloom-oat-creamer"]
+    );
 }
 
 #[test]
 fn a_swap_that_the_shop_has_made_before_is_within_its_scatter_of_itself() {
     // Against itself a drink differs by nothing, and only by the scatter of the scoops in uncertainty.
     let book = sample();
-    let recipe = book.recipe(&RecipeId::new("hob-and-ember").unwrap()).unwrap();
+    let recipe = book
+        .recipe(&RecipeId::new("hob-and-ember").unwrap())
+        .unwrap();
     let (standard, _) = standard_balance(&book, recipe, None).unwrap();
     let same = balance_of(&book, "hob-and-ember", None);
     let difference = difference(&book.settings, &standard, &same);
     assert!(difference.distance.unwrap() < 1e-9);
     let sweetness = &difference.axes[0];
     let own = sweetness.u_steps.unwrap() * sweetness.step;
-    assert!((sweetness.u_steps.unwrap() - sweetness.scatter_steps.unwrap()).abs() < 1e-9, "shared causes cancel");
-    assert!(own < 0.5 * same.axis(&Axis::Sweetness).unwrap().u.unwrap(), "labels and pumps are shared, and cancel");
+    assert!(
+        (sweetness.u_steps.unwrap() - sweetness.scatter_steps.unwrap()).abs() < 1e-9,
+        "shared causes cancel"
+    );
+    assert!(
+        own < 0.5 * same.axis(&Axis::Sweetness).unwrap().u.unwrap(),
+        "labels and pumps are shared, and cancel"
+    );
 }
 
 #[test]
@@ -144,7 +217,8 @@ fn hot_fruit_tea_is_about_a_third_less_sweet_than_the_iced_one_per_gram_of_fruct
     let book = sample();
     let ratio = |version: Option<&str>| {
         let balance = balance_of(&book, "pear-drift", version);
-        figure(&balance, Measurand::Sweetness) * figure(&balance, Measurand::Volume) / figure(&balance, Measurand::TotalSugar)
+        figure(&balance, Measurand::Sweetness) * figure(&balance, Measurand::Volume)
+            / figure(&balance, Measurand::TotalSugar)
     };
     let (iced, hot) = (ratio(None), ratio(Some("hot")));
     assert!((0.66..0.78).contains(&(hot / iced)), "{}", hot / iced);

@@ -4,7 +4,11 @@
 //! says what to do. `EVENSIP_KILLS=1000` makes the first test kill a thousand saves instead of fifty:
 //! `EVENSIP_KILLS=1000 cargo test --test suite saving::a_save_that_is_killed -- --nocapture`.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::print_stdout,
+    clippy::unwrap_used,
+    reason = "a test tells what it measured, and ends at the first surprise"
+)]
 
 use std::env;
 use std::fs;
@@ -13,7 +17,9 @@ use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
 
 use evensip::book::{Book, RecipeId};
-use evensip::book_file::{SaveError, built_in_book, earlier_copies, earlier_folder, load, save, save_over, write};
+use evensip::book_file::{
+    SaveError, built_in_book, earlier_copies, earlier_folder, load, save, save_over, write,
+};
 
 use super::arbitrary_book::Dice;
 
@@ -33,7 +39,10 @@ fn large_book(note: &str) -> Book {
     while copy % 8 != 0 || write(&book).len() <= LARGE {
         for recipe in &recipes {
             let id = RecipeId::new(&format!("copy-{copy}-{}", recipe.id)).unwrap();
-            book.recipes.put(evensip::book::Recipe { id, ..recipe.as_ref().clone() });
+            book.recipes.put(evensip::book::Recipe {
+                id,
+                ..recipe.as_ref().clone()
+            });
         }
         copy += 1;
     }
@@ -65,7 +74,10 @@ fn helper_process() {
 /// This test binary as a process that does one task.
 pub(crate) fn helper(program: &Path, task: &str, file: &Path) -> Command {
     let mut command = Command::new(program);
-    command.args(["--exact", "saving::helper_process", "--nocapture"]).env(TASK, task).env(FILE, file);
+    command
+        .args(["--exact", "saving::helper_process", "--nocapture"])
+        .env(TASK, task)
+        .env(FILE, file);
     command.stdout(Stdio::null());
     command
 }
@@ -73,8 +85,14 @@ pub(crate) fn helper(program: &Path, task: &str, file: &Path) -> Command {
 fn wait_for(path: &Path, child: &mut Child) {
     let started = Instant::now();
     while !path.exists() {
-        assert!(child.try_wait().unwrap().is_none(), "the process ended by itself");
-        assert!(started.elapsed() < Duration::from_mins(2), "nothing was saved");
+        assert!(
+            child.try_wait().unwrap().is_none(),
+            "the process ended by itself"
+        );
+        assert!(
+            started.elapsed() < Duration::from_mins(2),
+            "nothing was saved"
+        );
         std::thread::sleep(Duration::from_millis(2));
     }
 }
@@ -82,7 +100,10 @@ fn wait_for(path: &Path, child: &mut Child) {
 #[cfg(unix)]
 #[test]
 fn a_save_that_is_killed_leaves_the_old_book_or_the_new_one() {
-    let kills: usize = env::var("EVENSIP_KILLS").ok().and_then(|text| text.parse().ok()).unwrap_or(50);
+    let kills: usize = env::var("EVENSIP_KILLS")
+        .ok()
+        .and_then(|text| text.parse().ok())
+        .unwrap_or(50);
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
     let texts = [write(&large_book("one")), write(&large_book("two"))];
@@ -97,7 +118,9 @@ fn a_save_that_is_killed_leaves_the_old_book_or_the_new_one() {
     for _ in 0..kills {
         let begun = path.with_extension("begun");
         let _ = fs::remove_file(&begun);
-        let mut running = helper(&env::current_exe().unwrap(), "save in a loop", &path).spawn().unwrap();
+        let mut running = helper(&env::current_exe().unwrap(), "save in a loop", &path)
+            .spawn()
+            .unwrap();
         wait_for(&begun, &mut running);
         std::thread::sleep(Duration::from_micros(dice.next() % 120_000));
         running.kill().unwrap();
@@ -106,18 +129,33 @@ fn a_save_that_is_killed_leaves_the_old_book_or_the_new_one() {
         // Byte by byte one of the two, and each of them opens.
         let which = texts.iter().position(|text| *text == found);
         each[which.expect("neither the old book nor the new one")] += 1;
-        let left_over = |entry: &fs::DirEntry| entry.file_name().to_string_lossy().contains(".saving-");
-        cut_short += fs::read_dir(folder.path()).unwrap().filter(|entry| left_over(entry.as_ref().unwrap())).count();
-        for entry in fs::read_dir(folder.path()).unwrap().map(|entry| entry.unwrap()).filter(left_over) {
+        let left_over =
+            |entry: &fs::DirEntry| entry.file_name().to_string_lossy().contains(".saving-");
+        cut_short += fs::read_dir(folder.path())
+            .unwrap()
+            .filter(|entry| left_over(entry.as_ref().unwrap()))
+            .count();
+        for entry in fs::read_dir(folder.path())
+            .unwrap()
+            .map(|entry| entry.unwrap())
+            .filter(left_over)
+        {
             fs::remove_file(entry.path()).unwrap();
         }
         child = Some(running.id());
     }
-    println!("{kills} processes killed, {cut_short} of them while they wrote; the book was {} times one, {} times the other", each[0], each[1]);
+    println!(
+        "{kills} processes killed, {cut_short} of them while they wrote; the book was {} times one, {} times the other",
+        each[0], each[1]
+    );
     assert!(child.is_some() && load(&path).is_ok());
     // The earlier copies are whole, too.
     for copy in earlier_copies(&path).unwrap() {
-        assert!(texts.contains(&fs::read_to_string(&copy.path).unwrap()), "{}", copy.path.display());
+        assert!(
+            texts.contains(&fs::read_to_string(&copy.path).unwrap()),
+            "{}",
+            copy.path.display()
+        );
     }
 }
 
@@ -130,7 +168,11 @@ fn save_on_full_disk(path: &Path) {
     assert!(matches!(error, SaveError::DiskFull { .. }), "{error}");
     assert!(error.to_string().contains("the disk is full"), "{error}");
     assert_eq!(fs::read(path).unwrap(), before);
-    assert_eq!(fs::read_dir(path.parent().unwrap()).unwrap().count(), 1, "something was left behind");
+    assert_eq!(
+        fs::read_dir(path.parent().unwrap()).unwrap().count(),
+        1,
+        "something was left behind"
+    );
     // Fill the disk to the last byte: even then the small book that is there can be replaced or is left as it is.
     let filler = path.with_extension("filler");
     let _ = fs::write(&filler, vec![0; 1024 * 1024]);
@@ -156,7 +198,13 @@ fn a_full_disk_is_said_and_the_old_book_stays() {
     let program = env::current_exe().unwrap();
     let file = disk.join("book.ron");
     let may_mount = Command::new("unshare")
-        .args(["--mount", "--map-root-user", "sh", "-c", "mount -t tmpfs -o size=256k none \"$0\""])
+        .args([
+            "--mount",
+            "--map-root-user",
+            "sh",
+            "-c",
+            "mount -t tmpfs -o size=256k none \"$0\"",
+        ])
         .arg(&disk)
         .stderr(Stdio::null())
         .status()
@@ -167,7 +215,14 @@ fn a_full_disk_is_said_and_the_old_book_stays() {
         // 512-byte blocks; the signal that goes with the limit is ignored, so that the write itself fails.
         "trap '' XFSZ; ulimit -f 512; exec \"$@\""
     };
-    println!("{}", if may_mount { "a mounted disk of 256 kB" } else { "no disk can be mounted; a limit on file sizes stands in" });
+    println!(
+        "{}",
+        if may_mount {
+            "a mounted disk of 256 kB"
+        } else {
+            "no disk can be mounted; a limit on file sizes stands in"
+        }
+    );
     let mut command = if may_mount {
         let mut command = Command::new("unshare");
         command.args(["--mount", "--map-root-user", "sh"]);
@@ -176,10 +231,19 @@ fn a_full_disk_is_said_and_the_old_book_stays() {
         Command::new("sh")
     };
     let helper = helper(&program, "save on a full disk", &file);
-    command.args(["-c", script]).arg(&disk).arg(helper.get_program()).args(helper.get_args());
+    command
+        .args(["-c", script])
+        .arg(&disk)
+        .arg(helper.get_program())
+        .args(helper.get_args());
     command.env(TASK, "save on a full disk").env(FILE, &file);
     let output = command.output().unwrap();
-    assert!(output.status.success(), "{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
+    assert!(
+        output.status.success(),
+        "{}{}",
+        String::from_utf8_lossy(&output.stdout),
+        String::from_utf8_lossy(&output.stderr)
+    );
 }
 
 /// The helper runs as an ordinary user in a folder that belongs to another one.
@@ -197,8 +261,17 @@ fn save_where_nothing_may_be_written(path: &Path) {
     // A folder that takes a book but no other folder's copies: the book is saved all the same.
     let crowded = path.parent().unwrap().join("open/book.ron");
     fs::write(&crowded, "(format: 1)").unwrap();
-    fs::write(earlier_folder(&crowded), "a file where the folder of copies should be").unwrap();
-    assert!(save(&crowded, &built_in_book().unwrap()).unwrap().earlier.is_err());
+    fs::write(
+        earlier_folder(&crowded),
+        "a file where the folder of copies should be",
+    )
+    .unwrap();
+    assert!(
+        save(&crowded, &built_in_book().unwrap())
+            .unwrap()
+            .earlier
+            .is_err()
+    );
     assert!(load(&crowded).unwrap().book == built_in_book().unwrap());
 }
 
@@ -210,28 +283,50 @@ fn a_folder_that_may_not_be_written_is_said_and_the_book_stays() {
 
     const NOBODY: u32 = 65_534;
 
-    let folder = tempfile::Builder::new().permissions(fs::Permissions::from_mode(0o755)).tempdir().unwrap();
+    let folder = tempfile::Builder::new()
+        .permissions(fs::Permissions::from_mode(0o755))
+        .tempdir()
+        .unwrap();
     let program = folder.path().join("suite");
     // The test binary may lie where nobody else may look, so a copy is run.
     fs::copy(env::current_exe().unwrap(), &program).unwrap();
     fs::set_permissions(&program, fs::Permissions::from_mode(0o755)).unwrap();
-    let (closed, open) = (folder.path().join("closed"), folder.path().join("closed/open"));
+    let (closed, open) = (
+        folder.path().join("closed"),
+        folder.path().join("closed/open"),
+    );
     fs::create_dir_all(&open).unwrap();
     fs::set_permissions(&open, fs::Permissions::from_mode(0o777)).unwrap();
-    for (path, mode) in [(closed.join("book.ron"), 0o666), (open.join("locked.ron"), 0o444)] {
+    for (path, mode) in [
+        (closed.join("book.ron"), 0o666),
+        (open.join("locked.ron"), 0o444),
+    ] {
         fs::write(&path, "(format: 1)").unwrap();
         fs::set_permissions(&path, fs::Permissions::from_mode(mode)).unwrap();
     }
     let is_root = fs::metadata(folder.path()).unwrap().uid() == 0;
     fs::set_permissions(&closed, fs::Permissions::from_mode(0o555)).unwrap();
-    let mut command = helper(&program, "save where nothing may be written", &closed.join("book.ron"));
+    let mut command = helper(
+        &program,
+        "save where nothing may be written",
+        &closed.join("book.ron"),
+    );
     command.current_dir(folder.path());
     if is_root {
         command.uid(NOBODY).gid(NOBODY);
     }
-    let output = command.stdout(Stdio::piped()).stderr(Stdio::piped()).output().unwrap();
+    let output = command
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .output()
+        .unwrap();
     fs::set_permissions(&closed, fs::Permissions::from_mode(0o755)).unwrap();
-    assert!(output.status.success(), "{}{}", String::from_utf8_lossy(&output.stdout), String::from_utf8_lossy(&output.stderr));
+    assert!(
+        output.status.success(),
+        "{}{}",
+        String::from_utf8_lossy(&output.stdout),
+        String::from_utf8_lossy(&output.stderr)
+    );
 }
 
 #[test]
@@ -242,9 +337,16 @@ fn a_changed_file_is_not_saved_over_and_an_unchanged_one_is() {
     let known = save(&path, &book).unwrap().fingerprint;
     assert!(load(&path).unwrap().fingerprint.has_content_of(&known));
     // Same length, and the time set back: the content tells.
-    let changed = fs::read_to_string(&path).unwrap().replacen("Harrowmere", "Harrowmera", 1);
+    let changed = fs::read_to_string(&path)
+        .unwrap()
+        .replacen("Harrowmere", "Harrowmera", 1);
     fs::write(&path, &changed).unwrap();
-    fs::File::options().write(true).open(&path).unwrap().set_modified(known.modified.unwrap()).unwrap();
+    fs::File::options()
+        .write(true)
+        .open(&path)
+        .unwrap()
+        .set_modified(known.modified.unwrap())
+        .unwrap();
     let error = save_over(&path, &Book::default(), &known).unwrap_err();
     assert!(matches!(error, SaveError::ChangedOnDisk { .. }), "{error}");
     assert_eq!(fs::read_to_string(&path).unwrap(), changed);
@@ -269,7 +371,10 @@ fn what_is_replaced_is_kept_as_an_earlier_copy_of_bounded_number() {
     }
     let copies = earlier_copies(&path).unwrap();
     assert!((10..=30).contains(&copies.len()), "{}", copies.len());
-    assert_eq!(load(&copies[0].path).unwrap().book.settings.note, "state 38");
+    assert_eq!(
+        load(&copies[0].path).unwrap().book.settings.note,
+        "state 38"
+    );
     assert!(copies.windows(2).all(|pair| pair[0].saved >= pair[1].saved));
     // The same state once more makes no copy.
     assert_eq!(save(&path, &book).unwrap().earlier.unwrap(), None);
@@ -278,7 +383,10 @@ fn what_is_replaced_is_kept_as_an_earlier_copy_of_bounded_number() {
     fs::write(&odd, "mine").unwrap();
     book.settings.note = "last".to_owned();
     save(&path, &book).unwrap();
-    assert_eq!(load(&copies[0].path).unwrap().book.settings.note, "state 38");
+    assert_eq!(
+        load(&copies[0].path).unwrap().book.settings.note,
+        "state 38"
+    );
     assert!(odd.exists());
 }
 
@@ -286,12 +394,20 @@ fn what_is_replaced_is_kept_as_an_earlier_copy_of_bounded_number() {
 fn what_a_save_left_long_ago_is_taken_away_and_what_may_be_under_way_is_not() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
-    let (old, new) = (folder.path().join(".book.ron.saving-aaaaaa.ron"), folder.path().join(".book.ron.saving-bbbbbb.ron"));
+    let (old, new) = (
+        folder.path().join(".book.ron.saving-aaaaaa.ron"),
+        folder.path().join(".book.ron.saving-bbbbbb.ron"),
+    );
     for file in [&old, &new] {
         fs::write(file, "half").unwrap();
     }
     let long_ago = std::time::SystemTime::now() - Duration::from_hours(2);
-    fs::File::options().write(true).open(&old).unwrap().set_modified(long_ago).unwrap();
+    fs::File::options()
+        .write(true)
+        .open(&old)
+        .unwrap()
+        .set_modified(long_ago)
+        .unwrap();
     save(&path, &Book::default()).unwrap();
     assert!(!old.exists() && new.exists());
 }

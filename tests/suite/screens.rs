@@ -41,7 +41,10 @@ fn window() -> Window {
 
 fn show(window: &mut Window, recipe: &str, version: Option<&str>) {
     let version = version.map(|version| VersionId::new(version).unwrap());
-    window.state_mut().view_mut().show(Shown { recipe: RecipeId::new(recipe).unwrap(), version });
+    window.state_mut().view_mut().show(Shown {
+        recipe: RecipeId::new(recipe).unwrap(),
+        version,
+    });
     window.run();
 }
 
@@ -67,8 +70,13 @@ fn sugar(window: &mut Window) -> f64 {
     let workbench = window.state().workbench();
     let shown = window.state().view().shown_in(workbench.book()).unwrap();
     let recipe = workbench.book().recipe(&shown.recipe).unwrap();
-    let balance = evensip::balance::balance_version(workbench.book(), recipe, shown.version.as_ref()).unwrap();
-    balance.figures.get(evensip::balance::Measurand::TotalSugar).unwrap()
+    let balance =
+        evensip::balance::balance_version(workbench.book(), recipe, shown.version.as_ref())
+            .unwrap();
+    balance
+        .figures
+        .get(evensip::balance::Measurand::TotalSugar)
+        .unwrap()
 }
 
 #[test]
@@ -95,7 +103,10 @@ fn typing_an_amount_is_one_step_named_in_the_tooltip() {
         window.get_by_label(SWEETENER).type_text(text);
         window.run();
     }
-    assert_eq!(window.state().workbench().undo_label(), Some("change the amount of House sweetener, syrup"));
+    assert_eq!(
+        window.state().workbench().undo_label(),
+        Some("change the amount of House sweetener, syrup")
+    );
     press(&mut window, Modifiers::COMMAND, Key::Z);
     assert_eq!(window.state().workbench().undo_label(), None);
 }
@@ -108,7 +119,10 @@ fn nonsense_stays_in_the_field_as_a_marked_draft_and_changes_nothing() {
     type_into(&mut window, SWEETENER, "a good deal");
     assert_eq!(window.state().workbench().stamp(), stamp);
     press(&mut window, Modifiers::NONE, Key::Tab);
-    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("a good deal"));
+    assert_eq!(
+        window.get_by_label(SWEETENER).value().as_deref(),
+        Some("a good deal")
+    );
     assert!(window.query_by_label_contains("not taken over").is_some());
 }
 
@@ -118,7 +132,10 @@ fn escape_lets_a_draft_go() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     type_into(&mut window, SWEETENER, "a good deal");
     press(&mut window, Modifiers::NONE, Key::Escape);
-    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("1 spoon"));
+    assert_eq!(
+        window.get_by_label(SWEETENER).value().as_deref(),
+        Some("1 spoon")
+    );
     assert!(window.query_by_label_contains("not taken over").is_none());
 }
 
@@ -126,13 +143,32 @@ fn escape_lets_a_draft_go() {
 fn a_change_to_an_approved_version_goes_into_a_new_draft_that_is_shown() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    let before = window.state().workbench().book().recipe(&RecipeId::new("hazelthwaite").unwrap()).unwrap().clone();
+    let before = window
+        .state()
+        .workbench()
+        .book()
+        .recipe(&RecipeId::new("hazelthwaite").unwrap())
+        .unwrap()
+        .clone();
     type_into(&mut window, SWEETENER, "2");
-    let shown = window.state().view().shown_in(window.state().workbench().book()).unwrap();
-    let after = window.state().workbench().book().recipe(&shown.recipe).unwrap().clone();
+    let shown = window
+        .state()
+        .view()
+        .shown_in(window.state().workbench().book())
+        .unwrap();
+    let after = window
+        .state()
+        .workbench()
+        .book()
+        .recipe(&shown.recipe)
+        .unwrap()
+        .clone();
     let draft = shown.version.expect("the draft is shown");
     assert_eq!(after.version(&draft).unwrap().state, State::Draft);
-    assert_eq!((&after.entries, &after.approvals), (&before.entries, &before.approvals));
+    assert_eq!(
+        (&after.entries, &after.approvals),
+        (&before.entries, &before.approvals)
+    );
 }
 
 #[test]
@@ -145,7 +181,9 @@ fn saved_and_opened_again_the_file_has_the_same_bytes() {
     press(&mut window, Modifiers::COMMAND, Key::S);
     window.get_by_label("Path to save to").focus();
     window.run();
-    window.get_by_label("Path to save to").type_text(&path.display().to_string());
+    window
+        .get_by_label("Path to save to")
+        .type_text(&path.display().to_string());
     window.run();
     click(&mut window, "Save here");
     let first = std::fs::read(&path).unwrap();
@@ -156,7 +194,9 @@ fn saved_and_opened_again_the_file_has_the_same_bytes() {
     second.get_by_label("Path to save to").focus();
     second.run();
     press(&mut second, Modifiers::COMMAND, Key::A);
-    second.get_by_label("Path to save to").type_text(&again.display().to_string());
+    second
+        .get_by_label("Path to save to")
+        .type_text(&again.display().to_string());
     second.run();
     click(&mut second, "Save here");
     assert_eq!(std::fs::read(&again).unwrap(), first);
@@ -181,10 +221,22 @@ fn the_dialog_of_the_system_is_asked_on_a_wish() {
 
 #[test]
 fn a_file_that_is_no_book_leaves_the_sample_open_and_says_why() {
-    let mut window = window_of([1360.0, 860.0], Some(PathBuf::from("/no/such/book.ron")), Arc::new(NoPicker));
+    let mut window = window_of(
+        [1360.0, 860.0],
+        Some(PathBuf::from("/no/such/book.ron")),
+        Arc::new(NoPicker),
+    );
     window.run();
-    assert!(window.query_by_label_contains("/no/such/book.ron").is_some());
-    assert!(window.query_by_label_contains("Hazelthwaite, approved").is_some());
+    assert!(
+        window
+            .query_by_label_contains("/no/such/book.ron")
+            .is_some()
+    );
+    assert!(
+        window
+            .query_by_label_contains("Hazelthwaite, approved")
+            .is_some()
+    );
 }
 
 #[test]
@@ -193,9 +245,17 @@ fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     type_into(&mut window, SWEETENER, "2");
     press(&mut window, Modifiers::COMMAND, Key::N);
-    assert!(window.query_by_label_contains("has unsaved changes").is_some());
+    assert!(
+        window
+            .query_by_label_contains("has unsaved changes")
+            .is_some()
+    );
     click(&mut window, "Stay");
-    assert!(window.query_by_label_contains("has unsaved changes").is_none());
+    assert!(
+        window
+            .query_by_label_contains("has unsaved changes")
+            .is_none()
+    );
     assert!(window.query_by_label(SWEETENER).is_some());
     press(&mut window, Modifiers::COMMAND, Key::N);
     click(&mut window, "Discard");
@@ -206,26 +266,45 @@ fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
 #[test]
 fn closing_the_window_with_unsaved_changes_asks_first() {
     let close = |window: &mut Window| {
-        let root = window.input_mut().viewports.entry(egui::ViewportId::ROOT).or_default();
+        let root = window
+            .input_mut()
+            .viewports
+            .entry(egui::ViewportId::ROOT)
+            .or_default();
         root.events.push(egui::ViewportEvent::Close);
         window.step();
-        window.input_mut().viewports.entry(egui::ViewportId::ROOT).or_default().events.clear();
+        window
+            .input_mut()
+            .viewports
+            .entry(egui::ViewportId::ROOT)
+            .or_default()
+            .events
+            .clear();
         window.run();
     };
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     close(&mut window);
-    assert!(window.query_by_label_contains("has unsaved changes").is_none());
+    assert!(
+        window
+            .query_by_label_contains("has unsaved changes")
+            .is_none()
+    );
     type_into(&mut window, SWEETENER, "2");
     close(&mut window);
-    assert!(window.query_by_label_contains("has unsaved changes").is_some());
+    assert!(
+        window
+            .query_by_label_contains("has unsaved changes")
+            .is_some()
+    );
     assert!(!window.state().workbench().wants_to_quit());
     click(&mut window, "Discard");
     assert!(window.state().workbench().wants_to_quit());
 }
 
 #[test]
-fn the_engine_rests_while_nothing_changes_and_is_asked_once_for_version_and_standard_after_an_edit() {
+fn the_engine_rests_while_nothing_changes_and_is_asked_once_for_version_and_standard_after_an_edit()
+{
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     let before = window.state().workbench().engine_calls();
@@ -243,13 +322,19 @@ fn arrows_move_through_the_lines_and_typing_replaces_the_amount() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
-    assert_eq!(window.state().view().line_in_hand, LineId::new("sweetener").ok());
+    assert_eq!(
+        window.state().view().line_in_hand,
+        LineId::new("sweetener").ok()
+    );
     for typed in ["1", "½"] {
         window.event(egui::Event::Text(typed.to_owned()));
         window.run();
     }
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("1½ spoons"));
+    assert_eq!(
+        window.get_by_label(SWEETENER).value().as_deref(),
+        Some("1½ spoons")
+    );
     press(&mut window, Modifiers::NONE, Key::Delete);
     assert!(window.query_by_label(SWEETENER).is_none());
 }
@@ -285,8 +370,12 @@ fn a_sweetener_says_where_it_is_edited_what_the_same_spoon_would_hold_of_the_oth
     window.get_by_label(SWEETENER).focus();
     window.run();
     let words = window.get_by_label_contains("the same spoon");
-    let words = words.value().unwrap_or_default() + &words.accesskit_node().label().unwrap_or_default();
-    assert!(words.contains("syrup 7.5 g") && words.contains("crystals 5.9 g"), "{words}");
+    let words =
+        words.value().unwrap_or_default() + &words.accesskit_node().label().unwrap_or_default();
+    assert!(
+        words.contains("syrup 7.5 g") && words.contains("crystals 5.9 g"),
+        "{words}"
+    );
 }
 
 /// The order of the entries of the version in hand.
@@ -295,7 +384,11 @@ fn order(window: &Window) -> Vec<String> {
     let shown = window.state().view().shown_in(workbench.book()).unwrap();
     let recipe = workbench.book().recipe(&shown.recipe).unwrap();
     let resolved = evensip::book::resolve(recipe, shown.version.as_ref()).0;
-    resolved.entries.iter().map(|entry| entry.id().to_string()).collect()
+    resolved
+        .entries
+        .iter()
+        .map(|entry| entry.id().to_string())
+        .collect()
 }
 
 #[test]
@@ -303,8 +396,14 @@ fn a_row_is_dragged_by_its_grip_to_another_place() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     assert_eq!(order(&window)[..2], ["powder", "sweetener"]);
-    let from = window.get_by_label_contains("Line Chestnut powder").rect().center();
-    let to = window.get_by_label_contains("Line Water").rect().left_bottom();
+    let from = window
+        .get_by_label_contains("Line Chestnut powder")
+        .rect()
+        .center();
+    let to = window
+        .get_by_label_contains("Line Water")
+        .rect()
+        .left_bottom();
     window.drag_at(from);
     window.run();
     window.hover_at(from + vec2(0.0, 20.0));
@@ -320,7 +419,10 @@ fn a_row_is_dragged_by_its_grip_to_another_place() {
 fn a_recipe_is_begun_with_the_mouse_alone() {
     let mut window = window();
     click(&mut window, "New recipe");
-    assert_eq!(window.get_by_label("Name of the recipe").value().as_deref(), Some("New drink"));
+    assert_eq!(
+        window.get_by_label("Name of the recipe").value().as_deref(),
+        Some("New drink")
+    );
     click(&mut window, "Add an ingredient");
     click(&mut window, "Water");
     assert!(window.query_by_label("Amount of Water").is_some());
@@ -337,7 +439,13 @@ fn the_swap_opens_with_the_ingredient_in_hand_and_escape_goes_back() {
     press(&mut window, Modifiers::COMMAND, Key::R);
     let view = window.state().view();
     assert_eq!(view.area, evensip::ui::Area::Swap);
-    assert_eq!(view.swap.question.as_ref().map(|question| question.replace.as_str()), Some("ketterby-chestnut"));
+    assert_eq!(
+        view.swap
+            .question
+            .as_ref()
+            .map(|question| question.replace.as_str()),
+        Some("ketterby-chestnut")
+    );
     press(&mut window, Modifiers::NONE, Key::Escape);
     press(&mut window, Modifiers::NONE, Key::Escape);
     assert_eq!(window.state().view().area, evensip::ui::Area::Recipe);
@@ -346,9 +454,15 @@ fn the_swap_opens_with_the_ingredient_in_hand_and_escape_goes_back() {
 #[test]
 fn the_appearance_is_changed_on_a_click() {
     let mut window = window();
-    for (button, expected) in [("Show by night", Appearance::Dark), ("Show by day", Appearance::Light)] {
+    for (button, expected) in [
+        ("Show by night", Appearance::Dark),
+        ("Show by day", Appearance::Light),
+    ] {
         click(&mut window, button);
-        assert_eq!(theme::appearance(&window.ctx.global_style().visuals), expected);
+        assert_eq!(
+            theme::appearance(&window.ctx.global_style().visuals),
+            expected
+        );
     }
 }
 
@@ -366,12 +480,22 @@ fn an_approval_asks_who_and_sets_the_standard() {
     let mut window = window();
     show(&mut window, "quillmere", None);
     click(&mut window, "Approve this version…");
-    window.get_by_role_and_label(Role::TextInput, "Approved by").focus();
+    window
+        .get_by_role_and_label(Role::TextInput, "Approved by")
+        .focus();
     window.run();
-    window.get_by_role_and_label(Role::TextInput, "Approved by").type_text("Maren");
+    window
+        .get_by_role_and_label(Role::TextInput, "Approved by")
+        .type_text("Maren");
     window.run();
     click(&mut window, "Approve");
-    let recipe = window.state().workbench().book().recipe(&RecipeId::new("quillmere").unwrap()).unwrap().clone();
+    let recipe = window
+        .state()
+        .workbench()
+        .book()
+        .recipe(&RecipeId::new("quillmere").unwrap())
+        .unwrap()
+        .clone();
     assert_eq!((recipe.state, recipe.approvals.len()), (State::Approved, 1));
 }
 
@@ -391,7 +515,10 @@ fn the_part_of_a_refused_amount_that_could_be_read_does_not_stay() {
     type_on(&mut window, " ladles");
     press(&mut window, Modifiers::NONE, Key::Tab);
     assert_eq!(*window.state().workbench().book(), before);
-    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("3 ladles"));
+    assert_eq!(
+        window.get_by_label(SWEETENER).value().as_deref(),
+        Some("3 ladles")
+    );
     assert!(window.query_by_label_contains("not taken over").is_some());
     assert_eq!(window.state().workbench().undo_label(), None);
 }
@@ -402,12 +529,24 @@ fn escape_gives_up_what_was_typed_with_the_version_that_it_had_made() {
     show(&mut window, "hazelthwaite", None);
     let before = window.state().workbench().book().clone();
     type_into(&mut window, SWEETENER, "3");
-    assert!(window.state().view().shown.as_ref().unwrap().version.is_some());
+    assert!(
+        window
+            .state()
+            .view()
+            .shown
+            .as_ref()
+            .unwrap()
+            .version
+            .is_some()
+    );
     press(&mut window, Modifiers::NONE, Key::Escape);
     assert_eq!(*window.state().workbench().book(), before);
     assert_eq!(window.state().view().shown.as_ref().unwrap().version, None);
     assert_eq!(window.state().workbench().undo_label(), None);
-    assert_eq!(window.get_by_label(SWEETENER).value().as_deref(), Some("1 spoon"));
+    assert_eq!(
+        window.get_by_label(SWEETENER).value().as_deref(),
+        Some("1 spoon")
+    );
 }
 
 #[test]
@@ -415,7 +554,13 @@ fn a_new_version_is_counted_from_the_recipe_as_written() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
     type_into(&mut window, SWEETENER, "3");
-    assert_eq!(window.get_by_label("Name of the version").value().as_deref(), Some("version 2"));
+    assert_eq!(
+        window
+            .get_by_label("Name of the version")
+            .value()
+            .as_deref(),
+        Some("version 2")
+    );
 }
 
 #[test]
@@ -427,7 +572,13 @@ fn typing_replaces_the_amount_of_an_added_ingredient() {
     window.run();
     press(&mut window, Modifiers::NONE, Key::Enter);
     type_on(&mut window, "7 g");
-    assert_eq!(window.get_by_label("Amount of Honey, runny").value().as_deref(), Some("7 g"));
+    assert_eq!(
+        window
+            .get_by_label("Amount of Honey, runny")
+            .value()
+            .as_deref(),
+        Some("7 g")
+    );
 }
 
 #[test]
@@ -435,14 +586,27 @@ fn a_new_instruction_begins_empty_and_is_gone_when_nothing_is_typed() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     let before = order(&window).len();
-    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::Enter);
+    press(
+        &mut window,
+        Modifiers::COMMAND | Modifiers::SHIFT,
+        Key::Enter,
+    );
     assert_eq!(order(&window).len(), before + 1);
     press(&mut window, Modifiers::NONE, Key::Escape);
     assert_eq!(order(&window).len(), before);
-    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::Enter);
+    press(
+        &mut window,
+        Modifiers::COMMAND | Modifiers::SHIFT,
+        Key::Enter,
+    );
     type_on(&mut window, "Shake well.");
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(window.query_all_by_label_contains("Instruction Shake well.").count() > 0);
+    assert!(
+        window
+            .query_all_by_label_contains("Instruction Shake well.")
+            .count()
+            > 0
+    );
 }
 
 #[test]
@@ -451,7 +615,15 @@ fn a_new_drink_is_named_by_typing_on() {
     press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
     type_on(&mut window, "Fig Mist");
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(window.state().workbench().book().recipes.iter().any(|recipe| recipe.name == "Fig Mist"));
+    assert!(
+        window
+            .state()
+            .workbench()
+            .book()
+            .recipes
+            .iter()
+            .any(|recipe| recipe.name == "Fig Mist")
+    );
 }
 
 #[test]
@@ -459,9 +631,17 @@ fn enter_presses_the_main_button_of_a_dialog() {
     let mut window = window();
     press(&mut window, Modifiers::NONE, Key::F1);
     window.run();
-    assert!(window.query_by_role_and_label(Role::Button, "Close").is_some());
+    assert!(
+        window
+            .query_by_role_and_label(Role::Button, "Close")
+            .is_some()
+    );
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(window.query_by_role_and_label(Role::Button, "Close").is_none());
+    assert!(
+        window
+            .query_by_role_and_label(Role::Button, "Close")
+            .is_none()
+    );
 }
 
 #[test]
@@ -470,9 +650,17 @@ fn opening_the_list_of_ingredients_replaces_nothing_until_another_is_chosen() {
     show(&mut window, "hazelthwaite", None);
     let before = window.state().workbench().book().clone();
     click(&mut window, "Ingredient Whole milk");
-    assert!(window.query_by_label_contains("Replace by equal measures").is_some());
+    assert!(
+        window
+            .query_by_label_contains("Replace by equal measures")
+            .is_some()
+    );
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(window.query_by_label_contains("Replace by equal measures").is_none());
+    assert!(
+        window
+            .query_by_label_contains("Replace by equal measures")
+            .is_none()
+    );
     assert_eq!(*window.state().workbench().book(), before);
     click(&mut window, "Ingredient Whole milk");
     click(&mut window, "Swap…");
@@ -486,15 +674,29 @@ fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
         let book = window.state().workbench().book().clone();
         for recipe in &book.recipes {
             show(&mut window, recipe.id.as_str(), None);
-            let cautions = evensip::balance::balance_version(&book, recipe, None).unwrap().cautions;
+            let cautions = evensip::balance::balance_version(&book, recipe, None)
+                .unwrap()
+                .cautions;
             let mut whole = 0;
             for caution in &cautions {
-                let found = window.query_all_by_label_contains(&caution.text).map(|node| node.rect().bottom());
+                let found = window
+                    .query_all_by_label_contains(&caution.text)
+                    .map(|node| node.rect().bottom());
                 whole += usize::from(found.fold(f32::MAX, f32::min) <= size[1]);
             }
             let scrolls = whole < cautions.len();
-            assert!(whole >= cautions.len().min(2), "{}: {whole} of {} at {size:?}", recipe.name, cautions.len());
-            assert!(!scrolls || cautions.len() > 3, "{}: {} scroll at {size:?}", recipe.name, cautions.len());
+            assert!(
+                whole >= cautions.len().min(2),
+                "{}: {whole} of {} at {size:?}",
+                recipe.name,
+                cautions.len()
+            );
+            assert!(
+                !scrolls || cautions.len() > 3,
+                "{}: {} scroll at {size:?}",
+                recipe.name,
+                cautions.len()
+            );
         }
     }
 }
@@ -509,10 +711,22 @@ fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
     for _ in 0..80 {
         press(&mut window, Modifiers::NONE, Key::Tab);
         let focused = window.query_all_by(|node| node.is_focused()).last();
-        passed.push(focused.and_then(|node| node.accesskit_node().label()).unwrap_or_default());
+        passed.push(
+            focused
+                .and_then(|node| node.accesskit_node().label())
+                .unwrap_or_default(),
+        );
     }
-    let at = |wanted: &str| passed.iter().position(|label| label.starts_with(wanted)).expect(wanted);
-    assert!(at("Amount of House sweetener") < at("total sugar"), "{passed:?}");
+    let at = |wanted: &str| {
+        passed
+            .iter()
+            .position(|label| label.starts_with(wanted))
+            .expect(wanted)
+    };
+    assert!(
+        at("Amount of House sweetener") < at("total sugar"),
+        "{passed:?}"
+    );
     assert!(at("Note on the recipe") < at("total sugar"), "{passed:?}");
 }
 
@@ -531,13 +745,20 @@ fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
             window.state_mut().view_mut().appearance = appearance;
             let book = window.state().workbench().book().clone();
             for recipe in &book.recipes {
-                let versions =
-                    std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.as_str())));
+                let versions = std::iter::once(None).chain(
+                    recipe
+                        .versions
+                        .iter()
+                        .map(|version| Some(version.id.as_str())),
+                );
                 for version in versions {
                     show(&mut window, recipe.id.as_str(), version);
                 }
             }
-            assert_eq!(theme::appearance(&window.ctx.global_style().visuals), appearance);
+            assert_eq!(
+                theme::appearance(&window.ctx.global_style().visuals),
+                appearance
+            );
         }
     }
 }

@@ -1,6 +1,9 @@
 //! Which way a drink moves: a lighter cup, colder tea, more ice, a hotter dispenser; and what the price leaves.
 
-#![allow(clippy::unwrap_used, reason = "a test ends at the first thing that is not as expected")]
+#![allow(
+    clippy::unwrap_used,
+    reason = "a test ends at the first thing that is not as expected"
+)]
 
 use evensip::balance::{Balance, Measurand, Verdict, balance, margin};
 use evensip::book::{Book, Place, Resolved, Role, VesselId};
@@ -20,14 +23,32 @@ struct Drink {
 }
 
 fn served(drink: Drink) -> Balance {
-    let book: Book = book(vec![water(), ice()], vec![cup("cup", drink.cup, 0.8)], recipe(Vec::new()));
+    let book: Book = book(
+        vec![water(), ice()],
+        vec![cup("cup", drink.cup, 0.8)],
+        recipe(Vec::new()),
+    );
     let entries = vec![
         line("tea", "water", drink.tea, drink.tea_celsius, Role::Tea),
-        line("water", "water", drink.water, drink.water_celsius, Role::Water),
+        line(
+            "water",
+            "water",
+            drink.water,
+            drink.water_celsius,
+            Role::Water,
+        ),
         line("ice", "ice", drink.ice, -5.0, Role::Ice),
     ];
     let cup = Some(VesselId::new("cup").unwrap());
-    balance(&book, Resolved { entries, cup, ..Resolved::default() }, &Place::Settings)
+    balance(
+        &book,
+        Resolved {
+            entries,
+            cup,
+            ..Resolved::default()
+        },
+        &Place::Settings,
+    )
 }
 
 fn celsius(drink: Drink) -> f64 {
@@ -35,8 +56,22 @@ fn celsius(drink: Drink) -> f64 {
 }
 
 fn any_drink() -> impl Strategy<Value = Drink> {
-    let parts = (50.0..300.0_f64, 40.0..98.0_f64, 20.0..200.0_f64, 40.0..98.0_f64, 0.0..150.0_f64, 5.0..400.0_f64);
-    parts.prop_map(|(tea, tea_celsius, water, water_celsius, ice, cup)| Drink { tea, tea_celsius, water, water_celsius, ice, cup })
+    let parts = (
+        50.0..300.0_f64,
+        40.0..98.0_f64,
+        20.0..200.0_f64,
+        40.0..98.0_f64,
+        0.0..150.0_f64,
+        5.0..400.0_f64,
+    );
+    parts.prop_map(|(tea, tea_celsius, water, water_celsius, ice, cup)| Drink {
+        tea,
+        tea_celsius,
+        water,
+        water_celsius,
+        ice,
+        cup,
+    })
 }
 
 proptest! {
@@ -87,13 +122,25 @@ fn margin_is_price_less_tax_less_cost_and_never_more_for_a_hole() {
 fn a_drink_is_free_of_dairy_only_when_every_ingredient_says_so() {
     let book = sample();
     for recipe in &book.recipes {
-        for version in std::iter::once(None).chain(recipe.versions.iter().map(|version| Some(version.id.as_str()))) {
+        for version in std::iter::once(None).chain(
+            recipe
+                .versions
+                .iter()
+                .map(|version| Some(version.id.as_str())),
+        ) {
             let found = balance_of(&book, recipe.id.as_str(), version);
             if found.vegan == Verdict::Yes {
                 assert_eq!(found.dairy_free, Verdict::Yes, "{} {version:?}", recipe.id);
             }
-            let milk = found.allergens.contains.contains(&evensip::book::Allergen::Milk);
-            assert!(!milk || found.dairy_free == Verdict::No, "{} {version:?}", recipe.id);
+            let milk = found
+                .allergens
+                .contains
+                .contains(&evensip::book::Allergen::Milk);
+            assert!(
+                !milk || found.dairy_free == Verdict::No,
+                "{} {version:?}",
+                recipe.id
+            );
         }
     }
 }

@@ -25,13 +25,20 @@ fn floors_hold(landscape: &TasteLandscape, chance: &mut Chance, boxes: usize, na
         let floor = landscape.floor(&low, &high);
         for _ in 0..12 {
             point.clear();
-            point.extend(low.iter().zip(&high).map(|(low, high)| match chance.below(4) {
-                0 => *low,
-                1 => *high,
-                _ => chance.between(*low, *high),
-            }));
+            point.extend(
+                low.iter()
+                    .zip(&high)
+                    .map(|(low, high)| match chance.below(4) {
+                        0 => *low,
+                        1 => *high,
+                        _ => chance.between(*low, *high),
+                    }),
+            );
             if let Some(cost) = landscape.cost(&point) {
-                assert!(floor <= cost + 1e-9, "{name}: floor {floor} over {low:?}..={high:?}, cost {cost} at {point:?}");
+                assert!(
+                    floor <= cost + 1e-9,
+                    "{name}: floor {floor} over {low:?}..={high:?}, cost {cost} at {point:?}"
+                );
             }
         }
     }
@@ -40,14 +47,20 @@ fn floors_hold(landscape: &TasteLandscape, chance: &mut Chance, boxes: usize, na
 fn aims(landscape: &TasteLandscape) -> Vec<TasteLandscape> {
     let limits = vec![2.5; landscape.targets().len()];
     let mut all = vec![landscape.clone()];
-    all.extend([Aim::FewestChanges, Aim::Cost, Aim::Sugar].map(|aim| landscape.aiming_at(aim, &limits)));
+    all.extend(
+        [Aim::FewestChanges, Aim::Cost, Aim::Sugar].map(|aim| landscape.aiming_at(aim, &limits)),
+    );
     all
 }
 
 #[test]
 fn no_point_of_a_box_costs_less_than_the_floor_of_the_box() {
     let book = sample();
-    let rounds = if std::env::var_os(ALL_INSTANCES).is_some() { 200 } else { 6 };
+    let rounds = if std::env::var_os(ALL_INSTANCES).is_some() {
+        200
+    } else {
+        6
+    };
     for kind in KINDS {
         for seed in 0..rounds {
             let lines = 2 + usize::try_from(seed % 7).unwrap();
@@ -55,7 +68,12 @@ fn no_point_of_a_box_costs_less_than_the_floor_of_the_box() {
             assert!(landscape.is_enclosed(), "{kind:?} {seed}");
             let mut chance = Chance::new(seed + 1000);
             for (at, aimed) in aims(&landscape).iter().enumerate() {
-                floors_hold(aimed, &mut chance, 60, &format!("{kind:?}, seed {seed}, aim {at}"));
+                floors_hold(
+                    aimed,
+                    &mut chance,
+                    60,
+                    &format!("{kind:?}, seed {seed}, aim {at}"),
+                );
             }
         }
     }
@@ -73,7 +91,12 @@ fn agrees(landscape: &TasteLandscape, name: &str) -> (u64, u64) {
     match (&proven.best, &seen.best) {
         (Some(proven), Some(seen)) => {
             let apart = proven.cost - seen.cost;
-            assert!((-1e-9..=landscape.tolerance() + 1e-9).contains(&apart), "{name}: {} proven, {} seen", proven.cost, seen.cost);
+            assert!(
+                (-1e-9..=landscape.tolerance() + 1e-9).contains(&apart),
+                "{name}: {} proven, {} seen",
+                proven.cost,
+                seen.cost
+            );
         }
         (None, None) => {}
         _ => panic!("{name}: one search found an answer and the other none"),
@@ -122,5 +145,9 @@ fn four_lines_of_41_amounts_are_proven_with_a_small_part_of_the_grid() {
     let landscape = landscape(&sample(), 7, Kind::Hot, 4, 41, false);
     let outcome = branch_and_bound(&landscape, &landscape.ranges(), 100_000).unwrap();
     assert_eq!(outcome.status, evensip::optimiser::Status::Optimal);
-    assert!(outcome.nodes + outcome.evaluated < 28_257, "a hundredth of 41⁴ = 2 825 761: {}", outcome.nodes);
+    assert!(
+        outcome.nodes + outcome.evaluated < 28_257,
+        "a hundredth of 41⁴ = 2 825 761: {}",
+        outcome.nodes
+    );
 }

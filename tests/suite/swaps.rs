@@ -1,11 +1,13 @@
 //! Swaps of the sample book: what comes back, what is right hot and wrong iced, what can't be done and why.
 
 use evensip::balance::{Measurand, difference};
-use evensip::book::{Allergen, Amount, Axis, Book, IngredientId, LineId, RecipeId, VersionId, VesselId};
+use evensip::book::{
+    Allergen, Amount, Axis, Book, IngredientId, LineId, RecipeId, VersionId, VesselId,
+};
 use evensip::edit::apply;
 use evensip::swap::{
-    Answer, Demands, Level, LineLimit, Question, SuggestionKind, answer, answer_with, everywhere, iced, ladder, resize,
-    with_ice_level,
+    Answer, Demands, Level, LineLimit, Question, SuggestionKind, answer, answer_with, everywhere,
+    iced, ladder, resize, with_ice_level,
 };
 
 use crate::sample::{balance_of, figure, sample};
@@ -26,9 +28,18 @@ fn question(recipe: &str, replace: &str, with: &str) -> Question {
 
 /// Line and amount of every move of the suggestion of a kind.
 fn moves(answer: &Answer, kind: SuggestionKind) -> Vec<(String, f64)> {
-    let suggestion = answer.suggestions.iter().find(|one| one.kind == kind || one.also.contains(&kind)).unwrap();
-    let amount = |amount: &Option<Amount>| amount.as_ref().map_or(Some(0.0), Amount::number).unwrap();
-    suggestion.moves.iter().map(|moved| (moved.line.to_string(), amount(&moved.to))).collect()
+    let suggestion = answer
+        .suggestions
+        .iter()
+        .find(|one| one.kind == kind || one.also.contains(&kind))
+        .unwrap();
+    let amount =
+        |amount: &Option<Amount>| amount.as_ref().map_or(Some(0.0), Amount::number).unwrap();
+    suggestion
+        .moves
+        .iter()
+        .map(|moved| (moved.line.to_string(), amount(&moved.to)))
+        .collect()
 }
 
 #[test]
@@ -36,24 +47,52 @@ fn the_powder_pair_by_hand_is_the_first_suggestion() {
     // Two scoops of Tambrel hold 2 × 8.8 g × 58 % = 10.2 g of sugar, two of Ketterby 2 × 9.6 g × 71 % = 13.6 g. A spoon of the
     // house sweetener holds 9.7 g × 77 % = 7.5 g: half a spoon less takes 3.7 g of the 3.4 g too many away.
     let book = sample();
-    let answer = answer(&book, &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut")).unwrap();
+    let answer = answer(
+        &book,
+        &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut"),
+    )
+    .unwrap();
     assert_eq!(answer.suggestions[0].kind, SuggestionKind::FewestChanges);
-    assert_eq!(moves(&answer, SuggestionKind::FewestChanges), [("sweetener".to_owned(), 0.5)]);
+    assert_eq!(
+        moves(&answer, SuggestionKind::FewestChanges),
+        [("sweetener".to_owned(), 0.5)]
+    );
     assert!(answer.proven_optimal);
-    assert!(answer.suggestions[0].explanation.contains("1 → ½ spoon"), "{}", answer.suggestions[0].explanation);
+    assert!(
+        answer.suggestions[0].explanation.contains("1 → ½ spoon"),
+        "{}",
+        answer.suggestions[0].explanation
+    );
 }
 
 #[test]
 fn answers_differ_in_kind_and_each_is_best_at_its_own() {
     let book = sample();
-    let answer = answer(&book, &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut")).unwrap();
+    let answer = answer(
+        &book,
+        &question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut"),
+    )
+    .unwrap();
     let of = |kind: SuggestionKind| {
-        answer.suggestions.iter().find(|one| one.kind == kind || one.also.contains(&kind)).unwrap()
+        answer
+            .suggestions
+            .iter()
+            .find(|one| one.kind == kind || one.also.contains(&kind))
+            .unwrap()
     };
     let closest = of(SuggestionKind::ClosestTaste);
     for one in &answer.suggestions {
-        assert!(one.difference.distance.unwrap() >= closest.difference.distance.unwrap() - 0.05, "{:?}", one.kind);
-        assert_eq!(one.difference.within_one_step(), Some(true), "{:?}", one.kind);
+        assert!(
+            one.difference.distance.unwrap() >= closest.difference.distance.unwrap() - 0.05,
+            "{:?}",
+            one.kind
+        );
+        assert_eq!(
+            one.difference.within_one_step(),
+            Some(true),
+            "{:?}",
+            one.kind
+        );
         assert!(of(SuggestionKind::FewestChanges).moves.len() <= one.moves.len());
         let cost = |one: &evensip::swap::Suggestion| figure(&one.balance, Measurand::Cost);
         assert!(cost(of(SuggestionKind::Cheapest)) <= cost(one) + 0.01);
@@ -80,15 +119,29 @@ fn swapping_back_returns_to_the_standard() {
         ..there
     };
     let answer_back = answer(&book, &back).unwrap();
-    let closest =
-        answer_back.suggestions.iter().find(|one| one.kind == SuggestionKind::ClosestTaste || !one.also.is_empty()).unwrap();
-    assert!(closest.difference.distance.unwrap() < 1e-9, "{:?}", closest.difference.distance);
+    let closest = answer_back
+        .suggestions
+        .iter()
+        .find(|one| one.kind == SuggestionKind::ClosestTaste || !one.also.is_empty())
+        .unwrap();
+    assert!(
+        closest.difference.distance.unwrap() < 1e-9,
+        "{:?}",
+        closest.difference.distance
+    );
     let amounts = |balance: &evensip::balance::Balance| -> Vec<(LineId, Amount)> {
-        balance.resolved.lines().map(|line| (line.id.clone(), line.amount.clone())).collect()
+        balance
+            .resolved
+            .lines()
+            .map(|line| (line.id.clone(), line.amount.clone()))
+            .collect()
     };
     assert_eq!(amounts(&closest.balance), amounts(&answer_back.standard));
     // Keeping a suggestion leaves the approved drink as it was.
-    assert_eq!(balance_of(&book, "hazelthwaite", None), balance_of(&sample(), "hazelthwaite", None));
+    assert_eq!(
+        balance_of(&book, "hazelthwaite", None),
+        balance_of(&sample(), "hazelthwaite", None)
+    );
 }
 
 #[test]
@@ -101,7 +154,8 @@ fn a_fructose_syrup_that_is_matched_iced_is_not_sweet_enough_hot() {
     let cold = balance_of(&book, "pear-drift", None);
     let warm = balance_of(&book, "pear-drift", Some("hot"));
     let sweetness_per_sugar = |balance: &evensip::balance::Balance| {
-        figure(balance, Measurand::Sweetness) / (figure(balance, Measurand::TotalSugar) / figure(balance, Measurand::Volume))
+        figure(balance, Measurand::Sweetness)
+            / (figure(balance, Measurand::TotalSugar) / figure(balance, Measurand::Volume))
     };
     let ratio = sweetness_per_sugar(&warm) / sweetness_per_sugar(&cold);
     assert!((ratio - 0.785 / 1.128).abs() < 0.01, "{ratio}");
@@ -113,14 +167,24 @@ fn a_fructose_syrup_that_is_matched_iced_is_not_sweet_enough_hot() {
     assert!(iced.plain_difference.axes[0].steps.unwrap() < -2.0);
     let presses = moves(&iced, SuggestionKind::ClosestTaste)[0].1;
     let mut lines = warm.resolved.clone();
-    let (pear, syrup) = (LineId::new("pear").unwrap(), ingredient("tambrel-pear-syrup"));
+    let (pear, syrup) = (
+        LineId::new("pear").unwrap(),
+        ingredient("tambrel-pear-syrup"),
+    );
     let pump = evensip::book::MeasureId::new("tambrel-pear-pump").unwrap();
     assert!(lines.apply(&evensip::book::Change::Ingredient(pear.clone(), syrup)));
-    assert!(lines.apply(&evensip::book::Change::Amount(pear, Amount::Count(presses, pump))));
+    assert!(lines.apply(&evensip::book::Change::Amount(
+        pear,
+        Amount::Count(presses, pump)
+    )));
     let place = evensip::book::Place::Recipe(recipe.id.clone(), "lines");
     let taken_over = evensip::balance::balance(&book, lines, &place);
     let off = difference(&book.settings, &warm, &taken_over);
-    assert!(off.axes[0].steps.unwrap() > 1.0, "iced answer in the hot drink: {:?} steps", off.axes[0].steps);
+    assert!(
+        off.axes[0].steps.unwrap() > 1.0,
+        "iced answer in the hot drink: {:?} steps",
+        off.axes[0].steps
+    );
     assert!(recipe.version(&hot).is_some());
 }
 
@@ -128,28 +192,57 @@ fn a_fructose_syrup_that_is_matched_iced_is_not_sweet_enough_hot() {
 fn what_both_drinks_share_cancels_in_the_uncertainty_of_their_difference() {
     // Both drinks use the same pump for the same syrup; its calibration is off in both alike.
     let book = sample();
-    let answer = answer(&book, &question("hob-and-ember", "tambrel-chestnut", "ketterby-chestnut")).unwrap();
-    let pear = answer.plain_difference.axes.iter().find(|axis| axis.axis == Axis::Flavour("pear".to_owned())).unwrap();
+    let answer = answer(
+        &book,
+        &question("hob-and-ember", "tambrel-chestnut", "ketterby-chestnut"),
+    )
+    .unwrap();
+    let pear = answer
+        .plain_difference
+        .axes
+        .iter()
+        .find(|axis| axis.axis == Axis::Flavour("pear".to_owned()))
+        .unwrap();
     let alone = |balance: &evensip::balance::Balance| {
-        balance.axis(&Axis::Flavour("pear".to_owned())).unwrap().u.unwrap() / pear.step
+        balance
+            .axis(&Axis::Flavour("pear".to_owned()))
+            .unwrap()
+            .u
+            .unwrap()
+            / pear.step
     };
     let independent = alone(&answer.standard).hypot(alone(&answer.plain));
-    assert!(pear.u_steps.unwrap() < 0.8 * independent, "{:?} against {independent}", pear.u_steps);
+    assert!(
+        pear.u_steps.unwrap() < 0.8 * independent,
+        "{:?} against {independent}",
+        pear.u_steps
+    );
     assert!(pear.u_steps.unwrap() >= pear.scatter_steps.unwrap() - 1e-9);
 }
 
 #[test]
 fn an_unknown_sugar_is_not_guessed_and_the_reason_says_what_to_measure() {
     let book = sample();
-    let answer = answer(&book, &question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer")).unwrap();
+    let answer = answer(
+        &book,
+        &question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer"),
+    )
+    .unwrap();
     assert!(answer.suggestions.is_empty());
     let reason = &answer.reasons[0];
-    assert!(reason.contains("not known") && reason.contains("oat creamer") && reason.contains("°Brix"), "{reason}");
+    assert!(
+        reason.contains("not known") && reason.contains("oat creamer") && reason.contains("°Brix"),
+        "{reason}"
+    );
 }
 
 fn reasons_with(demands: &Demands, asked: &Question) -> Vec<String> {
     let answer = answer_with(&sample(), asked, demands).unwrap();
-    assert!(answer.suggestions.is_empty(), "{:?}", answer.suggestions[0].moves);
+    assert!(
+        answer.suggestions.is_empty(),
+        "{:?}",
+        answer.suggestions[0].moves
+    );
     answer.reasons
 }
 
@@ -158,37 +251,69 @@ fn impossible_demands_give_their_reason() {
     let asked = question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut");
     let powder_fixed = |most_sugar_per_100_ml| Demands {
         most_sugar_per_100_ml,
-        limits: vec![LineLimit { line: LineId::new("powder").unwrap(), least: Some(2.0), most: Some(2.0), increment: None }],
+        limits: vec![LineLimit {
+            line: LineId::new("powder").unwrap(),
+            least: Some(2.0),
+            most: Some(2.0),
+            increment: None,
+        }],
         ..Demands::default()
     };
     let reason = &reasons_with(&powder_fixed(Some(1.5)), &asked)[0];
-    assert!(reason.contains("1.5 g of sugar in 100 ml") && reason.contains("Ketterby chestnut powder alone carries 13.6 g"), "{reason}");
+    assert!(
+        reason.contains("1.5 g of sugar in 100 ml")
+            && reason.contains("Ketterby chestnut powder alone carries 13.6 g"),
+        "{reason}"
+    );
     // The Ondry creamer contains caseinate, whatever else is swapped.
     let hob = question("hob-and-ember", "tambrel-chestnut", "ketterby-chestnut");
-    let without = Demands { without: vec![Allergen::Milk], ..Demands::default() };
+    let without = Demands {
+        without: vec![Allergen::Milk],
+        ..Demands::default()
+    };
     let reason = &reasons_with(&without, &hob)[0];
-    assert!(reason.contains("Ondry non-dairy creamer contains milk"), "{reason}");
-    let vegan = Demands { keep_vegan: true, ..Demands::default() };
+    assert!(
+        reason.contains("Ondry non-dairy creamer contains milk"),
+        "{reason}"
+    );
+    let vegan = Demands {
+        keep_vegan: true,
+        ..Demands::default()
+    };
     assert!(reasons_with(&vegan, &hob)[0].contains("Ondry non-dairy creamer is not vegan"));
     let hotter = Demands {
-        temperature: Some(evensip::book::TemperatureWindow { from: 90.0, to: 95.0 }),
+        temperature: Some(evensip::book::TemperatureWindow {
+            from: 90.0,
+            to: 95.0,
+        }),
         ..Demands::default()
     };
     assert!(reasons_with(&hotter, &asked)[0].contains("outside 90 to 95 °C"));
-    let cheap = Demands { most_cost: Some(0.10), ..Demands::default() };
+    let cheap = Demands {
+        most_cost: Some(0.10),
+        ..Demands::default()
+    };
     assert!(reasons_with(&cheap, &asked)[0].contains("0.10 €"));
 }
 
 #[test]
 fn a_cup_that_is_too_small_is_named() {
     let mut book = sample();
-    let mut small = book.vessel(&VesselId::new("paper-cup-500").unwrap()).unwrap().as_ref().clone();
+    let mut small = book
+        .vessel(&VesselId::new("paper-cup-500").unwrap())
+        .unwrap()
+        .as_ref()
+        .clone();
     small.capacity = 90.0;
     book.vessels.put(small);
     let asked = question("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut");
     let answer = answer(&book, &asked).unwrap();
     assert!(answer.suggestions.is_empty());
-    assert!(answer.reasons[0].contains("does not fit the cup"), "{:?}", answer.reasons);
+    assert!(
+        answer.reasons[0].contains("does not fit the cup"),
+        "{:?}",
+        answer.reasons
+    );
 }
 
 #[test]
@@ -198,13 +323,30 @@ fn a_locked_line_stays_and_a_limited_one_keeps_its_limits() {
     let line = |id: &str| LineId::new(id).unwrap();
     let demands = Demands {
         locked: vec![line("sweetener")],
-        limits: vec![LineLimit { line: line("milk"), least: Some(40.0), most: Some(45.0), increment: None }],
+        limits: vec![LineLimit {
+            line: line("milk"),
+            least: Some(40.0),
+            most: Some(45.0),
+            increment: None,
+        }],
         ..Demands::default()
     };
     let answer = answer_with(&book, &asked, &demands).unwrap();
     for suggestion in &answer.suggestions {
-        assert!(suggestion.moves.iter().all(|moved| moved.line != line("sweetener")));
-        let milk = suggestion.balance.resolved.line(&line("milk")).unwrap().amount.number().unwrap();
+        assert!(
+            suggestion
+                .moves
+                .iter()
+                .all(|moved| moved.line != line("sweetener"))
+        );
+        let milk = suggestion
+            .balance
+            .resolved
+            .line(&line("milk"))
+            .unwrap()
+            .amount
+            .number()
+            .unwrap();
         assert!((40.0..=45.0).contains(&milk), "{milk} ml");
     }
 }
@@ -214,7 +356,10 @@ fn a_vegan_conversion_swaps_several_at_once() {
     let book = sample();
     let asked = question("hob-and-ember", "ondry-creamer", "velloom-rice-creamer");
     let demands = Demands {
-        also: vec![(ingredient("tambrel-chestnut"), ingredient("ketterby-chestnut"))],
+        also: vec![(
+            ingredient("tambrel-chestnut"),
+            ingredient("ketterby-chestnut"),
+        )],
         keep_vegan: true,
         ..Demands::default()
     };
@@ -222,17 +367,26 @@ fn a_vegan_conversion_swaps_several_at_once() {
     assert_eq!(answer.swapped.len(), 2);
     for suggestion in &answer.suggestions {
         assert_eq!(suggestion.balance.vegan, evensip::balance::Verdict::Yes);
-        assert!(suggestion.difference.distance.unwrap() <= answer.plain_difference.distance.unwrap() + 1e-9);
+        assert!(
+            suggestion.difference.distance.unwrap()
+                <= answer.plain_difference.distance.unwrap() + 1e-9
+        );
     }
 }
 
 #[test]
 fn a_discontinued_powder_is_reviewed_in_every_recipe_that_uses_it() {
     let book = sample();
-    let (old, new) = (ingredient("tambrel-chestnut"), ingredient("ketterby-chestnut"));
+    let (old, new) = (
+        ingredient("tambrel-chestnut"),
+        ingredient("ketterby-chestnut"),
+    );
     let items = everywhere(&book, &old, &new);
     let uses = |book: &Book, recipe: &RecipeId, version: Option<&VersionId>| {
-        evensip::book::resolve(book.recipe(recipe).unwrap(), version).0.lines().any(|line| line.ingredient == old)
+        evensip::book::resolve(book.recipe(recipe).unwrap(), version)
+            .0
+            .lines()
+            .any(|line| line.ingredient == old)
     };
     assert!(items.len() >= 4, "{}", items.len());
     let mut changed = book.clone();
@@ -242,31 +396,57 @@ fn a_discontinued_powder_is_reviewed_in_every_recipe_that_uses_it() {
             changed = apply(&changed, edit).unwrap();
         }
     }
-    let hob = changed.recipe(&RecipeId::new("hob-and-ember").unwrap()).unwrap();
+    let hob = changed
+        .recipe(&RecipeId::new("hob-and-ember").unwrap())
+        .unwrap();
     assert!(hob.versions.len() > book.recipe(&hob.id).unwrap().versions.len());
 }
 
 #[test]
 fn the_ladder_goes_down_to_the_floor_that_the_powder_carries() {
     let book = sample();
-    let recipe = book.recipe(&RecipeId::new("hazelthwaite").unwrap()).unwrap();
+    let recipe = book
+        .recipe(&RecipeId::new("hazelthwaite").unwrap())
+        .unwrap();
     let ladder = ladder(&book, recipe, None, &Level::usual()).unwrap();
     // Without the spoon of syrup, 19.6 − 7.5 = 12.1 g are left.
     assert!((figure(&ladder.floor, Measurand::TotalSugar) - 12.1).abs() < 0.2);
-    let sugar: Vec<f64> =
-        ladder.rungs.iter().map(|rung| figure(&rung.drink.as_ref().unwrap().balance, Measurand::TotalSugar)).collect();
+    let sugar: Vec<f64> = ladder
+        .rungs
+        .iter()
+        .map(|rung| figure(&rung.drink.as_ref().unwrap().balance, Measurand::TotalSugar))
+        .collect();
     assert!(sugar.windows(2).all(|pair| pair[0] > pair[1]), "{sugar:?}");
     assert!((sugar[0] - figure(&ladder.standard, Measurand::TotalSugar)).abs() < 1e-9);
     assert!((sugar[4] - figure(&ladder.floor, Measurand::TotalSugar)).abs() < 0.1);
-    assert!(ladder.rungs.iter().all(|rung| rung.drink.as_ref().unwrap().proven_optimal));
+    assert!(
+        ladder
+            .rungs
+            .iter()
+            .all(|rung| rung.drink.as_ref().unwrap().proven_optimal)
+    );
 }
 
 #[test]
 fn a_larger_cup_holds_the_same_taste() {
     let book = sample();
-    let recipe = book.recipe(&RecipeId::new("hazelthwaite").unwrap()).unwrap();
-    let large = resize(&book, recipe, None, &VesselId::new("paper-cup-700").unwrap()).unwrap().unwrap();
-    assert_eq!(large.difference.within_one_step(), Some(true), "{}", large.explanation);
+    let recipe = book
+        .recipe(&RecipeId::new("hazelthwaite").unwrap())
+        .unwrap();
+    let large = resize(
+        &book,
+        recipe,
+        None,
+        &VesselId::new("paper-cup-700").unwrap(),
+    )
+    .unwrap()
+    .unwrap();
+    assert_eq!(
+        large.difference.within_one_step(),
+        Some(true),
+        "{}",
+        large.explanation
+    );
     let standard = balance_of(&book, "hazelthwaite", None);
     let ratio = figure(&large.balance, Measurand::Volume) / figure(&standard, Measurand::Volume);
     assert!((1.3..1.5).contains(&ratio), "{ratio}");
@@ -275,16 +455,32 @@ fn a_larger_cup_holds_the_same_taste() {
 #[test]
 fn melted_ice_is_made_up_for_when_a_hot_drink_is_iced() {
     let book = sample();
-    let recipe = book.recipe(&RecipeId::new("hazelthwaite").unwrap()).unwrap();
+    let recipe = book
+        .recipe(&RecipeId::new("hazelthwaite").unwrap())
+        .unwrap();
     let cup = VesselId::new("pet-cup-500").unwrap();
     let drink = iced(&book, recipe, None, Some(&cup)).unwrap().unwrap();
     assert!(drink.balance.iced);
     assert!(figure(&drink.balance, Measurand::ServingTemperature) <= book.settings.iced_window.to);
     let strength = |axis: &Axis| {
-        drink.difference.axes.iter().find(|found| found.axis == *axis).and_then(|found| found.steps).unwrap()
+        drink
+            .difference
+            .axes
+            .iter()
+            .find(|found| found.axis == *axis)
+            .and_then(|found| found.steps)
+            .unwrap()
     };
-    for axis in [Axis::Sweetness, Axis::TeaStrength, Axis::Flavour("chestnut".to_owned())] {
-        assert!(strength(&axis).abs() <= 1.0, "{axis:?}: {}", strength(&axis));
+    for axis in [
+        Axis::Sweetness,
+        Axis::TeaStrength,
+        Axis::Flavour("chestnut".to_owned()),
+    ] {
+        assert!(
+            strength(&axis).abs() <= 1.0,
+            "{axis:?}: {}",
+            strength(&axis)
+        );
     }
 }
 
@@ -294,8 +490,22 @@ fn less_ice_is_filled_up_without_losing_strength() {
     let recipe = book.recipe(&RecipeId::new("pear-drift").unwrap()).unwrap();
     let half = with_ice_level(&book, recipe, None, 50.0).unwrap().unwrap();
     let standard = balance_of(&book, "pear-drift", None);
-    let sweetness = half.difference.axes.iter().find(|axis| axis.axis == Axis::Sweetness).unwrap();
-    assert!(sweetness.steps.unwrap().abs() <= 1.0, "{}", half.explanation);
+    let sweetness = half
+        .difference
+        .axes
+        .iter()
+        .find(|axis| axis.axis == Axis::Sweetness)
+        .unwrap();
+    assert!(
+        sweetness.steps.unwrap().abs() <= 1.0,
+        "{}",
+        half.explanation
+    );
     let fill = |balance: &evensip::balance::Balance| figure(balance, Measurand::Fill);
-    assert!((fill(&half.balance) - fill(&standard)).abs() < 5.0, "{} {}", fill(&half.balance), fill(&standard));
+    assert!(
+        (fill(&half.balance) - fill(&standard)).abs() < 5.0,
+        "{} {}",
+        fill(&half.balance),
+        fill(&standard)
+    );
 }

@@ -7,9 +7,18 @@ use crate::balance::statement::{Concern, StatementFinding, StatementKind, statem
 pub(super) fn additives(facts: &Facts<'_>) -> Option<String> {
     let findings = statement_findings_of(facts.book, facts.resolved);
     let mentions: Vec<String> = [
-        (StatementKind::Phenylalanine, "contains a source of phenylalanine"),
-        (StatementKind::ChildrenColour, "colours that may have an adverse effect on activity and attention in children"),
-        (StatementKind::Polyol, "polyols, of which much may have laxative effects"),
+        (
+            StatementKind::Phenylalanine,
+            "contains a source of phenylalanine",
+        ),
+        (
+            StatementKind::ChildrenColour,
+            "colours that may have an adverse effect on activity and attention in children",
+        ),
+        (
+            StatementKind::Polyol,
+            "polyols, of which much may have laxative effects",
+        ),
         (StatementKind::Quinine, "quinine"),
         (StatementKind::Caffeine, "added caffeine"),
         (StatementKind::Sweetener, "with sweetener(s)"),
@@ -29,8 +38,12 @@ pub(super) fn additives(facts: &Facts<'_>) -> Option<String> {
 /// Statements that contradict what the entry says of allergens or of vegans.
 pub(super) fn contradictions(facts: &Facts<'_>) -> Option<String> {
     let findings = statement_findings_of(facts.book, facts.resolved);
-    let named = sources(facts, &findings, |finding| finding.concern == Concern::Contradicts)?;
-    Some(format!("the statement of ingredients says otherwise than the entry: {named}; read the pack before you tell a guest"))
+    let named = sources(facts, &findings, |finding| {
+        finding.concern == Concern::Contradicts
+    })?;
+    Some(format!(
+        "the statement of ingredients says otherwise than the entry: {named}; read the pack before you tell a guest"
+    ))
 }
 
 /// "Ondry creamer: caseinate, milk", ingredient by ingredient.
@@ -41,7 +54,10 @@ fn sources(
 ) -> Option<String> {
     let name = |finding: &StatementFinding| {
         let found = facts.book.ingredient(&finding.ingredient);
-        found.map_or_else(|| finding.ingredient.to_string(), |ingredient| ingredient.full_name())
+        found.map_or_else(
+            || finding.ingredient.to_string(),
+            |ingredient| ingredient.full_name(),
+        )
     };
     let named: Vec<String> = findings
         .iter()

@@ -2,7 +2,8 @@
 
 use super::Facts;
 use crate::balance::published::serving::{
-    BREWED_TEA_HOURS, COLD_HOLDING_UK_CELSIUS, COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS, HOT_HOLDING_US_CELSIUS,
+    BREWED_TEA_HOURS, COLD_HOLDING_UK_CELSIUS, COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS,
+    HOT_HOLDING_US_CELSIUS,
 };
 use crate::book::{Allergen, Form, Ingredient, Role};
 use crate::quantity::show_number;
@@ -24,14 +25,22 @@ pub(super) fn holding_times(facts: &Facts<'_>) -> Option<String> {
             rules.push(rule);
         }
     }
-    (!rules.is_empty()).then(|| format!("{}; by the shop's own rules, and follow your local code", rules.join("; ")))
+    (!rules.is_empty()).then(|| {
+        format!(
+            "{}; by the shop's own rules, and follow your local code",
+            rules.join("; ")
+        )
+    })
 }
 
 fn rule_of(ingredient: &Ingredient) -> Option<String> {
     let name = ingredient.full_name();
     let hours = |hours: f64| show_number(hours, usize::from(hours.fract() != 0.0));
     if is_brewed(ingredient) {
-        let made = ingredient.house_made.as_ref().and_then(|made| made.shelf_life_hours);
+        let made = ingredient
+            .house_made
+            .as_ref()
+            .and_then(|made| made.shelf_life_hours);
         return Some(match ingredient.opened_life_hours.or(made) {
             Some(rule) if rule > BREWED_TEA_HOURS => format!(
                 "{name}: use within {} h of brewing by the shop's rule, longer than the {BREWED_TEA_HOURS:.0} h of the Tea Council \
@@ -50,7 +59,9 @@ fn rule_of(ingredient: &Ingredient) -> Option<String> {
             None => format!("{name}: made in the house, and no shelf life is stated"),
         });
     }
-    let open = ingredient.opened_life_hours.filter(|hours| *hours <= REMIND_UP_TO_HOURS)?;
+    let open = ingredient
+        .opened_life_hours
+        .filter(|hours| *hours <= REMIND_UP_TO_HOURS)?;
     Some(format!("{name}: use within {} h of opening", hours(open)))
 }
 
@@ -59,7 +70,9 @@ fn rule_of(ingredient: &Ingredient) -> Option<String> {
 pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<String> {
     let mut texts: Vec<String> = Vec::new();
     for ingredient in ingredients(facts) {
-        let text = ingredient.temperature.and_then(|celsius| temperature_of(ingredient, celsius));
+        let text = ingredient
+            .temperature
+            .and_then(|celsius| temperature_of(ingredient, celsius));
         if let Some(text) = text.filter(|text| !texts.contains(text)) {
             texts.push(text);
         }
@@ -68,7 +81,9 @@ pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<String> {
 }
 
 fn temperature_of(ingredient: &Ingredient, celsius: f64) -> Option<String> {
-    let by_time = ingredient.opened_life_hours.is_some_and(|hours| hours <= TIME_AS_CONTROL_HOURS);
+    let by_time = ingredient
+        .opened_life_hours
+        .is_some_and(|hours| hours <= TIME_AS_CONTROL_HOURS);
     if !is_perishable(ingredient) || by_time {
         return None;
     }
@@ -97,14 +112,22 @@ fn is_brewed(ingredient: &Ingredient) -> bool {
 /// Wet, and of a kind that spoils: dairy and its like, toppings, what the house makes, what has an opened life of days.
 fn is_perishable(ingredient: &Ingredient) -> bool {
     let wet = matches!(ingredient.form, Form::Liquid | Form::Pieces);
-    let milk = ingredient.allergens.as_ref().is_some_and(|stated| stated.contains.contains(&Allergen::Milk));
+    let milk = ingredient
+        .allergens
+        .as_ref()
+        .is_some_and(|stated| stated.contains.contains(&Allergen::Milk));
     let kept = ingredient.house_made.is_some() || ingredient.opened_life_hours.is_some() || milk;
-    let role = matches!(ingredient.role, Role::Tea | Role::Creamer | Role::Topping | Role::Base);
+    let role = matches!(
+        ingredient.role,
+        Role::Tea | Role::Creamer | Role::Topping | Role::Base
+    );
     wet && kept && role
 }
 
 fn ingredients<'facts>(facts: &Facts<'facts>) -> impl Iterator<Item = &'facts Ingredient> {
     let (book, lines) = (facts.book, facts.lines);
     let present = lines.iter().filter(|share| share.count > 0.0);
-    present.filter_map(move |share| book.ingredient(&share.ingredient)).map(AsRef::as_ref)
+    present
+        .filter_map(move |share| book.ingredient(&share.ingredient))
+        .map(AsRef::as_ref)
 }

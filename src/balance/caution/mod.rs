@@ -7,7 +7,8 @@ use super::diet::{AllergenSummary, Verdict};
 use super::figures::Figures;
 use super::measurand::Measurand;
 use super::published::serving::{
-    CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, VERY_HOT_CELSIUS, scald_seconds,
+    CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, VERY_HOT_CELSIUS,
+    scald_seconds,
 };
 use super::share::LineShare;
 use crate::book::{Allergen, Book, Form, Resolved, Role, ServicewareKind, Stage, Vessel};
@@ -95,11 +96,19 @@ pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
         (CautionKind::Fill, overfull(facts)),
         (CautionKind::Unknown, unknown(facts)),
     ];
-    drawn.into_iter().filter_map(|(kind, text)| Some(Caution { kind, text: text? })).collect()
+    drawn
+        .into_iter()
+        .filter_map(|(kind, text)| Some(Caution { kind, text: text? }))
+        .collect()
 }
 
 fn cup<'facts>(facts: &Facts<'facts>) -> Option<&'facts Vessel> {
-    facts.resolved.cup.as_ref().and_then(|id| facts.book.vessel(id)).map(AsRef::as_ref)
+    facts
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| facts.book.vessel(id))
+        .map(AsRef::as_ref)
 }
 
 /// A drink that runs over burns a hand or wets a counter.
@@ -120,7 +129,9 @@ fn overfull(facts: &Facts<'_>) -> Option<String> {
 fn heat(facts: &Facts<'_>) -> Option<String> {
     let celsius = facts.figures.get(Measurand::ServingTemperature)?;
     let wide = cup(facts).is_some_and(|cup| {
-        cup.serviceware.iter().any(|ware| ware.kind == ServicewareKind::Straw { wide: true })
+        cup.serviceware
+            .iter()
+            .any(|ware| ware.kind == ServicewareKind::Straw { wide: true })
     });
     let seconds = scald_seconds(celsius);
     let scald = seconds.map_or_else(String::new, |seconds| {
@@ -145,7 +156,10 @@ fn heat(facts: &Facts<'_>) -> Option<String> {
 
 fn allergens(facts: &Facts<'_>) -> Option<String> {
     let words = |set: &std::collections::BTreeSet<Allergen>| {
-        set.iter().map(|allergen| allergen.word()).collect::<Vec<_>>().join(", ")
+        set.iter()
+            .map(|allergen| allergen.word())
+            .collect::<Vec<_>>()
+            .join(", ")
     };
     let summary = facts.allergens;
     let mut parts = Vec::new();
@@ -156,18 +170,29 @@ fn allergens(facts: &Facts<'_>) -> Option<String> {
         parts.push(format!("may contain {}", words(&summary.may_contain)));
     }
     if !summary.not_stated.is_empty() {
-        parts.push(format!("not stated for {}", names(facts, summary.not_stated.iter())));
+        parts.push(format!(
+            "not stated for {}",
+            names(facts, summary.not_stated.iter())
+        ));
     }
     if parts.is_empty() {
         return None;
     }
     let text = parts.join("; ");
-    Some(format!("{text}. By ingredients only: shared shakers, scoops and blenders carry traces; follow your local code"))
+    Some(format!(
+        "{text}. By ingredients only: shared shakers, scoops and blenders carry traces; follow your local code"
+    ))
 }
 
-fn names<'id>(facts: &Facts<'_>, ids: impl Iterator<Item = &'id crate::book::IngredientId>) -> String {
+fn names<'id>(
+    facts: &Facts<'_>,
+    ids: impl Iterator<Item = &'id crate::book::IngredientId>,
+) -> String {
     let name = |id: &crate::book::IngredientId| {
-        facts.book.ingredient(id).map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
+        facts
+            .book
+            .ingredient(id)
+            .map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
     };
     ids.map(name).collect::<Vec<_>>().join(", ")
 }
@@ -177,7 +202,12 @@ fn choking(facts: &Facts<'_>) -> Option<String> {
         .resolved
         .lines()
         .filter(|line| line.stage == Stage::Topping && line.amount.number() != Some(0.0))
-        .filter(|line| facts.book.ingredient(&line.ingredient).is_some_and(|item| item.form == Form::Pieces))
+        .filter(|line| {
+            facts
+                .book
+                .ingredient(&line.ingredient)
+                .is_some_and(|item| item.form == Form::Pieces)
+        })
         .map(|line| &line.ingredient)
         .collect();
     (!pieces.is_empty()).then(|| {
@@ -190,7 +220,8 @@ fn choking(facts: &Facts<'_>) -> Option<String> {
 }
 
 fn curdling(facts: &Facts<'_>) -> Option<String> {
-    let protein = facts.allergens.contains.contains(&Allergen::Milk) || facts.allergens.contains.contains(&Allergen::Soybeans);
+    let protein = facts.allergens.contains.contains(&Allergen::Milk)
+        || facts.allergens.contains.contains(&Allergen::Soybeans);
     let acid = facts.figures.get(Measurand::Acidity)?;
     (protein && acid >= CURDLING_ACID).then(|| {
         format!(
@@ -201,23 +232,37 @@ fn curdling(facts: &Facts<'_>) -> Option<String> {
 
 fn caffeine(facts: &Facts<'_>) -> Option<String> {
     let milligrams = facts.figures.get(Measurand::Caffeine)?;
-    let at_least = if facts.figures.missing(Measurand::Caffeine) == 0 { "" } else { "at least " };
+    let at_least = if facts.figures.missing(Measurand::Caffeine) == 0 {
+        ""
+    } else {
+        "at least "
+    };
     let mut parts = Vec::new();
     if milligrams > CAFFEINE_SINGLE_DOSE_MG {
         parts.push(format!(
             "above the single dose of {CAFFEINE_SINGLE_DOSE_MG:.0} mg for adults (EFSA 2015); less for pregnant women and children"
         ));
     } else if milligrams > CAFFEINE_SLEEP_MG {
-        parts.push(format!("{CAFFEINE_SLEEP_MG:.0} mg may disturb sleep (EFSA 2015)"));
+        parts.push(format!(
+            "{CAFFEINE_SLEEP_MG:.0} mg may disturb sleep (EFSA 2015)"
+        ));
     }
-    let per_litre = facts.figures.get(Measurand::Volume).map(|volume| milligrams / volume * 1000.0);
+    let per_litre = facts
+        .figures
+        .get(Measurand::Volume)
+        .map(|volume| milligrams / volume * 1000.0);
     if let Some(per_litre) = per_litre.filter(|per_litre| *per_litre > HIGH_CAFFEINE_MG_PER_LITRE) {
         parts.push(format!(
             "{per_litre:.0} mg/l, above {HIGH_CAFFEINE_MG_PER_LITRE:.0}: where its name says neither tea nor coffee, \"High caffeine \
              content\" may be due (Regulation (EU) 1169/2011, Annex III)"
         ));
     }
-    (!parts.is_empty()).then(|| format!("{at_least}{milligrams:.0} mg of caffeine: {}", parts.join("; ")))
+    (!parts.is_empty()).then(|| {
+        format!(
+            "{at_least}{milligrams:.0} mg of caffeine: {}",
+            parts.join("; ")
+        )
+    })
 }
 
 fn unknown(facts: &Facts<'_>) -> Option<String> {
@@ -234,5 +279,10 @@ fn unknown(facts: &Facts<'_>) -> Option<String> {
     if !has_tea {
         gaps.retain(|gap| *gap != Measurand::Caffeine.word());
     }
-    (!gaps.is_empty()).then(|| format!("not known: {}; read the labels before you tell a guest", gaps.join(", ")))
+    (!gaps.is_empty()).then(|| {
+        format!(
+            "not known: {}; read the labels before you tell a guest",
+            gaps.join(", ")
+        )
+    })
 }

@@ -52,7 +52,9 @@ impl CoolingModel {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CoolingError {
     /// Too few readings.
-    #[error("{found} usable readings; expected at least {READINGS_FOR_ONE} above the {room} °C of the room")]
+    #[error(
+        "{found} usable readings; expected at least {READINGS_FOR_ONE} above the {room} °C of the room"
+    )]
     TooFew {
         /// Readings that are finite and above the room.
         found: usize,
@@ -60,7 +62,9 @@ pub enum CoolingError {
         room: f64,
     },
     /// They do not fall.
-    #[error("the readings do not fall towards the {room} °C of the room; expected a drink that cools")]
+    #[error(
+        "the readings do not fall towards the {room} °C of the room; expected a drink that cools"
+    )]
     NotFalling {
         /// Temperature of the room, °C.
         room: f64,
@@ -77,7 +81,10 @@ pub(super) struct Term {
 }
 
 impl Term {
-    pub(super) const NONE: Self = Self { excess: 0.0, rate: 1.0 };
+    pub(super) const NONE: Self = Self {
+        excess: 0.0,
+        rate: 1.0,
+    };
 
     pub(super) fn at(self, minutes: f64) -> f64 {
         self.excess * (-self.rate * minutes).exp()
@@ -89,7 +96,12 @@ impl Term {
 
     /// Derivatives with respect to excess and logarithm of the rate, term by term.
     pub(super) fn gradient(terms: &[Self; 2], minutes: f64) -> [f64; PARAMETERS] {
-        let of = |term: Self| ((-term.rate * minutes).exp(), -term.rate * minutes * term.at(minutes));
+        let of = |term: Self| {
+            (
+                (-term.rate * minutes).exp(),
+                -term.rate * minutes * term.at(minutes),
+            )
+        };
         let ((a, k), (b, l)) = (of(terms[0]), of(terms[1]));
         [a, k, b, l]
     }
@@ -127,13 +139,24 @@ pub struct CoolingCurve {
 
 impl CoolingCurve {
     /// The curve of one time constant, from a temperature down to that of the room.
-    pub fn from_time_constant(start: f64, room: f64, minutes: f64, relative_uncertainty: f64) -> Self {
+    pub fn from_time_constant(
+        start: f64,
+        room: f64,
+        minutes: f64,
+        relative_uncertainty: f64,
+    ) -> Self {
         let mut covariance = [[0.0; PARAMETERS]; PARAMETERS];
         covariance[1][1] = relative_uncertainty.powi(2);
         Self {
             room,
             model: CoolingModel::OneConstant,
-            terms: [Term { excess: start - room, rate: 1.0 / minutes.max(0.01) }, Term::NONE],
+            terms: [
+                Term {
+                    excess: start - room,
+                    rate: 1.0 / minutes.max(0.01),
+                },
+                Term::NONE,
+            ],
             covariance,
             scatter: 0.0,
             largest_miss: 0.0,
@@ -147,7 +170,9 @@ impl CoolingCurve {
         let one = Self::through_with(room, readings, CoolingModel::OneConstant)?;
         let points = usable(room, readings);
         let excesses = points.iter().map(|point| point.1);
-        let (least, most) = excesses.fold((f64::MAX, 0.0_f64), |(low, high), value| (low.min(value), high.max(value)));
+        let (least, most) = excesses.fold((f64::MAX, 0.0_f64), |(low, high), value| {
+            (low.min(value), high.max(value))
+        });
         let enough = points.len() >= READINGS_FOR_TWO && least < SPREAD_FOR_TWO * most;
         if !enough || one.scatter <= THERMOMETER_SCATTER {
             return Ok(one);
@@ -159,21 +184,32 @@ impl CoolingCurve {
     }
 
     /// The curve of a given model through readings.
-    pub fn through_with(room: f64, readings: &[CoolingReading], model: CoolingModel) -> Result<Self, CoolingError> {
+    pub fn through_with(
+        room: f64,
+        readings: &[CoolingReading],
+        model: CoolingModel,
+    ) -> Result<Self, CoolingError> {
         let points = usable(room, readings);
         let needed = model.parameters() + 1;
         if points.len() < needed {
-            return Err(CoolingError::TooFew { found: points.len(), room });
+            return Err(CoolingError::TooFew {
+                found: points.len(),
+                room,
+            });
         }
         let found = fit(&points, model).ok_or(CoolingError::NotFalling { room })?;
         let freedom = (points.len() - model.parameters()) as f64;
         let scatter = (found.squares / freedom).sqrt().max(THERMOMETER_SCATTER);
-        let misses = points.iter().map(|(minutes, excess)| (excess - Term::sum(&found.terms, *minutes)).abs());
+        let misses = points
+            .iter()
+            .map(|(minutes, excess)| (excess - Term::sum(&found.terms, *minutes)).abs());
         Ok(Self {
             room,
             model,
             terms: found.terms,
-            covariance: found.inverse.map(|row| row.map(|value| value * scatter * scatter)),
+            covariance: found
+                .inverse
+                .map(|row| row.map(|value| value * scatter * scatter)),
             scatter,
             largest_miss: misses.fold(0.0, f64::max),
             entry: None,
@@ -193,13 +229,20 @@ impl CoolingCurve {
             }
             for (row, values) in curve.covariance.iter_mut().enumerate() {
                 for (column, value) in values.iter_mut().enumerate() {
-                    *value *= if row % 2 == 0 { factor } else { 1.0 } * if column % 2 == 0 { factor } else { 1.0 };
+                    *value *= if row % 2 == 0 { factor } else { 1.0 }
+                        * if column % 2 == 0 { factor } else { 1.0 };
                 }
             }
-            curve.entry = Some(Entry { minutes: 0.0, u: start.u });
+            curve.entry = Some(Entry {
+                minutes: 0.0,
+                u: start.u,
+            });
         } else {
             let minutes = time_of(&self.terms, excess).unwrap_or(LONGEST);
-            curve.entry = Some(Entry { minutes, u: start.u });
+            curve.entry = Some(Entry {
+                minutes,
+                u: start.u,
+            });
         }
         curve
     }
@@ -227,7 +270,12 @@ impl CoolingCurve {
     pub fn time_constants(&self) -> Vec<Uncertain> {
         let count = self.model.parameters() / 2;
         let mut constants: Vec<Uncertain> = (0..count)
-            .map(|at| Uncertain::relative(1.0 / self.terms[at].rate, self.covariance[2 * at + 1][2 * at + 1].sqrt()))
+            .map(|at| {
+                Uncertain::relative(
+                    1.0 / self.terms[at].rate,
+                    self.covariance[2 * at + 1][2 * at + 1].sqrt(),
+                )
+            })
             .collect();
         constants.sort_by(|one, other| one.value.total_cmp(&other.value));
         constants
@@ -247,9 +295,17 @@ impl CoolingCurve {
     /// scatter of the readings about it).
     pub fn temperature_at(&self, minutes: f64) -> Uncertain {
         let at = self.begins() + minutes;
-        let variance = self.variance(&self.temperature_gradient(at)) + self.start_effect(at).powi(2);
-        let scatter = if minutes > 0.0 || self.entry.is_none() { self.scatter } else { 0.0 };
-        Uncertain { value: self.room + Term::sum(&self.terms, at), u: variance.sqrt().hypot(scatter) }
+        let variance =
+            self.variance(&self.temperature_gradient(at)) + self.start_effect(at).powi(2);
+        let scatter = if minutes > 0.0 || self.entry.is_none() {
+            self.scatter
+        } else {
+            0.0
+        };
+        Uncertain {
+            value: self.room + Term::sum(&self.terms, at),
+            u: variance.sqrt().hypot(scatter),
+        }
     }
 
     /// Minutes until a temperature is reached, with their standard uncertainty. 0 when it is that cool already; `None`
@@ -261,7 +317,10 @@ impl CoolingCurve {
         }
         let at = time_of(&self.terms, excess)?;
         let reached = self.temperature_at(at - self.begins());
-        Some(Uncertain { value: at - self.begins(), u: reached.u / self.slope(at).abs() })
+        Some(Uncertain {
+            value: at - self.begins(),
+            u: reached.u / self.slope(at).abs(),
+        })
     }
 
     /// Minutes from one temperature to another in a room, as [`Self::starting_at`] and [`Self::minutes_until`] together but
@@ -270,7 +329,11 @@ impl CoolingCurve {
         let most = Term::sum(&self.terms, 0.0);
         // Hotter than the curve begins: it cools in proportion.
         let scale = ((from - room) / most).max(1.0);
-        let begin = if scale > 1.0 { 0.0 } else { time_of(&self.terms, from - room)? };
+        let begin = if scale > 1.0 {
+            0.0
+        } else {
+            time_of(&self.terms, from - room)?
+        };
         Some((time_of(&self.terms, (to - room) / scale)? - begin).max(0.0))
     }
 
@@ -280,7 +343,11 @@ impl CoolingCurve {
 
     /// Slope at a time of the curve, K/min.
     fn slope(&self, at: f64) -> f64 {
-        -self.terms.iter().map(|term| term.rate * term.at(at)).sum::<f64>()
+        -self
+            .terms
+            .iter()
+            .map(|term| term.rate * term.at(at))
+            .sum::<f64>()
     }
 
     /// How the temperature at a time moves with the parameters, when the temperature at the entry is held.
@@ -288,7 +355,10 @@ impl CoolingCurve {
         let mut gradient = Term::gradient(&self.terms, at);
         if let Some(entry) = self.entry {
             let ratio = self.slope(at) / self.slope(entry.minutes);
-            for (value, held) in gradient.iter_mut().zip(Term::gradient(&self.terms, entry.minutes)) {
+            for (value, held) in gradient
+                .iter_mut()
+                .zip(Term::gradient(&self.terms, entry.minutes))
+            {
                 *value -= ratio * held;
             }
         }
@@ -297,12 +367,20 @@ impl CoolingCurve {
 
     /// What the uncertainty of the starting temperature does at a time of the curve, K.
     fn start_effect(&self, at: f64) -> f64 {
-        self.entry.map_or(0.0, |entry| entry.u * self.slope(at) / self.slope(entry.minutes))
+        self.entry.map_or(0.0, |entry| {
+            entry.u * self.slope(at) / self.slope(entry.minutes)
+        })
     }
 
     fn variance(&self, gradient: &[f64; PARAMETERS]) -> f64 {
-        let of_row = |row: &[f64; PARAMETERS]| row.iter().zip(gradient).map(|(a, b)| a * b).sum::<f64>();
-        let sum: f64 = self.covariance.iter().zip(gradient).map(|(row, value)| value * of_row(row)).sum();
+        let of_row =
+            |row: &[f64; PARAMETERS]| row.iter().zip(gradient).map(|(a, b)| a * b).sum::<f64>();
+        let sum: f64 = self
+            .covariance
+            .iter()
+            .zip(gradient)
+            .map(|(row, value)| value * of_row(row))
+            .sum();
         sum.max(0.0)
     }
 }
@@ -322,7 +400,8 @@ fn time_of(terms: &[Term; 2], excess: f64) -> Option<f64> {
         return None;
     }
     if terms[1].excess == 0.0 {
-        return Some((terms[0].excess / excess).ln() / terms[0].rate).filter(|minutes| minutes.is_finite());
+        return Some((terms[0].excess / excess).ln() / terms[0].rate)
+            .filter(|minutes| minutes.is_finite());
     }
     let (mut low, mut high) = (0.0, LONGEST);
     let mut minutes = 0.0;
@@ -335,7 +414,11 @@ fn time_of(terms: &[Term; 2], excess: f64) -> Option<f64> {
         }
         let slope: f64 = terms.iter().map(|term| term.rate * term.at(minutes)).sum();
         let newton = minutes + over / slope;
-        let next = if newton > low && newton < high { newton } else { f64::midpoint(low, high) };
+        let next = if newton > low && newton < high {
+            newton
+        } else {
+            f64::midpoint(low, high)
+        };
         let step = (next - minutes).abs();
         minutes = next;
         if step < 1e-9 {
@@ -350,7 +433,10 @@ mod tests {
     use super::*;
 
     fn readings(points: &[(f64, f64)]) -> Vec<CoolingReading> {
-        points.iter().map(|&(minutes, celsius)| CoolingReading { minutes, celsius }).collect()
+        points
+            .iter()
+            .map(|&(minutes, celsius)| CoolingReading { minutes, celsius })
+            .collect()
     }
 
     #[test]
@@ -375,15 +461,28 @@ mod tests {
     #[test]
     fn a_drink_enters_the_curve_where_it_is_as_hot() {
         let curve = CoolingCurve::from_time_constant(90.0, 20.0, 40.0, 0.0);
-        let later = curve.starting_at(Uncertain { value: 70.0, u: 1.0 }, 20.0);
+        let later = curve.starting_at(
+            Uncertain {
+                value: 70.0,
+                u: 1.0,
+            },
+            20.0,
+        );
         assert!((later.temperature_at(0.0).value - 70.0).abs() < 1e-9);
         assert!((later.temperature_at(0.0).u - 1.0).abs() < 1e-9);
         let hotter = curve.starting_at(Uncertain::exact(97.0), 20.0);
         assert!((hotter.temperature_at(0.0).value - 97.0).abs() < 1e-9);
         // A kelvin more at the start is dt = τ/(T − room) more: 40/50 min.
-        let exact = curve.starting_at(Uncertain::exact(71.0), 20.0).minutes_until(50.0).unwrap().value;
+        let exact = curve
+            .starting_at(Uncertain::exact(71.0), 20.0)
+            .minutes_until(50.0)
+            .unwrap()
+            .value;
         let more = exact - later.minutes_until(50.0).unwrap().value;
-        assert!((later.minutes_until(50.0).unwrap().u - more).abs() < 0.02, "{more}");
+        assert!(
+            (later.minutes_until(50.0).unwrap().u - more).abs() < 0.02,
+            "{more}"
+        );
     }
 
     #[test]
@@ -396,10 +495,22 @@ mod tests {
             })
             .collect();
         let curve = CoolingCurve::through_with(20.0, &points, CoolingModel::TwoConstants).unwrap();
-        for (from, to, room) in [(84.0, 58.0, 20.0), (70.0, 58.0, 23.0), (95.0, 40.0, 20.0), (60.0, 65.0, 20.0)] {
-            let long = curve.starting_at(Uncertain::exact(from), room).minutes_until(to).unwrap().value;
+        for (from, to, room) in [
+            (84.0, 58.0, 20.0),
+            (70.0, 58.0, 23.0),
+            (95.0, 40.0, 20.0),
+            (60.0, 65.0, 20.0),
+        ] {
+            let long = curve
+                .starting_at(Uncertain::exact(from), room)
+                .minutes_until(to)
+                .unwrap()
+                .value;
             let short = curve.minutes_between(from, to, room).unwrap();
-            assert!((long - short).abs() < 1e-6, "{from} to {to} at {room}: {long} {short}");
+            assert!(
+                (long - short).abs() < 1e-6,
+                "{from} to {to} at {room}: {long} {short}"
+            );
         }
         assert_eq!(curve.minutes_between(60.0, 15.0, 20.0), None);
     }
@@ -408,7 +519,13 @@ mod tests {
     fn a_colder_room_and_an_open_cup_cool_faster() {
         let start = Uncertain::exact(75.0);
         let curve = CoolingCurve::from_time_constant(90.0, 20.0, 40.0, 0.1);
-        let minutes = |curve: CoolingCurve, room| curve.starting_at(start, room).minutes_until(58.0).unwrap().value;
+        let minutes = |curve: CoolingCurve, room| {
+            curve
+                .starting_at(start, room)
+                .minutes_until(58.0)
+                .unwrap()
+                .value
+        };
         assert!(minutes(curve, 15.0) < minutes(curve, 20.0));
         assert!(minutes(curve, 20.0) < minutes(curve.with_rate_factor(0.6), 20.0));
     }
@@ -416,18 +533,39 @@ mod tests {
     #[test]
     fn few_readings_are_refused_with_what_is_missing() {
         let two = readings(&[(0.0, 80.0), (10.0, 70.0)]);
-        assert_eq!(CoolingCurve::through(20.0, &two), Err(CoolingError::TooFew { found: 2, room: 20.0 }));
+        assert_eq!(
+            CoolingCurve::through(20.0, &two),
+            Err(CoolingError::TooFew {
+                found: 2,
+                room: 20.0
+            })
+        );
         let cold = readings(&[(0.0, 18.0), (5.0, 17.0), (9.0, f64::NAN), (12.0, 16.0)]);
-        assert_eq!(CoolingCurve::through(20.0, &cold), Err(CoolingError::TooFew { found: 0, room: 20.0 }));
+        assert_eq!(
+            CoolingCurve::through(20.0, &cold),
+            Err(CoolingError::TooFew {
+                found: 0,
+                room: 20.0
+            })
+        );
         let warming = readings(&[(0.0, 50.0), (5.0, 55.0), (10.0, 60.0)]);
-        assert_eq!(CoolingCurve::through(20.0, &warming), Err(CoolingError::NotFalling { room: 20.0 }));
+        assert_eq!(
+            CoolingCurve::through(20.0, &warming),
+            Err(CoolingError::NotFalling { room: 20.0 })
+        );
     }
 
     #[test]
     fn readings_of_one_constant_stay_with_one_constant() {
         let curve = CoolingCurve::from_time_constant(85.0, 21.0, 35.0, 0.0);
-        let points: Vec<(f64, f64)> =
-            (0..10).map(|at| (f64::from(at) * 4.0, curve.temperature_at(f64::from(at) * 4.0).value)).collect();
+        let points: Vec<(f64, f64)> = (0..10)
+            .map(|at| {
+                (
+                    f64::from(at) * 4.0,
+                    curve.temperature_at(f64::from(at) * 4.0).value,
+                )
+            })
+            .collect();
         let fitted = CoolingCurve::through(21.0, &readings(&points)).unwrap();
         assert_eq!(fitted.model(), CoolingModel::OneConstant);
         assert!((fitted.time_constants()[0].value - 35.0).abs() < 1e-3);

@@ -41,8 +41,11 @@ pub(super) fn fit(readings: &[(f64, f64)], model: CoolingModel) -> Option<Fit> {
 
 /// The straight line through the logarithms of the excess: −d ln(T − room)/dt is the rate.
 fn start_of_one(readings: &[(f64, f64)]) -> Option<[Term; 2]> {
-    let points: Vec<(f64, f64)> =
-        readings.iter().filter(|(_, excess)| *excess > 0.0).map(|(minutes, excess)| (*minutes, excess.ln())).collect();
+    let points: Vec<(f64, f64)> = readings
+        .iter()
+        .filter(|(_, excess)| *excess > 0.0)
+        .map(|(minutes, excess)| (*minutes, excess.ln()))
+        .collect();
     let count = points.len() as f64;
     if points.len() < 2 {
         return None;
@@ -50,9 +53,15 @@ fn start_of_one(readings: &[(f64, f64)]) -> Option<[Term; 2]> {
     let mean = |of: fn(&(f64, f64)) -> f64| points.iter().map(of).sum::<f64>() / count;
     let (minutes, logarithm) = (mean(|point| point.0), mean(|point| point.1));
     let spread: f64 = points.iter().map(|point| (point.0 - minutes).powi(2)).sum();
-    let together: f64 = points.iter().map(|point| (point.0 - minutes) * (point.1 - logarithm)).sum();
+    let together: f64 = points
+        .iter()
+        .map(|point| (point.0 - minutes) * (point.1 - logarithm))
+        .sum();
     let rate = -together / spread;
-    let first = Term { excess: (logarithm + rate * minutes).exp(), rate };
+    let first = Term {
+        excess: (logarithm + rate * minutes).exp(),
+        rate,
+    };
     (rate > RATES.0).then_some([first, Term::NONE])
 }
 
@@ -82,8 +91,14 @@ fn amplitudes(readings: &[(f64, f64)], fast: f64, slow: f64) -> Option<[Term; 2]
     }
     let determinant = ff * ss - fs * fs;
     let terms = [
-        Term { excess: (fy * ss - sy * fs) / determinant, rate: fast },
-        Term { excess: (sy * ff - fy * fs) / determinant, rate: slow },
+        Term {
+            excess: (fy * ss - sy * fs) / determinant,
+            rate: fast,
+        },
+        Term {
+            excess: (sy * ff - fy * fs) / determinant,
+            rate: slow,
+        },
     ];
     (determinant.abs() > 1e-12).then_some(terms)
 }
@@ -98,7 +113,9 @@ fn descend(readings: &[(f64, f64)], start: [Term; 2], model: CoolingModel) -> Op
         for (at, row) in normal.iter_mut().enumerate().take(count) {
             row[at] *= 1.0 + damping;
         }
-        let Some(inverse) = inverse(&normal, count) else { break };
+        let Some(inverse) = inverse(&normal, count) else {
+            break;
+        };
         let mut moved = terms;
         for (at, row) in inverse.iter().enumerate().take(count) {
             let step: f64 = row.iter().zip(&towards).map(|(a, b)| a * b).sum();
@@ -123,15 +140,26 @@ fn descend(readings: &[(f64, f64)], start: [Term; 2], model: CoolingModel) -> Op
         term.excess.is_finite() && term.excess > 0.0 && (RATES.0..=RATES.1).contains(&term.rate)
     });
     let inverse = inverse(&normal_equations(readings, &terms, count).0, count)?;
-    sound.then_some(Fit { terms, squares, inverse })
+    sound.then_some(Fit {
+        terms,
+        squares,
+        inverse,
+    })
 }
 
 fn sum_of_squares(readings: &[(f64, f64)], terms: &[Term; 2]) -> f64 {
-    readings.iter().map(|(minutes, excess)| (excess - Term::sum(terms, *minutes)).powi(2)).sum()
+    readings
+        .iter()
+        .map(|(minutes, excess)| (excess - Term::sum(terms, *minutes)).powi(2))
+        .sum()
 }
 
 /// The left and the right side of the normal equations, `JᵀJ` and `Jᵀr`.
-fn normal_equations(readings: &[(f64, f64)], terms: &[Term; 2], count: usize) -> (Covariance, [f64; PARAMETERS]) {
+fn normal_equations(
+    readings: &[(f64, f64)],
+    terms: &[Term; 2],
+    count: usize,
+) -> (Covariance, [f64; PARAMETERS]) {
     let mut normal = [[0.0; PARAMETERS]; PARAMETERS];
     let mut towards = [0.0; PARAMETERS];
     for (minutes, excess) in readings {
@@ -155,7 +183,8 @@ fn inverse(matrix: &Covariance, count: usize) -> Option<Covariance> {
         row[at] = 1.0;
     }
     for column in 0..count {
-        let pivot = (column..count).max_by(|a, b| left[*a][column].abs().total_cmp(&left[*b][column].abs()))?;
+        let pivot = (column..count)
+            .max_by(|a, b| left[*a][column].abs().total_cmp(&left[*b][column].abs()))?;
         left.swap(column, pivot);
         right.swap(column, pivot);
         let scale = left[column][column];
@@ -174,7 +203,11 @@ fn inverse(matrix: &Covariance, count: usize) -> Option<Covariance> {
             }
         }
     }
-    right[..count].iter().flatten().all(|value| value.is_finite()).then_some(right)
+    right[..count]
+        .iter()
+        .flatten()
+        .all(|value| value.is_finite())
+        .then_some(right)
 }
 
 #[cfg(test)]
@@ -183,22 +216,45 @@ mod tests {
 
     #[test]
     fn an_inverse_times_its_matrix_is_one() {
-        let matrix = [[4.0, 1.0, 0.5, 0.1], [1.0, 3.0, 0.2, 0.0], [0.5, 0.2, 0.0, 1.0], [0.1, 0.0, 1.0, 5.0]];
+        let matrix = [
+            [4.0, 1.0, 0.5, 0.1],
+            [1.0, 3.0, 0.2, 0.0],
+            [0.5, 0.2, 0.0, 1.0],
+            [0.1, 0.0, 1.0, 5.0],
+        ];
         let inverse = inverse(&matrix, 4).unwrap();
         for (row, left) in matrix.iter().enumerate() {
-            let products = (0..4).map(|column| left.iter().zip(&inverse).map(|(a, row)| a * row[column]).sum::<f64>());
+            let products = (0..4).map(|column| {
+                left.iter()
+                    .zip(&inverse)
+                    .map(|(a, row)| a * row[column])
+                    .sum::<f64>()
+            });
             for (column, product) in products.enumerate() {
                 let expected = if row == column { 1.0 } else { 0.0 };
-                assert!((product - expected).abs() < 1e-12, "{row} {column}: {product}");
+                assert!(
+                    (product - expected).abs() < 1e-12,
+                    "{row} {column}: {product}"
+                );
             }
         }
     }
 
     #[test]
     fn two_exponentials_without_noise_are_found_again() {
-        let truth = [Term { excess: 20.0, rate: 0.15 }, Term { excess: 45.0, rate: 0.015 }];
-        let readings: Vec<(f64, f64)> =
-            (0..20).map(|at| (f64::from(at) * 4.0, Term::sum(&truth, f64::from(at) * 4.0))).collect();
+        let truth = [
+            Term {
+                excess: 20.0,
+                rate: 0.15,
+            },
+            Term {
+                excess: 45.0,
+                rate: 0.015,
+            },
+        ];
+        let readings: Vec<(f64, f64)> = (0..20)
+            .map(|at| (f64::from(at) * 4.0, Term::sum(&truth, f64::from(at) * 4.0)))
+            .collect();
         let found = fit(&readings, CoolingModel::TwoConstants).unwrap();
         for (found, truth) in found.terms.iter().zip(truth) {
             assert!((found.excess - truth.excess).abs() < 1e-3, "{found:?}");
@@ -208,8 +264,26 @@ mod tests {
 
     #[test]
     fn readings_that_do_not_fall_determine_nothing() {
-        assert_eq!(fit(&[(0.0, 40.0), (5.0, 40.0), (10.0, 40.0)], CoolingModel::OneConstant), None);
-        assert_eq!(fit(&[(0.0, 40.0), (5.0, 45.0), (10.0, 50.0)], CoolingModel::OneConstant), None);
-        assert_eq!(fit(&[(3.0, 40.0), (3.0, 41.0), (3.0, 42.0)], CoolingModel::OneConstant), None);
+        assert_eq!(
+            fit(
+                &[(0.0, 40.0), (5.0, 40.0), (10.0, 40.0)],
+                CoolingModel::OneConstant
+            ),
+            None
+        );
+        assert_eq!(
+            fit(
+                &[(0.0, 40.0), (5.0, 45.0), (10.0, 50.0)],
+                CoolingModel::OneConstant
+            ),
+            None
+        );
+        assert_eq!(
+            fit(
+                &[(3.0, 40.0), (3.0, 41.0), (3.0, 42.0)],
+                CoolingModel::OneConstant
+            ),
+            None
+        );
     }
 }

@@ -39,17 +39,26 @@ pub enum CoolingBasis {
 /// The curve of a vessel with its usual closure, and what it rests on; `None` when nothing is known of its cooling.
 /// Readings that give no curve are passed over for the stated time constant.
 pub fn curve_of(vessel: &Vessel, room: f64) -> Option<(CoolingCurve, CoolingBasis)> {
-    let factor = vessel.usual_closure().and_then(|closure| closure.cooling_factor).unwrap_or(1.0);
+    let factor = vessel
+        .usual_closure()
+        .and_then(|closure| closure.cooling_factor)
+        .unwrap_or(1.0);
     let fitted = vessel.cooling_run.as_ref().and_then(|run| {
         let curve = CoolingCurve::through(run.room, &run.readings).ok()?;
-        Some((curve, CoolingBasis::Readings(usable(run.room, &run.readings).len())))
+        Some((
+            curve,
+            CoolingBasis::Readings(usable(run.room, &run.readings).len()),
+        ))
     });
     let stated = || {
         let minutes = vessel.cooling_minutes.filter(|minutes| *minutes > 0.0)?;
-        let curve = CoolingCurve::from_time_constant(100.0, room, minutes, TIME_CONSTANT_UNCERTAINTY);
+        let curve =
+            CoolingCurve::from_time_constant(100.0, room, minutes, TIME_CONSTANT_UNCERTAINTY);
         Some((curve, CoolingBasis::TimeConstant))
     };
-    fitted.or_else(stated).map(|(curve, basis)| (curve.with_rate_factor(factor), basis))
+    fitted
+        .or_else(stated)
+        .map(|(curve, basis)| (curve.with_rate_factor(factor), basis))
 }
 
 /// A temperature that a cooling drink passes.
@@ -99,16 +108,27 @@ pub struct Cooling {
 /// How the drink of a balance cools in its cup; `None` for a drink with ice or no cooler room, or when nothing is known of
 /// the cooling of its cup.
 pub fn cooling(book: &Book, balance: &Balance) -> Option<Cooling> {
-    let cup = balance.resolved.cup.as_ref().and_then(|id| book.vessel(id))?;
+    let cup = balance
+        .resolved
+        .cup
+        .as_ref()
+        .and_then(|id| book.vessel(id))?;
     let room = book.settings.room_temperature;
     let served = balance.reported(Measurand::ServingTemperature);
-    let start = Uncertain { value: served.value?, u: served.u.unwrap_or(0.0) };
+    let start = Uncertain {
+        value: served.value?,
+        u: served.u.unwrap_or(0.0),
+    };
     if balance.iced || start.value <= room {
         return None;
     }
     let (curve, basis) = curve_of(cup, room)?;
     let curve = curve.starting_at(start, room);
-    let milestone = |line, celsius| CoolingMilestone { line, celsius, minutes: curve.minutes_until(celsius) };
+    let milestone = |line, celsius| CoolingMilestone {
+        line,
+        celsius,
+        minutes: curve.minutes_until(celsius),
+    };
     Some(Cooling {
         curve,
         basis,

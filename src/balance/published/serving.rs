@@ -47,7 +47,10 @@ pub const HIGH_CAFFEINE_MG_PER_LITRE: f64 = 150.0;
 
 /// The seconds to a burn of the second degree at a temperature or the next cooler one of the table; `None` below 45 °C.
 pub fn scald_seconds(celsius: f64) -> Option<f64> {
-    SCALD_TIMES.iter().find(|(line, _, _)| celsius >= *line).map(|(_, seconds, _)| *seconds)
+    SCALD_TIMES
+        .iter()
+        .find(|(line, _, _)| celsius >= *line)
+        .map(|(_, seconds, _)| *seconds)
 }
 
 #[cfg(test)]

@@ -90,7 +90,13 @@ pub fn statement_findings(ingredient: &Ingredient) -> Vec<StatementFinding> {
             let matched_words = found.words.join(", ");
             let question = question(ingredient, found, concern, &matched_words);
             let id = ingredient.id.clone();
-            Some(StatementFinding { ingredient: id, kind: found.kind, concern, matched_words, question })
+            Some(StatementFinding {
+                ingredient: id,
+                kind: found.kind,
+                concern,
+                matched_words,
+                question,
+            })
         })
         .collect();
     findings.sort_by_key(|finding| finding.concern);
@@ -99,24 +105,34 @@ pub fn statement_findings(ingredient: &Ingredient) -> Vec<StatementFinding> {
 
 /// The questions over all ingredients of a version, house-made ones taken apart; each ingredient once.
 pub fn statement_findings_of(book: &Book, resolved: &Resolved) -> Vec<StatementFinding> {
-    ingredients_of(book, resolved).into_iter().flat_map(statement_findings).collect()
+    ingredients_of(book, resolved)
+        .into_iter()
+        .flat_map(statement_findings)
+        .collect()
 }
 
 /// Whether a statement in a version names a sweetener.
 pub(super) fn names_sweetener(book: &Book, resolved: &Resolved) -> bool {
-    ingredients_of(book, resolved).into_iter().any(|ingredient| {
-        let mut matches = read::read(&ingredient.statement).into_iter();
-        matches.any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
-    })
+    ingredients_of(book, resolved)
+        .into_iter()
+        .any(|ingredient| {
+            let mut matches = read::read(&ingredient.statement).into_iter();
+            matches.any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
+        })
 }
 
 /// Every ingredient of a version, and of what the house makes for it.
 fn ingredients_of<'book>(book: &'book Book, resolved: &Resolved) -> Vec<&'book Ingredient> {
     let ids_of = |resolved: &Resolved| -> Vec<IngredientId> {
-        let lines = resolved.lines().filter(|line| line.amount.number() != Some(0.0));
+        let lines = resolved
+            .lines()
+            .filter(|line| line.amount.number() != Some(0.0));
         lines
             .flat_map(|line| {
-                let carried = line.carried.as_ref().map(|carried| carried.ingredient.clone());
+                let carried = line
+                    .carried
+                    .as_ref()
+                    .map(|carried| carried.ingredient.clone());
                 std::iter::once(line.ingredient.clone()).chain(carried)
             })
             .collect()
@@ -126,8 +142,14 @@ fn ingredients_of<'book>(book: &'book Book, resolved: &Resolved) -> Vec<&'book I
     let mut found = Vec::new();
     while !waiting.is_empty() {
         let id = waiting.remove(0);
-        let Some(ingredient) = book.ingredient(&id).filter(|_| seen.insert(id)) else { continue };
-        if let Some(recipe) = ingredient.house_made.as_ref().and_then(|made| book.recipe(&made.recipe)) {
+        let Some(ingredient) = book.ingredient(&id).filter(|_| seen.insert(id)) else {
+            continue;
+        };
+        if let Some(recipe) = ingredient
+            .house_made
+            .as_ref()
+            .and_then(|made| book.recipe(&made.recipe))
+        {
             waiting.extend(ids_of(&resolve(recipe, None).0));
         }
         found.push(ingredient.as_ref());
@@ -144,13 +166,19 @@ fn concern_of(ingredient: &Ingredient, found: &StatementMatch) -> Option<Concern
             None => Some(Concern::NotStated),
             Some(false) => None,
         },
-        StatementKind::PerhapsAnimal => ingredient.diet.vegan.is_none().then_some(Concern::NotStated),
+        StatementKind::PerhapsAnimal => ingredient
+            .diet
+            .vegan
+            .is_none()
+            .then_some(Concern::NotStated),
         StatementKind::Polyol => match ingredient.composition.get(Nutrient::Polyols) {
             Some(polyols) if polyols.value > LAXATIVE_POLYOLS => Some(Concern::Mention),
             Some(_) => None,
             None => Some(Concern::NotStated),
         },
-        StatementKind::Caffeine if ingredient.composition.get(Nutrient::Caffeine).is_none() => Some(Concern::NotStated),
+        StatementKind::Caffeine if ingredient.composition.get(Nutrient::Caffeine).is_none() => {
+            Some(Concern::NotStated)
+        }
         StatementKind::Phenylalanine
         | StatementKind::Sweetener
         | StatementKind::ChildrenColour
@@ -159,7 +187,11 @@ fn concern_of(ingredient: &Ingredient, found: &StatementMatch) -> Option<Concern
     }
 }
 
-fn allergen_concern(ingredient: &Ingredient, allergen: Allergen, is_trace: bool) -> Option<Concern> {
+fn allergen_concern(
+    ingredient: &Ingredient,
+    allergen: Allergen,
+    is_trace: bool,
+) -> Option<Concern> {
     let sold_as_free = allergen == Allergen::Milk && !is_trace && is_sold_as_non_dairy(ingredient);
     match &ingredient.allergens {
         _ if sold_as_free => Some(Concern::Contradicts),
@@ -178,48 +210,78 @@ fn is_sold_as_non_dairy(ingredient: &Ingredient) -> bool {
         || name.contains("dairy free")
 }
 
-fn question(ingredient: &Ingredient, found: &StatementMatch, concern: Concern, words: &str) -> String {
+fn question(
+    ingredient: &Ingredient,
+    found: &StatementMatch,
+    concern: Concern,
+    words: &str,
+) -> String {
     let name = ingredient.full_name();
-    let traces = if found.is_trace { "says that it may contain" } else { "names" };
+    let traces = if found.is_trace {
+        "says that it may contain"
+    } else {
+        "names"
+    };
     match (found.kind, concern) {
-        (StatementKind::Allergen(Allergen::Milk), Concern::Contradicts) if is_sold_as_non_dairy(ingredient) => format!(
-            "{name} is sold as free of dairy, and its statement names {words}: that is milk; does the pack in your hand say so too?"
-        ),
+        (StatementKind::Allergen(Allergen::Milk), Concern::Contradicts)
+            if is_sold_as_non_dairy(ingredient) =>
+        {
+            format!(
+                "{name} is sold as free of dairy, and its statement names {words}: that is milk; does the pack in your hand say so too?"
+            )
+        }
         (StatementKind::Allergen(allergen), Concern::Contradicts) => format!(
             "the statement of {name} {traces} {words}, and its allergens do not say {}; which of them is right?",
             allergen.word()
         ),
         (StatementKind::Allergen(allergen), _) => {
-            format!("the statement of {name} {traces} {words}: does the pack declare {}?", allergen.word())
+            format!(
+                "the statement of {name} {traces} {words}: does the pack declare {}?",
+                allergen.word()
+            )
         }
         (StatementKind::Animal, Concern::Contradicts) => format!(
             "{name} is entered as vegan, and its statement names {words}, which comes from an animal; which of them is right?"
         ),
-        (StatementKind::Animal, _) => format!("the statement of {name} names {words}: is it vegan by what its maker says?"),
+        (StatementKind::Animal, _) => {
+            format!("the statement of {name} names {words}: is it vegan by what its maker says?")
+        }
         (StatementKind::PerhapsAnimal, _) => {
-            format!("{words} in {name} can be made from plants or animals: does its maker say that it is vegan?")
+            format!(
+                "{words} in {name} can be made from plants or animals: does its maker say that it is vegan?"
+            )
         }
         (StatementKind::Phenylalanine, _) => {
-            format!("{name} names {words}: a notice \"contains a source of phenylalanine\" may be due; does the drink bear it?")
+            format!(
+                "{name} names {words}: a notice \"contains a source of phenylalanine\" may be due; does the drink bear it?"
+            )
         }
         (StatementKind::Polyol, Concern::Mention) => format!(
             "{name} holds more than 10 % of polyols ({words}): a notice that much of it may have laxative effects may be due; does \
              the drink bear it?"
         ),
-        (StatementKind::Polyol, _) => format!("{name} names {words}: how many grams of polyols does the pack state?"),
+        (StatementKind::Polyol, _) => {
+            format!("{name} names {words}: how many grams of polyols does the pack state?")
+        }
         (StatementKind::Sweetener, _) => {
-            format!("{name} names {words}: \"with sweetener(s)\" may be due beside the name of the drink; is it there?")
+            format!(
+                "{name} names {words}: \"with sweetener(s)\" may be due beside the name of the drink; is it there?"
+            )
         }
         (StatementKind::ChildrenColour, _) => format!(
             "{name} names {words}: a notice \"may have an adverse effect on activity and attention in children\" may be due; does \
              the drink bear it?"
         ),
-        (StatementKind::Quinine, _) => format!("{name} names {words}: quinine may have to be named where the drink is sold; is it?"),
+        (StatementKind::Quinine, _) => format!(
+            "{name} names {words}: quinine may have to be named where the drink is sold; is it?"
+        ),
         (StatementKind::Caffeine, Concern::NotStated) => {
             format!("{name} names {words}: how many milligrams of caffeine does the pack state?")
         }
         (StatementKind::Caffeine, _) => {
-            format!("{name} names {words}: added caffeine may have to be named where the drink is sold; is it?")
+            format!(
+                "{name} names {words}: added caffeine may have to be named where the drink is sold; is it?"
+            )
         }
     }
 }
@@ -255,11 +317,18 @@ mod tests {
     #[test]
     fn a_non_dairy_creamer_with_caseinate_asks_even_when_milk_is_declared() {
         let mut creamer = ingredient("Non-dairy creamer", "Glucose syrup, sodium caseinate.");
-        creamer.allergens = Some(AllergenStatement { contains: vec![Allergen::Milk], may_contain: Vec::new() });
+        creamer.allergens = Some(AllergenStatement {
+            contains: vec![Allergen::Milk],
+            may_contain: Vec::new(),
+        });
         let findings = statement_findings(&creamer);
         assert_eq!(findings.len(), 1);
         assert_eq!(findings[0].concern, Concern::Contradicts);
-        assert!(findings[0].question.contains("sold as free of dairy"), "{}", findings[0].question);
+        assert!(
+            findings[0].question.contains("sold as free of dairy"),
+            "{}",
+            findings[0].question
+        );
         creamer.name = "Creamer".to_owned();
         assert_eq!(statement_findings(&creamer), []);
     }
@@ -276,11 +345,20 @@ mod tests {
 
     #[test]
     fn mentions_of_the_law_are_asked_for() {
-        let drops = ingredient("Drops", "Water, sweeteners E 951 and E 950, colour E 102, quinine.");
-        let kinds: Vec<StatementKind> = statement_findings(&drops).into_iter().map(|finding| finding.kind).collect();
-        for kind in
-            [StatementKind::Phenylalanine, StatementKind::Sweetener, StatementKind::ChildrenColour, StatementKind::Quinine]
-        {
+        let drops = ingredient(
+            "Drops",
+            "Water, sweeteners E 951 and E 950, colour E 102, quinine.",
+        );
+        let kinds: Vec<StatementKind> = statement_findings(&drops)
+            .into_iter()
+            .map(|finding| finding.kind)
+            .collect();
+        for kind in [
+            StatementKind::Phenylalanine,
+            StatementKind::Sweetener,
+            StatementKind::ChildrenColour,
+            StatementKind::Quinine,
+        ] {
             assert!(kinds.contains(&kind), "{kind:?} in {kinds:?}");
         }
     }
@@ -289,19 +367,31 @@ mod tests {
     fn polyols_are_asked_for_above_a_tenth_or_when_not_stated() {
         let mut syrup = ingredient("Syrup", "Maltitol syrup.");
         let polyol = |syrup: &Ingredient| {
-            statement_findings(syrup).into_iter().find(|finding| finding.kind == StatementKind::Polyol).map(|found| found.concern)
+            statement_findings(syrup)
+                .into_iter()
+                .find(|finding| finding.kind == StatementKind::Polyol)
+                .map(|found| found.concern)
         };
         assert_eq!(polyol(&syrup), Some(Concern::NotStated));
         let state = |grams| crate::book::Figure::new(grams, crate::book::Evidence::Label);
-        syrup.composition.figures.insert(Nutrient::Polyols, state(10.0));
+        syrup
+            .composition
+            .figures
+            .insert(Nutrient::Polyols, state(10.0));
         assert_eq!(polyol(&syrup), None);
-        syrup.composition.figures.insert(Nutrient::Polyols, state(10.1));
+        syrup
+            .composition
+            .figures
+            .insert(Nutrient::Polyols, state(10.1));
         assert_eq!(polyol(&syrup), Some(Concern::Mention));
     }
 
     #[test]
     fn every_question_is_one() {
-        let all = ingredient("Everything", "Milk, egg, honey, E 471, E 951, maltitol, E 102, quinine, caffeine. May contain soya.");
+        let all = ingredient(
+            "Everything",
+            "Milk, egg, honey, E 471, E 951, maltitol, E 102, quinine, caffeine. May contain soya.",
+        );
         let findings = statement_findings(&all);
         assert!(findings.len() >= 9, "{findings:?}");
         for finding in findings {

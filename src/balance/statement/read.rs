@@ -50,7 +50,11 @@ pub(super) fn read(statement: &str) -> Vec<StatementMatch> {
             match found.iter_mut().find(|other| same(other)) {
                 Some(other) if !other.words.contains(&words) => other.words.push(words.clone()),
                 Some(_) => {}
-                None => found.push(StatementMatch { kind: *kind, words: vec![words.clone()], is_trace }),
+                None => found.push(StatementMatch {
+                    kind: *kind,
+                    words: vec![words.clone()],
+                    is_trace,
+                }),
             }
         }
     }
@@ -80,14 +84,17 @@ fn next_sense(sense: Sense, tokens: &[Token], at: usize) -> Sense {
 /// "milk-free", "gluten free".
 fn is_called_free(tokens: &[Token], at: usize) -> bool {
     let next = |offset: usize| tokens.get(at + offset);
-    let is = |offset: usize, text: &str| matches!(next(offset), Some(Token::Word(word)) if word == text);
+    let is =
+        |offset: usize, text: &str| matches!(next(offset), Some(Token::Word(word)) if word == text);
     is(1, "free") && !is(2, "range")
 }
 
 /// What the words from here on are a sign of, and how many words that takes.
 fn kinds_at(tokens: &[Token], at: usize, word: &str) -> (&'static [StatementKind], usize) {
     if let Some((number, length)) = e_number(tokens, at, word) {
-        let found = NUMBERS.iter().find(|(numbers, _)| numbers.contains(&number));
+        let found = NUMBERS
+            .iter()
+            .find(|(numbers, _)| numbers.contains(&number));
         return (found.map_or(&[], |(_, kinds)| *kinds), length);
     }
     let matched = TERMS.iter().find(|term| {
@@ -99,14 +106,24 @@ fn kinds_at(tokens: &[Token], at: usize, word: &str) -> (&'static [StatementKind
     let before = at.checked_sub(1).and_then(|before| tokens.get(before));
     let of_plant = matches!(before, Some(Token::Word(before)) if PLANTS.iter().any(|plant| is_word(before, plant)));
     // "cream of tartar" is an acid, "milk thistle" a plant.
-    let after = |text: &str| matches!(tokens.get(at + 1), Some(Token::Word(after)) if after == text);
-    let is_other = PLANT_COUNTERPARTS.contains(&term.words[0]) && (of_plant || after("of") || after("thistle"));
-    if is_other { (&[], 1) } else { (term.kinds, term.words.len()) }
+    let after =
+        |text: &str| matches!(tokens.get(at + 1), Some(Token::Word(after)) if after == text);
+    let is_other = PLANT_COUNTERPARTS.contains(&term.words[0])
+        && (of_plant || after("of") || after("thistle"));
+    if is_other {
+        (&[], 1)
+    } else {
+        (term.kinds, term.words.len())
+    }
 }
 
 /// A word in its singular or plural.
 fn is_word(word: &str, term: &str) -> bool {
-    word == term || word.strip_suffix("es").or(word.strip_suffix('s')).is_some_and(|stem| stem == term)
+    word == term
+        || word
+            .strip_suffix("es")
+            .or(word.strip_suffix('s'))
+            .is_some_and(|stem| stem == term)
         || word.strip_suffix('s').is_some_and(|stem| stem == term)
 }
 
@@ -116,20 +133,29 @@ fn e_number(tokens: &[Token], at: usize, word: &str) -> Option<(u16, usize)> {
         let digits: String = text.chars().take_while(char::is_ascii_digit).collect();
         let rest = &text[digits.len()..];
         let is_letter = rest.len() <= 1 && rest.chars().all(|c| c.is_ascii_lowercase());
-        ((3..=4).contains(&digits.len()) && is_letter).then(|| digits.parse::<u16>().ok()).flatten()
+        ((3..=4).contains(&digits.len()) && is_letter)
+            .then(|| digits.parse::<u16>().ok())
+            .flatten()
     };
     if word == "e" {
-        let Some(Token::Word(next)) = tokens.get(at + 1) else { return None };
+        let Some(Token::Word(next)) = tokens.get(at + 1) else {
+            return None;
+        };
         return number(next).map(|number| (number, 2));
     }
-    word.strip_prefix('e').and_then(number).map(|number| (number, 1))
+    word.strip_prefix('e')
+        .and_then(number)
+        .map(|number| (number, 1))
 }
 
 fn words_at(tokens: &[Token], at: usize, length: usize) -> String {
-    let words = tokens[at..].iter().take(length).filter_map(|token| match token {
-        Token::Word(word) => Some(word.as_str()),
-        Token::Item | Token::Sentence => None,
-    });
+    let words = tokens[at..]
+        .iter()
+        .take(length)
+        .filter_map(|token| match token {
+            Token::Word(word) => Some(word.as_str()),
+            Token::Item | Token::Sentence => None,
+        });
     words.collect::<Vec<_>>().join(" ")
 }
 
@@ -166,36 +192,73 @@ mod tests {
     use crate::book::Allergen;
 
     fn kinds(statement: &str) -> Vec<StatementKind> {
-        read(statement).into_iter().filter(|found| !found.is_trace).map(|found| found.kind).collect()
+        read(statement)
+            .into_iter()
+            .filter(|found| !found.is_trace)
+            .map(|found| found.kind)
+            .collect()
     }
 
     const MILK: StatementKind = StatementKind::Allergen(Allergen::Milk);
 
     #[test]
     fn caseinate_in_a_creamer_is_milk() {
-        let found = read("Glucose syrup, hydrogenated coconut oil, sodium caseinate (from milk), stabiliser E 340.");
+        let found = read(
+            "Glucose syrup, hydrogenated coconut oil, sodium caseinate (from milk), stabiliser E 340.",
+        );
         assert_eq!(found.len(), 1);
-        assert_eq!((found[0].kind, found[0].words.as_slice()), (MILK, ["caseinate".to_owned(), "milk".to_owned()].as_slice()));
-        for text in ["Whey powder", "skimmed MILK powder", "Milk solids", "caseinates", "lactose"] {
+        assert_eq!(
+            (found[0].kind, found[0].words.as_slice()),
+            (MILK, ["caseinate".to_owned(), "milk".to_owned()].as_slice())
+        );
+        for text in [
+            "Whey powder",
+            "skimmed MILK powder",
+            "Milk solids",
+            "caseinates",
+            "lactose",
+        ] {
             assert_eq!(kinds(text), [MILK], "{text}");
         }
     }
 
     #[test]
     fn words_are_whole_words() {
-        for text in ["Buckwheat flour", "eggplant", "butternut squash", "creamy flavouring", "nutmeg", "coconut", "maltodextrin",
-            "maltose", "chestnut", "Lactic acid E 270", "milky", "doughnut", "goat willow"]
-        {
+        for text in [
+            "Buckwheat flour",
+            "eggplant",
+            "butternut squash",
+            "creamy flavouring",
+            "nutmeg",
+            "coconut",
+            "maltodextrin",
+            "maltose",
+            "chestnut",
+            "Lactic acid E 270",
+            "milky",
+            "doughnut",
+            "goat willow",
+        ] {
             assert_eq!(kinds(text), [], "{text}");
         }
     }
 
     #[test]
     fn plants_give_milk_and_butter_that_are_none() {
-        for text in ["coconut milk", "Cocoa butter", "oat cream", "coconut cream 9 %", "cream of tartar", "shea butter"] {
+        for text in [
+            "coconut milk",
+            "Cocoa butter",
+            "oat cream",
+            "coconut cream 9 %",
+            "cream of tartar",
+            "shea butter",
+        ] {
             assert!(!kinds(text).contains(&MILK), "{text}");
         }
-        assert_eq!(kinds("soy milk"), [StatementKind::Allergen(Allergen::Soybeans)]);
+        assert_eq!(
+            kinds("soy milk"),
+            [StatementKind::Allergen(Allergen::Soybeans)]
+        );
         assert_eq!(kinds("coconut oil, milk"), [MILK]);
     }
 
@@ -228,18 +291,38 @@ mod tests {
     #[test]
     fn e_numbers_are_read_in_every_spelling() {
         for text in ["E 951", "E951", "e-951", "sweetener (E951)"] {
-            assert!(kinds(text).contains(&StatementKind::Phenylalanine), "{text}");
+            assert!(
+                kinds(text).contains(&StatementKind::Phenylalanine),
+                "{text}"
+            );
         }
         assert_eq!(kinds("emulsifier E 472e"), [StatementKind::PerhapsAnimal]);
         assert_eq!(kinds("colour E150a, acid E 330, 951 g, E9, E 95120"), []);
-        assert_eq!(kinds("colours: E102, E 110; E129"), [StatementKind::ChildrenColour]);
-        assert_eq!(kinds("dried fruit (E 220)"), [StatementKind::Allergen(Allergen::Sulphites)]);
+        assert_eq!(
+            kinds("colours: E102, E 110; E129"),
+            [StatementKind::ChildrenColour]
+        );
+        assert_eq!(
+            kinds("dried fruit (E 220)"),
+            [StatementKind::Allergen(Allergen::Sulphites)]
+        );
         assert_eq!(kinds("E 960a"), [StatementKind::Sweetener]);
     }
 
     #[test]
     fn any_text_is_read_without_a_panic() {
-        for text in ["", ".", "e", "E ", "黑糖珍珠, ชานม", "free", "free from", "(((", "İstanbul milk", "may contain"] {
+        for text in [
+            "",
+            ".",
+            "e",
+            "E ",
+            "黑糖珍珠, ชานม",
+            "free",
+            "free from",
+            "(((",
+            "İstanbul milk",
+            "may contain",
+        ] {
             let _ = read(text);
         }
         assert_eq!(kinds("İ, milk"), [MILK]);

@@ -155,7 +155,14 @@ pub(super) const NUMBERS: &[(std::ops::RangeInclusive<u16>, &[Kind])] = &[
     (441..=441, ANIMAL),
     (901..=901, ANIMAL),
     (904..=904, ANIMAL),
-    (966..=966, &[Kind::Polyol, Kind::Sweetener, Kind::Allergen(Allergen::Milk)]),
+    (
+        966..=966,
+        &[
+            Kind::Polyol,
+            Kind::Sweetener,
+            Kind::Allergen(Allergen::Milk),
+        ],
+    ),
     (1105..=1105, EGG),
     (422..=422, PERHAPS_ANIMAL),
     (470..=472, PERHAPS_ANIMAL),
@@ -177,9 +184,31 @@ pub(super) const NUMBERS: &[(std::ops::RangeInclusive<u16>, &[Kind])] = &[
 
 /// Milk, butter and cream of these are none: "coconut milk", "cocoa butter".
 pub(super) const PLANTS: &[&str] = &[
-    "coconut", "almond", "oat", "soy", "soya", "rice", "cashew", "hazelnut", "pea", "hemp", "cocoa", "shea", "peanut", "nut",
-    "plant", "vegan", "sesame", "macadamia", "pistachio", "kokum", "apple", "vegetable", "flavoured",
+    "coconut",
+    "almond",
+    "oat",
+    "soy",
+    "soya",
+    "rice",
+    "cashew",
+    "hazelnut",
+    "pea",
+    "hemp",
+    "cocoa",
+    "shea",
+    "peanut",
+    "nut",
+    "plant",
+    "vegan",
+    "sesame",
+    "macadamia",
+    "pistachio",
+    "kokum",
+    "apple",
+    "vegetable",
+    "flavoured",
 ];
 
 /// What [`PLANTS`] make something else of.
-pub(super) const PLANT_COUNTERPARTS: &[&str] = &["milk", "butter", "cream", "yogurt", "yoghurt", "cheese"];
+pub(super) const PLANT_COUNTERPARTS: &[&str] =
+    &["milk", "butter", "cream", "yogurt", "yoghurt", "cheese"];

@@ -2,7 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use crate::book::{Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest};
+use crate::book::{
+    Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest,
+};
 use crate::quantity::show_compact;
 
 use super::date::CalendarDate;
@@ -27,16 +29,29 @@ pub(super) struct Checklist {
 
 impl Checklist {
     pub(super) fn new() -> Self {
-        Self { findings: Vec::new(), is_full: false, steps_left: STEPS, comparisons_left: COMPARED }
+        Self {
+            findings: Vec::new(),
+            is_full: false,
+            steps_left: STEPS,
+            comparisons_left: COMPARED,
+        }
     }
 
     /// What was found; the last finding says so when there is more.
     pub(super) fn finish(mut self) -> Vec<Finding> {
         if self.is_full {
-            let severity =
-                self.findings.iter().map(|finding| finding.severity).max().unwrap_or(Severity::Warning);
+            let severity = self
+                .findings
+                .iter()
+                .map(|finding| finding.severity)
+                .max()
+                .unwrap_or(Severity::Warning);
             let kind = FindingKind::MoreFindings { listed: LISTED };
-            self.findings.push(Finding { severity, place: Place::Settings, kind });
+            self.findings.push(Finding {
+                severity,
+                place: Place::Settings,
+                kind,
+            });
         }
         self.findings
     }
@@ -85,8 +100,21 @@ impl Checklist {
         }
     }
 
-    pub(super) fn out_of_range(&mut self, place: Place, what: String, found: String, expected: &'static str) {
-        self.error(place, FindingKind::OutOfRange { what, found, expected });
+    pub(super) fn out_of_range(
+        &mut self,
+        place: Place,
+        what: String,
+        found: String,
+        expected: &'static str,
+    ) {
+        self.error(
+            place,
+            FindingKind::OutOfRange {
+                what,
+                found,
+                expected,
+            },
+        );
     }
 
     pub(super) fn uncertainty(&mut self, place: Place, figure: Figure) {
@@ -99,33 +127,68 @@ impl Checklist {
         if let Some(text) = text
             && CalendarDate::from_text(text).is_none()
         {
-            let found = text.chars().take(40).collect::<String>().escape_debug().to_string();
+            let found = text
+                .chars()
+                .take(40)
+                .collect::<String>()
+                .escape_debug()
+                .to_string();
             self.warning(place, FindingKind::NoDate { found });
         }
     }
 
     /// Reports an id that names nothing on its shelf.
-    pub(super) fn dangling<T: Item>(&mut self, place: Place, kind: &'static str, shelf: &Shelf<T>, id: &T::Id)
-    where
+    pub(super) fn dangling<T: Item>(
+        &mut self,
+        place: Place,
+        kind: &'static str,
+        shelf: &Shelf<T>,
+        id: &T::Id,
+    ) where
         T::Id: AsRef<str>,
     {
         if !self.is_full && !shelf.contains(id) {
             let known = shelf.iter().map(|item| item.id().as_ref());
             let nearest = self.nearest(id.as_ref(), shelf.len(), known);
-            self.error(place, FindingKind::Dangling { kind, id: id.as_ref().to_owned(), nearest });
+            self.error(
+                place,
+                FindingKind::Dangling {
+                    kind,
+                    id: id.as_ref().to_owned(),
+                    nearest,
+                },
+            );
         }
     }
 
     /// Reports a version that the recipe does not have.
-    pub(super) fn dangling_version(&mut self, place: Place, item: &Recipe, id: &VersionId, known: &BTreeSet<&VersionId>) {
+    pub(super) fn dangling_version(
+        &mut self,
+        place: Place,
+        item: &Recipe,
+        id: &VersionId,
+        known: &BTreeSet<&VersionId>,
+    ) {
         if !self.is_full && !known.contains(id) {
             let ids = item.versions.iter().map(|version| version.id.as_ref());
             let nearest = self.nearest(id.as_ref(), item.versions.len(), ids);
-            self.error(place, FindingKind::Dangling { kind: "version", id: id.to_string(), nearest });
+            self.error(
+                place,
+                FindingKind::Dangling {
+                    kind: "version",
+                    id: id.to_string(),
+                    nearest,
+                },
+            );
         }
     }
 
-    fn nearest<'book>(&mut self, id: &str, count: usize, known: impl Iterator<Item = &'book str>) -> Vec<String> {
+    fn nearest<'book>(
+        &mut self,
+        id: &str,
+        count: usize,
+        known: impl Iterator<Item = &'book str>,
+    ) -> Vec<String> {
         match self.comparisons_left.checked_sub(count) {
             Some(left) => {
                 self.comparisons_left = left;

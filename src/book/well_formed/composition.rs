@@ -1,7 +1,9 @@
 //! Checks of the figures of a composition among each other.
 
 use super::checklist::Checklist;
-use crate::book::{Basis, CarbohydrateKind, Composition, FindingKind, Ingredient, Nutrient, Place, SugarProfile};
+use crate::book::{
+    Basis, CarbohydrateKind, Composition, FindingKind, Ingredient, Nutrient, Place, SugarProfile,
+};
 use crate::quantity::show_compact;
 
 pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
@@ -21,7 +23,13 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     sum_within_basis(item, list);
     sugar_profile(item, list);
     if let Some(fraction) = composition.free_sugar_fraction {
-        list.in_range(place(), "the free part of the sugars", fraction, (0.0, 1.0), "0 to 1");
+        list.in_range(
+            place(),
+            "the free part of the sugars",
+            fraction,
+            (0.0, 1.0),
+            "0 to 1",
+        );
     }
 }
 
@@ -39,10 +47,16 @@ fn parts_within_wholes(item: &Ingredient, list: &mut Checklist) {
         (Nutrient::Fibre, Nutrient::Carbohydrate, with_fibre),
     ];
     for (part, whole, _) in pairs.into_iter().filter(|(_, _, is_part)| *is_part) {
-        if let (Some(part_value), Some(whole_value)) = (value(composition, part), value(composition, whole))
+        if let (Some(part_value), Some(whole_value)) =
+            (value(composition, part), value(composition, whole))
             && part_value > whole_value
         {
-            let kind = FindingKind::PartOverWhole { part: part.word(), part_value, whole: whole.word(), whole_value };
+            let kind = FindingKind::PartOverWhole {
+                part: part.word(),
+                part_value,
+                whole: whole.word(),
+                whole_value,
+            };
             list.warning(Place::Ingredient(item.id.clone(), "composition"), kind);
         }
     }
@@ -57,16 +71,29 @@ fn sum_within_basis(item: &Ingredient, list: &mut Checklist) {
         // 100 ml of a syrup weigh more than 100 g.
         Basis::PerServing(_) | Basis::Per100Millilitres => return,
     };
-    let mut parts = vec![Nutrient::Water, Nutrient::Fat, Nutrient::Carbohydrate, Nutrient::Protein, Nutrient::Salt];
+    let mut parts = vec![
+        Nutrient::Water,
+        Nutrient::Fat,
+        Nutrient::Carbohydrate,
+        Nutrient::Protein,
+        Nutrient::Salt,
+    ];
     if composition.carbohydrate_kind == CarbohydrateKind::WithoutFibre {
         parts.push(Nutrient::Fibre);
     }
-    let stated: Vec<(Nutrient, f64)> =
-        parts.into_iter().filter_map(|part| Some((part, value(composition, part)?))).filter(|(_, value)| *value > 0.0).collect();
+    let stated: Vec<(Nutrient, f64)> = parts
+        .into_iter()
+        .filter_map(|part| Some((part, value(composition, part)?)))
+        .filter(|(_, value)| *value > 0.0)
+        .collect();
     let sum: f64 = stated.iter().map(|(_, value)| value).sum();
     if sum > whole + 2.0 {
         let parts: Vec<&str> = stated.iter().map(|(part, _)| part.word()).collect();
-        let kind = FindingKind::SumOverWhole { parts: parts.join(", "), sum, whole };
+        let kind = FindingKind::SumOverWhole {
+            parts: parts.join(", "),
+            sum,
+            whole,
+        };
         list.warning(Place::Ingredient(item.id.clone(), "composition"), kind);
     }
 }
@@ -74,16 +101,36 @@ fn sum_within_basis(item: &Ingredient, list: &mut Checklist) {
 fn sugar_profile(item: &Ingredient, list: &mut Checklist) {
     let place = || Place::Ingredient(item.id.clone(), "composition");
     match item.composition.sugar_profile {
-        Some(SugarProfile::Own { sucrose, glucose, fructose, lactose, maltose, other }) => {
+        Some(SugarProfile::Own {
+            sucrose,
+            glucose,
+            fructose,
+            lactose,
+            maltose,
+            other,
+        }) => {
             let fractions = [sucrose, glucose, fructose, lactose, maltose, other];
             let sum: f64 = fractions.iter().sum();
             if fractions.iter().any(|fraction| *fraction < 0.0) || (sum - 1.0).abs() > 0.011 {
                 let what = "the sum of the sugar fractions".to_owned();
-                list.out_of_range(place(), what, show_compact(sum), "fractions of 0 or more that sum to 1");
+                list.out_of_range(
+                    place(),
+                    what,
+                    show_compact(sum),
+                    "fractions of 0 or more that sum to 1",
+                );
             }
         }
-        Some(SugarProfile::GlucoseSyrup { dextrose_equivalent }) => {
-            list.in_range(place(), "the dextrose equivalent", dextrose_equivalent, (0.0, 100.0), "0 to 100");
+        Some(SugarProfile::GlucoseSyrup {
+            dextrose_equivalent,
+        }) => {
+            list.in_range(
+                place(),
+                "the dextrose equivalent",
+                dextrose_equivalent,
+                (0.0, 100.0),
+                "0 to 100",
+            );
         }
         _ => {}
     }

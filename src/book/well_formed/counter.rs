@@ -15,33 +15,76 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     let place = |field| Place::Measure(item.id.clone(), field);
     match item.nominal {
         Some(Nominal::Volume(millilitres)) => {
-            list.in_range(place("nominal"), "its volume", millilitres, (0.01, 5000.0), "0.01 to 5000 ml");
+            list.in_range(
+                place("nominal"),
+                "its volume",
+                millilitres,
+                (0.01, 5000.0),
+                "0.01 to 5000 ml",
+            );
         }
         Some(Nominal::Mass(grams)) => {
-            list.in_range(place("nominal"), "its mass", grams, (0.01, 5000.0), "0.01 to 5000 g");
+            list.in_range(
+                place("nominal"),
+                "its mass",
+                grams,
+                (0.01, 5000.0),
+                "0.01 to 5000 g",
+            );
         }
         None => {}
     }
     if let Some(celsius) = item.temperature {
-        list.in_range(place("temperature"), "the temperature", celsius, (0.0, 100.0), "0 to 100 °C");
+        list.in_range(
+            place("temperature"),
+            "the temperature",
+            celsius,
+            (0.0, 100.0),
+            "0 to 100 °C",
+        );
     }
     if let Some(increment) = item.increment {
-        list.in_range(place("increment"), "the increment", increment, (0.01, 100.0), "0.01 to 100 uses");
+        list.in_range(
+            place("increment"),
+            "the increment",
+            increment,
+            (0.01, 100.0),
+            "0.01 to 100 uses",
+        );
     }
     for reading in &item.readings {
         if let Some(id) = &reading.ingredient {
             list.dangling(place("readings"), "ingredient", &book.ingredients, id);
         }
-        list.in_range(place("readings"), "a reading", reading.grams, (1e-3, 1e5), "more than 0 g");
-        list.in_range(place("readings"), "uses in a reading", f64::from(reading.uses), (1.0, 1e4), "1 or more");
+        list.in_range(
+            place("readings"),
+            "a reading",
+            reading.grams,
+            (1e-3, 1e5),
+            "more than 0 g",
+        );
+        list.in_range(
+            place("readings"),
+            "uses in a reading",
+            f64::from(reading.uses),
+            (1.0, 1e4),
+            "1 or more",
+        );
         list.date(place("readings"), reading.date.as_deref());
     }
     if item.readings.is_empty() && item.kind != MeasureKind::Button {
         list.warning(place("readings"), FindingKind::NeverCalibrated);
     }
     if let Some(spoon) = implausible_spoon(book, item) {
-        let Spoon { nominal_ml, found_ml } = spoon;
-        let kind = FindingKind::SpoonNotAsCalled { name: excerpt(&item.name, NAME), nominal_ml, found_ml };
+        let Spoon {
+            nominal_ml,
+            found_ml,
+        } = spoon;
+        let kind = FindingKind::SpoonNotAsCalled {
+            name: excerpt(&item.name, NAME),
+            nominal_ml,
+            found_ml,
+        };
         list.warning(place("readings"), kind);
     }
 }
@@ -57,57 +100,137 @@ pub struct Spoon {
 
 /// Compares a spoon called 5 or 15 ml with its readings; `None` when they agree within 15 % or say nothing of volume.
 pub fn implausible_spoon(book: &Book, item: &Measure) -> Option<Spoon> {
-    let Some(Nominal::Volume(nominal_ml)) = item.nominal else { return None };
-    if item.kind != MeasureKind::Spoon || !CALLED_SPOONS.iter().any(|called| (called - nominal_ml).abs() < 0.25) {
+    let Some(Nominal::Volume(nominal_ml)) = item.nominal else {
+        return None;
+    };
+    if item.kind != MeasureKind::Spoon
+        || !CALLED_SPOONS
+            .iter()
+            .any(|called| (called - nominal_ml).abs() < 0.25)
+    {
         return None;
     }
     let volumes = item.readings.iter().filter_map(|reading| {
         let density = match &reading.ingredient {
             None => Some(1.0),
             Some(id) => book.ingredient(id).and_then(|found| {
-                if found.form.is_dry() { found.bulk_density } else { found.density }.map(|figure| figure.value)
+                if found.form.is_dry() {
+                    found.bulk_density
+                } else {
+                    found.density
+                }
+                .map(|figure| figure.value)
             }),
         }?;
-        (density > 0.0 && reading.uses > 0).then(|| reading.grams / f64::from(reading.uses) / density)
+        (density > 0.0 && reading.uses > 0)
+            .then(|| reading.grams / f64::from(reading.uses) / density)
     });
     let off = |found_ml: &f64| (found_ml / nominal_ml - 1.0).abs() > SPOON_TOLERANCE;
-    volumes.into_iter().find(off).map(|found_ml| Spoon { nominal_ml, found_ml })
+    volumes.into_iter().find(off).map(|found_ml| Spoon {
+        nominal_ml,
+        found_ml,
+    })
 }
 
 pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
     let place = |field| Place::Vessel(item.id.clone(), field);
-    list.in_range(place("capacity"), "the capacity", item.capacity, (1.0, 20_000.0), "1 to 20 000 ml");
+    list.in_range(
+        place("capacity"),
+        "the capacity",
+        item.capacity,
+        (1.0, 20_000.0),
+        "1 to 20 000 ml",
+    );
     for (field, value, range, expected) in [
         ("mass", item.mass, (0.0, 5000.0), "0 to 5000 g"),
-        ("specific_heat", item.specific_heat, (0.0, 5.0), "0 to 5 kJ/(kg K)"),
-        ("temperature", item.temperature, (-40.0, 100.0), "−40 to 100 °C"),
-        ("cooling_minutes", item.cooling_minutes, (0.5, 2000.0), "0.5 to 2000 min"),
+        (
+            "specific_heat",
+            item.specific_heat,
+            (0.0, 5.0),
+            "0 to 5 kJ/(kg K)",
+        ),
+        (
+            "temperature",
+            item.temperature,
+            (-40.0, 100.0),
+            "−40 to 100 °C",
+        ),
+        (
+            "cooling_minutes",
+            item.cooling_minutes,
+            (0.5, 2000.0),
+            "0.5 to 2000 min",
+        ),
         ("price", item.price, (0.0, 1e5), "0 or more"),
     ] {
         if let Some(value) = value {
-            list.in_range(place(field), &format!("the {}", field.replace('_', " ")), value, range, expected);
+            list.in_range(
+                place(field),
+                &format!("the {}", field.replace('_', " ")),
+                value,
+                range,
+                expected,
+            );
         }
     }
     if let Some(run) = &item.cooling_run {
         let at = || place("cooling_run");
-        list.in_range(at(), "the room temperature", run.room, (-10.0, 60.0), "−10 to 60 °C");
+        list.in_range(
+            at(),
+            "the room temperature",
+            run.room,
+            (-10.0, 60.0),
+            "−10 to 60 °C",
+        );
         if let Some(millilitres) = run.millilitres {
-            list.in_range(at(), "the volume", millilitres, (1.0, 20_000.0), "1 to 20 000 ml");
+            list.in_range(
+                at(),
+                "the volume",
+                millilitres,
+                (1.0, 20_000.0),
+                "1 to 20 000 ml",
+            );
         }
         for reading in &run.readings {
-            list.in_range(at(), "the time of a reading", reading.minutes, (0.0, 1440.0), "0 to 1440 min");
-            list.in_range(at(), "a reading", reading.celsius, (-10.0, 110.0), "−10 to 110 °C");
+            list.in_range(
+                at(),
+                "the time of a reading",
+                reading.minutes,
+                (0.0, 1440.0),
+                "0 to 1440 min",
+            );
+            list.in_range(
+                at(),
+                "a reading",
+                reading.celsius,
+                (-10.0, 110.0),
+                "−10 to 110 °C",
+            );
         }
     }
     if let Some(shape) = item.shape {
-        for (what, millimetres) in
-            [("the height", shape.height), ("the bottom", shape.bottom), ("the top", shape.top)]
-        {
-            list.in_range(place("shape"), what, millimetres, (1.0, 1000.0), "1 to 1000 mm");
+        for (what, millimetres) in [
+            ("the height", shape.height),
+            ("the bottom", shape.bottom),
+            ("the top", shape.top),
+        ] {
+            list.in_range(
+                place("shape"),
+                what,
+                millimetres,
+                (1.0, 1000.0),
+                "1 to 1000 mm",
+            );
         }
     }
     for closure in &item.closures {
         let room = closure.head_room;
-        list.in_range(place("closures"), "the head room", room, (0.0, item.capacity), "0 to the capacity");
+        list.in_range(
+            place("closures"),
+            "the head room",
+            room,
+            (0.0, item.capacity),
+            "0 to the capacity",
+        );
     }
 }

@@ -39,16 +39,33 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     if let Some(bulk) = item.bulk_density.filter(|_| item.form.is_dry())
         && let Some(grain) = grain_density(item)
     {
-        report(item, "bulk density", bulk, (grain * LOOSEST_PACKING, grain * CLOSEST_PACKING), list);
+        report(
+            item,
+            "bulk density",
+            bulk,
+            (grain * LOOSEST_PACKING, grain * CLOSEST_PACKING),
+            list,
+        );
     }
 }
 
-fn report(item: &Ingredient, field: &'static str, stated: Figure, (low, high): (f64, f64), list: &mut Checklist) {
+fn report(
+    item: &Ingredient,
+    field: &'static str,
+    stated: Figure,
+    (low, high): (f64, f64),
+    list: &mut Checklist,
+) {
     let doubt = 2.0 * stated.u.unwrap_or(0.0);
     if (low - doubt..=high + doubt).contains(&stated.value) {
         return;
     }
-    let kind = FindingKind::DensityNotOfComposition { what: field, stated: stated.value, low, high };
+    let kind = FindingKind::DensityNotOfComposition {
+        what: field,
+        stated: stated.value,
+        low,
+        high,
+    };
     list.warning(Place::Ingredient(item.id.clone(), field), kind);
 }
 
@@ -63,7 +80,11 @@ fn dry_parts(item: &Ingredient) -> Option<(f64, f64)> {
         None if composition.basis == Basis::Per100Grams => value(Nutrient::Brix)?,
         None => return None,
     };
-    let fat = if item.form == crate::book::Form::Syrup { known(Nutrient::Fat) } else { value(Nutrient::Fat)? };
+    let fat = if item.form == crate::book::Form::Syrup {
+        known(Nutrient::Fat)
+    } else {
+        value(Nutrient::Fat)?
+    };
     let fibre = match composition.carbohydrate_kind {
         CarbohydrateKind::WithoutFibre => known(Nutrient::Fibre),
         CarbohydrateKind::WithFibre => 0.0,
@@ -77,7 +98,10 @@ fn dry_parts(item: &Ingredient) -> Option<(f64, f64)> {
         (fibre, FIBRE),
     ];
     let grams: f64 = parts.iter().map(|(grams, _)| grams).sum();
-    Some((grams, parts.iter().map(|(grams, density)| grams / density).sum()))
+    Some((
+        grams,
+        parts.iter().map(|(grams, density)| grams / density).sum(),
+    ))
 }
 
 /// Density of a liquid whose rest is water, g/ml.

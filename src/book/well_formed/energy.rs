@@ -6,7 +6,8 @@
 
 use super::checklist::Checklist;
 use crate::book::{
-    Basis, CarbohydrateKind, Composition, Evidence, Figure, FindingKind, Ingredient, Nutrient, Place,
+    Basis, CarbohydrateKind, Composition, Evidence, Figure, FindingKind, Ingredient, Nutrient,
+    Place,
 };
 use crate::quantity::KILOJOULES_PER_KILOCALORIE;
 
@@ -44,7 +45,10 @@ pub struct EnergyRange {
 /// What the energy can be by the other figures of a composition; `None` when fat, carbohydrate or protein is not stated.
 ///
 /// `rest_is_water` says that what is not stated is mostly water, as in a liquid.
-pub fn energy_of_composition(composition: &Composition, rest_is_water: bool) -> Option<EnergyRange> {
+pub fn energy_of_composition(
+    composition: &Composition,
+    rest_is_water: bool,
+) -> Option<EnergyRange> {
     let value = |nutrient| composition.get(nutrient).map(|figure| figure.value);
     let rounding = |nutrient| rounding_of(value(nutrient).unwrap_or(0.0));
     let fat = value(Nutrient::Fat)?;
@@ -76,8 +80,13 @@ pub fn energy_of_composition(composition: &Composition, rest_is_water: bool) -> 
     let salt = value(Nutrient::Salt).unwrap_or(0.0);
     let water = value(Nutrient::Water).unwrap_or(0.0);
     let separate_fibre = if with_fibre { 0.0 } else { known_fibre };
-    let rest = (whole(composition) - fat - protein - carbohydrate - separate_fibre - salt - water).max(0.0);
-    let hidden = if rest_is_water { rest.min(UNSTATED_ACID) } else { rest };
+    let rest = (whole(composition) - fat - protein - carbohydrate - separate_fibre - salt - water)
+        .max(0.0);
+    let hidden = if rest_is_water {
+        rest.min(UNSTATED_ACID)
+    } else {
+        rest
+    };
     let above = match (value(Nutrient::Acid), fibre) {
         (None, _) => ORGANIC_ACID * hidden,
         (Some(_), None) => FIBRE * hidden,
@@ -85,7 +94,10 @@ pub fn energy_of_composition(composition: &Composition, rest_is_water: bool) -> 
     };
     // Tables and some makers count the solids of tea as carbohydrate by difference; here they stand apart.
     let tea = CARBOHYDRATE * value(Nutrient::TeaSolids).unwrap_or(0.0);
-    Some(EnergyRange { from: base - doubt - below, to: base + doubt + above + tea })
+    Some(EnergyRange {
+        from: base - doubt - below,
+        to: base + doubt + above + tea,
+    })
 }
 
 /// Half of the last digit that guidance prints: whole grams from 10 g on, tenths below (EU guidance on tolerances, 2012).
@@ -104,9 +116,22 @@ fn whole(composition: &Composition) -> f64 {
 
 pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     let composition = &item.composition;
-    let Some(Figure { value: stated, evidence, .. }) = composition.get(Nutrient::Energy) else { return };
-    let Some(range) = energy_of_composition(composition, item.form.rest_is_water()) else { return };
-    let relative = if evidence == Evidence::Published { TABLE_TOLERANCE } else { TOLERANCE };
+    let Some(Figure {
+        value: stated,
+        evidence,
+        ..
+    }) = composition.get(Nutrient::Energy)
+    else {
+        return;
+    };
+    let Some(range) = energy_of_composition(composition, item.form.rest_is_water()) else {
+        return;
+    };
+    let relative = if evidence == Evidence::Published {
+        TABLE_TOLERANCE
+    } else {
+        TOLERANCE
+    };
     let tolerance = (relative * stated.abs()).max(SMALLEST_TOLERANCE);
     let nearest = if stated < range.from - tolerance {
         range.from
@@ -117,7 +142,8 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     };
     let in_kilojoules = stated * KILOJOULES_PER_KILOCALORIE;
     let tolerance = (relative * in_kilojoules.abs()).max(SMALLEST_TOLERANCE);
-    let fits_as_kilocalories = (range.from - tolerance..=range.to + tolerance).contains(&in_kilojoules);
+    let fits_as_kilocalories =
+        (range.from - tolerance..=range.to + tolerance).contains(&in_kilojoules);
     let place = Place::Ingredient(item.id.clone(), "composition");
     let kind = FindingKind::EnergyNotOfComposition {
         stated,
@@ -134,8 +160,13 @@ mod tests {
     use super::*;
 
     fn label(figures: &[(Nutrient, f64)]) -> Composition {
-        let figures = figures.iter().map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Label)));
-        Composition { figures: figures.collect(), ..Composition::default() }
+        let figures = figures
+            .iter()
+            .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Label)));
+        Composition {
+            figures: figures.collect(),
+            ..Composition::default()
+        }
     }
 
     #[test]
@@ -173,7 +204,10 @@ mod tests {
             let mut figures = full.to_vec();
             figures.remove(left_out);
             let wider = energy_of_composition(&label(&figures), false).unwrap();
-            assert!(wider.from <= whole.from && wider.to >= whole.to, "{left_out}: {wider:?} {whole:?}");
+            assert!(
+                wider.from <= whole.from && wider.to >= whole.to,
+                "{left_out}: {wider:?} {whole:?}"
+            );
         }
         assert_eq!(energy_of_composition(&label(&full[1..]), false), None);
     }

@@ -22,7 +22,12 @@ struct Open<'book> {
 
 /// Reports each circle once, at the ingredient where the walk enters it.
 pub(super) fn check_circles(book: &Book, list: &mut Checklist) {
-    let mut walk = Walk { book, finished: BTreeSet::new(), open: Vec::new(), is_open: BTreeSet::new() };
+    let mut walk = Walk {
+        book,
+        finished: BTreeSet::new(),
+        open: Vec::new(),
+        is_open: BTreeSet::new(),
+    };
     for item in &book.ingredients {
         walk.enter(&item.id, list);
         while let Some(innermost) = walk.open.last_mut() {
@@ -38,13 +43,22 @@ pub(super) fn check_circles(book: &Book, list: &mut Checklist) {
 impl<'book> Walk<'book> {
     /// Begins with the recipe of an ingredient, if it has one that has not been walked.
     fn enter(&mut self, id: &'book IngredientId, list: &mut Checklist) {
-        let made = self.book.ingredient(id).and_then(|item| item.house_made.as_ref());
-        let Some(recipe) = made.and_then(|made| self.book.recipe(&made.recipe)) else { return };
+        let made = self
+            .book
+            .ingredient(id)
+            .and_then(|item| item.house_made.as_ref());
+        let Some(recipe) = made.and_then(|made| self.book.recipe(&made.recipe)) else {
+            return;
+        };
         if self.is_open.contains(&recipe.id) {
             self.report(&recipe.id, id, list);
         } else if !self.finished.contains(&recipe.id) {
             self.is_open.insert(&recipe.id);
-            self.open.push(Open { ingredient: id, recipe: &recipe.id, entries: recipe.entries.iter() });
+            self.open.push(Open {
+                ingredient: id,
+                recipe: &recipe.id,
+                entries: recipe.entries.iter(),
+            });
         }
     }
 
@@ -56,7 +70,11 @@ impl<'book> Walk<'book> {
     }
 
     fn report(&self, recipe: &RecipeId, last: &IngredientId, list: &mut Checklist) {
-        let from = self.open.iter().position(|open| open.recipe == recipe).unwrap_or(0);
+        let from = self
+            .open
+            .iter()
+            .position(|open| open.recipe == recipe)
+            .unwrap_or(0);
         let members = self.open[from..].iter().map(|open| open.ingredient);
         let chain: Vec<String> = members.chain([last]).map(ToString::to_string).collect();
         let place = Place::Ingredient(self.open[from].ingredient.clone(), "house_made");

@@ -9,26 +9,73 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     composition::check(item, list);
     for (field, figure, expected, range) in [
         ("density", item.density, "0.5 to 2 g/ml", (0.5, 2.0)),
-        ("bulk density", item.bulk_density, "0.02 to 1.6 g/ml", (0.02, 1.6)),
+        (
+            "bulk density",
+            item.bulk_density,
+            "0.02 to 1.6 g/ml",
+            (0.02, 1.6),
+        ),
     ] {
         if let Some(figure) = figure {
-            list.in_range(place(field), &format!("the {field}"), figure.value, range, expected);
+            list.in_range(
+                place(field),
+                &format!("the {field}"),
+                figure.value,
+                range,
+                expected,
+            );
             list.uncertainty(place(field), figure);
         }
     }
     if let Some(celsius) = item.temperature {
-        list.in_range(place("temperature"), "the temperature", celsius, (-40.0, 100.0), "−40 to 100 °C");
+        list.in_range(
+            place("temperature"),
+            "the temperature",
+            celsius,
+            (-40.0, 100.0),
+            "−40 to 100 °C",
+        );
     }
     if let Some(price) = &item.price {
-        list.in_range(place("price"), "the price of a pack", price.pack, (0.0, 1e6), "0 or more");
-        list.in_range(place("price"), "the content of a pack", price.grams, (1e-3, 1e7), "more than 0 g");
-        list.in_range(place("price"), "waste", price.waste_percent, (0.0, 99.0), "0 to 99 %");
+        list.in_range(
+            place("price"),
+            "the price of a pack",
+            price.pack,
+            (0.0, 1e6),
+            "0 or more",
+        );
+        list.in_range(
+            place("price"),
+            "the content of a pack",
+            price.grams,
+            (1e-3, 1e7),
+            "more than 0 g",
+        );
+        list.in_range(
+            place("price"),
+            "waste",
+            price.waste_percent,
+            (0.0, 99.0),
+            "0 to 99 %",
+        );
         list.date(place("price"), price.date.as_deref());
     }
     if let Some(made) = &item.house_made {
         list.dangling(place("house_made"), "recipe", &book.recipes, &made.recipe);
-        list.in_range(place("house_made"), "the yield", made.yield_grams.value, (1e-3, 1e6), "more than 0 g");
-        list.in_range(place("house_made"), "waste", made.waste_percent, (0.0, 99.0), "0 to 99 %");
+        list.in_range(
+            place("house_made"),
+            "the yield",
+            made.yield_grams.value,
+            (1e-3, 1e6),
+            "more than 0 g",
+        );
+        list.in_range(
+            place("house_made"),
+            "waste",
+            made.waste_percent,
+            (0.0, 99.0),
+            "0 to 99 %",
+        );
     }
     density::check(item, list);
     energy::check(item, list);

@@ -52,24 +52,68 @@ fn settings(book: &Book, list: &mut Checklist) {
     let settings = &book.settings;
     for (what, celsius) in [
         ("the room temperature", settings.room_temperature),
-        ("the refrigerator temperature", settings.refrigerator_temperature),
-        ("the hot drinking temperature", settings.hot_drinking_temperature),
-        ("the iced drinking temperature", settings.iced_drinking_temperature),
+        (
+            "the refrigerator temperature",
+            settings.refrigerator_temperature,
+        ),
+        (
+            "the hot drinking temperature",
+            settings.hot_drinking_temperature,
+        ),
+        (
+            "the iced drinking temperature",
+            settings.iced_drinking_temperature,
+        ),
     ] {
-        list.in_range(Place::Settings, what, celsius, (-10.0, 100.0), "−10 to 100 °C");
+        list.in_range(
+            Place::Settings,
+            what,
+            celsius,
+            (-10.0, 100.0),
+            "−10 to 100 °C",
+        );
     }
-    list.in_range(Place::Settings, "the ice temperature", settings.ice_temperature, (-40.0, 0.0), "−40 to 0 °C");
+    list.in_range(
+        Place::Settings,
+        "the ice temperature",
+        settings.ice_temperature,
+        (-40.0, 0.0),
+        "−40 to 0 °C",
+    );
     let bulk = settings.ice_bulk_density;
-    list.in_range(Place::Settings, "the bulk density of ice", bulk, (0.2, 0.917), "0.2 to 0.917 g/ml");
+    list.in_range(
+        Place::Settings,
+        "the bulk density of ice",
+        bulk,
+        (0.2, 0.917),
+        "0.2 to 0.917 g/ml",
+    );
     if let Some(rate) = settings.ice_melt_rate {
-        list.in_range(Place::Settings, "the melt rate of ice", rate, (0.0, 100.0), "0 to 100 g/min");
+        list.in_range(
+            Place::Settings,
+            "the melt rate of ice",
+            rate,
+            (0.0, 100.0),
+            "0 to 100 g/min",
+        );
     }
     for step in &settings.steps {
         let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
         list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");
-        list.in_range(Place::Settings, &what, step.floor, (0.0, 1000.0), "0 or more");
+        list.in_range(
+            Place::Settings,
+            &what,
+            step.floor,
+            (0.0, 1000.0),
+            "0 or more",
+        );
         if step.fraction <= 0.0 && step.floor <= 0.0 {
-            list.out_of_range(Place::Settings, what, "0".to_owned(), "a fraction or a floor above 0");
+            list.out_of_range(
+                Place::Settings,
+                what,
+                "0".to_owned(),
+                "a fraction or a floor above 0",
+            );
         }
     }
 }

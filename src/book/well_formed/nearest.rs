@@ -4,10 +4,15 @@
 pub fn nearest<'book>(id: &str, known: impl Iterator<Item = &'book str>) -> Vec<String> {
     let mut near: Vec<(usize, &str)> = known
         .map(|other| (edit_distance(id, other), other))
-        .filter(|(distance, other)| *distance <= 2.max(id.len() / 4) || other.contains(id) || id.contains(other))
+        .filter(|(distance, other)| {
+            *distance <= 2.max(id.len() / 4) || other.contains(id) || id.contains(other)
+        })
         .collect();
     near.sort_unstable();
-    near.into_iter().take(3).map(|(_, other)| other.to_owned()).collect()
+    near.into_iter()
+        .take(3)
+        .map(|(_, other)| other.to_owned())
+        .collect()
 }
 
 /// Levenshtein distance between two ids (ASCII, so bytes are characters).
@@ -34,7 +39,10 @@ mod tests {
     fn a_mistyped_id_finds_its_neighbours() {
         let known = ["pear-syrup", "plum-syrup", "oolong"];
         assert_eq!(nearest("paer-syrup", known.into_iter()), ["pear-syrup"]);
-        assert_eq!(nearest("quite-different", known.into_iter()), Vec::<String>::new());
+        assert_eq!(
+            nearest("quite-different", known.into_iter()),
+            Vec::<String>::new()
+        );
         assert_eq!(edit_distance("kitten", "sitting"), 3);
     }
 }

@@ -4,7 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::checklist::Checklist;
 use crate::book::{
-    Amount, Book, Change, Entry, FindingKind, Line, LineId, Place, Recipe, Version, VersionId, resolve,
+    Amount, Book, Change, Entry, FindingKind, Line, LineId, Place, Recipe, Version, VersionId,
+    resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -41,7 +42,10 @@ fn bases(item: &Recipe) -> Vec<Option<usize>> {
     for (index, version) in item.versions.iter().enumerate() {
         index_of.entry(&version.id).or_insert(index);
     }
-    item.versions.iter().map(|version| index_of.get(version.builds_on.as_ref()?).copied()).collect()
+    item.versions
+        .iter()
+        .map(|version| index_of.get(version.builds_on.as_ref()?).copied())
+        .collect()
 }
 
 /// What stands behind a version: how many versions, and how many changes they have together.
@@ -56,8 +60,13 @@ impl Lineage {
     /// change looks through the entries, of which it may add one.
     fn work(self, item: &Recipe) -> u64 {
         let (entries, versions) = (item.entries.len() as u64, item.versions.len() as u64);
-        let finding = self.depth.saturating_mul(self.depth.saturating_add(versions));
-        finding.saturating_add(entries).saturating_add(self.changes.saturating_mul(entries.saturating_add(self.changes)))
+        let finding = self
+            .depth
+            .saturating_mul(self.depth.saturating_add(versions));
+        finding.saturating_add(entries).saturating_add(
+            self.changes
+                .saturating_mul(entries.saturating_add(self.changes)),
+        )
     }
 }
 
@@ -66,14 +75,19 @@ impl Lineage {
 fn lineages(item: &Recipe, bases: &[Option<usize>]) -> Vec<Lineage> {
     let all = Lineage {
         depth: bases.len() as u64,
-        changes: item.versions.iter().map(|version| version.changes.len() as u64).sum(),
+        changes: item
+            .versions
+            .iter()
+            .map(|version| version.changes.len() as u64)
+            .sum(),
     };
     let mut known: Vec<Option<Lineage>> = vec![None; bases.len()];
     let mut is_on_path = vec![false; bases.len()];
     for start in 0..bases.len() {
         let mut path = Vec::new();
         let mut next = Some(start);
-        while let Some(index) = next.filter(|index| known[*index].is_none() && !is_on_path[*index]) {
+        while let Some(index) = next.filter(|index| known[*index].is_none() && !is_on_path[*index])
+        {
             is_on_path[index] = true;
             path.push(index);
             next = bases[index];
@@ -86,22 +100,37 @@ fn lineages(item: &Recipe, bases: &[Option<usize>]) -> Vec<Lineage> {
             known[index] = Some(behind);
         }
     }
-    known.into_iter().map(|lineage| lineage.unwrap_or(all)).collect()
+    known
+        .into_iter()
+        .map(|lineage| lineage.unwrap_or(all))
+        .collect()
 }
 
 /// Checks what a version comes to when its changes are carried out.
-fn resolved(book: &Book, item: &Recipe, version: Option<&Version>, work: u64, list: &mut Checklist) {
+fn resolved(
+    book: &Book,
+    item: &Recipe,
+    version: Option<&Version>,
+    work: u64,
+    list: &mut Checklist,
+) {
     let whole = || match version {
         None => Place::Recipe(item.id.clone(), "lines"),
         Some(version) => Place::Version(item.id.clone(), version.id.clone()),
     };
     if !list.may_take(work) {
-        return list.warning(Place::Recipe(item.id.clone(), "versions"), FindingKind::TooManyToCheck);
+        return list.warning(
+            Place::Recipe(item.id.clone(), "versions"),
+            FindingKind::TooManyToCheck,
+        );
     }
     let (resolved, resolve_findings) = resolve(item, version.map(|version| &version.id));
     // A missing version is reported elsewhere, with the ids that look like it.
     let from_changes = |kind: &FindingKind| !matches!(kind, FindingKind::Dangling { .. });
-    for finding in resolve_findings.into_iter().filter(|finding| from_changes(&finding.kind)) {
+    for finding in resolve_findings
+        .into_iter()
+        .filter(|finding| from_changes(&finding.kind))
+    {
         list.push(finding);
     }
     if resolved.lines().filter(|line| line.amount.fills()).count() > 1 {
@@ -121,7 +150,12 @@ fn approvals(book: &Book, item: &Recipe, known: &BTreeSet<&VersionId>, list: &mu
             list.dangling_version(place.clone(), item, id, known);
         }
         for approved in approval.resolved.lines() {
-            list.dangling(place.clone(), "ingredient", &book.ingredients, &approved.ingredient);
+            list.dangling(
+                place.clone(),
+                "ingredient",
+                &book.ingredients,
+                &approved.ingredient,
+            );
         }
     }
 }
@@ -133,21 +167,30 @@ fn duplicate_ids(item: &Recipe, list: &mut Checklist) {
         if !seen.insert(entry.id().clone()) {
             list.error(
                 place("lines"),
-                FindingKind::DuplicateInRecipe { id: entry.id().to_string() },
+                FindingKind::DuplicateInRecipe {
+                    id: entry.id().to_string(),
+                },
             );
         }
     }
     let mut seen = BTreeSet::new();
     for version in &item.versions {
         if !seen.insert(version.id.clone()) {
-            let kind = FindingKind::DuplicateInRecipe { id: version.id.to_string() };
+            let kind = FindingKind::DuplicateInRecipe {
+                id: version.id.to_string(),
+            };
             list.error(place("versions"), kind);
         }
     }
 }
 
 /// Versions that build on each other in a circle. Only the members of the circle report it, each from its own place.
-fn version_circles(item: &Recipe, known: &BTreeSet<&VersionId>, bases: &[Option<usize>], list: &mut Checklist) {
+fn version_circles(
+    item: &Recipe,
+    known: &BTreeSet<&VersionId>,
+    bases: &[Option<usize>],
+    list: &mut Checklist,
+) {
     let place = |version: &Version| Place::Version(item.id.clone(), version.id.clone());
     for version in &item.versions {
         if let Some(base) = &version.builds_on {
@@ -156,7 +199,11 @@ fn version_circles(item: &Recipe, known: &BTreeSet<&VersionId>, bases: &[Option<
     }
     let mut circle_of: Vec<Option<Vec<usize>>> = vec![None; bases.len()];
     for circle in circles(bases) {
-        let reported = if circle.len() > REPORTED_BY_EACH { 1 } else { circle.len() };
+        let reported = if circle.len() > REPORTED_BY_EACH {
+            1
+        } else {
+            circle.len()
+        };
         for first in 0..reported {
             let mut turned = circle.clone();
             turned.rotate_left(first);
@@ -165,7 +212,11 @@ fn version_circles(item: &Recipe, known: &BTreeSet<&VersionId>, bases: &[Option<
     }
     for (version, circle) in item.versions.iter().zip(circle_of) {
         if let Some(circle) = circle {
-            let chain = circle.iter().chain(circle.first()).map(|index| item.versions[*index].id.to_string()).collect();
+            let chain = circle
+                .iter()
+                .chain(circle.first())
+                .map(|index| item.versions[*index].id.to_string())
+                .collect();
             list.error(place(version), FindingKind::VersionCycle { chain });
         }
     }
@@ -201,35 +252,64 @@ fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list:
         }
         Change::Amount(id, to) => amount(book, at(id), to, list),
         Change::Temperature(id, Some(celsius)) => {
-            list.in_range(at(id), "the temperature", *celsius, (-40.0, 100.0), "−40 to 100 °C");
+            list.in_range(
+                at(id),
+                "the temperature",
+                *celsius,
+                (-40.0, 100.0),
+                "−40 to 100 °C",
+            );
         }
         Change::Add(_, Entry::Line(added)) => line(book, item, Some(version), added, list),
         _ => {}
     }
 }
 
-fn line(
-    book: &Book,
-    item: &Recipe,
-    version: Option<&Version>,
-    found: &Line,
-    list: &mut Checklist,
-) {
-    let place = || Place::Line(item.id.clone(), version.map(|version| version.id.clone()), found.id.clone());
+fn line(book: &Book, item: &Recipe, version: Option<&Version>, found: &Line, list: &mut Checklist) {
+    let place = || {
+        Place::Line(
+            item.id.clone(),
+            version.map(|version| version.id.clone()),
+            found.id.clone(),
+        )
+    };
     list.dangling(place(), "ingredient", &book.ingredients, &found.ingredient);
     amount(book, place(), &found.amount, list);
     if let Some(celsius) = found.temperature {
-        list.in_range(place(), "the temperature", celsius, (-40.0, 100.0), "−40 to 100 °C");
+        list.in_range(
+            place(),
+            "the temperature",
+            celsius,
+            (-40.0, 100.0),
+            "−40 to 100 °C",
+        );
     }
     if let Some(carried) = &found.carried {
-        list.dangling(place(), "ingredient", &book.ingredients, &carried.ingredient);
-        list.in_range(place(), "the syrup that comes along", carried.grams, (0.0, 1000.0), "0 to 1000 g");
+        list.dangling(
+            place(),
+            "ingredient",
+            &book.ingredients,
+            &carried.ingredient,
+        );
+        list.in_range(
+            place(),
+            "the syrup that comes along",
+            carried.grams,
+            (0.0, 1000.0),
+            "0 to 1000 g",
+        );
     }
 }
 
 fn amount(book: &Book, place: Place, amount: &Amount, list: &mut Checklist) {
     if let Some(number) = amount.number() {
-        list.in_range(place.clone(), "the amount", number, (0.0, LARGEST_AMOUNT), "0 to 10 000");
+        list.in_range(
+            place.clone(),
+            "the amount",
+            number,
+            (0.0, LARGEST_AMOUNT),
+            "0 to 10 000",
+        );
     }
     if let Amount::Count(_, measure) = amount {
         list.dangling(place, "measure", &book.measures, measure);

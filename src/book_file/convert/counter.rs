@@ -2,7 +2,8 @@
 
 use super::{Checker, file};
 use crate::book::{
-    Closure, ClosureKind, CoolingReading, CoolingRun, Measure, Nominal, Reading, Serviceware, ServicewareKind, Shape, Vessel, VesselKind,
+    Closure, ClosureKind, CoolingReading, CoolingRun, Measure, Nominal, Reading, Serviceware,
+    ServicewareKind, Shape, Vessel, VesselKind,
 };
 
 pub(super) fn measure(checker: &mut Checker<'_>, found: file::Measure) -> Measure {
@@ -11,7 +12,9 @@ pub(super) fn measure(checker: &mut Checker<'_>, found: file::Measure) -> Measur
         name: found.name,
         kind: found.kind.into(),
         nominal: found.nominal.map(|nominal| match nominal {
-            file::Nominal::Volume(millilitres) => Nominal::Volume(checker.number("nominal", millilitres)),
+            file::Nominal::Volume(millilitres) => {
+                Nominal::Volume(checker.number("nominal", millilitres))
+            }
             file::Nominal::Mass(grams) => Nominal::Mass(checker.number("nominal", grams)),
         }),
         filling: found.filling.map(Into::into).unwrap_or_default(),
@@ -37,12 +40,16 @@ pub(super) fn vessel(checker: &mut Checker<'_>, found: file::Vessel) -> Vessel {
         name: found.name,
         kind: VesselKind::from(found.kind),
         capacity: checker.number("capacity", found.capacity),
-        shape: found.shape.map(|shape| checker.within("shape", |checker| cup_shape(checker, &shape))),
+        shape: found
+            .shape
+            .map(|shape| checker.within("shape", |checker| cup_shape(checker, &shape))),
         mass: checker.optional_number("mass", found.mass),
         specific_heat: checker.optional_number("specific_heat", found.specific_heat),
         temperature: checker.optional_number("temperature", found.temperature),
         cooling_minutes: checker.optional_number("cooling_minutes", found.cooling_minutes),
-        cooling_run: found.cooling_run.map(|run| checker.within("cooling_run", |checker| cooling_run(checker, run))),
+        cooling_run: found
+            .cooling_run
+            .map(|run| checker.within("cooling_run", |checker| cooling_run(checker, run))),
         price: checker.optional_number("price", found.price),
         closures: checker.items("closures", found.closures, |_| "", closure),
         serviceware: checker.items("serviceware", found.serviceware, |_| "", serviceware),
@@ -62,10 +69,15 @@ fn cooling_run(checker: &mut Checker<'_>, found: file::CoolingRun) -> CoolingRun
     CoolingRun {
         room: checker.number("room", found.room),
         millilitres: checker.optional_number("millilitres", found.millilitres),
-        readings: checker.items("readings", found.readings, |_| "", |checker, reading| CoolingReading {
-            minutes: checker.number("minutes", reading.minutes),
-            celsius: checker.number("celsius", reading.celsius),
-        }),
+        readings: checker.items(
+            "readings",
+            found.readings,
+            |_| "",
+            |checker, reading| CoolingReading {
+                minutes: checker.number("minutes", reading.minutes),
+                celsius: checker.number("celsius", reading.celsius),
+            },
+        ),
     }
 }
 

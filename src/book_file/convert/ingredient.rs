@@ -2,8 +2,8 @@
 
 use super::{Checker, file};
 use crate::book::{
-    AllergenStatement, Basis, Composition, Diet, FlavourStrength, HighPotencyAmount, HouseMade, Ingredient, Nutrient,
-    Price, SugarProfile,
+    AllergenStatement, Basis, Composition, Diet, FlavourStrength, HighPotencyAmount, HouseMade,
+    Ingredient, Nutrient, Price, SugarProfile,
 };
 
 pub(super) fn ingredient(checker: &mut Checker<'_>, found: file::Ingredient) -> Ingredient {
@@ -15,19 +15,32 @@ pub(super) fn ingredient(checker: &mut Checker<'_>, found: file::Ingredient) -> 
         lot: found.lot,
         form: found.form.into(),
         role: found.role.into(),
-        composition: checker.within("composition", |checker| composition(checker, found.composition)),
-        density: found.density.map(|figure| checker.figure("density", &figure)),
-        bulk_density: found.bulk_density.map(|figure| checker.figure("bulk_density", &figure)),
+        composition: checker.within("composition", |checker| {
+            composition(checker, found.composition)
+        }),
+        density: found
+            .density
+            .map(|figure| checker.figure("density", &figure)),
+        bulk_density: found
+            .bulk_density
+            .map(|figure| checker.figure("bulk_density", &figure)),
         temperature: checker.optional_number("temperature", found.temperature),
         statement: found.statement,
         allergens: found.allergens.map(|statement| AllergenStatement {
             contains: statement.contains.into_iter().map(Into::into).collect(),
             may_contain: statement.may_contain.into_iter().map(Into::into).collect(),
         }),
-        diet: Diet { vegan: found.diet.vegan, dairy_free: found.diet.dairy_free },
+        diet: Diet {
+            vegan: found.diet.vegan,
+            dairy_free: found.diet.dairy_free,
+        },
         opened_life_hours: checker.optional_number("opened_life_hours", found.opened_life_hours),
-        price: found.price.map(|found| checker.within("price", |checker| price(checker, found))),
-        house_made: found.house_made.map(|found| checker.within("house_made", |checker| house_made(checker, &found))),
+        price: found
+            .price
+            .map(|found| checker.within("price", |checker| price(checker, found))),
+        house_made: found
+            .house_made
+            .map(|found| checker.within("house_made", |checker| house_made(checker, &found))),
         note: found.note,
     }
 }
@@ -68,22 +81,35 @@ fn composition(checker: &mut Checker<'_>, found: file::Composition) -> Compositi
         (Nutrient::Caffeine, "caffeine", found.caffeine),
         (Nutrient::Brix, "brix", found.brix),
     ];
-    let stated = figures.into_iter().filter_map(|(nutrient, field, figure)| Some((nutrient, field, figure?)));
+    let stated = figures
+        .into_iter()
+        .filter_map(|(nutrient, field, figure)| Some((nutrient, field, figure?)));
     Composition {
-        basis: found.basis.map(|basis| amount_of_basis(checker, &basis)).unwrap_or_default(),
+        basis: found
+            .basis
+            .map(|basis| amount_of_basis(checker, &basis))
+            .unwrap_or_default(),
         carbohydrate_kind: found.carbohydrate_kind.map(Into::into).unwrap_or_default(),
-        figures: stated.map(|(nutrient, field, figure)| (nutrient, checker.figure(field, &figure))).collect(),
-        sugar_profile: found
-            .sugar_profile
-            .map(|profile| checker.within("sugar_profile", |checker| sugar_profile(checker, &profile))),
-        free_sugar_fraction: checker.optional_number("free_sugar_fraction", found.free_sugar_fraction),
+        figures: stated
+            .map(|(nutrient, field, figure)| (nutrient, checker.figure(field, &figure)))
+            .collect(),
+        sugar_profile: found.sugar_profile.map(|profile| {
+            checker.within("sugar_profile", |checker| sugar_profile(checker, &profile))
+        }),
+        free_sugar_fraction: checker
+            .optional_number("free_sugar_fraction", found.free_sugar_fraction),
         flavours: checker.items(
             "flavours",
             found.flavours,
             |flavour| &flavour.name,
             |checker, flavour| {
-                let per_gram = flavour.per_gram.map(|figure| checker.figure("per_gram", &figure));
-                FlavourStrength { name: flavour.name, per_gram }
+                let per_gram = flavour
+                    .per_gram
+                    .map(|figure| checker.figure("per_gram", &figure));
+                FlavourStrength {
+                    name: flavour.name,
+                    per_gram,
+                }
             },
         ),
         high_potency: checker.items(
@@ -116,10 +142,19 @@ fn sugar_profile(checker: &mut Checker<'_>, found: &file::SugarProfile) -> Sugar
         file::SugarProfile::Glucose => SugarProfile::Glucose,
         file::SugarProfile::Lactose => SugarProfile::Lactose,
         file::SugarProfile::Honey => SugarProfile::Honey,
-        file::SugarProfile::GlucoseSyrup { dextrose_equivalent } => SugarProfile::GlucoseSyrup {
+        file::SugarProfile::GlucoseSyrup {
+            dextrose_equivalent,
+        } => SugarProfile::GlucoseSyrup {
             dextrose_equivalent: checker.number("dextrose_equivalent", dextrose_equivalent),
         },
-        file::SugarProfile::Own { sucrose, glucose, fructose, lactose, maltose, other } => SugarProfile::Own {
+        file::SugarProfile::Own {
+            sucrose,
+            glucose,
+            fructose,
+            lactose,
+            maltose,
+            other,
+        } => SugarProfile::Own {
             sucrose: checker.number("sucrose", sucrose),
             glucose: checker.number("glucose", glucose),
             fructose: checker.number("fructose", fructose),

@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, RecipeId, Settings, Shelf, StepSetting,
-    TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, RecipeId, Settings, Shelf,
+    StepSetting, TemperatureWindow, VersionId, VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.
@@ -21,19 +21,53 @@ const KEPT: usize = 1000;
 
 /// The book of a file, or every id and number that can't be taken.
 pub(super) fn book_from_file(file: file::Book, text: &str) -> Result<Book, Vec<LoadProblem>> {
-    let mut checker = Checker { text, steps: Vec::new(), problems: Vec::new() };
-    checker.duplicates("ingredient", "ingredients", file.ingredients.iter().map(|item| item.id.as_str()));
-    checker.duplicates("measure", "measures", file.measures.iter().map(|item| item.id.as_str()));
-    checker.duplicates("vessel", "vessels", file.vessels.iter().map(|item| item.id.as_str()));
-    checker.duplicates("recipe", "recipes", file.recipes.iter().map(|item| item.id.as_str()));
+    let mut checker = Checker {
+        text,
+        steps: Vec::new(),
+        problems: Vec::new(),
+    };
+    checker.duplicates(
+        "ingredient",
+        "ingredients",
+        file.ingredients.iter().map(|item| item.id.as_str()),
+    );
+    checker.duplicates(
+        "measure",
+        "measures",
+        file.measures.iter().map(|item| item.id.as_str()),
+    );
+    checker.duplicates(
+        "vessel",
+        "vessels",
+        file.vessels.iter().map(|item| item.id.as_str()),
+    );
+    checker.duplicates(
+        "recipe",
+        "recipes",
+        file.recipes.iter().map(|item| item.id.as_str()),
+    );
     let book = Book {
         settings: checker.within("settings", |checker| settings(checker, file.settings)),
-        ingredients: shelf(checker.items("ingredients", file.ingredients, |item| &item.id, ingredient::ingredient)),
-        measures: shelf(checker.items("measures", file.measures, |item| &item.id, counter::measure)),
+        ingredients: shelf(checker.items(
+            "ingredients",
+            file.ingredients,
+            |item| &item.id,
+            ingredient::ingredient,
+        )),
+        measures: shelf(checker.items(
+            "measures",
+            file.measures,
+            |item| &item.id,
+            counter::measure,
+        )),
         vessels: shelf(checker.items("vessels", file.vessels, |item| &item.id, counter::vessel)),
         recipes: shelf(checker.items("recipes", file.recipes, |item| &item.id, recipe::recipe)),
     };
-    if checker.problems.is_empty() { Ok(book) } else { Err(checker.problems) }
+    if checker.problems.is_empty() {
+        Ok(book)
+    } else {
+        Err(checker.problems)
+    }
 }
 
 /// An id that can be read from text.
@@ -56,7 +90,14 @@ macro_rules! read_id {
     };
 }
 
-read_id!(IngredientId, MeasureId, VesselId, RecipeId, LineId, VersionId);
+read_id!(
+    IngredientId,
+    MeasureId,
+    VesselId,
+    RecipeId,
+    LineId,
+    VersionId
+);
 
 /// Where the reading is, and what it has found.
 struct Checker<'text> {
@@ -86,7 +127,10 @@ impl Checker<'_> {
             let numbered = items.into_iter().enumerate();
             numbered
                 .map(|(index, item)| {
-                    checker.steps.push(Step::Item { index, label: label(&item).to_owned() });
+                    checker.steps.push(Step::Item {
+                        index,
+                        label: label(&item).to_owned(),
+                    });
                     let value = read(checker, item);
                     checker.steps.pop();
                     value
@@ -109,7 +153,9 @@ impl Checker<'_> {
 
     fn number(&mut self, field: &'static str, found: f64) -> f64 {
         if !found.is_finite() {
-            self.within(field, |checker| checker.report(|place| LoadProblem::NotFinite { found, place }));
+            self.within(field, |checker| {
+                checker.report(|place| LoadProblem::NotFinite { found, place })
+            });
         }
         found
     }
@@ -128,7 +174,9 @@ impl Checker<'_> {
 
     fn id<I: ReadId>(&mut self, field: &'static str, text: &str) -> I {
         I::read(text).unwrap_or_else(|error| {
-            self.within(field, |checker| checker.report(|place| LoadProblem::BadId { error, place }));
+            self.within(field, |checker| {
+                checker.report(|place| LoadProblem::BadId { error, place })
+            });
             I::stand_in()
         })
     }
@@ -138,14 +186,32 @@ impl Checker<'_> {
     }
 
     /// Reports every item whose id an earlier item of the list has.
-    fn duplicates<'ids>(&mut self, kind: &'static str, list: &'static str, ids: impl Iterator<Item = &'ids str>) {
+    fn duplicates<'ids>(
+        &mut self,
+        kind: &'static str,
+        list: &'static str,
+        ids: impl Iterator<Item = &'ids str>,
+    ) {
         let mut first_of = BTreeMap::new();
         for (index, id) in ids.enumerate() {
             let first = *first_of.entry(id).or_insert(index);
             if first != index && self.problems.len() < KEPT {
-                let place_of = |index| self.place(vec![Step::Field(list), Step::Item { index, label: id.to_owned() }]);
+                let place_of = |index| {
+                    self.place(vec![
+                        Step::Field(list),
+                        Step::Item {
+                            index,
+                            label: id.to_owned(),
+                        },
+                    ])
+                };
                 let (first, second) = (place_of(first), place_of(index));
-                self.problems.push(LoadProblem::DuplicateId { kind, id: id.to_owned(), first, second });
+                self.problems.push(LoadProblem::DuplicateId {
+                    kind,
+                    id: id.to_owned(),
+                    first,
+                    second,
+                });
             }
         }
     }
@@ -158,18 +224,27 @@ fn shelf<T: Item>(items: Vec<T>) -> Shelf<T> {
 
 fn settings(checker: &mut Checker<'_>, found: file::Settings) -> Settings {
     let usual = Settings::default();
-    let mut number = |field, found: Option<f64>, usual| checker.optional_number(field, found).unwrap_or(usual);
+    let mut number =
+        |field, found: Option<f64>, usual| checker.optional_number(field, found).unwrap_or(usual);
     Settings {
         shop: found.shop,
         note: found.note,
         currency: found.currency.unwrap_or(usual.currency),
-        room_temperature: number("room_temperature", found.room_temperature, usual.room_temperature),
+        room_temperature: number(
+            "room_temperature",
+            found.room_temperature,
+            usual.room_temperature,
+        ),
         refrigerator_temperature: number(
             "refrigerator_temperature",
             found.refrigerator_temperature,
             usual.refrigerator_temperature,
         ),
-        ice_temperature: number("ice_temperature", found.ice_temperature, usual.ice_temperature),
+        ice_temperature: number(
+            "ice_temperature",
+            found.ice_temperature,
+            usual.ice_temperature,
+        ),
         hot_drinking_temperature: number(
             "hot_drinking_temperature",
             found.hot_drinking_temperature,
@@ -180,7 +255,11 @@ fn settings(checker: &mut Checker<'_>, found: file::Settings) -> Settings {
             found.iced_drinking_temperature,
             usual.iced_drinking_temperature,
         ),
-        ice_bulk_density: number("ice_bulk_density", found.ice_bulk_density, usual.ice_bulk_density),
+        ice_bulk_density: number(
+            "ice_bulk_density",
+            found.ice_bulk_density,
+            usual.ice_bulk_density,
+        ),
         hot_window: window(checker, "hot_window", found.hot_window).unwrap_or(usual.hot_window),
         iced_window: window(checker, "iced_window", found.iced_window).unwrap_or(usual.iced_window),
         ice_melt_rate: checker.optional_number("ice_melt_rate", found.ice_melt_rate),
@@ -197,7 +276,10 @@ fn window(
 ) -> Option<TemperatureWindow> {
     let found = found?;
     checker.within(field, |checker| {
-        Some(TemperatureWindow { from: checker.number("from", found.from), to: checker.number("to", found.to) })
+        Some(TemperatureWindow {
+            from: checker.number("from", found.from),
+            to: checker.number("to", found.to),
+        })
     })
 }
 

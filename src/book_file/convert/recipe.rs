@@ -1,7 +1,9 @@
 //! Recipes, versions and approvals from a file.
 
 use super::{Checker, file};
-use crate::book::{Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Resolved, Role, Version};
+use crate::book::{
+    Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Resolved, Role, Version,
+};
 
 pub(super) fn recipe(checker: &mut Checker<'_>, found: file::Recipe) -> Recipe {
     Recipe {
@@ -12,7 +14,8 @@ pub(super) fn recipe(checker: &mut Checker<'_>, found: file::Recipe) -> Recipe {
         cup: checker.optional_id("cup", found.cup.as_ref()),
         shaker: checker.optional_id("shaker", found.shaker.as_ref()),
         strained: found.strained,
-        drinking_temperature: checker.optional_number("drinking_temperature", found.drinking_temperature),
+        drinking_temperature: checker
+            .optional_number("drinking_temperature", found.drinking_temperature),
         menu_price: checker.optional_number("menu_price", found.menu_price),
         versions: checker.items("versions", found.versions, |version| &version.id, version),
         approvals: checker.items("approvals", found.approvals, |_| "", approval),
@@ -48,7 +51,8 @@ fn resolved(checker: &mut Checker<'_>, found: file::Resolved) -> Resolved {
         cup: checker.optional_id("cup", found.cup.as_ref()),
         shaker: checker.optional_id("shaker", found.shaker.as_ref()),
         strained: found.strained,
-        drinking_temperature: checker.optional_number("drinking_temperature", found.drinking_temperature),
+        drinking_temperature: checker
+            .optional_number("drinking_temperature", found.drinking_temperature),
         menu_price: checker.optional_number("menu_price", found.menu_price),
     }
 }
@@ -61,7 +65,10 @@ fn entry_id(found: &file::Entry) -> &str {
 
 fn entry(checker: &mut Checker<'_>, found: file::Entry) -> Entry {
     match found {
-        file::Entry::Instruction { id, text } => Entry::Instruction(Instruction { id: checker.id("id", &id), text }),
+        file::Entry::Instruction { id, text } => Entry::Instruction(Instruction {
+            id: checker.id("id", &id),
+            text,
+        }),
         file::Entry::Line {
             id,
             ingredient,
@@ -87,10 +94,13 @@ fn entry(checker: &mut Checker<'_>, found: file::Entry) -> Entry {
 fn amount(checker: &mut Checker<'_>, found: &file::Amount) -> Amount {
     match found {
         file::Amount::Grams(grams) => Amount::Grams(checker.number("amount", *grams)),
-        file::Amount::Millilitres(millilitres) => Amount::Millilitres(checker.number("amount", *millilitres)),
-        file::Amount::Count(uses, measure) => {
-            Amount::Count(checker.number("amount", *uses), checker.id("amount", measure))
+        file::Amount::Millilitres(millilitres) => {
+            Amount::Millilitres(checker.number("amount", *millilitres))
         }
+        file::Amount::Count(uses, measure) => Amount::Count(
+            checker.number("amount", *uses),
+            checker.id("amount", measure),
+        ),
         file::Amount::FillTo(millilitres) => Amount::FillTo(checker.number("amount", *millilitres)),
         file::Amount::FillToRim => Amount::FillToRim,
     }
@@ -106,22 +116,36 @@ fn carried(checker: &mut Checker<'_>, found: &file::Carried) -> Carried {
 fn change(checker: &mut Checker<'_>, found: file::Change) -> Change {
     use file::Change as Found;
     match found {
-        Found::Ingredient(id, to) => Change::Ingredient(checker.id("id", &id), checker.id("ingredient", &to)),
-        Found::Amount(id, to) => Change::Amount(checker.id("id", &id), amount(checker, &to)),
-        Found::Temperature(id, to) => {
-            Change::Temperature(checker.id("id", &id), checker.optional_number("temperature", to))
+        Found::Ingredient(id, to) => {
+            Change::Ingredient(checker.id("id", &id), checker.id("ingredient", &to))
         }
+        Found::Amount(id, to) => Change::Amount(checker.id("id", &id), amount(checker, &to)),
+        Found::Temperature(id, to) => Change::Temperature(
+            checker.id("id", &id),
+            checker.optional_number("temperature", to),
+        ),
         Found::Role(id, to) => Change::Role(checker.id("id", &id), Role::from(to)),
         Found::Stage(id, to) => Change::Stage(checker.id("id", &id), to.into()),
-        Found::Carried(id, to) => Change::Carried(checker.id("id", &id), to.map(|to| carried(checker, &to))),
+        Found::Carried(id, to) => {
+            Change::Carried(checker.id("id", &id), to.map(|to| carried(checker, &to)))
+        }
         Found::Note(id, to) => Change::Note(checker.id("id", &id), to),
         Found::Instruction(id, to) => Change::Instruction(checker.id("id", &id), to),
-        Found::Add { after, entry: added } => {
+        Found::Add {
+            after,
+            entry: added,
+        } => {
             let after = checker.optional_id("after", after.as_ref());
-            Change::Add(after, checker.within("entry", |checker| entry(checker, added)))
+            Change::Add(
+                after,
+                checker.within("entry", |checker| entry(checker, added)),
+            )
         }
         Found::Remove(id) => Change::Remove(checker.id("id", &id)),
-        Found::Move { id, after } => Change::Move(checker.id("id", &id), checker.optional_id("after", after.as_ref())),
+        Found::Move { id, after } => Change::Move(
+            checker.id("id", &id),
+            checker.optional_id("after", after.as_ref()),
+        ),
         Found::Cup(to) => Change::Cup(checker.id("cup", &to)),
         Found::Shaker(to) => Change::Shaker(checker.optional_id("shaker", to.as_ref())),
         Found::Strained(to) => Change::Strained(to),

@@ -31,7 +31,11 @@ impl<'de> Visitor<'de> for FigureVisitor {
         let missing = |count| A::Error::invalid_length(count, &self);
         let value = parts.next_element()?.ok_or_else(|| missing(0))?;
         let evidence = parts.next_element()?.ok_or_else(|| missing(1))?;
-        Ok(Figure { value, evidence, u: parts.next_element()? })
+        Ok(Figure {
+            value,
+            evidence,
+            u: parts.next_element()?,
+        })
     }
 }
 

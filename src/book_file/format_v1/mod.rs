@@ -7,11 +7,13 @@ mod ingredient;
 mod recipe;
 mod words;
 
-pub(crate) use ingredient::{Basis, Composition, Figure, HouseMade, Ingredient, Price, SugarProfile};
+pub(crate) use ingredient::{
+    Basis, Composition, Figure, HouseMade, Ingredient, Price, SugarProfile,
+};
 pub(crate) use recipe::{Amount, Approval, Carried, Change, Entry, Recipe, Resolved, Version};
 pub(crate) use words::{
-    Allergen, CarbohydrateKind, ClosureKind, Evidence, Filling, Form, HighPotencySweetener, MeasureKind, Role, Stage,
-    State, VesselKind, Yardstick,
+    Allergen, CarbohydrateKind, ClosureKind, Evidence, Filling, Form, HighPotencySweetener,
+    MeasureKind, Role, Stage, State, VesselKind, Yardstick,
 };
 
 use serde::Deserialize;

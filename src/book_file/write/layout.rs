@@ -29,7 +29,12 @@ impl Layout {
     }
 
     /// A bracketed block with a head in front of its opening bracket.
-    pub(super) fn block(&mut self, head: &str, brackets: (char, char), content: impl FnOnce(&mut Self)) {
+    pub(super) fn block(
+        &mut self,
+        head: &str,
+        brackets: (char, char),
+        content: impl FnOnce(&mut Self),
+    ) {
         self.line(&format!("{head}{}", brackets.0));
         self.depth += 1;
         content(self);
@@ -45,10 +50,17 @@ impl Layout {
     }
 
     /// A list of items, each laid out by `item`; nothing at all when it is empty.
-    pub(super) fn list<T>(&mut self, name: &str, items: impl IntoIterator<Item = T>, item: impl Fn(&mut Self, T)) {
+    pub(super) fn list<T>(
+        &mut self,
+        name: &str,
+        items: impl IntoIterator<Item = T>,
+        item: impl Fn(&mut Self, T),
+    ) {
         let mut items = items.into_iter().peekable();
         if items.peek().is_some() {
-            self.block(&format!("{name}: "), ('[', ']'), |layout| items.for_each(|found| item(layout, found)));
+            self.block(&format!("{name}: "), ('[', ']'), |layout| {
+                items.for_each(|found| item(layout, found))
+            });
         }
     }
 
@@ -122,7 +134,9 @@ impl Layout {
 
     /// A group on one line; fields without a value are left out.
     pub(super) fn inline(fields: &[(&str, Option<String>)]) -> String {
-        let stated = fields.iter().filter_map(|(name, value)| Some(format!("{name}: {}", value.as_ref()?)));
+        let stated = fields
+            .iter()
+            .filter_map(|(name, value)| Some(format!("{name}: {}", value.as_ref()?)));
         format!("({})", stated.collect::<Vec<_>>().join(", "))
     }
 
@@ -159,6 +173,9 @@ mod tests {
     #[test]
     fn names_of_any_script_stay_readable_and_hidden_characters_become_visible() {
         assert_eq!(quoted("黑糖珍珠, ชานม, Bob's"), "\"黑糖珍珠, ชานม, Bob's\"");
-        assert_eq!(quoted("a\"b\\c\nd\u{202e}\u{0}"), "\"a\\\"b\\\\c\\nd\\u{202e}\\u{0}\"");
+        assert_eq!(
+            quoted("a\"b\\c\nd\u{202e}\u{0}"),
+            "\"a\\\"b\\\\c\\nd\\u{202e}\\u{0}\""
+        );
     }
 }

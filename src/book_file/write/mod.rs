@@ -9,9 +9,10 @@ use layout::{Layout, quoted};
 
 use super::{FORMAT, format_v1 as file};
 use crate::book::{
-    AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading, CoolingRun, Diet, Filling, FlavourStrength,
-    HighPotencyAmount, HouseMade, Ingredient, Measure, Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind,
-    Settings, Shape, StepSetting, SugarProfile, TemperatureWindow, Vessel,
+    AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
+    CoolingRun, Diet, Filling, FlavourStrength, HighPotencyAmount, HouseMade, Ingredient, Measure,
+    Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, Settings, Shape, StepSetting,
+    SugarProfile, TemperatureWindow, Vessel,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
@@ -21,15 +22,29 @@ pub fn write(book: &Book) -> String {
 
 /// The text of a book, and how many of its numbers are not finite and could not be read back.
 pub(super) fn write_counting(book: &Book) -> (String, usize) {
-    let Book { settings: shop, ingredients, measures, vessels, recipes } = book;
+    let Book {
+        settings: shop,
+        ingredients,
+        measures,
+        vessels,
+        recipes,
+    } = book;
     let mut layout = Layout::default();
     layout.group("", |layout| {
         layout.field("format", &FORMAT.to_string());
         layout.group("settings: ", |layout| settings(layout, shop));
-        layout.list("ingredients", ingredients, |layout, item| layout.group("", |layout| ingredient(layout, item)));
-        layout.list("measures", measures, |layout, item| layout.group("", |layout| measure(layout, item)));
-        layout.list("vessels", vessels, |layout, item| layout.group("", |layout| vessel(layout, item)));
-        layout.list("recipes", recipes, |layout, item| layout.group("", |layout| recipe::recipe(layout, item)));
+        layout.list("ingredients", ingredients, |layout, item| {
+            layout.group("", |layout| ingredient(layout, item))
+        });
+        layout.list("measures", measures, |layout, item| {
+            layout.group("", |layout| measure(layout, item))
+        });
+        layout.list("vessels", vessels, |layout, item| {
+            layout.group("", |layout| vessel(layout, item))
+        });
+        layout.list("recipes", recipes, |layout, item| {
+            layout.group("", |layout| recipe::recipe(layout, item))
+        });
     });
     layout.finish()
 }
@@ -67,17 +82,27 @@ fn settings(layout: &mut Layout, settings: &Settings) {
     layout.optional_number("ice_melt_rate", *ice_melt_rate);
     layout.optional_number("sales_tax_percent", *sales_tax_percent);
     layout.list("steps", steps, step_setting);
-    layout.list("yardsticks", yardsticks, |layout, yardstick| layout.item(file::Yardstick::word(*yardstick)));
+    layout.list("yardsticks", yardsticks, |layout, yardstick| {
+        layout.item(file::Yardstick::word(*yardstick))
+    });
 }
 
 fn window(layout: &mut Layout, name: &str, window: TemperatureWindow) {
     let TemperatureWindow { from, to } = window;
-    let fields = [("from", Some(layout.figures(from))), ("to", Some(layout.figures(to)))];
+    let fields = [
+        ("from", Some(layout.figures(from))),
+        ("to", Some(layout.figures(to))),
+    ];
     layout.field(name, &Layout::inline(&fields));
 }
 
 fn step_setting(layout: &mut Layout, step: &StepSetting) {
-    let StepSetting { axis, fraction, floor, weight } = step;
+    let StepSetting {
+        axis,
+        fraction,
+        floor,
+        weight,
+    } = step;
     let axis = match axis {
         Axis::Sweetness => "Sweetness".to_owned(),
         Axis::TeaStrength => "TeaStrength".to_owned(),
@@ -148,9 +173,15 @@ fn ingredient(layout: &mut Layout, ingredient: &Ingredient) {
 
 /// An empty "contains" is written: it states that there are none, which is not the same as no statement.
 fn allergen_statement(statement: &AllergenStatement) -> String {
-    let AllergenStatement { contains, may_contain } = statement;
+    let AllergenStatement {
+        contains,
+        may_contain,
+    } = statement;
     let words = |allergens: &[_]| {
-        let words: Vec<&str> = allergens.iter().map(|allergen| file::Allergen::word(*allergen)).collect();
+        let words: Vec<&str> = allergens
+            .iter()
+            .map(|allergen| file::Allergen::word(*allergen))
+            .collect();
         format!("[{}]", words.join(", "))
     };
     let traces = (!may_contain.is_empty()).then(|| words(may_contain));
@@ -161,12 +192,20 @@ fn diet(layout: &mut Layout, diet: Diet) {
     let Diet { vegan, dairy_free } = diet;
     if vegan.is_some() || dairy_free.is_some() {
         let word = |stated: Option<bool>| stated.map(|stated| stated.to_string());
-        layout.field("diet", &Layout::inline(&[("vegan", word(vegan)), ("dairy_free", word(dairy_free))]));
+        layout.field(
+            "diet",
+            &Layout::inline(&[("vegan", word(vegan)), ("dairy_free", word(dairy_free))]),
+        );
     }
 }
 
 fn price(layout: &mut Layout, price: &Price) {
-    let Price { pack, grams, waste_percent, date } = price;
+    let Price {
+        pack,
+        grams,
+        waste_percent,
+        date,
+    } = price;
     let fields = [
         ("pack", Some(layout.figures(*pack))),
         ("grams", Some(layout.figures(*grams))),
@@ -177,7 +216,12 @@ fn price(layout: &mut Layout, price: &Price) {
 }
 
 fn house_made(layout: &mut Layout, made: &HouseMade) {
-    let HouseMade { recipe, yield_grams, shelf_life_hours, waste_percent } = made;
+    let HouseMade {
+        recipe,
+        yield_grams,
+        shelf_life_hours,
+        waste_percent,
+    } = made;
     layout.group("house_made: ", |layout| {
         layout.text("recipe", recipe.as_str());
         layout.optional_figure("yield_grams", Some(*yield_grams));
@@ -205,7 +249,10 @@ fn composition(layout: &mut Layout, composition: &Composition) {
         }
     }
     if *carbohydrate_kind != CarbohydrateKind::default() {
-        layout.field("carbohydrate_kind", file::CarbohydrateKind::word(*carbohydrate_kind));
+        layout.field(
+            "carbohydrate_kind",
+            file::CarbohydrateKind::word(*carbohydrate_kind),
+        );
     }
     for (nutrient, figure) in figures {
         layout.optional_figure(nutrient_field(*nutrient), Some(*figure));
@@ -215,15 +262,33 @@ fn composition(layout: &mut Layout, composition: &Composition) {
         layout.field("sugar_profile", &value);
     }
     layout.optional_number("free_sugar_fraction", *free_sugar_fraction);
-    layout.list("flavours", flavours, |layout, FlavourStrength { name, per_gram }| {
-        let strength = per_gram.map(|figure| layout.figure(figure));
-        layout.item(&Layout::inline(&[("name", Some(quoted(name))), ("per_gram", strength)]));
-    });
-    layout.list("high_potency", sweeteners, |layout, HighPotencyAmount { sweetener, milligrams }| {
-        let word = file::HighPotencySweetener::word(*sweetener).to_owned();
-        let amount = layout.figure(*milligrams);
-        layout.item(&Layout::inline(&[("sweetener", Some(word)), ("milligrams", Some(amount))]));
-    });
+    layout.list(
+        "flavours",
+        flavours,
+        |layout, FlavourStrength { name, per_gram }| {
+            let strength = per_gram.map(|figure| layout.figure(figure));
+            layout.item(&Layout::inline(&[
+                ("name", Some(quoted(name))),
+                ("per_gram", strength),
+            ]));
+        },
+    );
+    layout.list(
+        "high_potency",
+        sweeteners,
+        |layout,
+         HighPotencyAmount {
+             sweetener,
+             milligrams,
+         }| {
+            let word = file::HighPotencySweetener::word(*sweetener).to_owned();
+            let amount = layout.figure(*milligrams);
+            layout.item(&Layout::inline(&[
+                ("sweetener", Some(word)),
+                ("milligrams", Some(amount)),
+            ]));
+        },
+    );
 }
 
 fn nutrient_field(nutrient: Nutrient) -> &'static str {
@@ -256,10 +321,22 @@ fn sugar_profile(layout: &mut Layout, profile: &SugarProfile) -> String {
         SugarProfile::Glucose => "Glucose".to_owned(),
         SugarProfile::Lactose => "Lactose".to_owned(),
         SugarProfile::Honey => "Honey".to_owned(),
-        SugarProfile::GlucoseSyrup { dextrose_equivalent } => {
-            format!("GlucoseSyrup(dextrose_equivalent: {})", layout.figures(dextrose_equivalent))
+        SugarProfile::GlucoseSyrup {
+            dextrose_equivalent,
+        } => {
+            format!(
+                "GlucoseSyrup(dextrose_equivalent: {})",
+                layout.figures(dextrose_equivalent)
+            )
         }
-        SugarProfile::Own { sucrose, glucose, fructose, lactose, maltose, other } => {
+        SugarProfile::Own {
+            sucrose,
+            glucose,
+            fructose,
+            lactose,
+            maltose,
+            other,
+        } => {
             let mut part = |value: f64| (value != 0.0).then(|| layout.figures(value));
             let fractions = [
                 ("sucrose", part(sucrose)),
@@ -275,7 +352,17 @@ fn sugar_profile(layout: &mut Layout, profile: &SugarProfile) -> String {
 }
 
 fn measure(layout: &mut Layout, measure: &Measure) {
-    let Measure { id, name, kind, nominal, filling, increment, temperature, readings, note } = measure;
+    let Measure {
+        id,
+        name,
+        kind,
+        nominal,
+        filling,
+        increment,
+        temperature,
+        readings,
+        note,
+    } = measure;
     layout.text("id", id.as_str());
     layout.text("name", name);
     layout.field("kind", file::MeasureKind::word(*kind));
@@ -292,15 +379,28 @@ fn measure(layout: &mut Layout, measure: &Measure) {
     }
     layout.optional_number("increment", *increment);
     layout.optional_number("temperature", *temperature);
-    layout.list("readings", readings, |layout, Reading { ingredient, uses, grams, date }| {
-        let fields = [
-            ("ingredient", ingredient.as_ref().map(|id| quoted(id.as_str()))),
-            ("uses", Some(uses.to_string())),
-            ("grams", Some(layout.figures(*grams))),
-            ("date", date.as_deref().map(quoted)),
-        ];
-        layout.item(&Layout::inline(&fields));
-    });
+    layout.list(
+        "readings",
+        readings,
+        |layout,
+         Reading {
+             ingredient,
+             uses,
+             grams,
+             date,
+         }| {
+            let fields = [
+                (
+                    "ingredient",
+                    ingredient.as_ref().map(|id| quoted(id.as_str())),
+                ),
+                ("uses", Some(uses.to_string())),
+                ("grams", Some(layout.figures(*grams))),
+                ("date", date.as_deref().map(quoted)),
+            ];
+            layout.item(&Layout::inline(&fields));
+        },
+    );
     layout.text_unless_empty("note", note);
 }
 
@@ -325,7 +425,12 @@ fn vessel(layout: &mut Layout, vessel: &Vessel) {
     layout.text("name", name);
     layout.field("kind", file::VesselKind::word(*kind));
     layout.number("capacity", *capacity);
-    if let Some(Shape { height, bottom, top }) = *shape {
+    if let Some(Shape {
+        height,
+        bottom,
+        top,
+    }) = *shape
+    {
         let fields = [("height", height), ("bottom", bottom), ("top", top)];
         let fields = fields.map(|(name, value)| (name, Some(layout.figures(value))));
         layout.field("shape", &Layout::inline(&fields));
@@ -338,32 +443,57 @@ fn vessel(layout: &mut Layout, vessel: &Vessel) {
         layout.group("cooling_run: ", |layout| cooling_run(layout, run));
     }
     layout.optional_number("price", *price);
-    layout.list("closures", closures, |layout, Closure { kind, price, head_room, cooling_factor }| {
-        let fields = [
-            ("kind", Some(file::ClosureKind::word(*kind).to_owned())),
-            ("price", layout.optional_figures(*price)),
-            ("head_room", Some(layout.figures(*head_room))),
-            ("cooling_factor", layout.optional_figures(*cooling_factor)),
-        ];
-        layout.item(&Layout::inline(&fields));
-    });
-    layout.list("serviceware", serviceware, |layout, Serviceware { kind, price }| {
-        let kind = match kind {
-            ServicewareKind::Straw { wide } => format!("Straw(wide: {wide})"),
-            ServicewareKind::Sleeve => "Sleeve".to_owned(),
-        };
-        let price = layout.optional_figures(*price);
-        layout.item(&Layout::inline(&[("kind", Some(kind)), ("price", price)]));
-    });
+    layout.list(
+        "closures",
+        closures,
+        |layout,
+         Closure {
+             kind,
+             price,
+             head_room,
+             cooling_factor,
+         }| {
+            let fields = [
+                ("kind", Some(file::ClosureKind::word(*kind).to_owned())),
+                ("price", layout.optional_figures(*price)),
+                ("head_room", Some(layout.figures(*head_room))),
+                ("cooling_factor", layout.optional_figures(*cooling_factor)),
+            ];
+            layout.item(&Layout::inline(&fields));
+        },
+    );
+    layout.list(
+        "serviceware",
+        serviceware,
+        |layout, Serviceware { kind, price }| {
+            let kind = match kind {
+                ServicewareKind::Straw { wide } => format!("Straw(wide: {wide})"),
+                ServicewareKind::Sleeve => "Sleeve".to_owned(),
+            };
+            let price = layout.optional_figures(*price);
+            layout.item(&Layout::inline(&[("kind", Some(kind)), ("price", price)]));
+        },
+    );
     layout.text_unless_empty("note", note);
 }
 
 fn cooling_run(layout: &mut Layout, run: &CoolingRun) {
-    let CoolingRun { room, millilitres, readings } = run;
+    let CoolingRun {
+        room,
+        millilitres,
+        readings,
+    } = run;
     layout.number("room", *room);
     layout.optional_number("millilitres", *millilitres);
-    layout.list("readings", readings, |layout, CoolingReading { minutes, celsius }| {
-        let fields = [("minutes", Some(layout.figures(*minutes))), ("celsius", Some(layout.figures(*celsius)))];
-        layout.item(&Layout::inline(&fields));
-    });
+    layout.list(
+        "readings",
+        readings,
+        |layout, CoolingReading { minutes, celsius }| {
+            let fields = [
+                ("minutes", Some(layout.figures(*minutes))),
+                ("celsius", Some(layout.figures(*celsius))),
+            ];
+            layout.item(&Layout::inline(&fields));
+        },
+    );
 }

@@ -75,12 +75,18 @@ struct State {
 
 /// Solves `matrix · x = −slopes` for the lower triangle of a positive matrix, by Cholesky's factors in place; `None` where it
 /// is not positive.
-fn solve(matrix: &mut Matrix, slopes: &[f64; MOST_VARIABLES], count: usize) -> Option<[f64; MOST_VARIABLES]> {
+fn solve(
+    matrix: &mut Matrix,
+    slopes: &[f64; MOST_VARIABLES],
+    count: usize,
+) -> Option<[f64; MOST_VARIABLES]> {
     let mut solution = [0.0; MOST_VARIABLES];
     for row in 0..count {
         for column in 0..=row {
             let mut rest = matrix[row][column];
-            rest -= (0..column).map(|inner| matrix[row][inner] * matrix[column][inner]).sum::<f64>();
+            rest -= (0..column)
+                .map(|inner| matrix[row][inner] * matrix[column][inner])
+                .sum::<f64>();
             if row == column {
                 if rest <= 0.0 {
                     return None;
@@ -92,11 +98,15 @@ fn solve(matrix: &mut Matrix, slopes: &[f64; MOST_VARIABLES], count: usize) -> O
         }
     }
     for row in 0..count {
-        let known: f64 = (0..row).map(|inner| matrix[row][inner] * solution[inner]).sum();
+        let known: f64 = (0..row)
+            .map(|inner| matrix[row][inner] * solution[inner])
+            .sum();
         solution[row] = (-slopes[row] - known) / matrix[row][row];
     }
     for row in (0..count).rev() {
-        let known: f64 = (row + 1..count).map(|inner| matrix[inner][row] * solution[inner]).sum();
+        let known: f64 = (row + 1..count)
+            .map(|inner| matrix[inner][row] * solution[inner])
+            .sum();
         solution[row] = (solution[row] - known) / matrix[row][row];
     }
     Some(solution)
@@ -135,7 +145,11 @@ impl Minorant<'_> {
         // Limits push back softly at first: a stiff start would creep along the first limit that it meets. Every stage gives
         // a bound of its own, and the largest counts.
         let mut bound = f64::NEG_INFINITY;
-        for stage in if self.limits.is_empty() { &[1.0][..] } else { &STAGES[..] } {
+        for stage in if self.limits.is_empty() {
+            &[1.0][..]
+        } else {
+            &STAGES[..]
+        } {
             state.stiffness = self.stiffness * stage;
             for _ in 0..self.rounds {
                 self.weigh(hint, &mut state);
@@ -155,7 +169,12 @@ impl Minorant<'_> {
     fn weigh(&self, hint: &[f64], state: &mut State) {
         let volume = self.volume.at(hint);
         let mut concentrations = 0.0;
-        for ((weight, value), square) in state.weights.iter_mut().zip(&state.values).zip(self.squares) {
+        for ((weight, value), square) in state
+            .weights
+            .iter_mut()
+            .zip(&state.values)
+            .zip(self.squares)
+        {
             *weight = square.weight;
             if square.per_volume {
                 *weight /= volume * volume;
@@ -167,7 +186,8 @@ impl Minorant<'_> {
 
     /// Slope of what is linear along one variable: the objective, and the volume under the concentrations.
     fn linear(&self, variable: usize, state: &State) -> f64 {
-        self.objective.map_or(0.0, |form| form.per[variable]) + state.by_volume * self.volume.per[variable]
+        self.objective.map_or(0.0, |form| form.per[variable])
+            + state.by_volume * self.volume.per[variable]
     }
 
     /// One pass of coordinate descent; how far a variable has moved at most.
@@ -200,7 +220,11 @@ impl Minorant<'_> {
             let by = square.row.form.per[variable];
             let off = beyond(*value, square.offset);
             slope += 2.0 * weight * off * by;
-            curvature += if off == 0.0 { 0.0 } else { 2.0 * weight * by * by };
+            curvature += if off == 0.0 {
+                0.0
+            } else {
+                2.0 * weight * by * by
+            };
         }
         for (excess, (row, _)) in state.excesses.iter().zip(self.limits) {
             if *excess > 0.0 {
@@ -215,7 +239,10 @@ impl Minorant<'_> {
     /// The best place of one variable with the others held: a Newton step, drawn to the standard's amount by the convex
     /// envelope of the cost of a move.
     fn best_along(&self, variable: usize, at: f64, state: &State) -> f64 {
-        let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+        let (low, high) = (
+            f64::from(self.low[variable]),
+            f64::from(self.high[variable]),
+        );
         if high <= low {
             return low;
         }
@@ -224,7 +251,13 @@ impl Minorant<'_> {
         let inside = (low..=high).contains(&standard);
         let (down, up) = self.envelope(variable);
         if curvature <= 1e-12 {
-            return if slope > down { low } else if slope < -up { high } else { at };
+            return if slope > down {
+                low
+            } else if slope < -up {
+                high
+            } else {
+                at
+            };
         }
         let free = at - slope / curvature;
         let next = if !inside {
@@ -241,12 +274,21 @@ impl Minorant<'_> {
 
     /// Slopes of the convex envelope of the cost of a move, below and above the standard's amount.
     fn envelope(&self, variable: usize) -> (f64, f64) {
-        let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+        let (low, high) = (
+            f64::from(self.low[variable]),
+            f64::from(self.high[variable]),
+        );
         let standard = self.standard[variable];
         if !(low..=high).contains(&standard) {
             return (0.0, 0.0);
         }
-        let slope = |distance: f64| if distance > 0.0 { self.move_cost / distance } else { 0.0 };
+        let slope = |distance: f64| {
+            if distance > 0.0 {
+                self.move_cost / distance
+            } else {
+                0.0
+            }
+        };
         (slope(standard - low), slope(high - standard))
     }
 
@@ -257,10 +299,14 @@ impl Minorant<'_> {
         let mut count = 0;
         let mut slopes = [0.0; MOST_VARIABLES];
         for (variable, at) in hint.iter().enumerate() {
-            let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+            let (low, high) = (
+                f64::from(self.low[variable]),
+                f64::from(self.high[variable]),
+            );
             let standard = self.standard[variable];
             let inside = (low..=high).contains(&standard);
-            if *at <= low + 1e-9 || *at >= high - 1e-9 || (inside && (*at - standard).abs() < 1e-9) {
+            if *at <= low + 1e-9 || *at >= high - 1e-9 || (inside && (*at - standard).abs() < 1e-9)
+            {
                 continue;
             }
             let (down, up) = self.envelope(variable);
@@ -278,10 +324,16 @@ impl Minorant<'_> {
         }
         let free = &free[..count];
         let mut matrix = self.curvature(free, state);
-        let Some(step) = solve(&mut matrix, &slopes, count) else { return 0.0 };
+        let Some(step) = solve(&mut matrix, &slopes, count) else {
+            return 0.0;
+        };
         let mut part = 1.0_f64;
         for ((variable, from, to), by) in free.iter().zip(&step) {
-            let room = if *by > 0.0 { to - hint[*variable] } else { from - hint[*variable] };
+            let room = if *by > 0.0 {
+                to - hint[*variable]
+            } else {
+                from - hint[*variable]
+            };
             if by.abs() > 1e-12 {
                 part = part.min(room / by);
             }
@@ -356,9 +408,18 @@ impl Minorant<'_> {
 
     /// The least of `slope·(n − at)` plus the cost of a move, over the whole numbers of one variable.
     fn least_along(&self, variable: usize, slope: f64, at: f64) -> f64 {
-        let (low, high) = (f64::from(self.low[variable]), f64::from(self.high[variable]));
+        let (low, high) = (
+            f64::from(self.low[variable]),
+            f64::from(self.high[variable]),
+        );
         let standard = self.standard[variable];
-        let moved = |count: f64| if (count - standard).abs() < 1e-9 { 0.0 } else { self.move_cost };
+        let moved = |count: f64| {
+            if (count - standard).abs() < 1e-9 {
+                0.0
+            } else {
+                self.move_cost
+            }
+        };
         let mut least = (slope * (low - at) + moved(low)).min(slope * (high - at) + moved(high));
         if (low..=high).contains(&standard) {
             least = least.min(slope * (standard - at));

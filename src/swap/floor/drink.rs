@@ -55,10 +55,18 @@ enum Part {
 
 impl Lines {
     /// `dimensions` gives the line and the step of each that may move; `filling` is the line that fills.
-    pub(super) fn new(prepared: &Prepared, dimensions: &[(usize, f64)], filling: Option<usize>) -> Self {
+    pub(super) fn new(
+        prepared: &Prepared,
+        dimensions: &[(usize, f64)],
+        filling: Option<usize>,
+    ) -> Self {
         let part = |(at, line): (usize, &PreparedLine)| {
             if let Some(place) = dimensions.iter().position(|(line, _)| *line == at) {
-                return (Part::Place(place), line.stage, line.per_unit.times(dimensions[place].1));
+                return (
+                    Part::Place(place),
+                    line.stage,
+                    line.per_unit.times(dimensions[place].1),
+                );
             }
             if filling == Some(at) {
                 return (Part::Place(dimensions.len()), line.stage, line.per_unit);
@@ -67,7 +75,10 @@ impl Lines {
             let count = if line.fill.is_some() { 0.0 } else { line.count };
             (Part::Fixed, line.stage, line.per_unit.times(count))
         };
-        Self { parts: prepared.lines.iter().enumerate().map(part).collect(), dimensions: dimensions.len() }
+        Self {
+            parts: prepared.lines.iter().enumerate().map(part).collect(),
+            dimensions: dimensions.len(),
+        }
     }
 
     /// The form of anything that adds up.
@@ -99,7 +110,11 @@ impl Lines {
         let of_sugar = sugar_solution::dissolved_sugar_enthalpy_kj_per_kg(celsius);
         let of_food = FOODS.map(|food| food.enthalpy_kj_per_kg(celsius));
         self.form(over, |mix| {
-            let foods: f64 = foods(mix).iter().zip(of_food).map(|(grams, enthalpy)| grams * enthalpy).sum();
+            let foods: f64 = foods(mix)
+                .iter()
+                .zip(of_food)
+                .map(|(grams, enthalpy)| grams * enthalpy)
+                .sum();
             let liquid = mix.get(Component::Water) * of_water + sugar(mix) * of_sugar;
             (liquid + mix.get(Component::Ice) * of_ice + foods) / 1000.0
         })
@@ -110,11 +125,23 @@ impl Lines {
     /// Over −60…130 °C, where the engine looks for a temperature, the specific heat of water (IAPWS) lies between 4.178 and
     /// 4.2195 kJ/kg/K, that of dissolved sugar rises from 1.673 to 2.423, and those of the foods rise up to 130 °C.
     pub(super) fn heat_capacity(&self, over: Over, greatest: bool) -> Form {
-        let (of_water, of_sugar, celsius) = if greatest { (4.219_5, 2.423, 130.0) } else { (4.178, 1.673, -40.0) };
+        let (of_water, of_sugar, celsius) = if greatest {
+            (4.219_5, 2.423, 130.0)
+        } else {
+            (4.178, 1.673, -40.0)
+        };
         let of_food = FOODS.map(|food| food.specific_heat_kj_per_kg_k(celsius));
         self.form(over, |mix| {
-            let foods: f64 = foods(mix).iter().zip(of_food).map(|(grams, heat)| grams * heat).sum();
-            let foods = if greatest { foods + slack_of(mix) * of_food[0] } else { foods };
+            let foods: f64 = foods(mix)
+                .iter()
+                .zip(of_food)
+                .map(|(grams, heat)| grams * heat)
+                .sum();
+            let foods = if greatest {
+                foods + slack_of(mix) * of_food[0]
+            } else {
+                foods
+            };
             let water = (mix.get(Component::Water) + mix.get(Component::Ice)) * of_water;
             (water + sugar(mix) * of_sugar + foods) / 1000.0
         })
@@ -124,7 +151,11 @@ impl Lines {
     pub(super) fn volume_of_foods(&self, over: Over) -> Form {
         let density = FOODS.map(|food| food.density_kg_per_m3(20.0));
         self.form(over, |mix| {
-            foods(mix).iter().zip(density).map(|(grams, density)| grams / density * 1000.0).sum()
+            foods(mix)
+                .iter()
+                .zip(density)
+                .map(|(grams, density)| grams / density * 1000.0)
+                .sum()
         })
     }
 
@@ -152,10 +183,16 @@ impl Lines {
         ];
         self.form(over, |mix| {
             let of = |list: &[(Component, Solute)]| -> f64 {
-                list.iter().map(|(component, solute)| mix.get(*component) * per_gram(*solute)).sum()
+                list.iter()
+                    .map(|(component, solute)| mix.get(*component) * per_gram(*solute))
+                    .sum()
             };
             let named_grams: f64 = named.iter().map(|(component, _)| mix.get(*component)).sum();
-            let unnamed = if most { (mix.get(Component::Sugars) - named_grams).max(0.0) } else { 0.0 };
+            let unnamed = if most {
+                (mix.get(Component::Sugars) - named_grams).max(0.0)
+            } else {
+                0.0
+            };
             of(&named) + of(&others) + unnamed * per_gram(Solute::Sucrose)
         })
     }
@@ -192,7 +229,8 @@ const FOODS: [FoodComponent; 5] = [
 
 /// Grams of each food with their sign, as the engine sorts them.
 fn foods(mix: &Mix) -> [f64; 5] {
-    let carbohydrate = starch(mix) + mix.get(Component::Acid) + mix.get(Component::TeaSolids) + undeclared(mix);
+    let carbohydrate =
+        starch(mix) + mix.get(Component::Acid) + mix.get(Component::TeaSolids) + undeclared(mix);
     [
         carbohydrate,
         mix.get(Component::Protein),
@@ -227,5 +265,9 @@ fn undeclared(mix: &Mix) -> f64 {
         Component::Acid,
         Component::TeaSolids,
     ];
-    mix.get(Component::Mass) - stated.into_iter().map(|component| mix.get(component)).sum::<f64>()
+    mix.get(Component::Mass)
+        - stated
+            .into_iter()
+            .map(|component| mix.get(component))
+            .sum::<f64>()
 }

@@ -127,10 +127,15 @@ impl Enclosure {
         let (water, ice) = (mixed(Component::Water), mixed(Component::Ice));
         let sugars = lines.form(Over::Mixed, sugar);
         let foods = lines.volume_of_foods(Over::Mixed);
-        if ![&water, &ice, &sugars].into_iter().all(Form::is_nonnegative) {
+        if ![&water, &ice, &sugars]
+            .into_iter()
+            .all(Form::is_nonnegative)
+        {
             return None;
         }
-        let most = filling.map_or(0.0, |line| target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.3);
+        let most = filling.map_or(0.0, |line| {
+            target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.3
+        });
         let root = root_bounds(ranges, Interval::new(0.0, most));
         let shaker_wall = setup.shaker.unwrap_or_default();
         let excess = |celsius: f64| excess(lines, Over::InCup, setup.cup, celsius);
@@ -150,15 +155,21 @@ impl Enclosure {
         if !lines.component(Over::Toppings, Component::Ice).is_zero() {
             return None;
         }
-        let melting = melts.then(|| Melting::new(lines, setup.strained, setup.cup, shaker_wall, reference));
+        let melting =
+            melts.then(|| Melting::new(lines, setup.strained, setup.cup, shaker_wall, reference));
         let total_water = water.plus(&ice, 1.0);
         let (grams_of_sugar, grams_of_water) = (sugars.at(reference), total_water.at(reference));
-        let sugar_fraction = (grams_of_sugar / (grams_of_sugar + grams_of_water).max(1e-9)).clamp(0.001, 0.98);
-        let slope = (specific_volume(sugar_fraction + 1e-5) - specific_volume(sugar_fraction - 1e-5)) / 2e-5;
+        let sugar_fraction =
+            (grams_of_sugar / (grams_of_sugar + grams_of_water).max(1e-9)).clamp(0.001, 0.98);
+        let slope = (specific_volume(sugar_fraction + 1e-5)
+            - specific_volume(sugar_fraction - 1e-5))
+            / 2e-5;
         let of_water = specific_volume(sugar_fraction) - slope * sugar_fraction;
         let dry = foods.plus(&sugars, of_water + slope).plus(&water, of_water);
         let volume_melted = dry.plus(&ice, of_water);
-        let volume_partly = melting.as_ref().map_or(volume_melted, |melting| dry.plus(&melting.melted, of_water));
+        let volume_partly = melting
+            .as_ref()
+            .map_or(volume_melted, |melting| dry.plus(&melting.melted, of_water));
         let mut enclosure = Self {
             dimensions,
             ice,
@@ -185,12 +196,31 @@ impl Enclosure {
         Some(enclosure)
     }
 
-    fn fill(&self, prepared: &Prepared, lines: &Lines, target: f64, rim: bool, most: f64) -> Option<Filling> {
+    fn fill(
+        &self,
+        prepared: &Prepared,
+        lines: &Lines,
+        target: f64,
+        rim: bool,
+        most: f64,
+    ) -> Option<Filling> {
         let expansion = Expansion::new();
-        let (tops, tops_off) = if rim { tops(lines) } else { (Form::ZERO, Form::ZERO) };
-        let ice_left = self.melting.as_ref().map(|melting| self.ice.plus(&melting.melted, -1.0));
-        let left_in_drink = ice_left.filter(|_| !prepared.setup.strained).unwrap_or(Form::ZERO);
-        let partly = self.volume_partly.plus(&left_in_drink, ICE_ML_PER_G).plus(&tops, 1.0);
+        let (tops, tops_off) = if rim {
+            tops(lines)
+        } else {
+            (Form::ZERO, Form::ZERO)
+        };
+        let ice_left = self
+            .melting
+            .as_ref()
+            .map(|melting| self.ice.plus(&melting.melted, -1.0));
+        let left_in_drink = ice_left
+            .filter(|_| !prepared.setup.strained)
+            .unwrap_or(Form::ZERO);
+        let partly = self
+            .volume_partly
+            .plus(&left_in_drink, ICE_ML_PER_G)
+            .plus(&tops, 1.0);
         let melted = self.volume_melted.plus(&tops, 1.0);
         let solve = |level: &Form, celsius: f64| {
             let range = expansion.between(celsius, celsius);
@@ -198,7 +228,11 @@ impl Enclosure {
             let per_unit = level.per[self.dimensions];
             let mut form = level.times(-1.0 / per_unit).plus_constant(aim / per_unit);
             form.per[self.dimensions] = 0.0;
-            FillForm { form, aim, per_unit }
+            FillForm {
+                form,
+                aim,
+                per_unit,
+            }
         };
         // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
         let light = |level: &Form| level.per[self.dimensions] * most >= target * 1.02;
@@ -206,7 +240,10 @@ impl Enclosure {
             return None;
         }
         let bulk = prepared.setup.ice_bulk_density.max(0.05);
-        let bed = self.ice.times(1.0 / bulk).plus(&lines.volume_of_foods(Over::Toppings), 1.02);
+        let bed = self
+            .ice
+            .times(1.0 / bulk)
+            .plus(&lines.volume_of_foods(Over::Toppings), 1.02);
         let bed = bed.plus(&lines.component(Over::Toppings, Component::Water), 1.05);
         let bed = bed.plus(&lines.form(Over::Toppings, sugar), 1.02);
         Some(Filling {
@@ -225,12 +262,20 @@ impl Enclosure {
         let most = self.filling.as_ref().map_or(0.0, |filling| filling.most);
         let bounds = Bounds::new(low, high, Interval::new(0.0, most));
         let mut enclosed = self.offsets(&bounds)?;
-        let Some(filling) = &self.filling else { return Some(enclosed) };
+        let Some(filling) = &self.filling else {
+            return Some(enclosed);
+        };
         for _ in 0..2 {
             let (range, offset) = self.fill_offset(filling, &enclosed);
             let mut bounds = bounds;
-            bounds.set_fill(Interval::new(range.low.max(0.0), range.high.clamp(0.0, most)));
-            enclosed = Enclosed { fill: offset, ..self.offsets(&bounds)? };
+            bounds.set_fill(Interval::new(
+                range.low.max(0.0),
+                range.high.clamp(0.0, most),
+            ));
+            enclosed = Enclosed {
+                fill: offset,
+                ..self.offsets(&bounds)?
+            };
         }
         // The form that goes with the regime of the last round.
         enclosed.fill = self.fill_offset(filling, &enclosed).1;
@@ -240,7 +285,11 @@ impl Enclosure {
     /// The range of the amount that fills, and its interval against its form.
     fn fill_offset(&self, filling: &Filling, enclosed: &Enclosed) -> (Interval, Interval) {
         let bounds = &enclosed.bounds;
-        let form = if enclosed.all_melts { &filling.melted } else { &filling.partly };
+        let form = if enclosed.all_melts {
+            &filling.melted
+        } else {
+            &filling.partly
+        };
         let volume_of_ice = -ICE_ML_PER_G;
         let tops_off = filling.tops_off.range(bounds).high;
         let level = enclosed.volume.plus(enclosed.melted.times(volume_of_ice));
@@ -252,7 +301,10 @@ impl Enclosure {
             let left = self.ice.range(bounds).high * ICE_HALF_WIDTH;
             level = level.plus(Interval::new(-left, left));
             // Part of the box may still melt; then it is warmer than its freezing point.
-            filling.expansion.between(LOWEST_FREEZING_POINT_CELSIUS, self.celsius(enclosed).high.max(0.0))
+            filling.expansion.between(
+                LOWEST_FREEZING_POINT_CELSIUS,
+                self.celsius(enclosed).high.max(0.0),
+            )
         };
         if tops_off > 0.0 {
             // What floats on top is counted at 20 °C.
@@ -264,7 +316,10 @@ impl Enclosure {
             (filling.target / ratio.low - form.aim - level.low) / form.per_unit + rounding,
         );
         let range = form.form.range(bounds);
-        let bed_first = filling.bed.as_ref().is_some_and(|bed| bed.range(bounds).high >= filling.target * 0.999);
+        let bed_first = filling
+            .bed
+            .as_ref()
+            .is_some_and(|bed| bed.range(bounds).high >= filling.target * 0.999);
         if bed_first {
             offset.low = offset.low.min(-range.high);
         }
@@ -278,7 +333,10 @@ impl Enclosure {
         let excess = self.excess.range(&enclosed.bounds).plus(enclosed.heat);
         let capacity = self.capacity_least.range(&enclosed.bounds).low.max(1e-9);
         let reference = self.reference_celsius;
-        Interval::new(reference + excess.low.min(0.0) / capacity, reference + excess.high.max(0.0) / capacity)
+        Interval::new(
+            reference + excess.low.min(0.0) / capacity,
+            reference + excess.high.max(0.0) / capacity,
+        )
     }
 
     fn offsets(&self, bounds: &Bounds) -> Option<Enclosed> {
@@ -302,11 +360,22 @@ impl Enclosure {
         let sugar = self.sugar.range(bounds);
         let most = sugar.high / (sugar.high + least_water.max(0.0)).max(1e-9);
         let least = sugar.low / (sugar.low + all_water.high).max(1e-9);
-        let away = (most - self.sugar_fraction).abs().max((self.sugar_fraction - least).abs());
+        let away = (most - self.sugar_fraction)
+            .abs()
+            .max((self.sugar_fraction - least).abs());
         let curvature = curvature_up_to(most.max(self.sugar_fraction));
         let remainder = 0.5 * curvature * away * away * (sugar.high + all_water.high);
-        let volume = melted.times(self.volume_per_gram_of_water).plus(Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7));
-        volume.is_finite().then_some(Enclosed { all_melts, bounds: *bounds, volume, heat, fill: Interval::ZERO, melted })
+        let volume = melted
+            .times(self.volume_per_gram_of_water)
+            .plus(Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7));
+        volume.is_finite().then_some(Enclosed {
+            all_melts,
+            bounds: *bounds,
+            volume,
+            heat,
+            fill: Interval::ZERO,
+            melted,
+        })
     }
 
     /// Whether there is ice, or some may form.
@@ -317,7 +386,11 @@ impl Enclosure {
     /// The form of the amount that fills, for the regime.
     pub(super) fn fill_form(&self, all_melts: bool) -> Option<&Form> {
         let filling = self.filling.as_ref()?;
-        Some(if all_melts { &filling.melted.form } else { &filling.partly.form })
+        Some(if all_melts {
+            &filling.melted.form
+        } else {
+            &filling.partly.form
+        })
     }
 }
 
@@ -328,11 +401,20 @@ fn tops(lines: &Lines) -> (Form, Form) {
     let chord = specific_volume(1.0);
     let mut sums = (Form::ZERO, Form::ZERO);
     for over in [Over::Toppings, Over::OnTop] {
-        let water = lines.component(over, Component::Water).plus(&lines.component(over, Component::Ice), 1.0);
+        let water = lines
+            .component(over, Component::Water)
+            .plus(&lines.component(over, Component::Ice), 1.0);
         let sugars = lines.form(over, sugar);
         let foods = lines.volume_of_foods(over);
-        sums.0 = sums.0.plus(&water, specific_volume(0.0)).plus(&sugars, f64::midpoint(tangent, chord)).plus(&foods, 1.0);
-        sums.1 = sums.1.plus(&sugars, (chord - tangent).abs() / 2.0).plus(&lines.slack(over), 1.0);
+        sums.0 = sums
+            .0
+            .plus(&water, specific_volume(0.0))
+            .plus(&sugars, f64::midpoint(tangent, chord))
+            .plus(&foods, 1.0);
+        sums.1 = sums
+            .1
+            .plus(&sugars, (chord - tangent).abs() / 2.0)
+            .plus(&lines.slack(over), 1.0);
     }
     sums
 }
@@ -363,7 +445,8 @@ mod tests {
         let step = 1e-3;
         for at in 1_i32..1000 {
             let fraction = f64::from(at) * step;
-            let bend = (specific_volume(fraction + step) - 2.0 * specific_volume(fraction) + specific_volume(fraction - step))
+            let bend = (specific_volume(fraction + step) - 2.0 * specific_volume(fraction)
+                + specific_volume(fraction - step))
                 / (step * step);
             assert!(bend > 0.0, "at {fraction}: {bend}");
             assert!(bend <= curvature_up_to(fraction), "at {fraction}: {bend}");

@@ -29,16 +29,25 @@ impl Expansion {
             let celsius = place as f64 * SPACING;
             let solutions = (0..=10).map(|tenths| {
                 let fraction = f64::from(tenths) / 10.0;
-                sugar_solution::density_kg_per_m3(fraction, 20.0) / sugar_solution::density_kg_per_m3(fraction, celsius)
+                sugar_solution::density_kg_per_m3(fraction, 20.0)
+                    / sugar_solution::density_kg_per_m3(fraction, celsius)
             });
             let foods = FoodComponent::ALL
                 .into_iter()
                 .map(|food| food.density_kg_per_m3(20.0) / food.density_kg_per_m3(celsius));
-            solutions.chain(foods).fold(Interval::new(f64::INFINITY, f64::NEG_INFINITY), |range, ratio| {
-                Interval::new(range.low.min(ratio - MARGIN), range.high.max(ratio + MARGIN))
-            })
+            solutions.chain(foods).fold(
+                Interval::new(f64::INFINITY, f64::NEG_INFINITY),
+                |range, ratio| {
+                    Interval::new(
+                        range.low.min(ratio - MARGIN),
+                        range.high.max(ratio + MARGIN),
+                    )
+                },
+            )
         };
-        Self { ratios: std::array::from_fn(at) }
+        Self {
+            ratios: std::array::from_fn(at),
+        }
     }
 
     /// The ratio anywhere between two temperatures. Below 0 °C foods go on shrinking, by less than 0.05 % a kelvin.
@@ -53,7 +62,11 @@ impl Expansion {
     }
 }
 
-#[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped to the table")]
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "clamped to the table"
+)]
 fn place_below(celsius: f64) -> usize {
     (celsius / SPACING).floor().clamp(0.0, (PLACES - 1) as f64) as usize
 }
@@ -72,7 +85,10 @@ mod tests {
                 let fraction = f64::from(percent) / 100.0;
                 let ratio = sugar_solution::density_kg_per_m3(fraction, 20.0)
                     / sugar_solution::density_kg_per_m3(fraction, celsius);
-                assert!(range.low <= ratio && ratio <= range.high, "{percent} % at {celsius} °C");
+                assert!(
+                    range.low <= ratio && ratio <= range.high,
+                    "{percent} % at {celsius} °C"
+                );
             }
         }
     }

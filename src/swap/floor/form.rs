@@ -13,7 +13,10 @@ pub(super) struct Interval {
 }
 
 impl Interval {
-    pub(super) const ZERO: Self = Self { low: 0.0, high: 0.0 };
+    pub(super) const ZERO: Self = Self {
+        low: 0.0,
+        high: 0.0,
+    };
 
     pub(super) fn new(low: f64, high: f64) -> Self {
         Self { low, high }
@@ -25,7 +28,11 @@ impl Interval {
             return Self::ZERO;
         }
         let (one, other) = (self.low * factor, self.high * factor);
-        if factor > 0.0 { Self::new(one, other) } else { Self::new(other, one) }
+        if factor > 0.0 {
+            Self::new(one, other)
+        } else {
+            Self::new(other, one)
+        }
     }
 
     pub(super) fn plus(self, other: Self) -> Self {
@@ -67,7 +74,11 @@ pub(super) struct Bounds {
 impl Bounds {
     /// A box of whole numbers, with this interval for the amount that fills.
     pub(super) fn new(low: &[i32], high: &[i32], fill: Interval) -> Self {
-        let mut bounds = Self { low: [0.0; PLACES], high: [0.0; PLACES], width: low.len() + 1 };
+        let mut bounds = Self {
+            low: [0.0; PLACES],
+            high: [0.0; PLACES],
+            width: low.len() + 1,
+        };
         for (at, (low, high)) in low.iter().zip(high).enumerate() {
             (bounds.low[at], bounds.high[at]) = (f64::from(*low), f64::from(*high));
         }
@@ -88,7 +99,10 @@ pub(super) struct Form {
 }
 
 impl Form {
-    pub(super) const ZERO: Self = Self { constant: 0.0, per: [0.0; PLACES] };
+    pub(super) const ZERO: Self = Self {
+        constant: 0.0,
+        per: [0.0; PLACES],
+    };
 
     /// This form with so much of another added.
     #[must_use]
@@ -115,7 +129,10 @@ impl Form {
     pub(super) fn range(&self, bounds: &Bounds) -> Interval {
         let (mut low, mut high) = (self.constant, self.constant);
         for at in 0..bounds.width {
-            let (one, other) = (self.per[at] * bounds.low[at], self.per[at] * bounds.high[at]);
+            let (one, other) = (
+                self.per[at] * bounds.low[at],
+                self.per[at] * bounds.high[at],
+            );
             low += one.min(other);
             high += one.max(other);
         }
@@ -124,7 +141,13 @@ impl Form {
 
     /// The value at a point, the amount that fills last.
     pub(super) fn at(&self, point: &[f64]) -> f64 {
-        self.constant + self.per.iter().zip(point).map(|(per, count)| per * count).sum::<f64>()
+        self.constant
+            + self
+                .per
+                .iter()
+                .zip(point)
+                .map(|(per, count)| per * count)
+                .sum::<f64>()
     }
 
     /// The form with the count at `place` replaced by another form.
@@ -132,7 +155,11 @@ impl Form {
     pub(super) fn substitute(mut self, place: usize, by: &Self) -> Self {
         let factor = self.per[place];
         self.per[place] = 0.0;
-        if factor == 0.0 { self } else { self.plus(by, factor) }
+        if factor == 0.0 {
+            self
+        } else {
+            self.plus(by, factor)
+        }
     }
 
     /// Whether it is the same everywhere.
@@ -162,7 +189,11 @@ pub(super) fn least_ratio(upper: &Form, lower: &Form, bounds: &Bounds) -> f64 {
         let (mut numerator, mut denominator) = (upper.constant, lower.constant);
         for at in 0..bounds.width {
             let slope = upper.per[at] - ratio * lower.per[at];
-            let count = if slope > 0.0 { bounds.low[at] } else { bounds.high[at] };
+            let count = if slope > 0.0 {
+                bounds.low[at]
+            } else {
+                bounds.high[at]
+            };
             numerator += upper.per[at] * count;
             denominator += lower.per[at] * count;
         }
@@ -183,17 +214,33 @@ mod tests {
 
     #[test]
     fn a_ratio_is_least_at_a_vertex_and_no_point_goes_below() {
-        let mut upper = Form { constant: 3.0, ..Form::ZERO };
-        let mut lower = Form { constant: 10.0, ..Form::ZERO };
-        for (at, (up, down)) in [(1.0, 4.0), (-0.7, 2.0), (0.2, 0.1), (2.0, 9.0)].into_iter().enumerate() {
+        let mut upper = Form {
+            constant: 3.0,
+            ..Form::ZERO
+        };
+        let mut lower = Form {
+            constant: 10.0,
+            ..Form::ZERO
+        };
+        for (at, (up, down)) in [(1.0, 4.0), (-0.7, 2.0), (0.2, 0.1), (2.0, 9.0)]
+            .into_iter()
+            .enumerate()
+        {
             (upper.per[at], lower.per[at]) = (up, down);
         }
         let bounds = Bounds::new(&[0, 0, 1], &[5, 3, 4], Interval::new(0.0, 2.5));
         let least = least_ratio(&upper, &lower, &bounds);
         let mut seen = f64::INFINITY;
         for corner in 0..16_usize {
-            let point: Vec<f64> =
-                (0..4).map(|at| if corner >> at & 1 == 1 { bounds.high[at] } else { bounds.low[at] }).collect();
+            let point: Vec<f64> = (0..4)
+                .map(|at| {
+                    if corner >> at & 1 == 1 {
+                        bounds.high[at]
+                    } else {
+                        bounds.low[at]
+                    }
+                })
+                .collect();
             seen = seen.min(upper.at(&point) / lower.at(&point));
         }
         assert!((least - seen).abs() < 1e-12, "{least} {seen}");

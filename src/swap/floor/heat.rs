@@ -9,7 +9,9 @@
 //! **Shaker.** Its wall leaves with the temperature of the first mixing, which is bounded once for the whole grid; its heat
 //! widens the interval of the heat balance.
 
-use crate::balance::published::freezing::{CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL, LOWEST_FREEZING_POINT_CELSIUS};
+use crate::balance::published::freezing::{
+    CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL, LOWEST_FREEZING_POINT_CELSIUS,
+};
 use crate::balance::published::water;
 use crate::balance::{Component, Wall};
 
@@ -36,13 +38,25 @@ pub(super) struct Melting {
 }
 
 impl Melting {
-    pub(super) fn new(lines: &Lines, strained: bool, cup: Wall, shaker: Wall, reference: &[f64]) -> Self {
+    pub(super) fn new(
+        lines: &Lines,
+        strained: bool,
+        cup: Wall,
+        shaker: Wall,
+        reference: &[f64],
+    ) -> Self {
         // A strained drink is parted from its ice before it meets the cup.
-        let (over, wall) = if strained { (Over::Mixed, shaker) } else { (Over::InCup, cup) };
+        let (over, wall) = if strained {
+            (Over::Mixed, shaker)
+        } else {
+            (Over::InCup, cup)
+        };
         let water = lines.component(over, Component::Water);
         let (most, least) = (lines.particles(over, true), lines.particles(over, false));
         let at = |celsius: f64| {
-            let fusion = (water::enthalpy_kj_per_kg(celsius) - water::ice_enthalpy_kj_per_kg(celsius)) / 1000.0;
+            let fusion = (water::enthalpy_kj_per_kg(celsius)
+                - water::ice_enthalpy_kj_per_kg(celsius))
+                / 1000.0;
             let cooled = lines.enthalpy(over, celsius, IceAs::Frozen);
             let heat = lines.component(over, Component::Heat).plus(&cooled, -1.0);
             let walls = wall.heat_capacity * (wall.celsius - celsius);
@@ -54,17 +68,33 @@ impl Melting {
         let (melted, heat_of_fusion) = at(reference);
         let mut capacity = lines.heat_capacity(over, true);
         capacity.constant += wall.heat_capacity;
-        Self { melted, reference, heat_of_fusion, water, particles_most: most, particles_least: least, capacity, strained }
+        Self {
+            melted,
+            reference,
+            heat_of_fusion,
+            water,
+            particles_most: most,
+            particles_least: least,
+            capacity,
+            strained,
+        }
     }
 
     /// How far the melted ice can be from its form, g, and the least water of the box; `None` when the drink itself would
     /// freeze nearly solid.
-    pub(super) fn offset(&self, bounds: &Bounds, heat: Interval, ice: &Form) -> Option<(Interval, f64)> {
+    pub(super) fn offset(
+        &self,
+        bounds: &Bounds,
+        heat: Interval,
+        ice: &Form,
+    ) -> Option<(Interval, f64)> {
         // On the way from one freezing point to another no more melts than 1.12 times what is there; see κ above.
         let kappa = 1.12 * self.capacity.range(bounds).high / (self.heat_of_fusion - 0.031);
         let from_heat = heat.times(1.0 / self.heat_of_fusion);
         let with_all = self.water.plus(ice, 1.0).range(bounds);
-        let with_melted = self.water.plus(&self.melted, 1.0).range(bounds).low + from_heat.low + kappa * self.reference;
+        let with_melted = self.water.plus(&self.melted, 1.0).range(bounds).low
+            + from_heat.low
+            + kappa * self.reference;
         let least_water = with_all.low.min(with_melted);
         let lowest = freezing(self.particles_most.range(bounds).high, least_water);
         let highest = freezing(self.particles_least.range(bounds).low, with_all.high);
@@ -90,7 +120,8 @@ fn freezing(particles: f64, water: f64) -> f64 {
 pub(super) fn excess(lines: &Lines, over: Over, wall: Wall, celsius: f64) -> Form {
     let heat = lines.component(over, Component::Heat);
     let cooled = lines.enthalpy(over, celsius, IceAs::Melted);
-    heat.plus(&cooled, -1.0).plus_constant(wall.heat_capacity * (wall.celsius - celsius))
+    heat.plus(&cooled, -1.0)
+        .plus_constant(wall.heat_capacity * (wall.celsius - celsius))
 }
 
 /// The same for the first mixing, in the shaker.
@@ -99,8 +130,15 @@ pub(super) fn excess_of_shaking(lines: &Lines, shaker: Wall, celsius: f64) -> Fo
 }
 
 /// Heat that the shaker's wall gives to the drink, kJ, anywhere on the grid.
-pub(super) fn shaker_heat(lines: &Lines, shaker: Option<Wall>, root: &Bounds, has_ice: bool) -> Interval {
-    let Some(wall) = shaker else { return Interval::ZERO };
+pub(super) fn shaker_heat(
+    lines: &Lines,
+    shaker: Option<Wall>,
+    root: &Bounds,
+    has_ice: bool,
+) -> Interval {
+    let Some(wall) = shaker else {
+        return Interval::ZERO;
+    };
     let (mut coldest, mut warmest) = (-60.0_f64, 130.0_f64);
     for step in -4_i32..=13 {
         let celsius = f64::from(step) * 10.0;
@@ -115,5 +153,8 @@ pub(super) fn shaker_heat(lines: &Lines, shaker: Option<Wall>, root: &Bounds, ha
     if has_ice || coldest < 0.0 {
         coldest = LOWEST_FREEZING_POINT_CELSIUS;
     }
-    Interval::new(wall.heat_capacity * (wall.celsius - warmest), wall.heat_capacity * (wall.celsius - coldest))
+    Interval::new(
+        wall.heat_capacity * (wall.celsius - warmest),
+        wall.heat_capacity * (wall.celsius - coldest),
+    )
 }

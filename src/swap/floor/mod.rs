@@ -98,17 +98,29 @@ impl Floor {
     pub(super) fn new(input: &FloorInput<'_>) -> Self {
         let model = Model::new(input);
         let count = input.dimensions.len();
-        let weights = (0..count).map(|at| model.as_ref().map_or(1.0, |model| model.weight(at))).collect();
-        let steepest = model.as_ref().and_then(|model| model.melted.objective.as_ref()).map_or(0.0, |row| {
-            row.form.per.iter().take(count).map(|per| per.abs()).fold(0.0, f64::max)
-        });
+        let weights = (0..count)
+            .map(|at| model.as_ref().map_or(1.0, |model| model.weight(at)))
+            .collect();
+        let steepest = model
+            .as_ref()
+            .and_then(|model| model.melted.objective.as_ref())
+            .map_or(0.0, |row| {
+                row.form
+                    .per
+                    .iter()
+                    .take(count)
+                    .map(|per| per.abs())
+                    .fold(0.0, f64::max)
+            });
         Self {
             model,
             standard: input.standard.to_vec(),
             constant: input.constant,
             taste_weight: input.taste_weight,
             move_cost: input.move_cost,
-            stiffness: (input.taste_weight * 300.0).max(steepest * 1000.0).max(input.move_cost * 300.0),
+            stiffness: (input.taste_weight * 300.0)
+                .max(steepest * 1000.0)
+                .max(input.move_cost * 300.0),
             weights,
         }
     }
@@ -121,12 +133,29 @@ impl Floor {
     /// The floor of a box; `hint` as in [`crate::optimiser::Landscape::floor_near`].
     pub(super) fn of(&self, low: &[i32], high: &[i32], hint: &mut [f64], rounds: usize) -> f64 {
         let moved = self.constant + self.forced_moves(low, high);
-        let Some(model) = &self.model else { return moved - ROUNDING };
-        let Some(enclosed) = model.enclosure.enclose(low, high) else { return moved - ROUNDING };
-        let rows = if enclosed.all_melts { &model.melted } else { &model.partly };
+        let Some(model) = &self.model else {
+            return moved - ROUNDING;
+        };
+        let Some(enclosed) = model.enclosure.enclose(low, high) else {
+            return moved - ROUNDING;
+        };
+        let rows = if enclosed.all_melts {
+            &model.melted
+        } else {
+            &model.partly
+        };
         let bounds = Bounds::new(low, high, Interval::ZERO);
-        let volume = rows.volume.form.range(&bounds).plus(rows.volume.offset(&enclosed));
-        let capacity = rows.capacity.form.range(&bounds).plus(rows.capacity.offset(&enclosed)).high;
+        let volume = rows
+            .volume
+            .form
+            .range(&bounds)
+            .plus(rows.volume.offset(&enclosed));
+        let capacity = rows
+            .capacity
+            .form
+            .range(&bounds)
+            .plus(rows.capacity.offset(&enclosed))
+            .high;
         if volume.low <= 0.0 {
             return moved - ROUNDING;
         }
@@ -155,7 +184,12 @@ impl Floor {
             }
         }
         let least_curved = curved.least * self.taste_weight;
-        let nothing = Square { row: &rows.volume, weight: 0.0, offset: Interval::ZERO, per_volume: false };
+        let nothing = Square {
+            row: &rows.volume,
+            weight: 0.0,
+            offset: Interval::ZERO,
+            per_volume: false,
+        };
         let mut squares = [nothing; MOST_ROWS];
         let (mut count, mut by_axis, mut concentrations) = (0, least_curved, 0.0);
         let mut volume_axis = None;
@@ -167,7 +201,10 @@ impl Floor {
             let (deviation, scaled) = match square.per {
                 Per::One => (least, weight),
                 Per::HeatCapacity => (least / capacity, weight / (capacity * capacity)),
-                Per::Volume if least > 0.0 => (ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds), weight),
+                Per::Volume if least > 0.0 => (
+                    ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds),
+                    weight,
+                ),
                 Per::Volume => (0.0, weight),
             };
             by_axis += weight * deviation * deviation;
@@ -178,22 +215,47 @@ impl Floor {
             if per_volume {
                 concentrations += weight * range.greatest_distance_from_zero().powi(2);
             }
-            squares[count] = Square { row: &square.row, weight: scaled, offset, per_volume };
+            squares[count] = Square {
+                row: &square.row,
+                weight: scaled,
+                offset,
+                per_volume,
+            };
             count += 1;
         }
         // In the minorant the curved axis is a square or, failing that, its own least.
         let mut besides = self.constant;
         if let Some((row, weight, offset)) = &curved.square {
             let weight = weight * self.taste_weight;
-            concentrations += weight * row.form.range(&bounds).plus(*offset).greatest_distance_from_zero().powi(2);
-            squares[count] = Square { row, weight, offset: *offset, per_volume: true };
+            concentrations += weight
+                * row
+                    .form
+                    .range(&bounds)
+                    .plus(*offset)
+                    .greatest_distance_from_zero()
+                    .powi(2);
+            squares[count] = Square {
+                row,
+                weight,
+                offset: *offset,
+                per_volume: true,
+            };
             count += 1;
         } else {
             besides += least_curved;
         }
         let concentrations = concentrations / (volume.low * volume.low);
-        besides += keep_convex(&mut squares, &mut count, volume_axis, concentrations, volume);
-        let divisor = rows.volume.form.plus_constant(rows.volume.offset(&enclosed).high);
+        besides += keep_convex(
+            &mut squares,
+            &mut count,
+            volume_axis,
+            concentrations,
+            volume,
+        );
+        let divisor = rows
+            .volume
+            .form
+            .plus_constant(rows.volume.offset(&enclosed).high);
         let objective = rows.objective.as_ref().map(|row| {
             let offset = row.offset(&enclosed).low;
             row.form.plus_constant(offset)
@@ -222,9 +284,13 @@ impl Floor {
     }
 
     fn forced_moves(&self, low: &[i32], high: &[i32]) -> f64 {
-        let forced = self.standard.iter().zip(low.iter().zip(high)).filter(|(standard, (low, high))| {
-            !(f64::from(**low) - 1e-9..=f64::from(**high) + 1e-9).contains(*standard)
-        });
+        let forced =
+            self.standard
+                .iter()
+                .zip(low.iter().zip(high))
+                .filter(|(standard, (low, high))| {
+                    !(f64::from(**low) - 1e-9..=f64::from(**high) + 1e-9).contains(*standard)
+                });
         self.move_cost * forced.count() as f64
     }
 }
@@ -242,7 +308,12 @@ fn keep_convex(
     concentrations: f64,
     volume: Interval,
 ) -> f64 {
-    let needed = volume_axis.map(|at| (at, 2.0 * concentrations / (squares[at].weight * volume.low * volume.low)));
+    let needed = volume_axis.map(|at| {
+        (
+            at,
+            2.0 * concentrations / (squares[at].weight * volume.low * volume.low),
+        )
+    });
     if let Some((at, part)) = needed
         && part <= 0.5
     {
@@ -250,11 +321,19 @@ fn keep_convex(
         squares[at].weight = whole.weight * (1.0 - part);
         let (middle, half) = (whole.offset.middle(), whole.offset.width() / 2.0);
         let weight = 0.5 * part * whole.weight;
-        squares[*count] = Square { weight, offset: Interval::new(middle, middle), ..whole };
+        squares[*count] = Square {
+            weight,
+            offset: Interval::new(middle, middle),
+            ..whole
+        };
         *count += 1;
         return -part * whole.weight * half * half;
     }
-    for square in squares.iter_mut().take(*count).filter(|square| square.per_volume) {
+    for square in squares
+        .iter_mut()
+        .take(*count)
+        .filter(|square| square.per_volume)
+    {
         square.weight /= volume.high * volume.high;
         square.per_volume = false;
     }
@@ -262,22 +341,39 @@ fn keep_convex(
 }
 
 /// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
-fn ratio_from_zero(row: &Row, rows: &Rows, offset: Interval, enclosed: &Enclosed, bounds: &Bounds) -> f64 {
+fn ratio_from_zero(
+    row: &Row,
+    rows: &Rows,
+    offset: Interval,
+    enclosed: &Enclosed,
+    bounds: &Bounds,
+) -> f64 {
     let positive = row.form.range(bounds).low + offset.low > 0.0;
     let deviation = if positive {
         row.form.plus_constant(offset.low)
     } else {
         row.form.plus_constant(offset.high).times(-1.0)
     };
-    let volume = rows.volume.form.plus_constant(rows.volume.offset(enclosed).high);
+    let volume = rows
+        .volume
+        .form
+        .plus_constant(rows.volume.offset(enclosed).high);
     least_ratio(&deviation, &volume, bounds).max(0.0)
 }
 
 impl Model {
     fn new(input: &FloorInput<'_>) -> Option<Self> {
-        let filling = input.prepared.lines.iter().position(|line| line.fill.is_some());
+        let filling = input
+            .prepared
+            .lines
+            .iter()
+            .position(|line| line.fill.is_some());
         let lines = Lines::new(input.prepared, input.dimensions, filling);
-        let celsius = input.terms.iter().find(|term| term.of == Of::Temperature).map_or(20.0, |term| term.value);
+        let celsius = input
+            .terms
+            .iter()
+            .find(|term| term.of == Of::Temperature)
+            .map_or(20.0, |term| term.value);
         let mut reference: Vec<f64> = input
             .standard
             .iter()
@@ -286,17 +382,28 @@ impl Model {
             .collect();
         reference.push(0.0);
         let enclosure = Enclosure::new(input.prepared, &lines, input.ranges, &reference, celsius)?;
-        let has_ice = !lines.component(Over::InCup, Component::Ice).is_zero() || enclosure.may_freeze();
+        let has_ice =
+            !lines.component(Over::InCup, Component::Ice).is_zero() || enclosure.may_freeze();
         let objective = input.small.map(|small| match small {
             Small::Cost => lines.component(Over::Whole, Component::Cost),
             Small::Sugar => lines.component(Over::Whole, Component::Sugars),
         });
         let rows = |all_melts| {
-            let maker = RowMaker { prepared: input.prepared, lines: &lines, enclosure: &enclosure, all_melts };
+            let maker = RowMaker {
+                prepared: input.prepared,
+                lines: &lines,
+                enclosure: &enclosure,
+                all_melts,
+            };
             maker.rows(input.terms, input.caps, objective.as_ref(), has_ice)
         };
         let (melted, partly) = (rows(true), rows(false));
-        Some(Self { melted, partly, sweeteners: input.prepared.setup.sweeteners, enclosure })
+        Some(Self {
+            melted,
+            partly,
+            sweeteners: input.prepared.setup.sweeteners,
+            enclosure,
+        })
     }
 
     /// Root of the curvature of the distance along one line.
@@ -306,8 +413,9 @@ impl Model {
             Per::HeatCapacity | Per::One => 1.0,
         };
         let squares = self.melted.squares.iter();
-        let curvature: f64 =
-            squares.map(|square| square.weight * (square.row.form.per[variable] / of(square.per)).powi(2)).sum();
+        let curvature: f64 = squares
+            .map(|square| square.weight * (square.row.form.per[variable] / of(square.per)).powi(2))
+            .sum();
         curvature.sqrt().max(1e-3)
     }
 }

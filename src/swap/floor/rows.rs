@@ -71,7 +71,9 @@ impl Row {
     /// How far the true value is from the form, anywhere in a box.
     pub(super) fn offset(&self, enclosed: &Enclosed) -> Interval {
         let volume = enclosed.volume.times(self.on_volume);
-        volume.plus(enclosed.heat.times(self.on_heat)).plus(enclosed.fill.times(self.on_fill))
+        volume
+            .plus(enclosed.heat.times(self.on_heat))
+            .plus(enclosed.fill.times(self.on_fill))
     }
 
     pub(super) fn plus(self, other: &Self) -> Self {
@@ -147,16 +149,28 @@ pub(super) struct RowMaker<'question> {
 
 impl RowMaker<'_> {
     fn volume(&self) -> &Form {
-        if self.all_melts { &self.enclosure.volume_melted } else { &self.enclosure.volume_partly }
+        if self.all_melts {
+            &self.enclosure.volume_melted
+        } else {
+            &self.enclosure.volume_partly
+        }
     }
 
     fn row(&self, form: Form, on_volume: f64, on_heat: f64) -> Row {
         let place = self.lines.dimensions;
         match self.enclosure.fill_form(self.all_melts) {
-            Some(fill) => {
-                Row { on_fill: form.per[place], form: form.substitute(place, fill), on_volume, on_heat }
-            }
-            None => Row { form, on_volume, on_heat, on_fill: 0.0 },
+            Some(fill) => Row {
+                on_fill: form.per[place],
+                form: form.substitute(place, fill),
+                on_volume,
+                on_heat,
+            },
+            None => Row {
+                form,
+                on_volume,
+                on_heat,
+                on_fill: 0.0,
+            },
         }
     }
 
@@ -182,7 +196,11 @@ impl RowMaker<'_> {
                         Component::OtherSugar,
                         Component::Polyols,
                     ];
-                    let others: f64 = kinds.iter().zip(relative).map(|(kind, sweet)| mix.get(*kind) * sweet).sum();
+                    let others: f64 = kinds
+                        .iter()
+                        .zip(relative)
+                        .map(|(kind, sweet)| mix.get(*kind) * sweet)
+                        .sum();
                     mix.get(Component::Sucrose) + others
                 })
             }
@@ -195,15 +213,28 @@ impl RowMaker<'_> {
         !self.all_melts
     }
 
-    pub(super) fn rows(&self, terms: &[Term], caps: &[Cap], objective: Option<&Form>, has_ice: bool) -> Rows {
+    pub(super) fn rows(
+        &self,
+        terms: &[Term],
+        caps: &[Cap],
+        objective: Option<&Form>,
+        has_ice: bool,
+    ) -> Rows {
         let curved = self.curved(terms);
         let linear = |term: &&Term| term.of != Of::Sweetness || curved.is_none();
-        let mut limits: Vec<Row> = caps.iter().filter_map(|cap| self.cap(*cap, has_ice)).collect();
+        let mut limits: Vec<Row> = caps
+            .iter()
+            .filter_map(|cap| self.cap(*cap, has_ice))
+            .collect();
         for term in terms.iter().filter(linear) {
             self.limit(term, has_ice, &mut limits);
         }
         Rows {
-            squares: terms.iter().filter(linear).filter_map(|term| self.square(term)).collect(),
+            squares: terms
+                .iter()
+                .filter(linear)
+                .filter_map(|term| self.square(term))
+                .collect(),
             limits,
             volume: self.with_volume(Form::ZERO, 1.0),
             objective: objective.map(|form| self.row(*form, 0.0, 0.0)),
@@ -217,12 +248,18 @@ impl RowMaker<'_> {
         let sweeteners: Vec<(usize, Row)> = (0..crate::balance::HIGH_POTENCY_SLOTS)
             .filter_map(|slot| {
                 let place = crate::balance::high_potency_slot(slot);
-                let form = self.amount(Of::Place(place)).filter(|form| !form.is_zero())?;
+                let form = self
+                    .amount(Of::Place(place))
+                    .filter(|form| !form.is_zero())?;
                 Some((slot, self.row(form, 0.0, 0.0)))
             })
             .collect();
         let sugars = self.row(self.amount(Of::Sweetness)?.times(100.0), 0.0, 0.0);
-        (!sweeteners.is_empty()).then_some(CurvedSweetness { term: *term, sugars, sweeteners })
+        (!sweeteners.is_empty()).then_some(CurvedSweetness {
+            term: *term,
+            sugars,
+            sweeteners,
+        })
     }
 
     fn square(&self, term: &Term) -> Option<Square> {
@@ -233,16 +270,28 @@ impl RowMaker<'_> {
         match term.of {
             Of::Volume => {
                 let row = self.row(self.volume().plus_constant(-term.value), 1.0, 0.0);
-                Some(Square { row, weight, per: Per::One })
+                Some(Square {
+                    row,
+                    weight,
+                    per: Per::One,
+                })
             }
             Of::Temperature if self.frozen() => None,
             Of::Temperature => {
                 let row = self.row(self.excess(term.value), 0.0, 1.0);
-                Some(Square { row, weight, per: Per::HeatCapacity })
+                Some(Square {
+                    row,
+                    weight,
+                    per: Per::HeatCapacity,
+                })
             }
             of => {
                 let row = self.with_volume(self.amount(of)?.times(100.0), -term.value);
-                Some(Square { row, weight, per: Per::Volume })
+                Some(Square {
+                    row,
+                    weight,
+                    per: Per::Volume,
+                })
             }
         }
     }
@@ -254,7 +303,9 @@ impl RowMaker<'_> {
     /// Both sides of "not further off than so many steps". Below its freezing point a drink keeps ice instead of cooling,
     /// so with ice about only the warm side says something of the heat.
     fn limit(&self, term: &Term, has_ice: bool, limits: &mut Vec<Row>) {
-        let Some(most) = term.limit.map(|steps| (steps + 1e-9) * term.step) else { return };
+        let Some(most) = term.limit.map(|steps| (steps + 1e-9) * term.step) else {
+            return;
+        };
         match term.of {
             Of::Volume => {
                 let row = self.row(self.volume().plus_constant(-term.value), 1.0, 0.0);
@@ -269,10 +320,15 @@ impl RowMaker<'_> {
                 limits.extend(self.cap(Cap::Coolest(term.value - most), has_ice));
             }
             of => {
-                let Some(amount) = self.amount(of).map(|amount| amount.times(100.0)) else { return };
+                let Some(amount) = self.amount(of).map(|amount| amount.times(100.0)) else {
+                    return;
+                };
                 let scale = 1.0 / (term.step * USUAL_VOLUME);
                 limits.push(self.with_volume(amount, -(term.value + most)).times(scale));
-                limits.push(self.with_volume(amount.times(-1.0), term.value - most).times(scale));
+                limits.push(
+                    self.with_volume(amount.times(-1.0), term.value - most)
+                        .times(scale),
+                );
             }
         }
     }
@@ -280,7 +336,10 @@ impl RowMaker<'_> {
     fn cap(&self, cap: Cap, has_ice: bool) -> Option<Row> {
         let whole = |component| self.lines.component(Over::Whole, component);
         let below = |form: Form, most: f64, scale: f64| {
-            Some(self.row(form.plus_constant(-most), 0.0, 0.0).times(1.0 / scale.max(1e-6)))
+            Some(
+                self.row(form.plus_constant(-most), 0.0, 0.0)
+                    .times(1.0 / scale.max(1e-6)),
+            )
         };
         match cap {
             Cap::SugarPer100Ml(most) => {
@@ -294,9 +353,10 @@ impl RowMaker<'_> {
                 let row = self.row(self.excess(celsius), 0.0, 1.0).times(1.0 / 3.0);
                 Some(row)
             }
-            Cap::Coolest(celsius) if !has_ice => {
-                Some(self.row(self.excess(celsius).times(-1.0), 0.0, -1.0).times(1.0 / 3.0))
-            }
+            Cap::Coolest(celsius) if !has_ice => Some(
+                self.row(self.excess(celsius).times(-1.0), 0.0, -1.0)
+                    .times(1.0 / 3.0),
+            ),
             Cap::Hottest(_) | Cap::Coolest(_) => None,
             // At the serving temperature it takes at least 0.98 of its volume at 20 °C, ice and toppings left aside.
             Cap::Level(most) => {

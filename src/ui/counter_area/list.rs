@@ -2,8 +2,8 @@
 
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{
-    Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense, Stroke,
-    StrokeKind, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea,
+    Sense, Stroke, StrokeKind, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
 };
 use std::sync::Arc;
 
@@ -58,7 +58,11 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         let width = (ui.available_width() - grid::TARGET - 3.0 * grid::NEAR).min(90.0 * grid::STEP);
         let field = TextEdit::singleline(&mut state.find)
             .id(egui::Id::unique("find at the counter"))
-            .hint_text(if state.kind == Kind::Ingredients { "name, brand or role" } else { "name or kind" })
+            .hint_text(if state.kind == Kind::Ingredients {
+                "name, brand or role"
+            } else {
+                "name or kind"
+            })
             .desired_width(width);
         let response = ui.add(field).accessible_name(format!("Find {many}"));
         if response.changed() {
@@ -95,9 +99,16 @@ fn nothing_ui(ui: &mut Ui, state: &CounterState) {
 /// The columns that there is room for, with their right edges counted from the right edge of the list.
 fn visible_columns(kind: Kind, width: f32) -> Vec<(usize, Column)> {
     let mut shown: Vec<(usize, Column)> = columns(kind).iter().copied().enumerate().collect();
-    let taken = |shown: &[(usize, Column)]| shown.iter().map(|(_, column)| column.width + GAP).sum::<f32>();
+    let taken = |shown: &[(usize, Column)]| {
+        shown
+            .iter()
+            .map(|(_, column)| column.width + GAP)
+            .sum::<f32>()
+    };
     while width - MARK - taken(&shown) < NAME {
-        let Some(last) = (0..shown.len()).max_by_key(|at| shown[*at].1.rank) else { break };
+        let Some(last) = (0..shown.len()).max_by_key(|at| shown[*at].1.rank) else {
+            break;
+        };
         shown.remove(last);
     }
     shown
@@ -108,11 +119,20 @@ fn places(rect: Rect, shown: &[(usize, Column)]) -> (Rect, Vec<Rect>) {
     let mut right = rect.right() - grid::NEAR;
     let mut cells = Vec::new();
     for (_, column) in shown.iter().rev() {
-        cells.push(Rect::from_min_max(pos2(right - column.width, rect.top()), pos2(right, rect.bottom())));
+        cells.push(Rect::from_min_max(
+            pos2(right - column.width, rect.top()),
+            pos2(right, rect.bottom()),
+        ));
         right -= column.width + GAP;
     }
     cells.reverse();
-    (Rect::from_min_max(pos2(rect.left() + MARK, rect.top()), pos2(right, rect.bottom())), cells)
+    (
+        Rect::from_min_max(
+            pos2(rect.left() + MARK, rect.top()),
+            pos2(right, rect.bottom()),
+        ),
+        cells,
+    )
 }
 
 fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)], width: f32) {
@@ -123,7 +143,14 @@ fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)],
         clicked = Some(None);
     }
     for ((at, column), place) in shown.iter().zip(cells) {
-        if heading_ui(ui, state.sort, Some(*at), column.title, place, column.is_number) {
+        if heading_ui(
+            ui,
+            state.sort,
+            Some(*at),
+            column.title,
+            place,
+            column.is_number,
+        ) {
             clicked = Some(Some(*at));
         }
     }
@@ -131,27 +158,68 @@ fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)],
         state.sort = Sort::clicked(state.sort, column);
     }
     let palette = theme::palette(ui.visuals());
-    ui.painter().hline(rect.x_range(), rect.bottom(), Stroke::new(grid::HAIRLINE, palette.line));
+    ui.painter().hline(
+        rect.x_range(),
+        rect.bottom(),
+        Stroke::new(grid::HAIRLINE, palette.line),
+    );
 }
 
 /// A heading that sorts; the sorting one has a sign for its way.
-fn heading_ui(ui: &Ui, sort: Option<Sort>, column: Option<usize>, title: &str, place: Rect, is_number: bool) -> bool {
+fn heading_ui(
+    ui: &Ui,
+    sort: Option<Sort>,
+    column: Option<usize>,
+    title: &str,
+    place: Rect,
+    is_number: bool,
+) -> bool {
     let palette = theme::palette(ui.visuals());
     let sorting = sort.filter(|sort| sort.column == column);
-    let response = ui.interact(place, ui.scope_id().with(("heading", title)), Sense::click());
-    response
-        .widget_info(|| WidgetInfo::selected(egui::Role::Button, true, sorting.is_some(), format!("Sort by {title}")));
+    let response = ui.interact(
+        place,
+        ui.scope_id().with(("heading", title)),
+        Sense::click(),
+    );
+    response.widget_info(|| {
+        WidgetInfo::selected(
+            egui::Role::Button,
+            true,
+            sorting.is_some(),
+            format!("Sort by {title}"),
+        )
+    });
     let strong = sorting.is_some() || response.hovered() || response.has_focus();
-    let colour = if strong { palette.text_strong } else { palette.text_quiet };
-    let galley = ui.painter().layout_no_wrap(title.to_owned(), TypeStyle::Small.font_id(), colour);
+    let colour = if strong {
+        palette.text_strong
+    } else {
+        palette.text_quiet
+    };
+    let galley = ui
+        .painter()
+        .layout_no_wrap(title.to_owned(), TypeStyle::Small.font_id(), colour);
     let size = galley.size();
-    let left = if is_number { place.right() - size.x } else { place.left() };
-    ui.painter().galley(pos2(left, place.center().y - size.y / 2.0), galley, colour);
+    let left = if is_number {
+        place.right() - size.x
+    } else {
+        place.left()
+    };
+    ui.painter()
+        .galley(pos2(left, place.center().y - size.y / 2.0), galley, colour);
     if let Some(sort) = sorting {
-        let x = if is_number { left - grid::NEAR } else { left + size.x + grid::NEAR };
+        let x = if is_number {
+            left - grid::NEAR
+        } else {
+            left + size.x + grid::NEAR
+        };
         let (middle, rise) = (place.center().y, if sort.descending { 2.0 } else { -2.0 });
-        let points = vec![pos2(x - 3.5, middle - rise), pos2(x, middle + rise), pos2(x + 3.5, middle - rise)];
-        ui.painter().add(egui::Shape::line(points, Stroke::new(1.5, palette.accent)));
+        let points = vec![
+            pos2(x - 3.5, middle - rise),
+            pos2(x, middle + rise),
+            pos2(x + 3.5, middle - rise),
+        ];
+        ui.painter()
+            .add(egui::Shape::line(points, Stroke::new(1.5, palette.accent)));
     }
     focus_ring(ui, &response, place);
     response.clicked()
@@ -161,7 +229,8 @@ fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
     if response.has_focus() {
         let palette = theme::palette(ui.visuals());
         let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter().rect_stroke(place, f32::from(grid::CORNER), ring, StrokeKind::Inside);
+        ui.painter()
+            .rect_stroke(place, f32::from(grid::CORNER), ring, StrokeKind::Inside);
     }
 }
 
@@ -173,7 +242,11 @@ fn rows_ui(
     shown: &[(usize, Column)],
 ) -> Option<Wish> {
     let mut wish = None;
-    if let Some(place) = state.find_row.take().and_then(|id| order.iter().position(|at| rows[*at].id == id)) {
+    if let Some(place) = state
+        .find_row
+        .take()
+        .and_then(|id| order.iter().position(|at| rows[*at].id == id))
+    {
         state.row = place;
         state.scroll_to_row = true;
     }
@@ -181,7 +254,9 @@ fn rows_ui(
     if std::mem::take(&mut state.enter_row) {
         wish = Some(Wish::Open(rows[order[state.row]].id.clone()));
     }
-    let mut area = ScrollArea::vertical().id_salt(("counter list", state.kind as u8)).auto_shrink(false);
+    let mut area = ScrollArea::vertical()
+        .id_salt(("counter list", state.kind as u8))
+        .auto_shrink(false);
     if state.focus_row || std::mem::take(&mut state.scroll_to_row) {
         area = area.vertical_scroll_offset(offset_for(state, ui.available_height()));
     }
@@ -190,6 +265,8 @@ fn rows_ui(
             let row = &rows[order[place]];
             let response = row_ui(ui, state, row, place, shown);
             if response.clicked() {
+                // The arrows go on from where the pointer was.
+                response.request_focus();
                 state.row = place;
                 wish = Some(Wish::Open(row.id.clone()));
             }
@@ -207,9 +284,12 @@ fn rows_ui(
 /// How far the list is scrolled so that the row in hand is in sight, in points.
 fn offset_for(state: &CounterState, height: f32) -> f32 {
     let top = state.row as f32 * ROW;
-    state
-        .scrolled
-        .clamp((top + ROW + ROW - height).max(0.0), (top - ROW).max(0.0).max((top + ROW + ROW - height).max(0.0)))
+    state.scrolled.clamp(
+        (top + ROW + ROW - height).max(0.0),
+        (top - ROW)
+            .max(0.0)
+            .max((top + ROW + ROW - height).max(0.0)),
+    )
 }
 
 /// Arrows to the neighbours, Enter opens, Escape goes back.
@@ -221,7 +301,11 @@ fn row_keys(
     order: &[usize],
     place: usize,
 ) -> Option<Wish> {
-    let filter = EventFilter { vertical_arrows: true, escape: true, ..EventFilter::default() };
+    let filter = EventFilter {
+        vertical_arrows: true,
+        escape: true,
+        ..EventFilter::default()
+    };
     ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
     let mut to = place;
     if pressed_here(ui.ctx(), UiCommand::LineBelow) {
@@ -235,7 +319,10 @@ fn row_keys(
         state.focus_row = true;
         ui.ctx().request_repaint();
         // What is open follows the arrows, so that items can be leafed through.
-        return state.open.is_some().then(|| Wish::Open(rows[order[to]].id.clone()));
+        return state
+            .open
+            .is_some()
+            .then(|| Wish::Open(rows[order[to]].id.clone()));
     }
     if ui.input_mut(|input| input.consume_key(Modifiers::NONE, Key::Enter)) {
         state.enter_field = true;
@@ -247,11 +334,21 @@ fn row_keys(
     None
 }
 
-fn row_ui(ui: &mut Ui, state: &mut CounterState, row: &Row, place: usize, shown: &[(usize, Column)]) -> Response {
+fn row_ui(
+    ui: &mut Ui,
+    state: &mut CounterState,
+    row: &Row,
+    place: usize,
+    shown: &[(usize, Column)],
+) -> Response {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::hover());
     let rect = rect.with_max_x(rect.right() - grid::TIGHT);
-    let response = ui.interact(rect, egui::Id::unique(("counter row", &row.id)), Sense::click());
+    let response = ui.interact(
+        rect,
+        egui::Id::unique(("counter row", &row.id)),
+        Sense::click(),
+    );
     let is_open = state.open.as_ref() == Some(&row.id);
     let name = format!("{} {}", row.name, row.quiet);
     response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, name.trim()));
@@ -262,18 +359,27 @@ fn row_ui(ui: &mut Ui, state: &mut CounterState, row: &Row, place: usize, shown:
         ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
     }
     let corner = egui::CornerRadius::same(grid::CORNER);
-    let ground = if is_open { Some(palette.selection) } else { response.hovered().then_some(palette.hover) };
+    let ground = if is_open {
+        Some(palette.selection)
+    } else {
+        response.hovered().then_some(palette.hover)
+    };
     if let Some(colour) = ground {
         ui.painter().rect_filled(rect, corner, colour);
     }
     focus_ring(ui, &response, rect);
     if let Some(role) = row.role {
         let mark = Rect::from_min_size(rect.min + vec2(4.0, 8.0), vec2(4.0, rect.height() - 16.0));
-        ui.painter().rect_filled(mark, 2.0, role_colour(palette, role));
+        ui.painter()
+            .rect_filled(mark, 2.0, role_colour(palette, role));
     }
     let (name, cells) = places(rect.with_max_x(rect.right() + grid::TIGHT), shown);
     let galley = name_galley(ui, row, name.width());
-    ui.painter().galley(pos2(name.left(), name.center().y - galley.size().y / 2.0), galley, palette.text_normal);
+    ui.painter().galley(
+        pos2(name.left(), name.center().y - galley.size().y / 2.0),
+        galley,
+        palette.text_normal,
+    );
     for ((at, column), place) in shown.iter().zip(cells) {
         cell_ui(ui, &row.cells[*at], column, place);
     }
@@ -283,20 +389,35 @@ fn row_ui(ui: &mut Ui, state: &mut CounterState, row: &Row, place: usize, shown:
 /// The name and, quieter, the brand, in one line.
 fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
     let palette = theme::palette(ui.visuals());
-    let set = |style: TypeStyle, color| TextFormat { font_id: style.font_id(), color, ..TextFormat::default() };
+    let set = |style: TypeStyle, color| TextFormat {
+        font_id: style.font_id(),
+        color,
+        ..TextFormat::default()
+    };
     let mut job = LayoutJob::default();
     job.append(&row.name, 0.0, set(TypeStyle::Body, palette.text_strong));
     if !row.quiet.is_empty() {
-        job.append(&row.quiet, grid::NEAR, set(TypeStyle::Small, palette.text_quiet));
+        job.append(
+            &row.quiet,
+            grid::NEAR,
+            set(TypeStyle::Small, palette.text_quiet),
+        );
     }
-    job.wrap = TextWrapping { max_width: width, max_rows: 1, break_anywhere: true, ..TextWrapping::default() };
+    job.wrap = TextWrapping {
+        max_width: width,
+        max_rows: 1,
+        break_anywhere: true,
+        ..TextWrapping::default()
+    };
     ui.fonts_mut(|fonts| fonts.layout_job(job))
 }
 
 fn cell_ui(ui: &Ui, cell: &Cell, column: &Column, place: Rect) {
     let palette = theme::palette(ui.visuals());
     let (text, style, colour) = match cell {
-        Cell::Word(text) if column.is_number => (text.as_str(), TypeStyle::Small, palette.text_normal),
+        Cell::Word(text) if column.is_number => {
+            (text.as_str(), TypeStyle::Small, palette.text_normal)
+        }
         Cell::Word(text) => (text.as_str(), TypeStyle::Small, palette.text_quiet),
         Cell::Number(_, text) => (text.as_str(), TypeStyle::Body, palette.text_normal),
         Cell::Gap => (column.gap, TypeStyle::Small, palette.text_quiet),
@@ -317,18 +438,36 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
         ui.spacing_mut().button_padding.x = grid::TIGHT + 1.0;
         for kind in Kind::ALL {
             let chosen = state.kind == kind;
-            let style = if chosen { TypeStyle::Strong } else { TypeStyle::Body };
-            let colour = if chosen { palette.accent } else { palette.text_quiet };
-            let text = RichText::new(kind.words().1).font(style.font_id()).color(colour);
-            let button = Button::selectable(chosen, text).frame_when_inactive(false).fill(egui::Color32::TRANSPARENT);
-            let response = ui.add(button).accessible_name(format!("look at {}", kind.words().1));
+            let style = if chosen {
+                TypeStyle::Strong
+            } else {
+                TypeStyle::Body
+            };
+            let colour = if chosen {
+                palette.accent
+            } else {
+                palette.text_quiet
+            };
+            let text = RichText::new(kind.words().1)
+                .font(style.font_id())
+                .color(colour);
+            let button = Button::selectable(chosen, text)
+                .frame_when_inactive(false)
+                .fill(egui::Color32::TRANSPARENT);
+            let response = ui
+                .add(button)
+                .accessible_name(format!("look at {}", kind.words().1));
             let response = match counts.get(kind as usize) {
                 Some(count) => response.on_hover_text(format!("{count} {}", kind.words().1)),
                 None => response,
             };
             if chosen {
                 let line = response.rect.x_range().shrink(grid::TIGHT + 1.0);
-                ui.painter().hline(line, response.rect.bottom() - 2.0, Stroke::new(2.0, palette.accent));
+                ui.painter().hline(
+                    line,
+                    response.rect.bottom() - 2.0,
+                    Stroke::new(2.0, palette.accent),
+                );
             }
             if response.clicked() {
                 state.look_at(kind);
@@ -343,9 +482,17 @@ pub(super) fn close_ui(ui: &mut Ui, rect: Rect) -> bool {
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, "Close the item"));
     let palette = theme::palette(ui.visuals());
     if response.hovered() {
-        ui.painter().rect_filled(rect, f32::from(grid::CORNER), palette.hover);
+        ui.painter()
+            .rect_filled(rect, f32::from(grid::CORNER), palette.hover);
     }
     focus_ring(ui, &response, rect);
-    paint(ui.painter(), rect.shrink(7.0), Icon::Delete, palette.text_quiet);
-    response.on_hover_text("Back to the whole list (Esc)").clicked()
+    paint(
+        ui.painter(),
+        rect.shrink(7.0),
+        Icon::Delete,
+        palette.text_quiet,
+    );
+    response
+        .on_hover_text("Back to the whole list (Esc)")
+        .clicked()
 }

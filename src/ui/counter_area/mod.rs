@@ -92,7 +92,10 @@ impl ItemId {
 
 /// What the counter remembers between frames.
 #[derive(Default)]
-#[expect(clippy::struct_excessive_bools, reason = "each is a wish that the next frame carries out")]
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a wish that the next frame carries out"
+)]
 pub struct CounterState {
     /// What is looked at.
     pub kind: Kind,
@@ -134,7 +137,12 @@ impl CounterState {
     pub fn look_at(&mut self, kind: Kind) {
         if self.kind != kind {
             let (shelf, printed) = (std::mem::take(&mut self.shelf), self.printed);
-            *self = Self { kind, shelf, printed, ..Self::default() };
+            *self = Self {
+                kind,
+                shelf,
+                printed,
+                ..Self::default()
+            };
         }
     }
 
@@ -160,9 +168,16 @@ fn field_key(place: &str, field: &str) -> String {
 
 /// Goes to where undo or redo was; `false` when that was not at the counter.
 pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
-    let Some(rest) = focus.strip_prefix(FIELD).or_else(|| focus.strip_prefix(PLACE)) else { return false };
+    let Some(rest) = focus
+        .strip_prefix(FIELD)
+        .or_else(|| focus.strip_prefix(PLACE))
+    else {
+        return false;
+    };
     let place = rest.split(' ').next().unwrap_or_default();
-    let Some((kind, id)) = place.split_once('/') else { return false };
+    let Some((kind, id)) = place.split_once('/') else {
+        return false;
+    };
     let item = match kind {
         "ingredient" => IngredientId::new(id).ok().map(ItemId::Ingredient),
         "measure" => MeasureId::new(id).ok().map(ItemId::Measure),
@@ -202,18 +217,35 @@ pub(super) fn counter_area_ui(
     if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {
         view.counter.show(item);
     }
-    if view.counter.open.as_ref().is_some_and(|item| !item.is_in(book)) {
+    if view
+        .counter
+        .open
+        .as_ref()
+        .is_some_and(|item| !item.is_in(book))
+    {
         view.counter.open = None;
     }
     let palette = theme::palette(ui.visuals());
-    let paper = Frame::new().fill(palette.ground).inner_margin(Margin { left: 16, right: 8, top: 10, bottom: 0 });
-    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left: 20, right: 4, top: 10, bottom: 0 });
+    let paper = Frame::new().fill(palette.ground).inner_margin(Margin {
+        left: 16,
+        right: 8,
+        top: 10,
+        bottom: 0,
+    });
+    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin {
+        left: 20,
+        right: 4,
+        top: 10,
+        bottom: 0,
+    });
     let width = ui.available_width();
     if view.counter.open.is_none() && view.counter.kind != Kind::Shop {
         CentralPanel::default().frame(sheet).show(ui, |ui| {
             let rect = ui.available_rect_before_wrap();
             let rect = rect.with_max_x(rect.right().min(rect.left() + WHOLE_LIST));
-            ui.scope_builder(UiBuilder::new().max_rect(rect), |ui| left_ui(ui, counter, view, actions));
+            ui.scope_builder(UiBuilder::new().max_rect(rect), |ui| {
+                left_ui(ui, counter, view, actions)
+            });
         });
         return;
     }
@@ -228,7 +260,9 @@ pub(super) fn counter_area_ui(
         .resizable(false)
         .frame(paper)
         .show(ui, |ui| left_ui(ui, counter, view, actions));
-    CentralPanel::default().frame(sheet).show(ui, |ui| item_ui(ui, counter, view, actions));
+    CentralPanel::default()
+        .frame(sheet)
+        .show(ui, |ui| item_ui(ui, counter, view, actions));
 }
 
 /// The widest that a list is drawn, in points: longer lines lead the eye astray.
@@ -236,7 +270,15 @@ const WHOLE_LIST: f32 = 1000.0;
 
 fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let book = counter.book;
-    list::kinds_ui(ui, &mut view.counter, [book.ingredients.len(), book.measures.len(), book.vessels.len()]);
+    list::kinds_ui(
+        ui,
+        &mut view.counter,
+        [
+            book.ingredients.len(),
+            book.measures.len(),
+            book.vessels.len(),
+        ],
+    );
     ui.add_space(grid::NEAR);
     if view.counter.kind == Kind::Shop {
         sheet::quiet_ui(
@@ -266,18 +308,23 @@ fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
     let whole = ui.max_rect();
     let salt = ("counter item", open.as_ref().map(ItemId::place));
     let mut escaped = false;
-    ScrollArea::vertical().id_salt(salt).auto_shrink(false).show(ui, |ui| {
-        // The bar floats over the content; it gets a margin of its own.
-        ui.set_width(ui.available_width() - grid::EASY);
-        ui.spacing_mut().item_spacing.y = 2.0;
-        escaped = match &open {
-            Some(ItemId::Ingredient(id)) => ingredient::editor_ui(ui, counter, id, view, actions),
-            Some(ItemId::Measure(id)) => measure::editor_ui(ui, counter, id, view, actions),
-            Some(ItemId::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
-            None => shop::editor_ui(ui, counter, view, actions),
-        };
-        ui.add_space(grid::FAR);
-    });
+    ScrollArea::vertical()
+        .id_salt(salt)
+        .auto_shrink(false)
+        .show(ui, |ui| {
+            // The bar floats over the content; it gets a margin of its own.
+            ui.set_width(ui.available_width() - grid::EASY);
+            ui.spacing_mut().item_spacing.y = 2.0;
+            escaped = match &open {
+                Some(ItemId::Ingredient(id)) => {
+                    ingredient::editor_ui(ui, counter, id, view, actions)
+                }
+                Some(ItemId::Measure(id)) => measure::editor_ui(ui, counter, id, view, actions),
+                Some(ItemId::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
+                None => shop::editor_ui(ui, counter, view, actions),
+            };
+            ui.add_space(grid::FAR);
+        });
     if open.is_some() {
         let corner = egui::Rect::from_min_size(
             egui::pos2(whole.right() - grid::TARGET - grid::NEAR, whole.top()),
@@ -302,7 +349,10 @@ mod tests {
     fn undo_finds_the_item_whose_field_was_changed() {
         let mut view = ViewState::default();
         let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
-        assert!(go_to(&field_key(&item.place(), "reading 2 grams"), &mut view));
+        assert!(go_to(
+            &field_key(&item.place(), "reading 2 grams"),
+            &mut view
+        ));
         assert_eq!(
             (view.area, view.counter.kind, view.counter.open.clone()),
             (Area::Counter, Kind::Measures, Some(item))
@@ -312,7 +362,10 @@ mod tests {
 
     #[test]
     fn one_step_back_closes_the_item_before_it_lets_go_what_is_typed() {
-        let mut state = CounterState { find: "pear".into(), ..CounterState::default() };
+        let mut state = CounterState {
+            find: "pear".into(),
+            ..CounterState::default()
+        };
         state.show(ItemId::Ingredient(IngredientId::new("pear").unwrap()));
         assert!(state.step_back() && state.open.is_none() && state.find == "pear");
         assert!(state.step_back() && state.find.is_empty());

@@ -6,8 +6,8 @@ use super::sheet::link_ui;
 use super::uses::{Use, refusal};
 use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
 use crate::book::{
-    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind,
-    RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
+    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure,
+    MeasureId, MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
 use crate::ui::theme::{self, grid};
@@ -62,7 +62,9 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
     }
     // An approval is named where the recipe that it belongs to needs the item no more.
     let is_said = |place: &Use| match place {
-        Use::Approval(recipe) => uses.iter().any(|other| matches!(other, Use::Recipe(known, _) if known == recipe)),
+        Use::Approval(recipe) => uses
+            .iter()
+            .any(|other| matches!(other, Use::Recipe(known, _) if known == recipe)),
         Use::Recipe(..) | Use::Readings(_) => false,
     };
     for place in uses.iter().filter(|place| !is_said(place)) {
@@ -119,12 +121,21 @@ pub(super) fn carry_out(
 fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
     let found = match item {
         ItemId::Ingredient(id) => counter.book.ingredient(id).map(|item| item.full_name()),
-        ItemId::Measure(id) => counter.book.measure(id).map(|item| format!("the {}", item.name)),
-        ItemId::Vessel(id) => counter.book.vessel(id).map(|item| format!("the {}", item.name)),
+        ItemId::Measure(id) => counter
+            .book
+            .measure(id)
+            .map(|item| format!("the {}", item.name)),
+        ItemId::Vessel(id) => counter
+            .book
+            .vessel(id)
+            .map(|item| format!("the {}", item.name)),
     };
     let name = found.unwrap_or_default();
     let mut letters = name.chars();
-    letters.next().map(|first| first.to_uppercase().collect::<String>() + letters.as_str()).unwrap_or_default()
+    letters
+        .next()
+        .map(|first| first.to_uppercase().collect::<String>() + letters.as_str())
+        .unwrap_or_default()
 }
 
 /// A new item of the kind in hand, open and ready to be named.
@@ -132,11 +143,17 @@ pub(super) fn add_new(counter: Counter<'_>, view: &mut ViewState, actions: &mut 
     let (item, edit) = match view.counter.kind {
         Kind::Ingredients => {
             let id = free_ingredient(counter, "New ingredient");
-            (ItemId::Ingredient(id.clone()), Edit::PutIngredient(new_ingredient(id)))
+            (
+                ItemId::Ingredient(id.clone()),
+                Edit::PutIngredient(new_ingredient(id)),
+            )
         }
         Kind::Measures => {
             let id = free_measure(counter, "New measure");
-            (ItemId::Measure(id.clone()), Edit::PutMeasure(new_measure(id)))
+            (
+                ItemId::Measure(id.clone()),
+                Edit::PutMeasure(new_measure(id)),
+            )
         }
         Kind::Vessels => {
             let id = free_vessel(counter, "New cup");
@@ -231,24 +248,63 @@ fn new_vessel(id: VesselId) -> Vessel {
 fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions: &mut Vec<Action>) {
     match item {
         ItemId::Ingredient(id) => {
-            let Some(from) = counter.book.ingredient(id) else { return };
+            let Some(from) = counter.book.ingredient(id) else {
+                return;
+            };
             let id = free_ingredient(counter, &from.name);
-            let copy = Ingredient { id: id.clone(), brand: String::new(), lot: String::new(), ..from.as_ref().clone() };
-            put(ItemId::Ingredient(id), Edit::PutIngredient(copy), "brand", view, actions);
+            let copy = Ingredient {
+                id: id.clone(),
+                brand: String::new(),
+                lot: String::new(),
+                ..from.as_ref().clone()
+            };
+            put(
+                ItemId::Ingredient(id),
+                Edit::PutIngredient(copy),
+                "brand",
+                view,
+                actions,
+            );
         }
         ItemId::Measure(id) => {
-            let Some(from) = counter.book.measure(id) else { return };
+            let Some(from) = counter.book.measure(id) else {
+                return;
+            };
             let id = free_measure(counter, &from.name);
             let name = format!("{}, another", from.name);
-            let copy = Measure { id: id.clone(), name, readings: Vec::new(), ..from.as_ref().clone() };
-            put(ItemId::Measure(id), Edit::PutMeasure(copy), "name", view, actions);
+            let copy = Measure {
+                id: id.clone(),
+                name,
+                readings: Vec::new(),
+                ..from.as_ref().clone()
+            };
+            put(
+                ItemId::Measure(id),
+                Edit::PutMeasure(copy),
+                "name",
+                view,
+                actions,
+            );
         }
         ItemId::Vessel(id) => {
-            let Some(from) = counter.book.vessel(id) else { return };
+            let Some(from) = counter.book.vessel(id) else {
+                return;
+            };
             let id = free_vessel(counter, &from.name);
             let name = format!("{}, another", from.name);
-            let copy = Vessel { id: id.clone(), name, cooling_run: None, ..from.as_ref().clone() };
-            put(ItemId::Vessel(id), Edit::PutVessel(copy), "name", view, actions);
+            let copy = Vessel {
+                id: id.clone(),
+                name,
+                cooling_run: None,
+                ..from.as_ref().clone()
+            };
+            put(
+                ItemId::Vessel(id),
+                Edit::PutVessel(copy),
+                "name",
+                view,
+                actions,
+            );
         }
     }
 }

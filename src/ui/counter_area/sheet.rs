@@ -3,7 +3,9 @@
 use std::fmt::Display;
 
 use egui::containers::menu::MenuButton;
-use egui::{Align, Button, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, pos2, vec2};
+use egui::{
+    Align, Button, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, pos2, vec2,
+};
 
 use crate::book::{Evidence, Figure};
 use crate::edit::Edit;
@@ -35,12 +37,22 @@ pub(super) struct Spot<'spot> {
 impl<'spot> Spot<'spot> {
     /// A field for a number.
     pub(super) fn number(field: &'spot str, name: &'spot str) -> Self {
-        Self { field, name, width: NUMBER, hint: "" }
+        Self {
+            field,
+            name,
+            width: NUMBER,
+            hint: "",
+        }
     }
 
     /// A field as wide as what is left.
     pub(super) fn wide(field: &'spot str, name: &'spot str) -> Self {
-        Self { field, name, width: f32::INFINITY, hint: "" }
+        Self {
+            field,
+            name,
+            width: f32::INFINITY,
+            hint: "",
+        }
     }
 
     /// With a hint.
@@ -101,7 +113,15 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         drafts: &'frame mut Drafts,
         actions: &'frame mut Vec<Action>,
     ) -> Self {
-        Self { item, place: place.into(), edit, drafts, actions, in_row: Vec::new(), escaped: false }
+        Self {
+            item,
+            place: place.into(),
+            edit,
+            drafts,
+            actions,
+            in_row: Vec::new(),
+            escaped: false,
+        }
     }
 
     /// The name of a field among the drafts and for undo.
@@ -126,7 +146,8 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     fn put(&mut self, field: &str, change: impl FnOnce(&mut T)) {
         change(&mut self.item);
         let key = self.key(field);
-        self.actions.push(Action::edit((self.edit)(self.item.clone()), key));
+        self.actions
+            .push(Action::edit((self.edit)(self.item.clone()), key));
     }
 
     /// A place of a list has gone: what was being typed in this field of it belongs to nothing any more.
@@ -136,7 +157,12 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.
-    pub(super) fn row(&mut self, ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Self, &mut Ui)) {
+    pub(super) fn row(
+        &mut self,
+        ui: &mut Ui,
+        words: &str,
+        contents: impl FnOnce(&mut Self, &mut Ui),
+    ) {
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
             words_ui(ui, words, WORDS);
@@ -167,17 +193,33 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A field for text that is taken as it is.
-    pub(super) fn text(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
-        let field = Field::new(self.key(spot.field), spot.name, shown).hint(spot.hint).underlined();
+    pub(super) fn text(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: &str,
+        put: impl FnOnce(&mut T, String),
+    ) {
+        let field = Field::new(self.key(spot.field), spot.name, shown)
+            .hint(spot.hint)
+            .underlined();
         if let Some(text) = self.show(ui, field, spot.width, grid::TARGET).changed {
             self.typed(spot.field, |item| put(item, text));
         }
     }
 
     /// The name of the item, which is never empty.
-    pub(super) fn title(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
+    pub(super) fn title(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: &str,
+        put: impl FnOnce(&mut T, String),
+    ) {
         let key = self.key(spot.field);
-        let field = Field::new(key.clone(), spot.name, shown).hint(spot.hint).style(TypeStyle::Heading);
+        let field = Field::new(key.clone(), spot.name, shown)
+            .hint(spot.hint)
+            .style(TypeStyle::Heading);
         let outcome = self.show(ui, field, spot.width, grid::TARGET + grid::TIGHT);
         if let Some(text) = outcome.read(&key, self.drafts, name) {
             self.typed(spot.field, |item| put(item, text));
@@ -186,9 +228,21 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A field for text that is broken into rows.
-    pub(super) fn long_text(&mut self, ui: &mut Ui, spot: Spot<'_>, shown: &str, put: impl FnOnce(&mut T, String)) {
-        let field = Field::new(self.key(spot.field), spot.name, shown).hint(spot.hint).several_rows().underlined();
-        let width = spot.width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
+    pub(super) fn long_text(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        shown: &str,
+        put: impl FnOnce(&mut T, String),
+    ) {
+        let field = Field::new(self.key(spot.field), spot.name, shown)
+            .hint(spot.hint)
+            .several_rows()
+            .underlined();
+        let width = spot
+            .width
+            .min(ui.available_width() - grid::TIGHT)
+            .max(grid::FAR);
         let height = field.height(ui, self.drafts, width);
         if let Some(text) = self.show(ui, field, width, height).changed {
             self.typed(spot.field, |item| put(item, text));
@@ -229,7 +283,12 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         put: impl FnOnce(&mut T, V),
     ) {
         let key = self.key(spot.field);
-        let field = Field { align, ..Field::new(key.clone(), spot.name, shown).hint(spot.hint).underlined() };
+        let field = Field {
+            align,
+            ..Field::new(key.clone(), spot.name, shown)
+                .hint(spot.hint)
+                .underlined()
+        };
         let outcome = self.show(ui, field, spot.width, grid::TARGET);
         if let Some(value) = outcome.read(&key, self.drafts, read) {
             self.typed(spot.field, |item| put(item, value));
@@ -244,11 +303,24 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         value: Option<f64>,
         put: impl FnOnce(&mut T, Option<f64>),
     ) {
-        self.aligned(ui, spot, value.map(plain).unwrap_or_default(), Align::Max, optional_number, put);
+        self.aligned(
+            ui,
+            spot,
+            value.map(plain).unwrap_or_default(),
+            Align::Max,
+            optional_number,
+            put,
+        );
     }
 
     /// A field for a number that has to be there.
-    pub(super) fn required(&mut self, ui: &mut Ui, spot: Spot<'_>, value: f64, put: impl FnOnce(&mut T, f64)) {
+    pub(super) fn required(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        value: f64,
+        put: impl FnOnce(&mut T, f64),
+    ) {
         self.aligned(ui, spot, plain(value), Align::Max, parse_number, put);
     }
 
@@ -261,28 +333,65 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         put: impl Fn(&mut T, Option<Figure>),
     ) {
         let factor = asked.factor;
-        let spot = Spot::number(asked.field, asked.name).width(VALUE).hint("not stated");
+        let spot = Spot::number(asked.field, asked.name)
+            .width(VALUE)
+            .hint("not stated");
         let first = Figure::new(0.0, asked.first);
-        self.number(ui, spot, figure.map(|figure| figure.value * factor), |item, value| {
-            put(item, value.map(|value| Figure { value: value / factor, ..figure.unwrap_or(first) }));
-        });
+        self.number(
+            ui,
+            spot,
+            figure.map(|figure| figure.value * factor),
+            |item, value| {
+                put(
+                    item,
+                    value.map(|value| Figure {
+                        value: value / factor,
+                        ..figure.unwrap_or(first)
+                    }),
+                );
+            },
+        );
         words_ui(ui, asked.unit, asked.unit_width);
-        let (name, field) = (format!("{}, evidence", asked.name), format!("{} evidence", asked.field));
+        let (name, field) = (
+            format!("{}, evidence", asked.name),
+            format!("{} evidence", asked.field),
+        );
         cell_ui(ui, EVIDENCE, |ui| {
             let Some(figure) = figure else { return };
-            let spot = Spot { field: &field, name: &name, width: EVIDENCE, hint: "" };
+            let spot = Spot {
+                field: &field,
+                name: &name,
+                width: EVIDENCE,
+                hint: "",
+            };
             let word = |evidence: &Evidence| evidence.word().to_owned();
-            self.choice(ui, spot, &figure.evidence, &Evidence::ALL, word, |item, evidence| {
-                put(item, Some(Figure { evidence, ..figure }));
-            });
+            self.choice(
+                ui,
+                spot,
+                &figure.evidence,
+                &Evidence::ALL,
+                word,
+                |item, evidence| {
+                    put(item, Some(Figure { evidence, ..figure }));
+                },
+            );
         });
         let Some(figure) = figure else { return };
-        let (name, field) = (format!("{}, uncertainty", asked.name), format!("{} uncertainty", asked.field));
+        let (name, field) = (
+            format!("{}, uncertainty", asked.name),
+            format!("{} uncertainty", asked.field),
+        );
         quiet_ui(ui, "±");
         let usual = plain_to(figure.standard_uncertainty() * factor);
         let spot = Spot::number(&field, &name).width(SPREAD).hint(&usual);
         self.number(ui, spot, figure.u.map(|u| u * factor), |item, u| {
-            put(item, Some(Figure { u: u.map(|u| u / factor), ..figure }));
+            put(
+                item,
+                Some(Figure {
+                    u: u.map(|u| u / factor),
+                    ..figure
+                }),
+            );
         });
     }
 
@@ -299,7 +408,10 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let mut taken = None;
         word_menu_ui(ui, spot.name, &word(current), |ui| {
             for other in all {
-                if ui.add(Button::selectable(other == current, word(other))).clicked() {
+                if ui
+                    .add(Button::selectable(other == current, word(other)))
+                    .clicked()
+                {
                     taken = Some(other.clone());
                 }
             }
@@ -315,8 +427,14 @@ pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let rect = rect.with_max_x(rect.right() - grid::TIGHT);
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::right_to_left(Align::Center)));
-    let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .max_rect(rect)
+            .layout(Layout::right_to_left(Align::Center)),
+    );
+    let text = RichText::new(words)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.text_quiet);
     child.add(Label::new(text).selectable(false).truncate());
 }
 
@@ -324,15 +442,25 @@ pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) {
 pub(super) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
-    let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .max_rect(rect)
+            .layout(Layout::left_to_right(Align::Center)),
+    );
+    let text = RichText::new(words)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.text_quiet);
     child.add(Label::new(text).selectable(false).truncate());
 }
 
 /// A cell of fixed width, so that what is empty keeps its place.
 pub(super) fn cell_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .max_rect(rect)
+            .layout(Layout::left_to_right(Align::Center)),
+    );
     contents(&mut child);
 }
 
@@ -353,14 +481,25 @@ pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&
 /// Quiet words behind a field.
 pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
 }
 
 /// The name of a group of rows.
 pub(super) fn section_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
-    ui.label(RichText::new(words).font(TypeStyle::Strong.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Strong.font_id())
+            .color(palette.text_strong),
+    );
     ui.add_space(2.0);
 }
 
@@ -380,8 +519,10 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
     let palette = theme::palette(ui.visuals());
     // Room for the sign behind the word.
     let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
-    let button =
-        Button::new(text).frame_when_inactive(false).fill(Color32::TRANSPARENT).wrap_mode(egui::TextWrapMode::Extend);
+    let button = Button::new(text)
+        .frame_when_inactive(false)
+        .fill(Color32::TRANSPARENT)
+        .wrap_mode(egui::TextWrapMode::Extend);
     let inner = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding.x = grid::TIGHT;
@@ -393,7 +534,10 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
         .inner;
     let response = inner.0.accessible_name(format!("{name}: {word}"));
     let right = response.rect.right() - grid::NEAR - 2.0;
-    let sign = Rect::from_center_size(pos2(right, response.rect.center().y + 1.0), vec2(12.0, 12.0));
+    let sign = Rect::from_center_size(
+        pos2(right, response.rect.center().y + 1.0),
+        vec2(12.0, 12.0),
+    );
     paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
 }
 
@@ -410,13 +554,21 @@ fn plain_to(value: f64) -> String {
 
 /// A number, or nothing for an empty text.
 pub(super) fn optional_number(text: &str) -> Result<Option<f64>, crate::quantity::NumberError> {
-    if text.trim().is_empty() { Ok(None) } else { parse_number(text).map(Some) }
+    if text.trim().is_empty() {
+        Ok(None)
+    } else {
+        parse_number(text).map(Some)
+    }
 }
 
 /// A name is not empty.
 pub(super) fn name(text: &str) -> Result<String, &'static str> {
     let text = text.trim();
-    if text.is_empty() { Err("a name is missing") } else { Ok(text.to_owned()) }
+    if text.is_empty() {
+        Err("a name is missing")
+    } else {
+        Ok(text.to_owned())
+    }
 }
 
 /// A day as `2026-05-04`, or nothing for an empty text.
@@ -428,12 +580,22 @@ pub(super) fn date(text: &str) -> Result<Option<String>, String> {
     let parts: Vec<&str> = text.split('-').collect();
     let number = |part: &str, digits: usize| {
         let is_number = part.len() == digits && part.chars().all(|digit| digit.is_ascii_digit());
-        if is_number { part.parse::<u32>().ok() } else { None }
+        if is_number {
+            part.parse::<u32>().ok()
+        } else {
+            None
+        }
     };
     let is_day = matches!(parts.as_slice(), [year, month, day] if number(year, 4).is_some()
         && number(month, 2).is_some_and(|month| (1..=12).contains(&month))
         && number(day, 2).is_some_and(|day| (1..=31).contains(&day)));
-    if is_day { Ok(Some(text.to_owned())) } else { Err(format!("`{text}` is no day; expected one such as 2026-05-04")) }
+    if is_day {
+        Ok(Some(text.to_owned()))
+    } else {
+        Err(format!(
+            "`{text}` is no day; expected one such as 2026-05-04"
+        ))
+    }
 }
 
 #[cfg(test)]
@@ -442,8 +604,14 @@ mod tests {
 
     #[test]
     fn a_number_is_shown_the_way_it_was_typed() {
-        for (value, shown) in [(58.0, "58"), (6.9, "6.9"), (-5.0, "−5"), (0.0, "0"), (1000.0, "1000"), (0.018, "0.018")]
-        {
+        for (value, shown) in [
+            (58.0, "58"),
+            (6.9, "6.9"),
+            (-5.0, "−5"),
+            (0.0, "0"),
+            (1000.0, "1000"),
+            (0.018, "0.018"),
+        ] {
             assert_eq!(plain(value), shown);
         }
         // 420 kcal are kept in kJ and come back as 420.
@@ -454,7 +622,13 @@ mod tests {
     fn a_day_is_read_or_refused() {
         assert_eq!(date(" 2026-05-04 "), Ok(Some("2026-05-04".to_owned())));
         assert_eq!(date(""), Ok(None));
-        for text in ["4.5.2026", "2026-13-01", "2026-05-40", "2026-5-4", "yesterday"] {
+        for text in [
+            "4.5.2026",
+            "2026-13-01",
+            "2026-05-40",
+            "2026-5-4",
+            "yesterday",
+        ] {
             assert!(date(text).is_err(), "{text}");
         }
     }

@@ -14,16 +14,35 @@ use crate::workbench::Action;
 const TWO: f32 = 1060.0;
 
 /// The editor; tells whether a field was left with Escape.
-pub(super) fn editor_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) -> bool {
+pub(super) fn editor_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
     let settings = &counter.book.settings;
-    let mut sheet = Sheet::new(settings.clone(), "shop/settings", Edit::SetSettings, &mut view.drafts, actions);
-    sheet.title(ui, Spot::wide("shop", "Name of the shop").hint("the shop's name"), &settings.shop, |item, name| {
-        item.shop = name;
-    });
+    let mut sheet = Sheet::new(
+        settings.clone(),
+        "shop/settings",
+        Edit::SetSettings,
+        &mut view.drafts,
+        actions,
+    );
+    sheet.title(
+        ui,
+        Spot::wide("shop", "Name of the shop").hint("the shop's name"),
+        &settings.shop,
+        |item, name| {
+            item.shop = name;
+        },
+    );
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
-    let widths =
-        if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(640.0)] } else { vec![width.min(680.0)] };
+    let widths = if width >= TWO {
+        vec![460.0, (width - 460.0 - grid::APART).min(640.0)]
+    } else {
+        vec![width.min(680.0)]
+    };
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             money_ui(ui, &mut sheet, settings);
@@ -41,40 +60,90 @@ pub(super) fn editor_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState,
 fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     sheet.row(ui, "currency", |sheet, ui| {
         let spot = Spot::number("currency", "Currency");
-        sheet.text(ui, spot, &before.currency, |item, text| item.currency = text);
+        sheet.text(ui, spot, &before.currency, |item, text| {
+            item.currency = text
+        });
     });
     sheet.row(ui, "sales tax", |sheet, ui| {
-        let spot = Spot::number("tax", "Sales tax in percent").width(76.0).hint("not stated");
-        sheet.number(ui, spot, before.sales_tax_percent, |item, percent| item.sales_tax_percent = percent);
+        let spot = Spot::number("tax", "Sales tax in percent")
+            .width(76.0)
+            .hint("not stated");
+        sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
+            item.sales_tax_percent = percent
+        });
         quiet_ui(ui, "% within the menu price");
     });
     sheet.row(ui, "note", |sheet, ui| {
-        sheet.long_text(ui, Spot::wide("note", "Note on the book"), &before.note, |item, text| item.note = text);
+        sheet.long_text(
+            ui,
+            Spot::wide("note", "Note on the book"),
+            &before.note,
+            |item, text| item.note = text,
+        );
     });
 }
 
 fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     section_ui(ui, "Temperatures");
-    celsius_ui(ui, sheet, "the room", ["room", "Temperature of the room"], before.room_temperature, |item, celsius| {
-        item.room_temperature = celsius;
-    });
+    celsius_ui(
+        ui,
+        sheet,
+        "the room",
+        ["room", "Temperature of the room"],
+        before.room_temperature,
+        |item, celsius| {
+            item.room_temperature = celsius;
+        },
+    );
     let names = ["refrigerator", "Temperature of the refrigerator"];
-    celsius_ui(ui, sheet, "the refrigerator", names, before.refrigerator_temperature, |item, celsius| {
-        item.refrigerator_temperature = celsius;
-    });
-    celsius_ui(ui, sheet, "the ice", ["ice", "Temperature of the ice"], before.ice_temperature, |item, celsius| {
-        item.ice_temperature = celsius;
-    });
+    celsius_ui(
+        ui,
+        sheet,
+        "the refrigerator",
+        names,
+        before.refrigerator_temperature,
+        |item, celsius| {
+            item.refrigerator_temperature = celsius;
+        },
+    );
+    celsius_ui(
+        ui,
+        sheet,
+        "the ice",
+        ["ice", "Temperature of the ice"],
+        before.ice_temperature,
+        |item, celsius| {
+            item.ice_temperature = celsius;
+        },
+    );
     let names = ["hot", "Hot drinks are tasted at"];
-    celsius_ui(ui, sheet, "hot, tasted at", names, before.hot_drinking_temperature, |item, celsius| {
-        item.hot_drinking_temperature = celsius;
+    celsius_ui(
+        ui,
+        sheet,
+        "hot, tasted at",
+        names,
+        before.hot_drinking_temperature,
+        |item, celsius| {
+            item.hot_drinking_temperature = celsius;
+        },
+    );
+    window_ui(ui, sheet, "hot", before.hot_window, |item, window| {
+        item.hot_window = window
     });
-    window_ui(ui, sheet, "hot", before.hot_window, |item, window| item.hot_window = window);
     let names = ["iced", "Iced drinks are tasted at"];
-    celsius_ui(ui, sheet, "iced, tasted at", names, before.iced_drinking_temperature, |item, celsius| {
-        item.iced_drinking_temperature = celsius;
+    celsius_ui(
+        ui,
+        sheet,
+        "iced, tasted at",
+        names,
+        before.iced_drinking_temperature,
+        |item, celsius| {
+            item.iced_drinking_temperature = celsius;
+        },
+    );
+    window_ui(ui, sheet, "iced", before.iced_window, |item, window| {
+        item.iced_window = window
     });
-    window_ui(ui, sheet, "iced", before.iced_window, |item, window| item.iced_window = window);
 }
 
 fn celsius_ui(
@@ -100,12 +169,23 @@ fn window_ui(
     put: impl Fn(&mut Settings, TemperatureWindow),
 ) {
     sheet.row(ui, &format!("{kind}, served"), |sheet, ui| {
-        let (field, name) = (format!("{kind} from"), format!("Coolest that is served {kind}"));
-        sheet.required(ui, Spot::number(&field, &name), window.from, |item, from| {
-            put(item, TemperatureWindow { from, ..window });
-        });
+        let (field, name) = (
+            format!("{kind} from"),
+            format!("Coolest that is served {kind}"),
+        );
+        sheet.required(
+            ui,
+            Spot::number(&field, &name),
+            window.from,
+            |item, from| {
+                put(item, TemperatureWindow { from, ..window });
+            },
+        );
         quiet_ui(ui, "to");
-        let (field, name) = (format!("{kind} to"), format!("Hottest that is served {kind}"));
+        let (field, name) = (
+            format!("{kind} to"),
+            format!("Hottest that is served {kind}"),
+        );
         sheet.required(ui, Spot::number(&field, &name), window.to, |item, to| {
             put(item, TemperatureWindow { to, ..window })
         });
@@ -117,12 +197,21 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     section_ui(ui, "Ice");
     sheet.row(ui, "as it lies", |sheet, ui| {
         let spot = Spot::number("ice density", "Bulk density of ice");
-        sheet.required(ui, spot, before.ice_bulk_density, |item, density| item.ice_bulk_density = density);
-        quiet_ui(ui, "g/ml; weigh a level scoop of it and measure the scoop with water");
+        sheet.required(ui, spot, before.ice_bulk_density, |item, density| {
+            item.ice_bulk_density = density
+        });
+        quiet_ui(
+            ui,
+            "g/ml; weigh a level scoop of it and measure the scoop with water",
+        );
     });
     sheet.row(ui, "melts", |sheet, ui| {
-        let spot = Spot::number("melt", "Ice that melts in a minute").width(76.0).hint("assumed");
-        sheet.number(ui, spot, before.ice_melt_rate, |item, rate| item.ice_melt_rate = rate);
+        let spot = Spot::number("melt", "Ice that melts in a minute")
+            .width(76.0)
+            .hint("assumed");
+        sheet.number(ui, spot, before.ice_melt_rate, |item, rate| {
+            item.ice_melt_rate = rate
+        });
         quiet_ui(ui, "g a minute in a drink that stands");
     });
 }
@@ -130,9 +219,14 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
 /// What is wrong with the settings.
 fn findings_ui(ui: &mut Ui, counter: Counter<'_>) {
     let palette = theme::palette(ui.visuals());
-    for finding in counter.findings.iter().filter(|finding| finding.place == crate::book::Place::Settings) {
-        let text =
-            egui::RichText::new(finding.kind.to_string()).font(TypeStyle::Small.font_id()).color(palette.off_level);
+    for finding in counter
+        .findings
+        .iter()
+        .filter(|finding| finding.place == crate::book::Place::Settings)
+    {
+        let text = egui::RichText::new(finding.kind.to_string())
+            .font(TypeStyle::Small.font_id())
+            .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());
     }
 }

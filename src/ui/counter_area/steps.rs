@@ -3,7 +3,9 @@
 use egui::{Label, RichText, Ui};
 
 use super::Counter;
-use super::sheet::{Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, quiet_ui, section_ui, words_ui};
+use super::sheet::{
+    Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, quiet_ui, section_ui, words_ui,
+};
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
@@ -14,7 +16,12 @@ const AXIS: f32 = 26.0 * grid::STEP;
 const NUMBER: f32 = 14.0 * grid::STEP;
 const UNIT: f32 = 16.0 * grid::STEP;
 
-pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
+pub(super) fn steps_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Settings>,
+    before: &Settings,
+) {
     section_ui(ui, "Noticeable steps");
     quiet_ui(
         ui,
@@ -36,7 +43,9 @@ pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
         let source = default_of(&axis).source;
         if source != said {
             let palette = theme::palette(ui.visuals());
-            let text = RichText::new(source).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+            let text = RichText::new(source)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet);
             ui.add(Label::new(text).wrap());
             ui.add_space(grid::NEAR);
             said = source;
@@ -47,7 +56,11 @@ pub(super) fn steps_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
 /// The fixed axes, then every flavour that an ingredient names or a step is set for.
 fn axes(counter: Counter<'_>, settings: &Settings) -> Vec<Axis> {
     let mut axes: Vec<Axis> = Axis::FIXED.to_vec();
-    let named = counter.book.ingredients.iter().flat_map(|ingredient| &ingredient.composition.flavours);
+    let named = counter
+        .book
+        .ingredients
+        .iter()
+        .flat_map(|ingredient| &ingredient.composition.flavours);
     let named = named.map(|flavour| Axis::Flavour(flavour.name.clone()));
     for axis in named.chain(settings.steps.iter().map(|step| step.axis.clone())) {
         let is_unnamed = matches!(&axis, Axis::Flavour(name) if name.trim().is_empty());
@@ -76,7 +89,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
     let palette = theme::palette(ui.visuals());
     let own = before.steps.iter().find(|step| step.axis == *axis);
     let default = default_of(axis);
-    let without = Settings { steps: Vec::new(), ..before.clone() };
+    let without = Settings {
+        steps: Vec::new(),
+        ..before.clone()
+    };
     let first = StepSetting {
         axis: axis.clone(),
         fraction: default.fraction,
@@ -87,7 +103,11 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         cell_ui(ui, AXIS, |ui| {
-            let colour = if own.is_some() { palette.text_strong } else { palette.text_normal };
+            let colour = if own.is_some() {
+                palette.text_strong
+            } else {
+                palette.text_normal
+            };
             let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
             label.on_hover_text(default.source);
         });
@@ -102,25 +122,47 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 move |item, value| own_step(item, &first).fraction = value / 100.0
             },
         );
-        number_ui(ui, sheet, &format!("Floor of {word}"), own.map(|own| own.floor), first.floor, {
-            let first = first.clone();
-            move |item, value| own_step(item, &first).floor = value
-        });
+        number_ui(
+            ui,
+            sheet,
+            &format!("Floor of {word}"),
+            own.map(|own| own.floor),
+            first.floor,
+            {
+                let first = first.clone();
+                move |item, value| own_step(item, &first).floor = value
+            },
+        );
         words_ui(ui, axis.unit(), UNIT);
-        number_ui(ui, sheet, &format!("Weight of {word}"), own.map(|own| own.weight), first.weight, {
-            let first = first.clone();
-            move |item, value| own_step(item, &first).weight = value
-        });
+        number_ui(
+            ui,
+            sheet,
+            &format!("Weight of {word}"),
+            own.map(|own| own.weight),
+            first.weight,
+            {
+                let first = first.clone();
+                move |item, value| own_step(item, &first).weight = value
+            },
+        );
         if own.is_some() && link_ui(ui, "Reset").clicked() {
-            sheet.change(&format!("step {word}"), |item| item.steps.retain(|step| step.axis != *axis));
+            sheet.change(&format!("step {word}"), |item| {
+                item.steps.retain(|step| step.axis != *axis)
+            });
         }
     });
     sheet.errors_ui(ui, AXIS);
 }
 
 /// The shop's own step of an axis; it begins as the default.
-fn own_step<'settings>(settings: &'settings mut Settings, first: &StepSetting) -> &'settings mut StepSetting {
-    let known = settings.steps.iter().position(|step| step.axis == first.axis);
+fn own_step<'settings>(
+    settings: &'settings mut Settings,
+    first: &StepSetting,
+) -> &'settings mut StepSetting {
+    let known = settings
+        .steps
+        .iter()
+        .position(|step| step.axis == first.axis);
     let at = known.unwrap_or_else(|| {
         settings.steps.push(first.clone());
         settings.steps.len() - 1

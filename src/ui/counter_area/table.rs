@@ -8,7 +8,8 @@ use super::uses::Uses;
 use super::{ItemId, Kind};
 use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
 use crate::book::{
-    Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel, VesselKind,
+    Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel,
+    VesselKind,
 };
 use crate::quantity::show_number;
 
@@ -28,11 +29,23 @@ pub(super) struct Column {
 }
 
 const fn words(title: &'static str, width: f32, rank: u8) -> Column {
-    Column { title, width, is_number: false, gap: "", rank }
+    Column {
+        title,
+        width,
+        is_number: false,
+        gap: "",
+        rank,
+    }
 }
 
 const fn numbers(title: &'static str, width: f32, gap: &'static str, rank: u8) -> Column {
-    Column { title, width, is_number: true, gap, rank }
+    Column {
+        title,
+        width,
+        is_number: true,
+        gap,
+        rank,
+    }
 }
 
 const INGREDIENTS: [Column; 6] = [
@@ -84,7 +97,9 @@ pub(super) enum Cell {
 
 impl Cell {
     fn number(value: Option<f64>, decimals: usize) -> Self {
-        value.map_or(Self::Gap, |value| Self::Number(value, show_number(value, decimals)))
+        value.map_or(Self::Gap, |value| {
+            Self::Number(value, show_number(value, decimals))
+        })
     }
 
     fn count(count: usize) -> Self {
@@ -131,8 +146,14 @@ impl Sort {
     pub(super) fn clicked(before: Option<Self>, column: Option<usize>) -> Option<Self> {
         match before {
             Some(sort) if sort.column == column && sort.descending => None,
-            Some(sort) if sort.column == column => Some(Self { descending: true, ..sort }),
-            _ => Some(Self { column, descending: false }),
+            Some(sort) if sort.column == column => Some(Self {
+                descending: true,
+                ..sort
+            }),
+            _ => Some(Self {
+                column,
+                descending: false,
+            }),
         }
     }
 }
@@ -155,8 +176,9 @@ impl Shelf {
         if self.book.as_ref().is_some_and(same) {
             return;
         }
-        let uses_stay =
-            self.book.as_ref().is_some_and(|before| before.recipes == book.recipes && before.measures == book.measures);
+        let uses_stay = self.book.as_ref().is_some_and(|before| {
+            before.recipes == book.recipes && before.measures == book.measures
+        });
         if !uses_stay {
             self.uses = Uses::of(book);
         }
@@ -166,7 +188,12 @@ impl Shelf {
     }
 
     /// The rows of a kind, and which of them are shown in which order.
-    pub(super) fn list(&mut self, kind: Kind, find: &str, sort: Option<Sort>) -> (&[Row], &[usize]) {
+    pub(super) fn list(
+        &mut self,
+        kind: Kind,
+        find: &str,
+        sort: Option<Sort>,
+    ) -> (&[Row], &[usize]) {
         if self.rows.as_ref().is_none_or(|(known, _)| *known != kind) {
             let rows = self.rows_of(kind);
             self.rows = Some((kind, rows));
@@ -183,20 +210,37 @@ impl Shelf {
     }
 
     fn rows_of(&mut self, kind: Kind) -> Vec<Row> {
-        let Some(book) = self.book.clone() else { return Vec::new() };
+        let Some(book) = self.book.clone() else {
+            return Vec::new();
+        };
         match kind {
             Kind::Ingredients => {
                 let dates = last_readings(&book);
                 let ingredients = book.ingredients.iter();
-                ingredients.map(|item| self.ingredient_row(&book, item, dates.get(item.id()))).collect()
+                ingredients
+                    .map(|item| self.ingredient_row(&book, item, dates.get(item.id())))
+                    .collect()
             }
-            Kind::Measures => book.measures.iter().map(|item| self.measure_row(item)).collect(),
-            Kind::Vessels => book.vessels.iter().map(|item| self.vessel_row(item)).collect(),
+            Kind::Measures => book
+                .measures
+                .iter()
+                .map(|item| self.measure_row(item))
+                .collect(),
+            Kind::Vessels => book
+                .vessels
+                .iter()
+                .map(|item| self.vessel_row(item))
+                .collect(),
             Kind::Shop => Vec::new(),
         }
     }
 
-    fn ingredient_row(&mut self, book: &Book, item: &Arc<Ingredient>, date: Option<&String>) -> Row {
+    fn ingredient_row(
+        &mut self,
+        book: &Book,
+        item: &Arc<Ingredient>,
+        date: Option<&String>,
+    ) -> Row {
         let id = ItemId::Ingredient(item.id.clone());
         let cells = vec![
             Cell::Word(item.form.word().to_owned()),
@@ -204,21 +248,39 @@ impl Shelf {
             Cell::number(self.sugars_of(book, item), 1),
             match price_per_kg(item) {
                 // Water from the tap is cheap and not free.
-                Some(price) if price > 0.0 && price < 0.005 => Cell::Number(price, "< 0.01".to_owned()),
+                Some(price) if price > 0.0 && price < 0.005 => {
+                    Cell::Number(price, "< 0.01".to_owned())
+                }
                 price => Cell::number(price, 2),
             },
             Cell::count(self.uses.recipes(&id)),
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];
-        let words = format!("{} {} {} {}", item.name, item.brand, item.role.word(), item.form.word()).to_lowercase();
-        Row { id, name: item.name.clone(), quiet: item.brand.clone(), role: Some(item.role), cells, words }
+        let words = format!(
+            "{} {} {} {}",
+            item.name,
+            item.brand,
+            item.role.word(),
+            item.form.word()
+        )
+        .to_lowercase();
+        Row {
+            id,
+            name: item.name.clone(),
+            quiet: item.brand.clone(),
+            role: Some(item.role),
+            cells,
+            words,
+        }
     }
 
     fn sugars_of(&mut self, book: &Book, item: &Arc<Ingredient>) -> Option<f64> {
         if let Some(made) = &item.house_made {
             // What its recipe holds may change with anything in the book.
             let recipe = book.recipe(&made.recipe)?;
-            let sugars = balance_version(book, recipe, None)?.figures.complete(Measurand::TotalSugar)?;
+            let sugars = balance_version(book, recipe, None)?
+                .figures
+                .complete(Measurand::TotalSugar)?;
             return (made.yield_grams.value > 0.0).then(|| 100.0 * sugars / made.yield_grams.value);
         }
         if let Some((known, sugars)) = self.sugars.get(&item.id)
@@ -227,7 +289,9 @@ impl Shelf {
             return *sugars;
         }
         let mix = per_gram(item, &mut Slots::default()).mix;
-        let sugars = mix.knows(Component::Sugars).then(|| 100.0 * mix.get(Component::Sugars));
+        let sugars = mix
+            .knows(Component::Sugars)
+            .then(|| 100.0 * mix.get(Component::Sugars));
         self.sugars.insert(item.id.clone(), (item.clone(), sugars));
         sugars
     }
@@ -236,14 +300,29 @@ impl Shelf {
         let id = ItemId::Measure(item.id.clone());
         let kind = kind_word(item.kind);
         let called = match item.nominal {
-            Some(Nominal::Volume(value)) => Cell::Number(value, format!("{} ml", show_number(value, 0))),
-            Some(Nominal::Mass(value)) => Cell::Number(value, format!("{} g", show_number(value, 0))),
+            Some(Nominal::Volume(value)) => {
+                Cell::Number(value, format!("{} ml", show_number(value, 0)))
+            }
+            Some(Nominal::Mass(value)) => {
+                Cell::Number(value, format!("{} g", show_number(value, 0)))
+            }
             None => Cell::Gap,
         };
-        let ingredient = item.readings.first().map(|reading| reading.ingredient.as_ref());
-        let use_grams = ingredient.and_then(|ingredient| item.calibration(ingredient)).map(|found| found.grams);
-        let one_use = use_grams.map_or(Cell::Gap, |grams| Cell::Number(grams, format!("{} g", show_number(grams, 1))));
-        let date = item.readings.iter().filter_map(|reading| reading.date.as_ref()).max();
+        let ingredient = item
+            .readings
+            .first()
+            .map(|reading| reading.ingredient.as_ref());
+        let use_grams = ingredient
+            .and_then(|ingredient| item.calibration(ingredient))
+            .map(|found| found.grams);
+        let one_use = use_grams.map_or(Cell::Gap, |grams| {
+            Cell::Number(grams, format!("{} g", show_number(grams, 1)))
+        });
+        let date = item
+            .readings
+            .iter()
+            .filter_map(|reading| reading.date.as_ref())
+            .max();
         let cells = vec![
             Cell::Word(kind.to_owned()),
             called,
@@ -252,9 +331,20 @@ impl Shelf {
             Cell::count(self.uses.recipes(&id)),
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];
-        let quiet = if item.filling == Filling::Heaped { "heaped" } else { "" };
+        let quiet = if item.filling == Filling::Heaped {
+            "heaped"
+        } else {
+            ""
+        };
         let words = format!("{} {kind} {quiet}", item.name).to_lowercase();
-        Row { id, name: item.name.clone(), quiet: quiet.to_owned(), role: None, cells, words }
+        Row {
+            id,
+            name: item.name.clone(),
+            quiet: quiet.to_owned(),
+            role: None,
+            cells,
+            words,
+        }
     }
 
     fn vessel_row(&self, item: &Vessel) -> Row {
@@ -272,7 +362,14 @@ impl Shelf {
             Cell::count(self.uses.recipes(&id)),
         ];
         let words = format!("{} {kind}", item.name).to_lowercase();
-        Row { id, name: item.name.clone(), quiet: String::new(), role: None, cells, words }
+        Row {
+            id,
+            name: item.name.clone(),
+            quiet: String::new(),
+            role: None,
+            cells,
+            words,
+        }
     }
 }
 
@@ -319,15 +416,28 @@ fn last_readings(book: &Book) -> BTreeMap<IngredientId, String> {
 
 /// Rows that hold every typed word, sorted; what is not known comes last either way.
 fn order(rows: &[Row], find: &str, sort: Option<Sort>) -> Vec<usize> {
-    let wanted: Vec<String> = find.to_lowercase().split_whitespace().map(str::to_owned).collect();
-    let mut shown: Vec<usize> =
-        (0..rows.len()).filter(|at| wanted.iter().all(|word| rows[*at].words.contains(word.as_str()))).collect();
+    let wanted: Vec<String> = find
+        .to_lowercase()
+        .split_whitespace()
+        .map(str::to_owned)
+        .collect();
+    let mut shown: Vec<usize> = (0..rows.len())
+        .filter(|at| {
+            wanted
+                .iter()
+                .all(|word| rows[*at].words.contains(word.as_str()))
+        })
+        .collect();
     if let Some(Sort { column, descending }) = sort {
         shown.sort_by(|one, two| {
             let (one, two) = (&rows[*one], &rows[*two]);
             let Some(column) = column else {
                 let by_name = one.name.to_lowercase().cmp(&two.name.to_lowercase());
-                return if descending { by_name.reverse() } else { by_name };
+                return if descending {
+                    by_name.reverse()
+                } else {
+                    by_name
+                };
             };
             let (one, two) = (&one.cells[column], &two.cells[column]);
             let gaps = (*one == Cell::Gap).cmp(&(*two == Cell::Gap));
@@ -345,13 +455,33 @@ mod tests {
 
     fn row(name: &str, cell: Cell) -> Row {
         let id = ItemId::Measure(MeasureId::new("measure").unwrap());
-        Row { id, name: name.into(), quiet: String::new(), role: None, cells: vec![cell], words: name.to_lowercase() }
+        Row {
+            id,
+            name: name.into(),
+            quiet: String::new(),
+            role: None,
+            cells: vec![cell],
+            words: name.to_lowercase(),
+        }
     }
 
     #[test]
     fn what_is_not_known_comes_last_whichever_way_a_column_is_sorted() {
-        let rows = [row("a", Cell::Gap), row("b", Cell::number(Some(2.0), 0)), row("c", Cell::number(Some(1.0), 0))];
-        let by = |descending| order(&rows, "", Some(Sort { column: Some(0), descending }));
+        let rows = [
+            row("a", Cell::Gap),
+            row("b", Cell::number(Some(2.0), 0)),
+            row("c", Cell::number(Some(1.0), 0)),
+        ];
+        let by = |descending| {
+            order(
+                &rows,
+                "",
+                Some(Sort {
+                    column: Some(0),
+                    descending,
+                }),
+            )
+        };
         assert_eq!(by(false), [2, 1, 0]);
         assert_eq!(by(true), [1, 2, 0]);
         assert_eq!(order(&rows, "", None), [0, 1, 2]);
@@ -364,12 +494,21 @@ mod tests {
         assert_eq!(up.map(|sort| sort.descending), Some(false));
         assert_eq!(down.map(|sort| sort.descending), Some(true));
         assert_eq!(Sort::clicked(down, Some(1)), None);
-        assert_eq!(Sort::clicked(down, None), Some(Sort { column: None, descending: false }));
+        assert_eq!(
+            Sort::clicked(down, None),
+            Some(Sort {
+                column: None,
+                descending: false
+            })
+        );
     }
 
     #[test]
     fn every_typed_word_has_to_be_found() {
-        let rows = [row("Pear syrup Tambrel", Cell::Gap), row("Pear purée", Cell::Gap)];
+        let rows = [
+            row("Pear syrup Tambrel", Cell::Gap),
+            row("Pear purée", Cell::Gap),
+        ];
         assert_eq!(order(&rows, "TAMB pear", None), [0]);
         assert_eq!(order(&rows, "pear", None), [0, 1]);
         assert!(order(&rows, "plum", None).is_empty());

@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 
 use super::ItemId;
-use crate::book::{Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId};
+use crate::book::{
+    Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
+};
 
 /// A place that needs an item.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,7 +32,10 @@ impl Uses {
         for measure in &book.measures {
             for reading in &measure.readings {
                 if let Some(ingredient) = &reading.ingredient {
-                    uses.note(ItemId::Ingredient(ingredient.clone()), &Use::Readings(measure.id().clone()));
+                    uses.note(
+                        ItemId::Ingredient(ingredient.clone()),
+                        &Use::Readings(measure.id().clone()),
+                    );
                 }
             }
         }
@@ -95,11 +100,17 @@ impl Uses {
 
     fn note_change(&mut self, change: &Change, at: &Use) {
         match change {
-            Change::Ingredient(_, ingredient) => self.note(ItemId::Ingredient(ingredient.clone()), at),
-            Change::Carried(_, Some(carried)) => self.note(ItemId::Ingredient(carried.ingredient.clone()), at),
+            Change::Ingredient(_, ingredient) => {
+                self.note(ItemId::Ingredient(ingredient.clone()), at)
+            }
+            Change::Carried(_, Some(carried)) => {
+                self.note(ItemId::Ingredient(carried.ingredient.clone()), at)
+            }
             Change::Amount(_, amount) => self.note_amount(amount, at),
             Change::Add(_, Entry::Line(line)) => self.note_line(line, at),
-            Change::Cup(vessel) | Change::Shaker(Some(vessel)) => self.note(ItemId::Vessel(vessel.clone()), at),
+            Change::Cup(vessel) | Change::Shaker(Some(vessel)) => {
+                self.note(ItemId::Vessel(vessel.clone()), at)
+            }
             _ => {}
         }
     }
@@ -115,17 +126,29 @@ impl Use {
 
     /// "Hob & Ember, vegan", "an approval of Hob & Ember", "readings of the brown scoop".
     pub(super) fn words(&self, book: &Book) -> String {
-        let name = |id: &RecipeId| book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+        let name = |id: &RecipeId| {
+            book.recipe(id)
+                .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
+        };
         match self {
             Self::Recipe(recipe, None) => name(recipe),
             Self::Recipe(recipe, Some(version)) => {
-                let found = book.recipe(recipe).and_then(|recipe| recipe.version(version));
-                format!("{}, {}", name(recipe), found.map_or(version.as_str(), |version| &version.name))
+                let found = book
+                    .recipe(recipe)
+                    .and_then(|recipe| recipe.version(version));
+                format!(
+                    "{}, {}",
+                    name(recipe),
+                    found.map_or(version.as_str(), |version| &version.name)
+                )
             }
             Self::Approval(recipe) => format!("an approval of {}", name(recipe)),
             Self::Readings(measure) => {
                 let found = book.measure(measure);
-                format!("readings of the {}", found.map_or(measure.as_str(), |measure| &measure.name))
+                format!(
+                    "readings of the {}",
+                    found.map_or(measure.as_str(), |measure| &measure.name)
+                )
             }
         }
     }
@@ -139,11 +162,21 @@ pub(super) fn refusal(book: &Book, uses: &[Use], name: &str) -> Option<String> {
     if uses.is_empty() {
         return None;
     }
-    let mut named: Vec<String> = uses.iter().take(MOST_NAMED).map(|place| place.words(book)).collect();
+    let mut named: Vec<String> = uses
+        .iter()
+        .take(MOST_NAMED)
+        .map(|place| place.words(book))
+        .collect();
     if uses.len() > MOST_NAMED {
         named.push(format!("{} more", uses.len() - MOST_NAMED));
     }
     let last = named.pop().unwrap_or_default();
-    let list = if named.is_empty() { last } else { format!("{} and {last}", named.join("; ")) };
-    Some(format!("{name} is used in {list}. It can't be deleted while they need it."))
+    let list = if named.is_empty() {
+        last
+    } else {
+        format!("{} and {last}", named.join("; "))
+    };
+    Some(format!(
+        "{name} is used in {list}. It can't be deleted while they need it."
+    ))
 }

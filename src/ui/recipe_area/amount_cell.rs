@@ -28,8 +28,14 @@ pub(super) fn amount_ui(
         arrows(ui, screen, neighbours, view);
     }
     let name = format!("Amount of {}", row.name());
-    let outcome = Field::new(key.clone(), &name, &row.amount).underlined().show(ui, rect, &mut view.drafts, actions);
-    let read = |text: &str| screen.book.amount_from_text(text, row.ingredient, Some(&line.amount));
+    let outcome = Field::new(key.clone(), &name, &row.amount)
+        .underlined()
+        .show(ui, rect, &mut view.drafts, actions);
+    let read = |text: &str| {
+        screen
+            .book
+            .amount_from_text(text, row.ingredient, Some(&line.amount))
+    };
     if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);
         actions.push(Action::edit(screen.shown.change(change), &key));
@@ -43,7 +49,10 @@ pub(super) fn amount_ui(
 
 /// Arrows in an amount go to the amounts above and below.
 fn arrows(ui: &Ui, screen: &Screen<'_>, neighbours: &Neighbours, view: &mut ViewState) {
-    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow].into_iter().zip(neighbours) {
+    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow]
+        .into_iter()
+        .zip(neighbours)
+    {
         if pressed_here(ui.ctx(), command)
             && let Some(neighbour) = neighbour
         {
@@ -73,9 +82,12 @@ pub(super) fn temperature_ui(
     let name = format!("Temperature of {}", row.name());
     let (words, stated) = row.temperature.clone().unwrap_or_default();
     let shown = if stated { words.clone() } else { String::new() };
-    let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), &name, shown) }
-        .style(crate::ui::theme::TypeStyle::Small)
-        .hint(&words);
+    let field = Field {
+        align: egui::Align::Max,
+        ..Field::new(key.clone(), &name, shown)
+    }
+    .style(crate::ui::theme::TypeStyle::Small)
+    .hint(&words);
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
     if let Some(celsius) = outcome.read(&key, &mut view.drafts, optional_number) {
         let change = Change::Temperature(row.line.id.clone(), celsius);

@@ -27,8 +27,18 @@ pub(super) fn detail_ui(
     let palette = theme::palette(ui.visuals());
     let frame = egui::Frame::new()
         .fill(palette.stripe)
-        .corner_radius(egui::CornerRadius { nw: 0, ne: 0, sw: grid::CORNER, se: grid::CORNER })
-        .inner_margin(egui::Margin { left: 32, right: 12, top: 2, bottom: 8 });
+        .corner_radius(egui::CornerRadius {
+            nw: 0,
+            ne: 0,
+            sw: grid::CORNER,
+            se: grid::CORNER,
+        })
+        .inner_margin(egui::Margin {
+            left: 32,
+            right: 12,
+            top: 2,
+            bottom: 8,
+        });
     frame.show(ui, |ui| {
         ui.set_width(columns.width - 44.0);
         ui.spacing_mut().item_spacing.y = 2.0;
@@ -53,7 +63,14 @@ pub(super) fn detail_ui(
 
 fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet)).wrap());
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
 }
 
 /// Role and stage.
@@ -63,7 +80,10 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
     quiet_ui(ui, "as");
     word_menu_ui(ui, "Role", line.role.word(), |ui| {
         for role in Role::ALL {
-            if ui.add(Button::selectable(role == line.role, role.word())).clicked() {
+            if ui
+                .add(Button::selectable(role == line.role, role.word()))
+                .clicked()
+            {
                 let change = Change::Role(line.id.clone(), role);
                 actions.push(Action::edit(screen.shown.change(change), &focus));
             }
@@ -72,7 +92,10 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
     quiet_ui(ui, "in the drink:");
     word_menu_ui(ui, "Stage", stage_words(line.stage), |ui| {
         for stage in Stage::ALL {
-            if ui.add(Button::selectable(stage == line.stage, stage_words(stage))).clicked() {
+            if ui
+                .add(Button::selectable(stage == line.stage, stage_words(stage)))
+                .clicked()
+            {
                 let change = Change::Stage(line.id.clone(), stage);
                 actions.push(Action::edit(screen.shown.change(change), &focus));
             }
@@ -83,13 +106,17 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
 /// What one use weighs and why that is known; for a sweetener what the same measure would hold in its other forms.
 fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
     let palette = theme::palette(ui.visuals());
-    let celsius = row.share.map_or(screen.book.settings.room_temperature, |share| share.celsius);
+    let celsius = row
+        .share
+        .map_or(screen.book.settings.room_temperature, |share| share.celsius);
     if let Some(words) = model::use_words(screen.book, row.line, celsius) {
         quiet_ui(ui, &words);
     }
     let held = model::same_measure(screen.book, row.line, celsius);
     if let Some(words) = model::same_measure_words(screen.book, row.line, &held) {
-        let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_strong);
+        let text = RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_strong);
         ui.add(Label::new(text).wrap());
     }
 }
@@ -98,14 +125,29 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
 const FIRST_CARRIED: f64 = 5.0;
 
 /// The syrup that comes along with a topping.
-fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn carried_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let line = row.line;
     let key = format!("field carried {}/{}", screen.recipe.id, line.id);
     let carried = line.carried.as_ref();
-    let put =
-        |carried: Option<Carried>| Action::edit(screen.shown.change(Change::Carried(line.id.clone(), carried)), &key);
+    let put = |carried: Option<Carried>| {
+        Action::edit(
+            screen
+                .shown
+                .change(Change::Carried(line.id.clone(), carried)),
+            &key,
+        )
+    };
     let name = carried.map_or("nothing", |carried| {
-        screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name)
+        screen
+            .book
+            .ingredient(&carried.ingredient)
+            .map_or(carried.ingredient.as_str(), |found| &found.name)
     });
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
@@ -114,22 +156,42 @@ fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut Vi
             let (rect, _) = ui.allocate_exact_size(vec2(48.0, grid::TARGET), Sense::hover());
             let shown = crate::quantity::show_count(carried.grams);
             let field = Field::new(key.clone(), "Grams that come along", shown).underlined();
-            let field = Field { align: egui::Align::Max, ..field };
+            let field = Field {
+                align: egui::Align::Max,
+                ..field
+            };
             let outcome = field.show(ui, rect, &mut view.drafts, actions);
             if let Some(grams) = outcome.read(&key, &mut view.drafts, not_negative) {
-                actions.push(put(Some(Carried { ingredient: carried.ingredient.clone(), grams })));
+                actions.push(put(Some(Carried {
+                    ingredient: carried.ingredient.clone(),
+                    grams,
+                })));
             }
             quiet_ui(ui, "g of");
         }
         word_menu_ui(ui, "Comes along", name, |ui| {
-            if ui.add(Button::selectable(carried.is_none(), "nothing")).clicked() {
+            if ui
+                .add(Button::selectable(carried.is_none(), "nothing"))
+                .clicked()
+            {
                 actions.push(put(None));
             }
-            for syrup in screen.book.ingredients.iter().filter(|ingredient| ingredient.form == Form::Syrup) {
+            for syrup in screen
+                .book
+                .ingredients
+                .iter()
+                .filter(|ingredient| ingredient.form == Form::Syrup)
+            {
                 let chosen = carried.is_some_and(|carried| carried.ingredient == syrup.id);
-                if ui.add(Button::selectable(chosen, syrup.name.as_str())).clicked() {
+                if ui
+                    .add(Button::selectable(chosen, syrup.name.as_str()))
+                    .clicked()
+                {
                     let grams = carried.map_or(FIRST_CARRIED, |carried| carried.grams);
-                    actions.push(put(Some(Carried { ingredient: syrup.id.clone(), grams })));
+                    actions.push(put(Some(Carried {
+                        ingredient: syrup.id.clone(),
+                        grams,
+                    })));
                 }
             }
         });
@@ -140,13 +202,21 @@ fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut Vi
 /// A number of grams.
 fn not_negative(text: &str) -> Result<f64, String> {
     match parse_number(text.trim().trim_end_matches('g')) {
-        Ok(number) if number < 0.0 => Err(format!("less than nothing can't come along; found `{text}`")),
+        Ok(number) if number < 0.0 => Err(format!(
+            "less than nothing can't come along; found `{text}`"
+        )),
         Ok(number) => Ok(number),
         Err(error) => Err(error.to_string()),
     }
 }
 
-fn note_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn note_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let width = ui.available_width() - grid::NEAR;
     if width < 60.0 {
         return;
@@ -154,10 +224,16 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, view: &mut ViewS
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let key = format!("field note {}/{}", screen.recipe.id, row.line.id);
     let name = format!("Note on {}", row.name());
-    let field = Field::new(key.clone(), &name, &row.line.note).style(TypeStyle::Small).hint("a note").underlined();
+    let field = Field::new(key.clone(), &name, &row.line.note)
+        .style(TypeStyle::Small)
+        .hint("a note")
+        .underlined();
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
     if let Some(note) = outcome.changed {
-        actions.push(Action::edit(screen.shown.change(Change::Note(row.line.id.clone(), note)), &key));
+        actions.push(Action::edit(
+            screen.shown.change(Change::Note(row.line.id.clone(), note)),
+            &key,
+        ));
     }
 }
 
@@ -171,13 +247,27 @@ fn command_row_ui(
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         ui.spacing_mut().button_padding.x = grid::TIGHT;
-        for command in [UiCommand::SwapLine, UiCommand::MoveLineUp, UiCommand::MoveLineDown, UiCommand::RemoveLine] {
+        for command in [
+            UiCommand::SwapLine,
+            UiCommand::MoveLineUp,
+            UiCommand::MoveLineDown,
+            UiCommand::RemoveLine,
+        ] {
             let palette = theme::palette(ui.visuals());
-            let text = RichText::new(command.label()).font(TypeStyle::Small.font_id()).color(palette.accent);
+            let text = RichText::new(command.label())
+                .font(TypeStyle::Small.font_id())
+                .color(palette.accent);
             let button = Button::new(text).frame_when_inactive(false);
             if ui.add(button).on_hover_text(command.tooltip()).clicked() {
                 view.line_in_hand = Some(row.line.id.clone());
-                carry_out(command, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
+                carry_out(
+                    command,
+                    screen.recipe,
+                    screen.shown,
+                    &screen.balance.resolved,
+                    view,
+                    actions,
+                );
             }
         }
     });

@@ -1,6 +1,8 @@
 //! Finding an ingredient while typing: to add a line, or to put another ingredient into one.
 
-use egui::{Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2};
+use egui::{
+    Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2,
+};
 
 use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved};
 use crate::swap::add_line_for;
@@ -41,7 +43,11 @@ impl FinderState {
     }
 
     fn open(&mut self, purpose: Purpose) {
-        *self = Self { purpose: Some(purpose), just_opened: true, ..Self::default() };
+        *self = Self {
+            purpose: Some(purpose),
+            just_opened: true,
+            ..Self::default()
+        };
     }
 
     /// Closes it.
@@ -64,7 +70,12 @@ impl FinderState {
 const MOST_ROWS: usize = 60;
 
 /// Shows the list below a response while it is open.
-pub(super) fn finder_ui(below: &Response, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn finder_ui(
+    below: &Response,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let mut open = true;
     Popup::from_response(below)
         .id(egui::Id::unique("ingredient finder"))
@@ -87,8 +98,9 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         }
     }
     let found = matching(screen.book, &view.finder.text, current);
-    let step =
-        ui.input(|input| i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp)));
+    let step = ui.input(|input| {
+        i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
+    });
     let last = found.len().saturating_sub(1);
     view.finder.chosen = match step {
         1.. => (view.finder.chosen + 1).min(last),
@@ -111,24 +123,31 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         view.finder.chosen = 0;
     }
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = if entered { found.get(view.finder.chosen).map(|found| found.id.clone()) } else { None };
-    ScrollArea::vertical().max_height(300.0).auto_shrink([false, true]).show(ui, |ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        for (at, ingredient) in found.iter().enumerate() {
-            let chosen = at == view.finder.chosen;
-            let is_current = current.is_some_and(|current| current.id == ingredient.id);
-            let response = ingredient_ui(ui, ingredient, chosen, is_current);
-            if chosen && step != 0 {
-                response.scroll_to_me(None);
+    let mut taken = if entered {
+        found.get(view.finder.chosen).map(|found| found.id.clone())
+    } else {
+        None
+    };
+    ScrollArea::vertical()
+        .max_height(300.0)
+        .auto_shrink([false, true])
+        .show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            for (at, ingredient) in found.iter().enumerate() {
+                let chosen = at == view.finder.chosen;
+                let is_current = current.is_some_and(|current| current.id == ingredient.id);
+                let response = ingredient_ui(ui, ingredient, chosen, is_current);
+                if chosen && step != 0 {
+                    response.scroll_to_me(None);
+                }
+                if response.clicked() {
+                    taken = Some(ingredient.id.clone());
+                }
             }
-            if response.clicked() {
-                taken = Some(ingredient.id.clone());
+            if found.is_empty() {
+                ui.label("Nothing in this book is called so");
             }
-        }
-        if found.is_empty() {
-            ui.label("Nothing in this book is called so");
-        }
-    });
+        });
     if let Some(ingredient) = taken {
         take(screen, &ingredient, view, actions);
     } else if ui.input(|input| input.key_pressed(Key::Escape)) {
@@ -137,22 +156,42 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
 }
 
 /// The ingredient that another one would replace.
-fn replaced<'screen>(screen: &'screen Screen<'_>, finder: &FinderState) -> Option<&'screen Ingredient> {
-    let Some(Purpose::Replace(line)) = &finder.purpose else { return None };
+fn replaced<'screen>(
+    screen: &'screen Screen<'_>,
+    finder: &FinderState,
+) -> Option<&'screen Ingredient> {
+    let Some(Purpose::Replace(line)) = &finder.purpose else {
+        return None;
+    };
     let line = screen.balance.resolved.line(line)?;
     screen.book.ingredient(&line.ingredient).map(AsRef::as_ref)
 }
 
 /// What a choice in the list does, and the way to a swap for those who want more than that.
-fn replace_words_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn replace_words_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let words = "Replace by equal measures; to bring the taste back use";
-        ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
-        let swap = RichText::new("Swap…").font(TypeStyle::Small.font_id()).color(palette.accent);
+        ui.label(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
+        let swap = RichText::new("Swap…")
+            .font(TypeStyle::Small.font_id())
+            .color(palette.accent);
         let button = egui::Button::new(swap).frame_when_inactive(false);
-        if ui.add(button).on_hover_text(UiCommand::SwapLine.tooltip()).clicked() {
+        if ui
+            .add(button)
+            .on_hover_text(UiCommand::SwapLine.tooltip())
+            .clicked()
+        {
             view.finder.close();
             super::carry_out(
                 UiCommand::SwapLine,
@@ -168,8 +207,16 @@ fn replace_words_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, acti
 
 /// What can be chosen: names that begin with what was typed first, of the role that is wanted first, and what stands in the
 /// line before all while nothing is typed. The order of the book stays otherwise.
-fn matching<'book>(book: &'book Book, text: &str, current: Option<&Ingredient>) -> Vec<&'book Ingredient> {
-    let wanted: Vec<String> = text.to_lowercase().split_whitespace().map(str::to_owned).collect();
+fn matching<'book>(
+    book: &'book Book,
+    text: &str,
+    current: Option<&Ingredient>,
+) -> Vec<&'book Ingredient> {
+    let wanted: Vec<String> = text
+        .to_lowercase()
+        .split_whitespace()
+        .map(str::to_owned)
+        .collect();
     let mut found: Vec<&Ingredient> = book
         .ingredients
         .iter()
@@ -180,12 +227,20 @@ fn matching<'book>(book: &'book Book, text: &str, current: Option<&Ingredient>) 
         })
         .collect();
     let begins = |ingredient: &Ingredient| {
-        wanted.first().is_some_and(|word| ingredient.name.to_lowercase().starts_with(word.as_str()))
+        wanted
+            .first()
+            .is_some_and(|word| ingredient.name.to_lowercase().starts_with(word.as_str()))
     };
-    let is_current = |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
-    let same_role = |ingredient: &Ingredient| current.is_some_and(|current| current.role == ingredient.role);
+    let is_current =
+        |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
+    let same_role =
+        |ingredient: &Ingredient| current.is_some_and(|current| current.role == ingredient.role);
     found.sort_by_key(|ingredient| {
-        (!(wanted.is_empty() && is_current(ingredient)), !begins(ingredient), !same_role(ingredient))
+        (
+            !(wanted.is_empty() && is_current(ingredient)),
+            !begins(ingredient),
+            !same_role(ingredient),
+        )
     });
     found.truncate(MOST_ROWS);
     found
@@ -193,9 +248,11 @@ fn matching<'book>(book: &'book Book, text: &str, current: Option<&Ingredient>) 
 
 fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current: bool) -> Response {
     let palette = theme::palette(ui.visuals());
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
     let words = format!("{} {}", ingredient.name, ingredient.brand);
-    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
+    response
+        .widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
     if ui.is_rect_visible(rect) {
         let corner = egui::CornerRadius::same(grid::CORNER);
         if chosen {
@@ -203,35 +260,64 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current:
         } else if response.hovered() {
             ui.painter().rect_filled(rect, corner, palette.hover);
         }
-        let mark = egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
-        ui.painter().rect_filled(mark, 2.0, role_colour(palette, ingredient.role));
-        let inner = rect.with_min_x(rect.left() + 16.0).with_max_x(rect.right() - 8.0);
-        let builder = egui::UiBuilder::new().max_rect(inner).layout(Layout::left_to_right(Align::Center));
+        let mark =
+            egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
+        ui.painter()
+            .rect_filled(mark, 2.0, role_colour(palette, ingredient.role));
+        let inner = rect
+            .with_min_x(rect.left() + 16.0)
+            .with_max_x(rect.right() - 8.0);
+        let builder = egui::UiBuilder::new()
+            .max_rect(inner)
+            .layout(Layout::left_to_right(Align::Center));
         let mut row = ui.new_child(builder);
-        row.add(egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong)).selectable(false));
+        row.add(
+            egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong))
+                .selectable(false),
+        );
         let quiet = format!("{} · {}", ingredient.brand, ingredient.form.word());
-        let quiet = if is_current { format!("{quiet} · in the drink now") } else { quiet };
-        let quiet =
-            RichText::new(quiet.trim_start_matches(" · ")).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let quiet = if is_current {
+            format!("{quiet} · in the drink now")
+        } else {
+            quiet
+        };
+        let quiet = RichText::new(quiet.trim_start_matches(" · "))
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
         row.add(egui::Label::new(quiet).selectable(false).truncate());
     }
     response
 }
 
 /// Puts the ingredient that was found where it was wanted.
-fn take(screen: &Screen<'_>, found: &IngredientId, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn take(
+    screen: &Screen<'_>,
+    found: &IngredientId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let purpose = view.finder.purpose.clone();
     view.finder.close();
-    let Some(ingredient) = screen.book.ingredient(found) else { return };
+    let Some(ingredient) = screen.book.ingredient(found) else {
+        return;
+    };
     let recipe = &screen.recipe.id;
     match purpose {
         Some(Purpose::Replace(line)) => {
             view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
-            if screen.balance.resolved.line(&line).is_some_and(|line| line.ingredient == *found) {
+            if screen
+                .balance
+                .resolved
+                .line(&line)
+                .is_some_and(|line| line.ingredient == *found)
+            {
                 return;
             }
             let change = Change::Ingredient(line.clone(), found.clone());
-            actions.push(Action::edit(screen.shown.change(change), super::lines::row_focus(recipe, &line)));
+            actions.push(Action::edit(
+                screen.shown.change(change),
+                super::lines::row_focus(recipe, &line),
+            ));
         }
         Some(Purpose::Add(after)) => {
             let resolved = &screen.balance.resolved;
@@ -240,7 +326,10 @@ fn take(screen: &Screen<'_>, found: &IngredientId, view: &mut ViewState, actions
             let line = new_line(screen, ingredient, resolved);
             let id = line.id.clone();
             let change = Change::Add(after, Entry::Line(line));
-            actions.push(Action::edit(screen.shown.change(change), super::lines::row_focus(recipe, &id)));
+            actions.push(Action::edit(
+                screen.shown.change(change),
+                super::lines::row_focus(recipe, &id),
+            ));
             view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
             view.line_in_hand = Some(id);
         }
@@ -249,13 +338,19 @@ fn take(screen: &Screen<'_>, found: &IngredientId, view: &mut ViewState, actions
 }
 
 /// A line with a little of the ingredient: one use of the measure that it was weighed with, else 10 g or 50 ml.
-fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -> crate::book::Line {
+fn new_line(
+    screen: &Screen<'_>,
+    ingredient: &Ingredient,
+    resolved: &Resolved,
+) -> crate::book::Line {
     let stage = match ingredient.role {
         crate::book::Role::Topping => crate::book::Stage::Topping,
         crate::book::Role::Garnish => crate::book::Stage::OnTop,
         _ => crate::book::Stage::Mixed,
     };
-    let taken = |id: &LineId| screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id);
+    let taken = |id: &LineId| {
+        screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id)
+    };
     let mut line = add_line_for(screen.book, ingredient, ingredient.role, stage, taken);
     let first = match &line.amount {
         crate::book::Amount::Count(..) => 1.0,
@@ -272,17 +367,37 @@ mod tests {
 
     #[test]
     fn the_list_that_replaces_begins_with_what_stands_there_and_goes_on_with_its_role() {
-        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron")).unwrap().0;
-        let current = book.ingredients.iter().find(|ingredient| ingredient.name.contains("Chestnut")).unwrap();
+        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron"))
+            .unwrap()
+            .0;
+        let current = book
+            .ingredients
+            .iter()
+            .find(|ingredient| ingredient.name.contains("Chestnut"))
+            .unwrap();
         let names = |text: &str| -> Vec<(String, crate::book::Role)> {
             let found = matching(&book, text, Some(current));
-            found.iter().map(|found| (found.id.to_string(), found.role)).collect()
+            found
+                .iter()
+                .map(|found| (found.id.to_string(), found.role))
+                .collect()
         };
         let all = names("");
         assert_eq!(all[0].0, current.id.to_string());
         assert_eq!(all[1].1, current.role);
-        let last_same = all.iter().rposition(|(_, role)| *role == current.role).unwrap();
-        assert!(all[..=last_same].iter().all(|(_, role)| *role == current.role));
-        assert!(names("whole milk").iter().all(|(id, _)| *id != current.id.to_string()));
+        let last_same = all
+            .iter()
+            .rposition(|(_, role)| *role == current.role)
+            .unwrap();
+        assert!(
+            all[..=last_same]
+                .iter()
+                .all(|(_, role)| *role == current.role)
+        );
+        assert!(
+            names("whole milk")
+                .iter()
+                .all(|(id, _)| *id != current.id.to_string())
+        );
     }
 }

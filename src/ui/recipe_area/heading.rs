@@ -14,7 +14,12 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::workbench::Action;
 
-pub(super) fn heading_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn heading_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.spacing_mut().item_spacing.y = grid::TIGHT;
     name_ui(ui, screen, view, actions);
     version_ui(ui, screen, view, actions);
@@ -33,16 +38,29 @@ fn key(screen: &Screen<'_>, field: &str) -> String {
 /// Nothing is called nothing.
 fn not_empty(text: &str) -> Result<String, &'static str> {
     let text = text.trim();
-    if text.is_empty() { Err("a name is missing") } else { Ok(text.to_owned()) }
+    if text.is_empty() {
+        Err("a name is missing")
+    } else {
+        Ok(text.to_owned())
+    }
 }
 
 fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 42.0), Sense::hover());
     let key = name_focus(&screen.recipe.id);
-    let field = Field::new(key.clone(), "Name of the recipe", &screen.recipe.name).style(TypeStyle::Title);
-    let outcome = field.show(ui, rect.translate(vec2(-4.0, 0.0)), &mut view.drafts, actions);
+    let field =
+        Field::new(key.clone(), "Name of the recipe", &screen.recipe.name).style(TypeStyle::Title);
+    let outcome = field.show(
+        ui,
+        rect.translate(vec2(-4.0, 0.0)),
+        &mut view.drafts,
+        actions,
+    );
     if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
-        let edit = Edit::RenameRecipe { recipe: screen.recipe.id.clone(), name };
+        let edit = Edit::RenameRecipe {
+            recipe: screen.recipe.id.clone(),
+            name,
+        };
         actions.push(Action::edit(edit, &key));
     }
     draft_error_ui(ui, &view.drafts, &key);
@@ -50,20 +68,44 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
 
 fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
-    let version = screen.shown.version.as_ref().and_then(|id| screen.recipe.version(id));
+    let version = screen
+        .shown
+        .version
+        .as_ref()
+        .and_then(|id| screen.recipe.version(id));
     ui.horizontal(|ui| {
         if let Some(version) = version {
             let key = format!("field version-name {}/{}", screen.recipe.id, version.id);
-            let field = Field::new(key.clone(), "Name of the version", &version.name).style(TypeStyle::Strong);
-            let width = field.width(ui, &view.drafts).min(ui.available_width() - 130.0).max(80.0);
+            let field = Field::new(key.clone(), "Name of the version", &version.name)
+                .style(TypeStyle::Strong);
+            let width = field
+                .width(ui, &view.drafts)
+                .min(ui.available_width() - 130.0)
+                .max(80.0);
             let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-            let outcome = field.show(ui, rect.translate(vec2(-4.0, 0.0)), &mut view.drafts, actions);
+            let outcome = field.show(
+                ui,
+                rect.translate(vec2(-4.0, 0.0)),
+                &mut view.drafts,
+                actions,
+            );
             if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
                 let (recipe, version) = (screen.recipe.id.clone(), version.id.clone());
-                actions.push(Action::edit(Edit::RenameVersion { recipe, version, name }, &key));
+                actions.push(Action::edit(
+                    Edit::RenameVersion {
+                        recipe,
+                        version,
+                        name,
+                    },
+                    &key,
+                ));
             }
         } else {
-            ui.label(RichText::new("as written").font(TypeStyle::Strong.font_id()).color(palette.text_strong));
+            ui.label(
+                RichText::new("as written")
+                    .font(TypeStyle::Strong.font_id())
+                    .color(palette.text_strong),
+            );
         }
         state_ui(ui, screen, view, actions);
     });
@@ -71,14 +113,25 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
 
 fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
-    let Some(state) = screen.recipe.state_of(screen.shown.version.as_ref()) else { return };
+    let Some(state) = screen.recipe.state_of(screen.shown.version.as_ref()) else {
+        return;
+    };
     if state == State::Approved {
         let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
-        paint(ui.painter(), Rect::from_center_size(rect.center(), vec2(14.0, 14.0)), Icon::Lock, palette.text_quiet);
+        paint(
+            ui.painter(),
+            Rect::from_center_size(rect.center(), vec2(14.0, 14.0)),
+            Icon::Lock,
+            palette.text_quiet,
+        );
     }
     word_menu_ui(ui, "State", state.word(), |ui| {
         for other in State::ALL {
-            let words = if other == State::Approved { "approved…" } else { other.word() };
+            let words = if other == State::Approved {
+                "approved…"
+            } else {
+                other.word()
+            };
             if !ui.add(Button::selectable(other == state, words)).clicked()
                 || other == state && other != State::Approved
             {
@@ -88,14 +141,22 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
                 view.dialog = Some(Dialog::approve(screen));
             } else {
                 let (recipe, version) = (screen.shown.recipe.clone(), screen.shown.version.clone());
-                let edit = Edit::SetState { recipe, version, state: other };
+                let edit = Edit::SetState {
+                    recipe,
+                    version,
+                    state: other,
+                };
                 actions.push(Action::edit(edit, key(screen, "state")));
             }
         }
     });
     if state == State::Approved {
         let words = "a change makes a new version";
-        ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+        ui.label(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
     }
 }
 
@@ -106,7 +167,11 @@ const ROOMY: f32 = 560.0;
 fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let resolved = &screen.balance.resolved;
     ui.horizontal_wrapped(|ui| {
-        let gap = if ui.available_width() < ROOMY { grid::TIGHT + 2.0 } else { grid::EASY };
+        let gap = if ui.available_width() < ROOMY {
+            grid::TIGHT + 2.0
+        } else {
+            grid::EASY
+        };
         ui.spacing_mut().item_spacing = vec2(gap, 0.0);
         vessel_ui(ui, screen, VesselKind::Cup, actions);
         vessel_ui(ui, screen, VesselKind::Shaker, actions);
@@ -114,7 +179,10 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             let mut strained = resolved.strained;
             let words = RichText::new("ice stays behind").font(TypeStyle::Small.font_id());
             if ui.checkbox(&mut strained, words).changed() {
-                actions.push(Action::edit(screen.shown.change(Change::Strained(strained)), key(screen, "strained")));
+                actions.push(Action::edit(
+                    screen.shown.change(Change::Strained(strained)),
+                    key(screen, "strained"),
+                ));
             }
         }
         let drinking = Number {
@@ -152,22 +220,52 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
         _ => ("Cup", resolved.cup.as_ref(), "no cup"),
     };
     let name = current.map_or(none.to_owned(), |id| {
-        screen.book.vessel(id).map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
+        screen
+            .book
+            .vessel(id)
+            .map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
     });
-    let words = if kind == VesselKind::Shaker && current.is_some() { format!("shaken in {name}") } else { name };
+    let words = if kind == VesselKind::Shaker && current.is_some() {
+        format!("shaken in {name}")
+    } else {
+        name
+    };
     word_menu_ui(ui, label, &words, |ui| {
-        if kind == VesselKind::Shaker && ui.add(Button::selectable(current.is_none(), none)).clicked() {
-            actions.push(Action::edit(screen.shown.change(Change::Shaker(None)), key(screen, "shaker")));
+        if kind == VesselKind::Shaker
+            && ui
+                .add(Button::selectable(current.is_none(), none))
+                .clicked()
+        {
+            actions.push(Action::edit(
+                screen.shown.change(Change::Shaker(None)),
+                key(screen, "shaker"),
+            ));
         }
         // A drink may be mixed in a jug as well; a cup is only ever a cup.
-        let fits = |other: VesselKind| other == kind || kind == VesselKind::Shaker && other == VesselKind::Jug;
-        for vessel in screen.book.vessels.iter().filter(|vessel| fits(vessel.kind)) {
-            if ui.add(Button::selectable(current == Some(&vessel.id), vessel.name.as_str())).clicked() {
+        let fits = |other: VesselKind| {
+            other == kind || kind == VesselKind::Shaker && other == VesselKind::Jug
+        };
+        for vessel in screen
+            .book
+            .vessels
+            .iter()
+            .filter(|vessel| fits(vessel.kind))
+        {
+            if ui
+                .add(Button::selectable(
+                    current == Some(&vessel.id),
+                    vessel.name.as_str(),
+                ))
+                .clicked()
+            {
                 let change = match kind {
                     VesselKind::Shaker => Change::Shaker(Some(vessel.id.clone())),
                     _ => Change::Cup(vessel.id.clone()),
                 };
-                actions.push(Action::edit(screen.shown.change(change), key(screen, "cup")));
+                actions.push(Action::edit(
+                    screen.shown.change(change),
+                    key(screen, "cup"),
+                ));
             }
         }
     });
@@ -196,17 +294,27 @@ impl Number<'_> {
         change: impl FnOnce(Option<f64>) -> Change,
     ) {
         let palette = theme::palette(ui.visuals());
-        let small = |words: &str| RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let small = |words: &str| {
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet)
+        };
         ui.allocate_ui(vec2(self.room, grid::TARGET), |ui| {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::TIGHT;
                 ui.label(small(self.before));
                 let (rect, _) = ui.allocate_exact_size(vec2(44.0, grid::TARGET), Sense::hover());
                 let key = key(screen, self.field);
-                let shown = self.value.map(|value| show_number(value, self.decimals)).unwrap_or_default();
-                let field = Field { align: egui::Align::Max, ..Field::new(key.clone(), self.name, shown) }
-                    .hint(&self.hint)
-                    .underlined();
+                let shown = self
+                    .value
+                    .map(|value| show_number(value, self.decimals))
+                    .unwrap_or_default();
+                let field = Field {
+                    align: egui::Align::Max,
+                    ..Field::new(key.clone(), self.name, shown)
+                }
+                .hint(&self.hint)
+                .underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
                 if let Some(value) = outcome.read(&key, &mut view.drafts, optional_number) {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));
@@ -219,8 +327,16 @@ impl Number<'_> {
 
 /// A number, or nothing for an empty text.
 pub(super) fn optional_number(text: &str) -> Result<Option<f64>, NumberError> {
-    let text = text.trim().trim_end_matches("°C").trim_end_matches("°").trim();
-    if text.is_empty() { Ok(None) } else { parse_number(text).map(Some) }
+    let text = text
+        .trim()
+        .trim_end_matches("°C")
+        .trim_end_matches("°")
+        .trim();
+    if text.is_empty() {
+        Ok(None)
+    } else {
+        parse_number(text).map(Some)
+    }
 }
 
 /// A word that opens a menu.
@@ -228,7 +344,9 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
     let palette = theme::palette(ui.visuals());
     // Room for the sign behind the word.
     let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
-    let button = Button::new(text).frame_when_inactive(false).fill(Color32::TRANSPARENT);
+    let button = Button::new(text)
+        .frame_when_inactive(false)
+        .fill(Color32::TRANSPARENT);
     let inner = ui
         .scope(|ui| {
             ui.spacing_mut().button_padding.x = grid::TIGHT;
@@ -240,6 +358,9 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
         .inner;
     let response = inner.0.accessible_name(format!("{name}: {word}"));
     let right = response.rect.right() - grid::NEAR - 2.0;
-    let sign = Rect::from_center_size(egui::pos2(right, response.rect.center().y + 1.0), vec2(12.0, 12.0));
+    let sign = Rect::from_center_size(
+        egui::pos2(right, response.rect.center().y + 1.0),
+        vec2(12.0, 12.0),
+    );
     paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
 }

@@ -12,8 +12,18 @@ use crate::ui::view_state::ViewState;
 use crate::ui::wording::stage_words;
 use crate::workbench::Action;
 
-pub(super) fn history_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    if let Some(version) = screen.shown.version.as_ref().and_then(|id| screen.recipe.version(id)) {
+pub(super) fn history_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if let Some(version) = screen
+        .shown
+        .version
+        .as_ref()
+        .and_then(|id| screen.recipe.version(id))
+    {
         changes_ui(ui, screen, version);
     }
     note_ui(ui, screen, view, actions);
@@ -28,7 +38,11 @@ pub(super) fn history_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState,
 fn heading_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
-    ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet),
+    );
     ui.add_space(grid::TIGHT);
 }
 
@@ -41,26 +55,40 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     let width = ui.available_width();
     let height = field.height(ui, &view.drafts, width);
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    let outcome = field.show(ui, rect.translate(vec2(-4.0, 0.0)), &mut view.drafts, actions);
+    let outcome = field.show(
+        ui,
+        rect.translate(vec2(-4.0, 0.0)),
+        &mut view.drafts,
+        actions,
+    );
     if let Some(note) = outcome.changed {
-        let edit = Edit::NoteRecipe { recipe: screen.recipe.id.clone(), note };
+        let edit = Edit::NoteRecipe {
+            recipe: screen.recipe.id.clone(),
+            note,
+        };
         actions.push(Action::edit(edit, &key));
     }
 }
 
 fn approval_ui(ui: &mut Ui, screen: &Screen<'_>, approval: &Approval) {
     let palette = theme::palette(ui.visuals());
-    let version = approval
-        .version
-        .as_ref()
-        .map(|id| screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone()));
+    let version = approval.version.as_ref().map(|id| {
+        screen
+            .recipe
+            .version(id)
+            .map_or_else(|| id.to_string(), |version| version.name.clone())
+    });
     let name = version.unwrap_or_else(|| "as written".to_owned());
-    let tasted =
-        approval.tasted_at.map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0))).unwrap_or_default();
+    let tasted = approval
+        .tasted_at
+        .map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0)))
+        .unwrap_or_default();
     let words = format!("{} — {name}, by {}{tasted}", approval.date, approval.by);
     ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
     if !approval.reason.is_empty() {
-        let reason = RichText::new(&approval.reason).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let reason = RichText::new(&approval.reason)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
         ui.add(Label::new(reason).wrap());
     }
     ui.add_space(grid::TIGHT);
@@ -69,14 +97,20 @@ fn approval_ui(ui: &mut Ui, screen: &Screen<'_>, approval: &Approval) {
 /// What the version changes of what it builds on.
 fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
     let palette = theme::palette(ui.visuals());
-    let on = version.builds_on.as_ref().and_then(|id| screen.recipe.version(id));
+    let on = version
+        .builds_on
+        .as_ref()
+        .and_then(|id| screen.recipe.version(id));
     let on = on.map_or("the recipe as written", |on| &on.name);
     heading_ui(ui, &format!("Differs from {on}"));
     if version.changes.is_empty() {
         ui.label(RichText::new("in nothing yet").color(palette.text_quiet));
     }
     for change in &version.changes {
-        ui.add(Label::new(RichText::new(change_words(screen, change)).color(palette.text_normal)).wrap());
+        ui.add(
+            Label::new(RichText::new(change_words(screen, change)).color(palette.text_normal))
+                .wrap(),
+        );
     }
 }
 
@@ -84,7 +118,14 @@ fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
 fn change_words(screen: &Screen<'_>, change: &Change) -> String {
     let book = screen.book;
     let line_name = |id: &LineId| {
-        let in_recipe = || screen.recipe.entries.iter().filter_map(|entry| entry.line()).find(|line| line.id == *id);
+        let in_recipe = || {
+            screen
+                .recipe
+                .entries
+                .iter()
+                .filter_map(|entry| entry.line())
+                .find(|line| line.id == *id)
+        };
         let line = screen.balance.resolved.line(id).or_else(in_recipe);
         line.map_or_else(
             || "instruction".to_owned(),
@@ -94,17 +135,35 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
             },
         )
     };
-    let vessel = |id: &VesselId| book.vessel(id).map_or_else(|| id.to_string(), |vessel| vessel.name.clone());
-    let celsius =
-        |value: &Option<f64>| value.map_or("as it comes".to_owned(), |value| format!("{} °C", show_number(value, 1)));
+    let vessel = |id: &VesselId| {
+        book.vessel(id)
+            .map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
+    };
+    let celsius = |value: &Option<f64>| {
+        value.map_or("as it comes".to_owned(), |value| {
+            format!("{} °C", show_number(value, 1))
+        })
+    };
     match change {
         Change::Ingredient(id, to) => {
-            let before = screen.recipe.entries.iter().filter_map(|entry| entry.line()).find(|line| line.id == *id);
+            let before = screen
+                .recipe
+                .entries
+                .iter()
+                .filter_map(|entry| entry.line())
+                .find(|line| line.id == *id);
             let name = |id: &IngredientId| {
-                book.ingredient(id).map_or_else(|| id.to_string(), |found| format!("{} {}", found.name, found.brand))
+                book.ingredient(id).map_or_else(
+                    || id.to_string(),
+                    |found| format!("{} {}", found.name, found.brand),
+                )
             };
             match before {
-                Some(line) => format!("{} instead of {}", name(to).trim(), name(&line.ingredient).trim()),
+                Some(line) => format!(
+                    "{} instead of {}",
+                    name(to).trim(),
+                    name(&line.ingredient).trim()
+                ),
                 None => format!("{} instead", name(to).trim()),
             }
         }
@@ -113,11 +172,19 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::Role(id, to) => format!("{} as {}", line_name(id), to.word()),
         Change::Stage(id, to) => format!("{}: {}", line_name(id), stage_words(*to)),
         Change::Carried(id, None) => format!("{} brings nothing along", line_name(id)),
-        Change::Carried(id, Some(to)) => format!("{} brings along {} g", line_name(id), show_number(to.grams, 1)),
+        Change::Carried(id, Some(to)) => format!(
+            "{} brings along {} g",
+            line_name(id),
+            show_number(to.grams, 1)
+        ),
         Change::Note(id, _) => format!("{}: another note", line_name(id)),
         Change::Instruction(_, text) => format!("“{text}”"),
         Change::Add(_, entry) => match entry.line() {
-            Some(line) => format!("added: {} {}", book.amount_words(&line.amount), line_name(&line.id)),
+            Some(line) => format!(
+                "added: {} {}",
+                book.amount_words(&line.amount),
+                line_name(&line.id)
+            ),
             None => "added: an instruction".to_owned(),
         },
         Change::Remove(id) => format!("without {}", line_name(id)),
@@ -129,6 +196,10 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::Strained(false) => "poured with the ice".to_owned(),
         Change::DrinkingTemperature(to) => format!("taste compared at {}", celsius(to)),
         Change::MenuPrice(None) => "not on the menu".to_owned(),
-        Change::MenuPrice(Some(to)) => format!("{} {} on the menu", show_number(*to, 2), book.settings.currency),
+        Change::MenuPrice(Some(to)) => format!(
+            "{} {} on the menu",
+            show_number(*to, 2),
+            book.settings.currency
+        ),
     }
 }

@@ -11,19 +11,38 @@ pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         ui.spacing_mut().button_padding.x = grid::NEAR;
-        ui.label(RichText::new("look at").font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+        ui.label(
+            RichText::new("look at")
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
         ui.add_space(grid::TIGHT);
         for lens in Lens::ALL {
             let chosen = view.lens == lens;
-            let style = if chosen { TypeStyle::Strong } else { TypeStyle::Body };
-            let colour = if chosen { palette.accent } else { palette.text_quiet };
-            let text = RichText::new(lens.word()).font(style.font_id()).color(colour);
-            let button = Button::selectable(chosen, text).frame_when_inactive(false).fill(egui::Color32::TRANSPARENT);
-            let response = ui.add(button).accessible_name(format!("look at {}", lens.word()));
+            let style = if chosen {
+                TypeStyle::Strong
+            } else {
+                TypeStyle::Body
+            };
+            let colour = if chosen {
+                palette.accent
+            } else {
+                palette.text_quiet
+            };
+            let text = RichText::new(lens.word())
+                .font(style.font_id())
+                .color(colour);
+            let button = Button::selectable(chosen, text)
+                .frame_when_inactive(false)
+                .fill(egui::Color32::TRANSPARENT);
+            let response = ui
+                .add(button)
+                .accessible_name(format!("look at {}", lens.word()));
             if chosen {
                 let line = response.rect.x_range().shrink(grid::NEAR);
                 let stroke = egui::Stroke::new(2.0, palette.accent);
-                ui.painter().hline(line, response.rect.bottom() - 2.0, stroke);
+                ui.painter()
+                    .hline(line, response.rect.bottom() - 2.0, stroke);
             }
             if response.clicked() {
                 view.lens = lens;

@@ -39,7 +39,12 @@ pub(in crate::ui) fn recipe_of_focus(focus: &str) -> Option<RecipeId> {
     RecipeId::new(place.split('/').next()?).ok()
 }
 
-pub(super) fn lines_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn lines_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.spacing_mut().item_spacing.y = 0.0;
     let columns = Columns::new(ui.available_width());
     let entries = &screen.balance.resolved.entries;
@@ -47,8 +52,11 @@ pub(super) fn lines_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, a
     take_wish_for_any_row(screen, view);
     let mut tops = Vec::with_capacity(entries.len() + 1);
     for (at, entry) in entries.iter().enumerate() {
-        let neighbours = [at.checked_sub(1).and_then(|at| entries.get(at)), entries.get(at + 1)]
-            .map(|entry| entry.map(|entry| entry.id().clone()));
+        let neighbours = [
+            at.checked_sub(1).and_then(|at| entries.get(at)),
+            entries.get(at + 1),
+        ]
+        .map(|entry| entry.map(|entry| entry.id().clone()));
         tops.push(ui.cursor().top());
         match entry {
             Entry::Line(line) => {
@@ -59,7 +67,15 @@ pub(super) fn lines_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, a
                 }
             }
             Entry::Instruction(instruction) => {
-                instruction_ui(ui, screen, instruction, &columns, &neighbours, view, actions);
+                instruction_ui(
+                    ui,
+                    screen,
+                    instruction,
+                    &columns,
+                    &neighbours,
+                    view,
+                    actions,
+                );
             }
         }
     }
@@ -75,14 +91,32 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
     let font = TypeStyle::Small.font_id();
     let y = rect.center().y;
     let put = |x: f32, align: Align2, words: String| {
-        ui.painter().text(pos2(rect.left() + x, y), align, words, font.clone(), palette.text_quiet);
+        ui.painter().text(
+            pos2(rect.left() + x, y),
+            align,
+            words,
+            font.clone(),
+            palette.text_quiet,
+        );
     };
     if !columns.compact {
-        put(columns.temperature.max - grid::TIGHT, Align2::RIGHT_CENTER, "at".to_owned());
-        put(columns.mass.min + Columns::MASS_NUMBER, Align2::RIGHT_CENTER, "mass".to_owned());
+        put(
+            columns.temperature.max - grid::TIGHT,
+            Align2::RIGHT_CENTER,
+            "at".to_owned(),
+        );
+        put(
+            columns.mass.min + Columns::MASS_NUMBER,
+            Align2::RIGHT_CENTER,
+            "mass".to_owned(),
+        );
     }
     let (sum, _) = screen.balance.total_through(screen.lens);
-    let known = screen.balance.lines.iter().all(|line| line.through(screen.lens).is_some());
+    let known = screen
+        .balance
+        .lines
+        .iter()
+        .all(|line| line.through(screen.lens).is_some());
     let total = model::share_words(Some(sum), screen.lens, &screen.book.settings.currency);
     let words = match (screen.lens, known) {
         (Lens::Heat, _) => "heat: brings, takes".to_owned(),
@@ -91,30 +125,52 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
         (lens, false) => format!("{}, at least {total}", lens.word()),
     };
     put(columns.share.min, Align2::LEFT_CENTER, words);
-    ui.painter().hline(rect.x_range(), rect.bottom(), Stroke::new(grid::HAIRLINE, palette.line));
+    ui.painter().hline(
+        rect.x_range(),
+        rect.bottom(),
+        Stroke::new(grid::HAIRLINE, palette.line),
+    );
 }
 
 /// Goes to the line in hand, or to the first row, when only "a row" was wished for.
 fn take_wish_for_any_row(screen: &Screen<'_>, view: &mut ViewState) {
     if view.focus_wanted.as_deref() == Some(ANY_ROW) {
         let entries = &screen.balance.resolved.entries;
-        let known = view.line_in_hand.as_ref().filter(|id| entries.iter().any(|entry| entry.id() == *id));
+        let known = view
+            .line_in_hand
+            .as_ref()
+            .filter(|id| entries.iter().any(|entry| entry.id() == *id));
         let row = known.or_else(|| entries.first().map(Entry::id));
         view.focus_wanted = row.map(|id| row_focus(&screen.recipe.id, id));
     }
 }
 
 /// While a row is dragged a line shows where it would go; letting go moves it.
-fn drag_ui(ui: &mut Ui, screen: &Screen<'_>, tops: &[f32], view: &mut ViewState, actions: &mut Vec<Action>) {
-    let Some(dragged) = view.dragged.clone() else { return };
-    let Some(pointer) = ui.input(|input| input.pointer.latest_pos()) else { return };
+fn drag_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    tops: &[f32],
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let Some(dragged) = view.dragged.clone() else {
+        return;
+    };
+    let Some(pointer) = ui.input(|input| input.pointer.latest_pos()) else {
+        return;
+    };
     let place = (0..tops.len())
-        .min_by(|one, other| (tops[*one] - pointer.y).abs().total_cmp(&(tops[*other] - pointer.y).abs()))
+        .min_by(|one, other| {
+            (tops[*one] - pointer.y)
+                .abs()
+                .total_cmp(&(tops[*other] - pointer.y).abs())
+        })
         .unwrap_or(0);
     if ui.input(|input| input.pointer.any_down()) {
         let palette = theme::palette(ui.visuals());
         let stroke = Stroke::new(grid::FOCUS_RING, palette.accent);
-        ui.painter().hline(ui.max_rect().x_range(), tops[place], stroke);
+        ui.painter()
+            .hline(ui.max_rect().x_range(), tops[place], stroke);
         return;
     }
     view.dragged = None;
@@ -122,25 +178,45 @@ fn drag_ui(ui: &mut Ui, screen: &Screen<'_>, tops: &[f32], view: &mut ViewState,
         return;
     }
     if let Some(change) = model::move_before(&screen.balance.resolved.entries, &dragged, place) {
-        actions.push(Action::edit(screen.shown.change(change), row_focus(&screen.recipe.id, &dragged)));
+        actions.push(Action::edit(
+            screen.shown.change(change),
+            row_focus(&screen.recipe.id, &dragged),
+        ));
     }
 }
 
-fn add_row_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn add_row_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    columns: &Columns,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::TIGHT);
     let row = ui.horizontal(|ui| {
         ui.add_space(columns.amount.min);
         ui.spacing_mut().button_padding.x = grid::TIGHT;
-        let quiet =
-            |words: &str| egui::Button::new(RichText::new(words).color(palette.accent)).frame_when_inactive(false);
-        let add = ui.add(quiet("Add an ingredient")).on_hover_text(UiCommand::AddLine.tooltip());
+        let quiet = |words: &str| {
+            egui::Button::new(RichText::new(words).color(palette.accent)).frame_when_inactive(false)
+        };
+        let add = ui
+            .add(quiet("Add an ingredient"))
+            .on_hover_text(UiCommand::AddLine.tooltip());
         if add.clicked() {
             view.finder.open_to_add(view.line_in_hand.clone());
         }
-        let instruct = ui.add(quiet("Add an instruction")).on_hover_text(UiCommand::AddInstruction.tooltip());
+        let instruct = ui
+            .add(quiet("Add an instruction"))
+            .on_hover_text(UiCommand::AddInstruction.tooltip());
         if instruct.clicked() {
-            add_instruction(screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
+            add_instruction(
+                screen.recipe,
+                screen.shown,
+                &screen.balance.resolved,
+                view,
+                actions,
+            );
         }
         add
     });
@@ -158,15 +234,22 @@ pub(super) fn add_instruction(
     actions: &mut Vec<Action>,
 ) {
     let entries = &resolved.entries;
-    let taken = |id: &LineId| recipe.has_entry_id(id) || entries.iter().any(|entry| entry.id() == id);
+    let taken =
+        |id: &LineId| recipe.has_entry_id(id) || entries.iter().any(|entry| entry.id() == id);
     let id = LineId::from_name("step", taken);
     let after = view
         .line_in_hand
         .clone()
         .filter(|id| entries.iter().any(|entry| entry.id() == id))
         .or_else(|| entries.last().map(|entry| entry.id().clone()));
-    let instruction = Instruction { id: id.clone(), text: String::new() };
+    let instruction = Instruction {
+        id: id.clone(),
+        text: String::new(),
+    };
     let change = Change::Add(after, Entry::Instruction(instruction));
-    actions.push(Action::edit(shown.change(change), row_focus(&recipe.id, &id)));
+    actions.push(Action::edit(
+        shown.change(change),
+        row_focus(&recipe.id, &id),
+    ));
     view.focus_wanted = Some(instruction_focus(&recipe.id, &id));
 }

@@ -25,7 +25,12 @@ pub(super) use heading::name_focus;
 pub(super) use lines::{ANY_ROW, recipe_of_focus};
 
 /// The recipe in hand.
-pub(super) fn recipe_area_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn recipe_area_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     heading::heading_ui(ui, screen, view, actions);
     ui.add_space(grid::EASY);
     lens_row::lens_row_ui(ui, view);
@@ -55,7 +60,9 @@ pub(super) fn carry_out(
         lines::add_instruction(recipe, shown, resolved, view, actions);
         return;
     }
-    let Some(id) = view.line_in_hand.clone() else { return };
+    let Some(id) = view.line_in_hand.clone() else {
+        return;
+    };
     let change = match command {
         UiCommand::MoveLineUp => model::move_up(&resolved.entries, &id),
         UiCommand::MoveLineDown => model::move_down(&resolved.entries, &id),
@@ -67,7 +74,10 @@ pub(super) fn carry_out(
         _ => None,
     };
     if let Some(change) = change {
-        actions.push(Action::edit(shown.change(change), lines::row_focus(&shown.recipe, &id)));
+        actions.push(Action::edit(
+            shown.change(change),
+            lines::row_focus(&shown.recipe, &id),
+        ));
     }
     if matches!(command, UiCommand::MoveLineUp | UiCommand::MoveLineDown) {
         view.focus_wanted = Some(lines::row_focus(&shown.recipe, &id));
@@ -75,8 +85,15 @@ pub(super) fn carry_out(
 }
 
 /// Opens the swap with the ingredient of a line; the ingredient that comes is chosen there.
-fn ask_for_swap(shown: &Shown, resolved: &Resolved, id: &crate::book::LineId, view: &mut ViewState) {
-    let Some(line) = resolved.line(id) else { return };
+fn ask_for_swap(
+    shown: &Shown,
+    resolved: &Resolved,
+    id: &crate::book::LineId,
+    view: &mut ViewState,
+) {
+    let Some(line) = resolved.line(id) else {
+        return;
+    };
     let replace = line.ingredient.clone();
     view.swap.question = Some(Question {
         recipe: shown.recipe.clone(),

@@ -1,7 +1,9 @@
 //! What the sheet says, without drawing: the rows of a recipe in words and figures, and the places that rows move to.
 
 use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, portion};
-use crate::book::{Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role};
+use crate::book::{
+    Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
+};
 use crate::quantity::{show_count, show_number};
 
 /// A line in words.
@@ -21,9 +23,17 @@ pub(super) struct LineRow<'frame> {
 }
 
 /// The rows of a balance, in order, with the entries that they belong to.
-pub(super) fn line_row<'frame>(book: &'frame Book, balance: &'frame Balance, line: &'frame Line) -> LineRow<'frame> {
-    let of_line =
-        |carried: bool| balance.lines.iter().find(move |share| share.line == line.id && share.carried == carried);
+pub(super) fn line_row<'frame>(
+    book: &'frame Book,
+    balance: &'frame Balance,
+    line: &'frame Line,
+) -> LineRow<'frame> {
+    let of_line = |carried: bool| {
+        balance
+            .lines
+            .iter()
+            .find(move |share| share.line == line.id && share.carried == carried)
+    };
     let share = of_line(false);
     LineRow {
         line,
@@ -31,14 +41,20 @@ pub(super) fn line_row<'frame>(book: &'frame Book, balance: &'frame Balance, lin
         share,
         carried: of_line(true),
         amount: book.amount_words(&line.amount),
-        temperature: share.map(|share| (format!("{} °C", show_number(share.celsius, 0)), line.temperature.is_some())),
+        temperature: share.map(|share| {
+            (
+                format!("{} °C", show_number(share.celsius, 0)),
+                line.temperature.is_some(),
+            )
+        }),
     }
 }
 
 impl LineRow<'_> {
     /// The name of the ingredient, or its id when the book has none such.
     pub(super) fn name(&self) -> &str {
-        self.ingredient.map_or(self.line.ingredient.as_str(), |ingredient| &ingredient.name)
+        self.ingredient
+            .map_or(self.line.ingredient.as_str(), |ingredient| &ingredient.name)
     }
 
     /// The brand, if there is any.
@@ -49,15 +65,25 @@ impl LineRow<'_> {
 
 /// "22.0 g" and "± 0.7"; words when nobody knows what it weighs.
 pub(super) fn mass_words(share: &LineShare) -> (String, String) {
-    let Some(grams) = share.grams else { return ("mass not known".to_owned(), String::new()) };
+    let Some(grams) = share.grams else {
+        return ("mass not known".to_owned(), String::new());
+    };
     let decimals = usize::from(grams.abs() < 1000.0);
-    let spread = share.u_grams.filter(|u| *u >= 0.05).map(|u| format!("± {}", show_number(u, 1)));
-    (format!("{} g", show_number(grams, decimals)), spread.unwrap_or_default())
+    let spread = share
+        .u_grams
+        .filter(|u| *u >= 0.05)
+        .map(|u| format!("± {}", show_number(u, 1)));
+    (
+        format!("{} g", show_number(grams, decimals)),
+        spread.unwrap_or_default(),
+    )
 }
 
 /// A share through a lens as text, with words instead of a number when it is not known.
 pub(super) fn share_words(share: Option<f64>, lens: Lens, currency: &str) -> String {
-    let Some(share) = share else { return gap_words(lens).to_owned() };
+    let Some(share) = share else {
+        return gap_words(lens).to_owned();
+    };
     match lens {
         Lens::Cost => format!("{} {currency}", show_number(share, 2)),
         Lens::Energy => format!("{} kJ", show_number(share, 0)),
@@ -77,14 +103,28 @@ fn gap_words(lens: Lens) -> &'static str {
 
 /// What the whole row says to a screen reader.
 pub(super) fn spoken(row: &LineRow<'_>, lens: Lens, currency: &str) -> String {
-    let share = share_words(row.share.and_then(|share| share.through(lens)), lens, currency);
+    let share = share_words(
+        row.share.and_then(|share| share.through(lens)),
+        lens,
+        currency,
+    );
     format!("{}, {} {share}", row.name(), lens.word())
 }
 
 /// The length that a full bar stands for: the whole for what adds up, the largest for heat that comes and goes.
 pub(super) fn full_scale(balance: &Balance, lens: Lens) -> f64 {
-    let shares = || balance.lines.iter().filter_map(|line| line.through(lens)).map(f64::abs);
-    if lens == Lens::Heat { shares().fold(0.0, f64::max) } else { shares().sum() }
+    let shares = || {
+        balance
+            .lines
+            .iter()
+            .filter_map(|line| line.through(lens))
+            .map(f64::abs)
+    };
+    if lens == Lens::Heat {
+        shares().fold(0.0, f64::max)
+    } else {
+        shares().sum()
+    }
 }
 
 /// The change that moves an entry one place up; `None` when it stands first.
@@ -108,22 +148,39 @@ pub(super) fn move_before(entries: &[Entry], id: &LineId, place: usize) -> Optio
     if place == at || place == at + 1 {
         return None;
     }
-    let after = place.checked_sub(1).and_then(|at| entries.get(at)).map(|entry| entry.id().clone());
+    let after = place
+        .checked_sub(1)
+        .and_then(|at| entries.get(at))
+        .map(|entry| entry.id().clone());
     Some(Change::Move(id.clone(), after))
 }
 
 /// What one use of the line's measure weighs and what that rests on: "1 spoon = 9.7 g, weighed 3 times".
 pub(super) fn use_words(book: &Book, line: &Line, celsius: f64) -> Option<String> {
-    let Amount::Count(_, id) = &line.amount else { return None };
+    let Amount::Count(_, id) = &line.amount else {
+        return None;
+    };
     let (measure, ingredient) = (book.measure(id)?, book.ingredient(&line.ingredient)?);
     let mut slots = Slots::default();
     let mix = per_gram(ingredient, &mut slots).mix;
     let word = measure.words().0;
-    let Some(portion) = portion(book, ingredient, &mix, &Amount::Count(1.0, id.clone()), celsius) else {
-        return Some(format!("nobody knows what 1 {word} of it weighs: weigh ten of them together"));
+    let Some(portion) = portion(
+        book,
+        ingredient,
+        &mix,
+        &Amount::Count(1.0, id.clone()),
+        celsius,
+    ) else {
+        return Some(format!(
+            "nobody knows what 1 {word} of it weighs: weigh ten of them together"
+        ));
     };
     let evidence = evidence_words(measure, ingredient, portion.evidence);
-    Some(format!("1 {word} ({}) = {} g, {evidence}", measure.name, show_number(portion.grams, 1)))
+    Some(format!(
+        "1 {word} ({}) = {} g, {evidence}",
+        measure.name,
+        show_number(portion.grams, 1)
+    ))
 }
 
 fn evidence_words(measure: &Measure, ingredient: &Ingredient, evidence: Evidence) -> String {
@@ -136,7 +193,11 @@ fn evidence_words(measure: &Measure, ingredient: &Ingredient, evidence: Evidence
         return format!("weighed {}", times(weighed.readings));
     }
     if let Some(water) = measure.calibration(None) {
-        return format!("its volume measured with water {}, density from {}", times(water.readings), evidence.word());
+        return format!(
+            "its volume measured with water {}, density from {}",
+            times(water.readings),
+            evidence.word()
+        );
     }
     "from what the measure is called, never weighed".to_owned()
 }
@@ -161,7 +222,10 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
         return Vec::new();
     }
     let own = book.ingredient(&line.ingredient).into_iter();
-    let others = book.ingredients.iter().filter(|other| other.role == Role::Sweetener && other.id != line.ingredient);
+    let others = book
+        .ingredients
+        .iter()
+        .filter(|other| other.role == Role::Sweetener && other.id != line.ingredient);
     let mut held: Vec<SameMeasure> = Vec::new();
     for ingredient in own.chain(others) {
         if held.iter().any(|known| known.form == ingredient.form) {
@@ -169,7 +233,12 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
         }
         if let Some(sugar) = sugar_in(book, ingredient, &line.amount, celsius) {
             let own = ingredient.id == line.ingredient;
-            held.push(SameMeasure { form: ingredient.form, name: ingredient.name.clone(), sugar, own });
+            held.push(SameMeasure {
+                form: ingredient.form,
+                name: ingredient.name.clone(),
+                sugar,
+                own,
+            });
         }
     }
     held
@@ -186,20 +255,33 @@ fn sugar_in(book: &Book, ingredient: &Ingredient, amount: &Amount, celsius: f64)
 
 /// "the same spoon: 7.5 g of sugar as syrup · 5.9 g as crystals (Sugar crystals)".
 pub(super) fn same_measure_words(book: &Book, line: &Line, held: &[SameMeasure]) -> Option<String> {
-    let Amount::Count(count, id) = &line.amount else { return None };
+    let Amount::Count(count, id) = &line.amount else {
+        return None;
+    };
     if held.len() < 2 {
         return None;
     }
     let (one, many) = book.measure(id)?.words();
-    let measure =
-        if *count <= 1.0 { format!("the same {one}") } else { format!("the same {} {many}", show_count(*count)) };
+    let measure = if *count <= 1.0 {
+        format!("the same {one}")
+    } else {
+        format!("the same {} {many}", show_count(*count))
+    };
     let parts: Vec<String> = held
         .iter()
         .enumerate()
         .map(|(at, held)| {
             let of = if at == 0 { " of sugar" } else { "" };
-            let name = if held.own { String::new() } else { format!(" ({})", held.name) };
-            format!("{} {} g{of}{name}", held.form.word(), show_number(held.sugar, 1))
+            let name = if held.own {
+                String::new()
+            } else {
+                format!(" ({})", held.name)
+            };
+            format!(
+                "{} {} g{of}{name}",
+                held.form.word(),
+                show_number(held.sugar, 1)
+            )
         })
         .collect();
     Some(format!("{measure}: {}", parts.join(" · ")))
@@ -212,16 +294,28 @@ mod tests {
 
     fn entries() -> Vec<Entry> {
         ["a", "b", "c"]
-            .map(|id| Entry::Instruction(Instruction { id: LineId::new(id).unwrap(), text: String::new() }))
+            .map(|id| {
+                Entry::Instruction(Instruction {
+                    id: LineId::new(id).unwrap(),
+                    text: String::new(),
+                })
+            })
             .to_vec()
     }
 
     fn order_after(change: Option<Change>) -> String {
-        let mut resolved = crate::book::Resolved { entries: entries(), ..Default::default() };
+        let mut resolved = crate::book::Resolved {
+            entries: entries(),
+            ..Default::default()
+        };
         if let Some(change) = change {
             assert!(resolved.apply(&change));
         }
-        resolved.entries.iter().map(|entry| entry.id().as_str()).collect()
+        resolved
+            .entries
+            .iter()
+            .map(|entry| entry.id().as_str())
+            .collect()
     }
 
     #[test]
@@ -237,10 +331,19 @@ mod tests {
     #[test]
     fn a_dropped_row_stands_where_it_was_dropped() {
         let id = |text| LineId::new(text).unwrap();
-        for (moved, place, expected) in
-            [("a", 3, "bca"), ("a", 2, "bac"), ("c", 0, "cab"), ("c", 1, "acb"), ("b", 1, "abc"), ("b", 2, "abc")]
-        {
-            assert_eq!(order_after(move_before(&entries(), &id(moved), place)), expected, "{moved} to {place}");
+        for (moved, place, expected) in [
+            ("a", 3, "bca"),
+            ("a", 2, "bac"),
+            ("c", 0, "cab"),
+            ("c", 1, "acb"),
+            ("b", 1, "abc"),
+            ("b", 2, "abc"),
+        ] {
+            assert_eq!(
+                order_after(move_before(&entries(), &id(moved), place)),
+                expected,
+                "{moved} to {place}"
+            );
         }
     }
 

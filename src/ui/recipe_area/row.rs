@@ -1,8 +1,8 @@
 //! One row of the sheet: the grip with the colour of the role, amount, ingredient, temperature, mass, and the share.
 
 use egui::{
-    Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText, Sense, Ui, UiBuilder,
-    pos2, vec2,
+    Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText,
+    Sense, Ui, UiBuilder, pos2, vec2,
 };
 
 use super::lines::{amount_focus, instruction_focus, row_focus};
@@ -65,7 +65,15 @@ impl Columns {
         };
         let amount = Rangef::new(grip, grip + amount_width);
         let ingredient = Rangef::new(amount.max + gap, temperature.min - grid::TIGHT);
-        Self { width, compact, amount, ingredient, temperature, mass, share }
+        Self {
+            width,
+            compact,
+            amount,
+            ingredient,
+            temperature,
+            mass,
+            share,
+        }
     }
 
     fn height(&self) -> f32 {
@@ -77,7 +85,10 @@ impl Columns {
 fn cell(rect: Rect, column: Rangef) -> Rect {
     let middle = rect.top() + 17.0;
     let half = grid::TARGET / 2.0;
-    Rect::from_min_max(pos2(rect.left() + column.min, middle - half), pos2(rect.left() + column.max, middle + half))
+    Rect::from_min_max(
+        pos2(rect.left() + column.min, middle - half),
+        pos2(rect.left() + column.max, middle + half),
+    )
 }
 
 /// The entries above and below.
@@ -102,23 +113,59 @@ pub(super) fn line_ui(
         screen,
         rect,
         &line.id,
-        &format!("Line {}", model::spoken(row, screen.lens, &screen.book.settings.currency)),
+        &format!(
+            "Line {}",
+            model::spoken(row, screen.lens, &screen.book.settings.currency)
+        ),
         view,
         actions,
     );
     let colour = role_colour(theme::palette(ui.visuals()), line.role);
-    let mark = Rect::from_min_size(pos2(rect.left() + 2.0, rect.top() + 8.0), vec2(4.0, rect.height() - 16.0));
+    let mark = Rect::from_min_size(
+        pos2(rect.left() + 2.0, rect.top() + 8.0),
+        vec2(4.0, rect.height() - 16.0),
+    );
     ui.painter().rect_filled(mark, 2.0, colour);
-    row_keys(ui, screen, &handle, &line.id, neighbours, true, view, actions);
-    let amount = amount_cell::amount_ui(ui, screen, row, cell(rect, columns.amount), neighbours, view, actions);
-    let ingredient = ingredient_ui(ui, row, cell(rect, columns.ingredient), !columns.compact, view);
+    row_keys(
+        ui, screen, &handle, &line.id, neighbours, true, view, actions,
+    );
+    let amount = amount_cell::amount_ui(
+        ui,
+        screen,
+        row,
+        cell(rect, columns.amount),
+        neighbours,
+        view,
+        actions,
+    );
+    let ingredient = ingredient_ui(
+        ui,
+        row,
+        cell(rect, columns.ingredient),
+        !columns.compact,
+        view,
+    );
     if columns.compact {
         second_line_ui(ui, row, rect, columns);
     } else {
-        amount_cell::temperature_ui(ui, screen, row, cell(rect, columns.temperature), view, actions);
+        amount_cell::temperature_ui(
+            ui,
+            screen,
+            row,
+            cell(rect, columns.temperature),
+            view,
+            actions,
+        );
         mass_ui(ui, row, cell(rect, columns.mass));
     }
-    share_ui(ui, screen, row.share, cell(rect, columns.share), colour, lit);
+    share_ui(
+        ui,
+        screen,
+        row.share,
+        cell(rect, columns.share),
+        colour,
+        lit,
+    );
     if ground.hovered() || ui.rect_contains_pointer(rect) || handle.has_focus() {
         view.lit_next = Some(line.id.clone());
     }
@@ -128,7 +175,10 @@ pub(super) fn line_ui(
     if (focused && !pointer_is_down) || ground.clicked() || handle.clicked() {
         view.line_in_hand = Some(line.id.clone());
     }
-    for key in [amount_focus(&screen.recipe.id, &line.id), amount_cell::temperature_key(screen, &line.id)] {
+    for key in [
+        amount_focus(&screen.recipe.id, &line.id),
+        amount_cell::temperature_key(screen, &line.id),
+    ] {
         if view.drafts.error(&key).is_some() {
             ui.indent(&key, |ui| draft_error_ui(ui, &view.drafts, &key));
         }
@@ -136,7 +186,13 @@ pub(super) fn line_ui(
     if view.finder.replaces(&line.id) {
         finder::finder_ui(&ingredient, screen, view, actions);
     }
-    carried_ui(ui, screen, row, columns, view.line_in_hand.as_ref() == Some(&line.id));
+    carried_ui(
+        ui,
+        screen,
+        row,
+        columns,
+        view.line_in_hand.as_ref() == Some(&line.id),
+    );
 }
 
 fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
@@ -148,7 +204,12 @@ fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
     };
     // The detail of the row in hand goes on below without a seam.
     let foot = if in_hand { 0 } else { grid::CORNER };
-    let corner = egui::CornerRadius { nw: grid::CORNER, ne: grid::CORNER, sw: foot, se: foot };
+    let corner = egui::CornerRadius {
+        nw: grid::CORNER,
+        ne: grid::CORNER,
+        sw: foot,
+        se: foot,
+    };
     ui.painter().rect_filled(rect, corner, colour);
 }
 
@@ -177,10 +238,18 @@ fn handle_ui(
     }
     if response.has_focus() {
         let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter().rect_stroke(rect, f32::from(grid::CORNER), ring, egui::StrokeKind::Inside);
+        ui.painter().rect_stroke(
+            rect,
+            f32::from(grid::CORNER),
+            ring,
+            egui::StrokeKind::Inside,
+        );
     }
     if response.hovered() || response.dragged() || ui.rect_contains_pointer(rect) {
-        let sign = Rect::from_center_size(pos2(place.right() - 9.0, rect.top() + 17.0), vec2(14.0, 14.0));
+        let sign = Rect::from_center_size(
+            pos2(place.right() - 9.0, rect.top() + 17.0),
+            vec2(14.0, 14.0),
+        );
         paint(ui.painter(), sign, Icon::Grip, palette.text_quiet);
     }
     if response.drag_started() {
@@ -192,19 +261,42 @@ fn handle_ui(
 }
 
 /// What can be done with a row, for a menu.
-fn row_menu_ui(ui: &mut Ui, screen: &Screen<'_>, id: &LineId, view: &mut ViewState, actions: &mut Vec<Action>) {
-    for command in
-        [UiCommand::AddLine, UiCommand::SwapLine, UiCommand::MoveLineUp, UiCommand::MoveLineDown, UiCommand::RemoveLine]
-    {
-        if ui.add(egui::Button::new(command.label()).shortcut_text(command.menu_keys())).clicked() {
+fn row_menu_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    id: &LineId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    for command in [
+        UiCommand::AddLine,
+        UiCommand::SwapLine,
+        UiCommand::MoveLineUp,
+        UiCommand::MoveLineDown,
+        UiCommand::RemoveLine,
+    ] {
+        if ui
+            .add(egui::Button::new(command.label()).shortcut_text(command.menu_keys()))
+            .clicked()
+        {
             view.line_in_hand = Some(id.clone());
-            super::carry_out(command, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
+            super::carry_out(
+                command,
+                screen.recipe,
+                screen.shown,
+                &screen.balance.resolved,
+                view,
+                actions,
+            );
         }
     }
 }
 
 /// The keys of a row that has the keyboard: arrows to the neighbours, Enter or typing to the amount, Delete removes.
-#[expect(clippy::too_many_arguments, reason = "a row passes on what every view gets")]
+#[expect(
+    clippy::too_many_arguments,
+    reason = "a row passes on what every view gets"
+)]
 fn row_keys(
     ui: &Ui,
     screen: &Screen<'_>,
@@ -218,9 +310,15 @@ fn row_keys(
     if !handle.has_focus() {
         return;
     }
-    let filter = EventFilter { vertical_arrows: true, ..EventFilter::default() };
+    let filter = EventFilter {
+        vertical_arrows: true,
+        ..EventFilter::default()
+    };
     ui.memory_mut(|memory| memory.set_focus_lock_filter(handle.id, filter));
-    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow].into_iter().zip(neighbours) {
+    for (command, neighbour) in [UiCommand::LineAbove, UiCommand::LineBelow]
+        .into_iter()
+        .zip(neighbours)
+    {
         if pressed_here(ui.ctx(), command)
             && let Some(neighbour) = neighbour
         {
@@ -230,8 +328,20 @@ fn row_keys(
     }
     if pressed_here(ui.ctx(), UiCommand::RemoveLine) {
         view.line_in_hand = Some(id.clone());
-        super::carry_out(UiCommand::RemoveLine, screen.recipe, screen.shown, &screen.balance.resolved, view, actions);
-        view.focus_wanted = neighbours.iter().rev().flatten().next().map(|next| row_focus(&screen.recipe.id, next));
+        super::carry_out(
+            UiCommand::RemoveLine,
+            screen.recipe,
+            screen.shown,
+            &screen.balance.resolved,
+            view,
+            actions,
+        );
+        view.focus_wanted = neighbours
+            .iter()
+            .rev()
+            .flatten()
+            .next()
+            .map(|next| row_focus(&screen.recipe.id, next));
     }
     if pressed_here(ui.ctx(), UiCommand::Back) {
         view.line_in_hand = None;
@@ -241,8 +351,12 @@ fn row_keys(
         return;
     }
     let field = amount_focus(&screen.recipe.id, id);
-    let typed = ui
-        .input(|input| input.events.iter().any(|event| matches!(event, Event::Text(text) if !text.trim().is_empty())));
+    let typed = ui.input(|input| {
+        input
+            .events
+            .iter()
+            .any(|event| matches!(event, Event::Text(text) if !text.trim().is_empty()))
+    });
     if typed {
         // The field that gets the keyboard now takes the typed sign from the same frame.
         view.drafts.keep(&field, String::new());
@@ -253,7 +367,13 @@ fn row_keys(
 }
 
 /// The name of the ingredient, with its brand where there is room; a click finds another one.
-fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, brand: bool, view: &mut ViewState) -> Response {
+fn ingredient_ui(
+    ui: &mut Ui,
+    row: &LineRow<'_>,
+    rect: Rect,
+    brand: bool,
+    view: &mut ViewState,
+) -> Response {
     let palette = theme::palette(ui.visuals());
     let mut job = egui::text::LayoutJob::default();
     let format = |style: TypeStyle, color| egui::TextFormat {
@@ -262,16 +382,34 @@ fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, brand: bool, view: 
         valign: Align::BOTTOM,
         ..egui::TextFormat::default()
     };
-    let colour = if row.ingredient.is_some() { palette.text_strong } else { palette.off_level };
+    let colour = if row.ingredient.is_some() {
+        palette.text_strong
+    } else {
+        palette.off_level
+    };
     job.append(row.name(), 0.0, format(TypeStyle::Body, colour));
     if brand && !row.brand().is_empty() && !row.name().contains(row.brand()) {
-        job.append(row.brand(), grid::NEAR, format(TypeStyle::Small, palette.text_quiet));
+        job.append(
+            row.brand(),
+            grid::NEAR,
+            format(TypeStyle::Small, palette.text_quiet),
+        );
     }
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .max_rect(rect)
+            .layout(Layout::left_to_right(Align::Center)),
+    );
     child.spacing_mut().button_padding.x = grid::TIGHT;
     let button = egui::Button::new(job).frame_when_inactive(false).truncate();
-    let response = child.add(button).accessible_name(format!("Ingredient {}", row.name()));
-    let response = response.on_hover_text(format!("{} {}: put another ingredient here", row.name(), row.brand()));
+    let response = child
+        .add(button)
+        .accessible_name(format!("Ingredient {}", row.name()));
+    let response = response.on_hover_text(format!(
+        "{} {}: put another ingredient here",
+        row.name(),
+        row.brand()
+    ));
     if response.clicked() {
         view.line_in_hand = Some(row.line.id.clone());
         view.finder.open_to_replace(row.line.id.clone());
@@ -280,7 +418,14 @@ fn ingredient_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, brand: bool, view: 
 }
 
 /// A label in a place of its own.
-fn label_at(ui: &mut Ui, rect: Rect, layout: Layout, text: &str, style: TypeStyle, colour: egui::Color32) {
+fn label_at(
+    ui: &mut Ui,
+    rect: Rect,
+    layout: Layout,
+    text: &str,
+    style: TypeStyle,
+    colour: egui::Color32,
+) {
     let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
     let text = RichText::new(text).font(style.font_id()).color(colour);
     child.add(Label::new(text).selectable(false).truncate());
@@ -292,12 +437,29 @@ fn mass_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect) {
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(share);
     let middle = rect.left() + Columns::MASS_NUMBER;
-    let (number, behind) = (rect.with_max_x(middle), rect.with_min_x(middle + grid::TIGHT));
+    let (number, behind) = (
+        rect.with_max_x(middle),
+        rect.with_min_x(middle + grid::TIGHT),
+    );
     let right = Layout::right_to_left(Align::Center);
     let place = if share.grams.is_none() { rect } else { number };
-    label_at(ui, place, right, &mass, TypeStyle::Small, palette.text_normal);
+    label_at(
+        ui,
+        place,
+        right,
+        &mass,
+        TypeStyle::Small,
+        palette.text_normal,
+    );
     if !spread.is_empty() {
-        label_at(ui, behind, Layout::left_to_right(Align::Center), &spread, TypeStyle::Small, palette.text_quiet);
+        label_at(
+            ui,
+            behind,
+            Layout::left_to_right(Align::Center),
+            &spread,
+            TypeStyle::Small,
+            palette.text_quiet,
+        );
     }
 }
 
@@ -306,38 +468,93 @@ fn second_line_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, columns: &Columns)
     let palette = theme::palette(ui.visuals());
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(share);
-    let temperature = row.temperature.as_ref().map(|(words, _)| format!("   at {words}")).unwrap_or_default();
-    let brand = if row.brand().is_empty() { String::new() } else { format!("   {}", row.brand()) };
+    let temperature = row
+        .temperature
+        .as_ref()
+        .map(|(words, _)| format!("   at {words}"))
+        .unwrap_or_default();
+    let brand = if row.brand().is_empty() {
+        String::new()
+    } else {
+        format!("   {}", row.brand())
+    };
     let words = format!("{mass} {spread}{temperature}{brand}");
     let place = Rect::from_min_max(
-        pos2(rect.left() + columns.ingredient.min + grid::TIGHT, rect.top() + 28.0),
+        pos2(
+            rect.left() + columns.ingredient.min + grid::TIGHT,
+            rect.top() + 28.0,
+        ),
         pos2(rect.left() + columns.share.max, rect.bottom() - 2.0),
     );
-    label_at(ui, place, Layout::left_to_right(Align::Center), &words, TypeStyle::Small, palette.text_quiet);
+    label_at(
+        ui,
+        place,
+        Layout::left_to_right(Align::Center),
+        &words,
+        TypeStyle::Small,
+        palette.text_quiet,
+    );
 }
 
-fn share_ui(ui: &mut Ui, screen: &Screen<'_>, share: Option<&LineShare>, rect: Rect, colour: egui::Color32, lit: bool) {
+fn share_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    share: Option<&LineShare>,
+    rect: Rect,
+    colour: egui::Color32,
+    lit: bool,
+) {
     let through = share.and_then(|share| share.through(screen.lens));
     let text = model::share_words(through, screen.lens, &screen.book.settings.currency);
     let full_scale = model::full_scale(screen.balance, screen.lens);
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(Layout::left_to_right(Align::Center)));
-    share_bar::share_bar_ui(&mut child, through, full_scale, screen.lens == Lens::Heat, &text, colour, lit);
+    let mut child = ui.new_child(
+        UiBuilder::new()
+            .max_rect(rect)
+            .layout(Layout::left_to_right(Align::Center)),
+    );
+    share_bar::share_bar_ui(
+        &mut child,
+        through,
+        full_scale,
+        screen.lens == Lens::Heat,
+        &text,
+        colour,
+        lit,
+    );
 }
 
 /// What a topping brings along, indented under it.
-fn carried_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, columns: &Columns, in_hand: bool) {
-    let (Some(carried), Some(share)) = (&row.line.carried, row.carried) else { return };
+fn carried_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    row: &LineRow<'_>,
+    columns: &Columns,
+    in_hand: bool,
+) {
+    let (Some(carried), Some(share)) = (&row.line.carried, row.carried) else {
+        return;
+    };
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, grid::TARGET), Sense::hover());
     if in_hand {
         ui.painter().rect_filled(rect, 0.0, palette.stripe);
     }
-    let name = screen.book.ingredient(&carried.ingredient).map_or(carried.ingredient.as_str(), |found| &found.name);
+    let name = screen
+        .book
+        .ingredient(&carried.ingredient)
+        .map_or(carried.ingredient.as_str(), |found| &found.name);
     let words = format!("brings along {} of {name}", model::mass_words(share).0);
     let place = rect
         .with_min_x(rect.left() + columns.ingredient.min + grid::TIGHT)
         .with_max_x(rect.left() + columns.share.min - grid::NEAR);
-    label_at(ui, place, Layout::left_to_right(Align::Center), &words, TypeStyle::Small, palette.text_quiet);
+    label_at(
+        ui,
+        place,
+        Layout::left_to_right(Align::Center),
+        &words,
+        TypeStyle::Small,
+        palette.text_quiet,
+    );
     let colour = role_colour(palette, share.role);
     let lit = screen.lit == Some(&row.line.id);
     let column = Rect::from_min_max(pos2(rect.left() + columns.share.min, rect.top()), rect.max);
@@ -363,11 +580,23 @@ pub(super) fn instruction_ui(
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, height), Sense::hover());
     let name = format!("Instruction {}", instruction.text);
     let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view, actions);
-    row_keys(ui, screen, &handle, &instruction.id, neighbours, false, view, actions);
+    row_keys(
+        ui,
+        screen,
+        &handle,
+        &instruction.id,
+        neighbours,
+        false,
+        view,
+        actions,
+    );
     if handle.has_focus() || handle.clicked() {
         view.line_in_hand = Some(instruction.id.clone());
     }
-    let place = Rect::from_min_max(pos2(rect.left() + columns.amount.min, rect.top() + 2.0), rect.max - vec2(0.0, 2.0));
+    let place = Rect::from_min_max(
+        pos2(rect.left() + columns.amount.min, rect.top() + 2.0),
+        rect.max - vec2(0.0, 2.0),
+    );
     let outcome = field.show(ui, place, &mut view.drafts, actions);
     if outcome.response.has_focus() {
         view.line_in_hand = Some(instruction.id.clone());
@@ -378,6 +607,9 @@ pub(super) fn instruction_ui(
     }
     if outcome.left_empty {
         let change = Change::Remove(instruction.id.clone());
-        actions.push(Action::edit(screen.shown.change(change), row_focus(&screen.recipe.id, &instruction.id)));
+        actions.push(Action::edit(
+            screen.shown.change(change),
+            row_focus(&screen.recipe.id, &instruction.id),
+        ));
     }
 }

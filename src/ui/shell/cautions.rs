@@ -36,19 +36,31 @@ pub(super) struct Cautions {
 
 impl Cautions {
     pub(super) fn arrange(ui: &Ui, screen: &Screen<'_>) -> Self {
-        let most = (ui.content_rect().height() * MOST_PART).clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end())
+        let most = (ui.content_rect().height() * MOST_PART)
+            .clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end())
             - 2.0 * f32::from(MARGIN_ABOVE);
         let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN;
         let all = sentences(ui, screen, width);
         let room = height_of(&all);
         if room <= most {
-            return Self { sentences: all, room, scrolls: false };
+            return Self {
+                sentences: all,
+                room,
+                scrolls: false,
+            };
         }
         let narrow = sentences(ui, screen, width - MORE);
         // Only whole sentences, so that none is cut in half; one at least.
-        let whole = (1..=narrow.len()).rev().find(|count| height_of(&narrow[..*count]) <= most).unwrap_or(1);
+        let whole = (1..=narrow.len())
+            .rev()
+            .find(|count| height_of(&narrow[..*count]) <= most)
+            .unwrap_or(1);
         let room = height_of(&narrow[..whole]);
-        Self { sentences: narrow, room, scrolls: true }
+        Self {
+            sentences: narrow,
+            room,
+            scrolls: true,
+        }
     }
 
     /// Height with the margins, in points.
@@ -58,14 +70,24 @@ impl Cautions {
 
     pub(super) fn show(&self, ui: &mut Ui) {
         let palette = theme::palette(ui.visuals());
-        let fill = if self.sentences.is_empty() { palette.ground } else { palette.caution_fill };
-        let frame = Frame::new().fill(fill).inner_margin(Margin::symmetric(MARGIN, MARGIN_ABOVE));
+        let fill = if self.sentences.is_empty() {
+            palette.ground
+        } else {
+            palette.caution_fill
+        };
+        let frame = Frame::new()
+            .fill(fill)
+            .inner_margin(Margin::symmetric(MARGIN, MARGIN_ABOVE));
         frame.show(ui, |ui| {
             ui.set_min_size(ui.available_size());
             ui.spacing_mut().item_spacing.y = GAP;
             if self.sentences.is_empty() {
                 let words = "No cautions for this drink, as far as its labels say";
-                ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+                ui.label(
+                    RichText::new(words)
+                        .font(TypeStyle::Small.font_id())
+                        .color(palette.text_quiet),
+                );
             } else if self.scrolls {
                 self.scroll_ui(ui);
             } else {
@@ -88,9 +110,16 @@ impl Cautions {
         let palette = theme::palette(ui.visuals());
         let right_top = ui.max_rect().right_top();
         // No fading: every sentence that is there can be read to its end.
-        let fade = ScrollFadeStyle { strength: 0.0, ..ScrollFadeStyle::default() };
-        ui.spacing_mut().scroll =
-            ScrollStyle { bar_width: 8.0, foreground_color: true, fade, ..ScrollStyle::solid() };
+        let fade = ScrollFadeStyle {
+            strength: 0.0,
+            ..ScrollFadeStyle::default()
+        };
+        ui.spacing_mut().scroll = ScrollStyle {
+            bar_width: 8.0,
+            foreground_color: true,
+            fade,
+            ..ScrollStyle::solid()
+        };
         let output = ScrollArea::vertical()
             .id_salt("cautions")
             .auto_shrink(false)
@@ -103,13 +132,21 @@ impl Cautions {
             let place = right_top - egui::vec2(grid::EASY + grid::TIGHT, -self.room);
             let words = format!("{hidden} more below");
             let font = TypeStyle::Small.font_id();
-            ui.painter().text(place, egui::Align2::RIGHT_BOTTOM, words, font, palette.caution);
+            ui.painter().text(
+                place,
+                egui::Align2::RIGHT_BOTTOM,
+                words,
+                font,
+                palette.caution,
+            );
         }
     }
 
     /// How many sentences end below a height, in points.
     fn below(&self, end: f32) -> usize {
-        (1..=self.sentences.len()).filter(|count| height_of(&self.sentences[..*count]) > end + 1.0).count()
+        (1..=self.sentences.len())
+            .filter(|count| height_of(&self.sentences[..*count]) > end + 1.0)
+            .count()
     }
 }
 
@@ -135,7 +172,11 @@ fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
     if let Some(first) = kind.get_mut(0..1) {
         first.make_ascii_uppercase();
     }
-    let set = |style: TypeStyle, color| TextFormat { font_id: style.font_id(), color, ..TextFormat::default() };
+    let set = |style: TypeStyle, color| TextFormat {
+        font_id: style.font_id(),
+        color,
+        ..TextFormat::default()
+    };
     job.append(&kind, 0.0, set(TypeStyle::Strong, palette.caution));
     job.append(text, grid::NEAR, set(TypeStyle::Body, palette.text_strong));
     job

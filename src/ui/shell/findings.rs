@@ -10,12 +10,20 @@ use crate::workbench::Shown;
 
 pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new("Findings").font(TypeStyle::Title.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new("Findings")
+            .font(TypeStyle::Title.font_id())
+            .color(palette.text_strong),
+    );
     if in_hand.findings.is_empty() {
         ui.label("Nothing is wrong with this book.");
     }
     for severity in [Severity::Error, Severity::Warning] {
-        let of_kind: Vec<&Finding> = in_hand.findings.iter().filter(|finding| finding.severity == severity).collect();
+        let of_kind: Vec<&Finding> = in_hand
+            .findings
+            .iter()
+            .filter(|finding| finding.severity == severity)
+            .collect();
         if of_kind.is_empty() {
             continue;
         }
@@ -24,7 +32,11 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
             Severity::Error => "Errors: figures that need these are not known",
             Severity::Warning => "Worth a look",
         };
-        ui.label(RichText::new(words).font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+        ui.label(
+            RichText::new(words)
+                .font(TypeStyle::Heading.font_id())
+                .color(palette.text_strong),
+        );
         for finding in of_kind {
             finding_ui(ui, finding, in_hand, view);
         }
@@ -35,14 +47,22 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
     let palette = theme::palette(ui.visuals());
     ui.add(Label::new(RichText::new(finding.kind.to_string()).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
-        let place = RichText::new(finding.place.to_string()).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let place = RichText::new(finding.place.to_string())
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
         ui.label(place);
         if let Some((recipe, version)) = recipe_of(&finding.place)
             && let Some(named) = in_hand.book.recipe(recipe)
         {
             let words = format!("Go to {}", named.name);
-            if ui.add(Button::new(words).frame_when_inactive(false)).clicked() {
-                view.show(Shown { recipe: recipe.clone(), version: version.cloned() });
+            if ui
+                .add(Button::new(words).frame_when_inactive(false))
+                .clicked()
+            {
+                view.show(Shown {
+                    recipe: recipe.clone(),
+                    version: version.cloned(),
+                });
                 view.area = Area::Recipe;
                 if let Place::Line(_, _, line) = &finding.place {
                     view.line_in_hand = Some(line.clone());

@@ -10,26 +10,34 @@ use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{cup, figure_list, level};
 use crate::workbench::Standard;
 
-pub(super) fn level_column_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
-    ScrollArea::vertical().id_salt("level column").auto_shrink(false).show(ui, |ui| {
-        match screen.standard {
-            Some(standard) => {
-                standard_ui(ui, screen, standard);
-                level::level_ui(ui, &standard.difference, "the standard");
+pub(super) fn level_column_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    with_cup: bool,
+    view: &mut ViewState,
+) {
+    ScrollArea::vertical()
+        .id_salt("level column")
+        .auto_shrink(false)
+        .show(ui, |ui| {
+            match screen.standard {
+                Some(standard) => {
+                    standard_ui(ui, screen, standard);
+                    level::level_ui(ui, &standard.difference, "the standard");
+                }
+                None => nothing_approved_ui(ui, screen, view),
             }
-            None => nothing_approved_ui(ui, screen, view),
-        }
-        ui.add_space(grid::APART);
-        figure_list::figure_list_ui(ui, screen);
-        if with_cup && screen.balance.resolved.cup.is_some() {
             ui.add_space(grid::APART);
-            let width = ui.available_width();
-            if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
-                view.line_in_hand = Some(line);
+            figure_list::figure_list_ui(ui, screen);
+            if with_cup && screen.balance.resolved.cup.is_some() {
+                ui.add_space(grid::APART);
+                let width = ui.available_width();
+                if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
+                    view.line_in_hand = Some(line);
+                }
             }
-        }
-        ui.add_space(grid::EASY);
-    });
+            ui.add_space(grid::EASY);
+        });
 }
 
 /// The cup in a column of its own.
@@ -38,7 +46,12 @@ pub(super) fn cup_column_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSta
         return;
     }
     let width = ui.available_width();
-    let size = vec2(width, (width * 1.05).min(ui.available_height() - grid::EASY).max(220.0));
+    let size = vec2(
+        width,
+        (width * 1.05)
+            .min(ui.available_height() - grid::EASY)
+            .max(220.0),
+    );
     if let Some(line) = cup::cup_ui(ui, screen, size) {
         view.line_in_hand = Some(line);
     }
@@ -49,10 +62,20 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
     let palette = theme::palette(ui.visuals());
     let name = match &standard.version {
         None => "the recipe as written".to_owned(),
-        Some(id) => screen.recipe.version(id).map_or_else(|| id.to_string(), |version| version.name.clone()),
+        Some(id) => screen
+            .recipe
+            .version(id)
+            .map_or_else(|| id.to_string(), |version| version.name.clone()),
     };
-    let words = format!("Held to {name}, approved {} by {}", standard.date, standard.by);
-    let quiet = |words: String| RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+    let words = format!(
+        "Held to {name}, approved {} by {}",
+        standard.date, standard.by
+    );
+    let quiet = |words: String| {
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet)
+    };
     let response = ui.add(Label::new(quiet(words)).wrap());
     if !standard.reason.is_empty() {
         response.on_hover_text(&standard.reason);
@@ -62,7 +85,11 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
 
 fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new("No standard yet").font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+    ui.label(
+        RichText::new("No standard yet")
+            .font(TypeStyle::Heading.font_id())
+            .color(palette.text_strong),
+    );
     let words = "Nothing has been approved: approve this version to set the standard that every other is held to.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);

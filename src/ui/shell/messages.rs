@@ -13,15 +13,28 @@ pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut V
         Message::Done(text) => (text, palette.text_normal, palette.selection),
         Message::Failed(text) => (text, palette.off_level, palette.stripe),
     };
-    let frame = Frame::new().fill(fill).inner_margin(Margin::symmetric(16, 4));
-    Panel::top("message").resizable(false).show_separator_line(false).frame(frame).show(ui, |ui| {
-        ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
-            if icon_button(ui, Icon::Delete, "Dismiss the message", "Dismiss").clicked() {
-                actions.push(Action::Command(Command::DismissMessage));
-            }
-            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                ui.add(Label::new(RichText::new(text).font(TypeStyle::Body.font_id()).color(colour)).wrap());
+    let frame = Frame::new()
+        .fill(fill)
+        .inner_margin(Margin::symmetric(16, 4));
+    Panel::top("message")
+        .resizable(false)
+        .show_separator_line(false)
+        .frame(frame)
+        .show(ui, |ui| {
+            ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
+                if icon_button(ui, Icon::Delete, "Dismiss the message", "Dismiss").clicked() {
+                    actions.push(Action::Command(Command::DismissMessage));
+                }
+                ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                    ui.add(
+                        Label::new(
+                            RichText::new(text)
+                                .font(TypeStyle::Body.font_id())
+                                .color(colour),
+                        )
+                        .wrap(),
+                    );
+                });
             });
         });
-    });
 }

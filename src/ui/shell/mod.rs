@@ -84,8 +84,15 @@ pub(super) fn shell_ui(
         Panel::left("drinks")
             .exact_size(if width < NARROW { 180.0 } else { 240.0 })
             .resizable(false)
-            .frame(paper(Margin { left: 12, right: 8, top: 12, bottom: 8 }))
-            .show(ui, |ui| shelf_list::shelf_list_ui(ui, in_hand, view, actions));
+            .frame(paper(Margin {
+                left: 12,
+                right: 8,
+                top: 12,
+                bottom: 8,
+            }))
+            .show(ui, |ui| {
+                shelf_list::shelf_list_ui(ui, in_hand, view, actions)
+            });
     }
     // The columns on the right get their places first and are drawn last: the keyboard goes through the sheet before them.
     let mut level_room = None;
@@ -94,7 +101,12 @@ pub(super) fn shell_ui(
         let level = Panel::right("level")
             .exact_size(if width < NARROW { 360.0 } else { 376.0 })
             .resizable(false)
-            .frame(paper(Margin { left: 14, right: 2, top: 12, bottom: 0 }))
+            .frame(paper(Margin {
+                left: 14,
+                right: 2,
+                top: 12,
+                bottom: 0,
+            }))
             .show(ui, take_room);
         level_room = Some(level.inner);
         if width >= WIDE {
@@ -103,28 +115,44 @@ pub(super) fn shell_ui(
                 .exact_size(beside.clamp(240.0, 480.0))
                 .resizable(false)
                 .show_separator_line(false)
-                .frame(Frame::new().fill(palette.sheet).inner_margin(Margin::symmetric(12, 20)))
+                .frame(
+                    Frame::new()
+                        .fill(palette.sheet)
+                        .inner_margin(Margin::symmetric(12, 20)),
+                )
                 .show(ui, take_room);
             cup_room = Some(cup.inner);
         }
     }
     let left = if width < NARROW { 12 } else { 20 };
-    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin { left, right: 4, top: 12, bottom: 0 });
+    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin {
+        left,
+        right: 4,
+        top: 12,
+        bottom: 0,
+    });
     CentralPanel::default().frame(sheet).show(ui, |ui| {
         if let (Area::Swap, Some(screen)) = (view.area, screen) {
             // It scrolls its columns itself.
             centre(ui, screen, view, actions);
             return;
         }
-        ScrollArea::vertical().id_salt(("centre", view.area as u8)).auto_shrink(false).show(ui, |ui| {
-            let width = ui.available_width();
-            ui.set_width(if view.area == Area::Recipe { width.min(WIDEST_SHEET) } else { width });
-            match (view.area, screen) {
-                (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
-                (_, Some(screen)) => centre(ui, screen, view, actions),
-                (_, None) => empty_book_ui(ui, in_hand, view, actions),
-            }
-        });
+        ScrollArea::vertical()
+            .id_salt(("centre", view.area as u8))
+            .auto_shrink(false)
+            .show(ui, |ui| {
+                let width = ui.available_width();
+                ui.set_width(if view.area == Area::Recipe {
+                    width.min(WIDEST_SHEET)
+                } else {
+                    width
+                });
+                match (view.area, screen) {
+                    (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
+                    (_, Some(screen)) => centre(ui, screen, view, actions),
+                    (_, None) => empty_book_ui(ui, in_hand, view, actions),
+                }
+            });
     });
     if let (Some(screen), Some(room)) = (screen, cup_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
@@ -143,11 +171,18 @@ fn take_room(ui: &mut Ui) -> Rect {
 }
 
 /// A book without recipes says what comes first.
-fn empty_book_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn empty_book_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::FAR);
     ui.label(
-        egui::RichText::new("Nothing on the menu yet").font(TypeStyle::Title.font_id()).color(palette.text_strong),
+        egui::RichText::new("Nothing on the menu yet")
+            .font(TypeStyle::Title.font_id())
+            .color(palette.text_strong),
     );
     ui.label("Begin with a drink, or open one of the sample books to look around.");
     ui.horizontal(|ui| {

@@ -8,56 +8,80 @@ use super::BookInHand;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
 use crate::ui::commands::UiCommand;
-use crate::ui::recipe_area;
 use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::recipe_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Shown, draft_on};
 
-pub(super) fn shelf_list_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn shelf_list_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.spacing_mut().item_spacing.y = 0.0;
     search_ui(ui, in_hand, view, actions);
     ui.add_space(grid::NEAR);
     let wanted = view.search.to_lowercase();
     let found = |recipe: &&Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
-    ScrollArea::vertical().id_salt("drinks").auto_shrink(false).show(ui, |ui| {
-        let (drinks, batches): (Vec<_>, Vec<_>) = in_hand
-            .book
-            .recipes
-            .iter()
-            .filter(found)
-            .partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
-        for recipe in &drinks {
-            recipe_ui(ui, in_hand.book, recipe, view, actions);
-        }
-        if !batches.is_empty() {
-            ui.add_space(grid::EASY);
-            quiet_ui(ui, "Made in the house");
-            ui.add_space(grid::TIGHT);
-        }
-        for recipe in &batches {
-            recipe_ui(ui, in_hand.book, recipe, view, actions);
-        }
-        if drinks.is_empty() && batches.is_empty() && !wanted.is_empty() {
-            quiet_ui(ui, &format!("No drink is called “{}”", view.search));
-        }
-    });
+    ScrollArea::vertical()
+        .id_salt("drinks")
+        .auto_shrink(false)
+        .show(ui, |ui| {
+            let (drinks, batches): (Vec<_>, Vec<_>) = in_hand
+                .book
+                .recipes
+                .iter()
+                .filter(found)
+                .partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
+            for recipe in &drinks {
+                recipe_ui(ui, in_hand.book, recipe, view, actions);
+            }
+            if !batches.is_empty() {
+                ui.add_space(grid::EASY);
+                quiet_ui(ui, "Made in the house");
+                ui.add_space(grid::TIGHT);
+            }
+            for recipe in &batches {
+                recipe_ui(ui, in_hand.book, recipe, view, actions);
+            }
+            if drinks.is_empty() && batches.is_empty() && !wanted.is_empty() {
+                quiet_ui(ui, &format!("No drink is called “{}”", view.search));
+            }
+        });
 }
 
 fn is_batch(book: &Book, recipe: &RecipeId) -> bool {
-    book.ingredients.iter().any(|ingredient| ingredient.house_made.as_ref().is_some_and(|made| made.recipe == *recipe))
+    book.ingredients.iter().any(|ingredient| {
+        ingredient
+            .house_made
+            .as_ref()
+            .is_some_and(|made| made.recipe == *recipe)
+    })
 }
 
 fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet),
+    );
 }
 
-fn search_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn search_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.horizontal(|ui| {
         let width = ui.available_width() - grid::TARGET - grid::TIGHT;
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let field = egui::TextEdit::singleline(&mut view.search).hint_text("find a drink").desired_width(width);
+        let field = egui::TextEdit::singleline(&mut view.search)
+            .hint_text("find a drink")
+            .desired_width(width);
         ui.add(field).accessible_name("Find a drink");
         if icon_button(ui, Icon::Add, "New recipe", &UiCommand::NewRecipe.tooltip()).clicked() {
             add_recipe(in_hand.book, view, actions);
@@ -65,13 +89,30 @@ fn search_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, action
     });
 }
 
-fn recipe_ui(ui: &mut Ui, book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn recipe_ui(
+    ui: &mut Ui,
+    book: &Book,
+    recipe: &Recipe,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let shown = view.shown_in(book);
-    let in_hand = shown.as_ref().is_some_and(|shown| shown.recipe == recipe.id);
-    let row = ListRow { name: &recipe.name, state: recipe.state, depth: 0.0, selected: in_hand, quiet: false };
+    let in_hand = shown
+        .as_ref()
+        .is_some_and(|shown| shown.recipe == recipe.id);
+    let row = ListRow {
+        name: &recipe.name,
+        state: recipe.state,
+        depth: 0.0,
+        selected: in_hand,
+        quiet: false,
+    };
     let response = row.show(ui, &format!("{}, {}", recipe.name, recipe.state.word()));
     if response.clicked() {
-        view.show(Shown { recipe: recipe.id.clone(), version: None });
+        view.show(Shown {
+            recipe: recipe.id.clone(),
+            version: None,
+        });
         leave_findings(view);
     }
     response.context_menu(|ui| recipe_menu_ui(ui, book, recipe, view, actions));
@@ -86,8 +127,14 @@ fn recipe_ui(ui: &mut Ui, book: &Book, recipe: &Recipe, view: &mut ViewState, ac
         selected: version_in_hand.is_none(),
         quiet: true,
     };
-    if own.show(ui, &format!("{}, as written", recipe.name)).clicked() {
-        view.show(Shown { recipe: recipe.id.clone(), version: None });
+    if own
+        .show(ui, &format!("{}, as written", recipe.name))
+        .clicked()
+    {
+        view.show(Shown {
+            recipe: recipe.id.clone(),
+            version: None,
+        });
         leave_findings(view);
     }
     for version in &recipe.versions {
@@ -104,7 +151,11 @@ fn version_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let depth = recipe.lineage(Some(&version.id)).len().saturating_sub(1).clamp(1, 3);
+    let depth = recipe
+        .lineage(Some(&version.id))
+        .len()
+        .saturating_sub(1)
+        .clamp(1, 3);
     let row = ListRow {
         name: &version.name,
         state: version.state,
@@ -112,9 +163,15 @@ fn version_ui(
         selected: in_hand == Some(&version.id),
         quiet: true,
     };
-    let response = row.show(ui, &format!("version {}, {}", version.name, version.state.word()));
+    let response = row.show(
+        ui,
+        &format!("version {}, {}", version.name, version.state.word()),
+    );
     if response.clicked() {
-        view.show(Shown { recipe: recipe.id.clone(), version: Some(version.id.clone()) });
+        view.show(Shown {
+            recipe: recipe.id.clone(),
+            version: Some(version.id.clone()),
+        });
         leave_findings(view);
     }
     response.context_menu(|ui| {
@@ -140,9 +197,14 @@ fn row_of_buttons_ui(
         ui.add_space(grid::EASY);
         ui.spacing_mut().item_spacing.x = 0.0;
         let quiet = |words: &str| {
-            egui::Button::new(RichText::new(words).font(TypeStyle::Small.font_id())).frame_when_inactive(false)
+            egui::Button::new(RichText::new(words).font(TypeStyle::Small.font_id()))
+                .frame_when_inactive(false)
         };
-        if ui.add(quiet("New version")).on_hover_text("A draft that builds on the version in hand").clicked() {
+        if ui
+            .add(quiet("New version"))
+            .on_hover_text("A draft that builds on the version in hand")
+            .clicked()
+        {
             add_version(recipe, version, view, actions);
         }
         let more = egui::containers::menu::MenuButton::from_button(quiet("More"));
@@ -158,15 +220,28 @@ fn row_of_buttons_ui(
     ui.add_space(grid::TIGHT);
 }
 
-fn recipe_menu_ui(ui: &mut Ui, book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn recipe_menu_ui(
+    ui: &mut Ui,
+    book: &Book,
+    recipe: &Recipe,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     if ui.button("New version").clicked() {
         add_version(recipe, None, view, actions);
     }
     if ui.button("Duplicate the recipe").clicked() {
         duplicate(book, recipe, view, actions);
     }
-    if ui.button("Delete the recipe").on_hover_text("With all its versions; undo brings it back").clicked() {
-        actions.push(Action::edit(Edit::RemoveRecipe(recipe.id.clone()), format!("recipe {}", recipe.id)));
+    if ui
+        .button("Delete the recipe")
+        .on_hover_text("With all its versions; undo brings it back")
+        .clicked()
+    {
+        actions.push(Action::edit(
+            Edit::RemoveRecipe(recipe.id.clone()),
+            format!("recipe {}", recipe.id),
+        ));
     }
 }
 
@@ -179,7 +254,10 @@ fn leave_findings(view: &mut ViewState) {
 /// A new recipe with an empty sheet.
 pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Action>) {
     let id = RecipeId::from_name("new drink", |taken| book.recipe(taken).is_some());
-    let cup = book.vessels.iter().find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
+    let cup = book
+        .vessels
+        .iter()
+        .find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
     let recipe = Recipe {
         id: id.clone(),
         name: "New drink".to_owned(),
@@ -194,16 +272,28 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         approvals: Vec::new(),
         note: String::new(),
     };
-    actions.push(Action::edit(Edit::PutRecipe(recipe), format!("recipe {id}")));
+    actions.push(Action::edit(
+        Edit::PutRecipe(recipe),
+        format!("recipe {id}"),
+    ));
     view.focus_wanted = Some(recipe_area::name_focus(&id));
-    view.show(Shown { recipe: id, version: None });
+    view.show(Shown {
+        recipe: id,
+        version: None,
+    });
     view.area = Area::Recipe;
 }
 
 fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
     let id = RecipeId::from_name(recipe.id.as_str(), |taken| book.recipe(taken).is_some());
     // A copy has not been tasted: it begins without approvals, and what was approved is a draft again.
-    let draft = |state: State| if state == State::Approved { State::Draft } else { state };
+    let draft = |state: State| {
+        if state == State::Approved {
+            State::Draft
+        } else {
+            state
+        }
+    };
     let mut copy = recipe.clone();
     copy.id = id.clone();
     copy.name = format!("{} (copy)", recipe.name);
@@ -213,22 +303,51 @@ fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut V
         version.state = draft(version.state);
     }
     actions.push(Action::edit(Edit::PutRecipe(copy), format!("recipe {id}")));
-    view.show(Shown { recipe: id, version: None });
+    view.show(Shown {
+        recipe: id,
+        version: None,
+    });
 }
 
-fn add_version(recipe: &Recipe, on: Option<&VersionId>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn add_version(
+    recipe: &Recipe,
+    on: Option<&VersionId>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let (id, version) = draft_on(recipe, on);
-    actions
-        .push(Action::edit(Edit::AddVersion { recipe: recipe.id.clone(), version }, format!("recipe {}", recipe.id)));
-    view.show(Shown { recipe: recipe.id.clone(), version: Some(id) });
+    actions.push(Action::edit(
+        Edit::AddVersion {
+            recipe: recipe.id.clone(),
+            version,
+        },
+        format!("recipe {}", recipe.id),
+    ));
+    view.show(Shown {
+        recipe: recipe.id.clone(),
+        version: Some(id),
+    });
     view.area = Area::Recipe;
 }
 
-fn remove_version(recipe: &Recipe, version: &VersionId, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let edit = Edit::RemoveVersion { recipe: recipe.id.clone(), version: version.clone() };
+fn remove_version(
+    recipe: &Recipe,
+    version: &VersionId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let edit = Edit::RemoveVersion {
+        recipe: recipe.id.clone(),
+        version: version.clone(),
+    };
     actions.push(Action::edit(edit, format!("recipe {}", recipe.id)));
-    let builds_on = recipe.version(version).and_then(|version| version.builds_on.clone());
-    view.show(Shown { recipe: recipe.id.clone(), version: builds_on });
+    let builds_on = recipe
+        .version(version)
+        .and_then(|version| version.builds_on.clone());
+    view.show(Shown {
+        recipe: recipe.id.clone(),
+        version: builds_on,
+    });
 }
 
 /// A row of the list.
@@ -249,17 +368,26 @@ impl ListRow<'_> {
         let left = grid::NEAR + self.depth * grid::EASY;
         let state = self.state_galley(ui);
         let state_width = state.as_ref().map_or(grid::EASY, |state| state.size().x);
-        let colour = if self.selected { palette.text_strong } else { palette.text_normal };
+        let colour = if self.selected {
+            palette.text_strong
+        } else {
+            palette.text_normal
+        };
         let room = (width - left - state_width - 2.0 * grid::NEAR).max(grid::FAR);
-        let name = ui.painter().layout(self.name.to_owned(), self.style().font_id(), colour, room);
+        let name = ui
+            .painter()
+            .layout(self.name.to_owned(), self.style().font_id(), colour, room);
         let height = name.size().y + if self.quiet { 9.0 } else { 13.0 };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
-        response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name));
+        response.widget_info(|| {
+            egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name)
+        });
         if ui.is_rect_visible(rect) {
             self.paint_ground(ui, rect, &response);
             let top = rect.center().y - name.size().y / 2.0;
-            ui.painter().galley(pos2(rect.left() + left, top), name, colour);
+            ui.painter()
+                .galley(pos2(rect.left() + left, top), name, colour);
             paint_state(ui, rect, state);
         }
         response
@@ -277,13 +405,18 @@ impl ListRow<'_> {
         let palette = theme::palette(ui.visuals());
         let corner = egui::CornerRadius::same(grid::CORNER);
         let chosen = (self.selected && self.quiet).then_some(palette.selection);
-        let area = if response.hovered() { Some(palette.hover) } else { chosen };
+        let area = if response.hovered() {
+            Some(palette.hover)
+        } else {
+            chosen
+        };
         if let Some(colour) = area {
             ui.painter().rect_filled(rect, corner, colour);
         }
         if response.has_focus() {
             let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-            ui.painter().rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
+            ui.painter()
+                .rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
         }
     }
 
@@ -291,8 +424,10 @@ impl ListRow<'_> {
     fn state_galley(&self, ui: &Ui) -> Option<Arc<egui::Galley>> {
         let palette = theme::palette(ui.visuals());
         let word = self.state.word().to_owned();
-        (self.state != State::Approved)
-            .then(|| ui.painter().layout_no_wrap(word, TypeStyle::Small.font_id(), palette.text_quiet))
+        (self.state != State::Approved).then(|| {
+            ui.painter()
+                .layout_no_wrap(word, TypeStyle::Small.font_id(), palette.text_quiet)
+        })
     }
 }
 

@@ -10,7 +10,12 @@ use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Command, Intent, Sample};
 
-pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+pub(super) fn top_strip_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         list_toggle_ui(ui, view);
@@ -31,7 +36,13 @@ pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut Vie
                 .on_hover_text(UiCommand::ShowKeys.tooltip())
                 .clicked()
             {
-                carry_out(UiCommand::ShowKeys, in_hand.book, view, in_hand.home, actions);
+                carry_out(
+                    UiCommand::ShowKeys,
+                    in_hand.book,
+                    view,
+                    in_hand.home,
+                    actions,
+                );
             }
             let (icon, words) = match view.appearance {
                 Appearance::Light => (Icon::Moon, "Show by night"),
@@ -47,35 +58,73 @@ pub(super) fn top_strip_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut Vie
 
 fn width_of(ui: &Ui, words: &str) -> f32 {
     let font = egui::TextStyle::Button.resolve(ui.style());
-    ui.painter().layout_no_wrap(words.to_owned(), font, egui::Color32::PLACEHOLDER).size().x
+    ui.painter()
+        .layout_no_wrap(words.to_owned(), font, egui::Color32::PLACEHOLDER)
+        .size()
+        .x
 }
 
 fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
     let open = view.list_open.unwrap_or(true);
-    let words = if open { "Hide the list of drinks" } else { "Show the list of drinks" };
+    let words = if open {
+        "Hide the list of drinks"
+    } else {
+        "Show the list of drinks"
+    };
     if icon_button(ui, Icon::SideColumn, words, words).clicked() {
         view.list_open = Some(!open);
     }
 }
 
 /// The title of the book opens its menu.
-fn book_menu_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn book_menu_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     let shop = &in_hand.book.settings.shop;
-    let name = if shop.is_empty() { in_hand.title.as_str() } else { shop.as_str() };
+    let name = if shop.is_empty() {
+        in_hand.title.as_str()
+    } else {
+        shop.as_str()
+    };
     // Room for the sign behind the name.
-    let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}")).font(TypeStyle::Heading.font_id()).color(palette.text_strong);
+    let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
+        .font(TypeStyle::Heading.font_id())
+        .color(palette.text_strong);
     let button = Button::new(title).frame_when_inactive(false);
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
-    let middle = egui::pos2(response.rect.right() - grid::EASY - grid::NEAR, response.rect.center().y + 1.0);
-    paint(ui.painter(), egui::Rect::from_center_size(middle, vec2(14.0, 14.0)), Icon::ChevronDown, palette.text_quiet);
-    response.accessible_name("Book").on_hover_text(format!("{} — open, save, samples", in_hand.title));
+    let middle = egui::pos2(
+        response.rect.right() - grid::EASY - grid::NEAR,
+        response.rect.center().y + 1.0,
+    );
+    paint(
+        ui.painter(),
+        egui::Rect::from_center_size(middle, vec2(14.0, 14.0)),
+        Icon::ChevronDown,
+        palette.text_quiet,
+    );
+    response
+        .accessible_name("Book")
+        .on_hover_text(format!("{} — open, save, samples", in_hand.title));
 }
 
-fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn menu_items_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.set_min_width(260.0);
-    for command in [UiCommand::NewBook, UiCommand::OpenBook, UiCommand::Save, UiCommand::SaveAs] {
+    for command in [
+        UiCommand::NewBook,
+        UiCommand::OpenBook,
+        UiCommand::Save,
+        UiCommand::SaveAs,
+    ] {
         let item = Button::new(command.label()).shortcut_text(command.menu_keys());
         if ui.add(item).clicked() {
             carry_out(command, in_hand.book, view, in_hand.home, actions);
@@ -91,9 +140,15 @@ fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, ac
         heading_ui(ui, "Open before");
     }
     for path in &view.recent {
-        let name =
-            path.file_name().map_or_else(|| path.display().to_string(), |name| name.to_string_lossy().into_owned());
-        if ui.button(name).on_hover_text(path.display().to_string()).clicked() {
+        let name = path.file_name().map_or_else(
+            || path.display().to_string(),
+            |name| name.to_string_lossy().into_owned(),
+        );
+        if ui
+            .button(name)
+            .on_hover_text(path.display().to_string())
+            .clicked()
+        {
             actions.push(Action::Command(Command::Do(Intent::Open(path.clone()))));
         }
     }
@@ -102,7 +157,11 @@ fn menu_items_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, ac
 fn heading_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::NEAR);
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet),
+    );
 }
 
 fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
@@ -111,32 +170,61 @@ fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
     }
     let palette = theme::palette(ui.visuals());
     let (dot, _) = ui.allocate_exact_size(vec2(grid::NEAR, grid::NEAR), Sense::hover());
-    ui.painter().circle_filled(dot.center(), 3.0, palette.caution);
-    ui.label(RichText::new("unsaved").font(TypeStyle::Small.font_id()).color(palette.caution));
+    ui.painter()
+        .circle_filled(dot.center(), 3.0, palette.caution);
+    ui.label(
+        RichText::new("unsaved")
+            .font(TypeStyle::Small.font_id())
+            .color(palette.caution),
+    );
 }
 
 /// Undo or redo; the tooltip names the step.
-fn step_button_ui(ui: &mut Ui, icon: Icon, command: UiCommand, step: Option<&str>, actions: &mut Vec<Action>) {
+fn step_button_ui(
+    ui: &mut Ui,
+    icon: Icon,
+    command: UiCommand,
+    step: Option<&str>,
+    actions: &mut Vec<Action>,
+) {
     let words = match step {
         Some(step) => format!("{} {step} ({})", command.label(), command.menu_keys()),
         None => format!("Nothing to {}", command.label().to_lowercase()),
     };
-    let action = if command == UiCommand::Undo { Command::Undo } else { Command::Redo };
+    let action = if command == UiCommand::Undo {
+        Command::Undo
+    } else {
+        Command::Redo
+    };
     ui.add_enabled_ui(step.is_some(), |ui| {
-        if icon_button(ui, icon, command.label(), &words).on_disabled_hover_text(&words).clicked() {
+        if icon_button(ui, icon, command.label(), &words)
+            .on_disabled_hover_text(&words)
+            .clicked()
+        {
             actions.push(Action::Command(action));
         }
     });
 }
 
 fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
-    let mut tabs = vec![(Area::Recipe, "Recipe".to_owned()), (Area::Swap, "Swap".to_owned()), (Area::Serving, "Serving".to_owned()), (Area::Counter, "Counter".to_owned())];
+    let mut tabs = vec![
+        (Area::Recipe, "Recipe".to_owned()),
+        (Area::Swap, "Swap".to_owned()),
+        (Area::Serving, "Serving".to_owned()),
+        (Area::Counter, "Counter".to_owned()),
+    ];
     if !in_hand.findings.is_empty() {
-        tabs.push((Area::Findings, format!("Findings {}", in_hand.findings.len())));
+        tabs.push((
+            Area::Findings,
+            format!("Findings {}", in_hand.findings.len()),
+        ));
     }
     for (area, words) in tabs {
-        let errors =
-            area == Area::Findings && in_hand.findings.iter().any(|finding| finding.severity == Severity::Error);
+        let errors = area == Area::Findings
+            && in_hand
+                .findings
+                .iter()
+                .any(|finding| finding.severity == Severity::Error);
         if tab_ui(ui, &words, view.area == area, errors).clicked() {
             view.area = area;
         }
@@ -151,12 +239,24 @@ fn tab_ui(ui: &mut Ui, words: &str, open: bool, warns: bool) -> egui::Response {
         (true, _) => palette.text_strong,
         _ => palette.text_quiet,
     };
-    let style = if open { TypeStyle::Strong } else { TypeStyle::Body };
+    let style = if open {
+        TypeStyle::Strong
+    } else {
+        TypeStyle::Body
+    };
     let text = RichText::new(words).font(style.font_id()).color(colour);
-    let response = ui.add(Button::selectable(open, text).frame_when_inactive(false).fill(egui::Color32::TRANSPARENT));
+    let response = ui.add(
+        Button::selectable(open, text)
+            .frame_when_inactive(false)
+            .fill(egui::Color32::TRANSPARENT),
+    );
     if open {
         let line = response.rect.x_range().shrink(grid::EASY);
-        ui.painter().hline(line, response.rect.bottom(), egui::Stroke::new(2.0, palette.accent));
+        ui.painter().hline(
+            line,
+            response.rect.bottom(),
+            egui::Stroke::new(2.0, palette.accent),
+        );
     }
     response
 }

@@ -142,7 +142,9 @@ fn choice_ui<'answer>(
     answer: &'answer Answer,
     state: &mut SwapState,
 ) -> Option<&'answer Suggestion> {
-    state.suggestion = state.suggestion.min(answer.suggestions.len().saturating_sub(1));
+    state.suggestion = state
+        .suggestion
+        .min(answer.suggestions.len().saturating_sub(1));
     if answer.suggestions.len() > 1 {
         let palette = theme::palette(ui.visuals());
         ui.horizontal_wrapped(|ui| {

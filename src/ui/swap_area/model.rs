@@ -143,7 +143,10 @@ pub(super) fn kind_words(suggestion: &Suggestion) -> String {
 /// A sentence with a capital at its beginning.
 pub(super) fn capitalised(sentence: &str) -> String {
     let mut letters = sentence.chars();
-    let first: String = letters.next().map(|first| first.to_uppercase().collect()).unwrap_or_default();
+    let first: String = letters
+        .next()
+        .map(|first| first.to_uppercase().collect())
+        .unwrap_or_default();
     format!("{first}{}", letters.as_str())
 }
 

@@ -12,10 +12,20 @@ use crate::ui::counter_area::uses::{Use, Uses};
 use crate::ui::counter_area::{Counter, ItemId};
 use crate::ui::theme::{self, TypeStyle, grid};
 
-pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient, uses: &Uses) -> Option<Going> {
+pub(super) fn beside_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    item: &Ingredient,
+    uses: &Uses,
+) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
     let places = uses.list(&ItemId::Ingredient(item.id.clone()));
-    sentences_ui(ui, "Does not add up", &checks::contradictions(item, counter.findings), palette.off_level);
+    sentences_ui(
+        ui,
+        "Does not add up",
+        &checks::contradictions(item, counter.findings),
+        palette.off_level,
+    );
     sentences_ui(ui, "Missing", &checks::missing(item), palette.text_normal);
     let going = weights_ui(ui, counter.book, item, places);
     group_ui(ui, "Used in");
@@ -29,7 +39,9 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[String], colour: egui::
     }
     group_ui(ui, heading);
     for sentence in sentences {
-        let text = RichText::new(sentence).font(TypeStyle::Small.font_id()).color(colour);
+        let text = RichText::new(sentence)
+            .font(TypeStyle::Small.font_id())
+            .color(colour);
         ui.add(Label::new(text).wrap());
         ui.add_space(grid::TIGHT);
     }
@@ -39,10 +51,17 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[String], colour: egui::
 fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Option<Going> {
     group_ui(ui, "One use weighs");
     let mut going = None;
-    let measures: Vec<&Measure> =
-        book.measures.iter().map(AsRef::as_ref).filter(|measure| goes_with(book, measure, item, places)).collect();
+    let measures: Vec<&Measure> = book
+        .measures
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(|measure| goes_with(book, measure, item, places))
+        .collect();
     if measures.is_empty() {
-        quiet_ui(ui, "No measure has been weighed with it. Open a measure and add readings.");
+        quiet_ui(
+            ui,
+            "No measure has been weighed with it. Open a measure and add readings.",
+        );
     }
     let mix = per_gram(item, &mut Slots::default()).mix;
     let celsius = item.temperature.unwrap_or(book.settings.room_temperature);
@@ -59,7 +78,13 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
                     let u = portion.grams * portion.calibration.hypot(density);
                     let figure = rounded(portion.grams, Some(u));
                     ui.label(figure.value);
-                    quiet_ui(ui, &format!("g {}", figure.u.map(|u| format!("± {u}")).unwrap_or_default()));
+                    quiet_ui(
+                        ui,
+                        &format!(
+                            "g {}",
+                            figure.u.map(|u| format!("± {u}")).unwrap_or_default()
+                        ),
+                    );
                 }
                 None => quiet_ui(ui, "not known"),
             }
@@ -70,14 +95,22 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
 
 /// Whether a measure was weighed with an ingredient, or a line of one of its recipes counts it in that measure.
 fn goes_with(book: &Book, measure: &Measure, item: &Ingredient, places: &[Use]) -> bool {
-    let weighed = measure.readings.iter().any(|reading| reading.ingredient.as_ref() == Some(&item.id));
+    let weighed = measure
+        .readings
+        .iter()
+        .any(|reading| reading.ingredient.as_ref() == Some(&item.id));
     weighed
         || places.iter().any(|place| {
-            let Use::Recipe(recipe, version) = place else { return false };
-            let Some(recipe) = book.recipe(recipe) else { return false };
+            let Use::Recipe(recipe, version) = place else {
+                return false;
+            };
+            let Some(recipe) = book.recipe(recipe) else {
+                return false;
+            };
             let resolved = crate::book::resolve(recipe, version.as_ref()).0;
             resolved.lines().any(|line| {
-                let counts = matches!(&line.amount, Amount::Count(_, counted) if *counted == measure.id);
+                let counts =
+                    matches!(&line.amount, Amount::Count(_, counted) if *counted == measure.id);
                 counts && line.ingredient == item.id
             })
         })

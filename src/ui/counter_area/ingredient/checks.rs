@@ -8,7 +8,10 @@ pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
     match item.composition.basis {
         Basis::Per100Grams => Some(1.0),
         Basis::PerServing(grams) => (grams > 0.0).then(|| 100.0 / grams),
-        Basis::Per100Millilitres => item.density.map(|density| 1.0 / density.value).filter(|factor| factor.is_finite()),
+        Basis::Per100Millilitres => item
+            .density
+            .map(|density| 1.0 / density.value)
+            .filter(|factor| factor.is_finite()),
     }
 }
 
@@ -16,12 +19,24 @@ pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
 const WANTED: [(Component, &str); 8] = [
     (Component::Sugars, "sugars: not stated — read the label"),
     (Component::Fat, "fat: not stated — read the label"),
-    (Component::Saturates, "saturates: not stated — read the label"),
-    (Component::Carbohydrate, "carbohydrate: not stated — read the label"),
+    (
+        Component::Saturates,
+        "saturates: not stated — read the label",
+    ),
+    (
+        Component::Carbohydrate,
+        "carbohydrate: not stated — read the label",
+    ),
     (Component::Protein, "protein: not stated — read the label"),
     (Component::Salt, "salt: not stated — read the label"),
-    (Component::Caffeine, "caffeine: not stated — ask the maker, or state 0 where there can be none"),
-    (Component::Water, "water: can't be told while a solid is not stated"),
+    (
+        Component::Caffeine,
+        "caffeine: not stated — ask the maker, or state 0 where there can be none",
+    ),
+    (
+        Component::Water,
+        "water: can't be told while a solid is not stated",
+    ),
 ];
 
 /// What nobody has stated, each with what would close the gap.
@@ -30,12 +45,17 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
     if item.house_made.is_none() {
         let mix = per_gram(item, &mut Slots::default()).mix;
         gaps.extend(
-            WANTED.iter().filter(|(component, _)| !mix.knows(*component)).map(|(_, words)| (*words).to_owned()),
+            WANTED
+                .iter()
+                .filter(|(component, _)| !mix.knows(*component))
+                .map(|(_, words)| (*words).to_owned()),
         );
         if mix.knows(Component::Sugars) && !mix.knows(Component::FreeSugars) {
             gaps.push("free sugars: not stated — say which part of the sugars is added".to_owned());
         }
-        let kinds_known = Component::SUGAR_KINDS.into_iter().all(|kind| mix.knows(kind));
+        let kinds_known = Component::SUGAR_KINDS
+            .into_iter()
+            .all(|kind| mix.knows(kind));
         if mix.knows(Component::Sugars) && !kinds_known {
             gaps.push("which sugars they are: not stated — sweetness needs it".to_owned());
         }
@@ -47,10 +67,15 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
         gaps.push("poured density: not stated — weigh a level measure of it".to_owned());
     }
     if item.composition.basis == Basis::Per100Millilitres && item.density.is_none() {
-        gaps.push("density: not stated — the label is per 100 ml, so weigh 100 ml of it".to_owned());
+        gaps.push(
+            "density: not stated — the label is per 100 ml, so weigh 100 ml of it".to_owned(),
+        );
     }
     if item.allergens.is_none() {
-        gaps.push("allergens: the pack says nothing — a drink with it can't be called free of any".to_owned());
+        gaps.push(
+            "allergens: the pack says nothing — a drink with it can't be called free of any"
+                .to_owned(),
+        );
     }
     if item.diet.vegan.is_none() {
         gaps.push("vegan: not stated".to_owned());
@@ -60,16 +85,28 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
 
 /// What can't be true of a label, and what its statement of ingredients says otherwise.
 pub(super) fn contradictions(item: &Ingredient, findings: &[Finding]) -> Vec<String> {
-    let own = |finding: &&Finding| matches!(&finding.place, Place::Ingredient(id, _) if *id == item.id);
-    let mut wrong: Vec<String> = findings.iter().filter(own).map(|finding| finding.kind.to_string()).collect();
-    wrong.extend(statement_findings(item).into_iter().map(|finding| finding.question));
+    let own =
+        |finding: &&Finding| matches!(&finding.place, Place::Ingredient(id, _) if *id == item.id);
+    let mut wrong: Vec<String> = findings
+        .iter()
+        .filter(own)
+        .map(|finding| finding.kind.to_string())
+        .collect();
+    wrong.extend(
+        statement_findings(item)
+            .into_iter()
+            .map(|finding| finding.question),
+    );
     wrong.iter().map(|sentence| begun_large(sentence)).collect()
 }
 
 /// A finding reads on behind its place; here it is a sentence of its own.
 fn begun_large(sentence: &str) -> String {
     let mut letters = sentence.chars();
-    letters.next().map(|first| first.to_uppercase().collect::<String>() + letters.as_str()).unwrap_or_default()
+    letters
+        .next()
+        .map(|first| first.to_uppercase().collect::<String>() + letters.as_str())
+        .unwrap_or_default()
 }
 
 #[cfg(test)]
@@ -81,13 +118,18 @@ mod tests {
         let workbench = crate::workbench::Workbench::with_sample();
         let id = crate::book::IngredientId::new("tambrel-chestnut").unwrap();
         let mut item = workbench.book().ingredient(&id).unwrap().as_ref().clone();
-        item.composition.figures =
-            figures.iter().map(|(nutrient, value)| (*nutrient, Figure::new(*value, Evidence::Label))).collect();
+        item.composition.figures = figures
+            .iter()
+            .map(|(nutrient, value)| (*nutrient, Figure::new(*value, Evidence::Label)))
+            .collect();
         item
     }
 
-    const POWDER: [(Nutrient, f64); 3] =
-        [(Nutrient::Fat, 8.0), (Nutrient::Carbohydrate, 84.0), (Nutrient::Protein, 2.0)];
+    const POWDER: [(Nutrient, f64); 3] = [
+        (Nutrient::Fat, 8.0),
+        (Nutrient::Carbohydrate, 84.0),
+        (Nutrient::Protein, 2.0),
+    ];
 
     #[test]
     fn a_label_per_serving_or_per_100_ml_is_brought_to_100_g_when_it_can_be() {
@@ -104,9 +146,16 @@ mod tests {
     #[test]
     fn what_is_not_stated_is_named_and_zero_is_not_missing() {
         let gaps = missing(&labelled(&POWDER));
-        assert!(gaps.iter().any(|gap| gap.starts_with("sugars: not stated")), "{gaps:?}");
+        assert!(
+            gaps.iter().any(|gap| gap.starts_with("sugars: not stated")),
+            "{gaps:?}"
+        );
         let mut figures = POWDER.to_vec();
         figures.push((Nutrient::Sugars, 0.0));
-        assert!(missing(&labelled(&figures)).iter().all(|gap| !gap.starts_with("sugars")));
+        assert!(
+            missing(&labelled(&figures))
+                .iter()
+                .all(|gap| !gap.starts_with("sugars"))
+        );
     }
 }

@@ -25,7 +25,9 @@ impl Printed {
     /// The word, the unit, and what the kept figure is multiplied with for the label.
     fn of(self, nutrient: Nutrient) -> (&'static str, &'static str, f64) {
         match nutrient {
-            Nutrient::Energy if self.kilocalories => (nutrient.word(), "kcal", 1.0 / KILOJOULES_PER_KILOCALORIE),
+            Nutrient::Energy if self.kilocalories => {
+                (nutrient.word(), "kcal", 1.0 / KILOJOULES_PER_KILOCALORIE)
+            }
             Nutrient::Salt if self.sodium => ("sodium", "mg", 1000.0 / SALT_PER_SODIUM),
             _ => (nutrient.word(), nutrient.unit(), 1.0),
         }
@@ -40,7 +42,11 @@ const WORD: f32 = 27.0 * grid::STEP;
 /// Width of its unit, in points.
 const UNIT: f32 = 7.0 * grid::STEP;
 
-pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printed) {
+pub(super) fn composition_ui(
+    ui: &mut Ui,
+    sheet: &mut Sheet<'_, Ingredient>,
+    printed: &mut Printed,
+) {
     group_ui(ui, "The label as printed");
     basis_ui(ui, sheet, printed);
     let before = sheet.item.clone();
@@ -50,8 +56,14 @@ pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, pri
         let (word, unit, to_print) = printed.of(nutrient);
         let name = format!("label: {word}");
         let field = format!("label {}", nutrient.word());
-        let asked =
-            Asked { field: &field, name: &name, unit, unit_width: UNIT, factor: to_print, first: Evidence::Label };
+        let asked = Asked {
+            field: &field,
+            name: &name,
+            unit,
+            unit_width: UNIT,
+            factor: to_print,
+            first: Evidence::Label,
+        };
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, &indented(nutrient, word), WORD);
@@ -62,8 +74,16 @@ pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, pri
                     None => item.composition.figures.remove(&nutrient),
                 };
             });
-            if let Some((figure, factor)) = figure.zip(factor).filter(|_| nutrient != Nutrient::Brix) {
-                quiet_ui(ui, &format!("{} per 100 g", show_number(figure.value * to_print * factor, 1)));
+            if let Some((figure, factor)) =
+                figure.zip(factor).filter(|_| nutrient != Nutrient::Brix)
+            {
+                quiet_ui(
+                    ui,
+                    &format!(
+                        "{} per 100 g",
+                        show_number(figure.value * to_print * factor, 1)
+                    ),
+                );
             }
         });
         sheet.errors_ui(ui, WORD);
@@ -72,8 +92,15 @@ pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, pri
 
 /// Parts of another figure stand in a little.
 fn indented(nutrient: Nutrient, word: &str) -> String {
-    let is_part = matches!(nutrient, Nutrient::Saturates | Nutrient::Sugars | Nutrient::Polyols);
-    if is_part { format!("\u{2007}\u{2007}{word}") } else { word.to_owned() }
+    let is_part = matches!(
+        nutrient,
+        Nutrient::Saturates | Nutrient::Sugars | Nutrient::Polyols
+    );
+    if is_part {
+        format!("\u{2007}\u{2007}{word}")
+    } else {
+        word.to_owned()
+    }
 }
 
 #[derive(Clone, Copy, PartialEq)]
@@ -117,15 +144,31 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
         if let Basis::PerServing(grams) = before.basis {
             quiet_ui(ui, "of");
             let spot = Spot::number("serving", "Grams of a serving").width(52.0);
-            sheet.measured(ui, spot, crate::ui::counter_area::sheet::plain(grams), serving, |item, grams| {
-                item.composition.basis = Basis::PerServing(grams);
-            });
+            sheet.measured(
+                ui,
+                spot,
+                crate::ui::counter_area::sheet::plain(grams),
+                serving,
+                |item, grams| {
+                    item.composition.basis = Basis::PerServing(grams);
+                },
+            );
             quiet_ui(ui, "g");
         }
         quiet_ui(ui, "energy in");
-        unit_menu_ui(ui, "Energy is printed in", &mut printed.kilocalories, ["kJ", "kcal"]);
+        unit_menu_ui(
+            ui,
+            "Energy is printed in",
+            &mut printed.kilocalories,
+            ["kJ", "kcal"],
+        );
         quiet_ui(ui, "salt as");
-        unit_menu_ui(ui, "Salt is printed as", &mut printed.sodium, ["salt", "sodium"]);
+        unit_menu_ui(
+            ui,
+            "Salt is printed as",
+            &mut printed.sodium,
+            ["salt", "sodium"],
+        );
         quiet_ui(ui, "carbohydrate");
         let all = [CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre];
         let word = |kind: &CarbohydrateKind| match kind {
@@ -133,9 +176,16 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
             CarbohydrateKind::WithFibre => "with fibre in it".to_owned(),
         };
         let spot = Spot::wide("fibre kind", "Carbohydrate is printed");
-        sheet.choice(ui, spot, &before.carbohydrate_kind, &all, word, |item, kind| {
-            item.composition.carbohydrate_kind = kind;
-        });
+        sheet.choice(
+            ui,
+            spot,
+            &before.carbohydrate_kind,
+            &all,
+            word,
+            |item, kind| {
+                item.composition.carbohydrate_kind = kind;
+            },
+        );
     });
     sheet.errors_ui(ui, 0.0);
 }
@@ -152,7 +202,10 @@ fn serving(text: &str) -> Result<f64, String> {
 fn unit_menu_ui(ui: &mut Ui, name: &str, second: &mut bool, words: [&str; 2]) {
     word_menu_ui(ui, name, words[usize::from(*second)], |ui| {
         for (at, word) in words.into_iter().enumerate() {
-            if ui.add(Button::selectable(usize::from(*second) == at, word)).clicked() {
+            if ui
+                .add(Button::selectable(usize::from(*second) == at, word))
+                .clicked()
+            {
                 *second = at == 1;
             }
         }
@@ -165,7 +218,10 @@ mod tests {
 
     #[test]
     fn sodium_and_kilocalories_are_other_words_for_what_the_book_keeps() {
-        let printed = Printed { kilocalories: true, sodium: true };
+        let printed = Printed {
+            kilocalories: true,
+            sodium: true,
+        };
         // 240 mg of sodium are 0.6 g of salt; 100 kcal are 418.4 kJ.
         let (word, unit, factor) = printed.of(Nutrient::Salt);
         assert_eq!((word, unit), ("sodium", "mg"));

@@ -41,12 +41,25 @@ pub(super) fn editor_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
-    let Some(found) = counter.book.ingredient(id).cloned() else { return false };
+    let Some(found) = counter.book.ingredient(id).cloned() else {
+        return false;
+    };
     let item = ItemId::Ingredient(id.clone());
     let mut printed = view.counter.printed;
-    let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutIngredient, &mut view.drafts, actions);
+    let mut sheet = Sheet::new(
+        found.as_ref().clone(),
+        item.place(),
+        Edit::PutIngredient,
+        &mut view.drafts,
+        actions,
+    );
     let room = ui.available_width() - grid::TARGET - grid::EASY;
-    sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    sheet.title(
+        ui,
+        Spot::wide("name", "Name").width(room),
+        &found.name,
+        |item, name| item.name = name,
+    );
     let state = &view.counter;
     let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate as another brand");
     ui.add_space(grid::TIGHT);
@@ -87,57 +100,110 @@ pub(super) fn editor_ui(
     escaped
 }
 
-fn what_it_is_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Ingredient>, going: &mut Option<Going>) {
+fn what_it_is_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    going: &mut Option<Going>,
+) {
     let before = sheet.item.clone();
     sheet.row(ui, "brand", |sheet, ui| {
-        sheet.text(ui, Spot::wide("brand", "Brand"), &before.brand, |item, text| item.brand = text);
+        sheet.text(
+            ui,
+            Spot::wide("brand", "Brand"),
+            &before.brand,
+            |item, text| item.brand = text,
+        );
     });
     sheet.row(ui, "supplier", |sheet, ui| {
-        sheet.text(ui, Spot::wide("supplier", "Supplier"), &before.supplier, |item, text| item.supplier = text);
+        sheet.text(
+            ui,
+            Spot::wide("supplier", "Supplier"),
+            &before.supplier,
+            |item, text| item.supplier = text,
+        );
     });
     sheet.row(ui, "lot in use", |sheet, ui| {
-        sheet.text(ui, Spot::wide("lot", "Lot"), &before.lot, |item, text| item.lot = text);
+        sheet.text(ui, Spot::wide("lot", "Lot"), &before.lot, |item, text| {
+            item.lot = text
+        });
     });
     sheet.row(ui, "is a", |sheet, ui| {
         let form = Spot::wide("form", "Form");
-        sheet.choice(ui, form, &before.form, &Form::ALL, |form| form.word().to_owned(), |item, form| item.form = form);
+        sheet.choice(
+            ui,
+            form,
+            &before.form,
+            &Form::ALL,
+            |form| form.word().to_owned(),
+            |item, form| item.form = form,
+        );
         quiet_ui(ui, "used as");
         let role = Spot::wide("role", "Usual role");
-        sheet.choice(ui, role, &before.role, &Role::ALL, |role| role.word().to_owned(), |item, role| item.role = role);
+        sheet.choice(
+            ui,
+            role,
+            &before.role,
+            &Role::ALL,
+            |role| role.word().to_owned(),
+            |item, role| item.role = role,
+        );
     });
     let room = show_number(counter.book.settings.room_temperature, 0);
     sheet.row(ui, "comes at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature").hint(&room);
-        sheet.number(ui, spot, before.temperature, |item, celsius| item.temperature = celsius);
+        sheet.number(ui, spot, before.temperature, |item, celsius| {
+            item.temperature = celsius
+        });
         quiet_ui(ui, "°C");
     });
     sheet.row(ui, "opened, keeps", |sheet, ui| {
         let spot = Spot::number("opened", "Opened life in hours").hint("–");
-        sheet.number(ui, spot, before.opened_life_hours, |item, hours| item.opened_life_hours = hours);
+        sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
+            item.opened_life_hours = hours
+        });
         quiet_ui(ui, "hours");
     });
     density_ui(ui, sheet, &before);
     source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
     sheet.row(ui, "note", |sheet, ui| {
-        sheet.long_text(ui, Spot::wide("note", "Note"), &before.note, |item, text| item.note = text);
+        sheet.long_text(
+            ui,
+            Spot::wide("note", "Note"),
+            &before.note,
+            |item, text| item.note = text,
+        );
     });
 }
 
 /// How heavy a millilitre is: of a liquid, or of a powder as it is poured.
 fn density_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredient) {
-    let asked =
-        |field, name| Asked { field, name, unit: "g/ml", unit_width: 30.0, factor: 1.0, first: Evidence::Measured };
+    let asked = |field, name| Asked {
+        field,
+        name,
+        unit: "g/ml",
+        unit_width: 30.0,
+        factor: 1.0,
+        first: Evidence::Measured,
+    };
     // A form shows the one that it is measured by; the other stays in sight while it is stated.
     if !before.form.is_dry() || before.density.is_some() {
         sheet.row(ui, "density", |sheet, ui| {
-            sheet.figure(ui, &asked("density", "Density"), before.density, |item, figure| item.density = figure);
+            sheet.figure(
+                ui,
+                &asked("density", "Density"),
+                before.density,
+                |item, figure| item.density = figure,
+            );
         });
     }
     if before.form.is_dry() || before.bulk_density.is_some() {
         sheet.row(ui, "poured density", |sheet, ui| {
             let asked = asked("bulk", "Poured bulk density");
-            sheet.figure(ui, &asked, before.bulk_density, |item, figure| item.bulk_density = figure);
+            sheet.figure(ui, &asked, before.bulk_density, |item, figure| {
+                item.bulk_density = figure
+            });
         });
     }
 }
@@ -150,22 +216,40 @@ fn source_ui(
     before: &Ingredient,
     going: &mut Option<Going>,
 ) {
-    let recipes = counter.book.recipes.iter().filter(|recipe| recipe.cup.is_none());
-    let all: Vec<Option<RecipeId>> =
-        std::iter::once(None).chain(recipes.map(|recipe| Some(recipe.id.clone()))).collect();
+    let recipes = counter
+        .book
+        .recipes
+        .iter()
+        .filter(|recipe| recipe.cup.is_none());
+    let all: Vec<Option<RecipeId>> = std::iter::once(None)
+        .chain(recipes.map(|recipe| Some(recipe.id.clone())))
+        .collect();
     if all.len() == 1 && before.house_made.is_none() {
         return;
     }
-    let name = |id: &RecipeId| counter.book.recipe(id).map_or_else(|| id.to_string(), |recipe| recipe.name.clone());
+    let name = |id: &RecipeId| {
+        counter
+            .book
+            .recipe(id)
+            .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
+    };
     let current = before.house_made.as_ref().map(|made| made.recipe.clone());
     sheet.row(ui, "comes from", |sheet, ui| {
-        let word = |id: &Option<RecipeId>| id.as_ref().map_or_else(|| "a supplier".to_owned(), name);
-        sheet.choice(ui, Spot::wide("made", "Comes from"), &current, &all, word, |item, id| {
-            item.house_made = id.map(|id| match item.house_made.take() {
-                Some(made) => HouseMade { recipe: id, ..made },
-                None => made_by(counter, id),
-            });
-        });
+        let word =
+            |id: &Option<RecipeId>| id.as_ref().map_or_else(|| "a supplier".to_owned(), name);
+        sheet.choice(
+            ui,
+            Spot::wide("made", "Comes from"),
+            &current,
+            &all,
+            word,
+            |item, id| {
+                item.house_made = id.map(|id| match item.house_made.take() {
+                    Some(made) => HouseMade { recipe: id, ..made },
+                    None => made_by(counter, id),
+                });
+            },
+        );
         if let Some(recipe) = &current
             && super::sheet::link_ui(ui, "see it").clicked()
         {
@@ -179,8 +263,13 @@ fn source_ui(
 
 /// A batch yields at first what goes into it.
 fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
-    let balance = counter.book.recipe(&recipe).and_then(|recipe| balance_version(counter.book, recipe, None));
-    let grams = balance.and_then(|balance| balance.figures.get(Measurand::Mass)).filter(|grams| *grams > 0.0);
+    let balance = counter
+        .book
+        .recipe(&recipe)
+        .and_then(|recipe| balance_version(counter.book, recipe, None));
+    let grams = balance
+        .and_then(|balance| balance.figures.get(Measurand::Mass))
+        .filter(|grams| *grams > 0.0);
     HouseMade {
         recipe,
         yield_grams: Figure::new(grams.unwrap_or(1000.0), Evidence::Assumed),
@@ -212,8 +301,9 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
     });
     sheet.row(ui, "keeps", |sheet, ui| {
         let spot = Spot::number("keeps", "Shelf life in hours").hint("–");
-        sheet
-            .number(ui, spot, made.shelf_life_hours, |item, hours| change(item, &|made| made.shelf_life_hours = hours));
+        sheet.number(ui, spot, made.shelf_life_hours, |item, hours| {
+            change(item, &|made| made.shelf_life_hours = hours)
+        });
         quiet_ui(ui, "hours, waste");
         sheet.required(
             ui,

@@ -8,11 +8,18 @@ use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain, quiet_ui};
 use crate::ui::counter_area::table::price_per_kg;
 
-pub(super) fn price_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredient) {
+pub(super) fn price_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    before: &Ingredient,
+) {
     let currency = &counter.book.settings.currency;
     sheet.row(ui, "a pack costs", |sheet, ui| {
         let shown = before.price.as_ref().map(words).unwrap_or_default();
-        let spot = Spot::wide("price", "Price of a pack").width(152.0).hint("11.40 for 1 kg");
+        let spot = Spot::wide("price", "Price of a pack")
+            .width(152.0)
+            .hint("11.40 for 1 kg");
         sheet.reading(
             ui,
             spot,
@@ -20,13 +27,25 @@ pub(super) fn price_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
             |text| read(text, currency),
             |item, pack| {
                 item.price = pack.map(|(pack, grams)| match item.price.take() {
-                    Some(before) => Price { pack, grams, ..before },
-                    None => Price { pack, grams, waste_percent: 0.0, date: None },
+                    Some(before) => Price {
+                        pack,
+                        grams,
+                        ..before
+                    },
+                    None => Price {
+                        pack,
+                        grams,
+                        waste_percent: 0.0,
+                        date: None,
+                    },
                 });
             },
         );
         if let Some(price) = price_per_kg(before) {
-            quiet_ui(ui, &format!("{} {currency} a usable kg", show_number(price, 2)));
+            quiet_ui(
+                ui,
+                &format!("{} {currency} a usable kg", show_number(price, 2)),
+            );
         }
     });
     let Some(price) = &before.price else { return };
@@ -39,7 +58,9 @@ pub(super) fn price_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, 
         });
         quiet_ui(ui, "%, bill of");
         let shown = price.date.clone().unwrap_or_default();
-        let spot = Spot::wide("price date", "Day of the price").width(96.0).hint("no day");
+        let spot = Spot::wide("price date", "Day of the price")
+            .width(96.0)
+            .hint("no day");
         sheet.reading(ui, spot, shown, date, |item, date| {
             if let Some(price) = &mut item.price {
                 price.date = date;
@@ -60,7 +81,10 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
         return Ok(None);
     }
     let wanted = || format!("`{text}` is no price; expected one such as 11.40 for 1 kg");
-    let (pack, content) = text.split_once("for").or_else(|| text.split_once('/')).ok_or_else(wanted)?;
+    let (pack, content) = text
+        .split_once("for")
+        .or_else(|| text.split_once('/'))
+        .ok_or_else(wanted)?;
     let number = |text: &str| parse_number(text).map_err(|error| error.to_string());
     let pack = number(pack.replace(currency, " ").trim())?;
     let content = content.trim().to_lowercase();
@@ -69,9 +93,15 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
     } else if let Some(grams) = content.strip_suffix('g') {
         number(grams.trim())?
     } else {
-        return Err(format!("the content `{content}` has no unit; expected g or kg"));
+        return Err(format!(
+            "the content `{content}` has no unit; expected g or kg"
+        ));
     };
-    if grams > 0.0 { Ok(Some((pack, grams))) } else { Err(format!("a pack of `{content}` holds nothing")) }
+    if grams > 0.0 {
+        Ok(Some((pack, grams)))
+    } else {
+        Err(format!("a pack of `{content}` holds nothing"))
+    }
 }
 
 #[cfg(test)]
@@ -88,14 +118,26 @@ mod tests {
 
     #[test]
     fn half_a_price_is_refused_and_not_guessed() {
-        for text in ["11.40", "11.40 for", "11.40 for 1", "for 1 kg", "cheap for 1 kg", "3 for 0 g"] {
+        for text in [
+            "11.40",
+            "11.40 for",
+            "11.40 for 1",
+            "for 1 kg",
+            "cheap for 1 kg",
+            "3 for 0 g",
+        ] {
             assert!(read(text, "€").is_err(), "{text}");
         }
     }
 
     #[test]
     fn what_is_shown_can_be_read_again() {
-        let price = Price { pack: 0.004, grams: 1000.0, waste_percent: 0.0, date: None };
+        let price = Price {
+            pack: 0.004,
+            grams: 1000.0,
+            waste_percent: 0.0,
+            date: None,
+        };
         assert_eq!(read(&words(&price), "€"), Ok(Some((0.004, 1000.0))));
     }
 }

@@ -26,16 +26,33 @@ pub(super) fn editor_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
-    let Some(found) = counter.book.measure(id).cloned() else { return false };
+    let Some(found) = counter.book.measure(id).cloned() else {
+        return false;
+    };
     let item = ItemId::Measure(id.clone());
-    let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutMeasure, &mut view.drafts, actions);
+    let mut sheet = Sheet::new(
+        found.as_ref().clone(),
+        item.place(),
+        Edit::PutMeasure,
+        &mut view.drafts,
+        actions,
+    );
     let room = ui.available_width() - grid::TARGET - grid::EASY;
-    sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    sheet.title(
+        ui,
+        Spot::wide("name", "Name").width(room),
+        &found.name,
+        |item, name| item.name = name,
+    );
     let state = &view.counter;
     let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate without readings");
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
-    let widths = if width >= TWO { vec![460.0, (width - 460.0 - grid::APART).min(420.0)] } else { vec![width] };
+    let widths = if width >= TWO {
+        vec![460.0, (width - 460.0 - grid::APART).min(420.0)]
+    } else {
+        vec![width]
+    };
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
@@ -65,10 +82,18 @@ enum Called {
 fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
     sheet.row(ui, "is a", |sheet, ui| {
         let word = |kind: &MeasureKind| kind_word(*kind).to_owned();
-        sheet.choice(ui, Spot::wide("kind", "Kind"), &before.kind, &MeasureKind::ALL, word, |item, kind| {
-            item.kind = kind
-        });
-        if matches!(before.kind, MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop) {
+        sheet.choice(
+            ui,
+            Spot::wide("kind", "Kind"),
+            &before.kind,
+            &MeasureKind::ALL,
+            word,
+            |item, kind| item.kind = kind,
+        );
+        if matches!(
+            before.kind,
+            MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop
+        ) {
             quiet_ui(ui, "filled");
             let word = |filling: &Filling| match filling {
                 Filling::Levelled => "level".to_owned(),
@@ -76,25 +101,36 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
             };
             let all = [Filling::Levelled, Filling::Heaped];
             let spot = Spot::wide("filling", "Filling");
-            sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| item.filling = filling);
+            sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {
+                item.filling = filling
+            });
         }
     });
     nominal_ui(ui, sheet, before);
     let usual = super::sheet::plain(before.kind.usual_increment());
     sheet.row(ui, "smallest step", |sheet, ui| {
         let spot = Spot::number("increment", "Smallest step in uses").hint(&usual);
-        sheet.number(ui, spot, before.increment, |item, increment| item.increment = increment);
+        sheet.number(ui, spot, before.increment, |item, increment| {
+            item.increment = increment
+        });
         quiet_ui(ui, before.words().1);
     });
     if before.kind == MeasureKind::Button || before.temperature.is_some() {
         sheet.row(ui, "pours at", |sheet, ui| {
             let spot = Spot::number("temperature", "Temperature at which it pours").hint("its own");
-            sheet.number(ui, spot, before.temperature, |item, celsius| item.temperature = celsius);
+            sheet.number(ui, spot, before.temperature, |item, celsius| {
+                item.temperature = celsius
+            });
             quiet_ui(ui, "°C");
         });
     }
     sheet.row(ui, "note", |sheet, ui| {
-        sheet.long_text(ui, Spot::wide("note", "Note"), &before.note, |item, text| item.note = text);
+        sheet.long_text(
+            ui,
+            Spot::wide("note", "Note"),
+            &before.note,
+            |item, text| item.note = text,
+        );
     });
 }
 
@@ -115,7 +151,11 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         });
         let all = [Called::Millilitres, Called::Grams];
         let word = |called: &Called| if *called == Called::Grams { "g" } else { "ml" }.to_owned();
-        let current = if kind == Called::Nothing { Called::Millilitres } else { kind };
+        let current = if kind == Called::Nothing {
+            Called::Millilitres
+        } else {
+            kind
+        };
         let spot = Spot::wide("nominal", "It is called in");
         sheet.choice(ui, spot, &current, &all, word, |item, called| {
             item.nominal = value.map(|value| match called {

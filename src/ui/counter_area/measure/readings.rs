@@ -6,7 +6,8 @@ use egui::{Button, ScrollArea, TextFormat, Ui};
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{
-    Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui, words_ui,
+    Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui,
+    words_ui,
 };
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -21,7 +22,12 @@ const DAY: f32 = 24.0 * grid::STEP;
 /// Uses that a first reading weighs together (common practice, no source).
 const FIRST_USES: u32 = 10;
 
-pub(super) fn readings_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
+pub(super) fn readings_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Measure>,
+    before: &Measure,
+) {
     section_ui(ui, "Readings");
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
@@ -56,7 +62,13 @@ pub(super) fn readings_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'
 }
 
 /// One reading; `false` when it is to go.
-fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>, reading: &Reading, at: usize) -> bool {
+fn reading_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Measure>,
+    reading: &Reading,
+    at: usize,
+) -> bool {
     let mut stays = true;
     let number = at + 1;
     ui.horizontal(|ui| {
@@ -67,18 +79,37 @@ fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>,
                 sheet.change("readings", |item| item.readings[at].ingredient = ingredient);
             }
         });
-        let (field, name) = (format!("reading {at} uses"), format!("Uses of reading {number}"));
+        let (field, name) = (
+            format!("reading {at} uses"),
+            format!("Uses of reading {number}"),
+        );
         let spot = Spot::number(&field, &name).width(USES);
-        sheet.measured(ui, spot, reading.uses.to_string(), uses, |item, uses| item.readings[at].uses = uses);
-        let (field, name) = (format!("reading {at} grams"), format!("Grams of reading {number}"));
-        let shown = if reading.grams == 0.0 { String::new() } else { plain(reading.grams) };
+        sheet.measured(ui, spot, reading.uses.to_string(), uses, |item, uses| {
+            item.readings[at].uses = uses
+        });
+        let (field, name) = (
+            format!("reading {at} grams"),
+            format!("Grams of reading {number}"),
+        );
+        let shown = if reading.grams == 0.0 {
+            String::new()
+        } else {
+            plain(reading.grams)
+        };
         let spot = Spot::number(&field, &name).width(GRAMS).hint("weigh");
-        sheet.measured(ui, spot, shown, grams, |item, grams| item.readings[at].grams = grams);
+        sheet.measured(ui, spot, shown, grams, |item, grams| {
+            item.readings[at].grams = grams
+        });
         ui.add_space(grid::NEAR);
-        let (field, name) = (format!("reading {at} day"), format!("Day of reading {number}"));
+        let (field, name) = (
+            format!("reading {at} day"),
+            format!("Day of reading {number}"),
+        );
         let shown = reading.date.clone().unwrap_or_default();
         let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");
-        sheet.reading(ui, spot, shown, date, |item, date| item.readings[at].date = date);
+        sheet.reading(ui, spot, shown, date, |item, date| {
+            item.readings[at].date = date
+        });
         let words = format!("Take reading {number} out");
         stays = !icon_button(ui, Icon::Delete, &words, &words).clicked();
     });
@@ -90,22 +121,41 @@ fn reading_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Measure>,
 const MOST_LISTED: usize = 400;
 
 /// What was weighed as it is after this frame: water (`None`), or an ingredient.
-fn what_ui(ui: &mut Ui, counter: Counter<'_>, reading: &Reading, number: usize) -> Option<IngredientId> {
-    let word = reading.ingredient.as_ref().map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
+fn what_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    reading: &Reading,
+    number: usize,
+) -> Option<IngredientId> {
+    let word = reading
+        .ingredient
+        .as_ref()
+        .map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
     let fitting = fitted(ui, &word, WHAT - 24.0);
     let mut taken = reading.ingredient.clone();
     word_menu_ui(ui, &format!("Reading {number} is of"), &fitting, |ui| {
-        ScrollArea::vertical().max_height(90.0 * grid::STEP).show(ui, |ui| {
-            if ui.add(Button::selectable(reading.ingredient.is_none(), "water")).clicked() {
-                taken = None;
-            }
-            for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
-                let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
-                if ui.add(Button::selectable(chosen, Ingredient::full_name(ingredient))).clicked() {
-                    taken = Some(ingredient.id.clone());
+        ScrollArea::vertical()
+            .max_height(90.0 * grid::STEP)
+            .show(ui, |ui| {
+                if ui
+                    .add(Button::selectable(reading.ingredient.is_none(), "water"))
+                    .clicked()
+                {
+                    taken = None;
                 }
-            }
-        });
+                for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
+                    let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
+                    if ui
+                        .add(Button::selectable(
+                            chosen,
+                            Ingredient::full_name(ingredient),
+                        ))
+                        .clicked()
+                    {
+                        taken = Some(ingredient.id.clone());
+                    }
+                }
+            });
     });
     taken
 }
@@ -113,7 +163,11 @@ fn what_ui(ui: &mut Ui, counter: Counter<'_>, reading: &Reading, number: usize) 
 /// The text as far as it fits a width, with a mark where it was cut.
 fn fitted(ui: &Ui, text: &str, width: f32) -> String {
     let palette = theme::palette(ui.visuals());
-    let set = TextFormat { font_id: TypeStyle::Body.font_id(), color: palette.text_normal, ..TextFormat::default() };
+    let set = TextFormat {
+        font_id: TypeStyle::Body.font_id(),
+        color: palette.text_normal,
+        ..TextFormat::default()
+    };
     let fits = |text: &str| {
         let job = LayoutJob::single_section(text.to_owned(), set.clone());
         ui.fonts_mut(|fonts| fonts.layout_job(job)).size().x <= width
@@ -135,7 +189,9 @@ fn uses(text: &str) -> Result<u32, String> {
     let text = text.trim();
     match text.parse() {
         Ok(uses) if (1..=10_000).contains(&uses) => Ok(uses),
-        _ => Err(format!("`{text}` is no count of uses; expected a whole number from 1 on")),
+        _ => Err(format!(
+            "`{text}` is no count of uses; expected a whole number from 1 on"
+        )),
     }
 }
 

@@ -15,9 +15,17 @@ pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
     let groups = groups(measure);
     if groups.is_empty() {
         let (_, uses) = measure.words();
-        quiet_ui(ui, &format!("Nobody has weighed it. Weigh ten {uses} together, three times, and add the readings."));
+        quiet_ui(
+            ui,
+            &format!(
+                "Nobody has weighed it. Weigh ten {uses} together, three times, and add the readings."
+            ),
+        );
         let assumed = show_number(100.0 * measure.assumed_relative_uncertainty(), 0);
-        quiet_ui(ui, &format!("Until then a use counts as what it is called, ± {assumed} %."));
+        quiet_ui(
+            ui,
+            &format!("Until then a use counts as what it is called, ± {assumed} %."),
+        );
     }
     for ingredient in groups {
         result_ui(ui, counter, measure, ingredient.as_ref());
@@ -36,7 +44,12 @@ fn groups(measure: &Measure) -> Vec<Option<IngredientId>> {
     groups
 }
 
-fn result_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure, ingredient: Option<&IngredientId>) {
+fn result_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    measure: &Measure,
+    ingredient: Option<&IngredientId>,
+) {
     let palette = theme::palette(ui.visuals());
     let (one, many) = measure.words();
     let name = ingredient.map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
@@ -47,15 +60,23 @@ fn result_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure, ingredient: O
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let figure = rounded(found.grams, found.u_mean);
-        ui.label(RichText::new(format!("1 {one} = {}", figure.value)).font(TypeStyle::Strong.font_id()));
-        ui.label(RichText::new("g").font(TypeStyle::Small.font_id()).color(palette.text_quiet));
+        ui.label(
+            RichText::new(format!("1 {one} = {}", figure.value)).font(TypeStyle::Strong.font_id()),
+        );
+        ui.label(
+            RichText::new("g")
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        );
         if let Some(u) = figure.u {
             quiet_ui(ui, &format!("± {u}"));
         }
         ui.label(format!("of {name}"));
     });
     for sentence in sentences(measure, ingredient, one, many) {
-        let text = RichText::new(sentence).font(TypeStyle::Small.font_id()).color(palette.text_quiet);
+        let text = RichText::new(sentence)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
         ui.add(Label::new(text).wrap());
     }
     if let Some(found) = drift(measure, ingredient).filter(|found| found.is_significant) {
@@ -68,15 +89,24 @@ fn result_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure, ingredient: O
             show_number(100.0 * found.relative, 1),
             crate::ui::counter_area::table::kind_word(measure.kind)
         );
-        let text = RichText::new(words).font(TypeStyle::Small.font_id()).color(palette.off_level);
+        let text = RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.off_level);
         ui.add(Label::new(text).wrap());
     }
     ui.add_space(grid::NEAR);
 }
 
 /// Scatter, count, and what would narrow it.
-fn sentences(measure: &Measure, ingredient: Option<&IngredientId>, one: &str, many: &str) -> Vec<String> {
-    let Some(found) = measure.calibration(ingredient) else { return Vec::new() };
+fn sentences(
+    measure: &Measure,
+    ingredient: Option<&IngredientId>,
+    one: &str,
+    many: &str,
+) -> Vec<String> {
+    let Some(found) = measure.calibration(ingredient) else {
+        return Vec::new();
+    };
     let advice = more_weighing(measure, ingredient);
     let mut sentences = Vec::new();
     match found.scatter {
@@ -89,7 +119,10 @@ fn sentences(measure: &Measure, ingredient: Option<&IngredientId>, one: &str, ma
                 found.readings,
                 advice.uses
             ));
-            sentences.push(format!("weigh {} {many} more to halve the uncertainty", advice.more_uses));
+            sentences.push(format!(
+                "weigh {} {many} more to halve the uncertainty",
+                advice.more_uses
+            ));
         }
         None => sentences.push(format!(
             "one reading of {} {many} shows no scatter: weigh {} {many} more in readings of ten",
@@ -106,7 +139,10 @@ fn sentences(measure: &Measure, ingredient: Option<&IngredientId>, one: &str, ma
         Some(id) => {
             if let Some(density) = bulk_density_from(measure, id) {
                 let density = rounded(density.value, density.u);
-                sentences.push(format!("with the readings in water: {} g/ml as it lies in it", density.value));
+                sentences.push(format!(
+                    "with the readings in water: {} g/ml as it lies in it",
+                    density.value
+                ));
             }
         }
     }
@@ -115,7 +151,9 @@ fn sentences(measure: &Measure, ingredient: Option<&IngredientId>, one: &str, ma
 
 /// A spoon that is not what it is called.
 fn warning_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
-    let Some(spoon) = implausible_spoon(counter.book, measure) else { return };
+    let Some(spoon) = implausible_spoon(counter.book, measure) else {
+        return;
+    };
     let palette = theme::palette(ui.visuals());
     let words = format!(
         "Called {} ml, it holds {} ml by its readings: a bigger spoon, a heaped one, or grams read as millilitres (5 ml of a \

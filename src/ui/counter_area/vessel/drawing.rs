@@ -20,8 +20,13 @@ const MARK_STEPS: [f64; 5] = [50.0, 100.0, 200.0, 500.0, 1000.0];
 
 pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel) {
     let inside = Frustum::of(Some(vessel));
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
-    let words = format!("{} ml, {} mm high", show_number(inside.capacity(), 0), show_number(inside.height(), 0));
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
+    let words = format!(
+        "{} ml, {} mm high",
+        show_number(inside.capacity(), 0),
+        show_number(inside.height(), 0)
+    );
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
     if !ui.is_rect_visible(rect) {
         return;
@@ -34,38 +39,76 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel) {
     let top = inside.height();
     let painter = ui.painter();
     painter.add(Shape::convex_polygon(
-        vec![wall(top, -1.0), wall(0.0, -1.0), wall(0.0, 1.0), wall(top, 1.0)],
+        vec![
+            wall(top, -1.0),
+            wall(0.0, -1.0),
+            wall(0.0, 1.0),
+            wall(top, 1.0),
+        ],
         palette.stripe,
         Stroke::NONE,
     ));
-    let outline = vec![wall(top, -1.0), wall(0.0, -1.0), wall(0.0, 1.0), wall(top, 1.0)];
+    let outline = vec![
+        wall(top, -1.0),
+        wall(0.0, -1.0),
+        wall(0.0, 1.0),
+        wall(top, 1.0),
+    ];
     // An unmeasured shape is drawn with a broken wall.
     if inside.is_stated {
         painter.add(Shape::line(outline, Stroke::new(WALL, palette.outline)));
     } else {
-        painter.extend(Shape::dashed_line(&outline, Stroke::new(WALL, palette.outline), 6.0, 4.0));
+        painter.extend(Shape::dashed_line(
+            &outline,
+            Stroke::new(WALL, palette.outline),
+            6.0,
+            4.0,
+        ));
     }
     if vessel.kind == VesselKind::Cup {
         for side in [-1.0, 1.0] {
             let rim = wall(top, side);
-            painter.line_segment([rim, rim + vec2(side * grid::TIGHT, 0.0)], Stroke::new(WALL, palette.outline));
+            painter.line_segment(
+                [rim, rim + vec2(side * grid::TIGHT, 0.0)],
+                Stroke::new(WALL, palette.outline),
+            );
         }
     }
-    let step = MARK_STEPS.into_iter().find(|step| inside.capacity() / step <= 8.0).unwrap_or(2000.0);
+    let step = MARK_STEPS
+        .into_iter()
+        .find(|step| inside.capacity() / step <= 8.0)
+        .unwrap_or(2000.0);
     let mut volume = step;
     while volume < inside.capacity() - step / 4.0 {
-        mark(ui, wall(inside.height_of(volume), 1.0), &show_number(volume, 0), palette.text_quiet);
+        mark(
+            ui,
+            wall(inside.height_of(volume), 1.0),
+            &show_number(volume, 0),
+            palette.text_quiet,
+        );
         volume += step;
     }
-    mark(ui, wall(top, 1.0), &format!("{} ml", show_number(inside.capacity(), 0)), palette.text_strong);
+    mark(
+        ui,
+        wall(top, 1.0),
+        &format!("{} ml", show_number(inside.capacity(), 0)),
+        palette.text_strong,
+    );
 }
 
 fn mark(ui: &Ui, at: Pos2, words: &str, colour: egui::Color32) {
     let palette = theme::palette(ui.visuals());
     let end = at - vec2(grid::NEAR, 0.0);
-    ui.painter().line_segment([end, at], Stroke::new(grid::HAIRLINE, palette.outline));
+    ui.painter()
+        .line_segment([end, at], Stroke::new(grid::HAIRLINE, palette.outline));
     let beside = at + vec2(grid::NEAR, 0.0);
-    ui.painter().text(beside, Align2::LEFT_CENTER, words, TypeStyle::Small.font_id(), colour);
+    ui.painter().text(
+        beside,
+        Align2::LEFT_CENTER,
+        words,
+        TypeStyle::Small.font_id(),
+        colour,
+    );
 }
 
 #[expect(clippy::cast_possible_truncation, reason = "places on the screen")]

@@ -17,7 +17,12 @@ fn closure_word(kind: ClosureKind) -> &'static str {
     }
 }
 
-pub(super) fn closures_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
+pub(super) fn closures_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Vessel>,
+    before: &Vessel,
+) {
     section_ui(ui, "Closed with");
     if before.closures.is_empty() {
         quiet_ui(ui, "Stays open.");
@@ -36,50 +41,95 @@ pub(super) fn closures_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'
         }
     }
     if link_ui(ui, "Add a closure").clicked() {
-        let closure = Closure { kind: ClosureKind::Lid, price: None, head_room: 0.0, cooling_factor: None };
+        let closure = Closure {
+            kind: ClosureKind::Lid,
+            price: None,
+            head_room: 0.0,
+            cooling_factor: None,
+        };
         sheet.change("closures", |item| item.closures.push(closure));
     }
 }
 
 /// One closure; `false` when it is to go.
-fn closure_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, closure: &Closure, at: usize) -> bool {
+fn closure_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Vessel>,
+    closure: &Closure,
+    at: usize,
+) -> bool {
     let mut stays = true;
     let word = closure_word(closure.kind);
     sheet.row(ui, if at == 0 { "usually" } else { "or" }, |sheet, ui| {
         let field = format!("closure {at} kind");
         let all_word = |kind: &ClosureKind| closure_word(*kind).to_owned();
-        sheet.choice(ui, Spot::wide(&field, "Closure"), &closure.kind, &CLOSURES, all_word, |item, kind| {
-            item.closures[at].kind = kind;
-        });
+        sheet.choice(
+            ui,
+            Spot::wide(&field, "Closure"),
+            &closure.kind,
+            &CLOSURES,
+            all_word,
+            |item, kind| {
+                item.closures[at].kind = kind;
+            },
+        );
         let words = format!("Take closure {word} out");
         stays = !icon_button(ui, Icon::Delete, &words, "Take it out").clicked();
     });
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, "leaves");
-        let (field, name) = (format!("closure {at} room"), format!("Head room of the {word}"));
-        sheet.required(ui, Spot::number(&field, &name).width(48.0), closure.head_room, |item, room| {
-            item.closures[at].head_room = room;
-        });
+        let (field, name) = (
+            format!("closure {at} room"),
+            format!("Head room of the {word}"),
+        );
+        sheet.required(
+            ui,
+            Spot::number(&field, &name).width(48.0),
+            closure.head_room,
+            |item, room| {
+                item.closures[at].head_room = room;
+            },
+        );
         quiet_ui(ui, "ml free, costs");
-        let (field, name) = (format!("closure {at} price"), format!("Price of the {word}"));
-        sheet.number(ui, Spot::number(&field, &name).width(52.0).hint("–"), closure.price, |item, price| {
-            item.closures[at].price = price;
-        });
+        let (field, name) = (
+            format!("closure {at} price"),
+            format!("Price of the {word}"),
+        );
+        sheet.number(
+            ui,
+            Spot::number(&field, &name).width(52.0).hint("–"),
+            closure.price,
+            |item, price| {
+                item.closures[at].price = price;
+            },
+        );
         quiet_ui(ui, &counter.book.settings.currency);
     });
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, "cools");
-        let (field, name) = (format!("closure {at} factor"), format!("Cooling factor of the {word}"));
-        sheet.number(ui, Spot::number(&field, &name).width(48.0).hint("1"), closure.cooling_factor, |item, factor| {
-            item.closures[at].cooling_factor = factor;
-        });
+        let (field, name) = (
+            format!("closure {at} factor"),
+            format!("Cooling factor of the {word}"),
+        );
+        sheet.number(
+            ui,
+            Spot::number(&field, &name).width(48.0).hint("1"),
+            closure.cooling_factor,
+            |item, factor| {
+                item.closures[at].cooling_factor = factor;
+            },
+        );
         quiet_ui(ui, "times as fast as open");
     });
     stays
 }
 
-const SERVICEWARE: [ServicewareKind; 3] =
-    [ServicewareKind::Straw { wide: false }, ServicewareKind::Straw { wide: true }, ServicewareKind::Sleeve];
+const SERVICEWARE: [ServicewareKind; 3] = [
+    ServicewareKind::Straw { wide: false },
+    ServicewareKind::Straw { wide: true },
+    ServicewareKind::Sleeve,
+];
 
 fn serviceware_word(kind: ServicewareKind) -> &'static str {
     match kind {
@@ -89,7 +139,12 @@ fn serviceware_word(kind: ServicewareKind) -> &'static str {
     }
 }
 
-pub(super) fn serviceware_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
+pub(super) fn serviceware_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Vessel>,
+    before: &Vessel,
+) {
     section_ui(ui, "Goes with it");
     for (at, ware) in before.serviceware.iter().enumerate() {
         let word = serviceware_word(ware.kind);
@@ -97,16 +152,34 @@ pub(super) fn serviceware_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Shee
         sheet.row(ui, "a", |sheet, ui| {
             let field = format!("ware {at} kind");
             let all_word = |kind: &ServicewareKind| serviceware_word(*kind).to_owned();
-            sheet.choice(ui, Spot::wide(&field, "Serviceware"), &ware.kind, &SERVICEWARE, all_word, |item, kind| {
-                item.serviceware[at].kind = kind;
-            });
+            sheet.choice(
+                ui,
+                Spot::wide(&field, "Serviceware"),
+                &ware.kind,
+                &SERVICEWARE,
+                all_word,
+                |item, kind| {
+                    item.serviceware[at].kind = kind;
+                },
+            );
             quiet_ui(ui, "for");
             let (field, name) = (format!("ware {at} price"), format!("Price of the {word}"));
-            sheet.number(ui, Spot::number(&field, &name).width(52.0).hint("–"), ware.price, |item, price| {
-                item.serviceware[at].price = price;
-            });
+            sheet.number(
+                ui,
+                Spot::number(&field, &name).width(52.0).hint("–"),
+                ware.price,
+                |item, price| {
+                    item.serviceware[at].price = price;
+                },
+            );
             quiet_ui(ui, &counter.book.settings.currency);
-            removed = icon_button(ui, Icon::Delete, &format!("Take the {word} out"), "Take it out").clicked();
+            removed = icon_button(
+                ui,
+                Icon::Delete,
+                &format!("Take the {word} out"),
+                "Take it out",
+            )
+            .clicked();
         });
         if removed {
             sheet.change("serviceware", |item| {
@@ -119,7 +192,10 @@ pub(super) fn serviceware_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Shee
         }
     }
     if link_ui(ui, "Add a straw or sleeve").clicked() {
-        let ware = Serviceware { kind: ServicewareKind::Straw { wide: false }, price: None };
+        let ware = Serviceware {
+            kind: ServicewareKind::Straw { wide: false },
+            price: None,
+        };
         sheet.change("serviceware", |item| item.serviceware.push(ware));
     }
 }

@@ -27,16 +27,33 @@ pub(super) fn editor_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
-    let Some(found) = counter.book.vessel(id).cloned() else { return false };
+    let Some(found) = counter.book.vessel(id).cloned() else {
+        return false;
+    };
     let item = ItemId::Vessel(id.clone());
-    let mut sheet = Sheet::new(found.as_ref().clone(), item.place(), Edit::PutVessel, &mut view.drafts, actions);
+    let mut sheet = Sheet::new(
+        found.as_ref().clone(),
+        item.place(),
+        Edit::PutVessel,
+        &mut view.drafts,
+        actions,
+    );
     let room = ui.available_width() - grid::TARGET - grid::EASY;
-    sheet.title(ui, Spot::wide("name", "Name").width(room), &found.name, |item, name| item.name = name);
+    sheet.title(
+        ui,
+        Spot::wide("name", "Name").width(room),
+        &found.name,
+        |item, name| item.name = name,
+    );
     let state = &view.counter;
     let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate");
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
-    let widths = if width >= TWO { vec![width.min(780.0) - 252.0 - grid::APART, 252.0] } else { vec![width] };
+    let widths = if width >= TWO {
+        vec![width.min(780.0) - 252.0 - grid::APART, 252.0]
+    } else {
+        vec![width]
+    };
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, counter, &mut sheet, &found);
@@ -61,15 +78,32 @@ pub(super) fn editor_ui(
 
 const KINDS: [VesselKind; 3] = [VesselKind::Cup, VesselKind::Shaker, VesselKind::Jug];
 
-fn what_it_is_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
+fn what_it_is_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    sheet: &mut Sheet<'_, Vessel>,
+    before: &Vessel,
+) {
     sheet.row(ui, "is a", |sheet, ui| {
         let word = |kind: &VesselKind| vessel_word(*kind).to_owned();
-        sheet.choice(ui, Spot::wide("kind", "Kind"), &before.kind, &KINDS, word, |item, kind| item.kind = kind);
+        sheet.choice(
+            ui,
+            Spot::wide("kind", "Kind"),
+            &before.kind,
+            &KINDS,
+            word,
+            |item, kind| item.kind = kind,
+        );
     });
     sheet.row(ui, "to the rim", |sheet, ui| {
-        sheet.required(ui, Spot::number("capacity", "Capacity"), before.capacity, |item, capacity| {
-            item.capacity = capacity;
-        });
+        sheet.required(
+            ui,
+            Spot::number("capacity", "Capacity"),
+            before.capacity,
+            |item, capacity| {
+                item.capacity = capacity;
+            },
+        );
         quiet_ui(ui, "ml");
     });
     sheet.row(ui, "one costs", |sheet, ui| {
@@ -78,12 +112,21 @@ fn what_it_is_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel
         quiet_ui(ui, &counter.book.settings.currency);
     });
     sheet.row(ui, "note", |sheet, ui| {
-        sheet.long_text(ui, Spot::wide("note", "Note"), &before.note, |item, text| item.note = text);
+        sheet.long_text(
+            ui,
+            Spot::wide("note", "Note"),
+            &before.note,
+            |item, text| item.note = text,
+        );
     });
 }
 
 /// Proportions that a shape begins with, mm (common practice, no source); each is measured with a ruler afterwards.
-const FIRST_SHAPE: Shape = Shape { height: 130.0, bottom: 60.0, top: 90.0 };
+const FIRST_SHAPE: Shape = Shape {
+    height: 130.0,
+    bottom: 60.0,
+    top: 90.0,
+};
 
 fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     section_ui(ui, "Inside, by the ruler");
@@ -123,9 +166,15 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         );
         quiet_ui(ui, "mm at the rim,");
         let bottom = Spot::number("bottom", "Across the bottom");
-        sheet.measured(ui, bottom, super::sheet::plain(shape.bottom), length, |item, mm| {
-            change(item, &|shape| shape.bottom = mm);
-        });
+        sheet.measured(
+            ui,
+            bottom,
+            super::sheet::plain(shape.bottom),
+            length,
+            |item, mm| {
+                change(item, &|shape| shape.bottom = mm);
+            },
+        );
         quiet_ui(ui, "mm at the bottom");
     });
     if super::sheet::link_ui(ui, "Forget the shape").clicked() {
@@ -149,23 +198,44 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         quiet_ui(ui, "g");
     });
     sheet.row(ui, "specific heat", |sheet, ui| {
-        let spot = Spot::number("heat", "Specific heat").width(72.0).hint("not stated");
-        sheet.number(ui, spot, before.specific_heat, |item, heat| item.specific_heat = heat);
-        quiet_ui(ui, "kJ/(kg K): paper 1.4, plastic 1.7, glass 0.84, steel 0.5");
+        let spot = Spot::number("heat", "Specific heat")
+            .width(72.0)
+            .hint("not stated");
+        sheet.number(ui, spot, before.specific_heat, |item, heat| {
+            item.specific_heat = heat
+        });
+        quiet_ui(
+            ui,
+            "kJ/(kg K): paper 1.4, plastic 1.7, glass 0.84, steel 0.5",
+        );
     });
     let room = show_number(counter.book.settings.room_temperature, 0);
     sheet.row(ui, "starts at", |sheet, ui| {
-        let spot = Spot::number("temperature", "Temperature at the start").width(72.0).hint(&room);
-        sheet.number(ui, spot, before.temperature, |item, celsius| item.temperature = celsius);
+        let spot = Spot::number("temperature", "Temperature at the start")
+            .width(72.0)
+            .hint(&room);
+        sheet.number(ui, spot, before.temperature, |item, celsius| {
+            item.temperature = celsius
+        });
         quiet_ui(ui, "°C");
     });
     sheet.row(ui, "cools by", |sheet, ui| {
-        let spot = Spot::number("cooling", "Cooling time constant").width(72.0).hint("not stated");
-        sheet.number(ui, spot, before.cooling_minutes, |item, minutes| item.cooling_minutes = minutes);
-        quiet_ui(ui, "minutes until 63 % of the way to the room, open and full");
+        let spot = Spot::number("cooling", "Cooling time constant")
+            .width(72.0)
+            .hint("not stated");
+        sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
+            item.cooling_minutes = minutes
+        });
+        quiet_ui(
+            ui,
+            "minutes until 63 % of the way to the room, open and full",
+        );
     });
     if let Some(run) = &before.cooling_run {
-        let words = format!("{} thermometer readings of it go before that time.", run.readings.len());
+        let words = format!(
+            "{} thermometer readings of it go before that time.",
+            run.readings.len()
+        );
         quiet_ui(ui, &words);
     }
 }

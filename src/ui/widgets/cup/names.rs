@@ -128,7 +128,10 @@ fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> A
         small(palette.text_quiet),
     );
     job.append(&layer.name, 0.0, small(colour));
-    job.wrap = TextWrapping { max_rows: 2, ..TextWrapping::wrap_at_width(room) };
+    job.wrap = TextWrapping {
+        max_rows: 2,
+        ..TextWrapping::wrap_at_width(room)
+    };
     ui.painter().layout_job(job)
 }
 

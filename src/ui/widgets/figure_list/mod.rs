@@ -5,8 +5,8 @@ mod model;
 pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
 
 use egui::{
-    Align2, Color32, Popup, PopupCloseBehavior, Rect, RectAlign, Response, RichText, Role, ScrollArea, Sense, Stroke,
-    StrokeKind, Ui, WidgetInfo, pos2, vec2,
+    Align2, Color32, Popup, PopupCloseBehavior, Rect, RectAlign, Response, RichText, Role,
+    ScrollArea, Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
 use super::why::why_ui;
@@ -70,7 +70,9 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
                     let most = column.height() - 2.0 * grid::APART;
                     // A window of egui is 400 points high at most unless it is told more.
                     ui.set_max_height(most);
-                    let scroll = ScrollArea::vertical().max_height(most).auto_shrink([false, true]);
+                    let scroll = ScrollArea::vertical()
+                        .max_height(most)
+                        .auto_shrink([false, true]);
                     scroll.show(ui, |ui| why_ui(ui, screen, row.measurand));
                 });
         }

@@ -117,7 +117,8 @@ pub fn row(book: &Book, balance: &Balance, lens: Lens, measurand: Measurand) -> 
     FigureRow {
         measurand,
         name: name(balance, measurand),
-        text: said(balance, measurand).unwrap_or_else(|| text(book, measurand, &balance.reported(measurand))),
+        text: said(balance, measurand)
+            .unwrap_or_else(|| text(book, measurand, &balance.reported(measurand))),
         unit,
         in_100_ml: in_100_ml(balance, measurand),
         is_lens: lens.measurand() == measurand,
@@ -157,9 +158,9 @@ fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
     let rounded = |value, u| match measurand {
         // Nobody pays less than a hundredth, or tells a tenth of a degree.
         Measurand::Cost => rounded_at_most(value, u, 2),
-        Measurand::ServingTemperature
-        | Measurand::MinutesToDrinkable
-        | Measurand::Volume => rounded_at_most(value, u, 1),
+        Measurand::ServingTemperature | Measurand::MinutesToDrinkable | Measurand::Volume => {
+            rounded_at_most(value, u, 1)
+        }
         // One decimal always, so that the fill of two versions can be read against each other.
         Measurand::Fill => Rounded {
             value: show_number(value, 1),
