@@ -206,6 +206,7 @@ impl Differences {
                 ),
                 None => format!("instruction “{}” left out", self.instruction(id)),
             },
+            Change::Move(id, None) => format!("{} moved to the beginning", self.name_of(book, id)),
             Change::Move(id, behind) => {
                 format!(
                     "{} moved{}",
@@ -442,7 +443,7 @@ mod tests {
         let book = Book::default();
         assert_eq!(
             differences_between(&before, &after).sentences(&book),
-            ["a: 2½ g instead of 1 g", "a moved behind b"]
+            ["a: 2½ g instead of 1 g", "b moved to the beginning"]
         );
     }
 }

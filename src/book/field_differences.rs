@@ -136,7 +136,7 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
         match versions.iter().find(|earlier| earlier.id == version.id) {
             None => sentences.push(format!("version “{}” added", excerpt(&version.name, NAME))),
             Some(earlier) if earlier != version => {
-                sentences.push(version_sentence(earlier, version))
+                sentences.push(version_sentence(earlier, version));
             }
             Some(_) => {}
         }

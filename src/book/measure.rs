@@ -142,7 +142,7 @@ impl Measure {
     /// The calibration from the readings with this ingredient (or, for `None`, with water); `None` without readings.
     ///
     /// A reading i of nᵢ uses that weighs Mᵢ is nᵢ·m and noise of variance nᵢ·s². The best estimate is
-    /// m = ΣMᵢ / Σnᵢ and s² = Σ (Mᵢ − nᵢ·m)²/nᵢ / (k − 1): n uses weighed together scatter √n times one use, and one
+    /// m = `ΣMᵢ` / Σnᵢ and s² = Σ (Mᵢ − nᵢ·m)²/nᵢ / (k − 1): n uses weighed together scatter √n times one use, and one
     /// use scatters √n times as much as their mean. u(m) = s/√Σnᵢ (JCGM 100:2008, 4.2).
     pub fn calibration(&self, ingredient: Option<&IngredientId>) -> Option<Calibration> {
         let readings: Vec<&Reading> = self

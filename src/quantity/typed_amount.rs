@@ -130,33 +130,33 @@ fn typed_amount(number: f64, unit: &str) -> TypedAmount {
 mod tests {
     use super::*;
 
-    fn check(text: &str, number: f64, unit: TypedUnit) {
+    fn check(text: &str, number: f64, unit: &TypedUnit) {
         let amount = parse_amount(text).unwrap_or_else(|error| panic!("{text}: {error}"));
         assert!(
             (amount.number - number).abs() < 1e-9,
             "{text}: {}",
             amount.number
         );
-        assert_eq!(amount.unit, unit, "{text}");
+        assert_eq!(amount.unit, *unit, "{text}");
     }
 
     #[test]
     fn amounts_are_read_the_way_they_are_said() {
-        check("2 scoops", 2.0, TypedUnit::Word("scoops".into()));
-        check("1½ scoop", 1.5, TypedUnit::Word("scoop".into()));
-        check("15 ml", 15.0, TypedUnit::Millilitres);
-        check("7,5 g", 7.5, TypedUnit::Grams);
-        check("7,5g", 7.5, TypedUnit::Grams);
-        check("0.25 l", 250.0, TypedUnit::Millilitres);
-        check("1 oz", 28.349_523_125, TypedUnit::Grams);
-        check("8 fl oz", 236.588_236_5, TypedUnit::Millilitres);
-        check("3", 3.0, TypedUnit::None);
-        check("to 500 ml", 500.0, TypedUnit::FillToMillilitres);
-        check("to the rim", 0.0, TypedUnit::FillToRim);
+        check("2 scoops", 2.0, &TypedUnit::Word("scoops".into()));
+        check("1½ scoop", 1.5, &TypedUnit::Word("scoop".into()));
+        check("15 ml", 15.0, &TypedUnit::Millilitres);
+        check("7,5 g", 7.5, &TypedUnit::Grams);
+        check("7,5g", 7.5, &TypedUnit::Grams);
+        check("0.25 l", 250.0, &TypedUnit::Millilitres);
+        check("1 oz", 28.349_523_125, &TypedUnit::Grams);
+        check("8 fl oz", 236.588_236_5, &TypedUnit::Millilitres);
+        check("3", 3.0, &TypedUnit::None);
+        check("to 500 ml", 500.0, &TypedUnit::FillToMillilitres);
+        check("to the rim", 0.0, &TypedUnit::FillToRim);
         check(
             "1 Pear  pump press",
             1.0,
-            TypedUnit::Word("pear pump press".into()),
+            &TypedUnit::Word("pear pump press".into()),
         );
     }
 

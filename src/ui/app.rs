@@ -340,13 +340,13 @@ impl App {
             actions,
             |ui, screen, view, actions| match view.area {
                 Area::Swap => {
-                    swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions)
+                    swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions);
                 }
                 Area::Serving => {
-                    serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions)
+                    serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);
                 }
                 Area::Recipe | Area::Counter | Area::Findings => {
-                    recipe_area::recipe_area_ui(ui, screen, view, actions)
+                    recipe_area::recipe_area_ui(ui, screen, view, actions);
                 }
             },
         );

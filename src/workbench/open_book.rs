@@ -513,7 +513,7 @@ impl Workbench {
                 self.approve(&recipe, version, by, reason, tasted_at);
             }
             Command::GoBackToApproval { recipe, number } => {
-                self.go_back_to_approval(&recipe, number)
+                self.go_back_to_approval(&recipe, number);
             }
             Command::RestoreEarlier(path) => self.restore_earlier(&path),
             Command::TakeTheirs => self.take_theirs(),

@@ -371,7 +371,7 @@ impl Workbench {
         );
         match &self.file.keeper {
             Some(keeper) if self.has_unsaved_changes() => {
-                keeper.order(Order::TakeOver(Box::new(self.work()), place))
+                keeper.order(Order::TakeOver(Box::new(self.work()), place));
             }
             // Without a keeper the work stays where it is until the book is saved and it is discarded.
             _ => {}

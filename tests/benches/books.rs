@@ -58,13 +58,13 @@ fn books(criterion: &mut Criterion) {
         });
     });
     group.bench_function("open (read, parse, check)", |bencher| {
-        bencher.iter(|| black_box(load(&path).unwrap()))
+        bencher.iter(|| black_box(load(&path).unwrap()));
     });
     group.bench_function("check alone", |bencher| {
-        bencher.iter(|| black_box(findings(&book)))
+        bencher.iter(|| black_box(findings(&book)));
     });
     group.bench_function("write alone", |bencher| {
-        bencher.iter(|| black_box(write(&book)))
+        bencher.iter(|| black_box(write(&book)));
     });
     group.bench_function("save (write, sync, replace, earlier copy)", |bencher| {
         let mut number = 0;

@@ -710,6 +710,10 @@ fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
     let mut passed = Vec::new();
     for _ in 0..80 {
         press(&mut window, Modifiers::NONE, Key::Tab);
+        #[expect(
+            clippy::redundant_closure_for_method_calls,
+            reason = "the method alone is not general enough over its lifetime"
+        )]
         let focused = window.query_all_by(|node| node.is_focused()).last();
         passed.push(
             focused

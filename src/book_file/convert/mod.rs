@@ -154,7 +154,7 @@ impl Checker<'_> {
     fn number(&mut self, field: &'static str, found: f64) -> f64 {
         if !found.is_finite() {
             self.within(field, |checker| {
-                checker.report(|place| LoadProblem::NotFinite { found, place })
+                checker.report(|place| LoadProblem::NotFinite { found, place });
             });
         }
         found
@@ -175,7 +175,7 @@ impl Checker<'_> {
     fn id<I: ReadId>(&mut self, field: &'static str, text: &str) -> I {
         I::read(text).unwrap_or_else(|error| {
             self.within(field, |checker| {
-                checker.report(|place| LoadProblem::BadId { error, place })
+                checker.report(|place| LoadProblem::BadId { error, place });
             });
             I::stand_in()
         })

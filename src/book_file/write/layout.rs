@@ -59,7 +59,7 @@ impl Layout {
         let mut items = items.into_iter().peekable();
         if items.peek().is_some() {
             self.block(&format!("{name}: "), ('[', ']'), |layout| {
-                items.for_each(|found| item(layout, found))
+                items.for_each(|found| item(layout, found));
             });
         }
     }

@@ -34,16 +34,16 @@ pub(super) fn write_counting(book: &Book) -> (String, usize) {
         layout.field("format", &FORMAT.to_string());
         layout.group("settings: ", |layout| settings(layout, shop));
         layout.list("ingredients", ingredients, |layout, item| {
-            layout.group("", |layout| ingredient(layout, item))
+            layout.group("", |layout| ingredient(layout, item));
         });
         layout.list("measures", measures, |layout, item| {
-            layout.group("", |layout| measure(layout, item))
+            layout.group("", |layout| measure(layout, item));
         });
         layout.list("vessels", vessels, |layout, item| {
-            layout.group("", |layout| vessel(layout, item))
+            layout.group("", |layout| vessel(layout, item));
         });
         layout.list("recipes", recipes, |layout, item| {
-            layout.group("", |layout| recipe::recipe(layout, item))
+            layout.group("", |layout| recipe::recipe(layout, item));
         });
     });
     layout.finish()
@@ -83,7 +83,7 @@ fn settings(layout: &mut Layout, settings: &Settings) {
     layout.optional_number("sales_tax_percent", *sales_tax_percent);
     layout.list("steps", steps, step_setting);
     layout.list("yardsticks", yardsticks, |layout, yardstick| {
-        layout.item(file::Yardstick::word(*yardstick))
+        layout.item(file::Yardstick::word(*yardstick));
     });
 }
 

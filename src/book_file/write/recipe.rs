@@ -32,10 +32,10 @@ pub(super) fn recipe(layout: &mut Layout, recipe: &Recipe) {
     layout.optional_number("drinking_temperature", *drinking_temperature);
     layout.optional_number("menu_price", *menu_price);
     layout.list("versions", versions, |layout, item| {
-        layout.group("", |layout| version(layout, item))
+        layout.group("", |layout| version(layout, item));
     });
     layout.list("approvals", approvals, |layout, item| {
-        layout.group("", |layout| approval(layout, item))
+        layout.group("", |layout| approval(layout, item));
     });
     layout.text_unless_empty("note", note);
 }
@@ -107,7 +107,7 @@ fn entry(layout: &mut Layout, head: &str, entry: &Entry) {
             layout.group(&format!("{head}Instruction"), |layout| {
                 layout.text("id", id.as_str());
                 layout.text("text", text);
-            })
+            });
         }
         Entry::Line(found) => layout.group(&format!("{head}Line"), |layout| line(layout, found)),
     }

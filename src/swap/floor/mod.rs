@@ -34,7 +34,7 @@ use crate::book::HighPotencySweetener;
 use crate::optimiser::Range;
 
 use certificate::{Minorant, Square};
-use curved::curved;
+use curved::{Curved, curved};
 use drink::{Lines, Over};
 use enclosure::{Enclosed, Enclosure};
 use form::{Bounds, Interval, least_ratio};
@@ -159,99 +159,19 @@ impl Floor {
         if volume.low <= 0.0 {
             return moved - ROUNDING;
         }
-        let mut limits = [(&rows.volume, 0.0); MOST_ROWS];
-        let mut limit_count = 0;
-        for row in rows.limits.iter().take(MOST_ROWS) {
-            let offset = row.offset(&enclosed).low;
-            let range = row.form.range(&bounds);
-            if range.low + offset > 1e-7 {
-                return f64::INFINITY;
-            }
-            // A limit that the whole box keeps says nothing.
-            if range.high + offset > 0.0 {
-                limits[limit_count] = (row, offset);
-                limit_count += 1;
-            }
-        }
-        let curved = curved(rows, model.sweeteners, &enclosed, &bounds, volume);
-        for (row, offset) in curved.limits.iter().flatten() {
-            if row.form.range(&bounds).low + offset > 1e-7 {
-                return f64::INFINITY;
-            }
-            if limit_count < MOST_ROWS {
-                limits[limit_count] = (row, *offset);
-                limit_count += 1;
-            }
-        }
-        let least_curved = curved.least * self.taste_weight;
-        let nothing = Square {
-            row: &rows.volume,
-            weight: 0.0,
-            offset: Interval::ZERO,
-            per_volume: false,
-        };
-        let mut squares = [nothing; MOST_ROWS];
-        let (mut count, mut by_axis, mut concentrations) = (0, least_curved, 0.0);
-        let mut volume_axis = None;
-        for square in rows.squares.iter().take(MOST_ROWS - 2) {
-            let offset = square.row.offset(&enclosed);
-            let range = square.row.form.range(&bounds).plus(offset);
-            let least = range.least_distance_from_zero();
-            let weight = square.weight * self.taste_weight;
-            let (deviation, scaled) = match square.per {
-                Per::One => (least, weight),
-                Per::HeatCapacity => (least / capacity, weight / (capacity * capacity)),
-                Per::Volume if least > 0.0 => (
-                    ratio_from_zero(&square.row, rows, offset, &enclosed, &bounds),
-                    weight,
-                ),
-                Per::Volume => (0.0, weight),
-            };
-            by_axis += weight * deviation * deviation;
-            if square.per == Per::One {
-                volume_axis = Some(count);
-            }
-            let per_volume = square.per == Per::Volume;
-            if per_volume {
-                concentrations += weight * range.greatest_distance_from_zero().powi(2);
-            }
-            squares[count] = Square {
-                row: &square.row,
-                weight: scaled,
-                offset,
-                per_volume,
-            };
-            count += 1;
-        }
-        // In the minorant the curved axis is a square or, failing that, its own least.
-        let mut besides = self.constant;
-        if let Some((row, weight, offset)) = &curved.square {
-            let weight = weight * self.taste_weight;
-            concentrations += weight
-                * row
-                    .form
-                    .range(&bounds)
-                    .plus(*offset)
-                    .greatest_distance_from_zero()
-                    .powi(2);
-            squares[count] = Square {
-                row,
-                weight,
-                offset: *offset,
-                per_volume: true,
-            };
-            count += 1;
-        } else {
-            besides += least_curved;
-        }
-        let concentrations = concentrations / (volume.low * volume.low);
-        besides += keep_convex(
-            &mut squares,
-            &mut count,
-            volume_axis,
-            concentrations,
+        let over = OverBox {
+            rows,
+            enclosed: &enclosed,
+            bounds: &bounds,
             volume,
-        );
+            capacity,
+        };
+        let curved = curved(rows, model.sweeteners, &enclosed, &bounds, volume);
+        let Some(limits) = over.limits(&curved) else {
+            return f64::INFINITY;
+        };
+        let squares = over.squares(&curved, self.taste_weight);
+        let besides = self.constant + squares.besides;
         let divisor = rows
             .volume
             .form
@@ -261,9 +181,9 @@ impl Floor {
             row.form.plus_constant(offset)
         });
         let minorant = Minorant {
-            squares: &squares[..count],
+            squares: squares.kept.as_slice(),
             volume: &divisor,
-            limits: &limits[..limit_count],
+            limits: limits.as_slice(),
             objective: objective.as_ref(),
             stiffness: self.stiffness,
             low,
@@ -274,7 +194,7 @@ impl Floor {
         };
         let all_at_once = minorant.bound(hint) + besides;
         let small = objective.map_or(0.0, |form| form.range(&bounds).low);
-        let floor = all_at_once.max(by_axis + moved + small);
+        let floor = all_at_once.max(squares.by_axis + moved + small);
         floor - ROUNDING - 1e-12 * floor.abs()
     }
 
@@ -295,6 +215,156 @@ impl Floor {
     }
 }
 
+/// A list on the stack: a search looks at millions of boxes.
+struct Few<T> {
+    items: [T; MOST_ROWS],
+    count: usize,
+}
+
+impl<T: Copy> Few<T> {
+    fn new(filler: T) -> Self {
+        Self {
+            items: [filler; MOST_ROWS],
+            count: 0,
+        }
+    }
+
+    /// Leaves out what has no room: a floor with fewer rows is lower, not wrong.
+    fn push(&mut self, item: T) {
+        if self.count < MOST_ROWS {
+            self.items[self.count] = item;
+            self.count += 1;
+        }
+    }
+
+    fn as_slice(&self) -> &[T] {
+        &self.items[..self.count]
+    }
+
+    fn as_mut_slice(&mut self) -> &mut [T] {
+        &mut self.items[..self.count]
+    }
+}
+
+/// One box, and what encloses the drink over it.
+struct OverBox<'search> {
+    rows: &'search Rows,
+    enclosed: &'search Enclosed,
+    bounds: &'search Bounds,
+    volume: Interval,
+    /// Greatest heat capacity, in J/K.
+    capacity: f64,
+}
+
+/// The distance over a box.
+struct Squares<'search> {
+    kept: Few<Square<'search>>,
+    /// Sum of what each axis costs at least.
+    by_axis: f64,
+    /// What the squares leave out, with its sign.
+    besides: f64,
+}
+
+impl<'search> OverBox<'search> {
+    /// The limits that part of the box breaks; none if all of it breaks one.
+    fn limits(&self, curved: &'search Curved) -> Option<Few<(&'search Row, f64)>> {
+        let mut limits = Few::new((&self.rows.volume, 0.0));
+        for row in self.rows.limits.iter().take(MOST_ROWS) {
+            let offset = row.offset(self.enclosed).low;
+            let range = row.form.range(self.bounds);
+            if range.low + offset > 1e-7 {
+                return None;
+            }
+            // A limit that the whole box keeps says nothing.
+            if range.high + offset > 0.0 {
+                limits.push((row, offset));
+            }
+        }
+        for (row, offset) in curved.limits.iter().flatten() {
+            if row.form.range(self.bounds).low + offset > 1e-7 {
+                return None;
+            }
+            limits.push((row, *offset));
+        }
+        Some(limits)
+    }
+
+    fn squares(&self, curved: &'search Curved, taste_weight: f64) -> Squares<'search> {
+        let least_curved = curved.least * taste_weight;
+        let mut kept = Few::new(Square {
+            row: &self.rows.volume,
+            weight: 0.0,
+            offset: Interval::ZERO,
+            per_volume: false,
+        });
+        let (mut by_axis, mut concentrations) = (least_curved, 0.0);
+        let mut volume_axis = None;
+        for square in self.rows.squares.iter().take(MOST_ROWS - 2) {
+            let offset = square.row.offset(self.enclosed);
+            let range = square.row.form.range(self.bounds).plus(offset);
+            let least = range.least_distance_from_zero();
+            let weight = square.weight * taste_weight;
+            let (deviation, scaled) = match square.per {
+                Per::One => (least, weight),
+                Per::HeatCapacity => (
+                    least / self.capacity,
+                    weight / (self.capacity * self.capacity),
+                ),
+                Per::Volume if least > 0.0 => (self.ratio_from_zero(&square.row, offset), weight),
+                Per::Volume => (0.0, weight),
+            };
+            by_axis += weight * deviation * deviation;
+            if square.per == Per::One {
+                volume_axis = Some(kept.count);
+            }
+            let per_volume = square.per == Per::Volume;
+            if per_volume {
+                concentrations += weight * range.greatest_distance_from_zero().powi(2);
+            }
+            kept.push(Square {
+                row: &square.row,
+                weight: scaled,
+                offset,
+                per_volume,
+            });
+        }
+        // In the minorant the curved axis is a square or, failing that, its own least.
+        let mut besides = least_curved;
+        if let Some((row, weight, offset)) = &curved.square {
+            let weight = weight * taste_weight;
+            let range = row.form.range(self.bounds).plus(*offset);
+            concentrations += weight * range.greatest_distance_from_zero().powi(2);
+            kept.push(Square {
+                row,
+                weight,
+                offset: *offset,
+                per_volume: true,
+            });
+            besides = 0.0;
+        }
+        let concentrations = concentrations / (self.volume.low * self.volume.low);
+        besides += keep_convex(&mut kept, volume_axis, concentrations, self.volume);
+        Squares {
+            kept,
+            by_axis,
+            besides,
+        }
+    }
+
+    /// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
+    fn ratio_from_zero(&self, row: &Row, offset: Interval) -> f64 {
+        let positive = row.form.range(self.bounds).low + offset.low > 0.0;
+        let deviation = if positive {
+            row.form.plus_constant(offset.low)
+        } else {
+            row.form.plus_constant(offset.high).times(-1.0)
+        };
+        let volume = &self.rows.volume;
+        let volume = volume.form.plus_constant(volume.offset(self.enclosed).high);
+        least_ratio(&deviation, &volume, self.bounds).max(0.0)
+    }
+}
+
 /// Sees to it that the squares are convex together over the box; what that costs the bound.
 ///
 /// The curvature comes from a part φ of the volume axis's square, which must then count everywhere, also within its
@@ -302,8 +372,7 @@ impl Floor {
 /// With φ = 2·Σ q·D²/V² / (`q_v`·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
 /// concentrations are divided by the greatest volume instead.
 fn keep_convex(
-    squares: &mut [Square<'_>; MOST_ROWS],
-    count: &mut usize,
+    kept: &mut Few<Square<'_>>,
     volume_axis: Option<usize>,
     concentrations: f64,
     volume: Interval,
@@ -311,54 +380,32 @@ fn keep_convex(
     let needed = volume_axis.map(|at| {
         (
             at,
-            2.0 * concentrations / (squares[at].weight * volume.low * volume.low),
+            2.0 * concentrations / (kept.items[at].weight * volume.low * volume.low),
         )
     });
     if let Some((at, part)) = needed
         && part <= 0.5
     {
-        let whole = squares[at];
-        squares[at].weight = whole.weight * (1.0 - part);
+        let whole = kept.items[at];
+        kept.items[at].weight = whole.weight * (1.0 - part);
         let (middle, half) = (whole.offset.middle(), whole.offset.width() / 2.0);
         let weight = 0.5 * part * whole.weight;
-        squares[*count] = Square {
+        kept.push(Square {
             weight,
             offset: Interval::new(middle, middle),
             ..whole
-        };
-        *count += 1;
+        });
         return -part * whole.weight * half * half;
     }
-    for square in squares
+    for square in kept
+        .as_mut_slice()
         .iter_mut()
-        .take(*count)
         .filter(|square| square.per_volume)
     {
         square.weight /= volume.high * volume.high;
         square.per_volume = false;
     }
     0.0
-}
-
-/// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
-fn ratio_from_zero(
-    row: &Row,
-    rows: &Rows,
-    offset: Interval,
-    enclosed: &Enclosed,
-    bounds: &Bounds,
-) -> f64 {
-    let positive = row.form.range(bounds).low + offset.low > 0.0;
-    let deviation = if positive {
-        row.form.plus_constant(offset.low)
-    } else {
-        row.form.plus_constant(offset.high).times(-1.0)
-    };
-    let volume = rows
-        .volume
-        .form
-        .plus_constant(rows.volume.offset(enclosed).high);
-    least_ratio(&deviation, &volume, bounds).max(0.0)
 }
 
 impl Model {

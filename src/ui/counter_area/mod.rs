@@ -244,7 +244,7 @@ pub(super) fn counter_area_ui(
             let rect = ui.available_rect_before_wrap();
             let rect = rect.with_max_x(rect.right().min(rect.left() + WHOLE_LIST));
             ui.scope_builder(UiBuilder::new().max_rect(rect), |ui| {
-                left_ui(ui, counter, view, actions)
+                left_ui(ui, counter, view, actions);
             });
         });
         return;

@@ -61,7 +61,7 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     sheet.row(ui, "currency", |sheet, ui| {
         let spot = Spot::number("currency", "Currency");
         sheet.text(ui, spot, &before.currency, |item, text| {
-            item.currency = text
+            item.currency = text;
         });
     });
     sheet.row(ui, "sales tax", |sheet, ui| {
@@ -69,7 +69,7 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
             .width(76.0)
             .hint("not stated");
         sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
-            item.sales_tax_percent = percent
+            item.sales_tax_percent = percent;
         });
         quiet_ui(ui, "% within the menu price");
     });
@@ -128,7 +128,7 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
         },
     );
     window_ui(ui, sheet, "hot", before.hot_window, |item, window| {
-        item.hot_window = window
+        item.hot_window = window;
     });
     let names = ["iced", "Iced drinks are tasted at"];
     celsius_ui(
@@ -142,7 +142,7 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
         },
     );
     window_ui(ui, sheet, "iced", before.iced_window, |item, window| {
-        item.iced_window = window
+        item.iced_window = window;
     });
 }
 
@@ -187,7 +187,7 @@ fn window_ui(
             format!("Hottest that is served {kind}"),
         );
         sheet.required(ui, Spot::number(&field, &name), window.to, |item, to| {
-            put(item, TemperatureWindow { to, ..window })
+            put(item, TemperatureWindow { to, ..window });
         });
         quiet_ui(ui, "°C");
     });
@@ -198,7 +198,7 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     sheet.row(ui, "as it lies", |sheet, ui| {
         let spot = Spot::number("ice density", "Bulk density of ice");
         sheet.required(ui, spot, before.ice_bulk_density, |item, density| {
-            item.ice_bulk_density = density
+            item.ice_bulk_density = density;
         });
         quiet_ui(
             ui,
@@ -210,7 +210,7 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
             .width(76.0)
             .hint("assumed");
         sheet.number(ui, spot, before.ice_melt_rate, |item, rate| {
-            item.ice_melt_rate = rate
+            item.ice_melt_rate = rate;
         });
         quiet_ui(ui, "g a minute in a drink that stands");
     });

@@ -147,7 +147,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         );
         if own.is_some() && link_ui(ui, "Reset").clicked() {
             sheet.change(&format!("step {word}"), |item| {
-                item.steps.retain(|step| step.axis != *axis)
+                item.steps.retain(|step| step.axis != *axis);
             });
         }
     });

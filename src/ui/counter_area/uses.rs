@@ -101,15 +101,15 @@ impl Uses {
     fn note_change(&mut self, change: &Change, at: &Use) {
         match change {
             Change::Ingredient(_, ingredient) => {
-                self.note(ItemId::Ingredient(ingredient.clone()), at)
+                self.note(ItemId::Ingredient(ingredient.clone()), at);
             }
             Change::Carried(_, Some(carried)) => {
-                self.note(ItemId::Ingredient(carried.ingredient.clone()), at)
+                self.note(ItemId::Ingredient(carried.ingredient.clone()), at);
             }
             Change::Amount(_, amount) => self.note_amount(amount, at),
             Change::Add(_, Entry::Line(line)) => self.note_line(line, at),
             Change::Cup(vessel) | Change::Shaker(Some(vessel)) => {
-                self.note(ItemId::Vessel(vessel.clone()), at)
+                self.note(ItemId::Vessel(vessel.clone()), at);
             }
             _ => {}
         }

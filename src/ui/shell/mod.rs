@@ -91,7 +91,7 @@ pub(super) fn shell_ui(
                 bottom: 8,
             }))
             .show(ui, |ui| {
-                shelf_list::shelf_list_ui(ui, in_hand, view, actions)
+                shelf_list::shelf_list_ui(ui, in_hand, view, actions);
             });
     }
     // The columns on the right get their places first and are drawn last: the keyboard goes through the sheet before them.
@@ -124,13 +124,36 @@ pub(super) fn shell_ui(
             cup_room = Some(cup.inner);
         }
     }
-    let left = if width < NARROW { 12 } else { 20 };
-    let sheet = Frame::new().fill(palette.sheet).inner_margin(Margin {
-        left,
-        right: 4,
-        top: 12,
-        bottom: 0,
-    });
+    sheet_ui(ui, in_hand, screen, view, actions, centre, width < NARROW);
+    if let (Some(screen), Some(room)) = (screen, cup_room) {
+        let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
+        level_column::cup_column_ui(&mut column, screen, view);
+    }
+    if let (Some(screen), Some(room)) = (screen, level_room) {
+        let mut column = ui.new_child(UiBuilder::new().id_salt("level column").max_rect(room));
+        level_column::level_column_ui(&mut column, screen, width < WIDE, view);
+    }
+}
+
+/// The sheet in the middle.
+fn sheet_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    screen: Option<&Screen<'_>>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+    centre: impl FnOnce(&mut Ui, &Screen<'_>, &mut ViewState, &mut Vec<Action>),
+    is_narrow: bool,
+) {
+    let left = if is_narrow { 12 } else { 20 };
+    let sheet = Frame::new()
+        .fill(theme::palette(ui.visuals()).sheet)
+        .inner_margin(Margin {
+            left,
+            right: 4,
+            top: 12,
+            bottom: 0,
+        });
     CentralPanel::default().frame(sheet).show(ui, |ui| {
         if let (Area::Swap, Some(screen)) = (view.area, screen) {
             // It scrolls its columns itself.
@@ -154,14 +177,6 @@ pub(super) fn shell_ui(
                 }
             });
     });
-    if let (Some(screen), Some(room)) = (screen, cup_room) {
-        let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
-        level_column::cup_column_ui(&mut column, screen, view);
-    }
-    if let (Some(screen), Some(room)) = (screen, level_room) {
-        let mut column = ui.new_child(UiBuilder::new().id_salt("level column").max_rect(room));
-        level_column::level_column_ui(&mut column, screen, width < WIDE, view);
-    }
 }
 
 /// Takes the whole of a panel, to be drawn in later.

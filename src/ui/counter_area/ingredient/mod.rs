@@ -125,7 +125,7 @@ fn what_it_is_ui(
     });
     sheet.row(ui, "lot in use", |sheet, ui| {
         sheet.text(ui, Spot::wide("lot", "Lot"), &before.lot, |item, text| {
-            item.lot = text
+            item.lot = text;
         });
     });
     sheet.row(ui, "is a", |sheet, ui| {
@@ -153,14 +153,14 @@ fn what_it_is_ui(
     sheet.row(ui, "comes at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature").hint(&room);
         sheet.number(ui, spot, before.temperature, |item, celsius| {
-            item.temperature = celsius
+            item.temperature = celsius;
         });
         quiet_ui(ui, "°C");
     });
     sheet.row(ui, "opened, keeps", |sheet, ui| {
         let spot = Spot::number("opened", "Opened life in hours").hint("–");
         sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
-            item.opened_life_hours = hours
+            item.opened_life_hours = hours;
         });
         quiet_ui(ui, "hours");
     });
@@ -202,7 +202,7 @@ fn density_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredien
         sheet.row(ui, "poured density", |sheet, ui| {
             let asked = asked("bulk", "Poured bulk density");
             sheet.figure(ui, &asked, before.bulk_density, |item, figure| {
-                item.bulk_density = figure
+                item.bulk_density = figure;
             });
         });
     }
@@ -302,7 +302,7 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
     sheet.row(ui, "keeps", |sheet, ui| {
         let spot = Spot::number("keeps", "Shelf life in hours").hint("–");
         sheet.number(ui, spot, made.shelf_life_hours, |item, hours| {
-            change(item, &|made| made.shelf_life_hours = hours)
+            change(item, &|made| made.shelf_life_hours = hours);
         });
         quiet_ui(ui, "hours, waste");
         sheet.required(

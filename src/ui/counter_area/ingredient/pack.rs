@@ -13,7 +13,7 @@ pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         let spot =
             Spot::wide("statement", "Statement of ingredients").hint("as printed on the pack");
         sheet.long_text(ui, spot, &before.statement, |item, text| {
-            item.statement = text
+            item.statement = text;
         });
     });
     let word = |stated: &Option<bool>| match stated {
@@ -35,7 +35,7 @@ pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         quiet_ui(ui, "dairy-free");
         let spot = Spot::wide("dairy-free", "Dairy-free");
         sheet.choice(ui, spot, &before.diet.dairy_free, &all, word, |item, to| {
-            item.diet.dairy_free = to
+            item.diet.dairy_free = to;
         });
     });
 }

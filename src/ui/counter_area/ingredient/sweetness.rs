@@ -20,7 +20,7 @@ pub(super) fn sweetness_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     sheet.row(ui, "free sugars", |sheet, ui| {
         let spot = Spot::number("free", "Free part of the sugars").hint("–");
         sheet.number(ui, spot, fraction, |item, fraction| {
-            item.composition.free_sugar_fraction = fraction
+            item.composition.free_sugar_fraction = fraction;
         });
         quiet_ui(ui, "of them: 1 for syrup and juice, 0 for milk");
     });
@@ -180,7 +180,7 @@ fn flavours_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         sheet.row(ui, if at == 0 { "tastes of" } else { "" }, |sheet, ui| {
             let spot = Spot::wide(&field, "Flavour").width(112.0).hint("chestnut");
             sheet.text(ui, spot, &flavour.name, |item, name| {
-                item.composition.flavours[at].name = name
+                item.composition.flavours[at].name = name;
             });
             bench_note_ui(ui, sheet, &field, flavour, at);
             removed = icon_button(
@@ -205,13 +205,13 @@ fn flavours_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
                 first: Evidence::Measured,
             };
             sheet.figure(ui, &asked, flavour.per_gram, |item, figure| {
-                item.composition.flavours[at].per_gram = figure
+                item.composition.flavours[at].per_gram = figure;
             });
         });
         sheet.errors_ui(ui, WORDS);
         if removed {
             sheet.change("flavours", |item| {
-                drop(item.composition.flavours.remove(at))
+                drop(item.composition.flavours.remove(at));
             });
             for place in at..flavours.len() {
                 sheet.forget_draft(&format!("flavour {place}"));
@@ -276,7 +276,7 @@ fn bench_note_ui(
     });
     if let Some(figure) = taken {
         sheet.change(&format!("{field} strength"), |item| {
-            item.composition.flavours[at].per_gram = figure
+            item.composition.flavours[at].per_gram = figure;
         });
     }
 }
@@ -359,7 +359,7 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
                     milligrams: Figure::new(0.0, Evidence::SpecSheet),
                 };
                 sheet.change("sweeteners", |item| {
-                    item.composition.high_potency.push(amount)
+                    item.composition.high_potency.push(amount);
                 });
             }
         },

@@ -102,7 +102,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
             let all = [Filling::Levelled, Filling::Heaped];
             let spot = Spot::wide("filling", "Filling");
             sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {
-                item.filling = filling
+                item.filling = filling;
             });
         }
     });
@@ -111,7 +111,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
     sheet.row(ui, "smallest step", |sheet, ui| {
         let spot = Spot::number("increment", "Smallest step in uses").hint(&usual);
         sheet.number(ui, spot, before.increment, |item, increment| {
-            item.increment = increment
+            item.increment = increment;
         });
         quiet_ui(ui, before.words().1);
     });
@@ -119,7 +119,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
         sheet.row(ui, "pours at", |sheet, ui| {
             let spot = Spot::number("temperature", "Temperature at which it pours").hint("its own");
             sheet.number(ui, spot, before.temperature, |item, celsius| {
-                item.temperature = celsius
+                item.temperature = celsius;
             });
             quiet_ui(ui, "°C");
         });

@@ -85,7 +85,7 @@ fn reading_ui(
         );
         let spot = Spot::number(&field, &name).width(USES);
         sheet.measured(ui, spot, reading.uses.to_string(), uses, |item, uses| {
-            item.readings[at].uses = uses
+            item.readings[at].uses = uses;
         });
         let (field, name) = (
             format!("reading {at} grams"),
@@ -98,7 +98,7 @@ fn reading_ui(
         };
         let spot = Spot::number(&field, &name).width(GRAMS).hint("weigh");
         sheet.measured(ui, spot, shown, grams, |item, grams| {
-            item.readings[at].grams = grams
+            item.readings[at].grams = grams;
         });
         ui.add_space(grid::NEAR);
         let (field, name) = (
@@ -108,7 +108,7 @@ fn reading_ui(
         let shown = reading.date.clone().unwrap_or_default();
         let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");
         sheet.reading(ui, spot, shown, date, |item, date| {
-            item.readings[at].date = date
+            item.readings[at].date = date;
         });
         let words = format!("Take reading {number} out");
         stays = !icon_button(ui, Icon::Delete, &words, &words).clicked();

@@ -202,7 +202,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
             .width(72.0)
             .hint("not stated");
         sheet.number(ui, spot, before.specific_heat, |item, heat| {
-            item.specific_heat = heat
+            item.specific_heat = heat;
         });
         quiet_ui(
             ui,
@@ -215,7 +215,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
             .width(72.0)
             .hint(&room);
         sheet.number(ui, spot, before.temperature, |item, celsius| {
-            item.temperature = celsius
+            item.temperature = celsius;
         });
         quiet_ui(ui, "°C");
     });
@@ -224,7 +224,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
             .width(72.0)
             .hint("not stated");
         sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
-            item.cooling_minutes = minutes
+            item.cooling_minutes = minutes;
         });
         quiet_ui(
             ui,
