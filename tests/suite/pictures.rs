@@ -1,4 +1,7 @@
-//! Pictures of the screens for the README: `EVENSIP_PICTURES=assets/pictures cargo test --test suite pictures`.
+//! Pictures of the screens.
+//!
+//! Those of the README are made by `EVENSIP_PICTURES=assets/pictures cargo test --test suite pictures::of_the_readme`; those to
+//! look at, in both themes and at the narrowest and widest window, by `EVENSIP_PICTURES=FOLDER cargo test --test suite pictures`.
 
 use std::sync::Arc;
 
@@ -29,6 +32,29 @@ struct Shot {
 const WIDE: [f32; 2] = [1920.0, 1080.0];
 const NARROW: [f32; 2] = [1024.0, 700.0];
 const MIDDLE: [f32; 2] = [1360.0, 860.0];
+
+const OF_THE_README: [Shot; 2] = [
+    Shot {
+        name: "recipe",
+        size: MIDDLE,
+        appearance: Appearance::Light,
+        recipe: "hazelthwaite",
+        version: Some("ketterby"),
+        line: Some("sweetener"),
+        lens: Lens::Sugar,
+        swap: None,
+    },
+    Shot {
+        name: "swap",
+        size: MIDDLE,
+        appearance: Appearance::Dark,
+        recipe: "hazelthwaite",
+        version: None,
+        line: None,
+        lens: Lens::Sugar,
+        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
+    },
+];
 
 const SHOTS: [Shot; 8] = [
     Shot {
@@ -141,12 +167,21 @@ fn harness(shot: &Shot) -> Harness<'static, App> {
     harness
 }
 
-#[test]
-fn the_screens_of_the_readme_are_drawn() {
-    for shot in &SHOTS {
+fn draw(shots: &[Shot]) {
+    for shot in shots {
         let mut harness = harness(shot);
         if std::env::var_os("EVENSIP_PICTURES").is_some() {
             keep(&harness.render().expect("meshes only"), shot.name);
         }
     }
+}
+
+#[test]
+fn of_the_readme() {
+    draw(&OF_THE_README);
+}
+
+#[test]
+fn of_every_size_and_theme() {
+    draw(&SHOTS);
 }
