@@ -171,6 +171,11 @@ fn allergens(balance: &Balance) -> Value {
     let words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
         set.iter().map(|allergen| allergen.word()).collect()
     };
+    let us_words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
+        set.iter()
+            .filter_map(|allergen| allergen.us_word())
+            .collect()
+    };
     let not_stated: Vec<&str> = balance
         .allergens
         .not_stated
@@ -180,6 +185,8 @@ fn allergens(balance: &Balance) -> Value {
     json!({
         "contains": words(&balance.allergens.contains),
         "may_contain": words(&balance.allergens.may_contain),
+        "us_contains": us_words(&balance.allergens.contains),
+        "us_may_contain": us_words(&balance.allergens.may_contain),
         "not_stated": not_stated,
     })
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use egui::{Label, RichText, Ui};
 
 use super::sheet;
-use crate::balance::Verdict;
+use crate::balance::{AllergenSummary, Verdict};
 use crate::book::{Allergen, IngredientId};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -25,6 +25,9 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         "Not stated by",
         &wording::names(screen.book, &not_stated),
     );
+    if let Some(words) = us_words(summary) {
+        sheet::quiet_ui(ui, words);
+    }
     ui.add_space(grid::TIGHT);
     sheet::words_ui(ui, claim("Vegan", "Not vegan", screen.balance.vegan));
     sheet::words_ui(
@@ -40,6 +43,23 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         "By what the packs state of their ingredients; shared scoops, shakers and blenders carry traces.",
     );
     questions_ui(ui, screen, serving);
+}
+
+/// The same under the nine names of the US law; nothing when it names none of them.
+fn us_words(summary: &AllergenSummary) -> Option<String> {
+    let named = |allergens: &BTreeSet<Allergen>| -> Vec<&str> {
+        allergens
+            .iter()
+            .filter_map(|allergen| allergen.us_word())
+            .collect()
+    };
+    let (contains, may_contain) = (named(&summary.contains), named(&summary.may_contain));
+    let parts: Vec<String> = [("contains", contains), ("may contain", may_contain)]
+        .into_iter()
+        .filter(|(_, names)| !names.is_empty())
+        .map(|(verb, names)| format!("{verb} {}", names.join(", ")))
+        .collect();
+    (!parts.is_empty()).then(|| format!("By the nine names of US law: {}.", parts.join("; ")))
 }
 
 fn listed(allergens: &BTreeSet<Allergen>) -> String {
@@ -107,4 +127,25 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         ui,
         "They ask and decide nothing: the pack in the hand is right.",
     );
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn us_law_names_nine_of_the_fourteen() {
+        let named = Allergen::ALL.iter().filter_map(|one| one.us_word());
+        assert_eq!(named.count(), 9);
+        let summary = AllergenSummary {
+            contains: [Allergen::Nuts, Allergen::Celery].into(),
+            may_contain: [Allergen::Sesame].into(),
+            ..AllergenSummary::default()
+        };
+        assert_eq!(
+            us_words(&summary).as_deref(),
+            Some("By the nine names of US law: contains tree nuts; may contain sesame.")
+        );
+        assert_eq!(us_words(&AllergenSummary::default()), None);
+    }
 }

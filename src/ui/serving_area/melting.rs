@@ -134,12 +134,10 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
 }
 
 fn row_of(standing: &Standing) -> TableRow {
-    let figure = |figure: Option<Uncertain>, decimals: usize| {
-        figure.map_or_else(Value::default, |figure| {
-            Value::digits(show_number(figure.value, decimals))
-        })
+    let figure = |figure: Option<Uncertain>, decimals: i32| {
+        figure.map_or_else(Value::default, |figure| Value::known(figure, decimals))
     };
-    let grams = |figure: Uncertain| Value::digits(show_number(figure.value, 0));
+    let grams = |figure: Uncertain| Value::known(figure, 0);
     TableRow {
         name: format!("{} min", show_number(standing.minutes, 0)),
         is_part: false,

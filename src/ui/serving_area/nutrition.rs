@@ -4,9 +4,9 @@ use egui::{Label, Layout, RichText, Ui, vec2};
 
 use super::sheet::{self, Column, TableRow};
 use super::value::{Value, gap_words};
-use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue};
+use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
-use crate::quantity::show_number;
+use crate::quantity::{rounded_at_most, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{role_colour, share_bar_ui};
@@ -53,7 +53,8 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
 }
 
 fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
-    let gap = gap_words(screen.book, &screen.balance.reported(row.measurand));
+    let reported = screen.balance.reported(row.measurand);
+    let gap = gap_words(screen.book, &reported);
     let value = |printed: &PrintedValue| {
         if printed.is_complete {
             Value::digits(&printed.text)
@@ -75,10 +76,20 @@ fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
         is_part: row.words.starts_with("of which"),
         cells: vec![
             in_100_ml.map_or_else(|| Value::not_known("there is nothing in the cup"), value),
-            value(&row.per_drink),
+            Value {
+                u: doubt_of(row, &reported),
+                ..value(&row.per_drink)
+            },
         ],
         unit: row.unit.to_owned(),
     }
+}
+
+/// The uncertainty of what is in the drink, for a figure that is printed as a number and known whole.
+fn doubt_of(row: &NutritionRow, reported: &Reported) -> Option<String> {
+    let is_number = row.per_drink.is_complete && !row.per_drink.text.starts_with('<');
+    let u = reported.u.filter(|u| is_number && *u > 0.0)?;
+    rounded_at_most(row.per_drink.value, Some(u), 2).u
 }
 
 /// Caffeine and free sugars are asked for, and stand in no declaration.

@@ -25,6 +25,10 @@ const UNCERTAINTY: f32 = 9.0 * grid::STEP;
 const INDENT: f32 = grid::EASY;
 /// Room behind the decimal sign of a cell in a table, in points.
 const CELL_DECIMALS: f32 = 5.5 * grid::STEP;
+/// Where the uncertainty of such a cell stands behind its decimal sign, in points.
+const CELL_UNCERTAINTY: f32 = 5.0 * grid::STEP;
+/// Room for the uncertainty of such a cell, in points.
+const CELL_DOUBT: f32 = 9.0 * grid::STEP;
 /// Width of the answer to "why this number", in points.
 const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 
@@ -144,6 +148,7 @@ fn row_ui(ui: &mut Ui, name: &str, value: &Value, unit: &str, sense: Sense) -> R
         pos2(rect.left() + figure_from, y),
         value,
         TypeStyle::Body,
+        UNCERTAINTY,
     );
     let at = pos2(rect.left() + width - UNIT, y);
     if value.text.is_some() {
@@ -187,8 +192,8 @@ fn quiet_text(ui: &Ui, at: egui::Pos2, text: &str) {
     );
 }
 
-/// Draws a value with its decimal sign at a place, and its uncertainty behind it.
-fn figure(ui: &Ui, at: egui::Pos2, value: &Value, style: TypeStyle) {
+/// Draws a value with its decimal sign at a place, and its uncertainty so many points behind it.
+fn figure(ui: &Ui, at: egui::Pos2, value: &Value, style: TypeStyle, uncertainty: f32) {
     let palette = theme::palette(ui.visuals());
     let painter = ui.painter();
     let Some(text) = &value.text else {
@@ -207,7 +212,7 @@ fn figure(ui: &Ui, at: egui::Pos2, value: &Value, style: TypeStyle) {
     painter.text(at, Align2::RIGHT_CENTER, whole, style.font_id(), colour);
     let end = painter.text(at, Align2::LEFT_CENTER, decimals, style.font_id(), colour);
     if let Some(u) = &value.u {
-        let x = (at.x + UNCERTAINTY).max(end.right() + grid::TIGHT);
+        let x = (at.x + uncertainty).max(end.right() + grid::TIGHT);
         quiet_text(ui, pos2(x, at.y), &format!("± {u}"));
     }
 }
@@ -243,7 +248,15 @@ pub(super) fn table_ui(ui: &mut Ui, columns: &[Column], name_width: f32, rows: &
             0.0
         };
         let each = (width - name_width - unit_room) / columns.len() as f32;
-        let decimal = |column: usize| name_width + each * (column + 1) as f32 - CELL_DECIMALS;
+        let doubt_room = |column: usize| {
+            let has_doubt = rows
+                .iter()
+                .any(|row| row.cells.get(column).is_some_and(|cell| cell.u.is_some()));
+            if has_doubt { CELL_DOUBT } else { 0.0 }
+        };
+        let decimal = |column: usize| {
+            name_width + each * (column + 1) as f32 - CELL_DECIMALS - doubt_room(column)
+        };
         columns_ui(ui, columns, width, &decimal);
         for row in rows {
             table_row_ui(ui, columns, row, width, &decimal);
@@ -331,15 +344,7 @@ fn table_row_ui(
 
 fn cell_ui(ui: &Ui, at: egui::Pos2, cell: &Value) {
     if cell.text.is_some() {
-        figure(
-            ui,
-            at,
-            &Value {
-                u: None,
-                ..cell.clone()
-            },
-            TypeStyle::Body,
-        );
+        figure(ui, at, cell, TypeStyle::Body, CELL_UNCERTAINTY);
         return;
     }
     let palette = theme::palette(ui.visuals());

@@ -111,9 +111,11 @@ impl Value {
     /// "ice left 120 g", for a row of several figures.
     pub(super) fn short(&self, name: &str, unit: &str) -> String {
         match &self.text {
-            Some(text) => format!("{name} {} {unit}", spoken(text))
-                .trim_end()
-                .to_owned(),
+            Some(text) => {
+                let doubt = self.u.as_ref().map(|u| format!(" ± {u}"));
+                let doubt = doubt.unwrap_or_default();
+                format!("{name} {} {unit}{doubt}", spoken(text).trim_end())
+            }
             None => format!("{name} not known"),
         }
     }
