@@ -33,6 +33,7 @@ mod report;
 mod share;
 mod standing;
 mod statement;
+pub mod wording;
 mod yardsticks;
 
 pub use axes::{

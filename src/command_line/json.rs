@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value, json};
 
+use crate::balance::wording::cause_words;
 use crate::balance::{Balance, Difference, LineShare, Measurand, Reported};
 use crate::book::{Axis, Book, Finding, VersionId};
 
@@ -16,6 +17,9 @@ pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
     }
     quantity
 }
+
+/// How many causes of doubt a figure names.
+const CAUSES: usize = 3;
 
 /// The figures of a balance by the keys that the interface names.
 const FIGURES: [(&str, Measurand); 26] = [
@@ -75,7 +79,13 @@ pub(super) fn balance(
     let mut map = Map::new();
     map.insert("recipe".to_owned(), json!(recipe));
     map.insert("version".to_owned(), json!(version.map(VersionId::as_str)));
-    let reported = |measurand| quantity(&balance.reported(measurand), unit_of(book, measurand));
+    let reported = |measurand| {
+        let mut figure = quantity(&balance.reported(measurand), unit_of(book, measurand));
+        if let Value::Object(map) = &mut figure {
+            map.insert("causes".to_owned(), causes(book, balance, measurand));
+        }
+        figure
+    };
     for (key, measurand) in FIGURES {
         map.insert(key.to_owned(), reported(measurand));
         if key == "free_sugars" {
@@ -113,6 +123,18 @@ pub(super) fn balance(
         balance.findings.iter().map(finding).collect(),
     );
     Value::Object(map)
+}
+
+/// The causes that matter most for the uncertainty of a figure, each with its part of the variance.
+fn causes(book: &Book, balance: &Balance, measurand: Measurand) -> Value {
+    balance
+        .largest_causes(measurand.slot(), CAUSES)
+        .into_iter()
+        .map(|(cause, part)| {
+            let words = cause_words(book, balance, cause);
+            json!({ "cause": words.what, "part_of_variance": part, "to_narrow": words.narrow })
+        })
+        .collect()
 }
 
 /// Amounts of the whole drink per 100 ml of the mixed drink at 20 °C.

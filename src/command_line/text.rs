@@ -2,6 +2,7 @@
 
 use std::fmt::Write as _;
 
+use crate::balance::wording::cause_words;
 use crate::balance::{Balance, Difference, Measurand, Reported};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
@@ -67,6 +68,44 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     text
 }
 
+/// Figures whose doubt is taken apart.
+const DOUBTED: [Measurand; 4] = [
+    Measurand::TotalSugar,
+    Measurand::Sweetness,
+    Measurand::ServingTemperature,
+    Measurand::Cost,
+];
+/// How many causes each of them names.
+const CAUSES: usize = 3;
+
+/// What makes the main figures uncertain, the cause with the largest part of the variance first.
+fn doubt(book: &Book, balance: &Balance) -> String {
+    let mut text = String::new();
+    for measurand in DOUBTED {
+        for (at, (cause, part)) in balance
+            .largest_causes(measurand.slot(), CAUSES)
+            .into_iter()
+            .filter(|(_, part)| *part >= 0.05)
+            .enumerate()
+        {
+            let name = if at == 0 { measurand.word() } else { "" };
+            let words = cause_words(book, balance, cause);
+            let narrow = words.narrow.map(|narrow| format!(" — {narrow}"));
+            let _ = writeln!(
+                text,
+                "    {name:<20}{:>3} %  {}{}",
+                show_number(part * 100.0, 0),
+                words.what,
+                narrow.unwrap_or_default()
+            );
+        }
+    }
+    if !text.is_empty() {
+        text.insert_str(0, "  what makes it uncertain\n");
+    }
+    text
+}
+
 /// A balance as a list of figures.
 pub(super) fn balance(
     book: &Book,
@@ -99,6 +138,7 @@ pub(super) fn balance(
     if let Some(difference) = difference {
         text.push_str(&distance("  against the standard", difference));
     }
+    text.push_str(&doubt(book, balance));
     for caution in &balance.cautions {
         let _ = writeln!(
             text,

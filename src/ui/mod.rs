@@ -15,7 +15,7 @@ pub mod swap_area;
 pub mod theme;
 mod view_state;
 pub mod widgets;
-pub mod wording;
+pub use crate::balance::wording;
 
 pub use app::{App, Opening, WindowError, run};
 pub use commands::UiCommand;

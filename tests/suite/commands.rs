@@ -268,3 +268,20 @@ fn without_a_display_one_sentence_names_the_commands() {
         assert!(message.contains(word), "{message}");
     }
 }
+
+#[test]
+fn a_figure_names_what_makes_it_uncertain_and_how_to_narrow_it() {
+    let balance = json(&["balance", SAMPLE, "--recipe", "hob-and-ember", "--json"]);
+    let causes = balance["total_sugar"]["causes"].as_array().unwrap();
+    let part = |cause: &Value| cause["part_of_variance"].as_f64().unwrap();
+    assert!((1..=3).contains(&causes.len()), "{causes:?}");
+    assert!(
+        causes
+            .windows(2)
+            .all(|pair| part(&pair[0]) >= part(&pair[1]))
+    );
+    assert!(causes.iter().map(part).sum::<f64>() <= 1.0 + 1e-9);
+    let first = causes[0]["cause"].as_str().unwrap();
+    assert!(first.contains("Tambrel chestnut powder"), "{first}");
+    assert!(causes[0]["to_narrow"].is_string());
+}

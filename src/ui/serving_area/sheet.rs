@@ -28,7 +28,7 @@ const CELL_DECIMALS: f32 = 5.5 * grid::STEP;
 /// Where the uncertainty of such a cell stands behind its decimal sign, in points.
 const CELL_UNCERTAINTY: f32 = 5.0 * grid::STEP;
 /// Room for the uncertainty of such a cell, in points.
-const CELL_DOUBT: f32 = 9.0 * grid::STEP;
+const CELL_DOUBT: f32 = 10.0 * grid::STEP;
 /// Width of the answer to "why this number", in points.
 const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 

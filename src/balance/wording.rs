@@ -1,6 +1,6 @@
-//! What the screens say of the engine's findings: causes of doubt, gaps, claims.
+//! What is said of the engine's findings on screens, cards and in commands: causes of doubt, gaps, claims.
 
-use crate::balance::{Balance, Cause, Measurand, Sweet, Verdict};
+use super::{Balance, Cause, Measurand, Sweet, Verdict};
 use crate::book::{
     Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient, Stage, VesselId,
 };
@@ -35,10 +35,10 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             words(what, Some("ask for the specification sheet"))
         }
         Cause::Flavour(id, slot) => {
-            let flavour = balance
-                .flavours
-                .get(*slot)
-                .map_or("flavour", String::as_str);
+            let flavour = book
+                .ingredient(id)
+                .and_then(|ingredient| ingredient.composition.flavours.get(*slot))
+                .map_or("flavour", |flavour| flavour.name.as_str());
             let what = format!(
                 "how strong the {flavour} of {} is",
                 ingredient_name(book, id)
