@@ -112,8 +112,10 @@ impl Value {
     pub(super) fn short(&self, name: &str, unit: &str) -> String {
         match &self.text {
             Some(text) => {
-                let doubt = self.u.as_ref().map(|u| format!(" ± {u}"));
-                let doubt = doubt.unwrap_or_default();
+                // The doubt of a known part says nothing of the whole.
+                let is_whole = !text.starts_with(['≥', '≤']);
+                let doubt = self.u.as_ref().filter(|_| is_whole);
+                let doubt = doubt.map(|u| format!(" ± {u}")).unwrap_or_default();
                 format!("{name} {} {unit}{doubt}", spoken(text).trim_end())
             }
             None => format!("{name} not known"),
@@ -161,6 +163,7 @@ mod tests {
             value.sentence("until 58 °C", "min"),
             "until 58 °C: 7.4 min, ± 1.1"
         );
+        assert_eq!(value.short("fat", "g"), "fat 7.4 g ± 1.1");
         assert_eq!(value.at_least().short("fat", "g"), "fat at least 7.4 g");
     }
 }
