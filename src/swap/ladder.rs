@@ -12,6 +12,7 @@ use crate::quantity::show_number;
 use super::adapt::{Adapted, Origin, remaining};
 use super::demands::Demands;
 use super::question::Adjustable;
+use super::watch::Watch;
 
 /// A level as the shop names it.
 #[derive(Clone, Debug, PartialEq)]
@@ -66,7 +67,18 @@ pub fn ladder(
     version: Option<&VersionId>,
     levels: &[Level],
 ) -> Option<Ladder> {
-    let origin = Origin::new(book, recipe, version)?;
+    ladder_watched(book, recipe, version, levels, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn ladder_watched(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    levels: &[Level],
+    watch: &Watch,
+) -> Option<Ladder> {
+    let origin = Origin::new(book, recipe, version, watch)?;
     let mut bare = origin.resolved.clone();
     let sweeteners: Vec<_> = origin
         .resolved
@@ -108,6 +120,7 @@ pub fn ladder(
         ));
         return Some(ladder);
     }
+    watch.expect_parts(levels.len());
     for level in levels {
         let part = level.percent / 100.0;
         let aim = bottom + part * (top - bottom);
@@ -134,6 +147,7 @@ pub fn ladder(
             aim,
             drink: rung(&origin, &ladder.floor, &aimed),
         });
+        watch.part_is_done();
     }
     Some(ladder)
 }
