@@ -67,7 +67,7 @@ pub fn everywhere_watched(
             }
         }
     }
-    watch.expect_parts(users.len());
+    watch.expect(users.len());
     let mut items = Vec::new();
     for (recipe, version) in users {
         if watch.is_stopped() {
@@ -81,7 +81,7 @@ pub fn everywhere_watched(
             adjust: None,
         };
         items.extend(review(book, recipe, question, demands, watch));
-        watch.part_is_done();
+        watch.done();
     }
     items
 }

@@ -6,7 +6,9 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Measurand, balance};
-use crate::book::{Axis, Book, Change, Recipe, Role, Stage, VersionId};
+use crate::book::{
+    Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId,
+};
 use crate::quantity::show_number;
 
 use super::adapt::{Adapted, Origin, remaining};
@@ -24,6 +26,14 @@ pub struct Level {
 }
 
 impl Level {
+    /// The levels that the shop names.
+    pub fn of_shop(settings: &Settings) -> Vec<Self> {
+        let named = settings.sugar_levels().into_iter();
+        named
+            .map(|NamedLevel { name, percent }| Self { name, percent })
+            .collect()
+    }
+
     /// The five levels of most counters (common practice, no source).
     pub fn usual() -> Vec<Self> {
         [100.0, 75.0, 50.0, 25.0, 0.0]
@@ -120,7 +130,7 @@ pub fn ladder_watched(
         ));
         return Some(ladder);
     }
-    watch.expect_parts(levels.len());
+    watch.expect(levels.len());
     for level in levels {
         let part = level.percent / 100.0;
         let aim = bottom + part * (top - bottom);
@@ -147,7 +157,7 @@ pub fn ladder_watched(
             aim,
             drink: rung(&origin, &ladder.floor, &aimed),
         });
-        watch.part_is_done();
+        watch.done();
     }
     Some(ladder)
 }

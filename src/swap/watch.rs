@@ -38,12 +38,13 @@ impl Watch {
     }
 
     /// There are so many more parts to do.
-    pub(super) fn expect_parts(&self, more: usize) {
+    pub fn expect(&self, more: usize) {
         let more = u32::try_from(more).unwrap_or(u32::MAX / 2);
         self.all.fetch_add(more, Ordering::Relaxed);
     }
 
-    pub(super) fn part_is_done(&self) {
+    /// One of the parts is done.
+    pub fn done(&self) {
         self.done.fetch_add(1, Ordering::Relaxed);
     }
 }
