@@ -17,8 +17,8 @@ use super::impossible::{diet_reason, impossible_reason};
 use super::landscape::Aim;
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
-use super::watch::Watch;
 use super::question::{Adjustable, Question, adjustable_lines_with};
+use super::watch::Watch;
 
 /// What a suggestion is best at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -220,11 +220,11 @@ impl Suggesting<'_> {
             .map(|range| range.len() as f64)
             .product();
         let Some(closest) = answer.enter(run(
-                &problem.landscape,
-                self.demands.limit,
-                None,
-                self.watch,
-            )) else {
+            &problem.landscape,
+            self.demands.limit,
+            None,
+            self.watch,
+        )) else {
             answer.reasons.push(impossible_reason(
                 self.book,
                 &problem,
@@ -273,11 +273,11 @@ impl Suggesting<'_> {
                     .landscape
                     .aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
                 let point = answer.enter(run(
-                &landscape,
-                self.demands.limit,
-                Some(&closest),
-                self.watch,
-            ));
+                    &landscape,
+                    self.demands.limit,
+                    Some(&closest),
+                    self.watch,
+                ));
                 points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
                 break;
             }

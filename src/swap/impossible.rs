@@ -152,7 +152,8 @@ pub(super) fn impossible_reason(
             continue;
         }
         let relaxed = landscape.bounded_by(bounds);
-        if let Some(best) = run(&relaxed, LIMIT, None, &Watch::default()).and_then(|outcome| outcome.best)
+        if let Some(best) =
+            run(&relaxed, LIMIT, None, &Watch::default()).and_then(|outcome| outcome.best)
             && let Some(obstacle) = landscape.obstacle(&best.point, &landscape.figures(&best.point))
         {
             return sentence(book, &obstacle, plain);

@@ -6,9 +6,7 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Measurand, balance};
-use crate::book::{
-    Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId,
-};
+use crate::book::{Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId};
 use crate::quantity::show_number;
 
 use super::adapt::{Adapted, Origin, remaining};

@@ -411,7 +411,9 @@ impl Workbench {
         let edits = self.redirect_from_approved(edits);
         let Some(first) = edits.last() else { return };
         let label = if let (true, Edit::AddVersion { .. }) = (edits.len() > 1, first)
-            && edits.iter().all(|edit| matches!(edit, Edit::AddVersion { .. }))
+            && edits
+                .iter()
+                .all(|edit| matches!(edit, Edit::AddVersion { .. }))
         {
             format!("add {} versions", edits.len())
         } else {

@@ -130,10 +130,7 @@ impl Workbench {
         }
         self.count_engine_calls(true);
         let swap = found.as_ref().as_ref()?;
-        let nearby = swap
-            .answer
-            .nearby(self.history.book(), point)
-            .map(Arc::new);
+        let nearby = swap.answer.nearby(self.history.book(), point).map(Arc::new);
         self.searches.nearby = Some((found.clone(), nearby.clone()));
         nearby
     }
@@ -227,9 +224,7 @@ fn variation(
         VariationKind::Size(cup) => resize_watched(book, recipe, version, cup, watch),
         VariationKind::Iced(cup) => iced_watched(book, recipe, version, Some(cup), watch),
         VariationKind::Hot(cup) => hot(book, recipe, version, Some(cup), watch),
-        VariationKind::Ice(level) => {
-            ice_level_watched(book, recipe, version, level.percent, watch)
-        }
+        VariationKind::Ice(level) => ice_level_watched(book, recipe, version, level.percent, watch),
     }
 }
 

@@ -7,8 +7,8 @@ use evensip::book::{
     Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, Entry, Evidence,
     Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
     Ingredient, IngredientId, Instruction, Item, Line, LineId, Measure, MeasureId, MeasureKind,
-    Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
-    ServicewareKind, NamedLevel, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
+    NamedLevel, Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
     Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 

@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, RecipeId, NamedLevel, Settings, Shelf,
-    StepSetting, TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, NamedLevel, RecipeId,
+    Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.

@@ -11,8 +11,8 @@ use super::{FORMAT, format_v1 as file};
 use crate::book::{
     AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
     CoolingRun, Diet, Filling, FlavourStrength, HighPotencyAmount, HouseMade, Ingredient, Measure,
-    Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, NamedLevel, Settings, Shape, StepSetting,
-    SugarProfile, TemperatureWindow, Vessel,
+    NamedLevel, Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, Settings, Shape,
+    StepSetting, SugarProfile, TemperatureWindow, Vessel,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
