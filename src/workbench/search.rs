@@ -45,6 +45,14 @@ impl<V> Default for Look<V> {
 }
 
 impl<V> Look<V> {
+    /// A search that has ended.
+    pub fn done(found: V) -> Self {
+        Self {
+            found: Some(Arc::new(found)),
+            state: LookState::Done,
+        }
+    }
+
     /// What was found for the very question.
     pub fn current(&self) -> Option<&V> {
         self.found

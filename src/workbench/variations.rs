@@ -23,6 +23,18 @@ pub struct SwapFound {
     pub walks: Vec<Vec<WalkStep>>,
 }
 
+impl SwapFound {
+    /// An answer with its steps.
+    pub fn new(book: &Book, answer: Answer) -> Self {
+        let walks = answer
+            .suggestions
+            .iter()
+            .map(|suggestion| walk(book, &answer, suggestion))
+            .collect();
+        Self { answer, walks }
+    }
+}
+
 /// One swap over the whole book, as it is asked.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Review {
@@ -56,6 +68,9 @@ pub struct Variation {
     pub drink: Result<Adapted, String>,
 }
 
+/// Amounts set by hand, with the swap that they belong to.
+type KnownNearby = (Arc<Option<SwapFound>>, Option<Arc<Nearby>>);
+
 /// The searches of a workbench.
 #[derive(Default)]
 pub(super) struct Searches {
@@ -63,7 +78,7 @@ pub(super) struct Searches {
     review: Search<Review, Vec<ReviewItem>>,
     ladder: Search<Shown, Option<Ladder>>,
     variations: Search<Shown, Vec<Variation>>,
-    nearby: Option<(Arc<Option<SwapFound>>, Option<Arc<Nearby>>)>,
+    nearby: Option<KnownNearby>,
 }
 
 impl Workbench {
@@ -166,13 +181,7 @@ fn find_swap(
     (question, demands): &(Question, Demands),
     watch: &Watch,
 ) -> Option<SwapFound> {
-    let answer = answer_watched(book, question, demands, watch)?;
-    let walks = answer
-        .suggestions
-        .iter()
-        .map(|suggestion| walk(book, &answer, suggestion))
-        .collect();
-    Some(SwapFound { answer, walks })
+    answer_watched(book, question, demands, watch).map(|answer| SwapFound::new(book, answer))
 }
 
 fn find_variations(book: &Book, shown: &Shown, watch: &Watch) -> Vec<Variation> {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Balance, Measurand, balance_version, difference};
 use evensip::book::{Axis, Book, RecipeId, VersionId};
 use evensip::ui::{App, Area, Opening};

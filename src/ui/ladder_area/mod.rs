@@ -66,7 +66,8 @@ pub(super) fn ladder_area_ui(
     ui.label(RichText::new(format!("{version} · {held}")).color(palette.text_quiet));
     ui.add_space(grid::EASY);
     if ui.available_width() >= TWO_COLUMNS {
-        let each = ((ui.available_width() - grid::FAR) / 2.0).min(COLUMN);
+        let room = ui.available_width() - grid::FAR - grid::EASY;
+        let each = (room / 2.0).min(COLUMN);
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = grid::FAR;
             ui.vertical(|ui| {
@@ -100,6 +101,18 @@ fn heading_ui(ui: &mut Ui, words: &str) {
 /// A paragraph.
 fn words_ui(ui: &mut Ui, words: impl Into<String>, colour: egui::Color32) {
     ui.add(egui::Label::new(RichText::new(words).color(colour)).wrap());
+}
+
+/// A name in a room of its own, so that what stands behind it is aligned.
+fn name_ui(ui: &mut Ui, name: &str, room: f32) {
+    let size = egui::vec2(room, grid::TARGET);
+    let layout = egui::Layout::left_to_right(egui::Align::Center);
+    ui.allocate_ui_with_layout(size, layout, |ui| {
+        ui.set_min_size(size);
+        let palette = theme::palette(ui.visuals());
+        let name = RichText::new(name).font(TypeStyle::Strong.font_id());
+        ui.add(egui::Label::new(name.color(palette.text_strong)).truncate());
+    });
 }
 
 /// Keeps a drink as a new version, and shows it.

@@ -2,7 +2,7 @@
 
 use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-use super::{heading_ui, keep, model, words_ui};
+use super::{heading_ui, keep, model, name_ui, words_ui};
 use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::swap::{Adapted, Ladder, Rung};
@@ -17,7 +17,9 @@ use crate::workbench::{Action, Look};
 /// Room for the name of a level, in points.
 const NAME: f32 = 22.0 * grid::STEP;
 /// Room for the bar of sugar, in points.
-const BAR: f32 = 40.0 * grid::STEP;
+const BAR: f32 = 36.0 * grid::STEP;
+/// Room for the figure behind the bar, in points.
+const FIGURE: f32 = 25.0 * grid::STEP;
 /// Height of the bar, in points.
 const BAR_HEIGHT: f32 = 3.0 * grid::STEP;
 
@@ -91,15 +93,7 @@ fn rung_ui(
         }
     };
     ui.horizontal(|ui| {
-        let (rect, response) = ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
-        response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, level));
-        ui.painter().with_clip_rect(rect).text(
-            rect.left_center(),
-            egui::Align2::LEFT_CENTER,
-            level,
-            TypeStyle::Strong.font_id(),
-            palette.text_strong,
-        );
+        name_ui(ui, level, NAME);
         bar_ui(ui, ladder, drink);
         level_strip_ui(ui, &drink.difference, "what this level aims at");
         let name = format!("Keep {level} as a new version");
@@ -133,7 +127,7 @@ fn rung_ui(
 /// The sugar of a rung beside the most of all: what can't be taken out, and what the sweetener adds.
 fn bar_ui(ui: &mut Ui, ladder: &Ladder, drink: &Adapted) {
     let palette = theme::palette(ui.visuals());
-    let size = vec2(BAR + 18.0 * grid::STEP, grid::TARGET);
+    let size = vec2(BAR + FIGURE, grid::TARGET);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     let (Some(sugar), Some(floor)) = (model::sugar(&drink.balance), model::sugar(&ladder.floor))
     else {

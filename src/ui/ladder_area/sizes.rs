@@ -2,13 +2,19 @@
 
 use egui::{RichText, Ui};
 
-use super::{heading_ui, keep, model, words_ui};
+use super::{heading_ui, keep, model, name_ui, words_ui};
 use crate::ui::Screen;
 use crate::ui::swap_area::progress_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level_strip_ui;
 use crate::workbench::{Action, Look, Variation, VariationKind};
+
+/// A heading, and what stands under it.
+type Group = (&'static str, fn(&VariationKind) -> bool);
+
+/// Room for the name of a variation, in points.
+const NAME: f32 = 50.0 * grid::STEP;
 
 /// The list, in groups.
 pub(super) fn sizes_ui(
@@ -23,7 +29,7 @@ pub(super) fn sizes_ui(
     let Some(variations) = look.current() else {
         return;
     };
-    let groups: [(&str, fn(&VariationKind) -> bool); 4] = [
+    let groups: [Group; 4] = [
         ("In another cup", |kind| {
             matches!(kind, VariationKind::Size(_))
         }),
@@ -64,12 +70,10 @@ fn variation_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let (title, version) = model::variation_names(screen.book, &variation.kind);
-    let name = RichText::new(&title).font(TypeStyle::Strong.font_id());
-    let name = name.color(palette.text_strong);
     let drink = match &variation.drink {
         Ok(drink) => drink,
         Err(reason) => {
-            ui.label(name);
+            name_ui(ui, &title, ui.available_width());
             ui.indent(("variation", &title), |ui| {
                 words_ui(ui, format!("Can't be made: {reason}."), palette.caution);
             });
@@ -77,7 +81,7 @@ fn variation_ui(
         }
     };
     ui.horizontal(|ui| {
-        ui.label(name);
+        name_ui(ui, &title, NAME);
         level_strip_ui(ui, &drink.difference, "the standard, in this size");
         let keep_name = format!("Keep {title} as a new version");
         let button = ui

@@ -24,6 +24,13 @@ const CHANGE: f32 = 15.0 * grid::STEP;
 /// From this width on running text would be too wide to read, in points.
 const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
+/// Reasons that are shown before the others are asked for.
+const FIRST_REASONS: usize = 2;
+/// Room for the table of suggestions, in points.
+const CHOICE: f32 = 145.0 * grid::STEP;
+/// Room for the sentences beside it, in points.
+const SENTENCES: f32 = 100.0 * grid::STEP;
+
 /// One of the drinks that are compared.
 struct Drink<'answer> {
     title: String,
@@ -135,8 +142,32 @@ fn drinks<'answer>(
     drinks
 }
 
+/// The suggestions and what was found, side by side where there is room; the one that is looked at.
+pub(super) fn choice_and_sentences_ui<'answer>(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &'answer Answer,
+    state: &mut SwapState,
+) -> Option<&'answer Suggestion> {
+    if answer.suggestions.is_empty() || ui.available_width() < CHOICE + SENTENCES {
+        let chosen = choice_ui(ui, screen, answer, state);
+        sentences_ui(ui, screen, answer, chosen, state);
+        return chosen;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::FAR;
+        let chosen = ui.vertical(|ui| choice_ui(ui, screen, answer, state)).inner;
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::NEAR;
+            sentences_ui(ui, screen, answer, chosen, state);
+        });
+        chosen
+    })
+    .inner
+}
+
 /// The suggestions by what each is best at, with what speaks for each; the one that is looked at.
-pub(super) fn choice_ui<'answer>(
+fn choice_ui<'answer>(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &'answer Answer,
@@ -175,11 +206,12 @@ pub(super) fn choice_ui<'answer>(
 }
 
 /// What the search found, in sentences; gaps and reasons plainly.
-pub(super) fn sentences_ui(
+fn sentences_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &Answer,
     chosen: Option<&Suggestion>,
+    state: &mut SwapState,
 ) {
     let palette = theme::palette(ui.visuals());
     let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
@@ -193,13 +225,22 @@ pub(super) fn sentences_ui(
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
             say(ui, words, palette.text_normal);
         }
-        for reason in &answer.reasons {
+        let shown = if state.all_reasons {
+            answer.reasons.len()
+        } else {
+            FIRST_REASONS
+        };
+        for reason in answer.reasons.iter().take(shown) {
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {
                 let words = format!("{}.", model::capitalised(reason));
                 say(ui, &words, palette.text_normal);
             }
+        }
+        let more = answer.reasons.len().saturating_sub(shown);
+        if more > 0 && ui.button(format!("Show {more} more")).clicked() {
+            state.all_reasons = true;
         }
         let after = chosen.map_or(&answer.plain, |suggestion| &suggestion.balance);
         let diet = model::diet_words(screen.book, &answer.standard, after);

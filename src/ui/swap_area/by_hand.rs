@@ -139,7 +139,7 @@ fn drink_ui(
     let Some(nearby) = nearby else {
         return;
     };
-    let title = RichText::new("By hand").font(TypeStyle::Heading.font_id());
+    let title = RichText::new("With these amounts").font(TypeStyle::Heading.font_id());
     ui.label(title.color(palette.text_strong));
     let line = line_words(answer);
     level_moved_ui(ui, &nearby.difference, &suggestion.difference, line);

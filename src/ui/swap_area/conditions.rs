@@ -2,7 +2,7 @@
 
 use egui::{Button, Checkbox, Label, RichText, Ui};
 
-use super::{SwapState, limits, model};
+use super::{SwapState, Way, limits, model};
 use crate::book::{Allergen, TemperatureWindow};
 use crate::quantity::{parse_number, show_compact};
 use crate::swap::{Answer, Demands};
@@ -31,6 +31,7 @@ pub(super) fn conditions_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let is_open = state.conditions_open;
+    let of_one_recipe = state.way != Way::Everywhere;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let (icon, words) = if is_open {
@@ -48,7 +49,9 @@ pub(super) fn conditions_ui(
         return;
     }
     ui.add_space(grid::TIGHT);
-    if ui.available_width() >= SIDE_BY_SIDE {
+    if !of_one_recipe {
+        demands_ui(ui, screen, &mut state.demands, drafts, actions);
+    } else if ui.available_width() >= SIDE_BY_SIDE {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = grid::APART;
             ui.vertical(|ui| {
@@ -92,15 +95,16 @@ fn summary(screen: &Screen<'_>, answer: Option<&Answer>, demands: &Demands) -> S
             crate::ui::wording::ingredient_name(screen.book, &adjustable.line.ingredient)
         })
         .collect();
-    let moving = match moving.is_empty() {
-        true => "nothing was looked for yet".to_owned(),
-        false => format!("may move: {}", moving.join(", ")),
-    };
     let asked = asked_words(screen, demands);
-    if asked.is_empty() {
-        format!("{moving} · nothing else is asked")
+    let asked = if asked.is_empty() {
+        "nothing else is asked".to_owned()
     } else {
-        format!("{moving} · asked: {}", asked.join(", "))
+        format!("asked: {}", asked.join(", "))
+    };
+    if moving.is_empty() {
+        model::capitalised(&asked)
+    } else {
+        format!("may move: {} · {asked}", moving.join(", "))
     }
 }
 
@@ -180,24 +184,39 @@ fn demands_ui(
             100.0,
         ),
     ];
-    for (name, words, unit, cap, most) in caps {
-        let key = key(name);
-        ui.horizontal(|ui| {
-            if let Some(value) = number_ui(ui, &key, words, *cap, (0.0, most), drafts, actions) {
-                *cap = value;
+    let mut errors = Vec::new();
+    egui::Grid::new("demands")
+        .num_columns(3)
+        .spacing([grid::EASY, 0.0])
+        .show(ui, |ui| {
+            for (name, words, unit, cap, most) in caps {
+                let key = key(name);
+                ui.label(words);
+                if let Some(value) = number_ui(ui, &key, words, *cap, (0.0, most), drafts, actions)
+                {
+                    *cap = value;
+                }
+                ui.label(RichText::new(unit).color(palette.text_quiet));
+                ui.end_row();
+                errors.push(key);
             }
-            ui.label(RichText::new(unit).color(palette.text_quiet));
-            ui.label(words);
+            temperature_ui(ui, screen, &mut demands.temperature, drafts, actions);
         });
+    errors.extend(["from", "to"].map(|end| served_key(screen, end)));
+    for key in errors {
         draft_error_ui(ui, drafts, &key);
     }
-    temperature_ui(ui, screen, demands, drafts, actions);
 }
 
+fn served_key(screen: &Screen<'_>, end: &str) -> String {
+    format!("field swap served {end} {}", screen.recipe.id)
+}
+
+/// The two rows of the serving temperature.
 fn temperature_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    demands: &mut Demands,
+    temperature: &mut Option<TemperatureWindow>,
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
@@ -208,27 +227,22 @@ fn temperature_ui(
     } else {
         settings.hot_window
     };
-    let key = |end: &str| format!("field swap served {end} {}", screen.recipe.id);
-    let ends = demands.temperature;
-    let mut from = ends.map(|window| window.from);
-    let mut to = ends.map(|window| window.to);
-    ui.horizontal(|ui| {
+    let mut from = temperature.map(|window| window.from);
+    let mut to = temperature.map(|window| window.to);
+    for (end, words, value) in [
+        ("from", "served no cooler than", &mut from),
+        ("to", "served no hotter than", &mut to),
+    ] {
+        ui.label(words);
+        let key = served_key(screen, end);
         let range = (-20.0, 120.0);
-        let name = "served no cooler than";
-        if let Some(value) = number_ui(ui, &key("from"), name, from, range, drafts, actions) {
-            from = value;
-        }
-        ui.label(RichText::new("to").color(palette.text_quiet));
-        let name = "served no hotter than";
-        if let Some(value) = number_ui(ui, &key("to"), name, to, range, drafts, actions) {
-            to = value;
+        if let Some(asked) = number_ui(ui, &key, words, *value, range, drafts, actions) {
+            *value = asked;
         }
         ui.label(RichText::new("°C").color(palette.text_quiet));
-        ui.label("served at");
-    });
-    draft_error_ui(ui, drafts, &key("from"));
-    draft_error_ui(ui, drafts, &key("to"));
-    demands.temperature = match (from, to) {
+        ui.end_row();
+    }
+    *temperature = match (from, to) {
         (None, None) => None,
         (from, to) => Some(TemperatureWindow {
             from: from.unwrap_or(shop.from),

@@ -17,8 +17,8 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, ScrollArea, Ui};
 
-use crate::book::{IngredientId, RecipeId, VersionId};
-use crate::swap::{Demands, Nearby, Question, ReviewItem};
+use crate::book::{Book, IngredientId, RecipeId, VersionId};
+use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
@@ -70,6 +70,8 @@ pub struct SwapState {
     find: String,
     /// The row of what was found that the keyboard is on.
     found: usize,
+    /// Whether every reason is shown.
+    all_reasons: bool,
     /// Whether the conditions are open.
     conditions_open: bool,
     way: Way,
@@ -108,6 +110,7 @@ impl SwapState {
         self.step = 1;
         self.point = None;
         self.suggestion_name = None;
+        self.all_reasons = false;
     }
 }
 
@@ -120,6 +123,15 @@ pub struct SwapLooks {
 }
 
 impl SwapLooks {
+    /// What there is once a swap has been answered.
+    pub fn answered(book: &Book, answer: Answer) -> Self {
+        let found = Some(SwapFound::new(book, answer));
+        Self {
+            swap: Look::done(found),
+            ..Self::default()
+        }
+    }
+
     /// Asks the workbench for what the area shows.
     pub(super) fn take(workbench: &mut Workbench, state: &SwapState) -> Self {
         let Some(question) = state.complete() else {
@@ -145,7 +157,7 @@ impl SwapLooks {
 }
 
 /// The swap of the version in hand. `looks` belong to the question of the last frame.
-pub(super) fn swap_area_ui(
+pub fn swap_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     looks: &SwapLooks,
@@ -166,16 +178,13 @@ pub(super) fn swap_area_ui(
         .show(ui, |ui| {
             ui.set_width(ui.available_width() - grid::NEAR);
             let complete = state.complete().cloned();
-            match complete.filter(|_| state.choosing == Choosing::Nothing) {
-                Some(question) => {
-                    asked_ui(ui, screen, &question, looks, state, drafts, actions);
+            if let Some(question) = complete.filter(|_| state.choosing == Choosing::Nothing) {
+                asked_ui(ui, screen, &question, looks, state, drafts, actions);
+            } else {
+                if state.choosing == Choosing::Nothing {
+                    introduction_ui(ui);
                 }
-                None => {
-                    if state.choosing == Choosing::Nothing {
-                        introduction_ui(ui);
-                    }
-                    ask::choose_ui(ui, screen, state);
-                }
+                ask::choose_ui(ui, screen, state);
             }
             ui.add_space(grid::APART);
         });
@@ -227,16 +236,18 @@ fn asked_ui(
         if !is_current {
             ui.multiply_opacity(0.6);
         }
-        let chosen = answer::choice_ui(ui, screen, &found.answer, state);
+        let chosen = answer::choice_and_sentences_ui(ui, screen, &found.answer, state);
+        ui.add_space(grid::NEAR);
         let Some(suggestion) = chosen else {
-            answer::sentences_ui(ui, screen, &found.answer, None);
+            if state.way != Way::SideBySide {
+                // There are no steps to nothing, and no amounts around it.
+                state.way = Way::SideBySide;
+            }
             way_ui(ui, state);
             ui.add_space(grid::NEAR);
             answer::side_by_side_ui(ui, screen, &found.answer, None, is_current, state, actions);
             return;
         };
-        answer::sentences_ui(ui, screen, &found.answer, Some(suggestion));
-        ui.add_space(grid::NEAR);
         way_ui(ui, state);
         ui.add_space(grid::NEAR);
         let answer = &found.answer;

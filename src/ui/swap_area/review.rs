@@ -4,7 +4,6 @@ use egui::{Checkbox, Label, RichText, Ui};
 
 use super::conditions::quiet_ui;
 use super::{SwapState, model, review_model};
-use crate::balance::Difference;
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -15,6 +14,8 @@ use crate::workbench::{Action, Look};
 
 /// How far the second lines are set in, in points.
 const INDENT: f32 = 7.0 * grid::STEP;
+/// Room for the name and the state of a recipe, in points.
+const NAME: f32 = 75.0 * grid::STEP;
 /// The widest list, in points.
 const WIDTH: f32 = 200.0 * grid::STEP;
 
@@ -91,39 +92,43 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
     ui.horizontal(|ui| {
         let can_be_taken = review_model::can_be_taken(item);
         let mut ticked = can_be_taken && !state.left_out.contains(&place);
-        let checkbox = Checkbox::new(&mut ticked, RichText::new(&name).strong());
-        if ui.add_enabled(can_be_taken, checkbox).changed() {
-            if ticked {
-                state.left_out.remove(&place);
-            } else {
-                state.left_out.insert(place);
+        let size = egui::vec2(NAME, grid::TARGET);
+        let layout = egui::Layout::left_to_right(egui::Align::Center);
+        ui.allocate_ui_with_layout(size, layout, |ui| {
+            ui.set_min_size(size);
+            let checkbox = Checkbox::new(&mut ticked, RichText::new(&name).strong());
+            if ui.add_enabled(can_be_taken, checkbox).changed() {
+                if ticked {
+                    state.left_out.remove(&place);
+                } else {
+                    state.left_out.insert(place);
+                }
             }
-        }
-        ui.label(RichText::new(state_word).color(palette.text_quiet));
+            ui.label(RichText::new(state_word).color(palette.text_quiet));
+        });
         if let Some(suggestion) = suggestion {
             level_strip_ui(
                 ui,
                 &suggestion.difference,
                 super::answer::line_words(&item.answer),
             );
-            ui.label(RichText::new(short_words(&suggestion.difference)).color(
-                if suggestion.difference.within_one_step() == Some(false) {
-                    palette.off_level
-                } else {
-                    palette.text_normal
-                },
-            ));
+            let colour = if suggestion.difference.within_one_step() == Some(false) {
+                palette.off_level
+            } else {
+                palette.text_normal
+            };
+            let words = RichText::new(overall_words(&suggestion.difference));
+            ui.add(Label::new(words.color(colour)).truncate());
         }
     });
     ui.indent(("review", &name), |ui| {
         ui.spacing_mut().indent = INDENT;
-        match suggestion {
-            Some(suggestion) => changes_ui(ui, screen, item, suggestion),
-            None => {
-                let reasons = item.answer.reasons.join("; ");
-                let words = format!("No suggestion: {reasons}.");
-                ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
-            }
+        if let Some(suggestion) = suggestion {
+            changes_ui(ui, screen, item, suggestion);
+        } else {
+            let reasons = item.answer.reasons.join("; ");
+            let words = format!("No suggestion: {reasons}.");
+            ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }
     });
     ui.add_space(grid::NEAR);
@@ -136,14 +141,10 @@ fn changes_ui(
     suggestion: &crate::swap::Suggestion,
 ) {
     let palette = theme::palette(ui.visuals());
-    let before = crate::book::resolve(
-        match screen.book.recipe(&item.recipe) {
-            Some(recipe) => recipe,
-            None => return,
-        },
-        item.version.as_ref(),
-    )
-    .0;
+    let Some(recipe) = screen.book.recipe(&item.recipe) else {
+        return;
+    };
+    let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
     let after = &suggestion.balance.resolved;
     let changes = model::changes_in_words(screen.book, &before, after).join(", ");
     ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
@@ -153,8 +154,4 @@ fn changes_ui(
         let small = small.font(TypeStyle::Small.font_id());
         ui.add(Label::new(small.color(palette.text_quiet)).wrap());
     }
-}
-
-fn short_words(difference: &Difference) -> String {
-    overall_words(difference)
 }

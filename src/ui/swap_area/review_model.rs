@@ -72,12 +72,10 @@ fn grown_recipe<'grown>(
     grown: &'grown mut Vec<Recipe>,
     id: &RecipeId,
 ) -> Option<&'grown mut Recipe> {
-    let at = match grown.iter().position(|recipe| recipe.id == *id) {
-        Some(at) => at,
-        None => {
-            grown.push(book.recipe(id)?.as_ref().clone());
-            grown.len() - 1
-        }
-    };
+    let known = grown.iter().position(|recipe| recipe.id == *id);
+    if known.is_none() {
+        grown.push(book.recipe(id)?.as_ref().clone());
+    }
+    let at = known.unwrap_or(grown.len() - 1);
     grown.get_mut(at)
 }
