@@ -83,6 +83,8 @@ pub struct SwapState {
     point: Option<Vec<i32>>,
     /// What is left out of the reviewed list.
     left_out: BTreeSet<Place>,
+    /// How many versions were just taken from the reviewed list, and how many the book has had since.
+    taken: Option<(usize, usize)>,
     /// The name that is being typed for the suggestion.
     suggestion_name: Option<String>,
     /// The name that is being typed for the plain swap.
@@ -111,6 +113,7 @@ impl SwapState {
         self.point = None;
         self.suggestion_name = None;
         self.all_reasons = false;
+        self.taken = None;
     }
 }
 

@@ -45,7 +45,7 @@ pub(super) fn review_ui(
     quiet_ui(ui, &words);
     ui.add_space(grid::NEAR);
     let edits = review_model::edits(screen.book, items, &state.left_out);
-    take_ui(ui, items, edits, state, actions);
+    take_ui(ui, screen, items, edits, state, actions);
     ui.add_space(grid::NEAR);
     for item in items {
         item_ui(ui, screen, item, state);
@@ -54,6 +54,7 @@ pub(super) fn review_ui(
 
 fn take_ui(
     ui: &mut Ui,
+    screen: &Screen<'_>,
     items: &[ReviewItem],
     edits: Vec<crate::edit::Edit>,
     state: &mut SwapState,
@@ -69,6 +70,8 @@ fn take_ui(
         let words = RichText::new(words).color(palette.on_accent);
         let button = egui::Button::new(words).fill(palette.accent);
         if ui.add_enabled(count > 0, button).clicked() {
+            state.taken = Some((count, review_model::versions(screen.book) + count));
+            state.left_out = items.iter().map(review_model::place).collect();
             actions.push(Action::Edit {
                 edits,
                 focus: "swap everywhere".to_owned(),
@@ -77,11 +80,21 @@ fn take_ui(
         }
         if ui.button("Tick all").clicked() {
             state.left_out.clear();
+            state.taken = None;
         }
         if ui.button("Tick none").clicked() {
             state.left_out = items.iter().map(review_model::place).collect();
         }
     });
+    // Once it is undone, nothing was added.
+    let now = review_model::versions(screen.book);
+    if let Some((count, _)) = state.taken.filter(|(_, since)| *since == now) {
+        let words = match count {
+            1 => "1 new version was added. Undo takes it back.".to_owned(),
+            _ => format!("{count} new versions were added. Undo takes them back."),
+        };
+        ui.label(RichText::new(words).color(palette.text_strong));
+    }
 }
 
 fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut SwapState) {

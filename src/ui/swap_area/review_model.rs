@@ -37,6 +37,12 @@ pub(super) fn title(book: &Book, item: &ReviewItem) -> (String, &'static str) {
     (name, state.map_or("", State::word))
 }
 
+/// How many versions the book has.
+pub(super) fn versions(book: &Book) -> usize {
+    let recipes = book.recipes.iter();
+    recipes.map(|recipe| recipe.versions.len()).sum()
+}
+
 /// Whether anything can be taken.
 pub(super) fn can_be_taken(item: &ReviewItem) -> bool {
     !item.edits.is_empty()
