@@ -37,6 +37,8 @@ pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<String> {
         sales_tax_percent,
         steps,
         yardsticks,
+        sugar_levels,
+        ice_levels,
     })
 }
 

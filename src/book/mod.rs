@@ -38,7 +38,7 @@ pub use recipe::{
     Version,
 };
 pub use resolve::{Resolved, resolve};
-pub use settings::{Axis, Settings, StepSetting, TemperatureWindow, Yardstick};
+pub use settings::{Axis, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick};
 pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;
 pub use vessel::{

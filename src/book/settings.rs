@@ -90,6 +90,15 @@ pub struct StepSetting {
     pub weight: f64,
 }
 
+/// A level as the shop names it: "half", "less ice".
+#[derive(Clone, Debug, PartialEq)]
+pub struct NamedLevel {
+    /// What it is called at the counter.
+    pub name: String,
+    /// Part of what the drink usually has, percent.
+    pub percent: f64,
+}
+
 /// The serving temperatures that a shop wants for a kind of drink, in °C.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct TemperatureWindow {
@@ -155,6 +164,39 @@ pub struct Settings {
     pub steps: Vec<StepSetting>,
     /// Yardsticks that the shop wants to see.
     pub yardsticks: Vec<Yardstick>,
+    /// Levels of sugar that guests can ask for, as parts of the added sweetness; the usual ones when none is stated.
+    pub sugar_levels: Vec<NamedLevel>,
+    /// Levels of ice that guests can ask for; the usual ones when none is stated.
+    pub ice_levels: Vec<NamedLevel>,
+}
+
+impl Settings {
+    /// The levels of sugar that the shop names, else five usual ones (common practice, no source).
+    pub fn sugar_levels(&self) -> Vec<NamedLevel> {
+        let usual = [100.0, 75.0, 50.0, 25.0, 0.0].map(|percent| (format!("{percent} %"), percent));
+        named_or(&self.sugar_levels, usual)
+    }
+
+    /// The levels of ice that the shop names, else three usual ones (common practice, no source).
+    pub fn ice_levels(&self) -> Vec<NamedLevel> {
+        let usual = [("less ice", 60.0), ("little ice", 30.0), ("no ice", 0.0)];
+        named_or(&self.ice_levels, usual)
+    }
+}
+
+fn named_or<T: Into<String>, const N: usize>(
+    named: &[NamedLevel],
+    usual: [(T, f64); N],
+) -> Vec<NamedLevel> {
+    if named.is_empty() {
+        let level = |(name, percent): (T, f64)| NamedLevel {
+            name: name.into(),
+            percent,
+        };
+        usual.map(level).to_vec()
+    } else {
+        named.to_vec()
+    }
 }
 
 impl Default for Settings {
@@ -183,6 +225,8 @@ impl Default for Settings {
             sales_tax_percent: None,
             steps: Vec::new(),
             yardsticks: Vec::new(),
+            sugar_levels: Vec::new(),
+            ice_levels: Vec::new(),
         }
     }
 }

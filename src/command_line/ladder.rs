@@ -19,7 +19,7 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
     let recipe = recipe_called(&book, &arguments.recipe)?;
     let version = version_called(recipe, arguments.version.as_deref())?;
-    let levels = levels(&arguments.levels)?;
+    let levels = levels(&book, &arguments.levels)?;
     let Some(ladder) = ladder(&book, recipe, version.as_ref(), &levels) else {
         return Err(Failure::Usage("there is no such version".to_owned()));
     };
@@ -31,9 +31,9 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     Ok(report_errors(&findings))
 }
 
-fn levels(texts: &[String]) -> Result<Vec<Level>, Failure> {
+fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
     if texts.is_empty() {
-        return Ok(Level::usual());
+        return Ok(Level::of_shop(&book.settings));
     }
     let level = |text: &String| {
         let parts = text

@@ -4,7 +4,8 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, balance, balance_version, difference, standard_balance};
-use crate::book::{Axis, Book, Change, Place, Recipe, Resolved, VersionId, resolve};
+use crate::book::{Axis, Book, Change, Place, Recipe, Resolved, Version, VersionId, resolve};
+use crate::edit::Edit;
 use crate::optimiser::Status;
 
 use super::changes::{LineMove, changes_between, line_moves, with_amounts};
@@ -12,6 +13,7 @@ use super::demands::Demands;
 use super::impossible::impossible_reason;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::Adjustable;
+use super::watch::Watch;
 
 /// A drink that has been changed and brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,6 +32,33 @@ pub struct Adapted {
     pub proven_optimal: bool,
 }
 
+impl Adapted {
+    /// The edit that keeps it as a new version with this name, and the id of that version. It builds on the version that it
+    /// was made from; neither that one nor anything approved changes.
+    pub fn accept(
+        &self,
+        recipe: &Recipe,
+        version: Option<&VersionId>,
+        name: &str,
+    ) -> (Edit, VersionId) {
+        new_version(recipe, version, &self.changes, name)
+    }
+}
+
+/// The edit that adds a draft with these changes, and its id.
+pub(super) fn new_version(
+    recipe: &Recipe,
+    builds_on: Option<&VersionId>,
+    changes: &[Change],
+    name: &str,
+) -> (Edit, VersionId) {
+    let id = VersionId::from_name(name, |taken| recipe.version(taken).is_some());
+    let mut version = Version::draft(id.clone(), name.to_owned(), builds_on.cloned());
+    version.changes = changes.to_vec();
+    let recipe = recipe.id.clone();
+    (Edit::AddVersion { recipe, version }, id)
+}
+
 /// What a drink starts from.
 pub(super) struct Origin<'book> {
     pub(super) book: &'book Book,
@@ -38,6 +67,7 @@ pub(super) struct Origin<'book> {
     pub(super) resolved: Resolved,
     /// What it is held to: its standard or, without one, itself.
     pub(super) standard: Balance,
+    pub(super) watch: &'book Watch,
 }
 
 impl<'book> Origin<'book> {
@@ -46,6 +76,7 @@ impl<'book> Origin<'book> {
         book: &'book Book,
         recipe: &'book Recipe,
         version: Option<&VersionId>,
+        watch: &'book Watch,
     ) -> Option<Self> {
         let now = balance_version(book, recipe, version)?;
         let standard =
@@ -55,6 +86,7 @@ impl<'book> Origin<'book> {
             recipe,
             resolved: resolve(recipe, version).0,
             standard,
+            watch,
         })
     }
 
@@ -81,7 +113,7 @@ impl<'book> Origin<'book> {
             demands,
             aimed,
         });
-        let outcome = run(&problem.landscape, demands.limit, None);
+        let outcome = run(&problem.landscape, demands.limit, None, self.watch);
         let Some((best, status)) =
             outcome.and_then(|outcome| Some((outcome.best?, outcome.status)))
         else {

@@ -5,10 +5,11 @@ use std::sync::Arc;
 use crate::balance::{
     Balance, Difference, Measurand, balance, balance_version, difference, standard_balance,
 };
-use crate::book::{Book, Change, LineId, Place, Recipe, Resolved, Version, VersionId, resolve};
+use crate::book::{Book, Change, LineId, Place, Recipe, Resolved, VersionId, resolve};
 use crate::edit::Edit;
 use crate::optimiser::{Outcome, Status};
 
+use super::adapt::new_version;
 use super::changes::{LineMove, changes_between, line_moves, with_amounts};
 use super::demands::Demands;
 use super::explain::{explain, gap_reason, short_reason};
@@ -16,7 +17,8 @@ use super::impossible::{diet_reason, impossible_reason};
 use super::landscape::Aim;
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
-use super::question::{Question, adjustable_lines_with};
+use super::question::{Adjustable, Question, adjustable_lines_with};
+use super::watch::Watch;
 
 /// What a suggestion is best at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -50,6 +52,8 @@ pub struct Suggestion {
     pub kind: SuggestionKind,
     /// What it is best at besides.
     pub also: Vec<SuggestionKind>,
+    /// Whole steps of each line that was let move, in the order of [`Answer::adjustable`].
+    pub point: Vec<i32>,
     /// Lines that move, the swapped ones among them when their amount changes.
     pub moves: Vec<LineMove>,
     /// The version that accepting it adds.
@@ -69,6 +73,8 @@ pub struct Suggestion {
 pub struct Answer {
     /// The question.
     pub question: Question,
+    /// What was asked beside it.
+    pub demands: Demands,
     /// The standard: the latest approval or, when there is none, the version as it stands.
     pub standard: Arc<Balance>,
     /// Whether the standard has been approved.
@@ -81,6 +87,8 @@ pub struct Answer {
     pub plain_changes: Vec<Change>,
     /// Lines that the plain swap changes.
     pub swapped: Vec<LineId>,
+    /// The lines that were let move, with their increments; empty where nothing was searched.
+    pub adjustable: Vec<Adjustable>,
     /// What brings the taste back; the fewest changes first.
     pub suggestions: Vec<Suggestion>,
     /// Why nothing, or not enough, can be suggested.
@@ -102,6 +110,16 @@ pub fn answer(book: &Book, question: &Question) -> Option<Answer> {
 
 /// Answers a question with further demands; `None` when the recipe or version is not in the book.
 pub fn answer_with(book: &Book, question: &Question, demands: &Demands) -> Option<Answer> {
+    answer_watched(book, question, demands, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn answer_watched(
+    book: &Book,
+    question: &Question,
+    demands: &Demands,
+    watch: &Watch,
+) -> Option<Answer> {
     let recipe = book.recipe(&question.recipe)?;
     let version = question.version.as_ref();
     let now = balance_version(book, recipe, version)?;
@@ -115,12 +133,14 @@ pub fn answer_with(book: &Book, question: &Question, demands: &Demands) -> Optio
     let plain_balance = balance(book, plain, &place);
     let mut answer = Answer {
         question: question.clone(),
+        demands: demands.clone(),
         plain_difference: difference(&book.settings, &standard, &plain_balance),
         plain_changes: changes_between(&resolved, &plain_balance.resolved),
         standard: Arc::new(standard),
         standard_is_approved: approved,
         plain: Arc::new(plain_balance),
         swapped,
+        adjustable: Vec::new(),
         suggestions: Vec::new(),
         reasons: Vec::new(),
         proven_optimal: true,
@@ -142,6 +162,7 @@ pub fn answer_with(book: &Book, question: &Question, demands: &Demands) -> Optio
             book,
             demands,
             resolved: &resolved,
+            watch,
         }
         .search(&mut answer);
     }
@@ -171,6 +192,7 @@ struct Suggesting<'question> {
     book: &'question Book,
     demands: &'question Demands,
     resolved: &'question Resolved,
+    watch: &'question Watch,
 }
 
 impl Suggesting<'_> {
@@ -191,12 +213,18 @@ impl Suggesting<'_> {
             demands: self.demands,
             aimed: &[],
         });
+        answer.adjustable.clone_from(&problem.adjustable);
         answer.candidates = problem
             .ranges()
             .iter()
             .map(|range| range.len() as f64)
             .product();
-        let Some(closest) = answer.enter(run(&problem.landscape, self.demands.limit, None)) else {
+        let Some(closest) = answer.enter(run(
+            &problem.landscape,
+            self.demands.limit,
+            None,
+            self.watch,
+        )) else {
             answer.reasons.push(impossible_reason(
                 self.book,
                 &problem,
@@ -233,13 +261,23 @@ impl Suggesting<'_> {
                 continue;
             }
             let landscape = problem.landscape.aiming_at(aim, &within_one_step);
-            let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
+            let point = answer.enter(run(
+                &landscape,
+                self.demands.limit,
+                Some(&closest),
+                self.watch,
+            ));
             if point.is_none() {
                 // Nothing is within one step: the fewest changes may be as far off as the closest taste, the rest is moot.
                 let landscape = problem
                     .landscape
                     .aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
-                let point = answer.enter(run(&landscape, self.demands.limit, Some(&closest)));
+                let point = answer.enter(run(
+                    &landscape,
+                    self.demands.limit,
+                    Some(&closest),
+                    self.watch,
+                ));
                 points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
                 break;
             }
@@ -297,6 +335,7 @@ impl Suggesting<'_> {
         Suggestion {
             kind,
             also,
+            point: point.to_vec(),
             explanation: explain(self.book, answer, kind, &moves, &balance, &difference),
             changes: changes_between(self.resolved, &balance.resolved),
             within_scatter: difference.within_scatter(),
@@ -312,17 +351,7 @@ impl Answer {
     ///
     /// The version builds on the one that the question started from; neither that one nor anything approved changes.
     pub fn accept(&self, recipe: &Recipe, changes: &[Change], name: &str) -> (Edit, VersionId) {
-        let id = VersionId::from_name(name, |taken| recipe.version(taken).is_some());
-        let mut version =
-            Version::draft(id.clone(), name.to_owned(), self.question.version.clone());
-        version.changes = changes.to_vec();
-        (
-            Edit::AddVersion {
-                recipe: recipe.id.clone(),
-                version,
-            },
-            id,
-        )
+        new_version(recipe, self.question.version.as_ref(), changes, name)
     }
 
     /// Enters what a search took; its best point.

@@ -41,6 +41,8 @@ pub struct Demands {
     pub most_energy_kj: Option<f64>,
     /// Cost at most, in the book's currency.
     pub most_cost: Option<f64>,
+    /// Part of the cup that may be filled, percent; up to its head room when none is given.
+    pub most_fill: Option<f64>,
     /// Serving temperatures; those of the shop when none are given.
     pub temperature: Option<TemperatureWindow>,
     /// Further swaps that are made together with the question's own.
@@ -62,6 +64,7 @@ impl Default for Demands {
             most_sugar_per_100_ml: None,
             most_energy_kj: None,
             most_cost: None,
+            most_fill: None,
             temperature: None,
             also: Vec::new(),
             limit: USUAL_LIMIT,

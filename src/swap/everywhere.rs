@@ -3,9 +3,10 @@
 use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId, resolve};
 use crate::edit::Edit;
 
-use super::answer::{Answer, answer_with};
+use super::answer::{Answer, answer_watched};
 use super::demands::Demands;
 use super::question::Question;
+use super::watch::Watch;
 
 /// One recipe or version of a reviewed list.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,7 +38,18 @@ pub fn everywhere_with(
     with: &IngredientId,
     demands: &Demands,
 ) -> Vec<ReviewItem> {
-    let mut items = Vec::new();
+    everywhere_watched(book, replace, with, demands, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn everywhere_watched(
+    book: &Book,
+    replace: &IngredientId,
+    with: &IngredientId,
+    demands: &Demands,
+    watch: &Watch,
+) -> Vec<ReviewItem> {
+    let mut users = Vec::new();
     for recipe in &book.recipes {
         let versions = std::iter::once(None).chain(
             recipe
@@ -51,9 +63,25 @@ pub fn everywhere_with(
                 .lines()
                 .any(|line| line.ingredient == *replace);
             if uses {
-                items.extend(review(book, recipe, version, replace, with, demands));
+                users.push((recipe, version));
             }
         }
+    }
+    watch.expect(users.len());
+    let mut items = Vec::new();
+    for (recipe, version) in users {
+        if watch.is_stopped() {
+            break;
+        }
+        let question = Question {
+            recipe: recipe.id.clone(),
+            version,
+            replace: replace.clone(),
+            with: with.clone(),
+            adjust: None,
+        };
+        items.extend(review(book, recipe, question, demands, watch));
+        watch.done();
     }
     items
 }
@@ -61,21 +89,14 @@ pub fn everywhere_with(
 fn review(
     book: &Book,
     recipe: &Recipe,
-    version: Option<VersionId>,
-    replace: &IngredientId,
-    with: &IngredientId,
+    question: Question,
     demands: &Demands,
+    watch: &Watch,
 ) -> Option<ReviewItem> {
-    let question = Question {
-        recipe: recipe.id.clone(),
-        version: version.clone(),
-        replace: replace.clone(),
-        with: with.clone(),
-        adjust: None,
-    };
-    let answer = answer_with(book, &question, demands)?;
+    let answer = answer_watched(book, &question, demands, watch)?;
+    let Question { version, with, .. } = question;
     let ingredient = book
-        .ingredient(with)
+        .ingredient(&with)
         .map_or_else(|| with.to_string(), |item| item.full_name());
     let name = match version.as_ref().and_then(|id| recipe.version(id)) {
         Some(version) => format!("{}, {ingredient}", version.name),

@@ -11,6 +11,7 @@ use crate::quantity::show_number;
 use super::adapt::{Adapted, Origin, remaining};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
+use super::watch::Watch;
 
 /// Step of ice that is weighed, g (common practice, no source).
 const ICE_STEP: f64 = 5.0;
@@ -29,7 +30,18 @@ pub fn iced(
     version: Option<&VersionId>,
     cup: Option<&VesselId>,
 ) -> Option<Result<Adapted, String>> {
-    let origin = Origin::new(book, recipe, version)?;
+    iced_watched(book, recipe, version, cup, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn iced_watched(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    cup: Option<&VesselId>,
+    watch: &Watch,
+) -> Option<Result<Adapted, String>> {
+    let origin = Origin::new(book, recipe, version, watch)?;
     if origin.resolved.lines().any(|line| line.role == Role::Ice) {
         return Some(Err(
             "there is ice in it already: choose a level of ice instead".to_owned(),
@@ -94,7 +106,18 @@ pub fn with_ice_level(
     version: Option<&VersionId>,
     percent: f64,
 ) -> Option<Result<Adapted, String>> {
-    let origin = Origin::new(book, recipe, version)?;
+    ice_level_watched(book, recipe, version, percent, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn ice_level_watched(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    percent: f64,
+    watch: &Watch,
+) -> Option<Result<Adapted, String>> {
+    let origin = Origin::new(book, recipe, version, watch)?;
     let Some(ice) = origin
         .resolved
         .lines()

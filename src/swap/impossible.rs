@@ -12,6 +12,7 @@ use super::demands::Demands;
 use super::landscape::Bounds;
 use super::obstacle::{CapKind, Obstacle};
 use super::problem::{Problem, allows, run};
+use super::watch::Watch;
 
 /// Boxes that the search for a reason looks at.
 const LIMIT: u64 = 5_000;
@@ -151,7 +152,8 @@ pub(super) fn impossible_reason(
             continue;
         }
         let relaxed = landscape.bounded_by(bounds);
-        if let Some(best) = run(&relaxed, LIMIT, None).and_then(|outcome| outcome.best)
+        if let Some(best) =
+            run(&relaxed, LIMIT, None, &Watch::default()).and_then(|outcome| outcome.best)
             && let Some(obstacle) = landscape.obstacle(&best.point, &landscape.figures(&best.point))
         {
             return sentence(book, &obstacle, plain);
@@ -164,7 +166,7 @@ pub(super) fn impossible_reason(
     }
 }
 
-fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
+pub(super) fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
     match *obstacle {
         Obstacle::Cup { fill, room } => format!(
             "it does not fit the cup: even with the least of what may move it is {} % full, and {} % is the most",

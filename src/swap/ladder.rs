@@ -6,12 +6,13 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Measurand, balance};
-use crate::book::{Axis, Book, Change, Recipe, Role, Stage, VersionId};
+use crate::book::{Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId};
 use crate::quantity::show_number;
 
 use super::adapt::{Adapted, Origin, remaining};
 use super::demands::Demands;
 use super::question::Adjustable;
+use super::watch::Watch;
 
 /// A level as the shop names it.
 #[derive(Clone, Debug, PartialEq)]
@@ -23,6 +24,14 @@ pub struct Level {
 }
 
 impl Level {
+    /// The levels that the shop names.
+    pub fn of_shop(settings: &Settings) -> Vec<Self> {
+        let named = settings.sugar_levels().into_iter();
+        named
+            .map(|NamedLevel { name, percent }| Self { name, percent })
+            .collect()
+    }
+
     /// The five levels of most counters (common practice, no source).
     pub fn usual() -> Vec<Self> {
         [100.0, 75.0, 50.0, 25.0, 0.0]
@@ -66,7 +75,18 @@ pub fn ladder(
     version: Option<&VersionId>,
     levels: &[Level],
 ) -> Option<Ladder> {
-    let origin = Origin::new(book, recipe, version)?;
+    ladder_watched(book, recipe, version, levels, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn ladder_watched(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    levels: &[Level],
+    watch: &Watch,
+) -> Option<Ladder> {
+    let origin = Origin::new(book, recipe, version, watch)?;
     let mut bare = origin.resolved.clone();
     let sweeteners: Vec<_> = origin
         .resolved
@@ -108,6 +128,7 @@ pub fn ladder(
         ));
         return Some(ladder);
     }
+    watch.expect(levels.len());
     for level in levels {
         let part = level.percent / 100.0;
         let aim = bottom + part * (top - bottom);
@@ -134,6 +155,7 @@ pub fn ladder(
             aim,
             drink: rung(&origin, &ladder.floor, &aimed),
         });
+        watch.done();
     }
     Some(ladder)
 }

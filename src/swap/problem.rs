@@ -1,6 +1,6 @@
 //! From a question to a search: the lines that may move, the targets, and what the drink must keep.
 
-use crate::balance::{Balance, Measurand, Prepared, Slots, noticeable_step, prepare};
+use crate::balance::{Balance, Fill, Measurand, Prepared, Slots, noticeable_step, prepare};
 use crate::book::{Axis, Book, Place, RecipeId, Resolved, Settings, TemperatureWindow};
 use crate::optimiser::{BranchAndBound, Landscape, Outcome, Range};
 
@@ -9,6 +9,7 @@ use super::demands::Demands;
 use super::landscape::{Bounds, Dimension, HOT_WATER_PER_GRAM_OF_POWDER, Target, TasteLandscape};
 use super::obstacle::powder_and_hot_water;
 use super::question::Adjustable;
+use super::watch::Watch;
 
 /// How far beyond the window a standard may itself be served before the window is widened to it, K.
 const WINDOW_SLACK: f64 = 0.5;
@@ -57,7 +58,8 @@ impl Problem {
             flavours: start.flavours.clone(),
             sweeteners: Vec::new(),
         };
-        let prepared = prepare(book, &lines, &mut slots, &place);
+        let mut prepared = prepare(book, &lines, &mut slots, &place);
+        limit_fill(&mut prepared, demands);
         let mut kept: Vec<Adjustable> = Vec::new();
         let mut dimensions = Vec::new();
         for adjustable in adjustable {
@@ -88,17 +90,31 @@ impl Problem {
     }
 }
 
-/// Runs a search to its end or its limit; the problem never has more variables than a search holds.
+/// Boxes between two looks at whether the search is still wanted: about a millisecond.
+const BETWEEN_LOOKS: u64 = 256;
+
+/// Runs a search to its end, its limit or until it is no longer wanted; the problem never has more variables than a search
+/// holds.
 pub(super) fn run(
     landscape: &TasteLandscape,
     limit: u64,
     known: Option<&[i32]>,
+    watch: &Watch,
 ) -> Option<Outcome> {
     let mut search = BranchAndBound::new(landscape, &landscape.ranges()).ok()?;
     if let Some(point) = known {
         search.offer(point);
     }
-    search.advance(limit);
+    let mut left = limit;
+    while left > 0 && !watch.is_stopped() {
+        let boxes = left.min(BETWEEN_LOOKS);
+        let has_ended = search.advance(boxes);
+        watch.count_boxes(boxes);
+        left -= boxes;
+        if has_ended {
+            break;
+        }
+    }
     Some(search.outcome())
 }
 
@@ -174,6 +190,20 @@ fn bounds(
             .filter(|_| poured_hot)
             .map(|ratio| ratio.min(HOT_WATER_PER_GRAM_OF_POWDER)),
         hot_from,
+    }
+}
+
+/// A cup that is to be filled less has more head room. An amount that fills to the rim ends at the rim all the same.
+fn limit_fill(prepared: &mut Prepared, demands: &Demands) {
+    let fills_to_rim = prepared
+        .lines
+        .iter()
+        .any(|line| line.fill == Some(Fill::Rim));
+    if let (Some(most), Some(capacity), false) =
+        (demands.most_fill, prepared.setup.capacity, fills_to_rim)
+    {
+        let head_room = capacity * (1.0 - most / 100.0);
+        prepared.setup.head_room = prepared.setup.head_room.max(head_room);
     }
 }
 

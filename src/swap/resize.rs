@@ -8,6 +8,7 @@ use crate::quantity::show_number;
 use super::adapt::{Adapted, Origin, remaining};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
+use super::watch::Watch;
 
 /// How far a line may end from its grown amount, in steps.
 const REACH: i32 = 8;
@@ -21,7 +22,18 @@ pub fn resize(
     version: Option<&VersionId>,
     cup: &VesselId,
 ) -> Option<Result<Adapted, String>> {
-    let origin = Origin::new(book, recipe, version)?;
+    resize_watched(book, recipe, version, cup, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn resize_watched(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    cup: &VesselId,
+    watch: &Watch,
+) -> Option<Result<Adapted, String>> {
+    let origin = Origin::new(book, recipe, version, watch)?;
     let room = |id: &VesselId| {
         let vessel = book.vessel(id)?;
         let head_room = vessel

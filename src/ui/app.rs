@@ -16,7 +16,7 @@ use super::remembered;
 use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
-use super::{Screen, counter_area, serving_area, swap_area};
+use super::{Screen, counter_area, ladder_area, serving_area, swap_area};
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
@@ -299,10 +299,12 @@ impl App {
             self.workbench
                 .standard(&shown.recipe, shown.version.as_ref())
         });
-        let question = self.view.swap.question.clone();
-        let question = question
-            .filter(|question| self.view.area == Area::Swap && question.with != question.replace);
-        let answer = question.and_then(|question| self.workbench.answer(&question));
+        let swap = (self.view.area == Area::Swap)
+            .then(|| swap_area::SwapLooks::take(&mut self.workbench, &self.view.swap));
+        let variations = shown.filter(|_| self.view.area == Area::Variations);
+        let variations = variations
+            .map(|shown| ladder_area::LadderLooks::take(&mut self.workbench, shown))
+            .unwrap_or_default();
         let serving = shown.filter(|_| self.view.area == Area::Serving);
         let serving = serving.and_then(|shown| {
             self.workbench
@@ -340,7 +342,12 @@ impl App {
             actions,
             |ui, screen, view, actions| match view.area {
                 Area::Swap => {
-                    swap_area::swap_area_ui(ui, screen, answer.as_deref(), &mut view.swap, actions);
+                    let (state, drafts) = (&mut view.swap, &mut view.drafts);
+                    let looks = swap.unwrap_or_default();
+                    swap_area::swap_area_ui(ui, screen, &looks, state, drafts, actions);
+                }
+                Area::Variations => {
+                    ladder_area::ladder_area_ui(ui, screen, &variations, view, actions);
                 }
                 Area::Serving => {
                     serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);

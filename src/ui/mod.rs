@@ -6,6 +6,7 @@ pub mod counter_area;
 mod dialogs;
 mod field;
 pub mod icons;
+mod ladder_area;
 mod recipe_area;
 mod remembered;
 mod screen;

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 
 use super::counter_area::CounterState;
 use super::dialogs::Dialog;
+use super::ladder_area::LadderState;
 use super::recipe_area::FinderState;
 use super::serving_area::ServingState;
 use super::swap_area::SwapState;
@@ -21,6 +22,8 @@ pub enum Area {
     Recipe,
     /// One ingredient for another.
     Swap,
+    /// Less sugar, another size, hot or iced.
+    Variations,
     /// How the drink is served: warm or cold, declared, sold, brewed for.
     Serving,
     /// What the shop has.
@@ -133,6 +136,8 @@ pub struct ViewState {
     pub focus_wanted: Option<String>,
     /// The swap that is asked for.
     pub swap: SwapState,
+    /// What is open of the variations.
+    pub(super) ladder: LadderState,
     /// What is typed about how the drink is served.
     pub(super) serving: ServingState,
     /// What is looked at of the counter.
@@ -196,6 +201,7 @@ impl ViewState {
         self.area = Area::Recipe;
         self.swap = SwapState::default();
         self.counter = CounterState::default();
+        self.ladder = LadderState::default();
         self.serving = ServingState::default();
     }
 }

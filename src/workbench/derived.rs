@@ -6,7 +6,6 @@ use std::sync::Arc;
 use super::serving::{Serving, serving};
 use crate::balance::{Balance, Difference, balance_version, difference, standard_balance};
 use crate::book::{Book, Finding, RecipeId, VersionId, findings};
-use crate::swap::{Answer, Question, answer};
 
 /// Which book a derived value belongs to. Stamps come from a counter that never goes back, so that undo gets a new one.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -38,7 +37,6 @@ pub struct Derived {
     balances: BTreeMap<Key, Option<Arc<Balance>>>,
     standards: BTreeMap<Key, Option<Standard>>,
     servings: BTreeMap<Key, Arc<Serving>>,
-    answer: Option<(Question, Option<Arc<Answer>>)>,
     findings: Option<Arc<Vec<Finding>>>,
     engine_calls: u64,
 }
@@ -47,6 +45,11 @@ impl Derived {
     /// How often the engine has been asked since the start.
     pub fn engine_calls(&self) -> u64 {
         self.engine_calls
+    }
+
+    /// The engine was asked for something that is kept elsewhere.
+    pub(super) fn count_call(&mut self) {
+        self.engine_calls += 1;
     }
 
     fn keep_only(&mut self, stamp: BookStamp) {
@@ -127,25 +130,6 @@ impl Derived {
         let serving = Arc::new(serving(book, &balance));
         self.servings.insert(key, serving.clone());
         Some(serving)
-    }
-
-    /// The answer to a swap; the last question is kept.
-    pub fn answer(
-        &mut self,
-        book: &Book,
-        stamp: BookStamp,
-        question: &Question,
-    ) -> Option<Arc<Answer>> {
-        self.keep_only(stamp);
-        if let Some((known, answer)) = &self.answer
-            && known == question
-        {
-            return answer.clone();
-        }
-        self.engine_calls += 1;
-        let answer = answer(book, question).map(Arc::new);
-        self.answer = Some((question.clone(), answer.clone()));
-        answer
     }
 
     /// What is wrong with the book.

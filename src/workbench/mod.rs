@@ -7,7 +7,9 @@ mod open_book;
 mod picker;
 mod recovery;
 mod saving;
+mod search;
 mod serving;
+mod variations;
 
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
@@ -16,4 +18,6 @@ pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workb
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use recovery::{OfferedRecovery, RecoveryState};
 pub use saving::moment_words;
+pub use search::{Look, LookState};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
+pub use variations::{Review, SwapFound, Variation, VariationKind};

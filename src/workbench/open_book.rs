@@ -8,6 +8,7 @@ use super::disk_change::DiskChange;
 use super::picker::{Asking, FilePicker, NoPicker, PickRequest, Polled};
 use super::saving::BookFile;
 use super::serving::Serving;
+use super::variations::Searches;
 use crate::balance::Balance;
 use crate::book::{
     Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, State, Version, VersionId,
@@ -15,7 +16,6 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::edit::{Edit, History};
-use crate::swap::{Answer, Question};
 
 /// Where the book is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -99,6 +99,10 @@ pub enum Command {
     CloseStep,
     /// What was typed in this field since the keyboard came to it is given up.
     Withdraw(String),
+    /// Stop what is looked for in the background.
+    StopSearching,
+    /// Look again for what was stopped.
+    SearchAgain,
     /// The message has been read.
     DismissMessage,
     /// Approve a version as it stands.
@@ -195,6 +199,7 @@ pub struct Workbench {
     /// What stands between the book and the disk.
     pub(super) file: BookFile,
     derived: Derived,
+    pub(super) searches: Searches,
     picker: Arc<dyn FilePicker>,
     pub(super) wake: Arc<dyn Fn() + Send + Sync>,
     asking: Option<Asking>,
@@ -224,6 +229,7 @@ impl Workbench {
             comments_agreed: false,
             file: BookFile::default(),
             derived: Derived::default(),
+            searches: Searches::default(),
             picker: Arc::new(NoPicker),
             wake: Arc::new(|| ()),
             asking: None,
@@ -356,10 +362,10 @@ impl Workbench {
             .serving(self.history.book(), self.stamp, recipe, version)
     }
 
-    /// The answer to a swap.
-    pub fn answer(&mut self, question: &Question) -> Option<Arc<Answer>> {
-        self.derived
-            .answer(self.history.book(), self.stamp, question)
+    pub(super) fn count_engine_calls(&mut self, was_asked: bool) {
+        if was_asked {
+            self.derived.count_call();
+        }
     }
 
     /// What is wrong with the book.
@@ -404,7 +410,15 @@ impl Workbench {
     pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
         let edits = self.redirect_from_approved(edits);
         let Some(first) = edits.last() else { return };
-        let label = first.label(self.book());
+        let label = if let (true, Edit::AddVersion { .. }) = (edits.len() > 1, first)
+            && edits
+                .iter()
+                .all(|edit| matches!(edit, Edit::AddVersion { .. }))
+        {
+            format!("add {} versions", edits.len())
+        } else {
+            first.label(self.book())
+        };
         let before = self.book().clone();
         match self.history.perform(label, edits, focus) {
             Ok(()) => self.note_change(&before),
@@ -502,6 +516,8 @@ impl Workbench {
                 }
             }
             Command::CloseStep => self.history.close_step(),
+            Command::StopSearching => self.stop_searching(),
+            Command::SearchAgain => self.search_again(),
             Command::DismissMessage => self.message = None,
             Command::Approve {
                 recipe,

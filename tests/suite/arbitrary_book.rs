@@ -7,7 +7,7 @@ use evensip::book::{
     Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, Entry, Evidence,
     Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
     Ingredient, IngredientId, Instruction, Item, Line, LineId, Measure, MeasureId, MeasureKind,
-    Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
+    NamedLevel, Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
     ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
     Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
@@ -175,6 +175,10 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         floor: dice.number(),
         weight: dice.number(),
     };
+    let level = |dice: &mut Dice| NamedLevel {
+        name: dice.text(),
+        percent: dice.number(),
+    };
     Settings {
         shop: dice.text(),
         note: dice.text(),
@@ -197,6 +201,8 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         sales_tax_percent: dice.maybe(Dice::number),
         steps: dice.some(3, step),
         yardsticks: dice.some(3, |dice| dice.pick(&Yardstick::ALL)),
+        sugar_levels: dice.some(3, level),
+        ice_levels: dice.some(3, level),
     }
 }
 

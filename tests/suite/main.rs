@@ -18,6 +18,7 @@ mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
 mod kept_work;
+mod ladder_screen;
 mod monte_carlo;
 mod picture;
 mod pictures;
@@ -29,5 +30,7 @@ mod screens;
 mod serving;
 mod signs;
 mod swap_proofs;
+mod swap_screen;
+mod swap_steps;
 mod swaps;
 mod widgets;

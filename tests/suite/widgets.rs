@@ -8,10 +8,10 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Balance, Lens, Measurand};
 use evensip::book::{Book, IngredientId, LineId, Recipe, RecipeId, VersionId};
 use evensip::edit::{self, Edit};
-use evensip::swap::{Question, answer};
+use evensip::swap::{Answer, Question, answer, answer_with};
 use evensip::ui::theme::{self, Appearance};
 use evensip::ui::widgets::cup::{Frustum, filling};
-use evensip::ui::{Screen, swap_area, widgets, wording};
+use evensip::ui::{Drafts, Screen, swap_area, widgets, wording};
 use evensip::workbench::{Action, Shown, Standard, Workbench};
 
 use crate::picture::{CpuRenderer, keep};
@@ -179,6 +179,12 @@ fn question(scene: &Scene, replace: &str, with: &str) -> Question {
     }
 }
 
+fn looks(scene: &Scene, answer: Option<Answer>) -> swap_area::SwapLooks {
+    answer.map_or_else(swap_area::SwapLooks::default, |answer| {
+        swap_area::SwapLooks::answered(&scene.book, answer)
+    })
+}
+
 #[test]
 fn pictures_of_the_swap_area() {
     let scene = Scene::new("hob-and-ember", None);
@@ -209,8 +215,9 @@ fn pictures_of_the_swap_area() {
                 swap_area::swap_area_ui(
                     ui,
                     &scene.screen(),
-                    answer.as_ref(),
+                    &looks(&scene, answer.clone()),
                     &mut state,
+                    &mut Drafts::default(),
                     &mut Vec::new(),
                 );
             });
@@ -244,8 +251,10 @@ fn swapping(scene: Scene) -> Harness<'static, Swapping> {
                 let answer = state
                     .question
                     .as_ref()
-                    .and_then(|question| answer(&scene.book, question));
-                swap_area::swap_area_ui(ui, &scene.screen(), answer.as_ref(), state, actions);
+                    .and_then(|question| answer_with(&scene.book, question, &state.demands));
+                let looks = looks(scene, answer);
+                let mut drafts = Drafts::default();
+                swap_area::swap_area_ui(ui, &scene.screen(), &looks, state, &mut drafts, actions);
             },
             swapping,
         )
@@ -371,29 +380,25 @@ fn a_gap_gives_its_reason_and_nothing_to_keep_but_the_plain_swap() {
 }
 
 #[test]
-fn two_lines_at_most_may_move() {
+fn every_line_can_be_held_or_let_move() {
     let mut harness = swapped();
-    harness.get_by_label_contains("automatic (").click();
+    harness.get_by_label("Open the conditions").click();
     harness.run();
-    for line in ["Ketterby chestnut powder", "Tambrel pear syrup"] {
+    let tick = |harness: &mut Harness<'static, Swapping>, line: &str| {
         harness
             .get_by(|node| {
                 node.role() == egui::Role::CheckBox && node.label().as_deref() == Some(line)
             })
             .click();
         harness.run();
+    };
+    for line in ["Ketterby chestnut powder", "Tambrel pear syrup", "Water"] {
+        tick(&mut harness, line);
     }
-    let adjust = harness
-        .state()
-        .state
-        .question
-        .as_ref()
-        .and_then(|question| question.adjust.clone());
-    assert_eq!(adjust.map(|lines| lines.len()), Some(2));
-    let third = harness.get_by(|node| {
-        node.role() == egui::Role::CheckBox && node.label().as_deref() == Some("Water")
-    });
-    assert!(third.accesskit_node().is_disabled());
+    assert_eq!(harness.state().state.demands.locked.len(), 3);
+    tick(&mut harness, "Water");
+    let demands = &harness.state().state.demands;
+    assert_eq!((demands.locked.len(), demands.unlocked.len()), (2, 1));
 }
 
 #[test]

@@ -97,6 +97,16 @@ fn settings(book: &Book, list: &mut Checklist) {
             "0 to 100 g/min",
         );
     }
+    for level in settings.sugar_levels.iter().chain(&settings.ice_levels) {
+        let what = format!("the level {}", excerpt(&level.name, NAME));
+        list.in_range(
+            Place::Settings,
+            &what,
+            level.percent,
+            (0.0, 200.0),
+            "0 to 200 %",
+        );
+    }
     for step in &settings.steps {
         let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
         list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");

@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, RecipeId, Settings, Shelf,
-    StepSetting, TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, NamedLevel, RecipeId,
+    Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.
@@ -266,6 +266,8 @@ fn settings(checker: &mut Checker<'_>, found: file::Settings) -> Settings {
         sales_tax_percent: checker.optional_number("sales_tax_percent", found.sales_tax_percent),
         steps: checker.items("steps", found.steps, |_| "", step_setting),
         yardsticks: found.yardsticks.into_iter().map(Into::into).collect(),
+        sugar_levels: checker.items("sugar_levels", found.sugar_levels, |_| "", named_level),
+        ice_levels: checker.items("ice_levels", found.ice_levels, |_| "", named_level),
     }
 }
 
@@ -281,6 +283,13 @@ fn window(
             to: checker.number("to", found.to),
         })
     })
+}
+
+fn named_level(checker: &mut Checker<'_>, found: file::NamedLevel) -> NamedLevel {
+    NamedLevel {
+        name: found.name,
+        percent: checker.number("percent", found.percent),
+    }
 }
 
 fn step_setting(checker: &mut Checker<'_>, found: file::StepSetting) -> StepSetting {

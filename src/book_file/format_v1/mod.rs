@@ -56,6 +56,15 @@ pub(crate) struct Settings {
     pub(crate) sales_tax_percent: Option<f64>,
     pub(crate) steps: Vec<StepSetting>,
     pub(crate) yardsticks: Vec<Yardstick>,
+    pub(crate) sugar_levels: Vec<NamedLevel>,
+    pub(crate) ice_levels: Vec<NamedLevel>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct NamedLevel {
+    pub(crate) name: String,
+    pub(crate) percent: f64,
 }
 
 #[derive(Deserialize)]

@@ -11,8 +11,8 @@ use super::{FORMAT, format_v1 as file};
 use crate::book::{
     AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
     CoolingRun, Diet, Filling, FlavourStrength, HighPotencyAmount, HouseMade, Ingredient, Measure,
-    Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, Settings, Shape, StepSetting,
-    SugarProfile, TemperatureWindow, Vessel,
+    NamedLevel, Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, Settings, Shape,
+    StepSetting, SugarProfile, TemperatureWindow, Vessel,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
@@ -67,6 +67,8 @@ fn settings(layout: &mut Layout, settings: &Settings) {
         sales_tax_percent,
         steps,
         yardsticks,
+        sugar_levels,
+        ice_levels,
     } = settings;
     layout.text_unless_empty("shop", shop);
     layout.text_unless_empty("note", note);
@@ -85,6 +87,8 @@ fn settings(layout: &mut Layout, settings: &Settings) {
     layout.list("yardsticks", yardsticks, |layout, yardstick| {
         layout.item(file::Yardstick::word(*yardstick));
     });
+    layout.list("sugar_levels", sugar_levels, named_level);
+    layout.list("ice_levels", ice_levels, named_level);
 }
 
 fn window(layout: &mut Layout, name: &str, window: TemperatureWindow) {
@@ -94,6 +98,15 @@ fn window(layout: &mut Layout, name: &str, window: TemperatureWindow) {
         ("to", Some(layout.figures(to))),
     ];
     layout.field(name, &Layout::inline(&fields));
+}
+
+fn named_level(layout: &mut Layout, level: &NamedLevel) {
+    let NamedLevel { name, percent } = level;
+    let fields = [
+        ("name", Some(quoted(name))),
+        ("percent", Some(layout.figures(*percent))),
+    ];
+    layout.item(&Layout::inline(&fields));
 }
 
 fn step_setting(layout: &mut Layout, step: &StepSetting) {

@@ -210,6 +210,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let mut tabs = vec![
         (Area::Recipe, "Recipe".to_owned()),
         (Area::Swap, "Swap".to_owned()),
+        (Area::Variations, "Variations".to_owned()),
         (Area::Serving, "Serving".to_owned()),
         (Area::Counter, "Counter".to_owned()),
     ];

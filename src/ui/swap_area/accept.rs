@@ -14,22 +14,34 @@ use crate::workbench::Action;
 /// Width of the field for the name, in points.
 const NAME: f32 = 80.0 * grid::STEP;
 
-/// Name and button that keep the suggestion.
-pub(super) fn suggestion_ui(
-    ui: &mut Ui,
+/// The name that a suggestion is given when nobody types another.
+pub(super) fn wanted_name(
     screen: &Screen<'_>,
     answer: &Answer,
     suggestion: &Suggestion,
-    state: &mut SwapState,
-    actions: &mut Vec<Action>,
-) {
-    let mut wanted = format!(
+    state: &SwapState,
+) -> String {
+    let with = format!(
         "with {}",
         ingredient_name(screen.book, &answer.question.with)
     );
     if state.suggestion > 0 {
-        wanted = format!("{wanted}, {}", suggestion.kind.word());
+        format!("{with}, {}", suggestion.kind.word())
+    } else {
+        with
     }
+}
+
+/// Name and main button that keep a drink with these changes.
+pub(super) fn main_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    changes: &[Change],
+    wanted: &str,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
     let mut name = state.suggestion_name.take();
     let palette = theme::palette(ui.visuals());
     let words = egui::RichText::new("Keep as new version").color(palette.on_accent);
@@ -37,14 +49,14 @@ pub(super) fn suggestion_ui(
     let kept = keep_ui(
         ui,
         screen,
-        &wanted,
+        wanted,
         &mut name,
         "Name of the new version",
         button,
     );
     state.suggestion_name = name;
     if let Some(name) = kept {
-        keep(screen, answer, &suggestion.changes, &name, state, actions);
+        keep(screen, answer, changes, &name, state, actions);
     }
 }
 

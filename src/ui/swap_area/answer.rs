@@ -24,6 +24,13 @@ const CHANGE: f32 = 15.0 * grid::STEP;
 /// From this width on running text would be too wide to read, in points.
 const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
+/// Reasons that are shown before the others are asked for.
+const FIRST_REASONS: usize = 2;
+/// Room for the table of suggestions, in points.
+const CHOICE: f32 = 145.0 * grid::STEP;
+/// Room for the sentences beside it, in points.
+const SENTENCES: f32 = 100.0 * grid::STEP;
+
 /// One of the drinks that are compared.
 struct Drink<'answer> {
     title: String,
@@ -40,17 +47,16 @@ enum Kind<'answer> {
     Suggestion(&'answer Suggestion),
 }
 
-/// The whole answer.
-pub(super) fn answer_ui(
+/// Standard, plain swap and suggestion.
+pub(super) fn side_by_side_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &Answer,
+    chosen: Option<&Suggestion>,
+    is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    let chosen = choice_ui(ui, answer, state);
-    sentences_ui(ui, answer, chosen);
-    ui.add_space(grid::APART);
     let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
     let drinks = drinks(screen, answer, chosen, &itself);
     let fits = |columns: usize| {
@@ -77,7 +83,7 @@ pub(super) fn answer_ui(
             ui.columns(drinks.len(), |columns| {
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
-                        drink_ui(ui, screen, answer, drink, state, actions);
+                        drink_ui(ui, screen, answer, drink, is_current, state, actions);
                     });
                 }
             });
@@ -136,72 +142,123 @@ fn drinks<'answer>(
     drinks
 }
 
-/// The suggestions by what each is best at; the one that is looked at.
-fn choice_ui<'answer>(
+/// The suggestions and what was found, side by side where there is room; the one that is looked at.
+pub(super) fn choice_and_sentences_ui<'answer>(
     ui: &mut Ui,
+    screen: &Screen<'_>,
     answer: &'answer Answer,
     state: &mut SwapState,
 ) -> Option<&'answer Suggestion> {
-    state.suggestion = state
-        .suggestion
-        .min(answer.suggestions.len().saturating_sub(1));
-    if answer.suggestions.len() > 1 {
-        let palette = theme::palette(ui.visuals());
-        ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().item_spacing.x = grid::APART;
-            ui.label(RichText::new("bring it back by").color(palette.text_quiet));
-            for (at, suggestion) in answer.suggestions.iter().enumerate() {
-                let words = model::kind_words(suggestion);
-                if ui.selectable_label(at == state.suggestion, words).clicked() {
-                    state.suggestion = at;
-                    state.suggestion_name = None;
-                }
-            }
+    if answer.suggestions.is_empty() || ui.available_width() < CHOICE + SENTENCES {
+        let chosen = choice_ui(ui, screen, answer, state);
+        sentences_ui(ui, screen, answer, chosen, state);
+        return chosen;
+    }
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::FAR;
+        let chosen = ui.vertical(|ui| choice_ui(ui, screen, answer, state)).inner;
+        ui.vertical(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::NEAR;
+            sentences_ui(ui, screen, answer, chosen, state);
         });
-        ui.add_space(grid::EASY);
+        chosen
+    })
+    .inner
+}
+
+/// The suggestions by what each is best at, with what speaks for each; the one that is looked at.
+fn choice_ui<'answer>(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &'answer Answer,
+    state: &mut SwapState,
+) -> Option<&'answer Suggestion> {
+    let last = answer.suggestions.len().saturating_sub(1);
+    state.suggestion = state.suggestion.min(last);
+    let palette = theme::palette(ui.visuals());
+    if !answer.suggestions.is_empty() {
+        egui::Grid::new("suggestions")
+            .spacing([grid::APART, grid::TIGHT])
+            .show(ui, |ui| {
+                let heads = ["bring it back by", "", "distance", "sugar", "cost"];
+                for head in heads {
+                    ui.label(RichText::new(head).color(palette.text_quiet));
+                }
+                ui.end_row();
+                for (at, suggestion) in answer.suggestions.iter().enumerate() {
+                    let words = model::kind_words(suggestion);
+                    let merits = model::merits(screen, answer, suggestion);
+                    let is_chosen = at == state.suggestion;
+                    let response = ui.selectable_label(is_chosen, &words);
+                    for merit in &merits {
+                        ui.label(RichText::new(merit).color(palette.text_normal));
+                    }
+                    ui.end_row();
+                    if response.clicked() && !is_chosen {
+                        state.suggestion = at;
+                        state.begin_anew();
+                    }
+                }
+            });
+        ui.add_space(grid::NEAR);
     }
     answer.suggestions.get(state.suggestion)
 }
 
 /// What the search found, in sentences; gaps and reasons plainly.
-fn sentences_ui(ui: &mut Ui, answer: &Answer, chosen: Option<&Suggestion>) {
+fn sentences_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    chosen: Option<&Suggestion>,
+    state: &mut SwapState,
+) {
     let palette = theme::palette(ui.visuals());
+    let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
+        ui.add(Label::new(RichText::new(words).color(colour)).wrap());
+    };
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
+        ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
-            ui.add(
-                Label::new(RichText::new(&suggestion.explanation).color(palette.text_strong))
-                    .wrap(),
-            );
-            ui.add(
-                Label::new(RichText::new(scatter_words(suggestion)).color(palette.text_normal))
-                    .wrap(),
-            );
+            say(ui, &suggestion.explanation, palette.text_strong);
+            let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
+            say(ui, words, palette.text_normal);
         }
-        for reason in &answer.reasons {
-            let is_gap = answer.suggestions.is_empty();
-            let text = if is_gap {
-                format!("No suggestion: {reason}.")
+        let shown = if state.all_reasons {
+            answer.reasons.len()
+        } else {
+            FIRST_REASONS
+        };
+        for reason in answer.reasons.iter().take(shown) {
+            if answer.suggestions.is_empty() {
+                say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {
-                format!("{}.", model::capitalised(reason))
-            };
-            let colour = if is_gap {
-                palette.caution
-            } else {
-                palette.text_normal
-            };
-            ui.add(Label::new(RichText::new(text).color(colour)).wrap());
+                let words = format!("{}.", model::capitalised(reason));
+                say(ui, &words, palette.text_normal);
+            }
         }
+        let more = answer.reasons.len().saturating_sub(shown);
+        if more > 0 && ui.button(format!("Show {more} more")).clicked() {
+            state.all_reasons = true;
+        }
+        let after = chosen.map_or(&answer.plain, |suggestion| &suggestion.balance);
+        let diet = model::diet_words(screen.book, &answer.standard, after);
+        let changes = diet.len() > 1 || answer.standard.allergens != after.allergens;
+        let colour = if changes {
+            palette.text_strong
+        } else {
+            palette.text_quiet
+        };
+        say(ui, &format!("{}.", diet.join(". ")), colour);
         let small = RichText::new(search_words(answer)).font(TypeStyle::Small.font_id());
         ui.add(Label::new(small.color(palette.text_quiet)).wrap());
     });
 }
 
-fn scatter_words(suggestion: &Suggestion) -> &'static str {
-    match (
-        suggestion.within_scatter,
-        suggestion.difference.within_one_step(),
-    ) {
+/// What the difference that is left is against the counter's own scatter.
+pub(super) fn scatter_words(within_scatter: bool, difference: &Difference) -> &'static str {
+    match (within_scatter, difference.within_one_step()) {
         (true, _) => {
             "What is left is within the counter's own scatter: two makings of one drink differ as much."
         }
@@ -236,6 +293,7 @@ fn drink_ui(
     screen: &Screen<'_>,
     answer: &Answer,
     drink: &Drink<'_>,
+    is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
@@ -256,12 +314,7 @@ fn drink_ui(
         ),
     );
     ui.add_space(grid::EASY);
-    let line = if answer.standard_is_approved {
-        "the standard"
-    } else {
-        "this version as it stands"
-    };
-    level_ui(ui, drink.difference, line);
+    level_ui(ui, drink.difference, line_words(answer));
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {
@@ -272,17 +325,36 @@ fn drink_ui(
         }
         ui.add_space(grid::NEAR);
     }
-    match &drink.kind {
+    // Nothing is kept while another answer is looked for.
+    ui.add_enabled_ui(is_current, |ui| match &drink.kind {
         Kind::Standard => {}
         Kind::Plain => accept::plain_ui(ui, screen, answer, state, actions),
         Kind::Suggestion(suggestion) => {
-            accept::suggestion_ui(ui, screen, answer, suggestion, state, actions);
+            let wanted = accept::wanted_name(screen, answer, suggestion, state);
+            accept::main_ui(
+                ui,
+                screen,
+                answer,
+                &suggestion.changes,
+                &wanted,
+                state,
+                actions,
+            );
         }
+    });
+}
+
+/// What the line of the level is.
+pub(super) fn line_words(answer: &Answer) -> &'static str {
+    if answer.standard_is_approved {
+        "the standard"
+    } else {
+        "this version as it stands"
     }
 }
 
 /// The figures of one drink, aligned at the decimal sign, with the change against the standard.
-fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
+pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
     let palette = theme::palette(ui.visuals());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;

@@ -1,14 +1,14 @@
-//! Asking for a swap: what goes, what comes, and which lines may move.
+//! Asking for a swap: what goes and what comes, once or several times in the same drink.
 
 use egui::{
     Align, Key, Label, Layout, Response, RichText, ScrollArea, Sense, Stroke, StrokeKind, TextEdit,
     Ui, UiBuilder, WidgetInfo, vec2,
 };
 
-use super::SwapState;
-use super::model::{self, MOST_LINES};
-use crate::book::{IngredientId, LineId, Role};
-use crate::swap::{Answer, Question};
+use super::model;
+use super::{Choosing, SwapState};
+use crate::book::{IngredientId, Role};
+use crate::swap::Question;
 use crate::ui::Screen;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -45,10 +45,10 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState)
         ui.add_space(grid::EASY);
         comes_ui(ui, screen, state);
     }
-    if state.choosing && state.complete().is_some() {
+    if state.choosing != Choosing::Nothing && state.complete().is_some() {
         ui.add_space(grid::EASY);
         if ui.button("Back to the answer").clicked() {
-            state.choosing = false;
+            state.choosing = Choosing::Nothing;
         }
     }
 }
@@ -63,11 +63,16 @@ fn subheading(ui: &mut Ui, words: &str) {
 }
 
 fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
-    subheading(ui, "What goes");
-    let chosen = state
-        .question
-        .as_ref()
-        .map(|question| question.replace.clone());
+    let is_another = matches!(state.choosing, Choosing::Another(_));
+    subheading(
+        ui,
+        if is_another {
+            "What goes as well"
+        } else {
+            "What goes"
+        },
+    );
+    let chosen = what_goes(state);
     if screen.balance.resolved.lines().next().is_none() {
         let palette = theme::palette(ui.visuals());
         let words = "This version has no ingredients yet; add a line to the recipe first.";
@@ -76,6 +81,9 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for going in model::going(screen) {
+            if is_another && goes_already(state, &going.id) {
+                continue;
+            }
             let row = Row {
                 name: &going.name,
                 quiet: &going.amounts,
@@ -91,6 +99,12 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
 
 /// Another ingredient goes; what comes has to be chosen anew.
 fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
+    state.find.clear();
+    state.found = 0;
+    if let Choosing::Another(goes) = &mut state.choosing {
+        *goes = Some(id);
+        return;
+    }
     state.question = Some(Question {
         recipe: screen.shown.recipe.clone(),
         version: screen.shown.version.clone(),
@@ -98,18 +112,32 @@ fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
         with: id,
         adjust: None,
     });
-    state.find.clear();
-    state.found = 0;
+}
+
+/// What goes in the pair that is being chosen.
+fn what_goes(state: &SwapState) -> Option<IngredientId> {
+    match &state.choosing {
+        Choosing::Another(goes) => goes.clone(),
+        _ => state
+            .question
+            .as_ref()
+            .map(|question| question.replace.clone()),
+    }
+}
+
+fn goes_already(state: &SwapState, id: &IngredientId) -> bool {
+    let own = state.question.as_ref().map(|question| &question.replace);
+    own == Some(id) || state.demands.also.iter().any(|(replace, _)| replace == id)
 }
 
 fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     subheading(ui, "What comes");
     let palette = theme::palette(ui.visuals());
-    let Some(question) = state.question.clone() else {
+    let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
         ui.label(RichText::new("First choose what goes.").color(palette.text_quiet));
         return;
     };
-    let role = role_of(screen, &question.replace);
+    let role = role_of(screen, &replace);
     let field = TextEdit::singleline(&mut state.find)
         .hint_text("type a name, a brand or a role")
         .desired_width(f32::INFINITY);
@@ -117,7 +145,7 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     if response.changed() {
         state.found = 0;
     }
-    let found = model::coming(screen.book, &question.replace, role, &state.find);
+    let found = model::coming(screen.book, &replace, role, &state.find);
     move_by_keys(ui, &response, state, found.len());
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut taken = found
@@ -140,16 +168,19 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         }
     });
     if let Some(with) = taken {
-        let question = Question {
-            with,
-            adjust: None,
-            ..question
-        };
-        *state = SwapState {
-            question: Some(question),
-            show_version: state.show_version.take(),
-            ..SwapState::default()
-        };
+        if let Choosing::Another(_) = state.choosing {
+            state.demands.also.push((replace, with));
+        } else {
+            state.question = Some(Question {
+                with,
+                adjust: None,
+                ..question
+            });
+        }
+        state.choosing = Choosing::Nothing;
+        state.suggestion = 0;
+        state.plain_name = None;
+        state.begin_anew();
     }
 }
 
@@ -228,74 +259,56 @@ fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) ->
     response
 }
 
-/// What was chosen, in one line, and the way back to the lists.
+/// What was chosen, a line for each pair, and the ways to choose otherwise.
 pub(super) fn chosen_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     question: &Question,
     state: &mut SwapState,
 ) {
-    let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
-        let name =
-            |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
-        ui.label(name(&question.replace).color(palette.text_quiet));
-        let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
-        icons::paint(ui.painter(), rect, Icon::Swap, palette.accent);
-        ui.label(name(&question.with).color(palette.text_strong));
+        pair_ui(ui, screen, &question.replace, &question.with);
         ui.add_space(grid::NEAR);
         if ui.button("Choose again").clicked() {
-            state.choosing = true;
+            state.choosing = Choosing::Main;
+        }
+        let words = "Another ingredient goes and comes in the same drink, as in a vegan conversion";
+        if ui
+            .button("Swap another as well")
+            .on_hover_text(words)
+            .clicked()
+        {
+            state.choosing = Choosing::Another(None);
+            state.find.clear();
+            state.found = 0;
         }
     });
+    let mut taken_out = None;
+    for (index, (replace, with)) in state.demands.also.iter().enumerate() {
+        ui.horizontal_wrapped(|ui| {
+            pair_ui(ui, screen, replace, with);
+            ui.add_space(grid::NEAR);
+            let name = format!(
+                "Take out the swap of {}",
+                ingredient_name(screen.book, replace)
+            );
+            if icons::icon_button(ui, Icon::Delete, &name, &name).clicked() {
+                taken_out = Some(index);
+            }
+        });
+    }
+    if let Some(index) = taken_out {
+        state.demands.also.remove(index);
+        state.begin_anew();
+    }
 }
 
-/// Which lines may move: automatic, or up to two of the version's own.
-pub(super) fn may_move_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    answer: &Answer,
-    state: &mut SwapState,
-) {
-    let Some(question) = state.question.as_mut() else {
-        return;
-    };
+fn pair_ui(ui: &mut Ui, screen: &Screen<'_>, replace: &IngredientId, with: &IngredientId) {
     let palette = theme::palette(ui.visuals());
-    let chosen: Vec<LineId> = question.adjust.clone().unwrap_or_default();
-    let automatic = model::automatic(screen, question, &answer.plain.resolved);
-    let mut wanted = question.adjust.clone();
-    ui.horizontal_wrapped(|ui| {
-        ui.label(RichText::new("may move").color(palette.text_quiet));
-        let label = if automatic.is_empty() {
-            "automatic".to_owned()
-        } else {
-            format!("automatic ({})", automatic.join(", "))
-        };
-        let mut is_automatic = question.adjust.is_none();
-        if ui.checkbox(&mut is_automatic, label).changed() {
-            wanted = if is_automatic { None } else { Some(Vec::new()) };
-        }
-        if question.adjust.is_none() {
-            return;
-        }
-        for line in model::movable(&answer.plain.resolved) {
-            let mut is_chosen = chosen.contains(&line.id);
-            let is_free = is_chosen || chosen.len() < MOST_LINES;
-            let name = ingredient_name(screen.book, &line.ingredient);
-            let checkbox = egui::Checkbox::new(&mut is_chosen, name);
-            if ui
-                .add_enabled(is_free, checkbox)
-                .on_disabled_hover_text("two lines at most may move")
-                .changed()
-            {
-                let mut lines = chosen.clone();
-                lines.retain(|id| *id != line.id);
-                if is_chosen {
-                    lines.push(line.id.clone());
-                }
-                wanted = Some(lines);
-            }
-        }
-    });
-    question.adjust = wanted;
+    let name =
+        |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
+    ui.label(name(replace).color(palette.text_quiet));
+    let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
+    icons::paint(ui.painter(), rect, Icon::Swap, palette.accent);
+    ui.label(name(with).color(palette.text_strong));
 }

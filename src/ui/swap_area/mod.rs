@@ -1,33 +1,90 @@
-//! The swap: what goes, what comes, and what brings the taste back; standard, plain swap and suggestion side by side.
+//! The swap: what goes, what comes, and what brings the taste back; side by side, step by step, by hand, and everywhere.
 
 mod accept;
 mod answer;
 mod ask;
+mod by_hand;
+mod conditions;
+mod limits;
 mod model;
+mod progress;
+mod review;
+mod review_model;
+mod steps;
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use egui::{Label, RichText, ScrollArea, Ui};
 
-use crate::book::VersionId;
-use crate::swap::{Answer, Question};
+use crate::book::{Book, IngredientId, RecipeId, VersionId};
+use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::workbench::Action;
+use crate::ui::view_state::Drafts;
+use crate::workbench::{Action, Look, LookState, Review, SwapFound, Workbench};
+
+pub(super) use model::version_name;
+pub(super) use progress::progress_ui;
+
+/// What is being chosen.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+enum Choosing {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// The two ingredients of the swap, although both are known.
+    Main,
+    /// A pair that goes with it: what goes once that is chosen.
+    Another(Option<IngredientId>),
+}
+
+/// How an answer is looked at.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Way {
+    /// Standard, plain swap and suggestion.
+    #[default]
+    SideBySide,
+    /// One change at a time.
+    Steps,
+    /// Amounts are set by hand around the suggestion.
+    ByHand,
+    /// In every recipe that uses what goes.
+    Everywhere,
+}
+
+/// A recipe or version of the reviewed list.
+type Place = (RecipeId, Option<VersionId>);
 
 /// What the swap area remembers between frames.
 #[derive(Clone, Debug, Default)]
 pub struct SwapState {
     /// The swap that is asked for. While nothing is chosen that comes, `with` is what goes.
     pub question: Option<Question>,
+    /// What is asked beside it.
+    pub demands: Demands,
     /// A version that was just kept and should be shown; taken by whoever shows it.
     pub show_version: Option<VersionId>,
-    /// Whether the two ingredients are being chosen although both are known.
-    choosing: bool,
+    choosing: Choosing,
     /// What is typed to find the ingredient that comes.
     find: String,
     /// The row of what was found that the keyboard is on.
     found: usize,
+    /// Whether every reason is shown.
+    all_reasons: bool,
+    /// Whether the conditions are open.
+    conditions_open: bool,
+    way: Way,
     /// Which of the suggestions is looked at.
     suggestion: usize,
+    /// The step that is shown.
+    step: usize,
+    /// The amounts that are set by hand, in steps; the suggestion's own for `None`.
+    point: Option<Vec<i32>>,
+    /// What is left out of the reviewed list.
+    left_out: BTreeSet<Place>,
+    /// How many versions were just taken from the reviewed list, and how many the book has had since.
+    taken: Option<(usize, usize)>,
     /// The name that is being typed for the suggestion.
     suggestion_name: Option<String>,
     /// The name that is being typed for the plain swap.
@@ -49,41 +106,196 @@ impl SwapState {
             .as_ref()
             .filter(|question| question.with != question.replace)
     }
+
+    /// Another suggestion, or another answer, is looked at from its beginning.
+    fn begin_anew(&mut self) {
+        self.step = 1;
+        self.point = None;
+        self.suggestion_name = None;
+        self.all_reasons = false;
+        self.taken = None;
+    }
 }
 
-/// The swap of the version in hand. `answer` belongs to the question of the last frame.
+/// What was looked for in the background for this area.
+#[derive(Default)]
+pub struct SwapLooks {
+    swap: Look<Option<SwapFound>>,
+    review: Look<Vec<ReviewItem>>,
+    nearby: Option<Arc<Nearby>>,
+}
+
+impl SwapLooks {
+    /// What there is once a swap has been answered.
+    pub fn answered(book: &Book, answer: Answer) -> Self {
+        let found = Some(SwapFound::new(book, answer));
+        Self {
+            swap: Look::done(found),
+            ..Self::default()
+        }
+    }
+
+    /// Asks the workbench for what the area shows.
+    pub(super) fn take(workbench: &mut Workbench, state: &SwapState) -> Self {
+        let Some(question) = state.complete() else {
+            return Self::default();
+        };
+        let mut looks = Self::default();
+        if state.way == Way::Everywhere {
+            looks.review = workbench.review(&Review {
+                replace: question.replace.clone(),
+                with: question.with.clone(),
+                demands: review_model::demands_for_all(&state.demands),
+            });
+            return looks;
+        }
+        looks.swap = workbench.swap(question, &state.demands);
+        if let (Way::ByHand, Some(point), Some(found)) =
+            (state.way, &state.point, &looks.swap.found)
+        {
+            looks.nearby = workbench.nearby(found, point);
+        }
+        looks
+    }
+}
+
+/// The swap of the version in hand. `looks` belong to the question of the last frame.
 pub fn swap_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    answer: Option<&Answer>,
+    looks: &SwapLooks,
     state: &mut SwapState,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     model::follow(state, screen);
-    let asked = state.question.clone();
+    let asked = (
+        state.question.clone(),
+        state.demands.clone(),
+        state.way,
+        state.point.clone(),
+    );
     ScrollArea::vertical()
         .id_salt("swap area")
         .auto_shrink(false)
         .show(ui, |ui| {
             ui.set_width(ui.available_width() - grid::NEAR);
             let complete = state.complete().cloned();
-            if let Some(question) = complete.filter(|_| !state.choosing) {
-                ask::chosen_ui(ui, screen, &question, state);
-                if let Some(answer) = answer.filter(|answer| answer.question == question) {
-                    ask::may_move_ui(ui, screen, answer, state);
-                    ui.add_space(grid::EASY);
-                    answer::answer_ui(ui, screen, answer, state, actions);
-                }
+            if let Some(question) = complete.filter(|_| state.choosing == Choosing::Nothing) {
+                asked_ui(ui, screen, &question, looks, state, drafts, actions);
             } else {
-                introduction_ui(ui);
+                if state.choosing == Choosing::Nothing {
+                    introduction_ui(ui);
+                }
                 ask::choose_ui(ui, screen, state);
             }
             ui.add_space(grid::APART);
         });
-    if state.question != asked {
+    let asks = (
+        state.question.clone(),
+        state.demands.clone(),
+        state.way,
+        state.point.clone(),
+    );
+    if asks != asked {
         // The answer to what was just asked is there in the next frame.
         ui.request_repaint();
     }
+}
+
+/// The swap once both ingredients are chosen.
+fn asked_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    question: &Question,
+    looks: &SwapLooks,
+    state: &mut SwapState,
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) {
+    ask::chosen_ui(ui, screen, question, state);
+    let found = looks
+        .swap
+        .found
+        .as_ref()
+        .and_then(|found| (**found).as_ref());
+    let found = found.filter(|found| found.answer.question == *question);
+    let plain = found.map(|found| &found.answer);
+    conditions::conditions_ui(ui, screen, plain, state, drafts, actions);
+    ui.add_space(grid::NEAR);
+    if state.way == Way::Everywhere {
+        way_ui(ui, state);
+        progress_ui(ui, looks.review.state, "recipes", actions);
+        review::review_ui(ui, screen, question, &looks.review, state, actions);
+        return;
+    }
+    progress_ui(ui, looks.swap.state, "combinations of amounts", actions);
+    let Some(found) = found else {
+        return;
+    };
+    // What was found before stands there, quieter, while what was just asked is looked for.
+    let is_current = looks.swap.state == LookState::Done;
+    ui.scope(|ui| {
+        if !is_current {
+            ui.multiply_opacity(0.6);
+        }
+        let chosen = answer::choice_and_sentences_ui(ui, screen, &found.answer, state);
+        ui.add_space(grid::NEAR);
+        let Some(suggestion) = chosen else {
+            if state.way != Way::SideBySide {
+                // There are no steps to nothing, and no amounts around it.
+                state.way = Way::SideBySide;
+            }
+            way_ui(ui, state);
+            ui.add_space(grid::NEAR);
+            answer::side_by_side_ui(ui, screen, &found.answer, None, is_current, state, actions);
+            return;
+        };
+        way_ui(ui, state);
+        ui.add_space(grid::NEAR);
+        let answer = &found.answer;
+        match state.way {
+            Way::SideBySide | Way::Everywhere => answer::side_by_side_ui(
+                ui,
+                screen,
+                answer,
+                Some(suggestion),
+                is_current,
+                state,
+                actions,
+            ),
+            Way::Steps => {
+                let steps = found
+                    .walks
+                    .get(state.suggestion)
+                    .map_or(&[][..], Vec::as_slice);
+                steps::steps_ui(ui, screen, answer, steps, state);
+            }
+            Way::ByHand => {
+                let nearby = looks.nearby.as_deref();
+                by_hand::by_hand_ui(
+                    ui, screen, answer, suggestion, nearby, is_current, state, actions,
+                );
+            }
+        }
+    });
+}
+
+/// The ways to look at the answer.
+fn way_ui(ui: &mut Ui, state: &mut SwapState) {
+    ui.horizontal_wrapped(|ui| {
+        for (way, words) in [
+            (Way::SideBySide, "Side by side"),
+            (Way::Steps, "Step by step"),
+            (Way::ByHand, "By hand"),
+            (Way::Everywhere, "Every recipe that uses it"),
+        ] {
+            if ui.selectable_label(state.way == way, words).clicked() {
+                state.way = way;
+                state.begin_anew();
+            }
+        }
+    });
 }
 
 /// The empty state says what to do.

@@ -1,15 +1,18 @@
 //! What the swap area says, as plain values: what can be chosen, and changes in counter measures.
 
 use super::SwapState;
-use crate::balance::{Balance, Measurand};
+use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
-    Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
+    Allergen, Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe,
+    Resolved, Role,
 };
 use crate::quantity::show_number;
-use crate::swap::{LineMove, Question, Suggestion, adjustable_lines, move_words};
+use crate::swap::{
+    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words,
+};
 use crate::ui::Screen;
 use crate::ui::widgets::figure_list::{FigureRow, row};
-use crate::ui::wording::ingredient_name;
+use crate::ui::wording::{ingredient_name, names, vegan_words};
 
 /// The figures that a swap is judged by.
 pub(super) const FIGURES: [Measurand; 5] = [
@@ -19,9 +22,6 @@ pub(super) const FIGURES: [Measurand; 5] = [
     Measurand::Cost,
     Measurand::EnergyKj,
 ];
-
-/// Most lines that may move.
-pub(super) const MOST_LINES: usize = 2;
 
 /// An ingredient of the version, and how much of it there is.
 pub(super) struct Going {
@@ -50,10 +50,20 @@ pub(super) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
         adjust: None,
         ..question.clone()
     });
-    let show_version = state.show_version.take();
+    // What is asked of the drink stays; its lines are other ones.
+    let demands = Demands {
+        locked: Vec::new(),
+        unlocked: Vec::new(),
+        limits: Vec::new(),
+        ..state.demands.clone()
+    };
     *state = SwapState {
         question: asked,
-        show_version,
+        demands,
+        show_version: state.show_version.take(),
+        conditions_open: state.conditions_open,
+        way: state.way,
+        step: 1,
         ..SwapState::default()
     };
 }
@@ -141,7 +151,7 @@ pub(super) fn kind_words(suggestion: &Suggestion) -> String {
 }
 
 /// A sentence with a capital at its beginning.
-pub(super) fn capitalised(sentence: &str) -> String {
+pub(in crate::ui) fn capitalised(sentence: &str) -> String {
     let mut letters = sentence.chars();
     let first: String = letters
         .next()
@@ -150,33 +160,12 @@ pub(super) fn capitalised(sentence: &str) -> String {
     format!("{first}{}", letters.as_str())
 }
 
-/// Lines that could be allowed to move: all whose amount is a number of something.
-pub(super) fn movable(resolved: &Resolved) -> impl Iterator<Item = &Line> {
-    resolved.lines().filter(|line| !line.amount.fills())
-}
-
-/// Names of the lines that move when nobody chooses.
-pub(super) fn automatic(screen: &Screen<'_>, question: &Question, plain: &Resolved) -> Vec<String> {
-    let replaced = |line: &&Line| line.ingredient == question.replace;
-    let swapped: Vec<LineId> = screen
-        .balance
-        .resolved
-        .lines()
-        .filter(replaced)
-        .map(|line| line.id.clone())
-        .collect();
-    let by_default = Question {
-        adjust: None,
-        ..question.clone()
-    };
-    adjustable_lines(screen.book, &by_default, plain, &swapped)
-        .iter()
-        .map(|adjustable| ingredient_name(screen.book, &adjustable.line.ingredient))
-        .collect()
-}
-
 /// What differs between two sets of lines, in counter measures: the swapped lines first.
-pub(super) fn changes_in_words(book: &Book, before: &Resolved, after: &Resolved) -> Vec<String> {
+pub(in crate::ui) fn changes_in_words(
+    book: &Book,
+    before: &Resolved,
+    after: &Resolved,
+) -> Vec<String> {
     let mut swapped = Vec::new();
     let mut moved = Vec::new();
     let say = |id: &LineId, from: Option<&Amount>, to: Option<&Amount>| {
@@ -249,7 +238,7 @@ fn change(balance: &Balance, standard: &Balance, measurand: Measurand) -> Option
 }
 
 /// A name for the new version that no version has yet.
-pub(super) fn version_name(recipe: &Recipe, wanted: &str) -> String {
+pub(in crate::ui) fn version_name(recipe: &Recipe, wanted: &str) -> String {
     let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
     let mut name = wanted.to_owned();
     let mut number = 2_u32;
@@ -258,4 +247,106 @@ pub(super) fn version_name(recipe: &Recipe, wanted: &str) -> String {
         number += 1;
     }
     name
+}
+
+/// What one step of a walk does, in words.
+pub(super) fn step_words(book: &Book, answer: &Answer, steps: &[WalkStep], at: usize) -> String {
+    let Some(step) = steps.get(at) else {
+        return String::new();
+    };
+    match &step.does {
+        WalkMove::Standard => "The standard".to_owned(),
+        WalkMove::PlainSwap => "Plain swap, equal measures".to_owned(),
+        WalkMove::Line(moved) => {
+            let before = &answer.plain.resolved;
+            move_words(book, moved, &[&step.balance.resolved, before])
+        }
+    }
+}
+
+/// How allergens and diet differ from the standard, in sentences.
+pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<String> {
+    let (old, new) = (&before.allergens, &after.allergens);
+    let list = |allergens: &mut dyn Iterator<Item = &Allergen>| {
+        let words: Vec<&str> = allergens.map(|allergen| allergen.word()).collect();
+        (!words.is_empty()).then(|| words.join(", "))
+    };
+    let mut words = Vec::new();
+    if let Some(comes) = list(&mut new.contains.difference(&old.contains)) {
+        words.push(format!("Now contains {comes}"));
+    }
+    if let Some(goes) = list(&mut old.contains.difference(&new.contains)) {
+        words.push(format!("No longer contains {goes}"));
+    }
+    if let Some(may) = list(&mut new.may_contain.difference(&old.may_contain)) {
+        words.push(format!("Now may contain {may}"));
+    }
+    if let Some(may) = list(&mut old.may_contain.difference(&new.may_contain)) {
+        words.push(format!("No pack says any more that it may contain {may}"));
+    }
+    let silent: Vec<IngredientId> = new
+        .not_stated
+        .difference(&old.not_stated)
+        .cloned()
+        .collect();
+    if !silent.is_empty() {
+        words.push(format!(
+            "Allergens are not stated by {}: read the label",
+            names(book, &silent)
+        ));
+    }
+    if before.vegan != after.vegan {
+        words.push(format!(
+            "{}; the standard: {}",
+            capitalised(vegan_words(after.vegan)),
+            vegan_words(before.vegan)
+        ));
+    }
+    let dairy = |verdict: Verdict| match verdict {
+        Verdict::Yes => "free of milk by its ingredients",
+        Verdict::No => "not free of milk",
+        Verdict::NotKnown => "free of milk or not: not known",
+    };
+    if before.dairy_free != after.dairy_free {
+        words.push(format!(
+            "{}; the standard: {}",
+            capitalised(dairy(after.dairy_free)),
+            dairy(before.dairy_free)
+        ));
+    }
+    if words.is_empty() {
+        words.push("Allergens and diet stay as they are in the standard".to_owned());
+    }
+    words
+}
+
+/// What a suggestion costs and brings, for the row that it is chosen in.
+pub(super) fn merits(screen: &Screen<'_>, answer: &Answer, suggestion: &Suggestion) -> [String; 4] {
+    let moved = match suggestion.moves.len() {
+        0 => "no line moves".to_owned(),
+        1 => "1 line moves".to_owned(),
+        count => format!("{count} lines move"),
+    };
+    let distance = suggestion
+        .difference
+        .distance
+        .map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2));
+    let figure = |measurand: Measurand, decimals: usize, unit: &str| {
+        let value = suggestion.balance.figures.complete(measurand);
+        let Some(value) = value else {
+            return "not known".to_owned();
+        };
+        let changed = change(&suggestion.balance, &answer.standard, measurand);
+        let value = show_number(value, decimals);
+        match changed {
+            Some(changed) => format!("{value} {unit} ({changed})"),
+            None => format!("{value} {unit}"),
+        }
+    };
+    [
+        moved,
+        distance,
+        figure(Measurand::TotalSugar, 1, "g"),
+        figure(Measurand::Cost, 2, &screen.book.settings.currency),
+    ]
 }

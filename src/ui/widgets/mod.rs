@@ -8,7 +8,7 @@ pub mod why;
 
 pub use cup::cup_ui;
 pub use figure_list::figure_list_ui;
-pub use level::{level_strip_ui, level_ui};
+pub use level::{level_moved_ui, level_strip_ui, level_ui};
 pub use share_bar::share_bar_ui;
 pub use why::why_ui;
 

@@ -8,11 +8,13 @@ mod labels;
 mod model;
 mod paint;
 
-pub use model::{LevelMark, MOST_STEPS, Standing, level_words, marks_of, overall_words};
+pub use model::{
+    LevelMark, MOST_STEPS, Standing, level_words, marks_of, moved_words, overall_words,
+};
 
 use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};
 
-use self::paint::{Drawing, paint_strip};
+use self::paint::{Drawing, Drawn, paint_strip};
 use crate::balance::published::noticeable;
 use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
@@ -26,9 +28,55 @@ const MOST_WIDTH: f32 = 210.0 * grid::STEP;
 /// Size of the compact level, in points.
 const STRIP: egui::Vec2 = vec2(30.0 * grid::STEP, grid::TARGET);
 
+/// How long a mark takes to its new place, in seconds.
+const MOVING: f32 = 0.35;
+
 /// The level with its words, as wide as there is room. `standard_words` says what the line is: "the standard of 4 May".
 pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
+    let words = level_words(difference, standard_words);
+    show(ui, difference, standard_words, &words, |_, _| Drawn::Still)
+}
+
+/// The level of a drink that has just changed: every mark that moves goes from where it was, and an empty mark stays there.
+pub fn level_moved_ui(
+    ui: &mut Ui,
+    difference: &Difference,
+    before: &Difference,
+    standard_words: &str,
+) -> Response {
+    let moved = moved_words(before, difference).join("; ");
+    let moved = if moved.is_empty() {
+        "No mark moves".to_owned()
+    } else {
+        format!("Moved: {moved}")
+    };
+    let words = format!("{}. {moved}", level_words(difference, standard_words));
+    let marks_before = marks_of(before);
+    show(ui, difference, standard_words, &words, |ui, mark| {
+        let was = marks_before
+            .iter()
+            .find(|was| was.axis == mark.axis)
+            .and_then(LevelMark::drawn_at);
+        let (Some(was), Some(is)) = (was, mark.drawn_at()) else {
+            return Drawn::Still;
+        };
+        let id = egui::Id::unique(("level mark", mark.axis.word().to_owned()));
+        #[expect(clippy::cast_possible_truncation, reason = "a place on the screen")]
+        let at = ui.animate_value_with_time(id, is as f32, MOVING);
+        let at = f64::from(at);
+        Drawn::Moving { was, at }
+    })
+}
+
+fn show(
+    ui: &mut Ui,
+    difference: &Difference,
+    standard_words: &str,
+    words: &str,
+    drawn: impl Fn(&Ui, &LevelMark) -> Drawn,
+) -> Response {
     let marks = marks_of(difference);
+    let drawn: Vec<Drawn> = marks.iter().map(|mark| drawn(ui, mark)).collect();
     let width = ui.available_width().clamp(LEAST_WIDTH, MOST_WIDTH);
     let drawing = Drawing::arrange(
         ui,
@@ -38,11 +86,9 @@ pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> R
         &overall_words(difference),
     );
     let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
-    response.widget_info(|| {
-        WidgetInfo::labeled(Role::Image, true, level_words(difference, standard_words))
-    });
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words));
     if ui.is_rect_visible(rect) {
-        drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()));
+        drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()), &drawn);
     }
     for (index, (mark, axis)) in marks.iter().zip(&difference.axes).enumerate() {
         explain_on_hover(

@@ -196,6 +196,17 @@ fn off_words(difference: &Difference) -> String {
     }
 }
 
+/// What moves from one drink to the other, axis by axis: "sweetness: sweeter by 2.1 steps → level".
+pub fn moved_words(before: &Difference, after: &Difference) -> Vec<String> {
+    let was = marks_of(before);
+    let moved = |mark: &LevelMark| {
+        let was = was.iter().find(|was| was.axis == mark.axis)?;
+        let (from, to) = (was.words(), mark.words());
+        (from != to).then(|| format!("{}: {from} → {to}", mark.axis.word()))
+    };
+    marks_of(after).iter().filter_map(moved).collect()
+}
+
 /// The whole level in words, axis by axis.
 pub fn level_words(difference: &Difference, standard_words: &str) -> String {
     let axes: Vec<String> = marks_of(difference)

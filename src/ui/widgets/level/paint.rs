@@ -27,8 +27,19 @@ const LINE: f32 = 1.5;
 const WHISKER_END: f32 = 3.0;
 /// Length of the samples in the legend, in points.
 const SAMPLE: f32 = 18.0;
+/// A mark that moves less is still, in steps.
+const SAME_PLACE: f64 = 0.05;
 /// Height of one step in the compact level, in points.
 const STRIP_STEP_HEIGHT: f32 = 3.0;
+
+/// Where a mark is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Drawn {
+    /// In its place.
+    Still,
+    /// On the way from where it was; both in steps.
+    Moving { was: f64, at: f64 },
+}
 
 /// A level that has found its arrangement for a width.
 pub(super) struct Drawing<'marks> {
@@ -127,7 +138,7 @@ impl<'marks> Drawing<'marks> {
         )
     }
 
-    pub(super) fn paint(&self, painter: &Painter, rect: Rect, palette: &Palette) {
+    pub(super) fn paint(&self, painter: &Painter, rect: Rect, palette: &Palette, drawn: &[Drawn]) {
         let plot = self.plot(rect);
         self.paint_legend(painter, rect, palette);
         let stretch = (self.column_width() * STRETCH_PART).min(LONGEST_STRETCH);
@@ -142,8 +153,11 @@ impl<'marks> Drawing<'marks> {
             .map(|index| self.centre(rect, index))
             .collect();
         frame.ground(self.marks, &centres);
-        for (mark, x) in self.marks.iter().zip(&centres) {
-            frame.mark(mark, *x);
+        for ((mark, x), drawn) in self.marks.iter().zip(&centres).zip(drawn) {
+            if let Drawn::Moving { was, .. } = *drawn {
+                frame.ghost(was, mark.drawn_at().unwrap_or(was), *x);
+            }
+            frame.mark(mark, *x, *drawn);
             if mark.is_beyond() || (mark.standing == Standing::Off && !self.labels.with_words) {
                 frame.number(mark, *x);
             }
@@ -278,8 +292,29 @@ impl Frame<'_> {
         );
     }
 
-    fn mark(&self, mark: &LevelMark, x: f32) {
-        let Some(at) = mark.drawn_at() else { return };
+    /// An empty mark where it was, and a thin way from there to where it is.
+    fn ghost(&self, was: f64, is: f64, x: f32) {
+        if (was - is).abs() < SAME_PLACE {
+            return;
+        }
+        let stroke = Stroke::new(grid::HAIRLINE, self.palette.outline);
+        let size = vec2(self.stretch, STRETCH + 2.0);
+        let empty = Rect::from_center_size(pos2(x, self.y(was)), size);
+        self.painter
+            .rect_stroke(empty, STRETCH / 2.0, stroke, egui::StrokeKind::Inside);
+        let side = x - self.stretch / 2.0 + 3.0;
+        let way = [pos2(side, self.y(was)), pos2(side, self.y(is))];
+        self.painter
+            .extend(Shape::dashed_line(&way, stroke, 3.0, 2.0));
+    }
+
+    fn mark(&self, mark: &LevelMark, x: f32, drawn: Drawn) {
+        let Some(place) = mark.drawn_at() else { return };
+        let at = match drawn {
+            Drawn::Still => place,
+            Drawn::Moving { at, .. } => at,
+        };
+        let aside = at - place;
         let colour = colour_of_mark(mark, self.palette);
         let y = self.y(at);
         if at.abs() > 1.0 {
@@ -289,6 +324,7 @@ impl Frame<'_> {
         }
         if let Some((low, high)) = mark.whisker() {
             let stroke = Stroke::new(grid::HAIRLINE, colour);
+            let (low, high) = (low + aside, high + aside);
             self.painter.vline(x, self.y(high)..=self.y(low), stroke);
             for end in [low, high] {
                 self.painter

@@ -1,0 +1,86 @@
+//! An iced drink turned hot: the ice goes, and what is poured is hot enough to serve it warm.
+
+use crate::balance::Measurand;
+use crate::book::{Book, Change, LineId, Recipe, Role, Stage, VersionId, VesselId};
+use crate::quantity::show_number;
+
+use super::adapt::{Adapted, Origin, remaining};
+use super::demands::Demands;
+use super::question::Adjustable;
+use super::watch::Watch;
+
+/// Temperatures that tea or water is tried with, the least hot last, °C (common practice, no source).
+const POURED_AT: [f64; 6] = [95.0, 90.0, 85.0, 80.0, 75.0, 70.0];
+
+/// An iced drink without its ice and hot, brought back to the strength of its standard; `None` when there is no such version.
+/// `Err` says why it can't be.
+///
+/// Water makes up for the ice that melted into the standard. Water and tea are poured as hot as the shop's window for hot
+/// drinks allows; fruit syrups that are rich in fructose sweeten less hot, so the sweeteners move as well.
+pub fn hot(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    cup: Option<&VesselId>,
+    watch: &Watch,
+) -> Option<Result<Adapted, String>> {
+    let origin = Origin::new(book, recipe, version, watch)?;
+    let of_role = |wanted: fn(Role) -> bool| -> Vec<LineId> {
+        let lines = origin.resolved.lines();
+        let mixed = lines.filter(|line| line.stage == Stage::Mixed && wanted(line.role));
+        mixed.map(|line| line.id.clone()).collect()
+    };
+    let ice = of_role(|role| role == Role::Ice);
+    let poured = of_role(|role| matches!(role, Role::Water | Role::Tea));
+    if ice.is_empty() {
+        return Some(Err("there is no ice in it: it is not iced".to_owned()));
+    }
+    if poured.is_empty() {
+        return Some(Err(
+            "nothing in it is poured hot: add water or tea first".to_owned()
+        ));
+    }
+    let mut without_ice = origin.resolved.clone();
+    for id in ice {
+        without_ice.apply(&Change::Remove(id));
+    }
+    if let Some(cup) = cup {
+        without_ice.apply(&Change::Cup(cup.clone()));
+    }
+    let mut refused = String::new();
+    for celsius in POURED_AT {
+        let mut changed = without_ice.clone();
+        for id in &poured {
+            changed.apply(&Change::Temperature(id.clone(), Some(celsius)));
+        }
+        let movable = changed.lines().filter(|line| {
+            let role = matches!(line.role, Role::Water | Role::Tea | Role::Sweetener);
+            role && line.stage == Stage::Mixed
+        });
+        let mut adjustable: Vec<Adjustable> = movable
+            .filter_map(|line| Adjustable::new(book, line, false))
+            .take(8)
+            .collect();
+        for found in &mut adjustable {
+            if found.line.role != Role::Sweetener {
+                found.range.low = found.range.low.max(1);
+            }
+        }
+        match origin.bring_back(changed, adjustable, &[], &Demands::default()) {
+            Ok(mut adapted) => {
+                let served = adapted.balance.figures.of[Measurand::ServingTemperature.slot()];
+                adapted.explanation = format!(
+                    "Poured at {} °C it is served at {} °C. The strength is that of the iced standard: {}. Warmth brings \
+                     out sweetness and bitterness, so taste it before it is approved.",
+                    show_number(celsius, 0),
+                    show_number(served, 1),
+                    remaining(&adapted.difference)
+                );
+                return Some(Ok(adapted));
+            }
+            Err(reason) if refused.is_empty() => refused = reason,
+            Err(_) => {}
+        }
+    }
+    Some(Err(refused))
+}

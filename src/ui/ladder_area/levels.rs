@@ -1,0 +1,172 @@
+//! The names of the shop's levels of sugar and ice, and what they mean.
+
+use egui::{Align, RichText, Sense, Ui, vec2};
+
+use crate::book::{NamedLevel, Settings};
+use crate::edit::Edit;
+use crate::quantity::{parse_number, show_compact};
+use crate::ui::Screen;
+use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::icons::{self, Icon};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::workbench::Action;
+
+/// Width of the field for a name, in points.
+const NAME: f32 = 42.0 * grid::STEP;
+/// Width of the field for a percentage, in points.
+const PERCENT: f32 = 16.0 * grid::STEP;
+/// Most levels of a kind.
+const MOST: usize = 12;
+
+/// Which list of the settings.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    Sugar,
+    Ice,
+}
+
+impl Kind {
+    fn words(self) -> &'static str {
+        match self {
+            Self::Sugar => "sugar",
+            Self::Ice => "ice",
+        }
+    }
+
+    fn of(self, settings: &Settings) -> Vec<NamedLevel> {
+        match self {
+            Self::Sugar => settings.sugar_levels(),
+            Self::Ice => settings.ice_levels(),
+        }
+    }
+
+    fn with(self, settings: &Settings, levels: Vec<NamedLevel>) -> Settings {
+        let mut settings = settings.clone();
+        match self {
+            Self::Sugar => settings.sugar_levels = levels,
+            Self::Ice => settings.ice_levels = levels,
+        }
+        settings
+    }
+}
+
+/// The lists, folded away until they are wanted.
+pub(super) fn levels_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let is_open = view.ladder.levels_open;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        let (icon, words) = if is_open {
+            (Icon::ChevronDown, "Close the names of the levels")
+        } else {
+            (Icon::ChevronRight, "Open the names of the levels")
+        };
+        if icons::icon_button(ui, icon, words, words).clicked() {
+            view.ladder.levels_open = !is_open;
+        }
+        let palette = theme::palette(ui.visuals());
+        let words = "What the levels are called in this shop";
+        ui.label(RichText::new(words).color(palette.text_quiet));
+    });
+    if is_open {
+        list_ui(ui, screen, Kind::Sugar, view, actions);
+        ui.add_space(grid::NEAR);
+        list_ui(ui, screen, Kind::Ice, view, actions);
+    }
+}
+
+fn list_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    kind: Kind,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let settings = &screen.book.settings;
+    let levels = kind.of(settings);
+    let heading = RichText::new(format!("Levels of {}", kind.words()));
+    ui.label(
+        heading
+            .font(TypeStyle::Strong.font_id())
+            .color(palette.text_strong),
+    );
+    let mut wanted = levels.clone();
+    let mut focus = format!("levels of {}", kind.words());
+    for (index, level) in levels.iter().enumerate() {
+        let place = format!("{} {}", kind.words(), index + 1);
+        ui.horizontal(|ui| {
+            let key = format!("field level name {place}");
+            let name = format!("Name of level {place}");
+            let (rect, _) = ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
+            let field = Field::new(key.clone(), &name, &level.name).underlined();
+            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            if let Some(name) = outcome.read(&key, &mut view.drafts, read_name) {
+                wanted[index].name = name;
+                focus = key;
+            }
+            let key = format!("field level percent {place}");
+            let name = format!("Percent of level {place}");
+            let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
+            let field = Field::new(key.clone(), &name, show_compact(level.percent)).underlined();
+            let field = Field {
+                align: Align::Max,
+                ..field
+            };
+            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            if let Some(percent) = outcome.read(&key, &mut view.drafts, read_percent) {
+                wanted[index].percent = percent;
+                focus = key;
+            }
+            ui.label(RichText::new("%").color(palette.text_quiet));
+            let name = format!("Take out level {place}");
+            if levels.len() > 1 && icons::icon_button(ui, Icon::Delete, &name, &name).clicked() {
+                wanted.remove(index);
+                view.drafts.clear();
+            }
+        });
+        for part in ["name", "percent"] {
+            draft_error_ui(ui, &view.drafts, &format!("field level {part} {place}"));
+        }
+    }
+    let add = format!("Add a level of {}", kind.words());
+    if ui
+        .add_enabled(levels.len() < MOST, egui::Button::new(add))
+        .clicked()
+    {
+        wanted.push(NamedLevel {
+            name: format!("level {}", levels.len() + 1),
+            percent: 50.0,
+        });
+    }
+    if wanted != levels {
+        let settings = kind.with(settings, wanted);
+        actions.push(Action::edit(Edit::SetSettings(settings), focus));
+    }
+}
+
+fn read_name(text: &str) -> Result<String, String> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Err("a level needs a name".to_owned());
+    }
+    Ok(text.to_owned())
+}
+
+fn read_percent(text: &str) -> Result<f64, String> {
+    let text = text.trim().trim_end_matches('%').trim();
+    let found = parse_number(text).map_err(|error| error.to_string())?;
+    if (0.0..=200.0).contains(&found) {
+        Ok(found)
+    } else {
+        Err(format!(
+            "found {}; expected 0 to 200 %",
+            show_compact(found)
+        ))
+    }
+}

@@ -1,0 +1,172 @@
+//! The sugar ladder as a table: a row for each level that the shop names, with the part that can't be taken out.
+
+use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+use super::{heading_ui, keep, model, name_ui, words_ui};
+use crate::balance::Measurand;
+use crate::quantity::show_number;
+use crate::swap::{Adapted, Ladder, Rung};
+use crate::ui::Screen;
+use crate::ui::swap_area::progress_ui;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::ui::widgets::level::overall_words;
+use crate::ui::widgets::level_strip_ui;
+use crate::workbench::{Action, Look};
+
+/// Room for the name of a level, in points.
+const NAME: f32 = 22.0 * grid::STEP;
+/// Room for the bar of sugar, in points.
+const BAR: f32 = 36.0 * grid::STEP;
+/// Room for the figure behind the bar, in points.
+const FIGURE: f32 = 25.0 * grid::STEP;
+/// Height of the bar, in points.
+const BAR_HEIGHT: f32 = 3.0 * grid::STEP;
+
+/// The whole table.
+pub(super) fn rungs_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    look: &Look<Option<Ladder>>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    heading_ui(ui, "Less sugar");
+    progress_ui(ui, look.state, "levels", actions);
+    let Some(ladder) = look.current().and_then(Option::as_ref) else {
+        return;
+    };
+    for reason in &ladder.reasons {
+        words_ui(ui, format!("No levels: {reason}."), palette.caution);
+    }
+    if ladder.rungs.is_empty() {
+        return;
+    }
+    words_ui(
+        ui,
+        model::floor_words(screen.book, ladder),
+        palette.text_normal,
+    );
+    legend_ui(ui);
+    ui.add_space(grid::NEAR);
+    for rung in &ladder.rungs {
+        rung_ui(ui, screen, ladder, rung, view, actions);
+        ui.add_space(grid::NEAR);
+    }
+}
+
+/// What the two parts of a bar are.
+fn legend_ui(ui: &mut Ui) {
+    let palette = theme::palette(ui.visuals());
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        for (colour, words) in [
+            (palette.roles.flavour, "can't be taken out"),
+            (palette.roles.sweetener, "added by the sweetener"),
+        ] {
+            let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
+            ui.painter().rect_filled(rect.shrink(1.0), 2.0, colour);
+            let words = RichText::new(words).font(TypeStyle::Small.font_id());
+            ui.label(words.color(palette.text_quiet));
+            ui.add_space(grid::NEAR);
+        }
+    });
+}
+
+fn rung_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    ladder: &Ladder,
+    rung: &Rung,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let level = &rung.level.name;
+    let drink = match &rung.drink {
+        Ok(drink) => drink,
+        Err(reason) => {
+            ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
+            words_ui(ui, format!("Can't be made: {reason}."), palette.caution);
+            return;
+        }
+    };
+    ui.horizontal(|ui| {
+        name_ui(ui, level, NAME);
+        bar_ui(ui, ladder, drink);
+        level_strip_ui(ui, &drink.difference, "what this level aims at");
+        let name = format!("Keep {level} as a new version");
+        let differs = !drink.changes.is_empty();
+        let button = ui
+            .add_enabled(differs, egui::Button::new("Keep"))
+            .accessible_name(&name)
+            .on_hover_text(&name)
+            .on_disabled_hover_text("nothing changes");
+        if button.clicked() {
+            keep(screen, drink, &model::level_version(level), view, actions);
+        }
+    });
+    ui.indent(("rung", level), |ui| {
+        words_ui(ui, model::amounts(screen, drink), palette.text_strong);
+        let sweetness = |value: Option<f64>| {
+            value.map_or_else(|| "not known".to_owned(), |value| show_number(value, 1))
+        };
+        let reached = drink.balance.figures.complete(Measurand::Sweetness);
+        let words = format!(
+            "sweetness {} of {} g/100 ml aimed at; {}",
+            sweetness(reached),
+            sweetness(Some(rung.aim)),
+            overall_words(&drink.difference)
+        );
+        let small = RichText::new(words).font(TypeStyle::Small.font_id());
+        ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
+    });
+}
+
+/// The sugar of a rung beside the most of all: what can't be taken out, and what the sweetener adds.
+fn bar_ui(ui: &mut Ui, ladder: &Ladder, drink: &Adapted) {
+    let palette = theme::palette(ui.visuals());
+    let size = vec2(BAR + FIGURE, grid::TARGET);
+    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    let (Some(sugar), Some(floor)) = (model::sugar(&drink.balance), model::sugar(&ladder.floor))
+    else {
+        let words = "sugar not known";
+        response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, words));
+        return;
+    };
+    let words = format!(
+        "{} g sugar, of which {} g can't be taken out",
+        show_number(sugar, 1),
+        show_number(floor, 1)
+    );
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
+    let response = response.on_hover_text(&words);
+    let most = ladder
+        .rungs
+        .iter()
+        .filter_map(|rung| model::sugar(&rung.drink.as_ref().ok()?.balance))
+        .fold(sugar.max(1e-9), f64::max);
+    #[expect(clippy::cast_possible_truncation, reason = "a place on the screen")]
+    let x = |grams: f64| rect.left() + BAR * (grams / most).clamp(0.0, 1.0) as f32;
+    let part = |from: f32, to: f32, colour: Color32| {
+        let part = Rect::from_min_max(
+            pos2(from, rect.center().y - BAR_HEIGHT / 2.0),
+            pos2(to, rect.center().y + BAR_HEIGHT / 2.0),
+        );
+        ui.painter().rect_filled(part, 2.0, colour);
+    };
+    part(rect.left(), rect.left() + BAR, palette.fill);
+    part(rect.left(), x(sugar), palette.roles.sweetener);
+    part(rect.left(), x(floor.min(sugar)), palette.roles.flavour);
+    let stroke = Stroke::new(grid::HAIRLINE, palette.text_strong);
+    let (top, bottom) = (rect.center().y - BAR_HEIGHT, rect.center().y + BAR_HEIGHT);
+    ui.painter().vline(x(floor), top..=bottom, stroke);
+    ui.painter().text(
+        pos2(response.rect.right(), rect.center().y),
+        egui::Align2::RIGHT_CENTER,
+        format!("{} g sugar", show_number(sugar, 1)),
+        TypeStyle::Body.font_id(),
+        palette.text_strong,
+    );
+}

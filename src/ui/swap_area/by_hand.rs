@@ -1,0 +1,164 @@
+//! Amounts set by hand around a suggestion: a slider for each line that may move, and the level that answers at once.
+
+use egui::{Label, RichText, Slider, Stroke, Ui};
+
+use super::answer::{figures_ui, line_words, scatter_words};
+use super::{SwapState, accept, model};
+use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::level_moved_ui;
+use crate::ui::wording::ingredient_name;
+use crate::workbench::Action;
+
+/// How far a slider reaches from the suggestion, in steps of the line.
+const REACH: i32 = 8;
+/// From this width on the sliders stand beside the level, in points.
+const SIDE_BY_SIDE: f32 = 165.0 * grid::STEP;
+/// Width of the sliders with their amounts, in points.
+const SLIDERS: f32 = 84.0 * grid::STEP;
+/// Length of a slider, in points.
+const SLIDER: f32 = 50.0 * grid::STEP;
+/// The widest level, in points.
+const LEVEL: f32 = 140.0 * grid::STEP;
+
+/// The sliders and the drink that they give.
+#[expect(
+    clippy::too_many_arguments,
+    reason = "what is shown, and where the answer goes"
+)]
+pub(super) fn by_hand_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    suggestion: &Suggestion,
+    nearby: Option<&Nearby>,
+    is_current: bool,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let fits = |point: &Vec<i32>| point.len() == answer.adjustable.len();
+    if state.point.as_ref().is_none_or(|point| !fits(point)) {
+        state.point = Some(suggestion.point.clone());
+    }
+    if ui.available_width() >= SIDE_BY_SIDE {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            ui.vertical(|ui| {
+                ui.set_width(SLIDERS);
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                sliders_ui(ui, screen, answer, suggestion, state);
+            });
+            ui.vertical(|ui| {
+                ui.set_width(ui.available_width().min(LEVEL));
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                let drink = (answer, suggestion, nearby);
+                drink_ui(ui, screen, drink, is_current, state, actions);
+            });
+        });
+    } else {
+        sliders_ui(ui, screen, answer, suggestion, state);
+        ui.add_space(grid::NEAR);
+        let drink = (answer, suggestion, nearby);
+        drink_ui(ui, screen, drink, is_current, state, actions);
+    }
+}
+
+fn sliders_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    suggestion: &Suggestion,
+    state: &mut SwapState,
+) {
+    let palette = theme::palette(ui.visuals());
+    let words = "Each slider goes in the increments of its measure. The small line is where the suggestion has it. Nothing is \
+                 saved until you keep it.";
+    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+    let Some(point) = &mut state.point else {
+        return;
+    };
+    for ((adjustable, steps), suggested) in answer
+        .adjustable
+        .iter()
+        .zip(point.iter_mut())
+        .zip(&suggestion.point)
+    {
+        slider_ui(ui, screen, adjustable, steps, *suggested);
+    }
+    ui.add_space(grid::NEAR);
+    let is_moved = *point != suggestion.point;
+    let back = egui::Button::new("Back to the suggestion");
+    if ui.add_enabled(is_moved, back).clicked() {
+        point.clone_from(&suggestion.point);
+    }
+}
+
+fn slider_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    adjustable: &Adjustable,
+    steps: &mut i32,
+    suggested: i32,
+) {
+    let palette = theme::palette(ui.visuals());
+    let name = ingredient_name(screen.book, &adjustable.line.ingredient);
+    let (low, high) = ((suggested - REACH).max(0), suggested + REACH);
+    ui.add_space(grid::TIGHT);
+    ui.label(RichText::new(&name).color(palette.text_strong));
+    ui.horizontal(|ui| {
+        ui.spacing_mut().slider_width = SLIDER;
+        let slider = Slider::new(steps, low..=high).show_value(false);
+        let response = ui.add(slider).accessible_name(format!("How much {name}"));
+        #[expect(clippy::cast_precision_loss, reason = "a handful of steps")]
+        let part = (suggested - low) as f32 / (high - low) as f32;
+        // The handle goes from half its width to half its width before the end.
+        let rail = response.rect.x_range().shrink(response.rect.height() / 2.5);
+        let x = egui::lerp(rail.min..=rail.max, part);
+        let end = response.rect.bottom();
+        let stroke = Stroke::new(grid::FOCUS_RING, palette.accent);
+        ui.painter().vline(x, end - 2.0..=end + 4.0, stroke);
+        let amount = if *steps == 0 {
+            "none".to_owned()
+        } else {
+            screen.book.amount_words(&adjustable.amount(*steps))
+        };
+        ui.label(RichText::new(amount).color(palette.text_strong));
+    });
+}
+
+fn drink_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    (answer, suggestion, nearby): (&Answer, &Suggestion, Option<&Nearby>),
+    is_current: bool,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let Some(nearby) = nearby else {
+        return;
+    };
+    let title = RichText::new("With these amounts").font(TypeStyle::Heading.font_id());
+    ui.label(title.color(palette.text_strong));
+    let line = line_words(answer);
+    level_moved_ui(ui, &nearby.difference, &suggestion.difference, line);
+    let scatter = scatter_words(nearby.within_scatter, &nearby.difference);
+    ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap());
+    if let Some(obstacle) = &nearby.obstacle {
+        let words = format!("It does not keep what is asked: {obstacle}.");
+        ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
+    }
+    ui.add_space(grid::NEAR);
+    let standard = Some(&*answer.standard);
+    figures_ui(ui, &model::compared(screen, &nearby.balance, standard));
+    ui.add_space(grid::NEAR);
+    let is_here = state.point.as_ref() == Some(&nearby.point);
+    ui.add_enabled_ui(is_current && is_here, |ui| {
+        let wanted = format!(
+            "with {}, by hand",
+            ingredient_name(screen.book, &answer.question.with)
+        );
+        accept::main_ui(ui, screen, answer, &nearby.changes, &wanted, state, actions);
+    });
+}

@@ -1,0 +1,350 @@
+//! What is asked beside the swap: which lines may move and how far, and what the drink must keep.
+
+use egui::{Button, Checkbox, Label, RichText, Ui};
+
+use super::{SwapState, Way, limits, model};
+use crate::book::{Allergen, TemperatureWindow};
+use crate::quantity::{parse_number, show_compact};
+use crate::swap::{Answer, Demands};
+use crate::ui::Screen;
+use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::icons::{self, Icon};
+use crate::ui::theme::{self, grid};
+use crate::ui::view_state::Drafts;
+use crate::workbench::Action;
+
+/// From this width on lines and demands stand side by side, in points.
+const SIDE_BY_SIDE: f32 = 215.0 * grid::STEP;
+/// Width of the lines, in points.
+const LINES: f32 = 122.0 * grid::STEP;
+/// Width of a field for a number, in points.
+pub(super) const FIELD: f32 = 18.0 * grid::STEP;
+
+/// The conditions in one line, or open.
+pub(super) fn conditions_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: Option<&Answer>,
+    state: &mut SwapState,
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let is_open = state.conditions_open;
+    let of_one_recipe = state.way != Way::Everywhere;
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::TIGHT;
+        let (icon, words) = if is_open {
+            (Icon::ChevronDown, "Close the conditions")
+        } else {
+            (Icon::ChevronRight, "Open the conditions")
+        };
+        if icons::icon_button(ui, icon, words, words).clicked() {
+            state.conditions_open = !is_open;
+        }
+        let summary = summary(screen, answer, &state.demands);
+        ui.label(RichText::new(summary).color(palette.text_quiet));
+    });
+    if !is_open {
+        return;
+    }
+    ui.add_space(grid::TIGHT);
+    if !of_one_recipe {
+        demands_ui(ui, screen, &mut state.demands, drafts, actions);
+    } else if ui.available_width() >= SIDE_BY_SIDE {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            ui.vertical(|ui| {
+                ui.set_width(LINES);
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                limits::limits_ui(ui, screen, answer, &mut state.demands, drafts, actions);
+            });
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                demands_ui(ui, screen, &mut state.demands, drafts, actions);
+            });
+        });
+    } else {
+        limits::limits_ui(ui, screen, answer, &mut state.demands, drafts, actions);
+        ui.add_space(grid::NEAR);
+        demands_ui(ui, screen, &mut state.demands, drafts, actions);
+    }
+    if state.demands != usual(&state.demands)
+        && ui.button("Ask for nothing beside the swap").clicked()
+    {
+        state.demands = usual(&state.demands);
+        drafts.clear();
+    }
+    ui.add_space(grid::NEAR);
+}
+
+/// No conditions; the pairs that are swapped stay.
+fn usual(demands: &Demands) -> Demands {
+    Demands {
+        also: demands.also.clone(),
+        ..Demands::default()
+    }
+}
+
+/// "may move: milk, water · asked: vegan, at most 5 g sugar in 100 ml".
+fn summary(screen: &Screen<'_>, answer: Option<&Answer>, demands: &Demands) -> String {
+    let moving: Vec<String> = answer
+        .iter()
+        .flat_map(|answer| &answer.adjustable)
+        .map(|adjustable| {
+            crate::ui::wording::ingredient_name(screen.book, &adjustable.line.ingredient)
+        })
+        .collect();
+    let asked = asked_words(screen, demands);
+    let asked = if asked.is_empty() {
+        "nothing else is asked".to_owned()
+    } else {
+        format!("asked: {}", asked.join(", "))
+    };
+    if moving.is_empty() {
+        model::capitalised(&asked)
+    } else {
+        format!("may move: {} · {asked}", moving.join(", "))
+    }
+}
+
+fn asked_words(screen: &Screen<'_>, demands: &Demands) -> Vec<String> {
+    let mut words = Vec::new();
+    if demands.keep_vegan {
+        words.push("vegan".to_owned());
+    }
+    words.extend(
+        demands
+            .without
+            .iter()
+            .map(|allergen| format!("without {}", allergen.word())),
+    );
+    let mut most = |value: Option<f64>, unit: &str| {
+        words.extend(value.map(|value| format!("at most {} {unit}", show_compact(value))));
+    };
+    most(demands.most_sugar_per_100_ml, "g sugar in 100 ml");
+    most(demands.most_energy_kj, "kJ");
+    most(demands.most_cost, &screen.book.settings.currency);
+    most(demands.most_fill, "% of the cup");
+    words.extend(demands.temperature.map(|window| {
+        let (from, to) = (show_compact(window.from), show_compact(window.to));
+        format!("served at {from} to {to} °C")
+    }));
+    let lines = demands.locked.len() + demands.limits.len();
+    if lines > 0 {
+        let word = if lines == 1 { "line" } else { "lines" };
+        words.push(format!("{lines} {word} held"));
+    }
+    words
+}
+
+fn demands_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    demands: &mut Demands,
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(RichText::new("The drink must").color(palette.text_quiet));
+    ui.add(Checkbox::new(
+        &mut demands.keep_vegan,
+        "be vegan by its ingredients",
+    ));
+    without_ui(ui, screen, demands);
+    let key = |name: &str| format!("field swap {name} {}", screen.recipe.id);
+    let currency = screen.book.settings.currency.clone();
+    let caps: [(&str, &str, &str, &mut Option<f64>, f64); 4] = [
+        (
+            "sugar",
+            "sugar in 100 ml at most",
+            "g",
+            &mut demands.most_sugar_per_100_ml,
+            100.0,
+        ),
+        (
+            "energy",
+            "energy at most",
+            "kJ",
+            &mut demands.most_energy_kj,
+            100_000.0,
+        ),
+        (
+            "cost",
+            "cost at most",
+            &currency,
+            &mut demands.most_cost,
+            100_000.0,
+        ),
+        (
+            "fill",
+            "cup filled at most",
+            "%",
+            &mut demands.most_fill,
+            100.0,
+        ),
+    ];
+    let mut errors = Vec::new();
+    egui::Grid::new("demands")
+        .num_columns(3)
+        .spacing([grid::EASY, 0.0])
+        .show(ui, |ui| {
+            for (name, words, unit, cap, most) in caps {
+                let key = key(name);
+                ui.label(words);
+                if let Some(value) = number_ui(ui, &key, words, *cap, (0.0, most), drafts, actions)
+                {
+                    *cap = value;
+                }
+                ui.label(RichText::new(unit).color(palette.text_quiet));
+                ui.end_row();
+                errors.push(key);
+            }
+            temperature_ui(ui, screen, &mut demands.temperature, drafts, actions);
+        });
+    errors.extend(["from", "to"].map(|end| served_key(screen, end)));
+    for key in errors {
+        draft_error_ui(ui, drafts, &key);
+    }
+}
+
+fn served_key(screen: &Screen<'_>, end: &str) -> String {
+    format!("field swap served {end} {}", screen.recipe.id)
+}
+
+/// The two rows of the serving temperature.
+fn temperature_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    temperature: &mut Option<TemperatureWindow>,
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let settings = &screen.book.settings;
+    let shop = if screen.balance.iced {
+        settings.iced_window
+    } else {
+        settings.hot_window
+    };
+    let mut from = temperature.map(|window| window.from);
+    let mut to = temperature.map(|window| window.to);
+    for (end, words, value) in [
+        ("from", "served no cooler than", &mut from),
+        ("to", "served no hotter than", &mut to),
+    ] {
+        ui.label(words);
+        let key = served_key(screen, end);
+        let range = (-20.0, 120.0);
+        if let Some(asked) = number_ui(ui, &key, words, *value, range, drafts, actions) {
+            *value = asked;
+        }
+        ui.label(RichText::new("°C").color(palette.text_quiet));
+        ui.end_row();
+    }
+    *temperature = match (from, to) {
+        (None, None) => None,
+        (from, to) => Some(TemperatureWindow {
+            from: from.unwrap_or(shop.from),
+            to: to.unwrap_or(shop.to),
+        }),
+    };
+}
+
+/// The allergens that no ingredient may contain: those of the drink first, the others in a menu.
+fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
+    let set = |demands: &mut Demands, allergen: Allergen, wanted: bool| {
+        demands.without.retain(|other| *other != allergen);
+        if wanted {
+            demands.without.push(allergen);
+        }
+    };
+    ui.horizontal_wrapped(|ui| {
+        ui.label("be without");
+        let of_drink = &screen.balance.allergens.contains;
+        for allergen in Allergen::ALL {
+            let is_asked = demands.without.contains(&allergen);
+            if !is_asked && !of_drink.contains(&allergen) {
+                continue;
+            }
+            let mut wanted = is_asked;
+            if ui
+                .add(Checkbox::new(&mut wanted, allergen.word()))
+                .changed()
+            {
+                set(demands, allergen, wanted);
+            }
+        }
+        let menu = egui::containers::menu::MenuButton::from_button(Button::new("allergens…"));
+        menu.ui(ui, |ui| {
+            for allergen in Allergen::ALL {
+                let mut wanted = demands.without.contains(&allergen);
+                let name = format!("without {}", allergen.word());
+                if ui.add(Checkbox::new(&mut wanted, name)).changed() {
+                    set(demands, allergen, wanted);
+                }
+            }
+        });
+    });
+}
+
+/// A field for a number that may be left empty; `Some` when it was changed.
+#[expect(clippy::option_option, reason = "unchanged, emptied, or a number")]
+fn number_ui(
+    ui: &mut Ui,
+    key: &str,
+    name: &str,
+    value: Option<f64>,
+    range: (f64, f64),
+    drafts: &mut Drafts,
+    actions: &mut Vec<Action>,
+) -> Option<Option<f64>> {
+    let shown = value.map_or_else(String::new, show_compact);
+    let (rect, _) = ui.allocate_exact_size(egui::vec2(FIELD, grid::TARGET), egui::Sense::hover());
+    let field = Field::new(key, name, shown).underlined().hint("any");
+    let field = Field {
+        align: egui::Align::Max,
+        ..field
+    };
+    let outcome = field.show(ui, rect, drafts, actions);
+    outcome.read(key, drafts, |text| read_number(text, range))
+}
+
+/// Reads a number within a range; `None` for an empty text.
+fn read_number(text: &str, (from, to): (f64, f64)) -> Result<Option<f64>, String> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Ok(None);
+    }
+    let found = parse_number(text).map_err(|error| error.to_string())?;
+    if (from..=to).contains(&found) {
+        return Ok(Some(found));
+    }
+    Err(format!(
+        "found {}; expected {} to {}",
+        show_compact(found),
+        show_compact(from),
+        show_compact(to)
+    ))
+}
+
+/// A paragraph that can be passed over.
+pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    let words = model::capitalised(words);
+    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_empty_field_asks_for_nothing_and_nonsense_says_what_is_expected() {
+        assert_eq!(read_number("  ", (0.0, 100.0)), Ok(None));
+        assert_eq!(read_number("5,5", (0.0, 100.0)), Ok(Some(5.5)));
+        let error = read_number("-3", (0.0, 100.0)).unwrap_err();
+        assert!(error.contains("expected 0 to 100"), "{error}");
+        assert!(read_number("little", (0.0, 100.0)).is_err());
+    }
+}

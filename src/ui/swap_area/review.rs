@@ -1,0 +1,170 @@
+//! One swap in every recipe that uses what goes: a list to look through, with one compensation each.
+
+use egui::{Checkbox, Label, RichText, Ui};
+
+use super::conditions::quiet_ui;
+use super::{SwapState, model, review_model};
+use crate::swap::{Question, ReviewItem};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::level::overall_words;
+use crate::ui::widgets::level_strip_ui;
+use crate::ui::wording::ingredient_name;
+use crate::workbench::{Action, Look};
+
+/// How far the second lines are set in, in points.
+const INDENT: f32 = 7.0 * grid::STEP;
+/// Room for the name and the state of a recipe, in points.
+const NAME: f32 = 75.0 * grid::STEP;
+/// The widest list, in points.
+const WIDTH: f32 = 200.0 * grid::STEP;
+
+/// The list, and the button that takes what is ticked.
+pub(super) fn review_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    question: &Question,
+    look: &Look<Vec<ReviewItem>>,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let goes = ingredient_name(screen.book, &question.replace);
+    let Some(items) = look.current() else {
+        return;
+    };
+    ui.set_max_width(WIDTH.min(ui.available_width()));
+    if items.is_empty() {
+        quiet_ui(ui, &format!("no recipe uses {goes}."));
+        return;
+    }
+    let words = format!(
+        "Every recipe and version that uses {goes}, with the fewest changes that bring each back to its own standard. Conditions \
+         on single lines do not hold here. What is ticked becomes a new version of its own, all in one step that can be \
+         undone; what is approved stays as it is."
+    );
+    quiet_ui(ui, &words);
+    ui.add_space(grid::NEAR);
+    let edits = review_model::edits(screen.book, items, &state.left_out);
+    take_ui(ui, screen, items, edits, state, actions);
+    ui.add_space(grid::NEAR);
+    for item in items {
+        item_ui(ui, screen, item, state);
+    }
+}
+
+fn take_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    items: &[ReviewItem],
+    edits: Vec<crate::edit::Edit>,
+    state: &mut SwapState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    ui.horizontal_wrapped(|ui| {
+        let count = edits.len();
+        let words = match count {
+            1 => "Take 1 as a new version".to_owned(),
+            _ => format!("Take {count} as new versions"),
+        };
+        let words = RichText::new(words).color(palette.on_accent);
+        let button = egui::Button::new(words).fill(palette.accent);
+        if ui.add_enabled(count > 0, button).clicked() {
+            state.taken = Some((count, review_model::versions(screen.book) + count));
+            state.left_out = items.iter().map(review_model::place).collect();
+            actions.push(Action::Edit {
+                edits,
+                focus: "swap everywhere".to_owned(),
+            });
+            actions.push(Action::Command(crate::workbench::Command::CloseStep));
+        }
+        if ui.button("Tick all").clicked() {
+            state.left_out.clear();
+            state.taken = None;
+        }
+        if ui.button("Tick none").clicked() {
+            state.left_out = items.iter().map(review_model::place).collect();
+        }
+    });
+    // Once it is undone, nothing was added.
+    let now = review_model::versions(screen.book);
+    if let Some((count, _)) = state.taken.filter(|(_, since)| *since == now) {
+        let words = match count {
+            1 => "1 new version was added. Undo takes it back.".to_owned(),
+            _ => format!("{count} new versions were added. Undo takes them back."),
+        };
+        ui.label(RichText::new(words).color(palette.text_strong));
+    }
+}
+
+fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut SwapState) {
+    let palette = theme::palette(ui.visuals());
+    let place = review_model::place(item);
+    let (name, state_word) = review_model::title(screen.book, item);
+    let suggestion = item.answer.suggestions.first();
+    ui.horizontal(|ui| {
+        let can_be_taken = review_model::can_be_taken(item);
+        let mut ticked = can_be_taken && !state.left_out.contains(&place);
+        let size = egui::vec2(NAME, grid::TARGET);
+        let layout = egui::Layout::left_to_right(egui::Align::Center);
+        ui.allocate_ui_with_layout(size, layout, |ui| {
+            ui.set_min_size(size);
+            let checkbox = Checkbox::new(&mut ticked, RichText::new(&name).strong());
+            if ui.add_enabled(can_be_taken, checkbox).changed() {
+                if ticked {
+                    state.left_out.remove(&place);
+                } else {
+                    state.left_out.insert(place);
+                }
+            }
+            ui.label(RichText::new(state_word).color(palette.text_quiet));
+        });
+        if let Some(suggestion) = suggestion {
+            level_strip_ui(
+                ui,
+                &suggestion.difference,
+                super::answer::line_words(&item.answer),
+            );
+            let colour = if suggestion.difference.within_one_step() == Some(false) {
+                palette.off_level
+            } else {
+                palette.text_normal
+            };
+            let words = RichText::new(overall_words(&suggestion.difference));
+            ui.add(Label::new(words.color(colour)).truncate());
+        }
+    });
+    ui.indent(("review", &name), |ui| {
+        ui.spacing_mut().indent = INDENT;
+        if let Some(suggestion) = suggestion {
+            changes_ui(ui, screen, item, suggestion);
+        } else {
+            let reasons = item.answer.reasons.join("; ");
+            let words = format!("No suggestion: {reasons}.");
+            ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
+        }
+    });
+    ui.add_space(grid::NEAR);
+}
+
+fn changes_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    item: &ReviewItem,
+    suggestion: &crate::swap::Suggestion,
+) {
+    let palette = theme::palette(ui.visuals());
+    let Some(recipe) = screen.book.recipe(&item.recipe) else {
+        return;
+    };
+    let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
+    let after = &suggestion.balance.resolved;
+    let changes = model::changes_in_words(screen.book, &before, after).join(", ");
+    ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
+    let diet = model::diet_words(screen.book, &item.answer.standard, &suggestion.balance);
+    if diet.len() > 1 || item.answer.standard.allergens != suggestion.balance.allergens {
+        let small = RichText::new(format!("{}.", diet.join(". ")));
+        let small = small.font(TypeStyle::Small.font_id());
+        ui.add(Label::new(small.color(palette.text_quiet)).wrap());
+    }
+}

@@ -1,0 +1,87 @@
+//! The reviewed list as plain values: what may be taken, and the edits that take it in one step.
+
+use std::collections::BTreeSet;
+
+use super::Place;
+use super::model::version_name;
+use crate::book::{Book, Recipe, RecipeId, State};
+use crate::edit::Edit;
+use crate::swap::{Demands, ReviewItem};
+
+/// Demands that mean something in every recipe: those on single lines belong to one.
+pub(super) fn demands_for_all(demands: &Demands) -> Demands {
+    Demands {
+        locked: Vec::new(),
+        unlocked: Vec::new(),
+        limits: Vec::new(),
+        ..demands.clone()
+    }
+}
+
+/// The recipe or version of an item.
+pub(super) fn place(item: &ReviewItem) -> Place {
+    (item.recipe.clone(), item.version.clone())
+}
+
+/// "Hazelthwaite, iced" and "approved".
+pub(super) fn title(book: &Book, item: &ReviewItem) -> (String, &'static str) {
+    let Some(recipe) = book.recipe(&item.recipe) else {
+        return (item.recipe.to_string(), "");
+    };
+    let version = item.version.as_ref().and_then(|id| recipe.version(id));
+    let name = match version {
+        Some(version) => format!("{}, {}", recipe.name, version.name),
+        None => recipe.name.clone(),
+    };
+    let state = recipe.state_of(item.version.as_ref());
+    (name, state.map_or("", State::word))
+}
+
+/// How many versions the book has.
+pub(super) fn versions(book: &Book) -> usize {
+    let recipes = book.recipes.iter();
+    recipes.map(|recipe| recipe.versions.len()).sum()
+}
+
+/// Whether anything can be taken.
+pub(super) fn can_be_taken(item: &ReviewItem) -> bool {
+    !item.edits.is_empty()
+}
+
+/// The edits of everything that is ticked, each a new version with a name that no other has. Nothing that is there changes.
+pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place>) -> Vec<Edit> {
+    let mut grown: Vec<Recipe> = Vec::new();
+    let mut edits = Vec::new();
+    let taken = items
+        .iter()
+        .filter(|item| can_be_taken(item) && !left_out.contains(&place(item)));
+    for item in taken {
+        let Some(suggestion) = item.answer.suggestions.first() else {
+            continue;
+        };
+        let Some(recipe) = grown_recipe(book, &mut grown, &item.recipe) else {
+            continue;
+        };
+        let name = version_name(recipe, &item.name);
+        let (edit, _) = item.answer.accept(recipe, &suggestion.changes, &name);
+        if let Edit::AddVersion { version, .. } = &edit {
+            recipe.versions.push(version.clone());
+        }
+        edits.push(edit);
+    }
+    edits
+}
+
+/// The recipe with what was added to it so far.
+fn grown_recipe<'grown>(
+    book: &Book,
+    grown: &'grown mut Vec<Recipe>,
+    id: &RecipeId,
+) -> Option<&'grown mut Recipe> {
+    let known = grown.iter().position(|recipe| recipe.id == *id);
+    if known.is_none() {
+        grown.push(book.recipe(id)?.as_ref().clone());
+    }
+    let at = known.unwrap_or(grown.len() - 1);
+    grown.get_mut(at)
+}

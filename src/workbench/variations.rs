@@ -1,0 +1,275 @@
+//! What is looked for in the background: swaps with their walks, one swap over the whole book, sugar levels, sizes and ice.
+
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
+use super::open_book::{Shown, Workbench};
+use super::search::{Look, Search};
+use crate::book::{
+    Book, IngredientId, NamedLevel, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve,
+};
+use crate::swap::{
+    Adapted, Answer, Demands, Ladder, Level, Nearby, Question, ReviewItem, WalkStep, Watch,
+    answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched, ladder_watched,
+    resize_watched, walk,
+};
+
+/// A swap with what goes with it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SwapFound {
+    /// The answer.
+    pub answer: Answer,
+    /// The steps to each suggestion, in their order.
+    pub walks: Vec<Vec<WalkStep>>,
+}
+
+impl SwapFound {
+    /// An answer with its steps.
+    pub fn new(book: &Book, answer: Answer) -> Self {
+        let walks = answer
+            .suggestions
+            .iter()
+            .map(|suggestion| walk(book, &answer, suggestion))
+            .collect();
+        Self { answer, walks }
+    }
+}
+
+/// One swap over the whole book, as it is asked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Review {
+    /// What goes.
+    pub replace: IngredientId,
+    /// What comes.
+    pub with: IngredientId,
+    /// What holds for every recipe.
+    pub demands: Demands,
+}
+
+/// The drink made otherwise.
+#[derive(Clone, Debug, PartialEq)]
+pub enum VariationKind {
+    /// In another cup.
+    Size(VesselId),
+    /// With ice, in a cup.
+    Iced(VesselId),
+    /// Hot, in a cup.
+    Hot(VesselId),
+    /// With so much of its ice.
+    Ice(NamedLevel),
+}
+
+/// A variation, or why there is none.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Variation {
+    /// Which.
+    pub kind: VariationKind,
+    /// The drink.
+    pub drink: Result<Adapted, String>,
+}
+
+/// Amounts set by hand, with the swap that they belong to.
+type KnownNearby = (Arc<Option<SwapFound>>, Option<Arc<Nearby>>);
+
+/// The searches of a workbench.
+#[derive(Default)]
+pub(super) struct Searches {
+    swap: Search<(Question, Demands), Option<SwapFound>>,
+    review: Search<Review, Vec<ReviewItem>>,
+    ladder: Search<Shown, Option<Ladder>>,
+    variations: Search<Shown, Vec<Variation>>,
+    nearby: Option<KnownNearby>,
+}
+
+impl Workbench {
+    /// The answer to a swap with its demands.
+    pub fn swap(&mut self, question: &Question, demands: &Demands) -> Look<Option<SwapFound>> {
+        let key = (question.clone(), demands.clone());
+        let (book, stamp) = (self.history.book(), self.stamp());
+        let (look, begun) = self
+            .searches
+            .swap
+            .look(book, stamp, &key, &self.wake, find_swap);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// One swap over the whole book.
+    pub fn review(&mut self, review: &Review) -> Look<Vec<ReviewItem>> {
+        let find = |book: &Book, review: &Review, watch: &Watch| {
+            everywhere_watched(book, &review.replace, &review.with, &review.demands, watch)
+        };
+        let (book, stamp) = (self.history.book(), self.stamp());
+        let (look, begun) = self
+            .searches
+            .review
+            .look(book, stamp, review, &self.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// The sugar ladder of a version, in the levels that the shop names.
+    pub fn ladder(&mut self, shown: &Shown) -> Look<Option<Ladder>> {
+        let find = |book: &Book, shown: &Shown, watch: &Watch| {
+            let recipe = book.recipe(&shown.recipe)?;
+            let levels = Level::of_shop(&book.settings);
+            ladder_watched(book, recipe, shown.version.as_ref(), &levels, watch)
+        };
+        let (book, stamp) = (self.history.book(), self.stamp());
+        let (look, begun) = self
+            .searches
+            .ladder
+            .look(book, stamp, shown, &self.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// A version in other sizes, hot or iced, and with other amounts of ice.
+    pub fn variations(&mut self, shown: &Shown) -> Look<Vec<Variation>> {
+        let (book, stamp) = (self.history.book(), self.stamp());
+        let (look, begun) =
+            self.searches
+                .variations
+                .look(book, stamp, shown, &self.wake, find_variations);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// A drink near a suggestion, with amounts that a person has set; the last one is kept.
+    pub fn nearby(&mut self, found: &Arc<Option<SwapFound>>, point: &[i32]) -> Option<Arc<Nearby>> {
+        if let Some((of, known)) = &self.searches.nearby
+            && Arc::ptr_eq(of, found)
+            && known.as_ref().is_some_and(|known| known.point == point)
+        {
+            return known.clone();
+        }
+        self.count_engine_calls(true);
+        let swap = found.as_ref().as_ref()?;
+        let nearby = swap.answer.nearby(self.history.book(), point).map(Arc::new);
+        self.searches.nearby = Some((found.clone(), nearby.clone()));
+        nearby
+    }
+
+    /// Whether something is looked for in the background.
+    pub fn is_searching(&self) -> bool {
+        let searches = &self.searches;
+        searches.swap.is_running()
+            || searches.review.is_running()
+            || searches.ladder.is_running()
+            || searches.variations.is_running()
+    }
+
+    /// Stops what is looked for.
+    pub(super) fn stop_searching(&mut self) {
+        self.searches.swap.stop();
+        self.searches.review.stop();
+        self.searches.ladder.stop();
+        self.searches.variations.stop();
+    }
+
+    /// Begins again what was stopped.
+    pub(super) fn search_again(&mut self) {
+        self.searches.swap.go_on();
+        self.searches.review.go_on();
+        self.searches.ladder.go_on();
+        self.searches.variations.go_on();
+    }
+}
+
+fn find_swap(
+    book: &Book,
+    (question, demands): &(Question, Demands),
+    watch: &Watch,
+) -> Option<SwapFound> {
+    answer_watched(book, question, demands, watch).map(|answer| SwapFound::new(book, answer))
+}
+
+fn find_variations(book: &Book, shown: &Shown, watch: &Watch) -> Vec<Variation> {
+    let Some(recipe) = book.recipe(&shown.recipe) else {
+        return Vec::new();
+    };
+    let (lines, _) = resolve(recipe, shown.version.as_ref());
+    let is_iced = has_ice(&lines);
+    let mut kinds = sizes(book, lines.cup.as_ref());
+    if is_iced {
+        let levels = book.settings.ice_levels().into_iter();
+        kinds.extend(
+            levels
+                .filter(|level| (level.percent - 100.0).abs() > 1e-9)
+                .map(VariationKind::Ice),
+        );
+    }
+    let others = cups_of(book, !is_iced);
+    let other = |cup: &VesselId| {
+        if is_iced {
+            VariationKind::Hot(cup.clone())
+        } else {
+            VariationKind::Iced(cup.clone())
+        }
+    };
+    kinds.extend(others.iter().map(other));
+    watch.expect(kinds.len());
+    let mut variations = Vec::new();
+    for kind in kinds {
+        if watch.is_stopped() {
+            break;
+        }
+        let drink = variation(book, recipe, shown, &kind, watch);
+        variations.extend(drink.map(|drink| Variation { kind, drink }));
+        watch.done();
+    }
+    variations
+}
+
+fn variation(
+    book: &Book,
+    recipe: &Recipe,
+    shown: &Shown,
+    kind: &VariationKind,
+    watch: &Watch,
+) -> Option<Result<Adapted, String>> {
+    let version = shown.version.as_ref();
+    match kind {
+        VariationKind::Size(cup) => resize_watched(book, recipe, version, cup, watch),
+        VariationKind::Iced(cup) => iced_watched(book, recipe, version, Some(cup), watch),
+        VariationKind::Hot(cup) => hot(book, recipe, version, Some(cup), watch),
+        VariationKind::Ice(level) => ice_level_watched(book, recipe, version, level.percent, watch),
+    }
+}
+
+fn has_ice(lines: &Resolved) -> bool {
+    lines
+        .lines()
+        .any(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
+}
+
+/// The other cups of the shop.
+fn sizes(book: &Book, now: Option<&VesselId>) -> Vec<VariationKind> {
+    let cups = book.vessels.iter();
+    cups.filter(|vessel| vessel.kind == VesselKind::Cup && Some(&vessel.id) != now)
+        .map(|vessel| VariationKind::Size(vessel.id.clone()))
+        .collect()
+}
+
+/// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
+fn cups_of(book: &Book, iced: bool) -> BTreeSet<VesselId> {
+    let versions = book.recipes.iter().flat_map(|recipe| {
+        let versions = recipe.versions.iter().map(|version| Some(&version.id));
+        std::iter::once(None)
+            .chain(versions)
+            .map(|version| resolve(recipe, version).0)
+    });
+    let cups: BTreeSet<VesselId> = versions
+        .filter(|lines| has_ice(lines) == iced)
+        .filter_map(|lines| lines.cup)
+        .filter(|cup| book.vessel(cup).is_some())
+        .collect();
+    if cups.is_empty() {
+        let all = book.vessels.iter();
+        return all
+            .filter(|vessel| vessel.kind == VesselKind::Cup)
+            .map(|vessel| vessel.id.clone())
+            .collect();
+    }
+    cups
+}

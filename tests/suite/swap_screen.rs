@@ -1,0 +1,308 @@
+//! The swap on the screen: steps that move marks, lines that are held, demands that can't be met, and every recipe at once.
+
+use std::sync::Arc;
+
+use egui::{Key, Modifiers, Role, vec2};
+use egui_kittest::Harness;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use evensip::book::{Amount, Book, IngredientId, LineId, Recipe, RecipeId, VersionId, resolve};
+use evensip::swap::Question;
+use evensip::ui::swap_area::SwapState;
+use evensip::ui::{App, Area, Opening};
+use evensip::workbench::{NoPicker, Shown};
+
+type Window = Harness<'static, App>;
+
+const SWEETENER: &str = "House sweetener, syrup";
+
+/// A window with the swap of one ingredient for another in a recipe.
+fn window(size: [f32; 2], recipe: &str, replace: &str, with: &str) -> Window {
+    let mut window = Harness::builder()
+        .with_size(vec2(size[0], size[1]))
+        .with_theme(egui::Theme::Light)
+        .with_max_steps(32)
+        .build_eframe(|cc| App::with_picker(cc, Opening { path: None }, Arc::new(NoPicker)));
+    window.run();
+    let recipe = RecipeId::new(recipe).unwrap();
+    let view = window.state_mut().view_mut();
+    view.show(Shown {
+        recipe: recipe.clone(),
+        version: None,
+    });
+    view.area = Area::Swap;
+    view.swap = SwapState::asking(Question {
+        recipe,
+        version: None,
+        replace: IngredientId::new(replace).unwrap(),
+        with: IngredientId::new(with).unwrap(),
+        adjust: None,
+    });
+    settle(&mut window);
+    window
+}
+
+fn chestnut() -> Window {
+    window(
+        [1360.0, 1200.0],
+        "hazelthwaite",
+        "tambrel-chestnut",
+        "ketterby-chestnut",
+    )
+}
+
+/// Goes on until nothing is looked for any more.
+fn settle(window: &mut Window) {
+    for _ in 0..4000 {
+        window.run();
+        if !window.state().workbench().is_searching() {
+            window.run();
+            return;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(5));
+    }
+    panic!("still looking");
+}
+
+fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
+    window.key_press_modifiers(modifiers, key);
+    settle(window);
+}
+
+fn click(window: &mut Window, label: &str) {
+    window.get_by_role_and_label(Role::Button, label).click();
+    settle(window);
+}
+
+fn tick(window: &mut Window, label: &str) {
+    window.get_by_role_and_label(Role::CheckBox, label).click();
+    settle(window);
+}
+
+fn type_into(window: &mut Window, field: &str, text: &str) {
+    window.get_by_label(field).focus();
+    window.run();
+    window.get_by_label(field).type_text(text);
+    settle(window);
+}
+
+fn says(window: &Window, words: &str) -> bool {
+    window.query_all_by_label_contains(words).next().is_some()
+}
+
+fn book(window: &Window) -> Arc<Book> {
+    window.state().workbench().book().clone()
+}
+
+fn recipe(window: &Window, id: &str) -> Arc<Recipe> {
+    let id = RecipeId::new(id).unwrap();
+    book(window).recipe(&id).unwrap().clone()
+}
+
+/// The version that is in hand.
+fn shown(window: &Window) -> Option<VersionId> {
+    let shown = window.state().view().shown_in(&book(window)).unwrap();
+    shown.version
+}
+
+fn amount_of(recipe: &Recipe, version: Option<&VersionId>, line: &str) -> Option<Amount> {
+    let lines = resolve(recipe, version).0;
+    let line = lines.line(&LineId::new(line).unwrap())?;
+    Some(line.amount.clone())
+}
+
+#[test]
+fn a_trainer_steps_through_a_swap_and_every_step_moves_its_marks() {
+    let mut window = chestnut();
+    click(&mut window, "Step by step");
+    // The plain swap: chestnut powder with more sugar in it.
+    assert!(says(&window, "Moved: sweetness: level → sweeter by"));
+    press(&mut window, Modifiers::NONE, Key::ArrowRight);
+    assert!(says(&window, "Moved: sweetness: sweeter by"));
+    assert!(says(&window, "1 → ½ spoon — the result"));
+    // Beyond the last step there is none.
+    press(&mut window, Modifiers::NONE, Key::ArrowRight);
+    assert!(says(&window, "Moved: sweetness: sweeter by"));
+    press(&mut window, Modifiers::NONE, Key::ArrowLeft);
+    assert!(says(&window, "Moved: sweetness: level → sweeter by"));
+    click(&mut window, "Step back");
+    assert!(
+        !says(&window, "Moved:"),
+        "the standard has come from nowhere"
+    );
+    click(&mut window, "Next step");
+    assert!(says(&window, "Moved: sweetness: level → sweeter by"));
+}
+
+#[test]
+fn a_line_that_is_held_stays_in_what_is_kept() {
+    let mut window = chestnut();
+    let before = recipe(&window, "hazelthwaite");
+    click(&mut window, "Open the conditions");
+    tick(&mut window, SWEETENER);
+    assert!(says(&window, "1 line held"));
+    click(&mut window, "Keep as new version");
+    let after = recipe(&window, "hazelthwaite");
+    let kept = shown(&window).expect("the new version is shown");
+    assert!(before.version(&kept).is_none());
+    assert_eq!(
+        amount_of(&after, Some(&kept), "sweetener"),
+        amount_of(&before, None, "sweetener")
+    );
+    assert_ne!(resolve(&after, Some(&kept)).0, resolve(&before, None).0);
+}
+
+#[test]
+fn limits_are_typed_in_the_measure_of_the_line() {
+    let mut window = chestnut();
+    click(&mut window, "Open the conditions");
+    let least = format!("Least of {SWEETENER}");
+    type_into(&mut window, &least, "1½ spoons");
+    click(&mut window, "Keep as new version");
+    let after = recipe(&window, "hazelthwaite");
+    let kept = shown(&window).unwrap();
+    let amount = amount_of(&after, Some(&kept), "sweetener").unwrap();
+    assert!(amount.number().unwrap() >= 1.5, "{amount:?}");
+}
+
+#[test]
+fn a_limit_in_another_measure_is_refused_in_words() {
+    let mut window = chestnut();
+    click(&mut window, "Open the conditions");
+    let least = format!("Least of {SWEETENER}");
+    type_into(&mut window, &least, "20 ml");
+    assert!(says(&window, "this line is counted in spoons"));
+}
+
+#[test]
+fn a_cap_that_can_not_be_kept_gives_its_reason_and_is_taken_back() {
+    let mut window = chestnut();
+    click(&mut window, "Open the conditions");
+    type_into(&mut window, "sugar in 100 ml at most", "0,5");
+    assert!(says(
+        &window,
+        "No suggestion: at most 0.5 g of sugar in 100 ml"
+    ));
+    assert!(says(&window, "asked: at most 0.5 g sugar in 100 ml"));
+    click(&mut window, "Ask for nothing beside the swap");
+    assert!(!says(&window, "No suggestion"));
+}
+
+#[test]
+fn amounts_set_by_hand_move_the_level_and_change_nothing_until_they_are_kept() {
+    let mut window = chestnut();
+    click(&mut window, "By hand");
+    let stamp = window.state().workbench().stamp();
+    let slider = format!("How much {SWEETENER}");
+    window.get_by_label(&slider).focus();
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::ArrowRight);
+    press(&mut window, Modifiers::NONE, Key::ArrowRight);
+    assert!(says(&window, "Moved: sweetness"));
+    assert_eq!(window.state().workbench().stamp(), stamp);
+    click(&mut window, "Keep as new version");
+    let after = recipe(&window, "hazelthwaite");
+    let kept = shown(&window).unwrap();
+    assert!(kept.as_str().ends_with("by-hand"), "{kept}");
+    let amount = amount_of(&after, Some(&kept), "sweetener").unwrap();
+    assert!(amount.number().unwrap() > 0.5, "{amount:?}");
+}
+
+#[test]
+fn every_recipe_that_uses_it_is_taken_in_one_step_and_goes_in_one() {
+    let mut window = chestnut();
+    let before = book(&window);
+    let versions = |book: &Book| -> usize {
+        book.recipes
+            .iter()
+            .map(|recipe| recipe.versions.len())
+            .sum()
+    };
+    click(&mut window, "Every recipe that uses it");
+    tick(&mut window, "Hazelthwaite");
+    let words = |window: &Window| {
+        let buttons = window.query_all_by_label_contains("as new versions");
+        let labels = buttons.filter_map(|node| node.accesskit_node().label());
+        labels
+            .into_iter()
+            .find(|label| label.starts_with("Take "))
+            .unwrap()
+    };
+    let label = words(&window);
+    let count: usize = label.split_whitespace().nth(1).unwrap().parse().unwrap();
+    assert!(count >= 3, "{label}");
+    click(&mut window, &label);
+    let after = book(&window);
+    assert_eq!(versions(&after), versions(&before) + count);
+    for recipe in &before.recipes {
+        let now = after.recipe(&recipe.id).unwrap();
+        assert_eq!(
+            (&now.entries, &now.approvals),
+            (&recipe.entries, &recipe.approvals)
+        );
+        for version in &recipe.versions {
+            assert_eq!(now.version(&version.id), Some(version));
+        }
+    }
+    let add = format!("add {count} versions");
+    assert_eq!(window.state().workbench().undo_label(), Some(add.as_str()));
+    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert_eq!(book(&window), before);
+    assert_eq!(window.state().workbench().undo_label(), None);
+}
+
+#[test]
+fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_said() {
+    let mut window = window(
+        [1360.0, 1200.0],
+        "hob-and-ember",
+        "tambrel-chestnut",
+        "ketterby-chestnut",
+    );
+    click(&mut window, "Swap another as well");
+    click(&mut window, "Ondry non-dairy creamer goes");
+    click(&mut window, "Velloom rice creamer comes");
+    assert!(says(&window, "No longer contains milk"));
+    assert!(says(
+        &window,
+        "Vegan by its ingredients; the standard: not vegan"
+    ));
+    click(&mut window, "Open the conditions");
+    tick(&mut window, "be vegan by its ingredients");
+    click(&mut window, "Keep as new version");
+    let recipe = recipe(&window, "hob-and-ember");
+    let kept = shown(&window).unwrap();
+    let lines = resolve(&recipe, Some(&kept)).0;
+    let used: Vec<&str> = lines.lines().map(|line| line.ingredient.as_str()).collect();
+    for wanted in ["ketterby-chestnut", "velloom-rice-creamer"] {
+        assert!(used.contains(&wanted), "{used:?}");
+    }
+}
+
+#[test]
+fn what_is_not_stated_is_not_guessed_and_the_screen_says_what_to_read() {
+    let window = window(
+        [1024.0, 1200.0],
+        "hob-and-ember",
+        "ondry-creamer",
+        "velloom-oat-creamer",
+    );
+    assert!(says(
+        &window,
+        "No suggestion: the sweetness of the swap is not known"
+    ));
+    assert!(says(&window, "°Brix"));
+}
+
+#[test]
+fn suggestions_of_each_kind_are_chosen_with_the_keyboard() {
+    let mut window = chestnut();
+    let buttons = window.query_all_by_label_contains("least sugar");
+    let mut labels = buttons.filter_map(|node| node.accesskit_node().label());
+    let label = labels.next().unwrap();
+    drop(labels);
+    window.get_by_role_and_label(Role::Button, &label).focus();
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let heading = format!("{}{}", label[..1].to_uppercase(), &label[1..]);
+    assert!(window.query_by_label(&heading).is_some(), "{heading}");
+}
