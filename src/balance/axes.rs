@@ -8,6 +8,7 @@ use super::measurand::{Measurand, flavour_figure};
 use super::published::noticeable;
 use super::report::{Balance, Contribution};
 use crate::book::{Axis, Settings};
+use crate::quantity::Uncertain;
 
 /// Where a drink stands on one axis.
 #[derive(Clone, Debug, PartialEq)]
@@ -201,6 +202,26 @@ fn axis_difference(
         slot_of(&standard.flavours, &axis),
         slot_of(&other.flavours, &axis),
     );
+    let (squares, own_squares) = difference_variance(standard, other, slots);
+    let steps = from.zip(to).map(|(from, to)| (to - from) / step);
+    AxisDifference {
+        standard: from,
+        value: to,
+        step,
+        weight,
+        u_steps: steps.map(|_| (squares + own_squares).sqrt() / step),
+        scatter_steps: steps.map(|_| own_squares.sqrt() / step),
+        steps,
+        axis,
+    }
+}
+
+/// Variance of a difference by the causes that are not a use's own, and by those that are.
+fn difference_variance(
+    standard: &Balance,
+    other: &Balance,
+    slots: (Option<usize>, Option<usize>),
+) -> (f64, f64) {
     let (mut squares, mut own_squares) = (0.0, 0.0);
     for contribution in &standard.contributions {
         let here = effect(contribution, slots.0);
@@ -220,17 +241,28 @@ fn axis_difference(
             squares += there * there;
         }
     }
-    let steps = from.zip(to).map(|(from, to)| (to - from) / step);
-    AxisDifference {
-        standard: from,
-        value: to,
-        step,
-        weight,
-        u_steps: steps.map(|_| (squares + own_squares).sqrt() / step),
-        scatter_steps: steps.map(|_| own_squares.sqrt() / step),
-        steps,
-        axis,
-    }
+    (squares, own_squares)
+}
+
+/// How much more of a figure another drink has than the standard, in the figure's unit; `None` when one of them is not known
+/// whole.
+///
+/// As in [`difference`], causes that both share cancel as far as they act alike.
+pub fn figure_difference(
+    standard: &Balance,
+    other: &Balance,
+    measurand: Measurand,
+) -> Option<Uncertain> {
+    let (from, to) = (
+        standard.figures.complete(measurand)?,
+        other.figures.complete(measurand)?,
+    );
+    let slot = Some(measurand.slot());
+    let (shared, own) = difference_variance(standard, other, (slot, slot));
+    Some(Uncertain {
+        value: to - from,
+        u: (shared + own).sqrt(),
+    })
 }
 
 fn same_cause<'balance>(

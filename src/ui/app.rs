@@ -16,7 +16,9 @@ use super::remembered;
 use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
-use super::{Screen, counter_area, ladder_area, serving_area, swap_area};
+use super::{
+    Screen, compare_area, counter_area, ladder_area, lesson_area, serving_area, swap_area,
+};
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
@@ -146,6 +148,9 @@ impl App {
             self.view.forget_book();
         }
         self.follow_workbench();
+        if self.view.area != Area::Lesson {
+            lesson_area::leave(&ctx, &mut self.view);
+        }
         let mut actions = Vec::new();
         self.take_outside_events(&ctx, &mut actions);
         self.take_keys(&ctx, &mut actions);
@@ -305,6 +310,15 @@ impl App {
         let variations = variations
             .map(|shown| ladder_area::LadderLooks::take(&mut self.workbench, shown))
             .unwrap_or_default();
+        let compare = shown.filter(|_| self.view.area == Area::Compare);
+        let compare = compare
+            .map(|shown| {
+                compare_area::CompareLooks::take(&mut self.workbench, shown, &self.view.compare)
+            })
+            .unwrap_or_default();
+        let lesson = (self.view.area == Area::Lesson)
+            .then(|| lesson_area::take(&mut self.workbench, &self.view.swap))
+            .unwrap_or_default();
         let serving = shown.filter(|_| self.view.area == Area::Serving);
         let serving = serving.and_then(|shown| {
             self.workbench
@@ -349,6 +363,8 @@ impl App {
                 Area::Variations => {
                     ladder_area::ladder_area_ui(ui, screen, &variations, view, actions);
                 }
+                Area::Compare => compare_area::compare_area_ui(ui, screen, &compare, view),
+                Area::Lesson => lesson_area::lesson_area_ui(ui, screen, &lesson, view, actions),
                 Area::Serving => {
                     serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);
                 }

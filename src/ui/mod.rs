@@ -2,18 +2,22 @@
 
 mod app;
 mod commands;
+mod compare_area;
 pub mod counter_area;
 mod dialogs;
 mod field;
 pub mod icons;
 mod ladder_area;
+mod lesson_area;
 mod recipe_area;
 mod remembered;
 mod screen;
 mod serving_area;
 mod shell;
+mod spreadsheet;
 pub mod swap_area;
 pub mod theme;
+mod value;
 mod view_state;
 pub mod widgets;
 pub use crate::balance::wording;

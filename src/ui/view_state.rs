@@ -3,9 +3,11 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
+use super::compare_area::CompareState;
 use super::counter_area::CounterState;
 use super::dialogs::Dialog;
 use super::ladder_area::LadderState;
+use super::lesson_area::LessonState;
 use super::recipe_area::FinderState;
 use super::serving_area::ServingState;
 use super::swap_area::SwapState;
@@ -24,6 +26,10 @@ pub enum Area {
     Swap,
     /// Less sugar, another size, hot or iced.
     Variations,
+    /// Drinks side by side.
+    Compare,
+    /// A swap for a group that learns.
+    Lesson,
     /// How the drink is served: warm or cold, declared, sold, brewed for.
     Serving,
     /// What the shop has.
@@ -138,6 +144,10 @@ pub struct ViewState {
     pub swap: SwapState,
     /// What is open of the variations.
     pub(super) ladder: LadderState,
+    /// What stands beside the drink in hand.
+    pub compare: CompareState,
+    /// How far a lesson is.
+    pub(super) lesson: LessonState,
     /// What is typed about how the drink is served.
     pub(super) serving: ServingState,
     /// What is looked at of the counter.
@@ -202,6 +212,7 @@ impl ViewState {
         self.swap = SwapState::default();
         self.counter = CounterState::default();
         self.ladder = LadderState::default();
+        self.compare = CompareState::default();
         self.serving = ServingState::default();
     }
 }

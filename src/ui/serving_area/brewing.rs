@@ -5,7 +5,6 @@ use egui::{Button, Color32, Ui};
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
 use super::sheet;
 use super::typed::{self, Range, TypedError, TypedField};
-use super::value::Value;
 use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, Infusion};
 use crate::book::{Ingredient, IngredientId, Nutrient, Role};
@@ -14,6 +13,7 @@ use crate::quantity::{Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::theme::{self, grid};
+use crate::ui::value::Value;
 use crate::ui::view_state::{Drafts, ViewState};
 use crate::workbench::Action;
 

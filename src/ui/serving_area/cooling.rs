@@ -2,7 +2,6 @@
 
 use egui::Ui;
 
-use super::value::Value;
 use super::{cooling_plot, readings, sheet};
 use crate::balance::{
     Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingModel, Measurand,
@@ -11,6 +10,7 @@ use crate::book::{ClosureKind, TemperatureWindow};
 use crate::quantity::{rounded_at_most, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::grid;
+use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
 use crate::workbench::{Action, Serving};
 

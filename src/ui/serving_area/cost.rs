@@ -3,12 +3,12 @@
 use egui::Ui;
 
 use super::sheet;
-use super::value::Value;
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::quantity::{Uncertain, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::grid;
+use crate::ui::value::Value;
 use crate::ui::wording;
 use crate::workbench::Serving;
 

@@ -4,7 +4,6 @@ use egui::{RichText, Ui};
 
 use super::sheet::{self, Column, TableRow};
 use super::typed::{self, Range, TypedField};
-use super::value::Value;
 use crate::balance::{Measurand, MeltRate, Standing};
 use crate::book::Settings;
 use crate::edit::Edit;
@@ -12,6 +11,7 @@ use crate::quantity::{Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
 use crate::workbench::{Action, Serving};
 
@@ -121,7 +121,7 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
         (first.dilution.is_some(), "dilution", Measurand::Dilution),
     ] {
         if !is_known {
-            let gap = super::value::gap_words(screen.book, &screen.balance.reported(measurand));
+            let gap = crate::ui::value::gap_words(screen.book, &screen.balance.reported(measurand));
             sheet::quiet_ui(
                 ui,
                 format!(

@@ -11,7 +11,6 @@ mod nutrition;
 mod readings;
 mod sheet;
 mod typed;
-mod value;
 mod yardsticks;
 
 use egui::{Align, Button, RichText, Ui};

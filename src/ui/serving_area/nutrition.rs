@@ -3,12 +3,12 @@
 use egui::{Label, Layout, RichText, Ui, vec2};
 
 use super::sheet::{self, Column, TableRow};
-use super::value::{Value, gap_words};
 use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::{role_colour, share_bar_ui};
 use crate::ui::wording;
 use crate::workbench::Serving;

@@ -5,10 +5,10 @@ use egui::{
     StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
-use super::value::Value;
 use crate::balance::Measurand;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::value::Value;
 use crate::ui::widgets::why_ui;
 
 /// Height of a row with one line of text, in points.

@@ -3,13 +3,13 @@
 use egui::Ui;
 
 use super::sheet;
-use super::value::Value;
 use crate::balance::{Outcome, YardstickLine, YardstickReading};
 use crate::book::{Settings, Yardstick};
 use crate::edit::Edit;
 use crate::quantity::rounded;
 use crate::ui::Screen;
 use crate::ui::theme::grid;
+use crate::ui::value::Value;
 use crate::ui::wording;
 use crate::workbench::{Action, Serving};
 

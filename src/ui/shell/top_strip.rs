@@ -211,6 +211,8 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
         (Area::Recipe, "Recipe".to_owned()),
         (Area::Swap, "Swap".to_owned()),
         (Area::Variations, "Variations".to_owned()),
+        (Area::Compare, "Compare".to_owned()),
+        (Area::Lesson, "Lesson".to_owned()),
         (Area::Serving, "Serving".to_owned()),
         (Area::Counter, "Counter".to_owned()),
     ];

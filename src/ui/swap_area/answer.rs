@@ -345,7 +345,7 @@ fn drink_ui(
 }
 
 /// What the line of the level is.
-pub(super) fn line_words(answer: &Answer) -> &'static str {
+pub(in crate::ui) fn line_words(answer: &Answer) -> &'static str {
     if answer.standard_is_approved {
         "the standard"
     } else {

@@ -25,7 +25,7 @@ const LIST_WIDTH: f32 = 110.0 * grid::STEP;
 const LIST_HEIGHT: f32 = 90.0 * grid::STEP;
 
 /// The two lists.
-pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
+pub(in crate::ui) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     if ui.available_width() >= SIDE_BY_SIDE {
         let room = ui.available_width() - grid::APART;
         let widths = [GOES_PART, 1.0 - GOES_PART].map(|part| (room * part).min(LIST_WIDTH));

@@ -24,7 +24,9 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
 use crate::workbench::{Action, Look, LookState, Review, SwapFound, Workbench};
 
-pub(super) use model::version_name;
+pub(super) use answer::line_words;
+pub(super) use ask::choose_ui;
+pub(super) use model::{follow, step_words, version_name};
 pub(super) use progress::progress_ui;
 
 /// What is being chosen.
@@ -101,10 +103,15 @@ impl SwapState {
     }
 
     /// The question once both ingredients are chosen.
-    fn complete(&self) -> Option<&Question> {
+    pub(super) fn complete(&self) -> Option<&Question> {
         self.question
             .as_ref()
             .filter(|question| question.with != question.replace)
+    }
+
+    /// What is asked beside the swap.
+    pub(super) fn demands(&self) -> &Demands {
+        &self.demands
     }
 
     /// Another suggestion, or another answer, is looked at from its beginning.

@@ -32,7 +32,7 @@ pub(super) struct Going {
 }
 
 /// Keeps the question with the version in hand: another version asks anew, with the same ingredients where it has them.
-pub(super) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
+pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
     let Some(question) = &mut state.question else {
         return;
     };
@@ -250,7 +250,12 @@ pub(in crate::ui) fn version_name(recipe: &Recipe, wanted: &str) -> String {
 }
 
 /// What one step of a walk does, in words.
-pub(super) fn step_words(book: &Book, answer: &Answer, steps: &[WalkStep], at: usize) -> String {
+pub(in crate::ui) fn step_words(
+    book: &Book,
+    answer: &Answer,
+    steps: &[WalkStep],
+    at: usize,
+) -> String {
     let Some(step) = steps.get(at) else {
         return String::new();
     };

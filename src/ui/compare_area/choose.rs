@@ -1,0 +1,94 @@
+//! Which drinks stand beside the one in hand.
+
+use egui::{Button, RichText, ScrollArea, TextEdit, Ui};
+
+use super::{CompareState, MOST_BESIDE};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::workbench::Shown;
+
+/// Most drinks that the list shows at once.
+const MOST_FOUND: usize = 60;
+/// Height of the list, in points.
+const LIST: f32 = 80.0 * grid::STEP;
+
+/// The other versions of the recipe as buttons, and every other drink in a list.
+pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareState) {
+    let palette = theme::palette(ui.visuals());
+    let is_full = state.beside.len() >= MOST_BESIDE;
+    ui.horizontal_wrapped(|ui| {
+        let words = RichText::new("beside it").font(TypeStyle::Small.font_id());
+        ui.label(words.color(palette.text_quiet));
+        let as_written = std::iter::once((None, "as written"));
+        let versions = screen.recipe.versions.iter();
+        let versions = versions.map(|version| (Some(version.id.clone()), version.name.as_str()));
+        for (version, name) in as_written.chain(versions) {
+            let shown = Shown {
+                recipe: screen.recipe.id.clone(),
+                version,
+            };
+            if shown != *screen.shown {
+                toggle_ui(ui, name, shown, is_full, state);
+            }
+        }
+        ui.menu_button("Another drink…", |ui| list_ui(ui, screen, is_full, state));
+        if is_full {
+            let words = RichText::new("four side by side are the most");
+            ui.label(words.color(palette.text_quiet));
+        }
+    });
+}
+
+fn toggle_ui(ui: &mut Ui, name: &str, shown: Shown, is_full: bool, state: &mut CompareState) {
+    let is_beside = state.beside.contains(&shown);
+    let button = Button::selectable(is_beside, name);
+    if ui
+        .add_enabled(is_beside || !is_full, button)
+        .accessible_name(format!("Beside it: {name}"))
+        .clicked()
+    {
+        state.copied = false;
+        if is_beside {
+            state.beside.retain(|other| *other != shown);
+        } else {
+            state.beside.push(shown);
+        }
+    }
+}
+
+fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareState) {
+    let palette = theme::palette(ui.visuals());
+    ui.set_min_width(260.0);
+    let field = TextEdit::singleline(&mut state.find).hint_text("find a drink");
+    ui.add(field).on_hover_text("Find a drink to set beside it");
+    let wanted = state.find.to_lowercase();
+    let mut found = 0;
+    ScrollArea::vertical().max_height(LIST).show(ui, |ui| {
+        for recipe in screen.book.recipes.iter() {
+            if recipe.id == screen.recipe.id || recipe.cup.is_none() {
+                continue;
+            }
+            let versions = recipe.versions.iter();
+            let versions = versions.map(|version| (Some(version.id.clone()), &version.name));
+            let as_written = "as written".to_owned();
+            for (version, name) in std::iter::once((None, &as_written)).chain(versions) {
+                let name = format!("{}, {name}", recipe.name);
+                if found >= MOST_FOUND || !name.to_lowercase().contains(&wanted) {
+                    continue;
+                }
+                found += 1;
+                let shown = Shown {
+                    recipe: recipe.id.clone(),
+                    version,
+                };
+                toggle_ui(ui, &name, shown, is_full, state);
+            }
+        }
+        let words = match found {
+            0 => "no drink has this in its name",
+            MOST_FOUND => "and more: type a part of the name",
+            _ => return,
+        };
+        ui.label(RichText::new(words).color(palette.text_quiet));
+    });
+}

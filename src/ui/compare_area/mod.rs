@@ -1,0 +1,240 @@
+//! Two to four drinks side by side: vegan and dairy, brand and brand, hot and iced, sizes.
+
+mod choose;
+mod model;
+mod table;
+
+use std::sync::Arc;
+
+use egui::{Label, RichText, Ui};
+
+use super::Screen;
+use super::icons::{Icon, icon_button};
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::{Area, ViewState};
+use super::widgets::level_ui;
+use crate::balance::difference;
+use crate::book::Book;
+use crate::workbench::{Shown, Workbench};
+
+use model::Drink;
+
+/// Most drinks beside the first.
+const MOST_BESIDE: usize = 3;
+/// The narrowest level, in points.
+const LEVEL: f32 = 75.0 * grid::STEP;
+/// The widest level, in points.
+const MOST_LEVEL: f32 = 130.0 * grid::STEP;
+
+/// What this area remembers between frames.
+#[derive(Clone, Debug, Default)]
+pub struct CompareState {
+    /// The drinks beside the one in hand.
+    pub beside: Vec<Shown>,
+    /// What is typed to find another drink.
+    find: String,
+    /// Whether the table was just copied.
+    copied: bool,
+}
+
+/// The drinks of the columns.
+#[derive(Default)]
+pub(super) struct CompareLooks {
+    drinks: Vec<Drink>,
+}
+
+impl CompareLooks {
+    /// Asks the workbench for every column; one that is no longer in the book is left out.
+    pub(super) fn take(workbench: &mut Workbench, shown: &Shown, state: &CompareState) -> Self {
+        let book = workbench.book().clone();
+        let mut drinks: Vec<Drink> = Vec::new();
+        let others = state.beside.iter().filter(|other| *other != shown);
+        for wanted in std::iter::once(shown).chain(others.take(MOST_BESIDE)) {
+            let version = wanted.version.as_ref();
+            let recipe = book.recipe(&wanted.recipe).cloned();
+            let balance = workbench.balance(&wanted.recipe, version);
+            let serving = workbench.serving(&wanted.recipe, version);
+            let (Some(recipe), Some(balance), Some(serving)) = (recipe, balance, serving) else {
+                continue;
+            };
+            let difference = drinks
+                .first()
+                .map(|first| Arc::new(difference(&book.settings, &first.balance, &balance)));
+            drinks.push(Drink {
+                shown: wanted.clone(),
+                recipe,
+                balance,
+                serving,
+                difference,
+            });
+        }
+        Self { drinks }
+    }
+}
+
+/// The drink in hand and those beside it.
+pub(super) fn compare_area_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    looks: &CompareLooks,
+    view: &mut ViewState,
+) {
+    let palette = theme::palette(ui.visuals());
+    let title = RichText::new(&screen.recipe.name).font(TypeStyle::Title.font_id());
+    ui.label(title.color(palette.text_strong));
+    ui.add_space(grid::TIGHT);
+    choose::choose_ui(ui, screen, &mut view.compare);
+    ui.add_space(grid::EASY);
+    let drinks = &looks.drinks;
+    if drinks.len() < 2 {
+        let words = "Set a version or another drink beside it: what sets them apart in cost, for guests and in taste stands here, \
+                     and every figure under it.";
+        ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+        return;
+    }
+    apart_ui(ui, screen.book, drinks);
+    levels_ui(ui, drinks);
+    let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
+    heads_ui(ui, drinks, column, view);
+    table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
+    for part in model::parts(screen.book, drinks) {
+        ui.add_space(grid::NEAR);
+        table::part_ui(ui, &part, column);
+    }
+    let words = "± is one standard uncertainty. That of a difference is smaller than both: what the drinks share cancels.";
+    quiet_ui(ui, words);
+    copy_ui(ui, screen.book, drinks, &mut view.compare);
+    ui.add_space(grid::APART);
+}
+
+fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    let words = RichText::new(words).font(TypeStyle::Small.font_id());
+    ui.add_space(grid::NEAR);
+    ui.add(Label::new(words.color(palette.text_quiet)).wrap());
+}
+
+/// What sets each drink apart from the first, in a sentence.
+fn apart_ui(ui: &mut Ui, book: &Book, drinks: &[Drink]) {
+    let palette = theme::palette(ui.visuals());
+    let Some((first, others)) = drinks.split_first() else {
+        return;
+    };
+    for other in others {
+        let name = if other.recipe.id == first.recipe.id {
+            other.version().to_owned()
+        } else {
+            other.name()
+        };
+        let mut job = egui::text::LayoutJob::default();
+        let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
+        job.append(
+            &format!("{name}: "),
+            0.0,
+            format(TypeStyle::Strong, palette.text_strong),
+        );
+        job.append(
+            &model::apart(book, first, other).join("; "),
+            0.0,
+            format(TypeStyle::Body, palette.text_normal),
+        );
+        ui.add(Label::new(job).wrap());
+    }
+    ui.add_space(grid::EASY);
+}
+
+/// The level of each drink, the first being the line.
+fn levels_ui(ui: &mut Ui, drinks: &[Drink]) {
+    let palette = theme::palette(ui.visuals());
+    let Some((first, others)) = drinks.split_first() else {
+        return;
+    };
+    let line = format!("{}, {}", first.recipe.name, first.version());
+    let room = ui.available_width() - grid::EASY;
+    let in_a_row = ((room + grid::APART) / (LEVEL + grid::APART))
+        .floor()
+        .max(1.0);
+    let fitting = in_a_row.min(others.len().max(1) as f32);
+    let width = ((room - (fitting - 1.0) * grid::APART) / fitting).min(MOST_LEVEL);
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a small whole number"
+    )]
+    let fitting = fitting as usize;
+    for row in others.chunks(fitting) {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::APART;
+            for drink in row {
+                ui.vertical(|ui| {
+                    ui.set_width(width);
+                    let name = RichText::new(drink.name()).font(TypeStyle::Strong.font_id());
+                    ui.add(Label::new(name.color(palette.text_strong)).truncate());
+                    if let Some(difference) = &drink.difference {
+                        level_ui(ui, difference, &line);
+                    }
+                });
+            }
+        });
+        ui.add_space(grid::EASY);
+    }
+}
+
+/// The names of the columns, each with a way to it and a way to take it away.
+fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
+    let palette = theme::palette(ui.visuals());
+    let mut shown = None;
+    ui.horizontal_top(|ui| {
+        ui.spacing_mut().item_spacing.x = 0.0;
+        ui.allocate_space(egui::vec2(table::NAME, grid::TARGET));
+        for (at, drink) in drinks.iter().enumerate() {
+            ui.vertical(|ui| {
+                ui.set_width(column);
+                ui.set_max_width(column - grid::EASY);
+                let recipe = RichText::new(&drink.recipe.name).font(TypeStyle::Small.font_id());
+                ui.add(Label::new(recipe.color(palette.text_quiet)).truncate());
+                ui.horizontal(|ui| {
+                    ui.spacing_mut().item_spacing.x = grid::TIGHT;
+                    let name = drink.name();
+                    let words = RichText::new(drink.version()).font(TypeStyle::Strong.font_id());
+                    let room = column - grid::EASY - grid::TARGET - grid::NEAR;
+                    let link = ui
+                        .scope(|ui| {
+                            ui.set_max_width(room);
+                            ui.add(egui::Button::new(words).frame(false).truncate())
+                        })
+                        .inner
+                        .accessible_name(format!("Open {name}"))
+                        .on_hover_text(format!("Open {name}"));
+                    if link.clicked() {
+                        shown = Some(drink.shown.clone());
+                    }
+                    let away = format!("Take {name} away");
+                    if at > 0 && icon_button(ui, Icon::Delete, &away, &away).clicked() {
+                        view.compare.beside.retain(|other| *other != drink.shown);
+                        view.compare.copied = false;
+                    }
+                });
+            });
+        }
+    });
+    if let Some(shown) = shown {
+        view.show(shown);
+        view.area = Area::Recipe;
+    }
+}
+
+fn copy_ui(ui: &mut Ui, book: &Book, drinks: &[Drink], state: &mut CompareState) {
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::EASY);
+    ui.horizontal(|ui| {
+        if ui.button("Copy the table").clicked() {
+            ui.ctx().copy_text(model::as_text(book, drinks));
+            state.copied = true;
+        }
+        if state.copied {
+            let words = "Copied: paste it into a spreadsheet.";
+            ui.label(RichText::new(words).color(palette.text_quiet));
+        }
+    });
+}

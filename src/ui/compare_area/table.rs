@@ -1,0 +1,156 @@
+//! The table of a comparison: a column a drink, what differs from the first in stronger ink.
+
+use std::sync::Arc;
+
+use egui::{Color32, Galley, Role, Sense, Ui, WidgetInfo, pos2, vec2};
+
+use super::model::{Cell, Part, Row};
+use crate::ui::theme::{self, TypeStyle, grid};
+
+/// Room for the name of a row, in points.
+pub(super) const NAME: f32 = 44.0 * grid::STEP;
+/// Height of a line of text in a row, in points.
+const LINE: f32 = 6.0 * grid::STEP;
+/// Between two columns, in points.
+const GAP: f32 = grid::EASY;
+/// The widest column, in points.
+const MOST: f32 = 80.0 * grid::STEP;
+
+/// Width of a column when so many stand side by side.
+pub(super) fn column_width(available: f32, columns: usize) -> f32 {
+    ((available - NAME) / columns.max(1) as f32).min(MOST)
+}
+
+/// A part with its heading.
+pub(super) fn part_ui(ui: &mut Ui, part: &Part, column: f32) {
+    let palette = theme::palette(ui.visuals());
+    let heading = egui::RichText::new(part.heading).font(TypeStyle::Heading.font_id());
+    ui.label(heading.color(palette.text_strong));
+    ui.add_space(grid::TIGHT);
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (at, row) in part.rows.iter().enumerate() {
+            row_ui(ui, row, column, at % 2 == 1);
+        }
+    });
+}
+
+/// A cell, laid out.
+struct Laid {
+    main: Arc<Galley>,
+    quiet: Option<Arc<Galley>>,
+}
+
+impl Laid {
+    fn height(&self) -> f32 {
+        let quiet = self.quiet.as_ref().map_or(0.0, |quiet| quiet.size().y);
+        self.main.size().y + quiet + grid::TIGHT
+    }
+}
+
+fn lay(ui: &Ui, cell: &Cell, unit: &str, width: f32) -> Laid {
+    let palette = theme::palette(ui.visuals());
+    let galley = |text: String, style: TypeStyle, colour: Color32| {
+        ui.painter().layout(text, style.font_id(), colour, width)
+    };
+    match cell {
+        Cell::Words { text, differs } => {
+            let (style, colour) = if *differs {
+                (TypeStyle::Strong, palette.text_strong)
+            } else {
+                (TypeStyle::Body, palette.text_normal)
+            };
+            Laid {
+                main: galley(text.clone(), style, colour),
+                quiet: None,
+            }
+        }
+        Cell::Figure { value, against } => {
+            let mut words = match &value.text {
+                Some(text) => format!("{text} {unit}"),
+                None => "not known".to_owned(),
+            };
+            if let Some(u) = &value.u {
+                words.push_str("  ± ");
+                words.push_str(u);
+            }
+            let below = match (&value.gap, against) {
+                (Some(gap), _) => Some(gap.clone()),
+                (None, Some(against)) => Some(format!("{against} against the first")),
+                (None, None) => None,
+            };
+            Laid {
+                main: galley(words, TypeStyle::Body, palette.text_strong),
+                quiet: below.map(|below| galley(below, TypeStyle::Small, palette.text_quiet)),
+            }
+        }
+    }
+}
+
+fn row_ui(ui: &mut Ui, row: &Row, column: f32, is_striped: bool) {
+    let palette = theme::palette(ui.visuals());
+    let laid: Vec<Laid> = row
+        .cells
+        .iter()
+        .map(|cell| lay(ui, cell, &row.unit, column - GAP))
+        .collect();
+    let name = ui.painter().layout(
+        row.name.clone(),
+        TypeStyle::Body.font_id(),
+        palette.text_quiet,
+        NAME - GAP,
+    );
+    let height = laid
+        .iter()
+        .map(Laid::height)
+        .fold(name.size().y + grid::TIGHT, f32::max)
+        .max(LINE);
+    let width = NAME + column * row.cells.len() as f32;
+    let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, sentence(row)));
+    if !ui.is_rect_visible(rect) {
+        return;
+    }
+    let painter = ui.painter();
+    if is_striped {
+        painter.rect_filled(rect.expand2(vec2(grid::TIGHT, 0.0)), 0.0, palette.stripe);
+    }
+    let top = rect.top() + grid::TIGHT / 2.0;
+    painter.galley(pos2(rect.left(), top), name, palette.text_quiet);
+    for (at, cell) in laid.into_iter().enumerate() {
+        let at = pos2(rect.left() + NAME + column * at as f32, top);
+        let below = cell.main.size().y;
+        painter.galley(at, cell.main, palette.text_normal);
+        if let Some(quiet) = cell.quiet {
+            painter.galley(at + vec2(0.0, below), quiet, palette.text_quiet);
+        }
+    }
+}
+
+/// The row in one sentence.
+fn sentence(row: &Row) -> String {
+    let cells = row.cells.iter().map(|cell| match cell {
+        Cell::Words { text, .. } => text.clone(),
+        Cell::Figure { value, against } => {
+            let mut words = value.short("", &row.unit).trim().to_owned();
+            if let Some(against) = against {
+                words.push_str(", ");
+                words.push_str(against);
+                words.push_str(" against the first");
+            }
+            words
+        }
+    });
+    format!("{}: {}", row.name, cells.collect::<Vec<_>>().join("; "))
+}
+
+/// The heads of the columns are set by the area; here is the rule under them.
+pub(super) fn rule_ui(ui: &mut Ui, width: f32) {
+    let palette = theme::palette(ui.visuals());
+    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TIGHT), Sense::hover());
+    ui.painter().hline(
+        rect.x_range(),
+        rect.center().y,
+        egui::Stroke::new(grid::HAIRLINE, palette.line),
+    );
+}

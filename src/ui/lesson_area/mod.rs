@@ -1,0 +1,289 @@
+//! A lesson for a group: what does a swap do to the drink, and what brings it back? Expect first, then reveal, step by step.
+
+mod model;
+
+use egui::{Button, Grid, Key, Label, RichText, Ui};
+
+use super::Screen;
+use super::swap_area::{self, SwapState};
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::ViewState;
+use super::widgets::{level_moved_ui, level_ui};
+use super::wording;
+use crate::swap::{Answer, WalkStep};
+use crate::workbench::{Action, Look, SwapFound, Workbench};
+
+use model::{Guess, Guesses, NOT_TASTED, Outcome};
+
+/// How much larger everything is for a screen on the wall.
+const LARGE: f32 = 1.5;
+/// The widest level, in points.
+const LEVEL: f32 = 150.0 * grid::STEP;
+
+/// What this area remembers between frames.
+#[derive(Clone, Debug, Default)]
+pub(super) struct LessonState {
+    /// The step that is in hand; the standard is 0, and the first to be expected 1.
+    step: usize,
+    /// Whether the step in hand has been revealed.
+    is_revealed: bool,
+    guesses: Guesses,
+    /// The zoom and the list of drinks as they were before the large type, while that is on.
+    before_large: Option<(f32, Option<bool>)>,
+}
+
+impl LessonState {
+    fn begin_again(&mut self) {
+        self.step = 1;
+        self.is_revealed = false;
+        self.guesses = Guesses::default();
+    }
+}
+
+/// Gives the window its own size back when another area is looked at.
+pub(super) fn leave(ctx: &egui::Context, view: &mut ViewState) {
+    if let Some((zoom, list_open)) = view.lesson.before_large.take() {
+        ctx.set_zoom_factor(zoom);
+        view.list_open = list_open;
+    }
+}
+
+/// Asks the workbench for the swap that the lesson is about.
+pub(super) fn take(workbench: &mut Workbench, swap: &SwapState) -> Look<Option<SwapFound>> {
+    swap.complete()
+        .map(|question| workbench.swap(question, swap.demands()))
+        .unwrap_or_default()
+}
+
+/// The lesson on the swap that was asked last.
+pub(super) fn lesson_area_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    look: &Look<Option<SwapFound>>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let before = view.swap.question.clone();
+    swap_area::follow(&mut view.swap, screen);
+    let palette = theme::palette(ui.visuals());
+    let Some(question) = view.swap.complete().cloned() else {
+        let heading = RichText::new("A lesson on a swap").font(TypeStyle::Heading.font_id());
+        ui.label(heading.color(palette.text_strong));
+        let words = "Choose what goes and what comes instead. The group says what it expects of the drink, then the steps are \
+                     revealed one by one: the plain swap first, then each amount that brings the taste back.";
+        ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+        ui.add_space(grid::EASY);
+        swap_area::choose_ui(ui, screen, &mut view.swap);
+        ask_again(ui, before != view.swap.question, view);
+        return;
+    };
+    head_ui(ui, screen, &question, view);
+    ask_again(ui, before != view.swap.question, view);
+    swap_area::progress_ui(ui, look.state, "combinations of amounts", actions);
+    let found = look.found.as_ref().and_then(|found| (**found).as_ref());
+    let Some(found) = found.filter(|found| found.answer.question == question) else {
+        return;
+    };
+    let Some(steps) = found.walks.first().filter(|steps| steps.len() > 1) else {
+        let words = "There is no way back to reveal: what the swap needs is not known, or nothing that may move brings the drink \
+                     closer. Swap says which.";
+        ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+        return;
+    };
+    step_ui(ui, screen, &found.answer, steps, &mut view.lesson);
+}
+
+fn ask_again(ui: &Ui, is_other: bool, view: &mut ViewState) {
+    if is_other {
+        view.lesson.begin_again();
+        ui.request_repaint();
+    }
+}
+
+/// The swap in words, and the ways to begin again and to show it to a room.
+fn head_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    question: &crate::swap::Question,
+    view: &mut ViewState,
+) {
+    let palette = theme::palette(ui.visuals());
+    let names = [&question.replace, &question.with];
+    let [goes, comes] = names.map(|id| wording::ingredient_name(screen.book, id));
+    let title = format!("{}: {comes} for {goes}", screen.recipe.name);
+    let title = RichText::new(title).font(TypeStyle::Title.font_id());
+    ui.add(Label::new(title.color(palette.text_strong)).wrap());
+    ui.horizontal_wrapped(|ui| {
+        if ui.button("Begin again").clicked() {
+            view.lesson.begin_again();
+        }
+        if ui.button("Another swap").clicked() {
+            view.swap = SwapState::default();
+            view.lesson.begin_again();
+            ui.request_repaint();
+        }
+        let mut is_large = view.lesson.before_large.is_some();
+        if ui
+            .checkbox(&mut is_large, "large type, for a screen on the wall")
+            .changed()
+        {
+            if is_large {
+                let zoom = ui.ctx().zoom_factor();
+                view.lesson.before_large = Some((zoom, view.list_open));
+                ui.ctx().set_zoom_factor(zoom * LARGE);
+                view.list_open = Some(false);
+            } else {
+                leave(&ui.ctx().clone(), view);
+            }
+        }
+    });
+    ui.add_space(grid::EASY);
+}
+
+fn step_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    answer: &Answer,
+    steps: &[WalkStep],
+    state: &mut LessonState,
+) {
+    let palette = theme::palette(ui.visuals());
+    let last = steps.len() - 1;
+    state.step = state.step.clamp(1, last);
+    let (before, after) = (&steps[state.step - 1], &steps[state.step]);
+    let outcomes = model::outcomes(&before.difference, &after.difference);
+    let does = swap_area::step_words(screen.book, answer, steps, state.step);
+    let title = RichText::new(format!("{} of {last}   {does}", state.step));
+    ui.add(
+        Label::new(
+            title
+                .font(TypeStyle::Heading.font_id())
+                .color(palette.text_strong),
+        )
+        .wrap(),
+    );
+    let line = swap_area::line_words(answer);
+    ui.scope(|ui| {
+        ui.set_max_width(ui.available_width().min(LEVEL));
+        if state.is_revealed {
+            level_moved_ui(ui, &after.difference, &before.difference, line);
+        } else {
+            level_ui(ui, &before.difference, line);
+        }
+    });
+    ui.add_space(grid::NEAR);
+    let asked = if state.is_revealed {
+        "What came of it"
+    } else if state.step == 1 {
+        "What will the drink be, against the standard?"
+    } else {
+        "What will this change, against the step before?"
+    };
+    let asked = RichText::new(asked).font(TypeStyle::Strong.font_id());
+    ui.label(asked.color(palette.text_strong));
+    guesses_ui(ui, &outcomes, state);
+    if state.is_revealed {
+        let (right, of) = state.guesses.score(state.step, &outcomes);
+        if of > 0 {
+            ui.label(format!("{right} of {of} as expected"));
+        }
+    }
+    ui.add_space(grid::NEAR);
+    buttons_ui(ui, last, state);
+    let words = format!(
+        "The same: a move of less than {NOT_TASTED} of a noticeable step, which nobody tastes. The model estimates; the tongue decides."
+    );
+    let words = RichText::new(words).font(TypeStyle::Small.font_id());
+    ui.add_space(grid::NEAR);
+    ui.add(Label::new(words.color(palette.text_quiet)).wrap());
+}
+
+/// A row an axis: what the group expects and, once revealed, what came.
+fn guesses_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
+    let palette = theme::palette(ui.visuals());
+    let step = state.step;
+    Grid::new("guesses")
+        .num_columns(3)
+        .spacing(egui::vec2(grid::APART, grid::TIGHT))
+        .show(ui, |ui| {
+            for outcome in outcomes {
+                ui.label(RichText::new(outcome.axis.word()).color(palette.text_normal));
+                let taken = state.guesses.get(step, &outcome.axis);
+                ui.horizontal(|ui| {
+                    for guess in Guess::ALL {
+                        let words = guess.words(&outcome.axis);
+                        let button = Button::selectable(taken == Some(guess), &words);
+                        let name = format!("{}: {words}", outcome.axis.word());
+                        let response = ui
+                            .add_enabled(!state.is_revealed, button)
+                            .accessible_name(name);
+                        if response.clicked() {
+                            state.guesses.toggle(step, &outcome.axis, guess);
+                        }
+                    }
+                });
+                if state.is_revealed {
+                    let words = outcome_words(outcome, taken);
+                    ui.label(RichText::new(words).color(palette.text_strong));
+                } else {
+                    ui.label("");
+                }
+                ui.end_row();
+            }
+        });
+}
+
+/// "sweeter by 1.9 steps — as expected".
+fn outcome_words(outcome: &Outcome, taken: Option<Guess>) -> String {
+    let (Some(moved), Some(right)) = (outcome.moved, outcome.right()) else {
+        return "not known".to_owned();
+    };
+    let size = crate::quantity::show_number(moved.abs(), 1);
+    let words = match right {
+        Guess::Same => "the same".to_owned(),
+        other => format!("{} by {size} steps", other.words(&outcome.axis)),
+    };
+    match taken {
+        None => words,
+        Some(guess) if guess == right => format!("{words} — as expected"),
+        Some(guess) => format!("{words} — not {}", guess.words(&outcome.axis)),
+    }
+}
+
+fn buttons_ui(ui: &mut Ui, last: usize, state: &mut LessonState) {
+    let nothing_focused = ui.memory(|memory| memory.focused().is_none());
+    let pressed = |key| nothing_focused && ui.input(|input| input.key_pressed(key));
+    let (mut on, mut back) = (pressed(Key::ArrowRight), pressed(Key::ArrowLeft));
+    ui.horizontal_wrapped(|ui| {
+        let can_go_back = state.step > 1 || state.is_revealed;
+        back |= ui.add_enabled(can_go_back, Button::new("Back")).clicked();
+        let words = match (state.is_revealed, state.step == last) {
+            (false, _) => "Reveal",
+            (true, false) => "Next step",
+            (true, true) => "That was the last step",
+        };
+        let can_go_on = !(state.is_revealed && state.step == last);
+        let button = Button::new(RichText::new(words).font(TypeStyle::Strong.font_id()));
+        on |= ui.add_enabled(can_go_on, button).clicked();
+        let words = RichText::new("or the keys Left and Right").font(TypeStyle::Small.font_id());
+        ui.label(words.color(theme::palette(ui.visuals()).text_quiet));
+    });
+    if on {
+        if !state.is_revealed {
+            state.is_revealed = true;
+        } else if state.step < last {
+            state.step += 1;
+            state.is_revealed = false;
+        }
+    } else if back {
+        if state.is_revealed {
+            state.is_revealed = false;
+        } else if state.step > 1 {
+            state.step -= 1;
+            state.is_revealed = true;
+        }
+    }
+    if on || back {
+        ui.request_repaint();
+    }
+}

@@ -1,0 +1,146 @@
+//! A lesson: what a group expects of each step of a swap, and what came of it. Knows no screen.
+
+use std::collections::BTreeMap;
+
+use crate::balance::Difference;
+use crate::book::Axis;
+
+/// A move smaller than this, in noticeable steps, counts as no change: half a step is not tasted.
+pub(super) const NOT_TASTED: f64 = 0.5;
+
+/// What is expected of an axis.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Guess {
+    /// Less of it than before.
+    Less,
+    /// As before, to the tongue.
+    Same,
+    /// More of it than before.
+    More,
+}
+
+impl Guess {
+    pub(super) const ALL: [Self; 3] = [Self::Less, Self::Same, Self::More];
+
+    /// "less sweet", "the same", "sweeter".
+    pub(super) fn words(self, axis: &Axis) -> String {
+        let (more, less) = axis.comparatives();
+        match self {
+            Self::Less => less,
+            Self::Same => "the same".to_owned(),
+            Self::More => more,
+        }
+    }
+}
+
+/// What came of an axis in one step.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Outcome {
+    pub(super) axis: Axis,
+    /// How far it moved, in noticeable steps; `None` when it is not known.
+    pub(super) moved: Option<f64>,
+}
+
+impl Outcome {
+    /// What a right expectation would have been.
+    pub(super) fn right(&self) -> Option<Guess> {
+        Some(match self.moved? {
+            moved if moved.abs() < NOT_TASTED => Guess::Same,
+            moved if moved > 0.0 => Guess::More,
+            _ => Guess::Less,
+        })
+    }
+}
+
+/// What came of each axis that counts, between two drinks held to the same standard.
+pub(super) fn outcomes(before: &Difference, after: &Difference) -> Vec<Outcome> {
+    let steps_before = |axis: &Axis| {
+        let found = before.axes.iter().find(|other| other.axis == *axis);
+        found.and_then(|found| found.steps)
+    };
+    after
+        .axes
+        .iter()
+        .filter(|axis| axis.weight > 0.0)
+        .map(|axis| Outcome {
+            axis: axis.axis.clone(),
+            moved: axis
+                .steps
+                .zip(steps_before(&axis.axis))
+                .map(|(after, before)| after - before),
+        })
+        .collect()
+}
+
+/// What the group expects, by step and axis.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(super) struct Guesses(BTreeMap<(usize, String), Guess>);
+
+impl Guesses {
+    pub(super) fn get(&self, step: usize, axis: &Axis) -> Option<Guess> {
+        self.0.get(&(step, axis.word().to_owned())).copied()
+    }
+
+    /// Takes a guess, or takes it back when it is the one that stands.
+    pub(super) fn toggle(&mut self, step: usize, axis: &Axis, guess: Guess) {
+        let key = (step, axis.word().to_owned());
+        if self.0.get(&key) == Some(&guess) {
+            self.0.remove(&key);
+        } else {
+            self.0.insert(key, guess);
+        }
+    }
+
+    /// How many of the guesses on a step were right, and how many there were of which it is known.
+    pub(super) fn score(&self, step: usize, outcomes: &[Outcome]) -> (usize, usize) {
+        let judged: Vec<bool> = outcomes
+            .iter()
+            .filter_map(|outcome| {
+                let guess = self.get(step, &outcome.axis)?;
+                Some(outcome.right()? == guess)
+            })
+            .collect();
+        (judged.iter().filter(|right| **right).count(), judged.len())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn outcome(axis: Axis, moved: Option<f64>) -> Outcome {
+        Outcome { axis, moved }
+    }
+
+    #[test]
+    fn half_a_step_is_not_tasted_and_what_is_not_known_is_not_judged() {
+        let outcomes = [
+            outcome(Axis::Sweetness, Some(1.9)),
+            outcome(Axis::Body, Some(-0.3)),
+            outcome(Axis::TeaStrength, Some(-0.8)),
+            outcome(Axis::Creaminess, None),
+        ];
+        let right: Vec<_> = outcomes.iter().map(Outcome::right).collect();
+        assert_eq!(
+            right,
+            [
+                Some(Guess::More),
+                Some(Guess::Same),
+                Some(Guess::Less),
+                None
+            ]
+        );
+        let mut guesses = Guesses::default();
+        for (axis, guess) in [
+            (Axis::Sweetness, Guess::More),
+            (Axis::Body, Guess::More),
+            (Axis::Creaminess, Guess::Less),
+        ] {
+            guesses.toggle(1, &axis, guess);
+        }
+        assert_eq!(guesses.score(1, &outcomes), (1, 2));
+        guesses.toggle(1, &Axis::Body, Guess::More);
+        assert_eq!(guesses.score(1, &outcomes), (1, 1));
+        assert_eq!(guesses.score(2, &outcomes), (0, 0));
+    }
+}
