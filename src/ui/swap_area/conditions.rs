@@ -32,7 +32,7 @@ pub(super) fn conditions_ui(
     let palette = theme::palette(ui.visuals());
     let is_open = state.conditions_open;
     let of_one_recipe = state.way != Way::Everywhere;
-    ui.horizontal_wrapped(|ui| {
+    ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let (icon, words) = if is_open {
             (Icon::ChevronDown, "Close the conditions")
@@ -43,7 +43,10 @@ pub(super) fn conditions_ui(
             state.conditions_open = !is_open;
         }
         let summary = summary(screen, answer, &state.demands);
-        ui.label(RichText::new(summary).color(palette.text_quiet));
+        ui.vertical(|ui| {
+            ui.add_space(grid::TIGHT);
+            ui.add(Label::new(RichText::new(summary).color(palette.text_quiet)).wrap());
+        });
     });
     if !is_open {
         return;
