@@ -195,8 +195,9 @@ fn demands_ui(
             for (name, words, unit, cap, most) in caps {
                 let key = key(name);
                 ui.label(words);
-                if let Some(value) = number_ui(ui, &key, words, *cap, (0.0, most), drafts, actions)
-                {
+                let name = model::capitalised(words);
+                let range = (0.0, most);
+                if let Some(value) = number_ui(ui, &key, &name, *cap, range, drafts, actions) {
                     *cap = value;
                 }
                 ui.label(RichText::new(unit).color(palette.text_quiet));
@@ -239,7 +240,8 @@ fn temperature_ui(
         ui.label(words);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
-        if let Some(asked) = number_ui(ui, &key, words, *value, range, drafts, actions) {
+        let name = model::capitalised(words);
+        if let Some(asked) = number_ui(ui, &key, &name, *value, range, drafts, actions) {
             *value = asked;
         }
         ui.label(RichText::new("°C").color(palette.text_quiet));
