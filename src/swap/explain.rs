@@ -100,6 +100,7 @@ fn largest_difference(difference: &Difference) -> String {
     let largest = difference
         .axes
         .iter()
+        .filter(|axis| axis.weight > 0.0)
         .filter_map(|axis| axis.steps.map(|steps| (axis, steps)))
         .max_by(|one, other| one.1.abs().total_cmp(&other.1.abs()));
     let Some((axis, steps)) = largest else {
@@ -156,6 +157,8 @@ pub(super) fn short_reason(
         .difference
         .axes
         .iter()
+        // What differs on purpose, an iced drink from its hot standard, is not to be reached.
+        .filter(|axis| axis.weight > 0.0)
         .filter_map(|axis| {
             let steps = axis.steps.filter(|steps| steps.abs() > 1.0)?;
             let (more, less) = axis.axis.comparatives();

@@ -1,7 +1,7 @@
 //! An iced drink turned hot: the ice goes, and what is poured is hot enough to serve it warm.
 
 use crate::balance::Measurand;
-use crate::book::{Book, Change, LineId, Recipe, Role, Stage, VersionId, VesselId};
+use crate::book::{Book, Change, Line, LineId, Recipe, Resolved, Role, Stage, VersionId, VesselId};
 use crate::quantity::show_number;
 
 use super::adapt::{Adapted, Origin, remaining};
@@ -10,13 +10,13 @@ use super::question::Adjustable;
 use super::watch::Watch;
 
 /// Temperatures that tea or water is tried with, the least hot last, °C (common practice, no source).
-const POURED_AT: [f64; 6] = [95.0, 90.0, 85.0, 80.0, 75.0, 70.0];
+const POURED_AT: [f64; 7] = [95.0, 90.0, 85.0, 80.0, 75.0, 70.0, 65.0];
 
 /// An iced drink without its ice and hot, brought back to the strength of its standard; `None` when there is no such version.
 /// `Err` says why it can't be.
 ///
-/// Water makes up for the ice that melted into the standard. Water and tea are poured as hot as the shop's window for hot
-/// drinks allows; fruit syrups that are rich in fructose sweeten less hot, so the sweeteners move as well.
+/// Water makes up for the ice that melted into the standard. Water and tea are poured as hot as brings
+/// it closest within the shop's window for hot drinks; fruit syrups that are rich in fructose sweeten less hot, so the sweeteners move as well.
 pub fn hot(
     book: &Book,
     recipe: &Recipe,
@@ -47,40 +47,66 @@ pub fn hot(
     if let Some(cup) = cup {
         without_ice.apply(&Change::Cup(cup.clone()));
     }
-    let mut refused = String::new();
+    let mut refused: Option<String> = None;
+    let mut best: Option<(f64, Adapted)> = None;
     for celsius in POURED_AT {
         let mut changed = without_ice.clone();
         for id in &poured {
             changed.apply(&Change::Temperature(id.clone(), Some(celsius)));
         }
-        let movable = changed.lines().filter(|line| {
-            let role = matches!(line.role, Role::Water | Role::Tea | Role::Sweetener);
-            role && line.stage == Stage::Mixed
-        });
-        let mut adjustable: Vec<Adjustable> = movable
-            .filter_map(|line| Adjustable::new(book, line, false))
-            .take(8)
-            .collect();
-        for found in &mut adjustable {
-            if found.line.role != Role::Sweetener {
-                found.range.low = found.range.low.max(1);
+        match origin.bring_back(
+            changed.clone(),
+            movable(book, &changed),
+            &[],
+            &Demands::default(),
+        ) {
+            Ok(drink)
+                if best
+                    .as_ref()
+                    .is_none_or(|(_, best)| is_closer(&drink, best)) =>
+            {
+                best = Some((celsius, drink));
             }
-        }
-        match origin.bring_back(changed, adjustable, &[], &Demands::default()) {
-            Ok(mut adapted) => {
-                let served = adapted.balance.figures.of[Measurand::ServingTemperature.slot()];
-                adapted.explanation = format!(
-                    "Poured at {} °C it is served at {} °C. The strength is that of the iced standard: {}. Warmth brings \
-                     out sweetness and bitterness, so taste it before it is approved.",
-                    show_number(celsius, 0),
-                    show_number(served, 1),
-                    remaining(&adapted.difference)
-                );
-                return Some(Ok(adapted));
-            }
-            Err(reason) if refused.is_empty() => refused = reason,
-            Err(_) => {}
+            Ok(_) => {}
+            Err(reason) => refused = refused.or(Some(reason)),
         }
     }
-    Some(Err(refused))
+    let Some((celsius, mut drink)) = best else {
+        return Some(Err(refused.unwrap_or_default()));
+    };
+    let served = drink.balance.figures.of[Measurand::ServingTemperature.slot()];
+    drink.explanation = format!(
+        "Poured at {} °C it is served at {} °C. The strength is that of the iced standard: {}. Warmth brings out sweetness \
+         and bitterness, so taste it before it is approved.",
+        show_number(celsius, 0),
+        show_number(served, 1),
+        remaining(&drink.difference)
+    );
+    Some(Ok(drink))
+}
+
+/// Water, tea and sweeteners move.
+fn movable(book: &Book, lines: &Resolved) -> Vec<Adjustable> {
+    let moves = |line: &&Line| {
+        let role = matches!(line.role, Role::Water | Role::Tea | Role::Sweetener);
+        role && line.stage == Stage::Mixed
+    };
+    let mut adjustable: Vec<Adjustable> = lines
+        .lines()
+        .filter(moves)
+        .filter_map(|line| Adjustable::new(book, line, false))
+        .take(8)
+        .collect();
+    for found in &mut adjustable {
+        if found.line.role != Role::Sweetener {
+            found.range.low = found.range.low.max(1);
+        }
+    }
+    adjustable
+}
+
+/// Whether a drink is closer to the standard; of equal ones the hotter, which is tried first, stays.
+fn is_closer(drink: &Adapted, than: &Adapted) -> bool {
+    let distance = |drink: &Adapted| drink.difference.distance.unwrap_or(f64::INFINITY);
+    distance(drink) + 1e-9 < distance(than)
 }

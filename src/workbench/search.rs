@@ -238,11 +238,19 @@ mod tests {
         search.look(&book, BookStamp(1), &key, &wake, find).0
     }
 
+    #[expect(
+        clippy::trivially_copy_pass_by_ref,
+        reason = "keys are passed so, whatever they are"
+    )]
     fn at_once(_: &Book, key: &u64, _: &Watch) -> u64 {
         key * 2
     }
 
     /// Ends only when it is told to.
+    #[expect(
+        clippy::trivially_copy_pass_by_ref,
+        reason = "keys are passed so, whatever they are"
+    )]
     fn endless(_: &Book, _: &u64, watch: &Watch) -> u64 {
         while !watch.is_stopped() {
             std::thread::sleep(Duration::from_millis(1));

@@ -43,7 +43,7 @@ fn window(size: [f32; 2], recipe: &str, replace: &str, with: &str) -> Window {
 
 fn chestnut() -> Window {
     window(
-        [1360.0, 1200.0],
+        [1360.0, 2000.0],
         "hazelthwaite",
         "tambrel-chestnut",
         "ketterby-chestnut",
@@ -177,7 +177,7 @@ fn a_limit_in_another_measure_is_refused_in_words() {
 fn a_cap_that_can_not_be_kept_gives_its_reason_and_is_taken_back() {
     let mut window = chestnut();
     click(&mut window, "Open the conditions");
-    type_into(&mut window, "sugar in 100 ml at most", "0,5");
+    type_into(&mut window, "Sugar in 100 ml at most", "0,5");
     assert!(says(
         &window,
         "No suggestion: at most 0.5 g of sugar in 100 ml"
@@ -253,7 +253,7 @@ fn every_recipe_that_uses_it_is_taken_in_one_step_and_goes_in_one() {
 #[test]
 fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_said() {
     let mut window = window(
-        [1360.0, 1200.0],
+        [1360.0, 2000.0],
         "hob-and-ember",
         "tambrel-chestnut",
         "ketterby-chestnut",

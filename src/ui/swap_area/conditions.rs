@@ -32,7 +32,7 @@ pub(super) fn conditions_ui(
     let palette = theme::palette(ui.visuals());
     let is_open = state.conditions_open;
     let of_one_recipe = state.way != Way::Everywhere;
-    ui.horizontal_wrapped(|ui| {
+    ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let (icon, words) = if is_open {
             (Icon::ChevronDown, "Close the conditions")
@@ -43,7 +43,10 @@ pub(super) fn conditions_ui(
             state.conditions_open = !is_open;
         }
         let summary = summary(screen, answer, &state.demands);
-        ui.label(RichText::new(summary).color(palette.text_quiet));
+        ui.vertical(|ui| {
+            ui.add_space(grid::TIGHT);
+            ui.add(Label::new(RichText::new(summary).color(palette.text_quiet)).wrap());
+        });
     });
     if !is_open {
         return;
@@ -192,8 +195,9 @@ fn demands_ui(
             for (name, words, unit, cap, most) in caps {
                 let key = key(name);
                 ui.label(words);
-                if let Some(value) = number_ui(ui, &key, words, *cap, (0.0, most), drafts, actions)
-                {
+                let name = model::capitalised(words);
+                let range = (0.0, most);
+                if let Some(value) = number_ui(ui, &key, &name, *cap, range, drafts, actions) {
                     *cap = value;
                 }
                 ui.label(RichText::new(unit).color(palette.text_quiet));
@@ -236,7 +240,8 @@ fn temperature_ui(
         ui.label(words);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
-        if let Some(asked) = number_ui(ui, &key, words, *value, range, drafts, actions) {
+        let name = model::capitalised(words);
+        if let Some(asked) = number_ui(ui, &key, &name, *value, range, drafts, actions) {
             *value = asked;
         }
         ui.label(RichText::new("°C").color(palette.text_quiet));
