@@ -28,6 +28,7 @@ mod sample_drinks;
 mod saving;
 mod screens;
 mod serving;
+mod side_by_side;
 mod signs;
 mod swap_proofs;
 mod swap_screen;

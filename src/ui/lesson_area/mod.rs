@@ -2,7 +2,7 @@
 
 mod model;
 
-use egui::{Button, Grid, Key, Label, RichText, Ui};
+use egui::{Button, EventFilter, Grid, Key, Label, Response, RichText, Ui};
 
 use super::Screen;
 use super::swap_area::{self, SwapState};
@@ -19,6 +19,12 @@ use model::{Guess, Guesses, NOT_TASTED, Outcome};
 const LARGE: f32 = 1.5;
 /// The widest level, in points.
 const LEVEL: f32 = 150.0 * grid::STEP;
+/// Room for what is expected beside the level, in points.
+const EXPECTED: f32 = 118.0 * grid::STEP;
+/// From this width on the level stands beside what is expected, in points.
+const SIDE_BY_SIDE: f32 = 215.0 * grid::STEP;
+/// Width of a button for what is expected, in points.
+const GUESS: f32 = 27.0 * grid::STEP;
 
 /// What this area remembers between frames.
 #[derive(Clone, Debug, Default)]
@@ -162,16 +168,39 @@ fn step_ui(
         )
         .wrap(),
     );
+    buttons_ui(ui, last, state);
+    ui.add_space(grid::NEAR);
     let line = swap_area::line_words(answer);
-    ui.scope(|ui| {
-        ui.set_max_width(ui.available_width().min(LEVEL));
-        if state.is_revealed {
+    let show_level = |ui: &mut Ui, is_revealed: bool| {
+        if is_revealed {
             level_moved_ui(ui, &after.difference, &before.difference, line);
         } else {
             level_ui(ui, &before.difference, line);
         }
-    });
-    ui.add_space(grid::NEAR);
+    };
+    if ui.available_width() >= SIDE_BY_SIDE {
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = grid::FAR;
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                ui.set_width(EXPECTED);
+                expected_ui(ui, &outcomes, state);
+            });
+            ui.vertical(|ui| {
+                ui.set_width((ui.available_width() - grid::EASY).min(LEVEL));
+                show_level(ui, state.is_revealed);
+            });
+        });
+    } else {
+        expected_ui(ui, &outcomes, state);
+        ui.add_space(grid::EASY);
+        show_level(ui, state.is_revealed);
+    }
+}
+
+/// What the group expects of each axis and, once revealed, what came.
+fn expected_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
+    let palette = theme::palette(ui.visuals());
     let asked = if state.is_revealed {
         "What came of it"
     } else if state.step == 1 {
@@ -181,20 +210,22 @@ fn step_ui(
     };
     let asked = RichText::new(asked).font(TypeStyle::Strong.font_id());
     ui.label(asked.color(palette.text_strong));
-    guesses_ui(ui, &outcomes, state);
-    if state.is_revealed {
-        let (right, of) = state.guesses.score(state.step, &outcomes);
-        if of > 0 {
-            ui.label(format!("{right} of {of} as expected"));
-        }
-    }
+    ui.add_space(grid::TIGHT);
+    guesses_ui(ui, outcomes, state);
     ui.add_space(grid::NEAR);
-    buttons_ui(ui, last, state);
+    let (right, of) = state.guesses.score(state.step, outcomes);
+    if state.is_revealed && of > 0 {
+        let words = RichText::new(format!("{right} of {of} as expected"));
+        ui.label(
+            words
+                .font(TypeStyle::Strong.font_id())
+                .color(palette.text_strong),
+        );
+    }
     let words = format!(
         "The same: a move of less than {NOT_TASTED} of a noticeable step, which nobody tastes. The model estimates; the tongue decides."
     );
     let words = RichText::new(words).font(TypeStyle::Small.font_id());
-    ui.add_space(grid::NEAR);
     ui.add(Label::new(words.color(palette.text_quiet)).wrap());
 }
 
@@ -203,30 +234,27 @@ fn guesses_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     let step = state.step;
     Grid::new("guesses")
-        .num_columns(3)
-        .spacing(egui::vec2(grid::APART, grid::TIGHT))
+        .num_columns(4)
+        .spacing(egui::vec2(grid::NEAR, grid::TIGHT))
         .show(ui, |ui| {
             for outcome in outcomes {
                 ui.label(RichText::new(outcome.axis.word()).color(palette.text_normal));
                 let taken = state.guesses.get(step, &outcome.axis);
-                ui.horizontal(|ui| {
-                    for guess in Guess::ALL {
-                        let words = guess.words(&outcome.axis);
-                        let button = Button::selectable(taken == Some(guess), &words);
-                        let name = format!("{}: {words}", outcome.axis.word());
-                        let response = ui
-                            .add_enabled(!state.is_revealed, button)
-                            .accessible_name(name);
-                        if response.clicked() {
-                            state.guesses.toggle(step, &outcome.axis, guess);
-                        }
-                    }
-                });
                 if state.is_revealed {
                     let words = outcome_words(outcome, taken);
                     ui.label(RichText::new(words).color(palette.text_strong));
-                } else {
-                    ui.label("");
+                    ui.end_row();
+                    continue;
+                }
+                for guess in Guess::ALL {
+                    let words = guess.words(&outcome.axis);
+                    let name = format!("{}: {words}", outcome.axis.word());
+                    let button = Button::selectable(taken == Some(guess), words)
+                        .frame_when_inactive(true)
+                        .min_size(egui::vec2(GUESS, grid::TARGET));
+                    if ui.add(button).accessible_name(name).clicked() {
+                        state.guesses.toggle(step, &outcome.axis, guess);
+                    }
                 }
                 ui.end_row();
             }
@@ -251,12 +279,26 @@ fn outcome_words(outcome: &Outcome, taken: Option<Guess>) -> String {
 }
 
 fn buttons_ui(ui: &mut Ui, last: usize, state: &mut LessonState) {
-    let nothing_focused = ui.memory(|memory| memory.focused().is_none());
-    let pressed = |key| nothing_focused && ui.input(|input| input.key_pressed(key));
-    let (mut on, mut back) = (pressed(Key::ArrowRight), pressed(Key::ArrowLeft));
+    let mut has_keyboard = ui.memory(|memory| memory.focused().is_none());
+    let (mut on, mut back) = (false, false);
+    // The arrows go through the lesson also while the keyboard is on one of its two buttons.
+    let mut pressed = |response: &Response| {
+        if response.has_focus() {
+            has_keyboard = true;
+            let filter = EventFilter {
+                horizontal_arrows: true,
+                ..EventFilter::default()
+            };
+            let id = response.id;
+            response
+                .ctx
+                .memory_mut(|memory| memory.set_focus_lock_filter(id, filter));
+        }
+        response.clicked()
+    };
     ui.horizontal_wrapped(|ui| {
         let can_go_back = state.step > 1 || state.is_revealed;
-        back |= ui.add_enabled(can_go_back, Button::new("Back")).clicked();
+        back = pressed(&ui.add_enabled(can_go_back, Button::new("Back")));
         let words = match (state.is_revealed, state.step == last) {
             (false, _) => "Reveal",
             (true, false) => "Next step",
@@ -264,10 +306,14 @@ fn buttons_ui(ui: &mut Ui, last: usize, state: &mut LessonState) {
         };
         let can_go_on = !(state.is_revealed && state.step == last);
         let button = Button::new(RichText::new(words).font(TypeStyle::Strong.font_id()));
-        on |= ui.add_enabled(can_go_on, button).clicked();
+        on = pressed(&ui.add_enabled(can_go_on, button));
         let words = RichText::new("or the keys Left and Right").font(TypeStyle::Small.font_id());
         ui.label(words.color(theme::palette(ui.visuals()).text_quiet));
     });
+    if has_keyboard {
+        on |= ui.input(|input| input.key_pressed(Key::ArrowRight));
+        back |= ui.input(|input| input.key_pressed(Key::ArrowLeft));
+    }
     if on {
         if !state.is_revealed {
             state.is_revealed = true;
