@@ -8,6 +8,7 @@ mod field;
 pub mod icons;
 mod recipe_area;
 mod remembered;
+mod safekeeping;
 mod screen;
 mod serving_area;
 mod shell;

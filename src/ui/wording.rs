@@ -34,11 +34,12 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             );
             words(what, Some("ask for the specification sheet"))
         }
-        Cause::Flavour(id, slot) => {
-            let flavour = balance
-                .flavours
-                .get(*slot)
-                .map_or("flavour", String::as_str);
+        Cause::Flavour(id, at) => {
+            // The index counts the flavours of the ingredient, not those of the drink.
+            let flavour = book
+                .ingredient(id)
+                .and_then(|item| item.composition.flavours.get(*at))
+                .map_or("flavour", |flavour| flavour.name.as_str());
             let what = format!(
                 "how strong the {flavour} of {} is",
                 ingredient_name(book, id)

@@ -63,6 +63,10 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         };
         actions.push(Action::edit(edit, &key));
     }
+    if outcome.left_empty {
+        let sentence = "a recipe needs a name; it keeps the one that it had";
+        view.drafts.refuse(&key, &screen.recipe.name, sentence);
+    }
     draft_error_ui(ui, &view.drafts, &key);
 }
 
