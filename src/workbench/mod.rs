@@ -18,5 +18,5 @@ pub use earlier_book::EarlierBook;
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use recovery::{OfferedRecovery, RecoveryState};
-pub use saving::{Replacing, moment_words};
+pub use saving::{Replacing, exact_moment_words, moment_words};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

@@ -3,22 +3,22 @@
 use std::path::Path;
 use std::sync::Arc;
 
-use egui::{Button, Context, RichText, ScrollArea, Ui, vec2};
+use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
 
 use super::differences::{differences_ui, quiet};
 use super::{
-    Compared, SafekeepingState, WIDTH, button_ui, command, heading_ui, sentence_ui, sheet_ui,
-    size_words,
+    Compared, SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words,
+    wide_sheet_ui,
 };
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::ui::dialogs::{quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::{
-    Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, moment_words,
+    Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, exact_moment_words,
 };
 
 /// Width of the list and height of both columns, in points.
-const LIST: f32 = 220.0;
+const LIST: f32 = 264.0;
 const HEIGHT: f32 = 340.0;
 
 pub(super) fn earlier_ui(
@@ -28,7 +28,7 @@ pub(super) fn earlier_ui(
     actions: &mut Vec<Action>,
 ) {
     let mut close = false;
-    let stays = sheet_ui(ctx, "earlier copies", |ui| {
+    let stays = wide_sheet_ui(ctx, "earlier copies", |ui| {
         title_ui(ui, "Earlier copies of the book");
         match workbench.earlier_list() {
             None => sentence_ui(ui, "Looking for them…"),
@@ -41,12 +41,11 @@ pub(super) fn earlier_ui(
                 );
                 ui.add_space(grid::NEAR);
                 ui.horizontal_top(|ui| {
-                    ui.allocate_ui(vec2(LIST, HEIGHT), |ui| {
-                        list_ui(ui, workbench, copies, actions)
-                    });
+                    column_ui(ui, LIST, |ui| list_ui(ui, workbench, copies, actions));
                     ui.add_space(grid::EASY);
-                    ui.allocate_ui(vec2(WIDTH - LIST - 60.0, HEIGHT), |ui| {
-                        ui.vertical(|ui| close |= copy_ui(ui, workbench, state, actions));
+                    let rest = ui.available_width();
+                    column_ui(ui, rest, |ui| {
+                        close |= copy_ui(ui, workbench, state, actions)
                     });
                 });
             }
@@ -57,6 +56,14 @@ pub(super) fn earlier_ui(
     if close || !stays {
         state.earlier_open = false;
     }
+}
+
+fn column_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
+    let layout = Layout::top_down(Align::Min);
+    ui.allocate_ui_with_layout(vec2(width, HEIGHT), layout, |ui| {
+        ui.set_width(width);
+        contents(ui);
+    });
 }
 
 fn none_ui(ui: &mut Ui, home: &Home) {
@@ -83,7 +90,7 @@ fn list_ui(ui: &mut Ui, workbench: &Workbench, copies: &[EarlierCopy], actions: 
         .show(ui, |ui| {
             for copy in copies {
                 let chosen = looked_at == Some(copy.path.as_path());
-                let text = RichText::new(moment_words(copy.saved)).color(palette.text_strong);
+                let text = RichText::new(exact_moment_words(copy.saved)).color(palette.text_strong);
                 let button = Button::selectable(chosen, text)
                     .right_text(
                         RichText::new(size_words(copy.bytes))

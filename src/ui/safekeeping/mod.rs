@@ -25,6 +25,7 @@ pub(super) use self::changed_on_disk::strip_ui;
 
 /// Width of the sheets, in points.
 const WIDTH: f32 = 640.0;
+const WIDTH_OF_TWO: f32 = 820.0;
 
 /// How long the window may sleep before it looks at the file again.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -196,6 +197,14 @@ fn heading_ui(ui: &mut Ui, words: &str) {
 
 fn sentence_ui(ui: &mut Ui, words: &str) {
     ui.add(egui::Label::new(words).wrap());
+}
+
+/// A sheet with two columns.
+fn wide_sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
+    dialogs::wide_sheet(ctx, name, WIDTH_OF_TWO, |ui| {
+        contents(ui);
+        true
+    })
 }
 
 fn sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
