@@ -20,8 +20,8 @@ const SPOON_TOLERANCE: f64 = 0.15;
 pub(super) const PRICES: (f64, f64) = (0.0, 1e5);
 pub(super) const PRICES_IN_WORDS: &str = "0 to 100 000";
 
-/// How much longer a closed cup may take to cool than an open one: a lid doubles the time, a vacuum flask makes it tenfold.
-const COOLING_FACTORS: (f64, f64) = (0.2, 20.0);
+/// How fast a closed vessel may cool beside the open one: a vacuum flask a hundredth of it, and nothing that closes twice as fast.
+const COOLING_FACTORS: (f64, f64) = (0.01, 2.0);
 
 /// Volumes that a spoon is usually called by, ml: metric 5 and 15 (and the US labelling values, 21 CFR 101.9(b)(5)(viii)).
 const CALLED_SPOONS: [f64; 2] = [5.0, 15.0];
@@ -277,7 +277,7 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
         }
         if let Some(factor) = closure.cooling_factor {
             let (at, what) = (place("closures"), "the cooling factor");
-            list.in_range(at, what, factor, COOLING_FACTORS, "0.2 to 20");
+            list.in_range(at, what, factor, COOLING_FACTORS, "0.01 to 2");
         }
         let room = closure.head_room;
         list.in_range(
