@@ -14,6 +14,7 @@ mod serving_area;
 mod shell;
 pub mod swap_area;
 pub mod theme;
+mod unseen;
 mod view_state;
 pub mod widgets;
 pub mod wording;

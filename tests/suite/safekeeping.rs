@@ -483,3 +483,12 @@ fn a_name_that_is_emptied_stays_with_a_sentence() {
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
     assert!(has(&window, "a recipe needs a name"));
 }
+
+#[test]
+fn characters_that_nobody_sees_are_named_below_the_name() {
+    let shop = Shop::new();
+    shop.change("name: \"Pear Drift\"", "name: \"Pear\u{202e} Drift\"");
+    let mut window = shop.window();
+    show(&mut window, "pear-drift");
+    assert!(has(&window, "characters that nobody sees: U+202E"));
+}
