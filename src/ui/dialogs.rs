@@ -138,7 +138,7 @@ pub(super) fn wide_sheet(
     contents: impl FnOnce(&mut Ui) -> bool,
 ) -> bool {
     let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
-        ui.set_width(width);
+        ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))
             .show(ui, contents)

@@ -371,11 +371,11 @@ fn earlier_name(book: &Path, copy: &Path) -> String {
     )
 }
 
-/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31".
+/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
 pub fn exact_moment_words(moment: Timestamp) -> String {
     moment
         .to_zoned_datetime(TimeZone::system())
-        .strftime("%-d %B %Y, %H:%M:%S")
+        .strftime("%-d %b %Y, %H:%M:%S")
         .to_string()
 }
 

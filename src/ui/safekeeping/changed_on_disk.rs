@@ -3,7 +3,9 @@
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
 use super::differences::{differences_ui, item_name, quiet, sentences_ui};
-use super::{SafekeepingState, button_ui, command, heading_ui, sentence_ui, sheet_ui};
+use super::{
+    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
+};
 use crate::book::{Book, Conflict, ItemId};
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -105,9 +107,15 @@ pub(super) fn disk_change_ui(
                 let base = workbench.saved_book();
                 let state = &mut view.safekeeping;
                 ScrollArea::vertical()
-                    .max_height(360.0)
+                    .max_height(room_for_list(ctx))
                     .auto_shrink([false, true])
                     .show(ui, |ui| {
+                        if !conflicts.is_empty() {
+                            heading_ui(ui, "Changed on both sides");
+                        }
+                        for conflict in conflicts {
+                            conflict_ui(ui, conflict, [base, workbench.book(), book], state);
+                        }
                         heading_ui(ui, "Changed in the file");
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
                             Book::item_differences(base, book, item)
@@ -116,12 +124,6 @@ pub(super) fn disk_change_ui(
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
                             Book::item_differences(base, workbench.book(), item)
                         });
-                        if !conflicts.is_empty() {
-                            heading_ui(ui, "Changed on both sides");
-                        }
-                        for conflict in conflicts {
-                            conflict_ui(ui, conflict, [base, workbench.book(), book], state);
-                        }
                     });
                 ui.add_space(grid::EASY);
                 done = choices_ui(ui, change, conflicts, state, actions);

@@ -51,7 +51,7 @@ fn item_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         if has_details {
-            ui.spacing_mut().button_padding.x = 0.0;
+            ui.spacing_mut().button_padding.x = grid::TIGHT;
             let text = RichText::new(&name).color(palette.accent);
             let button = Button::new(text).frame_when_inactive(false).truncate();
             let words = if open {
@@ -67,6 +67,8 @@ fn item_ui(
                 }
             }
         } else {
+            // In line with the names that can be pressed.
+            ui.add_space(grid::TIGHT);
             ui.label(RichText::new(&name).color(palette.text_normal));
         }
         let words = match &item.item {

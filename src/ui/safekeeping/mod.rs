@@ -27,6 +27,9 @@ pub(super) use self::changed_on_disk::strip_ui;
 const WIDTH: f32 = 640.0;
 const WIDTH_OF_TWO: f32 = 820.0;
 
+/// Height of a sheet without its list, and of what is seen of the window around it, in points.
+const REST_OF_SHEET: f32 = 340.0;
+
 /// How long the window may sleep before it looks at the file again.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
 
@@ -163,6 +166,11 @@ pub(super) fn keep_looking(ctx: &Context, workbench: &mut Workbench) {
         workbench.look_at_disk();
     }
     ctx.request_repaint_after(LOOK_EVERY);
+}
+
+/// Height of a list in a sheet, in points: what the window has, less the rest of the sheet.
+fn room_for_list(ctx: &Context) -> f32 {
+    (ctx.content_rect().height() - REST_OF_SHEET).max(120.0)
 }
 
 /// A button that is not the one that Enter means.

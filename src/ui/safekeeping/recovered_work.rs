@@ -3,7 +3,9 @@
 use egui::{Context, ScrollArea, Ui};
 
 use super::differences::differences_ui;
-use super::{SafekeepingState, button_ui, command, heading_ui, sentence_ui, sheet_ui};
+use super::{
+    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
+};
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
 use crate::workbench::{Action, Command, OfferedRecovery, Workbench, moment_words};
@@ -22,7 +24,7 @@ pub(super) fn recovery_ui(
         whose_ui(ui, offered);
         heading_ui(ui, "What is in it and not in the file");
         ScrollArea::vertical()
-            .max_height(280.0)
+            .max_height(room_for_list(ctx))
             .auto_shrink([false, true])
             .show(ui, |ui| {
                 differences_ui(
