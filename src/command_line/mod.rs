@@ -307,23 +307,25 @@ fn unknown_as<'book>(
     known: impl Iterator<Item = &'book str> + Clone,
 ) -> Failure {
     let near = nearest(text, known.clone());
-    let advice = if !near.is_empty() {
-        format!("did you mean {}?", near.join(" or "))
+    let advice = if near.is_empty() {
+        some_of(known)
     } else {
-        let count = known.clone().count();
-        let first: Vec<&str> = known.take(LISTED).collect();
-        match count {
-            0 => "there is none at all".to_owned(),
-            _ if count <= LISTED => format!("there is {}", first.join(", ")),
-            _ => format!(
-                "there is {} and {} more",
-                first.join(", "),
-                count - first.len()
-            ),
-        }
+        format!("did you mean {}?", near.join(" or "))
     };
     Failure::Usage(format!(
         "{beginning} `{}`; {advice}",
         excerpt(text, REPEATED)
     ))
+}
+
+/// "there is a, b and 12 more".
+fn some_of<'book>(known: impl Iterator<Item = &'book str> + Clone) -> String {
+    let count = known.clone().count();
+    let first: Vec<&str> = known.take(LISTED).collect();
+    let listed = first.join(", ");
+    match count - first.len() {
+        0 if count == 0 => "there is none at all".to_owned(),
+        0 => format!("there is {listed}"),
+        more => format!("there is {listed} and {more} more"),
+    }
 }

@@ -68,7 +68,7 @@ pub fn run(opening: Opening) -> Result<(), WindowError> {
 fn without_source_places(message: &str) -> String {
     let words: Vec<&str> = message.split_whitespace().collect();
     let is_place = |word: &&str| word.contains(".rs:");
-    let Some(at) = words.iter().rposition(|word| is_place(&word)) else {
+    let Some(at) = words.iter().rposition(is_place) else {
         return message.to_owned();
     };
     let reason = words[at + 1..].join(" ");

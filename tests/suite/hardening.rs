@@ -373,11 +373,12 @@ fn the_lines_of_a_drink_sum_to_its_totals_whatever_is_not_stated() {
 #[test]
 fn a_recipe_with_very_many_lines_is_refused_with_a_sentence_and_the_most_stay_quick() {
     let text = |count: usize| {
-        let lines: String = (0..count)
+        let lines: Vec<String> = (0..count)
             .map(|number| {
-                format!("Line(id: \"l{number}\", ingredient: \"water\", amount: Grams(1.0), role: Water),")
+                format!("Line(id: \"l{number}\", ingredient: \"water\", amount: Grams(1.0), role: Water)")
             })
             .collect();
+        let lines = lines.join(", ");
         format!("(format: 1, recipes: [(id: \"a\", name: \"a\", entries: [{lines}])])")
     };
     let problems = evensip::book_file::parse(&text(10_000)).unwrap_err();

@@ -214,6 +214,27 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
             );
         }
     }
+    check_cooling_run(item, list);
+    if let Some(shape) = item.shape {
+        for (what, millimetres) in [
+            ("the height", shape.height),
+            ("the bottom", shape.bottom),
+            ("the top", shape.top),
+        ] {
+            list.in_range(
+                place("shape"),
+                what,
+                millimetres,
+                (1.0, 1000.0),
+                "1 to 1000 mm",
+            );
+        }
+    }
+    check_what_goes_with(item, list);
+}
+
+fn check_cooling_run(item: &Vessel, list: &mut Checklist) {
+    let place = |field| Place::Vessel(item.id.clone(), field);
     if let Some(run) = &item.cooling_run {
         let at = || place("cooling_run");
         list.in_range(
@@ -249,21 +270,11 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
             );
         }
     }
-    if let Some(shape) = item.shape {
-        for (what, millimetres) in [
-            ("the height", shape.height),
-            ("the bottom", shape.bottom),
-            ("the top", shape.top),
-        ] {
-            list.in_range(
-                place("shape"),
-                what,
-                millimetres,
-                (1.0, 1000.0),
-                "1 to 1000 mm",
-            );
-        }
-    }
+}
+
+/// Lids, straws and sleeves.
+fn check_what_goes_with(item: &Vessel, list: &mut Checklist) {
+    let place = |field| Place::Vessel(item.id.clone(), field);
     for ware in &item.serviceware {
         if let Some(price) = ware.price {
             let at = place("serviceware");

@@ -81,6 +81,30 @@ fn settings(book: &Book, list: &mut Checklist) {
         (-40.0, 0.0),
         "−40 to 0 °C",
     );
+    windows(book, list);
+    let bulk = settings.ice_bulk_density;
+    list.in_range(
+        Place::Settings,
+        "the bulk density of ice",
+        bulk,
+        (0.2, 0.917),
+        "0.2 to 0.917 g/ml",
+    );
+    if let Some(rate) = settings.ice_melt_rate {
+        list.in_range(
+            Place::Settings,
+            "the melt rate of ice",
+            rate,
+            (0.0, 100.0),
+            "0 to 100 g/min",
+        );
+    }
+    steps(book, list);
+}
+
+/// The temperatures that the shop serves at, and the tax in its prices.
+fn windows(book: &Book, list: &mut Checklist) {
+    let settings = &book.settings;
     for (what, window) in [
         ("the window of hot drinks", settings.hot_window),
         ("the window of iced drinks", settings.iced_window),
@@ -117,23 +141,11 @@ fn settings(book: &Book, list: &mut Checklist) {
             "0 to 100 %",
         );
     }
-    let bulk = settings.ice_bulk_density;
-    list.in_range(
-        Place::Settings,
-        "the bulk density of ice",
-        bulk,
-        (0.2, 0.917),
-        "0.2 to 0.917 g/ml",
-    );
-    if let Some(rate) = settings.ice_melt_rate {
-        list.in_range(
-            Place::Settings,
-            "the melt rate of ice",
-            rate,
-            (0.0, 100.0),
-            "0 to 100 g/min",
-        );
-    }
+}
+
+/// The shop's own noticeable steps.
+fn steps(book: &Book, list: &mut Checklist) {
+    let settings = &book.settings;
     for step in &settings.steps {
         let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
         list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");

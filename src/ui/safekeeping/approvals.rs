@@ -91,7 +91,7 @@ fn approval_ui(
         let response = ui
             .add(Button::new(text).frame_when_inactive(false))
             .on_hover_text("Make a new draft with these lines; nothing approved changes")
-            .accessible_name(&format!("Go back to the approval of {}", approval.date));
+            .accessible_name(format!("Go back to the approval of {}", approval.date));
         if response.clicked() {
             actions.push(Action::Command(Command::GoBackToApproval {
                 recipe: screen.recipe.id.clone(),

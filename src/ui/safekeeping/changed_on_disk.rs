@@ -181,19 +181,19 @@ fn conflict_ui(
     ui.horizontal(|ui| {
         ui.label(RichText::new(&name).color(palette.text_strong));
         quiet(ui, conflict.item.words().0);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if choice_ui(
-                ui,
-                "Theirs",
-                takes_theirs,
-                &format!("Take theirs of {name}"),
-            ) {
-                state.take_theirs.insert(conflict.item.clone());
-            }
-            if choice_ui(ui, "Mine", !takes_theirs, &format!("Keep mine of {name}")) {
-                state.take_theirs.remove(&conflict.item);
-            }
-        });
+        ui.add_space(grid::EASY);
+        let mine = choice_ui(ui, "Mine", !takes_theirs, &format!("Keep mine of {name}"));
+        let theirs = choice_ui(
+            ui,
+            "Theirs",
+            takes_theirs,
+            &format!("Take theirs of {name}"),
+        );
+        if theirs {
+            state.take_theirs.insert(conflict.item.clone());
+        } else if mine {
+            state.take_theirs.remove(&conflict.item);
+        }
     });
     for (whose, change, book) in [
         ("mine", conflict.mine, mine),
@@ -220,9 +220,11 @@ fn choice_ui(ui: &mut Ui, words: &str, chosen: bool, name: &str) -> bool {
     let text = RichText::new(words)
         .font(style.font_id())
         .color(palette.text_strong);
-    ui.add(Button::selectable(chosen, text))
-        .accessible_name(name)
-        .clicked()
+    let response = ui
+        .add(Button::selectable(chosen, text))
+        .accessible_name(name);
+    // At the press already: to choose the same once more does no harm.
+    response.clicked() || response.is_pointer_button_down_on()
 }
 
 /// What can be done when both are books; `true` when something was chosen.

@@ -45,7 +45,7 @@ pub(super) fn earlier_ui(
                     ui.add_space(grid::EASY);
                     let rest = ui.available_width();
                     column_ui(ui, rest, |ui| {
-                        close |= copy_ui(ui, workbench, state, actions)
+                        close |= copy_ui(ui, workbench, state, actions);
                     });
                 });
             }
