@@ -226,6 +226,11 @@ fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
         &window,
         "name: Pear Drift, theirs instead of Pear Drift"
     ));
+    // A person moves the pointer there first.
+    window
+        .get_by_role_and_label(Role::Button, "Take theirs of Snowgate, theirs")
+        .hover();
+    window.run();
     click(&mut window, "Take theirs of Snowgate, theirs");
     click(&mut window, "Merge");
     for (recipe, name) in [

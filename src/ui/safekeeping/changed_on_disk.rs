@@ -1,9 +1,6 @@
 //! The file was changed by another program: a strip says so at once, and a sheet asks what is done about it.
 
-use egui::{
-    Align, Button, Context, Frame, Id, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui,
-    UiBuilder,
-};
+use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
 use super::differences::{differences_ui, item_name, quiet, sentences_ui};
 use super::{
@@ -181,13 +178,7 @@ fn conflict_ui(
     let name = item_name(&conflict.item, &conflict.name);
     let takes_theirs = state.take_theirs.contains(&conflict.item);
     ui.add_space(grid::TIGHT);
-    // An id of its own, that does not depend on what stands above: a click has to find the same button a frame later.
-    let id = Id::unique(("conflict", format!("{:?}", conflict.item)));
-    let row = UiBuilder::new()
-        .scope_id(id)
-        .layout(Layout::left_to_right(Align::Center));
-    ui.scope_builder(row, |ui| {
-        ui.set_max_height(grid::TARGET);
+    ui.horizontal(|ui| {
         ui.label(RichText::new(&name).color(palette.text_strong));
         quiet(ui, conflict.item.words().0);
         ui.add_space(grid::EASY);
