@@ -2,7 +2,7 @@
 //!
 //! A claim that needs a statement which nobody has made is not known; it is never "yes".
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::book::{Allergen, Book, Form, Ingredient, IngredientId, Resolved, Role, resolve};
 
@@ -66,8 +66,9 @@ fn is_water(ingredient: &Ingredient) -> bool {
 /// The allergens of a version.
 pub(super) fn allergens(book: &Book, resolved: &Resolved) -> AllergenSummary {
     let mut summary = AllergenSummary::default();
+    let mut seen = BTreeSet::new();
     for id in ingredients(resolved) {
-        add_allergens(book, id, &mut summary, &mut Vec::new());
+        add_allergens(book, id, &mut summary, &mut Vec::new(), &mut seen);
     }
     let contained = summary.contains.clone();
     summary
@@ -78,12 +79,12 @@ pub(super) fn allergens(book: &Book, resolved: &Resolved) -> AllergenSummary {
 
 /// Whether a version is vegan by its ingredients.
 pub(super) fn vegan(book: &Book, resolved: &Resolved) -> Verdict {
-    verdict(book, resolved, &VEGAN, &mut Vec::new())
+    verdict(book, resolved, &VEGAN, &mut Judging::default())
 }
 
 /// Whether a version is free of milk by its ingredients.
 pub(super) fn dairy_free(book: &Book, resolved: &Resolved) -> Verdict {
-    verdict(book, resolved, &DAIRY_FREE, &mut Vec::new())
+    verdict(book, resolved, &DAIRY_FREE, &mut Judging::default())
 }
 
 /// A claim about what something does not contain.
@@ -110,14 +111,18 @@ const DAIRY_FREE: Claim = Claim {
     against: &[Allergen::Milk],
 };
 
-fn verdict(
-    book: &Book,
-    resolved: &Resolved,
-    claim: &Claim,
-    making: &mut Vec<IngredientId>,
-) -> Verdict {
+/// What has been judged on the way through what the house makes.
+#[derive(Default)]
+struct Judging {
+    /// What is being looked into, to notice a circle.
+    making: Vec<IngredientId>,
+    /// What has been looked into: each batch once, however many others it is part of.
+    known: BTreeMap<IngredientId, Verdict>,
+}
+
+fn verdict(book: &Book, resolved: &Resolved, claim: &Claim, judging: &mut Judging) -> Verdict {
     ingredients(resolved)
-        .map(|id| verdict_on(book, id, claim, making))
+        .map(|id| verdict_on(book, id, claim, judging))
         .fold(Verdict::Yes, Verdict::and)
 }
 
@@ -133,6 +138,7 @@ fn add_allergens(
     id: &IngredientId,
     summary: &mut AllergenSummary,
     making: &mut Vec<IngredientId>,
+    seen: &mut BTreeSet<IngredientId>,
 ) {
     let Some(ingredient) = book.ingredient(id) else {
         summary.not_stated.insert(id.clone());
@@ -142,9 +148,13 @@ fn add_allergens(
         summary.contains.extend(&statement.contains);
         summary.may_contain.extend(&statement.may_contain);
     } else if let Some(recipe) = made_by(book, ingredient, making) {
+        // Once is enough: the sets hold each allergen once.
+        if !seen.insert(id.clone()) {
+            return;
+        }
         making.push(id.clone());
         for part in ingredients(&resolve(recipe, None).0) {
-            add_allergens(book, part, summary, making);
+            add_allergens(book, part, summary, making, seen);
         }
         making.pop();
     } else if !is_water(ingredient) {
@@ -152,12 +162,7 @@ fn add_allergens(
     }
 }
 
-fn verdict_on(
-    book: &Book,
-    id: &IngredientId,
-    claim: &Claim,
-    making: &mut Vec<IngredientId>,
-) -> Verdict {
+fn verdict_on(book: &Book, id: &IngredientId, claim: &Claim, judging: &mut Judging) -> Verdict {
     let Some(ingredient) = book.ingredient(id) else {
         return Verdict::NotKnown;
     };
@@ -174,11 +179,15 @@ fn verdict_on(
         Some(true) => Verdict::Yes,
         Some(false) => Verdict::No,
         None if is_water(ingredient) => Verdict::Yes,
-        None => match made_by(book, ingredient, making) {
+        None => match made_by(book, ingredient, &judging.making) {
             Some(recipe) => {
-                making.push(id.clone());
-                let verdict = verdict(book, &resolve(recipe, None).0, claim, making);
-                making.pop();
+                if let Some(known) = judging.known.get(id) {
+                    return *known;
+                }
+                judging.making.push(id.clone());
+                let verdict = verdict(book, &resolve(recipe, None).0, claim, judging);
+                judging.making.pop();
+                judging.known.insert(id.clone(), verdict);
                 verdict
             }
             None => Verdict::NotKnown,

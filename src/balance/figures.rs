@@ -286,6 +286,13 @@ fn fill_count(
         let poured = pour(&sums, setup);
         target
             - match fill {
+                // Ice that is heaped up to a mark is a bed with gaps in it, as it is at the rim: to take its own volume for
+                // liquid would ask for nearly twice the ice that the vessel takes. Where there is liquid enough to fill the
+                // gaps, the liquid with the ice in it reaches the mark first. A liquid that is poured over ice goes into the
+                // gaps, so for it only what the ice itself takes up counts.
+                Fill::Volume(_) if is_ice(line) => {
+                    drink_volume(&poured).max(ice_bed(&poured, setup))
+                }
                 Fill::Volume(_) => drink_volume(&poured),
                 Fill::Rim => filled_volume(&sums, &poured, setup),
             }
@@ -370,8 +377,17 @@ fn filled_volume(sums: &Sums, poured: &Poured, setup: &Setup) -> f64 {
         REFERENCE_CELSIUS,
     );
     let level = drink_volume(poured) + toppings + on_top;
-    let ice_bed = poured.drink.get(Component::Ice) / setup.ice_bulk_density.max(0.05) + toppings;
-    level.max(ice_bed)
+    level.max(ice_bed(poured, setup) + toppings)
+}
+
+/// Volume of the ice as it was poured, gaps included, ml.
+fn ice_bed(poured: &Poured, setup: &Setup) -> f64 {
+    poured.drink.get(Component::Ice) / setup.ice_bulk_density.max(0.05)
+}
+
+/// Whether a line is mostly ice.
+fn is_ice(line: &PreparedLine) -> bool {
+    line.per_unit.get(Component::Ice) > 0.5 * line.grams_per_unit
 }
 
 /// The figures of a sum.

@@ -517,8 +517,12 @@ impl Preparation<'_> {
     fn no_mass(&self, line: &Line, ingredient: &Ingredient, amount: &Amount) -> Finding {
         let what = match amount {
             Amount::Count(_, measure) => {
+                let measure = self
+                    .book
+                    .measure(measure)
+                    .map_or_else(|| measure.to_string(), |found| found.name.clone());
                 format!(
-                    "nobody knows what a use of `{measure}` weighs of {}",
+                    "nobody knows what a use of the {measure} weighs of {}",
                     ingredient.full_name()
                 )
             }
@@ -592,7 +596,7 @@ impl Preparation<'_> {
         }
         self.making.push(ingredient.id.clone());
         let mut batch = Mix::EMPTY;
-        let mut sensitivities = Vec::new();
+        let mut by_cause: BTreeMap<Cause, Mix> = BTreeMap::new();
         for line in resolve(recipe, None).0.lines() {
             let Some(found) = self.book.ingredient(&line.ingredient) else {
                 batch.unknown |= unknown_mix().unknown;
@@ -615,10 +619,11 @@ impl Preparation<'_> {
             let line_grams = count * portion.grams;
             batch.add_times(&per_gram.mix, line_grams);
             for sensitivity in per_gram.sensitivities {
-                sensitivities.push(Sensitivity {
-                    change: sensitivity.change.times(line_grams / grams),
-                    cause: sensitivity.cause,
-                });
+                // One cause, one effect: a syrup that is in many parts of a batch is off in all of them together.
+                by_cause
+                    .entry(sensitivity.cause)
+                    .or_insert(Mix::EMPTY)
+                    .add_times(&sensitivity.change, line_grams / grams);
             }
         }
         self.making.pop();
@@ -644,6 +649,10 @@ impl Preparation<'_> {
         change.set(Component::Mass, 0.0);
         change.set(Component::Water, mix.dry_matter() * relative);
         change.unknown = 0;
+        let mut sensitivities: Vec<Sensitivity> = by_cause
+            .into_iter()
+            .map(|(cause, change)| Sensitivity { cause, change })
+            .collect();
         sensitivities.push(Sensitivity {
             cause: Cause::Yield(ingredient.id.clone()),
             change,

@@ -217,6 +217,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         book,
         resolved: &resolved,
         figures: &figures,
+        mixed: &super::figures::sums(&prepared).mixed,
         lines: &lines,
         allergens: &allergens,
         vegan,

@@ -94,6 +94,8 @@ pub struct LineShare {
     pub u_grams: Option<f64>,
     /// Its volume at its own temperature as a liquid, ml.
     pub millilitres: Option<f64>,
+    /// Everything in it: the known part where something is not stated.
+    pub mix: Mix,
     /// Its temperature, °C.
     pub celsius: f64,
     /// Sugar, g; `None` when it is not stated.
@@ -113,6 +115,11 @@ pub struct LineShare {
 }
 
 impl LineShare {
+    /// Its energy, kJ, as far as it is known: what it adds to the energy of the drink.
+    pub fn known_energy(&self) -> f64 {
+        super::figures::energy_kj(&self.mix)
+    }
+
     /// The share through a lens.
     pub fn through(&self, lens: Lens) -> Option<f64> {
         match lens {
@@ -155,6 +162,7 @@ pub(super) fn line_share(
             super::physics::liquid_volume(&mix, 0.0, line.celsius)
                 + super::physics::ice_volume(mix.get(Component::Ice), line.celsius)
         }),
+        mix,
         celsius: line.celsius,
         sugar: known(Component::Sugars),
         sweetness: split_known.then(|| sucrose_equivalent(prepared, &mix)),

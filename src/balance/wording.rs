@@ -34,10 +34,11 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             );
             words(what, Some("ask for the specification sheet"))
         }
-        Cause::Flavour(id, slot) => {
+        Cause::Flavour(id, at) => {
+            // The index counts the flavours of the ingredient, not those of the drink.
             let flavour = book
                 .ingredient(id)
-                .and_then(|ingredient| ingredient.composition.flavours.get(*slot))
+                .and_then(|item| item.composition.flavours.get(*at))
                 .map_or("flavour", |flavour| flavour.name.as_str());
             let what = format!(
                 "how strong the {flavour} of {} is",

@@ -153,6 +153,17 @@ pub enum FindingKind {
         /// What it holds.
         found_ml: f64,
     },
+    /// Readings of one measure with one ingredient that are far apart.
+    #[error(
+        "the readings give {} to {} g a use of the same thing; expected one of them to be a slip: weigh once more",
+        show_compact(round_to_tenths(*.least)), show_compact(round_to_tenths(*.most))
+    )]
+    ReadingsDisagree {
+        /// The least that a use weighs, g.
+        least: f64,
+        /// The most, g.
+        most: f64,
+    },
     /// A measure that nobody has weighed.
     #[error("no readings yet; weigh ten uses together three times")]
     NeverCalibrated,
@@ -174,6 +185,14 @@ pub enum FindingKind {
     NoMass {
         /// Which ingredient, and why.
         what: String,
+    },
+    /// A name with characters that nobody sees.
+    #[error(
+        "the name holds characters that nobody sees: “{shown}”; expected visible ones only, so type it anew"
+    )]
+    HiddenCharacters {
+        /// The name with those characters written out.
+        shown: String,
     },
     /// A day that is no day.
     #[error("`{found}` is no date; expected year-month-day, such as 2026-05-04")]

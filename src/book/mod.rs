@@ -34,8 +34,8 @@ pub use ingredient::{
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};
 pub use recipe::{
-    Amount, Approval, Carried, Change, Entry, Instruction, Line, Recipe, Role, Stage, State,
-    Version,
+    Amount, Approval, Carried, Change, Entry, Instruction, Line, MOST_LINES, Recipe, Role, Stage,
+    State, Version,
 };
 pub use resolve::{Resolved, resolve};
 pub use settings::{Axis, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick};

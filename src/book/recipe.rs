@@ -2,6 +2,10 @@
 
 use super::{IngredientId, Item, LineId, MeasureId, RecipeId, Resolved, VersionId, VesselId};
 
+/// Most lines and instructions of a recipe, and most changes of a version: far more than any drink has, and few enough that the
+/// uncertainty of each line can be tried out against every figure while somebody types.
+pub const MOST_LINES: usize = 1000;
+
 /// The part that a line plays in a drink.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Role {

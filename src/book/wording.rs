@@ -1,5 +1,6 @@
 //! Amounts the way they are said at the counter, and back.
 
+use super::well_formed::LARGEST_AMOUNT;
 use super::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
 use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
 
@@ -9,6 +10,17 @@ pub enum AmountWordError {
     /// The text is no amount.
     #[error(transparent)]
     Text(#[from] AmountTextError),
+    /// More than any cup of a counter holds.
+    #[error(
+        "{found} is more than a line can have; expected at most {} {unit}",
+        show_count(LARGEST_AMOUNT)
+    )]
+    TooMuch {
+        /// The amount in words.
+        found: String,
+        /// "g", "ml", "uses".
+        unit: &'static str,
+    },
     /// No measure of the shop answers to the word.
     #[error("no measure is called “{word}”; expected {}", .known.join(", "))]
     NoMeasure {
@@ -59,7 +71,7 @@ impl Book {
         current: Option<&Amount>,
     ) -> Result<Amount, AmountWordError> {
         let TypedAmount { number, unit } = parse_amount(text)?;
-        Ok(match unit {
+        let amount = match unit {
             TypedUnit::Grams => Amount::Grams(number),
             TypedUnit::Millilitres => Amount::Millilitres(number),
             TypedUnit::FillToMillilitres => Amount::FillTo(number),
@@ -75,7 +87,21 @@ impl Book {
                 };
                 Amount::Count(number, self.measure_called(&word, ingredient, current)?)
             }
-        })
+        };
+        if amount
+            .number()
+            .is_some_and(|number| number > LARGEST_AMOUNT)
+        {
+            return Err(AmountWordError::TooMuch {
+                found: self.amount_words(&amount),
+                unit: match amount {
+                    Amount::Grams(_) => "g",
+                    Amount::Count(..) => "uses",
+                    _ => "ml",
+                },
+            });
+        }
+        Ok(amount)
     }
 
     fn measure_called(

@@ -13,7 +13,7 @@ use jiff::Timestamp;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 
-use super::save::{folder_of, sync_folder};
+use super::save::{folder_of, followed, sync_folder};
 
 /// How many of the newest copies are kept, whatever their age.
 const NEWEST: usize = 10;
@@ -63,7 +63,9 @@ pub fn book_of_earlier_copy(path: &Path) -> Option<PathBuf> {
 
 /// The copies of a book, the newest first; none when there is no such folder.
 pub fn earlier_copies(book: &Path) -> io::Result<Vec<EarlierCopy>> {
-    let entries = match fs::read_dir(earlier_folder(book)) {
+    // A book behind a symbolic link is replaced, and its copies are kept, where the link leads to.
+    let target = followed(book)?;
+    let entries = match fs::read_dir(earlier_folder(&target)) {
         Ok(entries) => entries,
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),
         Err(error) => return Err(error),

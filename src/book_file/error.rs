@@ -5,7 +5,7 @@ use std::io;
 use std::path::PathBuf;
 
 use super::{FORMAT, LONGEST_TEXT};
-use crate::book::{IdError, nearest};
+use crate::book::{IdError, MOST_LINES, nearest};
 use crate::quantity::excerpt;
 
 const MEGABYTE: u64 = 1024 * 1024;
@@ -218,6 +218,16 @@ pub enum LoadProblem {
     BadId {
         /// What is wrong with it.
         error: IdError,
+        /// Where.
+        place: FilePlace,
+    },
+    /// More entries in a list than a recipe may have.
+    #[error(
+        "there are {count} entries; expected at most {MOST_LINES}, so divide them among several recipes, in {place}"
+    )]
+    TooMany {
+        /// How many there are.
+        count: usize,
         /// Where.
         place: FilePlace,
     },

@@ -20,6 +20,9 @@ use super::save::{replace, save_error};
 use super::write::write_counting;
 use crate::book::Book;
 
+/// A lock without work beside it is taken away when it is older than this.
+const IDLE: Duration = Duration::from_hours(1);
+
 const BEGINNING: &str = "// Unsaved work of Evensip: ";
 
 /// Whose work it is.
@@ -163,6 +166,7 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
         .filter(|path| is_work(path))
         .collect();
     files.sort();
+    remove_idle_locks(folder);
     for file in files.into_iter().rev() {
         let Some(place) = taken_over(&file) else {
             continue;
@@ -182,6 +186,29 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
         }
     }
     (found, set_aside)
+}
+
+/// Takes away the locks of programs that ended without leaving work: each of them would leave one for ever. A young one may
+/// belong to a program that has made it and not locked it yet.
+fn remove_idle_locks(folder: &Path) {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    for path in entries.map(|entry| entry.path()) {
+        let work = path.with_extension("ron");
+        let is_old = || {
+            let modified = fs::metadata(&path).and_then(|metadata| metadata.modified());
+            modified.is_ok_and(|time| time.elapsed().is_ok_and(|age| age > IDLE))
+        };
+        if path.extension().is_some_and(|ending| ending == "lock")
+            && is_work(&work)
+            && !work.exists()
+            && is_old()
+            && let Ok(lock) = File::open(&path)
+            && lock.try_lock().is_ok()
+        {
+            // Gone or kept, nothing depends on it.
+            let _ = fs::remove_file(&path);
+        }
+    }
 }
 
 fn is_work(path: &Path) -> bool {
@@ -223,7 +250,7 @@ fn read_work(file: &Path) -> Result<(RecoveryNote, Book), String> {
         .strip_prefix(BEGINNING)
         .ok_or("its first line does not say whose work it is")?;
     let header: Header =
-        ron::from_str(header).map_err(|error| format!("its first line is damaged: {error}"))?;
+        ron::from_str(header).map_err(|_| "its first line is damaged".to_owned())?;
     if content_number(rest.as_bytes()) != header.content {
         return Err("a part of it is missing or was changed".to_owned());
     }

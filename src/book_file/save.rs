@@ -103,7 +103,7 @@ fn keep_earlier(target: &Path, text: &[u8]) -> io::Result<Option<PathBuf>> {
 }
 
 /// The file at the end of symbolic links, whether or not it exists.
-fn followed(path: &Path) -> io::Result<PathBuf> {
+pub(super) fn followed(path: &Path) -> io::Result<PathBuf> {
     let mut target = path.to_owned();
     for _ in 0..LINKS {
         match fs::read_link(&target) {

@@ -3,7 +3,7 @@
 use serde_json::{Map, Value, json};
 
 use crate::balance::wording::cause_words;
-use crate::balance::{Balance, Difference, LineShare, Measurand, Reported};
+use crate::balance::{Balance, Component, Difference, LineShare, Measurand, Reported};
 use crate::book::{Axis, Book, Finding, VersionId};
 
 /// A quantity: value, standard uncertainty, unit, ingredients that are missing; a reason when there is no value for
@@ -236,7 +236,8 @@ fn axes(balance: &Balance, difference: Option<&Difference>) -> Value {
 }
 
 fn line_json(book: &Book, line: &LineShare) -> Value {
-    let share = |value: Option<f64>, u: Option<f64>, unit: &str| {
+    // As in the totals, what adds up gives its known part and names what is missing: the lines sum to the drink.
+    let share = |value: Option<f64>, known_part: Option<f64>, u: Option<f64>, unit: &str| {
         let missing = if value.is_none() {
             vec![line.ingredient.clone()]
         } else {
@@ -244,7 +245,7 @@ fn line_json(book: &Book, line: &LineShare) -> Value {
         };
         quantity(
             &Reported {
-                value,
+                value: value.or(known_part),
                 u,
                 missing,
                 reason: None,
@@ -252,16 +253,17 @@ fn line_json(book: &Book, line: &LineShare) -> Value {
             unit,
         )
     };
+    let part = |component| Some(line.mix.get(component));
     json!({
         "line": line.line.as_str(),
         "carried": line.carried,
         "ingredient": line.ingredient.as_str(),
-        "mass": share(line.grams, line.u_grams, "g"),
-        "volume": share(line.millilitres, None, "ml"),
-        "total_sugar": share(line.sugar, line.sugar_uncertainty, "g"),
-        "energy_kj": share(line.energy, None, "kJ"),
-        "cost": share(line.cost, None, &book.settings.currency),
-        "heat": share(line.heat, None, "kJ"),
+        "mass": share(line.grams, part(Component::Mass), line.u_grams, "g"),
+        "volume": share(line.millilitres, None, None, "ml"),
+        "total_sugar": share(line.sugar, part(Component::Sugars), line.sugar_uncertainty, "g"),
+        "energy_kj": share(line.energy, Some(line.known_energy()), None, "kJ"),
+        "cost": share(line.cost, part(Component::Cost), None, &book.settings.currency),
+        "heat": share(line.heat, None, None, "kJ"),
         "temperature": line.celsius,
     })
 }

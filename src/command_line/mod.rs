@@ -19,6 +19,7 @@ use clap::{Args, Parser, Subcommand};
 
 use crate::book::{Book, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest};
 use crate::book_file;
+use crate::quantity::{excerpt, visible};
 
 /// The arguments of the program.
 #[derive(Debug, Parser)]
@@ -200,10 +201,15 @@ pub fn run(command: Command) -> ExitCode {
 
 /// Prints a message on standard error. When that is gone there is nobody left to tell.
 pub fn complain(message: &str) {
-    let _ = writeln!(std::io::stderr().lock(), "evensip: {message}");
+    let _ = writeln!(std::io::stderr().lock(), "evensip: {}", visible(message));
 }
 
+/// Prints for people: a name with marks that turn the direction of a line must not turn the figures around.
 fn print(text: &str) -> Result<(), Failure> {
+    print_as_it_is(&visible(text))
+}
+
+fn print_as_it_is(text: &str) -> Result<(), Failure> {
     let mut output = std::io::stdout().lock();
     output.write_all(text.as_bytes())?;
     if !text.ends_with('\n') {
@@ -213,7 +219,7 @@ fn print(text: &str) -> Result<(), Failure> {
 }
 
 fn print_json(value: &serde_json::Value) -> Result<(), Failure> {
-    print(&format!("{value:#}"))
+    print_as_it_is(&format!("{value:#}"))
 }
 
 /// Opens a book for a command that needs one.
@@ -280,26 +286,46 @@ fn ingredient_called(book: &Book, text: &str) -> Result<IngredientId, Failure> {
     })
 }
 
+/// How many ids a message lists when none is like the one that was asked for.
+const LISTED: usize = 8;
+
+/// Longest id that a message repeats, in characters.
+const REPEATED: usize = 60;
+
 fn unknown<'book>(
     kind: &str,
     text: &str,
     known: impl Iterator<Item = &'book str> + Clone,
 ) -> Failure {
+    unknown_as(&format!("there is no {kind}"), text, known)
+}
+
+/// The same with another beginning of the sentence.
+fn unknown_as<'book>(
+    beginning: &str,
+    text: &str,
+    known: impl Iterator<Item = &'book str> + Clone,
+) -> Failure {
     let near = nearest(text, known.clone());
-    let ids = if near.is_empty() {
-        known.map(str::to_owned).collect()
+    let advice = if near.is_empty() {
+        some_of(known)
     } else {
-        near
+        format!("did you mean {}?", near.join(" or "))
     };
-    let lead = if ids.is_empty() {
-        "there is none"
-    } else {
-        "did you mean"
-    };
-    let text = text.escape_debug();
-    Failure::Usage(
-        format!("there is no {kind} `{text}`; {lead} {}", ids.join(", "))
-            .trim_end()
-            .to_owned(),
-    )
+    Failure::Usage(format!(
+        "{beginning} `{}`; {advice}",
+        excerpt(text, REPEATED)
+    ))
+}
+
+/// "there is a, b and 12 more".
+fn some_of<'book>(known: impl Iterator<Item = &'book str> + Clone) -> String {
+    let count = known.clone().count();
+    let first: Vec<&str> = known.take(LISTED).collect();
+    let listed = first.join(", ");
+    match count - first.len() {
+        0 if count == 0 => "there is none at all".to_owned(),
+        0 => format!("there is {listed}"),
+        more => format!("there is {listed} and {more} more"),
+    }
 }

@@ -7,9 +7,12 @@ use serde_json::{Value, json};
 
 use super::{
     Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json,
-    recipe_called, report_errors, text, version_called,
+    recipe_called, report_errors, text, unknown, unknown_as, version_called,
 };
-use crate::book::{Allergen, Amount, Book, IngredientId, LineId, Recipe, TemperatureWindow};
+use crate::book::{
+    Allergen, Amount, Book, IngredientId, Line, LineId, Recipe, Resolved, TemperatureWindow,
+    resolve,
+};
 use crate::swap::{
     Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
     move_words,
@@ -26,6 +29,20 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
         adjust: Some(lines(&arguments.adjust)?).filter(|lines| !lines.is_empty()),
     };
     let demands = demands(&book, arguments)?;
+    let (resolved, _) = resolve(recipe, question.version.as_ref());
+    let also = demands.also.iter().map(|(old, _)| old);
+    for id in std::iter::once(&question.replace).chain(also) {
+        is_in_version(&book, &resolved, id)?;
+    }
+    let named = question.adjust.iter().flatten();
+    let limited = demands.limits.iter().map(|limit| &limit.line);
+    for id in named
+        .chain(&demands.locked)
+        .chain(&demands.unlocked)
+        .chain(limited)
+    {
+        is_line(&resolved, id)?;
+    }
     let Some(answer) = answer_with(&book, &question, &demands) else {
         return Err(Failure::Usage("there is no such version".to_owned()));
     };
@@ -40,6 +57,48 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
 fn lines(texts: &[String]) -> Result<Vec<LineId>, Failure> {
     let ids: Result<Vec<LineId>, _> = texts.iter().map(|text| LineId::new(text)).collect();
     ids.map_err(|error| Failure::Usage(error.to_string()))
+}
+
+/// An ingredient that goes has to be there.
+fn is_in_version(book: &Book, resolved: &Resolved, id: &IngredientId) -> Result<(), Failure> {
+    if resolved.lines().any(|line| line.ingredient == *id) {
+        return Ok(());
+    }
+    let brought = |line: &Line| {
+        let carried = line.carried.as_ref();
+        carried.is_some_and(|carried| carried.ingredient == *id)
+    };
+    if resolved.lines().any(brought) {
+        return Err(Failure::Usage(format!(
+            "`{id}` only comes along with another ingredient of this drink; swap that one, or change what comes along with it"
+        )));
+    }
+    let mut known: Vec<&str> = resolved
+        .lines()
+        .map(|line| line.ingredient.as_str())
+        .collect();
+    known.sort_unstable();
+    known.dedup();
+    let there = if book.ingredient(id).is_some() {
+        "the book has it, but this drink does not: there is no ingredient in it called"
+    } else {
+        "there is no ingredient"
+    };
+    Err(unknown_as(there, id.as_str(), known.into_iter()))
+}
+
+/// A line that is named has to be one.
+fn is_line(resolved: &Resolved, id: &LineId) -> Result<(), Failure> {
+    if resolved.line(id).is_some() {
+        return Ok(());
+    }
+    if resolved.entries.iter().any(|entry| entry.id() == id) {
+        return Err(Failure::Usage(format!(
+            "`{id}` is an instruction of this drink; expected the id of a line with an ingredient"
+        )));
+    }
+    let known: Vec<&str> = resolved.lines().map(|line| line.id.as_str()).collect();
+    Err(unknown("line", id.as_str(), known.into_iter()))
 }
 
 fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {

@@ -7,8 +7,8 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, Ingredient, IngredientId, Measure, MeasureId, Recipe, RecipeId,
-    Settings, State, Version, VersionId, Vessel, VesselId, put_change,
+    Approval, Book, Change, Ingredient, IngredientId, MOST_LINES, Measure, MeasureId, Recipe,
+    RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, put_change,
 };
 
 /// What a person wants changed.
@@ -126,6 +126,15 @@ pub enum EditError {
         /// Its id.
         id: String,
     },
+    /// A name of blanks only.
+    #[error("a {kind} needs a name; it keeps the one that it has")]
+    NoName {
+        /// "recipe", "version".
+        kind: &'static str,
+    },
+    /// More lines than a recipe may have.
+    #[error("a recipe has at most {MOST_LINES} lines and instructions; this one is full")]
+    Full,
     /// Other versions build on the one that should go.
     #[error("`{id}` can't go: {others} builds on it")]
     BuiltOn {
@@ -150,6 +159,7 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
             })?;
         }
         Edit::RenameRecipe { recipe, name } => {
+            needs_name("recipe", name)?;
             change_recipe(&mut book, recipe, |recipe| {
                 recipe.name.clone_from(name);
                 Ok(())
@@ -178,6 +188,7 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
             version,
             name,
         } => {
+            needs_name("version", name)?;
             change_recipe(&mut book, recipe, |recipe| {
                 version_of(recipe, version)?.name.clone_from(name);
                 Ok(())
@@ -210,6 +221,14 @@ fn gone(kind: &'static str, id: &(impl ToString + ?Sized)) -> EditError {
     EditError::Gone {
         kind,
         id: id.to_string(),
+    }
+}
+
+fn needs_name(kind: &'static str, name: &str) -> Result<(), EditError> {
+    if name.trim().is_empty() {
+        Err(EditError::NoName { kind })
+    } else {
+        Ok(())
     }
 }
 
@@ -248,6 +267,9 @@ fn apply_change(
     version: Option<&VersionId>,
     change: &Change,
 ) -> Result<(), EditError> {
+    if matches!(change, Change::Add(..)) && recipe.entries.len() >= MOST_LINES {
+        return Err(EditError::Full);
+    }
     let changed = if let Some(version) = version {
         version_of(recipe, version)?;
         put_change(recipe, version, change.clone())

@@ -13,7 +13,7 @@ pub use number_text::{NumberError, parse_number, show_compact, show_count, show_
 pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
-pub use visible_text::{excerpt, is_hidden};
+pub use visible_text::{excerpt, is_hidden, visible};
 
 use std::fmt;
 

@@ -2,6 +2,8 @@
 
 use std::fmt::Write as _;
 
+use super::visible_text::excerpt;
+
 /// Why a text is not a number.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum NumberError {
@@ -25,6 +27,9 @@ pub enum NumberError {
 /// Largest magnitude that is read as an amount: a tonne in grams. Anything beyond is a slip of the finger.
 pub(super) const LARGEST: f64 = 1e6;
 
+/// How much of what was typed a message repeats, in characters.
+pub(super) const REPEATED: usize = 24;
+
 const FRACTIONS: [(char, f64); 9] = [
     ('½', 1.0 / 2.0),
     ('¼', 1.0 / 4.0),
@@ -44,16 +49,17 @@ pub fn parse_number(text: &str) -> Result<f64, NumberError> {
         return Err(NumberError::Missing);
     }
     let not_a_number = || NumberError::NotANumber {
-        found: text.to_owned(),
+        found: excerpt(text, REPEATED),
     };
     let (sign, digits) = match text.strip_prefix(['-', '−']) {
         Some(rest) => (-1.0, rest.trim_start()),
         None => (1.0, text),
     };
     let magnitude = parse_unsigned(digits).ok_or_else(not_a_number)?;
-    if magnitude >= LARGEST {
+    // Written so that what is no number at all (very many digits over very many digits) is out of range, too.
+    if magnitude.is_nan() || magnitude >= LARGEST {
         return Err(NumberError::OutOfRange {
-            found: text.to_owned(),
+            found: excerpt(text, REPEATED),
         });
     }
     Ok(sign * magnitude)

@@ -1,6 +1,7 @@
 //! An amount as it is typed into a line: a number and a unit or the word of a measure.
 
-use super::number_text::{LARGEST, NumberError, parse_number};
+use super::number_text::{LARGEST, NumberError, REPEATED, parse_number};
+use super::visible_text::excerpt;
 use super::{GRAMS_PER_OUNCE, MILLILITRES_PER_US_FLUID_OUNCE};
 
 /// A typed amount before its word has been looked up among the shop's measures.
@@ -64,13 +65,15 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
     let (number, unit) = text.split_at(split);
     let number = parse_number(number)?;
     if number < 0.0 {
-        return Err(AmountTextError::Negative { found: text });
+        let found = excerpt(&text, REPEATED);
+        return Err(AmountTextError::Negative { found });
     }
     let unit = unit.split_whitespace().collect::<Vec<_>>().join(" ");
     let amount = typed_amount(number, &unit);
     // Few enough litres may be too many millilitres.
     if amount.number >= LARGEST {
-        return Err(NumberError::OutOfRange { found: text }.into());
+        let found = excerpt(&text, REPEATED);
+        return Err(NumberError::OutOfRange { found }.into());
     }
     Ok(amount)
 }
@@ -89,7 +92,7 @@ fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError>
             unit: TypedUnit::FillToMillilitres,
         }),
         _ => Err(AmountTextError::FillTarget {
-            found: whole.to_owned(),
+            found: excerpt(whole, REPEATED),
         }),
     }
 }

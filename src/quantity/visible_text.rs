@@ -22,3 +22,28 @@ pub fn excerpt(text: &str, length: usize) -> String {
     }
     excerpt
 }
+
+/// A text of several lines in which hidden characters are escaped; only the ends of its lines stay what they are.
+pub fn visible(text: &str) -> String {
+    let mut visible = String::with_capacity(text.len());
+    for character in text.chars() {
+        if character != '\n' && is_hidden(character) {
+            visible.extend(character.escape_default());
+        } else {
+            visible.push(character);
+        }
+    }
+    visible
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_turns_or_hides_text_is_written_out() {
+        assert_eq!(visible("a\nb\u{202e}c\u{7}"), "a\nb\\u{202e}c\\u{7}");
+        assert_eq!(excerpt("a\nb\u{200f}", 10), "a\\nb\\u{200f}");
+        assert_eq!(visible("Earl é 茶 ½"), "Earl é 茶 ½");
+    }
+}

@@ -2,7 +2,7 @@
 //!
 //! A frame asks the workbench for what it shows, draws with read-only values, and performs the collected actions last.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use eframe::egui;
@@ -13,6 +13,7 @@ use super::dialogs;
 use super::field::Field;
 use super::recipe_area;
 use super::remembered;
+use super::safekeeping;
 use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
@@ -21,6 +22,9 @@ use super::{
 };
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
+
+/// The name of the program to the system, and of its folder of data.
+const APP_ID: &str = "evensip";
 
 /// How the window begins.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -33,9 +37,7 @@ pub struct Opening {
 #[derive(Debug, thiserror::Error)]
 pub enum WindowError {
     /// No display, or one that can't draw.
-    #[error(
-        "no window can be opened here: {reason}; `evensip --help` lists the commands that need none"
-    )]
+    #[error("no window can be opened here: {reason}")]
     NoWindow {
         /// What the system says.
         reason: String,
@@ -46,7 +48,7 @@ pub enum WindowError {
 pub fn run(opening: Opening) -> Result<(), WindowError> {
     let options = eframe::NativeOptions {
         viewport: egui::ViewportBuilder::default()
-            .with_app_id("evensip")
+            .with_app_id(APP_ID)
             .with_inner_size([1360.0, 860.0])
             .with_min_inner_size([720.0, 520.0]),
         renderer: eframe::Renderer::Glow,
@@ -59,8 +61,24 @@ pub fn run(opening: Opening) -> Result<(), WindowError> {
         Box::new(move |cc| Ok(Box::new(App::new(cc, opening)))),
     )
     .map_err(|error| WindowError::NoWindow {
-        reason: error.to_string(),
+        reason: without_source_places(&error.to_string()),
     })
+}
+
+/// What the system says, without the place in the source of a library that some of its messages begin with
+/// ("os error at …/linux/mod.rs:700: …").
+fn without_source_places(message: &str) -> String {
+    let words: Vec<&str> = message.split_whitespace().collect();
+    let is_place = |word: &&str| word.contains(".rs:");
+    let Some(at) = words.iter().rposition(is_place) else {
+        return message.to_owned();
+    };
+    let reason = words[at + 1..].join(" ");
+    if reason.is_empty() {
+        "the system gives no reason".to_owned()
+    } else {
+        reason
+    }
 }
 
 /// The program behind the window.
@@ -81,7 +99,17 @@ pub struct App {
 impl App {
     /// The program with the dialogs of the system.
     pub fn new(cc: &eframe::CreationContext<'_>, opening: Opening) -> Self {
-        Self::with_picker(cc, opening, Arc::new(SystemPicker))
+        let mut app = Self::with_picker(cc, opening, Arc::new(SystemPicker));
+        if let Some(folder) = eframe::storage_dir(APP_ID) {
+            app.keep_unsaved_work_in(&folder.join("unsaved"));
+        }
+        app
+    }
+
+    /// Keeps unsaved work in this folder from now on, and offers what is there.
+    pub fn keep_unsaved_work_in(&mut self, folder: &Path) {
+        let workbench = std::mem::take(&mut self.workbench);
+        self.workbench = workbench.with_recovery(folder);
     }
 
     /// The program with another way to ask for files.
@@ -151,6 +179,7 @@ impl App {
         if self.view.area != Area::Lesson {
             lesson_area::leave(&ctx, &mut self.view);
         }
+        safekeeping::keep_looking(&ctx, &mut self.workbench);
         let mut actions = Vec::new();
         self.take_outside_events(&ctx, &mut actions);
         self.take_keys(&ctx, &mut actions);
@@ -226,7 +255,9 @@ impl App {
     }
 
     fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
-        let dialog_is_open = self.view.dialog.is_some() || self.workbench.pending().is_some();
+        let dialog_is_open = self.view.dialog.is_some()
+            || self.workbench.pending().is_some()
+            || safekeeping::asks(&self.workbench, &self.view.safekeeping);
         for command in commands::pressed(ctx) {
             if !dialog_is_open {
                 self.carry_out(command, actions);
@@ -334,6 +365,8 @@ impl App {
             message: self.workbench.message(),
             findings: &findings,
             home: self.workbench.home(),
+            disk_change: self.workbench.disk_change(),
+            has_left_work: self.workbench.offered_recovery().is_some(),
         };
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
@@ -373,7 +406,9 @@ impl App {
                 }
             },
         );
-        dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
+        if !safekeeping::asks_ui(ui.ctx(), &self.workbench, view, actions) {
+            dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
+        }
     }
 
     /// What is lit up follows the pointer by one frame; the frame after a change draws it.

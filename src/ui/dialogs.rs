@@ -127,8 +127,18 @@ pub(super) fn dialogs_ui(
 
 /// A sheet over the window; `false` when it should go: the contents say so, Escape, or a click beside it.
 fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool) -> bool {
+    wide_sheet(ctx, name, 480.0, contents)
+}
+
+/// The same with a width of its own, in points.
+pub(super) fn wide_sheet(
+    ctx: &egui::Context,
+    name: &str,
+    width: f32,
+    contents: impl FnOnce(&mut Ui) -> bool,
+) -> bool {
     let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
-        ui.set_width(480.0);
+        ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))
             .show(ui, contents)
@@ -138,7 +148,7 @@ fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool
     keep && !response.should_close()
 }
 
-fn title_ui(ui: &mut Ui, words: &str) {
+pub(super) fn title_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
     ui.label(
         RichText::new(words)
@@ -148,7 +158,7 @@ fn title_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::TIGHT);
 }
 
-fn quiet_ui(ui: &mut Ui, words: &str) {
+pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
     ui.add(
         Label::new(
@@ -161,7 +171,7 @@ fn quiet_ui(ui: &mut Ui, words: &str) {
 }
 
 /// The button that does what the dialog is for.
-fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
+pub(super) fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
     let palette = theme::palette(ui.visuals());
     let button = Button::new(RichText::new(words).color(palette.on_accent)).fill(palette.accent);
     let response = ui.add_enabled(enabled, button);

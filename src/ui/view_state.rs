@@ -9,6 +9,7 @@ use super::dialogs::Dialog;
 use super::ladder_area::LadderState;
 use super::lesson_area::LessonState;
 use super::recipe_area::FinderState;
+use super::safekeeping::SafekeepingState;
 use super::serving_area::ServingState;
 use super::swap_area::SwapState;
 use super::theme::Appearance;
@@ -98,6 +99,12 @@ impl Drafts {
         }
     }
 
+    /// What was left in a field is refused: it shows what it had, with the reason below.
+    pub(super) fn refuse(&mut self, field: &str, had: &str, reason: &str) {
+        self.keep(field, had.to_owned());
+        self.judge(field, Some(reason.to_owned()));
+    }
+
     /// The field shows the book again.
     pub fn drop(&mut self, field: &str) {
         self.of.remove(field);
@@ -138,6 +145,8 @@ pub struct ViewState {
     pub(super) finder: FinderState,
     /// The dialog that is open.
     pub(super) dialog: Option<Dialog>,
+    /// What is asked about files, earlier books and approvals.
+    pub(super) safekeeping: SafekeepingState,
     /// Where the keyboard should go, as the name of a field or a row.
     pub focus_wanted: Option<String>,
     /// The swap that is asked for.
@@ -214,6 +223,7 @@ impl ViewState {
         self.ladder = LadderState::default();
         self.compare = CompareState::default();
         self.serving = ServingState::default();
+        self.safekeeping.forget_book();
     }
 }
 

@@ -7,6 +7,7 @@ use std::time::{Duration, Instant};
 
 use jiff::ZonedDateTime;
 
+use super::disk::Disk;
 use super::open_book::{Home, Message, Workbench};
 use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
@@ -52,17 +53,48 @@ pub struct DiskChange {
 
 /// A look at the file that is under way.
 pub(super) struct Look {
-    found: Receiver<Found>,
+    seen: Receiver<Seen>,
 }
 
-/// What a look has found.
-enum Found {
+/// What stands in a file that was changed by another program.
+pub(super) struct Found {
+    book: Box<Result<Loaded, LoadError>>,
+    /// The file as it was read, or as it was looked at when it is no book.
+    fingerprint: Option<Fingerprint>,
+}
+
+impl Found {
+    /// Reads a file that is no longer what it was.
+    pub(super) fn read(disk: &dyn Disk, path: &Path, known: Option<&Fingerprint>) -> Self {
+        let book = Box::new(disk.load(path));
+        let fingerprint = match (book.as_ref(), known) {
+            (Ok(loaded), _) => Some(loaded.fingerprint),
+            (Err(_), Some(known)) => match disk.look(path, known) {
+                Ok(OnDisk::Changed(now)) => Some(now),
+                _ => None,
+            },
+            (Err(_), None) => None,
+        };
+        Self { book, fingerprint }
+    }
+
+    fn gone() -> Self {
+        let path = PathBuf::new();
+        Self {
+            book: Box::new(Err(LoadError::Missing { path })),
+            fingerprint: None,
+        }
+    }
+}
+
+/// What a look has seen.
+enum Seen {
     /// Nothing new.
     Nothing,
     /// There is no such file any more.
     Gone,
     /// Another content.
-    Another(Box<Result<Loaded, LoadError>>),
+    Another(Found),
 }
 
 impl Workbench {
@@ -89,49 +121,46 @@ impl Workbench {
             return;
         }
         self.file.looked = Some(Instant::now());
-        let (sender, found) = channel();
+        let (sender, seen) = channel();
         let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
         let left = self.file.left;
         std::thread::spawn(move || {
-            let found = match disk.look(&path, &known) {
+            let seen = match disk.look(&path, &known) {
                 Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
-                    Found::Another(Box::new(disk.load(&path)))
+                    Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
                 }
-                Ok(OnDisk::Gone) => Found::Gone,
+                Ok(OnDisk::Gone) => Seen::Gone,
                 // A folder that is away for the moment (a network) is no change; saving will say so.
-                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => Found::Nothing,
+                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
             };
-            let is_news = !matches!(found, Found::Nothing);
-            if sender.send(found).is_ok() && is_news {
+            let is_news = !matches!(seen, Seen::Nothing);
+            if sender.send(seen).is_ok() && is_news {
                 wake();
             }
         });
-        self.file.look = Some(Look { found });
+        self.file.look = Some(Look { seen });
     }
 
     fn poll_look(&mut self) {
         let Some(look) = &self.file.look else { return };
-        let found = match look.found.try_recv() {
-            Ok(found) => found,
+        let seen = match look.seen.try_recv() {
+            Ok(seen) => seen,
             Err(TryRecvError::Empty) => return,
-            Err(TryRecvError::Disconnected) => Found::Nothing,
+            Err(TryRecvError::Disconnected) => Seen::Nothing,
         };
         self.file.look = None;
         if self.is_saving() {
             return;
         }
-        match found {
-            Found::Nothing => {}
-            Found::Gone if self.file.left.is_some() => {}
-            Found::Gone => self.note_disk_change(None, false),
-            Found::Another(theirs) => {
+        match seen {
+            Seen::Nothing => {}
+            Seen::Gone if self.file.left.is_some() => {}
+            Seen::Gone => self.note_disk_change(Found::gone(), false),
+            Seen::Another(theirs) => {
                 // A save that was done meanwhile is not another hand.
-                let is_own = theirs
-                    .as_ref()
-                    .as_ref()
-                    .is_ok_and(|loaded| self.is_known(&loaded.fingerprint));
+                let is_own = theirs.fingerprint.is_some_and(|now| self.is_known(&now));
                 if !is_own {
-                    self.note_disk_change(Some(*theirs), false);
+                    self.note_disk_change(theirs, false);
                 }
             }
         }
@@ -143,25 +172,21 @@ impl Workbench {
             .is_some_and(|known| known.has_content_of(found))
     }
 
-    /// Notes what another program has made of the file; `None` when it is gone.
-    pub(super) fn note_disk_change(
-        &mut self,
-        theirs: Option<Result<Loaded, LoadError>>,
-        at_save: bool,
-    ) {
+    /// Notes what another program has made of the file.
+    pub(super) fn note_disk_change(&mut self, found: Found, at_save: bool) {
         let Home::File(path) = self.home.clone() else {
             return;
         };
         let mine = difference_of_books(&self.saved, self.book());
-        let (mut fingerprint, mut text_has_comments) = (None, false);
-        let theirs = match theirs {
-            None | Some(Err(LoadError::Missing { .. })) => Theirs::Gone,
-            Some(Err(error)) => Theirs::Unreadable {
+        let Found { book, fingerprint } = found;
+        let mut text_has_comments = false;
+        let theirs = match *book {
+            Err(LoadError::Missing { .. }) => Theirs::Gone,
+            Err(error) => Theirs::Unreadable {
                 reason: error.to_string(),
             },
-            Some(Ok(loaded)) => {
-                (fingerprint, text_has_comments) =
-                    (Some(loaded.fingerprint), loaded.text_has_comments);
+            Ok(loaded) => {
+                text_has_comments = loaded.text_has_comments;
                 let book = Arc::new(loaded.book.sharing_with(&self.saved));
                 let difference = difference_of_books(&self.saved, &book);
                 let conflicts = merge(&self.saved, self.book(), &book, |_| Side::Mine).conflicts;
@@ -180,6 +205,26 @@ impl Workbench {
             fingerprint,
             text_has_comments,
         });
+    }
+
+    /// The book on the screen has changed while a change on the disk waits for an answer.
+    pub(super) fn compare_with_disk_again(&mut self) {
+        let Some(mut change) = self.file.change.take() else {
+            return;
+        };
+        change.mine = difference_of_books(&self.saved, self.book());
+        if let Theirs::Book {
+            book, conflicts, ..
+        } = &mut change.theirs
+        {
+            *conflicts = merge(&self.saved, self.book(), book, |_| Side::Mine).conflicts;
+        }
+        self.file.change = Some(change);
+    }
+
+    /// The book as it was when it was last read or written: what the changes on the screen and on the disk are held against.
+    pub fn saved_book(&self) -> &Arc<Book> {
+        &self.saved
     }
 
     pub(super) fn take_theirs(&mut self) {
@@ -237,7 +282,8 @@ impl Workbench {
         let Some(change) = self.file.change.take() else {
             return;
         };
-        self.start_saving(change.path, None, true);
+        // What has come after the change that the person was shown is not overwritten unseen.
+        self.start_saving(change.path, change.fingerprint, true);
     }
 
     pub(super) fn leave_disk_change(&mut self) {

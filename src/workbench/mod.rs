@@ -3,6 +3,7 @@
 mod derived;
 mod disk;
 mod disk_change;
+mod earlier_book;
 mod open_book;
 mod picker;
 mod recovery;
@@ -11,13 +12,15 @@ mod search;
 mod serving;
 mod variations;
 
+pub use crate::book_file::EarlierCopy;
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
 pub use disk_change::{DiskChange, Theirs};
+pub use earlier_book::EarlierBook;
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use recovery::{OfferedRecovery, RecoveryState};
-pub use saving::moment_words;
+pub use saving::{Replacing, exact_moment_words, moment_words};
 pub use search::{Look, LookState};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
 pub use variations::{Review, SwapFound, Variation, VariationKind};

@@ -81,8 +81,12 @@ pub enum Command {
     Redo,
     /// Save where the book is kept; asks where when it is kept nowhere.
     Save,
-    /// Save to this file from now on.
+    /// Save to this file from now on; asks first when another file has the name.
     SaveAs(PathBuf),
+    /// Save over the file that was asked about.
+    ReplaceFile,
+    /// Leave the file that was asked about as it is.
+    LeaveFile,
     /// Ask the system for a file to open.
     PickOpen,
     /// Ask the system for a place to save.
@@ -125,6 +129,10 @@ pub enum Command {
         /// Number of the approval, from 1.
         number: usize,
     },
+    /// Look for the earlier copies of the book; what is found is in [`Workbench::earlier_list`].
+    ListEarlier,
+    /// Read an earlier copy; it is in [`Workbench::earlier_book`] when it is there.
+    LookAtEarlier(PathBuf),
     /// Put an earlier copy of the book in place of what is on the screen, as one step that can be undone.
     RestoreEarlier(PathBuf),
     /// The file was changed by another program: take what stands there, as one step that can be undone.
@@ -385,6 +393,7 @@ impl Workbench {
     /// program. Called once a frame.
     pub fn poll(&mut self) {
         self.poll_file();
+        self.poll_earlier();
         self.poll_picker();
     }
 
@@ -430,6 +439,7 @@ impl Workbench {
         if !Arc::ptr_eq(before, self.book()) {
             self.stamp.0 += 1;
             self.keep_unsaved_work();
+            self.compare_with_disk_again();
         }
     }
 
@@ -490,7 +500,9 @@ impl Workbench {
                 self.note_change(&before);
             }
             Command::Save => self.save(),
-            Command::SaveAs(path) => self.save_as(path),
+            Command::SaveAs(path) => self.save_as_asking(path),
+            Command::ReplaceFile => self.replace_file(),
+            Command::LeaveFile => self.file.replacing = None,
             Command::PickOpen => self.ask(PickRequest::Open),
             Command::PickSave => self.ask(PickRequest::Save),
             Command::Do(intent) => self.intend(intent),
@@ -531,6 +543,8 @@ impl Workbench {
             Command::GoBackToApproval { recipe, number } => {
                 self.go_back_to_approval(&recipe, number);
             }
+            Command::ListEarlier => self.list_earlier(),
+            Command::LookAtEarlier(path) => self.look_at_earlier(path),
             Command::RestoreEarlier(path) => self.restore_earlier(&path),
             Command::TakeTheirs => self.take_theirs(),
             Command::KeepMineAsCopy => self.keep_mine_as_copy(),

@@ -11,7 +11,7 @@ use jiff::Timestamp;
 
 use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
-use crate::book::{Book, BookDifference, difference_of_books};
+use crate::book::{Book, BookDifference, ItemId, difference_of_books};
 use crate::book_file::{
     Fingerprint, LeftWork, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SetAside, earlier_copies,
     left_work, load, look_closely,
@@ -55,6 +55,7 @@ pub struct OfferedRecovery {
     /// The file was changed after the work was begun; what both did is put together before it is saved.
     pub file_changed: bool,
     book: Book,
+    on_disk: Book,
     base: Option<Loaded>,
     known: Option<Fingerprint>,
     place: RecoveryPlace,
@@ -88,23 +89,27 @@ impl OfferedRecovery {
         } else {
             on_disk.clone()
         };
-        let empty = Book::default();
-        let difference = difference_of_books(
-            on_disk.as_ref().map_or(&empty, |loaded| &loaded.book),
-            &book,
-        );
+        let stands_alone = on_disk.is_none();
+        let on_disk = on_disk.map_or_else(Book::default, |loaded| loaded.book);
+        let difference = difference_of_books(&on_disk, &book);
         Self {
             home,
             name,
             kept,
             difference,
-            stands_alone: on_disk.is_none(),
+            stands_alone,
             file_changed,
             book,
+            on_disk,
             base,
             known,
             place,
         }
+    }
+
+    /// What differs inside an item from the book in the file.
+    pub fn item_differences(&self, item: &ItemId) -> Vec<String> {
+        Book::item_differences(&self.on_disk, &self.book, item)
     }
 }
 
@@ -261,7 +266,7 @@ impl Workbench {
         self.file.offered = left.into_iter().rev().map(OfferedRecovery::new).collect();
         if !set_aside.is_empty() {
             let sentences: Vec<String> = set_aside.iter().map(SetAside::to_string).collect();
-            self.message = Some(Message::Failed(sentences.join("\n")));
+            self.add_failure(&sentences.join("\n"));
         }
         match RecoveryPlace::claim(folder) {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
@@ -270,11 +275,20 @@ impl Workbench {
                     "unsaved work can't be kept in {} ({error}); save often",
                     folder.display()
                 );
-                self.message = Some(Message::Failed(text));
+                self.add_failure(&text);
             }
         }
         self.keep_unsaved_work();
         self
+    }
+
+    /// Says one more thing that has failed, behind what was said before.
+    fn add_failure(&mut self, sentence: &str) {
+        let before = match self.message.take() {
+            Some(Message::Failed(before)) => format!("{before}\n"),
+            _ => String::new(),
+        };
+        self.message = Some(Message::Failed(format!("{before}{sentence}")));
     }
 
     /// Whether unsaved work is kept.
@@ -350,6 +364,7 @@ impl Workbench {
         } = offered;
         let fingerprint = base.as_ref().map(|base| base.fingerprint);
         let has_comments = base.as_ref().is_some_and(|base| base.text_has_comments);
+        let is_there = home.as_ref().is_some_and(|path| path.exists());
         let home = match home {
             Some(path) => Home::File(path),
             None => Home::Nowhere(name),
@@ -363,7 +378,8 @@ impl Workbench {
         self.file.known = if file_changed {
             fingerprint
         } else {
-            known.filter(|_| !stands_alone)
+            // A file that can't be read is not one to be saved over unseen either.
+            known.filter(|_| !stands_alone || is_there)
         };
         self.put_book(
             &book,

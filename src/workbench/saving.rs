@@ -12,14 +12,14 @@ use jiff::Timestamp;
 use jiff::tz::TimeZone;
 
 use super::disk::{Disk, SystemDisk};
-use super::disk_change::{DiskChange, Look};
+use super::disk_change::{DiskChange, Found, Look};
+use super::earlier_book::EarlierShelf;
 use super::open_book::{Home, Message, Workbench};
 use super::picker::PickRequest;
 use super::recovery::{Keeper, OfferedRecovery};
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::book_file::{
-    EarlierCopy, Fingerprint, LoadError, Loaded, SaveError, Saved, book_of_earlier_copy,
-    earlier_copies,
+    EarlierCopy, Fingerprint, SaveError, Saved, book_of_earlier_copy, earlier_copies,
 };
 use crate::edit::Edit;
 
@@ -40,6 +40,10 @@ pub(super) struct BookFile {
     /// A change that the person wants to decide about later.
     pub(super) left: Option<Fingerprint>,
     pub(super) keeper: Option<Keeper>,
+    /// A file that a save would replace, until the person has answered.
+    pub(super) replacing: Option<Replacing>,
+    /// The earlier copies as far as they were asked for.
+    pub(super) earlier: EarlierShelf,
     /// Work that other programs have left, the newest last.
     pub(super) offered: Vec<OfferedRecovery>,
 }
@@ -55,6 +59,8 @@ impl Default for BookFile {
             change: None,
             left: None,
             keeper: None,
+            replacing: None,
+            earlier: EarlierShelf::default(),
             offered: Vec::new(),
         }
     }
@@ -67,7 +73,20 @@ impl BookFile {
         self.look = None;
         self.change = None;
         self.left = None;
+        self.replacing = None;
+        self.earlier = EarlierShelf::default();
     }
+}
+
+/// A file that is there already and that the book would replace.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Replacing {
+    /// Where it is.
+    pub path: PathBuf,
+    /// When it was changed last, where the system says so.
+    pub changed: Option<Timestamp>,
+    /// Its length, bytes.
+    pub bytes: u64,
 }
 
 /// A save that is under way.
@@ -82,7 +101,7 @@ struct Saving {
 struct Outcome {
     saved: Result<Saved, SaveError>,
     /// What stands in the file when it was changed by another program.
-    theirs: Option<Result<Loaded, LoadError>>,
+    theirs: Option<Found>,
 }
 
 impl Workbench {
@@ -160,8 +179,46 @@ impl Workbench {
         }
     }
 
+    /// A file that a save would replace: an answer is needed before anything is written.
+    pub fn replacing(&self) -> Option<&Replacing> {
+        self.file.replacing.as_ref()
+    }
+
+    /// Saves under a name that was typed. A file that has the name already is not replaced unasked.
+    pub(super) fn save_as_asking(&mut self, path: PathBuf) {
+        if !self.is_home(&path)
+            && let Ok(metadata) = path.metadata()
+            && metadata.is_file()
+            && book_of_earlier_copy(&path).is_none()
+        {
+            let changed = metadata.modified().ok();
+            self.file.replacing = Some(Replacing {
+                path,
+                changed: changed.and_then(|time| Timestamp::try_from(time).ok()),
+                bytes: metadata.len(),
+            });
+            return;
+        }
+        self.save_as(path);
+    }
+
+    pub(super) fn replace_file(&mut self) {
+        if let Some(replacing) = self.file.replacing.take() {
+            self.save_as(replacing.path);
+        }
+    }
+
+    /// Whether a path leads to the file of the open book, however it is spelled.
+    fn is_home(&self, path: &Path) -> bool {
+        let Home::File(home) = &self.home else {
+            return false;
+        };
+        let whole = |path: &Path| path.canonicalize().ok();
+        home == path || whole(home).is_some_and(|home| whole(path) == Some(home))
+    }
+
     pub(super) fn save_as(&mut self, path: PathBuf) {
-        let same_file = self.home == Home::File(path.clone());
+        let same_file = self.is_home(&path);
         if same_file && self.save_drops_comments() {
             self.comments_agreed = true;
             let text = "the file holds text comments, which a save can't keep: move them into notes, or save once more to drop them";
@@ -206,7 +263,7 @@ impl Workbench {
         std::thread::spawn(move || {
             let saved = disk.save(&path, &book, known.as_ref());
             let changed = matches!(saved, Err(SaveError::ChangedOnDisk { .. }));
-            let theirs = changed.then(|| disk.load(&path));
+            let theirs = changed.then(|| Found::read(disk.as_ref(), &path, known.as_ref()));
             // The workbench may be gone: then nobody waits.
             if sender.send(Outcome { saved, theirs }).is_ok() {
                 wake();
@@ -242,7 +299,7 @@ impl Workbench {
                 saved: Err(SaveError::ChangedOnDisk { .. }),
                 theirs: Some(theirs),
             }) => {
-                self.note_disk_change(Some(theirs), true);
+                self.note_disk_change(theirs, true);
             }
             Some(Outcome {
                 saved: Err(error), ..
@@ -278,6 +335,7 @@ impl Workbench {
             self.file.change = None;
         }
         self.keep_unsaved_work();
+        self.list_earlier_again();
     }
 
     /// A save has failed: what is wrong, and that nothing is lost.
@@ -311,6 +369,14 @@ fn earlier_name(book: &Path, copy: &Path) -> String {
         || format!("{name}, earlier"),
         |when| format!("{name} of {when}"),
     )
+}
+
+/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
+pub fn exact_moment_words(moment: Timestamp) -> String {
+    moment
+        .to_zoned_datetime(TimeZone::system())
+        .strftime("%-d %b %Y, %H:%M:%S")
+        .to_string()
 }
 
 /// A moment in the time of this place: "4 May 2026, 10:22".

@@ -11,11 +11,13 @@ use evensip::swap::Question;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
-
 type Window = Harness<'static, App>;
 
 fn main_book() -> Book {
-    evensip::workbench::Workbench::with_sample().book().as_ref().clone()
+    evensip::workbench::Workbench::with_sample()
+        .book()
+        .as_ref()
+        .clone()
 }
 
 fn window(area: Area, recipe: &str) -> Window {

@@ -6,10 +6,12 @@ mod holding;
 use super::diet::{AllergenSummary, Verdict};
 use super::figures::Figures;
 use super::measurand::Measurand;
+use super::mix::{Component, Mix};
 use super::published::serving::{
     CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, VERY_HOT_CELSIUS,
     scald_seconds,
 };
+use super::published::sugar_solution::sucrose_solubility_mass_fraction;
 use super::share::LineShare;
 use crate::book::{Allergen, Book, Form, Resolved, Role, ServicewareKind, Stage, Vessel};
 
@@ -39,6 +41,8 @@ pub enum CautionKind {
     Additive,
     /// How long and how warm something may be kept.
     Holding,
+    /// More sugar than dissolves.
+    Undissolved,
     /// It does not fit the cup.
     Fill,
     /// Something is not known.
@@ -56,6 +60,7 @@ impl CautionKind {
             Self::Caffeine => "caffeine",
             Self::Additive => "additive",
             Self::Holding => "holding",
+            Self::Undissolved => "undissolved",
             Self::Fill => "fill",
             Self::Unknown => "unknown",
         }
@@ -76,6 +81,8 @@ pub(super) struct Facts<'facts> {
     pub(super) book: &'facts Book,
     pub(super) resolved: &'facts Resolved,
     pub(super) figures: &'facts Figures,
+    /// What dissolves into the drink.
+    pub(super) mixed: &'facts Mix,
     pub(super) lines: &'facts [LineShare],
     pub(super) allergens: &'facts AllergenSummary,
     pub(super) vegan: Verdict,
@@ -93,6 +100,7 @@ pub(super) fn cautions(facts: &Facts<'_>) -> Vec<Caution> {
         (CautionKind::Curdling, curdling(facts)),
         (CautionKind::Caffeine, caffeine(facts)),
         (CautionKind::Additive, additive::additives(facts)),
+        (CautionKind::Undissolved, undissolved(facts)),
         (CautionKind::Fill, overfull(facts)),
         (CautionKind::Unknown, unknown(facts)),
     ];
@@ -122,6 +130,30 @@ fn overfull(facts: &Facts<'_>) -> Option<String> {
         format!(
             "{fill:.0} % of {} where {room:.0} % is the most below its rim and closure: it runs over; take less or a larger cup",
             cup.name
+        )
+    })
+}
+
+/// Sucrose beyond saturation stays as grains or comes out as crystals, and every figure that takes it as dissolved is off.
+///
+/// Only sucrose is held against its own curve: with other sugars beside it less of it dissolves, so what is said is sure, and a
+/// syrup of glucose and fructose, which holds far more sugar, is not accused. Ice that has not melted dissolves nothing.
+fn undissolved(facts: &Facts<'_>) -> Option<String> {
+    let celsius = facts.figures.get(Measurand::ServingTemperature)?;
+    let (sucrose, water) = (Component::Sucrose, Component::Water);
+    if !facts.mixed.knows(sucrose) || !facts.mixed.knows(water) {
+        return None;
+    }
+    let ice_left = facts.figures.get(Measurand::IceLeft).unwrap_or(0.0);
+    let grams = facts.mixed.get(sucrose);
+    let liquid = facts.mixed.get(water) + (facts.mixed.get(Component::Ice) - ice_left).max(0.0);
+    let found = grams / (grams + liquid) * 100.0;
+    let most = sucrose_solubility_mass_fraction(celsius) * 100.0;
+    // Within the uncertainty of the curve and of any scoop nothing is said.
+    (found > most + 0.5).then(|| {
+        format!(
+            "{found:.0} g of sucrose in 100 g of sucrose and water, where {most:.0} g is the most that dissolves at {celsius:.0} °C \
+             (Bubnik & Kadlec 1995): some of it stays as grains; take less of it or more water"
         )
     })
 }

@@ -5,8 +5,9 @@ use std::collections::BTreeSet;
 use crate::book::{
     Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest,
 };
-use crate::quantity::show_compact;
+use crate::quantity::{excerpt, is_hidden, show_compact};
 
+use super::NAME;
 use super::date::CalendarDate;
 
 /// How many findings are listed. Whoever has more has another problem than the next one.
@@ -117,9 +118,19 @@ impl Checklist {
         );
     }
 
-    pub(super) fn uncertainty(&mut self, place: Place, figure: Figure) {
+    /// The uncertainty of a figure is not larger than the figure itself may be.
+    pub(super) fn uncertainty(&mut self, place: Place, figure: Figure, most: f64) {
         if let Some(u) = figure.u {
-            self.in_range(place, "an uncertainty", u, (0.0, 1e6), "0 or more");
+            let expected = "0 or more, and no more than the figure itself may be";
+            self.in_range(place, "an uncertainty", u, (0.0, most), expected);
+        }
+    }
+
+    /// A name that shows what it is.
+    pub(super) fn name(&mut self, place: Place, name: &str) {
+        if name.chars().any(is_hidden) {
+            let shown = excerpt(name, NAME);
+            self.warning(place, FindingKind::HiddenCharacters { shown });
         }
     }
 

@@ -17,10 +17,11 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
             _ => ((0.0, 200.0), "0 to 200 g"),
         };
         list.in_range(place(), nutrient.word(), figure.value, range, expected);
-        list.uncertainty(place(), *figure);
+        list.uncertainty(place(), *figure, range.1);
     }
     parts_within_wholes(item, list);
     sum_within_basis(item, list);
+    water_and_solids(item, list);
     sugar_profile(item, list);
     if let Some(fraction) = composition.free_sugar_fraction {
         list.in_range(
@@ -65,11 +66,14 @@ fn parts_within_wholes(item: &Ingredient, list: &mut Checklist) {
 /// Per 100 g or a serving, the parts can't weigh more than the whole. Each printed figure may be rounded up by half a unit.
 fn sum_within_basis(item: &Ingredient, list: &mut Checklist) {
     let composition = &item.composition;
-    let whole = match composition.basis {
-        Basis::Per100Grams => 100.0,
-        Basis::PerServing(grams) if grams > 0.0 => grams,
-        // 100 ml of a syrup weigh more than 100 g.
-        Basis::PerServing(_) | Basis::Per100Millilitres => return,
+    let whole = match (composition.basis, item.density) {
+        (Basis::Per100Grams, _) => 100.0,
+        (Basis::PerServing(grams), _) if grams > 0.0 => grams,
+        // 100 ml of a syrup weigh more than 100 g; how much, only its density tells.
+        (Basis::Per100Millilitres, Some(density)) if (0.5..=2.0).contains(&density.value) => {
+            100.0 * density.value
+        }
+        _ => return,
     };
     let mut parts = vec![
         Nutrient::Water,
@@ -91,6 +95,31 @@ fn sum_within_basis(item: &Ingredient, list: &mut Checklist) {
         let parts: Vec<&str> = stated.iter().map(|(part, _)| part.word()).collect();
         let kind = FindingKind::SumOverWhole {
             parts: parts.join(", "),
+            sum,
+            whole,
+        };
+        list.warning(Place::Ingredient(item.id.clone(), "composition"), kind);
+    }
+}
+
+/// Water and dissolved solids (°Brix is g in 100 g, whatever the basis of the rest) can't weigh more than the whole either.
+fn water_and_solids(item: &Ingredient, list: &mut Checklist) {
+    let composition = &item.composition;
+    let whole = match composition.basis {
+        Basis::Per100Grams => 100.0,
+        Basis::PerServing(grams) if grams > 0.0 => grams,
+        Basis::PerServing(_) | Basis::Per100Millilitres => return,
+    };
+    let (Some(water), Some(brix)) = (
+        value(composition, Nutrient::Water),
+        value(composition, Nutrient::Brix),
+    ) else {
+        return;
+    };
+    let sum = water + brix * whole / 100.0;
+    if sum > whole + 2.0 {
+        let kind = FindingKind::SumOverWhole {
+            parts: "water and dissolved solids (°Brix)".to_owned(),
             sum,
             whole,
         };

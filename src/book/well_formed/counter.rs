@@ -1,18 +1,34 @@
 //! Checks of measures and vessels.
 
+use std::collections::BTreeMap;
+
 use super::NAME;
 use super::checklist::Checklist;
-use crate::book::{Book, FindingKind, Measure, MeasureKind, Nominal, Place, Vessel};
+use crate::book::{
+    Book, FindingKind, IngredientId, Measure, MeasureKind, Nominal, Place, Reading, Vessel,
+};
 use crate::quantity::excerpt;
+
+/// Readings whose uses differ by more than this factor are not of one measure used one way (assumed: a heaped spoon holds up
+/// to twice a level one).
+const DISAGREEING: f64 = 3.0;
 
 /// How far a spoon may be from what it is called before the check says so.
 const SPOON_TOLERANCE: f64 = 0.15;
+
+/// Prices of what goes over the counter, and of drinks, in any currency.
+pub(super) const PRICES: (f64, f64) = (0.0, 1e5);
+pub(super) const PRICES_IN_WORDS: &str = "0 to 100 000";
+
+/// How fast a closed vessel may cool beside the open one: a vacuum flask a hundredth of it, and nothing that closes twice as fast.
+const COOLING_FACTORS: (f64, f64) = (0.01, 2.0);
 
 /// Volumes that a spoon is usually called by, ml: metric 5 and 15 (and the US labelling values, 21 CFR 101.9(b)(5)(viii)).
 const CALLED_SPOONS: [f64; 2] = [5.0, 15.0];
 
 pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     let place = |field| Place::Measure(item.id.clone(), field);
+    list.name(place("name"), &item.name);
     match item.nominal {
         Some(Nominal::Volume(millilitres)) => {
             list.in_range(
@@ -75,6 +91,7 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     if item.readings.is_empty() && item.kind != MeasureKind::Button {
         list.warning(place("readings"), FindingKind::NeverCalibrated);
     }
+    check_agreement(item, list);
     if let Some(spoon) = implausible_spoon(book, item) {
         let Spoon {
             nominal_ml,
@@ -86,6 +103,29 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
             found_ml,
         };
         list.warning(place("readings"), kind);
+    }
+}
+
+/// Readings of one measure with one ingredient that can't both be right.
+fn check_agreement(item: &Measure, list: &mut Checklist) {
+    let per_use = |reading: &Reading| {
+        let grams = reading.grams / f64::from(reading.uses);
+        (reading.uses > 0 && grams.is_finite() && grams > 0.0).then_some(grams)
+    };
+    let mut ends: BTreeMap<Option<&IngredientId>, (f64, f64)> = BTreeMap::new();
+    for reading in &item.readings {
+        if let Some(grams) = per_use(reading) {
+            let (least, most) = ends
+                .entry(reading.ingredient.as_ref())
+                .or_insert((grams, grams));
+            (*least, *most) = (least.min(grams), most.max(grams));
+        }
+    }
+    for (least, most) in ends.into_values() {
+        if most > least * DISAGREEING {
+            let kind = FindingKind::ReadingsDisagree { least, most };
+            list.warning(Place::Measure(item.id.clone(), "readings"), kind);
+        }
     }
 }
 
@@ -134,6 +174,7 @@ pub fn implausible_spoon(book: &Book, item: &Measure) -> Option<Spoon> {
 
 pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
     let place = |field| Place::Vessel(item.id.clone(), field);
+    list.name(place("name"), &item.name);
     list.in_range(
         place("capacity"),
         "the capacity",
@@ -161,7 +202,7 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
             (0.5, 2000.0),
             "0.5 to 2000 min",
         ),
-        ("price", item.price, (0.0, 1e5), "0 or more"),
+        ("price", item.price, PRICES, PRICES_IN_WORDS),
     ] {
         if let Some(value) = value {
             list.in_range(
@@ -173,6 +214,27 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
             );
         }
     }
+    check_cooling_run(item, list);
+    if let Some(shape) = item.shape {
+        for (what, millimetres) in [
+            ("the height", shape.height),
+            ("the bottom", shape.bottom),
+            ("the top", shape.top),
+        ] {
+            list.in_range(
+                place("shape"),
+                what,
+                millimetres,
+                (1.0, 1000.0),
+                "1 to 1000 mm",
+            );
+        }
+    }
+    check_what_goes_with(item, list);
+}
+
+fn check_cooling_run(item: &Vessel, list: &mut Checklist) {
+    let place = |field| Place::Vessel(item.id.clone(), field);
     if let Some(run) = &item.cooling_run {
         let at = || place("cooling_run");
         list.in_range(
@@ -208,22 +270,26 @@ pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
             );
         }
     }
-    if let Some(shape) = item.shape {
-        for (what, millimetres) in [
-            ("the height", shape.height),
-            ("the bottom", shape.bottom),
-            ("the top", shape.top),
-        ] {
-            list.in_range(
-                place("shape"),
-                what,
-                millimetres,
-                (1.0, 1000.0),
-                "1 to 1000 mm",
-            );
+}
+
+/// Lids, straws and sleeves.
+fn check_what_goes_with(item: &Vessel, list: &mut Checklist) {
+    let place = |field| Place::Vessel(item.id.clone(), field);
+    for ware in &item.serviceware {
+        if let Some(price) = ware.price {
+            let at = place("serviceware");
+            list.in_range(at, "the price", price, PRICES, PRICES_IN_WORDS);
         }
     }
     for closure in &item.closures {
+        if let Some(price) = closure.price {
+            let at = place("closures");
+            list.in_range(at, "the price", price, PRICES, PRICES_IN_WORDS);
+        }
+        if let Some(factor) = closure.cooling_factor {
+            let (at, what) = (place("closures"), "the cooling factor");
+            list.in_range(at, what, factor, COOLING_FACTORS, "0.01 to 2");
+        }
         let room = closure.head_room;
         list.in_range(
             place("closures"),

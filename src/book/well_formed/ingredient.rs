@@ -6,6 +6,8 @@ use crate::book::{Book, Ingredient, Place};
 
 pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     let place = |field| Place::Ingredient(item.id.clone(), field);
+    list.name(place("name"), &item.name);
+    list.name(place("brand"), &item.brand);
     composition::check(item, list);
     for (field, figure, expected, range) in [
         ("density", item.density, "0.5 to 2 g/ml", (0.5, 2.0)),
@@ -24,7 +26,7 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
                 range,
                 expected,
             );
-            list.uncertainty(place(field), figure);
+            list.uncertainty(place(field), figure, range.1);
         }
     }
     if let Some(celsius) = item.temperature {
@@ -69,6 +71,7 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
             (1e-3, 1e6),
             "more than 0 g",
         );
+        list.uncertainty(place("house_made"), made.yield_grams, 1e6);
         list.in_range(
             place("house_made"),
             "waste",

@@ -18,11 +18,12 @@ mod recipe;
 pub use counter::{Spoon, implausible_spoon};
 pub use energy::{EnergyRange, energy_of_composition};
 pub use nearest::nearest;
+pub(super) use recipe::LARGEST_AMOUNT;
 
 use checklist::Checklist;
 
 use super::{Book, Finding, Place};
-use crate::quantity::excerpt;
+use crate::quantity::{excerpt, show_compact};
 
 /// Longest name that is repeated in a finding, in characters.
 const NAME: usize = 60;
@@ -80,6 +81,7 @@ fn settings(book: &Book, list: &mut Checklist) {
         (-40.0, 0.0),
         "−40 to 0 °C",
     );
+    windows(book, list);
     let bulk = settings.ice_bulk_density;
     list.in_range(
         Place::Settings,
@@ -107,9 +109,64 @@ fn settings(book: &Book, list: &mut Checklist) {
             "0 to 200 %",
         );
     }
+    steps(book, list);
+}
+
+/// The temperatures that the shop serves at, and the tax in its prices.
+fn windows(book: &Book, list: &mut Checklist) {
+    let settings = &book.settings;
+    for (what, window) in [
+        ("the window of hot drinks", settings.hot_window),
+        ("the window of iced drinks", settings.iced_window),
+    ] {
+        for celsius in [window.from, window.to] {
+            list.in_range(
+                Place::Settings,
+                what,
+                celsius,
+                (-20.0, 100.0),
+                "−20 to 100 °C",
+            );
+        }
+        if window.from > window.to {
+            let found = format!(
+                "{} to {} °C",
+                show_compact(window.from),
+                show_compact(window.to)
+            );
+            list.out_of_range(
+                Place::Settings,
+                what.to_owned(),
+                found,
+                "the cooler end first",
+            );
+        }
+    }
+    if let Some(percent) = settings.sales_tax_percent {
+        list.in_range(
+            Place::Settings,
+            "the sales tax",
+            percent,
+            (0.0, 100.0),
+            "0 to 100 %",
+        );
+    }
+}
+
+/// The shop's own noticeable steps.
+fn steps(book: &Book, list: &mut Checklist) {
+    let settings = &book.settings;
     for step in &settings.steps {
         let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
         list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");
+        let weight = format!("the weight of {}", excerpt(step.axis.word(), NAME));
+        list.in_range(
+            Place::Settings,
+            &weight,
+            step.weight,
+            (0.0, 100.0),
+            "0 to 100",
+        );
         list.in_range(
             Place::Settings,
             &what,

@@ -3,19 +3,30 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::checklist::Checklist;
+use super::counter::{PRICES, PRICES_IN_WORDS};
 use crate::book::{
     Amount, Book, Change, Entry, FindingKind, Line, LineId, Place, Recipe, Version, VersionId,
     resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
-const LARGEST_AMOUNT: f64 = 10_000.0;
+pub(crate) const LARGEST_AMOUNT: f64 = 10_000.0;
 
 /// Circles with more members are reported once, not from the place of each member.
 const REPORTED_BY_EACH: usize = 20;
 
 pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
     duplicate_ids(item, list);
+    list.name(Place::Recipe(item.id.clone(), "name"), &item.name);
+    if let Some(price) = item.menu_price {
+        let at = Place::Recipe(item.id.clone(), "menu_price");
+        list.in_range(at, "the menu price", price, PRICES, PRICES_IN_WORDS);
+    }
+    if let Some(celsius) = item.drinking_temperature {
+        let at = Place::Recipe(item.id.clone(), "drinking_temperature");
+        let what = "the drinking temperature";
+        list.in_range(at, what, celsius, (-10.0, 100.0), "−10 to 100 °C");
+    }
     let known: BTreeSet<&VersionId> = item.versions.iter().map(|version| &version.id).collect();
     let bases = bases(item);
     version_circles(item, &known, &bases, list);
@@ -29,6 +40,8 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
         }
     }
     for version in &item.versions {
+        let at = Place::Version(item.id.clone(), version.id.clone());
+        list.name(at, &version.name);
         for change in &version.changes {
             changed(book, item, version, change, list);
         }
@@ -259,6 +272,15 @@ fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list:
                 (-40.0, 100.0),
                 "−40 to 100 °C",
             );
+        }
+        Change::MenuPrice(Some(price)) => {
+            let at = Place::Version(item.id.clone(), version.id.clone());
+            list.in_range(at, "the menu price", *price, PRICES, PRICES_IN_WORDS);
+        }
+        Change::DrinkingTemperature(Some(celsius)) => {
+            let at = Place::Version(item.id.clone(), version.id.clone());
+            let what = "the drinking temperature";
+            list.in_range(at, what, *celsius, (-10.0, 100.0), "−10 to 100 °C");
         }
         Change::Add(_, Entry::Line(added)) => line(book, item, Some(version), added, list),
         _ => {}

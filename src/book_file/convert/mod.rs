@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Item, LineId, MeasureId, NamedLevel, RecipeId,
-    Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IngredientId, Item, LineId, MOST_LINES, MeasureId, NamedLevel,
+    RecipeId, Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.
@@ -113,6 +113,24 @@ impl Checker<'_> {
         let value = read(self);
         self.steps.pop();
         value
+    }
+
+    /// Reads a list of a recipe, whose entries are few; of too many none is read.
+    fn bounded<T, U>(
+        &mut self,
+        field: &'static str,
+        items: Vec<T>,
+        label: impl Fn(&T) -> &str,
+        read: impl FnMut(&mut Self, T) -> U,
+    ) -> Vec<U> {
+        let count = items.len();
+        if count <= MOST_LINES {
+            return self.items(field, items, label, read);
+        }
+        self.within(field, |checker| {
+            checker.report(|place| LoadProblem::TooMany { count, place });
+        });
+        Vec::new()
     }
 
     /// Reads the items of a list, each under its label.

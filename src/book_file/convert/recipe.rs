@@ -10,7 +10,7 @@ pub(super) fn recipe(checker: &mut Checker<'_>, found: file::Recipe) -> Recipe {
         id: checker.id("id", &found.id),
         name: found.name,
         state: found.state.map(Into::into).unwrap_or_default(),
-        entries: checker.items("entries", found.entries, entry_id, entry),
+        entries: checker.bounded("entries", found.entries, entry_id, entry),
         cup: checker.optional_id("cup", found.cup.as_ref()),
         shaker: checker.optional_id("shaker", found.shaker.as_ref()),
         strained: found.strained,
@@ -30,7 +30,7 @@ fn version(checker: &mut Checker<'_>, found: file::Version) -> Version {
         builds_on: checker.optional_id("builds_on", found.builds_on.as_ref()),
         state: found.state.map(Into::into).unwrap_or_default(),
         season: found.season,
-        changes: checker.items("changes", found.changes, |_| "", change),
+        changes: checker.bounded("changes", found.changes, |_| "", change),
     }
 }
 
@@ -47,7 +47,7 @@ fn approval(checker: &mut Checker<'_>, found: file::Approval) -> Approval {
 
 fn resolved(checker: &mut Checker<'_>, found: file::Resolved) -> Resolved {
     Resolved {
-        entries: checker.items("entries", found.entries, entry_id, entry),
+        entries: checker.bounded("entries", found.entries, entry_id, entry),
         cup: checker.optional_id("cup", found.cup.as_ref()),
         shaker: checker.optional_id("shaker", found.shaker.as_ref()),
         strained: found.strained,

@@ -112,7 +112,7 @@ fn specific_volume(sugar_fraction: f64) -> f64 {
 
 impl Enclosure {
     /// `None` where the argument at the head of this file does not hold: a mass below zero, a drink that is strained over
-    /// toppings or into a frozen cup, or something that fills and hardly takes room.
+    /// toppings or into a frozen cup, ice that fills to a mark, or something that fills and hardly takes room.
     pub(super) fn new(
         prepared: &Prepared,
         lines: &Lines,
@@ -191,6 +191,10 @@ impl Enclosure {
         if let Some(line) = filling {
             let target = target_of(line.fill, prepared);
             let rim = line.fill == Some(Fill::Rim);
+            // Ice that is heaped up to a mark reaches it as a bed, which no form of this file describes.
+            if !rim && line.per_unit.get(Component::Ice) > 0.0 {
+                return None;
+            }
             enclosure.filling = Some(enclosure.fill(prepared, lines, target, rim, most)?);
         }
         Some(enclosure)

@@ -13,6 +13,7 @@ use crate::quantity::parse_number;
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
 use crate::workbench::{Action, Command};
 
@@ -224,6 +225,11 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         if let Some(text) = outcome.read(&key, self.drafts, name) {
             self.typed(spot.field, |item| put(item, text));
         }
+        if outcome.left_empty {
+            let sentence = "a name is missing; it keeps the one that it had";
+            self.drafts.refuse(&key, shown, sentence);
+        }
+        unseen_ui(ui, shown, TypeStyle::Heading);
         self.errors_ui(ui, 0.0);
     }
 

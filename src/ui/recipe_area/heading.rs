@@ -11,6 +11,7 @@ use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
 use crate::workbench::Action;
 
@@ -63,6 +64,11 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         };
         actions.push(Action::edit(edit, &key));
     }
+    if outcome.left_empty {
+        let sentence = "a recipe needs a name; it keeps the one that it had";
+        view.drafts.refuse(&key, &screen.recipe.name, sentence);
+    }
+    unseen_ui(ui, &screen.recipe.name, TypeStyle::Title);
     draft_error_ui(ui, &view.drafts, &key);
 }
 

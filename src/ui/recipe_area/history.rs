@@ -2,11 +2,12 @@
 
 use egui::{Label, RichText, Sense, Ui, vec2};
 
-use crate::book::{Approval, Change, IngredientId, LineId, Version, VesselId};
+use crate::book::{Change, IngredientId, LineId, Version, VesselId};
 use crate::edit::Edit;
 use crate::quantity::show_number;
 use crate::ui::Screen;
 use crate::ui::field::Field;
+use crate::ui::safekeeping::approvals_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::wording::stage_words;
@@ -27,12 +28,7 @@ pub(super) fn history_ui(
         changes_ui(ui, screen, version);
     }
     note_ui(ui, screen, view, actions);
-    if !screen.recipe.approvals.is_empty() {
-        heading_ui(ui, "Approved");
-    }
-    for approval in screen.recipe.approvals.iter().rev() {
-        approval_ui(ui, screen, approval);
-    }
+    approvals_ui(ui, screen, view, actions);
 }
 
 fn heading_ui(ui: &mut Ui, words: &str) {
@@ -68,30 +64,6 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         };
         actions.push(Action::edit(edit, &key));
     }
-}
-
-fn approval_ui(ui: &mut Ui, screen: &Screen<'_>, approval: &Approval) {
-    let palette = theme::palette(ui.visuals());
-    let version = approval.version.as_ref().map(|id| {
-        screen
-            .recipe
-            .version(id)
-            .map_or_else(|| id.to_string(), |version| version.name.clone())
-    });
-    let name = version.unwrap_or_else(|| "as written".to_owned());
-    let tasted = approval
-        .tasted_at
-        .map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0)))
-        .unwrap_or_default();
-    let words = format!("{} — {name}, by {}{tasted}", approval.date, approval.by);
-    ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
-    if !approval.reason.is_empty() {
-        let reason = RichText::new(&approval.reason)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet);
-        ui.add(Label::new(reason).wrap());
-    }
-    ui.add_space(grid::TIGHT);
 }
 
 /// What the version changes of what it builds on.

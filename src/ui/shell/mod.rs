@@ -16,10 +16,11 @@ use super::Screen;
 use super::commands::UiCommand;
 use super::counter_area;
 use super::dialogs::Dialog;
+use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding};
-use crate::workbench::{Action, Command, Home, Intent, Message};
+use crate::workbench::{Action, Command, DiskChange, Home, Intent, Message};
 
 /// What every screen shows of the book as a whole.
 pub(super) struct BookInHand<'frame> {
@@ -39,6 +40,10 @@ pub(super) struct BookInHand<'frame> {
     pub findings: &'frame [Finding],
     /// Where it is kept.
     pub home: &'frame Home,
+    /// How its file was changed by another program.
+    pub disk_change: Option<&'frame DiskChange>,
+    /// Whether there is unsaved work of a program that did not end as it should.
+    pub has_left_work: bool,
 }
 
 /// Below this width of the window, in points, the list of drinks is narrow.
@@ -66,6 +71,7 @@ pub(super) fn shell_ui(
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
+    safekeeping::strip_ui(ui, in_hand.disk_change, view, actions);
     if view.area == Area::Counter {
         // It is about the shop: no drink, no level and no cautions of a drink beside it.
         counter_area::counter_area_ui(ui, in_hand.book, in_hand.findings, view, actions);

@@ -7,12 +7,16 @@ use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 use super::BookInHand;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
+use crate::quantity::excerpt;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::recipe_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Shown, draft_on};
+
+/// Longest name in the list, in characters; hidden ones are written out.
+const NAME: usize = 200;
 
 pub(super) fn shelf_list_ui(
     ui: &mut Ui,
@@ -374,9 +378,12 @@ impl ListRow<'_> {
             palette.text_normal
         };
         let room = (width - left - state_width - 2.0 * grid::NEAR).max(grid::FAR);
-        let name = ui
-            .painter()
-            .layout(self.name.to_owned(), self.style().font_id(), colour, room);
+        let name = ui.painter().layout(
+            excerpt(self.name, NAME),
+            self.style().font_id(),
+            colour,
+            room,
+        );
         let height = name.size().y + if self.quiet { 9.0 } else { 13.0 };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());

@@ -6,6 +6,7 @@ use super::{BookInHand, carry_out};
 use crate::book::Severity;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Command, Intent, Sample};
@@ -130,6 +131,7 @@ fn menu_items_ui(
             carry_out(command, in_hand.book, view, in_hand.home, actions);
         }
     }
+    safekeeping::menu_items_ui(ui, in_hand.has_left_work, view, actions);
     heading_ui(ui, "Samples");
     for sample in Sample::ALL {
         if ui.button(sample.name()).clicked() {

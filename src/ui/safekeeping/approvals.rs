@@ -1,0 +1,170 @@
+//! The approvals of a recipe: when, by whom and why, what changed between any two, and the way back to one.
+
+use egui::{Button, ComboBox, Label, RichText, Ui};
+
+use super::ComparedApprovals;
+use super::differences::{quiet, sentences_ui};
+use crate::book::{Approval, ApprovalRecord, Recipe};
+use crate::quantity::{excerpt, show_number};
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::workbench::{Action, Command};
+
+/// Longest name or reason in a line, in characters.
+const TEXT: usize = 120;
+
+/// The approvals, the newest first.
+pub(in crate::ui) fn approvals_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let history = screen.recipe.approval_history();
+    if history.is_empty() {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::EASY);
+    ui.label(
+        RichText::new("Approved")
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet),
+    );
+    ui.add_space(grid::TIGHT);
+    for record in history.iter().rev() {
+        approval_ui(ui, screen, record, actions);
+    }
+    compare_ui(ui, screen, view);
+}
+
+/// "as written" or the name of the version.
+fn version_name(recipe: &Recipe, approval: &Approval) -> String {
+    match &approval.version {
+        None => "as written".to_owned(),
+        Some(id) => recipe
+            .version(id)
+            .map_or_else(|| id.to_string(), |version| excerpt(&version.name, TEXT)),
+    }
+}
+
+fn approval_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    record: &ApprovalRecord<'_>,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let approval = record.approval;
+    let tasted = approval
+        .tasted_at
+        .map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0)))
+        .unwrap_or_default();
+    let words = format!(
+        "{} — {}, by {}{tasted}",
+        excerpt(&approval.date, TEXT),
+        version_name(screen.recipe, approval),
+        excerpt(&approval.by, TEXT)
+    );
+    ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+    if !approval.reason.is_empty() {
+        quiet(ui, &approval.reason);
+    }
+    if let (Some(follows), Some(differences)) = (record.follows, &record.differences) {
+        let before = &screen.recipe.approvals[follows - 1];
+        let head = format!("since {}", excerpt(&before.date, TEXT));
+        if differences.is_empty() {
+            quiet(ui, &format!("{head}: nothing changed"));
+        } else {
+            ui.indent(("since", record.number), |ui| {
+                quiet(ui, &head);
+                sentences_ui(ui, &differences.sentences(screen.book));
+            });
+        }
+    }
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        let text = RichText::new("Go back to this")
+            .font(TypeStyle::Small.font_id())
+            .color(palette.accent);
+        let response = ui
+            .add(Button::new(text).frame_when_inactive(false))
+            .on_hover_text("Make a new draft with these lines; nothing approved changes")
+            .accessible_name(format!("Go back to the approval of {}", approval.date));
+        if response.clicked() {
+            actions.push(Action::Command(Command::GoBackToApproval {
+                recipe: screen.recipe.id.clone(),
+                number: record.number,
+            }));
+        }
+    });
+    ui.add_space(grid::TIGHT);
+}
+
+/// What changed between any two states of the recipe that were approved, or from one of them to the version in hand.
+fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    let recipe = screen.recipe;
+    let count = recipe.approvals.len();
+    let of_recipe = view
+        .safekeeping
+        .approvals
+        .take_if(|compared| compared.recipe == recipe.id);
+    let mut compared = of_recipe.unwrap_or_else(|| ComparedApprovals {
+        recipe: recipe.id.clone(),
+        from: count,
+        to: None,
+    });
+    // An approval that undo has taken back.
+    compared.from = compared.from.clamp(1, count);
+    compared.to = compared.to.filter(|to| *to <= count);
+    let words = |number: Option<usize>| match number {
+        None => "the version in hand".to_owned(),
+        Some(number) => {
+            let approval = &recipe.approvals[number - 1];
+            format!(
+                "{number}: {}, {}",
+                excerpt(&approval.date, TEXT),
+                version_name(recipe, approval)
+            )
+        }
+    };
+    ui.add_space(grid::NEAR);
+    ui.horizontal_wrapped(|ui| {
+        quiet(ui, "What changed from");
+        ComboBox::from_id_salt("compare from")
+            .selected_text(words(Some(compared.from)))
+            .width(200.0)
+            .show_ui(ui, |ui| {
+                for number in 1..=count {
+                    ui.selectable_value(&mut compared.from, number, words(Some(number)));
+                }
+            })
+            .response
+            .accessible_name("What changed from");
+        quiet(ui, "to");
+        ComboBox::from_id_salt("compare to")
+            .selected_text(words(compared.to))
+            .width(200.0)
+            .show_ui(ui, |ui| {
+                ui.selectable_value(&mut compared.to, None, words(None));
+                for number in 1..=count {
+                    ui.selectable_value(&mut compared.to, Some(number), words(Some(number)));
+                }
+            })
+            .response
+            .accessible_name("What changed to");
+    });
+    let differences = match compared.to {
+        None => recipe.compare_with_approval(compared.from, screen.shown.version.as_ref()),
+        Some(to) => recipe.compare_approvals(compared.from, to),
+    };
+    if let Some(differences) = differences {
+        if differences.is_empty() {
+            quiet(ui, "nothing changed");
+        } else {
+            sentences_ui(ui, &differences.sentences(screen.book));
+        }
+    }
+    view.safekeeping.approvals = Some(compared);
+}

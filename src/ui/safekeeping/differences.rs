@@ -1,0 +1,119 @@
+//! A list of the items in which two books differ; each that has changed unfolds to what changed inside.
+
+use std::collections::BTreeSet;
+
+use egui::{Button, Label, RichText, Ui};
+
+use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
+use crate::quantity::excerpt;
+use crate::ui::theme::{self, TypeStyle, grid};
+
+/// Longest name in the list, in characters.
+const NAME: usize = 60;
+
+/// Most rows that are drawn: a list of thousands is not read.
+const ROWS: usize = 100;
+
+/// The items of a difference. `list` tells lists apart; `details` says what changed inside an item.
+pub(super) fn differences_ui(
+    ui: &mut Ui,
+    list: &'static str,
+    difference: &BookDifference,
+    unfolded: &mut BTreeSet<(&'static str, ItemId)>,
+    details: impl Fn(&ItemId) -> Vec<String>,
+) {
+    if difference.is_empty() {
+        quiet(ui, "nothing differs");
+    }
+    for item in difference.items.iter().take(ROWS) {
+        item_ui(ui, list, item, unfolded, &details);
+    }
+    if difference.items.len() > ROWS {
+        quiet(ui, &format!("and {} more", difference.items.len() - ROWS));
+    }
+    for kind in &difference.reordered {
+        quiet(ui, &format!("{kind} in another order"));
+    }
+}
+
+fn item_ui(
+    ui: &mut Ui,
+    list: &'static str,
+    item: &ItemDifference,
+    unfolded: &mut BTreeSet<(&'static str, ItemId)>,
+    details: &impl Fn(&ItemId) -> Vec<String>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let name = item_name(&item.item, &item.name);
+    let key = (list, item.item.clone());
+    let has_details = item.change == ItemChange::Changed;
+    let open = has_details && unfolded.contains(&key);
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        if has_details {
+            ui.spacing_mut().button_padding.x = grid::TIGHT;
+            let text = RichText::new(&name).color(palette.accent);
+            let button = Button::new(text).frame_when_inactive(false).truncate();
+            let words = if open {
+                "Fold up"
+            } else {
+                "What changed inside"
+            };
+            if ui.add(button).on_hover_text(words).clicked() {
+                if open {
+                    unfolded.remove(&key);
+                } else {
+                    unfolded.insert(key);
+                }
+            }
+        } else {
+            // In line with the names that can be pressed.
+            ui.add_space(grid::TIGHT);
+            ui.label(RichText::new(&name).color(palette.text_normal));
+        }
+        let words = match &item.item {
+            ItemId::Settings => item.change.word().to_owned(),
+            other => format!("{}, {}", other.words().0, item.change.word()),
+        };
+        quiet(ui, &words);
+    });
+    if open {
+        let sentences = details(&item.item);
+        ui.indent(("inside", list, &name), |ui| sentences_ui(ui, &sentences));
+    }
+}
+
+/// Sentences about one item, one below the other.
+pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String]) {
+    let palette = theme::palette(ui.visuals());
+    if sentences.is_empty() {
+        quiet(ui, "nothing that is said here");
+    }
+    for sentence in sentences.iter().take(ROWS) {
+        ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
+    }
+    if sentences.len() > ROWS {
+        quiet(ui, &format!("and {} more", sentences.len() - ROWS));
+    }
+}
+
+/// The name of an item for people: "the shop's settings" have none of their own.
+pub(super) fn item_name(item: &ItemId, name: &str) -> String {
+    match item {
+        ItemId::Settings => "the shop’s settings".to_owned(),
+        _ if name.trim().is_empty() => "without a name".to_owned(),
+        _ => excerpt(name, NAME),
+    }
+}
+
+pub(super) fn quiet(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
+}

@@ -1,0 +1,199 @@
+//! Earlier copies of the book: when each was saved, how it differs from the book on the screen, and what can be done with it.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
+
+use super::differences::{differences_ui, quiet};
+use super::{
+    Compared, SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words,
+    wide_sheet_ui,
+};
+use crate::book::{Book, BookDifference, difference_of_books};
+use crate::ui::dialogs::{quiet_ui, title_ui};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::workbench::{
+    Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, exact_moment_words,
+};
+
+/// Width of the list and height of both columns, in points.
+const LIST: f32 = 264.0;
+const HEIGHT: f32 = 340.0;
+
+pub(super) fn earlier_ui(
+    ctx: &Context,
+    workbench: &Workbench,
+    state: &mut SafekeepingState,
+    actions: &mut Vec<Action>,
+) {
+    let mut close = false;
+    let stays = wide_sheet_ui(ctx, "earlier copies", |ui| {
+        title_ui(ui, "Earlier copies of the book");
+        match workbench.earlier_list() {
+            None => sentence_ui(ui, "Looking for them…"),
+            Some(Err(reason)) => sentence_ui(ui, reason),
+            Some(Ok(copies)) if copies.is_empty() => none_ui(ui, workbench.home()),
+            Some(Ok(copies)) => {
+                quiet_ui(
+                    ui,
+                    "Each save keeps what it replaces: the last ten, and the last of each day. They never change.",
+                );
+                ui.add_space(grid::NEAR);
+                ui.horizontal_top(|ui| {
+                    column_ui(ui, LIST, |ui| list_ui(ui, workbench, copies, actions));
+                    ui.add_space(grid::EASY);
+                    let rest = ui.available_width();
+                    column_ui(ui, rest, |ui| {
+                        close |= copy_ui(ui, workbench, state, actions);
+                    });
+                });
+            }
+        }
+        ui.add_space(grid::EASY);
+        close |= ui.button("Close").clicked();
+    });
+    if close || !stays {
+        state.earlier_open = false;
+    }
+}
+
+fn column_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
+    let layout = Layout::top_down(Align::Min);
+    ui.allocate_ui_with_layout(vec2(width, HEIGHT), layout, |ui| {
+        ui.set_width(width);
+        contents(ui);
+    });
+}
+
+fn none_ui(ui: &mut Ui, home: &Home) {
+    sentence_ui(
+        ui,
+        match home {
+            Home::File(_) => {
+                "There are none yet. Each save that changes the file keeps what it replaces."
+            }
+            Home::Nowhere(_) => {
+                "This book is in no file yet. Once it is saved, each save keeps what it replaces."
+            }
+        },
+    );
+}
+
+fn list_ui(ui: &mut Ui, workbench: &Workbench, copies: &[EarlierCopy], actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    let looked_at = workbench.earlier_book().map(|(path, _)| path);
+    ScrollArea::vertical()
+        .id_salt("earlier list")
+        .max_height(HEIGHT)
+        .auto_shrink([false, false])
+        .show(ui, |ui| {
+            for copy in copies {
+                let chosen = looked_at == Some(copy.path.as_path());
+                let text = RichText::new(exact_moment_words(copy.saved)).color(palette.text_strong);
+                let button = Button::selectable(chosen, text)
+                    .right_text(
+                        RichText::new(size_words(copy.bytes))
+                            .font(TypeStyle::Small.font_id())
+                            .color(palette.text_quiet),
+                    )
+                    .min_size(vec2(LIST - grid::EASY, grid::TARGET));
+                if ui.add(button).clicked() {
+                    command(actions, Command::LookAtEarlier(copy.path.clone()));
+                }
+            }
+        });
+}
+
+/// The copy in hand beside the book on the screen; `true` when the sheet should close.
+fn copy_ui(
+    ui: &mut Ui,
+    workbench: &Workbench,
+    state: &mut SafekeepingState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    let Some((path, look)) = workbench.earlier_book() else {
+        quiet(
+            ui,
+            "Choose a copy to see how it differs from the book on the screen.",
+        );
+        return false;
+    };
+    let earlier = match look {
+        EarlierBook::Reading => {
+            quiet(ui, "Reading it…");
+            return false;
+        }
+        EarlierBook::Unreadable(reason) => {
+            sentence_ui(ui, reason);
+            return false;
+        }
+        EarlierBook::Read(book) => book,
+    };
+    let difference = compared(workbench, path, earlier, state);
+    let mut close = false;
+    quiet(
+        ui,
+        &format!(
+            "{} recipes, {} ingredients, {} measures, {} vessels",
+            earlier.recipes.len(),
+            earlier.ingredients.len(),
+            earlier.measures.len(),
+            earlier.vessels.len()
+        ),
+    );
+    heading_ui(ui, "Since then, on the screen");
+    ScrollArea::vertical()
+        .id_salt("earlier differences")
+        .max_height(HEIGHT - 110.0)
+        .auto_shrink([false, true])
+        .show(ui, |ui| {
+            differences_ui(ui, "earlier", &difference, &mut state.unfolded, |item| {
+                Book::item_differences(earlier, workbench.book(), item)
+            });
+        });
+    ui.add_space(grid::NEAR);
+    ui.horizontal(|ui| {
+        ui.add_enabled_ui(!difference.is_empty(), |ui| {
+            if button_ui(
+                ui,
+                "Take it back",
+                "Put this book on the screen, as one step that undo takes back",
+            ) {
+                command(actions, Command::RestoreEarlier(path.to_owned()));
+                close = true;
+            }
+        });
+        if button_ui(
+            ui,
+            "Open as a copy",
+            "Open it by itself; saving asks for a new name",
+        ) {
+            command(actions, Command::Do(Intent::Open(path.to_owned())));
+            close = true;
+        }
+    });
+    close
+}
+
+/// The difference from a copy, worked out once as long as neither changes.
+fn compared(
+    workbench: &Workbench,
+    path: &Path,
+    earlier: &Book,
+    state: &mut SafekeepingState,
+) -> Arc<BookDifference> {
+    if let Some(known) = &state.compared
+        && known.with == path
+        && known.stamp == workbench.stamp()
+    {
+        return known.difference.clone();
+    }
+    let difference = Arc::new(difference_of_books(earlier, workbench.book()));
+    state.compared = Some(Compared {
+        with: path.to_owned(),
+        stamp: workbench.stamp(),
+        difference: difference.clone(),
+    });
+    difference
+}

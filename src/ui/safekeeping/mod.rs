@@ -1,0 +1,240 @@
+//! What keeps a shop's work safe, as far as a person has to decide: unsaved work that was found, a file that another program
+//! has changed, a file that would be replaced, earlier copies of the book, and the approvals of a recipe.
+
+mod approvals;
+mod changed_on_disk;
+mod differences;
+mod earlier_copies;
+mod recovered_work;
+mod replace_file;
+
+use std::collections::BTreeSet;
+use std::path::PathBuf;
+use std::sync::Arc;
+use std::time::Duration;
+
+use egui::{Context, Ui};
+
+use super::dialogs;
+use super::view_state::ViewState;
+use crate::book::{BookDifference, ItemId, RecipeId};
+use crate::workbench::{Action, BookStamp, Command, Home, Workbench};
+
+pub(super) use self::approvals::approvals_ui;
+pub(super) use self::changed_on_disk::strip_ui;
+
+/// Width of the sheets, in points.
+const WIDTH: f32 = 640.0;
+const WIDTH_OF_TWO: f32 = 820.0;
+
+/// Height of a sheet without its list, and of what is seen of the window around it, in points.
+const REST_OF_SHEET: f32 = 340.0;
+
+/// How long the window may sleep before it looks at the file again.
+const LOOK_EVERY: Duration = Duration::from_secs(2);
+
+/// What is looked at and chosen, neither undone nor saved.
+#[derive(Default)]
+pub(super) struct SafekeepingState {
+    /// Unsaved work that was found is decided about later.
+    recovery_later: bool,
+    /// The sheet about the change on the disk is open.
+    disk_change_open: bool,
+    /// Items that both sides have changed and of which theirs is taken.
+    take_theirs: BTreeSet<ItemId>,
+    /// The sheet of the earlier copies is open.
+    earlier_open: bool,
+    /// Items whose details are open, by the list that they stand in.
+    unfolded: BTreeSet<(&'static str, ItemId)>,
+    /// How the earlier copy in hand differs from the book on the screen.
+    compared: Option<Compared>,
+    /// The two states of a recipe that are compared.
+    approvals: Option<ComparedApprovals>,
+}
+
+/// The difference from an earlier copy, as long as neither changes.
+struct Compared {
+    with: PathBuf,
+    stamp: BookStamp,
+    difference: Arc<BookDifference>,
+}
+
+/// Two approvals by their numbers from 1; `None` is the version in hand as it is now.
+struct ComparedApprovals {
+    recipe: RecipeId,
+    from: usize,
+    to: Option<usize>,
+}
+
+impl SafekeepingState {
+    /// Another book is open.
+    pub(super) fn forget_book(&mut self) {
+        *self = Self {
+            recovery_later: self.recovery_later,
+            ..Self::default()
+        };
+    }
+}
+
+/// The question that comes first.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Asked {
+    Replace,
+    DiskChange,
+    Recovery,
+    Earlier,
+}
+
+fn first_question(workbench: &Workbench, state: &SafekeepingState) -> Option<Asked> {
+    if workbench.replacing().is_some() {
+        return Some(Asked::Replace);
+    }
+    let stops_a_save = workbench.disk_change().map(|change| change.at_save);
+    if stops_a_save.is_some_and(|stops| stops || state.disk_change_open) {
+        return Some(Asked::DiskChange);
+    }
+    // What waits is asked about first: opening a book changes what there is to bring back.
+    if workbench.pending().is_some() {
+        return None;
+    }
+    if workbench.offered_recovery().is_some() && !state.recovery_later {
+        return Some(Asked::Recovery);
+    }
+    state.earlier_open.then_some(Asked::Earlier)
+}
+
+/// Whether a sheet of this module is open.
+pub(super) fn asks(workbench: &Workbench, state: &SafekeepingState) -> bool {
+    first_question(workbench, state).is_some()
+}
+
+/// Shows the sheet that is open, if any; `false` when there is none.
+pub(super) fn asks_ui(
+    ctx: &Context,
+    workbench: &Workbench,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    if view.dialog.is_some() {
+        return false;
+    }
+    let Some(asked) = first_question(workbench, &view.safekeeping) else {
+        return false;
+    };
+    match asked {
+        Asked::Replace => replace_file::replace_ui(ctx, workbench, view, actions),
+        Asked::DiskChange => changed_on_disk::disk_change_ui(ctx, workbench, view, actions),
+        Asked::Recovery => {
+            recovered_work::recovery_ui(ctx, workbench, &mut view.safekeeping, actions);
+        }
+        Asked::Earlier => {
+            earlier_copies::earlier_ui(ctx, workbench, &mut view.safekeeping, actions);
+        }
+    }
+    true
+}
+
+/// The entries of the book's menu.
+pub(super) fn menu_items_ui(
+    ui: &mut Ui,
+    has_left_work: bool,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if ui.button("Earlier copies…").clicked() {
+        view.safekeeping.earlier_open = true;
+        actions.push(Action::Command(Command::ListEarlier));
+    }
+    if has_left_work && ui.button("Unsaved work that was found…").clicked() {
+        view.safekeeping.recovery_later = false;
+    }
+}
+
+/// Has the file looked at every few seconds and at once when the window gets the focus, although nobody moves the mouse.
+pub(super) fn keep_looking(ctx: &Context, workbench: &mut Workbench) {
+    if !matches!(workbench.home(), Home::File(_)) {
+        return;
+    }
+    let comes_back = ctx.input(|input| {
+        input
+            .raw
+            .events
+            .iter()
+            .any(|event| matches!(event, egui::Event::WindowFocused(true)))
+    });
+    if comes_back {
+        workbench.look_at_disk();
+    }
+    ctx.request_repaint_after(LOOK_EVERY);
+}
+
+/// Height of a list in a sheet, in points: what the window has, less the rest of the sheet.
+fn room_for_list(ctx: &Context) -> f32 {
+    (ctx.content_rect().height() - REST_OF_SHEET).max(120.0)
+}
+
+/// A button that is not the one that Enter means.
+fn button_ui(ui: &mut Ui, words: &str, explanation: &str) -> bool {
+    ui.button(words).on_hover_text(explanation).clicked()
+}
+
+fn command(actions: &mut Vec<Action>, command: Command) {
+    actions.push(Action::Command(command));
+}
+
+/// "41 kB".
+fn size_words(bytes: u64) -> String {
+    const KILO: u64 = 1000;
+    match bytes {
+        0..1_000 => format!("{bytes} bytes"),
+        1_000..1_000_000 => format!("{} kB", bytes.div_ceil(KILO)),
+        _ => format!("{}.{} MB", bytes / (KILO * KILO), bytes / 100_000 % 10),
+    }
+}
+
+fn heading_ui(ui: &mut Ui, words: &str) {
+    use super::theme::{self, TypeStyle, grid};
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::EASY);
+    ui.label(
+        egui::RichText::new(words)
+            .font(TypeStyle::Strong.font_id())
+            .color(palette.text_strong),
+    );
+}
+
+fn sentence_ui(ui: &mut Ui, words: &str) {
+    ui.add(egui::Label::new(words).wrap());
+}
+
+/// A sheet with two columns.
+fn wide_sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
+    dialogs::wide_sheet(ctx, name, WIDTH_OF_TWO, |ui| {
+        contents(ui);
+        true
+    })
+}
+
+fn sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
+    dialogs::wide_sheet(ctx, name, WIDTH, |ui| {
+        contents(ui);
+        true
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_are_said_in_the_unit_that_fits() {
+        for (bytes, words) in [
+            (0, "0 bytes"),
+            (999, "999 bytes"),
+            (1_001, "2 kB"),
+            (5_242_880, "5.2 MB"),
+        ] {
+            assert_eq!(size_words(bytes), words);
+        }
+    }
+}

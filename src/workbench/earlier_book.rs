@@ -1,0 +1,113 @@
+//! The earlier copies of the open book: found and read on threads, as the disk may be slow.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+
+use super::open_book::{Home, Workbench};
+use crate::book::Book;
+use crate::book_file::{EarlierCopy, earlier_copies};
+
+/// An earlier copy that is looked at.
+#[derive(Clone, Debug)]
+pub enum EarlierBook {
+    /// It is being read.
+    Reading,
+    /// The book as it was; items that are the same are shared with the book on the screen.
+    Read(Arc<Book>),
+    /// It can't be read, and why.
+    Unreadable(String),
+}
+
+/// The list of the copies, or why it can't be had.
+type Listed = Result<Vec<EarlierCopy>, String>;
+
+/// What has been asked for of the earlier copies.
+#[derive(Default)]
+pub(super) struct EarlierShelf {
+    list: Option<Listed>,
+    listing: Option<Receiver<Listed>>,
+    looked_at: Option<(PathBuf, EarlierBook)>,
+    reading: Option<Receiver<EarlierBook>>,
+}
+
+impl Workbench {
+    /// The earlier copies, the newest first; `None` until they were asked for and found.
+    pub fn earlier_list(&self) -> Option<&Result<Vec<EarlierCopy>, String>> {
+        self.file.earlier.list.as_ref()
+    }
+
+    /// The earlier copy that is looked at.
+    pub fn earlier_book(&self) -> Option<(&Path, &EarlierBook)> {
+        let (path, book) = self.file.earlier.looked_at.as_ref()?;
+        Some((path, book))
+    }
+
+    pub(super) fn list_earlier(&mut self) {
+        let Home::File(path) = self.home.clone() else {
+            self.file.earlier.list = Some(Ok(Vec::new()));
+            return;
+        };
+        let (sender, listing) = channel();
+        let wake = self.wake.clone();
+        std::thread::spawn(move || {
+            let list = earlier_copies(&path)
+                .map_err(|error| format!("the earlier copies can't be read ({error})"));
+            if sender.send(list).is_ok() {
+                wake();
+            }
+        });
+        self.file.earlier.listing = Some(listing);
+    }
+
+    /// A save has made one more copy.
+    pub(super) fn list_earlier_again(&mut self) {
+        if self.file.earlier.list.is_some() {
+            self.list_earlier();
+        }
+    }
+
+    pub(super) fn look_at_earlier(&mut self, path: PathBuf) {
+        let (sender, reading) = channel();
+        let (disk, wake, now) = (
+            self.file.disk.clone(),
+            self.wake.clone(),
+            self.book().clone(),
+        );
+        let of = path.clone();
+        std::thread::spawn(move || {
+            let book = match disk.load(&of) {
+                Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
+                Err(error) => EarlierBook::Unreadable(error.to_string()),
+            };
+            if sender.send(book).is_ok() {
+                wake();
+            }
+        });
+        self.file.earlier.looked_at = Some((path, EarlierBook::Reading));
+        self.file.earlier.reading = Some(reading);
+    }
+
+    pub(super) fn poll_earlier(&mut self) {
+        let shelf = &mut self.file.earlier;
+        match shelf.listing.as_ref().map(Receiver::try_recv) {
+            Some(Ok(list)) => {
+                shelf.list = Some(list);
+                shelf.listing = None;
+            }
+            Some(Err(TryRecvError::Disconnected)) => shelf.listing = None,
+            Some(Err(TryRecvError::Empty)) | None => {}
+        }
+        let book = match shelf.reading.as_ref().map(Receiver::try_recv) {
+            Some(Ok(book)) => book,
+            Some(Err(TryRecvError::Disconnected)) => {
+                EarlierBook::Unreadable("reading it broke down".to_owned())
+            }
+            Some(Err(TryRecvError::Empty)) | None => return,
+        };
+        shelf.reading = None;
+        if let Some((_, looked_at)) = &mut shelf.looked_at {
+            *looked_at = book;
+        }
+    }
+}
