@@ -16,7 +16,7 @@ use super::remembered;
 use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
-use super::{Screen, counter_area, serving_area, swap_area};
+use super::{Screen, card_area, counter_area, serving_area, swap_area};
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
@@ -308,6 +308,10 @@ impl App {
             self.workbench
                 .serving(&shown.recipe, shown.version.as_ref())
         });
+        let cards = (self.view.area == Area::Cards).then(|| {
+            let order = shown.and_then(|shown| self.view.cards.order(shown));
+            card_area::card_frame(&mut self.workbench, order.as_ref())
+        });
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {
             book: &book,
@@ -344,6 +348,10 @@ impl App {
                 }
                 Area::Serving => {
                     serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);
+                }
+                Area::Cards => {
+                    let frame = cards.unwrap_or_default();
+                    card_area::card_area_ui(ui, screen, &frame, &mut view.cards, actions);
                 }
                 Area::Recipe | Area::Counter | Area::Findings => {
                     recipe_area::recipe_area_ui(ui, screen, view, actions);

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
+use super::card_area::CardState;
 use super::counter_area::CounterState;
 use super::dialogs::Dialog;
 use super::recipe_area::FinderState;
@@ -25,6 +26,8 @@ pub enum Area {
     Serving,
     /// What the shop has.
     Counter,
+    /// What is printed, and what is brought in.
+    Cards,
     /// What is wrong with the book.
     Findings,
 }
@@ -137,6 +140,8 @@ pub struct ViewState {
     pub(super) serving: ServingState,
     /// What is looked at of the counter.
     pub counter: CounterState,
+    /// What is chosen for a card.
+    pub cards: CardState,
     /// Books that were open before, the latest first.
     pub recent: Vec<PathBuf>,
 }
@@ -197,6 +202,7 @@ impl ViewState {
         self.swap = SwapState::default();
         self.counter = CounterState::default();
         self.serving = ServingState::default();
+        self.cards = CardState::default();
     }
 }
 

@@ -212,6 +212,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
         (Area::Swap, "Swap".to_owned()),
         (Area::Serving, "Serving".to_owned()),
         (Area::Counter, "Counter".to_owned()),
+        (Area::Cards, "Cards".to_owned()),
     ];
     if !in_hand.findings.is_empty() {
         tabs.push((
