@@ -1,8 +1,8 @@
 //! What so many drinks need: to buy, and to make beforehand, with what the house makes followed down to what is bought.
 
-use super::document::{Block, CautionLine, Column, Document, Table};
+use super::document::{Block, Column, Document, Table};
 use super::figure_words::name_of;
-use super::recipe_blocks::{Made, footnotes};
+use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{BatchItem, CardError};
 use crate::balance::balance_version;
 use crate::book::{Book, ClosureKind, Ingredient, IngredientId, ServicewareKind};
@@ -110,7 +110,8 @@ pub(super) fn document(book: &Book, items: &[BatchItem]) -> Result<Document, Car
         blocks.push(Block::Heading("To serve in".to_owned()));
         blocks.push(Block::Table(service));
     }
-    blocks.push(Block::Cautions(cautions(&made)));
+    let drinks: Vec<&Made<'_>> = made.iter().map(|(made, _)| made).collect();
+    blocks.push(Block::Cautions(cautions_of_all(&drinks)));
     blocks.push(Block::Footnotes(vec![
         "Amounts are what the recipes need, without a reserve. Packs and batches are rounded up to whole ones; what a batch \
          or pack loses as waste is added."
@@ -210,13 +211,9 @@ fn need_words(need: &Need) -> String {
 }
 
 fn drinks(made: &[(Made<'_>, u32)]) -> Table {
-    let rows = made.iter().map(|(made, count)| {
-        vec![
-            made.name(),
-            made.revision(),
-            count.to_string(),
-        ]
-    });
+    let rows = made
+        .iter()
+        .map(|(made, count)| vec![made.name(), made.revision(), count.to_string()]);
     Table {
         caption: "the drinks that are made".to_owned(),
         columns: vec![
@@ -233,7 +230,11 @@ fn to_make(book: &Book, batches: &[Batch]) -> Table {
         let made = batch.made().map_or_else(
             || "not known".to_owned(),
             |made| {
-                let least = if batch.need.incomplete { "at least " } else { "" };
+                let least = if batch.need.incomplete {
+                    "at least "
+                } else {
+                    ""
+                };
                 format!("{least}{}", show_count(made))
             },
         );
@@ -272,7 +273,13 @@ fn to_buy(book: &Book, needs: &[Need]) -> Table {
         let price = price.filter(|price| price.grams > 0.0 && price.waste_percent < 100.0);
         let supplier = ingredient.map_or_else(String::new, |item| item.supplier.clone());
         let cells = price.map_or_else(
-            || ["price not stated".to_owned(), String::new(), "not known".to_owned()],
+            || {
+                [
+                    "price not stated".to_owned(),
+                    String::new(),
+                    "not known".to_owned(),
+                ]
+            },
             |price| {
                 let usable = price.grams * (1.0 - price.waste_percent / 100.0);
                 let packs = (need.grams / usable - LITTLE).ceil().max(0.0);
@@ -314,12 +321,11 @@ fn to_buy(book: &Book, needs: &[Need]) -> Table {
 
 fn serviceware(book: &Book, made: &[(Made<'_>, u32)]) -> Table {
     let mut counts: Vec<(String, u64)> = Vec::new();
-    let mut add = |name: String, count: u32| {
-        match counts.iter_mut().find(|(known, _)| *known == name) {
+    let mut add =
+        |name: String, count: u32| match counts.iter_mut().find(|(known, _)| *known == name) {
             Some((_, so_far)) => *so_far += u64::from(count),
             None => counts.push((name, u64::from(count))),
-        }
-    };
+        };
     for (made, count) in made {
         let cup = made.balance.resolved.cup.as_ref();
         let Some(cup) = cup.and_then(|id| book.vessel(id)) else {
@@ -348,29 +354,4 @@ fn serviceware(book: &Book, made: &[(Made<'_>, u32)]) -> Table {
             .map(|(name, count)| vec![name, count.to_string()])
             .collect(),
     }
-}
-
-/// The cautions of all drinks; each names those that it is about.
-fn cautions(made: &[(Made<'_>, u32)]) -> Vec<CautionLine> {
-    let mut found: Vec<(CautionLine, Vec<String>)> = Vec::new();
-    for (one, _) in made {
-        for caution in one.cautions() {
-            match found.iter_mut().find(|(known, _)| *known == caution) {
-                Some((_, whose)) => whose.push(one.name()),
-                None => found.push((caution, vec![one.name()])),
-            }
-        }
-    }
-    let several = made.len() > 1;
-    found
-        .into_iter()
-        .map(|(caution, whose)| CautionLine {
-            text: if several {
-                format!("{}: {}", whose.join(", "), caution.text)
-            } else {
-                caution.text.clone()
-            },
-            ..caution
-        })
-        .collect()
 }

@@ -1,8 +1,8 @@
 //! Two to four versions beside each other: what goes in, what comes out, how far apart they taste.
 
 use super::document::{Block, CautionLine, Column, Document, Orientation, Table};
-use super::recipe_blocks::{Made, footnotes};
 use super::figure_words::name_of;
+use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{Measurand, difference};
 use crate::book::{Book, LineId};
@@ -62,7 +62,11 @@ pub(super) fn document(book: &Book, drinks: &[Drink]) -> Result<Document, CardEr
         title,
         subtitle: names.join(" · "),
         revision: revisions.join("; "),
-        orientation: Orientation::Wide,
+        orientation: if made.len() > 2 {
+            Orientation::Wide
+        } else {
+            Orientation::Upright
+        },
         blocks: vec![
             Block::Heading("What goes in".to_owned()),
             Block::Table(if same_recipe {
@@ -99,10 +103,7 @@ fn lines(made: &[Made<'_>], names: &[String]) -> Table {
     }
     let rows = ids.into_iter().map(|id| {
         let of = |made: &Made<'_>| made.balance.resolved.line(id).cloned();
-        let role = made
-            .iter()
-            .find_map(of)
-            .map_or("", |line| line.role.word());
+        let role = made.iter().find_map(of).map_or("", |line| line.role.word());
         let cells = made.iter().map(|made| match of(made) {
             Some(line) => format!(
                 "{} {} ({})",
@@ -192,9 +193,7 @@ fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
             if at == 0 {
                 return axis.value.map_or_else(
                     || "not known".to_owned(),
-                    |value| {
-                        super::figure_words::with_uncertainty(value, axis.u, axis.axis.unit())
-                    },
+                    |value| super::figure_words::with_uncertainty(value, axis.u, axis.axis.unit()),
                 );
             }
             let found = difference.axes.iter().find(|other| other.axis == axis.axis);

@@ -110,9 +110,7 @@ fn write_rows(rows: &[Vec<String>]) -> Vec<u8> {
         .from_writer("\u{feff}".as_bytes().to_vec());
     for cells in rows {
         let cells = cells.iter().map(|cell| neutral_cell(cell));
-        let padded = cells
-            .chain(std::iter::repeat(String::new()))
-            .take(width);
+        let padded = cells.chain(std::iter::repeat(String::new())).take(width);
         // Writing to memory can't fail, and the rows are of one length.
         let _ = writer.write_record(padded);
     }

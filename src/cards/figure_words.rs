@@ -19,6 +19,8 @@ pub fn figure_words(book: &Book, reported: &Reported, unit: &str) -> String {
     };
     let figure = with_uncertainty(value, reported.u, unit);
     match missing {
+        // Nothing is known of it: "at least 0" would read like a figure.
+        Some(missing) if value == 0.0 => format!("not known ({missing})"),
         Some(missing) => format!("at least {figure} ({missing})"),
         None => figure,
     }
@@ -43,11 +45,7 @@ pub fn unit_of(book: &Book, measurand: Measurand) -> &str {
 
 /// A figure of a balance in words.
 pub(super) fn balance_words(book: &Book, balance: &Balance, measurand: Measurand) -> String {
-    figure_words(
-        book,
-        &balance.reported(measurand),
-        unit_of(book, measurand),
-    )
+    figure_words(book, &balance.reported(measurand), unit_of(book, measurand))
 }
 
 /// Names of ingredients, joined by commas.
@@ -88,7 +86,11 @@ mod tests {
             (reported(Some(20.31), &[], None), "20.3 ± 1.1\u{a0}g"),
             (
                 reported(Some(0.0), &["powder"], None),
-                "at least 0.0 ± 1.1\u{a0}g (not stated: powder)",
+                "not known (not stated: powder)",
+            ),
+            (
+                reported(Some(3.0), &["powder"], None),
+                "at least 3.0 ± 1.1\u{a0}g (not stated: powder)",
             ),
             (
                 reported(None, &["powder"], None),

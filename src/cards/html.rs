@@ -32,6 +32,8 @@ th, td { text-align: start; vertical-align: top; padding: .3em .5em; border-bott
 thead th { border-bottom: 1.5px solid #4a4740; font-weight: 600; }
 tbody th { font-weight: 600; }
 .number-cell { text-align: right; font-variant-numeric: tabular-nums; }
+main.wide table { font-size: 8pt; }
+main.wide th, main.wide td { padding: .25em .35em; }
 tr { break-inside: avoid; } thead { display: table-header-group; }
 aside { border: 1.5px solid #1c1b19; padding: .6em .9em; margin: 1em 0; break-inside: avoid; }
 aside p { margin: .25em 0; } aside strong { text-transform: none; }

@@ -84,8 +84,7 @@ pub fn json_ld(
             made.balance.cautions.len()
         ));
     }
-    if !made.balance.allergens.contains.is_empty()
-        || !made.balance.allergens.not_stated.is_empty()
+    if !made.balance.allergens.contains.is_empty() || !made.balance.allergens.not_stated.is_empty()
     {
         left_behind.push("its allergens".to_owned());
     }

@@ -49,9 +49,7 @@ fn moving_lines<'made>(made: &'made Made<'_>, ladder: &Ladder) -> Vec<&'made Lin
     };
     let lines = made.balance.resolved.lines();
     lines
-        .filter(|line| {
-            (line.role == Role::Sweetener && line.stage == Stage::Mixed) || moves(line)
-        })
+        .filter(|line| (line.role == Role::Sweetener && line.stage == Stage::Mixed) || moves(line))
         .collect()
 }
 

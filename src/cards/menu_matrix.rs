@@ -2,7 +2,7 @@
 
 use super::document::{Block, Column, Document, Orientation, Table};
 use super::figure_words::names_of;
-use super::recipe_blocks::{Made, footnotes};
+use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{CardError, drinks_of_menu};
 use crate::book::{Allergen, Book, IngredientId};
 
@@ -31,6 +31,8 @@ pub(super) fn document(book: &Book) -> Result<Document, CardError> {
             )]),
             Block::Heading("What is in them".to_owned()),
             Block::Table(ingredients(book, &made)),
+            Block::Heading("Cautions".to_owned()),
+            Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
             footnotes(),
         ],
         ..Document::default()

@@ -254,6 +254,31 @@ impl<'book> Made<'book> {
     }
 }
 
+/// The cautions of several drinks; each names those that it is about.
+pub(super) fn cautions_of_all(made: &[&Made<'_>]) -> Vec<CautionLine> {
+    let mut found: Vec<(CautionLine, Vec<String>)> = Vec::new();
+    for one in made {
+        for caution in one.cautions() {
+            match found.iter_mut().find(|(known, _)| *known == caution) {
+                Some((_, whose)) => whose.push(one.name()),
+                None => found.push((caution, vec![one.name()])),
+            }
+        }
+    }
+    let several = made.len() > 1;
+    found
+        .into_iter()
+        .map(|(caution, whose)| CautionLine {
+            text: if several {
+                format!("{}: {}", whose.join(", "), caution.text)
+            } else {
+                caution.text.clone()
+            },
+            ..caution
+        })
+        .collect()
+}
+
 /// The small print under every card.
 pub(super) fn footnotes() -> Block {
     Block::Footnotes(vec![

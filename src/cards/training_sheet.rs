@@ -39,9 +39,14 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
     blocks.push(Block::Table(nutrition(&made)));
     blocks.push(Block::Heading("Shown and made once".to_owned()));
     blocks.push(Block::Facts(
-        ["name", "shown by", "day", "serving temperature measured, °C"]
-            .map(|name| Fact::new(name, "________________"))
-            .to_vec(),
+        [
+            "name",
+            "shown by",
+            "day",
+            "serving temperature measured, °C",
+        ]
+        .map(|name| Fact::new(name, "________________"))
+        .to_vec(),
     ));
     blocks.push(footnotes());
     Ok(Document {
@@ -98,7 +103,12 @@ fn taste(made: &Made<'_>) -> Table {
             || "not known".to_owned(),
             |value| with_uncertainty(value, axis.u, unit),
         );
-        let step = with_uncertainty(axis.step, None, unit);
+        let step = format!(
+            "{}\u{a0}{unit}",
+            show_number(axis.step, 2)
+                .trim_end_matches('0')
+                .trim_end_matches('.')
+        );
         vec![axis.axis.word().to_owned(), value, step]
     });
     Table {
@@ -155,20 +165,25 @@ fn measures(made: &Made<'_>) -> Table {
 
 fn nutrition(made: &Made<'_>) -> Table {
     let words = |value: &PrintedValue, unit: &str| {
+        if !value.is_complete && value.value <= 0.0 {
+            return "not stated".to_owned();
+        }
         let least = if value.is_complete { "" } else { "at least " };
         format!("{least}{}\u{a0}{unit}", value.text)
     };
-    let rows = declaration(made.book, &made.balance).into_iter().map(|row| {
-        let per_100_ml = row
-            .per_100_ml
-            .as_ref()
-            .map_or_else(|| "not known".to_owned(), |value| words(value, row.unit));
-        vec![
-            row.words.to_owned(),
-            words(&row.per_drink, row.unit),
-            per_100_ml,
-        ]
-    });
+    let rows = declaration(made.book, &made.balance)
+        .into_iter()
+        .map(|row| {
+            let per_100_ml = row
+                .per_100_ml
+                .as_ref()
+                .map_or_else(|| "not known".to_owned(), |value| words(value, row.unit));
+            vec![
+                row.words.to_owned(),
+                words(&row.per_drink, row.unit),
+                per_100_ml,
+            ]
+        });
     Table {
         caption: "nutrition of the drink".to_owned(),
         columns: vec![

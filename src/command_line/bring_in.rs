@@ -18,9 +18,12 @@ use crate::quantity::show_number;
 
 pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
     let (book, _) = open(&arguments.book)?;
-    let bytes = book_file::read_bytes(&arguments.file)
-        .map_err(|error| Failure::Book(error.to_string()))?;
-    let ending = arguments.file.extension().and_then(|ending| ending.to_str());
+    let bytes =
+        book_file::read_bytes(&arguments.file).map_err(|error| Failure::Book(error.to_string()))?;
+    let ending = arguments
+        .file
+        .extension()
+        .and_then(|ending| ending.to_str());
     let (text, edit) = match ending.map(str::to_lowercase).as_deref() {
         Some("ron") => recipe_of_shop(&book, arguments, &bytes)?,
         Some("json" | "jsonld") => schema_recipe(&book, &bytes)?,
@@ -63,13 +66,8 @@ fn price_list(
     arguments: &BringInArguments,
     bytes: &[u8],
 ) -> Result<(String, Option<Edit>), Failure> {
-    let delimiter = arguments
-        .delimiter
-        .as_deref()
-        .map(delimiter)
-        .transpose()?;
-    let table =
-        read_table(bytes, delimiter).map_err(|error| Failure::Book(error.to_string()))?;
+    let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
+    let table = read_table(bytes, delimiter).map_err(|error| Failure::Book(error.to_string()))?;
     let mapping = guess_mapping(&table.headings);
     let numbers = table.rows.iter().flat_map(|(_, cells)| {
         cells
@@ -110,7 +108,13 @@ fn review_text(review: &Review) -> String {
             Outcome::Skipped(why) => format!(": {why}"),
             Outcome::New(_) | Outcome::Same => String::new(),
         };
-        let _ = writeln!(text, "line {}, {}: {}{what}", line.line, line.name, line.word());
+        let _ = writeln!(
+            text,
+            "line {}, {}: {}{what}",
+            line.line,
+            line.name,
+            line.word()
+        );
         for doubt in &line.doubts {
             let _ = writeln!(text, "    {doubt}");
         }
@@ -169,7 +173,10 @@ fn recipe_of_shop(
         );
     }
     let distance = |distance: Option<f64>| {
-        distance.map_or_else(|| "not known".to_owned(), |distance| show_number(distance, 2))
+        distance.map_or_else(
+            || "not known".to_owned(),
+            |distance| show_number(distance, 2),
+        )
     };
     let _ = writeln!(
         sheet,

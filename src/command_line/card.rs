@@ -18,7 +18,7 @@ use crate::exchange::write_recipe;
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
-pub enum KindArgument {
+pub(super) enum KindArgument {
     /// What the counter makes the drink from
     #[default]
     Counter,
@@ -40,7 +40,7 @@ pub enum KindArgument {
 
 /// The format of the file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub enum FormatArgument {
+pub(super) enum FormatArgument {
     /// Pages with embedded fonts
     Pdf,
     /// A page for a browser
@@ -55,7 +55,7 @@ pub enum FormatArgument {
 
 /// The size of the paper.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub enum PaperArgument {
+pub(super) enum PaperArgument {
     /// 148 × 210 mm
     A5,
     /// 5.5 × 8.5 in
@@ -208,7 +208,12 @@ fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let format = format(arguments)?;
     let mut setter = (format == FormatArgument::Pdf)
         .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
-    let bytes = bytes_of(&document, format, paper(arguments, &document), setter.as_mut())?;
+    let bytes = bytes_of(
+        &document,
+        format,
+        paper(arguments, &document),
+        setter.as_mut(),
+    )?;
     write(&arguments.out, &bytes)
 }
 
@@ -273,7 +278,11 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     for drink in drinks {
         let document =
             card(book, &kind(drink), &options(arguments)).map_err(|error| usage(&error))?;
-        let path = free_path(&arguments.out, &file_name(&document, format.ending()), &taken);
+        let path = free_path(
+            &arguments.out,
+            &file_name(&document, format.ending()),
+            &taken,
+        );
         let paper = paper(arguments, &document);
         write(&path, &bytes_of(&document, format, paper, setter.as_mut())?)?;
         taken.push(path);

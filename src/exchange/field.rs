@@ -108,7 +108,9 @@ pub struct Mapping {
 impl Mapping {
     /// The column of a field.
     pub fn column(&self, field: Field) -> Option<usize> {
-        self.columns.iter().position(|column| *column == Some(field))
+        self.columns
+            .iter()
+            .position(|column| *column == Some(field))
     }
 }
 

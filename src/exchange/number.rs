@@ -77,9 +77,9 @@ pub fn parse_foreign_number(text: &str, sign: DecimalSign) -> Option<(f64, Strin
         .collect();
     let thousands = groups.len() == 1
         || groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3);
-    let all_digits = groups.iter().all(|group| {
-        !group.is_empty() && group.chars().all(|letter| letter.is_ascii_digit())
-    });
+    let all_digits = groups
+        .iter()
+        .all(|group| !group.is_empty() && group.chars().all(|letter| letter.is_ascii_digit()));
     if !thousands || !all_digits {
         return None;
     }

@@ -149,7 +149,10 @@ impl RowReader<'_> {
         }
         // "<0.5" on a label is a bound, and no number that adds up.
         if text.starts_with(['<', '>', '~']) {
-            self.doubt(field, "a bound is not a figure; enter what the maker states");
+            self.doubt(
+                field,
+                "a bound is not a figure; enter what the maker states",
+            );
             return None;
         }
         let Some((number, beside)) = parse_foreign_number(&text, self.sign) else {
@@ -189,7 +192,12 @@ impl RowReader<'_> {
             return Some(kilocalories * KILOJOULES_PER_KILOCALORIE);
         }
         let (field, factor) = match nutrient {
-            Nutrient::Salt if self.mapping.column(Field::Nutrient(Nutrient::Salt)).is_none() => {
+            Nutrient::Salt
+                if self
+                    .mapping
+                    .column(Field::Nutrient(Nutrient::Salt))
+                    .is_none() =>
+            {
                 (Field::Sodium, SALT_PER_SODIUM)
             }
             _ => (Field::Nutrient(nutrient), 1.0),

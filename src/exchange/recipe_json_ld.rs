@@ -77,11 +77,7 @@ pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
         .into_iter()
         .map(read_ingredient)
         .collect();
-    read_instructions(
-        recipe.get("recipeInstructions"),
-        &mut read.instructions,
-        0,
-    );
+    read_instructions(recipe.get("recipeInstructions"), &mut read.instructions, 0);
     if let Some(Value::Object(nutrition)) = recipe.get("nutrition") {
         for (key, value) in nutrition.iter().filter(|(key, _)| !key.starts_with('@')) {
             read.nutrition.push((key.clone(), text_of(Some(value))));
@@ -122,9 +118,8 @@ fn find_recipe(value: &Value, depth: usize) -> Option<&Value> {
             .find_map(|value| find_recipe(value, depth + 1)),
         Value::Object(map) => {
             let is_recipe = |kind: &Value| {
-                kind.as_str().is_some_and(|kind| {
-                    kind.rsplit(['/', ':', '#']).next() == Some("Recipe")
-                })
+                kind.as_str()
+                    .is_some_and(|kind| kind.rsplit(['/', ':', '#']).next() == Some("Recipe"))
             };
             let found = map.get("@type").is_some_and(|kind| match kind {
                 Value::Array(kinds) => kinds.iter().any(is_recipe),
@@ -133,10 +128,16 @@ fn find_recipe(value: &Value, depth: usize) -> Option<&Value> {
             if found {
                 return Some(value);
             }
-            ["@graph", "mainEntity", "mainEntityOfPage", "itemListElement", "item"]
-                .iter()
-                .filter_map(|key| map.get(*key))
-                .find_map(|value| find_recipe(value, depth + 1))
+            [
+                "@graph",
+                "mainEntity",
+                "mainEntityOfPage",
+                "itemListElement",
+                "item",
+            ]
+            .iter()
+            .filter_map(|key| map.get(*key))
+            .find_map(|value| find_recipe(value, depth + 1))
         }
         _ => None,
     }
@@ -159,7 +160,10 @@ fn texts_of(value: Option<&Value>) -> Vec<String> {
         Some(value) => text_of(Some(value)).lines().map(str::to_owned).collect(),
         None => Vec::new(),
     };
-    texts.into_iter().filter(|text: &String| !text.trim().is_empty()).collect()
+    texts
+        .into_iter()
+        .filter(|text: &String| !text.trim().is_empty())
+        .collect()
 }
 
 fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usize) {
@@ -279,7 +283,8 @@ impl ReadRecipe {
         for text in &self.instructions {
             entries.push(instruction(&entries, text));
         }
-        questions.push("cup, shaker, temperatures and stages are not in the file: set them".to_owned());
+        questions
+            .push("cup, shaker, temperatures and stages are not in the file: set them".to_owned());
         let recipe = self.recipe(book, entries);
         after = apply(&after, &Edit::PutRecipe(recipe))?;
         let edit = Edit::PutBook {

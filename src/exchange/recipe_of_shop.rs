@@ -92,10 +92,15 @@ pub fn write_recipe(
             if let Some(house) = made.and_then(|made| book.recipe(&made.recipe))
                 && out.recipe(&house.id).is_none()
             {
-                let weighed = balance(book, house.plain(), &Place::Recipe(house.id.clone(), "lines"));
+                let weighed = balance(
+                    book,
+                    house.plain(),
+                    &Place::Recipe(house.id.clone(), "lines"),
+                );
                 let lines = in_grams(book, &weighed.resolved, &weighed.lines)?;
                 further.extend(ingredients_of(&lines));
-                out.recipes.put(plain_recipe(house, house.name.clone(), &lines));
+                out.recipes
+                    .put(plain_recipe(house, house.name.clone(), &lines));
             }
         }
         further.retain(|id| out.ingredient(id).is_none());
@@ -273,10 +278,9 @@ pub fn propose_mappings(book: &Book, foreign: &ForeignRecipe) -> Vec<LineMapping
         let candidates: Vec<IngredientId> =
             ranked.iter().map(|(_, ours)| ours.id.clone()).collect();
         let (to, why) = match ranked.first() {
-            Some((likeness, ours)) if *likeness >= SAME_NAME => (
-                MappedTo::Ours(ours.id.clone()),
-                "the same name".to_owned(),
-            ),
+            Some((likeness, ours)) if *likeness >= SAME_NAME => {
+                (MappedTo::Ours(ours.id.clone()), "the same name".to_owned())
+            }
             Some((likeness, ours)) if *likeness >= LIKE => (
                 MappedTo::Ours(ours.id.clone()),
                 format!("also {}, and tastes of the same", ours.role.word()),
@@ -314,7 +318,9 @@ fn likeness(theirs: &Ingredient, ours: &Ingredient) -> u32 {
     }
     let names = |ingredient: &Ingredient| -> Vec<String> {
         let flavours = ingredient.composition.flavours.iter();
-        flavours.map(|flavour| flavour.name.to_lowercase()).collect()
+        flavours
+            .map(|flavour| flavour.name.to_lowercase())
+            .collect()
     };
     let (their_flavours, our_flavours) = (names(theirs), names(ours));
     let shared = their_flavours
@@ -463,7 +469,11 @@ fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
     let Some((made, recipe)) = recipe.filter(|(made, _)| made.yield_grams.value > 0.0) else {
         return flat;
     };
-    let batch = balance(book, recipe.plain(), &Place::Recipe(recipe.id.clone(), "lines"));
+    let batch = balance(
+        book,
+        recipe.plain(),
+        &Place::Recipe(recipe.id.clone(), "lines"),
+    );
     use crate::balance::Measurand as M;
     use crate::book::Nutrient as N;
     for (nutrient, measurand) in [
@@ -533,7 +543,8 @@ fn put_theirs(both: &mut Book, theirs: &Book) -> Renamed {
     };
     for item in &theirs.ingredients {
         let id = IngredientId::from_name(item.id.as_str(), |id| {
-            both.ingredient(id).is_some() || renamed.ingredients.iter().any(|(_, known)| known == id)
+            both.ingredient(id).is_some()
+                || renamed.ingredients.iter().any(|(_, known)| known == id)
         });
         renamed.ingredients.push((item.id.clone(), id));
     }
@@ -591,11 +602,16 @@ fn re_expressed(
         line.amount = amount_here(both, line, grams);
     }
     let nearest = |id: &Option<VesselId>, kind: VesselKind| {
-        let wanted = foreign.book.vessel(id.as_ref()?)?.capacity;
+        let wanted = foreign.book.vessel(id.as_ref()?)?;
         let of_kind = ours.vessels.iter().filter(|vessel| vessel.kind == kind);
+        // Of two of one size the one whose wall takes as much heat: the drink comes out as warm.
         of_kind
             .min_by(|one, other| {
-                let far = |vessel: &Vessel| (vessel.capacity / wanted).ln().abs();
+                let far = |vessel: &Vessel| {
+                    let heat = |vessel: &Vessel| vessel.heat_capacity().unwrap_or(0.0);
+                    let size = (vessel.capacity / wanted.capacity).ln().abs();
+                    size * 100.0 + (heat(vessel) - heat(wanted)).abs()
+                };
                 far(one).total_cmp(&far(other))
             })
             .map(|vessel| vessel.id.clone())

@@ -1,7 +1,7 @@
 //! Text from a file as a table: which bytes are letters, which sign parts the cells, which row is the heading.
 
 /// Most rows that are read: a price list of a wholesaler has some ten thousand.
-pub const MOST_ROWS: usize = 100_000;
+pub(super) const MOST_ROWS: usize = 100_000;
 
 /// How the bytes of a file become letters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -153,8 +153,8 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
                 let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
                 problems.join("\n")
             });
-            let read = parsed
-                .and_then(|(book, _)| read_recipe(book).map_err(|error| error.to_string()));
+            let read =
+                parsed.and_then(|(book, _)| read_recipe(book).map_err(|error| error.to_string()));
             ListContent::OtherShop(read.map(Arc::new))
         }
         _ => ListContent::Table(Arc::new(bytes)),

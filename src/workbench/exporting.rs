@@ -30,13 +30,7 @@ pub enum CardFormat {
 
 impl CardFormat {
     /// All formats, in the order in which they are offered.
-    pub const ALL: [Self; 5] = [
-        Self::Pdf,
-        Self::Html,
-        Self::Markdown,
-        Self::Csv,
-        Self::Json,
-    ];
+    pub const ALL: [Self; 5] = [Self::Pdf, Self::Html, Self::Markdown, Self::Csv, Self::Json];
 
     /// The word on screens.
     pub fn word(self) -> &'static str {
@@ -272,7 +266,9 @@ impl SharedFonts {
 
 impl std::fmt::Debug for SharedFonts {
     fn fmt(&self, formatter: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        formatter.debug_struct("SharedFonts").finish_non_exhaustive()
+        formatter
+            .debug_struct("SharedFonts")
+            .finish_non_exhaustive()
     }
 }
 
@@ -333,8 +329,7 @@ impl Previewing {
 }
 
 fn preview(book: &Book, order: &PreviewOrder, fonts: Fonts) -> Result<CardPreview, String> {
-    let document =
-        card(book, &order.request, &order.options).map_err(|error| error.to_string())?;
+    let document = card(book, &order.request, &order.options).map_err(|error| error.to_string())?;
     let mut setter = Typesetter::new(fonts, &order.options.language);
     Ok(CardPreview {
         pages: setter.pages(&document, order.paper),

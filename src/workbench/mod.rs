@@ -16,8 +16,8 @@ pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
 pub use disk_change::{DiskChange, Theirs};
 pub use exporting::{
-    CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
-    free_name,
+    CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,
+    SharedFonts, free_name,
 };
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};

@@ -27,8 +27,10 @@ pub struct SystemPicker;
 impl FilePicker for SystemPicker {
     fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf> {
         let mut dialog = match request {
-            PickRequest::List => rfd::FileDialog::new()
-                .add_filter("list or recipe", &["csv", "tsv", "txt", "json", "jsonld", "ron"]),
+            PickRequest::List => rfd::FileDialog::new().add_filter(
+                "list or recipe",
+                &["csv", "tsv", "txt", "json", "jsonld", "ron"],
+            ),
             _ => rfd::FileDialog::new().add_filter("book", &["ron"]),
         };
         if let Some(folder) = beside.and_then(Path::parent) {

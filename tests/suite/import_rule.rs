@@ -14,10 +14,7 @@ const ALLOWED: [(&str, &[&str]); 12] = [
         &["balance", "optimiser", "edit", "book", "quantity"],
     ),
     ("cards", &["swap", "balance", "book", "quantity"]),
-    (
-        "exchange",
-        &["swap", "balance", "edit", "book", "quantity"],
-    ),
+    ("exchange", &["swap", "balance", "edit", "book", "quantity"]),
     ("book_file", &["book", "quantity"]),
     (
         "workbench",

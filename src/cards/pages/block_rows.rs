@@ -77,13 +77,7 @@ fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row 
     }
 }
 
-fn fact_rows(
-    setter: &mut Typesetter,
-    facts: &[Fact],
-    size: f32,
-    width: f32,
-    rows: &mut Vec<Row>,
-) {
+fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, rows: &mut Vec<Row>) {
     let quiet = Look::plain(size).quiet();
     let widest = facts
         .iter()
@@ -117,7 +111,12 @@ fn stage_rows(
     number: &mut usize,
     rows: &mut Vec<Row>,
 ) {
-    let mut title = text_row(setter, &stage.title, Look::plain(size).bold().quiet(), width);
+    let mut title = text_row(
+        setter,
+        &stage.title,
+        Look::plain(size).bold().quiet(),
+        width,
+    );
     title.gap = size * 0.8;
     title.below = 1.5;
     title.keep_with_next = true;

@@ -48,12 +48,10 @@ impl Row {
     }
 
     fn text_height(&self) -> f32 {
-        let heights = self.cells.iter().map(|cell| {
-            cell.lines
-                .iter()
-                .map(|line| line.height)
-                .sum::<f32>()
-        });
+        let heights = self
+            .cells
+            .iter()
+            .map(|cell| cell.lines.iter().map(|line| line.height).sum::<f32>());
         heights.fold(0.0, f32::max)
     }
 

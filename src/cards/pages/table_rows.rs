@@ -2,7 +2,7 @@
 
 use super::rows::{Cell, Row, Surround};
 use super::typesetter::{Ink, Look, Typesetter};
-use crate::cards::document::Table;
+use crate::cards::document::{Align, Column, Table};
 
 /// Room between columns, pt.
 const BETWEEN: f32 = 8.0;
@@ -59,16 +59,15 @@ pub(super) fn table_rows(
         head.is_table_head = true;
         head.gap = 6.0;
     }
+    // A head with a single row below it looks lost at the foot of a page.
+    if rows.len() > 2 {
+        rows[1].keep_with_next = true;
+    }
     rows
 }
 
 /// Every column gets its longest word, and the rest is divided by how much more each would take.
-fn column_widths(
-    setter: &mut Typesetter,
-    table: &Table,
-    look: Look,
-    width: f32,
-) -> Vec<f32> {
+fn column_widths(setter: &mut Typesetter, table: &Table, look: Look, width: f32) -> Vec<f32> {
     let count = table.columns.len().max(1) as f32;
     let room = (width - BETWEEN * (count - 1.0)).max(1.0);
     let widths: Vec<(f32, f32)> = table
@@ -93,12 +92,18 @@ fn column_widths(
         .collect();
     let all: f32 = widths.iter().map(|(widest, _)| widest).sum();
     if all <= room {
-        // What is left goes to the column of names, so that numbers stand at the right edge.
-        let spare = room - all;
+        // What is left goes to the columns of words alike, so that numbers stand at the right edge.
+        let is_text = |column: &Column| column.align == Align::Start;
+        let texts = table
+            .columns
+            .iter()
+            .filter(|column| is_text(column))
+            .count();
+        let spare = (room - all) / texts.max(1) as f32;
         return widths
             .iter()
-            .enumerate()
-            .map(|(at, (widest, _))| widest + if at == 0 { spare } else { 0.0 })
+            .zip(&table.columns)
+            .map(|((widest, _), column)| widest + if is_text(column) { spare } else { 0.0 })
             .collect();
     }
     let words: f32 = widths.iter().map(|(_, word)| word).sum();

@@ -105,9 +105,9 @@ impl Typesetter {
     }
 
     fn layout(&mut self, text: &str, look: Look) -> Layout<()> {
-        let mut builder =
-            self.layouts
-                .ranged_builder(&mut self.fonts.context, text, 1.0, false);
+        let mut builder = self
+            .layouts
+            .ranged_builder(&mut self.fonts.context, text, 1.0, false);
         let family = if look.serif { SERIF } else { SANS };
         builder.push_default(StyleProperty::FontFamily(FontFamily::Source(family.into())));
         builder.push_default(StyleProperty::FontSize(look.size));
@@ -204,12 +204,7 @@ impl Typesetter {
 }
 
 /// A run of the layout with the bytes that each glyph stands for. A ligature stands for all of its letters.
-fn glyph_run(
-    run: &parley::GlyphRun<'_, ()>,
-    baseline: f32,
-    ink: Ink,
-    text: Arc<str>,
-) -> GlyphRun {
+fn glyph_run(run: &parley::GlyphRun<'_, ()>, baseline: f32, ink: Ink, text: Arc<str>) -> GlyphRun {
     let of = run.run();
     let mut glyphs: Vec<PlacedGlyph> = Vec::new();
     for cluster in of.visual_clusters() {
@@ -235,7 +230,7 @@ fn glyph_run(
             .synthesis()
             .variation_settings()
             .iter()
-            .map(|(tag, value)| (tag.to_bytes(), *value))
+            .map(|(tag, value)| (tag.into_bytes(), *value))
             .collect(),
         normalized: of.normalized_coords().to_vec(),
         size: of.font_size(),

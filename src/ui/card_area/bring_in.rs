@@ -31,8 +31,7 @@ pub(super) fn begin_ui(ui: &mut Ui, state: &mut CardState, actions: &mut Vec<Act
         .hint_text("/home/me/prices.csv")
         .desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name("Path of what is brought in");
-    let entered =
-        response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));
+    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter));
     ui.horizontal(|ui| {
         let has_path = !state.list_path.trim().is_empty();
         let read = ui.add_enabled(has_path, Button::new("Review"));
@@ -128,10 +127,7 @@ fn reading_ui(ui: &mut Ui, list: &ListInHand, review: &mut ReviewState) {
         ui.add_space(grid::EASY);
         ui.label("Decimal sign");
         for sign in [DecimalSign::Point, DecimalSign::Comma] {
-            if ui
-                .radio(review.sign() == sign, sign.words())
-                .clicked()
-            {
+            if ui.radio(review.sign() == sign, sign.words()).clicked() {
                 review.set_sign(sign);
             }
         }
@@ -151,52 +147,50 @@ fn mapping_ui(ui: &mut Ui, review: &mut ReviewState) {
     };
     let columns = review.mapping().columns.clone();
     let mut chosen = None;
-    ScrollArea::horizontal()
-        .id_salt("columns")
-        .show(ui, |ui| {
-            Grid::new("mapping")
-                .striped(true)
-                .spacing(egui::vec2(grid::EASY, grid::TIGHT))
-                .show(ui, |ui| {
-                    for (at, heading) in table.headings.iter().enumerate() {
-                        let now = columns.get(at).copied().flatten();
-                        let combo = ComboBox::from_id_salt(("field", at))
-                            .selected_text(now.map_or("left out", Field::words))
-                            .width(130.0)
-                            .show_ui(ui, |ui| {
-                                if ui.selectable_label(now.is_none(), "left out").clicked() {
-                                    chosen = Some((at, None));
+    ScrollArea::horizontal().id_salt("columns").show(ui, |ui| {
+        Grid::new("mapping")
+            .striped(true)
+            .spacing(egui::vec2(grid::EASY, grid::TIGHT))
+            .show(ui, |ui| {
+                for (at, heading) in table.headings.iter().enumerate() {
+                    let now = columns.get(at).copied().flatten();
+                    let combo = ComboBox::from_id_salt(("field", at))
+                        .selected_text(now.map_or("left out", Field::words))
+                        .width(130.0)
+                        .show_ui(ui, |ui| {
+                            if ui.selectable_label(now.is_none(), "left out").clicked() {
+                                chosen = Some((at, None));
+                            }
+                            for field in Field::all() {
+                                if ui
+                                    .selectable_label(now == Some(field), field.words())
+                                    .clicked()
+                                {
+                                    chosen = Some((at, Some(field)));
                                 }
-                                for field in Field::all() {
-                                    if ui
-                                        .selectable_label(now == Some(field), field.words())
-                                        .clicked()
-                                    {
-                                        chosen = Some((at, Some(field)));
-                                    }
-                                }
-                            });
-                        combo
-                            .response
-                            .accessible_name(format!("Meaning of {heading}"));
+                            }
+                        });
+                    combo
+                        .response
+                        .accessible_name(format!("Meaning of {heading}"));
+                }
+                ui.end_row();
+                for heading in &table.headings {
+                    ui.label(
+                        RichText::new(excerpt(heading, CELL))
+                            .font(TypeStyle::Strong.font_id())
+                            .color(palette.text_strong),
+                    );
+                }
+                ui.end_row();
+                for (_, cells) in table.rows.iter().take(PREVIEW_ROWS) {
+                    for cell in cells.iter().take(table.headings.len()) {
+                        ui.label(excerpt(cell, CELL));
                     }
                     ui.end_row();
-                    for heading in &table.headings {
-                        ui.label(
-                            RichText::new(excerpt(heading, CELL))
-                                .font(TypeStyle::Strong.font_id())
-                                .color(palette.text_strong),
-                        );
-                    }
-                    ui.end_row();
-                    for (_, cells) in table.rows.iter().take(PREVIEW_ROWS) {
-                        for cell in cells.iter().take(table.headings.len()) {
-                            ui.label(excerpt(cell, CELL));
-                        }
-                        ui.end_row();
-                    }
-                });
-        });
+                }
+            });
+    });
     if let Some((at, field)) = chosen {
         review.map(at, field);
     }

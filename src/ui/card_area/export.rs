@@ -85,12 +85,7 @@ fn running_ui(ui: &mut Ui, done: usize, of: usize, actions: &mut Vec<Action>) {
     }
 }
 
-fn ended_ui(
-    ui: &mut Ui,
-    written: &[PathBuf],
-    stopped: Option<&str>,
-    actions: &mut Vec<Action>,
-) {
+fn ended_ui(ui: &mut Ui, written: &[PathBuf], stopped: Option<&str>, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::TIGHT);
     if let Some(reason) = stopped {
@@ -102,10 +97,8 @@ fn ended_ui(
         [only] => format!("Written: {}", name_of(only)),
         several => format!("{} files written", several.len()),
     };
-    ui.add(
-        Label::new(RichText::new(words).font(TypeStyle::Small.font_id())).wrap(),
-    )
-    .on_hover_text(last.display().to_string());
+    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id())).wrap())
+        .on_hover_text(last.display().to_string());
     ui.horizontal(|ui| {
         if written.len() == 1
             && ui

@@ -136,7 +136,8 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
         ui.label(words)
             .on_hover_text(format!("in {}", missing.text));
     }
-    let words = "They come out as empty boxes. Install a font for their script and open this area again.";
+    let words =
+        "They come out as empty boxes. Install a font for their script and open this area again.";
     ui.add(
         Label::new(
             RichText::new(words)

@@ -5,9 +5,7 @@ use std::path::PathBuf;
 use super::PageTexture;
 use super::review::ReviewState;
 use crate::book::{Book, Recipe, RecipeId, VersionId};
-use crate::cards::{
-    BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu,
-};
+use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu};
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
 
@@ -149,7 +147,12 @@ impl CardState {
 /// The other versions of a recipe, the recipe itself among them.
 pub(super) fn others(recipe: &Recipe, shown: Option<&VersionId>) -> Vec<Option<VersionId>> {
     std::iter::once(None)
-        .chain(recipe.versions.iter().map(|version| Some(version.id.clone())))
+        .chain(
+            recipe
+                .versions
+                .iter()
+                .map(|version| Some(version.id.clone())),
+        )
         .filter(|version| version.as_ref() != shown)
         .collect()
 }

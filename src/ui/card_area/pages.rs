@@ -50,12 +50,10 @@ pub(super) fn pages_ui(ui: &mut Ui, shown: &PreviewShown, state: &mut CardState)
             [usize::from(drawn.width), usize::from(drawn.height)],
             &drawn.rgba,
         );
-        let texture = ui
-            .ctx()
-            .load_texture("page", image, TextureOptions::LINEAR);
+        let texture = ui.ctx().load_texture("page", image, TextureOptions::LINEAR);
         state.textures.push((key.0, key.1, key.2, texture.clone()));
         if state.textures.len() > MOST_TEXTURES {
-            state.textures.remove(0);
+            drop(state.textures.remove(0));
         }
         texture
     };
@@ -65,11 +63,7 @@ pub(super) fn pages_ui(ui: &mut Ui, shown: &PreviewShown, state: &mut CardState)
             // Who can't see the page hears what stands on it.
             let words = preview.document.texts().join("\n");
             let words = format!("Page {} of {count}\n{words}", state.page + 1);
-            ui.add(
-                Image::new(&texture)
-                    .fit_to_exact_size(size)
-                    .alt_text(words),
-            );
+            ui.add(Image::new(&texture).fit_to_exact_size(size).alt_text(words));
         });
 }
 

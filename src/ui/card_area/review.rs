@@ -288,7 +288,12 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
 fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, "As this shop would make it");
-    for line in arrived.recipe.entries.iter().filter_map(|entry| entry.line()) {
+    for line in arrived
+        .recipe
+        .entries
+        .iter()
+        .filter_map(|entry| entry.line())
+    {
         let name = screen
             .book
             .ingredient(&line.ingredient)
