@@ -16,7 +16,10 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
         2,
         Fact::new(
             format!("minutes until it may be drunk at {drinking}\u{a0}°C"),
-            made.words(Measurand::MinutesToDrinkable),
+            match made.balance.figures.get(Measurand::MinutesToDrinkable) {
+                Some(minutes) if minutes <= 0.0 => "already below".to_owned(),
+                _ => made.words(Measurand::MinutesToDrinkable),
+            },
         ),
     );
     let mut blocks = vec![

@@ -58,11 +58,12 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
         combo.response.accessible_name("Paper");
     });
     row_ui(ui, "Day on it", |ui| {
-        let date = state.date.get_or_insert_default();
-        let field = TextEdit::singleline(date)
-            .desired_width(120.0)
-            .hint_text("none");
-        ui.add(field).accessible_name("Day on the card");
+        if let Some(date) = &mut state.date {
+            let field = TextEdit::singleline(date)
+                .desired_width(120.0)
+                .hint_text("none");
+            ui.add(field).accessible_name("Day on the card");
+        }
     });
     row_ui(ui, "Language", |ui| {
         let field = TextEdit::singleline(&mut state.language)

@@ -70,12 +70,17 @@ pub fn card_area_ui(
         pages::pages_ui(ui, &frame.preview, state);
     } else {
         ui.horizontal_top(|ui| {
+            let usual = ui.spacing().item_spacing.x;
             ui.spacing_mut().item_spacing.x = grid::FAR;
             ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = usual;
                 ui.set_width(CHOICES);
                 choices_ui(ui, screen, frame, state, actions);
             });
-            ui.vertical(|ui| pages::pages_ui(ui, &frame.preview, state));
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = usual;
+                pages::pages_ui(ui, &frame.preview, state);
+            });
         });
     }
     ui.add_space(grid::APART);

@@ -46,7 +46,8 @@ pub struct CardState {
 impl CardState {
     /// Fills what nobody has chosen yet.
     pub(super) fn begin(&mut self, screen: &Screen<'_>, today: &str) {
-        if self.date.is_none() {
+        // The frame in which the area is opened does not know the day yet.
+        if self.date.is_none() && !today.is_empty() {
             self.date = Some(today.to_owned());
         }
         if self.language.is_empty() {

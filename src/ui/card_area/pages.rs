@@ -9,7 +9,7 @@ use crate::ui::theme::{self, grid};
 use crate::workbench::PreviewShown;
 
 /// A page is not drawn larger than this many points per point of paper: more shows nothing more.
-const LARGEST: f32 = 1.9;
+const LARGEST: f32 = 1.5;
 
 /// Most textures that are kept.
 const MOST_TEXTURES: usize = 6;
