@@ -297,7 +297,9 @@ impl RowReader<'_> {
         };
         // A price that did not change keeps the day on which it was looked up.
         match before {
-            Some(before) if before.pack == price.pack && before.grams == price.grams => {
+            Some(before)
+                if is_same(before.pack, price.pack) && is_same(before.grams, price.grams) =>
+            {
                 Some(Price {
                     date: before.date.clone().or(price.date),
                     ..price
@@ -316,7 +318,7 @@ impl RowReader<'_> {
             };
             let before = known.composition.get(nutrient).map(|figure| figure.value);
             let unit = nutrient.unit();
-            let same = before.is_some_and(|before| (before - value).abs() <= 1e-9 * value.abs());
+            let same = before.is_some_and(|before| is_same(before, value));
             if same {
                 continue;
             }
@@ -442,6 +444,11 @@ impl RowReader<'_> {
         }
         found
     }
+}
+
+/// Whether two numbers are one, but for the last digits of the arithmetic.
+fn is_same(one: f64, two: f64) -> bool {
+    (one - two).abs() <= 1e-9 * two.abs()
 }
 
 fn change(word: &str, before: Option<f64>, after: f64, unit: &str) -> String {

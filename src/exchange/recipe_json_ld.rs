@@ -58,6 +58,17 @@ pub struct ReadRecipe {
     pub left_out: Vec<String>,
 }
 
+/// Properties that are taken over.
+const TAKEN: [&str; 7] = [
+    "name",
+    "description",
+    "recipeYield",
+    "recipeIngredient",
+    "ingredients",
+    "recipeInstructions",
+    "nutrition",
+];
+
 /// Reads the first recipe of a text.
 pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
     let text = text.trim_start_matches('\u{feff}');
@@ -83,15 +94,6 @@ pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
             read.nutrition.push((key.clone(), text_of(Some(value))));
         }
     }
-    const TAKEN: [&str; 7] = [
-        "name",
-        "description",
-        "recipeYield",
-        "recipeIngredient",
-        "ingredients",
-        "recipeInstructions",
-        "nutrition",
-    ];
     if let Value::Object(map) = recipe {
         let others = map
             .iter()

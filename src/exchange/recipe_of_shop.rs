@@ -9,10 +9,13 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Difference, Slots, balance, difference, per_gram, portion, standard_balance};
+use crate::balance::{
+    Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
+};
 use crate::book::{
-    Amount, Approval, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId, Place,
-    Recipe, RecipeId, Resolved, State, Version, VersionId, Vessel, VesselId, VesselKind,
+    Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
+    Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version, VersionId, Vessel,
+    VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, apply};
 use crate::swap::{LineMove, bring_level};
@@ -461,6 +464,21 @@ pub fn arrival(
     })
 }
 
+/// Figures that a batch hands on to what it makes.
+const FLATTENED: [(Nutrient, Measurand); 11] = [
+    (Nutrient::Fat, Measurand::Fat),
+    (Nutrient::Saturates, Measurand::Saturates),
+    (Nutrient::Carbohydrate, Measurand::Carbohydrate),
+    (Nutrient::Sugars, Measurand::TotalSugar),
+    (Nutrient::Polyols, Measurand::Polyols),
+    (Nutrient::Fibre, Measurand::Fibre),
+    (Nutrient::Protein, Measurand::Protein),
+    (Nutrient::Salt, Measurand::Salt),
+    (Nutrient::Acid, Measurand::Acid),
+    (Nutrient::TeaSolids, Measurand::TeaSolids),
+    (Nutrient::Caffeine, Measurand::Caffeine),
+];
+
 /// Something house-made with its composition written out, as far as all of it is known.
 fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
     let mut flat = ingredient.clone();
@@ -474,21 +492,24 @@ fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
         recipe.plain(),
         &Place::Recipe(recipe.id.clone(), "lines"),
     );
-    use crate::balance::Measurand as M;
-    use crate::book::Nutrient as N;
-    for (nutrient, measurand) in [
-        (N::Fat, M::Fat),
-        (N::Saturates, M::Saturates),
-        (N::Carbohydrate, M::Carbohydrate),
-        (N::Sugars, M::TotalSugar),
-        (N::Polyols, M::Polyols),
-        (N::Fibre, M::Fibre),
-        (N::Protein, M::Protein),
-        (N::Salt, M::Salt),
-        (N::Acid, M::Acid),
-        (N::TeaSolids, M::TeaSolids),
-        (N::Caffeine, M::Caffeine),
-    ] {
+    let composition = &mut flat.composition;
+    if composition.figures.is_empty() {
+        composition.basis = Basis::Per100Grams;
+    } else if composition.basis != Basis::Per100Grams {
+        // Figures of two bases can't stand side by side; what is stated stays, the rest is not known.
+        return flat;
+    }
+    let complete = |measurand| batch.figures.complete(measurand);
+    if let Some(sugar) = complete(Measurand::TotalSugar).filter(|sugar| *sugar > 0.0) {
+        let part = |measurand| complete(measurand).map(|amount| amount / sugar);
+        if composition.sugar_profile.is_none() {
+            composition.sugar_profile = own_profile(&part);
+        }
+        if composition.free_sugar_fraction.is_none() {
+            composition.free_sugar_fraction = part(Measurand::FreeSugars);
+        }
+    }
+    for (nutrient, measurand) in FLATTENED {
         if let Some(amount) = batch.figures.complete(measurand)
             && flat.composition.get(nutrient).is_none()
         {
@@ -501,6 +522,18 @@ fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
         }
     }
     flat
+}
+
+/// How the sugars of a batch divide; `None` when that is not known in full.
+fn own_profile(part: &dyn Fn(Measurand) -> Option<f64>) -> Option<SugarProfile> {
+    Some(SugarProfile::Own {
+        sucrose: part(Measurand::Sucrose)?,
+        glucose: part(Measurand::Glucose)?,
+        fructose: part(Measurand::Fructose)?,
+        lactose: part(Measurand::Lactose)?,
+        maltose: part(Measurand::Maltose)?,
+        other: part(Measurand::OtherSugar)?,
+    })
 }
 
 /// What their ids have become.
