@@ -57,6 +57,21 @@ pub fn card_area_ui(
     actions: &mut Vec<Action>,
 ) {
     state.begin(screen, &frame.today);
+    let before = actions.len();
+    contents_ui(ui, screen, frame, state, actions);
+    // What was asked for is done when the frame has been drawn, and shows in the next one.
+    if actions.len() > before {
+        ui.request_repaint();
+    }
+}
+
+fn contents_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
     if let Some(list) = &frame.list {
         bring_in::bring_in_ui(ui, screen, list, state, actions);
         ui.add_space(grid::APART);
