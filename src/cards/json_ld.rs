@@ -139,10 +139,8 @@ fn ingredients(made: &Made<'_>) -> Vec<String> {
                 format!("{amount}, {measure}")
             };
             let is_known = grams.starts_with(|first: char| first.is_ascii_digit());
-            Some(if !is_known {
+            Some(if !is_known || said.replace(' ', "\u{a0}") == grams {
                 format!("{said} {name}")
-            } else if said.replace(' ', "\u{a0}") == grams {
-                format!("{} {name}", said)
             } else {
                 format!("{} {name} ({said})", grams.replace('\u{a0}', " "))
             })

@@ -93,13 +93,12 @@ fn draw_run(
         .map(|(tag, value)| (*tag, value.to_bits()))
         .collect();
     let key = (run.font.data.id(), run.font.index, variations);
-    let font = match fonts.get(&key) {
-        Some(font) => font.clone(),
-        None => {
-            let font = prepare(run)?;
-            fonts.insert(key, font.clone());
-            font
-        }
+    let font = if let Some(font) = fonts.get(&key) {
+        font.clone()
+    } else {
+        let font = prepare(run)?;
+        fonts.insert(key, font.clone());
+        font
     };
     let glyphs: Vec<KrillaGlyph> = run
         .glyphs

@@ -205,7 +205,7 @@ fn map_by_hand(book: &Book, mappings: &mut [LineMapping], text: &str) -> Result<
         .iter_mut()
         .find(|mapping| mapping.foreign.ingredient.as_str() == theirs)
         .ok_or_else(|| super::unknown("ingredient", theirs, known.iter().map(String::as_str)))?;
-    mapping.why = "chosen by you".to_owned();
+    "chosen by you".clone_into(&mut mapping.why);
     mapping.to = if ours.is_empty() {
         MappedTo::Added
     } else {

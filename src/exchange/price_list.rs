@@ -11,7 +11,7 @@ use crate::book::{
     Book, Composition, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
     Role,
 };
-use crate::quantity::{KILOJOULES_PER_KILOCALORIE, excerpt, show_compact};
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, excerpt, show_compact, show_number};
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
 const SALT_PER_SODIUM: f64 = 2.5;
@@ -162,7 +162,7 @@ impl RowReader<'_> {
             );
             return None;
         };
-        if number < 0.0 || number >= 1e6 {
+        if !(0.0..1e6).contains(&number) {
             self.doubt(field, "out of range; expected 0 to 1 000 000");
             return None;
         }
@@ -343,7 +343,7 @@ impl RowReader<'_> {
             let words = |price: &Price| {
                 format!(
                     "{} for {} g",
-                    show_compact(price.pack),
+                    show_number(price.pack, 2),
                     show_compact(price.grams)
                 )
             };

@@ -176,15 +176,16 @@ fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usiz
         Some(Value::Array(values)) => values
             .iter()
             .for_each(|value| read_instructions(Some(value), found, depth + 1)),
-        Some(Value::Object(map)) => match map.get("itemListElement") {
-            Some(steps) => read_instructions(Some(steps), found, depth + 1),
-            None => {
-                let text = text_of(map.get("text").or_else(|| map.get("name")));
-                if !text.is_empty() {
-                    found.push(text);
-                }
+        Some(Value::Object(map)) => {
+            if let Some(steps) = map.get("itemListElement") {
+                read_instructions(Some(steps), found, depth + 1);
+                return;
             }
-        },
+            let text = text_of(map.get("text").or_else(|| map.get("name")));
+            if !text.is_empty() {
+                found.push(text);
+            }
+        }
         Some(value) => found.extend(
             text_of(Some(value))
                 .lines()

@@ -448,12 +448,11 @@ pub fn arrival(
     // Their lines are no lines of this book: the shop that takes the recipe over tastes and approves it itself.
     recipe.approvals.clear();
     let from = &foreign.book.settings.shop;
-    recipe.note = format!(
+    let note = format!(
         "From {from}, approved there {}. {explanation} {}",
         approval.date, theirs.note
-    )
-    .trim()
-    .to_owned();
+    );
+    note.trim().clone_into(&mut recipe.note);
     Ok(Arrival {
         recipe,
         added,

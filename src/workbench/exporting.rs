@@ -110,7 +110,7 @@ pub enum ExportState {
 
 enum Report {
     Written(PathBuf),
-    Ended(Option<String>),
+    Ended(Result<(), String>),
 }
 
 /// An export on its thread. Dropped, it stops after the card in hand.
@@ -118,7 +118,8 @@ enum Report {
 pub struct Export {
     of: usize,
     written: Vec<PathBuf>,
-    stopped: Option<Option<String>>,
+    /// How it ended, once it has.
+    end: Option<Result<(), String>>,
     reports: Receiver<Report>,
     cancel: Arc<AtomicBool>,
 }
@@ -143,12 +144,12 @@ impl Export {
                 heard
             };
             let ended = write_all(&book, &order, &fonts, &cancelled, &tell);
-            tell(Report::Ended(ended.err()));
+            tell(Report::Ended(ended));
         });
         Self {
             of,
             written: Vec::new(),
-            stopped: None,
+            end: None,
             reports,
             cancel,
         }
@@ -161,24 +162,24 @@ impl Export {
 
     /// How far it is.
     pub fn state(&mut self) -> ExportState {
-        while self.stopped.is_none() {
+        while self.end.is_none() {
             match self.reports.try_recv() {
                 Ok(Report::Written(path)) => self.written.push(path),
-                Ok(Report::Ended(reason)) => self.stopped = Some(reason),
+                Ok(Report::Ended(end)) => self.end = Some(end),
                 Err(TryRecvError::Empty) => break,
                 Err(TryRecvError::Disconnected) => {
-                    self.stopped = Some(Some("the export broke down".to_owned()));
+                    self.end = Some(Err("the export broke down".to_owned()));
                 }
             }
         }
-        match &self.stopped {
+        match &self.end {
             None => ExportState::Running {
                 done: self.written.len(),
                 of: self.of,
             },
-            Some(stopped) => ExportState::Ended {
+            Some(end) => ExportState::Ended {
                 written: self.written.clone(),
-                stopped: stopped.clone(),
+                stopped: end.clone().err(),
             },
         }
     }

@@ -304,7 +304,7 @@ fn hostile() -> Book {
     let mut book = sample();
     let id = RecipeId::new("hob-and-ember").unwrap();
     let mut recipe = (**book.recipe(&id).unwrap()).clone();
-    recipe.name = "=1+1</h1><script>alert('x')</script> | **b** ../../x".to_owned();
+    "=1+1</h1><script>alert('x')</script> | **b** ../../x".clone_into(&mut recipe.name);
     recipe
         .entries
         .push(Entry::Instruction(evensip::book::Instruction {

@@ -294,7 +294,7 @@ fn a_recipe_for_another_shop_is_a_book_of_grams_without_measures_and_prices() {
 fn other_shop() -> Book {
     let book = sample();
     let mut other = book.clone();
-    other.settings.shop = "Quenby".to_owned();
+    "Quenby".clone_into(&mut other.settings.shop);
     other.ingredients.remove(&chestnut(&book));
     other.recipes = evensip::book::Shelf::default();
     other

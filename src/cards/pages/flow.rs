@@ -95,7 +95,7 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
     while let Some(mut row) = rows.pop_front() {
         if row.is_table_head {
             table_head = Some(row.clone());
-        } else if !row.is_table_row {
+        } else if !row.is_in_table {
             table_head = None;
         }
         let at_top = y <= frame.margin;

@@ -38,7 +38,7 @@ pub(super) struct Row {
     /// Repeated at the top of the next page when the rows that follow go on there.
     pub(super) is_table_head: bool,
     /// Rows that belong under the head of a table.
-    pub(super) is_table_row: bool,
+    pub(super) is_in_table: bool,
 }
 
 impl Row {

@@ -25,7 +25,7 @@ pub(super) fn table_rows(
             above: 2.6,
             below: 2.8,
             surround: Surround::RuleBelow(Ink::RULE, 0.5),
-            is_table_row: true,
+            is_in_table: true,
             ..Row::default()
         };
         for ((text, look), width) in cells.zip(&widths) {

@@ -103,7 +103,7 @@ fn table_ui(ui: &mut Ui, list: &ListInHand, state: &mut CardState, actions: &mut
     heading_ui(ui, "What the columns mean");
     mapping_ui(ui, &mut state.review);
     ui.add_space(grid::EASY);
-    review::list_ui(ui, &mut state.review, list, actions);
+    review::list_ui(ui, &mut state.review, actions);
 }
 
 /// How the file is read: the sign between cells and the decimal sign.

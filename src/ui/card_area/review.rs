@@ -138,12 +138,7 @@ impl ReviewState {
 }
 
 /// The list, line by line, and the button that takes what is ticked.
-pub(super) fn list_ui(
-    ui: &mut Ui,
-    state: &mut ReviewState,
-    list: &ListInHand,
-    actions: &mut Vec<Action>,
-) {
+pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     let (Some(review), Some(book)) = (state.review.clone(), state.book.clone()) else {
         away_ui(ui, "Back to the cards", actions);
@@ -182,11 +177,14 @@ pub(super) fn list_ui(
         away_ui(ui, "Leave it", actions);
     });
     ui.add_space(grid::NEAR);
-    let _ = list;
     for (at, line) in review.lines.iter().enumerate() {
-        ui.horizontal_top(|ui| {
+        ui.horizontal_wrapped(|ui| {
             let mut ticked = !state.refused.contains(&at);
-            let name = format!("{}, line {}", line.name, line.line);
+            let name = if line.name.is_empty() {
+                format!("line {}", line.line)
+            } else {
+                format!("{}, line {}", line.name, line.line)
+            };
             if line.is_change() {
                 if ui.checkbox(&mut ticked, name).changed() {
                     if ticked {
@@ -268,7 +266,7 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
                         for to in ours.chain([MappedTo::Added]).collect::<Vec<_>>() {
                             if ui.selectable_label(mapping.to == to, name(&to)).clicked() {
                                 mapping.to = to;
-                                mapping.why = "chosen by you".to_owned();
+                                "chosen by you".clone_into(&mut mapping.why);
                                 changed = true;
                             }
                         }
