@@ -24,8 +24,9 @@ fn window_of(size: [f32; 2]) -> Window {
     window
 }
 
+/// High enough that everything is in sight: a click goes to a place on the screen.
 fn window() -> Window {
-    window_of([1360.0, 860.0])
+    window_of([1360.0, 1200.0])
 }
 
 /// Runs frames until something is there that is made beside the window.
