@@ -10,7 +10,9 @@
 //! | [`edit`] | the only way a book changes, and its history | `book`, `quantity` |
 //! | [`balance`] | the pure engine | `book`, `quantity` |
 //! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
+//! | [`cards`] | what is printed and exported | `swap`, `balance`, `book`, `quantity` |
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
+//! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
 //! | [`workbench`] | the open book with its derived values | all above |
 //! | [`command_line`] | commands without a display | all above |
 //! | [`ui`] | draws, and returns actions | all above but `book_file` and `command_line` |
@@ -22,8 +24,10 @@
 pub mod balance;
 pub mod book;
 pub mod book_file;
+pub mod cards;
 pub mod command_line;
 pub mod edit;
+pub mod exchange;
 pub mod optimiser;
 pub mod quantity;
 pub mod swap;

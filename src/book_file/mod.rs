@@ -10,6 +10,7 @@
 mod convert;
 mod earlier;
 mod error;
+mod export;
 mod fingerprint;
 mod format_v1;
 mod load;
@@ -21,6 +22,7 @@ mod write;
 
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
 pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
+pub use export::{ReadError, read_bytes, replace_file};
 pub use fingerprint::{Fingerprint, OnDisk, look, look_closely};
 pub use load::{Loaded, load};
 pub use parse::parse;

@@ -1,9 +1,11 @@
-//! Commands that need no display: check, balance, swap, ladder.
+//! Commands that need no display: check, balance, swap, ladder, card, bring-in.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
 
 mod balance;
+mod bring_in;
+mod card;
 mod check;
 mod json;
 mod ladder;
@@ -48,6 +50,10 @@ pub enum Command {
     Swap(Box<SwapArguments>),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     Ladder(LadderArguments),
+    /// Write a card, a sheet for the whole menu, or a recipe for others to a file
+    Card(Box<CardArguments>),
+    /// Review what a price list (CSV), a schema.org recipe or another shop's recipe would do to a book
+    BringIn(BringInArguments),
 }
 
 /// Arguments of `check`.
@@ -156,6 +162,73 @@ pub struct LadderArguments {
     json: bool,
 }
 
+/// Arguments of `card`.
+#[derive(Debug, Args)]
+pub struct CardArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long, conflicts_with = "all")]
+    recipe: Option<String>,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long, requires = "recipe")]
+    version: Option<String>,
+    /// A card of every drink on the menu, into the folder that --out names
+    #[arg(long)]
+    all: bool,
+    /// What it is for
+    #[arg(long, value_enum, default_value_t)]
+    kind: card::KindArgument,
+    /// The format; that of the file's ending when none is given
+    #[arg(long, value_enum)]
+    format: Option<card::FormatArgument>,
+    /// The paper; A5 for counter cards and ladders and A4 for sheets when none is given
+    #[arg(long, value_enum)]
+    paper: Option<card::PaperArgument>,
+    /// The file, or with --all the folder
+    #[arg(long)]
+    out: PathBuf,
+    /// The day that stands on it
+    #[arg(long, value_name = "DAY")]
+    date: Option<String>,
+    /// Language of the card, for the choice of fonts and the readers of the file
+    #[arg(long, default_value = "en", value_name = "TAG")]
+    language: String,
+    /// For a comparison: another drink beside the first, as RECIPE or RECIPE/VERSION
+    #[arg(long = "beside", value_name = "DRINK")]
+    beside: Vec<String>,
+    /// For a batch: how many of the drink
+    #[arg(long, default_value_t = 1)]
+    drinks: u32,
+    /// For a batch: further drinks, as RECIPE=COUNT or RECIPE/VERSION=COUNT
+    #[arg(long = "also", value_name = "DRINK=COUNT")]
+    also: Vec<String>,
+}
+
+/// Arguments of `bring-in`.
+#[derive(Debug, Args)]
+pub struct BringInArguments {
+    /// The book
+    book: PathBuf,
+    /// The file: a price list (.csv), a schema.org recipe (.json) or another shop's recipe (.ron)
+    file: PathBuf,
+    /// Write what the review shows into the book
+    #[arg(long)]
+    accept: bool,
+    /// The sign between cells: comma, semicolon, tab or vertical bar; guessed when none is given
+    #[arg(long)]
+    delimiter: Option<String>,
+    /// Read numbers with a decimal comma; guessed when not given
+    #[arg(long)]
+    decimal_comma: bool,
+    /// Day of prices that state none
+    #[arg(long, value_name = "DAY")]
+    date: Option<String>,
+    /// What stands for an ingredient of another shop, as THEIRS=OURS; nothing behind the sign adds theirs
+    #[arg(long = "map", value_name = "THEIRS=OURS")]
+    map: Vec<String>,
+}
+
 /// Why a command could not do its work.
 #[derive(Debug, thiserror::Error)]
 enum Failure {
@@ -186,6 +259,8 @@ pub fn run(command: Command) -> ExitCode {
         Command::Balance(arguments) => balance::run(&arguments),
         Command::Swap(arguments) => swap::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
+        Command::Card(arguments) => card::run(&arguments),
+        Command::BringIn(arguments) => bring_in::run(&arguments),
     };
     match result {
         Ok(code) => code,

@@ -6,6 +6,7 @@
 
 mod adapt;
 mod answer;
+mod bring_level;
 mod changes;
 mod demands;
 mod everywhere;
@@ -27,6 +28,7 @@ mod watch;
 
 pub use adapt::Adapted;
 pub use answer::{Answer, Suggestion, SuggestionKind, answer, answer_watched, answer_with};
+pub use bring_level::bring_level;
 pub use changes::LineMove;
 pub use demands::{Demands, LineLimit};
 pub use everywhere::{ReviewItem, everywhere, everywhere_watched, everywhere_with};

@@ -18,7 +18,8 @@ use super::shell::{self, BookInHand};
 use super::theme;
 use super::view_state::{Area, ViewState};
 use super::{
-    Screen, compare_area, counter_area, ladder_area, lesson_area, serving_area, swap_area,
+    Screen, card_area, compare_area, counter_area, ladder_area, lesson_area, serving_area,
+    swap_area,
 };
 use crate::book::Recipe;
 use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
@@ -355,6 +356,10 @@ impl App {
             self.workbench
                 .serving(&shown.recipe, shown.version.as_ref())
         });
+        let cards = (self.view.area == Area::Cards).then(|| {
+            let order = shown.and_then(|shown| self.view.cards.order(shown));
+            card_area::card_frame(&mut self.workbench, order.as_ref())
+        });
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {
             book: &book,
@@ -400,6 +405,10 @@ impl App {
                 Area::Lesson => lesson_area::lesson_area_ui(ui, screen, &lesson, view, actions),
                 Area::Serving => {
                     serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);
+                }
+                Area::Cards => {
+                    let frame = cards.unwrap_or_default();
+                    card_area::card_area_ui(ui, screen, &frame, &mut view.cards, actions);
                 }
                 Area::Recipe | Area::Counter | Area::Findings => {
                     recipe_area::recipe_area_ui(ui, screen, view, actions);

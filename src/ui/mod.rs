@@ -1,6 +1,7 @@
 //! Draws the workbench and returns what the person wants; decides nothing about drinks and touches no disk.
 
 mod app;
+pub mod card_area;
 mod commands;
 mod compare_area;
 pub mod counter_area;

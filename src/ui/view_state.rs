@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
+use super::card_area::CardState;
 use super::compare_area::CompareState;
 use super::counter_area::CounterState;
 use super::dialogs::Dialog;
@@ -35,6 +36,8 @@ pub enum Area {
     Serving,
     /// What the shop has.
     Counter,
+    /// What is printed, and what is brought in.
+    Cards,
     /// What is wrong with the book.
     Findings,
 }
@@ -161,6 +164,8 @@ pub struct ViewState {
     pub(super) serving: ServingState,
     /// What is looked at of the counter.
     pub counter: CounterState,
+    /// What is chosen for a card.
+    pub cards: CardState,
     /// Books that were open before, the latest first.
     pub recent: Vec<PathBuf>,
 }
@@ -224,6 +229,7 @@ impl ViewState {
         self.compare = CompareState::default();
         self.serving = ServingState::default();
         self.safekeeping.forget_book();
+        self.cards = CardState::default();
     }
 }
 

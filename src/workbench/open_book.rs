@@ -152,6 +152,18 @@ pub enum Command {
     AcceptRecovery,
     /// Delete the unsaved work that is offered.
     DiscardRecovery,
+    /// Write cards to files, beside the window.
+    ExportCards(super::ExportOrder),
+    /// Stop writing cards after the one in hand.
+    StopExport,
+    /// Show a file in the viewer of the system.
+    ShowFile(PathBuf),
+    /// Read a list or recipe that is to be brought in; nothing is written.
+    ReadList(PathBuf),
+    /// Ask the system for such a file.
+    PickList,
+    /// The list has been dealt with.
+    PutListAway,
 }
 
 /// What the screen wants done, in the order in which it is emitted.
@@ -211,6 +223,7 @@ pub struct Workbench {
     picker: Arc<dyn FilePicker>,
     pub(super) wake: Arc<dyn Fn() + Send + Sync>,
     asking: Option<Asking>,
+    pub(super) cards: super::card_desk::CardDesk,
     pending: Option<Intent>,
     pub(super) message: Option<Message>,
     pub(super) show: Option<Shown>,
@@ -241,6 +254,7 @@ impl Workbench {
             picker: Arc::new(NoPicker),
             wake: Arc::new(|| ()),
             asking: None,
+            cards: super::card_desk::CardDesk::default(),
             pending: None,
             message: None,
             show: None,
@@ -407,6 +421,7 @@ impl Workbench {
         match (request, answer) {
             (PickRequest::Open, Some(path)) => self.intend(Intent::Open(path)),
             (PickRequest::Save, Some(path)) => self.save_as(path),
+            (PickRequest::List, Some(path)) => self.read_list(path),
             (_, None) => {}
         }
     }
@@ -553,6 +568,12 @@ impl Workbench {
             Command::LeaveDiskChange => self.leave_disk_change(),
             Command::AcceptRecovery => self.accept_recovery(),
             Command::DiscardRecovery => self.discard_recovery(),
+            Command::ExportCards(order) => self.export_cards(order),
+            Command::StopExport => self.stop_export(),
+            Command::ShowFile(path) => self.show_file(&path),
+            Command::ReadList(path) => self.read_list(path),
+            Command::PickList => self.ask(PickRequest::List),
+            Command::PutListAway => self.put_list_away(),
         }
     }
 

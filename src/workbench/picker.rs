@@ -10,6 +10,8 @@ pub enum PickRequest {
     Open,
     /// A place to save the book.
     Save,
+    /// A price list or a recipe to bring in.
+    List,
 }
 
 /// Asks a person for a file. Blocks until there is an answer; `None` is "cancelled" or "no dialog to be had".
@@ -24,12 +26,19 @@ pub struct SystemPicker;
 
 impl FilePicker for SystemPicker {
     fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf> {
-        let mut dialog = rfd::FileDialog::new().add_filter("book", &["ron"]);
+        let mut dialog = match request {
+            PickRequest::List => rfd::FileDialog::new().add_filter(
+                "list or recipe",
+                &["csv", "tsv", "txt", "json", "jsonld", "ron"],
+            ),
+            _ => rfd::FileDialog::new().add_filter("book", &["ron"]),
+        };
         if let Some(folder) = beside.and_then(Path::parent) {
             dialog = dialog.set_directory(folder);
         }
         match request {
             PickRequest::Open => dialog.set_title("Open a book").pick_file(),
+            PickRequest::List => dialog.set_title("Bring in a list or recipe").pick_file(),
             PickRequest::Save => {
                 let name = beside
                     .and_then(Path::file_name)

@@ -11,6 +11,11 @@ use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Command, Intent, Sample};
 
+/// The part of the strip that the name of the book may take.
+const TITLE: f32 = 0.2;
+/// Room for the menu of the areas that do not fit, in points.
+const MORE: f32 = 27.0 * grid::STEP;
+
 pub(super) fn top_strip_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
@@ -26,10 +31,11 @@ pub(super) fn top_strip_ui(
         step_button_ui(ui, Icon::Undo, UiCommand::Undo, in_hand.undo, actions);
         step_button_ui(ui, Icon::Redo, UiCommand::Redo, in_hand.redo, actions);
         ui.add_space(grid::EASY);
-        area_tabs_ui(ui, in_hand, view);
         // From left to right like the rest, so that Tab goes the way the eye does.
-        let keys_width = width_of(ui, "Keys") + 2.0 * ui.spacing().button_padding.x;
+        let button = egui::TextStyle::Button.resolve(ui.style());
+        let keys_width = width_of(ui, "Keys", &button) + 2.0 * ui.spacing().button_padding.x;
         let needed = keys_width + grid::TIGHT + grid::TARGET + grid::NEAR;
+        area_tabs_ui(ui, in_hand, view, needed);
         ui.add_space((ui.available_width() - needed).max(0.0));
         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
             if ui
@@ -57,12 +63,27 @@ pub(super) fn top_strip_ui(
     });
 }
 
-fn width_of(ui: &Ui, words: &str) -> f32 {
-    let font = egui::TextStyle::Button.resolve(ui.style());
+fn width_of(ui: &Ui, words: &str, font: &egui::FontId) -> f32 {
     ui.painter()
-        .layout_no_wrap(words.to_owned(), font, egui::Color32::PLACEHOLDER)
+        .layout_no_wrap(words.to_owned(), font.clone(), egui::Color32::PLACEHOLDER)
         .size()
         .x
+}
+
+/// The words as far as they have room, with an ellipsis when that is not all of them.
+fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
+    if width_of(ui, words, font) <= room {
+        return words.to_owned();
+    }
+    let letters: Vec<char> = words.chars().collect();
+    let shorter = |count: &usize| {
+        let kept: String = letters[..*count].iter().collect();
+        format!("{}…", kept.trim_end())
+    };
+    (0..letters.len())
+        .rev()
+        .find(|count| width_of(ui, &shorter(count), font) <= room)
+        .map_or_else(|| "…".to_owned(), |count| shorter(&count))
 }
 
 fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
@@ -91,6 +112,8 @@ fn book_menu_ui(
     } else {
         shop.as_str()
     };
+    let font = TypeStyle::Heading.font_id();
+    let name = elided(ui, name, &font, ui.available_width() * TITLE);
     // Room for the sign behind the name.
     let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
         .font(TypeStyle::Heading.font_id())
@@ -208,7 +231,8 @@ fn step_button_ui(
     });
 }
 
-fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
+/// The areas of work; those that have no room stand in a menu behind the others, `reserved` being kept for what follows.
+fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, reserved: f32) {
     let mut tabs = vec![
         (Area::Recipe, "Recipe".to_owned()),
         (Area::Swap, "Swap".to_owned()),
@@ -217,23 +241,64 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
         (Area::Lesson, "Lesson".to_owned()),
         (Area::Serving, "Serving".to_owned()),
         (Area::Counter, "Counter".to_owned()),
+        (Area::Cards, "Cards".to_owned()),
     ];
+    let has_errors = in_hand
+        .findings
+        .iter()
+        .any(|finding| finding.severity == Severity::Error);
     if !in_hand.findings.is_empty() {
-        tabs.push((
-            Area::Findings,
-            format!("Findings {}", in_hand.findings.len()),
-        ));
+        let words = format!("Findings {}", in_hand.findings.len());
+        tabs.push((Area::Findings, words));
     }
-    for (area, words) in tabs {
-        let errors = area == Area::Findings
-            && in_hand
-                .findings
-                .iter()
-                .any(|finding| finding.severity == Severity::Error);
-        if tab_ui(ui, &words, view.area == area, errors).clicked() {
-            view.area = area;
+    let around = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
+    let widths: Vec<f32> = tabs
+        .iter()
+        .map(|(_, words)| width_of(ui, words, &TypeStyle::Strong.font_id()) + around)
+        .collect();
+    let room = ui.available_width() - reserved;
+    let fitting = fitting(&widths, room, MORE);
+    for (area, words) in &tabs[..fitting] {
+        let warns = *area == Area::Findings && has_errors;
+        if tab_ui(ui, words, view.area == *area, warns).clicked() {
+            view.area = *area;
         }
     }
+    let Some(hidden) = tabs.get(fitting..).filter(|hidden| !hidden.is_empty()) else {
+        return;
+    };
+    let open = hidden.iter().find(|(area, _)| *area == view.area);
+    let words = open.map_or("More", |(_, words)| words.as_str());
+    let palette = theme::palette(ui.visuals());
+    let colour = if open.is_some() {
+        palette.text_strong
+    } else {
+        palette.text_quiet
+    };
+    let text = RichText::new(format!("{words} ▾")).color(colour);
+    ui.menu_button(text, |ui| {
+        for (area, words) in hidden {
+            if ui.selectable_label(view.area == *area, words).clicked() {
+                view.area = *area;
+                ui.close();
+            }
+        }
+    })
+    .response
+    .accessible_name("More areas of work");
+}
+
+/// How many of these widths fit side by side, when what does not fit needs `more` behind them.
+fn fitting(widths: &[f32], room: f32, more: f32) -> usize {
+    if widths.iter().sum::<f32>() <= room {
+        return widths.len();
+    }
+    let mut taken = 0.0;
+    let fits = |width: &&f32| {
+        taken += **width;
+        taken + more <= room
+    };
+    widths.iter().take_while(fits).count()
 }
 
 /// A word with a line under it when it is the one that is open.
@@ -270,4 +335,16 @@ fn tab_ui(ui: &mut Ui, words: &str, open: bool, warns: bool) -> egui::Response {
 pub(super) fn sign_ui(ui: &mut Ui, icon: Icon, colour: egui::Color32) {
     let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
     paint(ui.painter(), rect, icon, colour);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::fitting;
+
+    #[test]
+    fn the_menu_gets_its_room_only_when_it_is_needed() {
+        assert_eq!(fitting(&[50.0, 50.0, 50.0], 150.0, 40.0), 3);
+        assert_eq!(fitting(&[50.0, 50.0, 50.0], 149.0, 40.0), 2);
+        assert_eq!(fitting(&[50.0, 50.0, 50.0], 100.0, 60.0), 0);
+    }
 }

@@ -1,0 +1,67 @@
+//! Files beside the book: cards that are written, lists that are read. Written in one step, like the book itself.
+
+use std::fs::{self, File};
+use std::io::{self, Read as _};
+use std::path::{Path, PathBuf};
+
+use super::error::SaveError;
+use super::save::{replace, save_error};
+
+/// Longest list that is read, in bytes.
+const LONGEST_LIST: u64 = 32 * 1024 * 1024;
+
+/// Why a list can't be read.
+#[derive(Debug, thiserror::Error)]
+pub enum ReadError {
+    /// It is no file.
+    #[error("this is not a file; choose a CSV, JSON or RON file: {}", .path.display())]
+    NotAFile {
+        /// The path.
+        path: PathBuf,
+    },
+    /// It is longer than any list of ingredients.
+    #[error("the file is longer than 32 MB; divide it: {}", .path.display())]
+    TooLong {
+        /// The path.
+        path: PathBuf,
+    },
+    /// The system refuses.
+    #[error("the file can't be read ({source}): {}", .path.display())]
+    Read {
+        /// The path.
+        path: PathBuf,
+        /// What the system says.
+        source: io::Error,
+    },
+}
+
+/// The bytes of a file that is brought in.
+pub fn read_bytes(path: &Path) -> Result<Vec<u8>, ReadError> {
+    let read_error = |source| ReadError::Read {
+        path: path.to_owned(),
+        source,
+    };
+    // Looked at before it is opened: to open a pipe would wait for its other end.
+    if !fs::metadata(path).map_err(read_error)?.is_file() {
+        return Err(ReadError::NotAFile {
+            path: path.to_owned(),
+        });
+    }
+    let mut bytes = Vec::new();
+    File::open(path)
+        .map_err(read_error)?
+        .take(LONGEST_LIST + 1)
+        .read_to_end(&mut bytes)
+        .map_err(read_error)?;
+    if bytes.len() as u64 > LONGEST_LIST {
+        return Err(ReadError::TooLong {
+            path: path.to_owned(),
+        });
+    }
+    Ok(bytes)
+}
+
+/// Writes a file that is exported: whole or not at all.
+pub fn replace_file(path: &Path, bytes: &[u8]) -> Result<(), SaveError> {
+    replace(path, bytes).map_err(|source| save_error(path, source))
+}

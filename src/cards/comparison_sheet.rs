@@ -1,0 +1,240 @@
+//! Two to four versions beside each other: what goes in, what comes out, how far apart they taste.
+
+use super::document::{Block, CautionLine, Column, Document, Orientation, Table};
+use super::figure_words::name_of;
+use super::recipe_blocks::{Made, footnotes};
+use super::request::{CardError, Drink};
+use crate::balance::{Measurand, difference};
+use crate::book::{Book, LineId};
+use crate::quantity::show_number;
+
+/// The figures that are compared.
+const FIGURES: [Measurand; 10] = [
+    Measurand::TotalSugar,
+    Measurand::FreeSugars,
+    Measurand::Sweetness,
+    Measurand::ServingTemperature,
+    Measurand::Volume,
+    Measurand::EnergyKj,
+    Measurand::EnergyKcal,
+    Measurand::Fat,
+    Measurand::Caffeine,
+    Measurand::Cost,
+];
+
+pub(super) fn document(book: &Book, drinks: &[Drink]) -> Result<Document, CardError> {
+    if !(2..=4).contains(&drinks.len()) {
+        return Err(CardError::CountToCompare(drinks.len()));
+    }
+    let made: Vec<Made<'_>> = drinks
+        .iter()
+        .map(|drink| Made::new(book, drink))
+        .collect::<Result<_, _>>()?;
+    let same_recipe = made
+        .iter()
+        .all(|other| other.recipe.id == made[0].recipe.id);
+    let names: Vec<String> = made
+        .iter()
+        .map(|made| {
+            if same_recipe {
+                made.version_name().to_owned()
+            } else {
+                made.name()
+            }
+        })
+        .collect();
+    let title = if same_recipe {
+        made[0].recipe.name.clone()
+    } else {
+        "Comparison".to_owned()
+    };
+    let revisions: Vec<String> = made
+        .iter()
+        .map(|made| {
+            if same_recipe {
+                made.revision()
+            } else {
+                format!("{}, {}", made.recipe.name, made.revision())
+            }
+        })
+        .collect();
+    Ok(Document {
+        title,
+        subtitle: names.join(" · "),
+        revision: revisions.join("; "),
+        orientation: if made.len() > 2 {
+            Orientation::Wide
+        } else {
+            Orientation::Upright
+        },
+        blocks: vec![
+            Block::Heading("What goes in".to_owned()),
+            Block::Table(if same_recipe {
+                lines(&made, &names)
+            } else {
+                ingredients(&made, &names)
+            }),
+            Block::Heading("What comes out".to_owned()),
+            Block::Table(figures(&made, &names)),
+            Block::Heading(format!("How it tastes beside {}", names[0])),
+            Block::Table(tastes(&made, &names)),
+            Block::Cautions(cautions(&made, &names)),
+            footnotes(),
+        ],
+        ..Document::default()
+    })
+}
+
+fn columns(first: &str, names: &[String]) -> Vec<Column> {
+    std::iter::once(Column::text(first))
+        .chain(names.iter().map(Column::text))
+        .collect()
+}
+
+/// Lines of one recipe by their id: the same line may hold another ingredient in each version.
+fn lines(made: &[Made<'_>], names: &[String]) -> Table {
+    let mut ids: Vec<&LineId> = Vec::new();
+    for one in made {
+        for line in one.balance.resolved.lines() {
+            if !ids.contains(&&line.id) {
+                ids.push(&line.id);
+            }
+        }
+    }
+    let rows = ids.into_iter().map(|id| {
+        let of = |made: &Made<'_>| made.balance.resolved.line(id).cloned();
+        let role = made.iter().find_map(of).map_or("", |line| line.role.word());
+        let cells = made.iter().map(|made| match of(made) {
+            Some(line) => format!(
+                "{} {} ({})",
+                made.book.amount_words(&line.amount),
+                name_of(made.book, &line.ingredient),
+                made.grams(&line)
+            ),
+            None => "none".to_owned(),
+        });
+        std::iter::once(role.to_owned()).chain(cells).collect()
+    });
+    Table {
+        caption: "what goes into each version".to_owned(),
+        columns: columns("part", names),
+        rows: rows.collect(),
+    }
+}
+
+/// Lines of different recipes by their ingredient.
+fn ingredients(made: &[Made<'_>], names: &[String]) -> Table {
+    let mut ids = Vec::new();
+    for one in made {
+        for line in one.balance.resolved.lines() {
+            if !ids.contains(&line.ingredient) {
+                ids.push(line.ingredient.clone());
+            }
+        }
+    }
+    let rows = ids.into_iter().map(|id| {
+        let cells = made.iter().map(|made| {
+            let lines = made.balance.resolved.lines();
+            let cells: Vec<String> = lines
+                .filter(|line| line.ingredient == id)
+                .map(|line| {
+                    format!(
+                        "{} ({})",
+                        made.book.amount_words(&line.amount),
+                        made.grams(line)
+                    )
+                })
+                .collect();
+            if cells.is_empty() {
+                "none".to_owned()
+            } else {
+                cells.join(", ")
+            }
+        });
+        std::iter::once(name_of(made[0].book, &id))
+            .chain(cells)
+            .collect()
+    });
+    Table {
+        caption: "what goes into each drink".to_owned(),
+        columns: columns("ingredient", names),
+        rows: rows.collect(),
+    }
+}
+
+fn figures(made: &[Made<'_>], names: &[String]) -> Table {
+    let figures = FIGURES.iter().map(|measurand| {
+        std::iter::once(measurand.word().to_owned())
+            .chain(made.iter().map(|made| made.words(*measurand)))
+            .collect()
+    });
+    let mut rows: Vec<Vec<String>> = figures.collect();
+    rows.push(
+        std::iter::once("vegan, by ingredients".to_owned())
+            .chain(made.iter().map(|made| made.balance.vegan.word().to_owned()))
+            .collect(),
+    );
+    Table {
+        caption: "figures of each version".to_owned(),
+        columns: columns("figure", names),
+        rows,
+    }
+}
+
+/// Each version against the first, in noticeable steps.
+fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
+    let first = &made[0];
+    let differences: Vec<_> = made
+        .iter()
+        .map(|made| difference(&made.book.settings, &first.balance, &made.balance))
+        .collect();
+    let rows = first.balance.axes.iter().map(|axis| {
+        let cells = differences.iter().enumerate().map(|(at, difference)| {
+            if at == 0 {
+                return axis.value.map_or_else(
+                    || "not known".to_owned(),
+                    |value| super::figure_words::with_uncertainty(value, axis.u, axis.axis.unit()),
+                );
+            }
+            let found = difference.axes.iter().find(|other| other.axis == axis.axis);
+            let Some(steps) = found.and_then(|found| found.steps) else {
+                return "not known".to_owned();
+            };
+            let (more, less) = axis.axis.comparatives();
+            if steps.abs() < 0.05 {
+                "level".to_owned()
+            } else {
+                let word = if steps > 0.0 { more } else { less };
+                format!("{word} by {} steps", show_number(steps.abs(), 1))
+            }
+        });
+        std::iter::once(axis.axis.word().to_owned())
+            .chain(cells)
+            .collect()
+    });
+    Table {
+        caption: "taste of each version against the first, in noticeable steps".to_owned(),
+        columns: columns("axis", names),
+        rows: rows.collect(),
+    }
+}
+
+/// The cautions of all; one that several share names them.
+fn cautions(made: &[Made<'_>], names: &[String]) -> Vec<CautionLine> {
+    let mut found: Vec<(CautionLine, Vec<&str>)> = Vec::new();
+    for (made, name) in made.iter().zip(names) {
+        for caution in made.cautions() {
+            match found.iter_mut().find(|(known, _)| *known == caution) {
+                Some((_, whose)) => whose.push(name),
+                None => found.push((caution, vec![name])),
+            }
+        }
+    }
+    found
+        .into_iter()
+        .map(|(caution, whose)| CautionLine {
+            text: format!("{}: {}", whose.join(", "), caution.text),
+            ..caution
+        })
+        .collect()
+}

@@ -1,0 +1,22 @@
+//! The counter card: one drink as it is made, on paper that stands beside the shaker.
+
+use super::document::{Block, Document};
+use super::recipe_blocks::{Made, footnotes};
+use super::request::{CardError, Drink};
+use crate::book::Book;
+
+pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
+    let made = Made::new(book, drink)?;
+    Ok(Document {
+        title: made.recipe.name.clone(),
+        subtitle: made.version_name().to_owned(),
+        revision: made.revision(),
+        blocks: vec![
+            made.steps(),
+            Block::Facts(made.facts()),
+            Block::Cautions(made.cautions()),
+            footnotes(),
+        ],
+        ..Document::default()
+    })
+}

@@ -1,0 +1,285 @@
+//! The layout model: a card as blocks of words, before any format or paper is chosen.
+
+/// What a card is for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum CardKind {
+    /// What the counter makes the drink from.
+    #[default]
+    Counter,
+    /// What a new hand learns the drink from.
+    Training,
+    /// Ingredients and allergens of everything on the menu.
+    Menu,
+    /// The levels of sugar, each with its amounts.
+    Ladder,
+    /// Two to four versions beside each other.
+    Comparison,
+    /// What so many drinks need: to buy, and to make beforehand.
+    Batch,
+}
+
+impl CardKind {
+    /// All kinds, in the order in which they are offered.
+    pub const ALL: [Self; 6] = [
+        Self::Counter,
+        Self::Training,
+        Self::Menu,
+        Self::Ladder,
+        Self::Comparison,
+        Self::Batch,
+    ];
+
+    /// The words on screens.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Counter => "counter card",
+            Self::Training => "training sheet",
+            Self::Menu => "ingredients and allergens of the menu",
+            Self::Ladder => "sugar ladder",
+            Self::Comparison => "comparison of versions",
+            Self::Batch => "shopping and batches",
+        }
+    }
+
+    /// The word in a command and in a file name.
+    pub fn key(self) -> &'static str {
+        match self {
+            Self::Counter => "counter",
+            Self::Training => "training",
+            Self::Menu => "menu",
+            Self::Ladder => "ladder",
+            Self::Comparison => "comparison",
+            Self::Batch => "batch",
+        }
+    }
+}
+
+/// How the paper lies.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Orientation {
+    /// The short side on top.
+    #[default]
+    Upright,
+    /// The long side on top, for wide tables.
+    Wide,
+}
+
+/// A card: every word that is printed, in order.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Document {
+    /// What it is for.
+    pub kind: CardKind,
+    /// Language of the fixed words, as BCP 47 names it.
+    pub language: String,
+    /// The name of the drink, or of the sheet.
+    pub title: String,
+    /// The version, or what the sheet is of.
+    pub subtitle: String,
+    /// The shop.
+    pub shop: String,
+    /// Which state of the recipe it shows: the version and its approval.
+    pub revision: String,
+    /// The day that stands on it, as the caller gave it; empty for none.
+    pub date: String,
+    /// How the paper lies.
+    pub orientation: Orientation,
+    /// What stands on it.
+    pub blocks: Vec<Block>,
+}
+
+impl Document {
+    /// The line at the foot: shop, revision and date.
+    pub fn foot(&self) -> String {
+        let parts = [&self.shop, &self.revision, &self.date];
+        let parts: Vec<&str> = parts
+            .into_iter()
+            .map(String::as_str)
+            .filter(|part| !part.is_empty())
+            .collect();
+        parts.join(" · ")
+    }
+}
+
+/// A part of a card.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Block {
+    /// A heading between parts.
+    Heading(String),
+    /// Facts with their names.
+    Facts(Vec<Fact>),
+    /// A table.
+    Table(Table),
+    /// What is done, stage by stage.
+    Steps(Vec<StageSteps>),
+    /// Cautions, each with its reason.
+    Cautions(Vec<CautionLine>),
+    /// Sentences.
+    Paragraphs(Vec<String>),
+    /// Small print.
+    Footnotes(Vec<String>),
+}
+
+/// A fact with its name.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fact {
+    /// "serving temperature".
+    pub name: String,
+    /// "58.4 ± 0.5 °C".
+    pub value: String,
+}
+
+impl Fact {
+    /// A fact.
+    pub fn new(name: impl Into<String>, value: impl Into<String>) -> Self {
+        Self {
+            name: name.into(),
+            value: value.into(),
+        }
+    }
+}
+
+/// Where the words of a column stand.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Align {
+    /// At the beginning, as text does.
+    #[default]
+    Start,
+    /// At the right, as numbers do.
+    Right,
+}
+
+/// A column of a table.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Column {
+    /// Its heading.
+    pub title: String,
+    /// Where its words stand.
+    pub align: Align,
+}
+
+impl Column {
+    /// A column of words.
+    pub fn text(title: impl Into<String>) -> Self {
+        Self {
+            title: title.into(),
+            align: Align::Start,
+        }
+    }
+
+    /// A column of numbers.
+    pub fn number(title: impl Into<String>) -> Self {
+        Self {
+            title: title.into(),
+            align: Align::Right,
+        }
+    }
+}
+
+/// A table. Each row has as many cells as there are columns.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Table {
+    /// What it is of, for those who can't see it.
+    pub caption: String,
+    /// Its columns.
+    pub columns: Vec<Column>,
+    /// Its rows; the first cell names the row.
+    pub rows: Vec<Vec<String>>,
+}
+
+/// What is done in one stage.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StageSteps {
+    /// "Mixed in the shaker".
+    pub title: String,
+    /// What is done, in order.
+    pub rows: Vec<StepRow>,
+}
+
+/// One thing that is done.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum StepRow {
+    /// An ingredient goes in.
+    Line {
+        /// As the counter says it: "2 scoops".
+        amount: String,
+        /// With what it is measured: "brown scoop"; empty for grams and millilitres.
+        measure: String,
+        /// What goes in.
+        name: String,
+        /// What it weighs: "17.6 g"; says so when nobody knows.
+        grams: String,
+        /// Its temperature, what it brings along, its note.
+        remarks: Vec<String>,
+    },
+    /// A sentence of method.
+    Instruction(String),
+}
+
+/// A caution with its reason.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CautionLine {
+    /// "heat".
+    pub kind: String,
+    /// The sentence.
+    pub text: String,
+}
+
+impl Document {
+    /// Every text that is printed, in the order in which it is read.
+    pub fn texts(&self) -> Vec<&str> {
+        let mut texts = vec![
+            self.title.as_str(),
+            self.subtitle.as_str(),
+            self.shop.as_str(),
+            self.revision.as_str(),
+            self.date.as_str(),
+        ];
+        for block in &self.blocks {
+            match block {
+                Block::Heading(text) => texts.push(text),
+                Block::Facts(facts) => texts.extend(
+                    facts
+                        .iter()
+                        .flat_map(|fact| [fact.name.as_str(), fact.value.as_str()]),
+                ),
+                Block::Table(table) => {
+                    texts.push(&table.caption);
+                    texts.extend(table.columns.iter().map(|column| column.title.as_str()));
+                    texts.extend(table.rows.iter().flatten().map(String::as_str));
+                }
+                Block::Steps(stages) => stages.iter().for_each(|stage| {
+                    texts.push(&stage.title);
+                    stage.rows.iter().for_each(|row| texts.extend(row.texts()));
+                }),
+                Block::Cautions(cautions) => {
+                    texts.extend(cautions.iter().map(|caution| caution.text.as_str()));
+                }
+                Block::Paragraphs(lines) | Block::Footnotes(lines) => {
+                    texts.extend(lines.iter().map(String::as_str));
+                }
+            }
+        }
+        texts
+    }
+}
+
+impl StepRow {
+    /// Its texts, in the order in which they are read.
+    pub fn texts(&self) -> Vec<&str> {
+        match self {
+            Self::Instruction(text) => vec![text],
+            Self::Line {
+                amount,
+                measure,
+                name,
+                grams,
+                remarks,
+            } => [amount, measure, name, grams]
+                .into_iter()
+                .chain(remarks)
+                .map(String::as_str)
+                .filter(|text| !text.is_empty())
+                .collect(),
+        }
+    }
+}

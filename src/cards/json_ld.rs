@@ -1,0 +1,209 @@
+//! A drink as a schema.org `Recipe` in JSON-LD, with `NutritionInformation`; and what that vocabulary has no place for.
+//!
+//! Vocabulary: <https://schema.org/Recipe> and <https://schema.org/NutritionInformation>.
+
+use serde_json::{Map, Value, json};
+
+use super::document::{Block, StepRow};
+use super::recipe_blocks::Made;
+use super::request::{CardError, CardOptions, Drink};
+use crate::balance::{Measurand, Verdict};
+use crate::book::Book;
+use crate::quantity::{rounded_at_most, show_number};
+
+/// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
+const SALT_PER_SODIUM: f64 = 2.5;
+
+/// A recipe in JSON-LD and what it leaves behind.
+#[derive(Clone, Debug, PartialEq)]
+pub struct JsonLdRecipe {
+    /// The JSON-LD value.
+    pub value: Value,
+    /// What the vocabulary has no place for, in sentences.
+    pub left_behind: Vec<String>,
+}
+
+/// Nutrients that the vocabulary has a property for.
+const NUTRIENTS: [(&str, Measurand); 7] = [
+    ("calories", Measurand::EnergyKcal),
+    ("fatContent", Measurand::Fat),
+    ("saturatedFatContent", Measurand::Saturates),
+    ("carbohydrateContent", Measurand::Carbohydrate),
+    ("sugarContent", Measurand::TotalSugar),
+    ("fiberContent", Measurand::Fibre),
+    ("proteinContent", Measurand::Protein),
+];
+
+/// A drink as a schema.org recipe. A nutrient that is known only in part is left out: the vocabulary can't say "at least".
+pub fn json_ld(
+    book: &Book,
+    drink: &Drink,
+    options: &CardOptions,
+) -> Result<JsonLdRecipe, CardError> {
+    let made = Made::new(book, drink)?;
+    let mut left_behind = Vec::new();
+    let mut recipe = Map::new();
+    let mut put = |key: &str, value: Value| recipe.insert(key.to_owned(), value);
+    put("@context", json!("https://schema.org"));
+    put("@type", json!("Recipe"));
+    put("name", json!(made.name()));
+    put("identifier", json!(identifier(drink)));
+    put("inLanguage", json!(options.language));
+    put("recipeCategory", json!("drink"));
+    if !book.settings.shop.is_empty() {
+        put(
+            "author",
+            json!({ "@type": "Organization", "name": book.settings.shop }),
+        );
+    }
+    if !made.recipe.note.is_empty() {
+        put("description", json!(made.recipe.note));
+    }
+    let approval = made
+        .recipe
+        .approvals
+        .iter()
+        .rev()
+        .find(|approval| approval.version == drink.version);
+    match approval {
+        Some(approval) if approval.resolved == made.balance.resolved => {
+            put("dateModified", json!(approval.date));
+        }
+        _ => left_behind.push(format!("its state ({})", made.revision())),
+    }
+    put("recipeYield", json!(servings(&made)));
+    put("recipeIngredient", json!(ingredients(&made)));
+    put("recipeInstructions", instructions(&made));
+    put("nutrition", nutrition(&made, &mut left_behind));
+    if made.balance.vegan == Verdict::Yes {
+        put("suitableForDiet", json!("https://schema.org/VeganDiet"));
+    }
+    if !made.balance.cautions.is_empty() {
+        left_behind.push(format!(
+            "{} cautions, which must go with the drink in another way",
+            made.balance.cautions.len()
+        ));
+    }
+    if !made.balance.allergens.contains.is_empty() || !made.balance.allergens.not_stated.is_empty()
+    {
+        left_behind.push("its allergens".to_owned());
+    }
+    left_behind.extend(
+        [
+            "serving temperature and every uncertainty",
+            "the shop's measures as measures: their names stand in the text of an ingredient",
+            "roles, temperatures of the lines, cup, shaker and menu price",
+            "composition and evidence of the ingredients",
+            "the other versions and the history of approvals",
+        ]
+        .map(str::to_owned),
+    );
+    Ok(JsonLdRecipe {
+        value: Value::Object(recipe),
+        left_behind,
+    })
+}
+
+fn identifier(drink: &Drink) -> String {
+    match &drink.version {
+        Some(version) => format!("{}/{version}", drink.recipe),
+        None => drink.recipe.to_string(),
+    }
+}
+
+fn servings(made: &Made<'_>) -> String {
+    match made.balance.figures.complete(Measurand::Volume) {
+        Some(volume) => format!("1 drink, {} ml", show_number(volume, 0)),
+        None => "1 drink".to_owned(),
+    }
+}
+
+/// "17.6 g Tambrel chestnut powder (2 scoops, brown scoop)": grams first, so that anybody can weigh it.
+fn ingredients(made: &Made<'_>) -> Vec<String> {
+    let Block::Steps(stages) = made.steps() else {
+        return Vec::new();
+    };
+    let rows = stages.into_iter().flat_map(|stage| stage.rows);
+    rows.filter_map(|row| match row {
+        StepRow::Instruction(_) => None,
+        StepRow::Line {
+            amount,
+            measure,
+            name,
+            grams,
+            ..
+        } => {
+            let said = if measure.is_empty() {
+                amount
+            } else {
+                format!("{amount}, {measure}")
+            };
+            let is_known = grams.starts_with(|first: char| first.is_ascii_digit());
+            Some(if !is_known || said.replace(' ', "\u{a0}") == grams {
+                format!("{said} {name}")
+            } else {
+                format!("{} {name} ({said})", grams.replace('\u{a0}', " "))
+            })
+        }
+    })
+    .collect()
+}
+
+fn instructions(made: &Made<'_>) -> Value {
+    let Block::Steps(stages) = made.steps() else {
+        return Value::Null;
+    };
+    let step = |row: &StepRow| {
+        let text = match row {
+            StepRow::Instruction(text) => text.clone(),
+            StepRow::Line { amount, name, .. } => format!("Add {amount} of {name}."),
+        };
+        json!({ "@type": "HowToStep", "text": text })
+    };
+    let sections = stages.iter().map(|stage| {
+        json!({
+            "@type": "HowToSection",
+            "name": stage.title,
+            "itemListElement": stage.rows.iter().map(step).collect::<Vec<_>>(),
+        })
+    });
+    sections.collect()
+}
+
+fn nutrition(made: &Made<'_>, left_behind: &mut Vec<String>) -> Value {
+    let mut nutrition = Map::new();
+    nutrition.insert("@type".to_owned(), json!("NutritionInformation"));
+    nutrition.insert("servingSize".to_owned(), json!(servings(made)));
+    for (key, measurand) in NUTRIENTS {
+        let reported = made.balance.reported(measurand);
+        let complete = made.balance.figures.complete(measurand);
+        let Some(value) = complete else {
+            left_behind.push(format!(
+                "{}, which is not known in full: {}",
+                measurand.word(),
+                made.words(measurand)
+            ));
+            continue;
+        };
+        let shown = rounded_at_most(value, reported.u, 2).value;
+        nutrition.insert(
+            key.to_owned(),
+            json!(format!("{shown} {}", measurand.unit())),
+        );
+    }
+    match made.balance.figures.complete(Measurand::Salt) {
+        Some(salt) => {
+            let sodium = salt / SALT_PER_SODIUM * 1000.0;
+            nutrition.insert(
+                "sodiumContent".to_owned(),
+                json!(format!("{} mg", show_number(sodium, 0))),
+            );
+        }
+        None => left_behind.push(format!(
+            "salt, which is not known in full: {}",
+            made.words(Measurand::Salt)
+        )),
+    }
+    left_behind.push("caffeine and energy in kJ".to_owned());
+    Value::Object(nutrition)
+}

@@ -1,0 +1,213 @@
+//! Blocks other than tables as rows.
+
+use super::rows::{Cell, Row, Surround};
+use super::table_rows::table_rows;
+use super::typesetter::{Ink, Look, TextLine, Typesetter};
+use crate::cards::document::{Block, CautionLine, Document, Fact, StageSteps, StepRow};
+
+/// Part of the width that the names of facts may take.
+const FACT_NAMES: f32 = 0.42;
+
+/// The rows of a document, from the title to the small print.
+pub(super) fn rows_of(
+    setter: &mut Typesetter,
+    document: &Document,
+    size: f32,
+    width: f32,
+) -> Vec<Row> {
+    let mut rows = vec![text_row(
+        setter,
+        &document.title,
+        Look::plain(size * 1.9).serif(),
+        width,
+    )];
+    if !document.subtitle.is_empty() {
+        let look = Look::plain(size * 1.15).quiet();
+        rows.push(text_row(setter, &document.subtitle, look, width));
+    }
+    if let Some(last) = rows.last_mut() {
+        last.below = 5.0;
+        last.surround = Surround::RuleBelow(Ink::BLACK, 0.9);
+    }
+    let mut number = 0;
+    for block in &document.blocks {
+        match block {
+            Block::Heading(text) => {
+                let mut row = text_row(setter, text, Look::plain(size * 1.15).serif(), width);
+                row.gap = size * 1.1;
+                row.below = 2.0;
+                row.keep_with_next = true;
+                rows.push(row);
+            }
+            Block::Facts(facts) => fact_rows(setter, facts, size, width, &mut rows),
+            Block::Table(table) => rows.extend(table_rows(setter, table, size, width)),
+            Block::Steps(stages) => {
+                for stage in stages {
+                    stage_rows(setter, stage, size, width, &mut number, &mut rows);
+                }
+            }
+            Block::Cautions(cautions) => caution_rows(setter, cautions, size, width, &mut rows),
+            Block::Paragraphs(lines) => {
+                for line in lines {
+                    let mut row = text_row(setter, line, Look::plain(size), width);
+                    row.gap = size * 0.6;
+                    rows.push(row);
+                }
+            }
+            Block::Footnotes(lines) => {
+                for line in lines {
+                    let look = Look::plain((size * 0.8).max(6.5)).quiet();
+                    let mut row = text_row(setter, line, look, width);
+                    row.gap = size * 0.7;
+                    rows.push(row);
+                }
+            }
+        }
+    }
+    rows
+}
+
+fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row {
+    Row {
+        cells: vec![Cell {
+            x: 0.0,
+            lines: setter.lines(text, look, width),
+        }],
+        ..Row::default()
+    }
+}
+
+fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, rows: &mut Vec<Row>) {
+    let quiet = Look::plain(size).quiet();
+    let widest = facts
+        .iter()
+        .map(|fact| setter.widths(&fact.name, quiet).0)
+        .fold(0.0, f32::max);
+    let names = (widest + 1.0).min(width * FACT_NAMES);
+    let values = width - names - size;
+    for (at, fact) in facts.iter().enumerate() {
+        rows.push(Row {
+            cells: vec![
+                Cell {
+                    x: 0.0,
+                    lines: setter.lines(&fact.name, quiet, names),
+                },
+                Cell {
+                    x: names + size,
+                    lines: setter.lines(&fact.value, Look::plain(size).bold(), values),
+                },
+            ],
+            gap: if at == 0 { size * 0.9 } else { 1.5 },
+            ..Row::default()
+        });
+    }
+}
+
+fn stage_rows(
+    setter: &mut Typesetter,
+    stage: &StageSteps,
+    size: f32,
+    width: f32,
+    number: &mut usize,
+    rows: &mut Vec<Row>,
+) {
+    let mut title = text_row(
+        setter,
+        &stage.title,
+        Look::plain(size).bold().quiet(),
+        width,
+    );
+    title.gap = size * 0.8;
+    title.below = 1.5;
+    title.keep_with_next = true;
+    rows.push(title);
+    let numbers = size * 2.0;
+    let amounts = (width * 0.27).min(size * 11.0);
+    let grams = size * 5.2;
+    let names = width - numbers - amounts - grams - 2.0 * size * 0.7;
+    for step in &stage.rows {
+        *number += 1;
+        let mut row = Row {
+            above: 2.6,
+            below: 3.0,
+            surround: Surround::RuleBelow(Ink::RULE, 0.5),
+            ..Row::default()
+        };
+        let look = Look::plain(size);
+        row.cells.push(Cell {
+            x: 0.0,
+            lines: setter.lines(&format!("{number}."), look.quiet(), numbers),
+        });
+        match step {
+            StepRow::Instruction(text) => row.cells.push(Cell {
+                x: numbers,
+                lines: setter.lines(text, look, width - numbers),
+            }),
+            StepRow::Line {
+                amount,
+                measure,
+                name,
+                grams: weight,
+                remarks,
+            } => {
+                let small = Look::plain(size * 0.85).quiet();
+                let mut said = setter.lines(amount, look.bold(), amounts);
+                said.extend(setter.lines(measure, small, amounts));
+                let mut what: Vec<TextLine> = setter.lines(name, look, names);
+                for remark in remarks {
+                    what.extend(setter.lines(remark, small, names));
+                }
+                let right = look.quiet().aligned(crate::cards::document::Align::Right);
+                row.cells.push(Cell {
+                    x: numbers,
+                    lines: said,
+                });
+                row.cells.push(Cell {
+                    x: numbers + amounts + size * 0.7,
+                    lines: what,
+                });
+                row.cells.push(Cell {
+                    x: width - grams,
+                    lines: setter.lines(weight, right, grams),
+                });
+            }
+        }
+        rows.push(row);
+    }
+}
+
+fn caution_rows(
+    setter: &mut Typesetter,
+    cautions: &[CautionLine],
+    size: f32,
+    width: f32,
+    rows: &mut Vec<Row>,
+) {
+    let inset = 9.0;
+    let kinds = cautions
+        .iter()
+        .map(|caution| setter.widths(&caution.kind, Look::plain(size).bold()).0)
+        .fold(0.0, f32::max)
+        + 1.0;
+    let texts = width - 2.0 * inset - kinds - size * 0.8;
+    let count = cautions.len();
+    for (at, caution) in cautions.iter().enumerate() {
+        rows.push(Row {
+            cells: vec![
+                Cell {
+                    x: inset,
+                    lines: setter.lines(&caution.kind, Look::plain(size).bold(), kinds),
+                },
+                Cell {
+                    x: inset + kinds + size * 0.8,
+                    lines: setter.lines(&caution.text, Look::plain(size), texts),
+                },
+            ],
+            surround: Surround::Boxed,
+            gap: if at == 0 { size } else { 0.0 },
+            above: if at == 0 { 5.0 } else { 1.5 },
+            below: if at + 1 == count { 5.5 } else { 1.5 },
+            ..Row::default()
+        });
+    }
+}

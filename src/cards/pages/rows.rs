@@ -1,0 +1,124 @@
+//! Rows: cells beside each other that go onto a page together, or are divided when they are higher than one.
+
+use super::typesetter::{Ink, TextLine};
+use super::{Mark, Page};
+
+/// Lines of text at a place in a row.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Cell {
+    /// From the left end of the row, pt.
+    pub(super) x: f32,
+    pub(super) lines: Vec<TextLine>,
+}
+
+/// What is drawn around a row.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(super) enum Surround {
+    /// Nothing.
+    #[default]
+    Bare,
+    /// A line below.
+    RuleBelow(Ink, f32),
+    /// A shaded box with a bar at its left, across the whole width; rows in sequence join.
+    Boxed,
+}
+
+/// Cells beside each other.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Row {
+    pub(super) cells: Vec<Cell>,
+    pub(super) surround: Surround,
+    /// Room above and below the cells, pt.
+    pub(super) above: f32,
+    pub(super) below: f32,
+    /// Room before the row that falls away at the top of a page, pt.
+    pub(super) gap: f32,
+    /// Whether it must not be the last on a page: a heading, the head of a table.
+    pub(super) keep_with_next: bool,
+    /// Repeated at the top of the next page when the rows that follow go on there.
+    pub(super) is_table_head: bool,
+    /// Rows that belong under the head of a table.
+    pub(super) is_in_table: bool,
+}
+
+impl Row {
+    /// Height with its own room, without the gap, pt.
+    pub(super) fn height(&self) -> f32 {
+        self.above + self.text_height() + self.below
+    }
+
+    fn text_height(&self) -> f32 {
+        let heights = self
+            .cells
+            .iter()
+            .map(|cell| cell.lines.iter().map(|line| line.height).sum::<f32>());
+        heights.fold(0.0, f32::max)
+    }
+
+    /// Takes off what goes into so much room; `None` when not even one line does.
+    pub(super) fn split_at(&mut self, room: f32) -> Option<Self> {
+        let room = room - self.above - self.below;
+        let mut head = Self {
+            cells: Vec::new(),
+            ..self.clone()
+        };
+        let mut taken = 0;
+        for cell in &mut self.cells {
+            let mut height = 0.0;
+            let fitting = cell
+                .lines
+                .iter()
+                .take_while(|line| {
+                    height += line.height;
+                    height <= room
+                })
+                .count();
+            taken += fitting;
+            let rest = cell.lines.split_off(fitting);
+            let lines = std::mem::replace(&mut cell.lines, rest);
+            head.cells.push(Cell { x: cell.x, lines });
+        }
+        if taken == 0 {
+            return None;
+        }
+        Some(head)
+    }
+
+    pub(super) fn is_empty(&self) -> bool {
+        self.cells.iter().all(|cell| cell.lines.is_empty())
+    }
+
+    /// Draws it with its top left corner here.
+    pub(super) fn draw(&self, page: &mut Page, left: f32, top: f32, width: f32) {
+        let bottom = top + self.height();
+        match self.surround {
+            Surround::Bare => {}
+            Surround::RuleBelow(ink, thickness) => page.marks.push(Mark::Fill {
+                corners: [left, bottom - thickness, left + width, bottom],
+                ink,
+            }),
+            Surround::Boxed => {
+                page.marks.push(Mark::Fill {
+                    corners: [left, top, left + width, bottom],
+                    ink: Ink::SHADE,
+                });
+                page.marks.push(Mark::Fill {
+                    corners: [left, top, left + 2.5, bottom],
+                    ink: Ink::BLACK,
+                });
+            }
+        }
+        for cell in &self.cells {
+            let mut y = top + self.above;
+            for line in &cell.lines {
+                page.marks.extend(line.runs.iter().map(|run| {
+                    let mut run = run.clone();
+                    run.x += left + cell.x;
+                    run.baseline += y;
+                    Mark::Glyphs(run)
+                }));
+                y += line.height;
+            }
+        }
+    }
+}

@@ -1,0 +1,243 @@
+//! Sets texts into lines of glyphs.
+
+use std::sync::Arc;
+
+use parley::{
+    Alignment, AlignmentOptions, FontFamily, FontWeight, Language, Layout, LayoutContext,
+    LineHeight, OverflowWrap, PositionedLayoutItem, StyleProperty,
+};
+
+use super::fonts::MissingCharacter;
+use super::{Fonts, GlyphRun, PlacedGlyph};
+use crate::cards::document::Align;
+
+/// Family of the words; the fallback for other scripts is found by script.
+const SANS: &str = "'Evensip Sans', sans-serif";
+
+/// Family of titles.
+const SERIF: &str = "'Evensip Serif', 'Evensip Sans', serif";
+
+/// A line of text is so many times as high as its letters are large.
+const LINE_HEIGHT: f32 = 1.32;
+
+/// A grey between black (0) and white (255): cards are printed, often without colour.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Ink(pub u8);
+
+impl Ink {
+    /// Words.
+    pub const BLACK: Self = Self(0x1a);
+    /// What stands beside the words; 7 : 1 on white.
+    pub const QUIET: Self = Self(0x55);
+    /// Lines between rows.
+    pub const RULE: Self = Self(0xc4);
+    /// Behind cautions.
+    pub const SHADE: Self = Self(0xf1);
+}
+
+/// How a text looks.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Look {
+    pub(super) size: f32,
+    pub(super) bold: bool,
+    pub(super) serif: bool,
+    pub(super) ink: Ink,
+    pub(super) align: Align,
+}
+
+impl Look {
+    pub(super) fn plain(size: f32) -> Self {
+        Self {
+            size,
+            bold: false,
+            serif: false,
+            ink: Ink::BLACK,
+            align: Align::Start,
+        }
+    }
+
+    pub(super) fn bold(self) -> Self {
+        Self { bold: true, ..self }
+    }
+
+    pub(super) fn serif(self) -> Self {
+        Self {
+            serif: true,
+            bold: true,
+            ..self
+        }
+    }
+
+    pub(super) fn quiet(self) -> Self {
+        Self {
+            ink: Ink::QUIET,
+            ..self
+        }
+    }
+
+    pub(super) fn aligned(self, align: Align) -> Self {
+        Self { align, ..self }
+    }
+}
+
+/// One line of a text: its runs stand relative to the left end and the top of the line.
+#[derive(Clone, Debug, Default)]
+pub(super) struct TextLine {
+    pub(super) height: f32,
+    pub(super) runs: Vec<GlyphRun>,
+}
+
+/// Sets texts; keeps what it has found out about fonts, so that one serves many cards.
+pub struct Typesetter {
+    fonts: Fonts,
+    layouts: LayoutContext<()>,
+    language: Option<Language>,
+}
+
+impl Typesetter {
+    /// A typesetter with these fonts. The language decides between the Chinese and the Japanese form of a character, say.
+    pub fn new(fonts: Fonts, language: &str) -> Self {
+        Self {
+            fonts,
+            layouts: LayoutContext::new(),
+            language: Language::parse(language).ok(),
+        }
+    }
+
+    fn layout(&mut self, text: &str, look: Look) -> Layout<()> {
+        let mut builder = self
+            .layouts
+            .ranged_builder(&mut self.fonts.context, text, 1.0, false);
+        let family = if look.serif { SERIF } else { SANS };
+        builder.push_default(StyleProperty::FontFamily(FontFamily::Source(family.into())));
+        builder.push_default(StyleProperty::FontSize(look.size));
+        builder.push_default(StyleProperty::LineHeight(LineHeight::FontSizeRelative(
+            LINE_HEIGHT,
+        )));
+        builder.push_default(StyleProperty::OverflowWrap(OverflowWrap::Anywhere));
+        builder.push_default(StyleProperty::Locale(self.language));
+        if look.bold {
+            builder.push_default(StyleProperty::FontWeight(FontWeight::SEMI_BOLD));
+        }
+        builder.build(text)
+    }
+
+    /// Widths of a text without any break and of its longest word.
+    pub(super) fn widths(&mut self, text: &str, look: Look) -> (f32, f32) {
+        let widest = self.layout(text, look).calculate_content_widths().max;
+        // The longest word, not the narrowest that a break anywhere would allow.
+        let longest = text
+            .split_whitespace()
+            .map(|word| word.chars().count())
+            .max()
+            .unwrap_or(0);
+        let words: Vec<&str> = text
+            .split_whitespace()
+            .filter(|word| word.chars().count() + 2 >= longest)
+            .collect();
+        let mut word = 0.0_f32;
+        for candidate in words {
+            word = word.max(self.layout(candidate, look).calculate_content_widths().max);
+        }
+        (widest, word)
+    }
+
+    /// A text in lines of at most this width.
+    pub(super) fn lines(&mut self, text: &str, look: Look, width: f32) -> Vec<TextLine> {
+        if text.is_empty() {
+            return Vec::new();
+        }
+        let mut layout = self.layout(text, look);
+        layout.break_all_lines(Some(width));
+        let alignment = match look.align {
+            Align::Start => Alignment::Start,
+            Align::Right => Alignment::Right,
+        };
+        layout.align(alignment, AlignmentOptions::default());
+        let shared: Arc<str> = Arc::from(text);
+        layout
+            .lines()
+            .map(|line| {
+                let metrics = line.metrics();
+                let mut text_line = TextLine {
+                    height: metrics.line_height,
+                    runs: Vec::new(),
+                };
+                for item in line.items() {
+                    let PositionedLayoutItem::GlyphRun(run) = item else {
+                        continue;
+                    };
+                    let top = metrics.block_min_coord;
+                    text_line.runs.push(glyph_run(
+                        &run,
+                        run.baseline() - top,
+                        look.ink,
+                        shared.clone(),
+                    ));
+                }
+                text_line
+            })
+            .collect()
+    }
+
+    /// The characters that no font has, each once, in the order in which they are met.
+    pub fn missing(&mut self, texts: &[&str]) -> Vec<MissingCharacter> {
+        let mut missing: Vec<MissingCharacter> = Vec::new();
+        for text in texts.iter().filter(|text| !text.is_ascii()) {
+            for line in self.lines(text, Look::plain(10.0), f32::MAX) {
+                for run in line.runs {
+                    let gaps = run.glyphs.iter().filter(|glyph| glyph.id == 0);
+                    for character in gaps.flat_map(|glyph| run.text[glyph.bytes.clone()].chars()) {
+                        let is_new = missing.iter().all(|known| known.character != character);
+                        if is_new && !character.is_control() && !character.is_whitespace() {
+                            missing.push(MissingCharacter {
+                                character,
+                                text: (*text).to_owned(),
+                            });
+                        }
+                    }
+                }
+            }
+        }
+        missing
+    }
+}
+
+/// A run of the layout with the bytes that each glyph stands for. A ligature stands for all of its letters.
+fn glyph_run(run: &parley::GlyphRun<'_, ()>, baseline: f32, ink: Ink, text: Arc<str>) -> GlyphRun {
+    let of = run.run();
+    let mut glyphs: Vec<PlacedGlyph> = Vec::new();
+    for cluster in of.visual_clusters() {
+        let bytes = cluster.text_range();
+        if cluster.is_ligature_continuation() {
+            if let Some(last) = glyphs.last_mut() {
+                last.bytes.start = last.bytes.start.min(bytes.start);
+                last.bytes.end = last.bytes.end.max(bytes.end);
+            }
+            continue;
+        }
+        glyphs.extend(cluster.glyphs().map(|glyph| PlacedGlyph {
+            id: glyph.id,
+            advance: glyph.advance,
+            x: glyph.x,
+            y: glyph.y,
+            bytes: bytes.clone(),
+        }));
+    }
+    GlyphRun {
+        font: of.font().clone(),
+        variations: of
+            .synthesis()
+            .variation_settings()
+            .iter()
+            .map(|(tag, value)| (tag.into_bytes(), *value))
+            .collect(),
+        normalized: of.normalized_coords().to_vec(),
+        size: of.font_size(),
+        x: run.offset(),
+        baseline,
+        ink,
+        text,
+        glyphs,
+    }
+}

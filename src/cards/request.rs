@@ -1,0 +1,161 @@
+//! What a card is asked for, and the document that answers.
+
+use super::document::{CardKind, Document};
+use super::{
+    batch_sheet, comparison_sheet, counter_card, ladder_table, menu_matrix, training_sheet,
+};
+use crate::book::{Book, Recipe, RecipeId, State, VersionId};
+
+/// A recipe and one of its versions, or the recipe itself.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Drink {
+    /// The recipe.
+    pub recipe: RecipeId,
+    /// The version; the recipe itself for `None`.
+    pub version: Option<VersionId>,
+}
+
+/// So many of a drink.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BatchItem {
+    /// The drink.
+    pub drink: Drink,
+    /// How many of it.
+    pub count: u32,
+}
+
+/// What is asked for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum CardRequest {
+    /// What the counter makes the drink from.
+    Counter(Drink),
+    /// What a new hand learns the drink from.
+    Training(Drink),
+    /// Ingredients and allergens of the whole menu.
+    Menu,
+    /// The levels of sugar of a drink.
+    Ladder(Drink),
+    /// Two to four drinks beside each other.
+    Comparison(Vec<Drink>),
+    /// What so many drinks need.
+    Batch(Vec<BatchItem>),
+}
+
+/// What the caller adds to a card.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CardOptions {
+    /// The day that stands on it; empty for none.
+    pub date: String,
+    /// Language of the fixed words, as BCP 47 names it.
+    pub language: String,
+}
+
+impl Default for CardOptions {
+    fn default() -> Self {
+        Self {
+            date: String::new(),
+            language: "en".to_owned(),
+        }
+    }
+}
+
+/// Why there is no card.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum CardError {
+    /// The recipe is not in the book.
+    #[error("there is no recipe `{0}` in the book")]
+    NoRecipe(RecipeId),
+    /// The recipe has no such version.
+    #[error("the recipe `{recipe}` has no version `{version}`")]
+    NoVersion {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The version.
+        version: VersionId,
+    },
+    /// A comparison needs at least two drinks and has room for four.
+    #[error("a comparison takes 2 to 4 versions, not {0}; choose some and ask again")]
+    CountToCompare(usize),
+    /// Nothing is to be made.
+    #[error("no drinks are asked for; give a number of drinks from 1 to 100 000")]
+    NothingToMake,
+    /// Nothing is on the menu.
+    #[error("the menu is empty: no recipe has a cup, or all are retired")]
+    EmptyMenu,
+}
+
+impl CardRequest {
+    /// What kind of card it is.
+    pub fn kind(&self) -> CardKind {
+        match self {
+            Self::Counter(_) => CardKind::Counter,
+            Self::Training(_) => CardKind::Training,
+            Self::Menu => CardKind::Menu,
+            Self::Ladder(_) => CardKind::Ladder,
+            Self::Comparison(_) => CardKind::Comparison,
+            Self::Batch(_) => CardKind::Batch,
+        }
+    }
+}
+
+/// The card that is asked for.
+pub fn card(
+    book: &Book,
+    request: &CardRequest,
+    options: &CardOptions,
+) -> Result<Document, CardError> {
+    let mut document = match request {
+        CardRequest::Counter(drink) => counter_card::document(book, drink)?,
+        CardRequest::Training(drink) => training_sheet::document(book, drink)?,
+        CardRequest::Menu => menu_matrix::document(book)?,
+        CardRequest::Ladder(drink) => ladder_table::document(book, drink)?,
+        CardRequest::Comparison(drinks) => comparison_sheet::document(book, drinks)?,
+        CardRequest::Batch(items) => batch_sheet::document(book, items)?,
+    };
+    document.kind = request.kind();
+    document.shop.clone_from(&book.settings.shop);
+    document.date.clone_from(&options.date);
+    document.language.clone_from(&options.language);
+    Ok(document)
+}
+
+impl Drink {
+    /// The recipe, once it is sure that recipe and version are there.
+    pub(super) fn recipe_in<'book>(&self, book: &'book Book) -> Result<&'book Recipe, CardError> {
+        let recipe = book
+            .recipe(&self.recipe)
+            .ok_or_else(|| CardError::NoRecipe(self.recipe.clone()))?;
+        match &self.version {
+            Some(version) if recipe.version(version).is_none() => Err(CardError::NoVersion {
+                recipe: self.recipe.clone(),
+                version: version.clone(),
+            }),
+            _ => Ok(recipe),
+        }
+    }
+}
+
+/// Everything on the menu: recipes that are served in a cup and their versions, without the retired ones.
+pub fn drinks_of_menu(book: &Book) -> Vec<Drink> {
+    let mut drinks = Vec::new();
+    for recipe in &book.recipes {
+        let served = recipe.cup.is_some();
+        if served && recipe.state != State::Retired {
+            drinks.push(Drink {
+                recipe: recipe.id.clone(),
+                version: None,
+            });
+        }
+        let versions = recipe.versions.iter();
+        for version in versions.filter(|version| version.state != State::Retired) {
+            let id = Some(version.id.clone());
+            if served || crate::book::resolve(recipe, id.as_ref()).0.cup.is_some() {
+                drinks.push(Drink {
+                    recipe: recipe.id.clone(),
+                    version: id,
+                });
+            }
+        }
+    }
+    drinks
+}

@@ -1,0 +1,216 @@
+//! `evensip bring-in`: what a price list, a schema.org recipe or another shop's recipe would do to a book; with `--accept`
+//! it is done.
+
+use std::fmt::Write as _;
+use std::path::Path;
+use std::process::ExitCode;
+
+use super::{BringInArguments, Failure, open, print};
+use crate::book::{Book, IngredientId};
+use crate::book_file;
+use crate::edit::{Edit, EditError, apply};
+use crate::exchange::{
+    DecimalSign, Delimiter, LineMapping, MappedTo, Outcome, Review, arrival, decimal_sign_of,
+    edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
+    review_price_list,
+};
+use crate::quantity::show_number;
+
+pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
+    let (book, _) = open(&arguments.book)?;
+    let bytes =
+        book_file::read_bytes(&arguments.file).map_err(|error| Failure::Book(error.to_string()))?;
+    let ending = arguments
+        .file
+        .extension()
+        .and_then(|ending| ending.to_str());
+    let (text, edit) = match ending.map(str::to_lowercase).as_deref() {
+        Some("ron") => recipe_of_shop(&book, arguments, &bytes)?,
+        Some("json" | "jsonld") => schema_recipe(&book, &bytes)?,
+        _ => price_list(&book, arguments, &bytes)?,
+    };
+    print(&text)?;
+    match edit {
+        Some(edit) if arguments.accept => accept(&book, &edit, &arguments.book)?,
+        Some(_) => print("nothing has been written; add --accept to write it")?,
+        None => print("nothing would change")?,
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+fn accept(book: &Book, edit: &Edit, path: &Path) -> Result<(), Failure> {
+    let after = apply(book, edit).map_err(|error| failed(&error))?;
+    book_file::save(path, &after).map_err(|error| Failure::Book(error.to_string()))?;
+    print(&format!("written to {}", path.display()))
+}
+
+fn failed(error: &EditError) -> Failure {
+    Failure::Book(error.to_string())
+}
+
+fn delimiter(text: &str) -> Result<Delimiter, Failure> {
+    Delimiter::ALL
+        .into_iter()
+        .find(|delimiter| delimiter.words() == text)
+        .ok_or_else(|| {
+            let words = Delimiter::ALL.map(Delimiter::words).join(", ");
+            Failure::Usage(format!(
+                "`{}` is no delimiter; expected one of {words}",
+                text.escape_debug()
+            ))
+        })
+}
+
+fn price_list(
+    book: &Book,
+    arguments: &BringInArguments,
+    bytes: &[u8],
+) -> Result<(String, Option<Edit>), Failure> {
+    let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
+    let table = read_table(bytes, delimiter).map_err(|error| Failure::Book(error.to_string()))?;
+    let mapping = guess_mapping(&table.headings);
+    let numbers = table.rows.iter().flat_map(|(_, cells)| {
+        cells
+            .iter()
+            .zip(&mapping.columns)
+            .filter(|(_, field)| field.is_some_and(crate::exchange::Field::is_number))
+            .map(|(cell, _)| cell.as_str())
+    });
+    let sign = if arguments.decimal_comma {
+        DecimalSign::Comma
+    } else {
+        decimal_sign_of(numbers).unwrap_or(DecimalSign::Point)
+    };
+    let date = arguments.date.as_deref().unwrap_or_default();
+    let review = review_price_list(book, &table, &mapping, sign, date);
+    let mut text = format!(
+        "{} rows, {} between cells, decimal {}, {}\n",
+        table.rows.len(),
+        table.delimiter.words(),
+        sign.words(),
+        table.encoding.words()
+    );
+    for (heading, field) in table.headings.iter().zip(&mapping.columns) {
+        let field = field.map_or("left out", crate::exchange::Field::words);
+        let _ = writeln!(text, "  {heading}: {field}");
+    }
+    text.push_str(&review_text(&review));
+    let edit = edits_of(book, &review, |_| true, "bring in a price list")
+        .map_err(|error| failed(&error))?;
+    Ok((text, edit))
+}
+
+fn review_text(review: &Review) -> String {
+    let mut text = String::new();
+    for line in &review.lines {
+        let what = match &line.outcome {
+            Outcome::Changed { changes, .. } => format!(": {}", changes.join("; ")),
+            Outcome::Skipped(why) => format!(": {why}"),
+            Outcome::New(_) | Outcome::Same => String::new(),
+        };
+        let _ = writeln!(
+            text,
+            "line {}, {}: {}{what}",
+            line.line,
+            line.name,
+            line.word()
+        );
+        for doubt in &line.doubts {
+            let _ = writeln!(text, "    {doubt}");
+        }
+    }
+    let [new, changed, same, skipped] = review.counts();
+    let _ = writeln!(
+        text,
+        "{new} new, {changed} changed, {same} the same, {skipped} skipped"
+    );
+    text
+}
+
+fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Failure> {
+    let text = String::from_utf8_lossy(bytes);
+    let read = read_json_ld(&text).map_err(|error| Failure::Book(error.to_string()))?;
+    let (edit, questions) = read.edit(book).map_err(|error| failed(&error))?;
+    let mut text = format!("{} ({})\n", read.name, read.makes);
+    for question in questions {
+        let _ = writeln!(text, "  {question}");
+    }
+    for left in &read.left_out {
+        let _ = writeln!(text, "  left out: {left}");
+    }
+    Ok((text, Some(edit)))
+}
+
+fn recipe_of_shop(
+    book: &Book,
+    arguments: &BringInArguments,
+    bytes: &[u8],
+) -> Result<(String, Option<Edit>), Failure> {
+    let text = String::from_utf8_lossy(bytes);
+    let (foreign, _) = book_file::parse(&text).map_err(|problems| {
+        let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
+        Failure::Book(problems.join("\n"))
+    })?;
+    let foreign = read_recipe(foreign).map_err(|error| Failure::Book(error.to_string()))?;
+    let mut mappings = propose_mappings(book, &foreign);
+    for text in &arguments.map {
+        map_by_hand(book, &mut mappings, text)?;
+    }
+    let arrived =
+        arrival(book, &foreign, &mappings).map_err(|error| Failure::Book(error.to_string()))?;
+    let mut sheet = format!("{}\n", arrived.recipe.name);
+    for mapping in &mappings {
+        let to = match &mapping.to {
+            MappedTo::Ours(id) => book
+                .ingredient(id)
+                .map_or_else(|| id.to_string(), |item| item.full_name()),
+            MappedTo::Added => "added as it is".to_owned(),
+        };
+        let _ = writeln!(
+            sheet,
+            "  {} ({}) → {to}: {}",
+            mapping.foreign.name, mapping.foreign.ingredient, mapping.why
+        );
+    }
+    let distance = |distance: Option<f64>| {
+        distance.map_or_else(
+            || "not known".to_owned(),
+            |distance| show_number(distance, 2),
+        )
+    };
+    let _ = writeln!(
+        sheet,
+        "  re-expressed: distance {} noticeable steps; brought back: {}. {}",
+        distance(arrived.plain.distance),
+        distance(arrived.difference.distance),
+        arrived.explanation
+    );
+    let edit = arrived.edit(book).map_err(|error| failed(&error))?;
+    Ok((sheet, Some(edit)))
+}
+
+/// "THEIRS=OURS"; an empty right side adds theirs.
+fn map_by_hand(book: &Book, mappings: &mut [LineMapping], text: &str) -> Result<(), Failure> {
+    let (theirs, ours) = text.split_once('=').ok_or_else(|| {
+        Failure::Usage(format!(
+            "`{}` is not understood; expected THEIRS=OURS",
+            text.escape_debug()
+        ))
+    })?;
+    let known: Vec<String> = mappings
+        .iter()
+        .map(|mapping| mapping.foreign.ingredient.to_string())
+        .collect();
+    let mapping = mappings
+        .iter_mut()
+        .find(|mapping| mapping.foreign.ingredient.as_str() == theirs)
+        .ok_or_else(|| super::unknown("ingredient", theirs, known.iter().map(String::as_str)))?;
+    "chosen by you".clone_into(&mut mapping.why);
+    mapping.to = if ours.is_empty() {
+        MappedTo::Added
+    } else {
+        let id: IngredientId = super::ingredient_called(book, ours)?;
+        MappedTo::Ours(id)
+    };
+    Ok(())
+}

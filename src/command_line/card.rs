@@ -1,0 +1,315 @@
+//! `evensip card`: a card, or one of every drink, into files; and recipes for other programs and other shops.
+
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::ValueEnum;
+
+use super::{
+    CardArguments, Failure, complain, open, print, recipe_called, report_errors, version_called,
+};
+use crate::book::Book;
+use crate::book_file;
+use crate::cards::{
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, Typesetter,
+    card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
+};
+use crate::exchange::write_recipe;
+
+/// The kind of card.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub(super) enum KindArgument {
+    /// What the counter makes the drink from
+    #[default]
+    Counter,
+    /// What a new hand learns the drink from
+    Training,
+    /// Ingredients and allergens of the whole menu
+    Menu,
+    /// The levels of sugar, each with its amounts
+    Ladder,
+    /// Two to four versions beside each other, see --beside
+    Comparison,
+    /// What so many drinks need, see --drinks
+    Batch,
+    /// A schema.org Recipe (JSON-LD)
+    Recipe,
+    /// The approved recipe in grams, for another shop's book
+    OtherShop,
+}
+
+/// The format of the file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum FormatArgument {
+    /// Pages with embedded fonts
+    Pdf,
+    /// A page for a browser
+    Html,
+    /// Markdown
+    Md,
+    /// Comma-separated values
+    Csv,
+    /// The card as data
+    Json,
+}
+
+/// The size of the paper.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum PaperArgument {
+    /// 148 × 210 mm
+    A5,
+    /// 5.5 × 8.5 in
+    HalfLetter,
+    /// 210 × 297 mm
+    A4,
+    /// 8.5 × 11 in
+    Letter,
+}
+
+impl FormatArgument {
+    fn ending(self) -> &'static str {
+        match self {
+            Self::Pdf => "pdf",
+            Self::Html => "html",
+            Self::Md => "md",
+            Self::Csv => "csv",
+            Self::Json => "json",
+        }
+    }
+
+    fn of_path(path: &Path) -> Option<Self> {
+        let ending = path.extension()?.to_str()?.to_lowercase();
+        Some(match ending.as_str() {
+            "pdf" => Self::Pdf,
+            "html" | "htm" => Self::Html,
+            "md" | "markdown" => Self::Md,
+            "csv" => Self::Csv,
+            "json" | "jsonld" => Self::Json,
+            _ => return None,
+        })
+    }
+}
+
+pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
+    let (book, findings) = open(&arguments.book)?;
+    if arguments.all {
+        write_all(&book, arguments)?;
+    } else {
+        match arguments.kind {
+            KindArgument::Recipe => write_json_ld(&book, arguments)?,
+            KindArgument::OtherShop => write_for_other_shop(&book, arguments)?,
+            _ => write_one(&book, arguments)?,
+        }
+    }
+    Ok(report_errors(&findings))
+}
+
+fn usage(error: &CardError) -> Failure {
+    Failure::Usage(error.to_string())
+}
+
+fn drink(book: &Book, recipe: &str, version: Option<&str>) -> Result<Drink, Failure> {
+    let recipe = recipe_called(book, recipe)?;
+    Ok(Drink {
+        recipe: recipe.id.clone(),
+        version: version_called(recipe, version)?,
+    })
+}
+
+fn named_drink(book: &Book, arguments: &CardArguments) -> Result<Drink, Failure> {
+    match &arguments.recipe {
+        Some(recipe) => drink(book, recipe, arguments.version.as_deref()),
+        None => Err(Failure::Usage(
+            "this kind of card is about a drink; name it with `--recipe ID`".to_owned(),
+        )),
+    }
+}
+
+/// "ID" is the recipe itself, "ID/VERSION" one of its versions.
+fn drink_text(book: &Book, text: &str) -> Result<Drink, Failure> {
+    match text.split_once('/') {
+        Some((recipe, version)) => drink(book, recipe, Some(version)),
+        None => drink(book, text, None),
+    }
+}
+
+fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
+    Ok(match arguments.kind {
+        KindArgument::Menu => CardRequest::Menu,
+        KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
+        KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
+        KindArgument::Comparison => {
+            let mut drinks = vec![named_drink(book, arguments)?];
+            for text in &arguments.beside {
+                drinks.push(drink_text(book, text)?);
+            }
+            CardRequest::Comparison(drinks)
+        }
+        KindArgument::Batch => {
+            let mut items = Vec::new();
+            if arguments.recipe.is_some() {
+                items.push(BatchItem {
+                    drink: named_drink(book, arguments)?,
+                    count: arguments.drinks,
+                });
+            }
+            for text in &arguments.also {
+                let parts = text
+                    .rsplit_once('=')
+                    .and_then(|(drink, count)| Some((drink, count.parse().ok()?)));
+                let Some((text, count)) = parts else {
+                    return Err(Failure::Usage(format!(
+                        "`{}` is not understood; expected RECIPE=COUNT or RECIPE/VERSION=COUNT",
+                        text.escape_debug()
+                    )));
+                };
+                let drink = drink_text(book, text)?;
+                items.push(BatchItem { drink, count });
+            }
+            CardRequest::Batch(items)
+        }
+        _ => CardRequest::Counter(named_drink(book, arguments)?),
+    })
+}
+
+fn options(arguments: &CardArguments) -> CardOptions {
+    CardOptions {
+        date: arguments.date.clone().unwrap_or_default(),
+        language: arguments.language.clone(),
+    }
+}
+
+fn paper(arguments: &CardArguments, document: &Document) -> Paper {
+    match arguments.paper {
+        Some(PaperArgument::A5) => Paper::A5,
+        Some(PaperArgument::HalfLetter) => Paper::HalfLetter,
+        Some(PaperArgument::A4) => Paper::A4,
+        Some(PaperArgument::Letter) => Paper::Letter,
+        None => Paper::usual(document.kind, false),
+    }
+}
+
+/// The format that was asked for, else that of the file's ending.
+fn format(arguments: &CardArguments) -> Result<FormatArgument, Failure> {
+    arguments
+        .format
+        .or_else(|| FormatArgument::of_path(&arguments.out))
+        .ok_or_else(|| {
+            Failure::Usage(
+                "the format can't be told from the file name; end it in .pdf, .html, .md, .csv or .json, or give --format"
+                    .to_owned(),
+            )
+        })
+}
+
+fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
+    let request = request(book, arguments)?;
+    let document = card(book, &request, &options(arguments)).map_err(|error| usage(&error))?;
+    let format = format(arguments)?;
+    let mut setter = (format == FormatArgument::Pdf)
+        .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
+    let bytes = bytes_of(
+        &document,
+        format,
+        paper(arguments, &document),
+        setter.as_mut(),
+    )?;
+    write(&arguments.out, &bytes)
+}
+
+fn bytes_of(
+    document: &Document,
+    format: FormatArgument,
+    paper: Paper,
+    setter: Option<&mut Typesetter>,
+) -> Result<Vec<u8>, Failure> {
+    Ok(match (format, setter) {
+        (FormatArgument::Pdf, Some(setter)) => {
+            name_missing(document, setter);
+            let pages = setter.pages(document, paper);
+            pdf(document, &pages).map_err(|error| Failure::Book(error.to_string()))?
+        }
+        (FormatArgument::Html, _) => html(document, paper).into_bytes(),
+        (FormatArgument::Csv, _) => csv(document),
+        (FormatArgument::Json, _) => format!("{:#}\n", json(document)).into_bytes(),
+        (FormatArgument::Md | FormatArgument::Pdf, _) => markdown(document).into_bytes(),
+    })
+}
+
+/// Names the characters that will be blank boxes.
+fn name_missing(document: &Document, setter: &mut Typesetter) {
+    for missing in setter.missing(&document.texts()) {
+        complain(&format!(
+            "no font has {}, in “{}”; install a font for its script, or it is printed as an empty box",
+            missing.words(),
+            missing.text
+        ));
+    }
+}
+
+fn write(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
+    book_file::replace_file(path, bytes).map_err(|error| Failure::Book(error.to_string()))
+}
+
+/// A card of every drink on the menu into a folder.
+fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
+    let Some(format) = arguments.format else {
+        return Err(Failure::Usage(
+            "with --all, give the format with --format; --out is a folder".to_owned(),
+        ));
+    };
+    let kind: fn(Drink) -> CardRequest = match arguments.kind {
+        KindArgument::Counter => CardRequest::Counter,
+        KindArgument::Training => CardRequest::Training,
+        KindArgument::Ladder => CardRequest::Ladder,
+        _ => {
+            return Err(Failure::Usage(
+                "with --all, the kind is counter, training or ladder".to_owned(),
+            ));
+        }
+    };
+    let mut setter = (format == FormatArgument::Pdf)
+        .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
+    let mut taken: Vec<PathBuf> = Vec::new();
+    let drinks = drinks_of_menu(book);
+    if drinks.is_empty() {
+        return Err(usage(&CardError::EmptyMenu));
+    }
+    for drink in drinks {
+        let document =
+            card(book, &kind(drink), &options(arguments)).map_err(|error| usage(&error))?;
+        let path = free_path(
+            &arguments.out,
+            &file_name(&document, format.ending()),
+            &taken,
+        );
+        let paper = paper(arguments, &document);
+        write(&path, &bytes_of(&document, format, paper, setter.as_mut())?)?;
+        taken.push(path);
+    }
+    print(&format!(
+        "{} cards in {}",
+        taken.len(),
+        arguments.out.display()
+    ))
+}
+
+/// Two drinks of one name get files of their own within one export.
+fn free_path(folder: &Path, name: &str, taken: &[PathBuf]) -> PathBuf {
+    crate::workbench::free_name(folder, name, taken)
+}
+
+fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
+    let drink = named_drink(book, arguments)?;
+    let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(&error))?;
+    write(&arguments.out, format!("{:#}\n", recipe.value).as_bytes())?;
+    let left = recipe.left_behind.join("\n  ");
+    print(&format!("a schema.org Recipe has no place for\n  {left}"))
+}
+
+fn write_for_other_shop(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
+    let drink = named_drink(book, arguments)?;
+    let passed = write_recipe(book, &drink.recipe, drink.version.as_ref())
+        .map_err(|error| Failure::Usage(error.to_string()))?;
+    write(&arguments.out, book_file::write(&passed).as_bytes())
+}

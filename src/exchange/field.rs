@@ -1,0 +1,277 @@
+//! What a column of a foreign table may mean, guessed from its heading and set by a person.
+
+use crate::book::Nutrient;
+
+/// What a column means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Field {
+    /// The name of the ingredient.
+    Name,
+    /// Its brand.
+    Brand,
+    /// Who sells it.
+    Supplier,
+    /// Its form: powder, syrup …
+    Form,
+    /// Its usual role: sweetener, tea …
+    Role,
+    /// Price of a pack.
+    PackPrice,
+    /// Usable content of a pack, with its unit.
+    PackContent,
+    /// What is lost of a pack, percent.
+    Waste,
+    /// Day of the price.
+    PriceDate,
+    /// Density, g/ml.
+    Density,
+    /// A figure per 100 g or 100 ml.
+    Nutrient(Nutrient),
+    /// Energy in kilocalories.
+    EnergyKcal,
+    /// Sodium instead of salt.
+    Sodium,
+    /// The statement of ingredients.
+    Statement,
+    /// A note.
+    Note,
+}
+
+impl Field {
+    /// All of them, in the order in which they are offered.
+    pub fn all() -> Vec<Self> {
+        let mut all = vec![
+            Self::Name,
+            Self::Brand,
+            Self::Supplier,
+            Self::Form,
+            Self::Role,
+            Self::PackPrice,
+            Self::PackContent,
+            Self::Waste,
+            Self::PriceDate,
+            Self::Density,
+            Self::EnergyKcal,
+            Self::Sodium,
+            Self::Statement,
+            Self::Note,
+        ];
+        all.extend(Nutrient::ALL.map(Self::Nutrient));
+        all
+    }
+
+    /// The words on screens.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Name => "name",
+            Self::Brand => "brand",
+            Self::Supplier => "supplier",
+            Self::Form => "form",
+            Self::Role => "role",
+            Self::PackPrice => "price of a pack",
+            Self::PackContent => "content of a pack",
+            Self::Waste => "waste, %",
+            Self::PriceDate => "day of the price",
+            Self::Density => "density, g/ml",
+            Self::Nutrient(nutrient) => nutrient.word(),
+            Self::EnergyKcal => "energy, kcal",
+            Self::Sodium => "sodium",
+            Self::Statement => "statement of ingredients",
+            Self::Note => "note",
+        }
+    }
+
+    /// Whether its cells are numbers.
+    pub fn is_number(self) -> bool {
+        matches!(
+            self,
+            Self::PackPrice
+                | Self::PackContent
+                | Self::Waste
+                | Self::Density
+                | Self::Nutrient(_)
+                | Self::EnergyKcal
+                | Self::Sodium
+        )
+    }
+}
+
+/// What each column means, and the unit that its heading states.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Mapping {
+    /// A field for each column; `None` leaves the column out.
+    pub columns: Vec<Option<Field>>,
+    /// Units from the headings: "g" of "fat (g)"; empty where none stands.
+    pub units: Vec<String>,
+}
+
+impl Mapping {
+    /// The column of a field.
+    pub fn column(&self, field: Field) -> Option<usize> {
+        self.columns
+            .iter()
+            .position(|column| *column == Some(field))
+    }
+}
+
+/// Words of a heading and what they mean, the more specific first. Plain words of the label and of trade lists in five
+/// languages.
+const WORDS: [(&str, Field); 56] = [
+    ("saturat", Field::Nutrient(Nutrient::Saturates)),
+    ("gesättigt", Field::Nutrient(Nutrient::Saturates)),
+    ("saturé", Field::Nutrient(Nutrient::Saturates)),
+    ("sugar", Field::Nutrient(Nutrient::Sugars)),
+    ("zucker", Field::Nutrient(Nutrient::Sugars)),
+    ("sucre", Field::Nutrient(Nutrient::Sugars)),
+    ("azúcar", Field::Nutrient(Nutrient::Sugars)),
+    ("zuccher", Field::Nutrient(Nutrient::Sugars)),
+    ("carbohydrate", Field::Nutrient(Nutrient::Carbohydrate)),
+    ("kohlenhydrat", Field::Nutrient(Nutrient::Carbohydrate)),
+    ("glucide", Field::Nutrient(Nutrient::Carbohydrate)),
+    ("hidratos", Field::Nutrient(Nutrient::Carbohydrate)),
+    ("carboidrat", Field::Nutrient(Nutrient::Carbohydrate)),
+    ("fibre", Field::Nutrient(Nutrient::Fibre)),
+    ("fiber", Field::Nutrient(Nutrient::Fibre)),
+    ("ballaststoff", Field::Nutrient(Nutrient::Fibre)),
+    ("protein", Field::Nutrient(Nutrient::Protein)),
+    ("eiweiß", Field::Nutrient(Nutrient::Protein)),
+    ("protéine", Field::Nutrient(Nutrient::Protein)),
+    ("sodium", Field::Sodium),
+    ("natrium", Field::Sodium),
+    ("salt", Field::Nutrient(Nutrient::Salt)),
+    ("salz", Field::Nutrient(Nutrient::Salt)),
+    ("caffeine", Field::Nutrient(Nutrient::Caffeine)),
+    ("koffein", Field::Nutrient(Nutrient::Caffeine)),
+    ("polyol", Field::Nutrient(Nutrient::Polyols)),
+    ("brix", Field::Nutrient(Nutrient::Brix)),
+    ("kcal", Field::EnergyKcal),
+    ("calorie", Field::EnergyKcal),
+    ("energ", Field::Nutrient(Nutrient::Energy)),
+    ("brennwert", Field::Nutrient(Nutrient::Energy)),
+    ("matières grasses", Field::Nutrient(Nutrient::Fat)),
+    ("grassi", Field::Nutrient(Nutrient::Fat)),
+    ("grasas", Field::Nutrient(Nutrient::Fat)),
+    ("fett", Field::Nutrient(Nutrient::Fat)),
+    ("fat", Field::Nutrient(Nutrient::Fat)),
+    ("moisture", Field::Nutrient(Nutrient::Water)),
+    ("density", Field::Density),
+    ("dichte", Field::Density),
+    ("waste", Field::Waste),
+    ("schwund", Field::Waste),
+    ("price", Field::PackPrice),
+    ("preis", Field::PackPrice),
+    ("prix", Field::PackPrice),
+    ("precio", Field::PackPrice),
+    ("content", Field::PackContent),
+    ("pack size", Field::PackContent),
+    ("inhalt", Field::PackContent),
+    ("gebinde", Field::PackContent),
+    ("supplier", Field::Supplier),
+    ("lieferant", Field::Supplier),
+    ("brand", Field::Brand),
+    ("marke", Field::Brand),
+    ("form", Field::Form),
+    ("role", Field::Role),
+    ("note", Field::Note),
+];
+
+/// Headings that mean one thing as a whole.
+const WHOLE: [(&str, Field); 21] = [
+    ("name", Field::Name),
+    ("ingredient", Field::Name),
+    ("item", Field::Name),
+    ("product", Field::Name),
+    ("article", Field::Name),
+    ("artikel", Field::Name),
+    ("bezeichnung", Field::Name),
+    ("zutat", Field::Name),
+    ("nom", Field::Name),
+    ("nombre", Field::Name),
+    ("名称", Field::Name),
+    ("pack", Field::PackContent),
+    ("size", Field::PackContent),
+    ("date", Field::PriceDate),
+    ("price date", Field::PriceDate),
+    ("datum", Field::PriceDate),
+    ("ingredients", Field::Statement),
+    ("statement", Field::Statement),
+    ("zutaten", Field::Statement),
+    ("water", Field::Nutrient(Nutrient::Water)),
+    ("acid", Field::Nutrient(Nutrient::Acid)),
+];
+
+/// Guesses what the columns mean; each field goes to the first column that fits.
+pub fn guess_mapping(headings: &[String]) -> Mapping {
+    let mut mapping = Mapping::default();
+    for heading in headings {
+        let (words, unit) = heading_and_unit(heading);
+        let whole = WHOLE
+            .iter()
+            .find(|(word, _)| *word == words)
+            .map(|(_, field)| *field);
+        let field = whole.or_else(|| {
+            WORDS
+                .iter()
+                .find(|(word, _)| words.contains(word))
+                .map(|(_, field)| *field)
+        });
+        let field = match (field, unit.as_str()) {
+            (Some(Field::Nutrient(Nutrient::Energy)), "kcal") => Some(Field::EnergyKcal),
+            (Some(Field::EnergyKcal), "kj") => Some(Field::Nutrient(Nutrient::Energy)),
+            (field, _) => field,
+        };
+        let field = field.filter(|field| !mapping.columns.contains(&Some(*field)));
+        mapping.columns.push(field);
+        mapping.units.push(unit);
+    }
+    mapping
+}
+
+/// "Fat (g)" is "fat" and "g"; "Energy kcal" is "energy" and "kcal"; "price, €" is "price" and "€".
+fn heading_and_unit(heading: &str) -> (String, String) {
+    let heading = heading.trim().to_lowercase();
+    if let Some((words, rest)) = heading.split_once(['(', '[']) {
+        let unit = rest.trim_end_matches([')', ']']).trim();
+        return (words.trim().to_owned(), unit.to_owned());
+    }
+    if let Some((words, unit)) = heading.rsplit_once([',', '/', ' ', '_'])
+        && ["g", "mg", "kg", "ml", "l", "kj", "kcal", "%", "€", "$", "£"].contains(&unit.trim())
+    {
+        let words = words.trim().trim_end_matches([',', '/']);
+        return (words.replace('_', " "), unit.trim().to_owned());
+    }
+    (heading.replace('_', " "), String::new())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn headings_are_understood_with_their_units() {
+        let headings = [
+            "Bezeichnung",
+            "Marke",
+            "Preis (€)",
+            "Gebinde",
+            "Energy kcal",
+            "Fett (g)",
+            "davon gesättigte Fettsäuren",
+            "Lagerort",
+        ]
+        .map(str::to_owned);
+        let mapping = guess_mapping(&headings);
+        let expected = [
+            Some(Field::Name),
+            Some(Field::Brand),
+            Some(Field::PackPrice),
+            Some(Field::PackContent),
+            Some(Field::EnergyKcal),
+            Some(Field::Nutrient(Nutrient::Fat)),
+            Some(Field::Nutrient(Nutrient::Saturates)),
+            None,
+        ];
+        assert_eq!(mapping.columns, expected);
+        assert_eq!(mapping.units[2], "€");
+    }
+}

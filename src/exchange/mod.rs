@@ -1,0 +1,22 @@
+//! What comes in from elsewhere: price lists and ingredients as CSV, recipes as JSON-LD and from another shop.
+//!
+//! Nothing here changes a book. Text becomes a list for a person to review, and what is accepted becomes edits.
+
+mod field;
+mod number;
+mod price_list;
+mod recipe_json_ld;
+mod recipe_of_shop;
+mod review;
+mod table;
+
+pub use field::{Field, Mapping, guess_mapping};
+pub use number::{DecimalSign, decimal_sign_of, parse_foreign_number};
+pub use price_list::review_price_list;
+pub use recipe_json_ld::{JsonLdError, ReadIngredient, ReadRecipe, read_json_ld};
+pub use recipe_of_shop::{
+    Arrival, ForeignLine, ForeignRecipe, LineMapping, MappedTo, RecipeExchangeError, arrival,
+    propose_mappings, read_recipe, write_recipe,
+};
+pub use review::{Outcome, Review, ReviewLine, edits_of};
+pub use table::{Delimiter, Encoding, TableError, TextTable, read_table};

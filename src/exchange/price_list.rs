@@ -1,0 +1,478 @@
+//! Ingredients and prices from a table, as a list for review.
+//!
+//! A cell that is empty states nothing and changes nothing; it is never zero. Units are taken as found: in the cell, else
+//! in the heading; where neither states one and the field has several, the row says so and leaves the figure out.
+
+use super::field::{Field, Mapping};
+use super::number::{DecimalSign, parse_foreign_number};
+use super::review::{Outcome, Review, ReviewLine};
+use super::table::TextTable;
+use crate::book::{
+    Book, Composition, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
+    Role,
+};
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, excerpt, show_compact, show_number};
+
+/// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
+const SALT_PER_SODIUM: f64 = 2.5;
+
+/// Longest name in a sentence, in characters.
+const NAME: usize = 60;
+
+/// What a table would do to a book. `date` is the day of prices that state none; empty for none.
+pub fn review_price_list(
+    book: &Book,
+    table: &TextTable,
+    mapping: &Mapping,
+    sign: DecimalSign,
+    date: &str,
+) -> Review {
+    let mut review = Review::default();
+    let mut seen: Vec<(String, u64)> = Vec::new();
+    let mut taken: Vec<IngredientId> = Vec::new();
+    for (line, cells) in &table.rows {
+        let mut row = RowReader {
+            table,
+            mapping,
+            cells,
+            sign,
+            doubts: Vec::new(),
+        };
+        let name = row.text(Field::Name);
+        let brand = row.text(Field::Brand);
+        let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
+        let outcome = if mapping.column(Field::Name).is_none() {
+            Outcome::Skipped("no column is the name; choose one above".to_owned())
+        } else if name.is_empty() {
+            Outcome::Skipped("the name is empty".to_owned())
+        } else if let Some((_, before)) = seen.iter().find(|(other, _)| *other == key) {
+            Outcome::Skipped(format!("the same brand and name stand in line {before}"))
+        } else {
+            seen.push((key, *line));
+            match find(book, &brand, &name) {
+                Found::One(known) => row.changed(known, date),
+                Found::None => {
+                    let ingredient = row.new_ingredient(book, &name, &brand, &mut taken, date);
+                    Outcome::New(Box::new(ingredient))
+                }
+                Found::Several(names) => Outcome::Skipped(format!(
+                    "it could be {}; add a column for the brand",
+                    names.join(" or ")
+                )),
+            }
+        };
+        let full = if brand.is_empty() {
+            name
+        } else {
+            format!("{brand} {name}")
+        };
+        review.lines.push(ReviewLine {
+            line: *line,
+            name: excerpt(&full, NAME),
+            outcome,
+            doubts: row.doubts,
+        });
+    }
+    review
+}
+
+enum Found<'book> {
+    None,
+    One(&'book Ingredient),
+    Several(Vec<String>),
+}
+
+/// The ingredient that a row is about: by id, by brand and name, or by name alone when the row states no brand.
+fn find<'book>(book: &'book Book, brand: &str, name: &str) -> Found<'book> {
+    let same = |one: &str, two: &str| one.trim().to_lowercase() == two.trim().to_lowercase();
+    let by_id = IngredientId::new(name).ok();
+    if let Some(known) = by_id.and_then(|id| book.ingredient(&id)) {
+        return Found::One(known);
+    }
+    let full = if brand.is_empty() {
+        name.to_owned()
+    } else {
+        format!("{brand} {name}")
+    };
+    let matching: Vec<&Ingredient> = book
+        .ingredients
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(|item| {
+            same(&item.full_name(), &full)
+                || (same(&item.name, name) && (brand.is_empty() || same(&item.brand, brand)))
+        })
+        .collect();
+    match matching.as_slice() {
+        [] => Found::None,
+        [one] => Found::One(one),
+        several => Found::Several(several.iter().map(|item| item.full_name()).collect()),
+    }
+}
+
+struct RowReader<'table> {
+    table: &'table TextTable,
+    mapping: &'table Mapping,
+    cells: &'table [String],
+    sign: DecimalSign,
+    doubts: Vec<String>,
+}
+
+impl RowReader<'_> {
+    fn text(&self, field: Field) -> String {
+        let column = self.mapping.column(field);
+        let cell = column.and_then(|column| self.cells.get(column));
+        let text = cell.map_or("", |cell| cell.trim());
+        // An export that made a formula harmless put an apostrophe in front.
+        let formula = text
+            .strip_prefix('\'')
+            .filter(|rest| rest.starts_with(['=', '+', '-', '@']));
+        formula.unwrap_or(text).to_owned()
+    }
+
+    fn doubt(&mut self, field: Field, why: &str) {
+        let column = self.mapping.column(field).unwrap_or(0);
+        let heading = self.table.headings.get(column).map_or("", String::as_str);
+        let cell = self.cells.get(column).map_or("", String::as_str);
+        self.doubts.push(format!(
+            "{} “{}”: {why}",
+            excerpt(heading, NAME),
+            excerpt(cell, NAME)
+        ));
+    }
+
+    /// A number and its unit, that of the cell before that of the heading; `None` for an empty cell or one in doubt.
+    fn number(&mut self, field: Field) -> Option<(f64, String)> {
+        let text = self.text(field);
+        if text.is_empty() || ["-", "–", "—", "n/a", "na", "?"].contains(&text.as_str()) {
+            return None;
+        }
+        // "<0.5" on a label is a bound, and no number that adds up.
+        if text.starts_with(['<', '>', '~']) {
+            self.doubt(
+                field,
+                "a bound is not a figure; enter what the maker states",
+            );
+            return None;
+        }
+        let Some((number, beside)) = parse_foreign_number(&text, self.sign) else {
+            self.doubt(
+                field,
+                &format!("not a number with a decimal {}", self.sign.words()),
+            );
+            return None;
+        };
+        if !(0.0..1e6).contains(&number) {
+            self.doubt(field, "out of range; expected 0 to 1 000 000");
+            return None;
+        }
+        let heading = self
+            .mapping
+            .column(field)
+            .and_then(|column| self.mapping.units.get(column));
+        let unit = if beside.is_empty() {
+            heading.cloned().unwrap_or_default()
+        } else {
+            beside
+        };
+        Some((number, unit.to_lowercase()))
+    }
+
+    /// A figure of the composition in the unit that the book keeps it in.
+    fn figure(&mut self, nutrient: Nutrient) -> Option<f64> {
+        if nutrient == Nutrient::Energy {
+            if let Some((number, unit)) = self.number(Field::Nutrient(nutrient)) {
+                return Some(if unit.contains("kcal") {
+                    number * KILOJOULES_PER_KILOCALORIE
+                } else {
+                    number
+                });
+            }
+            let (kilocalories, _) = self.number(Field::EnergyKcal)?;
+            return Some(kilocalories * KILOJOULES_PER_KILOCALORIE);
+        }
+        let (field, factor) = match nutrient {
+            Nutrient::Salt
+                if self
+                    .mapping
+                    .column(Field::Nutrient(Nutrient::Salt))
+                    .is_none() =>
+            {
+                (Field::Sodium, SALT_PER_SODIUM)
+            }
+            _ => (Field::Nutrient(nutrient), 1.0),
+        };
+        let (number, unit) = self.number(field)?;
+        let in_milligrams = nutrient == Nutrient::Caffeine;
+        let unit = match (unit.as_str(), in_milligrams) {
+            ("mg", true) | ("g" | "%" | "", false) => 1.0,
+            ("g", true) => 1000.0,
+            ("mg", false) => 0.001,
+            ("", true) => {
+                self.doubt(field, "mg or g? write the unit into the heading");
+                return None;
+            }
+            (unit, _) if unit.contains("100") => 1.0,
+            _ => {
+                self.doubt(field, "a unit that is not understood; expected g or mg");
+                return None;
+            }
+        };
+        let value = number * unit * factor;
+        if !in_milligrams && value > 100.0 {
+            self.doubt(field, "more than 100 g in 100 g");
+            return None;
+        }
+        Some(value)
+    }
+
+    /// Content of a pack in grams; millilitres need a density.
+    fn pack_grams(&mut self, density: Option<f64>) -> Option<f64> {
+        let (number, unit) = self.number(Field::PackContent)?;
+        let volume = |millilitres: f64| density.map(|density| millilitres * density);
+        let grams = match unit.trim_matches('.') {
+            "g" | "gram" | "grams" => Some(number),
+            "kg" => Some(number * 1000.0),
+            "ml" => volume(number),
+            "cl" => volume(number * 10.0),
+            "l" | "lt" | "litre" | "liter" => volume(number * 1000.0),
+            "" => {
+                self.doubt(
+                    Field::PackContent,
+                    "without a unit; write g, kg, ml or l behind it",
+                );
+                return None;
+            }
+            _ => {
+                self.doubt(
+                    Field::PackContent,
+                    "a unit that is not understood; expected g, kg, ml or l",
+                );
+                return None;
+            }
+        };
+        if grams.is_none() {
+            self.doubt(
+                Field::PackContent,
+                "a volume, and no density is stated to weigh it with",
+            );
+        }
+        grams.filter(|grams| *grams > 0.0)
+    }
+
+    fn price(&mut self, before: Option<&Price>, density: Option<f64>, date: &str) -> Option<Price> {
+        let pack = self.number(Field::PackPrice).map(|(pack, _)| pack);
+        let grams = self
+            .pack_grams(density)
+            .or_else(|| before.map(|before| before.grams));
+        let waste = self.number(Field::Waste).map(|(waste, _)| waste);
+        let pack = pack.or_else(|| before.map(|before| before.pack))?;
+        let Some(grams) = grams else {
+            if !self.text(Field::PackPrice).is_empty() {
+                self.doubt(
+                    Field::PackPrice,
+                    "a price without the content of the pack says nothing of a drink",
+                );
+            }
+            return None;
+        };
+        let stated = self.text(Field::PriceDate);
+        let stated = if stated.is_empty() {
+            date.to_owned()
+        } else if is_day(&stated) {
+            stated
+        } else {
+            self.doubt(Field::PriceDate, "expected a day such as 2026-05-04");
+            date.to_owned()
+        };
+        let date = (!stated.is_empty()).then_some(stated);
+        let price = Price {
+            pack,
+            grams,
+            waste_percent: waste
+                .or_else(|| before.map(|before| before.waste_percent))
+                .filter(|waste| *waste < 100.0)
+                .unwrap_or(0.0),
+            date,
+        };
+        // A price that did not change keeps the day on which it was looked up.
+        match before {
+            Some(before)
+                if is_same(before.pack, price.pack) && is_same(before.grams, price.grams) =>
+            {
+                Some(Price {
+                    date: before.date.clone().or(price.date),
+                    ..price
+                })
+            }
+            _ => Some(price),
+        }
+    }
+
+    fn changed(&mut self, known: &Ingredient, date: &str) -> Outcome {
+        let mut ingredient = known.clone();
+        let mut changes = Vec::new();
+        for nutrient in Nutrient::ALL {
+            let Some(value) = self.figure(nutrient) else {
+                continue;
+            };
+            let before = known.composition.get(nutrient).map(|figure| figure.value);
+            let unit = nutrient.unit();
+            let same = before.is_some_and(|before| is_same(before, value));
+            if same {
+                continue;
+            }
+            changes.push(change(nutrient.word(), before, value, unit));
+            ingredient
+                .composition
+                .figures
+                .insert(nutrient, Figure::new(value, Evidence::Label));
+        }
+        if let Some((density, _)) = self.number(Field::Density) {
+            let before = known.density.map(|figure| figure.value);
+            if before != Some(density) && density > 0.0 {
+                changes.push(change("density", before, density, "g/ml"));
+                ingredient.density = Some(Figure::new(density, Evidence::SpecSheet));
+            }
+        }
+        let density = ingredient.density.map(|figure| figure.value);
+        if let Some(price) = self.price(known.price.as_ref(), density, date)
+            && known.price.as_ref() != Some(&price)
+        {
+            let before = known.price.as_ref();
+            let words = |price: &Price| {
+                format!(
+                    "{} for {} g",
+                    show_number(price.pack, 2),
+                    show_compact(price.grams)
+                )
+            };
+            changes.push(format!(
+                "price: {} → {}",
+                before.map_or_else(|| "not stated".to_owned(), words),
+                words(&price)
+            ));
+            ingredient.price = Some(price);
+        }
+        for (field, place) in [
+            (Field::Supplier, &mut ingredient.supplier),
+            (Field::Statement, &mut ingredient.statement),
+            (Field::Note, &mut ingredient.note),
+        ] {
+            let text = self.text(field);
+            if !text.is_empty() && text != *place {
+                changes.push(format!("{}: {}", field.words(), excerpt(&text, NAME)));
+                *place = text;
+            }
+        }
+        if changes.is_empty() {
+            Outcome::Same
+        } else {
+            Outcome::Changed {
+                ingredient: Box::new(ingredient),
+                changes,
+            }
+        }
+    }
+
+    fn new_ingredient(
+        &mut self,
+        book: &Book,
+        name: &str,
+        brand: &str,
+        taken: &mut Vec<IngredientId>,
+        date: &str,
+    ) -> Ingredient {
+        let id = IngredientId::from_name(&format!("{brand} {name}"), |id| {
+            book.ingredient(id).is_some() || taken.contains(id)
+        });
+        taken.push(id.clone());
+        let form = self.word(Field::Form, &Form::ALL, Form::word).unwrap_or({
+            // Said, so that a person looks at it: the form decides what the rest to 100 g is.
+            Form::Powder
+        });
+        if self.text(Field::Form).is_empty() {
+            self.doubts
+                .push("no form is stated: taken for a powder; set it at the counter".to_owned());
+        }
+        let role = self
+            .word(Field::Role, &Role::ALL, Role::word)
+            .unwrap_or(Role::Flavour);
+        let mut composition = Composition::default();
+        for nutrient in Nutrient::ALL {
+            if let Some(value) = self.figure(nutrient) {
+                composition
+                    .figures
+                    .insert(nutrient, Figure::new(value, Evidence::Label));
+            }
+        }
+        let density = self.number(Field::Density).map(|(density, _)| density);
+        let density = density.filter(|density| *density > 0.0);
+        let price = self.price(None, density, date);
+        Ingredient {
+            id,
+            name: name.to_owned(),
+            brand: brand.to_owned(),
+            supplier: self.text(Field::Supplier),
+            lot: String::new(),
+            form,
+            role,
+            composition,
+            density: density.map(|density| Figure::new(density, Evidence::SpecSheet)),
+            bulk_density: None,
+            temperature: None,
+            statement: self.text(Field::Statement),
+            allergens: None,
+            diet: Diet::default(),
+            opened_life_hours: None,
+            price,
+            house_made: None,
+            note: self.text(Field::Note),
+        }
+    }
+
+    /// A word of a list; in doubt when it is none of them.
+    fn word<T: Copy>(&mut self, field: Field, all: &[T], word: fn(T) -> &'static str) -> Option<T> {
+        let text = self.text(field).to_lowercase();
+        if text.is_empty() {
+            return None;
+        }
+        let found = all.iter().copied().find(|item| word(*item) == text);
+        if found.is_none() {
+            let words: Vec<&str> = all.iter().map(|item| word(*item)).collect();
+            self.doubt(field, &format!("expected one of {}", words.join(", ")));
+        }
+        found
+    }
+}
+
+/// Whether two numbers are one, but for the last digits of the arithmetic.
+fn is_same(one: f64, two: f64) -> bool {
+    (one - two).abs() <= 1e-9 * two.abs()
+}
+
+fn change(word: &str, before: Option<f64>, after: f64, unit: &str) -> String {
+    let words = |value: f64| {
+        let rounded = (value * 1000.0).round() / 1000.0;
+        format!("{} {unit}", show_compact(rounded))
+    };
+    format!(
+        "{word}: {} → {}",
+        before.map_or_else(|| "not stated".to_owned(), words),
+        words(after)
+    )
+}
+
+/// `2026-05-04`.
+fn is_day(text: &str) -> bool {
+    let parts: Vec<&str> = text.split('-').collect();
+    let number = |text: &str| text.parse::<u32>().ok();
+    match parts.as_slice() {
+        [year, month, day] if year.len() == 4 && month.len() == 2 && day.len() == 2 => {
+            number(year).is_some()
+                && number(month).is_some_and(|month| (1..=12).contains(&month))
+                && number(day).is_some_and(|day| (1..=31).contains(&day))
+        }
+        _ => false,
+    }
+}

@@ -1,0 +1,351 @@
+//! A schema.org `Recipe` in JSON-LD, as pages and other programs hold it, read for review.
+//!
+//! Vocabulary: <https://schema.org/Recipe>. Ingredients are sentences there: an amount at their beginning is read, the rest
+//! is the name. What has no place in a book is named.
+
+use std::sync::Arc;
+
+use serde_json::Value;
+
+use crate::book::{
+    Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
+    LineId, Recipe, RecipeId, Role, Stage, State,
+};
+use crate::edit::{Edit, EditError, apply};
+use crate::quantity::{TypedUnit, excerpt, parse_amount};
+
+/// Longest text that is shown of what could not be read, in characters.
+const SHOWN: usize = 60;
+
+/// Why there is no recipe in a text.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum JsonLdError {
+    /// It is not JSON.
+    #[error("the file is not JSON: {0}")]
+    NotJson(String),
+    /// No value in it is a recipe.
+    #[error("the file holds no schema.org Recipe; expected a value with \"@type\": \"Recipe\"")]
+    NoRecipe,
+}
+
+/// An ingredient as it was written.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReadIngredient {
+    /// The whole sentence.
+    pub text: String,
+    /// The amount at its beginning, in grams or millilitres; `None` when it says neither.
+    pub amount: Option<Amount>,
+    /// What is left: the name.
+    pub name: String,
+}
+
+/// A recipe as it was written.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct ReadRecipe {
+    /// Its name.
+    pub name: String,
+    /// Its description.
+    pub description: String,
+    /// How much it makes, in words.
+    pub makes: String,
+    /// Its ingredients.
+    pub ingredients: Vec<ReadIngredient>,
+    /// Its method, sentence by sentence.
+    pub instructions: Vec<String>,
+    /// Its nutrition: property and text. Not taken over, since the book computes its own; kept for comparison.
+    pub nutrition: Vec<(String, String)>,
+    /// What a book has no place for.
+    pub left_out: Vec<String>,
+}
+
+/// Properties that are taken over.
+const TAKEN: [&str; 7] = [
+    "name",
+    "description",
+    "recipeYield",
+    "recipeIngredient",
+    "ingredients",
+    "recipeInstructions",
+    "nutrition",
+];
+
+/// Reads the first recipe of a text.
+pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
+    let text = text.trim_start_matches('\u{feff}');
+    let value: Value =
+        serde_json::from_str(text).map_err(|error| JsonLdError::NotJson(error.to_string()))?;
+    let recipe = find_recipe(&value, 0).ok_or(JsonLdError::NoRecipe)?;
+    let mut read = ReadRecipe {
+        name: text_of(recipe.get("name")),
+        description: text_of(recipe.get("description")),
+        makes: text_of(recipe.get("recipeYield")),
+        ..ReadRecipe::default()
+    };
+    let ingredients = recipe
+        .get("recipeIngredient")
+        .or_else(|| recipe.get("ingredients"));
+    read.ingredients = texts_of(ingredients)
+        .into_iter()
+        .map(read_ingredient)
+        .collect();
+    read_instructions(recipe.get("recipeInstructions"), &mut read.instructions, 0);
+    if let Some(Value::Object(nutrition)) = recipe.get("nutrition") {
+        for (key, value) in nutrition.iter().filter(|(key, _)| !key.starts_with('@')) {
+            read.nutrition.push((key.clone(), text_of(Some(value))));
+        }
+    }
+    if let Value::Object(map) = recipe {
+        let others = map
+            .iter()
+            .filter(|(key, _)| !key.starts_with('@') && !TAKEN.contains(&key.as_str()));
+        read.left_out
+            .extend(others.map(|(key, value)| match text_of(Some(value)) {
+                text if text.is_empty() => key.clone(),
+                text => format!("{key}: {}", excerpt(&text, SHOWN)),
+            }));
+    }
+    Ok(read)
+}
+
+/// How deep a recipe is looked for.
+const DEEPEST: usize = 6;
+
+fn find_recipe(value: &Value, depth: usize) -> Option<&Value> {
+    if depth > DEEPEST {
+        return None;
+    }
+    match value {
+        Value::Array(values) => values
+            .iter()
+            .find_map(|value| find_recipe(value, depth + 1)),
+        Value::Object(map) => {
+            let is_recipe = |kind: &Value| {
+                kind.as_str()
+                    .is_some_and(|kind| kind.rsplit(['/', ':', '#']).next() == Some("Recipe"))
+            };
+            let found = map.get("@type").is_some_and(|kind| match kind {
+                Value::Array(kinds) => kinds.iter().any(is_recipe),
+                kind => is_recipe(kind),
+            });
+            if found {
+                return Some(value);
+            }
+            [
+                "@graph",
+                "mainEntity",
+                "mainEntityOfPage",
+                "itemListElement",
+                "item",
+            ]
+            .iter()
+            .filter_map(|key| map.get(*key))
+            .find_map(|value| find_recipe(value, depth + 1))
+        }
+        _ => None,
+    }
+}
+
+/// The text of a value: of a text itself, of a number, of an object's `@value` or `name`, of the first of a list.
+fn text_of(value: Option<&Value>) -> String {
+    match value {
+        Some(Value::String(text)) => text.trim().to_owned(),
+        Some(Value::Number(number)) => number.to_string(),
+        Some(Value::Array(values)) => text_of(values.first()),
+        Some(Value::Object(map)) => text_of(map.get("@value").or_else(|| map.get("name"))),
+        _ => String::new(),
+    }
+}
+
+fn texts_of(value: Option<&Value>) -> Vec<String> {
+    let texts = match value {
+        Some(Value::Array(values)) => values.iter().map(|value| text_of(Some(value))).collect(),
+        Some(value) => text_of(Some(value)).lines().map(str::to_owned).collect(),
+        None => Vec::new(),
+    };
+    texts
+        .into_iter()
+        .filter(|text: &String| !text.trim().is_empty())
+        .collect()
+}
+
+fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usize) {
+    if depth > DEEPEST {
+        return;
+    }
+    match value {
+        Some(Value::Array(values)) => values
+            .iter()
+            .for_each(|value| read_instructions(Some(value), found, depth + 1)),
+        Some(Value::Object(map)) => {
+            if let Some(steps) = map.get("itemListElement") {
+                read_instructions(Some(steps), found, depth + 1);
+                return;
+            }
+            let text = text_of(map.get("text").or_else(|| map.get("name")));
+            if !text.is_empty() {
+                found.push(text);
+            }
+        }
+        Some(value) => found.extend(
+            text_of(Some(value))
+                .lines()
+                .map(|line| line.trim().to_owned())
+                .filter(|line| !line.is_empty()),
+        ),
+        None => {}
+    }
+}
+
+/// "17.6 g Tambrel chestnut powder (2 scoops, brown scoop)" is 17.6 g and the name; what is said in brackets is dropped.
+fn read_ingredient(text: String) -> ReadIngredient {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    // "200 ml of milk", "200ml milk", "1 1/2 l water": the longest beginning that is an amount with a known unit.
+    for count in (1..=words.len().min(3)).rev() {
+        let Ok(amount) = parse_amount(&words[..count].join(" ")) else {
+            continue;
+        };
+        let amount = match amount.unit {
+            TypedUnit::Grams => Amount::Grams(amount.number),
+            TypedUnit::Millilitres => Amount::Millilitres(amount.number),
+            _ => continue,
+        };
+        let rest = words[count..].join(" ");
+        let rest = rest.strip_prefix("of ").unwrap_or(&rest);
+        let name = rest.split(" (").next().unwrap_or(rest).trim();
+        if !name.is_empty() {
+            return ReadIngredient {
+                amount: Some(amount),
+                name: name.to_owned(),
+                text,
+            };
+        }
+    }
+    let name = text.split(" (").next().unwrap_or(&text).trim().to_owned();
+    ReadIngredient {
+        amount: None,
+        name,
+        text,
+    }
+}
+
+impl ReadRecipe {
+    /// The recipe as a draft of this book, with what has to be looked at. Ingredients that the book does not know are added
+    /// with nothing stated: their figures stay unknown until a label is read.
+    pub fn edit(&self, book: &Book) -> Result<(Edit, Vec<String>), EditError> {
+        let mut after = book.clone();
+        let mut questions = Vec::new();
+        let mut entries: Vec<Entry> = Vec::new();
+        for read in &self.ingredients {
+            let Some(amount) = &read.amount else {
+                questions.push(format!(
+                    "“{}” states neither grams nor millilitres: it stands among the instructions",
+                    excerpt(&read.text, SHOWN)
+                ));
+                entries.push(instruction(&entries, &read.text));
+                continue;
+            };
+            let name = read.name.to_lowercase();
+            let known = book
+                .ingredients
+                .iter()
+                .find(|item| item.full_name().to_lowercase() == name);
+            let (ingredient, role, stage) = if let Some(known) = known {
+                let stage = match known.form {
+                    Form::Pieces => Stage::Topping,
+                    _ => Stage::Mixed,
+                };
+                (known.id.clone(), known.role, stage)
+            } else {
+                let id = IngredientId::from_name(&read.name, |id| after.ingredient(id).is_some());
+                let form = match amount {
+                    Amount::Millilitres(_) => Form::Liquid,
+                    _ => Form::Powder,
+                };
+                let new = unknown_ingredient(id.clone(), &read.name, form);
+                after = apply(&after, &Edit::PutIngredient(new))?;
+                questions.push(format!(
+                    "“{}” is new: nothing is known of it; read its label at the counter",
+                    excerpt(&read.name, SHOWN)
+                ));
+                (id, Role::Flavour, Stage::Mixed)
+            };
+            let id = LineId::from_name(ingredient.as_str(), |id| {
+                entries.iter().any(|entry| entry.id() == id)
+            });
+            entries.push(Entry::Line(Line {
+                id,
+                ingredient,
+                amount: amount.clone(),
+                temperature: None,
+                role,
+                stage,
+                carried: None,
+                note: String::new(),
+            }));
+        }
+        for text in &self.instructions {
+            entries.push(instruction(&entries, text));
+        }
+        questions
+            .push("cup, shaker, temperatures and stages are not in the file: set them".to_owned());
+        let recipe = self.recipe(book, entries);
+        after = apply(&after, &Edit::PutRecipe(recipe))?;
+        let edit = Edit::PutBook {
+            book: Arc::new(after),
+            label: format!("bring in {}", excerpt(&self.name, SHOWN)),
+        };
+        Ok((edit, questions))
+    }
+
+    fn recipe(&self, book: &Book, entries: Vec<Entry>) -> Recipe {
+        let name = if self.name.is_empty() {
+            "Recipe without a name".to_owned()
+        } else {
+            self.name.clone()
+        };
+        Recipe {
+            id: RecipeId::from_name(&name, |id| book.recipe(id).is_some()),
+            name,
+            state: State::Draft,
+            entries,
+            cup: None,
+            shaker: None,
+            strained: false,
+            drinking_temperature: None,
+            menu_price: None,
+            versions: Vec::new(),
+            approvals: Vec::new(),
+            note: self.description.clone(),
+        }
+    }
+}
+
+fn instruction(entries: &[Entry], text: &str) -> Entry {
+    Entry::Instruction(Instruction {
+        id: LineId::from_name("step", |id| entries.iter().any(|entry| entry.id() == id)),
+        text: text.to_owned(),
+    })
+}
+
+fn unknown_ingredient(id: IngredientId, name: &str, form: Form) -> Ingredient {
+    Ingredient {
+        id,
+        name: name.to_owned(),
+        brand: String::new(),
+        supplier: String::new(),
+        lot: String::new(),
+        form,
+        role: Role::Flavour,
+        composition: Composition::default(),
+        density: None,
+        bulk_density: None,
+        temperature: None,
+        statement: String::new(),
+        allergens: None,
+        diet: Diet::default(),
+        opened_life_hours: None,
+        price: None,
+        house_made: None,
+        note: String::new(),
+    }
+}

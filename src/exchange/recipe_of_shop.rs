@@ -1,0 +1,692 @@
+//! A recipe that goes into another shop: out as grams and composition, in as the other shop's measures and brands.
+//!
+//! What goes out is a book like any other, with one recipe whose lines are in grams and whose standard is the approval, the
+//! ingredients that it needs, and no measures and no prices: those are the shop's own. So every program that opens a book
+//! opens it, and nothing has to be written twice.
+//!
+//! What comes in is mapped line by line onto the ingredients of this book, re-expressed in its measures, and brought back to
+//! the standard of the other shop by the search that answers swaps.
+
+use std::sync::Arc;
+
+use crate::balance::{
+    Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
+};
+use crate::book::{
+    Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
+    Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version, VersionId, Vessel,
+    VesselId, VesselKind,
+};
+use crate::edit::{Edit, EditError, apply};
+use crate::swap::{LineMove, bring_level};
+
+/// How deep something house-made may be made of something house-made.
+const DEEPEST: usize = 8;
+
+/// Why a recipe can't leave or enter a shop.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum RecipeExchangeError {
+    /// The recipe is not in the book.
+    #[error("there is no recipe `{0}` in the book")]
+    NoRecipe(RecipeId),
+    /// Only what has been approved is passed on.
+    #[error("“{0}” has not been approved; approve it, so that there is a standard to hold it to")]
+    NotApproved(String),
+    /// Nobody knows what a line weighs.
+    #[error(
+        "the weight of {0} is not known; weigh the measure with it, so that another shop can do without yours"
+    )]
+    NoWeight(String),
+    /// The book that comes in holds something else.
+    #[error(
+        "the file holds {0} recipes with a cup; expected one, as another shop's “recipe for another shop” writes it"
+    )]
+    NotOneRecipe(usize),
+    /// A mapping names an ingredient that is not there.
+    #[error("there is no ingredient `{0}` in the book")]
+    NoIngredient(IngredientId),
+    /// The change could not be put together.
+    #[error(transparent)]
+    Edit(#[from] EditError),
+}
+
+/// The approved lines of a version as a book of its own: grams and composition, without measures and prices.
+pub fn write_recipe(
+    book: &Book,
+    recipe: &RecipeId,
+    version: Option<&VersionId>,
+) -> Result<Book, RecipeExchangeError> {
+    let recipe = book
+        .recipe(recipe)
+        .ok_or_else(|| RecipeExchangeError::NoRecipe(recipe.clone()))?;
+    let (standard, approval) = standard_balance(book, recipe, version)
+        .ok_or_else(|| RecipeExchangeError::NotApproved(recipe.name.clone()))?;
+    let name = approval
+        .version
+        .as_ref()
+        .and_then(|id| recipe.version(id))
+        .map_or_else(
+            || recipe.name.clone(),
+            |version| format!("{} — {}", recipe.name, version.name),
+        );
+    let resolved = in_grams(book, &standard.resolved, &standard.lines)?;
+    let mut out = Book {
+        settings: book.settings.clone(),
+        ..Book::default()
+    };
+    out.settings.note = format!("One recipe of {} for another shop.", book.settings.shop);
+    for id in [&resolved.cup, &resolved.shaker].into_iter().flatten() {
+        if let Some(vessel) = book.vessel(id) {
+            out.vessels.put(Vessel {
+                price: None,
+                ..(**vessel).clone()
+            });
+        }
+    }
+    let mut wanted = ingredients_of(&resolved);
+    for _ in 0..DEEPEST {
+        let mut further = Vec::new();
+        for id in wanted {
+            let Some(ingredient) = book.ingredient(&id) else {
+                continue;
+            };
+            out.ingredients.put(without_price(ingredient));
+            let made = ingredient.house_made.as_ref();
+            if let Some(house) = made.and_then(|made| book.recipe(&made.recipe))
+                && out.recipe(&house.id).is_none()
+            {
+                let weighed = balance(
+                    book,
+                    house.plain(),
+                    &Place::Recipe(house.id.clone(), "lines"),
+                );
+                let lines = in_grams(book, &weighed.resolved, &weighed.lines)?;
+                further.extend(ingredients_of(&lines));
+                out.recipes
+                    .put(plain_recipe(house, house.name.clone(), &lines));
+            }
+        }
+        further.retain(|id| out.ingredient(id).is_none());
+        wanted = further;
+        if wanted.is_empty() {
+            break;
+        }
+    }
+    let mut passed = plain_recipe(recipe, name, &resolved);
+    passed.state = State::Approved;
+    passed.approvals = vec![Approval {
+        version: None,
+        resolved,
+        ..approval.clone()
+    }];
+    passed.note.clone_from(&recipe.note);
+    out.recipes.put(passed);
+    Ok(out)
+}
+
+fn without_price(ingredient: &Ingredient) -> Ingredient {
+    Ingredient {
+        price: None,
+        supplier: String::new(),
+        lot: String::new(),
+        ..ingredient.clone()
+    }
+}
+
+fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
+    Recipe {
+        id: recipe.id.clone(),
+        name,
+        state: State::Draft,
+        entries: resolved.entries.clone(),
+        cup: resolved.cup.clone(),
+        shaker: resolved.shaker.clone(),
+        strained: resolved.strained,
+        drinking_temperature: resolved.drinking_temperature,
+        menu_price: None,
+        versions: Vec::<Version>::new(),
+        approvals: Vec::new(),
+        note: String::new(),
+    }
+}
+
+fn ingredients_of(resolved: &Resolved) -> Vec<IngredientId> {
+    let lines = resolved.lines().flat_map(|line| {
+        std::iter::once(line.ingredient.clone()).chain(
+            line.carried
+                .as_ref()
+                .map(|carried| carried.ingredient.clone()),
+        )
+    });
+    lines.collect()
+}
+
+/// The same lines, each in the grams that it weighs.
+fn in_grams(
+    book: &Book,
+    resolved: &Resolved,
+    shares: &[crate::balance::LineShare],
+) -> Result<Resolved, RecipeExchangeError> {
+    let mut weighed = resolved.clone();
+    for entry in &mut weighed.entries {
+        let Entry::Line(line) = entry else { continue };
+        let share = shares
+            .iter()
+            .find(|share| share.line == line.id && !share.carried);
+        let Some((grams, celsius)) = share.and_then(|share| Some((share.grams?, share.celsius)))
+        else {
+            let name = book
+                .ingredient(&line.ingredient)
+                .map_or_else(|| line.ingredient.to_string(), |item| item.full_name());
+            return Err(RecipeExchangeError::NoWeight(name));
+        };
+        // A hundredth of a gram is finer than any scale of a counter.
+        line.amount = Amount::Grams((grams * 100.0).round() / 100.0);
+        // A button or jug may have given it its temperature.
+        line.temperature = Some(celsius);
+    }
+    Ok(weighed)
+}
+
+/// A recipe of another shop, with the book that it came in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ForeignRecipe {
+    /// The book that it came in.
+    pub book: Book,
+    /// The recipe.
+    pub recipe: RecipeId,
+    /// Its lines, one for each ingredient, in order.
+    pub lines: Vec<ForeignLine>,
+}
+
+/// An ingredient of a recipe of another shop.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ForeignLine {
+    /// The ingredient, by its id in the other book.
+    pub ingredient: IngredientId,
+    /// Its name.
+    pub name: String,
+}
+
+/// Reads a recipe of another shop from the book that it came in.
+pub fn read_recipe(book: Book) -> Result<ForeignRecipe, RecipeExchangeError> {
+    let served: Vec<&Arc<Recipe>> = book
+        .recipes
+        .iter()
+        .filter(|recipe| recipe.cup.is_some())
+        .collect();
+    let [recipe] = served.as_slice() else {
+        return Err(RecipeExchangeError::NotOneRecipe(served.len()));
+    };
+    if recipe.approvals.is_empty() {
+        return Err(RecipeExchangeError::NotApproved(recipe.name.clone()));
+    }
+    let id = recipe.id.clone();
+    let mut lines: Vec<ForeignLine> = Vec::new();
+    for ingredient in ingredients_of(&recipe.plain()) {
+        if lines.iter().all(|line| line.ingredient != ingredient) {
+            let name = book
+                .ingredient(&ingredient)
+                .map_or_else(|| ingredient.to_string(), |item| item.full_name());
+            lines.push(ForeignLine { ingredient, name });
+        }
+    }
+    Ok(ForeignRecipe {
+        book,
+        recipe: id,
+        lines,
+    })
+}
+
+/// What stands for a foreign ingredient.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum MappedTo {
+    /// An ingredient of this book.
+    Ours(IngredientId),
+    /// The foreign one, which is added to this book.
+    Added,
+}
+
+/// A foreign ingredient and what stands for it here.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LineMapping {
+    /// The foreign ingredient.
+    pub foreign: ForeignLine,
+    /// Ingredients of this book that could stand for it, the likeliest first.
+    pub candidates: Vec<IngredientId>,
+    /// What is chosen.
+    pub to: MappedTo,
+    /// Why, for the person who reviews it.
+    pub why: String,
+}
+
+/// Proposes what stands for each foreign ingredient: the same name, else the same role and flavour, else nothing.
+pub fn propose_mappings(book: &Book, foreign: &ForeignRecipe) -> Vec<LineMapping> {
+    let propose = |line: &ForeignLine| {
+        let Some(theirs) = foreign.book.ingredient(&line.ingredient) else {
+            return LineMapping {
+                foreign: line.clone(),
+                candidates: Vec::new(),
+                to: MappedTo::Added,
+                why: "the file does not describe it".to_owned(),
+            };
+        };
+        let mut ranked: Vec<(u32, &Ingredient)> = book
+            .ingredients
+            .iter()
+            .map(|ours| (likeness(theirs, ours), ours.as_ref()))
+            .filter(|(likeness, _)| *likeness > 0)
+            .collect();
+        ranked.sort_by_key(|(likeness, _)| std::cmp::Reverse(*likeness));
+        let candidates: Vec<IngredientId> =
+            ranked.iter().map(|(_, ours)| ours.id.clone()).collect();
+        let (to, why) = match ranked.first() {
+            Some((likeness, ours)) if *likeness >= SAME_NAME => {
+                (MappedTo::Ours(ours.id.clone()), "the same name".to_owned())
+            }
+            Some((likeness, ours)) if *likeness >= LIKE => (
+                MappedTo::Ours(ours.id.clone()),
+                format!("also {}, and tastes of the same", ours.role.word()),
+            ),
+            _ => (
+                MappedTo::Added,
+                "nothing here is like it: it is added".to_owned(),
+            ),
+        };
+        LineMapping {
+            foreign: line.clone(),
+            candidates,
+            to,
+            why,
+        }
+    };
+    foreign.lines.iter().map(propose).collect()
+}
+
+/// Likeness of two of one name.
+const SAME_NAME: u32 = 100;
+
+/// Likeness that is enough to propose one for the other.
+const LIKE: u32 = 10;
+
+fn likeness(theirs: &Ingredient, ours: &Ingredient) -> u32 {
+    if (theirs.form == Form::Ice) != (ours.form == Form::Ice) {
+        return 0;
+    }
+    if theirs.full_name().to_lowercase() == ours.full_name().to_lowercase() {
+        return SAME_NAME;
+    }
+    if theirs.role != ours.role {
+        return 0;
+    }
+    let names = |ingredient: &Ingredient| -> Vec<String> {
+        let flavours = ingredient.composition.flavours.iter();
+        flavours
+            .map(|flavour| flavour.name.to_lowercase())
+            .collect()
+    };
+    let (their_flavours, our_flavours) = (names(theirs), names(ours));
+    let shared = their_flavours
+        .iter()
+        .filter(|name| our_flavours.contains(name))
+        .count();
+    // Something with a flavour that nothing here has is not replaced by another flavour.
+    let fits = shared > 0 || their_flavours.is_empty() && our_flavours.is_empty();
+    let form = u32::from(theirs.form == ours.form) * 5;
+    let dry = u32::from(theirs.form.is_dry() == ours.form.is_dry()) * 2;
+    1 + u32::from(fits) * LIKE + form + dry
+}
+
+/// A recipe of another shop as this shop would make it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Arrival {
+    /// The recipe, a draft.
+    pub recipe: Recipe,
+    /// Ingredients that are added for it.
+    pub added: Vec<Ingredient>,
+    /// How the re-expressed lines differ from the other shop's standard before anything moves.
+    pub plain: Difference,
+    /// How the recipe differs from it.
+    pub difference: Difference,
+    /// What was moved to bring it back.
+    pub moves: Vec<LineMove>,
+    /// In a sentence; or why nothing could be brought back.
+    pub explanation: String,
+}
+
+impl Arrival {
+    /// What accepting it does, as one step.
+    pub fn edit(&self, book: &Book) -> Result<Edit, EditError> {
+        let mut after = book.clone();
+        for ingredient in &self.added {
+            after = apply(&after, &Edit::PutIngredient(ingredient.clone()))?;
+        }
+        after = apply(&after, &Edit::PutRecipe(self.recipe.clone()))?;
+        Ok(Edit::PutBook {
+            book: Arc::new(after),
+            label: format!("bring in {}", self.recipe.name),
+        })
+    }
+}
+
+/// The recipe re-expressed with these mappings and brought back to the other shop's standard.
+pub fn arrival(
+    book: &Book,
+    foreign: &ForeignRecipe,
+    mappings: &[LineMapping],
+) -> Result<Arrival, RecipeExchangeError> {
+    let theirs = foreign
+        .book
+        .recipe(&foreign.recipe)
+        .ok_or_else(|| RecipeExchangeError::NoRecipe(foreign.recipe.clone()))?;
+    let approval = theirs
+        .approvals
+        .last()
+        .ok_or_else(|| RecipeExchangeError::NotApproved(theirs.name.clone()))?;
+    // Both shops' things in one book, theirs under ids that nothing of ours has.
+    let mut both = book.clone();
+    let renamed = put_theirs(&mut both, &foreign.book);
+    let mut added = Vec::new();
+    for mapping in mappings {
+        match &mapping.to {
+            MappedTo::Ours(id) if book.ingredient(id).is_none() => {
+                return Err(RecipeExchangeError::NoIngredient(id.clone()));
+            }
+            MappedTo::Ours(_) => {}
+            MappedTo::Added => {
+                let id = renamed.ingredient(&mapping.foreign.ingredient);
+                let ingredient = both.ingredient(&id).cloned();
+                let ingredient =
+                    ingredient.ok_or_else(|| RecipeExchangeError::NoIngredient(id.clone()))?;
+                // What their house makes is bought from them, so to speak: their recipes stay with them.
+                added.push(Ingredient {
+                    house_made: None,
+                    ..flattened(&both, &ingredient)
+                });
+            }
+        }
+    }
+    for ingredient in &added {
+        both.ingredients.put(ingredient.clone());
+    }
+    let standard_lines = renamed.resolved(&approval.resolved);
+    let mapped = |id: &IngredientId| {
+        mappings
+            .iter()
+            .find(|mapping| mapping.foreign.ingredient == *id)
+            .map_or_else(
+                || renamed.ingredient(id),
+                |mapping| match &mapping.to {
+                    MappedTo::Ours(ours) => ours.clone(),
+                    MappedTo::Added => renamed.ingredient(id),
+                },
+            )
+    };
+    let lines = re_expressed(&both, book, foreign, &approval.resolved, &mapped);
+    let id = RecipeId::from_name(theirs.name.as_str(), |id| both.recipe(id).is_some());
+    let mut recipe = plain_recipe(theirs, theirs.name.clone(), &lines);
+    recipe.id = id.clone();
+    recipe.approvals = vec![Approval {
+        version: None,
+        resolved: standard_lines,
+        ..approval.clone()
+    }];
+    both.recipes.put(recipe.clone());
+    let place = Place::Recipe(id, "lines");
+    let standard = balance(&both, recipe.approvals[0].resolved.clone(), &place);
+    let plain_balance = balance(&both, lines, &place);
+    let plain = difference(&both.settings, &standard, &plain_balance);
+    let brought = bring_level(&both, &recipe, None);
+    let (difference, moves, explanation) = match brought {
+        Some(Ok(adapted)) => {
+            recipe.entries.clone_from(&adapted.balance.resolved.entries);
+            (adapted.difference, adapted.moves, adapted.explanation)
+        }
+        Some(Err(reason)) => (plain.clone(), Vec::new(), reason),
+        None => (plain.clone(), Vec::new(), String::new()),
+    };
+    // Their lines are no lines of this book: the shop that takes the recipe over tastes and approves it itself.
+    recipe.approvals.clear();
+    let from = &foreign.book.settings.shop;
+    let note = format!(
+        "From {from}, approved there {}. {explanation} {}",
+        approval.date, theirs.note
+    );
+    note.trim().clone_into(&mut recipe.note);
+    Ok(Arrival {
+        recipe,
+        added,
+        plain,
+        difference,
+        moves,
+        explanation,
+    })
+}
+
+/// Figures that a batch hands on to what it makes.
+const FLATTENED: [(Nutrient, Measurand); 11] = [
+    (Nutrient::Fat, Measurand::Fat),
+    (Nutrient::Saturates, Measurand::Saturates),
+    (Nutrient::Carbohydrate, Measurand::Carbohydrate),
+    (Nutrient::Sugars, Measurand::TotalSugar),
+    (Nutrient::Polyols, Measurand::Polyols),
+    (Nutrient::Fibre, Measurand::Fibre),
+    (Nutrient::Protein, Measurand::Protein),
+    (Nutrient::Salt, Measurand::Salt),
+    (Nutrient::Acid, Measurand::Acid),
+    (Nutrient::TeaSolids, Measurand::TeaSolids),
+    (Nutrient::Caffeine, Measurand::Caffeine),
+];
+
+/// Something house-made with its composition written out, as far as all of it is known.
+fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
+    let mut flat = ingredient.clone();
+    let made = ingredient.house_made.as_ref();
+    let recipe = made.and_then(|made| book.recipe(&made.recipe).map(|recipe| (made, recipe)));
+    let Some((made, recipe)) = recipe.filter(|(made, _)| made.yield_grams.value > 0.0) else {
+        return flat;
+    };
+    let batch = balance(
+        book,
+        recipe.plain(),
+        &Place::Recipe(recipe.id.clone(), "lines"),
+    );
+    let composition = &mut flat.composition;
+    if composition.figures.is_empty() {
+        composition.basis = Basis::Per100Grams;
+    } else if composition.basis != Basis::Per100Grams {
+        // Figures of two bases can't stand side by side; what is stated stays, the rest is not known.
+        return flat;
+    }
+    let complete = |measurand| batch.figures.complete(measurand);
+    if let Some(sugar) = complete(Measurand::TotalSugar).filter(|sugar| *sugar > 0.0) {
+        let part = |measurand| complete(measurand).map(|amount| amount / sugar);
+        if composition.sugar_profile.is_none() {
+            composition.sugar_profile = own_profile(&part);
+        }
+        if composition.free_sugar_fraction.is_none() {
+            composition.free_sugar_fraction = part(Measurand::FreeSugars);
+        }
+    }
+    for (nutrient, measurand) in FLATTENED {
+        if let Some(amount) = batch.figures.complete(measurand)
+            && flat.composition.get(nutrient).is_none()
+        {
+            let figure = crate::book::Figure {
+                value: amount / made.yield_grams.value * 100.0,
+                evidence: crate::book::Evidence::SpecSheet,
+                u: Some(batch.uncertainty(measurand.slot()) / made.yield_grams.value * 100.0),
+            };
+            flat.composition.figures.insert(nutrient, figure);
+        }
+    }
+    flat
+}
+
+/// How the sugars of a batch divide; `None` when that is not known in full.
+fn own_profile(part: &dyn Fn(Measurand) -> Option<f64>) -> Option<SugarProfile> {
+    Some(SugarProfile::Own {
+        sucrose: part(Measurand::Sucrose)?,
+        glucose: part(Measurand::Glucose)?,
+        fructose: part(Measurand::Fructose)?,
+        lactose: part(Measurand::Lactose)?,
+        maltose: part(Measurand::Maltose)?,
+        other: part(Measurand::OtherSugar)?,
+    })
+}
+
+/// What their ids have become.
+struct Renamed {
+    ingredients: Vec<(IngredientId, IngredientId)>,
+    vessels: Vec<(VesselId, VesselId)>,
+}
+
+impl Renamed {
+    fn ingredient(&self, id: &IngredientId) -> IngredientId {
+        let found = self.ingredients.iter().find(|(before, _)| before == id);
+        found.map_or_else(|| id.clone(), |(_, after)| after.clone())
+    }
+
+    fn vessel(&self, id: &VesselId) -> VesselId {
+        let found = self.vessels.iter().find(|(before, _)| before == id);
+        found.map_or_else(|| id.clone(), |(_, after)| after.clone())
+    }
+
+    fn resolved(&self, resolved: &Resolved) -> Resolved {
+        let mut renamed = resolved.clone();
+        for entry in &mut renamed.entries {
+            if let Entry::Line(line) = entry {
+                line.ingredient = self.ingredient(&line.ingredient);
+                if let Some(carried) = &mut line.carried {
+                    carried.ingredient = self.ingredient(&carried.ingredient);
+                }
+            }
+        }
+        renamed.cup = renamed.cup.as_ref().map(|id| self.vessel(id));
+        renamed.shaker = renamed.shaker.as_ref().map(|id| self.vessel(id));
+        renamed
+    }
+}
+
+fn put_theirs(both: &mut Book, theirs: &Book) -> Renamed {
+    let mut renamed = Renamed {
+        ingredients: Vec::new(),
+        vessels: Vec::new(),
+    };
+    for item in &theirs.ingredients {
+        let id = IngredientId::from_name(item.id.as_str(), |id| {
+            both.ingredient(id).is_some()
+                || renamed.ingredients.iter().any(|(_, known)| known == id)
+        });
+        renamed.ingredients.push((item.id.clone(), id));
+    }
+    for item in &theirs.vessels {
+        let id = VesselId::from_name(item.id.as_str(), |id| {
+            both.vessel(id).is_some() || renamed.vessels.iter().any(|(_, known)| known == id)
+        });
+        both.vessels.put(Vessel {
+            id: id.clone(),
+            ..(**item).clone()
+        });
+        renamed.vessels.push((item.id.clone(), id));
+    }
+    let mut recipes = Vec::new();
+    for recipe in theirs.recipes.iter().filter(|recipe| recipe.cup.is_none()) {
+        let id = RecipeId::from_name(recipe.id.as_str(), |id| both.recipe(id).is_some());
+        let lines = renamed.resolved(&recipe.plain());
+        let mut house = plain_recipe(recipe, recipe.name.clone(), &lines);
+        house.id = id.clone();
+        both.recipes.put(house);
+        recipes.push((recipe.id.clone(), id));
+    }
+    for item in &theirs.ingredients {
+        let mut ingredient = (**item).clone();
+        ingredient.id = renamed.ingredient(&item.id);
+        if let Some(made) = &mut ingredient.house_made
+            && let Some((_, id)) = recipes.iter().find(|(before, _)| *before == made.recipe)
+        {
+            made.recipe = id.clone();
+        }
+        both.ingredients.put(ingredient);
+    }
+    renamed
+}
+
+/// Their lines with our ingredients in our measures, in our cup and shaker of nearest size.
+fn re_expressed(
+    both: &Book,
+    ours: &Book,
+    foreign: &ForeignRecipe,
+    approved: &Resolved,
+    mapped: &dyn Fn(&IngredientId) -> IngredientId,
+) -> Resolved {
+    let mut lines = approved.clone();
+    for entry in &mut lines.entries {
+        let Entry::Line(line) = entry else { continue };
+        let grams = line.amount.number().unwrap_or(0.0);
+        line.ingredient = mapped(&line.ingredient);
+        if let Some(carried) = &mut line.carried {
+            *carried = Carried {
+                ingredient: mapped(&carried.ingredient),
+                grams: carried.grams,
+            };
+        }
+        line.amount = amount_here(both, line, grams);
+    }
+    let nearest = |id: &Option<VesselId>, kind: VesselKind| {
+        let wanted = foreign.book.vessel(id.as_ref()?)?;
+        let of_kind = ours.vessels.iter().filter(|vessel| vessel.kind == kind);
+        // Of two of one size the one whose wall takes as much heat: the drink comes out as warm.
+        of_kind
+            .min_by(|one, other| {
+                let far = |vessel: &Vessel| {
+                    let heat = |vessel: &Vessel| vessel.heat_capacity().unwrap_or(0.0);
+                    let size = (vessel.capacity / wanted.capacity).ln().abs();
+                    size * 100.0 + (heat(vessel) - heat(wanted)).abs()
+                };
+                far(one).total_cmp(&far(other))
+            })
+            .map(|vessel| vessel.id.clone())
+    };
+    lines.cup = nearest(&approved.cup, VesselKind::Cup);
+    lines.shaker = nearest(&approved.shaker, VesselKind::Shaker);
+    lines
+}
+
+/// So many grams in the measure that was weighed with the ingredient, in whole increments; else to 5 ml or 1 g.
+fn amount_here(book: &Book, line: &Line, grams: f64) -> Amount {
+    let Some(ingredient) = book.ingredient(&line.ingredient) else {
+        return Amount::Grams(grams);
+    };
+    let mix = per_gram(ingredient, &mut Slots::default()).mix;
+    let celsius = line.temperature.unwrap_or(book.settings.room_temperature);
+    let weighs = |amount: &Amount| {
+        let one = portion(book, ingredient, &mix, amount, celsius)?.grams;
+        (one > 0.0).then_some(one)
+    };
+    let weighed = book
+        .measures
+        .iter()
+        .find(|measure| measure.calibration(Some(&ingredient.id)).is_some());
+    if let Some(measure) = weighed
+        && let Some(one) = weighs(&Amount::Count(1.0, measure.id.clone()))
+    {
+        let steps = (grams / one / measure.step()).round().max(1.0);
+        return Amount::Count(steps * measure.step(), measure.id.clone());
+    }
+    let is_poured = !ingredient.form.is_dry()
+        && !matches!(ingredient.form, Form::Ice | Form::Pieces | Form::Paste);
+    if let (true, Some(one)) = (is_poured, weighs(&Amount::Millilitres(1.0))) {
+        return Amount::Millilitres(((grams / one / 5.0).round() * 5.0).max(5.0));
+    }
+    Amount::Grams(grams.round().max(1.0))
+}
+
+/// Lines by id, for those who show what has become of each.
+impl Arrival {
+    /// The line of the recipe with this id.
+    pub fn line(&self, id: &LineId) -> Option<&Line> {
+        let lines = self.recipe.entries.iter().filter_map(Entry::line);
+        lines.into_iter().find(|line| line.id == *id)
+    }
+}

@@ -1,0 +1,103 @@
+//! A list for a person to review: what would be new, what would change, what is left out and why.
+
+use std::sync::Arc;
+
+use crate::book::{Book, Ingredient};
+use crate::edit::{Edit, EditError, apply};
+
+/// What would become of one row.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Outcome {
+    /// An ingredient that the book does not have.
+    New(Box<Ingredient>),
+    /// An ingredient with other figures than now; the sentences say which.
+    Changed {
+        /// The ingredient as it would be.
+        ingredient: Box<Ingredient>,
+        /// "fat: 30.0 g → 32.0 g".
+        changes: Vec<String>,
+    },
+    /// The book has it just so.
+    Same,
+    /// It is left out.
+    Skipped(String),
+}
+
+/// A row of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ReviewLine {
+    /// Line in the file, from 1.
+    pub line: u64,
+    /// What the row is about.
+    pub name: String,
+    /// What would become of it.
+    pub outcome: Outcome,
+    /// What could not be read in it, cell by cell; the rest is taken.
+    pub doubts: Vec<String>,
+}
+
+impl ReviewLine {
+    /// Whether it would change the book.
+    pub fn is_change(&self) -> bool {
+        matches!(self.outcome, Outcome::New(_) | Outcome::Changed { .. })
+    }
+
+    /// The word on screens.
+    pub fn word(&self) -> &'static str {
+        match self.outcome {
+            Outcome::New(_) => "new",
+            Outcome::Changed { .. } => "changed",
+            Outcome::Same => "the same",
+            Outcome::Skipped(_) => "skipped",
+        }
+    }
+}
+
+/// What a file would do to the book.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Review {
+    /// A line for each row of the file.
+    pub lines: Vec<ReviewLine>,
+}
+
+impl Review {
+    /// How many lines are new, changed, the same, skipped.
+    pub fn counts(&self) -> [usize; 4] {
+        let mut counts = [0; 4];
+        for line in &self.lines {
+            let at = match line.outcome {
+                Outcome::New(_) => 0,
+                Outcome::Changed { .. } => 1,
+                Outcome::Same => 2,
+                Outcome::Skipped(_) => 3,
+            };
+            counts[at] += 1;
+        }
+        counts
+    }
+}
+
+/// What accepting lines of a review does: one edit with a label, so that it is one step back. `accepted` tells by position
+/// which lines are; `None` when none of them changes anything.
+pub fn edits_of(
+    book: &Book,
+    review: &Review,
+    accepted: impl Fn(usize) -> bool,
+    label: impl Into<String>,
+) -> Result<Option<Edit>, EditError> {
+    let mut after = None;
+    for (at, line) in review.lines.iter().enumerate() {
+        let ingredient = match &line.outcome {
+            Outcome::New(ingredient) | Outcome::Changed { ingredient, .. } if accepted(at) => {
+                ingredient
+            }
+            _ => continue,
+        };
+        let edit = Edit::PutIngredient((**ingredient).clone());
+        after = Some(apply(after.as_ref().unwrap_or(book), &edit)?);
+    }
+    Ok(after.map(|book| Edit::PutBook {
+        book: Arc::new(book),
+        label: label.into(),
+    }))
+}

@@ -1,0 +1,265 @@
+//! Text from a file as a table: which bytes are letters, which sign parts the cells, which row is the heading.
+
+/// Most rows that are read: a price list of a wholesaler has some ten thousand.
+pub(super) const MOST_ROWS: usize = 100_000;
+
+/// How the bytes of a file become letters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Encoding {
+    /// UTF-8, with or without a mark at the beginning.
+    Utf8,
+    /// UTF-16, as a mark at the beginning says.
+    Utf16,
+    /// One byte a letter, as older office programs write: taken for Windows-1252.
+    SingleByte,
+}
+
+impl Encoding {
+    /// The words on screens.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Utf8 => "UTF-8",
+            Self::Utf16 => "UTF-16",
+            Self::SingleByte => "one byte a letter (read as Windows-1252; check the accents)",
+        }
+    }
+}
+
+/// The sign between cells.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Delimiter {
+    /// `,`
+    Comma,
+    /// `;`
+    Semicolon,
+    /// Tab.
+    Tab,
+    /// `|`
+    Bar,
+}
+
+impl Delimiter {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: [Self; 4] = [Self::Comma, Self::Semicolon, Self::Tab, Self::Bar];
+
+    /// The words on screens.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Comma => "comma",
+            Self::Semicolon => "semicolon",
+            Self::Tab => "tab",
+            Self::Bar => "vertical bar",
+        }
+    }
+
+    fn byte(self) -> u8 {
+        match self {
+            Self::Comma => b',',
+            Self::Semicolon => b';',
+            Self::Tab => b'\t',
+            Self::Bar => b'|',
+        }
+    }
+}
+
+/// A table of texts.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TextTable {
+    /// How the bytes were read.
+    pub encoding: Encoding,
+    /// The sign between cells.
+    pub delimiter: Delimiter,
+    /// The cells of the first row.
+    pub headings: Vec<String>,
+    /// The rows below it, each with its line in the file, from 1.
+    pub rows: Vec<(u64, Vec<String>)>,
+}
+
+/// Why a file is no table.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum TableError {
+    /// There is nothing in it.
+    #[error("the file is empty; expected a row of headings and a row for each ingredient")]
+    Empty,
+    /// There are headings and nothing else.
+    #[error("the file has headings and no rows below them")]
+    NoRows,
+    /// It is not text.
+    #[error(
+        "the file is not text (a zero byte at {at}); save the sheet as CSV in your spreadsheet and choose that file"
+    )]
+    NotText {
+        /// Byte, from 1.
+        at: usize,
+    },
+    /// It has more rows than any list of ingredients.
+    #[error("the file has more than {MOST_ROWS} rows; divide it")]
+    TooLong,
+    /// The quotes don't close.
+    #[error("line {line} can't be read: {reason}")]
+    Row {
+        /// Line, from 1.
+        line: u64,
+        /// What is wrong with it.
+        reason: String,
+    },
+}
+
+/// Reads a table. Without a delimiter the one is taken that parts the most rows into the same number of cells.
+pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTable, TableError> {
+    let (encoding, text) = decode(bytes)?;
+    if text.trim().is_empty() {
+        return Err(TableError::Empty);
+    }
+    let delimiter = delimiter.unwrap_or_else(|| guess_delimiter(&text));
+    let mut reader = csv::ReaderBuilder::new()
+        .delimiter(delimiter.byte())
+        .has_headers(false)
+        .flexible(true)
+        .from_reader(text.as_bytes());
+    let mut rows = Vec::new();
+    for record in reader.records() {
+        let record = record.map_err(|error| TableError::Row {
+            line: error.position().map_or(0, csv::Position::line),
+            reason: error.to_string(),
+        })?;
+        let line = record.position().map_or(0, csv::Position::line);
+        let cells: Vec<String> = record.iter().map(|cell| cell.trim().to_owned()).collect();
+        if cells.iter().all(String::is_empty) {
+            continue;
+        }
+        if rows.len() > MOST_ROWS {
+            return Err(TableError::TooLong);
+        }
+        rows.push((line, cells));
+    }
+    if rows.is_empty() {
+        return Err(TableError::Empty);
+    }
+    let (_, headings) = rows.remove(0);
+    if rows.is_empty() {
+        return Err(TableError::NoRows);
+    }
+    Ok(TextTable {
+        encoding,
+        delimiter,
+        headings,
+        rows,
+    })
+}
+
+fn decode(bytes: &[u8]) -> Result<(Encoding, String), TableError> {
+    let utf16 = |rest: &[u8], unit: fn([u8; 2]) -> u16| {
+        let units = rest.chunks_exact(2).map(|pair| unit([pair[0], pair[1]]));
+        char::decode_utf16(units)
+            .map(|letter| letter.unwrap_or(char::REPLACEMENT_CHARACTER))
+            .collect::<String>()
+    };
+    if let Some(rest) = bytes.strip_prefix(&[0xff, 0xfe]) {
+        return Ok((Encoding::Utf16, utf16(rest, u16::from_le_bytes)));
+    }
+    if let Some(rest) = bytes.strip_prefix(&[0xfe, 0xff]) {
+        return Ok((Encoding::Utf16, utf16(rest, u16::from_be_bytes)));
+    }
+    if let Some(at) = bytes.iter().position(|byte| *byte == 0) {
+        return Err(TableError::NotText { at: at + 1 });
+    }
+    let bytes = bytes.strip_prefix(&[0xef, 0xbb, 0xbf]).unwrap_or(bytes);
+    match std::str::from_utf8(bytes) {
+        Ok(text) => Ok((Encoding::Utf8, text.to_owned())),
+        Err(_) => Ok((
+            Encoding::SingleByte,
+            bytes.iter().map(|byte| windows_1252(*byte)).collect(),
+        )),
+    }
+}
+
+/// The letters of Windows-1252 where it differs from Latin-1 (WHATWG Encoding Standard, index windows-1252).
+fn windows_1252(byte: u8) -> char {
+    const FROM_80: [char; 32] = [
+        '€', '\u{81}', '‚', 'ƒ', '„', '…', '†', '‡', 'ˆ', '‰', 'Š', '‹', 'Œ', '\u{8d}', 'Ž',
+        '\u{8f}', '\u{90}', '‘', '’', '“', '”', '•', '–', '—', '˜', '™', 'š', '›', 'œ', '\u{9d}',
+        'ž', 'Ÿ',
+    ];
+    match byte {
+        0x80..=0x9f => FROM_80[usize::from(byte - 0x80)],
+        _ => char::from(byte),
+    }
+}
+
+/// Rows that are looked at to tell the delimiter.
+const SAMPLE_ROWS: usize = 40;
+
+fn guess_delimiter(text: &str) -> Delimiter {
+    // A row that is wider than one cell and as wide as the heading speaks for a sign; a decimal comma makes rows uneven.
+    let score = |delimiter: Delimiter| {
+        let mut reader = csv::ReaderBuilder::new()
+            .delimiter(delimiter.byte())
+            .has_headers(false)
+            .flexible(true)
+            .from_reader(text.as_bytes());
+        let widths: Vec<usize> = reader
+            .records()
+            .take(SAMPLE_ROWS)
+            .filter_map(Result::ok)
+            .map(|record| record.len())
+            .collect();
+        let first = widths.first().copied().unwrap_or(0);
+        if first < 2 {
+            return (0, 0);
+        }
+        let even = widths.iter().filter(|width| **width == first).count();
+        (even * 100 / widths.len(), first)
+    };
+    Delimiter::ALL
+        .into_iter()
+        .rev()
+        .max_by_key(|delimiter| score(*delimiter))
+        .unwrap_or(Delimiter::Comma)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_sign_between_cells_is_found_even_beside_decimal_commas() {
+        for (text, delimiter) in [
+            ("name;fat\na;1,5\nb;2,5\n", Delimiter::Semicolon),
+            ("name,fat\na,1.5\n", Delimiter::Comma),
+            ("name\tfat\na\t1,5\n", Delimiter::Tab),
+            ("name|fat\na|1,5\n", Delimiter::Bar),
+            ("name,fat\n\"a; b\",\"1,5\"\n", Delimiter::Comma),
+        ] {
+            let table = read_table(text.as_bytes(), None).unwrap();
+            assert_eq!(table.delimiter, delimiter, "{text}");
+            assert_eq!(table.headings, ["name", "fat"], "{text}");
+        }
+    }
+
+    #[test]
+    fn letters_are_read_as_they_were_written() {
+        let utf16: Vec<u8> = "\u{feff}name;brand\nThé;é"
+            .encode_utf16()
+            .flat_map(u16::to_le_bytes)
+            .collect();
+        for bytes in [
+            "\u{feff}name;brand\nThé;é".as_bytes().to_vec(),
+            utf16,
+            b"name;brand\nTh\xe9;\xe9".to_vec(),
+        ] {
+            let table = read_table(&bytes, None).unwrap();
+            assert_eq!(table.rows[0].1, ["Thé", "é"]);
+        }
+    }
+
+    #[test]
+    fn what_is_no_table_is_refused_with_a_reason() {
+        assert_eq!(read_table(b"", None), Err(TableError::Empty));
+        assert_eq!(read_table(b"a;b\n", None), Err(TableError::NoRows));
+        assert!(matches!(
+            read_table(b"PK\x03\x04\x00\x00", None),
+            Err(TableError::NotText { at: 5 })
+        ));
+    }
+}

@@ -1,0 +1,58 @@
+//! A version brought back to its standard as it stands: nothing is swapped, only amounts move.
+
+use crate::book::{Book, Line, Recipe, Role, Stage, VersionId};
+
+use super::adapt::{Adapted, Origin, remaining};
+use super::demands::Demands;
+use super::question::{Adjustable, steps_in};
+use super::watch::Watch;
+
+/// How far a line may move from its amount, in steps.
+const REACH: i32 = 8;
+
+/// Most lines that move.
+const MOST_LINES: usize = 8;
+
+/// The amounts of a version that bring it nearest to its standard; `None` when there is no such version. `Err` says why
+/// nothing is possible. Lines of what is mixed move, sweeteners down to none, the others not below one step.
+pub fn bring_level(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+) -> Option<Result<Adapted, String>> {
+    let watch = Watch::default();
+    let mut origin = Origin::new(book, recipe, version, &watch)?;
+    let mut lines: Vec<&Line> = origin
+        .resolved
+        .lines()
+        .filter(|line| line.stage == Stage::Mixed && !line.amount.fills())
+        .collect();
+    lines.sort_by_key(|line| {
+        !matches!(
+            line.role,
+            Role::Sweetener | Role::Flavour | Role::Creamer | Role::Tea | Role::Water
+        )
+    });
+    lines.truncate(MOST_LINES);
+    let adjustable = lines.into_iter().filter_map(|line| {
+        let mut found = Adjustable::new(book, line, false)?;
+        let now = steps_in(line.amount.number()?, found.step);
+        let least = i32::from(line.role != Role::Sweetener);
+        found.range.low = (now - REACH).max(least);
+        found.range.high = now.max(least) + REACH;
+        Some(found)
+    });
+    let adjustable = adjustable.collect();
+    // A line counts as moved against how it stands, not against the standard, whose measures may be another shop's.
+    origin.standard.resolved = origin.resolved.clone();
+    let brought = origin.bring_back(
+        origin.resolved.clone(),
+        adjustable,
+        &[],
+        &Demands::default(),
+    );
+    Some(brought.map(|mut adapted| {
+        adapted.explanation = format!("Against the standard, {}.", remaining(&adapted.difference));
+        adapted
+    }))
+}

@@ -1,0 +1,132 @@
+//! What the card is for, on which paper, with which day.
+
+use egui::{ComboBox, TextEdit, Ui};
+
+use super::heading_ui;
+use super::model::{CardState, others};
+use super::quiet_ui;
+use crate::cards::{CardKind, Paper};
+use crate::ui::Screen;
+use crate::ui::theme::{self, grid};
+
+/// Most versions that are compared with the one in hand.
+const MOST_BESIDE: usize = 3;
+
+pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
+    let width = ui.available_width();
+    for kind in CardKind::ALL {
+        let words = upper(kind.words());
+        if ui.radio(state.kind == kind, words).clicked() {
+            state.kind = kind;
+            state.page = 0;
+        }
+    }
+    ui.add_space(grid::EASY);
+    if state.kind == CardKind::Comparison {
+        beside_ui(ui, screen, state);
+    }
+    if state.kind == CardKind::Batch {
+        row_ui(ui, "Drinks", |ui| {
+            let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);
+            ui.add(field).accessible_name("How many drinks");
+        });
+        if state.count().is_none() {
+            let palette = theme::palette(ui.visuals());
+            ui.colored_label(
+                palette.off_level,
+                "expected a number of drinks from 1 to 100 000",
+            );
+        }
+    }
+    row_ui(ui, "Paper", |ui| {
+        let chosen = state.paper();
+        let combo = ComboBox::from_id_salt("paper")
+            .selected_text(chosen.words())
+            .width((width - LABEL).min(180.0))
+            .show_ui(ui, |ui| {
+                for paper in Paper::ALL {
+                    if ui
+                        .selectable_label(chosen == paper, paper.words())
+                        .clicked()
+                    {
+                        state.paper = Some(paper);
+                        state.inches = paper.is_in_inches();
+                        state.page = 0;
+                    }
+                }
+            });
+        combo.response.accessible_name("Paper");
+    });
+    row_ui(ui, "Day on it", |ui| {
+        if let Some(date) = &mut state.date {
+            let field = TextEdit::singleline(date)
+                .desired_width(120.0)
+                .hint_text("none");
+            ui.add(field).accessible_name("Day on the card");
+        }
+    });
+    row_ui(ui, "Language", |ui| {
+        let field = TextEdit::singleline(&mut state.language)
+            .desired_width(80.0)
+            .hint_text("en");
+        ui.add(field)
+            .accessible_name("Language of the card")
+            .on_hover_text(
+                "Tag of the language that names are in: en, zh-Hans, ja, ar … It decides between forms of a character.",
+            );
+    });
+}
+
+/// Room for the words before a field, in points.
+const LABEL: f32 = 96.0;
+
+pub(super) fn row_ui(ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Ui)) {
+    ui.horizontal(|ui| {
+        let (rect, _) =
+            ui.allocate_exact_size(egui::vec2(LABEL, grid::TARGET), egui::Sense::hover());
+        let mut label = ui.new_child(
+            egui::UiBuilder::new()
+                .max_rect(rect)
+                .layout(egui::Layout::left_to_right(egui::Align::Center)),
+        );
+        label.label(words);
+        contents(ui);
+    });
+}
+
+/// The versions that stand beside the one in hand.
+fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
+    heading_ui(ui, "Beside it");
+    let others = others(screen.recipe, screen.shown.version.as_ref());
+    if others.is_empty() {
+        quiet_ui(
+            ui,
+            "This drink has no other version. Make one in the recipe, then compare.",
+        );
+    }
+    for other in others {
+        let name = other
+            .as_ref()
+            .and_then(|id| screen.recipe.version(id))
+            .map_or("as written", |version| version.name.as_str());
+        let mut chosen = state.beside.contains(&other);
+        let is_full = state.beside.len() >= MOST_BESIDE && !chosen;
+        let clicked = ui
+            .add_enabled_ui(!is_full, |ui| ui.checkbox(&mut chosen, name).clicked())
+            .inner;
+        if clicked && chosen {
+            state.beside.push(other);
+        } else if clicked {
+            state.beside.retain(|kept| *kept != other);
+        }
+    }
+    ui.add_space(grid::EASY);
+}
+
+/// "Counter card": the words of a choice begin with a capital.
+pub(super) fn upper(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| {
+        format!("{}{}", first.to_uppercase(), letters.as_str())
+    })
+}

@@ -1,0 +1,201 @@
+//! Cards: what is printed for the counter, page by page as it will come out, and what is brought in from elsewhere.
+
+mod bring_in;
+mod choose;
+mod export;
+mod model;
+mod pages;
+mod review;
+
+pub use model::CardState;
+
+use std::sync::Arc;
+
+use egui::{Label, RichText, Ui};
+
+use crate::ui::Screen;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::workbench::{Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Workbench};
+
+/// From this width on the pages stand beside what is chosen, in points.
+const BESIDE: f32 = 640.0;
+
+/// Width of the column of choices, in points.
+const CHOICES: f32 = 300.0;
+
+/// What the workbench knows of cards in this frame.
+#[derive(Clone, Debug, Default)]
+pub struct CardFrame {
+    /// The preview.
+    pub preview: PreviewShown,
+    /// How far the export is.
+    pub export: Option<ExportState>,
+    /// The list that is being brought in.
+    pub list: Option<ListInHand>,
+    /// Today.
+    pub today: String,
+}
+
+/// Asks the workbench for what the area shows.
+pub fn card_frame(workbench: &mut Workbench, order: Option<&PreviewOrder>) -> CardFrame {
+    CardFrame {
+        preview: order
+            .map(|order| workbench.card_preview(order))
+            .unwrap_or_default(),
+        export: workbench.export_state(),
+        list: workbench.list_in_hand().cloned(),
+        today: crate::workbench::today(),
+    }
+}
+
+/// The area.
+pub fn card_area_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
+    state.begin(screen, &frame.today);
+    let before = actions.len();
+    contents_ui(ui, screen, frame, state, actions);
+    // What was asked for is done when the frame has been drawn, and shows in the next one.
+    if actions.len() > before {
+        ui.request_repaint();
+    }
+}
+
+fn contents_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
+    if let Some(list) = &frame.list {
+        bring_in::bring_in_ui(ui, screen, list, state, actions);
+        ui.add_space(grid::APART);
+        return;
+    }
+    title_ui(ui, screen);
+    let width = ui.available_width();
+    if width < BESIDE {
+        choices_ui(ui, screen, frame, state, actions);
+        ui.add_space(grid::APART);
+        pages::pages_ui(ui, &frame.preview, state);
+    } else {
+        ui.horizontal_top(|ui| {
+            let usual = ui.spacing().item_spacing.x;
+            ui.spacing_mut().item_spacing.x = grid::FAR;
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = usual;
+                ui.set_width(CHOICES);
+                choices_ui(ui, screen, frame, state, actions);
+            });
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.x = usual;
+                pages::pages_ui(ui, &frame.preview, state);
+            });
+        });
+    }
+    ui.add_space(grid::APART);
+    if !frame.preview.is_current {
+        ui.request_repaint_after(std::time::Duration::from_millis(100));
+    }
+}
+
+fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
+    let palette = theme::palette(ui.visuals());
+    let name = RichText::new("Cards").font(TypeStyle::Title.font_id());
+    ui.label(name.color(palette.text_strong));
+    let version = screen
+        .shown
+        .version
+        .as_ref()
+        .and_then(|id| screen.recipe.version(id));
+    let version = version.map_or("as written", |version| version.name.as_str());
+    let words = format!("{} · {version}", screen.recipe.name);
+    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
+    ui.add_space(grid::EASY);
+}
+
+fn choices_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
+    choose::choose_ui(ui, screen, state);
+    missing_ui(ui, &frame.preview);
+    ui.add_space(grid::EASY);
+    export::export_ui(ui, screen, frame, state, actions);
+    ui.add_space(grid::APART);
+    bring_in::begin_ui(ui, state, actions);
+}
+
+/// Characters that would be empty boxes on paper.
+fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
+    let Some(Ok(preview)) = &preview.preview else {
+        return;
+    };
+    if preview.missing.is_empty() {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    ui.add_space(grid::EASY);
+    let strong = |words: &str| {
+        RichText::new(words)
+            .font(TypeStyle::Strong.font_id())
+            .color(palette.off_level)
+    };
+    ui.label(strong("Characters without a font"));
+    for missing in &preview.missing {
+        // The character itself may be missing on the screen as well, so its number comes first.
+        let words = format!("U+{:04X}", u32::from(missing.character));
+        ui.label(words)
+            .on_hover_text(format!("in {}", missing.text));
+    }
+    let words =
+        "They come out as empty boxes. Install a font for their script and open this area again.";
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
+}
+
+/// A heading within the column of choices.
+fn heading_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.label(
+        RichText::new(words)
+            .font(TypeStyle::Heading.font_id())
+            .color(palette.text_strong),
+    );
+    ui.add_space(grid::TIGHT);
+}
+
+/// A quiet sentence.
+fn quiet_ui(ui: &mut Ui, words: &str) {
+    let palette = theme::palette(ui.visuals());
+    ui.add(
+        Label::new(
+            RichText::new(words)
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet),
+        )
+        .wrap(),
+    );
+}
+
+/// A texture that is kept while its page is.
+pub(super) type PageTexture = (usize, usize, u32, egui::TextureHandle);
+
+/// Which preview a texture belongs to.
+fn identity(preview: &Arc<crate::workbench::CardPreview>) -> usize {
+    Arc::as_ptr(preview).addr()
+}

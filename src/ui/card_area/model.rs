@@ -1,0 +1,166 @@
+//! What is chosen for a card, and the order that comes of it.
+
+use std::path::PathBuf;
+
+use super::PageTexture;
+use super::review::ReviewState;
+use crate::book::{Book, Recipe, RecipeId, VersionId};
+use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu};
+use crate::ui::Screen;
+use crate::workbench::{CardFormat, PreviewOrder, Shown};
+
+/// Most drinks that a batch may be typed for.
+const MOST_DRINKS: u32 = 100_000;
+
+/// What the card area remembers between frames.
+#[derive(Default)]
+pub struct CardState {
+    /// What the card is for.
+    pub kind: CardKind,
+    /// The paper that a person chose; the usual one of the kind while nobody has.
+    pub paper: Option<Paper>,
+    /// Whether the shop buys paper in inches.
+    pub inches: bool,
+    /// The day that stands on it; today's until it is changed.
+    pub date: Option<String>,
+    /// Language of the card.
+    pub language: String,
+    /// How many drinks the batch is for, as typed.
+    pub drinks: String,
+    /// Versions that are compared with the one in hand.
+    pub beside: Vec<Option<VersionId>>,
+    /// The recipe that `beside` belongs to.
+    beside_of: Option<RecipeId>,
+    /// The format of the file.
+    pub format: CardFormat,
+    /// The folder that files go to, as typed.
+    pub folder: String,
+    /// The page in sight, from 0.
+    pub page: usize,
+    /// Path of what is brought in, as typed.
+    pub list_path: String,
+    pub(super) textures: Vec<PageTexture>,
+    pub(super) review: ReviewState,
+}
+
+impl CardState {
+    /// Fills what nobody has chosen yet.
+    pub(super) fn begin(&mut self, screen: &Screen<'_>, today: &str) {
+        // The frame in which the area is opened does not know the day yet.
+        if self.date.is_none() && !today.is_empty() {
+            self.date = Some(today.to_owned());
+        }
+        if self.language.is_empty() {
+            self.language.push_str("en");
+        }
+        if self.drinks.is_empty() {
+            self.drinks.push_str("20");
+        }
+        if self.folder.is_empty() {
+            self.folder = usual_folder().display().to_string();
+        }
+        if self.beside_of.as_ref() != Some(&screen.recipe.id) {
+            self.beside_of = Some(screen.recipe.id.clone());
+            self.beside = others(screen.recipe, screen.shown.version.as_ref())
+                .into_iter()
+                .take(1)
+                .collect();
+        }
+    }
+
+    /// The paper that is used.
+    pub fn paper(&self) -> Paper {
+        self.paper
+            .unwrap_or_else(|| Paper::usual(self.kind, self.inches))
+    }
+
+    /// How many drinks the batch is for; `None` when that is no number.
+    pub fn count(&self) -> Option<u32> {
+        let count = self.drinks.trim().parse().ok()?;
+        (1..=MOST_DRINKS).contains(&count).then_some(count)
+    }
+
+    /// What is asked for of the version in hand; `None` while something is missing.
+    pub fn request(&self, shown: &Shown) -> Option<CardRequest> {
+        let drink = Drink {
+            recipe: shown.recipe.clone(),
+            version: shown.version.clone(),
+        };
+        Some(match self.kind {
+            CardKind::Counter => CardRequest::Counter(drink),
+            CardKind::Training => CardRequest::Training(drink),
+            CardKind::Menu => CardRequest::Menu,
+            CardKind::Ladder => CardRequest::Ladder(drink),
+            CardKind::Comparison => {
+                let mut drinks = vec![drink.clone()];
+                drinks.extend(
+                    self.beside
+                        .iter()
+                        .filter(|version| **version != shown.version)
+                        .map(|version| Drink {
+                            recipe: shown.recipe.clone(),
+                            version: version.clone(),
+                        }),
+                );
+                if drinks.len() < 2 {
+                    return None;
+                }
+                CardRequest::Comparison(drinks)
+            }
+            CardKind::Batch => CardRequest::Batch(vec![BatchItem {
+                drink,
+                count: self.count()?,
+            }]),
+        })
+    }
+
+    /// Date and language.
+    pub fn options(&self) -> CardOptions {
+        CardOptions {
+            date: self.date.clone().unwrap_or_default(),
+            language: self.language.clone(),
+        }
+    }
+
+    /// The preview that is wanted.
+    pub fn order(&self, shown: &Shown) -> Option<PreviewOrder> {
+        // Nothing is laid out before the first frame has filled the choices.
+        self.date.as_ref()?;
+        Some(PreviewOrder {
+            request: self.request(shown)?,
+            options: self.options(),
+            paper: self.paper(),
+        })
+    }
+
+    /// Cards of the whole menu; `None` for a kind that is no card of one drink.
+    pub fn requests_of_menu(&self, book: &Book) -> Option<Vec<CardRequest>> {
+        let kind: fn(Drink) -> CardRequest = match self.kind {
+            CardKind::Counter => CardRequest::Counter,
+            CardKind::Training => CardRequest::Training,
+            CardKind::Ladder => CardRequest::Ladder,
+            CardKind::Menu | CardKind::Comparison | CardKind::Batch => return None,
+        };
+        Some(drinks_of_menu(book).into_iter().map(kind).collect())
+    }
+}
+
+/// The other versions of a recipe, the recipe itself among them.
+pub(super) fn others(recipe: &Recipe, shown: Option<&VersionId>) -> Vec<Option<VersionId>> {
+    std::iter::once(None)
+        .chain(
+            recipe
+                .versions
+                .iter()
+                .map(|version| Some(version.id.clone())),
+        )
+        .filter(|version| version.as_ref() != shown)
+        .collect()
+}
+
+/// Where files go while nobody has said otherwise: the folder in which the program was started.
+fn usual_folder() -> PathBuf {
+    std::env::home_dir()
+        .filter(|folder| !folder.as_os_str().is_empty())
+        .unwrap_or_else(|| PathBuf::from("."))
+}

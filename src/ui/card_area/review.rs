@@ -1,0 +1,334 @@
+//! The review of what is brought in: the list of ingredients line by line, and the mappings of a foreign recipe.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use egui::{Button, ComboBox, Grid, Label, RichText, Ui};
+
+use super::bring_in::away_ui;
+use super::heading_ui;
+use crate::book::Book;
+use crate::exchange::{
+    Arrival, DecimalSign, Delimiter, Encoding, Field, ForeignRecipe, LineMapping, MappedTo,
+    Mapping, Outcome, Review, TextTable, arrival, decimal_sign_of, edits_of, guess_mapping,
+    propose_mappings, read_table, review_price_list,
+};
+use crate::quantity::show_number;
+use crate::ui::Screen;
+use crate::ui::theme::{self, grid};
+use crate::workbench::{Action, Command, ListContent, ListInHand, today};
+
+/// What is looked at of a list.
+#[derive(Default)]
+pub(super) struct ReviewState {
+    path: Option<PathBuf>,
+    book: Option<Arc<Book>>,
+    table: Option<Result<TextTable, String>>,
+    mapping: Mapping,
+    sign: Option<DecimalSign>,
+    review: Option<Review>,
+    /// Lines that are not to be taken, by position.
+    refused: Vec<usize>,
+    mappings: Vec<LineMapping>,
+    arrival: Option<Result<Box<Arrival>, String>>,
+}
+
+impl ReviewState {
+    /// Begins anew with another file, and looks again when the book has changed.
+    pub(super) fn follow(&mut self, book: &Arc<Book>, list: &ListInHand) {
+        if self.path.as_ref() != Some(&list.path) {
+            *self = Self {
+                path: Some(list.path.clone()),
+                ..Self::default()
+            };
+            if let ListContent::Table(bytes) = &list.content {
+                self.take(read_table(bytes, None).map_err(|error| error.to_string()));
+            }
+        }
+        let same_book = self
+            .book
+            .as_ref()
+            .is_some_and(|known| Arc::ptr_eq(known, book));
+        if !same_book {
+            self.book = Some(book.clone());
+            self.review = None;
+            self.arrival = None;
+            if let ListContent::OtherShop(Ok(foreign)) = &list.content {
+                self.mappings = propose_mappings(book, foreign);
+            }
+        }
+        if self.review.is_none()
+            && let Some(Ok(table)) = &self.table
+        {
+            let review = review_price_list(book, table, &self.mapping, self.sign(), &today());
+            self.review = Some(review);
+        }
+    }
+
+    fn take(&mut self, table: Result<TextTable, String>) {
+        if let Ok(table) = &table {
+            self.mapping = guess_mapping(&table.headings);
+        }
+        self.table = Some(table);
+        self.sign = None;
+        self.guess_sign();
+        self.review = None;
+        self.refused.clear();
+    }
+
+    fn guess_sign(&mut self) {
+        let Some(Ok(table)) = &self.table else { return };
+        let numbers = table.rows.iter().flat_map(|(_, cells)| {
+            cells
+                .iter()
+                .zip(&self.mapping.columns)
+                .filter(|(_, field)| field.is_some_and(Field::is_number))
+                .map(|(cell, _)| cell.as_str())
+        });
+        self.sign = decimal_sign_of(numbers);
+    }
+
+    pub(super) fn read_with(&mut self, list: &ListInHand, delimiter: Delimiter) {
+        if let ListContent::Table(bytes) = &list.content {
+            self.take(read_table(bytes, Some(delimiter)).map_err(|error| error.to_string()));
+        }
+    }
+
+    pub(super) fn table(&self) -> Option<&TextTable> {
+        self.table.as_ref()?.as_ref().ok()
+    }
+
+    pub(super) fn table_error(&self) -> Option<&str> {
+        self.table.as_ref()?.as_ref().err().map(String::as_str)
+    }
+
+    pub(super) fn delimiter(&self) -> Option<Delimiter> {
+        self.table().map(|table| table.delimiter)
+    }
+
+    pub(super) fn encoding(&self) -> Option<Encoding> {
+        self.table().map(|table| table.encoding)
+    }
+
+    pub(super) fn sign(&self) -> DecimalSign {
+        self.sign.unwrap_or(DecimalSign::Point)
+    }
+
+    pub(super) fn set_sign(&mut self, sign: DecimalSign) {
+        self.sign = Some(sign);
+        self.review = None;
+    }
+
+    pub(super) fn mapping(&self) -> &Mapping {
+        &self.mapping
+    }
+
+    /// Says what a column means; a field has one column, so another one that had it is left out.
+    pub(super) fn map(&mut self, at: usize, field: Option<Field>) {
+        for column in &mut self.mapping.columns {
+            if field.is_some() && *column == field {
+                *column = None;
+            }
+        }
+        if let Some(column) = self.mapping.columns.get_mut(at) {
+            *column = field;
+        }
+        self.review = None;
+    }
+}
+
+/// The list, line by line, and the button that takes what is ticked.
+pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    let (Some(review), Some(book)) = (state.review.clone(), state.book.clone()) else {
+        away_ui(ui, "Back to the cards", actions);
+        return;
+    };
+    heading_ui(ui, "What would change");
+    let [new, changed, same, skipped] = review.counts();
+    let counts = format!("{new} new, {changed} changed, {same} the same, {skipped} skipped");
+    ui.label(RichText::new(counts).color(palette.text_quiet));
+    ui.add_space(grid::TIGHT);
+    let taken = |at: usize| review.lines[at].is_change() && !state.refused.contains(&at);
+    let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
+    let edit = edits_of(
+        &book,
+        &review,
+        taken,
+        format!("bring in {count} ingredients"),
+    );
+    ui.horizontal(|ui| {
+        let words = RichText::new(format!("Take {count} into the book")).color(palette.on_accent);
+        let button = Button::new(words).fill(palette.accent);
+        let edit = match edit {
+            Ok(edit) => edit,
+            Err(error) => {
+                ui.colored_label(palette.off_level, error.to_string());
+                None
+            }
+        };
+        if ui.add_enabled(edit.is_some(), button).clicked()
+            && let Some(edit) = edit
+        {
+            actions.push(Action::edit(edit, "book"));
+            actions.push(Action::Command(Command::CloseStep));
+            actions.push(Action::Command(Command::PutListAway));
+        }
+        away_ui(ui, "Leave it", actions);
+    });
+    ui.add_space(grid::NEAR);
+    for (at, line) in review.lines.iter().enumerate() {
+        ui.horizontal_wrapped(|ui| {
+            let mut ticked = !state.refused.contains(&at);
+            let name = if line.name.is_empty() {
+                format!("line {}", line.line)
+            } else {
+                format!("{}, line {}", line.name, line.line)
+            };
+            if line.is_change() {
+                if ui.checkbox(&mut ticked, name).changed() {
+                    if ticked {
+                        state.refused.retain(|refused| *refused != at);
+                    } else {
+                        state.refused.push(at);
+                    }
+                }
+            } else {
+                ui.label(RichText::new(name).color(palette.text_quiet));
+            }
+            let words = match &line.outcome {
+                Outcome::Changed { changes, .. } => {
+                    format!("{}: {}", line.word(), changes.join("; "))
+                }
+                Outcome::Skipped(why) => format!("{}: {why}", line.word()),
+                Outcome::New(_) | Outcome::Same => line.word().to_owned(),
+            };
+            ui.add(Label::new(words).wrap());
+        });
+        for doubt in &line.doubts {
+            ui.indent(("doubt", at), |ui| {
+                ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
+            });
+        }
+    }
+}
+
+/// The mappings of a recipe of another shop, and what comes of them.
+pub(super) fn other_shop_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    foreign: &ForeignRecipe,
+    state: &mut ReviewState,
+    actions: &mut Vec<Action>,
+) {
+    let palette = theme::palette(ui.visuals());
+    let theirs = foreign.book.recipe(&foreign.recipe);
+    heading_ui(ui, theirs.map_or("A recipe", |recipe| recipe.name.as_str()));
+    let from = format!("from {}", foreign.book.settings.shop);
+    ui.label(RichText::new(from).color(palette.text_quiet));
+    ui.add_space(grid::NEAR);
+    mappings_ui(ui, screen, state);
+    ui.add_space(grid::EASY);
+    if state.arrival.is_none() {
+        let arrived = arrival(screen.book, foreign, &state.mappings);
+        state.arrival = Some(arrived.map(Box::new).map_err(|error| error.to_string()));
+    }
+    match &state.arrival {
+        Some(Ok(arrived)) => arrival_ui(ui, screen, arrived, actions),
+        Some(Err(reason)) => {
+            ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
+            away_ui(ui, "Leave it", actions);
+        }
+        None => {}
+    }
+}
+
+fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
+    let palette = theme::palette(ui.visuals());
+    let mut changed = false;
+    Grid::new("other shop")
+        .spacing(egui::vec2(grid::APART, grid::NEAR))
+        .show(ui, |ui| {
+            for (at, mapping) in state.mappings.iter_mut().enumerate() {
+                ui.label(&mapping.foreign.name);
+                let name = |to: &MappedTo| match to {
+                    MappedTo::Ours(id) => screen
+                        .book
+                        .ingredient(id)
+                        .map_or_else(|| id.to_string(), |item| item.full_name()),
+                    MappedTo::Added => "added as it is".to_owned(),
+                };
+                let combo = ComboBox::from_id_salt(("mapping", at))
+                    .selected_text(name(&mapping.to))
+                    .width(240.0)
+                    .show_ui(ui, |ui| {
+                        let ours = mapping.candidates.iter().cloned().map(MappedTo::Ours);
+                        for to in ours.chain([MappedTo::Added]).collect::<Vec<_>>() {
+                            if ui.selectable_label(mapping.to == to, name(&to)).clicked() {
+                                mapping.to = to;
+                                "chosen by you".clone_into(&mut mapping.why);
+                                changed = true;
+                            }
+                        }
+                    });
+                combo
+                    .response
+                    .accessible_name(format!("What stands for {}", mapping.foreign.name));
+                ui.label(RichText::new(&mapping.why).color(palette.text_quiet));
+                ui.end_row();
+            }
+        });
+    if changed {
+        state.arrival = None;
+    }
+}
+
+fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut Vec<Action>) {
+    let palette = theme::palette(ui.visuals());
+    heading_ui(ui, "As this shop would make it");
+    for line in arrived
+        .recipe
+        .entries
+        .iter()
+        .filter_map(|entry| entry.line())
+    {
+        let name = screen
+            .book
+            .ingredient(&line.ingredient)
+            .map(|item| item.full_name())
+            .or_else(|| {
+                arrived
+                    .added
+                    .iter()
+                    .find(|item| item.id == line.ingredient)
+                    .map(crate::book::Ingredient::full_name)
+            })
+            .unwrap_or_else(|| line.ingredient.to_string());
+        ui.label(format!("{} {name}", screen.book.amount_words(&line.amount)));
+    }
+    let steps = |distance: Option<f64>| {
+        distance.map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2))
+    };
+    ui.add_space(grid::TIGHT);
+    ui.label(format!(
+        "Distance from their standard: {} noticeable steps, {} before the amounts moved",
+        steps(arrived.difference.distance),
+        steps(arrived.plain.distance)
+    ));
+    ui.add(Label::new(RichText::new(&arrived.explanation).color(palette.text_quiet)).wrap());
+    ui.add_space(grid::EASY);
+    ui.horizontal(|ui| {
+        let words = RichText::new("Add the recipe as a draft").color(palette.on_accent);
+        let edit = arrived.edit(screen.book);
+        if ui
+            .add_enabled(edit.is_ok(), Button::new(words).fill(palette.accent))
+            .clicked()
+            && let Ok(edit) = edit
+        {
+            actions.push(Action::edit(edit, "book"));
+            actions.push(Action::Command(Command::CloseStep));
+            actions.push(Action::Command(Command::PutListAway));
+        }
+        away_ui(ui, "Leave it", actions);
+    });
+}

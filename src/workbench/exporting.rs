@@ -1,0 +1,340 @@
+//! Cards written to files on a thread of their own, with progress and a way to stop.
+
+use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::sync::{Arc, Mutex};
+
+use crate::book::Book;
+use crate::book_file;
+use crate::cards::{
+    CardOptions, CardRequest, Document, Fonts, MissingCharacter, Page, Paper, Typesetter, card,
+    csv, file_name, html, json, markdown, pdf,
+};
+
+/// The format of an exported card.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum CardFormat {
+    /// Pages with embedded fonts.
+    #[default]
+    Pdf,
+    /// A page for a browser.
+    Html,
+    /// Markdown.
+    Markdown,
+    /// Comma-separated values.
+    Csv,
+    /// The card as data.
+    Json,
+}
+
+impl CardFormat {
+    /// All formats, in the order in which they are offered.
+    pub const ALL: [Self; 5] = [Self::Pdf, Self::Html, Self::Markdown, Self::Csv, Self::Json];
+
+    /// The word on screens.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Pdf => "PDF",
+            Self::Html => "HTML",
+            Self::Markdown => "Markdown",
+            Self::Csv => "CSV",
+            Self::Json => "JSON",
+        }
+    }
+
+    /// The ending of a file name.
+    pub fn ending(self) -> &'static str {
+        match self {
+            Self::Pdf => "pdf",
+            Self::Html => "html",
+            Self::Markdown => "md",
+            Self::Csv => "csv",
+            Self::Json => "json",
+        }
+    }
+
+    /// A document in this format. Only a PDF needs the typesetter.
+    pub fn bytes(
+        self,
+        document: &Document,
+        paper: Paper,
+        setter: &mut Typesetter,
+    ) -> Result<Vec<u8>, String> {
+        Ok(match self {
+            Self::Pdf => {
+                let pages = setter.pages(document, paper);
+                pdf(document, &pages).map_err(|error| error.to_string())?
+            }
+            Self::Html => html(document, paper).into_bytes(),
+            Self::Markdown => markdown(document).into_bytes(),
+            Self::Csv => csv(document),
+            Self::Json => format!("{:#}\n", json(document)).into_bytes(),
+        })
+    }
+}
+
+/// Cards that are to be written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ExportOrder {
+    /// What is asked for, a file each.
+    pub requests: Vec<CardRequest>,
+    /// Date and language.
+    pub options: CardOptions,
+    /// The paper.
+    pub paper: Paper,
+    /// The format.
+    pub format: CardFormat,
+    /// The folder.
+    pub folder: PathBuf,
+}
+
+/// How far an export is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ExportState {
+    /// So many of so many are written.
+    Running {
+        /// Written.
+        done: usize,
+        /// Of so many.
+        of: usize,
+    },
+    /// It has ended.
+    Ended {
+        /// The files that were written.
+        written: Vec<PathBuf>,
+        /// Why it ended before its end; `None` when everything was written.
+        stopped: Option<String>,
+    },
+}
+
+enum Report {
+    Written(PathBuf),
+    Ended(Result<(), String>),
+}
+
+/// An export on its thread. Dropped, it stops after the card in hand.
+#[derive(Debug)]
+pub struct Export {
+    of: usize,
+    written: Vec<PathBuf>,
+    /// How it ended, once it has.
+    end: Option<Result<(), String>>,
+    reports: Receiver<Report>,
+    cancel: Arc<AtomicBool>,
+}
+
+impl Export {
+    /// Begins to write; `wake` is called whenever there is something new to show.
+    pub fn start(
+        book: Arc<Book>,
+        order: ExportOrder,
+        fonts: SharedFonts,
+        wake: Arc<dyn Fn() + Send + Sync>,
+    ) -> Self {
+        let (sender, reports) = channel();
+        let cancel = Arc::new(AtomicBool::new(false));
+        let of = order.requests.len();
+        let cancelled = cancel.clone();
+        std::thread::spawn(move || {
+            let tell = |report| {
+                // The window may have gone meanwhile; then nobody waits for the answer.
+                let heard = sender.send(report).is_ok();
+                wake();
+                heard
+            };
+            let ended = write_all(&book, &order, &fonts, &cancelled, &tell);
+            tell(Report::Ended(ended));
+        });
+        Self {
+            of,
+            written: Vec::new(),
+            end: None,
+            reports,
+            cancel,
+        }
+    }
+
+    /// Stops it after the card in hand.
+    pub fn cancel(&self) {
+        self.cancel.store(true, Ordering::Relaxed);
+    }
+
+    /// How far it is.
+    pub fn state(&mut self) -> ExportState {
+        while self.end.is_none() {
+            match self.reports.try_recv() {
+                Ok(Report::Written(path)) => self.written.push(path),
+                Ok(Report::Ended(end)) => self.end = Some(end),
+                Err(TryRecvError::Empty) => break,
+                Err(TryRecvError::Disconnected) => {
+                    self.end = Some(Err("the export broke down".to_owned()));
+                }
+            }
+        }
+        match &self.end {
+            None => ExportState::Running {
+                done: self.written.len(),
+                of: self.of,
+            },
+            Some(end) => ExportState::Ended {
+                written: self.written.clone(),
+                stopped: end.clone().err(),
+            },
+        }
+    }
+}
+
+impl Drop for Export {
+    fn drop(&mut self) {
+        self.cancel();
+    }
+}
+
+/// Writes one card after the other; `Err` says why it ended early.
+fn write_all(
+    book: &Book,
+    order: &ExportOrder,
+    fonts: &SharedFonts,
+    cancelled: &AtomicBool,
+    tell: &dyn Fn(Report) -> bool,
+) -> Result<(), String> {
+    let mut setter = Typesetter::new(fonts.get(), &order.options.language);
+    let mut taken = Vec::new();
+    for request in &order.requests {
+        if cancelled.load(Ordering::Relaxed) {
+            return Err("stopped; what has been written stays".to_owned());
+        }
+        let document = card(book, request, &order.options).map_err(|error| error.to_string())?;
+        let name = file_name(&document, order.format.ending());
+        let path = free_name(&order.folder, &name, &taken);
+        let bytes = order.format.bytes(&document, order.paper, &mut setter)?;
+        book_file::replace_file(&path, &bytes).map_err(|error| error.to_string())?;
+        taken.push(path.clone());
+        if !tell(Report::Written(path)) {
+            return Ok(());
+        }
+    }
+    Ok(())
+}
+
+/// A path in a folder for a file of this name that is not among those that are taken: "card.pdf", "card-2.pdf".
+pub fn free_name(folder: &Path, name: &str, taken: &[PathBuf]) -> PathBuf {
+    let plain = folder.join(name);
+    if !taken.contains(&plain) {
+        return plain;
+    }
+    let (stem, ending) = name.rsplit_once('.').unwrap_or((name, ""));
+    let numbered = (2_usize..).map(|number| folder.join(format!("{stem}-{number}.{ending}")));
+    numbered
+        .into_iter()
+        .find(|path| !taken.contains(path))
+        .unwrap_or(plain)
+}
+
+/// The fonts of the machine, looked up once, by whoever needs them first.
+#[derive(Clone, Default)]
+pub struct SharedFonts {
+    found: Arc<Mutex<Option<Fonts>>>,
+    bundled_only: bool,
+}
+
+impl SharedFonts {
+    /// The fonts of the program alone: the same on every machine.
+    pub fn bundled() -> Self {
+        Self {
+            bundled_only: true,
+            ..Self::default()
+        }
+    }
+
+    /// The fonts; the first call may take a while.
+    pub fn get(&self) -> Fonts {
+        let Ok(mut found) = self.found.lock() else {
+            return Fonts::bundled();
+        };
+        found
+            .get_or_insert_with(|| {
+                if self.bundled_only {
+                    Fonts::bundled()
+                } else {
+                    Fonts::installed()
+                }
+            })
+            .clone()
+    }
+}
+
+impl std::fmt::Debug for SharedFonts {
+    fn fmt(&self, formatter: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        formatter
+            .debug_struct("SharedFonts")
+            .finish_non_exhaustive()
+    }
+}
+
+/// A card as it is previewed.
+#[derive(Clone, Debug)]
+pub struct CardPreview {
+    /// The layout model.
+    pub document: Document,
+    /// Its pages.
+    pub pages: Vec<Page>,
+    /// Characters that no font has.
+    pub missing: Vec<MissingCharacter>,
+}
+
+/// What a preview is of.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PreviewOrder {
+    /// What is asked for.
+    pub request: CardRequest,
+    /// Date and language.
+    pub options: CardOptions,
+    /// The paper.
+    pub paper: Paper,
+}
+
+/// A preview that is being made on its thread.
+#[derive(Debug)]
+pub struct Previewing {
+    answer: Receiver<Result<CardPreview, String>>,
+}
+
+impl Previewing {
+    /// Begins to lay a card out.
+    pub fn start(
+        book: Arc<Book>,
+        order: PreviewOrder,
+        fonts: SharedFonts,
+        wake: Arc<dyn Fn() + Send + Sync>,
+    ) -> Self {
+        let (sender, answer) = channel();
+        std::thread::spawn(move || {
+            let preview = preview(&book, &order, fonts.get());
+            if sender.send(preview).is_ok() {
+                wake();
+            }
+        });
+        Self { answer }
+    }
+
+    /// The preview, once it is there.
+    pub fn poll(&self) -> Option<Result<CardPreview, String>> {
+        match self.answer.try_recv() {
+            Ok(preview) => Some(preview),
+            Err(TryRecvError::Empty) => None,
+            Err(TryRecvError::Disconnected) => Some(Err("the preview broke down".to_owned())),
+        }
+    }
+}
+
+fn preview(book: &Book, order: &PreviewOrder, fonts: Fonts) -> Result<CardPreview, String> {
+    let document = card(book, &order.request, &order.options).map_err(|error| error.to_string())?;
+    let mut setter = Typesetter::new(fonts, &order.options.language);
+    Ok(CardPreview {
+        pages: setter.pages(&document, order.paper),
+        missing: setter.missing(&document.texts()),
+        document,
+    })
+}

@@ -1,0 +1,393 @@
+//! What comes in: reviewed before it is taken, nothing guessed, nothing lost; and recipes that go from shop to shop.
+
+use evensip::balance::{Measurand, balance_version, standard_balance};
+use evensip::book::{Amount, Book, Entry, IngredientId, Nutrient, RecipeId};
+use evensip::book_file;
+use evensip::cards::{CardOptions, json_ld};
+use evensip::edit::{Edit, apply};
+use evensip::exchange::{
+    DecimalSign, Delimiter, MappedTo, Outcome, RecipeExchangeError, Review, arrival, edits_of,
+    guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table, review_price_list,
+    write_recipe,
+};
+
+use crate::cards::drink;
+use crate::sample::sample;
+
+fn review_of(book: &Book, text: &str, sign: DecimalSign) -> Review {
+    let table = read_table(text.as_bytes(), None).unwrap();
+    let mapping = guess_mapping(&table.headings);
+    review_price_list(book, &table, &mapping, sign, "2026-11-25")
+}
+
+fn chestnut(book: &Book) -> IngredientId {
+    book.ingredients
+        .iter()
+        .find(|item| item.full_name() == "Tambrel chestnut powder")
+        .unwrap()
+        .id
+        .clone()
+}
+
+#[test]
+fn a_price_list_with_decimal_commas_is_reviewed_as_new_changed_same_and_skipped() {
+    let book = sample();
+    let text = "Bezeichnung;Marke;Preis (€);Gebinde;Fett (g);Zucker (g)\n\
+                chestnut powder;Tambrel;21,50;1 kg;;\n\
+                Plum powder;Velm;1.234,50;2,5 kg;3,2;61,5\n\
+                Plum powder;Velm;9,00;1 kg;;\n\
+                ;Velm;9,00;1 kg;;\n";
+    let review = review_of(&book, text, DecimalSign::Comma);
+    assert_eq!(review.counts(), [1, 1, 0, 2], "{review:?}");
+    let Outcome::Changed {
+        ingredient,
+        changes,
+    } = &review.lines[0].outcome
+    else {
+        panic!("{:?}", review.lines[0])
+    };
+    let price = ingredient.price.as_ref().unwrap();
+    assert!((price.pack - 21.5).abs() < 1e-9 && (price.grams - 1000.0).abs() < 1e-9);
+    assert_eq!(price.date.as_deref(), Some("2026-11-25"));
+    assert!(
+        changes.iter().any(|change| change.starts_with("price: ")),
+        "{changes:?}"
+    );
+    // An empty cell states nothing: what the book knew stays.
+    let before = book.ingredient(&chestnut(&book)).unwrap();
+    assert_eq!(ingredient.composition, before.composition);
+    let Outcome::New(new) = &review.lines[1].outcome else {
+        panic!("{:?}", review.lines[1])
+    };
+    assert!((new.price.as_ref().unwrap().pack - 1234.5).abs() < 1e-9);
+    assert!((new.price.as_ref().unwrap().grams - 2500.0).abs() < 1e-9);
+    assert!((new.composition.get(Nutrient::Sugars).unwrap().value - 61.5).abs() < 1e-9);
+    assert_eq!(
+        new.composition.get(Nutrient::Protein),
+        None,
+        "not stated is not zero"
+    );
+    assert_eq!(new.allergens, None);
+    for (at, why) in [(2, "stand in line 3"), (3, "the name is empty")] {
+        let Outcome::Skipped(reason) = &review.lines[at].outcome else {
+            panic!("{:?}", review.lines[at])
+        };
+        assert!(reason.contains(why), "{reason}");
+    }
+}
+
+#[test]
+fn nothing_is_taken_but_what_is_accepted_and_that_in_one_step() {
+    let book = sample();
+    let text = "name,brand,price,pack,fat (g)\nPlum powder,Velm,9.50,1 kg,3\nFig powder,Velm,8.50,1 kg,2\n";
+    let review = review_of(&book, text, DecimalSign::Point);
+    assert_eq!(review.counts(), [2, 0, 0, 0]);
+    assert_eq!(edits_of(&book, &review, |_| false, "none").unwrap(), None);
+    let edit = edits_of(&book, &review, |at| at == 1, "bring in")
+        .unwrap()
+        .unwrap();
+    let after = apply(&book, &edit).unwrap();
+    assert_eq!(after.ingredients.len(), book.ingredients.len() + 1);
+    assert!(
+        after
+            .ingredients
+            .iter()
+            .any(|item| item.name == "Fig powder")
+    );
+    assert!(
+        !after
+            .ingredients
+            .iter()
+            .any(|item| item.name == "Plum powder")
+    );
+    // The same list again changes nothing.
+    let again = review_of(&after, text, DecimalSign::Point);
+    assert_eq!(
+        again.lines[1].outcome,
+        Outcome::Same,
+        "{:?}",
+        again.lines[1]
+    );
+}
+
+#[test]
+fn what_can_not_be_read_is_said_cell_by_cell_and_left_out() {
+    let book = sample();
+    let text = "name,brand,price,pack,fat,sugars,sodium (mg),energy kcal,caffeine,form\n\
+                Plum powder,Velm,cheap,10,<0.5,120,400,100,5,dust\n";
+    let review = review_of(&book, text, DecimalSign::Point);
+    let line = &review.lines[0];
+    let Outcome::New(new) = &line.outcome else {
+        panic!("{line:?}")
+    };
+    let doubts = line.doubts.join("\n");
+    for says in [
+        "cheap",
+        "without a unit",
+        "a bound",
+        "more than 100 g",
+        "mg or g",
+        "expected one of liquid",
+    ] {
+        assert!(doubts.contains(says), "{says}: {doubts}");
+    }
+    assert_eq!(new.price, None);
+    assert_eq!(new.composition.get(Nutrient::Fat), None);
+    assert_eq!(new.composition.get(Nutrient::Sugars), None);
+    // 400 mg of sodium are 1 g of salt; 100 kcal are 418.4 kJ.
+    assert!((new.composition.get(Nutrient::Salt).unwrap().value - 1.0).abs() < 1e-9);
+    assert!((new.composition.get(Nutrient::Energy).unwrap().value - 418.4).abs() < 1e-9);
+}
+
+#[test]
+fn the_delimiter_can_be_set_and_a_table_without_a_name_is_skipped_with_a_reason() {
+    let book = sample();
+    let table = read_table(b"a|b\n1|2\n", Some(Delimiter::Bar)).unwrap();
+    let review = review_price_list(
+        &book,
+        &table,
+        &guess_mapping(&table.headings),
+        DecimalSign::Point,
+        "",
+    );
+    let Outcome::Skipped(reason) = &review.lines[0].outcome else {
+        panic!("{review:?}")
+    };
+    assert!(reason.contains("no column is the name"));
+}
+
+#[test]
+fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
+    let book = sample();
+    let ember = drink("hob-and-ember", None);
+    let written = json_ld(&book, &ember, &CardOptions::default()).unwrap();
+    let read = read_json_ld(&written.value.to_string()).unwrap();
+    let recipe = book.recipe(&ember.recipe).unwrap();
+    let balance = balance_version(&book, recipe, None).unwrap();
+    assert_eq!(read.name, recipe.name);
+    let lines: Vec<_> = balance.resolved.lines().collect();
+    assert_eq!(read.ingredients.len(), lines.len());
+    for (ingredient, line) in read.ingredients.iter().zip(&lines) {
+        assert_eq!(
+            ingredient.name,
+            book.ingredient(&line.ingredient).unwrap().full_name()
+        );
+        let share = balance
+            .lines
+            .iter()
+            .find(|share| share.line == line.id && !share.carried);
+        let grams = share.unwrap().grams.unwrap();
+        match &ingredient.amount {
+            Some(Amount::Grams(read)) => assert!(
+                (read - grams).abs() <= grams * 0.05 + 0.5,
+                "{ingredient:?}: {grams}"
+            ),
+            other => panic!("{other:?}"),
+        }
+    }
+    for entry in &balance.resolved.entries {
+        if let Entry::Instruction(instruction) = entry {
+            assert!(read.instructions.contains(&instruction.text));
+        }
+    }
+    // Taken over, it is a draft whose ingredients are those of the book.
+    let (edit, questions) = read.edit(&book).unwrap();
+    let after = apply(&book, &edit).unwrap();
+    assert_eq!(after.ingredients.len(), book.ingredients.len());
+    let new = after.recipes.iter().last().unwrap();
+    assert_eq!(new.name, recipe.name);
+    assert!(questions.iter().any(|question| question.contains("cup")));
+    let taken = balance_version(&after, new, None).unwrap();
+    let mass = |balance: &evensip::balance::Balance| balance.figures.get(Measurand::Mass).unwrap();
+    assert!((mass(&taken) / mass(&balance) - 1.0).abs() < 0.02);
+}
+
+#[test]
+fn json_ld_of_others_is_read_in_its_many_shapes() {
+    let text = r#"{"@context":"https://schema.org","@graph":[{"@type":"WebPage"},{"@type":["Recipe","Thing"],"name":"Plum cooler",
+        "recipeIngredient":["200 ml of plum juice","1/2 l water","a pinch of love"],
+        "recipeInstructions":[{"@type":"HowToSection","itemListElement":[{"@type":"HowToStep","text":"Stir."}]},"Serve."],
+        "cookTime":"PT5M","nutrition":{"@type":"NutritionInformation","calories":"90 kcal"}}]}"#;
+    let read = read_json_ld(text).unwrap();
+    assert_eq!(read.name, "Plum cooler");
+    assert_eq!(read.ingredients[0].amount, Some(Amount::Millilitres(200.0)));
+    assert_eq!(read.ingredients[0].name, "plum juice");
+    assert_eq!(read.ingredients[1].amount, Some(Amount::Millilitres(500.0)));
+    assert_eq!(read.ingredients[2].amount, None);
+    assert_eq!(read.instructions, ["Stir.", "Serve."]);
+    assert_eq!(
+        read.nutrition,
+        [("calories".to_owned(), "90 kcal".to_owned())]
+    );
+    assert_eq!(read.left_out, ["cookTime: PT5M"]);
+    let (edit, questions) = read.edit(&Book::default()).unwrap();
+    let book = apply(&Book::default(), &edit).unwrap();
+    assert_eq!(book.ingredients.len(), 2);
+    assert!(
+        questions
+            .iter()
+            .any(|question| question.contains("a pinch of love"))
+    );
+    // What nobody has stated is not known, and not nothing.
+    let recipe = book.recipes.iter().next().unwrap();
+    let balance = balance_version(&book, recipe, None).unwrap();
+    assert!(balance.figures.complete(Measurand::TotalSugar).is_none());
+    for (text, says) in [
+        ("no json", "not JSON"),
+        ("{\"@type\":\"Person\"}", "no schema.org Recipe"),
+    ] {
+        let error = read_json_ld(text).unwrap_err().to_string();
+        assert!(error.contains(says), "{error}");
+    }
+}
+
+#[test]
+fn a_recipe_for_another_shop_is_a_book_of_grams_without_measures_and_prices() {
+    let book = sample();
+    let id = RecipeId::new("hob-and-ember").unwrap();
+    let passed = write_recipe(&book, &id, None).unwrap();
+    let text = book_file::write(&passed);
+    let (passed, _) = book_file::parse(&text).unwrap();
+    assert_eq!(passed.measures.len(), 0);
+    assert!(
+        passed
+            .ingredients
+            .iter()
+            .all(|item| item.price.is_none() && item.supplier.is_empty())
+    );
+    let recipe = passed.recipe(&id).unwrap();
+    for line in recipe.plain().lines() {
+        assert!(matches!(line.amount, Amount::Grams(_)), "{line:?}");
+    }
+    // It is the same drink.
+    let ours = book.recipe(&id).unwrap();
+    let (before, _) = standard_balance(&book, ours, None).unwrap();
+    let (after, _) = standard_balance(&passed, recipe, None).unwrap();
+    for measurand in [
+        Measurand::Mass,
+        Measurand::TotalSugar,
+        Measurand::Sweetness,
+        Measurand::ServingTemperature,
+    ] {
+        let (one, two) = (
+            before.figures.get(measurand).unwrap(),
+            after.figures.get(measurand).unwrap(),
+        );
+        assert!(
+            (one - two).abs() < 0.02 * one.abs() + 0.05,
+            "{}: {one} {two}",
+            measurand.word()
+        );
+    }
+    let draft = book
+        .recipes
+        .iter()
+        .find(|recipe| recipe.approvals.is_empty())
+        .unwrap();
+    assert!(matches!(
+        write_recipe(&book, &draft.id, None),
+        Err(RecipeExchangeError::NotApproved(_))
+    ));
+}
+
+/// The sample as another shop: nothing of the flavour of the drink but another brand of it.
+fn other_shop() -> Book {
+    let book = sample();
+    let mut other = book.clone();
+    "Quenby".clone_into(&mut other.settings.shop);
+    other.ingredients.remove(&chestnut(&book));
+    other.recipes = evensip::book::Shelf::default();
+    other
+}
+
+#[test]
+fn a_recipe_that_comes_in_is_re_expressed_and_brought_back_by_the_search() {
+    let home = sample();
+    let id = home
+        .recipes
+        .iter()
+        .find(|recipe| {
+            !recipe.approvals.is_empty()
+                && recipe
+                    .approvals
+                    .last()
+                    .unwrap()
+                    .resolved
+                    .lines()
+                    .any(|line| line.ingredient == chestnut(&home))
+        })
+        .unwrap()
+        .id
+        .clone();
+    let foreign = read_recipe(write_recipe(&home, &id, None).unwrap()).unwrap();
+    let other = other_shop();
+    let mappings = propose_mappings(&other, &foreign);
+    assert_eq!(mappings.len(), foreign.lines.len());
+    let powder = mappings
+        .iter()
+        .find(|mapping| mapping.foreign.name == "Tambrel chestnut powder")
+        .unwrap();
+    let MappedTo::Ours(ours) = &powder.to else {
+        panic!("{powder:?}")
+    };
+    assert!(
+        other
+            .ingredient(ours)
+            .unwrap()
+            .full_name()
+            .to_lowercase()
+            .contains("chestnut"),
+        "{ours}"
+    );
+    let arrived = arrival(&other, &foreign, &mappings).unwrap();
+    assert!(arrived.added.is_empty(), "{:?}", arrived.added);
+    let line = arrived
+        .recipe
+        .entries
+        .iter()
+        .filter_map(Entry::line)
+        .find(|line| line.ingredient == *ours)
+        .unwrap();
+    assert!(
+        matches!(line.amount, Amount::Count(..)),
+        "in this shop's own measure: {line:?}"
+    );
+    let (plain, back) = (
+        arrived.plain.distance.unwrap(),
+        arrived.difference.distance.unwrap(),
+    );
+    assert!(back <= plain + 1e-9, "{plain} then {back}");
+    // Accepting it is one step; the book stays well formed.
+    let edit = arrived.edit(&other).unwrap();
+    assert!(matches!(edit, Edit::PutBook { .. }));
+    let after = apply(&other, &edit).unwrap();
+    let new = after.recipe(&arrived.recipe.id).unwrap();
+    assert!(new.approvals.is_empty() && new.note.contains("approved there"));
+    // What was wrong with the other book before is no business of the recipe.
+    let errors = |book: &Book| {
+        evensip::book::findings(book)
+            .into_iter()
+            .filter(|finding| finding.severity == evensip::book::Severity::Error)
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(errors(&after), errors(&other));
+}
+
+#[test]
+fn what_no_shelf_has_is_added_with_its_composition() {
+    let home = sample();
+    let id = RecipeId::new("hob-and-ember").unwrap();
+    let foreign = read_recipe(write_recipe(&home, &id, None).unwrap()).unwrap();
+    let empty = Book::default();
+    let mappings = propose_mappings(&empty, &foreign);
+    assert!(mappings.iter().all(|mapping| mapping.to == MappedTo::Added));
+    let arrived = arrival(&empty, &foreign, &mappings).unwrap();
+    assert_eq!(arrived.added.len(), foreign.lines.len());
+    let after = apply(&empty, &arrived.edit(&empty).unwrap()).unwrap();
+    let balance = balance_version(&after, after.recipe(&arrived.recipe.id).unwrap(), None).unwrap();
+    assert!(balance.figures.get(Measurand::TotalSugar).unwrap() > 0.0);
+    assert!(matches!(
+        read_recipe(Book::default()),
+        Err(RecipeExchangeError::NotOneRecipe(0))
+    ));
+}
