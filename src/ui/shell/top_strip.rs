@@ -121,16 +121,7 @@ fn book_menu_ui(
     let button = Button::new(title).frame_when_inactive(false);
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
-    let middle = egui::pos2(
-        response.rect.right() - grid::EASY - grid::NEAR,
-        response.rect.center().y + 1.0,
-    );
-    paint(
-        ui.painter(),
-        egui::Rect::from_center_size(middle, vec2(14.0, 14.0)),
-        Icon::ChevronDown,
-        palette.text_quiet,
-    );
+    chevron(ui, &response, palette.text_quiet);
     response
         .accessible_name("Book")
         .on_hover_text(format!("{} — open, save, samples", in_hand.title));
@@ -275,17 +266,29 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     } else {
         palette.text_quiet
     };
-    let text = RichText::new(format!("{words} ▾")).color(colour);
-    ui.menu_button(text, |ui| {
+    // Room for the sign behind the word.
+    let text = RichText::new(format!("{words}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}")).color(colour);
+    let menu = ui.menu_button(text, |ui| {
         for (area, words) in hidden {
             if ui.selectable_label(view.area == *area, words).clicked() {
                 view.area = *area;
                 ui.close();
             }
         }
-    })
-    .response
-    .accessible_name("More areas of work");
+    });
+    let response = menu.response;
+    chevron(ui, &response, palette.text_quiet);
+    response.accessible_name("More areas of work");
+}
+
+/// The sign of a menu at the end of its button.
+fn chevron(ui: &Ui, button: &egui::Response, colour: egui::Color32) {
+    let middle = egui::pos2(
+        button.rect.right() - grid::EASY - grid::NEAR,
+        button.rect.center().y + 1.0,
+    );
+    let rect = egui::Rect::from_center_size(middle, vec2(14.0, 14.0));
+    paint(ui.painter(), rect, Icon::ChevronDown, colour);
 }
 
 /// How many of these widths fit side by side, when what does not fit needs `more` behind them.
