@@ -22,7 +22,9 @@ use super::{
     swap_area,
 };
 use crate::book::Recipe;
-use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
+use crate::workbench::{
+    Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
+};
 
 /// The name of the program to the system, and of its folder of data.
 const APP_ID: &str = "evensip";
@@ -348,9 +350,11 @@ impl App {
                 compare_area::CompareLooks::take(&mut self.workbench, shown, &self.view.compare)
             })
             .unwrap_or_default();
-        let lesson = (self.view.area == Area::Lesson)
-            .then(|| lesson_area::take(&mut self.workbench, &self.view.swap))
-            .unwrap_or_default();
+        let lesson = if self.view.area == Area::Lesson {
+            lesson_area::take(&mut self.workbench, &self.view.swap)
+        } else {
+            Look::default()
+        };
         let serving = shown.filter(|_| self.view.area == Area::Serving);
         let serving = serving.and_then(|shown| {
             self.workbench

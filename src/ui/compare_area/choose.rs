@@ -64,7 +64,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
     let wanted = state.find.to_lowercase();
     let mut found = 0;
     ScrollArea::vertical().max_height(LIST).show(ui, |ui| {
-        for recipe in screen.book.recipes.iter() {
+        for recipe in &screen.book.recipes {
             if recipe.id == screen.recipe.id || recipe.cup.is_none() {
                 continue;
             }

@@ -235,14 +235,12 @@ fn line_rows(book: &Book, drinks: &[Drink]) -> Vec<Row> {
         let mut behind = None;
         for entry in &drink.balance.resolved.entries {
             let Entry::Line(line) = entry else { continue };
-            match ids.iter().position(|id| **id == line.id) {
-                Some(at) => behind = Some(at),
-                None => {
-                    let at = behind.map_or(0, |at| at + 1);
-                    ids.insert(at, &line.id);
-                    behind = Some(at);
-                }
-            }
+            let known = ids.iter().position(|id| **id == line.id);
+            behind = Some(known.unwrap_or_else(|| {
+                let at = behind.map_or(0, |at: usize| at + 1);
+                ids.insert(at, &line.id);
+                at
+            }));
         }
     }
     let rows = ids.into_iter().enumerate().map(|(at, id)| {
