@@ -12,6 +12,8 @@ pub enum CardKind {
     Menu,
     /// The levels of sugar, each with its amounts.
     Ladder,
+    /// A swap for a group that learns: what is expected, and what came.
+    Exercise,
     /// Two to four versions beside each other.
     Comparison,
     /// What so many drinks need: to buy, and to make beforehand.
@@ -20,9 +22,10 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::Counter,
         Self::Training,
+        Self::Exercise,
         Self::Menu,
         Self::Ladder,
         Self::Comparison,
@@ -34,6 +37,7 @@ impl CardKind {
         match self {
             Self::Counter => "counter card",
             Self::Training => "training sheet",
+            Self::Exercise => "exercise on a swap",
             Self::Menu => "ingredients and allergens of the menu",
             Self::Ladder => "sugar ladder",
             Self::Comparison => "comparison of versions",
@@ -46,6 +50,7 @@ impl CardKind {
         match self {
             Self::Counter => "counter",
             Self::Training => "training",
+            Self::Exercise => "exercise",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
             Self::Comparison => "comparison",

@@ -10,8 +10,13 @@ use crate::swap::{Ladder, Level, ladder};
 
 pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
     let made = Made::new(book, drink)?;
-    let ladder = ladder(book, made.recipe, drink.version.as_ref(), &Level::usual())
-        .ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?;
+    let ladder = ladder(
+        book,
+        made.recipe,
+        drink.version.as_ref(),
+        &Level::of_shop(&book.settings),
+    )
+    .ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?;
     let mut blocks = Vec::new();
     if !ladder.rungs.is_empty() {
         blocks.push(Block::Table(levels(&made, &ladder)));

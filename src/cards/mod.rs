@@ -11,6 +11,7 @@ mod comparison_sheet;
 mod counter_card;
 mod csv;
 mod document;
+mod exercise;
 mod figure_words;
 mod file_name;
 mod html;

@@ -2,9 +2,10 @@
 
 use super::document::{CardKind, Document};
 use super::{
-    batch_sheet, comparison_sheet, counter_card, ladder_table, menu_matrix, training_sheet,
+    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
+    training_sheet,
 };
-use crate::book::{Book, Recipe, RecipeId, State, VersionId};
+use crate::book::{Book, IngredientId, Recipe, RecipeId, State, VersionId};
 
 /// A recipe and one of its versions, or the recipe itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -31,6 +32,15 @@ pub enum CardRequest {
     Counter(Drink),
     /// What a new hand learns the drink from.
     Training(Drink),
+    /// A swap in a drink, for a group that learns.
+    Exercise {
+        /// The drink.
+        drink: Drink,
+        /// What goes.
+        replace: IngredientId,
+        /// What comes.
+        with: IngredientId,
+    },
     /// Ingredients and allergens of the whole menu.
     Menu,
     /// The levels of sugar of a drink.
@@ -79,6 +89,11 @@ pub enum CardError {
     /// Nothing is to be made.
     #[error("no drinks are asked for; give a number of drinks from 1 to 100 000")]
     NothingToMake,
+    /// The swap leads nowhere that could be taught.
+    #[error(
+        "there is no exercise on {0} and {1}: the first is not in the drink, or nothing that may move brings it back; try the swap first"
+    )]
+    NoExercise(String, String),
     /// Nothing is on the menu.
     #[error("the menu is empty: no recipe has a cup, or all are retired")]
     EmptyMenu,
@@ -90,6 +105,7 @@ impl CardRequest {
         match self {
             Self::Counter(_) => CardKind::Counter,
             Self::Training(_) => CardKind::Training,
+            Self::Exercise { .. } => CardKind::Exercise,
             Self::Menu => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
             Self::Comparison(_) => CardKind::Comparison,
@@ -107,6 +123,11 @@ pub fn card(
     let mut document = match request {
         CardRequest::Counter(drink) => counter_card::document(book, drink)?,
         CardRequest::Training(drink) => training_sheet::document(book, drink)?,
+        CardRequest::Exercise {
+            drink,
+            replace,
+            with,
+        } => exercise::document(book, drink, replace, with)?,
         CardRequest::Menu => menu_matrix::document(book)?,
         CardRequest::Ladder(drink) => ladder_table::document(book, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(book, drinks)?,

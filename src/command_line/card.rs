@@ -6,7 +6,8 @@ use std::process::ExitCode;
 use clap::ValueEnum;
 
 use super::{
-    CardArguments, Failure, complain, open, print, recipe_called, report_errors, version_called,
+    CardArguments, Failure, complain, ingredient_called, open, print, recipe_called, report_errors,
+    version_called,
 };
 use crate::book::Book;
 use crate::book_file;
@@ -24,6 +25,8 @@ pub(super) enum KindArgument {
     Counter,
     /// What a new hand learns the drink from
     Training,
+    /// A swap for a group that learns, see --replace and --with
+    Exercise,
     /// Ingredients and allergens of the whole menu
     Menu,
     /// The levels of sugar, each with its amounts
@@ -133,10 +136,24 @@ fn drink_text(book: &Book, text: &str) -> Result<Drink, Failure> {
     }
 }
 
+fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
+    let (Some(replace), Some(with)) = (&arguments.replace, &arguments.with) else {
+        return Err(Failure::Usage(
+            "an exercise is about a swap; name it with `--replace ID --with ID`".to_owned(),
+        ));
+    };
+    Ok(CardRequest::Exercise {
+        drink: named_drink(book, arguments)?,
+        replace: ingredient_called(book, replace)?,
+        with: ingredient_called(book, with)?,
+    })
+}
+
 fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     Ok(match arguments.kind {
         KindArgument::Menu => CardRequest::Menu,
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
+        KindArgument::Exercise => exercise(book, arguments)?,
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
         KindArgument::Comparison => {
             let mut drinks = vec![named_drink(book, arguments)?];

@@ -194,6 +194,12 @@ pub struct CardArguments {
     /// Language of the card, for the choice of fonts and the readers of the file
     #[arg(long, default_value = "en", value_name = "TAG")]
     language: String,
+    /// For an exercise: id of the ingredient that goes
+    #[arg(long)]
+    replace: Option<String>,
+    /// For an exercise: id of the ingredient that comes
+    #[arg(long)]
+    with: Option<String>,
     /// For a comparison: another drink beside the first, as RECIPE or RECIPE/VERSION
     #[arg(long = "beside", value_name = "DRINK")]
     beside: Vec<String>,

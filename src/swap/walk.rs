@@ -19,6 +19,9 @@ pub enum WalkMove {
     Line(LineMove),
 }
 
+/// A move smaller than this, in noticeable steps, counts as none when it is taught: half a step is not tasted.
+pub const NOT_TASTED: f64 = 0.5;
+
 /// One step of a walk, and the drink after it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WalkStep {

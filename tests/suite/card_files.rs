@@ -248,3 +248,35 @@ fn two_cards_of_one_name_do_not_overwrite_each_other() {
         taken.push(path);
     }
 }
+
+#[test]
+fn an_exercise_asks_for_every_step_and_answers_at_the_end() {
+    let folder = tempfile::tempdir().unwrap();
+    let out = folder.path().join("exercise.md");
+    let run = |replace: &str| {
+        std::process::Command::new(env!("CARGO_BIN_EXE_evensip"))
+            .args([
+                "card",
+                "sample-books/harrowmere.ron",
+                "--recipe",
+                "hazelthwaite",
+            ])
+            .args(["--kind", "exercise", "--replace", replace])
+            .args(["--with", "ketterby-chestnut", "--out"])
+            .arg(&out)
+            .current_dir(env!("CARGO_MANIFEST_DIR"))
+            .output()
+            .unwrap()
+    };
+    let output = run("tambrel-chestnut");
+    assert!(output.status.success(), "{output:?}");
+    let text = std::fs::read_to_string(&out).unwrap();
+    let asked = text.find("sweeter").unwrap();
+    let answered = text.find("what came of it").unwrap();
+    assert!(asked < answered, "{text}");
+    assert!(text[answered..].contains("sweeter by 1.9 steps"), "{text}");
+    assert!(text[answered..].contains("less sweet by"), "{text}");
+    assert!(!text[..answered].contains("1.9 steps"), "{text}");
+    let refused = run("copper-plum-syrup-that-is-not-there");
+    assert_eq!(refused.status.code(), Some(2), "{refused:?}");
+}

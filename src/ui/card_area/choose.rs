@@ -25,6 +25,12 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if state.kind == CardKind::Comparison {
         beside_ui(ui, screen, state);
     }
+    if state.kind == CardKind::Exercise && state.exercise.is_none() {
+        quiet_ui(
+            ui,
+            "Choose the swap in Lesson; “Exercise on paper” there leads back here.",
+        );
+    }
     if state.kind == CardKind::Batch {
         row_ui(ui, "Drinks", |ui| {
             let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);

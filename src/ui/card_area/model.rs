@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::PageTexture;
 use super::review::ReviewState;
-use crate::book::{Book, Recipe, RecipeId, VersionId};
+use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId};
 use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu};
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
@@ -31,6 +31,8 @@ pub struct CardState {
     pub beside: Vec<Option<VersionId>>,
     /// The recipe that `beside` belongs to.
     beside_of: Option<RecipeId>,
+    /// What goes and what comes in the exercise.
+    pub exercise: Option<(IngredientId, IngredientId)>,
     /// The format of the file.
     pub format: CardFormat,
     /// The folder that files go to, as typed.
@@ -89,6 +91,14 @@ impl CardState {
         Some(match self.kind {
             CardKind::Counter => CardRequest::Counter(drink),
             CardKind::Training => CardRequest::Training(drink),
+            CardKind::Exercise => {
+                let (replace, with) = self.exercise.clone()?;
+                CardRequest::Exercise {
+                    drink,
+                    replace,
+                    with,
+                }
+            }
             CardKind::Menu => CardRequest::Menu,
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Comparison => {
@@ -139,7 +149,9 @@ impl CardState {
             CardKind::Counter => CardRequest::Counter,
             CardKind::Training => CardRequest::Training,
             CardKind::Ladder => CardRequest::Ladder,
-            CardKind::Menu | CardKind::Comparison | CardKind::Batch => return None,
+            CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => {
+                return None;
+            }
         };
         Some(drinks_of_menu(book).into_iter().map(kind).collect())
     }

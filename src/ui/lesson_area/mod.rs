@@ -7,13 +7,14 @@ use egui::{Button, EventFilter, Grid, Key, Label, Response, RichText, Ui};
 use super::Screen;
 use super::swap_area::{self, SwapState};
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::ViewState;
+use super::view_state::{Area, ViewState};
 use super::widgets::{level_moved_ui, level_ui};
 use super::wording;
-use crate::swap::{Answer, WalkStep};
+use crate::cards::CardKind;
+use crate::swap::{Answer, NOT_TASTED, WalkStep};
 use crate::workbench::{Action, Look, SwapFound, Workbench};
 
-use model::{Guess, Guesses, NOT_TASTED, Outcome};
+use model::{Guess, Guesses, Outcome};
 
 /// How much larger everything is for a screen on the wall.
 const LARGE: f32 = 1.5;
@@ -127,6 +128,12 @@ fn head_ui(
             view.swap = SwapState::default();
             view.lesson.begin_again();
             ui.request_repaint();
+        }
+        if ui.button("Exercise on paper…").clicked() {
+            view.cards.kind = CardKind::Exercise;
+            view.cards.exercise = Some((question.replace.clone(), question.with.clone()));
+            view.cards.page = 0;
+            view.area = Area::Cards;
         }
         let mut is_large = view.lesson.before_large.is_some();
         if ui

@@ -4,9 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::balance::Difference;
 use crate::book::Axis;
-
-/// A move smaller than this, in noticeable steps, counts as no change: half a step is not tasted.
-pub(super) const NOT_TASTED: f64 = 0.5;
+use crate::swap::NOT_TASTED;
 
 /// What is expected of an axis.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
