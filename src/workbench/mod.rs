@@ -8,6 +8,7 @@ mod earlier_book;
 mod exporting;
 mod open_book;
 mod picker;
+mod published;
 mod recovery;
 mod saving;
 mod search;
@@ -26,6 +27,7 @@ pub use exporting::{
 };
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
+pub use published::published_ingredients;
 pub use recovery::{OfferedRecovery, RecoveryState};
 pub use saving::{Replacing, exact_moment_words, moment_words};
 pub use search::{Look, LookState};

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{Allergen, Basis, IngredientId, MeasureId, Nutrient, VesselId};
+use evensip::book::{Allergen, Basis, Evidence, IngredientId, MeasureId, Nutrient, VesselId};
 use evensip::ui::counter_area::{ItemId, Kind};
 use evensip::ui::theme::Appearance;
 use evensip::ui::{App, Area, Opening};
@@ -527,5 +527,45 @@ fn the_counter_is_drawn_in_both_appearances_and_every_width() {
                 }
             }
         }
+    }
+}
+
+#[test]
+fn an_ingredient_begins_with_the_figures_of_a_published_table_and_says_which() {
+    let mut window = window();
+    window.get_by_label("From a published table…").click();
+    window.run();
+    window
+        .get_by_role_and_label(Role::Button, "Agave syrup")
+        .click();
+    window.run();
+    let book = window.state().workbench().book();
+    let found = book
+        .ingredients
+        .iter()
+        .find(|ingredient| ingredient.name == "Agave syrup")
+        .unwrap();
+    // USDA SR28, NDB 19912.
+    assert!(found.note.contains("NDB 19912"), "{}", found.note);
+    let sugars = found.composition.get(Nutrient::Sugars).unwrap();
+    assert!((sugars.value - 68.03).abs() < 1e-9);
+    assert_eq!(sugars.evidence, Evidence::Published);
+    assert_eq!(found.allergens, None, "a table knows no pack");
+}
+
+#[test]
+fn the_published_ingredients_are_in_order_and_every_one_names_its_food() {
+    let book = evensip::workbench::published_ingredients().unwrap();
+    assert!(book.ingredients.len() > 20);
+    assert_eq!(evensip::book::findings(book), []);
+    for ingredient in &book.ingredients {
+        let named = ingredient.note.contains("NDB ") || ingredient.note.contains("FDC ");
+        assert!(named, "{}: {}", ingredient.id, ingredient.note);
+        let figures = ingredient.composition.figures.values();
+        assert!(
+            figures
+                .clone()
+                .all(|figure| figure.evidence == Evidence::Published)
+        );
     }
 }

@@ -9,15 +9,21 @@ use std::sync::Arc;
 
 use super::table::{Cell, Column, Row, Sort, columns};
 use super::{CounterState, ItemId, Kind};
+use crate::book::IngredientId;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
+use crate::workbench::published_ingredients;
 
 /// Height of a row, in points.
 const ROW: f32 = grid::TARGET + 2.0;
 /// Between two columns, in points.
 const GAP: f32 = grid::EASY;
+/// Room for the button of the published tables, in points.
+const FROM_TABLE: f32 = 50.0 * grid::STEP;
+/// Height of the list of published ingredients, in points.
+const PUBLISHED: f32 = 80.0 * grid::STEP;
 /// The least that the name needs, in points.
 const NAME: f32 = 44.0 * grid::STEP;
 /// The mark of the role with the gap behind it, in points.
@@ -25,6 +31,8 @@ const MARK: f32 = grid::EASY + grid::TIGHT;
 
 /// What the person wants of the list.
 pub(super) enum Wish {
+    /// An ingredient like this one of the published tables.
+    Published(IngredientId),
     /// To see an item.
     Open(ItemId),
     /// A new item of the kind in hand.
@@ -55,7 +63,13 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     let mut wish = None;
     ui.horizontal(|ui| {
         let (one, many) = state.kind.words();
-        let width = (ui.available_width() - grid::TARGET - 3.0 * grid::NEAR).min(90.0 * grid::STEP);
+        let behind = if state.kind == Kind::Ingredients {
+            FROM_TABLE
+        } else {
+            0.0
+        };
+        let room = ui.available_width() - grid::TARGET - 3.0 * grid::NEAR - behind;
+        let width = room.clamp(30.0 * grid::STEP, 90.0 * grid::STEP);
         let field = TextEdit::singleline(&mut state.find)
             .id(egui::Id::unique("find at the counter"))
             .hint_text(if state.kind == Kind::Ingredients {
@@ -78,8 +92,38 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         if icon_button(ui, Icon::Add, &words, &words).clicked() {
             wish = Some(Wish::New);
         }
+        if state.kind == Kind::Ingredients {
+            let menu = ui.menu_button("From a published table…", published_ui);
+            let taken = menu.inner.flatten();
+            wish = wish.take().or(taken.map(Wish::Published));
+        }
     });
     wish
+}
+
+/// The ingredients of the published tables; the one that is taken.
+fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
+    let palette = theme::palette(ui.visuals());
+    let Ok(book) = published_ingredients() else {
+        ui.label("The tables can't be read.");
+        return None;
+    };
+    ui.set_min_width(240.0);
+    let words = RichText::new(&book.settings.note).font(TypeStyle::Small.font_id());
+    ui.add(egui::Label::new(words.color(palette.text_quiet)).wrap());
+    let mut taken = None;
+    egui::ScrollArea::vertical()
+        .max_height(PUBLISHED)
+        .show(ui, |ui| {
+            for ingredient in &book.ingredients {
+                let button = ui.button(&ingredient.name).on_hover_text(&ingredient.note);
+                if button.clicked() {
+                    taken = Some(ingredient.id.clone());
+                    ui.close();
+                }
+            }
+        });
+    taken
 }
 
 /// A list with nothing in it says what to do.

@@ -298,6 +298,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             ui.ctx().request_repaint();
         }
         Some(Wish::New) => removal::add_new(counter, view, actions),
+        Some(Wish::Published(id)) => removal::add_published(counter, &id, view, actions),
         None => {}
     }
 }

@@ -12,7 +12,7 @@ use crate::book::{
 use crate::edit::Edit;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::workbench::{Action, Shown};
+use crate::workbench::{Action, Shown, published_ingredients};
 
 /// Where a click in an editor leads.
 pub(super) enum Going {
@@ -162,6 +162,33 @@ pub(super) fn add_new(counter: Counter<'_>, view: &mut ViewState, actions: &mut 
         Kind::Shop => return,
     };
     put(item, edit, "name", view, actions);
+}
+
+/// An ingredient with the figures of a published table, ready to get its brand.
+pub(super) fn add_published(
+    counter: Counter<'_>,
+    id: &IngredientId,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let Ok(published) = published_ingredients() else {
+        return;
+    };
+    let Some(found) = published.ingredient(id) else {
+        return;
+    };
+    let id = free_ingredient(counter, &found.name);
+    let copy = Ingredient {
+        id: id.clone(),
+        ..found.as_ref().clone()
+    };
+    put(
+        ItemId::Ingredient(id),
+        Edit::PutIngredient(copy),
+        "brand",
+        view,
+        actions,
+    );
 }
 
 /// Puts an item into the book, opens it and gives one of its fields the keyboard.
