@@ -36,6 +36,8 @@ pub enum Icon {
     Sun,
     /// The appearance by night.
     Moon,
+    /// The appearance with the most contrast.
+    Contrast,
     /// Open a book.
     Folder,
     /// Save the book.
@@ -46,7 +48,7 @@ pub enum Icon {
 
 impl Icon {
     /// All signs, in the order of the list above.
-    pub const ALL: [Self; 15] = [
+    pub const ALL: [Self; 16] = [
         Self::Lock,
         Self::Undo,
         Self::Redo,
@@ -59,6 +61,7 @@ impl Icon {
         Self::Caution,
         Self::Sun,
         Self::Moon,
+        Self::Contrast,
         Self::Folder,
         Self::Save,
         Self::SideColumn,
@@ -92,6 +95,7 @@ pub fn paint(painter: &Painter, rect: Rect, icon: Icon, colour: Color32) {
         Icon::Caution => caution(&pen),
         Icon::Sun => sun(&pen),
         Icon::Moon => moon(&pen),
+        Icon::Contrast => contrast(&pen),
         Icon::Folder => folder(&pen),
         Icon::Save => save(&pen),
         Icon::SideColumn => {
@@ -245,6 +249,17 @@ fn sun(pen: &Pen<'_>) {
             (8.0 + 5.2 * cosine, 8.0 + 5.2 * sine),
             (8.0 + 6.6 * cosine, 8.0 + 6.6 * sine),
         ]);
+    }
+}
+
+/// A circle of which one half is hatched.
+fn contrast(pen: &Pen<'_>) {
+    const RADIUS: f32 = 5.5;
+    pen.outline(&arc((8.0, 8.0), RADIUS, 0.0, TAU * 40.0 / 41.0));
+    for step in 0..5_u8 {
+        let x = 8.0 + 1.1 * f32::from(step);
+        let half = (RADIUS * RADIUS - (x - 8.0).powi(2)).sqrt();
+        pen.line(&[(x, 8.0 - half), (x, 8.0 + half)]);
     }
 }
 

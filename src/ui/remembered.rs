@@ -21,6 +21,7 @@ const VERSION: &str = "version";
 
 const DARK: &str = "dark";
 const LIGHT: &str = "light";
+const CONTRAST: &str = "contrast";
 
 /// Zoom factors that leave the window readable; others are taken for a damaged file.
 const ZOOMS: std::ops::RangeInclusive<f32> = 0.5..=3.0;
@@ -28,8 +29,10 @@ const ZOOMS: std::ops::RangeInclusive<f32> = 0.5..=3.0;
 /// Reads what was kept into the view; the last book comes back. What can't be read is left as it is.
 pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -> Option<PathBuf> {
     let text = |key: &str| storage.get_string(key).filter(|text| !text.is_empty());
-    if text(APPEARANCE).as_deref() == Some(DARK) {
-        view.appearance = Appearance::Dark;
+    match text(APPEARANCE).as_deref() {
+        Some(DARK) => view.appearance = Appearance::Dark,
+        Some(CONTRAST) => view.appearance = Appearance::Contrast,
+        _ => {}
     }
     if let Some(zoom) = text(ZOOM)
         .and_then(|text| text.parse().ok())
@@ -66,10 +69,10 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
         .iter()
         .map(|path| path.display().to_string())
         .collect();
-    let appearance = if view.appearance == Appearance::Dark {
-        DARK
-    } else {
-        LIGHT
+    let appearance = match view.appearance {
+        Appearance::Light => LIGHT,
+        Appearance::Dark => DARK,
+        Appearance::Contrast => CONTRAST,
     };
     let shown = view.shown.as_ref();
     let version = shown.and_then(|shown| shown.version.as_ref());

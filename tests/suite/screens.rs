@@ -456,6 +456,7 @@ fn the_appearance_is_changed_on_a_click() {
     let mut window = window();
     for (button, expected) in [
         ("Show by night", Appearance::Dark),
+        ("Show with high contrast", Appearance::Contrast),
         ("Show by day", Appearance::Light),
     ] {
         click(&mut window, button);
@@ -743,7 +744,7 @@ fn a_drink_below_its_drinking_temperature_has_no_minutes_to_wait() {
 
 #[test]
 fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
-    for appearance in [Appearance::Light, Appearance::Dark] {
+    for appearance in Appearance::ALL {
         for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
             let mut window = window_of(size, None, Arc::new(NoPicker));
             window.state_mut().view_mut().appearance = appearance;

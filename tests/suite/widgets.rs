@@ -75,7 +75,7 @@ fn pictures(name: &str, size: Vec2, mut content: impl FnMut(&mut egui::Ui)) {
             .with_size(size)
             .with_theme(match appearance {
                 Appearance::Light => egui::Theme::Light,
-                Appearance::Dark => egui::Theme::Dark,
+                Appearance::Dark | Appearance::Contrast => egui::Theme::Dark,
             })
             .with_context_setup(theme::install)
             .renderer(CpuRenderer::default())

@@ -53,10 +53,11 @@ pub(super) fn top_strip_ui(
             }
             let (icon, words) = match view.appearance {
                 Appearance::Light => (Icon::Moon, "Show by night"),
-                Appearance::Dark => (Icon::Sun, "Show by day"),
+                Appearance::Dark => (Icon::Contrast, "Show with high contrast"),
+                Appearance::Contrast => (Icon::Sun, "Show by day"),
             };
             if icon_button(ui, icon, words, words).clicked() {
-                view.appearance = view.appearance.opposite();
+                view.appearance = view.appearance.next();
                 ui.ctx().request_repaint();
             }
         });

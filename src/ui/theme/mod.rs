@@ -16,7 +16,7 @@ mod widget_look;
 pub use palette::{Palette, RoleColours};
 pub use type_scale::TypeStyle;
 
-/// Which of the two sets of colours the window wears.
+/// Which set of colours the window wears.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Appearance {
     /// Dark ink on warm paper, for a counter in daylight.
@@ -24,15 +24,21 @@ pub enum Appearance {
     Light,
     /// Warm light on dark brown, for a bar at night.
     Dark,
+    /// White on black, for whoever needs the most contrast.
+    Contrast,
 }
 
 impl Appearance {
-    /// The other one.
+    /// All of them, in the order in which a button goes through them.
+    pub const ALL: [Self; 3] = [Self::Light, Self::Dark, Self::Contrast];
+
+    /// The one after this one, round and round.
     #[must_use]
-    pub fn opposite(self) -> Self {
+    pub fn next(self) -> Self {
         match self {
             Self::Light => Self::Dark,
-            Self::Dark => Self::Light,
+            Self::Dark => Self::Contrast,
+            Self::Contrast => Self::Light,
         }
     }
 
@@ -41,13 +47,15 @@ impl Appearance {
         match self {
             Self::Light => &palette::LIGHT,
             Self::Dark => &palette::DARK,
+            Self::Contrast => &palette::CONTRAST,
         }
     }
 
     fn egui_theme(self) -> egui::Theme {
         match self {
             Self::Light => egui::Theme::Light,
-            Self::Dark => egui::Theme::Dark,
+            // egui knows two themes: this look takes the place of the one by night while it is worn.
+            Self::Dark | Self::Contrast => egui::Theme::Dark,
         }
     }
 }
@@ -62,15 +70,19 @@ pub fn install(ctx: &egui::Context) {
 
 /// Shows the window in this appearance from the next frame on, whatever the system prefers.
 pub fn apply(ctx: &egui::Context, appearance: Appearance) {
-    ctx.set_theme(appearance.egui_theme());
+    let theme = appearance.egui_theme();
+    ctx.set_style_of(theme, widget_look::style(appearance));
+    ctx.set_theme(theme);
 }
 
 /// The appearance that these visuals belong to.
 pub fn appearance(visuals: &egui::Visuals) -> Appearance {
-    if visuals.dark_mode {
-        Appearance::Dark
-    } else {
+    if !visuals.dark_mode {
         Appearance::Light
+    } else if visuals.panel_fill == palette::CONTRAST.ground {
+        Appearance::Contrast
+    } else {
+        Appearance::Dark
     }
 }
 
@@ -85,9 +97,9 @@ mod tests {
 
     #[test]
     fn an_applied_appearance_is_the_one_that_is_drawn() {
-        for wanted in [Appearance::Dark, Appearance::Light] {
-            let ctx = egui::Context::default();
-            install(&ctx);
+        let ctx = egui::Context::default();
+        install(&ctx);
+        for wanted in [Appearance::ALL, Appearance::ALL].concat() {
             apply(&ctx, wanted);
             let mut drawn = None;
             ctx.run_ui(egui::RawInput::default(), |ui| {

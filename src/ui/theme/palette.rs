@@ -140,6 +140,40 @@ pub(super) const DARK: Palette = Palette {
     },
 };
 
+/// White on black, for whoever needs the most contrast there is: text reaches WCAG 2.2 level AAA (1.4.6: 7 to 1).
+pub(super) const CONTRAST: Palette = Palette {
+    ground: hex(0x0000_0000),
+    sheet: hex(0x0000_0000),
+    stripe: hex(0x0014_1414),
+    fill: hex(0x001C_1C1C),
+    hover: hex(0x0030_3030),
+    selection: hex(0x0000_3A40),
+    caution_fill: hex(0x0030_2600),
+    level_band: hex(0x0026_2626),
+    line: hex(0x009A_9A9A),
+    outline: hex(0x00FF_FFFF),
+    focus_ring: hex(0x00FF_E600),
+    text_strong: hex(0x00FF_FFFF),
+    text_normal: hex(0x00FF_FFFF),
+    text_quiet: hex(0x00E0_E0E0),
+    accent: hex(0x006F_F3FF),
+    on_accent: hex(0x0000_0000),
+    off_level: hex(0x00FF_B59A),
+    within_level: hex(0x00FF_FFFF),
+    caution: hex(0x00FF_E066),
+    roles: RoleColours {
+        base: hex(0x00E8_8A78),
+        flavour: hex(0x00E0_9BFF),
+        creamer: hex(0x00FF_F1B8),
+        sweetener: hex(0x00FF_A51E),
+        tea: hex(0x00B8_8450),
+        water: hex(0x0063_A8FF),
+        ice: hex(0x00A8_F4FF),
+        topping: hex(0x0098_88C8),
+        garnish: hex(0x009C_E04E),
+    },
+};
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -233,7 +267,7 @@ mod tests {
 
     #[test]
     fn every_text_is_readable_on_every_ground() {
-        for palette in [LIGHT, DARK] {
+        for palette in [LIGHT, DARK, CONTRAST] {
             for (text, colour) in texts(&palette) {
                 for (ground, behind) in grounds(&palette) {
                     let ratio = contrast(colour, behind);
@@ -246,8 +280,18 @@ mod tests {
     }
 
     #[test]
+    fn high_contrast_reaches_the_enhanced_level() {
+        for (text, colour) in texts(&CONTRAST) {
+            for (ground, behind) in grounds(&CONTRAST) {
+                let ratio = contrast(colour, behind);
+                assert!(ratio >= 7.0, "{text} on {ground}: {ratio:.2} to 1");
+            }
+        }
+    }
+
+    #[test]
     fn what_is_drawn_stands_out_from_what_it_is_drawn_on() {
-        for palette in [LIGHT, DARK] {
+        for palette in [LIGHT, DARK, CONTRAST] {
             let drawn = role_colours(&palette.roles).into_iter().chain([
                 ("focus ring", palette.focus_ring),
                 ("off level", palette.off_level),
@@ -269,7 +313,7 @@ mod tests {
     // The 0.08 is a choice made by eye on bars of 8 points; no standard gives a figure.
     #[test]
     fn no_two_roles_look_alike() {
-        for palette in [LIGHT, DARK] {
+        for palette in [LIGHT, DARK, CONTRAST] {
             let roles = role_colours(&palette.roles);
             for (index, (name, colour)) in roles.iter().enumerate() {
                 for (other, other_colour) in &roles[index + 1..] {

@@ -47,6 +47,7 @@ fn visuals(appearance: Appearance) -> Visuals {
     let (stock, shadow_alpha) = match appearance {
         Appearance::Light => (Visuals::light(), 36),
         Appearance::Dark => (Visuals::dark(), 120),
+        Appearance::Contrast => (Visuals::dark(), 0),
     };
     let shadow = |offset: i8, blur: u8| Shadow {
         offset: [0, offset],
