@@ -9,7 +9,9 @@ mod typed_amount;
 mod uncertain;
 mod visible_text;
 
-pub use number_text::{NumberError, parse_number, show_compact, show_count, show_number};
+pub use number_text::{
+    NumberError, parse_number, show_compact, show_count, show_grouped, show_number,
+};
 pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;

@@ -145,6 +145,20 @@ fn show_little(count: f64) -> String {
     text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }
 
+/// A count with a no-break space between every three digits, as ISO 80000-1, 7.3.1 sets them: "5 244 720".
+pub fn show_grouped(count: f64) -> String {
+    let digits = format!("{count:.0}");
+    let mut text = String::new();
+    for (at, digit) in digits.chars().enumerate() {
+        let left = digits.len() - at;
+        if at > 0 && digits.len() > 4 && left.is_multiple_of(3) {
+            text.push('\u{a0}');
+        }
+        text.push(digit);
+    }
+    text
+}
+
 /// A number with a fixed count of decimals and a true minus sign; never `-0`.
 pub fn show_number(value: f64, decimals: usize) -> String {
     let text = format!("{:.decimals$}", value.abs());
@@ -169,6 +183,13 @@ pub fn show_compact(value: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_long_count_is_set_in_groups_of_three() {
+        assert_eq!(show_grouped(5_244_720.0), "5\u{a0}244\u{a0}720");
+        assert_eq!(show_grouped(41_000.0), "41\u{a0}000");
+        assert_eq!(show_grouped(1681.0), "1681");
+    }
 
     #[test]
     fn numbers_are_read_the_way_they_are_typed() {

@@ -5,6 +5,7 @@ use egui::{Align, Align2, Label, Layout, RichText, Sense, Ui, WidgetInfo, pos2, 
 use super::model::{self, Compared};
 use super::{SwapState, accept};
 use crate::balance::{Balance, Difference, difference};
+use crate::quantity::show_grouped;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -278,12 +279,12 @@ fn search_words(answer: &Answer) -> String {
     match (answer.evaluated, answer.proven_optimal) {
         (0, _) => format!("{standard}."),
         (_, true) => format!(
-            "{standard}. Proven best of {:.0} possible combinations of amounts.",
-            answer.candidates
+            "{standard}. Proven best of {} possible combinations of amounts.",
+            show_grouped(answer.candidates)
         ),
         (_, false) => format!(
-            "{standard}. The best that was found among {:.0} possible combinations of amounts; a limit stopped the proof.",
-            answer.candidates
+            "{standard}. The best that was found among {} possible combinations of amounts; a limit stopped the proof.",
+            show_grouped(answer.candidates)
         ),
     }
 }
