@@ -19,25 +19,32 @@ pub(super) fn level_column_ui(
     ScrollArea::vertical()
         .id_salt("level column")
         .auto_shrink(false)
-        .show(ui, |ui| {
-            match screen.standard {
-                Some(standard) => {
-                    standard_ui(ui, screen, standard);
-                    level::level_ui(ui, &standard.difference, "the standard");
-                }
-                None => nothing_approved_ui(ui, screen, view),
-            }
-            ui.add_space(grid::APART);
-            figure_list::figure_list_ui(ui, screen);
-            if with_cup && screen.balance.resolved.cup.is_some() {
-                ui.add_space(grid::APART);
-                let width = ui.available_width();
-                if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
-                    view.line_in_hand = Some(line);
-                }
-            }
-            ui.add_space(grid::EASY);
-        });
+        .show(ui, |ui| level_and_figures_ui(ui, screen, with_cup, view));
+}
+
+/// The same below the recipe, where a window has no room for two columns.
+pub(super) fn level_below_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    level_and_figures_ui(ui, screen, true, view);
+}
+
+fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
+    match screen.standard {
+        Some(standard) => {
+            standard_ui(ui, screen, standard);
+            level::level_ui(ui, &standard.difference, "the standard");
+        }
+        None => nothing_approved_ui(ui, screen, view),
+    }
+    ui.add_space(grid::APART);
+    figure_list::figure_list_ui(ui, screen);
+    if with_cup && screen.balance.resolved.cup.is_some() {
+        ui.add_space(grid::APART);
+        let width = ui.available_width();
+        if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
+            view.line_in_hand = Some(line);
+        }
+    }
+    ui.add_space(grid::EASY);
 }
 
 /// The cup in a column of its own.

@@ -48,6 +48,8 @@ pub(super) struct BookInHand<'frame> {
 
 /// Below this width of the window, in points, the list of drinks is narrow.
 const NARROW: f32 = 1240.0;
+/// Below this width the drinks are hidden until they are asked for, and the level stands below the recipe.
+const SLIM: f32 = 860.0;
 /// From this width on the cup stands between the recipe and the level.
 const WIDE: f32 = 1600.0;
 /// The widest sheet of a recipe, in points: in a wider one the eye loses the row.
@@ -86,7 +88,7 @@ pub(super) fn shell_ui(
             .show_separator_line(false)
             .show(ui, |ui| cautions.show(ui));
     }
-    if view.list_open.unwrap_or(true) {
+    if view.list_open.unwrap_or(width >= SLIM) {
         Panel::left("drinks")
             .exact_size(if width < NARROW { 180.0 } else { 240.0 })
             .resizable(false)
@@ -103,7 +105,7 @@ pub(super) fn shell_ui(
     // The columns on the right get their places first and are drawn last: the keyboard goes through the sheet before them.
     let mut level_room = None;
     let mut cup_room = None;
-    if screen.is_some() && view.area == Area::Recipe {
+    if screen.is_some() && view.area == Area::Recipe && width >= SLIM {
         let level = Panel::right("level")
             .exact_size(if width < NARROW { 360.0 } else { 376.0 })
             .resizable(false)
@@ -130,7 +132,7 @@ pub(super) fn shell_ui(
             cup_room = Some(cup.inner);
         }
     }
-    sheet_ui(ui, in_hand, screen, view, actions, centre, width < NARROW);
+    sheet_ui(ui, in_hand, screen, view, actions, centre, width);
     if let (Some(screen), Some(room)) = (screen, cup_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
         level_column::cup_column_ui(&mut column, screen, view);
@@ -149,9 +151,9 @@ fn sheet_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
     centre: impl FnOnce(&mut Ui, &Screen<'_>, &mut ViewState, &mut Vec<Action>),
-    is_narrow: bool,
+    width: f32,
 ) {
-    let left = if is_narrow { 12 } else { 20 };
+    let left = if width < NARROW { 12 } else { 20 };
     let sheet = Frame::new()
         .fill(theme::palette(ui.visuals()).sheet)
         .inner_margin(Margin {
@@ -170,14 +172,19 @@ fn sheet_ui(
             .id_salt(("centre", view.area as u8))
             .auto_shrink(false)
             .show(ui, |ui| {
-                let width = ui.available_width();
+                let room = ui.available_width();
                 ui.set_width(if view.area == Area::Recipe {
-                    width.min(WIDEST_SHEET)
+                    room.min(WIDEST_SHEET)
                 } else {
-                    width
+                    room
                 });
                 match (view.area, screen) {
                     (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
+                    (Area::Recipe, Some(screen)) if width < SLIM => {
+                        centre(ui, screen, view, actions);
+                        ui.add_space(grid::APART);
+                        level_column::level_below_ui(ui, screen, view);
+                    }
                     (_, Some(screen)) => centre(ui, screen, view, actions),
                     (_, None) => empty_book_ui(ui, in_hand, view, actions),
                 }

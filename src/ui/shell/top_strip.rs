@@ -88,7 +88,9 @@ fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
 }
 
 fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
-    let open = view.list_open.unwrap_or(true);
+    let open = view
+        .list_open
+        .unwrap_or(ui.ctx().content_rect().width() >= super::SLIM);
     let words = if open {
         "Hide the list of drinks"
     } else {
