@@ -5,10 +5,10 @@ use super::figure_words::name_of;
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::Difference;
-use crate::book::{Book, IngredientId};
-use crate::quantity::show_number;
+use crate::book::{Axis, Book, IngredientId};
 use crate::swap::{
-    Answer, Demands, NOT_TASTED, Question, WalkMove, WalkStep, answer_with, move_words, walk,
+    Answer, AxisMove, Demands, NOT_TASTED, Question, WalkMove, WalkStep, answer_with, axis_moves,
+    move_words, walk,
 };
 
 /// Where a cross is made.
@@ -98,30 +98,28 @@ fn crosses(difference: &Difference) -> Table {
 
 /// What each step moved, a row an axis.
 fn answers(steps: &[WalkStep]) -> Table {
+    let moves: Vec<Vec<AxisMove>> = steps
+        .windows(2)
+        .map(|pair| axis_moves(&pair[0].difference, &pair[1].difference))
+        .collect();
     let mut columns = vec![Column::text("axis")];
     columns.extend((1..steps.len()).map(|at| Column::text(format!("step {at}"))));
-    let axes = steps.first().map_or(&[][..], |step| &step.difference.axes);
-    let rows = axes
-        .iter()
-        .enumerate()
-        .filter(|(_, axis)| axis.weight > 0.0)
-        .map(|(at, axis)| {
-            let mut row = vec![axis.axis.word().to_owned()];
-            row.extend(steps.windows(2).map(|pair| {
-                let value = |step: &WalkStep| step.difference.axes.get(at)?.steps;
-                let moved = value(&pair[1]).zip(value(&pair[0]));
-                let (more, less) = axis.axis.comparatives();
-                match moved.map(|(after, before)| after - before) {
-                    None => "not known".to_owned(),
-                    Some(moved) if moved.abs() < NOT_TASTED => "the same".to_owned(),
-                    Some(moved) => {
-                        let word = if moved > 0.0 { more } else { less };
-                        format!("{word} by {} steps", show_number(moved.abs(), 1))
-                    }
-                }
-            }));
-            row
+    let mut axes: Vec<&Axis> = Vec::new();
+    for moved in moves.iter().flatten() {
+        if !axes.contains(&&moved.axis) {
+            axes.push(&moved.axis);
+        }
+    }
+    let rows = axes.into_iter().map(|axis| {
+        let cells = moves.iter().map(|step| {
+            let moved = step.iter().find(|moved| moved.axis == *axis);
+            // An axis that neither drink of a step has did not move.
+            moved.map_or_else(|| "the same".to_owned(), AxisMove::words)
         });
+        std::iter::once(axis.word().to_owned())
+            .chain(cells)
+            .collect()
+    });
     Table {
         caption: "what each step moved, in noticeable steps".to_owned(),
         rows: rows.collect(),

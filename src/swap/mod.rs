@@ -43,5 +43,5 @@ pub use plain::{add_line_for, measure_for, plain_swap};
 pub use problem::Problem;
 pub use question::{Adjustable, Question, adjustable_lines};
 pub use resize::{resize, resize_watched};
-pub use walk::{NOT_TASTED, WalkMove, WalkStep, walk};
+pub use walk::{AxisMove, NOT_TASTED, WalkMove, WalkStep, axis_moves, walk};
 pub use watch::Watch;

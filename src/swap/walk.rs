@@ -2,8 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Balance, Difference, balance, difference};
-use crate::book::{Book, Change, Line, LineId, Place, Resolved};
+use crate::balance::{AxisDifference, Balance, Difference, balance, difference};
+use crate::book::{Axis, Book, Change, Line, LineId, Place, Resolved};
+use crate::quantity::show_number;
 
 use super::answer::{Answer, Suggestion};
 use super::changes::{LineMove, with_added_lines};
@@ -21,6 +22,53 @@ pub enum WalkMove {
 
 /// A move smaller than this, in noticeable steps, counts as none when it is taught: half a step is not tasted.
 pub const NOT_TASTED: f64 = 0.5;
+
+/// How far one axis moved between two drinks that are held to the same standard.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AxisMove {
+    /// The axis.
+    pub axis: Axis,
+    /// How far, in noticeable steps; `None` when it is not known.
+    pub moved: Option<f64>,
+}
+
+/// How far each axis that counts moved. A flavour that only one of the drinks has was or is level in the other: neither that
+/// drink nor the standard has any of it.
+pub fn axis_moves(before: &Difference, after: &Difference) -> Vec<AxisMove> {
+    let steps_on = |difference: &Difference, axis: &Axis| {
+        let found = difference.axes.iter().find(|other| other.axis == *axis);
+        found.map_or(Some(0.0), |found| found.steps)
+    };
+    let is_gone = |axis: &&AxisDifference| !after.axes.iter().any(|other| other.axis == axis.axis);
+    let gone = before.axes.iter().filter(is_gone);
+    after
+        .axes
+        .iter()
+        .chain(gone)
+        .filter(|axis| axis.weight > 0.0)
+        .map(|axis| AxisMove {
+            axis: axis.axis.clone(),
+            moved: steps_on(after, &axis.axis)
+                .zip(steps_on(before, &axis.axis))
+                .map(|(after, before)| after - before),
+        })
+        .collect()
+}
+
+impl AxisMove {
+    /// "sweeter by 1.9 steps", "the same", "not known".
+    pub fn words(&self) -> String {
+        let Some(moved) = self.moved else {
+            return "not known".to_owned();
+        };
+        if moved.abs() < NOT_TASTED {
+            return "the same".to_owned();
+        }
+        let (more, less) = self.axis.comparatives();
+        let word = if moved > 0.0 { more } else { less };
+        format!("{word} by {} steps", show_number(moved.abs(), 1))
+    }
+}
 
 /// One step of a walk, and the drink after it.
 #[derive(Clone, Debug, PartialEq)]
@@ -90,4 +138,60 @@ fn without_nothing(lines: &Resolved) -> Resolved {
         left.apply(&Change::Remove(id));
     }
     left
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn held(axes: &[(Axis, f64)]) -> Difference {
+        let axis = |(axis, steps): &(Axis, f64)| AxisDifference {
+            axis: axis.clone(),
+            standard: Some(0.0),
+            value: Some(*steps),
+            step: 1.0,
+            weight: 1.0,
+            steps: Some(*steps),
+            u_steps: None,
+            scatter_steps: None,
+        };
+        Difference {
+            axes: axes.iter().map(axis).collect(),
+            distance: None,
+        }
+    }
+
+    #[test]
+    fn a_flavour_that_comes_or_goes_moves_from_or_to_the_level_and_shifts_no_other_axis() {
+        let plum = Axis::Flavour("plum".to_owned());
+        let without = held(&[(Axis::Sweetness, 0.2), (Axis::Body, 0.1)]);
+        let with = held(&[
+            (Axis::Sweetness, 1.2),
+            (plum.clone(), 3.0),
+            (Axis::Body, 0.1),
+        ]);
+        let words = |before: &Difference, after: &Difference| -> Vec<String> {
+            let moves = axis_moves(before, after);
+            moves
+                .iter()
+                .map(|moved| format!("{}: {}", moved.axis.word(), moved.words()))
+                .collect()
+        };
+        assert_eq!(
+            words(&without, &with),
+            [
+                "sweetness: sweeter by 1.0 steps",
+                "plum: more plum by 3.0 steps",
+                "body: the same"
+            ]
+        );
+        assert_eq!(
+            words(&with, &without),
+            [
+                "sweetness: less sweet by 1.0 steps",
+                "body: the same",
+                "plum: less plum by 3.0 steps"
+            ]
+        );
+    }
 }

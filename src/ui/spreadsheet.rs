@@ -1,14 +1,12 @@
 //! Text that goes to a spreadsheet by the clipboard.
 
+use crate::cards::neutral_cell;
+
 /// A cell that a spreadsheet takes as words: what begins like a formula gets an apostrophe in front, tabs and line ends become
 /// spaces.
 pub(super) fn cell(text: &str) -> String {
     let plain = text.replace(['\t', '\n', '\r'], " ");
-    if plain.trim_start().starts_with(['=', '+', '-', '@']) {
-        format!("'{plain}")
-    } else {
-        plain
-    }
+    neutral_cell(&plain)
 }
 
 #[cfg(test)]

@@ -11,10 +11,10 @@ use super::view_state::{Area, ViewState};
 use super::widgets::{level_moved_ui, level_ui};
 use super::wording;
 use crate::cards::CardKind;
-use crate::swap::{Answer, NOT_TASTED, WalkStep};
+use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
 use crate::workbench::{Action, Look, SwapFound, Workbench};
 
-use model::{Guess, Guesses, Outcome};
+use model::{Guess, Guesses};
 
 /// How much larger everything is for a screen on the wall.
 const LARGE: f32 = 1.5;
@@ -164,7 +164,7 @@ fn step_ui(
     let last = steps.len() - 1;
     state.step = state.step.clamp(1, last);
     let (before, after) = (&steps[state.step - 1], &steps[state.step]);
-    let outcomes = model::outcomes(&before.difference, &after.difference);
+    let outcomes = axis_moves(&before.difference, &after.difference);
     let does = swap_area::step_words(screen.book, answer, steps, state.step);
     let title = RichText::new(format!("{} of {last}   {does}", state.step));
     ui.add(
@@ -206,7 +206,7 @@ fn step_ui(
 }
 
 /// What the group expects of each axis and, once revealed, what came.
-fn expected_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
+fn expected_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     let asked = if state.is_revealed {
         "What came of it"
@@ -237,7 +237,7 @@ fn expected_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
 }
 
 /// A row an axis: what the group expects and, once revealed, what came.
-fn guesses_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
+fn guesses_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     let step = state.step;
     Grid::new("guesses")
@@ -269,19 +269,12 @@ fn guesses_ui(ui: &mut Ui, outcomes: &[Outcome], state: &mut LessonState) {
 }
 
 /// "sweeter by 1.9 steps — as expected".
-fn outcome_words(outcome: &Outcome, taken: Option<Guess>) -> String {
-    let (Some(moved), Some(right)) = (outcome.moved, outcome.right()) else {
-        return "not known".to_owned();
-    };
-    let size = crate::quantity::show_number(moved.abs(), 1);
-    let words = match right {
-        Guess::Same => "the same".to_owned(),
-        other => format!("{} by {size} steps", other.words(&outcome.axis)),
-    };
-    match taken {
-        None => words,
-        Some(guess) if guess == right => format!("{words} — as expected"),
-        Some(guess) => format!("{words} — not {}", guess.words(&outcome.axis)),
+fn outcome_words(outcome: &AxisMove, taken: Option<Guess>) -> String {
+    let words = outcome.words();
+    match (taken, model::right(outcome)) {
+        (None, _) | (_, None) => words,
+        (Some(guess), Some(right)) if guess == right => format!("{words} — as expected"),
+        (Some(guess), _) => format!("{words} — not {}", guess.words(&outcome.axis)),
     }
 }
 

@@ -2,9 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use crate::balance::Difference;
 use crate::book::Axis;
-use crate::swap::NOT_TASTED;
+use crate::swap::{AxisMove, NOT_TASTED};
 
 /// What is expected of an axis.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,43 +30,13 @@ impl Guess {
     }
 }
 
-/// What came of an axis in one step.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) struct Outcome {
-    pub(super) axis: Axis,
-    /// How far it moved, in noticeable steps; `None` when it is not known.
-    pub(super) moved: Option<f64>,
-}
-
-impl Outcome {
-    /// What a right expectation would have been.
-    pub(super) fn right(&self) -> Option<Guess> {
-        Some(match self.moved? {
-            moved if moved.abs() < NOT_TASTED => Guess::Same,
-            moved if moved > 0.0 => Guess::More,
-            _ => Guess::Less,
-        })
-    }
-}
-
-/// What came of each axis that counts, between two drinks held to the same standard.
-pub(super) fn outcomes(before: &Difference, after: &Difference) -> Vec<Outcome> {
-    let steps_before = |axis: &Axis| {
-        let found = before.axes.iter().find(|other| other.axis == *axis);
-        found.and_then(|found| found.steps)
-    };
-    after
-        .axes
-        .iter()
-        .filter(|axis| axis.weight > 0.0)
-        .map(|axis| Outcome {
-            axis: axis.axis.clone(),
-            moved: axis
-                .steps
-                .zip(steps_before(&axis.axis))
-                .map(|(after, before)| after - before),
-        })
-        .collect()
+/// What a right expectation of this would have been; `None` when it is not known.
+pub(super) fn right(outcome: &AxisMove) -> Option<Guess> {
+    Some(match outcome.moved? {
+        moved if moved.abs() < NOT_TASTED => Guess::Same,
+        moved if moved > 0.0 => Guess::More,
+        _ => Guess::Less,
+    })
 }
 
 /// What the group expects, by step and axis.
@@ -90,12 +59,12 @@ impl Guesses {
     }
 
     /// How many of the guesses on a step were right, and how many there were of which it is known.
-    pub(super) fn score(&self, step: usize, outcomes: &[Outcome]) -> (usize, usize) {
+    pub(super) fn score(&self, step: usize, outcomes: &[AxisMove]) -> (usize, usize) {
         let judged: Vec<bool> = outcomes
             .iter()
             .filter_map(|outcome| {
                 let guess = self.get(step, &outcome.axis)?;
-                Some(outcome.right()? == guess)
+                Some(right(outcome)? == guess)
             })
             .collect();
         (judged.iter().filter(|right| **right).count(), judged.len())
@@ -106,8 +75,8 @@ impl Guesses {
 mod tests {
     use super::*;
 
-    fn outcome(axis: Axis, moved: Option<f64>) -> Outcome {
-        Outcome { axis, moved }
+    fn outcome(axis: Axis, moved: Option<f64>) -> AxisMove {
+        AxisMove { axis, moved }
     }
 
     #[test]
@@ -118,9 +87,9 @@ mod tests {
             outcome(Axis::TeaStrength, Some(-0.8)),
             outcome(Axis::Creaminess, None),
         ];
-        let right: Vec<_> = outcomes.iter().map(Outcome::right).collect();
+        let judged: Vec<_> = outcomes.iter().map(right).collect();
         assert_eq!(
-            right,
+            judged,
             [
                 Some(Guess::More),
                 Some(Guess::Same),
