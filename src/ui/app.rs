@@ -347,7 +347,7 @@ impl App {
         let compare = shown.filter(|_| self.view.area == Area::Compare);
         let compare = compare
             .map(|shown| {
-                compare_area::CompareLooks::take(&mut self.workbench, shown, &self.view.compare)
+                compare_area::CompareLooks::take(&mut self.workbench, shown, &mut self.view.compare)
             })
             .unwrap_or_default();
         let lesson = if self.view.area == Area::Lesson {

@@ -14,10 +14,9 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::widgets::level_ui;
 use crate::balance::difference;
-use crate::book::Book;
-use crate::workbench::{Shown, Workbench};
+use crate::workbench::{BookStamp, Shown, Workbench};
 
-use model::Drink;
+use model::{Drink, Part};
 
 /// Most drinks beside the first.
 const MOST_BESIDE: usize = 3;
@@ -35,21 +34,46 @@ pub struct CompareState {
     find: String,
     /// Whether the table was just copied.
     copied: bool,
+    /// What was worked out for the columns, until the book or the columns change.
+    kept: Option<Arc<CompareLooks>>,
 }
 
-/// The drinks of the columns.
-#[derive(Default)]
+/// What the columns show.
+#[derive(Debug, Default)]
 pub(super) struct CompareLooks {
+    stamp: BookStamp,
+    wanted: Vec<Shown>,
     drinks: Vec<Drink>,
+    parts: Vec<Part>,
+    /// What sets each drink apart from the first.
+    apart: Vec<String>,
 }
 
 impl CompareLooks {
+    /// The columns as they are kept, or worked out anew when the book or the columns have changed.
+    pub(super) fn take(
+        workbench: &mut Workbench,
+        shown: &Shown,
+        state: &mut CompareState,
+    ) -> Arc<Self> {
+        let others = state.beside.iter().filter(|other| *other != shown);
+        let wanted: Vec<Shown> = std::iter::once(shown)
+            .chain(others.take(MOST_BESIDE))
+            .cloned()
+            .collect();
+        let kept = state.kept.take();
+        let looks = kept
+            .filter(|kept| kept.stamp == workbench.stamp() && kept.wanted == wanted)
+            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, wanted)));
+        state.kept = Some(looks.clone());
+        looks
+    }
+
     /// Asks the workbench for every column; one that is no longer in the book is left out.
-    pub(super) fn take(workbench: &mut Workbench, shown: &Shown, state: &CompareState) -> Self {
+    fn work_out(workbench: &mut Workbench, shown: Vec<Shown>) -> Self {
         let book = workbench.book().clone();
         let mut drinks: Vec<Drink> = Vec::new();
-        let others = state.beside.iter().filter(|other| *other != shown);
-        for wanted in std::iter::once(shown).chain(others.take(MOST_BESIDE)) {
+        for wanted in &shown {
             let version = wanted.version.as_ref();
             let recipe = book.recipe(&wanted.recipe).cloned();
             let balance = workbench.balance(&wanted.recipe, version);
@@ -68,7 +92,19 @@ impl CompareLooks {
                 difference,
             });
         }
-        Self { drinks }
+        let apart = drinks
+            .split_first()
+            .map_or_else(Vec::new, |(first, others)| {
+                let words = |other| model::apart(&book, first, other).join("; ");
+                others.iter().map(words).collect()
+            });
+        Self {
+            stamp: workbench.stamp(),
+            wanted: shown,
+            parts: model::parts(&book, &drinks),
+            apart,
+            drinks,
+        }
     }
 }
 
@@ -92,18 +128,18 @@ pub(super) fn compare_area_ui(
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         return;
     }
-    apart_ui(ui, screen.book, drinks);
+    apart_ui(ui, looks);
     levels_ui(ui, drinks);
     let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
     heads_ui(ui, drinks, column, view);
     table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
-    for part in model::parts(screen.book, drinks) {
+    for part in &looks.parts {
         ui.add_space(grid::NEAR);
-        table::part_ui(ui, &part, column);
+        table::part_ui(ui, part, column);
     }
     let words = "± is one standard uncertainty. That of a difference is smaller than both: what the drinks share cancels.";
     quiet_ui(ui, words);
-    copy_ui(ui, screen.book, drinks, &mut view.compare);
+    copy_ui(ui, looks, &mut view.compare);
     ui.add_space(grid::APART);
 }
 
@@ -115,12 +151,12 @@ fn quiet_ui(ui: &mut Ui, words: &str) {
 }
 
 /// What sets each drink apart from the first, in a sentence.
-fn apart_ui(ui: &mut Ui, book: &Book, drinks: &[Drink]) {
+fn apart_ui(ui: &mut Ui, looks: &CompareLooks) {
     let palette = theme::palette(ui.visuals());
-    let Some((first, others)) = drinks.split_first() else {
+    let Some((first, others)) = looks.drinks.split_first() else {
         return;
     };
-    for other in others {
+    for (other, words) in others.iter().zip(&looks.apart) {
         let name = if other.recipe.id == first.recipe.id {
             other.version().to_owned()
         } else {
@@ -133,11 +169,7 @@ fn apart_ui(ui: &mut Ui, book: &Book, drinks: &[Drink]) {
             0.0,
             format(TypeStyle::Strong, palette.text_strong),
         );
-        job.append(
-            &model::apart(book, first, other).join("; "),
-            0.0,
-            format(TypeStyle::Body, palette.text_normal),
-        );
+        job.append(words, 0.0, format(TypeStyle::Body, palette.text_normal));
         ui.add(Label::new(job).wrap());
     }
     ui.add_space(grid::EASY);
@@ -224,12 +256,13 @@ fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
     }
 }
 
-fn copy_ui(ui: &mut Ui, book: &Book, drinks: &[Drink], state: &mut CompareState) {
+fn copy_ui(ui: &mut Ui, looks: &CompareLooks, state: &mut CompareState) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {
         if ui.button("Copy the table").clicked() {
-            ui.ctx().copy_text(model::as_text(book, drinks));
+            ui.ctx()
+                .copy_text(model::as_text(&looks.drinks, &looks.parts));
             state.copied = true;
         }
         if state.copied {

@@ -10,6 +10,7 @@ use crate::ui::value::Value;
 use crate::workbench::{Serving, Shown};
 
 /// A drink in a column.
+#[derive(Debug)]
 pub(super) struct Drink {
     pub(super) shown: Shown,
     pub(super) recipe: Arc<Recipe>,
@@ -47,6 +48,7 @@ pub(super) enum Cell {
 }
 
 /// A row of the table.
+#[derive(Debug)]
 pub(super) struct Row {
     pub(super) name: String,
     pub(super) unit: String,
@@ -54,6 +56,7 @@ pub(super) struct Row {
 }
 
 /// Rows under one heading.
+#[derive(Debug)]
 pub(super) struct Part {
     pub(super) heading: &'static str,
     pub(super) rows: Vec<Row>,
@@ -296,7 +299,7 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
 }
 
 /// The table for a spreadsheet: tabs between cells, a figure and its doubt in cells of their own.
-pub(super) fn as_text(book: &Book, drinks: &[Drink]) -> String {
+pub(super) fn as_text(drinks: &[Drink], parts: &[Part]) -> String {
     let plain = |text: &str| text.replace(['\t', '\n', '\r'], " ");
     let mut lines = vec![format!(
         "\tunit{}",
@@ -307,9 +310,9 @@ pub(super) fn as_text(book: &Book, drinks: &[Drink]) -> String {
             line
         })
     )];
-    for part in parts(book, drinks) {
+    for part in parts {
         lines.push(part.heading.to_owned());
-        for row in part.rows {
+        for row in &part.rows {
             let mut line = format!("{}\t{}", plain(&row.name), plain(&row.unit));
             for cell in &row.cells {
                 let (text, doubt) = match cell {
