@@ -2,9 +2,11 @@
 
 mod branch_and_bound;
 mod exhaustive;
+mod linear_bound;
 
 pub use branch_and_bound::{BranchAndBound, MOST_VARIABLES, TooManyVariables, branch_and_bound};
 pub use exhaustive::exhaustive;
+pub use linear_bound::{Coefficients, LinearProgram, MOST_LIMITS};
 
 /// What a search knows of a problem: a cost at a point, and a floor that no point of a box goes below.
 pub trait Landscape {

@@ -31,13 +31,13 @@ pub(super) use rows::{Cap, Of, Term};
 
 use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
-use crate::optimiser::Range;
+use crate::optimiser::{Coefficients, LinearProgram, MOST_VARIABLES, Range};
 
 use certificate::{Minorant, Square};
 use curved::{Curved, curved};
 use drink::{Lines, Over};
 use enclosure::{Enclosed, Enclosure};
-use form::{Bounds, Interval, least_ratio};
+use form::{Bounds, Form, Interval, least_ratio};
 use rows::{Per, Row, RowMaker, Rows};
 
 /// What rounding may have done to a floor, in squared steps.
@@ -176,15 +176,20 @@ impl Floor {
             .volume
             .form
             .plus_constant(rows.volume.offset(&enclosed).high);
-        let objective = rows.objective.as_ref().map(|row| {
-            let offset = row.offset(&enclosed).low;
-            row.form.plus_constant(offset)
-        });
+        if let Some(row) = &rows.objective {
+            let objective = row.form.plus_constant(row.offset(&enclosed).low);
+            let small = smallest(&objective, limits.as_slice(), &bounds, hint);
+            if small == f64::INFINITY {
+                return small;
+            }
+            let floor = small + moved + squares.by_axis;
+            return floor - ROUNDING - 1e-12 * floor.abs();
+        }
         let minorant = Minorant {
             squares: squares.kept.as_slice(),
             volume: &divisor,
             limits: limits.as_slice(),
-            objective: objective.as_ref(),
+            objective: None,
             stiffness: self.stiffness,
             low,
             high,
@@ -193,8 +198,7 @@ impl Floor {
             rounds,
         };
         let all_at_once = minorant.bound(hint) + besides;
-        let small = objective.map_or(0.0, |form| form.range(&bounds).low);
-        let floor = all_at_once.max(squares.by_axis + moved + small);
+        let floor = all_at_once.max(squares.by_axis + moved);
         floor - ROUNDING - 1e-12 * floor.abs()
     }
 
@@ -213,6 +217,27 @@ impl Floor {
                 });
         self.move_cost * forced.count() as f64
     }
+}
+
+/// The least of what should be small, under the limits of the box.
+fn smallest(
+    objective: &Form,
+    limits: &[(&Row, f64)],
+    bounds: &Bounds,
+    hint: &mut [f64],
+) -> f64 {
+    const NONE: Coefficients = [0.0; MOST_VARIABLES];
+    let mut rows = Few::new((&NONE, 0.0));
+    for (row, offset) in limits {
+        rows.push((row.form.per.first_chunk().unwrap_or(&NONE), -(row.form.constant + offset)));
+    }
+    let program = LinearProgram {
+        cost: objective.per.first_chunk().unwrap_or(&NONE),
+        limits: rows.as_slice(),
+        low: &bounds.low[..hint.len()],
+        high: &bounds.high[..hint.len()],
+    };
+    objective.constant + program.bound(hint)
 }
 
 /// A list on the stack: a search looks at millions of boxes.
