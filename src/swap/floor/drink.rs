@@ -147,9 +147,9 @@ impl Lines {
         })
     }
 
-    /// Volume at 20 °C of all but water, ice and sugar, ml.
-    pub(super) fn volume_of_foods(&self, over: Over) -> Form {
-        let density = FOODS.map(|food| food.density_kg_per_m3(20.0));
+    /// Volume at a temperature of all but water, ice and sugar, ml.
+    pub(super) fn volume_of_foods(&self, over: Over, celsius: f64) -> Form {
+        let density = FOODS.map(|food| food.density_kg_per_m3(celsius));
         self.form(over, |mix| {
             foods(mix)
                 .iter()
@@ -164,8 +164,8 @@ impl Lines {
         self.form(over, slack_of)
     }
 
-    /// Particles that are dissolved, mol: the salt twice for its ions; sugars of unknown kind as sucrose for the most that
-    /// there can be, left out for the least.
+    /// Particles that are dissolved, mol: the salt twice for its ions; sugars of unknown kind as sucrose. Where one line names
+    /// more than it has (a label's rounding), the others make up for it or not: at least with that sign, at most without.
     pub(super) fn particles(&self, over: Over, most: bool) -> Form {
         use freezing::Solute;
         let per_gram = |solute: Solute| solute.particles() / solute.molar_mass_g_per_mol();
@@ -188,11 +188,8 @@ impl Lines {
                     .sum()
             };
             let named_grams: f64 = named.iter().map(|(component, _)| mix.get(*component)).sum();
-            let unnamed = if most {
-                (mix.get(Component::Sugars) - named_grams).max(0.0)
-            } else {
-                0.0
-            };
+            let unnamed = mix.get(Component::Sugars) - named_grams;
+            let unnamed = if most { unnamed.max(0.0) } else { unnamed };
             of(&named) + of(&others) + unnamed * per_gram(Solute::Sucrose)
         })
     }

@@ -11,18 +11,18 @@
 //! **Melted ice and the shaker.** See [`super::heat`]. What has melted is never more than there was: `melted = min(ice, m)`,
 //! enclosed by the same form with a wider interval, or by the ice itself where the whole box melts.
 //!
-//! **Amount that fills.** The level is a form times the thermal expansion between 20 °C and the serving temperature, so the amount
-//! that fills is a form of the other counts, with an interval for everything above.
+//! **Amount that fills.** The level is the volume of the solution times its thermal expansion between 20 °C and the serving
+//! temperature, that of the foods at the serving temperature, and the ice that is left. With the expansion at the reference it is
+//! a form, so the amount that fills is a form of the other counts, with an interval for everything above.
 
-use crate::balance::published::freezing::LOWEST_FREEZING_POINT_CELSIUS;
 use crate::balance::published::sugar_solution;
 use crate::balance::{Component, Fill, Prepared};
 use crate::optimiser::Range;
 
 use super::drink::{Lines, Over, sugar};
-use super::expansion::Expansion;
+use super::expansion::{self, Expansion};
 use super::form::{Bounds, Form, Interval, PLACES};
-use super::heat::{Melting, excess, excess_of_shaking, shaker_heat};
+use super::heat::{Melting, Shaking, excess};
 
 /// Volume that a gram of ice displaces, ml: 1.0885 at the lowest freezing point, 1.0909 at 0 °C.
 const ICE_ML_PER_G: f64 = 1.0897;
@@ -36,11 +36,14 @@ struct Filling {
     target: f64,
     /// No amount is ever greater.
     most: f64,
-    expansion: Expansion,
     /// The ice as it lies, ml, when it may reach the rim first.
     bed: Option<Form>,
-    /// How far the volume of what sits in the drink and floats on it can be from its form, ml.
+    /// Volume of what sits in the drink and floats on it, ml, and how far it can be from that form.
+    tops: Form,
     tops_off: Form,
+    expansion_of_tops: Expansion,
+    /// Volume of all that is no solution at 20 °C, ml.
+    foods: Form,
     melted: FillForm,
     partly: FillForm,
 }
@@ -49,10 +52,14 @@ struct Filling {
 #[derive(Clone, Debug)]
 struct FillForm {
     form: Form,
-    /// Level at 20 °C that the form aims at, ml.
-    aim: f64,
     /// Millilitres of level a unit.
     per_unit: f64,
+    /// Volume of the solution at 20 °C, ml.
+    solution: Form,
+    /// Its expansion at the reference temperature.
+    expansion: f64,
+    /// The reference temperature, °C.
+    celsius: f64,
 }
 
 /// Everything that encloses the drink; made once for a question.
@@ -70,13 +77,13 @@ pub(super) struct Enclosure {
     sugar_fraction: f64,
     melting: Option<Melting>,
     filling: Option<Filling>,
-    /// Heat of the shaker's wall, kJ, over the whole grid.
-    shaker: Interval,
+    shaking: Option<Shaking>,
     /// `H − E − C·τ` of the served drink with all ice melted, kJ, at the reference temperature.
     pub(super) excess: Form,
     pub(super) reference_celsius: f64,
     pub(super) capacity_most: Form,
     capacity_least: Form,
+    cup_celsius: f64,
 }
 
 /// A box with what encloses the drink in it.
@@ -92,8 +99,15 @@ pub(super) struct Enclosed {
     pub(super) heat: Interval,
     /// The amount that fills against its form, in its unit.
     pub(super) fill: Interval,
+    /// The part of that which has nothing to do with melted ice.
+    volume_apart: Interval,
     /// Melted ice against its form, g.
     melted: Interval,
+    /// Freezing points, °C, where there is ice or some may form, and whether ice is left everywhere in the box.
+    freezing: Option<Interval>,
+    all_icy: bool,
+    /// Mass fractions of sugar in the solution.
+    sugar_fractions: Interval,
 }
 
 /// Greatest second derivative of `1/ρ` by the mass fraction of sugar at 20 °C, ml/g, for fractions up to this one.
@@ -126,7 +140,7 @@ impl Enclosure {
         let mixed = |component| lines.component(Over::Mixed, component);
         let (water, ice) = (mixed(Component::Water), mixed(Component::Ice));
         let sugars = lines.form(Over::Mixed, sugar);
-        let foods = lines.volume_of_foods(Over::Mixed);
+        let foods = lines.volume_of_foods(Over::Mixed, 20.0);
         if ![&water, &ice, &sugars]
             .into_iter()
             .all(Form::is_nonnegative)
@@ -137,6 +151,7 @@ impl Enclosure {
             target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.3
         });
         let root = root_bounds(ranges, Interval::new(0.0, most));
+        let reference = &with_fill(reference, prepared, lines);
         let shaker_wall = setup.shaker.unwrap_or_default();
         let excess = |celsius: f64| excess(lines, Over::InCup, setup.cup, celsius);
         let mut capacity_most = lines.heat_capacity(Over::InCup, true);
@@ -144,9 +159,10 @@ impl Enclosure {
         let mut capacity_least = lines.heat_capacity(Over::InCup, false);
         capacity_least.constant += setup.cup.heat_capacity;
         let has_ice = !lines.component(Over::InCup, Component::Ice).is_zero();
-        let shaker = shaker_heat(lines, setup.shaker, &root, has_ice);
-        let may_freeze = excess(0.0).range(&root).low + shaker.low < 0.0
-            || excess_of_shaking(lines, shaker_wall, 0.0).range(&root).low < 0.0;
+        let shaking = setup.shaker.map(|wall| Shaking::new(lines, wall));
+        let from_shaker = shaking.as_ref().map_or(0.0, |shaking| shaking.heat(&root).low);
+        let may_freeze = excess(0.0).range(&root).low + from_shaker < 0.0
+            || shaking.as_ref().is_some_and(|shaking| shaking.may_freeze(&root));
         let melts = has_ice || may_freeze;
         let toppings = !lines.component(Over::Toppings, Component::Mass).is_zero();
         if setup.strained && melts && (toppings || setup.cup.celsius < 0.0) {
@@ -182,11 +198,12 @@ impl Enclosure {
             sugar_fraction,
             melting,
             filling: None,
-            shaker,
+            shaking,
             excess: excess(reference_celsius),
             reference_celsius,
             capacity_most,
             capacity_least,
+            cup_celsius: setup.cup.celsius,
         };
         if let Some(line) = filling {
             let target = target_of(line.fill, prepared);
@@ -208,7 +225,6 @@ impl Enclosure {
         rim: bool,
         most: f64,
     ) -> Option<Filling> {
-        let expansion = Expansion::new();
         let (tops, tops_off) = if rim {
             tops(lines)
         } else {
@@ -217,47 +233,50 @@ impl Enclosure {
         let ice_left = self
             .melting
             .as_ref()
-            .map(|melting| self.ice.plus(&melting.melted, -1.0));
-        let left_in_drink = ice_left
             .filter(|_| !prepared.setup.strained)
-            .unwrap_or(Form::ZERO);
-        let partly = self
-            .volume_partly
-            .plus(&left_in_drink, ICE_ML_PER_G)
-            .plus(&tops, 1.0);
-        let melted = self.volume_melted.plus(&tops, 1.0);
-        let solve = |level: &Form, celsius: f64| {
-            let range = expansion.between(celsius, celsius);
-            let aim = target / f64::midpoint(range.low, range.high);
+            .map_or(Form::ZERO, |melting| self.ice.plus(&melting.melted, -1.0));
+        let foods = lines.volume_of_foods(Over::Mixed, 20.0);
+        let solve = |volume: &Form, ice: &Form, celsius: f64| {
+            let solution = volume.plus(&foods, -1.0);
+            let expansion = expansion::of_solution(self.sugar_fraction, celsius);
+            let level = lines
+                .volume_of_foods(Over::Mixed, celsius)
+                .plus(&solution, expansion)
+                .plus(ice, ICE_ML_PER_G)
+                .plus(&tops, 1.0);
             let per_unit = level.per[self.dimensions];
-            let mut form = level.times(-1.0 / per_unit).plus_constant(aim / per_unit);
+            // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
+            let light = per_unit * most >= target * 1.02;
+            let mut form = level
+                .times(-1.0 / per_unit)
+                .plus_constant(target / per_unit);
             form.per[self.dimensions] = 0.0;
-            FillForm {
+            light.then_some(FillForm {
                 form,
-                aim,
                 per_unit,
-            }
+                solution,
+                expansion,
+                celsius,
+            })
         };
-        // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
-        let light = |level: &Form| level.per[self.dimensions] * most >= target * 1.02;
-        if !light(&partly) || !light(&melted) {
-            return None;
-        }
+        let cold = self.melting.as_ref().map_or(0.0, Melting::reference);
         let bulk = prepared.setup.ice_bulk_density.max(0.05);
         let bed = self
             .ice
             .times(1.0 / bulk)
-            .plus(&lines.volume_of_foods(Over::Toppings), 1.02);
+            .plus(&lines.volume_of_foods(Over::Toppings, 20.0), 1.02);
         let bed = bed.plus(&lines.component(Over::Toppings, Component::Water), 1.05);
         let bed = bed.plus(&lines.form(Over::Toppings, sugar), 1.02);
         Some(Filling {
             target,
             most,
             bed: (rim && !self.ice.is_zero()).then_some(bed),
+            melted: solve(&self.volume_melted, &Form::ZERO, self.reference_celsius)?,
+            partly: solve(&self.volume_partly, &ice_left, cold)?,
+            tops,
             tops_off,
-            melted: solve(&melted, self.reference_celsius),
-            partly: solve(&partly, 0.0),
-            expansion,
+            expansion_of_tops: Expansion::new(),
+            foods,
         })
     }
 
@@ -289,37 +308,55 @@ impl Enclosure {
     /// The range of the amount that fills, and its interval against its form.
     fn fill_offset(&self, filling: &Filling, enclosed: &Enclosed) -> (Interval, Interval) {
         let bounds = &enclosed.bounds;
-        let form = if enclosed.all_melts {
+        let fill = if enclosed.all_melts {
             &filling.melted
         } else {
             &filling.partly
         };
-        let volume_of_ice = -ICE_ML_PER_G;
-        let tops_off = filling.tops_off.range(bounds).high;
-        let level = enclosed.volume.plus(enclosed.melted.times(volume_of_ice));
-        let mut level = level.plus(Interval::new(-tops_off, tops_off));
-        let mut ratio = if enclosed.all_melts {
-            let celsius = self.celsius(enclosed);
-            filling.expansion.between(celsius.low, celsius.high)
-        } else {
+        let celsius = self.serving(enclosed);
+        let solution = fill.solution.range(bounds).plus(enclosed.volume);
+        let expansion = expansion::of_solutions(enclosed.sugar_fractions, celsius);
+        let grown = Interval::new(expansion.low - fill.expansion, expansion.high - fill.expansion);
+        let foods = expansion::MOST_OF_FOODS * filling.foods.range(bounds).high.max(0.0);
+        let mut level = enclosed
+            .volume_apart
+            .times(fill.expansion)
+            .plus(grown.times_positive(solution))
+            .plus(Interval::new(
+                foods * (celsius.low - fill.celsius).min(0.0),
+                foods * (celsius.high - fill.celsius).max(0.0),
+            ));
+        if !enclosed.all_melts {
+            // What melts takes less room than before.
+            let shrinks = self.volume_per_gram_of_water * fill.expansion - ICE_ML_PER_G;
+            let shrinks = if self.strained() {
+                self.volume_per_gram_of_water * fill.expansion
+            } else {
+                shrinks
+            };
             let left = self.ice.range(bounds).high * ICE_HALF_WIDTH;
-            level = level.plus(Interval::new(-left, left));
-            // Part of the box may still melt; then it is warmer than its freezing point.
-            filling.expansion.between(
-                LOWEST_FREEZING_POINT_CELSIUS,
-                self.celsius(enclosed).high.max(0.0),
-            )
-        };
-        if tops_off > 0.0 {
-            // What floats on top is counted at 20 °C.
-            ratio = Interval::new(ratio.low.min(1.0), ratio.high.max(1.0));
+            level = level
+                .plus(enclosed.melted.times(shrinks))
+                .plus(Interval::new(-left, left));
         }
-        let rounding = 1e-5 / form.per_unit;
-        let mut offset = Interval::new(
-            (filling.target / ratio.high - form.aim - level.high) / form.per_unit - rounding,
-            (filling.target / ratio.low - form.aim - level.low) / form.per_unit + rounding,
-        );
-        let range = form.form.range(bounds);
+        let tops = filling.tops.range(bounds);
+        if tops.high > 0.0 {
+            // What floats on top is counted at 20 °C, what sits in the drink at the serving temperature.
+            let ratio = filling
+                .expansion_of_tops
+                .between(celsius.low, celsius.high);
+            let off = filling.tops_off.range(bounds).high;
+            level = level
+                .plus(Interval::new(
+                    (ratio.low - 1.0).min(0.0),
+                    (ratio.high - 1.0).max(0.0),
+                ).times_positive(tops))
+                .plus(Interval::new(-off, off));
+        }
+        let rounding = 1e-5 / fill.per_unit;
+        let mut offset = level.times(-1.0 / fill.per_unit);
+        offset = offset.plus(Interval::new(-rounding, rounding));
+        let range = fill.form.range(bounds);
         let bed_first = filling
             .bed
             .as_ref()
@@ -332,14 +369,40 @@ impl Enclosure {
         (range.plus(offset), offset)
     }
 
+    /// Whether the ice stays behind in the shaker.
+    fn strained(&self) -> bool {
+        self.melting.as_ref().is_some_and(|melting| melting.strained)
+    }
+
+    /// Serving temperatures, °C.
+    fn serving(&self, enclosed: &Enclosed) -> Interval {
+        let warm = self.celsius(enclosed);
+        match enclosed.freezing {
+            _ if enclosed.all_melts => warm,
+            Some(freezing) if enclosed.all_icy && !self.strained() => freezing,
+            // Part of the box may still melt; and a strained drink meets its cup without its ice.
+            Some(freezing) => {
+                let high = warm.high.max(freezing.high);
+                let cup = if self.strained() { self.cup_celsius } else { high };
+                Interval::new(freezing.low, high.max(cup))
+            }
+            None => warm,
+        }
+    }
+
     /// Serving temperature if all melts, °C: the excess of heat over that at the reference, by the heat capacity.
     fn celsius(&self, enclosed: &Enclosed) -> Interval {
         let excess = self.excess.range(&enclosed.bounds).plus(enclosed.heat);
-        let capacity = self.capacity_least.range(&enclosed.bounds).low.max(1e-9);
-        let reference = self.reference_celsius;
+        let least = self.capacity_least.range(&enclosed.bounds).low.max(1e-9);
+        let most = self
+            .capacity_most
+            .range(&enclosed.bounds)
+            .high
+            .max(least);
+        let by = |excess: f64, furthest: bool| excess / if furthest { least } else { most };
         Interval::new(
-            reference + excess.low.min(0.0) / capacity,
-            reference + excess.high.max(0.0) / capacity,
+            self.reference_celsius + by(excess.low, excess.low < 0.0),
+            self.reference_celsius + by(excess.high, excess.high > 0.0),
         )
     }
 
@@ -347,16 +410,21 @@ impl Enclosure {
         let slack = self.slack.range(bounds).high;
         // A food holds less than 2 kJ/kg/K, and nothing here is further than 130 K from 0 °C.
         let unsure = Interval::new(-slack * 0.26, slack * 0.26);
-        let heat = self.shaker.plus(unsure);
+        let shaker = self.shaking.as_ref().map(|shaking| shaking.heat(bounds));
+        let heat = shaker.unwrap_or(Interval::ZERO).plus(unsure);
         let all_water = self.water.plus(&self.ice, 1.0).range(bounds);
         let (mut all_melts, mut melted, mut least_water) = (true, Interval::ZERO, all_water.low);
+        let (mut freezing, mut all_icy) = (None, false);
         if let Some(melting) = &self.melting {
             // In a strained drink the shaker's wall is part of the form itself.
             let from_heat = if melting.strained { unsure } else { heat };
-            let (offset, water) = melting.offset(bounds, from_heat, &self.ice)?;
-            least_water = least_water.min(water);
+            let found = melting.within(bounds, from_heat, &self.ice)?;
+            let offset = found.offset;
+            least_water = least_water.min(found.least_water);
+            freezing = Some(found.freezing);
             let beyond = melting.melted.plus(&self.ice, -1.0).range(bounds);
             all_melts = beyond.low + offset.low >= 0.0;
+            all_icy = beyond.high + offset.high < 0.0;
             if !all_melts {
                 melted = Interval::new(offset.low.min(-beyond.high), offset.high);
             }
@@ -369,16 +437,19 @@ impl Enclosure {
             .max((self.sugar_fraction - least).abs());
         let curvature = curvature_up_to(most.max(self.sugar_fraction));
         let remainder = 0.5 * curvature * away * away * (sugar.high + all_water.high);
-        let volume = melted
-            .times(self.volume_per_gram_of_water)
-            .plus(Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7));
+        let volume_apart = Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7);
+        let volume = volume_apart.plus(melted.times(self.volume_per_gram_of_water));
         volume.is_finite().then_some(Enclosed {
             all_melts,
             bounds: *bounds,
             volume,
             heat,
             fill: Interval::ZERO,
+            volume_apart,
             melted,
+            freezing,
+            all_icy,
+            sugar_fractions: Interval::new(least, most),
         })
     }
 
@@ -409,7 +480,7 @@ fn tops(lines: &Lines) -> (Form, Form) {
             .component(over, Component::Water)
             .plus(&lines.component(over, Component::Ice), 1.0);
         let sugars = lines.form(over, sugar);
-        let foods = lines.volume_of_foods(over);
+        let foods = lines.volume_of_foods(over, 20.0);
         sums.0 = sums
             .0
             .plus(&water, specific_volume(0.0))
@@ -429,6 +500,23 @@ fn target_of(fill: Option<Fill>, prepared: &Prepared) -> f64 {
         Some(Fill::Rim) => prepared.setup.capacity.unwrap_or(0.0) - prepared.setup.head_room,
         None => 0.0,
     }
+}
+
+/// The reference with about as much of what fills as there will be: what is nearer has narrower enclosures.
+fn with_fill(reference: &[f64], prepared: &Prepared, lines: &Lines) -> Vec<f64> {
+    let mut reference = reference.to_vec();
+    let filling = prepared.lines.iter().find(|line| line.fill.is_some());
+    if let Some(line) = filling {
+        let of_others = lines.component(Over::InCup, Component::Mass);
+        let target = target_of(line.fill, prepared);
+        let beside = (target - of_others.at(&reference) / 1.03).max(0.0);
+        let bed = target * prepared.setup.ice_bulk_density;
+        let is_bed = line.fill == Some(Fill::Rim) && line.per_unit.get(Component::Ice) > 0.0;
+        let room = if is_bed { beside.min(bed) } else { beside };
+        let place = reference.len() - 1;
+        reference[place] = room / line.grams_per_unit.max(1e-9);
+    }
+    reference
 }
 
 fn root_bounds(ranges: &[Range], fill: Interval) -> Bounds {

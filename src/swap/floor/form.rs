@@ -35,6 +35,15 @@ impl Interval {
         }
     }
 
+    /// The interval times one without negative numbers.
+    pub(super) fn times_positive(self, other: Self) -> Self {
+        let (least, most) = (other.low.max(0.0), other.high.max(0.0));
+        Self::new(
+            (self.low * least).min(self.low * most),
+            (self.high * least).max(self.high * most),
+        )
+    }
+
     pub(super) fn plus(self, other: Self) -> Self {
         Self::new(self.low + other.low, self.high + other.high)
     }

@@ -2,12 +2,13 @@
 //!
 //! **Melted ice.** With ice left at a freezing point `τ` the heat balance gives the melted mass
 //! `m(τ) = (H − E(τ) − C·τ) / (h_water(τ) − h_ice(τ))`, where `H` and `E` (everything as it was, cooled to `τ`) are linear in the
-//! counts at fixed `τ`. So `m(τ*)` is a form, and by the mean value theorem `|m(τ) − m(τ*)| ≤ κ·|τ − τ*|` with
-//! `κ = C_total / (h_water − h_ice)`: differentiating `m` gives the heat capacity of what there is over the heat of fusion. The freezing
-//! point of the box lies between the law of dilute solutions with most particles in least water and the reverse.
+//! counts at fixed `τ`. So `m(τ*)` is a form, and by the mean value theorem `m(τ) − m(τ*) = −κ·(τ − τ*)` for a `κ` between the least
+//! and the greatest of `C / (h_water − h_ice)`: differentiating `m` gives the heat capacity of what there is (what has melted as
+//! water, the rest as ice) over the heat of fusion. The freezing point of the box lies between the law of dilute solutions with
+//! most particles in least water and the reverse.
 //!
-//! **Shaker.** Its wall leaves with the temperature of the first mixing, which is bounded once for the whole grid; its heat
-//! widens the interval of the heat balance.
+//! **Shaker.** Its wall leaves with the temperature of the first mixing: the excess of heat over 0 °C by the heat capacity or,
+//! where that is below zero, between the lowest freezing point and 0 °C. Its heat widens the interval of the heat balance.
 
 use crate::balance::published::freezing::{
     CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL, LOWEST_FREEZING_POINT_CELSIUS,
@@ -17,6 +18,13 @@ use crate::balance::{Component, Wall};
 
 use super::drink::{IceAs, Lines, Over};
 use super::form::{Bounds, Form, Interval};
+
+/// By how much water and ice differ in heat capacity between −14 and 0 °C, kJ/g/K: 4.218 to 4.22 less 1.99 to 2.10 (IAPWS-95 and
+/// IAPWS-06), with room on either side.
+const HEAT_CAPACITY_OF_MELTING: Interval = Interval {
+    low: 0.002_05,
+    high: 0.002_35,
+};
 
 /// What the mass of melted ice depends on.
 #[derive(Clone, Debug)]
@@ -31,8 +39,9 @@ pub(super) struct Melting {
     water: Form,
     particles_most: Form,
     particles_least: Form,
-    /// Greatest heat capacity of all that takes part, kJ/K.
-    capacity: Form,
+    /// Heat capacity of all that takes part, its ice melted, kJ/K.
+    capacity_most: Form,
+    capacity_least: Form,
     /// Whether what is left of the ice stays behind in the shaker.
     pub(super) strained: bool,
 }
@@ -66,8 +75,10 @@ impl Melting {
         let liquid = water.at(reference) + at(-0.5).0.at(reference).clamp(0.0, ice.max(0.0));
         let reference = freezing(most.at(reference), liquid);
         let (melted, heat_of_fusion) = at(reference);
-        let mut capacity = lines.heat_capacity(over, true);
-        capacity.constant += wall.heat_capacity;
+        let capacity = |greatest: bool| {
+            let heat = lines.heat_capacity(over, greatest);
+            heat.plus_constant(wall.heat_capacity)
+        };
         Self {
             melted,
             reference,
@@ -75,36 +86,83 @@ impl Melting {
             water,
             particles_most: most,
             particles_least: least,
-            capacity,
+            capacity_most: capacity(true),
+            capacity_least: capacity(false),
             strained,
         }
     }
 
-    /// How far the melted ice can be from its form, g, and the least water of the box; `None` when the drink itself would
-    /// freeze nearly solid.
-    pub(super) fn offset(
-        &self,
-        bounds: &Bounds,
-        heat: Interval,
-        ice: &Form,
-    ) -> Option<(Interval, f64)> {
-        // On the way from one freezing point to another no more melts than 1.12 times what is there; see κ above.
-        let kappa = 1.12 * self.capacity.range(bounds).high / (self.heat_of_fusion - 0.031);
+    /// The freezing point that the form holds at, °C.
+    pub(super) fn reference(&self) -> f64 {
+        self.reference
+    }
+
+    /// What has melted in a box; `None` when the drink itself would freeze nearly solid.
+    pub(super) fn within(&self, bounds: &Bounds, heat: Interval, ice: &Form) -> Option<Melted> {
+        let capacity = self.capacity_most.range(bounds).high;
+        // Wherever the freezing point is, between here and the reference no more melts than 1.12 times what there is.
+        let kappa = 1.12 * capacity / (self.heat_of_fusion - 0.031);
         let from_heat = heat.times(1.0 / self.heat_of_fusion);
         let with_all = self.water.plus(ice, 1.0).range(bounds);
         let with_melted = self.water.plus(&self.melted, 1.0).range(bounds).low
             + from_heat.low
             + kappa * self.reference;
         let least_water = with_all.low.min(with_melted);
-        let lowest = freezing(self.particles_most.range(bounds).high, least_water);
-        let highest = freezing(self.particles_least.range(bounds).low, with_all.high);
+        let freezing = Interval::new(
+            freezing(self.particles_most.range(bounds).high, least_water),
+            freezing(self.particles_least.range(bounds).low, with_all.high),
+        );
+        let away = Interval::new(
+            freezing.low - self.reference,
+            freezing.high - self.reference,
+        );
+        let furthest = away.greatest_distance_from_zero();
+        let fusion = HEAT_CAPACITY_OF_MELTING.high * furthest;
+        // Ice that is left, wherever the freezing point lies: it holds less heat than the water that it becomes.
+        let left = ice.plus(&self.melted, -1.0).range(bounds);
+        let change = kappa * furthest;
+        let left = Interval::new(
+            left.low - from_heat.high - change,
+            left.high - from_heat.low + change,
+        );
+        let most_capacity = if left.low >= 0.0 {
+            capacity - HEAT_CAPACITY_OF_MELTING.low * left.low
+        } else {
+            1.12 * capacity
+        };
+        let least_capacity = self.capacity_least.range(bounds).low
+            - HEAT_CAPACITY_OF_MELTING.high * left.high.max(0.0);
+        let most = most_capacity / (self.heat_of_fusion - fusion);
+        let least = (least_capacity / (self.heat_of_fusion + fusion)).max(0.0);
+        let by = |kelvin: f64, towards_more: bool| {
+            if (kelvin < 0.0) == towards_more {
+                -most * kelvin
+            } else {
+                -least * kelvin
+            }
+        };
         let offset = Interval::new(
-            from_heat.low - kappa * (highest - self.reference).max(0.0),
-            from_heat.high + kappa * (self.reference - lowest).max(0.0),
+            from_heat.low + by(away.high, false),
+            from_heat.high + by(away.low, true),
         );
         let solid = self.melted.plus(&self.water, 0.99).range(bounds).low + offset.low < 0.0;
-        (!solid).then_some((offset, least_water))
+        (!solid).then_some(Melted {
+            offset,
+            least_water,
+            freezing,
+        })
     }
+}
+
+/// What has melted in a box.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Melted {
+    /// Melted ice against its form, where ice is left, g.
+    pub(super) offset: Interval,
+    /// Least water, g.
+    pub(super) least_water: f64,
+    /// Freezing points, °C.
+    pub(super) freezing: Interval,
 }
 
 fn freezing(particles: f64, water: f64) -> f64 {
@@ -124,37 +182,58 @@ pub(super) fn excess(lines: &Lines, over: Over, wall: Wall, celsius: f64) -> For
         .plus_constant(wall.heat_capacity * (wall.celsius - celsius))
 }
 
-/// The same for the first mixing, in the shaker.
-pub(super) fn excess_of_shaking(lines: &Lines, shaker: Wall, celsius: f64) -> Form {
-    excess(lines, Over::Mixed, shaker, celsius)
+/// The wall of the shaker, and the first mixing in it.
+#[derive(Clone, Debug)]
+pub(super) struct Shaking {
+    wall: Wall,
+    /// Excess of heat over 0 °C with all ice melted, and with all of it frozen, kJ.
+    melted: Form,
+    frozen: Form,
+    capacity_most: Form,
+    capacity_least: Form,
+    water: Form,
+    particles: Form,
 }
 
-/// Heat that the shaker's wall gives to the drink, kJ, anywhere on the grid.
-pub(super) fn shaker_heat(
-    lines: &Lines,
-    shaker: Option<Wall>,
-    root: &Bounds,
-    has_ice: bool,
-) -> Interval {
-    let Some(wall) = shaker else {
-        return Interval::ZERO;
-    };
-    let (mut coldest, mut warmest) = (-60.0_f64, 130.0_f64);
-    for step in -4_i32..=13 {
-        let celsius = f64::from(step) * 10.0;
-        let range = excess_of_shaking(lines, wall, celsius).range(root);
-        if range.low >= 0.0 {
-            coldest = celsius;
-        }
-        if range.high <= 0.0 {
-            warmest = warmest.min(celsius.max(0.0));
+impl Shaking {
+    pub(super) fn new(lines: &Lines, wall: Wall) -> Self {
+        let heat = lines.component(Over::Mixed, Component::Heat);
+        let cooled = lines.enthalpy(Over::Mixed, 0.0, IceAs::Frozen);
+        let warm = wall.heat_capacity * wall.celsius;
+        let capacity = |greatest: bool| {
+            let heat = lines.heat_capacity(Over::Mixed, greatest);
+            heat.plus_constant(wall.heat_capacity)
+        };
+        Self {
+            wall,
+            melted: excess(lines, Over::Mixed, wall, 0.0),
+            frozen: heat.plus(&cooled, -1.0).plus_constant(warm),
+            capacity_most: capacity(true),
+            capacity_least: capacity(false),
+            water: lines.component(Over::Mixed, Component::Water),
+            particles: lines.particles(Over::Mixed, true),
         }
     }
-    if has_ice || coldest < 0.0 {
-        coldest = LOWEST_FREEZING_POINT_CELSIUS;
+
+    /// Whether ice may form of the drink's own water, or be left, in a box.
+    pub(super) fn may_freeze(&self, bounds: &Bounds) -> bool {
+        self.melted.range(bounds).low < 0.0
     }
-    Interval::new(
-        wall.heat_capacity * (wall.celsius - warmest),
-        wall.heat_capacity * (wall.celsius - coldest),
-    )
+
+    /// Heat that the wall gives to the drink, kJ, anywhere in a box.
+    pub(super) fn heat(&self, bounds: &Bounds) -> Interval {
+        let excess = self.melted.range(bounds);
+        let warmest = excess.high.max(0.0) / self.capacity_least.range(bounds).low.max(1e-9);
+        let coldest = if excess.low >= 0.0 {
+            excess.low / self.capacity_most.range(bounds).high.max(1e-9)
+        } else if self.frozen.range(bounds).low >= 0.0 {
+            // There is heat enough for the ice at 0 °C: no more of it forms, so the drink has at least its own water.
+            let water = self.water.range(bounds).low;
+            freezing(self.particles.range(bounds).high, water)
+        } else {
+            LOWEST_FREEZING_POINT_CELSIUS
+        };
+        let by = |celsius: f64| self.wall.heat_capacity * (self.wall.celsius - celsius);
+        Interval::new(by(warmest), by(coldest))
+    }
 }
