@@ -15,6 +15,7 @@
 //! temperature, that of the foods at the serving temperature, and the ice that is left. With the expansion at the reference it is
 //! a form, so the amount that fills is a form of the other counts, with an interval for everything above.
 
+use crate::balance::published::freezing::LOWEST_FREEZING_POINT_CELSIUS;
 use crate::balance::published::sugar_solution;
 use crate::balance::{Component, Fill, Prepared};
 use crate::optimiser::Range;
@@ -36,6 +37,9 @@ struct Filling {
     target: f64,
     /// No amount is ever greater.
     most: f64,
+    /// Level at least and at most, ml, whatever melts and however warm it is.
+    least: Form,
+    most_level: Form,
     /// The ice as it lies, ml, when it may reach the rim first.
     bed: Option<Form>,
     /// Volume of what sits in the drink and floats on it, ml, and how far it can be from that form.
@@ -104,8 +108,8 @@ pub(super) struct Enclosed {
     /// Melted ice against its form, g.
     melted: Interval,
     /// Freezing points, °C, where there is ice or some may form, and whether ice is left everywhere in the box.
-    freezing: Option<Interval>,
-    all_icy: bool,
+    pub(super) freezing: Option<Interval>,
+    pub(super) all_icy: bool,
     /// Mass fractions of sugar in the solution.
     sugar_fractions: Interval,
 }
@@ -236,6 +240,22 @@ impl Enclosure {
             .filter(|_| !prepared.setup.strained)
             .map_or(Form::ZERO, |melting| self.ice.plus(&melting.melted, -1.0));
         let foods = lines.volume_of_foods(Over::Mixed, 20.0);
+        let expansion_of_tops = Expansion::new();
+        let any = expansion_of_tops.between(LOWEST_FREEZING_POINT_CELSIUS, 100.0);
+        let (tangent, chord) = sugar_between();
+        let room = |of_sugar: f64, ratio: f64, of_ice: f64| {
+            foods
+                .plus(&self.water, specific_volume(0.0))
+                .plus(&self.sugar, of_sugar)
+                .plus(&tops, 1.0)
+                .times(ratio)
+                .plus(&self.ice, of_ice)
+        };
+        let ice_at_least = if prepared.setup.strained { 0.0 } else { 0.95 };
+        let least = room(tangent, any.low.min(1.0), ice_at_least).plus(&tops_off, -1.0);
+        let most_level = room(chord, any.high, ICE_ML_PER_G + ICE_HALF_WIDTH)
+            .plus(&self.slack, 1.0)
+            .plus(&tops_off, 1.0);
         let solve = |volume: &Form, ice: &Form, celsius: f64| {
             let solution = volume.plus(&foods, -1.0);
             let expansion = expansion::of_solution(self.sugar_fraction, celsius);
@@ -273,9 +293,11 @@ impl Enclosure {
             bed: (rim && !self.ice.is_zero()).then_some(bed),
             melted: solve(&self.volume_melted, &Form::ZERO, self.reference_celsius)?,
             partly: solve(&self.volume_partly, &ice_left, cold)?,
+            least,
+            most_level,
             tops,
             tops_off,
-            expansion_of_tops: Expansion::new(),
+            expansion_of_tops,
             foods,
         })
     }
@@ -283,7 +305,10 @@ impl Enclosure {
     /// The box with its enclosures; `None` where they do not hold.
     pub(super) fn enclose(&self, low: &[i32], high: &[i32]) -> Option<Enclosed> {
         let most = self.filling.as_ref().map_or(0.0, |filling| filling.most);
-        let bounds = Bounds::new(low, high, Interval::new(0.0, most));
+        let mut bounds = Bounds::new(low, high, Interval::ZERO);
+        if let Some(filling) = &self.filling {
+            bounds.set_fill(filling.at_first(&bounds));
+        }
         let mut enclosed = self.offsets(&bounds)?;
         let Some(filling) = &self.filling else {
             return Some(enclosed);
@@ -469,11 +494,39 @@ impl Enclosure {
     }
 }
 
-/// Volume at 20 °C of what sits in the drink and floats on it, ml, and how far it can be from that: `g` is convex, so the
-/// sugar in it takes between the slope of its tangent at no sugar and that of its chord.
-fn tops(lines: &Lines) -> (Form, Form) {
+impl Filling {
+    /// The amount, before anything is known of heat.
+    fn at_first(&self, bounds: &Bounds) -> Interval {
+        let place = bounds.width - 1;
+        // `bounds` holds none of it, so these are the levels of the others alone.
+        let amount = |others: f64, per_unit: f64| {
+            if per_unit > 0.0 {
+                ((self.target - others) / per_unit).clamp(0.0, self.most)
+            } else {
+                self.most
+            }
+        };
+        let high = amount(self.least.range(bounds).low - 1e-3, self.least.per[place]);
+        let others = self.most_level.range(bounds).high + 1e-3;
+        let low = if self.bed.is_some() {
+            0.0
+        } else {
+            amount(others, self.most_level.per[place])
+        };
+        Interval::new(low.min(high), high)
+    }
+}
+
+/// Millilitres that a gram of dissolved sugar takes at 20 °C at least and at most: `g` is convex, so between the slope of its
+/// tangent at no sugar and that of its chord.
+fn sugar_between() -> (f64, f64) {
     let tangent = specific_volume(0.0) + (specific_volume(1e-5) - specific_volume(0.0)) / 1e-5;
-    let chord = specific_volume(1.0);
+    (tangent, specific_volume(1.0))
+}
+
+/// Volume at 20 °C of what sits in the drink and floats on it, ml, and how far it can be from that.
+fn tops(lines: &Lines) -> (Form, Form) {
+    let (tangent, chord) = sugar_between();
     let mut sums = (Form::ZERO, Form::ZERO);
     for over in [Over::Toppings, Over::OnTop] {
         let water = lines
