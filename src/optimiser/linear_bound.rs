@@ -312,23 +312,39 @@ mod tests {
     fn problem(seed: u64) -> (Vec<f64>, Vec<f64>, Coefficients, Vec<(Coefficients, f64)>) {
         let mut chance = Chance(seed);
         let variables = 1 + usize::try_from(seed % 8).unwrap();
-        let low: Vec<f64> = (0..variables).map(|_| (chance.next() * 10.0).round()).collect();
-        let high: Vec<f64> = low.iter().map(|low| low + (chance.next() * 12.0).round().max(0.0)).collect();
+        let low: Vec<f64> = (0..variables)
+            .map(|_| (chance.next() * 10.0).round())
+            .collect();
+        let high: Vec<f64> = low
+            .iter()
+            .map(|low| low + (chance.next() * 12.0).round().max(0.0))
+            .collect();
         let mut coefficients = |scale: f64| {
             let mut row = [0.0; MOST_VARIABLES];
             for per in row.iter_mut().take(variables) {
                 let value = chance.next() * scale;
-                *per = if value.abs() < 0.2 * scale { 0.0 } else { value };
+                *per = if value.abs() < 0.2 * scale {
+                    0.0
+                } else {
+                    value
+                };
             }
             row
         };
         let cost = coefficients(1.0);
-        let inside: Vec<f64> = low.iter().zip(&high).map(|(low, high)| low + (high - low) * 0.4).collect();
+        let inside: Vec<f64> = low
+            .iter()
+            .zip(&high)
+            .map(|(low, high)| low + (high - low) * 0.4)
+            .collect();
         let limits = (0..seed % 13)
             .map(|at| {
                 let row = coefficients(0.3);
                 let value: f64 = row.iter().zip(&inside).map(|(per, at)| per * at).sum();
-                (row, value + [0.0, 0.4, 1.0, -0.02][usize::try_from(at % 4).unwrap()])
+                (
+                    row,
+                    value + [0.0, 0.4, 1.0, -0.02][usize::try_from(at % 4).unwrap()],
+                )
             })
             .collect();
         (low, high, cost, limits)
@@ -339,16 +355,28 @@ mod tests {
         let (mut solved, mut impossible) = (0, 0);
         for seed in 0..4000 {
             let (low, high, cost, limits) = problem(seed);
-            let limits: Vec<(&Coefficients, f64)> = limits.iter().map(|(row, most)| (row, *most)).collect();
-            let program = LinearProgram { cost: &cost, limits: &limits, low: &low, high: &high };
+            let limits: Vec<(&Coefficients, f64)> =
+                limits.iter().map(|(row, most)| (row, *most)).collect();
+            let program = LinearProgram {
+                cost: &cost,
+                limits: &limits,
+                low: &low,
+                high: &high,
+            };
             let mut point = vec![0.0; low.len()];
             let bound = program.bound(&mut point);
             if bound == f64::INFINITY {
                 impossible += 1;
                 continue;
             }
-            let at = |row: &Coefficients| -> f64 { row.iter().zip(&point).map(|(per, at)| per * at).sum() };
-            assert!((at(&cost) - bound).abs() < 1e-6, "{seed}: {} {bound}", at(&cost));
+            let at = |row: &Coefficients| -> f64 {
+                row.iter().zip(&point).map(|(per, at)| per * at).sum()
+            };
+            assert!(
+                (at(&cost) - bound).abs() < 1e-6,
+                "{seed}: {} {bound}",
+                at(&cost)
+            );
             for (row, most) in &limits {
                 assert!(at(row) <= most + 1e-6, "{seed}");
             }

@@ -11,74 +11,35 @@
 //! **Melted ice and the shaker.** See [`super::heat`]. What has melted is never more than there was: `melted = min(ice, m)`,
 //! enclosed by the same form with a wider interval, or by the ice itself where the whole box melts.
 //!
-//! **Amount that fills.** The level is the volume of the solution times its thermal expansion between 20 °C and the serving
-//! temperature, that of the foods at the serving temperature, and the ice that is left. With the expansion at the reference it is
-//! a form, so the amount that fills is a form of the other counts, with an interval for everything above.
+//! **Amount that fills.** See [`super::filling`].
 
-use crate::balance::published::freezing::LOWEST_FREEZING_POINT_CELSIUS;
 use crate::balance::published::sugar_solution;
-use crate::balance::{Component, Fill, Prepared};
+use crate::balance::{Component, Prepared};
 use crate::optimiser::Range;
 
 use super::drink::{Lines, Over, sugar};
-use super::expansion::{self, Expansion};
+use super::filling::{Filling, filling_line, most_of, with_fill};
 use super::form::{Bounds, Form, Interval, PLACES};
 use super::heat::{Melting, Shaking, excess};
 
 /// Volume that a gram of ice displaces, ml: 1.0885 at the lowest freezing point, 1.0909 at 0 °C.
-const ICE_ML_PER_G: f64 = 1.0897;
+pub(super) const ICE_ML_PER_G: f64 = 1.0897;
 
 /// Half the width of [`ICE_ML_PER_G`].
-const ICE_HALF_WIDTH: f64 = 0.0013;
-
-/// The amount that fills.
-#[derive(Clone, Debug)]
-struct Filling {
-    target: f64,
-    /// No amount is ever greater.
-    most: f64,
-    /// Level at least and at most, ml, whatever melts and however warm it is.
-    least: Form,
-    most_level: Form,
-    /// The ice as it lies, ml, when it may reach the rim first.
-    bed: Option<Form>,
-    /// Volume of what sits in the drink and floats on it, ml, and how far it can be from that form.
-    tops: Form,
-    tops_off: Form,
-    expansion_of_tops: Expansion,
-    /// Volume of all that is no solution at 20 °C, ml.
-    foods: Form,
-    melted: FillForm,
-    partly: FillForm,
-}
-
-/// `amount = form(other counts) + interval`.
-#[derive(Clone, Debug)]
-struct FillForm {
-    form: Form,
-    /// Millilitres of level a unit.
-    per_unit: f64,
-    /// Volume of the solution at 20 °C, ml.
-    solution: Form,
-    /// Its expansion at the reference temperature.
-    expansion: f64,
-    /// The reference temperature, °C.
-    celsius: f64,
-}
+pub(super) const ICE_HALF_WIDTH: f64 = 0.0013;
 
 /// Everything that encloses the drink; made once for a question.
 #[derive(Clone, Debug)]
 pub(super) struct Enclosure {
-    dimensions: usize,
-    ice: Form,
-    water: Form,
-    sugar: Form,
-    slack: Form,
+    pub(super) ice: Form,
+    pub(super) water: Form,
+    pub(super) sugar: Form,
+    pub(super) slack: Form,
     /// Volume at 20 °C with all ice melted, and with some left, ml.
     pub(super) volume_melted: Form,
     pub(super) volume_partly: Form,
-    volume_per_gram_of_water: f64,
-    sugar_fraction: f64,
+    pub(super) volume_per_gram_of_water: f64,
+    pub(super) sugar_fraction: f64,
     melting: Option<Melting>,
     filling: Option<Filling>,
     shaking: Option<Shaking>,
@@ -90,11 +51,22 @@ pub(super) struct Enclosure {
     cup_celsius: f64,
 }
 
+/// Which forms hold in a box.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Regime {
+    /// All ice melts everywhere in the box.
+    Melted,
+    /// Some may be left.
+    Partly,
+    /// Some may be left, and the bed of ice reaches the rim first.
+    Bed,
+}
+
 /// A box with what encloses the drink in it.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Enclosed {
-    /// Whether all ice melts everywhere in the box; else the forms with ice left hold.
-    pub(super) all_melts: bool,
+    /// Whose forms hold.
+    pub(super) regime: Regime,
     /// The box, with the range of the amount that fills.
     pub(super) bounds: Bounds,
     /// Volume at 20 °C against its form, ml.
@@ -104,14 +76,14 @@ pub(super) struct Enclosed {
     /// The amount that fills against its form, in its unit.
     pub(super) fill: Interval,
     /// The part of that which has nothing to do with melted ice.
-    volume_apart: Interval,
+    pub(super) volume_apart: Interval,
     /// Melted ice against its form, g.
-    melted: Interval,
+    pub(super) melted: Interval,
     /// Freezing points, °C, where there is ice or some may form, and whether ice is left everywhere in the box.
-    pub(super) freezing: Option<Interval>,
-    pub(super) all_icy: bool,
+    freezing: Option<Interval>,
+    all_icy: bool,
     /// Mass fractions of sugar in the solution.
-    sugar_fractions: Interval,
+    pub(super) sugar_fractions: Interval,
 }
 
 /// Greatest second derivative of `1/ρ` by the mass fraction of sugar at 20 °C, ml/g, for fractions up to this one.
@@ -124,7 +96,7 @@ fn curvature_up_to(sugar_fraction: f64) -> f64 {
     }
 }
 
-fn specific_volume(sugar_fraction: f64) -> f64 {
+pub(super) fn specific_volume(sugar_fraction: f64) -> f64 {
     1000.0 / sugar_solution::density_kg_per_m3(sugar_fraction, 20.0)
 }
 
@@ -140,7 +112,7 @@ impl Enclosure {
     ) -> Option<Self> {
         let setup = &prepared.setup;
         let dimensions = lines.dimensions;
-        let filling = prepared.lines.iter().find(|line| line.fill.is_some());
+        let filling = filling_line(prepared);
         let mixed = |component| lines.component(Over::Mixed, component);
         let (water, ice) = (mixed(Component::Water), mixed(Component::Ice));
         let sugars = lines.form(Over::Mixed, sugar);
@@ -151,9 +123,7 @@ impl Enclosure {
         {
             return None;
         }
-        let most = filling.map_or(0.0, |line| {
-            target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.3
-        });
+        let most = filling.map_or(0.0, |line| most_of(line, prepared));
         let root = root_bounds(ranges, Interval::new(0.0, most));
         let reference = &with_fill(reference, prepared, lines);
         let shaker_wall = setup.shaker.unwrap_or_default();
@@ -164,9 +134,13 @@ impl Enclosure {
         capacity_least.constant += setup.cup.heat_capacity;
         let has_ice = !lines.component(Over::InCup, Component::Ice).is_zero();
         let shaking = setup.shaker.map(|wall| Shaking::new(lines, wall));
-        let from_shaker = shaking.as_ref().map_or(0.0, |shaking| shaking.heat(&root).low);
+        let from_shaker = shaking
+            .as_ref()
+            .map_or(0.0, |shaking| shaking.heat(&root).low);
         let may_freeze = excess(0.0).range(&root).low + from_shaker < 0.0
-            || shaking.as_ref().is_some_and(|shaking| shaking.may_freeze(&root));
+            || shaking
+                .as_ref()
+                .is_some_and(|shaking| shaking.may_freeze(&root));
         let melts = has_ice || may_freeze;
         let toppings = !lines.component(Over::Toppings, Component::Mass).is_zero();
         if setup.strained && melts && (toppings || setup.cup.celsius < 0.0) {
@@ -191,7 +165,6 @@ impl Enclosure {
             .as_ref()
             .map_or(volume_melted, |melting| dry.plus(&melting.melted, of_water));
         let mut enclosure = Self {
-            dimensions,
             ice,
             water,
             sugar: sugars,
@@ -210,205 +183,64 @@ impl Enclosure {
             cup_celsius: setup.cup.celsius,
         };
         if let Some(line) = filling {
-            let target = target_of(line.fill, prepared);
-            let rim = line.fill == Some(Fill::Rim);
-            // Ice that is heaped up to a mark reaches it as a bed, which no form of this file describes.
-            if !rim && line.per_unit.get(Component::Ice) > 0.0 {
-                return None;
-            }
-            enclosure.filling = Some(enclosure.fill(prepared, lines, target, rim, most)?);
+            enclosure.filling = Some(Filling::new(&enclosure, prepared, lines, line)?);
         }
         Some(enclosure)
     }
 
-    fn fill(
-        &self,
-        prepared: &Prepared,
-        lines: &Lines,
-        target: f64,
-        rim: bool,
-        most: f64,
-    ) -> Option<Filling> {
-        let (tops, tops_off) = if rim {
-            tops(lines)
-        } else {
-            (Form::ZERO, Form::ZERO)
-        };
-        let ice_left = self
-            .melting
-            .as_ref()
-            .filter(|_| !prepared.setup.strained)
-            .map_or(Form::ZERO, |melting| self.ice.plus(&melting.melted, -1.0));
-        let foods = lines.volume_of_foods(Over::Mixed, 20.0);
-        let expansion_of_tops = Expansion::new();
-        let any = expansion_of_tops.between(LOWEST_FREEZING_POINT_CELSIUS, 100.0);
-        let (tangent, chord) = sugar_between();
-        let room = |of_sugar: f64, ratio: f64, of_ice: f64| {
-            foods
-                .plus(&self.water, specific_volume(0.0))
-                .plus(&self.sugar, of_sugar)
-                .plus(&tops, 1.0)
-                .times(ratio)
-                .plus(&self.ice, of_ice)
-        };
-        let ice_at_least = if prepared.setup.strained { 0.0 } else { 0.95 };
-        let least = room(tangent, any.low.min(1.0), ice_at_least).plus(&tops_off, -1.0);
-        let most_level = room(chord, any.high, ICE_ML_PER_G + ICE_HALF_WIDTH)
-            .plus(&self.slack, 1.0)
-            .plus(&tops_off, 1.0);
-        let solve = |volume: &Form, ice: &Form, celsius: f64| {
-            let solution = volume.plus(&foods, -1.0);
-            let expansion = expansion::of_solution(self.sugar_fraction, celsius);
-            let level = lines
-                .volume_of_foods(Over::Mixed, celsius)
-                .plus(&solution, expansion)
-                .plus(ice, ICE_ML_PER_G)
-                .plus(&tops, 1.0);
-            let per_unit = level.per[self.dimensions];
-            // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
-            let light = per_unit * most >= target * 1.02;
-            let mut form = level
-                .times(-1.0 / per_unit)
-                .plus_constant(target / per_unit);
-            form.per[self.dimensions] = 0.0;
-            light.then_some(FillForm {
-                form,
-                per_unit,
-                solution,
-                expansion,
-                celsius,
-            })
-        };
-        let cold = self.melting.as_ref().map_or(0.0, Melting::reference);
-        let bulk = prepared.setup.ice_bulk_density.max(0.05);
-        let bed = self
-            .ice
-            .times(1.0 / bulk)
-            .plus(&lines.volume_of_foods(Over::Toppings, 20.0), 1.02);
-        let bed = bed.plus(&lines.component(Over::Toppings, Component::Water), 1.05);
-        let bed = bed.plus(&lines.form(Over::Toppings, sugar), 1.02);
-        Some(Filling {
-            target,
-            most,
-            bed: (rim && !self.ice.is_zero()).then_some(bed),
-            melted: solve(&self.volume_melted, &Form::ZERO, self.reference_celsius)?,
-            partly: solve(&self.volume_partly, &ice_left, cold)?,
-            least,
-            most_level,
-            tops,
-            tops_off,
-            expansion_of_tops,
-            foods,
-        })
-    }
-
     /// The box with its enclosures; `None` where they do not hold.
     pub(super) fn enclose(&self, low: &[i32], high: &[i32]) -> Option<Enclosed> {
-        let most = self.filling.as_ref().map_or(0.0, |filling| filling.most);
         let mut bounds = Bounds::new(low, high, Interval::ZERO);
-        if let Some(filling) = &self.filling {
-            bounds.set_fill(filling.at_first(&bounds));
-        }
-        let mut enclosed = self.offsets(&bounds)?;
         let Some(filling) = &self.filling else {
-            return Some(enclosed);
+            return self.offsets(&bounds);
         };
+        bounds.set_fill(filling.at_first(&bounds));
+        let mut enclosed = self.offsets(&bounds)?;
         for _ in 0..2 {
-            let (range, offset) = self.fill_offset(filling, &enclosed);
-            let mut bounds = bounds;
+            let (range, ..) = filling.offset(self, &enclosed);
             bounds.set_fill(Interval::new(
                 range.low.max(0.0),
-                range.high.clamp(0.0, most),
+                range.high.clamp(0.0, filling.most),
             ));
-            enclosed = Enclosed {
-                fill: offset,
-                ..self.offsets(&bounds)?
-            };
+            enclosed = self.offsets(&bounds)?;
         }
         // The form that goes with the regime of the last round.
-        enclosed.fill = self.fill_offset(filling, &enclosed).1;
+        (_, enclosed.fill, enclosed.regime) = filling.offset(self, &enclosed);
         Some(enclosed)
     }
 
-    /// The range of the amount that fills, and its interval against its form.
-    fn fill_offset(&self, filling: &Filling, enclosed: &Enclosed) -> (Interval, Interval) {
-        let bounds = &enclosed.bounds;
-        let fill = if enclosed.all_melts {
-            &filling.melted
-        } else {
-            &filling.partly
-        };
-        let celsius = self.serving(enclosed);
-        let solution = fill.solution.range(bounds).plus(enclosed.volume);
-        let expansion = expansion::of_solutions(enclosed.sugar_fractions, celsius);
-        let grown = Interval::new(expansion.low - fill.expansion, expansion.high - fill.expansion);
-        let foods = expansion::MOST_OF_FOODS * filling.foods.range(bounds).high.max(0.0);
-        let mut level = enclosed
-            .volume_apart
-            .times(fill.expansion)
-            .plus(grown.times_positive(solution))
-            .plus(Interval::new(
-                foods * (celsius.low - fill.celsius).min(0.0),
-                foods * (celsius.high - fill.celsius).max(0.0),
-            ));
-        if !enclosed.all_melts {
-            // What melts takes less room than before.
-            let shrinks = self.volume_per_gram_of_water * fill.expansion - ICE_ML_PER_G;
-            let shrinks = if self.strained() {
-                self.volume_per_gram_of_water * fill.expansion
-            } else {
-                shrinks
-            };
-            let left = self.ice.range(bounds).high * ICE_HALF_WIDTH;
-            level = level
-                .plus(enclosed.melted.times(shrinks))
-                .plus(Interval::new(-left, left));
-        }
-        let tops = filling.tops.range(bounds);
-        if tops.high > 0.0 {
-            // What floats on top is counted at 20 °C, what sits in the drink at the serving temperature.
-            let ratio = filling
-                .expansion_of_tops
-                .between(celsius.low, celsius.high);
-            let off = filling.tops_off.range(bounds).high;
-            level = level
-                .plus(Interval::new(
-                    (ratio.low - 1.0).min(0.0),
-                    (ratio.high - 1.0).max(0.0),
-                ).times_positive(tops))
-                .plus(Interval::new(-off, off));
-        }
-        let rounding = 1e-5 / fill.per_unit;
-        let mut offset = level.times(-1.0 / fill.per_unit);
-        offset = offset.plus(Interval::new(-rounding, rounding));
-        let range = fill.form.range(bounds);
-        let bed_first = filling
-            .bed
-            .as_ref()
-            .is_some_and(|bed| bed.range(bounds).high >= filling.target * 0.999);
-        if bed_first {
-            offset.low = offset.low.min(-range.high);
-        }
-        // Nothing is taken out where the others already fill it.
-        offset.high = offset.high.max(-range.low);
-        (range.plus(offset), offset)
+    /// Ice that is left in the drink, g, as far as the form of what has melted says.
+    pub(super) fn ice_left(&self) -> Form {
+        let melting = self.melting.as_ref().filter(|melting| !melting.strained);
+        melting.map_or(Form::ZERO, |melting| self.ice.plus(&melting.melted, -1.0))
+    }
+
+    /// The freezing point that the form of what has melted holds at, °C.
+    pub(super) fn freezing_reference(&self) -> f64 {
+        self.melting.as_ref().map_or(0.0, Melting::reference)
     }
 
     /// Whether the ice stays behind in the shaker.
-    fn strained(&self) -> bool {
-        self.melting.as_ref().is_some_and(|melting| melting.strained)
+    pub(super) fn strained(&self) -> bool {
+        self.melting
+            .as_ref()
+            .is_some_and(|melting| melting.strained)
     }
 
     /// Serving temperatures, °C.
-    fn serving(&self, enclosed: &Enclosed) -> Interval {
+    pub(super) fn serving(&self, enclosed: &Enclosed) -> Interval {
         let warm = self.celsius(enclosed);
         match enclosed.freezing {
-            _ if enclosed.all_melts => warm,
+            _ if enclosed.regime == Regime::Melted => warm,
             Some(freezing) if enclosed.all_icy && !self.strained() => freezing,
             // Part of the box may still melt; and a strained drink meets its cup without its ice.
             Some(freezing) => {
                 let high = warm.high.max(freezing.high);
-                let cup = if self.strained() { self.cup_celsius } else { high };
+                let cup = if self.strained() {
+                    self.cup_celsius
+                } else {
+                    high
+                };
                 Interval::new(freezing.low, high.max(cup))
             }
             None => warm,
@@ -419,11 +251,7 @@ impl Enclosure {
     fn celsius(&self, enclosed: &Enclosed) -> Interval {
         let excess = self.excess.range(&enclosed.bounds).plus(enclosed.heat);
         let least = self.capacity_least.range(&enclosed.bounds).low.max(1e-9);
-        let most = self
-            .capacity_most
-            .range(&enclosed.bounds)
-            .high
-            .max(least);
+        let most = self.capacity_most.range(&enclosed.bounds).high.max(least);
         let by = |excess: f64, furthest: bool| excess / if furthest { least } else { most };
         Interval::new(
             self.reference_celsius + by(excess.low, excess.low < 0.0),
@@ -465,7 +293,11 @@ impl Enclosure {
         let volume_apart = Interval::new(-1e-7, remainder + slack / 1.59 + 1e-7);
         let volume = volume_apart.plus(melted.times(self.volume_per_gram_of_water));
         volume.is_finite().then_some(Enclosed {
-            all_melts,
+            regime: if all_melts {
+                Regime::Melted
+            } else {
+                Regime::Partly
+            },
             bounds: *bounds,
             volume,
             heat,
@@ -478,98 +310,20 @@ impl Enclosure {
         })
     }
 
+    /// The form of the amount that fills, for the regime.
+    pub(super) fn fill_form(&self, regime: Regime) -> Option<&Form> {
+        self.filling.as_ref().map(|filling| filling.form(regime))
+    }
+
+    /// Whether a bed of ice may reach the rim first.
+    pub(super) fn has_bed(&self) -> bool {
+        self.filling.as_ref().is_some_and(Filling::has_bed)
+    }
+
     /// Whether there is ice, or some may form.
     pub(super) fn may_freeze(&self) -> bool {
         self.melting.is_some()
     }
-
-    /// The form of the amount that fills, for the regime.
-    pub(super) fn fill_form(&self, all_melts: bool) -> Option<&Form> {
-        let filling = self.filling.as_ref()?;
-        Some(if all_melts {
-            &filling.melted.form
-        } else {
-            &filling.partly.form
-        })
-    }
-}
-
-impl Filling {
-    /// The amount, before anything is known of heat.
-    fn at_first(&self, bounds: &Bounds) -> Interval {
-        let place = bounds.width - 1;
-        // `bounds` holds none of it, so these are the levels of the others alone.
-        let amount = |others: f64, per_unit: f64| {
-            if per_unit > 0.0 {
-                ((self.target - others) / per_unit).clamp(0.0, self.most)
-            } else {
-                self.most
-            }
-        };
-        let high = amount(self.least.range(bounds).low - 1e-3, self.least.per[place]);
-        let others = self.most_level.range(bounds).high + 1e-3;
-        let low = if self.bed.is_some() {
-            0.0
-        } else {
-            amount(others, self.most_level.per[place])
-        };
-        Interval::new(low.min(high), high)
-    }
-}
-
-/// Millilitres that a gram of dissolved sugar takes at 20 °C at least and at most: `g` is convex, so between the slope of its
-/// tangent at no sugar and that of its chord.
-fn sugar_between() -> (f64, f64) {
-    let tangent = specific_volume(0.0) + (specific_volume(1e-5) - specific_volume(0.0)) / 1e-5;
-    (tangent, specific_volume(1.0))
-}
-
-/// Volume at 20 °C of what sits in the drink and floats on it, ml, and how far it can be from that.
-fn tops(lines: &Lines) -> (Form, Form) {
-    let (tangent, chord) = sugar_between();
-    let mut sums = (Form::ZERO, Form::ZERO);
-    for over in [Over::Toppings, Over::OnTop] {
-        let water = lines
-            .component(over, Component::Water)
-            .plus(&lines.component(over, Component::Ice), 1.0);
-        let sugars = lines.form(over, sugar);
-        let foods = lines.volume_of_foods(over, 20.0);
-        sums.0 = sums
-            .0
-            .plus(&water, specific_volume(0.0))
-            .plus(&sugars, f64::midpoint(tangent, chord))
-            .plus(&foods, 1.0);
-        sums.1 = sums
-            .1
-            .plus(&sugars, (chord - tangent).abs() / 2.0)
-            .plus(&lines.slack(over), 1.0);
-    }
-    sums
-}
-
-fn target_of(fill: Option<Fill>, prepared: &Prepared) -> f64 {
-    match fill {
-        Some(Fill::Volume(millilitres)) => millilitres,
-        Some(Fill::Rim) => prepared.setup.capacity.unwrap_or(0.0) - prepared.setup.head_room,
-        None => 0.0,
-    }
-}
-
-/// The reference with about as much of what fills as there will be: what is nearer has narrower enclosures.
-fn with_fill(reference: &[f64], prepared: &Prepared, lines: &Lines) -> Vec<f64> {
-    let mut reference = reference.to_vec();
-    let filling = prepared.lines.iter().find(|line| line.fill.is_some());
-    if let Some(line) = filling {
-        let of_others = lines.component(Over::InCup, Component::Mass);
-        let target = target_of(line.fill, prepared);
-        let beside = (target - of_others.at(&reference) / 1.03).max(0.0);
-        let bed = target * prepared.setup.ice_bulk_density;
-        let is_bed = line.fill == Some(Fill::Rim) && line.per_unit.get(Component::Ice) > 0.0;
-        let room = if is_bed { beside.min(bed) } else { beside };
-        let place = reference.len() - 1;
-        reference[place] = room / line.grams_per_unit.max(1e-9);
-    }
-    reference
 }
 
 fn root_bounds(ranges: &[Range], fill: Interval) -> Bounds {

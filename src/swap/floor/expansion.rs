@@ -113,21 +113,31 @@ mod tests {
     fn a_solution_between_two_others_expands_within_their_range() {
         let (fractions, temperatures) = (
             [0.0, 0.03, 0.08, 0.15, 0.25, 0.4, 0.6, 0.8, 1.0],
-            [-14.0, -3.0, 0.0, 1.0, 3.0, 4.5, 8.0, 15.0, 20.0, 30.0, 50.0, 75.0, 100.0],
+            [
+                -14.0, -3.0, 0.0, 1.0, 3.0, 4.5, 8.0, 15.0, 20.0, 30.0, 50.0, 75.0, 100.0,
+            ],
         );
         let mut least_room = f64::INFINITY;
         for (at, from) in fractions.iter().enumerate() {
             for to in &fractions[at..] {
                 for (place, coldest) in temperatures.iter().enumerate() {
                     for warmest in &temperatures[place..] {
-                        let range = of_solutions(Interval::new(*from, *to), Interval::new(*coldest, *warmest));
-                        for (part, other) in (0..=20).flat_map(|part| (0..=20).map(move |other| (part, other))) {
+                        let range = of_solutions(
+                            Interval::new(*from, *to),
+                            Interval::new(*coldest, *warmest),
+                        );
+                        for (part, other) in
+                            (0..=20).flat_map(|part| (0..=20).map(move |other| (part, other)))
+                        {
                             let fraction = from + (to - from) * f64::from(part) / 20.0;
                             let celsius = coldest + (warmest - coldest) * f64::from(other) / 20.0;
                             let ratio = of_solution(fraction, celsius);
                             let room = (ratio - range.low).min(range.high - ratio);
                             least_room = least_room.min(room);
-                            assert!(room >= 0.0, "{fraction} at {celsius} °C of {from}–{to}, {coldest}–{warmest}: {room}");
+                            assert!(
+                                room >= 0.0,
+                                "{fraction} at {celsius} °C of {from}–{to}, {coldest}–{warmest}: {room}"
+                            );
                         }
                     }
                 }
@@ -140,11 +150,15 @@ mod tests {
     fn foods_expand_no_more_than_stated() {
         for food in FoodComponent::ALL {
             for celsius in 0_i32..100 {
-                let at = |celsius: f64| food.density_kg_per_m3(20.0) / food.density_kg_per_m3(celsius);
+                let at =
+                    |celsius: f64| food.density_kg_per_m3(20.0) / food.density_kg_per_m3(celsius);
                 let by = at(f64::from(celsius) + 1.0) - at(f64::from(celsius));
                 // The foods of a drink that are no solution; water is in the solution.
                 {
-                    assert!((0.0..=MOST_OF_FOODS).contains(&by), "{food:?} at {celsius} °C: {by}");
+                    assert!(
+                        (0.0..=MOST_OF_FOODS).contains(&by),
+                        "{food:?} at {celsius} °C: {by}"
+                    );
                 }
             }
         }

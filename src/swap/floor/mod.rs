@@ -23,6 +23,7 @@ mod curved;
 mod drink;
 mod enclosure;
 mod expansion;
+mod filling;
 mod form;
 mod heat;
 mod rows;
@@ -36,7 +37,7 @@ use crate::optimiser::{Coefficients, LinearProgram, MOST_VARIABLES, Range};
 use certificate::{Minorant, Square};
 use curved::{Curved, curved};
 use drink::{Lines, Over};
-use enclosure::{Enclosed, Enclosure};
+use enclosure::{Enclosed, Enclosure, Regime};
 use form::{Bounds, Form, Interval, least_ratio};
 use rows::{Per, Row, RowMaker, Rows};
 
@@ -91,6 +92,7 @@ struct Model {
     enclosure: Enclosure,
     melted: Rows,
     partly: Rows,
+    bed: Option<Rows>,
     sweeteners: [Option<HighPotencySweetener>; HIGH_POTENCY_SLOTS],
 }
 
@@ -139,10 +141,10 @@ impl Floor {
         let Some(enclosed) = model.enclosure.enclose(low, high) else {
             return moved - ROUNDING;
         };
-        let rows = if enclosed.all_melts {
-            &model.melted
-        } else {
-            &model.partly
+        let rows = match (enclosed.regime, &model.bed) {
+            (Regime::Melted, _) => &model.melted,
+            (Regime::Bed, Some(bed)) => bed,
+            (Regime::Partly | Regime::Bed, _) => &model.partly,
         };
         let bounds = Bounds::new(low, high, Interval::ZERO);
         let volume = rows
@@ -220,16 +222,14 @@ impl Floor {
 }
 
 /// The least of what should be small, under the limits of the box.
-fn smallest(
-    objective: &Form,
-    limits: &[(&Row, f64)],
-    bounds: &Bounds,
-    hint: &mut [f64],
-) -> f64 {
+fn smallest(objective: &Form, limits: &[(&Row, f64)], bounds: &Bounds, hint: &mut [f64]) -> f64 {
     const NONE: Coefficients = [0.0; MOST_VARIABLES];
     let mut rows = Few::new((&NONE, 0.0));
     for (row, offset) in limits {
-        rows.push((row.form.per.first_chunk().unwrap_or(&NONE), -(row.form.constant + offset)));
+        rows.push((
+            row.form.per.first_chunk().unwrap_or(&NONE),
+            -(row.form.constant + offset),
+        ));
     }
     let program = LinearProgram {
         cost: objective.per.first_chunk().unwrap_or(&NONE),
@@ -460,19 +460,19 @@ impl Model {
             Small::Cost => lines.component(Over::Whole, Component::Cost),
             Small::Sugar => lines.component(Over::Whole, Component::Sugars),
         });
-        let rows = |all_melts| {
+        let rows = |regime| {
             let maker = RowMaker {
                 prepared: input.prepared,
                 lines: &lines,
                 enclosure: &enclosure,
-                all_melts,
+                regime,
             };
             maker.rows(input.terms, input.caps, objective.as_ref(), has_ice)
         };
-        let (melted, partly) = (rows(true), rows(false));
         Some(Self {
-            melted,
-            partly,
+            melted: rows(Regime::Melted),
+            partly: rows(Regime::Partly),
+            bed: enclosure.has_bed().then(|| rows(Regime::Bed)),
             sweeteners: input.prepared.setup.sweeteners,
             enclosure,
         })

@@ -6,7 +6,7 @@
 use crate::balance::{Component, Mix, Prepared};
 
 use super::drink::{Lines, Over};
-use super::enclosure::{Enclosed, Enclosure};
+use super::enclosure::{Enclosed, Enclosure, Regime};
 use super::form::{Form, Interval};
 use super::heat::excess;
 
@@ -144,12 +144,12 @@ pub(super) struct RowMaker<'question> {
     pub(super) prepared: &'question Prepared,
     pub(super) lines: &'question Lines,
     pub(super) enclosure: &'question Enclosure,
-    pub(super) all_melts: bool,
+    pub(super) regime: Regime,
 }
 
 impl RowMaker<'_> {
     fn volume(&self) -> &Form {
-        if self.all_melts {
+        if self.regime == Regime::Melted {
             &self.enclosure.volume_melted
         } else {
             &self.enclosure.volume_partly
@@ -158,7 +158,7 @@ impl RowMaker<'_> {
 
     fn row(&self, form: Form, on_volume: f64, on_heat: f64) -> Row {
         let place = self.lines.dimensions;
-        match self.enclosure.fill_form(self.all_melts) {
+        match self.enclosure.fill_form(self.regime) {
             Some(fill) => Row {
                 on_fill: form.per[place],
                 form: form.substitute(place, fill),
@@ -210,7 +210,7 @@ impl RowMaker<'_> {
 
     /// Whether the engine may find ice in the drink; then the temperature is that of freezing and no form describes it.
     fn frozen(&self) -> bool {
-        !self.all_melts
+        self.regime != Regime::Melted
     }
 
     pub(super) fn rows(
