@@ -72,6 +72,19 @@ enum Round {
     Impossible(usize, bool),
 }
 
+impl Dictionary {
+    /// Multipliers of the limits whose slack stands at its end.
+    fn multipliers(&self, of: impl Fn(usize) -> f64) -> [f64; MOST_LIMITS] {
+        let mut multipliers = [0.0; MOST_LIMITS];
+        for (at, (name, _)) in self.out[..self.variables].iter().enumerate() {
+            if let Name::Slack(limit) = name {
+                multipliers[*limit] = of(at).max(0.0);
+            }
+        }
+        multipliers
+    }
+}
+
 impl LinearProgram<'_> {
     /// A number that no point of the box that keeps the limits costs less than; infinite when none keeps them. `point` is
     /// left where the cost is least as far as it was found, within the box.
@@ -91,28 +104,18 @@ impl LinearProgram<'_> {
         self.leave(&dictionary, point);
         if let Some((row, below)) = impossible {
             let sign = if below { -1.0 } else { 1.0 };
-            let mut multipliers = [0.0; MOST_LIMITS];
-            for (at, (name, _)) in dictionary.out[..dictionary.variables].iter().enumerate() {
-                if let Name::Slack(limit) = name {
-                    multipliers[*limit] = (sign * dictionary.per[row][at]).max(0.0);
-                }
-            }
-            if let Name::Slack(limit) = dictionary.basic[row]
-                && below
-            {
+            let mut multipliers = dictionary.multipliers(|at| sign * dictionary.per[row][at]);
+            if let Name::Slack(limit) = dictionary.basic[row] {
                 multipliers[limit] = 1.0;
             }
             if self.least(&[0.0; MOST_VARIABLES], &multipliers) > SURELY_BROKEN {
                 return f64::INFINITY;
             }
         }
-        let mut multipliers = [0.0; MOST_LIMITS];
-        for (at, (name, _)) in dictionary.out[..dictionary.variables].iter().enumerate() {
-            if let Name::Slack(limit) = name {
-                multipliers[*limit] = dictionary.slope[at].max(0.0);
-            }
-        }
-        self.least(self.cost, &multipliers)
+        self.least(
+            self.cost,
+            &dictionary.multipliers(|at| dictionary.slope[at]),
+        )
     }
 
     /// The least of `cost·x + λ·(rows·x − most)` over the box.
@@ -195,10 +198,9 @@ impl LinearProgram<'_> {
         let mut flipped = [false; MOST_VARIABLES];
         loop {
             let mut choice: Option<(usize, f64, f64)> = None;
-            for at in 0..dictionary.variables {
-                let (name, upper) = dictionary.out[at];
-                let (low, high) = self.ends(name);
-                let towards = sign * dictionary.per[row][at] * if upper { -1.0 } else { 1.0 };
+            for (at, (name, upper)) in dictionary.out[..dictionary.variables].iter().enumerate() {
+                let (low, high) = self.ends(*name);
+                let towards = sign * dictionary.per[row][at] * if *upper { -1.0 } else { 1.0 };
                 if flipped[at] || towards <= LEAST_PIVOT || high <= low {
                     continue;
                 }
@@ -245,14 +247,8 @@ impl LinearProgram<'_> {
             dictionary.value[at] += dictionary.per[at][column] * moved;
         }
         // entering = (leaving − Σ others) / pivot
-        let mut of_entering = [0.0; MOST_VARIABLES];
-        for at in 0..dictionary.variables {
-            of_entering[at] = if at == column {
-                1.0 / pivot
-            } else {
-                -dictionary.per[row][at] / pivot
-            };
-        }
+        let mut of_entering = dictionary.per[row].map(|per| -per / pivot);
+        of_entering[column] = 1.0 / pivot;
         let substitute = |per: &mut Coefficients| {
             let factor = per[column];
             if factor != 0.0 {
@@ -308,8 +304,15 @@ mod tests {
         }
     }
 
+    struct Problem {
+        low: Vec<f64>,
+        high: Vec<f64>,
+        cost: Coefficients,
+        limits: Vec<(Coefficients, f64)>,
+    }
+
     /// A box, a cost and limits, some of which all points break.
-    fn problem(seed: u64) -> (Vec<f64>, Vec<f64>, Coefficients, Vec<(Coefficients, f64)>) {
+    fn problem(seed: u64) -> Problem {
         let mut chance = Chance(seed);
         let variables = 1 + usize::try_from(seed % 8).unwrap();
         let low: Vec<f64> = (0..variables)
@@ -347,14 +350,24 @@ mod tests {
                 )
             })
             .collect();
-        (low, high, cost, limits)
+        Problem {
+            low,
+            high,
+            cost,
+            limits,
+        }
     }
 
     #[test]
     fn the_bound_is_the_cost_of_a_point_that_keeps_the_limits_or_there_is_none() {
         let (mut solved, mut impossible) = (0, 0);
         for seed in 0..4000 {
-            let (low, high, cost, limits) = problem(seed);
+            let Problem {
+                low,
+                high,
+                cost,
+                limits,
+            } = problem(seed);
             let limits: Vec<(&Coefficients, f64)> =
                 limits.iter().map(|(row, most)| (row, *most)).collect();
             let program = LinearProgram {

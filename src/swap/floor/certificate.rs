@@ -1,6 +1,6 @@
 //! A convex minorant of the cost over a box, and a certified lower bound of it.
 //!
-//! The minorant is `F(n) = c·n + Σ q·(dist(0, row(n) + offset)/V(n))² + Σ q·dist(0, row(n) + offset)²`: the concentrations, each a
+//! The minorant is `F(n) = Σ q·(dist(0, row(n) + offset)/V(n))² + Σ q·dist(0, row(n) + offset)²`: the concentrations, each a
 //! deviation times the volume over a volume that is nowhere too small, and what is no concentration. A square counts only
 //! what its enclosure leaves, so `F` never exceeds the cost.
 //!
@@ -36,8 +36,6 @@ pub(super) struct Minorant<'rows> {
     pub(super) volume: &'rows Form,
     /// Rows that must not be above zero, with the low end of their offset.
     pub(super) limits: &'rows [(&'rows Row, f64)],
-    /// What is to be small, with its weight in it.
-    pub(super) objective: Option<&'rows Form>,
     /// How stiffly limits push back while a point is looked for.
     pub(super) stiffness: f64,
     pub(super) low: &'rows [i32],
@@ -184,10 +182,9 @@ impl Minorant<'_> {
         state.by_volume = -2.0 * concentrations / volume;
     }
 
-    /// Slope of what is linear along one variable: the objective, and the volume under the concentrations.
+    /// Slope of the volume under the concentrations along one variable.
     fn linear(&self, variable: usize, state: &State) -> f64 {
-        self.objective.map_or(0.0, |form| form.per[variable])
-            + state.by_volume * self.volume.per[variable]
+        state.by_volume * self.volume.per[variable]
     }
 
     /// One pass of coordinate descent; how far a variable has moved at most.
@@ -376,7 +373,7 @@ impl Minorant<'_> {
     }
 
     fn certified(&self, hint: &[f64], state: &State) -> f64 {
-        let mut bound = self.objective.map_or(0.0, |form| form.at(hint));
+        let mut bound = 0.0;
         let mut slopes = [0.0; PLACES];
         for (variable, slope) in slopes.iter_mut().enumerate().take(hint.len()) {
             *slope = self.linear(variable, state);

@@ -111,7 +111,6 @@ impl Enclosure {
         reference_celsius: f64,
     ) -> Option<Self> {
         let setup = &prepared.setup;
-        let dimensions = lines.dimensions;
         let filling = filling_line(prepared);
         let mixed = |component| lines.component(Over::Mixed, component);
         let (water, ice) = (mixed(Component::Water), mixed(Component::Ice));

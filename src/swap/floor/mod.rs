@@ -10,6 +10,9 @@
 //!   greatest volume of the box ([`certificate`]). This one holds up when many lines move, because it sees that one amount
 //!   can't serve two axes.
 //!
+//! Where something should be small within a step of every axis (the cost, the sugar) the rows are limits, and the floor is that of
+//! a linear program over them ([`crate::optimiser::LinearProgram`]) with the axes' own least on top.
+//!
 //! # Where the floor is weaker, not wrong
 //!
 //! - The temperature of a drink with ice left is its freezing point; its axis is left out there.
@@ -26,26 +29,25 @@ mod expansion;
 mod filling;
 mod form;
 mod heat;
+mod over_box;
 mod rows;
 
 pub(super) use rows::{Cap, Of, Term};
 
 use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
-use crate::optimiser::{Coefficients, LinearProgram, MOST_VARIABLES, Range};
+use crate::optimiser::Range;
 
-use certificate::{Minorant, Square};
-use curved::{Curved, curved};
+use certificate::Minorant;
+use curved::curved;
 use drink::{Lines, Over};
-use enclosure::{Enclosed, Enclosure, Regime};
-use form::{Bounds, Form, Interval, least_ratio};
-use rows::{Per, Row, RowMaker, Rows};
+use enclosure::{Enclosure, Regime};
+use form::{Bounds, Interval};
+use over_box::OverBox;
+use rows::{Per, RowMaker, Rows};
 
 /// What rounding may have done to a floor, in squared steps.
 const ROUNDING: f64 = 1e-10;
-
-/// Most rows that one box looks at.
-const MOST_ROWS: usize = 40;
 
 /// What a candidate should make small besides the taste.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -103,26 +105,13 @@ impl Floor {
         let weights = (0..count)
             .map(|at| model.as_ref().map_or(1.0, |model| model.weight(at)))
             .collect();
-        let steepest = model
-            .as_ref()
-            .and_then(|model| model.melted.objective.as_ref())
-            .map_or(0.0, |row| {
-                row.form
-                    .per
-                    .iter()
-                    .take(count)
-                    .map(|per| per.abs())
-                    .fold(0.0, f64::max)
-            });
         Self {
             model,
             standard: input.standard.to_vec(),
             constant: input.constant,
             taste_weight: input.taste_weight,
             move_cost: input.move_cost,
-            stiffness: (input.taste_weight * 300.0)
-                .max(steepest * 1000.0)
-                .max(input.move_cost * 300.0),
+            stiffness: (input.taste_weight * 300.0).max(input.move_cost * 300.0),
             weights,
         }
     }
@@ -180,7 +169,7 @@ impl Floor {
             .plus_constant(rows.volume.offset(&enclosed).high);
         if let Some(row) = &rows.objective {
             let objective = row.form.plus_constant(row.offset(&enclosed).low);
-            let small = smallest(&objective, limits.as_slice(), &bounds, hint);
+            let small = over.smallest(&objective, limits.as_slice(), hint);
             if small == f64::INFINITY {
                 return small;
             }
@@ -191,7 +180,6 @@ impl Floor {
             squares: squares.kept.as_slice(),
             volume: &divisor,
             limits: limits.as_slice(),
-            objective: None,
             stiffness: self.stiffness,
             low,
             high,
@@ -219,218 +207,6 @@ impl Floor {
                 });
         self.move_cost * forced.count() as f64
     }
-}
-
-/// The least of what should be small, under the limits of the box.
-fn smallest(objective: &Form, limits: &[(&Row, f64)], bounds: &Bounds, hint: &mut [f64]) -> f64 {
-    const NONE: Coefficients = [0.0; MOST_VARIABLES];
-    let mut rows = Few::new((&NONE, 0.0));
-    for (row, offset) in limits {
-        rows.push((
-            row.form.per.first_chunk().unwrap_or(&NONE),
-            -(row.form.constant + offset),
-        ));
-    }
-    let program = LinearProgram {
-        cost: objective.per.first_chunk().unwrap_or(&NONE),
-        limits: rows.as_slice(),
-        low: &bounds.low[..hint.len()],
-        high: &bounds.high[..hint.len()],
-    };
-    objective.constant + program.bound(hint)
-}
-
-/// A list on the stack: a search looks at millions of boxes.
-struct Few<T> {
-    items: [T; MOST_ROWS],
-    count: usize,
-}
-
-impl<T: Copy> Few<T> {
-    fn new(filler: T) -> Self {
-        Self {
-            items: [filler; MOST_ROWS],
-            count: 0,
-        }
-    }
-
-    /// Leaves out what has no room: a floor with fewer rows is lower, not wrong.
-    fn push(&mut self, item: T) {
-        if self.count < MOST_ROWS {
-            self.items[self.count] = item;
-            self.count += 1;
-        }
-    }
-
-    fn as_slice(&self) -> &[T] {
-        &self.items[..self.count]
-    }
-
-    fn as_mut_slice(&mut self) -> &mut [T] {
-        &mut self.items[..self.count]
-    }
-}
-
-/// One box, and what encloses the drink over it.
-struct OverBox<'search> {
-    rows: &'search Rows,
-    enclosed: &'search Enclosed,
-    bounds: &'search Bounds,
-    volume: Interval,
-    /// Greatest heat capacity, in J/K.
-    capacity: f64,
-}
-
-/// The distance over a box.
-struct Squares<'search> {
-    kept: Few<Square<'search>>,
-    /// Sum of what each axis costs at least.
-    by_axis: f64,
-    /// What the squares leave out, with its sign.
-    besides: f64,
-}
-
-impl<'search> OverBox<'search> {
-    /// The limits that part of the box breaks; none if all of it breaks one.
-    fn limits(&self, curved: &'search Curved) -> Option<Few<(&'search Row, f64)>> {
-        let mut limits = Few::new((&self.rows.volume, 0.0));
-        for row in self.rows.limits.iter().take(MOST_ROWS) {
-            let offset = row.offset(self.enclosed).low;
-            let range = row.form.range(self.bounds);
-            if range.low + offset > 1e-7 {
-                return None;
-            }
-            // A limit that the whole box keeps says nothing.
-            if range.high + offset > 0.0 {
-                limits.push((row, offset));
-            }
-        }
-        for (row, offset) in curved.limits.iter().flatten() {
-            if row.form.range(self.bounds).low + offset > 1e-7 {
-                return None;
-            }
-            limits.push((row, *offset));
-        }
-        Some(limits)
-    }
-
-    fn squares(&self, curved: &'search Curved, taste_weight: f64) -> Squares<'search> {
-        let least_curved = curved.least * taste_weight;
-        let mut kept = Few::new(Square {
-            row: &self.rows.volume,
-            weight: 0.0,
-            offset: Interval::ZERO,
-            per_volume: false,
-        });
-        let (mut by_axis, mut concentrations) = (least_curved, 0.0);
-        let mut volume_axis = None;
-        for square in self.rows.squares.iter().take(MOST_ROWS - 2) {
-            let offset = square.row.offset(self.enclosed);
-            let range = square.row.form.range(self.bounds).plus(offset);
-            let least = range.least_distance_from_zero();
-            let weight = square.weight * taste_weight;
-            let (deviation, scaled) = match square.per {
-                Per::One => (least, weight),
-                Per::HeatCapacity => (
-                    least / self.capacity,
-                    weight / (self.capacity * self.capacity),
-                ),
-                Per::Volume if least > 0.0 => (self.ratio_from_zero(&square.row, offset), weight),
-                Per::Volume => (0.0, weight),
-            };
-            by_axis += weight * deviation * deviation;
-            if square.per == Per::One {
-                volume_axis = Some(kept.count);
-            }
-            let per_volume = square.per == Per::Volume;
-            if per_volume {
-                concentrations += weight * range.greatest_distance_from_zero().powi(2);
-            }
-            kept.push(Square {
-                row: &square.row,
-                weight: scaled,
-                offset,
-                per_volume,
-            });
-        }
-        // In the minorant the curved axis is a square or, failing that, its own least.
-        let mut besides = least_curved;
-        if let Some((row, weight, offset)) = &curved.square {
-            let weight = weight * taste_weight;
-            let range = row.form.range(self.bounds).plus(*offset);
-            concentrations += weight * range.greatest_distance_from_zero().powi(2);
-            kept.push(Square {
-                row,
-                weight,
-                offset: *offset,
-                per_volume: true,
-            });
-            besides = 0.0;
-        }
-        let concentrations = concentrations / (self.volume.low * self.volume.low);
-        besides += keep_convex(&mut kept, volume_axis, concentrations, self.volume);
-        Squares {
-            kept,
-            by_axis,
-            besides,
-        }
-    }
-
-    /// The least that a deviation per volume is from zero, for a deviation of one sign over the box.
-    fn ratio_from_zero(&self, row: &Row, offset: Interval) -> f64 {
-        let positive = row.form.range(self.bounds).low + offset.low > 0.0;
-        let deviation = if positive {
-            row.form.plus_constant(offset.low)
-        } else {
-            row.form.plus_constant(offset.high).times(-1.0)
-        };
-        let volume = &self.rows.volume;
-        let volume = volume.form.plus_constant(volume.offset(self.enclosed).high);
-        least_ratio(&deviation, &volume, self.bounds).max(0.0)
-    }
-}
-
-/// Sees to it that the squares are convex together over the box; what that costs the bound.
-///
-/// The curvature comes from a part φ of the volume axis's square, which must then count everywhere, also within its
-/// enclosure of half-width `e`: `(x + δ)² ≥ ½x² − δ²` for `|δ| ≤ e`, so that part is half a square without an enclosure less `φ·q·e²`.
-/// With φ = 2·Σ q·D²/V² / (`q_v`·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
-/// concentrations are divided by the greatest volume instead.
-fn keep_convex(
-    kept: &mut Few<Square<'_>>,
-    volume_axis: Option<usize>,
-    concentrations: f64,
-    volume: Interval,
-) -> f64 {
-    let needed = volume_axis.map(|at| {
-        (
-            at,
-            2.0 * concentrations / (kept.items[at].weight * volume.low * volume.low),
-        )
-    });
-    if let Some((at, part)) = needed
-        && part <= 0.5
-    {
-        let whole = kept.items[at];
-        kept.items[at].weight = whole.weight * (1.0 - part);
-        let (middle, half) = (whole.offset.middle(), whole.offset.width() / 2.0);
-        let weight = 0.5 * part * whole.weight;
-        kept.push(Square {
-            weight,
-            offset: Interval::new(middle, middle),
-            ..whole
-        });
-        return -part * whole.weight * half * half;
-    }
-    for square in kept
-        .as_mut_slice()
-        .iter_mut()
-        .filter(|square| square.per_volume)
-    {
-        square.weight /= volume.high * volume.high;
-        square.per_volume = false;
-    }
-    0.0
 }
 
 impl Model {
