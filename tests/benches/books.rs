@@ -16,31 +16,21 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use evensip::book::{Book, Recipe, RecipeId, findings};
-use evensip::book_file::{built_in_book, load, save, write};
+use evensip::book::findings;
+use evensip::book_file::{load, save, write};
 use evensip::edit::{Edit, History};
 
-const RECIPES: usize = 10_000;
+#[path = "support/mod.rs"]
+mod support;
 
-/// The sample book with its recipes over and over.
-fn large_book() -> Book {
-    let mut book = built_in_book().unwrap();
-    let recipes: Vec<_> = book.recipes.iter().cloned().collect();
-    let missing = RECIPES - recipes.len();
-    for (number, recipe) in recipes.iter().cycle().take(missing).enumerate() {
-        let id = RecipeId::new(&format!("recipe-{number}")).unwrap();
-        book.recipes.put(Recipe {
-            id,
-            ..recipe.as_ref().clone()
-        });
-    }
-    book
-}
+use support::large_book;
+
+const RECIPES: usize = 10_000;
 
 fn books(criterion: &mut Criterion) {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
-    let book = large_book();
+    let book = large_book(0, RECIPES);
     save(&path, &book).unwrap();
     println!(
         "{} recipes, {:.1} MB",
