@@ -6,6 +6,7 @@ use egui::{Button, Id, Key, Label, Modal, RichText, TextEdit, Ui};
 
 use super::Screen;
 use super::commands::UiCommand;
+use super::look_up;
 use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
@@ -28,6 +29,8 @@ pub(super) enum Dialog {
     },
     /// Approve a version.
     Approve(Approving),
+    /// Find anything in the book.
+    LookUp,
     /// The keys.
     Keys,
 }
@@ -100,10 +103,16 @@ pub(super) fn dialogs_ui(
     actions: &mut Vec<Action>,
 ) {
     if let Some(mut dialog) = view.dialog.take() {
-        let keep = sheet(ctx, "dialog", |ui| match &mut dialog {
+        let width = if dialog == Dialog::LookUp {
+            look_up::WIDTH
+        } else {
+            WIDTH
+        };
+        let keep = wide_sheet(ctx, "dialog", width, |ui| match &mut dialog {
             Dialog::Open { path } => open_ui(ui, path, view, actions),
             Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
             Dialog::Approve(approving) => approve_ui(ui, approving, actions),
+            Dialog::LookUp => look_up::look_up_ui(ui, in_hand.book, view),
             Dialog::Keys => keys_ui(ui),
         });
         if keep {
@@ -125,9 +134,12 @@ pub(super) fn dialogs_ui(
     }
 }
 
+/// Width of a sheet, in points.
+const WIDTH: f32 = 480.0;
+
 /// A sheet over the window; `false` when it should go: the contents say so, Escape, or a click beside it.
 fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool) -> bool {
-    wide_sheet(ctx, name, 480.0, contents)
+    wide_sheet(ctx, name, WIDTH, contents)
 }
 
 /// The same with a width of its own, in points.
