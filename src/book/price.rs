@@ -155,10 +155,13 @@ mod tests {
         let price = item.price.as_ref().unwrap();
         assert_eq!((price.pack, price.waste_percent), (12.5, 4.0));
         assert_eq!(price.date.as_deref(), Some("2026-06-01"));
-        assert_eq!(item.earlier_prices.len(), 1);
-        assert_eq!(item.earlier_prices[0].pack, 10.0);
-        assert_eq!(item.earlier_prices[0].supplier, "Ombery");
-        assert_eq!(item.earlier_prices[0].date.as_deref(), Some("2026-01-05"));
+        let paid = EarlierPrice {
+            pack: 10.0,
+            grams: 500.0,
+            date: Some("2026-01-05".into()),
+            supplier: "Ombery".into(),
+        };
+        assert_eq!(item.earlier_prices, [paid]);
     }
 
     #[test]

@@ -20,7 +20,8 @@ const KINDS: [&[(&str, f64)]; 3] = [
 /// Reads a number that may have a unit behind it; without one it is in `unit` already.
 pub fn parse_in_unit(text: &str, unit: &str) -> Result<f64, NumberError> {
     let text = text.trim();
-    if let Some(number) = text.strip_suffix(unit) {
+    // A unit made of two ("g/ml") is only ever the one of the field.
+    if let Some(number) = text.strip_suffix(unit).filter(|_| unit.contains('/')) {
         return parse_number(number);
     }
     let is_of_unit = |c: char| c.is_alphabetic() || matches!(c, '%' | '°');

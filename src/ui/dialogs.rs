@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use egui::{Button, Id, Key, Label, Modal, RichText, TextEdit, Ui};
+use egui::{Align2, Area, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, vec2};
 
 use super::Screen;
 use super::commands::UiCommand;
@@ -103,12 +103,14 @@ pub(super) fn dialogs_ui(
     actions: &mut Vec<Action>,
 ) {
     if let Some(mut dialog) = view.dialog.take() {
-        let width = if dialog == Dialog::LookUp {
-            look_up::WIDTH
+        let area = Modal::default_area(Id::unique("dialog"));
+        let (area, width) = if dialog == Dialog::LookUp {
+            let top = Align2::CENTER_TOP;
+            (area.anchor(top, vec2(0.0, look_up::TOP)), look_up::WIDTH)
         } else {
-            WIDTH
+            (area, WIDTH)
         };
-        let keep = wide_sheet(ctx, "dialog", width, |ui| match &mut dialog {
+        let keep = sheet_in(ctx, area, width, |ui| match &mut dialog {
             Dialog::Open { path } => open_ui(ui, path, view, actions),
             Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
             Dialog::Approve(approving) => approve_ui(ui, approving, actions),
@@ -149,7 +151,17 @@ pub(super) fn wide_sheet(
     width: f32,
     contents: impl FnOnce(&mut Ui) -> bool,
 ) -> bool {
-    let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
+    let area = Modal::default_area(Id::unique(name));
+    sheet_in(ctx, area, width, contents)
+}
+
+fn sheet_in(
+    ctx: &egui::Context,
+    area: Area,
+    width: f32,
+    contents: impl FnOnce(&mut Ui) -> bool,
+) -> bool {
+    let response = Modal::new(area.layer().id).area(area).show(ctx, |ui| {
         ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))

@@ -19,9 +19,11 @@ pub(super) const WIDTH: f32 = 640.0;
 const ROW: f32 = 11.0 * grid::STEP;
 /// The column that says what kind of thing it is.
 const KIND: f32 = 22.0 * grid::STEP;
-/// Height of the list, and of the sheet and the window around it, in points.
+/// From the top of the window to the sheet, which grows downwards with what is found, in points.
+pub(super) const TOP: f32 = 18.0 * grid::STEP;
+/// Most height of the list, and of the sheet and the window around it, in points.
 const LIST: f32 = 10.0 * ROW;
-const REST_OF_SHEET: f32 = 260.0;
+const REST_OF_SHEET: f32 = TOP + 200.0;
 /// Most hits that are listed; whoever does not find it types another word.
 const MOST: usize = 100;
 /// Rows that a page is taken for.
@@ -82,10 +84,9 @@ pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) ->
         .id_salt("what was found")
         .max_height(height)
         .min_scrolled_height(height)
-        .auto_shrink(false)
+        .auto_shrink([false, true])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
-            ui.set_min_height(height);
             for (at, hit) in state.best().iter().enumerate() {
                 let chosen = at == state.chosen;
                 let response = hit_ui(ui, hit, chosen);
@@ -167,13 +168,13 @@ fn count_ui(ui: &mut Ui, state: &LookUpState) {
         )
     } else if count > MOST {
         format!(
-            "{} fit; these are the best {MOST}. Another word narrows them down.",
+            "{} found; these are the best {MOST}. Another word narrows them down.",
             show_grouped(count as f64)
         )
     } else if count == 1 {
-        "1 fits".to_owned()
+        "1 found".to_owned()
     } else {
-        format!("{count} fit")
+        format!("{count} found")
     };
     quiet_ui(ui, &words);
 }

@@ -4,7 +4,7 @@ use egui_kittest::kittest::Queryable as _;
 use evensip::book::{Basis, Ingredient, IngredientId, Nutrient};
 use evensip::ui::Area;
 
-use crate::window::{Window, book, choose, click, type_into, window_of};
+use crate::window::{Window, book, choose, click, retype, type_into, window_of};
 
 /// A new ingredient of which nothing is stated.
 fn window() -> Window {
@@ -57,7 +57,7 @@ fn a_label_per_100_g_in_kilojoules_with_salt_lands_as_it_stands() {
             "{nutrient:?}"
         );
     }
-    assert!(!says(&window, "sugars: not stated"));
+    assert!(!says(&window, "sugars: not stated — read the label"));
     assert!(
         says(&window, "caffeine: not stated"),
         "what is missing has a name"
@@ -69,7 +69,7 @@ fn sodium_is_salt_and_calories_are_kilojoules_whichever_way_they_are_typed() {
     let mut window = window();
     choose(&mut window, "Salt is printed as: salt", "sodium");
     for text in ["400", "400 mg", "0.4 g", "0,4 g"] {
-        type_into(&mut window, "label: sodium", text);
+        retype(&mut window, "label: sodium", text);
         assert!(
             (value(&window, Nutrient::Salt) - 1.0).abs() < 1e-9,
             "{text}"
@@ -120,7 +120,7 @@ fn a_serving_may_be_stated_in_millilitres_once_the_density_is_known() {
     type_into(&mut window, "Grams of a serving", "250 ml");
     assert!(says(&window, "a serving in ml needs a density"));
     type_into(&mut window, "Density", "1.04");
-    type_into(&mut window, "Grams of a serving", "250 ml");
+    retype(&mut window, "Grams of a serving", "250 ml");
     let Basis::PerServing(grams) = item(&window).composition.basis else {
         panic!("{:?}", item(&window).composition.basis);
     };

@@ -51,6 +51,15 @@ pub(crate) fn type_into(window: &mut Window, field: &str, text: &str) {
     window.run();
 }
 
+/// Types over what stands in a field, wherever the keyboard was before.
+pub(crate) fn retype(window: &mut Window, field: &str, text: &str) {
+    window.get_by_label(field).focus();
+    window.run();
+    press(window, Modifiers::COMMAND, Key::A);
+    window.get_by_label(field).type_text(text);
+    window.run();
+}
+
 pub(crate) fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
     window.key_press_modifiers(modifiers, key);
     window.run();

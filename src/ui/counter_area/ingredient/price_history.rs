@@ -14,8 +14,8 @@ const DAY: f32 = 21.0 * grid::STEP;
 const PACK: f32 = 31.0 * grid::STEP;
 const EACH: f32 = 20.0 * grid::STEP;
 const CHANGE: f32 = 18.0 * grid::STEP;
-/// What the supplier needs to have a column of its own.
-const SUPPLIER: f32 = 30.0 * grid::STEP;
+/// Least and most width of the supplier, who has a column only where there is room.
+const SUPPLIER: (f32, f32) = (25.0 * grid::STEP, 60.0 * grid::STEP);
 /// Height of a row, in points.
 const ROW: f32 = 6.0 * grid::STEP;
 /// Most rows before somebody asks for all of them.
@@ -35,7 +35,8 @@ pub(super) fn price_history_ui(
     let history = before.price_history();
     let narrow = DAY + PACK + EACH + CHANGE + grid::TARGET;
     let has_suppliers = history.iter().any(|row| !row.supplier.is_empty());
-    let with_supplier = has_suppliers && ui.available_width() >= narrow + SUPPLIER;
+    let room = ui.available_width() - narrow;
+    let supplier = (has_suppliers && room >= SUPPLIER.0).then(|| room.min(SUPPLIER.1));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         words_ui(ui, "prices so far", DAY);
@@ -43,9 +44,9 @@ pub(super) fn price_history_ui(
         let currency = &counter.book.settings.currency;
         number_heading_ui(ui, &format!("{currency} {}", per.word), EACH);
         number_heading_ui(ui, "change", CHANGE);
-        if with_supplier {
+        if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
-            words_ui(ui, "from", SUPPLIER - grid::NEAR);
+            words_ui(ui, "from", width - grid::NEAR);
         }
     });
     let id = Id::unique(("all prices", before.id.as_str()));
@@ -53,7 +54,7 @@ pub(super) fn price_history_ui(
     let shown = if all { history.len() } else { MOST };
     let mut forgotten = None;
     for row in &history[..shown] {
-        if row_ui(ui, row, per, with_supplier) {
+        if row_ui(ui, row, per, supplier) {
             forgotten = row.earlier;
         }
     }
@@ -62,7 +63,7 @@ pub(super) fn price_history_ui(
     }
     if let Some(at) = forgotten {
         sheet.change("earlier prices", |item| {
-            drop(item.earlier_prices.remove(at))
+            drop(item.earlier_prices.remove(at));
         });
     }
     ui.add_space(grid::TIGHT);
@@ -93,7 +94,7 @@ impl Per {
 }
 
 /// One price; `true` when it is to be forgotten.
-fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, with_supplier: bool) -> bool {
+fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, supplier: Option<f32>) -> bool {
     let palette = theme::palette(ui.visuals());
     let mut forgotten = false;
     let day = row.date.unwrap_or("no day");
@@ -117,12 +118,12 @@ fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, with_supplier: bool) -> 
         };
         put(ui, each, EACH, true);
         put(ui, change_words(row.change_percent), CHANGE, true);
-        if with_supplier {
+        if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
             put(
                 ui,
                 crate::quantity::excerpt(row.supplier, 60),
-                SUPPLIER - grid::NEAR,
+                width - grid::NEAR,
                 false,
             );
         }
