@@ -6,6 +6,7 @@ use egui::text::{LayoutJob, TextFormat, TextWrapping};
 use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2, vec2};
 
 use super::dialogs::{quiet_ui, title_ui};
+use super::field::select_all;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::{counter_area, recipe_area, safekeeping};
@@ -112,19 +113,18 @@ pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) ->
 /// The field, which has the keyboard as long as the sheet is open; `true` when Enter was pressed in it.
 fn field_ui(ui: &mut Ui, state: &mut LookUpState) -> bool {
     let id = egui::Id::unique("find in the book");
+    if std::mem::take(&mut state.just_opened) {
+        // Before the field is drawn: what is typed in this very frame already replaces what stands there.
+        select_all(ui, id, &state.text);
+        ui.memory_mut(|memory| memory.request_focus(id));
+    }
     let field = TextEdit::singleline(&mut state.text)
         .id(id)
         .hint_text("a name, a brand, an instruction, a note …")
         .desired_width(f32::INFINITY);
-    let output = field.show(ui);
-    let response = output.response.response.accessible_name("Find in the book");
+    let response = ui.add(field).accessible_name("Find in the book");
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    if response.has_focus() && std::mem::take(&mut state.just_opened) {
-        let mut text_state = output.state;
-        let all = egui::text::CCursorRange::select_all(&output.galley);
-        text_state.cursor.set_char_range(Some(all));
-        text_state.store(ui.ctx(), id);
-    } else if !response.has_focus() && !response.lost_focus() {
+    if !response.has_focus() && !response.lost_focus() {
         response.request_focus();
         ui.ctx().request_repaint();
     }
