@@ -134,22 +134,14 @@ fn field_ui(ui: &mut Ui, state: &mut LookUpState) -> bool {
     entered
 }
 
-/// Moves the choice; `true` when it moved.
+/// Moves the choice; `true` when it moved. A key that is held down is counted as often as it came since the last frame.
 fn take_arrows(ui: &Ui, state: &mut LookUpState) -> bool {
-    let pressed = |key| ui.input(|input| input.key_pressed(key));
+    let presses = |key| ui.input(|input| input.num_presses(key));
+    let down = presses(Key::ArrowDown) + PAGE * presses(Key::PageDown);
+    let up = presses(Key::ArrowUp) + PAGE * presses(Key::PageUp);
     let last = state.best().len().saturating_sub(1);
     let before = state.chosen;
-    state.chosen = state.chosen.min(last);
-    for (key, step) in [(Key::ArrowDown, 1), (Key::PageDown, PAGE)] {
-        if pressed(key) {
-            state.chosen = (state.chosen + step).min(last);
-        }
-    }
-    for (key, step) in [(Key::ArrowUp, 1), (Key::PageUp, PAGE)] {
-        if pressed(key) {
-            state.chosen = state.chosen.saturating_sub(step);
-        }
-    }
+    state.chosen = (state.chosen + down).min(last).saturating_sub(up);
     state.chosen != before
 }
 

@@ -120,7 +120,7 @@ fn a_serving_may_be_stated_in_millilitres_once_the_density_is_known() {
     type_into(&mut window, "Grams of a serving", "250 ml");
     assert!(says(&window, "a serving in ml needs a density"));
     type_into(&mut window, "Density", "1.04");
-    retype(&mut window, "Grams of a serving", "250 ml");
+    retype(&mut window, "Grams of a serving", "250ml");
     let Basis::PerServing(grams) = item(&window).composition.basis else {
         panic!("{:?}", item(&window).composition.basis);
     };

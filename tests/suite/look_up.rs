@@ -169,9 +169,9 @@ fn with_the_keyboard_alone_one_gets_to_a_version() {
 #[test]
 fn the_arrows_choose_another_hit() {
     let mut window = window();
-    let hits = found(&book(&window), "pear");
+    let hits = found(&book(&window), "chestnut");
     open(&mut window);
-    typed(&mut window, "pear");
+    typed(&mut window, "chestnut");
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::NONE, Key::ArrowUp);

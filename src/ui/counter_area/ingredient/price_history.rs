@@ -15,7 +15,7 @@ const PACK: f32 = 31.0 * grid::STEP;
 const EACH: f32 = 20.0 * grid::STEP;
 const CHANGE: f32 = 18.0 * grid::STEP;
 /// Least and most width of the supplier, who has a column only where there is room.
-const SUPPLIER: (f32, f32) = (25.0 * grid::STEP, 60.0 * grid::STEP);
+const SUPPLIER: (f32, f32) = (25.0 * grid::STEP, 45.0 * grid::STEP);
 /// Height of a row, in points.
 const ROW: f32 = 6.0 * grid::STEP;
 /// Most rows before somebody asks for all of them.
