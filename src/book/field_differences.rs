@@ -60,6 +60,7 @@ pub(super) fn ingredient(one: &Ingredient, other: &Ingredient) -> Vec<String> {
         diet,
         opened_life_hours,
         price,
+        earlier_prices,
         house_made,
         note,
     })

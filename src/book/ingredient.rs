@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{IngredientId, Item, RecipeId, Role};
+use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role};
 
 /// Where a figure comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -475,19 +475,6 @@ pub struct Diet {
     pub dairy_free: Option<bool>,
 }
 
-/// What a pack costs.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Price {
-    /// Price of the pack, in the book's currency, without sales tax.
-    pub pack: f64,
-    /// Usable content of the pack, g.
-    pub grams: f64,
-    /// What is lost of it, percent.
-    pub waste_percent: f64,
-    /// Day of the price, `2026-05-04`.
-    pub date: Option<String>,
-}
-
 /// An ingredient that the house makes by a recipe of the book.
 #[derive(Clone, Debug, PartialEq)]
 pub struct HouseMade {
@@ -536,6 +523,8 @@ pub struct Ingredient {
     pub opened_life_hours: Option<f64>,
     /// What it costs.
     pub price: Option<Price>,
+    /// What it cost before, the oldest first.
+    pub earlier_prices: Vec<EarlierPrice>,
     /// Set when the house makes it.
     pub house_made: Option<HouseMade>,
     /// A note.

@@ -30,6 +30,18 @@ impl MeasureKind {
         Self::Button,
     ];
 
+    /// The word for the thing itself.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Scoop => "scoop",
+            Self::Pump => "pump",
+            Self::Spoon => "spoon",
+            Self::Jug => "jug",
+            Self::IceScoop => "ice scoop",
+            Self::Button => "button",
+        }
+    }
+
     /// The words for one use and for several.
     pub fn words(self) -> (&'static str, &'static str) {
         match self {

@@ -10,8 +10,10 @@ mod field_differences;
 mod finding;
 mod id;
 mod ingredient;
+mod look_up;
 mod measure;
 mod merge;
+mod price;
 mod recipe;
 mod resolve;
 mod settings;
@@ -29,10 +31,12 @@ pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, Vess
 pub use ingredient::{
     Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure,
     FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
-    Nutrient, Price, SugarProfile,
+    Nutrient, SugarProfile,
 };
+pub use look_up::{Fit, FoundKind, Hit, Hits, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};
+pub use price::{EarlierPrice, Price, PriceInTime};
 pub use recipe::{
     Amount, Approval, Carried, Change, Entry, Instruction, Line, MOST_LINES, Recipe, Role, Stage,
     State, Version,

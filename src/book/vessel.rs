@@ -13,6 +13,17 @@ pub enum VesselKind {
     Jug,
 }
 
+impl VesselKind {
+    /// The word on screens.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Cup => "cup",
+            Self::Shaker => "shaker",
+            Self::Jug => "jug",
+        }
+    }
+}
+
 /// A frustum, for the drawing of the cup and for its fill line; inner measures in millimetres.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Shape {

@@ -352,6 +352,12 @@ impl RowReader<'_> {
                 before.map_or_else(|| "not stated".to_owned(), words),
                 words(&price)
             ));
+            let is_another = |before: &Price| {
+                !is_same(before.pack, price.pack) || !is_same(before.grams, price.grams)
+            };
+            if before.is_some_and(is_another) {
+                ingredient.keep_earlier_price();
+            }
             ingredient.price = Some(price);
         }
         for (field, place) in [
@@ -426,6 +432,7 @@ impl RowReader<'_> {
             diet: Diet::default(),
             opened_life_hours: None,
             price,
+            earlier_prices: Vec::new(),
             house_made: None,
             note: self.text(Field::Note),
         }

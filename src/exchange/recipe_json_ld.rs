@@ -345,6 +345,7 @@ fn unknown_ingredient(id: IngredientId, name: &str, form: Form) -> Ingredient {
         diet: Diet::default(),
         opened_life_hours: None,
         price: None,
+        earlier_prices: Vec::new(),
         house_made: None,
         note: String::new(),
     }

@@ -127,6 +127,7 @@ pub fn write_recipe(
 fn without_price(ingredient: &Ingredient) -> Ingredient {
     Ingredient {
         price: None,
+        earlier_prices: Vec::new(),
         supplier: String::new(),
         lot: String::new(),
         ..ingredient.clone()

@@ -7,6 +7,7 @@ mod number_text;
 mod rounding;
 mod typed_amount;
 mod uncertain;
+mod unit_text;
 mod visible_text;
 
 pub use number_text::{
@@ -15,6 +16,7 @@ pub use number_text::{
 pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
+pub use unit_text::parse_in_unit;
 pub use visible_text::{excerpt, is_hidden, visible};
 
 use std::fmt;

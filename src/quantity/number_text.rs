@@ -16,6 +16,14 @@ pub enum NumberError {
         /// What was typed.
         found: String,
     },
+    /// A unit of another kind than the one that is asked for.
+    #[error("`{found}` is no unit of this figure; expected a number in {expected}")]
+    AnotherUnit {
+        /// The unit that was typed.
+        found: String,
+        /// The unit that is asked for.
+        expected: String,
+    },
     /// Too large or too small for an amount.
     #[error("`{found}` is out of range; expected a number below 1 000 000")]
     OutOfRange {

@@ -19,6 +19,8 @@ pub enum UiCommand {
     Undo,
     /// Begin a new drink.
     NewRecipe,
+    /// Find anything in the book.
+    LookUp,
     /// Add an instruction behind the line in hand.
     AddInstruction,
     /// Add an ingredient behind the line in hand.
@@ -57,12 +59,13 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 18] = [
         Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
         Self::SaveAs,
         Self::Save,
+        Self::LookUp,
         Self::Redo,
         Self::Undo,
         Self::AddInstruction,
@@ -98,6 +101,11 @@ impl UiCommand {
                 "New drink",
                 "Begin a new drink",
                 keys(CONTROL_SHIFT, Key::N),
+            ),
+            Self::LookUp => entry(
+                "Find…",
+                "Find anything in the book: drinks, ingredients, notes …",
+                keys(Modifiers::COMMAND, Key::F),
             ),
             Self::OpenBook => entry(
                 "Open…",

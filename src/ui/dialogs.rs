@@ -2,10 +2,11 @@
 
 use std::path::PathBuf;
 
-use egui::{Button, Id, Key, Label, Modal, RichText, TextEdit, Ui};
+use egui::{Align2, Area, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, vec2};
 
 use super::Screen;
 use super::commands::UiCommand;
+use super::look_up;
 use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
@@ -28,6 +29,8 @@ pub(super) enum Dialog {
     },
     /// Approve a version.
     Approve(Approving),
+    /// Find anything in the book.
+    LookUp,
     /// The keys.
     Keys,
 }
@@ -100,10 +103,18 @@ pub(super) fn dialogs_ui(
     actions: &mut Vec<Action>,
 ) {
     if let Some(mut dialog) = view.dialog.take() {
-        let keep = sheet(ctx, "dialog", |ui| match &mut dialog {
+        let area = Modal::default_area(Id::unique("dialog"));
+        let (area, width) = if dialog == Dialog::LookUp {
+            let top = Align2::CENTER_TOP;
+            (area.anchor(top, vec2(0.0, look_up::TOP)), look_up::WIDTH)
+        } else {
+            (area, WIDTH)
+        };
+        let keep = sheet_in(ctx, area, width, |ui| match &mut dialog {
             Dialog::Open { path } => open_ui(ui, path, view, actions),
             Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
             Dialog::Approve(approving) => approve_ui(ui, approving, actions),
+            Dialog::LookUp => look_up::look_up_ui(ui, in_hand.book, view),
             Dialog::Keys => keys_ui(ui),
         });
         if keep {
@@ -125,9 +136,12 @@ pub(super) fn dialogs_ui(
     }
 }
 
+/// Width of a sheet, in points.
+const WIDTH: f32 = 480.0;
+
 /// A sheet over the window; `false` when it should go: the contents say so, Escape, or a click beside it.
 fn sheet(ctx: &egui::Context, name: &str, contents: impl FnOnce(&mut Ui) -> bool) -> bool {
-    wide_sheet(ctx, name, 480.0, contents)
+    wide_sheet(ctx, name, WIDTH, contents)
 }
 
 /// The same with a width of its own, in points.
@@ -137,7 +151,17 @@ pub(super) fn wide_sheet(
     width: f32,
     contents: impl FnOnce(&mut Ui) -> bool,
 ) -> bool {
-    let response = Modal::new(Id::unique(name)).show(ctx, |ui| {
+    let area = Modal::default_area(Id::unique(name));
+    sheet_in(ctx, area, width, contents)
+}
+
+fn sheet_in(
+    ctx: &egui::Context,
+    area: Area,
+    width: f32,
+    contents: impl FnOnce(&mut Ui) -> bool,
+) -> bool {
+    let response = Modal::new(area.layer().id).area(area).show(ctx, |ui| {
         ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))

@@ -319,7 +319,7 @@ pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &str) {
 }
 
 /// Selects the whole text, so that typing replaces it.
-fn select_all(ui: &Ui, id: Id, text: &str) {
+pub(super) fn select_all(ui: &Ui, id: Id, text: &str) {
     let mut state = TextEditState::load(ui.ctx(), id).unwrap_or_default();
     let all = CCursorRange::two(CCursor::new(0), CCursor::new(text.chars().count()));
     state.cursor.set_char_range(Some(all));

@@ -44,11 +44,13 @@ pub enum Icon {
     Save,
     /// A column at the side.
     SideColumn,
+    /// Find.
+    Find,
 }
 
 impl Icon {
     /// All signs, in the order of the list above.
-    pub const ALL: [Self; 16] = [
+    pub const ALL: [Self; 17] = [
         Self::Lock,
         Self::Undo,
         Self::Redo,
@@ -65,6 +67,7 @@ impl Icon {
         Self::Folder,
         Self::Save,
         Self::SideColumn,
+        Self::Find,
     ];
 }
 
@@ -101,6 +104,10 @@ pub fn paint(painter: &Painter, rect: Rect, icon: Icon, colour: Color32) {
         Icon::SideColumn => {
             pen.frame((2.0, 3.0), (14.0, 13.0), 1);
             pen.line(&[(6.5, 3.5), (6.5, 12.5)]);
+        }
+        Icon::Find => {
+            pen.line(&arc((7.0, 7.0), 4.2, 0.0, TAU));
+            pen.line(&[(10.2, 10.2), (13.5, 13.5)]);
         }
     }
 }

@@ -10,6 +10,7 @@ mod field;
 pub mod icons;
 mod ladder_area;
 mod lesson_area;
+mod look_up;
 mod recipe_area;
 mod remembered;
 mod safekeeping;

@@ -9,6 +9,7 @@ use super::counter_area::CounterState;
 use super::dialogs::Dialog;
 use super::ladder_area::LadderState;
 use super::lesson_area::LessonState;
+use super::look_up::LookUpState;
 use super::recipe_area::FinderState;
 use super::safekeeping::SafekeepingState;
 use super::serving_area::ServingState;
@@ -146,6 +147,8 @@ pub struct ViewState {
     pub drafts: Drafts,
     /// The list in which an ingredient is found.
     pub(super) finder: FinderState,
+    /// What is typed to find anything in the book.
+    pub(super) look_up: LookUpState,
     /// The dialog that is open.
     pub(super) dialog: Option<Dialog>,
     /// What is asked about files, earlier books and approvals.
@@ -222,6 +225,7 @@ impl ViewState {
         self.lit = None;
         self.drafts.clear();
         self.finder.close();
+        self.look_up = LookUpState::default();
         self.area = Area::Recipe;
         self.swap = SwapState::default();
         self.counter = CounterState::default();

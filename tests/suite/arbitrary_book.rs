@@ -4,12 +4,13 @@
 
 use evensip::book::{
     Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
-    Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, Entry, Evidence,
-    Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
-    Ingredient, IngredientId, Instruction, Item, Line, LineId, Measure, MeasureId, MeasureKind,
-    NamedLevel, Nominal, Nutrient, Price, Reading, Recipe, RecipeId, Resolved, Role, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
-    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
+    Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
+    Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
+    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Item, Line, LineId,
+    Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, Price, Reading, Recipe,
+    RecipeId, Resolved, Role, Serviceware, ServicewareKind, Settings, Shape, Stage, State,
+    StepSetting, SugarProfile, TemperatureWindow, Version, VersionId, Vessel, VesselId, VesselKind,
+    Yardstick,
 };
 
 /// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
@@ -298,6 +299,12 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             grams: dice.number(),
             waste_percent: dice.number(),
             date: dice.maybe(Dice::date),
+        }),
+        earlier_prices: dice.some(3, |dice| EarlierPrice {
+            pack: dice.number(),
+            grams: dice.number(),
+            date: dice.maybe(Dice::date),
+            supplier: dice.text(),
         }),
         house_made: dice.maybe(|dice| HouseMade {
             recipe: recipe_id(dice),

@@ -62,6 +62,7 @@ pub(crate) fn ingredient(
         diet: Diet::default(),
         opened_life_hours: None,
         price: None,
+        earlier_prices: Vec::new(),
         house_made: None,
         note: String::new(),
     }

@@ -309,6 +309,7 @@ mod tests {
             diet: Diet::default(),
             opened_life_hours: None,
             price: None,
+            earlier_prices: Vec::new(),
             house_made: None,
             note: String::new(),
         }

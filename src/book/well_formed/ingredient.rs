@@ -62,6 +62,14 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         );
         list.date(place("price"), price.date.as_deref());
     }
+    for price in &item.earlier_prices {
+        let at = || place("earlier_prices");
+        let what = "an earlier price of a pack";
+        list.in_range(at(), what, price.pack, (0.0, 1e6), "0 or more");
+        let what = "the content of a pack";
+        list.in_range(at(), what, price.grams, (1e-3, 1e7), "more than 0 g");
+        list.date(at(), price.date.as_deref());
+    }
     if let Some(made) = &item.house_made {
         list.dangling(place("house_made"), "recipe", &book.recipes, &made.recipe);
         list.in_range(

@@ -2,8 +2,8 @@
 
 use super::{Checker, file};
 use crate::book::{
-    AllergenStatement, Basis, Composition, Diet, FlavourStrength, HighPotencyAmount, HouseMade,
-    Ingredient, Nutrient, Price, SugarProfile,
+    AllergenStatement, Basis, Composition, Diet, EarlierPrice, FlavourStrength, HighPotencyAmount,
+    HouseMade, Ingredient, Nutrient, Price, SugarProfile,
 };
 
 pub(super) fn ingredient(checker: &mut Checker<'_>, found: file::Ingredient) -> Ingredient {
@@ -38,6 +38,12 @@ pub(super) fn ingredient(checker: &mut Checker<'_>, found: file::Ingredient) -> 
         price: found
             .price
             .map(|found| checker.within("price", |checker| price(checker, found))),
+        earlier_prices: checker.items(
+            "earlier_prices",
+            found.earlier_prices,
+            |_| "",
+            earlier_price,
+        ),
         house_made: found
             .house_made
             .map(|found| checker.within("house_made", |checker| house_made(checker, &found))),
@@ -51,6 +57,15 @@ fn price(checker: &mut Checker<'_>, found: file::Price) -> Price {
         grams: checker.number("grams", found.grams),
         waste_percent: checker.number("waste_percent", found.waste_percent),
         date: found.date,
+    }
+}
+
+fn earlier_price(checker: &mut Checker<'_>, found: file::EarlierPrice) -> EarlierPrice {
+    EarlierPrice {
+        pack: checker.number("pack", found.pack),
+        grams: checker.number("grams", found.grams),
+        date: found.date,
+        supplier: found.supplier,
     }
 }
 

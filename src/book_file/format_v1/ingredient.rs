@@ -144,6 +144,16 @@ pub(crate) struct Price {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
+pub(crate) struct EarlierPrice {
+    pub(crate) pack: f64,
+    pub(crate) grams: f64,
+    pub(crate) date: Option<String>,
+    #[serde(default)]
+    pub(crate) supplier: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
 pub(crate) struct HouseMade {
     pub(crate) recipe: String,
     pub(crate) yield_grams: Figure,
@@ -176,6 +186,8 @@ pub(crate) struct Ingredient {
     pub(crate) diet: Diet,
     pub(crate) opened_life_hours: Option<f64>,
     pub(crate) price: Option<Price>,
+    #[serde(default)]
+    pub(crate) earlier_prices: Vec<EarlierPrice>,
     pub(crate) house_made: Option<HouseMade>,
     #[serde(default)]
     pub(crate) note: String,

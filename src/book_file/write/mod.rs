@@ -10,9 +10,9 @@ use layout::{Layout, quoted};
 use super::{FORMAT, format_v1 as file};
 use crate::book::{
     AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
-    CoolingRun, Diet, Filling, FlavourStrength, HighPotencyAmount, HouseMade, Ingredient, Measure,
-    NamedLevel, Nominal, Nutrient, Price, Reading, Serviceware, ServicewareKind, Settings, Shape,
-    StepSetting, SugarProfile, TemperatureWindow, Vessel,
+    CoolingRun, Diet, EarlierPrice, Filling, FlavourStrength, HighPotencyAmount, HouseMade,
+    Ingredient, Measure, NamedLevel, Nominal, Nutrient, Price, Reading, Serviceware,
+    ServicewareKind, Settings, Shape, StepSetting, SugarProfile, TemperatureWindow, Vessel,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
@@ -153,6 +153,7 @@ fn ingredient(layout: &mut Layout, ingredient: &Ingredient) {
         diet: suits,
         opened_life_hours,
         price: costs,
+        earlier_prices,
         house_made: made,
         note,
     } = ingredient;
@@ -178,6 +179,7 @@ fn ingredient(layout: &mut Layout, ingredient: &Ingredient) {
     if let Some(costs) = costs {
         price(layout, costs);
     }
+    layout.list("earlier_prices", earlier_prices, earlier_price);
     if let Some(made) = made {
         house_made(layout, made);
     }
@@ -226,6 +228,22 @@ fn price(layout: &mut Layout, price: &Price) {
         ("date", date.as_deref().map(quoted)),
     ];
     layout.field("price", &Layout::inline(&fields));
+}
+
+fn earlier_price(layout: &mut Layout, price: &EarlierPrice) {
+    let EarlierPrice {
+        pack,
+        grams,
+        date,
+        supplier,
+    } = price;
+    let fields = [
+        ("pack", Some(layout.figures(*pack))),
+        ("grams", Some(layout.figures(*grams))),
+        ("date", date.as_deref().map(quoted)),
+        ("supplier", (!supplier.is_empty()).then(|| quoted(supplier))),
+    ];
+    layout.item(&Layout::inline(&fields));
 }
 
 fn house_made(layout: &mut Layout, made: &HouseMade) {

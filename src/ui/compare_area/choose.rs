@@ -3,6 +3,7 @@
 use egui::{Button, RichText, ScrollArea, TextEdit, Ui};
 
 use super::{CompareState, MOST_BESIDE};
+use crate::book::WantedWords;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::Shown;
@@ -61,7 +62,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
     ui.set_min_width(260.0);
     let field = TextEdit::singleline(&mut state.find).hint_text("find a drink");
     ui.add(field).on_hover_text("Find a drink to set beside it");
-    let wanted = state.find.to_lowercase();
+    let wanted = WantedWords::of(&state.find);
     let mut found = 0;
     ScrollArea::vertical().max_height(LIST).show(ui, |ui| {
         for recipe in &screen.book.recipes {
@@ -73,7 +74,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
             let as_written = "as written".to_owned();
             for (version, name) in std::iter::once((None, &as_written)).chain(versions) {
                 let name = format!("{}, {name}", recipe.name);
-                if found >= MOST_FOUND || !name.to_lowercase().contains(&wanted) {
+                if found >= MOST_FOUND || !wanted.are_in(&name) {
                     continue;
                 }
                 found += 1;

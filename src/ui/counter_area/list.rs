@@ -22,6 +22,8 @@ const ROW: f32 = grid::TARGET + 2.0;
 const GAP: f32 = grid::EASY;
 /// Room for the button of the published tables, in points.
 const FROM_TABLE: f32 = 50.0 * grid::STEP;
+/// Least and most width of the field that finds, in points.
+const FIND: (f32, f32) = (30.0 * grid::STEP, 90.0 * grid::STEP);
 /// Height of the list of published ingredients, in points.
 const PUBLISHED: f32 = 80.0 * grid::STEP;
 /// The least that the name needs, in points.
@@ -61,15 +63,14 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
 
 fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     let mut wish = None;
+    let has_tables = state.kind == Kind::Ingredients;
+    let room = ui.available_width() - grid::TARGET - 3.0 * grid::NEAR;
+    // Where the list is narrow the tables stand below the field.
+    let tables_beside = has_tables && room >= FIND.0 + FROM_TABLE;
     ui.horizontal(|ui| {
         let (one, many) = state.kind.words();
-        let behind = if state.kind == Kind::Ingredients {
-            FROM_TABLE
-        } else {
-            0.0
-        };
-        let room = ui.available_width() - grid::TARGET - 3.0 * grid::NEAR - behind;
-        let width = room.clamp(30.0 * grid::STEP, 90.0 * grid::STEP);
+        let behind = if tables_beside { FROM_TABLE } else { 0.0 };
+        let width = (room - behind).clamp(FIND.0, FIND.1);
         let field = TextEdit::singleline(&mut state.find)
             .id(egui::Id::unique("find at the counter"))
             .hint_text(if state.kind == Kind::Ingredients {
@@ -92,13 +93,19 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         if icon_button(ui, Icon::Add, &words, &words).clicked() {
             wish = Some(Wish::New);
         }
-        if state.kind == Kind::Ingredients {
-            let menu = ui.menu_button("From a published table…", published_ui);
-            let taken = menu.inner.flatten();
-            wish = wish.take().or(taken.map(Wish::Published));
+        if tables_beside {
+            wish = wish.take().or(tables_ui(ui));
         }
     });
+    if has_tables && !tables_beside {
+        wish = wish.or(tables_ui(ui));
+    }
     wish
+}
+
+fn tables_ui(ui: &mut Ui) -> Option<Wish> {
+    let menu = ui.menu_button("From a published table…", published_ui);
+    menu.inner.flatten().map(Wish::Published)
 }
 
 /// The ingredients of the published tables; the one that is taken.

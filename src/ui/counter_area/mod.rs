@@ -133,6 +133,13 @@ impl CounterState {
         self.refused = None;
     }
 
+    /// Opens an item and puts the keyboard on its row.
+    pub(super) fn show_in_list(&mut self, item: ItemId) {
+        self.show(item);
+        self.find.clear();
+        self.focus_row = true;
+    }
+
     /// Looks at another kind.
     pub fn look_at(&mut self, kind: Kind) {
         if self.kind != kind {
@@ -164,6 +171,11 @@ const PLACE: &str = "counter ";
 /// The name of a field of an item.
 fn field_key(place: &str, field: &str) -> String {
     format!("{FIELD}{place} {field}")
+}
+
+/// The name of the field of a flavour, by its number from 0.
+pub(super) fn flavour_focus(item: &ItemId, at: usize) -> String {
+    field_key(&item.place(), &format!("flavour {at}"))
 }
 
 /// Goes to where undo or redo was; `false` when that was not at the counter.

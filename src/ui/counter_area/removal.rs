@@ -230,6 +230,7 @@ fn new_ingredient(id: IngredientId) -> Ingredient {
         diet: Diet::default(),
         opened_life_hours: None,
         price: None,
+        earlier_prices: Vec::new(),
         house_made: None,
         note: String::new(),
     }
@@ -283,6 +284,8 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 id: id.clone(),
                 brand: String::new(),
                 lot: String::new(),
+                // What this one cost says nothing of the other brand.
+                earlier_prices: Vec::new(),
                 ..from.as_ref().clone()
             };
             put(

@@ -9,7 +9,7 @@ use egui::{
 
 use crate::book::{Evidence, Figure};
 use crate::edit::Edit;
-use crate::quantity::parse_number;
+use crate::quantity::{parse_in_unit, parse_number};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -343,11 +343,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             .width(VALUE)
             .hint("not stated");
         let first = Figure::new(0.0, asked.first);
-        self.number(
+        let shown = figure.map(|figure| plain(figure.value * factor));
+        self.measured(
             ui,
             spot,
-            figure.map(|figure| figure.value * factor),
-            |item, value| {
+            shown.unwrap_or_default(),
+            |text| match text.trim() {
+                "" => Ok(None),
+                text => parse_in_unit(text, asked.unit).map(Some),
+            },
+            |item, value: Option<f64>| {
                 put(
                     item,
                     value.map(|value| Figure {

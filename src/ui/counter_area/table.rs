@@ -8,8 +8,8 @@ use super::uses::Uses;
 use super::{ItemId, Kind};
 use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
 use crate::book::{
-    Book, Filling, Ingredient, IngredientId, Item, Measure, MeasureKind, Nominal, Role, Vessel,
-    VesselKind,
+    Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
+    folded,
 };
 use crate::quantity::show_number;
 
@@ -128,7 +128,7 @@ pub(super) struct Row {
     pub role: Option<Role>,
     /// What the columns say.
     pub cells: Vec<Cell>,
-    /// What it is found by, in lower case.
+    /// What it is found by, folded.
     words: String,
 }
 
@@ -256,14 +256,13 @@ impl Shelf {
             Cell::count(self.uses.recipes(&id)),
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];
-        let words = format!(
+        let words = folded(&format!(
             "{} {} {} {}",
             item.name,
             item.brand,
             item.role.word(),
             item.form.word()
-        )
-        .to_lowercase();
+        ));
         Row {
             id,
             name: item.name.clone(),
@@ -298,7 +297,7 @@ impl Shelf {
 
     fn measure_row(&self, item: &Measure) -> Row {
         let id = ItemId::Measure(item.id.clone());
-        let kind = kind_word(item.kind);
+        let kind = item.kind.word();
         let called = match item.nominal {
             Some(Nominal::Volume(value)) => {
                 Cell::Number(value, format!("{} ml", show_number(value, 0)))
@@ -336,7 +335,7 @@ impl Shelf {
         } else {
             ""
         };
-        let words = format!("{} {kind} {quiet}", item.name).to_lowercase();
+        let words = folded(&format!("{} {kind} {quiet}", item.name));
         Row {
             id,
             name: item.name.clone(),
@@ -349,7 +348,7 @@ impl Shelf {
 
     fn vessel_row(&self, item: &Vessel) -> Row {
         let id = ItemId::Vessel(item.id.clone());
-        let kind = vessel_word(item.kind);
+        let kind = item.kind.word();
         let with_unit = |value: Option<f64>, decimals, unit| match Cell::number(value, decimals) {
             Cell::Number(value, text) => Cell::Number(value, format!("{text} {unit}")),
             other => other,
@@ -361,7 +360,7 @@ impl Shelf {
             Cell::number(item.price, 3),
             Cell::count(self.uses.recipes(&id)),
         ];
-        let words = format!("{} {kind}", item.name).to_lowercase();
+        let words = folded(&format!("{} {kind}", item.name));
         Row {
             id,
             name: item.name.clone(),
@@ -380,27 +379,6 @@ pub(super) fn price_per_kg(item: &Ingredient) -> Option<f64> {
     (usable > 0.0).then(|| 1000.0 * price.pack / usable)
 }
 
-/// The word for a kind of measure.
-pub(super) fn kind_word(kind: MeasureKind) -> &'static str {
-    match kind {
-        MeasureKind::Scoop => "scoop",
-        MeasureKind::Pump => "pump",
-        MeasureKind::Spoon => "spoon",
-        MeasureKind::Jug => "jug",
-        MeasureKind::IceScoop => "ice scoop",
-        MeasureKind::Button => "button",
-    }
-}
-
-/// The word for a kind of vessel.
-pub(super) fn vessel_word(kind: VesselKind) -> &'static str {
-    match kind {
-        VesselKind::Cup => "cup",
-        VesselKind::Shaker => "shaker",
-        VesselKind::Jug => "jug",
-    }
-}
-
 fn last_readings(book: &Book) -> BTreeMap<IngredientId, String> {
     let mut dates: BTreeMap<IngredientId, String> = BTreeMap::new();
     for reading in book.measures.iter().flat_map(|measure| &measure.readings) {
@@ -416,17 +394,9 @@ fn last_readings(book: &Book) -> BTreeMap<IngredientId, String> {
 
 /// Rows that hold every typed word, sorted; what is not known comes last either way.
 fn order(rows: &[Row], find: &str, sort: Option<Sort>) -> Vec<usize> {
-    let wanted: Vec<String> = find
-        .to_lowercase()
-        .split_whitespace()
-        .map(str::to_owned)
-        .collect();
+    let wanted = WantedWords::of(find);
     let mut shown: Vec<usize> = (0..rows.len())
-        .filter(|at| {
-            wanted
-                .iter()
-                .all(|word| rows[*at].words.contains(word.as_str()))
-        })
+        .filter(|at| wanted.are_in_folded(&rows[*at].words))
         .collect();
     if let Some(Sort { column, descending }) = sort {
         shown.sort_by(|one, two| {

@@ -4,7 +4,7 @@ use egui::{
     Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2,
 };
 
-use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved};
+use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved, WantedWords};
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
@@ -212,25 +212,13 @@ fn matching<'book>(
     text: &str,
     current: Option<&Ingredient>,
 ) -> Vec<&'book Ingredient> {
-    let wanted: Vec<String> = text
-        .to_lowercase()
-        .split_whitespace()
-        .map(str::to_owned)
-        .collect();
+    let wanted = WantedWords::of(text);
     let mut found: Vec<&Ingredient> = book
         .ingredients
         .iter()
         .map(AsRef::as_ref)
-        .filter(|ingredient| {
-            let name = format!("{} {}", ingredient.name, ingredient.brand).to_lowercase();
-            wanted.iter().all(|word| name.contains(word))
-        })
+        .filter(|ingredient| wanted.are_in(&format!("{} {}", ingredient.name, ingredient.brand)))
         .collect();
-    let begins = |ingredient: &Ingredient| {
-        wanted
-            .first()
-            .is_some_and(|word| ingredient.name.to_lowercase().starts_with(word.as_str()))
-    };
     let is_current =
         |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
     let same_role =
@@ -238,7 +226,7 @@ fn matching<'book>(
     found.sort_by_key(|ingredient| {
         (
             !(wanted.is_empty() && is_current(ingredient)),
-            !begins(ingredient),
+            !wanted.begin(&ingredient.name),
             !same_role(ingredient),
         )
     });

@@ -2,7 +2,7 @@
 
 use egui::{Label, RichText, Sense, Ui, vec2};
 
-use crate::book::{Change, IngredientId, LineId, Version, VesselId};
+use crate::book::{Change, IngredientId, LineId, RecipeId, Version, VesselId};
 use crate::edit::Edit;
 use crate::quantity::show_number;
 use crate::ui::Screen;
@@ -42,9 +42,14 @@ fn heading_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::TIGHT);
 }
 
+/// The name of the field of the note.
+pub(in crate::ui) fn note_focus(recipe: &RecipeId) -> String {
+    format!("field recipe-note {recipe}")
+}
+
 fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     heading_ui(ui, "Note on the recipe");
-    let key = format!("field recipe-note {}", screen.recipe.id);
+    let key = note_focus(&screen.recipe.id);
     let field = Field::new(key.clone(), "Note on the recipe", &screen.recipe.note)
         .several_rows()
         .hint("what the next person should know");

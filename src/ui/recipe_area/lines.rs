@@ -19,7 +19,7 @@ pub(in crate::ui) const ANY_ROW: &str = "row";
 const ROW_PREFIX: &str = "row ";
 
 /// The name of a row for the keyboard and for undo.
-pub(super) fn row_focus(recipe: &RecipeId, line: &LineId) -> String {
+pub(in crate::ui) fn row_focus(recipe: &RecipeId, line: &LineId) -> String {
     format!("{ROW_PREFIX}{recipe}/{line}")
 }
 

@@ -22,7 +22,8 @@ use crate::workbench::{Action, Shown};
 
 pub(super) use finder::FinderState;
 pub(super) use heading::name_focus;
-pub(super) use lines::{ANY_ROW, recipe_of_focus};
+pub(super) use history::note_focus;
+pub(super) use lines::{ANY_ROW, recipe_of_focus, row_focus};
 
 /// The recipe in hand.
 pub(super) fn recipe_area_ui(

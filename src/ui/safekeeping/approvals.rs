@@ -4,7 +4,7 @@ use egui::{Button, ComboBox, Label, RichText, Ui};
 
 use super::ComparedApprovals;
 use super::differences::{quiet, sentences_ui};
-use crate::book::{Approval, ApprovalRecord, Recipe};
+use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
 use crate::quantity::{excerpt, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -34,9 +34,14 @@ pub(in crate::ui) fn approvals_ui(
     );
     ui.add_space(grid::TIGHT);
     for record in history.iter().rev() {
-        approval_ui(ui, screen, record, actions);
+        approval_ui(ui, screen, record, view, actions);
     }
     compare_ui(ui, screen, view);
+}
+
+/// The name of an approval for the keyboard, by its number from 0.
+pub(in crate::ui) fn approval_focus(recipe: &RecipeId, at: usize) -> String {
+    format!("approval {recipe}/{at}")
 }
 
 /// "as written" or the name of the version.
@@ -53,6 +58,7 @@ fn approval_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     record: &ApprovalRecord<'_>,
+    view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
@@ -92,6 +98,11 @@ fn approval_ui(
             .add(Button::new(text).frame_when_inactive(false))
             .on_hover_text("Make a new draft with these lines; nothing approved changes")
             .accessible_name(format!("Go back to the approval of {}", approval.date));
+        let key = approval_focus(&screen.recipe.id, record.number - 1);
+        if view.focus_wanted.take_if(|wanted| *wanted == key).is_some() {
+            response.request_focus();
+            response.scroll_to_me(Some(egui::Align::Center));
+        }
         if response.clicked() {
             actions.push(Action::Command(Command::GoBackToApproval {
                 recipe: screen.recipe.id.clone(),

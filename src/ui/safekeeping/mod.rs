@@ -20,7 +20,7 @@ use super::view_state::ViewState;
 use crate::book::{BookDifference, ItemId, RecipeId};
 use crate::workbench::{Action, BookStamp, Command, Home, Workbench};
 
-pub(super) use self::approvals::approvals_ui;
+pub(super) use self::approvals::{approval_focus, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
 
 /// Width of the sheets, in points.

@@ -243,6 +243,10 @@ pub(super) fn carry_out(
         },
         UiCommand::Undo => actions.push(Action::Command(Command::Undo)),
         UiCommand::Redo => actions.push(Action::Command(Command::Redo)),
+        UiCommand::LookUp => {
+            view.look_up.open();
+            view.dialog = Some(Dialog::LookUp);
+        }
         UiCommand::ShowKeys => view.dialog = Some(Dialog::Keys),
         UiCommand::Back => view.area = Area::Recipe,
         _ => return false,

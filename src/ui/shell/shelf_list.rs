@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
 use super::BookInHand;
-use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
+use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId, WantedWords};
 use crate::edit::Edit;
 use crate::quantity::excerpt;
 use crate::ui::commands::UiCommand;
@@ -27,8 +27,8 @@ pub(super) fn shelf_list_ui(
     ui.spacing_mut().item_spacing.y = 0.0;
     search_ui(ui, in_hand, view, actions);
     ui.add_space(grid::NEAR);
-    let wanted = view.search.to_lowercase();
-    let found = |recipe: &&Arc<Recipe>| recipe.name.to_lowercase().contains(&wanted);
+    let wanted = WantedWords::of(&view.search);
+    let found = |recipe: &&Arc<Recipe>| wanted.are_in(&recipe.name);
     ScrollArea::vertical()
         .id_salt("drinks")
         .auto_shrink(false)

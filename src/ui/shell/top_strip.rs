@@ -30,6 +30,10 @@ pub(super) fn top_strip_ui(
         ui.add_space(grid::NEAR);
         step_button_ui(ui, Icon::Undo, UiCommand::Undo, in_hand.undo, actions);
         step_button_ui(ui, Icon::Redo, UiCommand::Redo, in_hand.redo, actions);
+        let words = UiCommand::LookUp.tooltip();
+        if icon_button(ui, Icon::Find, "Find in the book", &words).clicked() {
+            carry_out(UiCommand::LookUp, in_hand.book, view, in_hand.home, actions);
+        }
         ui.add_space(grid::EASY);
         // From left to right like the rest, so that Tab goes the way the eye does.
         let button = egui::TextStyle::Button.resolve(ui.style());
@@ -142,6 +146,7 @@ fn menu_items_ui(
         UiCommand::OpenBook,
         UiCommand::Save,
         UiCommand::SaveAs,
+        UiCommand::LookUp,
     ] {
         let item = Button::new(command.label()).shortcut_text(command.menu_keys());
         if ui.add(item).clicked() {

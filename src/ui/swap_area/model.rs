@@ -4,7 +4,7 @@ use super::SwapState;
 use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
     Allergen, Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe,
-    Resolved, Role,
+    Resolved, Role, WantedWords,
 };
 use crate::quantity::show_number;
 use crate::swap::{
@@ -94,20 +94,18 @@ pub(super) fn coming<'book>(
     role: Role,
     typed: &str,
 ) -> Vec<&'book Ingredient> {
-    let wanted: Vec<String> = typed
-        .to_lowercase()
-        .split_whitespace()
-        .map(str::to_owned)
-        .collect();
+    let wanted = WantedWords::of(typed);
     let mut found: Vec<&Ingredient> = book
         .ingredients
         .iter()
         .map(AsRef::as_ref)
         .filter(|ingredient| ingredient.id != *replace)
         .filter(|ingredient| {
-            let words =
-                format!("{} {}", ingredient.full_name(), ingredient.role.word()).to_lowercase();
-            wanted.iter().all(|word| words.contains(word))
+            wanted.are_in(&format!(
+                "{} {}",
+                ingredient.full_name(),
+                ingredient.role.word()
+            ))
         })
         .collect();
     found.sort_by_key(|ingredient| ingredient.role != role);

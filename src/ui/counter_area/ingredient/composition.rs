@@ -5,7 +5,7 @@ use egui::{Button, Ui};
 use super::checks::per_100_grams;
 use super::group_ui;
 use crate::book::{Basis, CarbohydrateKind, Evidence, Ingredient, Nutrient};
-use crate::quantity::{KILOJOULES_PER_KILOCALORIE, show_number};
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, parse_in_unit, parse_number, show_number};
 use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, quiet_ui, word_menu_ui, words_ui};
 use crate::ui::theme::grid;
 
@@ -143,12 +143,13 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
         );
         if let Basis::PerServing(grams) = before.basis {
             quiet_ui(ui, "of");
+            let density = sheet.item.density.map(|figure| figure.value);
             let spot = Spot::number("serving", "Grams of a serving").width(52.0);
             sheet.measured(
                 ui,
                 spot,
                 crate::ui::counter_area::sheet::plain(grams),
-                serving,
+                |text| serving(text, density),
                 |item, grams| {
                     item.composition.basis = Basis::PerServing(grams);
                 },
@@ -190,8 +191,18 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
     sheet.errors_ui(ui, 0.0);
 }
 
-fn serving(text: &str) -> Result<f64, String> {
-    match crate::quantity::parse_number(text.trim().trim_end_matches('g')) {
+/// Grams of a serving; one in millilitres is weighed with the density.
+fn serving(text: &str, density: Option<f64>) -> Result<f64, String> {
+    let grams = match (text.trim().strip_suffix("ml"), density) {
+        (None, _) => parse_in_unit(text, "g"),
+        (Some(millilitres), Some(density)) => {
+            parse_number(millilitres).map(|millilitres| millilitres * density)
+        }
+        (Some(_), None) => {
+            return Err("a serving in ml needs a density: weigh 100 ml and state it".to_owned());
+        }
+    };
+    match grams {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a serving is more than 0 g; found `{text}`")),
         Err(error) => Err(error.to_string()),
@@ -215,6 +226,15 @@ fn unit_menu_ui(ui: &mut Ui, name: &str, second: &mut bool, words: [&str; 2]) {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_serving_in_millilitres_is_weighed_with_the_density() {
+        assert_eq!(serving("250 ml", Some(1.02)), Ok(255.0));
+        assert_eq!(serving("16 g", None), Ok(16.0));
+        assert_eq!(serving("16", None), Ok(16.0));
+        assert!(serving("250 ml", None).unwrap_err().contains("density"));
+        assert!(serving("0", None).is_err());
+    }
 
     #[test]
     fn sodium_and_kilocalories_are_other_words_for_what_the_book_keeps() {

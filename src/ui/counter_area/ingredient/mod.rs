@@ -5,6 +5,7 @@ mod checks;
 mod composition;
 mod pack;
 mod price;
+mod price_history;
 mod sweetness;
 
 use egui::Ui;
@@ -167,6 +168,7 @@ fn what_it_is_ui(
     density_ui(ui, sheet, &before);
     source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
+    price_history::price_history_ui(ui, counter, sheet, &before);
     sheet.row(ui, "note", |sheet, ui| {
         sheet.long_text(
             ui,

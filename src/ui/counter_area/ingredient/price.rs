@@ -7,6 +7,7 @@ use crate::quantity::{parse_number, show_number};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain, quiet_ui};
 use crate::ui::counter_area::table::price_per_kg;
+use crate::workbench::today;
 
 pub(super) fn price_ui(
     ui: &mut Ui,
@@ -25,21 +26,7 @@ pub(super) fn price_ui(
             spot,
             shown,
             |text| read(text, currency),
-            |item, pack| {
-                item.price = pack.map(|(pack, grams)| match item.price.take() {
-                    Some(before) => Price {
-                        pack,
-                        grams,
-                        ..before
-                    },
-                    None => Price {
-                        pack,
-                        grams,
-                        waste_percent: 0.0,
-                        date: None,
-                    },
-                });
-            },
+            |item, pack| item.type_price(pack, &today()),
         );
         if let Some(price) = price_per_kg(before) {
             quiet_ui(

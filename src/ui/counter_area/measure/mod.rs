@@ -7,7 +7,6 @@ use egui::Ui;
 
 use super::removal;
 use super::sheet::{Sheet, Spot, columns_ui, quiet_ui};
-use super::table::kind_word;
 use super::{Counter, ItemId};
 use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
@@ -81,7 +80,7 @@ enum Called {
 
 fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
     sheet.row(ui, "is a", |sheet, ui| {
-        let word = |kind: &MeasureKind| kind_word(*kind).to_owned();
+        let word = |kind: &MeasureKind| kind.word().to_owned();
         sheet.choice(
             ui,
             Spot::wide("kind", "Kind"),

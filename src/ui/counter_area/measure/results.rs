@@ -87,7 +87,7 @@ fn result_ui(
             show_number(found.now.grams.value, 2),
             found.now.date,
             show_number(100.0 * found.relative, 1),
-            crate::ui::counter_area::table::kind_word(measure.kind)
+            measure.kind.word()
         );
         let text = RichText::new(words)
             .font(TypeStyle::Small.font_id())

@@ -7,7 +7,6 @@ use egui::Ui;
 
 use super::removal;
 use super::sheet::{Sheet, Spot, columns_ui, quiet_ui, section_ui};
-use super::table::vessel_word;
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
@@ -85,7 +84,7 @@ fn what_it_is_ui(
     before: &Vessel,
 ) {
     sheet.row(ui, "is a", |sheet, ui| {
-        let word = |kind: &VesselKind| vessel_word(*kind).to_owned();
+        let word = |kind: &VesselKind| kind.word().to_owned();
         sheet.choice(
             ui,
             Spot::wide("kind", "Kind"),

@@ -1,0 +1,284 @@
+//! What of a book can be found, and what is said of it.
+
+use super::folded::folded;
+use super::{Fit, FoundKind, Hit, PIECE, Spot, Thing, WantedWords};
+use crate::book::{Approval, Book, Change, Entry, Ingredient, LineId, Recipe, Version, VersionId};
+use crate::quantity::excerpt;
+
+/// Longest name that is shown, in characters.
+const NAME: usize = 120;
+
+fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> Thing {
+    let mut words = folded(name.trim());
+    let name_ends = words.len();
+    words.push('\n');
+    words.push_str(&folded(beside));
+    let beside_ends = words.len();
+    if !text.trim().is_empty() {
+        words.push('\n');
+        words.push_str(&folded(text));
+    }
+    words.shrink_to_fit();
+    Thing {
+        kind,
+        spot,
+        words,
+        name_ends,
+        beside_ends,
+    }
+}
+
+/// Everything, shelf by shelf.
+pub(super) fn all(book: &Book) -> Vec<Thing> {
+    let mut things = Vec::new();
+    for recipe in &book.recipes {
+        of_recipe(recipe, &mut things);
+    }
+    for item in &book.ingredients {
+        of_ingredient(item, &mut things);
+    }
+    for item in &book.measures {
+        let kind = FoundKind::Measure;
+        let beside = format!("{} {}", kind.word(), item.kind.words().0);
+        let spot = Spot::Measure(item.id.clone());
+        things.push(thing(kind, spot, &item.name, &beside, &item.note));
+    }
+    for item in &book.vessels {
+        let kind = FoundKind::Vessel;
+        let beside = format!("{} {}", kind.word(), item.kind.word());
+        let spot = Spot::Vessel(item.id.clone());
+        things.push(thing(kind, spot, &item.name, &beside, &item.note));
+    }
+    things
+}
+
+fn of_ingredient(item: &Ingredient, things: &mut Vec<Thing>) {
+    let kind = FoundKind::Ingredient;
+    let beside = [
+        item.brand.as_str(),
+        &item.supplier,
+        item.role.word(),
+        item.form.word(),
+        kind.word(),
+    ];
+    let text = text_of_ingredient(item);
+    let spot = Spot::Ingredient(item.id.clone());
+    things.push(thing(kind, spot, &item.name, &beside.join(" "), &text));
+    for (at, flavour) in item.composition.flavours.iter().enumerate() {
+        let kind = FoundKind::Flavour;
+        let beside = format!("{} {} {}", item.name, item.brand, kind.word());
+        let spot = Spot::Flavour(item.id.clone(), at);
+        things.push(thing(kind, spot, &flavour.name, &beside, ""));
+    }
+}
+
+fn text_of_ingredient(item: &Ingredient) -> String {
+    let parts = [&item.note, &item.statement, &item.lot];
+    let parts = parts.map(|part| part.trim());
+    parts
+        .into_iter()
+        .filter(|part| !part.is_empty())
+        .collect::<Vec<_>>()
+        .join(" · ")
+}
+
+fn of_recipe(recipe: &Recipe, things: &mut Vec<Thing>) {
+    let kind = FoundKind::Recipe;
+    let beside = format!("{} {}", recipe.state.word(), kind.word());
+    let spot = Spot::Drink(recipe.id.clone(), None);
+    things.push(thing(kind, spot, &recipe.name, &beside, ""));
+    if !recipe.note.trim().is_empty() {
+        let kind = FoundKind::Note;
+        let beside = format!("{} {}", recipe.name, kind.word());
+        let spot = Spot::RecipeNote(recipe.id.clone());
+        things.push(thing(kind, spot, "", &beside, &recipe.note));
+    }
+    for entry in &recipe.entries {
+        of_entry(recipe, None, entry, things);
+    }
+    for version in &recipe.versions {
+        of_version(recipe, version, things);
+    }
+    for (at, approval) in recipe.approvals.iter().enumerate() {
+        let kind = FoundKind::Approval;
+        let beside = format!(
+            "{} {} {} {}",
+            recipe.name,
+            approval.date,
+            approval.by,
+            kind.word()
+        );
+        let spot = Spot::Approval(recipe.id.clone(), at);
+        things.push(thing(kind, spot, "", &beside, &approval.reason));
+    }
+}
+
+fn of_version(recipe: &Recipe, version: &Version, things: &mut Vec<Thing>) {
+    let kind = FoundKind::Version;
+    let beside = format!(
+        "{} {} {} {}",
+        recipe.name,
+        version.season,
+        version.state.word(),
+        kind.word()
+    );
+    let spot = Spot::Drink(recipe.id.clone(), Some(version.id.clone()));
+    things.push(thing(kind, spot, &version.name, &beside, ""));
+    let id = Some(&version.id);
+    for change in &version.changes {
+        match change {
+            Change::Note(line, note) => of_text(recipe, id, line, FoundKind::Note, note, things),
+            Change::Instruction(line, text) => {
+                of_text(recipe, id, line, FoundKind::Instruction, text, things);
+            }
+            Change::Add(_, entry) => of_entry(recipe, id, entry, things),
+            _ => {}
+        }
+    }
+}
+
+fn of_entry(recipe: &Recipe, version: Option<&VersionId>, entry: &Entry, things: &mut Vec<Thing>) {
+    let (kind, text) = match entry {
+        Entry::Line(line) => (FoundKind::Note, &line.note),
+        Entry::Instruction(instruction) => (FoundKind::Instruction, &instruction.text),
+    };
+    of_text(recipe, version, entry.id(), kind, text, things);
+}
+
+fn of_text(
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    line: &LineId,
+    kind: FoundKind,
+    text: &str,
+    things: &mut Vec<Thing>,
+) {
+    if text.trim().is_empty() {
+        return;
+    }
+    let name = version.and_then(|id| recipe.version(id));
+    let name = name.map_or("", |version| version.name.as_str());
+    let beside = format!("{} {name} {}", recipe.name, kind.word());
+    let spot = Spot::Entry(recipe.id.clone(), version.cloned(), line.clone());
+    things.push(thing(kind, spot, "", &beside, text));
+}
+
+/// What is said of a thing that was found; `None` when the book does not hold it.
+pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) -> Option<Hit> {
+    let in_text = |text: &str| match fit {
+        Fit::InText => wanted.piece_of(text, PIECE),
+        _ => String::new(),
+    };
+    let (name, place, piece) = match &thing.spot {
+        Spot::Drink(recipe, None) => {
+            let recipe = book.recipe(recipe)?;
+            (
+                recipe.name.clone(),
+                recipe.state.word().to_owned(),
+                String::new(),
+            )
+        }
+        Spot::Drink(recipe, Some(version)) => {
+            let recipe = book.recipe(recipe)?;
+            let version = recipe.version(version)?;
+            let place = format!("of {}, {}", recipe.name, version.state.word());
+            (version.name.clone(), place, String::new())
+        }
+        Spot::RecipeNote(recipe) => {
+            let recipe = book.recipe(recipe)?;
+            let piece = wanted.piece_of(&recipe.note, PIECE);
+            (piece, format!("on {}", recipe.name), String::new())
+        }
+        Spot::Entry(recipe, version, line) => {
+            let recipe = book.recipe(recipe)?;
+            let (text, on) = text_of(book, recipe, version.as_ref(), line)?;
+            let place = format!("{on} {}", drink_name(recipe, version.as_ref()));
+            (wanted.piece_of(text, PIECE), place, String::new())
+        }
+        Spot::Approval(recipe, at) => {
+            let recipe = book.recipe(recipe)?;
+            let approval = recipe.approvals.get(*at)?;
+            let name = approval_name(approval, wanted);
+            let drink = drink_name(recipe, approval.version.as_ref());
+            let place = format!("of {drink}, {} by {}", approval.date, approval.by);
+            (name, place, String::new())
+        }
+        Spot::Ingredient(id) => {
+            let item = book.ingredient(id)?;
+            let place = [item.brand.as_str(), item.role.word(), item.form.word()];
+            let place = place.into_iter().filter(|part| !part.is_empty());
+            let place = place.collect::<Vec<_>>().join(", ");
+            (item.name.clone(), place, in_text(&text_of_ingredient(item)))
+        }
+        Spot::Flavour(id, at) => {
+            let item = book.ingredient(id)?;
+            let flavour = item.composition.flavours.get(*at)?;
+            (
+                flavour.name.clone(),
+                format!("in {}", item.full_name()),
+                String::new(),
+            )
+        }
+        Spot::Measure(id) => {
+            let item = book.measure(id)?;
+            (item.name.clone(), String::new(), in_text(&item.note))
+        }
+        Spot::Vessel(id) => {
+            let item = book.vessel(id)?;
+            let kind = item.kind.word().to_owned();
+            (item.name.clone(), kind, in_text(&item.note))
+        }
+    };
+    Some(Hit {
+        kind: thing.kind,
+        spot: thing.spot.clone(),
+        name: excerpt(&name, NAME),
+        place: excerpt(&place, NAME),
+        piece,
+    })
+}
+
+fn approval_name(approval: &Approval, wanted: &WantedWords) -> String {
+    if approval.reason.trim().is_empty() {
+        "no reason given".to_owned()
+    } else {
+        wanted.piece_of(&approval.reason, PIECE)
+    }
+}
+
+/// "Hob & Ember, iced"; the recipe alone for what stands in it as written.
+fn drink_name(recipe: &Recipe, version: Option<&VersionId>) -> String {
+    match version.and_then(|id| recipe.version(id)) {
+        Some(version) => format!("{}, {}", recipe.name, version.name),
+        None => recipe.name.clone(),
+    }
+}
+
+/// The sentence of an instruction or the note on a line, and "in" or what the note is on.
+fn text_of<'book>(
+    book: &Book,
+    recipe: &'book Recipe,
+    version: Option<&VersionId>,
+    wanted: &LineId,
+) -> Option<(&'book str, String)> {
+    let of_entry = |entry: &'book Entry| match entry {
+        Entry::Line(line) => {
+            let item = book.ingredient(&line.ingredient);
+            let name = item.map_or_else(|| line.ingredient.to_string(), |item| item.full_name());
+            (line.note.as_str(), format!("on {name} in"))
+        }
+        Entry::Instruction(instruction) => (instruction.text.as_str(), "in".to_owned()),
+    };
+    let Some(id) = version else {
+        let entry = recipe.entries.iter().find(|entry| entry.id() == wanted)?;
+        return Some(of_entry(entry));
+    };
+    let changes = &recipe.version(id)?.changes;
+    changes.iter().find_map(|change| match change {
+        Change::Note(line, text) | Change::Instruction(line, text) if line == wanted => {
+            Some((text.as_str(), "in".to_owned()))
+        }
+        Change::Add(_, entry) if entry.id() == wanted => Some(of_entry(entry)),
+        _ => None,
+    })
+}

@@ -1,0 +1,76 @@
+//! A number typed with the unit that the label prints, read in the unit that the field is in: "0.4 g" as 400 mg.
+
+use super::number_text::{NumberError, REPEATED, parse_number};
+use super::{KILOJOULES_PER_KILOCALORIE, excerpt};
+
+/// Units of one kind, with what each is of the first.
+const KINDS: [&[(&str, f64)]; 3] = [
+    &[
+        ("g", 1.0),
+        ("mg", 1e-3),
+        ("kg", 1e3),
+        ("µg", 1e-6),
+        ("μg", 1e-6),
+        ("mcg", 1e-6),
+    ],
+    &[("kJ", 1.0), ("kcal", KILOJOULES_PER_KILOCALORIE)],
+    &[("%", 1.0), ("°Bx", 1.0), ("°Brix", 1.0)],
+];
+
+/// Reads a number that may have a unit behind it; without one it is in `unit` already.
+pub fn parse_in_unit(text: &str, unit: &str) -> Result<f64, NumberError> {
+    let text = text.trim();
+    // A unit made of two ("g/ml") is only ever the one of the field.
+    if let Some(number) = text.strip_suffix(unit).filter(|_| unit.contains('/')) {
+        return parse_number(number);
+    }
+    let is_of_unit = |c: char| c.is_alphabetic() || matches!(c, '%' | '°');
+    let digits = text.trim_end_matches(is_of_unit);
+    let typed = &text[digits.len()..];
+    if typed.is_empty() || digits.trim().is_empty() {
+        return parse_number(text);
+    }
+    let of = |kind: &&[(&str, f64)], unit: &str| {
+        let same = |(word, _): &&(&str, f64)| word.to_lowercase() == unit.to_lowercase();
+        kind.iter().find(same).map(|(_, factor)| *factor)
+    };
+    let factor = KINDS
+        .iter()
+        .find_map(|kind| Some(of(kind, typed)? / of(kind, unit)?));
+    let Some(factor) = factor else {
+        return Err(NumberError::AnotherUnit {
+            found: excerpt(typed, REPEATED),
+            expected: unit.to_owned(),
+        });
+    };
+    Ok(parse_number(digits)? * factor)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_number_is_read_in_the_unit_of_its_field() {
+        for (text, unit, value) in [
+            ("0.4 g", "mg", 400.0),
+            ("400mg", "mg", 400.0),
+            ("400 mg", "g", 0.4),
+            ("100 kcal", "kJ", 418.4),
+            ("418,4 KJ", "kcal", 100.0),
+            ("12", "g", 12.0),
+            ("77 %", "%", 77.0),
+            ("1.2 g/ml", "g/ml", 1.2),
+        ] {
+            let read = parse_in_unit(text, unit).unwrap();
+            assert!((read - value).abs() < 1e-9, "{text}: {read}");
+        }
+    }
+
+    #[test]
+    fn another_kind_of_unit_is_refused_with_what_is_expected() {
+        let error = parse_in_unit("5 kcal", "g").unwrap_err();
+        assert!(error.to_string().contains("kcal") && error.to_string().contains('g'));
+        assert!(parse_in_unit("plenty", "g").is_err());
+    }
+}

@@ -1,0 +1,292 @@
+//! Finding anything in the book by typing: what fits, what it is and where it stands, and the way there.
+
+use std::sync::Arc;
+
+use egui::text::{LayoutJob, TextFormat, TextWrapping};
+use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2, vec2};
+
+use super::dialogs::{quiet_ui, title_ui};
+use super::field::select_all;
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::{Area, ViewState};
+use super::{counter_area, recipe_area, safekeeping};
+use crate::book::{Book, Hit, Hits, LookUpIndex, Spot};
+use crate::quantity::show_grouped;
+use crate::workbench::Shown;
+
+/// Width of the sheet, in points.
+pub(super) const WIDTH: f32 = 640.0;
+/// Height of a hit: its name, and below it where it stands.
+const ROW: f32 = 11.0 * grid::STEP;
+/// The column that says what kind of thing it is.
+const KIND: f32 = 22.0 * grid::STEP;
+/// From the top of the window to the sheet, which grows downwards with what is found, in points.
+pub(super) const TOP: f32 = 18.0 * grid::STEP;
+/// Most height of the list, and of the sheet and the window around it, in points.
+const LIST: f32 = 10.0 * ROW;
+const REST_OF_SHEET: f32 = TOP + 200.0;
+/// Most hits that are listed; whoever does not find it types another word.
+const MOST: usize = 100;
+/// Rows that a page is taken for.
+const PAGE: usize = 8;
+
+/// What is typed, and what was found for it.
+#[derive(Default)]
+pub(super) struct LookUpState {
+    text: String,
+    chosen: usize,
+    just_opened: bool,
+    /// What there is to be found in a snapshot, made when it is first looked through.
+    index: Option<(Arc<Book>, LookUpIndex)>,
+    /// What was found for a text, made when the text or the book changes.
+    hits: Option<(String, Hits)>,
+}
+
+impl LookUpState {
+    /// Begins anew; what was typed last stands there and is replaced by typing.
+    pub(super) fn open(&mut self) {
+        self.just_opened = true;
+        self.chosen = 0;
+    }
+
+    fn take(&mut self, book: &Arc<Book>) {
+        let is_known = |known: &(Arc<Book>, LookUpIndex)| Arc::ptr_eq(&known.0, book);
+        if !self.index.as_ref().is_some_and(is_known) {
+            self.index = Some((book.clone(), LookUpIndex::of(book)));
+            self.hits = None;
+        }
+        let stands = self
+            .hits
+            .as_ref()
+            .is_some_and(|(text, _)| *text == self.text);
+        if !stands && let Some((book, index)) = &self.index {
+            self.hits = Some((self.text.clone(), index.find(book, &self.text, MOST)));
+        }
+    }
+
+    fn best(&self) -> &[Hit] {
+        self.hits.as_ref().map_or(&[], |(_, hits)| &hits.best)
+    }
+}
+
+/// The sheet; `false` when it should go.
+pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) -> bool {
+    title_ui(ui, "Find in the book");
+    let state = &mut view.look_up;
+    let entered = field_ui(ui, state);
+    state.take(book);
+    let moved = take_arrows(ui, state);
+    ui.add_space(grid::NEAR);
+    count_ui(ui, state);
+    ui.add_space(grid::TIGHT);
+    let height = LIST.min(ui.ctx().content_rect().height() - REST_OF_SHEET);
+    let mut taken = entered.then_some(state.chosen);
+    ScrollArea::vertical()
+        .id_salt("what was found")
+        .max_height(height)
+        .min_scrolled_height(height)
+        .auto_shrink([false, true])
+        .show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            for (at, hit) in state.best().iter().enumerate() {
+                let chosen = at == state.chosen;
+                let response = hit_ui(ui, hit, chosen);
+                if chosen && moved {
+                    response.scroll_to_me(None);
+                }
+                if response.clicked() {
+                    taken = Some(at);
+                }
+            }
+        });
+    let Some(spot) = taken
+        .and_then(|at| state.best().get(at))
+        .map(|hit| hit.spot.clone())
+    else {
+        return true;
+    };
+    go_to(&spot, view);
+    ui.ctx().request_repaint();
+    false
+}
+
+/// The field, which has the keyboard as long as the sheet is open; `true` when Enter was pressed in it.
+fn field_ui(ui: &mut Ui, state: &mut LookUpState) -> bool {
+    let id = egui::Id::unique("find in the book");
+    if std::mem::take(&mut state.just_opened) {
+        // Before the field is drawn: what is typed in this very frame already replaces what stands there.
+        select_all(ui, id, &state.text);
+        ui.memory_mut(|memory| memory.request_focus(id));
+    }
+    let field = TextEdit::singleline(&mut state.text)
+        .id(id)
+        .hint_text("a name, a brand, an instruction, a note …")
+        .desired_width(f32::INFINITY);
+    let response = ui.add(field).accessible_name("Find in the book");
+    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+    if !response.has_focus() && !response.lost_focus() {
+        response.request_focus();
+        ui.ctx().request_repaint();
+    }
+    if response.changed() {
+        state.chosen = 0;
+    }
+    entered
+}
+
+/// Moves the choice; `true` when it moved. A key that is held down is counted as often as it came since the last frame.
+fn take_arrows(ui: &Ui, state: &mut LookUpState) -> bool {
+    let presses = |key| ui.input(|input| input.num_presses(key));
+    let down = presses(Key::ArrowDown) + PAGE * presses(Key::PageDown);
+    let up = presses(Key::ArrowUp) + PAGE * presses(Key::PageUp);
+    let last = state.best().len().saturating_sub(1);
+    let before = state.chosen;
+    state.chosen = (state.chosen + down).min(last).saturating_sub(up);
+    state.chosen != before
+}
+
+/// How many fit, or what to do.
+fn count_ui(ui: &mut Ui, state: &LookUpState) {
+    let hits = state.hits.as_ref().map(|(_, hits)| hits);
+    let count = hits.map_or(0, |hits| hits.count);
+    let words = if state.text.trim().is_empty() {
+        "Type a part of a name, a brand, a flavour, an instruction, a note or the reason of an approval; several words in any \
+         order. Up and Down choose, Enter goes there."
+            .to_owned()
+    } else if count == 0 {
+        format!(
+            "Nothing in this book has “{}”. Try a part of the word, or fewer words.",
+            crate::quantity::excerpt(state.text.trim(), 60)
+        )
+    } else if count > MOST {
+        format!(
+            "{} found; these are the best {MOST}. Another word narrows them down.",
+            show_grouped(count as f64)
+        )
+    } else if count == 1 {
+        "1 found".to_owned()
+    } else {
+        format!("{count} found")
+    };
+    quiet_ui(ui, &words);
+}
+
+fn hit_ui(ui: &mut Ui, hit: &Hit, chosen: bool) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
+    let below = if hit.piece.is_empty() {
+        hit.place.clone()
+    } else if hit.place.is_empty() {
+        format!("“{}”", hit.piece)
+    } else {
+        format!("{} — “{}”", hit.place, hit.piece)
+    };
+    response.widget_info(|| {
+        let words = format!("{}: {}, {below}", hit.kind.word(), hit.name);
+        let words = words.trim_end_matches([',', ' ']);
+        egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words)
+    });
+    if !ui.is_rect_visible(rect) {
+        return response;
+    }
+    let corner = egui::CornerRadius::same(grid::CORNER);
+    if chosen {
+        ui.painter().rect_filled(rect, corner, palette.selection);
+    } else if response.hovered() {
+        ui.painter().rect_filled(rect, corner, palette.hover);
+    }
+    let small = TypeStyle::Small.font_id();
+    let left = rect.left() + grid::NEAR + KIND;
+    let room = rect.right() - grid::NEAR - left;
+    let name = elided(
+        ui,
+        &hit.name,
+        &TypeStyle::Body.font_id(),
+        palette.text_strong,
+        room,
+    );
+    let second = (!below.is_empty()).then(|| elided(ui, &below, &small, palette.text_quiet, room));
+    let height = name.size().y + second.as_ref().map_or(0.0, |second| second.size().y);
+    let top = rect.center().y - height / 2.0;
+    let middle = top + name.size().y / 2.0;
+    ui.painter().text(
+        pos2(rect.left() + grid::NEAR, middle),
+        Align2::LEFT_CENTER,
+        hit.kind.word(),
+        small,
+        palette.text_quiet,
+    );
+    let name_height = name.size().y;
+    ui.painter()
+        .galley(pos2(left, top), name, palette.text_strong);
+    if let Some(second) = second {
+        let place = pos2(left, top + name_height);
+        ui.painter().galley(place, second, palette.text_quiet);
+    }
+    response
+}
+
+/// A text in one line, with an ellipsis where it has no room.
+fn elided(
+    ui: &Ui,
+    text: &str,
+    font: &egui::FontId,
+    colour: egui::Color32,
+    room: f32,
+) -> Arc<Galley> {
+    let mut job = LayoutJob::single_section(
+        text.replace('\n', " "),
+        TextFormat::simple(font.clone(), colour),
+    );
+    job.wrap = TextWrapping::truncate_at_width(room);
+    ui.painter().layout_job(job)
+}
+
+/// Shows what was found: its area, with the thing in hand and the keyboard on it.
+fn go_to(spot: &Spot, view: &mut ViewState) {
+    match spot {
+        Spot::Drink(recipe, version) => {
+            show(view, recipe, version.as_ref());
+            view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
+        }
+        Spot::Entry(recipe, version, line) => {
+            show(view, recipe, version.as_ref());
+            view.line_in_hand = Some(line.clone());
+            view.focus_wanted = Some(recipe_area::row_focus(recipe, line));
+        }
+        Spot::RecipeNote(recipe) => {
+            show(view, recipe, None);
+            view.focus_wanted = Some(recipe_area::note_focus(recipe));
+        }
+        Spot::Approval(recipe, at) => {
+            show(view, recipe, None);
+            view.focus_wanted = Some(safekeeping::approval_focus(recipe, *at));
+        }
+        Spot::Ingredient(id) => at_counter(view, counter_area::ItemId::Ingredient(id.clone())),
+        Spot::Flavour(id, at) => {
+            let item = counter_area::ItemId::Ingredient(id.clone());
+            let field = counter_area::flavour_focus(&item, *at);
+            at_counter(view, item);
+            view.focus_wanted = Some(field);
+        }
+        Spot::Measure(id) => at_counter(view, counter_area::ItemId::Measure(id.clone())),
+        Spot::Vessel(id) => at_counter(view, counter_area::ItemId::Vessel(id.clone())),
+    }
+}
+
+fn show(
+    view: &mut ViewState,
+    recipe: &crate::book::RecipeId,
+    version: Option<&crate::book::VersionId>,
+) {
+    view.show(Shown {
+        recipe: recipe.clone(),
+        version: version.cloned(),
+    });
+    view.area = Area::Recipe;
+}
+
+fn at_counter(view: &mut ViewState, item: counter_area::ItemId) {
+    view.area = Area::Counter;
+    view.counter.show_in_list(item);
+}

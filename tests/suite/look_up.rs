@@ -1,0 +1,280 @@
+//! Finding anything in the book: what is found, in which order, and where one gets to.
+
+use std::time::{Duration, Instant};
+
+use egui::{Key, Modifiers, Role};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use evensip::book::{
+    Book, FoundKind, Hit, Ingredient, IngredientId, LineId, LookUpIndex, Recipe, RecipeId, Spot,
+};
+use evensip::book_file::built_in_book;
+use evensip::ui::Area;
+use evensip::ui::counter_area::ItemId;
+
+use crate::window::{Window, book, click, press, shown, window};
+
+const FIELD: &str = "Find in the book";
+
+fn found(book: &Book, typed: &str) -> Vec<Hit> {
+    LookUpIndex::of(book).find(book, typed, 100).best
+}
+
+fn kinds(hits: &[Hit]) -> Vec<FoundKind> {
+    hits.iter().map(|hit| hit.kind).collect()
+}
+
+#[test]
+fn every_kind_of_thing_is_found_by_its_words() {
+    let book = built_in_book().unwrap();
+    for (typed, kind, place) in [
+        ("hob", FoundKind::Recipe, ""),
+        ("hob vegan", FoundKind::Version, "of Hob & Ember"),
+        ("tambrel chestnut", FoundKind::Ingredient, "Tambrel"),
+        ("pear pump", FoundKind::Measure, ""),
+        ("shaker", FoundKind::Vessel, "shaker"),
+        ("flavour chestnut", FoundKind::Flavour, "in Tambrel"),
+        ("stir ten times", FoundKind::Instruction, "in Hob & Ember"),
+        ("cold months", FoundKind::Note, "on "),
+    ] {
+        let hits = found(&book, typed);
+        let hit = hits.iter().find(|hit| hit.kind == kind);
+        let hit = hit.unwrap_or_else(|| panic!("{typed}: {hits:?}"));
+        assert!(hit.place.starts_with(place), "{typed}: {hit:?}");
+    }
+    let (recipe, approval) = book
+        .recipes
+        .iter()
+        .find_map(|recipe| Some((recipe, recipe.approvals.first()?)))
+        .unwrap();
+    let hits = found(&book, &format!("{} {}", recipe.name, approval.reason));
+    assert_eq!(hits[0].spot, Spot::Approval(recipe.id.clone(), 0));
+}
+
+#[test]
+fn words_come_in_any_order_without_case_or_accents_and_what_begins_so_comes_first() {
+    let mut book = built_in_book().unwrap();
+    let mut recipe = book.recipes.iter().next().unwrap().as_ref().clone();
+    recipe.name = "Crème Brûlée of the house".into();
+    let id = recipe.id.clone();
+    book.recipes.put(recipe);
+    for typed in ["creme brulee", "BRULEE creme", "  house   Crème "] {
+        assert_eq!(
+            found(&book, typed)[0].spot,
+            Spot::Drink(id.clone(), None),
+            "{typed}"
+        );
+    }
+    let hits = found(&book, "chestnut");
+    let first_in_text = hits.iter().position(|hit| !hit.piece.is_empty());
+    let last_by_name = hits.iter().rposition(|hit| {
+        hit.name.to_lowercase().contains("chestnut")
+            && hit.piece.is_empty()
+            && hit.kind == FoundKind::Ingredient
+    });
+    assert!(
+        hits[0].name.to_lowercase().starts_with("chestnut"),
+        "{hits:?}"
+    );
+    assert!(
+        first_in_text.is_none_or(|at| Some(at) > last_by_name),
+        "{hits:?}"
+    );
+    assert!(found(&book, "no such word").is_empty());
+    assert!(found(&book, " ").is_empty());
+}
+
+#[test]
+fn an_ingredient_found_by_its_note_shows_the_piece() {
+    let book = built_in_book().unwrap();
+    let hits = found(&book, "refractometer");
+    assert_eq!(kinds(&hits)[0], FoundKind::Ingredient, "{hits:?}");
+    assert!(hits[0].piece.contains("refractometer"), "{hits:?}");
+}
+
+#[test]
+fn a_book_of_ten_thousand_recipes_is_searched_while_somebody_types() {
+    let mut book = built_in_book().unwrap();
+    let recipes: Vec<_> = book.recipes.iter().cloned().collect();
+    for (number, recipe) in recipes.iter().cycle().take(10_000).enumerate() {
+        book.recipes.put(Recipe {
+            id: RecipeId::new(&format!("recipe-{number}")).unwrap(),
+            name: format!("{} {number}", recipe.name),
+            ..recipe.as_ref().clone()
+        });
+    }
+    let ingredients: Vec<_> = book.ingredients.iter().cloned().collect();
+    for (number, item) in ingredients.iter().cycle().take(5_000).enumerate() {
+        book.ingredients.put(Ingredient {
+            id: IngredientId::new(&format!("ingredient-{number}")).unwrap(),
+            ..item.as_ref().clone()
+        });
+    }
+    let start = Instant::now();
+    let index = LookUpIndex::of(&book);
+    let made = start.elapsed();
+    let start = Instant::now();
+    let hits = index.find(&book, "9999", 100);
+    let one = start.elapsed();
+    let start = Instant::now();
+    let many = index.find(&book, "e", 100);
+    let all = start.elapsed();
+    eprintln!(
+        "index {made:?}, one hit {one:?}, {} hits {all:?}",
+        many.count
+    );
+    assert!(hits.count >= 1 && many.best.len() == 100 && many.count > 10_000);
+    // A loaded machine and a debug build get ten times what was measured.
+    assert!(
+        made < Duration::from_secs(3)
+            && one < Duration::from_secs(1)
+            && all < Duration::from_secs(1)
+    );
+}
+
+fn open(window: &mut Window) {
+    press(window, Modifiers::COMMAND, Key::F);
+}
+
+fn typed(window: &mut Window, text: &str) {
+    window
+        .get_by_role_and_label(Role::TextInput, FIELD)
+        .type_text(text);
+    window.run();
+}
+
+#[test]
+fn with_the_keyboard_alone_one_gets_to_a_version() {
+    let mut window = window();
+    open(&mut window);
+    assert!(
+        window
+            .query_by_label_contains("Type a part of a name")
+            .is_some()
+    );
+    typed(&mut window, "hob vegan");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let shown = shown(&window);
+    let version = shown.version.unwrap();
+    assert_eq!(shown.recipe.as_str(), "hob-and-ember");
+    let recipe = book(&window).recipe(&shown.recipe).unwrap().clone();
+    assert!(recipe.version(&version).unwrap().name.contains("vegan"));
+    assert!(
+        window
+            .query_by_role_and_label(Role::TextInput, FIELD)
+            .is_none()
+    );
+    assert_eq!(window.state().view().area, Area::Recipe);
+}
+
+#[test]
+fn the_arrows_choose_another_hit() {
+    let mut window = window();
+    let hits = found(&book(&window), "chestnut");
+    open(&mut window);
+    typed(&mut window, "chestnut");
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    press(&mut window, Modifiers::NONE, Key::ArrowUp);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let view = window.state().view();
+    match &hits[1].spot {
+        Spot::Ingredient(id) => assert_eq!(
+            (view.area, view.counter.open.clone()),
+            (Area::Counter, Some(ItemId::Ingredient(id.clone())))
+        ),
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn with_the_mouse_alone_one_gets_to_a_measure() {
+    let mut window = window();
+    window.get_by_role_and_label(Role::Button, FIELD).click();
+    window.run();
+    typed(&mut window, "pear pump");
+    let hit = found(&book(&window), "pear pump")
+        .into_iter()
+        .find(|hit| hit.kind == FoundKind::Measure)
+        .unwrap();
+    let label = format!("measure: {}", hit.name);
+    window
+        .get_all_by_role(Role::Button)
+        .find(|node| {
+            node.accesskit_node()
+                .label()
+                .is_some_and(|found| found.starts_with(&label))
+        })
+        .unwrap()
+        .click();
+    window.run();
+    let Spot::Measure(id) = hit.spot else {
+        unreachable!()
+    };
+    assert_eq!(
+        window.state().view().counter.open,
+        Some(ItemId::Measure(id))
+    );
+}
+
+#[test]
+fn an_instruction_and_an_approval_get_the_keyboard() {
+    let mut window = window();
+    open(&mut window);
+    typed(&mut window, "stir ten times");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert_eq!(
+        window.state().view().line_in_hand,
+        Some(LineId::new("finish").unwrap())
+    );
+    let focused = window.get_by(|node| node.is_focused() && !node.is_disabled());
+    let label = focused.accesskit_node().label().unwrap_or_default();
+    assert!(label.contains("stir ten times"), "{label}");
+    let book = book(&window);
+    let (recipe, approval) = book
+        .recipes
+        .iter()
+        .find_map(|recipe| Some((recipe, recipe.approvals.first()?)))
+        .unwrap();
+    open(&mut window);
+    typed(
+        &mut window,
+        &format!("approval {} {}", recipe.name, approval.reason),
+    );
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let focused = window.get_by(|node| node.is_focused() && !node.is_disabled());
+    let label = focused.accesskit_node().label().unwrap_or_default();
+    assert_eq!(
+        label,
+        format!("Go back to the approval of {}", approval.date)
+    );
+}
+
+#[test]
+fn nothing_found_says_so_and_escape_goes_back_with_the_last_words_kept() {
+    let mut window = window();
+    let before = shown(&window);
+    open(&mut window);
+    typed(&mut window, "zzz");
+    assert!(
+        window
+            .query_by_label_contains("Nothing in this book has “zzz”")
+            .is_some()
+    );
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    assert!(
+        window
+            .query_by_role_and_label(Role::TextInput, FIELD)
+            .is_none()
+    );
+    assert_eq!(shown(&window), before);
+    open(&mut window);
+    // What stands there is selected: typing replaces it.
+    typed(&mut window, "hob");
+    assert!(
+        window
+            .query_by_label_contains("Nothing in this book")
+            .is_none()
+    );
+    click(&mut window, "recipe: Hob & Ember, approved");
+    assert_eq!(shown(&window).recipe.as_str(), "hob-and-ember");
+}

@@ -1,0 +1,181 @@
+//! What a pack cost before: kept when its price is typed over or a list is brought in, shown newest first, and undone.
+
+use egui::{Key, Modifiers, Role};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use evensip::book::{Book, EarlierPrice, Ingredient, IngredientId, Price};
+use evensip::book_file::{built_in_book, parse, write};
+use evensip::exchange::{DecimalSign, Outcome, guess_mapping, read_table, review_price_list};
+use evensip::ui::Area;
+use evensip::ui::counter_area::ItemId;
+use evensip::workbench::today;
+
+use crate::window::{Window, book, click, press, type_into, window_of};
+
+const POWDER: &str = "tambrel-chestnut";
+const FIELD: &str = "Price of a pack";
+
+fn item(book: &Book) -> Ingredient {
+    let id = IngredientId::new(POWDER).unwrap();
+    book.ingredient(&id).unwrap().as_ref().clone()
+}
+
+fn price(window: &Window) -> Price {
+    item(&book(window)).price.unwrap()
+}
+
+fn window() -> Window {
+    let mut window = window_of([1360.0, 1600.0], None);
+    let view = window.state_mut().view_mut();
+    view.area = Area::Counter;
+    view.counter
+        .show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    window.run();
+    window
+}
+
+#[test]
+fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
+    let mut window = window();
+    let before = item(&book(&window));
+    let old = before.price.clone().unwrap();
+    assert!(window.query_by_label("prices so far").is_none());
+    let dearer = 1.25 * old.pack;
+    // Typed in two goes, as a person does: only what was paid before is kept.
+    type_into(&mut window, FIELD, &format!("1 for {} g", old.grams));
+    press(&mut window, Modifiers::COMMAND, Key::A);
+    let text = format!("{dearer} for {} g", old.grams);
+    window.get_by_label(FIELD).type_text(&text);
+    window.run();
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    let after = item(&book(&window));
+    assert_eq!(
+        after.earlier_prices,
+        [EarlierPrice {
+            pack: old.pack,
+            grams: old.grams,
+            date: old.date.clone(),
+            supplier: before.supplier.clone(),
+        }]
+    );
+    let typed = Price {
+        pack: dearer,
+        date: Some(today()),
+        ..old.clone()
+    };
+    assert_eq!(after.price, Some(typed));
+    assert!(window.query_by_label("prices so far").is_some());
+    assert!(window.query_by_label("+25.0 %").is_some());
+    let each = format!("{:.2}", 1000.0 * old.pack / old.grams);
+    assert!(window.query_by_label(&each).is_some(), "{each}");
+    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert_eq!(item(&book(&window)), before);
+    assert!(window.query_by_label("prices so far").is_none());
+}
+
+#[test]
+fn a_price_that_never_was_is_forgotten_with_its_button_and_comes_back_with_undo() {
+    let mut window = window();
+    let old = price(&window);
+    type_into(&mut window, FIELD, &format!("99 for {} g", old.grams));
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    let day = old.date.clone().unwrap_or("no day".into());
+    click(&mut window, &format!("Forget the price of {day}"));
+    assert!(item(&book(&window)).earlier_prices.is_empty());
+    assert!((price(&window).pack - 99.0).abs() < 1e-9);
+    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert_eq!(item(&book(&window)).earlier_prices.len(), 1);
+}
+
+#[test]
+fn many_prices_show_the_newest_until_all_are_asked_for() {
+    let mut book = built_in_book().unwrap();
+    let mut powder = item(&book);
+    powder.earlier_prices = (1..=12)
+        .map(|month| EarlierPrice {
+            pack: f64::from(month),
+            grams: 1000.0,
+            date: Some(format!("2025-{month:02}-01")),
+            supplier: String::new(),
+        })
+        .collect();
+    book.ingredients.put(powder);
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("prices.ron");
+    std::fs::write(&path, write(&book)).unwrap();
+    let mut window = window_of([1360.0, 1600.0], Some(path));
+    let view = window.state_mut().view_mut();
+    view.area = Area::Counter;
+    view.counter
+        .show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    window.run();
+    let days = |window: &Window| -> Vec<String> {
+        let found = window.query_all_by_role(Role::Label);
+        found
+            .filter_map(|node| node.value().or_else(|| node.accesskit_node().label()))
+            .filter(|label| label.starts_with("2025-"))
+            .collect()
+    };
+    assert_eq!(days(&window)[0], "2025-12-01");
+    assert!(days(&window).len() < 12);
+    click(&mut window, "Show all 13 prices");
+    assert_eq!(days(&window).len(), 12);
+    assert_eq!(days(&window)[11], "2025-01-01");
+}
+
+#[test]
+fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stays() {
+    let book = built_in_book().unwrap();
+    let before = item(&book);
+    let old = before.price.clone().unwrap();
+    let brought = |pack: f64| {
+        let text = format!(
+            "name,brand,price,pack\n{},{},{pack},{} g\n",
+            before.name, before.brand, old.grams
+        );
+        let table = read_table(text.as_bytes(), None).unwrap();
+        let mapping = guess_mapping(&table.headings);
+        review_price_list(&book, &table, &mapping, DecimalSign::Point, "2026-11-25")
+    };
+    let review = brought(old.pack + 2.0);
+    let Outcome::Changed { ingredient, .. } = &review.lines[0].outcome else {
+        panic!("{:?}", review.lines[0]);
+    };
+    assert_eq!(ingredient.earlier_prices.len(), 1);
+    let kept = &ingredient.earlier_prices[0];
+    assert_eq!((kept.pack, &kept.date), (old.pack, &old.date));
+    assert!(matches!(brought(old.pack).lines[0].outcome, Outcome::Same));
+}
+
+#[test]
+fn earlier_prices_are_written_only_where_there_are_any_and_read_again() {
+    let mut book = built_in_book().unwrap();
+    assert!(!write(&book).contains("earlier_prices"));
+    let mut powder = item(&book);
+    powder.earlier_prices.push(EarlierPrice {
+        pack: 12.5,
+        grams: 1000.0,
+        date: None,
+        supplier: "Ombery & Sons".into(),
+    });
+    book.ingredients.put(powder);
+    let text = write(&book);
+    assert!(
+        text.contains("(pack: 12.5, grams: 1000.0, supplier: \"Ombery & Sons\")"),
+        "{text}"
+    );
+    let (again, findings) = parse(&text).unwrap();
+    assert_eq!(again, book);
+    assert!(
+        findings
+            .iter()
+            .all(|finding| !finding.to_string().contains("earlier"))
+    );
+    let wrong = text.replace("(pack: 12.5,", "(pack: -1,");
+    let (_, findings) = parse(&wrong).unwrap();
+    assert!(
+        findings
+            .iter()
+            .any(|finding| finding.to_string().contains("earlier price")),
+        "{findings:?}"
+    );
+}
