@@ -127,14 +127,17 @@ pub struct SwapArguments {
     #[arg(long = "without", value_name = "ALLERGEN")]
     without: Vec<String>,
     /// Most sugar, g in 100 ml
-    #[arg(long, value_name = "GRAMS")]
+    #[arg(long, value_parser = amount, allow_negative_numbers = true, value_name = "GRAMS")]
     most_sugar: Option<f64>,
     /// Most energy of the drink, kJ
-    #[arg(long, value_name = "KJ")]
+    #[arg(long, value_parser = amount, allow_negative_numbers = true, value_name = "KJ")]
     most_energy: Option<f64>,
     /// Most cost of the drink, in the book's currency
-    #[arg(long, value_name = "AMOUNT")]
+    #[arg(long, value_parser = amount, allow_negative_numbers = true, value_name = "AMOUNT")]
     most_cost: Option<f64>,
+    /// Most of the cup that may be filled, percent
+    #[arg(long, value_parser = percent, allow_negative_numbers = true, value_name = "PERCENT")]
+    most_fill: Option<f64>,
     /// Serving temperatures, °C, as FROM..TO
     #[arg(long, value_name = "FROM..TO", allow_hyphen_values = true)]
     temperature: Option<String>,
@@ -233,6 +236,22 @@ pub struct BringInArguments {
     /// What stands for an ingredient of another shop, as THEIRS=OURS; nothing behind the sign adds theirs
     #[arg(long = "map", value_name = "THEIRS=OURS")]
     map: Vec<String>,
+}
+
+/// A finite number from zero up.
+fn amount(text: &str) -> Result<f64, String> {
+    match text.parse::<f64>() {
+        Ok(number) if number.is_finite() && number >= 0.0 => Ok(number),
+        _ => Err("expected a number from 0 up, such as 7.5".to_owned()),
+    }
+}
+
+/// Percent of a whole.
+fn percent(text: &str) -> Result<f64, String> {
+    match amount(text) {
+        Ok(number) if number > 0.0 && number <= 100.0 => Ok(number),
+        _ => Err("expected percent, above 0 and up to 100".to_owned()),
+    }
 }
 
 /// Why a command could not do its work.

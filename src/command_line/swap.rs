@@ -119,6 +119,7 @@ fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
         most_sugar_per_100_ml: arguments.most_sugar,
         most_energy_kj: arguments.most_energy,
         most_cost: arguments.most_cost,
+        most_fill: arguments.most_fill,
         temperature: arguments.temperature.as_deref().map(window).transpose()?,
         also: arguments
             .also

@@ -235,6 +235,49 @@ fn wrong_ids_list_their_neighbours_and_exit_with_two() {
 }
 
 #[test]
+fn the_caps_of_a_swap_are_kept_and_bad_ones_refused() {
+    let swap = [
+        "swap",
+        SAMPLE,
+        "--recipe",
+        "hazelthwaite",
+        "--replace",
+        "tambrel-chestnut",
+        "--with",
+        "ketterby-chestnut",
+    ];
+    let with = |cap: &str, most: &str| -> Vec<String> {
+        let own = [cap, most, "--json"];
+        swap.iter().chain(&own).map(ToString::to_string).collect()
+    };
+    let of = |arguments: &[String]| json(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
+    let free = of(&with("--most-fill", "100"));
+    assert!(!free["suggestions"].as_array().unwrap().is_empty());
+    let tight = of(&with("--most-fill", "5"));
+    assert!(tight["suggestions"].as_array().unwrap().is_empty());
+    assert!(
+        tight["reasons"].to_string().contains("cup"),
+        "{}",
+        tight["reasons"]
+    );
+    for (cap, most) in [
+        ("--most-fill", "0"),
+        ("--most-fill", "120"),
+        ("--most-sugar", "nan"),
+        ("--most-energy", "-1"),
+        ("--most-cost", "inf"),
+    ] {
+        let arguments = with(cap, most);
+        let (code, message) = error_of(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
+        assert_eq!(code, Some(2), "{cap} {most}: {message}");
+        assert!(
+            message.contains("expected") && message.contains(cap),
+            "{message}"
+        );
+    }
+}
+
+#[test]
 fn a_missing_book_is_a_sentence_and_exit_code_one() {
     let (code, message) = error_of(&["check", "no-such-book.ron"]);
     assert_eq!(code, Some(1));
