@@ -37,6 +37,10 @@ pub enum UiCommand {
     LineBelow,
     /// Back to where one was: close a list, drop a draft, return to the recipe.
     Back,
+    /// Read temperatures in the other unit.
+    OtherDegrees,
+    /// Read volumes in the other unit.
+    OtherVolumes,
     /// Show the keys.
     ShowKeys,
 }
@@ -57,7 +61,7 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 17] = [
+    pub const ALL: [Self; 19] = [
         Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
@@ -74,6 +78,8 @@ impl UiCommand {
         Self::LineAbove,
         Self::LineBelow,
         Self::Back,
+        Self::OtherDegrees,
+        Self::OtherVolumes,
         Self::ShowKeys,
     ];
 
@@ -170,6 +176,16 @@ impl UiCommand {
                 "Back",
                 "Close what is open, or return to the recipe",
                 keys(Modifiers::NONE, Key::Escape),
+            ),
+            Self::OtherDegrees => entry(
+                "°C or °F",
+                "Read temperatures in °F instead of °C, and back",
+                keys(CONTROL_SHIFT, Key::D),
+            ),
+            Self::OtherVolumes => entry(
+                "ml or fl oz",
+                "Read volumes in US fluid ounces instead of millilitres, and back",
+                keys(CONTROL_SHIFT, Key::L),
             ),
             Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
         }

@@ -7,11 +7,12 @@ use egui::{
 };
 use std::sync::Arc;
 
-use super::table::{Cell, Column, Row, Sort, columns};
-use super::{CounterState, ItemId, Kind};
+use super::table::{Cell, Column, Row, Sort, as_table, columns};
+use super::{Counter, CounterState, ItemId, Kind};
 use crate::book::IngredientId;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
 use crate::workbench::published_ingredients;
@@ -40,7 +41,7 @@ pub(super) enum Wish {
 }
 
 /// The list of the kind in hand.
-pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
+pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterState) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
     let width = ui.available_width() - ui.spacing().scroll.allocated_width();
     let shown = visible_columns(state.kind, width);
@@ -53,7 +54,15 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     if order.is_empty() {
         nothing_ui(ui, state);
     } else {
-        wish = rows_ui(ui, state, rows, order, &shown).or(wish);
+        let foot = grid::TARGET + grid::TIGHT;
+        let room = vec2(ui.available_width(), ui.available_height() - foot);
+        wish = ui
+            .allocate_ui(room, |ui| rows_ui(ui, state, rows, order, &shown))
+            .inner
+            .or(wish);
+        copy_ui(ui, state.kind.words().1, || {
+            as_table(counter, state.kind, order.iter().map(|at| &rows[*at]))
+        });
     }
     state.shelf = shelf;
     wish

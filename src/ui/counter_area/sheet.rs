@@ -9,7 +9,7 @@ use egui::{
 
 use crate::book::{Evidence, Figure};
 use crate::edit::Edit;
-use crate::quantity::parse_number;
+use crate::quantity::{DisplayUnits, ShownUnit, parse_number};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -95,6 +95,8 @@ pub(super) const SPREAD: f32 = 12.0 * grid::STEP;
 pub(super) struct Sheet<'frame, T> {
     /// The item with the changes of this frame.
     pub item: T,
+    /// What temperatures and volumes are read in.
+    pub units: DisplayUnits,
     place: String,
     edit: fn(T) -> Edit,
     drafts: &'frame mut Drafts,
@@ -109,6 +111,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     /// A sheet over an item; `place` is its kind and id, by which undo finds it again.
     pub(super) fn new(
         item: T,
+        units: DisplayUnits,
         place: impl Into<String>,
         edit: fn(T) -> Edit,
         drafts: &'frame mut Drafts,
@@ -116,6 +119,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     ) -> Self {
         Self {
             item,
+            units,
             place: place.into(),
             edit,
             drafts,
@@ -328,6 +332,37 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         put: impl FnOnce(&mut T, f64),
     ) {
         self.aligned(ui, spot, plain(value), Align::Max, parse_number, put);
+    }
+
+    /// A number of a metric unit that may be absent, in the unit that the person reads; its symbol stands behind.
+    pub(super) fn number_in(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        metric: &str,
+        value: Option<f64>,
+        put: impl FnOnce(&mut T, Option<f64>),
+    ) {
+        let unit = self.units.of(metric);
+        let shown = value.map(|value| in_unit(&unit, value)).unwrap_or_default();
+        let read = |text: &str| unit.read_optional(text);
+        self.aligned(ui, spot, shown, Align::Max, read, put);
+        quiet_ui(ui, unit.symbol);
+    }
+
+    /// The same for a number that has to be there.
+    pub(super) fn required_in(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        metric: &str,
+        value: f64,
+        put: impl FnOnce(&mut T, f64),
+    ) {
+        let unit = self.units.of(metric);
+        let read = |text: &str| unit.read(text);
+        self.aligned(ui, spot, in_unit(&unit, value), Align::Max, read, put);
+        quiet_ui(ui, unit.symbol);
     }
 
     /// A figure with its evidence and its uncertainty; an empty field is not stated.
@@ -551,6 +586,15 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
 pub(super) fn plain(value: f64) -> String {
     let text = crate::quantity::show_number(value, 4);
     text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// A metric value as it is typed in a unit.
+pub(super) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
+    if unit.is_metric() {
+        plain(metric)
+    } else {
+        unit.trimmed(metric, 1)
+    }
 }
 
 /// An uncertainty with its two leading digits.

@@ -100,6 +100,11 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         weight: noticeable_step(&without, axis, 0.0).1,
     };
     let word = axis.word();
+    // The floor of a step is a difference.
+    let unit = match axis {
+        Axis::Temperature => sheet.units.of("K"),
+        other => sheet.units.of(other.unit()),
+    };
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         cell_ui(ui, AXIS, |ui| {
@@ -133,7 +138,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 move |item, value| own_step(item, &first).floor = value
             },
         );
-        words_ui(ui, axis.unit(), UNIT);
+        words_ui(ui, unit.symbol, UNIT);
         number_ui(
             ui,
             sheet,

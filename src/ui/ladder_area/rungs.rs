@@ -7,6 +7,7 @@ use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::swap::{Adapted, Ladder, Rung};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -54,6 +55,43 @@ pub(super) fn rungs_ui(
         rung_ui(ui, screen, ladder, rung, view, actions);
         ui.add_space(grid::NEAR);
     }
+    copy_ui(ui, "levels of sugar", || as_table(screen, ladder));
+    ui.add_space(grid::NEAR);
+}
+
+/// The levels for a spreadsheet.
+fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
+    let mut table = Table::new([
+        "level",
+        "sugar, g",
+        "of which can't be taken out, g",
+        "sweetness, g/100 ml",
+        "aimed at, g/100 ml",
+        "amounts",
+        "taste against what is aimed at",
+    ]);
+    let figure = |value: Option<f64>| {
+        value.map_or_else(
+            || Cell::words("not known"),
+            |value| Cell::figure(&show_number(value, 1)),
+        )
+    };
+    for rung in &ladder.rungs {
+        let level = Cell::words(&rung.level.name);
+        match &rung.drink {
+            Ok(drink) => table.row([
+                level,
+                figure(model::sugar(&drink.balance)),
+                figure(model::sugar(&ladder.floor)),
+                figure(drink.balance.figures.complete(Measurand::Sweetness)),
+                figure(Some(rung.aim)),
+                Cell::words(&model::amounts(screen, drink)),
+                Cell::words(&overall_words(&drink.difference)),
+            ]),
+            Err(reason) => table.row([level, Cell::words(&format!("can't be made: {reason}"))]),
+        }
+    }
+    table
 }
 
 /// What the two parts of a bar are.

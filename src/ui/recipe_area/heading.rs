@@ -5,7 +5,7 @@ use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
 
 use crate::book::{Change, RecipeId, State, VesselKind};
 use crate::edit::Edit;
-use crate::quantity::{NumberError, parse_number, show_number};
+use crate::quantity::ShownUnit;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
@@ -191,13 +191,14 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                 ));
             }
         }
+        let celsius = screen.units.of("°C");
         let drinking = Number {
             field: "drinking-temperature",
             before: "taste compared at",
-            name: "Drinking temperature in °C",
-            unit: "°C",
+            name: &format!("Drinking temperature in {}", celsius.symbol),
+            unit: celsius,
             value: resolved.drinking_temperature,
-            hint: show_number(screen.balance.drinking_temperature, 1),
+            hint: celsius.digits(screen.balance.drinking_temperature, 1),
             decimals: 1,
             room: 196.0,
         };
@@ -206,7 +207,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             field: "menu-price",
             before: "price",
             name: "Menu price",
-            unit: &screen.book.settings.currency,
+            unit: screen.units.of(&screen.book.settings.currency),
             value: resolved.menu_price,
             hint: "–".to_owned(),
             decimals: 2,
@@ -281,8 +282,8 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
 struct Number<'number> {
     field: &'static str,
     before: &'static str,
-    name: &'static str,
-    unit: &'number str,
+    name: &'number str,
+    unit: ShownUnit<'number>,
     value: Option<f64>,
     hint: String,
     decimals: usize,
@@ -313,7 +314,7 @@ impl Number<'_> {
                 let key = key(screen, self.field);
                 let shown = self
                     .value
-                    .map(|value| show_number(value, self.decimals))
+                    .map(|value| self.unit.digits(value, self.decimals))
                     .unwrap_or_default();
                 let field = Field {
                     align: egui::Align::Max,
@@ -322,26 +323,14 @@ impl Number<'_> {
                 .hint(&self.hint)
                 .underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
-                if let Some(value) = outcome.read(&key, &mut view.drafts, optional_number) {
+                if let Some(value) =
+                    outcome.read(&key, &mut view.drafts, |text| self.unit.read_optional(text))
+                {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));
                 }
-                ui.label(small(self.unit));
+                ui.label(small(self.unit.symbol));
             });
         });
-    }
-}
-
-/// A number, or nothing for an empty text.
-pub(super) fn optional_number(text: &str) -> Result<Option<f64>, NumberError> {
-    let text = text
-        .trim()
-        .trim_end_matches("°C")
-        .trim_end_matches("°")
-        .trim();
-    if text.is_empty() {
-        Ok(None)
-    } else {
-        parse_number(text).map(Some)
     }
 }
 

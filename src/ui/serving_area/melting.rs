@@ -10,6 +10,7 @@ use crate::edit::Edit;
 use crate::quantity::{Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
@@ -70,7 +71,13 @@ pub(super) fn melting_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let ice = Value::of(screen.book, screen.balance, Measurand::IceLeft, 0);
+    let ice = Value::of(
+        screen.book,
+        screen.balance,
+        Measurand::IceLeft,
+        0,
+        screen.units,
+    );
     sheet::figure_ui(
         ui,
         screen,
@@ -108,6 +115,7 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
     ];
     let rows: Vec<TableRow> = standing.iter().map(row_of).collect();
     sheet::table_ui(ui, &columns, AFTER, &rows);
+    copy_ui(ui, "standing", || sheet::as_table("time", &columns, &rows));
     let Some(first) = standing.first() else {
         return;
     };

@@ -7,6 +7,7 @@ use egui::{
 
 use crate::balance::Measurand;
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::why_ui;
@@ -235,6 +236,43 @@ pub(super) struct TableRow {
     pub(super) cells: Vec<Value>,
     /// The unit, where the columns have none.
     pub(super) unit: String,
+}
+
+/// The table for a spreadsheet; `first` heads the column of names. Units that differ by row get a column of their own.
+pub(super) fn as_table(first: &str, columns: &[Column], rows: &[TableRow]) -> Table {
+    let with_units = rows.iter().any(|row| !row.unit.is_empty());
+    let unit = with_units.then(|| "unit".to_owned());
+    let heads = columns.iter().flat_map(|column| {
+        [
+            spreadsheet::head(&column.name, &column.unit),
+            "±".to_owned(),
+        ]
+    });
+    let mut table = Table::new(std::iter::once(first.to_owned()).chain(unit).chain(heads));
+    for row in rows {
+        let unit = with_units.then(|| Cell::words(&row.unit));
+        let cells = row.cells.iter().flat_map(Cell::figure_and_doubt);
+        table.row(
+            std::iter::once(Cell::words(&row.name))
+                .chain(unit)
+                .chain(cells),
+        );
+    }
+    table
+}
+
+/// A fact as it is drawn and copied: name, figure, unit.
+pub(super) type Fact<'fact> = (String, Value, &'fact str);
+
+/// The facts of a sheet for a spreadsheet.
+pub(super) fn facts_as_table<'fact>(facts: impl IntoIterator<Item = Fact<'fact>>) -> Table {
+    let mut table = Table::new(["", "unit", "value", "±", "remark"]);
+    for (name, value, unit) in facts {
+        let [figure, doubt] = Cell::figure_and_doubt(&value);
+        let remark = Cell::words(value.gap.as_deref().unwrap_or_default());
+        table.row([Cell::words(&name), Cell::words(unit), figure, doubt, remark]);
+    }
+    table
 }
 
 /// A table of figures; the first column takes `name_width` points.

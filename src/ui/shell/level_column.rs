@@ -31,7 +31,7 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
     match screen.standard {
         Some(standard) => {
             standard_ui(ui, screen, standard);
-            level::level_ui(ui, &standard.difference, "the standard");
+            level::level_ui(ui, &standard.difference, "the standard", screen.units);
         }
         None => nothing_approved_ui(ui, screen, view),
     }

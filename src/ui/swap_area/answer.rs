@@ -8,6 +8,7 @@ use crate::balance::{Balance, Difference, difference};
 use crate::quantity::show_grouped;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{figure_list::FigureText, level_ui};
 use crate::workbench::Action;
@@ -116,7 +117,9 @@ fn drinks<'answer>(
     itself: &'answer Difference,
 ) -> Vec<Drink<'answer>> {
     let before = &screen.balance.resolved;
-    let changes = |after: &Balance| model::changes_in_words(screen.book, before, &after.resolved);
+    let changes = |after: &Balance| {
+        model::changes_in_words(screen.book, screen.units, before, &after.resolved)
+    };
     let mut drinks = vec![
         Drink {
             title: "Standard".to_owned(),
@@ -201,6 +204,7 @@ fn choice_ui<'answer>(
                     }
                 }
             });
+        copy_ui(ui, "suggestions", || model::as_table(screen, answer));
         ui.add_space(grid::NEAR);
     }
     answer.suggestions.get(state.suggestion)
@@ -222,7 +226,8 @@ fn sentences_ui(
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
-            say(ui, &suggestion.explanation, palette.text_strong);
+            let words = screen.units.words(&suggestion.explanation);
+            say(ui, &words, palette.text_strong);
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
             say(ui, words, palette.text_normal);
         }
@@ -232,6 +237,7 @@ fn sentences_ui(
             FIRST_REASONS
         };
         for reason in answer.reasons.iter().take(shown) {
+            let reason = &screen.units.words(reason);
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {
@@ -315,7 +321,7 @@ fn drink_ui(
         ),
     );
     ui.add_space(grid::EASY);
-    level_ui(ui, drink.difference, line_words(answer));
+    level_ui(ui, drink.difference, line_words(answer), screen.units);
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {

@@ -121,7 +121,9 @@ fn slider_ui(
         let amount = if *steps == 0 {
             "none".to_owned()
         } else {
-            screen.book.amount_words(&adjustable.amount(*steps))
+            screen
+                .book
+                .amount_words_in(&adjustable.amount(*steps), screen.units)
         };
         ui.label(RichText::new(amount).color(palette.text_strong));
     });
@@ -142,7 +144,13 @@ fn drink_ui(
     let title = RichText::new("With these amounts").font(TypeStyle::Heading.font_id());
     ui.label(title.color(palette.text_strong));
     let line = line_words(answer);
-    level_moved_ui(ui, &nearby.difference, &suggestion.difference, line);
+    level_moved_ui(
+        ui,
+        &nearby.difference,
+        &suggestion.difference,
+        line,
+        screen.units,
+    );
     let scatter = scatter_words(nearby.within_scatter, &nearby.difference);
     ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap());
     if let Some(obstacle) = &nearby.obstacle {

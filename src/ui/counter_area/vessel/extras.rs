@@ -83,15 +83,16 @@ fn closure_ui(
             format!("closure {at} room"),
             format!("Head room of the {word}"),
         );
-        sheet.required(
+        sheet.required_in(
             ui,
             Spot::number(&field, &name).width(48.0),
+            "ml",
             closure.head_room,
             |item, room| {
                 item.closures[at].head_room = room;
             },
         );
-        quiet_ui(ui, "ml free, costs");
+        quiet_ui(ui, "free, costs");
         let (field, name) = (
             format!("closure {at} price"),
             format!("Price of the {word}"),
