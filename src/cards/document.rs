@@ -297,9 +297,8 @@ impl Document {
                     rows.for_each(|row| row.read_in(units));
                 }
                 Block::Cautions(cautions) => {
-                    cautions
-                        .iter_mut()
-                        .for_each(|caution| shown(&mut caution.text));
+                    let texts = cautions.iter_mut().map(|caution| &mut caution.text);
+                    texts.for_each(shown);
                 }
                 Block::Paragraphs(lines) | Block::Footnotes(lines) => {
                     lines.iter_mut().for_each(shown);

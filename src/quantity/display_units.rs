@@ -161,12 +161,21 @@ impl DisplayUnits {
 
     /// A volume as it is said at the counter: "500 ml" or "6½ fl oz".
     pub fn volume_count(self, millilitres: f64) -> String {
+        format!(
+            "{} {}",
+            self.volume_number(millilitres),
+            self.of("ml").symbol
+        )
+    }
+
+    /// Its number alone.
+    pub fn volume_number(self, millilitres: f64) -> String {
         let unit = self.of("ml");
         let count = match self.volume {
             VolumeUnit::Millilitres => millilitres,
             VolumeUnit::FluidOunces => hundredths(unit.value(millilitres)),
         };
-        format!("{} {}", show_count(count), unit.symbol)
+        show_count(count)
     }
 
     /// A sentence of the program, whose figures are metric, with its temperatures and volumes as chosen. "100 ml" stays where

@@ -10,7 +10,7 @@ const METRIC: [&str; 3] = ["°C", "K", "ml"];
 /// Words before "100 ml" that make it something to reckon by.
 const RECKONED_BY: [&str; 3] = ["/", "in ", "per "];
 /// What may stand between the two numbers of "50 to 65 °C" and "58.4 ± 0.5 °C".
-const TO: [&str; 3] = [" to ", " and ", "–"];
+const TO: [&str; 4] = [" to ", " and ", " → ", "–"];
 const PLUS_MINUS: &str = " ± ";
 /// Most decimals of a figure in a sentence.
 const MOST_DECIMALS: usize = 2;
@@ -20,10 +20,21 @@ pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
     let mut rest = text;
     // What stands before this has been translated.
     let mut done = 0;
+    // An amount that moves is told as finely as it is typed.
+    let least = if text.contains('→') {
+        MOST_DECIMALS
+    } else {
+        0
+    };
     while let Some((at, metric)) = next_unit(rest) {
         out.push_str(&rest[..at]);
         rest = &rest[at + metric.len()..];
         let unit = units.of(metric);
+        if unit.is_metric() {
+            out.push_str(metric);
+            done = out.len();
+            continue;
+        }
         let (before, space) = without_space(&out, done);
         let number = number_at_end(&out[done..before]).map(str::to_owned);
         let reckoned = number.as_deref() == Some("100")
@@ -35,7 +46,7 @@ pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
             Some(number) if !reckoned => {
                 let space = out[before..].to_owned();
                 out.truncate(before);
-                replace_figure(&mut out, done, number.len(), &unit);
+                replace_figure(&mut out, done, number.len(), &unit, least);
                 out.push_str(&space);
                 out.push_str(unit.symbol);
                 rest = doubt_behind(&mut out, rest, &unit);
@@ -75,8 +86,13 @@ fn without_space(text: &str, done: usize) -> (usize, bool) {
 }
 
 fn number_at_end(text: &str) -> Option<&str> {
-    let is_part =
-        |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '½' | '¼' | '¾' | '⅓' | '⅔');
+    let is_part = |c: char| {
+        c.is_ascii_digit()
+            || matches!(
+                c,
+                '.' | ',' | '½' | '¼' | '¾' | '⅓' | '⅔' | '⅛' | '⅜' | '⅝' | '⅞'
+            )
+    };
     let digits = text.trim_end_matches(is_part);
     let from = digits.strip_suffix('−').map_or(digits.len(), str::len);
     let number = text[from..].trim_start_matches([',', '.']);
@@ -84,7 +100,13 @@ fn number_at_end(text: &str) -> Option<&str> {
 }
 
 /// Replaces the figure at the end of a text, with the doubt or the range that it is a part of.
-fn replace_figure(out: &mut String, done: usize, length: usize, unit: &ShownUnit<'_>) {
+fn replace_figure(
+    out: &mut String,
+    done: usize,
+    length: usize,
+    unit: &ShownUnit<'_>,
+    least: usize,
+) {
     let last = out.split_off(out.len() - length);
     let mut joint = None;
     for between in TO.into_iter().chain([PLUS_MINUS]) {
@@ -95,12 +117,12 @@ fn replace_figure(out: &mut String, done: usize, length: usize, unit: &ShownUnit
     }
     let Some((first, between)) = joint else {
         let is_size = out.ends_with("± ") || out.ends_with("by ");
-        out.push_str(&figure(&last, unit, is_size));
+        out.push_str(&figure(&last, unit, is_size, least));
         return;
     };
     out.truncate(out.len() - between.len() - first.len());
-    let last = figure(&last, unit, between == PLUS_MINUS);
-    let _ = write!(out, "{}{between}{last}", figure(&first, unit, false));
+    let last = figure(&last, unit, between == PLUS_MINUS, least);
+    let _ = write!(out, "{}{between}{last}", figure(&first, unit, false, least));
 }
 
 /// The uncertainty behind a unit: "58.4 °C ± 0.5", "58.4 °C, ± 0.5".
@@ -117,14 +139,15 @@ fn doubt_behind<'text>(out: &mut String, rest: &'text str, unit: &ShownUnit<'_>)
         let has_own_unit = METRIC.iter().any(|metric| next.starts_with(metric));
         if parse_number(number).is_ok() && !has_own_unit {
             out.push_str(lead);
-            out.push_str(&figure(number, unit, true));
+            out.push_str(&figure(number, unit, true, 0));
             return &behind[number.len()..];
         }
     }
     rest
 }
 
-fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
+/// A figure with the digits that it had, or at least so many decimals of a volume.
+fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool, least: usize) -> String {
     let Ok(metric) = parse_number(number) else {
         return number.to_owned();
     };
@@ -138,7 +161,8 @@ fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
     };
     let little = unit.more_decimals > 0 && value.abs() < 1.0;
     let more = usize::try_from(unit.more_decimals).unwrap_or(0) + usize::from(little);
-    let decimals = (decimals + more).min(MOST_DECIMALS);
+    let least = if unit.more_decimals > 0 { least } else { 0 };
+    let decimals = (decimals + more).min(MOST_DECIMALS).max(least);
     let shown = show_number(value, decimals);
     if unit.more_decimals > 0 {
         trimmed(&shown).to_owned()
@@ -179,7 +203,8 @@ mod tests {
                 "at most 5 g of sugar in 100 ml",
             ),
             ("7.4 g/100 ml at 58 °C", "7.4 g/100 ml at 136 °F"),
-            ("milk 120 ml → 135½ ml", "milk 4.1 fl oz → 4.6 fl oz"),
+            ("milk 120 ml → 135½ ml", "milk 4.06 fl oz → 4.58 fl oz"),
+            ("milk 120 → 135 ml", "milk 4.06 → 4.57 fl oz"),
             ("measured, °C", "measured, °F"),
             ("g or ml", "g or ml"),
             ("0.3 ml of it", "0.01 fl oz of it"),
@@ -195,6 +220,6 @@ mod tests {
             temperature: TemperatureUnit::Fahrenheit,
             ..DisplayUnits::METRIC
         };
-        assert_eq!(only_warm.words("500 ml at 50 °C"), "500 ml at 122 °F");
+        assert_eq!(only_warm.words("135½ ml at 50 °C"), "135½ ml at 122 °F");
     }
 }

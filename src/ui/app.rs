@@ -347,9 +347,7 @@ impl App {
         let compare = shown.filter(|_| self.view.area == Area::Compare);
         let compare = compare
             .map(|shown| {
-                let units = self.view.units;
-                let state = &mut self.view.compare;
-                compare_area::CompareLooks::take(&mut self.workbench, shown, state, units)
+                compare_area::CompareLooks::take(&mut self.workbench, shown, &mut self.view)
             })
             .unwrap_or_default();
         let lesson = if self.view.area == Area::Lesson {

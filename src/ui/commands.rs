@@ -90,6 +90,7 @@ impl UiCommand {
             shortcut,
             alternative: None,
         };
+        let shifted = |label, tooltip, key| entry(label, tooltip, keys(CONTROL_SHIFT, key));
         let either = |entry: Entry, alternative| Entry {
             alternative: Some(alternative),
             ..entry
@@ -100,21 +101,13 @@ impl UiCommand {
                 "Begin an empty book",
                 keys(Modifiers::COMMAND, Key::N),
             ),
-            Self::NewRecipe => entry(
-                "New drink",
-                "Begin a new drink",
-                keys(CONTROL_SHIFT, Key::N),
-            ),
+            Self::NewRecipe => shifted("New drink", "Begin a new drink", Key::N),
             Self::OpenBook => entry(
                 "Open…",
                 "Open another book",
                 keys(Modifiers::COMMAND, Key::O),
             ),
-            Self::SaveAs => entry(
-                "Save as…",
-                "Save the book in another file",
-                keys(CONTROL_SHIFT, Key::S),
-            ),
+            Self::SaveAs => shifted("Save as…", "Save the book in another file", Key::S),
             Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
             Self::Redo => either(
                 entry(
@@ -177,15 +170,15 @@ impl UiCommand {
                 "Close what is open, or return to the recipe",
                 keys(Modifiers::NONE, Key::Escape),
             ),
-            Self::OtherDegrees => entry(
+            Self::OtherDegrees => shifted(
                 "°C or °F",
                 "Read temperatures in °F instead of °C, and back",
-                keys(CONTROL_SHIFT, Key::D),
+                Key::D,
             ),
-            Self::OtherVolumes => entry(
+            Self::OtherVolumes => shifted(
                 "ml or fl oz",
                 "Read volumes in US fluid ounces instead of millilitres, and back",
-                keys(CONTROL_SHIFT, Key::L),
+                Key::L,
             ),
             Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
         }

@@ -55,9 +55,9 @@ impl CompareLooks {
     pub(super) fn take(
         workbench: &mut Workbench,
         shown: &Shown,
-        state: &mut CompareState,
-        units: DisplayUnits,
+        view: &mut ViewState,
     ) -> Arc<Self> {
+        let (state, units) = (&mut view.compare, view.units);
         let others = state.beside.iter().filter(|other| *other != shown);
         let wanted: Vec<Shown> = std::iter::once(shown)
             .chain(others.take(MOST_BESIDE))

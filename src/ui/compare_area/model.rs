@@ -6,6 +6,7 @@ use std::sync::Arc;
 use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
 use crate::book::{Allergen, Book, Entry, LineId, Recipe};
 use crate::quantity::{DisplayUnits, rounded_at_most};
+use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
 use crate::workbench::{Serving, Shown};
@@ -53,6 +54,7 @@ pub(super) enum Cell {
 pub(super) struct Row {
     pub(super) name: String,
     pub(super) unit: String,
+    pub(super) term: Option<Term>,
     pub(super) cells: Vec<Cell>,
 }
 
@@ -134,6 +136,7 @@ fn figure_row(
     Row {
         name: measurand.word().to_owned(),
         unit: unit_of(book, measurand, units),
+        term: Term::of_measurand(measurand),
         cells: drinks.iter().map(cell).collect(),
     }
 }
@@ -171,6 +174,7 @@ fn words_row(name: &str, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> 
     Row {
         name: name.to_owned(),
         unit: String::new(),
+        term: None,
         cells: texts.into_iter().map(cell).collect(),
     }
 }
@@ -201,6 +205,7 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
         Row {
             name: "margin".to_owned(),
             unit: currency.clone(),
+            term: None,
             cells: drinks
                 .iter()
                 .map(|drink| Cell::Figure {

@@ -3,7 +3,7 @@
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, VesselId};
 use crate::quantity::{DisplayUnits, show_number};
-use crate::swap::{Adapted, Ladder, move_words};
+use crate::swap::{Adapted, Ladder, move_words_in};
 use crate::ui::Screen;
 use crate::ui::wording::ingredient_name;
 use crate::workbench::VariationKind;
@@ -17,7 +17,7 @@ pub(super) fn amounts(screen: &Screen<'_>, drink: &Adapted) -> String {
     let moves: Vec<String> = drink
         .moves
         .iter()
-        .map(|moved| screen.units.words(&move_words(screen.book, moved, &lines)))
+        .map(|moved| move_words_in(screen.book, moved, &lines, screen.units))
         .collect();
     if moves.is_empty() {
         "the amounts stay as they are".to_owned()

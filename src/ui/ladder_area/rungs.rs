@@ -7,6 +7,7 @@ use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::swap::{Adapted, Ladder, Rung};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -99,14 +100,18 @@ fn legend_ui(ui: &mut Ui) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        for (colour, words) in [
-            (palette.roles.flavour, "can't be taken out"),
-            (palette.roles.sweetener, "added by the sweetener"),
+        for (colour, words, term) in [
+            (
+                palette.roles.flavour,
+                "can't be taken out",
+                Some(Term::SugarFloor),
+            ),
+            (palette.roles.sweetener, "added by the sweetener", None),
         ] {
             let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
             ui.painter().rect_filled(rect.shrink(1.0), 2.0, colour);
             let words = RichText::new(words).font(TypeStyle::Small.font_id());
-            ui.label(words.color(palette.text_quiet));
+            ui.label(words.color(palette.text_quiet)).explained(term);
             ui.add_space(grid::NEAR);
         }
     });

@@ -9,6 +9,7 @@ use crate::quantity::ShownUnit;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
@@ -195,6 +196,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         let drinking = Number {
             field: "drinking-temperature",
             before: "taste compared at",
+            term: Some(Term::DrinkingTemperature),
             name: &format!("Drinking temperature in {}", celsius.symbol),
             unit: celsius,
             value: resolved.drinking_temperature,
@@ -206,6 +208,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         let price = Number {
             field: "menu-price",
             before: "price",
+            term: None,
             name: "Menu price",
             unit: screen.units.of(&screen.book.settings.currency),
             value: resolved.menu_price,
@@ -282,6 +285,7 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
 struct Number<'number> {
     field: &'static str,
     before: &'static str,
+    term: Option<Term>,
     name: &'number str,
     unit: ShownUnit<'number>,
     value: Option<f64>,
@@ -291,7 +295,20 @@ struct Number<'number> {
     room: f32,
 }
 
+/// Width of the field, in points.
+const FIELD: f32 = 44.0;
+/// The same for a figure of one more digit, such as a temperature in °F, in points.
+const FIELD_OF_MORE: f32 = 54.0;
+
 impl Number<'_> {
+    fn field_width(&self) -> f32 {
+        if self.unit.is_metric() {
+            FIELD
+        } else {
+            FIELD_OF_MORE
+        }
+    }
+
     fn show(
         &self,
         ui: &mut Ui,
@@ -306,11 +323,13 @@ impl Number<'_> {
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet)
         };
-        ui.allocate_ui(vec2(self.room, grid::TARGET), |ui| {
+        let room = self.room + self.field_width() - FIELD;
+        ui.allocate_ui(vec2(room, grid::TARGET), |ui| {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::TIGHT;
-                ui.label(small(self.before));
-                let (rect, _) = ui.allocate_exact_size(vec2(44.0, grid::TARGET), Sense::hover());
+                ui.label(small(self.before)).explained(self.term);
+                let (rect, _) =
+                    ui.allocate_exact_size(vec2(self.field_width(), grid::TARGET), Sense::hover());
                 let key = key(screen, self.field);
                 let shown = self
                     .value

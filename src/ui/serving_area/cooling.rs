@@ -10,6 +10,7 @@ use crate::balance::{
 use crate::book::{ClosureKind, TemperatureWindow};
 use crate::quantity::{DisplayUnits, Uncertain, rounded_at_most, show_number};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
@@ -83,11 +84,12 @@ fn window_ui(ui: &mut Ui, screen: &Screen<'_>) {
         return;
     };
     let (words, is_inside) = window_words(kind, window, celsius, screen.units);
-    if is_inside {
-        sheet::words_ui(ui, words);
+    let said = if is_inside {
+        sheet::words_ui(ui, words)
     } else {
-        sheet::off_ui(ui, words);
-    }
+        sheet::off_ui(ui, words)
+    };
+    said.explained(Term::ServingWindow);
 }
 
 fn window_words(

@@ -23,6 +23,7 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
     let column = |name: &str| Column {
         name: name.to_owned(),
         unit: String::new(),
+        term: None,
     };
     let columns = [column("per 100 ml"), column("per drink")];
     let rows: Vec<TableRow> = serving

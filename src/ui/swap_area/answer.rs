@@ -8,6 +8,7 @@ use crate::balance::{Balance, Difference, difference};
 use crate::quantity::show_grouped;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{figure_list::FigureText, level_ui};
@@ -94,14 +95,22 @@ pub(super) fn side_by_side_ui(
     }
 }
 
+/// The name of a drink; standard and plain swap are terms.
+fn title_ui(ui: &mut Ui, drink: &Drink<'_>) {
+    let palette = theme::palette(ui.visuals());
+    let title = RichText::new(&drink.title).font(TypeStyle::Heading.font_id());
+    let term = match drink.kind {
+        Kind::Standard => Some(Term::Standard),
+        Kind::Plain => Some(Term::PlainSwap),
+        Kind::Suggestion(_) => None,
+    };
+    ui.label(title.color(palette.text_strong)).explained(term);
+}
+
 /// A drink as its name and its figures in one line.
 fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
     let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(&drink.title)
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    );
+    title_ui(ui, drink);
     let figures = model::compared(screen, drink.balance, None);
     let words: Vec<String> = figures
         .iter()
@@ -184,9 +193,16 @@ fn choice_ui<'answer>(
         egui::Grid::new("suggestions")
             .spacing([grid::APART, grid::TIGHT])
             .show(ui, |ui| {
-                let heads = ["bring it back by", "", "distance", "sugar", "cost"];
-                for head in heads {
-                    ui.label(RichText::new(head).color(palette.text_quiet));
+                let heads = [
+                    ("bring it back by", None),
+                    ("", None),
+                    ("distance", Some(Term::Distance)),
+                    ("sugar", None),
+                    ("cost", None),
+                ];
+                for (head, term) in heads {
+                    ui.label(RichText::new(head).color(palette.text_quiet))
+                        .explained(term);
                 }
                 ui.end_row();
                 for (at, suggestion) in answer.suggestions.iter().enumerate() {
@@ -220,7 +236,7 @@ fn sentences_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
-        ui.add(Label::new(RichText::new(words).color(colour)).wrap());
+        ui.add(Label::new(RichText::new(words).color(colour)).wrap())
     };
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
@@ -229,7 +245,7 @@ fn sentences_ui(
             let words = screen.units.words(&suggestion.explanation);
             say(ui, &words, palette.text_strong);
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
-            say(ui, words, palette.text_normal);
+            say(ui, words, palette.text_normal).explained(Term::Scatter);
         }
         let shown = if state.all_reasons {
             answer.reasons.len()
@@ -306,11 +322,7 @@ fn drink_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     ui.spacing_mut().item_spacing.x = grid::NEAR;
-    ui.label(
-        RichText::new(&drink.title)
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    );
+    title_ui(ui, drink);
     let is_standard = matches!(drink.kind, Kind::Standard);
     figures_ui(
         ui,
@@ -425,6 +437,7 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
                     palette.text_quiet,
                 );
             }
+            let response = response.explained(Term::of_measurand(row.measurand));
             if let Some(gap) = row.gap() {
                 response.on_hover_text(gap);
             }

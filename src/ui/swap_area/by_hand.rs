@@ -6,6 +6,7 @@ use super::answer::{figures_ui, line_words, scatter_words};
 use super::{SwapState, accept, model};
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level_moved_ui;
 use crate::ui::wording::ingredient_name;
@@ -152,7 +153,8 @@ fn drink_ui(
         screen.units,
     );
     let scatter = scatter_words(nearby.within_scatter, &nearby.difference);
-    ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap());
+    ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())
+        .explained(Term::Scatter);
     if let Some(obstacle) = &nearby.obstacle {
         let words = format!("It does not keep what is asked: {obstacle}.");
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());

@@ -8,6 +8,7 @@ use crate::quantity::{DisplayUnits, ShownUnit, show_compact};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
@@ -243,7 +244,7 @@ fn temperature_ui(
         ("from", "served no cooler than", &mut from),
         ("to", "served no hotter than", &mut to),
     ] {
-        ui.label(words);
+        ui.label(words).explained(Term::ServingWindow);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
         let name = model::capitalised(words);

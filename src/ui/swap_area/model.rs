@@ -8,7 +8,7 @@ use crate::book::{
 };
 use crate::quantity::{DisplayUnits, show_number};
 use crate::swap::{
-    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words,
+    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words_in,
 };
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
@@ -177,7 +177,7 @@ pub(in crate::ui) fn changes_in_words(
             from: from.cloned(),
             to: to.cloned(),
         };
-        units.words(&move_words(book, &line, &[after, before]))
+        move_words_in(book, &line, &[after, before], units)
     };
     for line in after.lines() {
         match before.line(&line.id) {
@@ -273,8 +273,8 @@ pub(in crate::ui) fn step_words(
         WalkMove::PlainSwap => "Plain swap, equal measures".to_owned(),
         WalkMove::Line(moved) => {
             let before = &answer.plain.resolved;
-            let words = move_words(screen.book, moved, &[&step.balance.resolved, before]);
-            screen.units.words(&words)
+            let lines = [&step.balance.resolved, before];
+            move_words_in(screen.book, moved, &lines, screen.units)
         }
     }
 }

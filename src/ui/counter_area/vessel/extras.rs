@@ -5,6 +5,7 @@ use egui::Ui;
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, quiet_ui, section_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
@@ -78,7 +79,7 @@ fn closure_ui(
         stays = !icon_button(ui, Icon::Delete, &words, "Take it out").clicked();
     });
     sheet.row(ui, "", |sheet, ui| {
-        quiet_ui(ui, "leaves");
+        quiet_ui(ui, "leaves").explained(Term::HeadRoom);
         let (field, name) = (
             format!("closure {at} room"),
             format!("Head room of the {word}"),

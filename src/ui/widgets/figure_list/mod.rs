@@ -10,6 +10,7 @@ use egui::{
 };
 
 use super::why::why_ui;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::screen::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
@@ -271,7 +272,9 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
     figure(ui, row, columns, line, style, colour);
-    response.on_hover_text("why this number")
+    response
+        .explained(Term::of_measurand(row.measurand))
+        .on_hover_text("why this number")
 }
 
 fn figure(

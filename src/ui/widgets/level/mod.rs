@@ -19,6 +19,7 @@ use crate::balance::published::noticeable;
 use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
 use crate::quantity::{DisplayUnits, show_number};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// The narrowest level, in points; a container that is narrower scrolls.
@@ -125,7 +126,7 @@ pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str
             theme::palette(ui.visuals()),
         );
     }
-    response.on_hover_ui(|ui| {
+    response.explained(Term::Level).on_hover_ui(|ui| {
         for mark in marks_of(difference) {
             ui.label(format!("{}: {}", mark.axis.word(), mark.words()));
         }
@@ -170,6 +171,9 @@ fn explain_on_hover(
                 show_number(u, 1),
                 show_number(scatter, 1)
             ));
+        }
+        if let Some(term) = Term::of_axis(&axis.axis) {
+            ui.label(term.sentence());
         }
         let source = egui::RichText::new(source_of(&axis.axis)).text_style(TypeStyle::Small.into());
         ui.label(source.color(theme::palette(ui.visuals()).text_quiet));
