@@ -384,6 +384,9 @@ fn unsaved_ui(
     keep
 }
 
+/// Room for the title above the keys, the button below them and the edges of the window, in points.
+const ROUND_THE_KEYS: f32 = 45.0 * grid::STEP;
+
 fn keys_ui(ui: &mut Ui) -> bool {
     title_ui(ui, "Keys");
     let palette = theme::palette(ui.visuals());
@@ -404,15 +407,21 @@ fn keys_ui(ui: &mut Ui) -> bool {
     let others = others
         .into_iter()
         .map(|(keys, words)| (keys.to_owned(), words));
-    egui::Grid::new("keys")
-        .num_columns(2)
-        .spacing([grid::APART, grid::TIGHT])
+    // Where the window is low they scroll, so that the way out stays in sight.
+    let most = ui.ctx().content_rect().height() - ROUND_THE_KEYS;
+    egui::ScrollArea::vertical()
+        .max_height(most)
         .show(ui, |ui| {
-            for (keys, words) in table.chain(others) {
-                ui.label(RichText::new(keys).color(palette.text_strong));
-                ui.label(RichText::new(words).color(palette.text_normal));
-                ui.end_row();
-            }
+            egui::Grid::new("keys")
+                .num_columns(2)
+                .spacing([grid::APART, grid::TIGHT])
+                .show(ui, |ui| {
+                    for (keys, words) in table.chain(others) {
+                        ui.label(RichText::new(keys).color(palette.text_strong));
+                        ui.label(RichText::new(words).color(palette.text_normal));
+                        ui.end_row();
+                    }
+                });
         });
     ui.add_space(grid::NEAR);
     !main_button_ui(ui, "Close", true)

@@ -182,6 +182,9 @@ impl Term {
 pub(super) trait Explained {
     /// The sentence appears under the pointer and belongs to what a screen reader says of it.
     fn explained(self, term: impl Into<Option<Term>>) -> Self;
+
+    /// The same with what a click does below it.
+    fn explained_with(self, term: impl Into<Option<Term>>, click: &str) -> Self;
 }
 
 impl Explained for Response {
@@ -189,6 +192,13 @@ impl Explained for Response {
         match term.into() {
             Some(term) => self.on_hover_text(term.sentence()),
             None => self,
+        }
+    }
+
+    fn explained_with(self, term: impl Into<Option<Term>>, click: &str) -> Self {
+        match term.into() {
+            Some(term) => self.on_hover_text(format!("{}\nClick: {click}", term.sentence())),
+            None => self.on_hover_text(click),
         }
     }
 }

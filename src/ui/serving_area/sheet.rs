@@ -106,9 +106,7 @@ pub(super) fn figure_ui(
     measurand: Measurand,
 ) {
     let response = row_ui(ui, name, value, unit, Sense::click());
-    let response = response
-        .explained(Term::of_measurand(measurand))
-        .on_hover_text("why this number");
+    let response = response.explained_with(Term::of_measurand(measurand), "why this number");
     Popup::from_toggle_button_response(&response)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(WHY_WIDTH)

@@ -272,9 +272,7 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
     figure(ui, row, columns, line, style, colour);
-    response
-        .explained(Term::of_measurand(row.measurand))
-        .on_hover_text("why this number")
+    response.explained_with(Term::of_measurand(row.measurand), "why this number")
 }
 
 fn figure(
