@@ -12,20 +12,14 @@ const RECKONED_BY: [&str; 3] = ["/", "in ", "per "];
 /// What may stand between the two numbers of "50 to 65 °C" and "58.4 ± 0.5 °C".
 const TO: [&str; 4] = [" to ", " and ", " → ", "–"];
 const PLUS_MINUS: &str = " ± ";
-/// Most decimals of a figure in a sentence.
-const MOST_DECIMALS: usize = 2;
+/// Decimals of a volume in a sentence.
+const VOLUME_DECIMALS: usize = 2;
 
 pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     // What stands before this has been translated.
     let mut done = 0;
-    // An amount that moves is told as finely as it is typed.
-    let least = if text.contains('→') {
-        MOST_DECIMALS
-    } else {
-        0
-    };
     while let Some((at, metric)) = next_unit(rest) {
         out.push_str(&rest[..at]);
         rest = &rest[at + metric.len()..];
@@ -46,7 +40,7 @@ pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
             Some(number) if !reckoned => {
                 let space = out[before..].to_owned();
                 out.truncate(before);
-                replace_figure(&mut out, done, number.len(), &unit, least);
+                replace_figure(&mut out, done, number.len(), &unit);
                 out.push_str(&space);
                 out.push_str(unit.symbol);
                 rest = doubt_behind(&mut out, rest, &unit);
@@ -100,13 +94,7 @@ fn number_at_end(text: &str) -> Option<&str> {
 }
 
 /// Replaces the figure at the end of a text, with the doubt or the range that it is a part of.
-fn replace_figure(
-    out: &mut String,
-    done: usize,
-    length: usize,
-    unit: &ShownUnit<'_>,
-    least: usize,
-) {
+fn replace_figure(out: &mut String, done: usize, length: usize, unit: &ShownUnit<'_>) {
     let last = out.split_off(out.len() - length);
     let mut joint = None;
     for between in TO.into_iter().chain([PLUS_MINUS]) {
@@ -117,12 +105,12 @@ fn replace_figure(
     }
     let Some((first, between)) = joint else {
         let is_size = out.ends_with("± ") || out.ends_with("by ");
-        out.push_str(&figure(&last, unit, is_size, least));
+        out.push_str(&figure(&last, unit, is_size));
         return;
     };
     out.truncate(out.len() - between.len() - first.len());
-    let last = figure(&last, unit, between == PLUS_MINUS, least);
-    let _ = write!(out, "{}{between}{last}", figure(&first, unit, false, least));
+    let last = figure(&last, unit, between == PLUS_MINUS);
+    let _ = write!(out, "{}{between}{last}", figure(&first, unit, false));
 }
 
 /// The uncertainty behind a unit: "58.4 °C ± 0.5", "58.4 °C, ± 0.5".
@@ -139,36 +127,30 @@ fn doubt_behind<'text>(out: &mut String, rest: &'text str, unit: &ShownUnit<'_>)
         let has_own_unit = METRIC.iter().any(|metric| next.starts_with(metric));
         if parse_number(number).is_ok() && !has_own_unit {
             out.push_str(lead);
-            out.push_str(&figure(number, unit, true, 0));
+            out.push_str(&figure(number, unit, true));
             return &behind[number.len()..];
         }
     }
     rest
 }
 
-/// A figure with the digits that it had, or at least so many decimals of a volume.
-fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool, least: usize) -> String {
+/// A temperature keeps its decimals; a volume gets two, about as fine as whole millilitres, without zeros at their end.
+fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
     let Ok(metric) = parse_number(number) else {
         return number.to_owned();
     };
-    let decimals = number
-        .split_once(['.', ','])
-        .map_or(0, |(_, decimals)| decimals.len());
     let value = if is_size {
         unit.difference(metric)
     } else {
         unit.value(metric)
     };
-    let little = unit.more_decimals > 0 && value.abs() < 1.0;
-    let more = usize::try_from(unit.more_decimals).unwrap_or(0) + usize::from(little);
-    let least = if unit.more_decimals > 0 { least } else { 0 };
-    let decimals = (decimals + more).min(MOST_DECIMALS).max(least);
-    let shown = show_number(value, decimals);
     if unit.more_decimals > 0 {
-        trimmed(&shown).to_owned()
-    } else {
-        shown
+        return trimmed(&show_number(value, VOLUME_DECIMALS)).to_owned();
     }
+    let decimals = number
+        .split_once(['.', ','])
+        .map_or(0, |(_, decimals)| decimals.len());
+    show_number(value, decimals)
 }
 
 #[cfg(test)]
@@ -195,7 +177,7 @@ mod tests {
             ("expected −10 to 110 °C", "expected 14 to 230 °F"),
             ("58.4 ± 0.5 °C", "137.1 ± 0.9 °F"),
             ("warm: 58.4 °C, ± 0.5", "warm: 137.1 °F, ± 0.9"),
-            ("342\u{a0}ml ± 12", "11.6\u{a0}fl oz ± 0.41"),
+            ("342\u{a0}ml ± 12", "11.56\u{a0}fl oz ± 0.41"),
             ("2.4 K above it", "4.3 °F above it"),
             ("with acesulfame K", "with acesulfame K"),
             (

@@ -57,7 +57,7 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         let foot = grid::TARGET + grid::TIGHT;
         let room = vec2(ui.available_width(), ui.available_height() - foot);
         wish = ui
-            .allocate_ui(room, |ui| rows_ui(ui, state, rows, order, &shown))
+            .allocate_ui(room, |ui| rows_ui(ui, state, (rows, order), &shown, width))
             .inner
             .or(wish);
         copy_ui(ui, state.kind.words().1, || {
@@ -290,9 +290,9 @@ fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
 fn rows_ui(
     ui: &mut Ui,
     state: &mut CounterState,
-    rows: &[Row],
-    order: &[usize],
+    (rows, order): (&[Row], &[usize]),
     shown: &[(usize, Column)],
+    width: f32,
 ) -> Option<Wish> {
     let mut wish = None;
     if let Some(place) = state
@@ -314,6 +314,8 @@ fn rows_ui(
         area = area.vertical_scroll_offset(offset_for(state, ui.available_height()));
     }
     let output = area.show_rows(ui, ROW, order.len(), |ui, range| {
+        // As wide as the headings, whether or not there is a bar beside the rows.
+        ui.set_max_width(width + grid::TIGHT);
         for place in range {
             let row = &rows[order[place]];
             let response = row_ui(ui, state, row, place, shown);
