@@ -40,7 +40,8 @@ pub(super) fn rungs_ui(
         return;
     };
     for reason in &ladder.reasons {
-        words_ui(ui, format!("No levels: {reason}."), palette.caution);
+        let words = screen.units.words(&format!("No levels: {reason}."));
+        words_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
         return;
@@ -89,7 +90,10 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
                 Cell::words(&model::amounts(screen, drink)),
                 Cell::words(&overall_words(&drink.difference)),
             ]),
-            Err(reason) => table.row([level, Cell::words(&format!("can't be made: {reason}"))]),
+            Err(reason) => {
+                let words = screen.units.words(&format!("can't be made: {reason}"));
+                table.row([level, Cell::words(&words)]);
+            }
         }
     }
     table
@@ -131,7 +135,8 @@ fn rung_ui(
         Ok(drink) => drink,
         Err(reason) => {
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            words_ui(ui, format!("Can't be made: {reason}."), palette.caution);
+            let words = screen.units.words(&format!("Can't be made: {reason}."));
+            words_ui(ui, words, palette.caution);
             return;
         }
     };
