@@ -2,6 +2,7 @@
 
 use super::well_formed::LARGEST_AMOUNT;
 use super::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
+use crate::quantity::DisplayUnits;
 use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
 
 /// Why a typed amount means nothing in this book.
@@ -42,10 +43,15 @@ pub enum AmountWordError {
 impl Book {
     /// An amount as it is said: "1½ scoops", "15 ml", "to the rim".
     pub fn amount_words(&self, amount: &Amount) -> String {
+        self.amount_words_in(amount, DisplayUnits::METRIC)
+    }
+
+    /// The same with volumes in the unit that a person reads: "to 16.9 fl oz".
+    pub fn amount_words_in(&self, amount: &Amount, units: DisplayUnits) -> String {
         match amount {
             Amount::Grams(grams) => format!("{} g", show_count(*grams)),
-            Amount::Millilitres(millilitres) => format!("{} ml", show_count(*millilitres)),
-            Amount::FillTo(millilitres) => format!("to {} ml", show_count(*millilitres)),
+            Amount::Millilitres(millilitres) => units.volume_count(*millilitres),
+            Amount::FillTo(millilitres) => format!("to {}", units.volume_count(*millilitres)),
             Amount::FillToRim => "to the rim".to_owned(),
             Amount::Count(count, measure) => {
                 let (one, many) = self
@@ -70,14 +76,30 @@ impl Book {
         ingredient: Option<&Ingredient>,
         current: Option<&Amount>,
     ) -> Result<Amount, AmountWordError> {
+        self.amount_from_text_in(text, ingredient, current, DisplayUnits::METRIC)
+    }
+
+    /// The same where a person reads volumes in another unit: a bare number in place of a volume is in that unit.
+    pub fn amount_from_text_in(
+        &self,
+        text: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&Amount>,
+        units: DisplayUnits,
+    ) -> Result<Amount, AmountWordError> {
         let TypedAmount { number, unit } = parse_amount(text)?;
+        let volume = |number: f64| units.of("ml").kept(number);
         let amount = match unit {
             TypedUnit::Grams => Amount::Grams(number),
             TypedUnit::Millilitres => Amount::Millilitres(number),
             TypedUnit::FillToMillilitres => Amount::FillTo(number),
+            TypedUnit::FillToNumber => Amount::FillTo(volume(number)),
             TypedUnit::FillToRim => Amount::FillToRim,
             TypedUnit::None => match current {
                 Some(Amount::FillToRim) | None => Amount::Grams(number),
+                Some(current @ (Amount::Millilitres(_) | Amount::FillTo(_))) => {
+                    current.with_number(volume(number))
+                }
                 Some(current) => current.with_number(number),
             },
             TypedUnit::Word(word) => {

@@ -1,5 +1,7 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
+use crate::quantity::DisplayUnits;
+
 /// What a card is for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum CardKind {
@@ -268,7 +270,61 @@ impl Document {
     }
 }
 
+impl Document {
+    /// Prints temperatures and volumes as a person reads them. What a person wrote (names, instructions, notes) stays.
+    pub(super) fn read_in(&mut self, units: DisplayUnits) {
+        if units == DisplayUnits::METRIC {
+            return;
+        }
+        let shown = |text: &mut String| *text = units.words(text);
+        for block in &mut self.blocks {
+            match block {
+                Block::Heading(text) => shown(text),
+                Block::Facts(facts) => facts.iter_mut().for_each(|fact| {
+                    shown(&mut fact.name);
+                    shown(&mut fact.value);
+                }),
+                Block::Table(table) => {
+                    shown(&mut table.caption);
+                    let titles = table.columns.iter_mut().map(|column| &mut column.title);
+                    titles.for_each(shown);
+                    // The first cell is the name of its row.
+                    let cells = table.rows.iter_mut().flat_map(|row| row.iter_mut().skip(1));
+                    cells.for_each(shown);
+                }
+                Block::Steps(stages) => {
+                    let rows = stages.iter_mut().flat_map(|stage| &mut stage.rows);
+                    rows.for_each(|row| row.read_in(units));
+                }
+                Block::Cautions(cautions) => {
+                    let texts = cautions.iter_mut().map(|caution| &mut caution.text);
+                    texts.for_each(shown);
+                }
+                Block::Paragraphs(lines) | Block::Footnotes(lines) => {
+                    lines.iter_mut().for_each(shown);
+                }
+            }
+        }
+    }
+}
+
 impl StepRow {
+    fn read_in(&mut self, units: DisplayUnits) {
+        let Self::Line {
+            amount, remarks, ..
+        } = self
+        else {
+            return;
+        };
+        *amount = units.words(amount);
+        // Among the remarks are notes of a person; the temperature begins so and no note is like it to the end.
+        for remark in remarks {
+            if remark.starts_with("at ") && remark.ends_with("\u{a0}°C") {
+                *remark = units.words(remark);
+            }
+        }
+    }
+
     /// Its texts, in the order in which they are read.
     pub fn texts(&self) -> Vec<&str> {
         match self {

@@ -6,6 +6,7 @@ use super::{
     training_sheet,
 };
 use crate::book::{Book, IngredientId, Recipe, RecipeId, State, VersionId};
+use crate::quantity::DisplayUnits;
 
 /// A recipe and one of its versions, or the recipe itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -58,6 +59,8 @@ pub struct CardOptions {
     pub date: String,
     /// Language of the fixed words, as BCP 47 names it.
     pub language: String,
+    /// What temperatures and volumes are printed in.
+    pub units: DisplayUnits,
 }
 
 impl Default for CardOptions {
@@ -65,6 +68,7 @@ impl Default for CardOptions {
         Self {
             date: String::new(),
             language: "en".to_owned(),
+            units: DisplayUnits::METRIC,
         }
     }
 }
@@ -137,6 +141,7 @@ pub fn card(
     document.shop.clone_from(&book.settings.shop);
     document.date.clone_from(&options.date);
     document.language.clone_from(&options.language);
+    document.read_in(options.units);
     Ok(document)
 }
 

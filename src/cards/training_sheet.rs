@@ -5,7 +5,7 @@ use super::figure_words::{name_of, with_uncertainty};
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{Measurand, PrintedValue, declaration};
-use crate::book::{Amount, Book, Nominal};
+use crate::book::{Amount, Axis, Book, Nominal};
 use crate::quantity::show_number;
 
 pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
@@ -102,12 +102,18 @@ fn lines(made: &Made<'_>) -> Table {
 fn taste(made: &Made<'_>) -> Table {
     let rows = made.balance.axes.iter().map(|axis| {
         let unit = axis.axis.unit();
+        // A step of temperature is a difference.
+        let step_unit = if axis.axis == Axis::Temperature {
+            "K"
+        } else {
+            unit
+        };
         let value = axis.value.map_or_else(
             || "not known".to_owned(),
             |value| with_uncertainty(value, axis.u, unit),
         );
         let step = format!(
-            "{}\u{a0}{unit}",
+            "{}\u{a0}{step_unit}",
             show_number(axis.step, 2)
                 .trim_end_matches('0')
                 .trim_end_matches('.')

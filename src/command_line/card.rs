@@ -193,6 +193,7 @@ fn options(arguments: &CardArguments) -> CardOptions {
     CardOptions {
         date: arguments.date.clone().unwrap_or_default(),
         language: arguments.language.clone(),
+        ..CardOptions::default()
     }
 }
 

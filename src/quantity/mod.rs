@@ -3,13 +3,16 @@
 //! Conventions: mass in grams, volume in millilitres, temperature in degrees Celsius, energy in kilojoules.
 //! A conversion is named `wanted_from_given`.
 
+mod display_units;
 mod number_text;
 mod rounding;
+mod translated_words;
 mod typed_amount;
 mod uncertain;
 mod unit_text;
 mod visible_text;
 
+pub use display_units::{DisplayUnits, ShownUnit, TemperatureUnit, VolumeUnit};
 pub use number_text::{
     NumberError, parse_number, show_compact, show_count, show_grouped, show_number,
 };

@@ -24,6 +24,8 @@ pub enum TypedUnit {
     Millilitres,
     /// `to 500 ml`: what is missing to this volume.
     FillToMillilitres,
+    /// `to 500`: the same, in the unit that the person reads volumes in.
+    FillToNumber,
     /// `to the rim`: what the cup still holds.
     FillToRim,
     /// A word of the counter: `scoops`, `press`, `spoon of ice`.
@@ -87,9 +89,13 @@ fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError>
     }
     let amount = parse_amount(target)?;
     match amount.unit {
-        TypedUnit::Millilitres | TypedUnit::None => Ok(TypedAmount {
+        TypedUnit::Millilitres => Ok(TypedAmount {
             number: amount.number,
             unit: TypedUnit::FillToMillilitres,
+        }),
+        TypedUnit::None => Ok(TypedAmount {
+            number: amount.number,
+            unit: TypedUnit::FillToNumber,
         }),
         _ => Err(AmountTextError::FillTarget {
             found: excerpt(whole, REPEATED),
@@ -121,7 +127,8 @@ fn typed_amount(number: f64, unit: &str) -> TypedAmount {
         "cl" => millilitres(10.0),
         "dl" => millilitres(100.0),
         "l" | "litre" | "litres" | "liter" | "liters" => millilitres(1000.0),
-        "fl oz" | "fl. oz" | "fl. oz." | "floz" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
+        "fl oz" | "fl. oz" | "fl. oz." | "floz" | "fl" | "oz fl" | "fluid ounce"
+        | "fluid ounces" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
         word => TypedAmount {
             number,
             unit: TypedUnit::Word(word.to_owned()),

@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Difference, LineShare, Measurand};
 use crate::book::{Amount, Axis, Book, IngredientId, Resolved};
-use crate::quantity::{show_count, show_number};
+use crate::quantity::{DisplayUnits, show_count, show_number};
 
 use super::answer::{Answer, Suggestion, SuggestionKind};
 use super::changes::LineMove;
@@ -10,6 +10,17 @@ use super::demands::Demands;
 
 /// "house sweetener 1 → ½ spoon". The line has the name that it ends with: `lines` are looked through in order.
 pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
+    move_words_in(book, moved, lines, DisplayUnits::METRIC)
+}
+
+/// The same with volumes in the unit that a person reads.
+pub fn move_words_in(
+    book: &Book,
+    moved: &LineMove,
+    lines: &[&Resolved],
+    units: DisplayUnits,
+) -> String {
+    let words = |amount: &Amount| book.amount_words_in(amount, units);
     let line = lines.iter().find_map(|resolved| resolved.line(&moved.line));
     let name = line
         .and_then(|line| book.ingredient(&line.ingredient))
@@ -18,15 +29,18 @@ pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String 
             |ingredient| ingredient.full_name(),
         );
     match (&moved.from, &moved.to) {
-        (None, Some(to)) => format!("{name} none → {}", book.amount_words(to)),
-        (Some(from), None) => format!("{name} {} → none", book.amount_words(from)),
+        (None, Some(to)) => format!("{name} none → {}", words(to)),
+        (Some(from), None) => format!("{name} {} → none", words(from)),
         (Some(from), Some(to)) => {
             let same_word = unit_word(book, from) == unit_word(book, to);
             let from = match from.number().filter(|_| same_word) {
-                Some(number) => show_count(number),
-                None => book.amount_words(from),
+                Some(number) => match from {
+                    Amount::Millilitres(_) | Amount::FillTo(_) => units.volume_number(number),
+                    _ => show_count(number),
+                },
+                None => words(from),
             };
-            format!("{name} {from} → {}", book.amount_words(to))
+            format!("{name} {from} → {}", words(to))
         }
         (None, None) => name,
     }

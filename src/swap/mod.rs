@@ -32,7 +32,7 @@ pub use bring_level::bring_level;
 pub use changes::LineMove;
 pub use demands::{Demands, LineLimit};
 pub use everywhere::{ReviewItem, everywhere, everywhere_watched, everywhere_with};
-pub use explain::move_words;
+pub use explain::{move_words, move_words_in};
 pub use hot::hot;
 pub use iced::{ice_level_watched, iced, iced_watched, with_ice_level};
 pub use ladder::{Ladder, Level, Rung, ladder, ladder_watched};

@@ -347,7 +347,7 @@ impl App {
         let compare = shown.filter(|_| self.view.area == Area::Compare);
         let compare = compare
             .map(|shown| {
-                compare_area::CompareLooks::take(&mut self.workbench, shown, &mut self.view.compare)
+                compare_area::CompareLooks::take(&mut self.workbench, shown, &mut self.view)
             })
             .unwrap_or_default();
         let lesson = if self.view.area == Area::Lesson {
@@ -361,12 +361,13 @@ impl App {
                 .serving(&shown.recipe, shown.version.as_ref())
         });
         let cards = (self.view.area == Area::Cards).then(|| {
-            let order = shown.and_then(|shown| self.view.cards.order(shown));
+            let order = shown.and_then(|shown| self.view.cards.order(shown, self.view.units));
             card_area::card_frame(&mut self.workbench, order.as_ref())
         });
         let lit = self.view.lit.clone();
         let in_hand = BookInHand {
             book: &book,
+            units: self.view.units,
             title: self.workbench.title(),
             unsaved: self.workbench.has_unsaved_changes(),
             undo: self.workbench.undo_label(),
@@ -386,6 +387,7 @@ impl App {
                 standard: standard.as_ref(),
                 findings: &findings,
                 lens: self.view.lens,
+                units: self.view.units,
                 lit: lit.as_ref(),
             },
         );

@@ -39,6 +39,10 @@ pub enum UiCommand {
     LineBelow,
     /// Back to where one was: close a list, drop a draft, return to the recipe.
     Back,
+    /// Read temperatures in the other unit.
+    OtherDegrees,
+    /// Read volumes in the other unit.
+    OtherVolumes,
     /// Show the keys.
     ShowKeys,
 }
@@ -59,7 +63,7 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 18] = [
+    pub const ALL: [Self; 20] = [
         Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
@@ -77,6 +81,8 @@ impl UiCommand {
         Self::LineAbove,
         Self::LineBelow,
         Self::Back,
+        Self::OtherDegrees,
+        Self::OtherVolumes,
         Self::ShowKeys,
     ];
 
@@ -87,6 +93,7 @@ impl UiCommand {
             shortcut,
             alternative: None,
         };
+        let shifted = |label, tooltip, key| entry(label, tooltip, keys(CONTROL_SHIFT, key));
         let either = |entry: Entry, alternative| Entry {
             alternative: Some(alternative),
             ..entry
@@ -97,11 +104,7 @@ impl UiCommand {
                 "Begin an empty book",
                 keys(Modifiers::COMMAND, Key::N),
             ),
-            Self::NewRecipe => entry(
-                "New drink",
-                "Begin a new drink",
-                keys(CONTROL_SHIFT, Key::N),
-            ),
+            Self::NewRecipe => shifted("New drink", "Begin a new drink", Key::N),
             Self::LookUp => entry(
                 "Find…",
                 "Find anything in the book: drinks, ingredients, notes …",
@@ -112,11 +115,7 @@ impl UiCommand {
                 "Open another book",
                 keys(Modifiers::COMMAND, Key::O),
             ),
-            Self::SaveAs => entry(
-                "Save as…",
-                "Save the book in another file",
-                keys(CONTROL_SHIFT, Key::S),
-            ),
+            Self::SaveAs => shifted("Save as…", "Save the book in another file", Key::S),
             Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
             Self::Redo => either(
                 entry(
@@ -178,6 +177,16 @@ impl UiCommand {
                 "Back",
                 "Close what is open, or return to the recipe",
                 keys(Modifiers::NONE, Key::Escape),
+            ),
+            Self::OtherDegrees => shifted(
+                "°C or °F",
+                "Read temperatures in °F instead of °C, and back",
+                Key::D,
+            ),
+            Self::OtherVolumes => shifted(
+                "ml or fl oz",
+                "Read volumes in US fluid ounces instead of millilitres, and back",
+                Key::L,
             ),
             Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
         }

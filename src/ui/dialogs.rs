@@ -11,7 +11,7 @@ use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use crate::book::{RecipeId, VersionId};
-use crate::quantity::{parse_number, show_number};
+use crate::quantity::DisplayUnits;
 use crate::workbench::{Action, Command, Home, Intent, Sample};
 
 /// A dialog with what has been typed into it.
@@ -82,7 +82,10 @@ impl Dialog {
                 .map(|last| last.by.clone())
                 .unwrap_or_default(),
             reason: String::new(),
-            tasted_at: show_number(screen.balance.drinking_temperature, 1),
+            tasted_at: screen
+                .units
+                .of("°C")
+                .digits(screen.balance.drinking_temperature, 1),
         })
     }
 }
@@ -113,7 +116,7 @@ pub(super) fn dialogs_ui(
         let keep = sheet_in(ctx, area, width, |ui| match &mut dialog {
             Dialog::Open { path } => open_ui(ui, path, view, actions),
             Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
-            Dialog::Approve(approving) => approve_ui(ui, approving, actions),
+            Dialog::Approve(approving) => approve_ui(ui, approving, view.units, actions),
             Dialog::LookUp => look_up::look_up_ui(ui, in_hand.book, view),
             Dialog::Keys => keys_ui(ui),
         });
@@ -299,20 +302,27 @@ fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool
     keep
 }
 
-fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>) -> bool {
+fn approve_ui(
+    ui: &mut Ui,
+    approving: &mut Approving,
+    units: DisplayUnits,
+    actions: &mut Vec<Action>,
+) -> bool {
     title_ui(ui, &format!("Approve {}", approving.name));
     quiet_ui(
         ui,
         "Its lines are kept as they are today and become the standard. Later changes make a new version.",
     );
-    let tasted_at = parse_number(approving.tasted_at.trim().trim_end_matches("°C"));
+    let celsius = units.of("°C");
+    let tasted_at = celsius.read(&approving.tasted_at);
+    let tasted_name = format!("Tasted at, {}", celsius.symbol);
     let nothing_typed = approving.tasted_at.trim().is_empty();
     let mut entered = false;
     for (name, hint, text) in [
         ("Approved by", "who tasted it", &mut approving.by),
         ("Reason", "why it is right", &mut approving.reason),
         (
-            "Tasted at, °C",
+            tasted_name.as_str(),
             "leave empty when nobody measured",
             &mut approving.tasted_at,
         ),
@@ -398,6 +408,9 @@ fn unsaved_ui(
     keep
 }
 
+/// Room for the title above the keys, the button below them and the edges of the window, in points.
+const ROUND_THE_KEYS: f32 = 45.0 * grid::STEP;
+
 fn keys_ui(ui: &mut Ui) -> bool {
     title_ui(ui, "Keys");
     let palette = theme::palette(ui.visuals());
@@ -418,15 +431,21 @@ fn keys_ui(ui: &mut Ui) -> bool {
     let others = others
         .into_iter()
         .map(|(keys, words)| (keys.to_owned(), words));
-    egui::Grid::new("keys")
-        .num_columns(2)
-        .spacing([grid::APART, grid::TIGHT])
+    // Where the window is low they scroll, so that the way out stays in sight.
+    let most = ui.ctx().content_rect().height() - ROUND_THE_KEYS;
+    egui::ScrollArea::vertical()
+        .max_height(most)
         .show(ui, |ui| {
-            for (keys, words) in table.chain(others) {
-                ui.label(RichText::new(keys).color(palette.text_strong));
-                ui.label(RichText::new(words).color(palette.text_normal));
-                ui.end_row();
-            }
+            egui::Grid::new("keys")
+                .num_columns(2)
+                .spacing([grid::APART, grid::TIGHT])
+                .show(ui, |ui| {
+                    for (keys, words) in table.chain(others) {
+                        ui.label(RichText::new(keys).color(palette.text_strong));
+                        ui.label(RichText::new(words).color(palette.text_normal));
+                        ui.end_row();
+                    }
+                });
         });
     ui.add_space(grid::NEAR);
     !main_button_ui(ui, "Close", true)

@@ -7,6 +7,7 @@ mod compare_area;
 pub mod counter_area;
 mod dialogs;
 mod field;
+mod glossary;
 pub mod icons;
 mod ladder_area;
 mod lesson_area;

@@ -9,6 +9,7 @@ use super::theme::Appearance;
 use super::view_state::ViewState;
 use crate::balance::Lens;
 use crate::book::{RecipeId, VersionId};
+use crate::quantity::{TemperatureUnit, VolumeUnit};
 use crate::workbench::{Home, Shown};
 
 const BOOK: &str = "book";
@@ -16,6 +17,8 @@ const RECENT: &str = "recent books";
 const APPEARANCE: &str = "appearance";
 const ZOOM: &str = "zoom";
 const LENS: &str = "lens";
+const TEMPERATURE: &str = "temperature unit";
+const VOLUME: &str = "volume unit";
 const RECIPE: &str = "recipe";
 const VERSION: &str = "version";
 
@@ -45,6 +48,14 @@ pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -
             .into_iter()
             .find(|lens| lens.word() == word)
             .unwrap_or_default();
+    }
+    if let Some(symbol) = text(TEMPERATURE) {
+        let mut all = TemperatureUnit::ALL.into_iter();
+        view.units.temperature = all.find(|unit| unit.symbol() == symbol).unwrap_or_default();
+    }
+    if let Some(symbol) = text(VOLUME) {
+        let mut all = VolumeUnit::ALL.into_iter();
+        view.units.volume = all.find(|unit| unit.symbol() == symbol).unwrap_or_default();
     }
     view.shown = text(RECIPE)
         .and_then(|recipe| RecipeId::new(&recipe).ok())
@@ -81,6 +92,8 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
     storage.set_string(APPEARANCE, appearance.to_owned());
     storage.set_string(ZOOM, ctx.zoom_factor().to_string());
     storage.set_string(LENS, view.lens.word().to_owned());
+    storage.set_string(TEMPERATURE, view.units.temperature.symbol().to_owned());
+    storage.set_string(VOLUME, view.units.volume.symbol().to_owned());
     storage.set_string(
         RECIPE,
         shown
@@ -98,6 +111,7 @@ mod tests {
     use std::collections::BTreeMap;
 
     use super::*;
+    use crate::quantity::DisplayUnits;
 
     #[derive(Default)]
     struct Memory(BTreeMap<String, String>);
@@ -121,6 +135,10 @@ mod tests {
         let mut before = ViewState {
             lens: Lens::Heat,
             appearance: Appearance::Dark,
+            units: DisplayUnits {
+                temperature: TemperatureUnit::Fahrenheit,
+                volume: VolumeUnit::FluidOunces,
+            },
             ..ViewState::default()
         };
         before.remember_book(PathBuf::from("/books/one.ron"));
@@ -145,6 +163,7 @@ mod tests {
             (after.lens, after.appearance),
             (Lens::Heat, Appearance::Dark)
         );
+        assert_eq!(after.units, before.units);
         assert_eq!((after.recent, after.shown), (before.recent, before.shown));
     }
 
@@ -152,11 +171,12 @@ mod tests {
     fn damaged_entries_are_passed_over() {
         let ctx = Context::default();
         let mut memory = Memory::default();
-        for key in [ZOOM, LENS, RECIPE, APPEARANCE] {
+        for key in [ZOOM, LENS, RECIPE, APPEARANCE, TEMPERATURE, VOLUME] {
             memory.set_string(key, "Ünsinn 99".to_owned());
         }
         let mut view = ViewState::default();
         assert_eq!(read(&memory, &mut view, &ctx), None);
         assert_eq!((view.lens, view.shown), (Lens::Sugar, None));
+        assert_eq!(view.units, DisplayUnits::METRIC);
     }
 }

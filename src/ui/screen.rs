@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
+use crate::quantity::DisplayUnits;
 use crate::workbench::{Shown, Standard};
 
 /// The read-only side of a frame.
@@ -22,6 +23,8 @@ pub struct Screen<'frame> {
     pub findings: &'frame [Finding],
     /// What the person looks at.
     pub lens: Lens,
+    /// What temperatures and volumes are read in.
+    pub units: DisplayUnits,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
     pub lit: Option<&'frame LineId>,
 }

@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Measurand, Reported};
 use crate::book::Book;
-use crate::quantity::{Uncertain, rounded_at_most};
+use crate::quantity::{DisplayUnits, ShownUnit, Uncertain, rounded_at_most};
 use crate::ui::wording;
 
 /// A figure in digits.
@@ -27,6 +27,11 @@ impl Value {
         }
     }
 
+    /// A metric figure in the unit that a person reads, with at most so many decimals of the metric one.
+    pub(super) fn shown(metric: Uncertain, unit: &ShownUnit<'_>, most_decimals: i32) -> Self {
+        Self::known(unit.uncertain(metric), unit.decimals(most_decimals))
+    }
+
     /// Digits as they stand.
     pub(super) fn digits(text: impl Into<String>) -> Self {
         Self {
@@ -49,7 +54,9 @@ impl Value {
         balance: &Balance,
         measurand: Measurand,
         most_decimals: i32,
+        units: DisplayUnits,
     ) -> Self {
+        let unit = units.of(measurand.unit());
         let reported = balance.reported(measurand);
         let value = reported.value.map(|value| Uncertain {
             value,
@@ -57,11 +64,11 @@ impl Value {
         });
         let gap = gap_words(book, &reported);
         match (value, gap) {
-            (Some(value), None) => Self::known(value, most_decimals),
+            (Some(value), None) => Self::shown(value, &unit, most_decimals),
             // The known part of nothing says nothing.
             (Some(value), Some(gap)) if value.value > 0.0 => Self {
                 u: None,
-                ..Self::known(value, most_decimals)
+                ..Self::shown(value, &unit, most_decimals)
             }
             .at_least()
             .with_gap(Some(gap)),

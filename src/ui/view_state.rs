@@ -17,6 +17,7 @@ use super::swap_area::SwapState;
 use super::theme::Appearance;
 use crate::balance::Lens;
 use crate::book::{Book, LineId};
+use crate::quantity::DisplayUnits;
 use crate::workbench::Shown;
 
 /// The areas of work.
@@ -131,6 +132,8 @@ pub struct ViewState {
     pub lens: Lens,
     /// By day or by night.
     pub appearance: Appearance,
+    /// What temperatures and volumes are read in.
+    pub units: DisplayUnits,
     /// What is searched for in the list of drinks.
     pub search: String,
     /// Whether the list of drinks is open; by the width of the window while nobody has chosen.

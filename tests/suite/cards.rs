@@ -22,7 +22,7 @@ pub(crate) fn drink(recipe: &str, version: Option<&str>) -> Drink {
 pub(crate) fn options() -> CardOptions {
     CardOptions {
         date: "2026-11-25".to_owned(),
-        language: "en".to_owned(),
+        ..CardOptions::default()
     }
 }
 

@@ -85,7 +85,7 @@ fn four_stand_side_by_side_at_most() {
 fn the_table_goes_to_a_spreadsheet_with_a_cell_for_every_figure() {
     let mut window = window(Area::Compare, "hob-and-ember");
     click(&mut window, "Beside it: vegan");
-    window.get_by_label("Copy the table").click();
+    window.get_by_label_contains("Copy the table").click();
     window.step();
     let commands = &window.output().platform_output.commands;
     let text = commands.iter().find_map(|command| match command {

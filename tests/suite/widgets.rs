@@ -60,6 +60,7 @@ impl Scene {
             standard: self.standard.as_ref(),
             findings: &[],
             lens: self.lens,
+            units: evensip::quantity::DisplayUnits::METRIC,
             lit: self.lit.as_ref(),
         }
     }
@@ -108,7 +109,12 @@ fn pictures_of_the_level() {
                 &format!("level-{name}-{width}"),
                 vec2(width + 16.0, 330.0),
                 |ui| {
-                    widgets::level_ui(ui, &difference, "the standard of 2026-05-04");
+                    widgets::level_ui(
+                        ui,
+                        &difference,
+                        "the standard of 2026-05-04",
+                        evensip::quantity::DisplayUnits::METRIC,
+                    );
                     widgets::level_strip_ui(ui, &difference, "the standard of 2026-05-04");
                 },
             );
@@ -413,7 +419,12 @@ fn the_level_tells_every_axis_in_words() {
     let harness = Harness::builder()
         .with_context_setup(theme::install)
         .build_ui(|ui| {
-            widgets::level_ui(ui, &difference, "the standard");
+            widgets::level_ui(
+                ui,
+                &difference,
+                "the standard",
+                evensip::quantity::DisplayUnits::METRIC,
+            );
         });
     let words = harness
         .get_by_label_contains("Level against the standard")

@@ -7,6 +7,7 @@ use egui::{Button, ComboBox, Label, ProgressBar, RichText, TextEdit, Ui};
 use super::choose::row_ui;
 use super::model::CardState;
 use super::{CardFrame, heading_ui, quiet_ui};
+use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState};
@@ -45,7 +46,7 @@ pub(super) fn export_ui(
         let ready = request.is_some() && !runs && !state.folder.trim().is_empty();
         if ui.add_enabled(ready, button).clicked() {
             let requests = request.into_iter().collect();
-            actions.push(order(state, requests));
+            actions.push(order(state, requests, screen.units));
         }
         if let Some(all) = all {
             let words = format!("Write all {}", all.len());
@@ -53,7 +54,7 @@ pub(super) fn export_ui(
                 .add_enabled(ready && !all.is_empty(), Button::new(words))
                 .on_hover_text("A card of every drink and version on the menu, a file each");
             if button.clicked() {
-                actions.push(order(state, all));
+                actions.push(order(state, all, screen.units));
             }
         }
     });
@@ -66,10 +67,19 @@ pub(super) fn export_ui(
     }
 }
 
-fn order(state: &CardState, requests: Vec<crate::cards::CardRequest>) -> Action {
+fn order(
+    state: &CardState,
+    requests: Vec<crate::cards::CardRequest>,
+    units: DisplayUnits,
+) -> Action {
+    // What another program reads is metric.
+    let units = match state.format {
+        CardFormat::Csv | CardFormat::Json => DisplayUnits::METRIC,
+        CardFormat::Pdf | CardFormat::Html | CardFormat::Markdown => units,
+    };
     Action::Command(Command::ExportCards(ExportOrder {
         requests,
-        options: state.options(),
+        options: state.options(units),
         paper: state.paper(),
         format: state.format,
         folder: PathBuf::from(state.folder.trim()),

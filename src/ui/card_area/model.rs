@@ -6,6 +6,7 @@ use super::PageTexture;
 use super::review::ReviewState;
 use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId};
 use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu};
+use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
 
@@ -124,21 +125,22 @@ impl CardState {
         })
     }
 
-    /// Date and language.
-    pub fn options(&self) -> CardOptions {
+    /// Date, language and units.
+    pub fn options(&self, units: DisplayUnits) -> CardOptions {
         CardOptions {
             date: self.date.clone().unwrap_or_default(),
             language: self.language.clone(),
+            units,
         }
     }
 
     /// The preview that is wanted.
-    pub fn order(&self, shown: &Shown) -> Option<PreviewOrder> {
+    pub fn order(&self, shown: &Shown, units: DisplayUnits) -> Option<PreviewOrder> {
         // Nothing is laid out before the first frame has filled the choices.
         self.date.as_ref()?;
         Some(PreviewOrder {
             request: self.request(shown)?,
-            options: self.options(),
+            options: self.options(units),
             paper: self.paper(),
         })
     }

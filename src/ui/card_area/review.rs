@@ -304,7 +304,10 @@ fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut
                     .map(crate::book::Ingredient::full_name)
             })
             .unwrap_or_else(|| line.ingredient.to_string());
-        ui.label(format!("{} {name}", screen.book.amount_words(&line.amount)));
+        ui.label(format!(
+            "{} {name}",
+            screen.book.amount_words_in(&line.amount, screen.units)
+        ));
     }
     let steps = |distance: Option<f64>| {
         distance.map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2))
@@ -315,7 +318,12 @@ fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut
         steps(arrived.difference.distance),
         steps(arrived.plain.distance)
     ));
-    ui.add(Label::new(RichText::new(&arrived.explanation).color(palette.text_quiet)).wrap());
+    ui.add(
+        Label::new(
+            RichText::new(screen.units.words(&arrived.explanation)).color(palette.text_quiet),
+        )
+        .wrap(),
+    );
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {
         let words = RichText::new("Add the recipe as a draft").color(palette.on_accent);

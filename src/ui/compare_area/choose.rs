@@ -48,7 +48,6 @@ fn toggle_ui(ui: &mut Ui, name: &str, shown: Shown, is_full: bool, state: &mut C
         .accessible_name(format!("Beside it: {name}"))
         .clicked()
     {
-        state.copied = false;
         if is_beside {
             state.beside.retain(|other| *other != shown);
         } else {

@@ -10,10 +10,12 @@ use egui::{Label, RichText, Ui};
 
 use super::Screen;
 use super::icons::{Icon, icon_button};
+use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::widgets::level_ui;
 use crate::balance::difference;
+use crate::quantity::DisplayUnits;
 use crate::workbench::{BookStamp, Shown, Workbench};
 
 use model::{Drink, Part};
@@ -32,8 +34,6 @@ pub struct CompareState {
     pub beside: Vec<Shown>,
     /// What is typed to find another drink.
     find: String,
-    /// Whether the table was just copied.
-    copied: bool,
     /// What was worked out for the columns, until the book or the columns change.
     kept: Option<Arc<CompareLooks>>,
 }
@@ -42,6 +42,7 @@ pub struct CompareState {
 #[derive(Debug, Default)]
 pub(super) struct CompareLooks {
     stamp: BookStamp,
+    units: DisplayUnits,
     wanted: Vec<Shown>,
     drinks: Vec<Drink>,
     parts: Vec<Part>,
@@ -54,8 +55,9 @@ impl CompareLooks {
     pub(super) fn take(
         workbench: &mut Workbench,
         shown: &Shown,
-        state: &mut CompareState,
+        view: &mut ViewState,
     ) -> Arc<Self> {
+        let (state, units) = (&mut view.compare, view.units);
         let others = state.beside.iter().filter(|other| *other != shown);
         let wanted: Vec<Shown> = std::iter::once(shown)
             .chain(others.take(MOST_BESIDE))
@@ -63,14 +65,17 @@ impl CompareLooks {
             .collect();
         let kept = state.kept.take();
         let looks = kept
-            .filter(|kept| kept.stamp == workbench.stamp() && kept.wanted == wanted)
-            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, wanted)));
+            .filter(|kept| {
+                let is_of_now = kept.stamp == workbench.stamp() && kept.units == units;
+                is_of_now && kept.wanted == wanted
+            })
+            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, wanted, units)));
         state.kept = Some(looks.clone());
         looks
     }
 
     /// Asks the workbench for every column; one that is no longer in the book is left out.
-    fn work_out(workbench: &mut Workbench, shown: Vec<Shown>) -> Self {
+    fn work_out(workbench: &mut Workbench, shown: Vec<Shown>, units: DisplayUnits) -> Self {
         let book = workbench.book().clone();
         let mut drinks: Vec<Drink> = Vec::new();
         for wanted in &shown {
@@ -100,8 +105,9 @@ impl CompareLooks {
             });
         Self {
             stamp: workbench.stamp(),
+            units,
             wanted: shown,
-            parts: model::parts(&book, &drinks),
+            parts: model::parts(&book, &drinks, units),
             apart,
             drinks,
         }
@@ -129,7 +135,7 @@ pub(super) fn compare_area_ui(
         return;
     }
     apart_ui(ui, looks);
-    levels_ui(ui, drinks);
+    levels_ui(ui, drinks, screen.units);
     let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
     heads_ui(ui, drinks, column, view);
     table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
@@ -139,7 +145,11 @@ pub(super) fn compare_area_ui(
     }
     let words = "± is one standard uncertainty. That of a difference is smaller than both: what the drinks share cancels.";
     quiet_ui(ui, words);
-    copy_ui(ui, looks, &mut view.compare);
+    ui.add_space(grid::NEAR);
+    let names: Vec<String> = drinks.iter().map(Drink::name).collect();
+    spreadsheet::copy_ui(ui, &names.join(" beside "), || {
+        model::as_table(drinks, &looks.parts)
+    });
     ui.add_space(grid::APART);
 }
 
@@ -176,7 +186,7 @@ fn apart_ui(ui: &mut Ui, looks: &CompareLooks) {
 }
 
 /// The level of each drink, the first being the line.
-fn levels_ui(ui: &mut Ui, drinks: &[Drink]) {
+fn levels_ui(ui: &mut Ui, drinks: &[Drink], units: DisplayUnits) {
     let palette = theme::palette(ui.visuals());
     let Some((first, others)) = drinks.split_first() else {
         return;
@@ -203,7 +213,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink]) {
                     let name = RichText::new(drink.name()).font(TypeStyle::Strong.font_id());
                     ui.add(Label::new(name.color(palette.text_strong)).truncate());
                     if let Some(difference) = &drink.difference {
-                        level_ui(ui, difference, &line);
+                        level_ui(ui, difference, &line, units);
                     }
                 });
             }
@@ -244,7 +254,6 @@ fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
                     let away = format!("Take {name} away");
                     if at > 0 && icon_button(ui, Icon::Delete, &away, &away).clicked() {
                         view.compare.beside.retain(|other| *other != drink.shown);
-                        view.compare.copied = false;
                     }
                 });
             });
@@ -254,20 +263,4 @@ fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
         view.show(shown);
         view.area = Area::Recipe;
     }
-}
-
-fn copy_ui(ui: &mut Ui, looks: &CompareLooks, state: &mut CompareState) {
-    let palette = theme::palette(ui.visuals());
-    ui.add_space(grid::EASY);
-    ui.horizontal(|ui| {
-        if ui.button("Copy the table").clicked() {
-            ui.ctx()
-                .copy_text(model::as_text(&looks.drinks, &looks.parts));
-            state.copied = true;
-        }
-        if state.copied {
-            let words = "Copied: paste it into a spreadsheet.";
-            ui.label(RichText::new(words).color(palette.text_quiet));
-        }
-    });
 }

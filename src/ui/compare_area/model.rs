@@ -5,7 +5,9 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
 use crate::book::{Allergen, Book, Entry, LineId, Recipe};
-use crate::quantity::rounded_at_most;
+use crate::quantity::{DisplayUnits, rounded_at_most};
+use crate::ui::glossary::Term;
+use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
 use crate::workbench::{Serving, Shown};
 
@@ -52,6 +54,7 @@ pub(super) enum Cell {
 pub(super) struct Row {
     pub(super) name: String,
     pub(super) unit: String,
+    pub(super) term: Option<Term>,
     pub(super) cells: Vec<Cell>,
 }
 
@@ -81,7 +84,7 @@ const FIGURES: [(Measurand, i32); 14] = [
 ];
 
 /// The whole comparison, the first drink in the first column.
-pub(super) fn parts(book: &Book, drinks: &[Drink]) -> Vec<Part> {
+pub(super) fn parts(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Part> {
     let Some(first) = drinks.first() else {
         return Vec::new();
     };
@@ -91,11 +94,11 @@ pub(super) fn parts(book: &Book, drinks: &[Drink]) -> Vec<Part> {
             // Ice in none of them and a figure that none of them has are no rows.
             *measurand != Measurand::IceLeft || drinks.iter().any(|drink| drink.balance.iced)
         })
-        .map(|(measurand, decimals)| figure_row(book, first, drinks, measurand, decimals));
+        .map(|figure| figure_row(book, first, drinks, figure, units));
     vec![
         Part {
             heading: "Cost and guests",
-            rows: cost_rows(book, first, drinks),
+            rows: cost_rows(book, first, drinks, units),
         },
         Part {
             heading: "Figures",
@@ -103,16 +106,16 @@ pub(super) fn parts(book: &Book, drinks: &[Drink]) -> Vec<Part> {
         },
         Part {
             heading: "How it is made",
-            rows: line_rows(book, drinks),
+            rows: line_rows(book, drinks, units),
         },
     ]
 }
 
-fn unit_of(book: &Book, measurand: Measurand) -> String {
+fn unit_of(book: &Book, measurand: Measurand, units: DisplayUnits) -> String {
     if measurand == Measurand::Cost {
         book.settings.currency.clone()
     } else {
-        measurand.unit().to_owned()
+        units.of(measurand.unit()).symbol.to_owned()
     }
 }
 
@@ -120,19 +123,20 @@ fn figure_row(
     book: &Book,
     first: &Drink,
     drinks: &[Drink],
-    measurand: Measurand,
-    decimals: i32,
+    (measurand, decimals): (Measurand, i32),
+    units: DisplayUnits,
 ) -> Row {
     let cell = |drink: &Drink| Cell::Figure {
-        value: Value::of(book, &drink.balance, measurand, decimals),
+        value: Value::of(book, &drink.balance, measurand, decimals, units),
         against: drink
             .difference
             .as_ref()
-            .and_then(|_| against(&first.balance, &drink.balance, measurand, decimals)),
+            .and_then(|_| against(&first.balance, &drink.balance, (measurand, decimals), units)),
     };
     Row {
         name: measurand.word().to_owned(),
-        unit: unit_of(book, measurand),
+        unit: unit_of(book, measurand, units),
+        term: Term::of_measurand(measurand),
         cells: drinks.iter().map(cell).collect(),
     }
 }
@@ -141,11 +145,16 @@ fn figure_row(
 fn against(
     first: &Balance,
     other: &Balance,
-    measurand: Measurand,
-    decimals: i32,
+    (measurand, decimals): (Measurand, i32),
+    units: DisplayUnits,
 ) -> Option<String> {
     let difference = figure_difference(first, other, measurand)?;
-    let rounded = rounded_at_most(difference.value, Some(difference.u), decimals);
+    let unit = units.of(measurand.unit());
+    let rounded = rounded_at_most(
+        unit.difference(difference.value),
+        Some(unit.difference(difference.u)),
+        unit.decimals(decimals),
+    );
     let sign = if rounded.value.starts_with(['−', '0']) && difference.value <= 0.0 {
         ""
     } else {
@@ -165,11 +174,12 @@ fn words_row(name: &str, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> 
     Row {
         name: name.to_owned(),
         unit: String::new(),
+        term: None,
         cells: texts.into_iter().map(cell).collect(),
     }
 }
 
-fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
+fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
     let currency = &book.settings.currency;
     let margin = |drink: &Drink| match &drink.serving.margin {
         None => Value::not_known("no menu price"),
@@ -191,10 +201,11 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
         }
     };
     vec![
-        figure_row(book, first, drinks, Measurand::Cost, 2),
+        figure_row(book, first, drinks, (Measurand::Cost, 2), units),
         Row {
             name: "margin".to_owned(),
             unit: currency.clone(),
+            term: None,
             cells: drinks
                 .iter()
                 .map(|drink| Cell::Figure {
@@ -227,7 +238,7 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
 }
 
 /// Cup and lines; a line that two drinks share by its id is one row.
-fn line_rows(book: &Book, drinks: &[Drink]) -> Vec<Row> {
+fn line_rows(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
     let cup = words_row("cup", drinks, |drink| {
         let cup = drink.balance.resolved.cup.as_ref();
         cup.and_then(|id| book.vessel(id))
@@ -253,7 +264,7 @@ fn line_rows(book: &Book, drinks: &[Drink]) -> Vec<Row> {
                 || "—".to_owned(),
                 |line| {
                     let name = wording::ingredient_name(book, &line.ingredient);
-                    format!("{} {name}", book.amount_words(&line.amount))
+                    format!("{} {name}", book.amount_words_in(&line.amount, units))
                 },
             )
         })
@@ -265,7 +276,8 @@ fn line_rows(book: &Book, drinks: &[Drink]) -> Vec<Row> {
 pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
     let mut words = Vec::new();
     let currency = &book.settings.currency;
-    match against(&first.balance, &other.balance, Measurand::Cost, 2) {
+    let cost = (Measurand::Cost, 2);
+    match against(&first.balance, &other.balance, cost, DisplayUnits::METRIC) {
         Some(more) if more.starts_with("0.00") => {}
         Some(more) => words.push(format!("cost {more} {currency} a drink")),
         None => words.push("cost can't be compared: a price is not stated".to_owned()),
@@ -298,42 +310,27 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
     words
 }
 
-/// The table for a spreadsheet: tabs between cells, a figure and its doubt in cells of their own.
-pub(super) fn as_text(drinks: &[Drink], parts: &[Part]) -> String {
-    let plain = |text: &str| text.replace(['\t', '\n', '\r'], " ");
-    let mut lines = vec![format!(
-        "\tunit{}",
-        drinks.iter().fold(String::new(), |mut line, drink| {
-            line.push('\t');
-            line.push_str(&crate::ui::spreadsheet::cell(&drink.name()));
-            line.push_str("\t±");
-            line
-        })
-    )];
+/// The table for a spreadsheet: a figure and its doubt in cells of their own.
+pub(super) fn as_table(drinks: &[Drink], parts: &[Part]) -> Table {
+    let heads = drinks
+        .iter()
+        .flat_map(|drink| [drink.name(), "±".to_owned()]);
+    let mut table = Table::new([String::new(), "unit".to_owned()].into_iter().chain(heads));
     for part in parts {
-        lines.push(part.heading.to_owned());
+        table.heading(part.heading);
         for row in &part.rows {
-            let mut line = format!("{}\t{}", plain(&row.name), plain(&row.unit));
-            for cell in &row.cells {
-                let (text, doubt) = match cell {
-                    Cell::Words { text, .. } => (crate::ui::spreadsheet::cell(text), String::new()),
-                    Cell::Figure { value, .. } => (
-                        value
-                            .text
-                            .clone()
-                            .unwrap_or_else(|| "not known".to_owned())
-                            .replace('−', "-"),
-                        value.u.clone().unwrap_or_default(),
-                    ),
-                };
-                line.push('\t');
-                line.push_str(&plain(&text));
-                line.push('\t');
-                line.push_str(&doubt);
-            }
-            lines.push(line);
+            let names = [
+                spreadsheet::Cell::words(&row.name),
+                spreadsheet::Cell::words(&row.unit),
+            ];
+            let cells = row.cells.iter().flat_map(|cell| match cell {
+                Cell::Words { text, .. } => {
+                    [spreadsheet::Cell::words(text), spreadsheet::Cell::default()]
+                }
+                Cell::Figure { value, .. } => spreadsheet::Cell::figure_and_doubt(value),
+            });
+            table.row(names.into_iter().chain(cells));
         }
     }
-    lines.push(String::new());
-    lines.join("\n")
+    table
 }

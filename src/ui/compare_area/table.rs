@@ -5,6 +5,7 @@ use std::sync::Arc;
 use egui::{Color32, Galley, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
 use super::model::{Cell, Part, Row};
+use crate::ui::glossary::Explained as _;
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Room for the name of a row, in points.
@@ -108,6 +109,7 @@ fn row_ui(ui: &mut Ui, row: &Row, column: f32, is_striped: bool) {
     let width = NAME + column * row.cells.len() as f32;
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, sentence(row)));
+    response.explained(row.term);
     if !ui.is_rect_visible(rect) {
         return;
     }

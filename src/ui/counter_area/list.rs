@@ -7,11 +7,12 @@ use egui::{
 };
 use std::sync::Arc;
 
-use super::table::{Cell, Column, Row, Sort, columns};
-use super::{CounterState, ItemId, Kind};
+use super::table::{Cell, Column, Row, Sort, as_table, columns};
+use super::{Counter, CounterState, ItemId, Kind};
 use crate::book::IngredientId;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
 use crate::workbench::published_ingredients;
@@ -42,7 +43,7 @@ pub(super) enum Wish {
 }
 
 /// The list of the kind in hand.
-pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
+pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterState) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
     let width = ui.available_width() - ui.spacing().scroll.allocated_width();
     let shown = visible_columns(state.kind, width);
@@ -55,7 +56,15 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     if order.is_empty() {
         nothing_ui(ui, state);
     } else {
-        wish = rows_ui(ui, state, rows, order, &shown).or(wish);
+        let foot = grid::TARGET + grid::TIGHT;
+        let room = vec2(ui.available_width(), ui.available_height() - foot);
+        wish = ui
+            .allocate_ui(room, |ui| rows_ui(ui, state, (rows, order), &shown, width))
+            .inner
+            .or(wish);
+        copy_ui(ui, state.kind.words().1, || {
+            as_table(counter, state.kind, order.iter().map(|at| &rows[*at]))
+        });
     }
     state.shelf = shelf;
     wish
@@ -288,9 +297,9 @@ fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
 fn rows_ui(
     ui: &mut Ui,
     state: &mut CounterState,
-    rows: &[Row],
-    order: &[usize],
+    (rows, order): (&[Row], &[usize]),
     shown: &[(usize, Column)],
+    width: f32,
 ) -> Option<Wish> {
     let mut wish = None;
     if let Some(place) = state
@@ -312,6 +321,8 @@ fn rows_ui(
         area = area.vertical_scroll_offset(offset_for(state, ui.available_height()));
     }
     let output = area.show_rows(ui, ROW, order.len(), |ui, range| {
+        // As wide as the headings, whether or not there is a bar beside the rows.
+        ui.set_max_width(width + grid::TIGHT);
         for place in range {
             let row = &rows[order[place]];
             let response = row_ui(ui, state, row, place, shown);

@@ -20,6 +20,7 @@ use self::table::{Shelf, Sort};
 use super::theme::{self, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
+use crate::quantity::DisplayUnits;
 use crate::workbench::Action;
 
 /// What is looked at.
@@ -209,6 +210,8 @@ pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
 struct Counter<'frame> {
     book: &'frame Arc<Book>,
     findings: &'frame [Finding],
+    /// What temperatures and volumes are read in.
+    units: DisplayUnits,
 }
 
 /// From this width of the window on the list keeps its columns beside an open item, in points.
@@ -224,8 +227,12 @@ pub(super) fn counter_area_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let counter = Counter { book, findings };
-    view.counter.shelf.take(book);
+    let counter = Counter {
+        book,
+        findings,
+        units: view.units,
+    };
+    view.counter.shelf.take(book, view.units);
     if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {
         view.counter.show(item);
     }
@@ -299,7 +306,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
         );
         return;
     }
-    match list::list_ui(ui, &mut view.counter) {
+    match list::list_ui(ui, counter, &mut view.counter) {
         Some(Wish::Open(item)) => {
             let enters = std::mem::take(&mut view.counter.enter_field);
             if enters {

@@ -4,13 +4,15 @@ use std::fmt::Display;
 
 use egui::containers::menu::MenuButton;
 use egui::{
-    Align, Button, Color32, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, pos2, vec2,
+    Align, Button, Color32, Label, Layout, Rect, Response, RichText, Sense, Ui, UiBuilder, pos2,
+    vec2,
 };
 
 use crate::book::{Evidence, Figure};
 use crate::edit::Edit;
-use crate::quantity::{parse_in_unit, parse_number};
+use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_number};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
@@ -95,6 +97,8 @@ pub(super) const SPREAD: f32 = 12.0 * grid::STEP;
 pub(super) struct Sheet<'frame, T> {
     /// The item with the changes of this frame.
     pub item: T,
+    /// What temperatures and volumes are read in.
+    pub units: DisplayUnits,
     place: String,
     edit: fn(T) -> Edit,
     drafts: &'frame mut Drafts,
@@ -109,6 +113,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     /// A sheet over an item; `place` is its kind and id, by which undo finds it again.
     pub(super) fn new(
         item: T,
+        units: DisplayUnits,
         place: impl Into<String>,
         edit: fn(T) -> Edit,
         drafts: &'frame mut Drafts,
@@ -116,6 +121,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     ) -> Self {
         Self {
             item,
+            units,
             place: place.into(),
             edit,
             drafts,
@@ -330,6 +336,37 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         self.aligned(ui, spot, plain(value), Align::Max, parse_number, put);
     }
 
+    /// A number of a metric unit that may be absent, in the unit that the person reads; its symbol stands behind.
+    pub(super) fn number_in(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        metric: &str,
+        value: Option<f64>,
+        put: impl FnOnce(&mut T, Option<f64>),
+    ) {
+        let unit = self.units.of(metric);
+        let shown = value.map(|value| in_unit(&unit, value)).unwrap_or_default();
+        let read = |text: &str| unit.read_optional(text);
+        self.aligned(ui, spot, shown, Align::Max, read, put);
+        quiet_ui(ui, unit.symbol);
+    }
+
+    /// The same for a number that has to be there.
+    pub(super) fn required_in(
+        &mut self,
+        ui: &mut Ui,
+        spot: Spot<'_>,
+        metric: &str,
+        value: f64,
+        put: impl FnOnce(&mut T, f64),
+    ) {
+        let unit = self.units.of(metric);
+        let read = |text: &str| unit.read(text);
+        self.aligned(ui, spot, in_unit(&unit, value), Align::Max, read, put);
+        quiet_ui(ui, unit.symbol);
+    }
+
     /// A figure with its evidence and its uncertainty; an empty field is not stated.
     pub(super) fn figure(
         &mut self,
@@ -385,14 +422,15 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
                 |item, evidence| {
                     put(item, Some(Figure { evidence, ..figure }));
                 },
-            );
+            )
+            .explained(Term::Evidence);
         });
         let Some(figure) = figure else { return };
         let (name, field) = (
             format!("{}, uncertainty", asked.name),
             format!("{} uncertainty", asked.field),
         );
-        quiet_ui(ui, "±");
+        quiet_ui(ui, "±").explained(Term::Uncertainty);
         let usual = plain_to(figure.standard_uncertainty() * factor);
         let spot = Spot::number(&field, &name).width(SPREAD).hint(&usual);
         self.number(ui, spot, figure.u.map(|u| u * factor), |item, u| {
@@ -415,9 +453,9 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         all: &[V],
         word: impl Fn(&V) -> String,
         put: impl FnOnce(&mut T, V),
-    ) {
+    ) -> Response {
         let mut taken = None;
-        word_menu_ui(ui, spot.name, &word(current), |ui| {
+        let response = word_menu_ui(ui, spot.name, &word(current), |ui| {
             for other in all {
                 if ui
                     .add(Button::selectable(other == current, word(other)))
@@ -430,11 +468,12 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         if let Some(value) = taken.filter(|value| value != current) {
             self.change(spot.field, |item| put(item, value));
         }
+        response
     }
 }
 
 /// Quiet words over a column of numbers.
-pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) {
+pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) -> Response {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let rect = rect.with_max_x(rect.right() - grid::TIGHT);
@@ -446,7 +485,7 @@ pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) {
     let text = RichText::new(words)
         .font(TypeStyle::Small.font_id())
         .color(palette.text_quiet);
-    child.add(Label::new(text).selectable(false).truncate());
+    child.add(Label::new(text).selectable(false).truncate())
 }
 
 /// Quiet words in a column of their own.
@@ -490,7 +529,7 @@ pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&
 }
 
 /// Quiet words behind a field.
-pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
+pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
     let palette = theme::palette(ui.visuals());
     ui.add(
         Label::new(
@@ -499,19 +538,20 @@ pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
                 .color(palette.text_quiet),
         )
         .wrap(),
-    );
+    )
 }
 
 /// The name of a group of rows.
-pub(super) fn section_ui(ui: &mut Ui, words: &str) {
+pub(super) fn section_ui(ui: &mut Ui, words: &str) -> Response {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
-    ui.label(
+    let heading = ui.label(
         RichText::new(words)
             .font(TypeStyle::Strong.font_id())
             .color(palette.text_strong),
     );
     ui.add_space(2.0);
+    heading
 }
 
 /// Words that are pressed like a link.
@@ -526,7 +566,12 @@ pub(super) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
 }
 
 /// A word that opens a menu.
-pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOnce(&mut Ui)) {
+pub(super) fn word_menu_ui(
+    ui: &mut Ui,
+    name: &str,
+    word: &str,
+    items: impl FnOnce(&mut Ui),
+) -> Response {
     let palette = theme::palette(ui.visuals());
     // Room for the sign behind the word.
     let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
@@ -550,12 +595,22 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
         vec2(12.0, 12.0),
     );
     paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
+    response
 }
 
 /// A number with as many decimals as it has, at most four.
 pub(super) fn plain(value: f64) -> String {
     let text = crate::quantity::show_number(value, 4);
     text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+/// A metric value as it is typed in a unit.
+pub(super) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
+    if unit.is_metric() {
+        plain(metric)
+    } else {
+        unit.trimmed(metric, 1)
+    }
 }
 
 /// An uncertainty with its two leading digits.

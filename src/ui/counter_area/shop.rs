@@ -23,6 +23,7 @@ pub(super) fn editor_ui(
     let settings = &counter.book.settings;
     let mut sheet = Sheet::new(
         settings.clone(),
+        counter.units,
         "shop/settings",
         Edit::SetSettings,
         &mut view.drafts,
@@ -155,8 +156,7 @@ fn celsius_ui(
     put: impl FnOnce(&mut Settings, f64),
 ) {
     sheet.row(ui, words, |sheet, ui| {
-        sheet.required(ui, Spot::number(field, name), value, put);
-        quiet_ui(ui, "°C");
+        sheet.required_in(ui, Spot::number(field, name), "°C", value, put);
     });
 }
 
@@ -173,9 +173,10 @@ fn window_ui(
             format!("{kind} from"),
             format!("Coolest that is served {kind}"),
         );
-        sheet.required(
+        sheet.required_in(
             ui,
             Spot::number(&field, &name),
+            "°C",
             window.from,
             |item, from| {
                 put(item, TemperatureWindow { from, ..window });
@@ -186,10 +187,10 @@ fn window_ui(
             format!("{kind} to"),
             format!("Hottest that is served {kind}"),
         );
-        sheet.required(ui, Spot::number(&field, &name), window.to, |item, to| {
+        let spot = Spot::number(&field, &name);
+        sheet.required_in(ui, spot, "°C", window.to, |item, to| {
             put(item, TemperatureWindow { to, ..window });
         });
-        quiet_ui(ui, "°C");
     });
 }
 

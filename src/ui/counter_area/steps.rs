@@ -9,6 +9,7 @@ use super::sheet::{
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Widths of the axis, a number, and the unit, in points.
@@ -22,7 +23,7 @@ pub(super) fn steps_ui(
     sheet: &mut Sheet<'_, Settings>,
     before: &Settings,
 ) {
-    section_ui(ui, "Noticeable steps");
+    section_ui(ui, "Noticeable steps").explained(Term::NoticeableStep);
     quiet_ui(
         ui,
         "How large a difference must be before a guest tastes it: a part of the standard's value, but never less than the \
@@ -32,7 +33,7 @@ pub(super) fn steps_ui(
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         words_ui(ui, "axis", AXIS);
         number_heading_ui(ui, "part, %", NUMBER);
-        number_heading_ui(ui, "floor", NUMBER);
+        number_heading_ui(ui, "floor", NUMBER).explained(Term::StepFloor);
         words_ui(ui, "", UNIT);
         number_heading_ui(ui, "weight", NUMBER);
     });
@@ -100,6 +101,11 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         weight: noticeable_step(&without, axis, 0.0).1,
     };
     let word = axis.word();
+    // The floor of a step is a difference.
+    let unit = match axis {
+        Axis::Temperature => sheet.units.of("K"),
+        other => sheet.units.of(other.unit()),
+    };
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         cell_ui(ui, AXIS, |ui| {
@@ -109,7 +115,9 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 palette.text_normal
             };
             let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
-            label.on_hover_text(default.source);
+            label
+                .explained(Term::of_axis(axis))
+                .on_hover_text(default.source);
         });
         number_ui(
             ui,
@@ -133,7 +141,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 move |item, value| own_step(item, &first).floor = value
             },
         );
-        words_ui(ui, axis.unit(), UNIT);
+        words_ui(ui, unit.symbol, UNIT);
         number_ui(
             ui,
             sheet,

@@ -5,13 +5,14 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::uses::Uses;
-use super::{ItemId, Kind};
+use super::{Counter, ItemId, Kind};
 use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
     folded,
 };
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, show_number};
+use crate::ui::spreadsheet::{self, Table};
 
 /// A column behind the name.
 #[derive(Clone, Copy, Debug)]
@@ -162,6 +163,7 @@ impl Sort {
 #[derive(Default)]
 pub(super) struct Shelf {
     book: Option<Arc<Book>>,
+    units: DisplayUnits,
     /// Where things are used.
     pub uses: Uses,
     sugars: BTreeMap<IngredientId, (Arc<Ingredient>, Option<f64>)>,
@@ -171,7 +173,11 @@ pub(super) struct Shelf {
 
 impl Shelf {
     /// Takes the book of this frame.
-    pub(super) fn take(&mut self, book: &Arc<Book>) {
+    pub(super) fn take(&mut self, book: &Arc<Book>, units: DisplayUnits) {
+        if self.units != units {
+            self.units = units;
+            self.rows = None;
+        }
         let same = |before: &Arc<Book>| Arc::ptr_eq(before, book);
         if self.book.as_ref().is_some_and(same) {
             return;
@@ -299,9 +305,7 @@ impl Shelf {
         let id = ItemId::Measure(item.id.clone());
         let kind = item.kind.word();
         let called = match item.nominal {
-            Some(Nominal::Volume(value)) => {
-                Cell::Number(value, format!("{} ml", show_number(value, 0)))
-            }
+            Some(Nominal::Volume(value)) => Cell::Number(value, self.units.volume(value, 0)),
             Some(Nominal::Mass(value)) => {
                 Cell::Number(value, format!("{} g", show_number(value, 0)))
             }
@@ -355,7 +359,7 @@ impl Shelf {
         };
         let cells = vec![
             Cell::Word(kind.to_owned()),
-            with_unit(Some(item.capacity), 0, "ml"),
+            Cell::Number(item.capacity, self.units.volume(item.capacity, 0)),
             with_unit(item.mass, 0, "g"),
             Cell::number(item.price, 3),
             Cell::count(self.uses.recipes(&id)),
@@ -370,6 +374,49 @@ impl Shelf {
             words,
         }
     }
+}
+
+/// Rows of a kind for a spreadsheet, with every column and the units in the headings.
+pub(super) fn as_table<'row>(
+    counter: Counter<'_>,
+    kind: Kind,
+    rows: impl Iterator<Item = &'row Row>,
+) -> Table {
+    let currency = &counter.book.settings.currency;
+    let volume = counter.units.of("ml").symbol;
+    // What a measure is called in differs from row to row, and stays behind its number.
+    let unit = |column: &Column| match column.title {
+        "sugars per 100 g" | "one use" | "mass" => "g",
+        "price per kg" | "price" => currency,
+        "capacity" => volume,
+        _ => "",
+    };
+    let columns = columns(kind);
+    let of_columns = columns
+        .iter()
+        .map(|column| spreadsheet::head(column.title, unit(column)));
+    let quiet = match kind {
+        Kind::Ingredients => "brand",
+        _ => "remark",
+    };
+    let names = ["name", quiet].map(str::to_owned);
+    let mut table = Table::new(names.into_iter().chain(of_columns));
+    for row in rows {
+        let names = [&row.name, &row.quiet].map(|text| spreadsheet::Cell::words(text));
+        let cells = columns
+            .iter()
+            .zip(&row.cells)
+            .map(|(column, cell)| match cell {
+                Cell::Word(word) => spreadsheet::Cell::words(word),
+                Cell::Number(_, text) => {
+                    let digits = text.strip_suffix(unit(column)).unwrap_or(text);
+                    spreadsheet::Cell::figure(digits.trim_end())
+                }
+                Cell::Gap => spreadsheet::Cell::words(column.gap),
+            });
+        table.row(names.into_iter().chain(cells));
+    }
+    table
 }
 
 /// Price of a kilogram that is used, waste taken off; in the book's currency.

@@ -2,8 +2,8 @@
 
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, VesselId};
-use crate::quantity::show_number;
-use crate::swap::{Adapted, Ladder, move_words};
+use crate::quantity::{DisplayUnits, show_number};
+use crate::swap::{Adapted, Ladder, move_words_in};
 use crate::ui::Screen;
 use crate::ui::wording::ingredient_name;
 use crate::workbench::VariationKind;
@@ -17,7 +17,7 @@ pub(super) fn amounts(screen: &Screen<'_>, drink: &Adapted) -> String {
     let moves: Vec<String> = drink
         .moves
         .iter()
-        .map(|moved| move_words(screen.book, moved, &lines))
+        .map(|moved| move_words_in(screen.book, moved, &lines, screen.units))
         .collect();
     if moves.is_empty() {
         "the amounts stay as they are".to_owned()
@@ -73,16 +73,20 @@ pub(super) fn level_version(level: &str) -> String {
 }
 
 /// What a variation is called in the list, and as a version.
-pub(super) fn variation_names(book: &Book, kind: &VariationKind) -> (String, String) {
+pub(super) fn variation_names(
+    book: &Book,
+    kind: &VariationKind,
+    units: DisplayUnits,
+) -> (String, String) {
     let cup = |id: &VesselId| {
         book.vessel(id)
             .map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
     };
     match kind {
         VariationKind::Size(id) => {
-            let room = book
-                .vessel(id)
-                .map_or_else(String::new, |vessel| format!(", {} ml", vessel.capacity));
+            let room = book.vessel(id).map_or_else(String::new, |vessel| {
+                format!(", {}", units.volume(vessel.capacity, 0))
+            });
             (format!("{}{room}", cup(id)), cup(id))
         }
         VariationKind::Iced(id) => (format!("iced, {}", cup(id)), "iced".to_owned()),

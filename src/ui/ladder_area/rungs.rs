@@ -7,6 +7,8 @@ use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::swap::{Adapted, Ladder, Rung};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -38,7 +40,8 @@ pub(super) fn rungs_ui(
         return;
     };
     for reason in &ladder.reasons {
-        words_ui(ui, format!("No levels: {reason}."), palette.caution);
+        let words = screen.units.words(&format!("No levels: {reason}."));
+        words_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
         return;
@@ -54,6 +57,46 @@ pub(super) fn rungs_ui(
         rung_ui(ui, screen, ladder, rung, view, actions);
         ui.add_space(grid::NEAR);
     }
+    copy_ui(ui, "levels of sugar", || as_table(screen, ladder));
+    ui.add_space(grid::NEAR);
+}
+
+/// The levels for a spreadsheet.
+fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
+    let mut table = Table::new([
+        "level",
+        "sugar, g",
+        "of which can't be taken out, g",
+        "sweetness, g/100 ml",
+        "aimed at, g/100 ml",
+        "amounts",
+        "taste against what is aimed at",
+    ]);
+    let figure = |value: Option<f64>| {
+        value.map_or_else(
+            || Cell::words("not known"),
+            |value| Cell::figure(&show_number(value, 1)),
+        )
+    };
+    for rung in &ladder.rungs {
+        let level = Cell::words(&rung.level.name);
+        match &rung.drink {
+            Ok(drink) => table.row([
+                level,
+                figure(model::sugar(&drink.balance)),
+                figure(model::sugar(&ladder.floor)),
+                figure(drink.balance.figures.complete(Measurand::Sweetness)),
+                figure(Some(rung.aim)),
+                Cell::words(&model::amounts(screen, drink)),
+                Cell::words(&overall_words(&drink.difference)),
+            ]),
+            Err(reason) => {
+                let words = screen.units.words(&format!("can't be made: {reason}"));
+                table.row([level, Cell::words(&words)]);
+            }
+        }
+    }
+    table
 }
 
 /// What the two parts of a bar are.
@@ -61,14 +104,18 @@ fn legend_ui(ui: &mut Ui) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        for (colour, words) in [
-            (palette.roles.flavour, "can't be taken out"),
-            (palette.roles.sweetener, "added by the sweetener"),
+        for (colour, words, term) in [
+            (
+                palette.roles.flavour,
+                "can't be taken out",
+                Some(Term::SugarFloor),
+            ),
+            (palette.roles.sweetener, "added by the sweetener", None),
         ] {
             let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
             ui.painter().rect_filled(rect.shrink(1.0), 2.0, colour);
             let words = RichText::new(words).font(TypeStyle::Small.font_id());
-            ui.label(words.color(palette.text_quiet));
+            ui.label(words.color(palette.text_quiet)).explained(term);
             ui.add_space(grid::NEAR);
         }
     });
@@ -88,7 +135,8 @@ fn rung_ui(
         Ok(drink) => drink,
         Err(reason) => {
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            words_ui(ui, format!("Can't be made: {reason}."), palette.caution);
+            let words = screen.units.words(&format!("Can't be made: {reason}."));
+            words_ui(ui, words, palette.caution);
             return;
         }
     };

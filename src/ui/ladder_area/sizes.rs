@@ -4,9 +4,11 @@ use egui::{RichText, Ui};
 
 use super::{heading_ui, keep, model, name_ui, words_ui};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
 use crate::workbench::{Action, Look, Variation, VariationKind};
 
@@ -59,6 +61,36 @@ pub(super) fn sizes_ui(
             variation_ui(ui, screen, variation, view, actions);
         }
     }
+    if !variations.is_empty() {
+        copy_ui(ui, "sizes and ice", || as_table(screen, variations));
+    }
+}
+
+/// The variations for a spreadsheet.
+fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
+    let mut table = Table::new([
+        "variation",
+        "amounts",
+        "taste against the standard",
+        "remark",
+    ]);
+    for variation in variations {
+        let (title, _) = model::variation_names(screen.book, &variation.kind, screen.units);
+        let title = Cell::words(&title);
+        match &variation.drink {
+            Ok(drink) => table.row([
+                title,
+                Cell::words(&model::amounts(screen, drink)),
+                Cell::words(&overall_words(&drink.difference)),
+                Cell::words(&screen.units.words(&drink.explanation)),
+            ]),
+            Err(reason) => {
+                let reason = screen.units.words(&format!("can't be made: {reason}"));
+                table.row([title, Cell::words(&reason)]);
+            }
+        }
+    }
+    table
 }
 
 fn variation_ui(
@@ -69,13 +101,14 @@ fn variation_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    let (title, version) = model::variation_names(screen.book, &variation.kind);
+    let (title, version) = model::variation_names(screen.book, &variation.kind, screen.units);
     let drink = match &variation.drink {
         Ok(drink) => drink,
         Err(reason) => {
             name_ui(ui, &title, ui.available_width());
             ui.indent(("variation", &title), |ui| {
-                words_ui(ui, format!("Can't be made: {reason}."), palette.caution);
+                let words = screen.units.words(&format!("Can't be made: {reason}."));
+                words_ui(ui, words, palette.caution);
             });
             return;
         }
@@ -94,7 +127,8 @@ fn variation_ui(
     });
     ui.indent(("variation", &title), |ui| {
         words_ui(ui, model::amounts(screen, drink), palette.text_strong);
-        let small = RichText::new(&drink.explanation).font(TypeStyle::Small.font_id());
+        let small =
+            RichText::new(screen.units.words(&drink.explanation)).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
     ui.add_space(grid::TIGHT);

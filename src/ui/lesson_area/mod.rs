@@ -165,7 +165,7 @@ fn step_ui(
     state.step = state.step.clamp(1, last);
     let (before, after) = (&steps[state.step - 1], &steps[state.step]);
     let outcomes = axis_moves(&before.difference, &after.difference);
-    let does = swap_area::step_words(screen.book, answer, steps, state.step);
+    let does = swap_area::step_words(screen, answer, steps, state.step);
     let title = RichText::new(format!("{} of {last}   {does}", state.step));
     ui.add(
         Label::new(
@@ -180,9 +180,15 @@ fn step_ui(
     let line = swap_area::line_words(answer);
     let show_level = |ui: &mut Ui, is_revealed: bool| {
         if is_revealed {
-            level_moved_ui(ui, &after.difference, &before.difference, line);
+            level_moved_ui(
+                ui,
+                &after.difference,
+                &before.difference,
+                line,
+                screen.units,
+            );
         } else {
-            level_ui(ui, &before.difference, line);
+            level_ui(ui, &before.difference, line, screen.units);
         }
     };
     if ui.available_width() >= SIDE_BY_SIDE {

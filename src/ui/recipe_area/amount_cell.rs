@@ -2,7 +2,6 @@
 
 use egui::{Rect, Response, Ui};
 
-use super::heading::optional_number;
 use super::lines::{amount_focus, row_focus};
 use super::model::LineRow;
 use super::row::Neighbours;
@@ -34,7 +33,7 @@ pub(super) fn amount_ui(
     let read = |text: &str| {
         screen
             .book
-            .amount_from_text(text, row.ingredient, Some(&line.amount))
+            .amount_from_text_in(text, row.ingredient, Some(&line.amount), screen.units)
     };
     if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);
@@ -78,6 +77,7 @@ pub(super) fn temperature_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let unit = screen.units.of("°C");
     let key = temperature_key(screen, &row.line.id);
     let name = format!("Temperature of {}", row.name());
     let (words, stated) = row.temperature.clone().unwrap_or_default();
@@ -89,7 +89,7 @@ pub(super) fn temperature_ui(
     .style(crate::ui::theme::TypeStyle::Small)
     .hint(&words);
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
-    if let Some(celsius) = outcome.read(&key, &mut view.drafts, optional_number) {
+    if let Some(celsius) = outcome.read(&key, &mut view.drafts, |text| unit.read_optional(text)) {
         let change = Change::Temperature(row.line.id.clone(), celsius);
         actions.push(Action::edit(screen.shown.change(change), &key));
     }

@@ -5,10 +5,11 @@ use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
 
 use crate::book::{Change, RecipeId, State, VesselKind};
 use crate::edit::Edit;
-use crate::quantity::{NumberError, parse_number, show_number};
+use crate::quantity::ShownUnit;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
@@ -191,13 +192,15 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                 ));
             }
         }
+        let celsius = screen.units.of("°C");
         let drinking = Number {
             field: "drinking-temperature",
             before: "taste compared at",
-            name: "Drinking temperature in °C",
-            unit: "°C",
+            term: Some(Term::DrinkingTemperature),
+            name: &format!("Drinking temperature in {}", celsius.symbol),
+            unit: celsius,
             value: resolved.drinking_temperature,
-            hint: show_number(screen.balance.drinking_temperature, 1),
+            hint: celsius.digits(screen.balance.drinking_temperature, 1),
             decimals: 1,
             room: 196.0,
         };
@@ -205,8 +208,9 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         let price = Number {
             field: "menu-price",
             before: "price",
+            term: None,
             name: "Menu price",
-            unit: &screen.book.settings.currency,
+            unit: screen.units.of(&screen.book.settings.currency),
             value: resolved.menu_price,
             hint: "–".to_owned(),
             decimals: 2,
@@ -281,8 +285,9 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
 struct Number<'number> {
     field: &'static str,
     before: &'static str,
-    name: &'static str,
-    unit: &'number str,
+    term: Option<Term>,
+    name: &'number str,
+    unit: ShownUnit<'number>,
     value: Option<f64>,
     hint: String,
     decimals: usize,
@@ -290,7 +295,20 @@ struct Number<'number> {
     room: f32,
 }
 
+/// Width of the field, in points.
+const FIELD: f32 = 44.0;
+/// The same for a figure of one more digit, such as a temperature in °F, in points.
+const FIELD_OF_MORE: f32 = 54.0;
+
 impl Number<'_> {
+    fn field_width(&self) -> f32 {
+        if self.unit.is_metric() {
+            FIELD
+        } else {
+            FIELD_OF_MORE
+        }
+    }
+
     fn show(
         &self,
         ui: &mut Ui,
@@ -305,15 +323,17 @@ impl Number<'_> {
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet)
         };
-        ui.allocate_ui(vec2(self.room, grid::TARGET), |ui| {
+        let room = self.room + self.field_width() - FIELD;
+        ui.allocate_ui(vec2(room, grid::TARGET), |ui| {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::TIGHT;
-                ui.label(small(self.before));
-                let (rect, _) = ui.allocate_exact_size(vec2(44.0, grid::TARGET), Sense::hover());
+                ui.label(small(self.before)).explained(self.term);
+                let (rect, _) =
+                    ui.allocate_exact_size(vec2(self.field_width(), grid::TARGET), Sense::hover());
                 let key = key(screen, self.field);
                 let shown = self
                     .value
-                    .map(|value| show_number(value, self.decimals))
+                    .map(|value| self.unit.digits(value, self.decimals))
                     .unwrap_or_default();
                 let field = Field {
                     align: egui::Align::Max,
@@ -322,26 +342,14 @@ impl Number<'_> {
                 .hint(&self.hint)
                 .underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
-                if let Some(value) = outcome.read(&key, &mut view.drafts, optional_number) {
+                if let Some(value) =
+                    outcome.read(&key, &mut view.drafts, |text| self.unit.read_optional(text))
+                {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));
                 }
-                ui.label(small(self.unit));
+                ui.label(small(self.unit.symbol));
             });
         });
-    }
-}
-
-/// A number, or nothing for an empty text.
-pub(super) fn optional_number(text: &str) -> Result<Option<f64>, NumberError> {
-    let text = text
-        .trim()
-        .trim_end_matches("°C")
-        .trim_end_matches("°")
-        .trim();
-    if text.is_empty() {
-        Ok(None)
-    } else {
-        parse_number(text).map(Some)
     }
 }
 

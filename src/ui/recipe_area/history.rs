@@ -118,7 +118,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
     };
     let celsius = |value: &Option<f64>| {
         value.map_or("as it comes".to_owned(), |value| {
-            format!("{} °C", show_number(value, 1))
+            screen.units.temperature(value, 1)
         })
     };
     match change {
@@ -144,7 +144,11 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
                 None => format!("{} instead", name(to).trim()),
             }
         }
-        Change::Amount(id, to) => format!("{}: {}", line_name(id), book.amount_words(to)),
+        Change::Amount(id, to) => format!(
+            "{}: {}",
+            line_name(id),
+            book.amount_words_in(to, screen.units)
+        ),
         Change::Temperature(id, to) => format!("{} at {}", line_name(id), celsius(to)),
         Change::Role(id, to) => format!("{} as {}", line_name(id), to.word()),
         Change::Stage(id, to) => format!("{}: {}", line_name(id), stage_words(*to)),
@@ -159,7 +163,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::Add(_, entry) => match entry.line() {
             Some(line) => format!(
                 "added: {} {}",
-                book.amount_words(&line.amount),
+                book.amount_words_in(&line.amount, screen.units),
                 line_name(&line.id)
             ),
             None => "added: an instruction".to_owned(),

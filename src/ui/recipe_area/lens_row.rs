@@ -3,6 +3,7 @@
 use egui::{Button, RichText, Ui};
 
 use crate::balance::Lens;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 
@@ -37,7 +38,8 @@ pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
                 .fill(egui::Color32::TRANSPARENT);
             let response = ui
                 .add(button)
-                .accessible_name(format!("look at {}", lens.word()));
+                .accessible_name(format!("look at {}", lens.word()))
+                .explained(Term::of_lens(lens));
             if chosen {
                 let line = response.rect.x_range().shrink(grid::NEAR);
                 let stroke = egui::Stroke::new(2.0, palette.accent);

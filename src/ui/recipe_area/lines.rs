@@ -8,6 +8,7 @@ use crate::balance::Lens;
 use crate::book::{Change, Entry, Instruction, LineId, Recipe, RecipeId, Resolved};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::workbench::{Action, Shown};
@@ -60,7 +61,7 @@ pub(super) fn lines_ui(
         tops.push(ui.cursor().top());
         match entry {
             Entry::Line(line) => {
-                let row = model::line_row(screen.book, screen.balance, line);
+                let row = model::line_row(screen.book, screen.balance, line, screen.units);
                 line_ui(ui, screen, &row, &columns, &neighbours, view, actions);
                 if view.line_in_hand.as_ref() == Some(&line.id) {
                     detail::detail_ui(ui, screen, &row, &columns, view, actions);
@@ -218,6 +219,7 @@ fn add_row_ui(
                 actions,
             );
         }
+        copy_ui(ui, "lines", || model::as_table(screen));
         add
     });
     if view.finder.adds() {

@@ -4,7 +4,11 @@ use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, porti
 use crate::book::{
     Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
 };
-use crate::quantity::{show_count, show_number};
+use crate::quantity::{DisplayUnits, Uncertain, show_count, show_number};
+use crate::ui::Screen;
+use crate::ui::spreadsheet::{self, Cell, Table};
+use crate::ui::value::Value;
+use crate::ui::wording::{ingredient_name, stage_words};
 
 /// A line in words.
 pub(super) struct LineRow<'frame> {
@@ -27,6 +31,7 @@ pub(super) fn line_row<'frame>(
     book: &'frame Book,
     balance: &'frame Balance,
     line: &'frame Line,
+    units: DisplayUnits,
 ) -> LineRow<'frame> {
     let of_line = |carried: bool| {
         balance
@@ -40,14 +45,63 @@ pub(super) fn line_row<'frame>(
         ingredient: book.ingredient(&line.ingredient).map(AsRef::as_ref),
         share,
         carried: of_line(true),
-        amount: book.amount_words(&line.amount),
+        amount: book.amount_words_in(&line.amount, units),
         temperature: share.map(|share| {
             (
-                format!("{} °C", show_number(share.celsius, 0)),
+                units.temperature(share.celsius, 0),
                 line.temperature.is_some(),
             )
         }),
     }
+}
+
+/// The lines for a spreadsheet.
+pub(super) fn as_table(screen: &Screen<'_>) -> Table {
+    let lens = screen.lens;
+    let currency = &screen.book.settings.currency;
+    let unit = if lens == Lens::Cost {
+        currency
+    } else {
+        lens.unit()
+    };
+    let mut table = Table::new([
+        "stage".to_owned(),
+        "ingredient".to_owned(),
+        "amount".to_owned(),
+        spreadsheet::head("temperature", screen.units.of("°C").symbol),
+        spreadsheet::head("mass", "g"),
+        "±".to_owned(),
+        spreadsheet::head(lens.word(), unit),
+    ]);
+    for line in screen.balance.resolved.lines() {
+        let row = line_row(screen.book, screen.balance, line, screen.units);
+        let share = row.share;
+        let mass = share.and_then(|share| Some((share.grams?, share.u_grams)));
+        let mass = mass.map_or_else(
+            || Value::not_known("mass not known"),
+            |(value, u)| {
+                let u = u.unwrap_or(0.0);
+                Value::known(Uncertain { value, u }, 1)
+            },
+        );
+        let temperature = share.map(|share| screen.units.of("°C").digits(share.celsius, 0));
+        let part = share.and_then(|share| share.through(lens));
+        let part = part.map_or_else(
+            || Cell::words(gap_words(lens)),
+            |part| Cell::figure(&show_number(part, 2)),
+        );
+        let [grams, doubt] = Cell::figure_and_doubt(&mass);
+        table.row([
+            Cell::words(stage_words(line.stage)),
+            Cell::words(&ingredient_name(screen.book, &line.ingredient)),
+            Cell::words(&row.amount),
+            Cell::figure(temperature.as_deref().unwrap_or_default()),
+            grams,
+            doubt,
+            part,
+        ]);
+    }
+    table
 }
 
 impl LineRow<'_> {

@@ -5,7 +5,7 @@ use egui::{Button, ComboBox, Label, RichText, Ui};
 use super::ComparedApprovals;
 use super::differences::{quiet, sentences_ui};
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
-use crate::quantity::{excerpt, show_number};
+use crate::quantity::excerpt;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -65,7 +65,7 @@ fn approval_ui(
     let approval = record.approval;
     let tasted = approval
         .tasted_at
-        .map(|celsius| format!(", tasted at {} °C", show_number(celsius, 0)))
+        .map(|celsius| format!(", tasted at {}", screen.units.temperature(celsius, 0)))
         .unwrap_or_default();
     let words = format!(
         "{} — {}, by {}{tasted}",
@@ -85,7 +85,8 @@ fn approval_ui(
         } else {
             ui.indent(("since", record.number), |ui| {
                 quiet(ui, &head);
-                sentences_ui(ui, &differences.sentences(screen.book));
+                let sentences = differences.sentences(screen.book);
+                sentences_ui(ui, &sentences, screen.units);
             });
         }
     }
@@ -174,7 +175,7 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         if differences.is_empty() {
             quiet(ui, "nothing changed");
         } else {
-            sentences_ui(ui, &differences.sentences(screen.book));
+            sentences_ui(ui, &differences.sentences(screen.book), screen.units);
         }
     }
     view.safekeeping.approvals = Some(compared);

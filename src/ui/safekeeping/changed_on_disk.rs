@@ -7,6 +7,7 @@ use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
 use crate::book::{Book, Conflict, ItemId};
+use crate::quantity::DisplayUnits;
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -203,7 +204,7 @@ fn conflict_ui(
         ui.indent((whose, &name), |ui| {
             quiet(ui, &format!("{whose}: {}", change.word()));
             if !sentences.is_empty() {
-                sentences_ui(ui, &sentences);
+                sentences_ui(ui, &sentences, DisplayUnits::METRIC);
             }
         });
     }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use egui::{Button, Label, RichText, Ui};
 
 use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
-use crate::quantity::excerpt;
+use crate::quantity::{DisplayUnits, excerpt};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Longest name in the list, in characters.
@@ -79,18 +79,22 @@ fn item_ui(
     });
     if open {
         let sentences = details(&item.item);
-        ui.indent(("inside", list, &name), |ui| sentences_ui(ui, &sentences));
+        // Two files are compared as they are kept.
+        let units = DisplayUnits::METRIC;
+        ui.indent(("inside", list, &name), |ui| {
+            sentences_ui(ui, &sentences, units);
+        });
     }
 }
 
 /// Sentences about one item, one below the other.
-pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String]) {
+pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String], units: DisplayUnits) {
     let palette = theme::palette(ui.visuals());
     if sentences.is_empty() {
         quiet(ui, "nothing that is said here");
     }
     for sentence in sentences.iter().take(ROWS) {
-        ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
+        ui.add(Label::new(RichText::new(units.words(sentence)).color(palette.text_normal)).wrap());
     }
     if sentences.len() > ROWS {
         quiet(ui, &format!("and {} more", sentences.len() - ROWS));

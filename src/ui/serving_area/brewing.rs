@@ -9,7 +9,7 @@ use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, Infusion};
 use crate::book::{Ingredient, IngredientId, Nutrient, Role};
 use crate::edit::Edit;
-use crate::quantity::{Uncertain, rounded, show_number};
+use crate::quantity::{DisplayUnits, Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::theme::{self, grid};
@@ -106,7 +106,7 @@ pub(super) fn brewing_ui(
                 state.known = Some((question, answer));
             }
             if let Some((question, answer)) = &state.known {
-                answer_ui(ui, tea, question, answer, actions);
+                answer_ui(ui, tea, question, answer, screen.units, actions);
             }
         }
         Err(missing) => sheet::quiet_ui(ui, missing),
@@ -395,6 +395,7 @@ fn answer_ui(
     tea: Option<&Ingredient>,
     question: &BrewQuestion,
     answer: &Result<BrewPlan, BrewError>,
+    units: DisplayUnits,
     actions: &mut Vec<Action>,
 ) {
     let plan = match answer {
@@ -414,8 +415,8 @@ fn answer_ui(
     sheet::quiet_ui(
         ui,
         format!(
-            "Water of {} °C, {}. Figures: {}. A millilitre of tea or water is taken as a gram; of leaf, as {} g.",
-            show_number(method.water_celsius, 0),
+            "Water of {}, {}. Figures: {}. A millilitre of tea or water is taken as a gram; of leaf, as {} g.",
+            units.temperature(method.water_celsius, 0),
             steep_words(method.steep_minutes),
             method.source,
             show_number(LEAF_GRAMS_PER_MILLILITRE, 2)

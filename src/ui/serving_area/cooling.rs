@@ -2,17 +2,20 @@
 
 use egui::Ui;
 
+use super::sheet::Fact;
 use super::{cooling_plot, readings, sheet};
 use crate::balance::{
     Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingModel, Measurand,
 };
 use crate::book::{ClosureKind, TemperatureWindow};
-use crate::quantity::{rounded_at_most, show_number};
+use crate::quantity::{DisplayUnits, Uncertain, rounded_at_most, show_number};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
-use crate::workbench::{Action, Serving};
+use crate::workbench::{Action, CoolingCourse, Serving};
 
 pub(super) fn cooling_ui(
     ui: &mut Ui,
@@ -26,13 +29,14 @@ pub(super) fn cooling_ui(
         screen.balance,
         Measurand::ServingTemperature,
         1,
+        screen.units,
     );
     sheet::figure_ui(
         ui,
         screen,
         "as it is handed over",
         &celsius,
-        "°C",
+        screen.units.of("°C").symbol,
         Measurand::ServingTemperature,
     );
     window_ui(ui, screen);
@@ -40,14 +44,16 @@ pub(super) fn cooling_ui(
         Ok(course) => {
             milestones_ui(ui, screen, &course.cooling);
             ui.add_space(grid::NEAR);
-            cooling_plot::cooling_plot_ui(ui, course, serving.run.as_ref());
+            cooling_plot::cooling_plot_ui(ui, course, serving.run.as_ref(), screen.units);
+            copy_ui(ui, "cooling", || as_table(screen, course));
             sheet::quiet_ui(ui, basis_words(screen, &course.cooling));
         }
         Err(reason) if screen.balance.iced => {
+            let reason = screen.units.words(&reason.to_string());
             sheet::quiet_ui(ui, format!("No cooling curve: {reason}."));
         }
         Err(reason) => {
-            let reason = reason.to_string();
+            let reason = screen.units.words(&reason.to_string());
             sheet::fact_ui(
                 ui,
                 "to drinking temperature",
@@ -59,6 +65,7 @@ pub(super) fn cooling_ui(
     if let Some(run) = &serving.run
         && let Some(error) = run.error.as_ref().filter(|_| !run.readings.is_empty())
     {
+        let error = screen.units.words(&error.to_string());
         sheet::quiet_ui(ui, format!("The readings give no curve yet: {error}."));
     }
     if !screen.balance.iced {
@@ -76,29 +83,36 @@ fn window_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let Some(celsius) = screen.balance.figures.get(Measurand::ServingTemperature) else {
         return;
     };
-    let (words, is_inside) = window_words(kind, window, celsius);
-    if is_inside {
-        sheet::words_ui(ui, words);
+    let (words, is_inside) = window_words(kind, window, celsius, screen.units);
+    let said = if is_inside {
+        sheet::words_ui(ui, words)
     } else {
-        sheet::off_ui(ui, words);
-    }
+        sheet::off_ui(ui, words)
+    };
+    said.explained(Term::ServingWindow);
 }
 
-fn window_words(kind: &str, window: TemperatureWindow, celsius: f64) -> (String, bool) {
-    let at = |celsius: f64| show_number(celsius, usize::from(celsius.fract() != 0.0));
+fn window_words(
+    kind: &str,
+    window: TemperatureWindow,
+    celsius: f64,
+    units: DisplayUnits,
+) -> (String, bool) {
+    let unit = units.of("°C");
     let shop = format!(
-        "the {} to {} °C that the shop wants of {kind} drinks",
-        at(window.from),
-        at(window.to)
+        "the {} to {} {} that the shop wants of {kind} drinks",
+        unit.trimmed(window.from, 1),
+        unit.trimmed(window.to, 1),
+        unit.symbol
     );
     if celsius > window.to {
         (
-            format!("{} K above {shop}.", show_number(celsius - window.to, 1)),
+            format!("{} above {shop}.", units.kelvin(celsius - window.to, 1)),
             false,
         )
     } else if celsius < window.from {
         (
-            format!("{} K below {shop}.", show_number(window.from - celsius, 1)),
+            format!("{} below {shop}.", units.kelvin(window.from - celsius, 1)),
             false,
         )
     } else {
@@ -107,31 +121,55 @@ fn window_words(kind: &str, window: TemperatureWindow, celsius: f64) -> (String,
 }
 
 /// A line of temperature with its name: "drinking temperature, 58 °C".
-pub(super) fn line_words(milestone: &CoolingMilestone) -> String {
-    let celsius = show_number(milestone.celsius, 0);
+pub(super) fn line_words(milestone: &CoolingMilestone, units: DisplayUnits) -> String {
+    let at = units.temperature(milestone.celsius, 0);
     match milestone.line {
-        CoolingLine::VeryHot => format!("below {celsius} °C, no longer very hot"),
-        CoolingLine::Drinking => format!("to drinking temperature, {celsius} °C"),
-        CoolingLine::Lukewarm => format!("to lukewarm, {celsius} °C"),
+        CoolingLine::VeryHot => format!("below {at}, no longer very hot"),
+        CoolingLine::Drinking => format!("to drinking temperature, {at}"),
+        CoolingLine::Lukewarm => format!("to lukewarm, {at}"),
     }
 }
 
-fn milestones_ui(ui: &mut Ui, screen: &Screen<'_>, cooling: &Cooling) {
+/// The lines that are passed, each with its minutes.
+fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
     let served = screen.balance.figures.get(Measurand::ServingTemperature);
+    let fact = |milestone: &CoolingMilestone| {
+        let value = match milestone.minutes {
+            Some(_) if served.is_some_and(|served| served <= milestone.celsius) => {
+                Value::digits("0")
+                    .with_gap(Some("it is handed over no warmer than that".to_owned()))
+            }
+            Some(minutes) => Value::known(minutes, i32::from(minutes.value < 10.0)),
+            None => Value::not_known("the room is no cooler than that"),
+        };
+        (line_words(milestone, screen.units), value, "min")
+    };
+    cooling.milestones.iter().map(fact).collect()
+}
+
+fn milestones_ui(ui: &mut Ui, screen: &Screen<'_>, cooling: &Cooling) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        for milestone in &cooling.milestones {
-            let value = match milestone.minutes {
-                Some(_) if served.is_some_and(|served| served <= milestone.celsius) => {
-                    Value::digits("0")
-                        .with_gap(Some("it is handed over no warmer than that".to_owned()))
-                }
-                Some(minutes) => Value::known(minutes, i32::from(minutes.value < 10.0)),
-                None => Value::not_known("the room is no cooler than that"),
-            };
-            sheet::fact_ui(ui, &line_words(milestone), &value, "min");
+        for (name, value, unit) in milestones(screen, cooling) {
+            sheet::fact_ui(ui, &name, &value, unit);
         }
     });
+}
+
+/// The lines that are passed, then the curve point by point.
+fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
+    let unit = screen.units.of("°C");
+    let temperature = spreadsheet::head("temperature", unit.symbol);
+    let mut curve = Table::new(["minutes", temperature.as_str(), "±"]);
+    for point in &course.points {
+        let at = Uncertain {
+            value: point.celsius,
+            u: point.u,
+        };
+        let [figure, doubt] = Cell::figure_and_doubt(&Value::shown(at, &unit, 1));
+        curve.row([Cell::figure(&show_number(point.minutes, 1)), figure, doubt]);
+    }
+    sheet::facts_as_table(milestones(screen, &course.cooling)).then(curve)
 }
 
 /// What the curve rests on.
@@ -149,7 +187,7 @@ fn basis_words(screen: &Screen<'_>, cooling: &Cooling) -> String {
         })
         .collect();
     let constants = constants.join(" and ");
-    let room = show_number(curve.room(), 0);
+    let room = screen.units.temperature(curve.room(), 0);
     let closure = closure_words(screen);
     match cooling.basis {
         CoolingBasis::Readings(count) => {
@@ -158,14 +196,14 @@ fn basis_words(screen: &Screen<'_>, cooling: &Cooling) -> String {
                 CoolingModel::TwoConstants => "two exponentials, drink and wall of the cup",
             };
             format!(
-                "Rests on {count} thermometer readings of the cup: {model}, {constants} min{closure}, towards a room of {room} °C. \
-                 The largest miss of a reading is {} K.",
-                show_number(curve.largest_miss(), 1)
+                "Rests on {count} thermometer readings of the cup: {model}, {constants} min{closure}, towards a room of {room}. The \
+                 largest miss of a reading is {}.",
+                screen.units.kelvin(curve.largest_miss(), 1)
             )
         }
         CoolingBasis::TimeConstant => format!(
             "Rests on the time constant that is stated for the cup: one exponential, {constants} min{closure}, towards a room of \
-             {room} °C. Readings of a thermometer are better."
+             {room}. Readings of a thermometer are better."
         ),
     }
 }
@@ -197,17 +235,17 @@ mod tests {
             to: 65.0,
         };
         assert_eq!(
-            window_words("hot", window, 65.0),
+            window_words("hot", window, 65.0, DisplayUnits::METRIC),
             (
                 "Within the 50 to 65 °C that the shop wants of hot drinks.".into(),
                 true
             )
         );
         assert!(
-            window_words("hot", window, 67.4)
+            window_words("hot", window, 67.4, DisplayUnits::METRIC)
                 .0
                 .starts_with("2.4 K above")
         );
-        assert!(!window_words("hot", window, 49.9).1);
+        assert!(!window_words("hot", window, 49.9, DisplayUnits::METRIC).1);
     }
 }

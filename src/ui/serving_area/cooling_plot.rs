@@ -9,7 +9,7 @@ use egui_plot::{
 use super::cooling::line_words;
 use super::sheet;
 use crate::balance::CoolingLine;
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, ShownUnit, show_number};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 
@@ -26,11 +26,17 @@ const BAND_PART: f32 = 0.22;
 /// Radius of a reading, in points.
 const READING: f32 = 4.0;
 
-pub(super) fn cooling_plot_ui(ui: &mut Ui, course: &CoolingCourse, run: Option<&RunCourse>) {
+pub(super) fn cooling_plot_ui(
+    ui: &mut Ui,
+    course: &CoolingCourse,
+    run: Option<&RunCourse>,
+    units: DisplayUnits,
+) {
+    let unit = units.of("°C");
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width().min(sheet::MOST_WIDTH);
     let minutes = course.points.last().map_or(1.0, |point| point.minutes);
-    let (low, high) = range(course, run);
+    let (low, high) = range(course, run, &unit);
     let axis = |words: &str| {
         RichText::new(words)
             .font(TypeStyle::Small.font_id())
@@ -57,22 +63,24 @@ pub(super) fn cooling_plot_ui(ui: &mut Ui, course: &CoolingCourse, run: Option<&
         .custom_x_axes(vec![
             AxisHints::new_x().label(axis("minutes")).formatter(whole),
         ])
-        .custom_y_axes(vec![AxisHints::new_y().label(axis("°C")).formatter(whole)])
+        .custom_y_axes(vec![
+            AxisHints::new_y().label(axis(unit.symbol)).formatter(whole),
+        ])
         .label_formatter(|_| None)
         .show(ui, |plot| {
-            lines_ui(plot, course, palette, minutes);
+            lines_ui(plot, course, palette, minutes, units);
             if let Some(run) = run {
-                run_ui(plot, run, palette);
+                run_ui(plot, run, palette, &unit);
             }
-            curve_ui(plot, course, palette);
+            curve_ui(plot, course, palette, &unit);
         })
         .response;
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words(course, run)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words(course, run, units)));
     legend_ui(ui, run, palette);
 }
 
-/// What is drawn, from the coldest to the hottest, °C.
-fn range(course: &CoolingCourse, run: Option<&RunCourse>) -> (f64, f64) {
+/// What is drawn, from the coldest to the hottest, in the unit of the axis.
+fn range(course: &CoolingCourse, run: Option<&RunCourse>, unit: &ShownUnit<'_>) -> (f64, f64) {
     let lines = course
         .cooling
         .milestones
@@ -93,11 +101,17 @@ fn range(course: &CoolingCourse, run: Option<&RunCourse>) -> (f64, f64) {
         .fold((f64::MAX, f64::MIN), |(low, high), value| {
             (low.min(value), high.max(value))
         });
-    (low - MARGIN, high + MARGIN)
+    (unit.value(low - MARGIN), unit.value(high + MARGIN))
 }
 
 /// The named lines; their names stand on them.
-fn lines_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette, minutes: f64) {
+fn lines_ui(
+    plot: &mut PlotUi<'_>,
+    course: &CoolingCourse,
+    palette: &Palette,
+    minutes: f64,
+    units: DisplayUnits,
+) {
     for milestone in &course.cooling.milestones {
         let name = match milestone.line {
             CoolingLine::VeryHot => "very hot",
@@ -109,12 +123,13 @@ fn lines_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette, mi
         } else {
             palette.outline
         };
-        let line = HLine::new(name, milestone.celsius)
+        let y = units.of("°C").value(milestone.celsius);
+        let line = HLine::new(name, y)
             .color(colour)
             .width(grid::HAIRLINE)
             .allow_hover(false);
         plot.hline(line);
-        let words = format!("{name}, {} °C", show_number(milestone.celsius, 0));
+        let words = format!("{name}, {}", units.temperature(milestone.celsius, 0));
         let text = RichText::new(words)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
@@ -124,19 +139,24 @@ fn lines_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette, mi
         } else {
             (minutes, Align2::RIGHT_BOTTOM)
         };
-        let at = PlotPoint::new(at, milestone.celsius);
+        let at = PlotPoint::new(at, y);
         let name = Text::new(format!("name of {name}"), at, text);
         plot.text(name.anchor(anchor).allow_hover(false));
     }
 }
 
-fn curve_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette) {
+fn curve_ui(
+    plot: &mut PlotUi<'_>,
+    course: &CoolingCourse,
+    palette: &Palette,
+    unit: &ShownUnit<'_>,
+) {
     let minutes: Vec<f64> = course.points.iter().map(|point| point.minutes).collect();
     let edge = |sign: f64| -> Vec<f64> {
         course
             .points
             .iter()
-            .map(|point| point.celsius + sign * BAND * point.u)
+            .map(|point| unit.value(point.celsius + sign * BAND * point.u))
             .collect()
     };
     let colour = palette.accent;
@@ -145,13 +165,18 @@ fn curve_ui(plot: &mut PlotUi<'_>, course: &CoolingCourse, palette: &Palette) {
         .stroke(Stroke::NONE)
         .allow_hover(false);
     plot.add(band);
-    plot.line(curve("this drink", &course.points, colour).width(2.0));
+    plot.line(curve("this drink", &course.points, colour, unit).width(2.0));
 }
 
-fn curve(name: &str, points: &[CoursePoint], colour: Color32) -> Line<'static> {
+fn curve(
+    name: &str,
+    points: &[CoursePoint],
+    colour: Color32,
+    unit: &ShownUnit<'_>,
+) -> Line<'static> {
     let points: Vec<[f64; 2]> = points
         .iter()
-        .map(|point| [point.minutes, point.celsius])
+        .map(|point| [point.minutes, unit.value(point.celsius)])
         .collect();
     Line::new(name, PlotPoints::from(points))
         .color(colour)
@@ -159,15 +184,20 @@ fn curve(name: &str, points: &[CoursePoint], colour: Color32) -> Line<'static> {
 }
 
 /// The readings as they were taken, and the curve through them.
-fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette) {
+fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette, unit: &ShownUnit<'_>) {
     if !run.points.is_empty() {
-        let line = curve("through the readings", &run.points, palette.text_quiet);
+        let line = curve(
+            "through the readings",
+            &run.points,
+            palette.text_quiet,
+            unit,
+        );
         plot.line(line.width(grid::HAIRLINE).style(LineStyle::dashed_dense()));
     }
     let points: Vec<[f64; 2]> = run
         .readings
         .iter()
-        .map(|reading| [reading.minutes, reading.celsius])
+        .map(|reading| [reading.minutes, unit.value(reading.celsius)])
         .collect();
     let readings = Points::new("readings", PlotPoints::from(points))
         .shape(MarkerShape::Circle)
@@ -198,17 +228,18 @@ fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
 }
 
 /// The picture in a sentence.
-fn words(course: &CoolingCourse, run: Option<&RunCourse>) -> String {
+fn words(course: &CoolingCourse, run: Option<&RunCourse>, units: DisplayUnits) -> String {
+    let symbol = units.of("°C").symbol;
     let passed = course.cooling.milestones.iter().filter_map(|milestone| {
         Some(format!(
             "{} in {} min",
-            line_words(milestone),
+            line_words(milestone, units),
             show_number(milestone.minutes?.value, 0)
         ))
     });
     let readings = run.map_or(0, |run| run.readings.len());
     format!(
-        "cooling curve: {}; {readings} readings",
+        "cooling curve in {symbol}: {}; {readings} readings",
         passed.collect::<Vec<_>>().join(", ")
     )
 }

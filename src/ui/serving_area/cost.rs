@@ -2,11 +2,12 @@
 
 use egui::Ui;
 
-use super::sheet;
+use super::sheet::{self, Fact};
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::quantity::{Uncertain, show_number};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::wording;
@@ -15,44 +16,48 @@ use crate::workbench::Serving;
 /// What a line without a price says.
 const NO_PRICE: &str = "no price is stated";
 
+/// What the sum is called.
+const TOTAL: &str = "cost of the drink";
+
 /// A part of the cost.
 struct Part {
     name: String,
     price: Option<f64>,
 }
 
+impl Part {
+    fn fact<'book>(&self, currency: &'book str) -> Fact<'book> {
+        let value = self.price.map_or_else(
+            || Value::not_known(NO_PRICE),
+            |price| Value::digits(show_number(price, 2)),
+        );
+        (self.name.clone(), value, currency)
+    }
+}
+
 pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     let currency = screen.book.settings.currency.as_str();
     let parts = parts(screen);
+    let of_parts: Vec<Fact<'_>> = parts.iter().map(|part| part.fact(currency)).collect();
+    let total = total(screen, &parts);
+    let left = match &serving.margin {
+        Some(margin) => margin_facts(screen, margin, &parts),
+        None => vec![no_margin(screen)],
+    };
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        for part in &parts {
-            let value = part.price.map_or_else(
-                || Value::not_known(NO_PRICE),
-                |price| Value::digits(show_number(price, 2)),
-            );
-            sheet::fact_ui(ui, &part.name, &value, currency);
+        for (name, value, unit) in &of_parts {
+            sheet::fact_ui(ui, name, value, unit);
         }
         ui.add_space(grid::NEAR);
-        let total = total(screen, &parts);
-        sheet::figure_ui(
-            ui,
-            screen,
-            "cost of the drink",
-            &total,
-            currency,
-            Measurand::Cost,
-        );
-        if let Some(margin) = &serving.margin {
-            margin_ui(ui, screen, margin, &parts);
-        } else {
-            let reason = if screen.balance.resolved.menu_price.is_some() {
-                "its cost is not known"
-            } else {
-                "the recipe states no menu price"
-            };
-            sheet::fact_ui(ui, "margin", &Value::not_known(reason), currency);
+        sheet::figure_ui(ui, screen, TOTAL, &total, currency, Measurand::Cost);
+        for (name, value, unit) in &left {
+            sheet::fact_ui(ui, name, value, unit);
         }
+    });
+    copy_ui(ui, "cost", || {
+        let total = (TOTAL.to_owned(), total, currency);
+        sheet::facts_as_table(of_parts.into_iter().chain([total]).chain(left))
     });
     let prices = "Ingredients by what is paid for their packs, without sales tax and with what is lost of them.";
     sheet::quiet_ui(ui, prices);
@@ -114,7 +119,13 @@ fn part_of_serviceware(ware: &Serviceware) -> Part {
 
 /// The cost with everything in it, or the known part of it with the names of what has no price.
 fn total(screen: &Screen<'_>, parts: &[Part]) -> Value {
-    let value = Value::of(screen.book, screen.balance, Measurand::Cost, 2);
+    let value = Value::of(
+        screen.book,
+        screen.balance,
+        Measurand::Cost,
+        2,
+        screen.units,
+    );
     let is_partial = screen.balance.figures.missing(Measurand::Cost) != 0;
     let gap = missing(parts);
     if !is_partial || value.gap.is_some() && gap.is_none() {
@@ -141,16 +152,15 @@ fn missing(parts: &[Part]) -> Option<String> {
     (!names.is_empty()).then(|| format!("no price: {}", names.join(", ")))
 }
 
-fn margin_ui(ui: &mut Ui, screen: &Screen<'_>, margin: &Margin, parts: &[Part]) {
+/// What is left of the price, step by step.
+fn margin_facts<'book>(
+    screen: &Screen<'book>,
+    margin: &Margin,
+    parts: &[Part],
+) -> Vec<Fact<'book>> {
     let settings = &screen.book.settings;
     let currency = settings.currency.as_str();
     let money = |value: f64| Value::digits(show_number(value, 2));
-    sheet::fact_ui(
-        ui,
-        "menu price, sales tax included",
-        &money(margin.menu_price),
-        currency,
-    );
     let tax_name = settings.sales_tax_percent.map_or_else(
         || "sales tax".to_owned(),
         |percent| format!("sales tax, {} %", show_number(percent, 1)),
@@ -158,7 +168,6 @@ fn margin_ui(ui: &mut Ui, screen: &Screen<'_>, margin: &Margin, parts: &[Part]) 
     let tax = margin
         .sales_tax
         .map_or_else(|| Value::not_known("the shop states no rate"), money);
-    sheet::fact_ui(ui, &tax_name, &tax, currency);
     let mut gaps: Vec<String> = missing(parts).into_iter().collect();
     if margin.sales_tax.is_none() {
         gaps.push("sales tax not stated".to_owned());
@@ -172,18 +181,32 @@ fn margin_ui(ui: &mut Ui, screen: &Screen<'_>, margin: &Margin, parts: &[Part]) 
             value
         }
     };
-    sheet::fact_ui(
-        ui,
-        "margin",
-        &figure(margin.margin, 2).with_gap(gap),
-        currency,
-    );
-    if let Some(percent) = margin.percent {
-        sheet::fact_ui(
-            ui,
-            "margin, of the price without tax",
-            &figure(percent, 1),
-            "%",
-        );
-    }
+    let mut facts = vec![
+        (
+            "menu price, sales tax included".to_owned(),
+            money(margin.menu_price),
+            currency,
+        ),
+        (tax_name, tax, currency),
+        (
+            "margin".to_owned(),
+            figure(margin.margin, 2).with_gap(gap),
+            currency,
+        ),
+    ];
+    facts.extend(margin.percent.map(|percent| {
+        let name = "margin, of the price without tax".to_owned();
+        (name, figure(percent, 1), "%")
+    }));
+    facts
+}
+
+fn no_margin<'book>(screen: &Screen<'book>) -> Fact<'book> {
+    let reason = if screen.balance.resolved.menu_price.is_some() {
+        "its cost is not known"
+    } else {
+        "the recipe states no menu price"
+    };
+    let currency = screen.book.settings.currency.as_str();
+    ("margin".to_owned(), Value::not_known(reason), currency)
 }

@@ -10,6 +10,8 @@ use crate::edit::Edit;
 use crate::quantity::{Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
+use crate::ui::glossary::Term;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
@@ -70,7 +72,13 @@ pub(super) fn melting_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let ice = Value::of(screen.book, screen.balance, Measurand::IceLeft, 0);
+    let ice = Value::of(
+        screen.book,
+        screen.balance,
+        Measurand::IceLeft,
+        0,
+        screen.units,
+    );
     sheet::figure_ui(
         ui,
         screen,
@@ -95,19 +103,21 @@ pub(super) fn melting_ui(
 }
 
 fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
-    let column = |name: &str, unit: &str| Column {
+    let column = |name: &str, unit: &str, term: Option<Term>| Column {
         name: name.to_owned(),
         unit: unit.to_owned(),
+        term,
     };
     let columns = [
-        column("ice left", "g"),
-        column("melted", "g"),
-        column("dilution", "g/g"),
-        column("sweetness", "g/100 ml"),
-        column("tea", "g/100 ml"),
+        column("ice left", "g", None),
+        column("melted", "g", None),
+        column("dilution", "g/g", Some(Term::Dilution)),
+        column("sweetness", "g/100 ml", Some(Term::Sweetness)),
+        column("tea", "g/100 ml", Some(Term::TeaStrength)),
     ];
     let rows: Vec<TableRow> = standing.iter().map(row_of).collect();
     sheet::table_ui(ui, &columns, AFTER, &rows);
+    copy_ui(ui, "standing", || sheet::as_table("time", &columns, &rows));
     let Some(first) = standing.first() else {
         return;
     };

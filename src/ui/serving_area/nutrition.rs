@@ -7,6 +7,7 @@ use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::{role_colour, share_bar_ui};
@@ -22,6 +23,7 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
     let column = |name: &str| Column {
         name: name.to_owned(),
         unit: String::new(),
+        term: None,
     };
     let columns = [column("per 100 ml"), column("per drink")];
     let rows: Vec<TableRow> = serving
@@ -30,6 +32,9 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
         .map(|row| row_of(screen, row))
         .collect();
     sheet::table_ui(ui, &columns, WORDS, &rows);
+    copy_ui(ui, "nutrition", || {
+        sheet::as_table("nutrition", &columns, &rows)
+    });
     ui.add_space(grid::TIGHT);
     caffeine_ui(ui, screen);
     let apart = screen
@@ -100,7 +105,7 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
             ("caffeine, per drink", Measurand::Caffeine, "mg"),
             ("free sugars, per drink", Measurand::FreeSugars, "g"),
         ] {
-            let value = Value::of(screen.book, screen.balance, measurand, 1);
+            let value = Value::of(screen.book, screen.balance, measurand, 1, screen.units);
             sheet::figure_ui(ui, screen, name, &value, unit, measurand);
         }
     });

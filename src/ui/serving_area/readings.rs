@@ -6,7 +6,7 @@ use super::sheet;
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::book::{CoolingReading, CoolingRun, Vessel, VesselId};
 use crate::edit::Edit;
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, TemperatureUnit, show_number};
 use crate::ui::Screen;
 use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
@@ -94,7 +94,7 @@ pub(super) fn readings_ui(
         readings: Vec::new(),
     });
     circumstances_ui(ui, cup, &run, view, actions);
-    head_ui(ui);
+    head_ui(ui, screen.units);
     for at in 0..=run.readings.len() {
         reading_ui(ui, cup, &run, at, view, actions);
     }
@@ -117,17 +117,21 @@ fn circumstances_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let units = view.units;
+    let celsius = units.of("°C");
     let room_key = format!("field room of readings {}", cup.id);
     let room = TypedField {
         key: &room_key,
         words: "in a room of",
         name: "Room temperature of the readings",
-        shown: show_number(run.room, 1),
+        shown: celsius.digits(run.room, 1),
         hint: "",
-        unit: "°C",
+        unit: celsius.symbol,
     };
     let outcome = room.show(ui, &mut view.drafts, actions);
-    if let Some(room) = outcome.read(&room_key, &mut view.drafts, |text| ROOM.read_needed(text)) {
+    if let Some(room) = outcome.read(&room_key, &mut view.drafts, |text| {
+        ROOM.read_needed_in(text, units)
+    }) {
         actions.push(put(
             cup,
             Some(CoolingRun {
@@ -145,15 +149,15 @@ fn circumstances_ui(
         name: "Volume of the readings",
         shown: run
             .millilitres
-            .map(|millilitres| show_number(millilitres, 0))
+            .map(|millilitres| units.of("ml").digits(millilitres, 0))
             .unwrap_or_default(),
         hint: "not noted",
-        unit: "ml in it",
+        unit: &format!("{} in it", units.of("ml").symbol),
     };
     let outcome = volume.show(ui, &mut view.drafts, actions);
-    if let Some(millilitres) =
-        outcome.read(&volume_key, &mut view.drafts, |text| MILLILITRES.read(text))
-    {
+    if let Some(millilitres) = outcome.read(&volume_key, &mut view.drafts, |text| {
+        MILLILITRES.read_in(text, units)
+    }) {
         actions.push(put(
             cup,
             Some(CoolingRun {
@@ -166,7 +170,7 @@ fn circumstances_ui(
     draft_error_ui(ui, &view.drafts, &volume_key);
 }
 
-fn head_ui(ui: &mut Ui) {
+fn head_ui(ui: &mut Ui, units: DisplayUnits) {
     let palette = theme::palette(ui.visuals());
     let quiet = |words: &str| {
         RichText::new(words)
@@ -177,7 +181,7 @@ fn head_ui(ui: &mut Ui) {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         ui.allocate_space(vec2(NUMBER, grid::STEP));
         typed::column_head_ui(ui, quiet("minutes"));
-        typed::column_head_ui(ui, quiet("°C"));
+        typed::column_head_ui(ui, quiet(units.of("°C").symbol));
     });
 }
 
@@ -198,17 +202,21 @@ impl Half {
         }
     }
 
-    fn read(self, text: &str) -> Result<f64, TypedError> {
+    fn read(self, text: &str, units: DisplayUnits) -> Result<f64, TypedError> {
         match self {
-            Self::Minutes => MINUTES.read_needed(text),
-            Self::Celsius => CELSIUS.read_needed(text),
+            Self::Minutes => MINUTES.read_needed_in(text, units),
+            Self::Celsius => CELSIUS.read_needed_in(text, units),
         }
     }
 
-    fn of(self, reading: &CoolingReading) -> f64 {
+    /// As it is shown: the shortest digits that were typed.
+    fn shown(self, reading: &CoolingReading, units: DisplayUnits) -> String {
         match self {
-            Self::Minutes => reading.minutes,
-            Self::Celsius => reading.celsius,
+            Self::Minutes => trimmed(reading.minutes),
+            Self::Celsius if units.temperature == TemperatureUnit::Celsius => {
+                trimmed(reading.celsius)
+            }
+            Self::Celsius => units.of("°C").trimmed(reading.celsius, 1),
         }
     }
 }
@@ -236,7 +244,7 @@ fn reading_ui(
         for half in Half::BOTH {
             let key = key(half);
             let shown = match known {
-                Some(reading) => trimmed(half.of(reading)),
+                Some(reading) => half.shown(reading, view.units),
                 None => view.serving.begun.of(&cup.id)[half as usize].clone(),
             };
             let name = format!("{} of reading {}", half.word(), at + 1);
@@ -302,7 +310,8 @@ fn take_over(
             return;
         }
     }
-    let Some(value) = outcome.read(key, &mut view.drafts, |text| half.read(text)) else {
+    let units = view.units;
+    let Some(value) = outcome.read(key, &mut view.drafts, |text| half.read(text, units)) else {
         return;
     };
     let mut run = run.clone();
@@ -313,9 +322,10 @@ fn take_over(
         }
     } else {
         let text = view.serving.begun.of(&cup.id);
-        let (Ok(minutes), Ok(celsius)) =
-            (Half::Minutes.read(&text[0]), Half::Celsius.read(&text[1]))
-        else {
+        let (Ok(minutes), Ok(celsius)) = (
+            Half::Minutes.read(&text[0], units),
+            Half::Celsius.read(&text[1], units),
+        ) else {
             return;
         };
         run.readings.push(CoolingReading { minutes, celsius });

@@ -7,6 +7,8 @@ use egui::{
 
 use crate::balance::Measurand;
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::why_ui;
@@ -27,6 +29,8 @@ const INDENT: f32 = grid::EASY;
 const CELL_DECIMALS: f32 = 5.5 * grid::STEP;
 /// Where the uncertainty of such a cell stands behind its decimal sign, in points.
 const CELL_UNCERTAINTY: f32 = 5.0 * grid::STEP;
+/// Width of the head of a column under the pointer, in points.
+const HEAD: f32 = 15.0 * grid::STEP;
 /// Room for the uncertainty of such a cell, in points.
 const CELL_DOUBT: f32 = 10.0 * grid::STEP;
 /// Width of the answer to "why this number", in points.
@@ -60,8 +64,8 @@ fn set_heading(ui: &mut Ui, words: &str, style: TypeStyle) -> Response {
 }
 
 /// A paragraph.
-pub(super) fn words_ui(ui: &mut Ui, words: impl Into<String>) {
-    paragraph(ui, RichText::new(words));
+pub(super) fn words_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
+    paragraph(ui, RichText::new(words))
 }
 
 /// A paragraph that can be passed over: sources, hints.
@@ -74,16 +78,17 @@ pub(super) fn quiet_ui(ui: &mut Ui, words: impl Into<String>) {
 }
 
 /// A paragraph that must not be passed over.
-pub(super) fn off_ui(ui: &mut Ui, words: impl Into<String>) {
+pub(super) fn off_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
     let palette = theme::palette(ui.visuals());
-    paragraph(ui, RichText::new(words).color(palette.off_level));
+    paragraph(ui, RichText::new(words).color(palette.off_level))
 }
 
-fn paragraph(ui: &mut Ui, text: RichText) {
+fn paragraph(ui: &mut Ui, text: RichText) -> Response {
     ui.scope(|ui| {
         ui.set_max_width(ui.available_width().min(MOST_WIDTH));
-        ui.add(Label::new(text).wrap());
-    });
+        ui.add(Label::new(text).wrap())
+    })
+    .inner
 }
 
 /// A row with one figure: "to drinking temperature, 58 °C   7.4 ± 1.1 min".
@@ -101,7 +106,7 @@ pub(super) fn figure_ui(
     measurand: Measurand,
 ) {
     let response = row_ui(ui, name, value, unit, Sense::click());
-    let response = response.on_hover_text("why this number");
+    let response = response.explained_with(Term::of_measurand(measurand), "why this number");
     Popup::from_toggle_button_response(&response)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(WHY_WIDTH)
@@ -223,6 +228,8 @@ pub(super) struct Column {
     pub(super) name: String,
     /// Its unit; empty when the rows say it.
     pub(super) unit: String,
+    /// The term that it is headed by.
+    pub(super) term: Option<Term>,
 }
 
 /// A row of a table.
@@ -235,6 +242,43 @@ pub(super) struct TableRow {
     pub(super) cells: Vec<Value>,
     /// The unit, where the columns have none.
     pub(super) unit: String,
+}
+
+/// The table for a spreadsheet; `first` heads the column of names. Units that differ by row get a column of their own.
+pub(super) fn as_table(first: &str, columns: &[Column], rows: &[TableRow]) -> Table {
+    let with_units = rows.iter().any(|row| !row.unit.is_empty());
+    let unit = with_units.then(|| "unit".to_owned());
+    let heads = columns.iter().flat_map(|column| {
+        [
+            spreadsheet::head(&column.name, &column.unit),
+            "±".to_owned(),
+        ]
+    });
+    let mut table = Table::new(std::iter::once(first.to_owned()).chain(unit).chain(heads));
+    for row in rows {
+        let unit = with_units.then(|| Cell::words(&row.unit));
+        let cells = row.cells.iter().flat_map(Cell::figure_and_doubt);
+        table.row(
+            std::iter::once(Cell::words(&row.name))
+                .chain(unit)
+                .chain(cells),
+        );
+    }
+    table
+}
+
+/// A fact as it is drawn and copied: name, figure, unit.
+pub(super) type Fact<'fact> = (String, Value, &'fact str);
+
+/// The facts of a sheet for a spreadsheet.
+pub(super) fn facts_as_table<'fact>(facts: impl IntoIterator<Item = Fact<'fact>>) -> Table {
+    let mut table = Table::new(["", "unit", "value", "±", "remark"]);
+    for (name, value, unit) in facts {
+        let [figure, doubt] = Cell::figure_and_doubt(&value);
+        let remark = Cell::words(value.gap.as_deref().unwrap_or_default());
+        table.row([Cell::words(&name), Cell::words(unit), figure, doubt, remark]);
+    }
+    table
 }
 
 /// A table of figures; the first column takes `name_width` points.
@@ -268,10 +312,16 @@ fn columns_ui(ui: &mut Ui, columns: &[Column], width: f32, decimal: &dyn Fn(usiz
     let palette = theme::palette(ui.visuals());
     let has_units = columns.iter().any(|column| !column.unit.is_empty());
     let height = if has_units { 1.5 * ROW } else { ROW };
-    let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+    let (rect, whole) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     let font = TypeStyle::Small.font_id();
     for (at, column) in columns.iter().enumerate() {
         let x = rect.left() + decimal(at) + CELL_DECIMALS;
+        if column.term.is_some() {
+            let room = Rect::from_x_y_ranges(x - HEAD..=x, rect.y_range());
+            let head = ui.interact(room, whole.id.with(("head", at)), Sense::hover());
+            head.widget_info(|| WidgetInfo::labeled(Role::Label, true, &column.name));
+            head.explained(column.term);
+        }
         let top = pos2(x, rect.top() + ROW / 2.0);
         let painter = ui.painter();
         painter.text(

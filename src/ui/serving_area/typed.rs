@@ -2,9 +2,7 @@
 
 use egui::{Align, Layout, RichText, Sense, Ui, vec2};
 
-use crate::quantity::{
-    AmountTextError, NumberError, TypedUnit, parse_amount, parse_number, show_number,
-};
+use crate::quantity::{AmountTextError, DisplayUnits, NumberError, TypedUnit, parse_amount};
 use crate::ui::field::{Field, FieldOutcome};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
@@ -66,27 +64,35 @@ pub(super) struct Range {
 impl Range {
     /// Reads a number within the range; `None` for an empty text.
     pub(super) fn read(self, text: &str) -> Result<Option<f64>, TypedError> {
-        let text = text.trim().trim_end_matches(self.unit).trim();
-        if text.is_empty() {
+        self.read_in(text, DisplayUnits::METRIC)
+    }
+
+    /// The same where a bare number is in the unit that the person reads.
+    pub(super) fn read_in(
+        self,
+        text: &str,
+        units: DisplayUnits,
+    ) -> Result<Option<f64>, TypedError> {
+        let unit = units.of(self.unit);
+        let Some(found) = unit.read_optional(text)? else {
             return Ok(None);
-        }
-        let found = parse_number(text)?;
+        };
         if (self.from..=self.to).contains(&found) {
             return Ok(Some(found));
         }
-        let show = |value: f64| show_number(value, usize::from(value.fract() != 0.0));
+        let show = |value: f64| unit.trimmed(value, 1);
         let (from, to) = (show(self.from), show(self.to));
         Err(TypedError::OutOfRange {
             found: show(found),
             from,
             to,
-            unit: self.unit,
+            unit: unit.symbol,
         })
     }
 
     /// Reads a number that has to be there.
-    pub(super) fn read_needed(self, text: &str) -> Result<f64, TypedError> {
-        self.read(text)?.ok_or(TypedError::Empty)
+    pub(super) fn read_needed_in(self, text: &str, units: DisplayUnits) -> Result<f64, TypedError> {
+        self.read_in(text, units)?.ok_or(TypedError::Empty)
     }
 }
 
@@ -103,7 +109,7 @@ pub(super) fn read_grams(text: &str, grams_per_millilitre: f64) -> Result<Option
             let found = text.trim().to_owned();
             return Err(TypedError::OtherUnit {
                 found,
-                expected: "g, kg, ml or l",
+                expected: "g, kg, oz, ml, l or fl oz",
             });
         }
     };
@@ -253,6 +259,9 @@ mod tests {
         assert_eq!(celsius.read("58.5 °C"), Ok(Some(58.5)));
         let message = celsius.read("300").unwrap_err().to_string();
         assert_eq!(message, "found 300 °C; expected −10 to 110 °C");
-        assert_eq!(celsius.read_needed(""), Err(TypedError::Empty));
+        assert_eq!(
+            celsius.read_needed_in("", DisplayUnits::METRIC),
+            Err(TypedError::Empty)
+        );
     }
 }

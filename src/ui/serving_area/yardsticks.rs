@@ -8,6 +8,7 @@ use crate::book::{Settings, Yardstick};
 use crate::edit::Edit;
 use crate::quantity::rounded;
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::wording;
@@ -68,6 +69,10 @@ fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
             let value = value_of(screen, line);
             sheet::fact_ui(ui, &name_of(line), &value, line.unit);
         }
+    });
+    copy_ui(ui, reading.name, || {
+        let fact = |line| (name_of(line), value_of(screen, line), line.unit);
+        sheet::facts_as_table(reading.lines.iter().map(fact))
     });
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(

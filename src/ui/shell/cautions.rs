@@ -158,7 +158,8 @@ fn height_of(sentences: &[Arc<Galley>]) -> f32 {
 fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &crate::balance::Caution| {
-        let mut job = sentence(caution.kind.word(), &caution.text, palette);
+        let text = screen.units.words(&caution.text);
+        let mut job = sentence(caution.kind.word(), &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))
     };

@@ -5,6 +5,7 @@ use egui::{Label, RichText, ScrollArea, Ui, vec2};
 use crate::book::State;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{cup, figure_list, level};
@@ -31,7 +32,7 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
     match screen.standard {
         Some(standard) => {
             standard_ui(ui, screen, standard);
-            level::level_ui(ui, &standard.difference, "the standard");
+            level::level_ui(ui, &standard.difference, "the standard", screen.units);
         }
         None => nothing_approved_ui(ui, screen, view),
     }
@@ -83,7 +84,9 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet)
     };
-    let response = ui.add(Label::new(quiet(words)).wrap());
+    let response = ui
+        .add(Label::new(quiet(words)).wrap())
+        .explained(Term::Standard);
     if !standard.reason.is_empty() {
         response.on_hover_text(&standard.reason);
     }
@@ -96,7 +99,8 @@ fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         RichText::new("No standard yet")
             .font(TypeStyle::Heading.font_id())
             .color(palette.text_strong),
-    );
+    )
+    .explained(Term::Standard);
     let words = "Nothing has been approved: approve this version to set the standard that every other is held to.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);

@@ -20,12 +20,15 @@ use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding};
+use crate::quantity::DisplayUnits;
 use crate::workbench::{Action, Command, DiskChange, Home, Intent, Message};
 
 /// What every screen shows of the book as a whole.
 pub(super) struct BookInHand<'frame> {
     /// The book.
     pub book: &'frame Arc<Book>,
+    /// What temperatures and volumes are read in.
+    pub units: DisplayUnits,
     /// Its name.
     pub title: String,
     /// Whether there are changes that no file holds.
@@ -248,6 +251,14 @@ pub(super) fn carry_out(
             view.dialog = Some(Dialog::LookUp);
         }
         UiCommand::ShowKeys => view.dialog = Some(Dialog::Keys),
+        UiCommand::OtherDegrees => {
+            view.units.temperature = view.units.temperature.other();
+            view.drafts.clear();
+        }
+        UiCommand::OtherVolumes => {
+            view.units.volume = view.units.volume.other();
+            view.drafts.clear();
+        }
         UiCommand::Back => view.area = Area::Recipe,
         _ => return false,
     }

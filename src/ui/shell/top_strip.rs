@@ -4,6 +4,7 @@ use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 
 use super::{BookInHand, carry_out};
 use crate::book::Severity;
+use crate::quantity::{TemperatureUnit, VolumeUnit};
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
@@ -154,6 +155,7 @@ fn menu_items_ui(
         }
     }
     safekeeping::menu_items_ui(ui, in_hand.has_left_work, view, actions);
+    units_ui(ui, view);
     heading_ui(ui, "Samples");
     for sample in Sample::ALL {
         if ui.button(sample.name()).clicked() {
@@ -176,6 +178,31 @@ fn menu_items_ui(
             actions.push(Action::Command(Command::Do(Intent::Open(path.clone()))));
         }
     }
+}
+
+/// What temperatures and volumes are read in.
+fn units_ui(ui: &mut Ui, view: &mut ViewState) {
+    heading_ui(ui, "Read in");
+    ui.horizontal(|ui| {
+        let before = view.units;
+        for unit in TemperatureUnit::ALL {
+            let words = format!("temperatures in {}", unit.symbol());
+            ui.selectable_value(&mut view.units.temperature, unit, unit.symbol())
+                .accessible_name(words)
+                .on_hover_text(UiCommand::OtherDegrees.tooltip());
+        }
+        ui.add_space(grid::EASY);
+        for unit in VolumeUnit::ALL {
+            let words = format!("volumes in {}", unit.symbol());
+            ui.selectable_value(&mut view.units.volume, unit, unit.symbol())
+                .accessible_name(words)
+                .on_hover_text(UiCommand::OtherVolumes.tooltip());
+        }
+        if view.units != before {
+            // What is half typed was meant in the other unit.
+            view.drafts.clear();
+        }
+    });
 }
 
 fn heading_ui(ui: &mut Ui, words: &str) {

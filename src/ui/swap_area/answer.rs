@@ -8,6 +8,8 @@ use crate::balance::{Balance, Difference, difference};
 use crate::quantity::show_grouped;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{figure_list::FigureText, level_ui};
 use crate::workbench::Action;
@@ -93,14 +95,22 @@ pub(super) fn side_by_side_ui(
     }
 }
 
+/// The name of a drink; standard and plain swap are terms.
+fn title_ui(ui: &mut Ui, drink: &Drink<'_>) {
+    let palette = theme::palette(ui.visuals());
+    let title = RichText::new(&drink.title).font(TypeStyle::Heading.font_id());
+    let term = match drink.kind {
+        Kind::Standard => Some(Term::Standard),
+        Kind::Plain => Some(Term::PlainSwap),
+        Kind::Suggestion(_) => None,
+    };
+    ui.label(title.color(palette.text_strong)).explained(term);
+}
+
 /// A drink as its name and its figures in one line.
 fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
     let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(&drink.title)
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    );
+    title_ui(ui, drink);
     let figures = model::compared(screen, drink.balance, None);
     let words: Vec<String> = figures
         .iter()
@@ -116,7 +126,9 @@ fn drinks<'answer>(
     itself: &'answer Difference,
 ) -> Vec<Drink<'answer>> {
     let before = &screen.balance.resolved;
-    let changes = |after: &Balance| model::changes_in_words(screen.book, before, &after.resolved);
+    let changes = |after: &Balance| {
+        model::changes_in_words(screen.book, screen.units, before, &after.resolved)
+    };
     let mut drinks = vec![
         Drink {
             title: "Standard".to_owned(),
@@ -181,9 +193,16 @@ fn choice_ui<'answer>(
         egui::Grid::new("suggestions")
             .spacing([grid::APART, grid::TIGHT])
             .show(ui, |ui| {
-                let heads = ["bring it back by", "", "distance", "sugar", "cost"];
-                for head in heads {
-                    ui.label(RichText::new(head).color(palette.text_quiet));
+                let heads = [
+                    ("bring it back by", None),
+                    ("", None),
+                    ("distance", Some(Term::Distance)),
+                    ("sugar", None),
+                    ("cost", None),
+                ];
+                for (head, term) in heads {
+                    ui.label(RichText::new(head).color(palette.text_quiet))
+                        .explained(term);
                 }
                 ui.end_row();
                 for (at, suggestion) in answer.suggestions.iter().enumerate() {
@@ -201,6 +220,7 @@ fn choice_ui<'answer>(
                     }
                 }
             });
+        copy_ui(ui, "suggestions", || model::as_table(screen, answer));
         ui.add_space(grid::NEAR);
     }
     answer.suggestions.get(state.suggestion)
@@ -216,15 +236,16 @@ fn sentences_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
-        ui.add(Label::new(RichText::new(words).color(colour)).wrap());
+        ui.add(Label::new(RichText::new(words).color(colour)).wrap())
     };
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
-            say(ui, &suggestion.explanation, palette.text_strong);
+            let words = screen.units.words(&suggestion.explanation);
+            say(ui, &words, palette.text_strong);
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
-            say(ui, words, palette.text_normal);
+            say(ui, words, palette.text_normal).explained(Term::Scatter);
         }
         let shown = if state.all_reasons {
             answer.reasons.len()
@@ -232,6 +253,7 @@ fn sentences_ui(
             FIRST_REASONS
         };
         for reason in answer.reasons.iter().take(shown) {
+            let reason = &screen.units.words(reason);
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {
@@ -300,11 +322,7 @@ fn drink_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     ui.spacing_mut().item_spacing.x = grid::NEAR;
-    ui.label(
-        RichText::new(&drink.title)
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    );
+    title_ui(ui, drink);
     let is_standard = matches!(drink.kind, Kind::Standard);
     figures_ui(
         ui,
@@ -315,7 +333,7 @@ fn drink_ui(
         ),
     );
     ui.add_space(grid::EASY);
-    level_ui(ui, drink.difference, line_words(answer));
+    level_ui(ui, drink.difference, line_words(answer), screen.units);
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {
@@ -419,6 +437,7 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
                     palette.text_quiet,
                 );
             }
+            let response = response.explained(Term::of_measurand(row.measurand));
             if let Some(gap) = row.gap() {
                 response.on_hover_text(gap);
             }

@@ -6,6 +6,7 @@ use super::answer::{figures_ui, line_words, scatter_words};
 use super::{SwapState, accept, model};
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level_moved_ui;
 use crate::ui::wording::ingredient_name;
@@ -121,7 +122,9 @@ fn slider_ui(
         let amount = if *steps == 0 {
             "none".to_owned()
         } else {
-            screen.book.amount_words(&adjustable.amount(*steps))
+            screen
+                .book
+                .amount_words_in(&adjustable.amount(*steps), screen.units)
         };
         ui.label(RichText::new(amount).color(palette.text_strong));
     });
@@ -142,9 +145,16 @@ fn drink_ui(
     let title = RichText::new("With these amounts").font(TypeStyle::Heading.font_id());
     ui.label(title.color(palette.text_strong));
     let line = line_words(answer);
-    level_moved_ui(ui, &nearby.difference, &suggestion.difference, line);
+    level_moved_ui(
+        ui,
+        &nearby.difference,
+        &suggestion.difference,
+        line,
+        screen.units,
+    );
     let scatter = scatter_words(nearby.within_scatter, &nearby.difference);
-    ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap());
+    ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())
+        .explained(Term::Scatter);
     if let Some(obstacle) = &nearby.obstacle {
         let words = format!("It does not keep what is asked: {obstacle}.");
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());

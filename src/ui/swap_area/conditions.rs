@@ -4,10 +4,11 @@ use egui::{Button, Checkbox, Label, RichText, Ui};
 
 use super::{SwapState, Way, limits, model};
 use crate::book::{Allergen, TemperatureWindow};
-use crate::quantity::{parse_number, show_compact};
+use crate::quantity::{DisplayUnits, ShownUnit, show_compact};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
@@ -130,8 +131,9 @@ fn asked_words(screen: &Screen<'_>, demands: &Demands) -> Vec<String> {
     most(demands.most_cost, &screen.book.settings.currency);
     most(demands.most_fill, "% of the cup");
     words.extend(demands.temperature.map(|window| {
-        let (from, to) = (show_compact(window.from), show_compact(window.to));
-        format!("served at {from} to {to} °C")
+        let unit = screen.units.of("°C");
+        let (from, to) = (unit.trimmed(window.from, 1), unit.trimmed(window.to, 1));
+        format!("served at {from} to {to} {}", unit.symbol)
     }));
     let lines = demands.locked.len() + demands.limits.len();
     if lines > 0 {
@@ -187,6 +189,7 @@ fn demands_ui(
             100.0,
         ),
     ];
+    let metric = DisplayUnits::METRIC;
     let mut errors = Vec::new();
     egui::Grid::new("demands")
         .num_columns(3)
@@ -197,7 +200,10 @@ fn demands_ui(
                 ui.label(words);
                 let name = model::capitalised(words);
                 let range = (0.0, most);
-                if let Some(value) = number_ui(ui, &key, &name, *cap, range, drafts, actions) {
+                let figure = metric.of("");
+                if let Some(value) =
+                    number_ui(ui, &key, &name, *cap, figure, range, drafts, actions)
+                {
                     *cap = value;
                 }
                 ui.label(RichText::new(unit).color(palette.text_quiet));
@@ -226,6 +232,7 @@ fn temperature_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let settings = &screen.book.settings;
+    let unit = screen.units.of("°C");
     let shop = if screen.balance.iced {
         settings.iced_window
     } else {
@@ -237,14 +244,14 @@ fn temperature_ui(
         ("from", "served no cooler than", &mut from),
         ("to", "served no hotter than", &mut to),
     ] {
-        ui.label(words);
+        ui.label(words).explained(Term::ServingWindow);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
         let name = model::capitalised(words);
-        if let Some(asked) = number_ui(ui, &key, &name, *value, range, drafts, actions) {
+        if let Some(asked) = number_ui(ui, &key, &name, *value, unit, range, drafts, actions) {
             *value = asked;
         }
-        ui.label(RichText::new("°C").color(palette.text_quiet));
+        ui.label(RichText::new(unit.symbol).color(palette.text_quiet));
         ui.end_row();
     }
     *temperature = match (from, to) {
@@ -295,16 +302,21 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
 
 /// A field for a number that may be left empty; `Some` when it was changed.
 #[expect(clippy::option_option, reason = "unchanged, emptied, or a number")]
+#[expect(
+    clippy::too_many_arguments,
+    reason = "what a field is, and where its text goes"
+)]
 fn number_ui(
     ui: &mut Ui,
     key: &str,
     name: &str,
     value: Option<f64>,
+    unit: ShownUnit<'_>,
     range: (f64, f64),
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) -> Option<Option<f64>> {
-    let shown = value.map_or_else(String::new, show_compact);
+    let shown = value.map_or_else(String::new, |value| show_in(unit, value));
     let (rect, _) = ui.allocate_exact_size(egui::vec2(FIELD, grid::TARGET), egui::Sense::hover());
     let field = Field::new(key, name, shown).underlined().hint("any");
     let field = Field {
@@ -312,24 +324,37 @@ fn number_ui(
         ..field
     };
     let outcome = field.show(ui, rect, drafts, actions);
-    outcome.read(key, drafts, |text| read_number(text, range))
+    outcome.read(key, drafts, |text| read_number(text, unit, range))
+}
+
+/// A figure with as few digits as it needs.
+fn show_in(unit: ShownUnit<'_>, value: f64) -> String {
+    if unit.symbol.is_empty() {
+        show_compact(value)
+    } else {
+        unit.trimmed(value, 1)
+    }
 }
 
 /// Reads a number within a range; `None` for an empty text.
-fn read_number(text: &str, (from, to): (f64, f64)) -> Result<Option<f64>, String> {
+fn read_number(
+    text: &str,
+    unit: ShownUnit<'_>,
+    (from, to): (f64, f64),
+) -> Result<Option<f64>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
     }
-    let found = parse_number(text).map_err(|error| error.to_string())?;
+    let found = unit.read(text).map_err(|error| error.to_string())?;
     if (from..=to).contains(&found) {
         return Ok(Some(found));
     }
     Err(format!(
         "found {}; expected {} to {}",
-        show_compact(found),
-        show_compact(from),
-        show_compact(to)
+        show_in(unit, found),
+        show_in(unit, from),
+        show_in(unit, to)
     ))
 }
 
@@ -346,10 +371,16 @@ mod tests {
 
     #[test]
     fn an_empty_field_asks_for_nothing_and_nonsense_says_what_is_expected() {
-        assert_eq!(read_number("  ", (0.0, 100.0)), Ok(None));
-        assert_eq!(read_number("5,5", (0.0, 100.0)), Ok(Some(5.5)));
-        let error = read_number("-3", (0.0, 100.0)).unwrap_err();
+        assert_eq!(
+            read_number("  ", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
+            Ok(None)
+        );
+        assert_eq!(
+            read_number("5,5", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
+            Ok(Some(5.5))
+        );
+        let error = read_number("-3", DisplayUnits::METRIC.of(""), (0.0, 100.0)).unwrap_err();
         assert!(error.contains("expected 0 to 100"), "{error}");
-        assert!(read_number("little", (0.0, 100.0)).is_err());
+        assert!(read_number("little", DisplayUnits::METRIC.of(""), (0.0, 100.0)).is_err());
     }
 }

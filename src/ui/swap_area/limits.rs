@@ -3,7 +3,7 @@
 use egui::{Align, Checkbox, RichText, Sense, Ui, vec2};
 
 use super::conditions::{FIELD, quiet_ui};
-use crate::book::{Amount, Book, Line, LineId, Resolved};
+use crate::book::{Amount, Line, LineId, Resolved};
 use crate::quantity::show_count;
 use crate::swap::{Adjustable, Answer, Demands, LineLimit};
 use crate::ui::Screen;
@@ -114,7 +114,7 @@ fn row_ui(
     let now = if row.added {
         "not in it".to_owned()
     } else {
-        screen.book.amount_words(&row.line.amount)
+        screen.book.amount_words_in(&row.line.amount, screen.units)
     };
     ui.label(RichText::new(now).color(palette.text_normal));
     for end in End::BOTH {
@@ -122,7 +122,8 @@ fn row_ui(
             end_ui(ui, screen, row, end, demands, drafts, actions);
         });
     }
-    ui.label(RichText::new(unit_word(screen.book, &row.line.amount)).color(palette.text_quiet));
+    let unit = unit_word(screen, &row.line.amount);
+    ui.label(RichText::new(unit).color(palette.text_quiet));
 }
 
 /// The two ends of what a line may take.
@@ -181,7 +182,7 @@ fn end_ui(
             End::Least => one.range.low,
             End::Most => one.range.high,
         };
-        show_count(f64::from(steps) * one.step)
+        show_end(screen, row.line, f64::from(steps) * one.step)
     });
     let (rect, _) = ui.allocate_exact_size(vec2(FIELD, grid::TARGET), Sense::hover());
     let field = Field {
@@ -189,13 +190,13 @@ fn end_ui(
         ..Field::new(
             key.clone(),
             &name,
-            asked.map_or_else(String::new, show_count),
+            asked.map_or_else(String::new, |number| show_end(screen, row.line, number)),
         )
         .underlined()
         .hint(searched.as_deref().unwrap_or("any"))
     };
     let outcome = field.show(ui, rect, drafts, actions);
-    let read = |text: &str| read_limit(screen.book, row.line, text);
+    let read = |text: &str| read_limit(screen, row.line, text);
     if let Some(value) = outcome.read(&key, drafts, read) {
         let at = at.unwrap_or_else(|| {
             demands.limits.push(LineLimit {
@@ -214,13 +215,14 @@ fn end_ui(
 }
 
 /// Reads an amount in the unit of the line; `None` for an empty text.
-fn read_limit(book: &Book, line: &Line, text: &str) -> Result<Option<f64>, String> {
+fn read_limit(screen: &Screen<'_>, line: &Line, text: &str) -> Result<Option<f64>, String> {
+    let book = screen.book;
     if text.trim().is_empty() {
         return Ok(None);
     }
     let ingredient = book.ingredient(&line.ingredient).map(AsRef::as_ref);
     let amount = book
-        .amount_from_text(text, ingredient, Some(&line.amount))
+        .amount_from_text_in(text, ingredient, Some(&line.amount), screen.units)
         .map_err(|error| error.to_string())?;
     let same_unit = match (&amount, &line.amount) {
         (Amount::Count(_, one), Amount::Count(_, other)) => one == other,
@@ -230,17 +232,28 @@ fn read_limit(book: &Book, line: &Line, text: &str) -> Result<Option<f64>, Strin
         Some(number) => Ok(Some(number)),
         None => Err(format!(
             "this line is counted in {}",
-            unit_word(book, &line.amount)
+            unit_word(screen, &line.amount)
         )),
     }
 }
 
-fn unit_word(book: &Book, amount: &Amount) -> String {
+/// The number of a limit as it is shown: that of a volume in the unit that is read.
+fn show_end(screen: &Screen<'_>, line: &Line, number: f64) -> String {
+    match line.amount {
+        Amount::Millilitres(_) | Amount::FillTo(_) => screen.units.of("ml").trimmed(number, 1),
+        _ => show_count(number),
+    }
+}
+
+fn unit_word(screen: &Screen<'_>, amount: &Amount) -> String {
     match amount {
-        Amount::Count(_, measure) => book
+        Amount::Count(_, measure) => screen
+            .book
             .measure(measure)
             .map_or_else(String::new, |measure| measure.words().1.to_owned()),
         Amount::Grams(_) => "g".to_owned(),
-        Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => "ml".to_owned(),
+        Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
+            screen.units.of("ml").symbol.to_owned()
+        }
     }
 }

@@ -6,11 +6,13 @@ use crate::book::{
     Allergen, Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe,
     Resolved, Role, WantedWords,
 };
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, show_number};
 use crate::swap::{
-    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words,
+    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words_in,
 };
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{self, Cell, Table};
+use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::wording::{ingredient_name, names, vegan_words};
 
@@ -72,7 +74,7 @@ pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
 pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
     let mut going: Vec<Going> = Vec::new();
     for line in screen.balance.resolved.lines() {
-        let amount = screen.book.amount_words(&line.amount);
+        let amount = screen.book.amount_words_in(&line.amount, screen.units);
         match going.iter_mut().find(|known| known.id == line.ingredient) {
             Some(known) => known.amounts = format!("{} + {amount}", known.amounts),
             None => going.push(Going {
@@ -161,6 +163,7 @@ pub(in crate::ui) fn capitalised(sentence: &str) -> String {
 /// What differs between two sets of lines, in counter measures: the swapped lines first.
 pub(in crate::ui) fn changes_in_words(
     book: &Book,
+    units: DisplayUnits,
     before: &Resolved,
     after: &Resolved,
 ) -> Vec<String> {
@@ -172,7 +175,7 @@ pub(in crate::ui) fn changes_in_words(
             from: from.cloned(),
             to: to.cloned(),
         };
-        move_words(book, &line, &[after, before])
+        move_words_in(book, &line, &[after, before], units)
     };
     for line in after.lines() {
         match before.line(&line.id) {
@@ -182,7 +185,7 @@ pub(in crate::ui) fn changes_in_words(
                     format!(
                         "{} {}",
                         ingredient_name(book, &line.ingredient),
-                        book.amount_words(&line.amount)
+                        book.amount_words_in(&line.amount, units)
                     )
                 };
                 swapped.push(format!("{} → {}", side(old), side(line)));
@@ -213,19 +216,25 @@ pub(super) fn compared(
     standard: Option<&Balance>,
 ) -> Vec<Compared> {
     let of = |measurand: Measurand| Compared {
-        row: row(screen.book, balance, screen.lens, measurand),
-        change: standard.and_then(|standard| change(balance, standard, measurand)),
+        row: row(screen.book, balance, screen.lens, measurand, screen.units),
+        change: standard.and_then(|standard| change(balance, standard, measurand, screen.units)),
     };
     FIGURES.into_iter().map(of).collect()
 }
 
-fn change(balance: &Balance, standard: &Balance, measurand: Measurand) -> Option<String> {
+fn change(
+    balance: &Balance,
+    standard: &Balance,
+    measurand: Measurand,
+    units: DisplayUnits,
+) -> Option<String> {
     let difference = balance.figures.complete(measurand)? - standard.figures.complete(measurand)?;
     let decimals = match measurand {
         Measurand::Cost => 2,
         Measurand::EnergyKj => 0,
         _ => 1,
     };
+    let difference = units.of(measurand.unit()).difference(difference);
     let text = show_number(difference, decimals);
     let is_none = text.chars().all(|sign| matches!(sign, '0' | '.'));
     Some(match (is_none, difference > 0.0) {
@@ -249,7 +258,7 @@ pub(in crate::ui) fn version_name(recipe: &Recipe, wanted: &str) -> String {
 
 /// What one step of a walk does, in words.
 pub(in crate::ui) fn step_words(
-    book: &Book,
+    screen: &Screen<'_>,
     answer: &Answer,
     steps: &[WalkStep],
     at: usize,
@@ -262,7 +271,8 @@ pub(in crate::ui) fn step_words(
         WalkMove::PlainSwap => "Plain swap, equal measures".to_owned(),
         WalkMove::Line(moved) => {
             let before = &answer.plain.resolved;
-            move_words(book, moved, &[&step.balance.resolved, before])
+            let lines = [&step.balance.resolved, before];
+            move_words_in(screen.book, moved, &lines, screen.units)
         }
     }
 }
@@ -323,6 +333,51 @@ pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<
     words
 }
 
+/// Standard, plain swap and every suggestion for a spreadsheet, each with its figures.
+pub(super) fn as_table(screen: &Screen<'_>, answer: &Answer) -> Table {
+    let figures = |balance: &Balance| -> Vec<FigureRow> {
+        let compared = compared(screen, balance, None);
+        compared.into_iter().map(|compared| compared.row).collect()
+    };
+    let mut heads = vec!["drink".to_owned(), "distance, noticeable steps".to_owned()];
+    for row in figures(&answer.standard) {
+        heads.push(spreadsheet::head(&row.name, &row.unit));
+        heads.push("±".to_owned());
+    }
+    heads.push("changes".to_owned());
+    let mut table = Table::new(heads);
+    let before = &screen.balance.resolved;
+    let mut add = |name: &str, distance: Option<f64>, balance: &Balance, changes: &[String]| {
+        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
+        let mut cells = vec![Cell::words(name), Cell::figure(&distance)];
+        for row in figures(balance) {
+            cells.extend(Cell::figure_and_doubt(&Value::from(&row.text)));
+        }
+        cells.push(Cell::words(&changes.join("; ")));
+        table.row(cells);
+    };
+    let changes =
+        |after: &Balance| changes_in_words(screen.book, screen.units, before, &after.resolved);
+    add("standard", Some(0.0), &answer.standard, &[]);
+    let plain = &answer.plain;
+    add(
+        "plain swap",
+        answer.plain_difference.distance,
+        plain,
+        &changes(plain),
+    );
+    for suggestion in &answer.suggestions {
+        let drink = &suggestion.balance;
+        add(
+            &kind_words(suggestion),
+            suggestion.difference.distance,
+            drink,
+            &changes(drink),
+        );
+    }
+    table
+}
+
 /// What a suggestion costs and brings, for the row that it is chosen in.
 pub(super) fn merits(screen: &Screen<'_>, answer: &Answer, suggestion: &Suggestion) -> [String; 4] {
     let moved = match suggestion.moves.len() {
@@ -339,7 +394,12 @@ pub(super) fn merits(screen: &Screen<'_>, answer: &Answer, suggestion: &Suggesti
         let Some(value) = value else {
             return "not known".to_owned();
         };
-        let changed = change(&suggestion.balance, &answer.standard, measurand);
+        let changed = change(
+            &suggestion.balance,
+            &answer.standard,
+            measurand,
+            screen.units,
+        );
         let value = show_number(value, decimals);
         match changed {
             Some(changed) => format!("{value} {unit} ({changed})"),

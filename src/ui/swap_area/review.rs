@@ -139,7 +139,7 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         if let Some(suggestion) = suggestion {
             changes_ui(ui, screen, item, suggestion);
         } else {
-            let reasons = item.answer.reasons.join("; ");
+            let reasons = screen.units.words(&item.answer.reasons.join("; "));
             let words = format!("No suggestion: {reasons}.");
             ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }
@@ -159,7 +159,7 @@ fn changes_ui(
     };
     let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
     let after = &suggestion.balance.resolved;
-    let changes = model::changes_in_words(screen.book, &before, after).join(", ");
+    let changes = model::changes_in_words(screen.book, screen.units, &before, after).join(", ");
     ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
     let diet = model::diet_words(screen.book, &item.answer.standard, &suggestion.balance);
     if diet.len() > 1 || item.answer.standard.allergens != suggestion.balance.allergens {

@@ -87,7 +87,7 @@ fn list_ui(
     });
     ui.add_space(grid::TIGHT);
     for at in 0..=last {
-        let words = model::step_words(screen.book, answer, steps, at);
+        let words = model::step_words(screen, answer, steps, at);
         let result = if at == last && at > 1 {
             " — the result"
         } else {
@@ -126,12 +126,14 @@ fn drink_ui(
     let step = &steps[state.step];
     let line = line_words(answer);
     let before = state.step.checked_sub(1).map(|before| &steps[before]);
-    let title = model::step_words(screen.book, answer, steps, state.step);
+    let title = model::step_words(screen, answer, steps, state.step);
     let title = RichText::new(title).font(TypeStyle::Heading.font_id());
     ui.add(Label::new(title.color(palette.text_strong)).wrap());
     match before {
-        Some(before) => level_moved_ui(ui, &step.difference, &before.difference, line),
-        None => level_ui(ui, &step.difference, line),
+        Some(before) => {
+            level_moved_ui(ui, &step.difference, &before.difference, line, screen.units)
+        }
+        None => level_ui(ui, &step.difference, line, screen.units),
     };
     ui.add_space(grid::NEAR);
     if let Some(before) = before {

@@ -20,13 +20,19 @@ const NAME: f32 = 45.0 * grid::STEP;
 /// The answer to "why this number".
 pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     let palette = theme::palette(ui.visuals());
-    let row = row(screen.book, screen.balance, screen.lens, measurand);
+    let row = row(
+        screen.book,
+        screen.balance,
+        screen.lens,
+        measurand,
+        screen.units,
+    );
     ui.label(
         RichText::new(format!("Why {}", row.words()))
             .text_style(TypeStyle::Strong.into())
             .color(palette.text_strong),
     );
-    ui.label(wording::formula_words(measurand));
+    ui.label(screen.units.words(wording::formula_words(measurand)));
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
         ui.scope(|ui| shares_ui(ui, screen, lens));
@@ -161,7 +167,7 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
             0.0,
             format(TypeStyle::Strong, palette.text_strong),
         );
-        job.append(&words.what, 0.0, body);
+        job.append(&screen.units.words(&words.what), 0.0, body);
         if let Some(narrow) = words.narrow {
             job.append(
                 &format!(" — {narrow}"),

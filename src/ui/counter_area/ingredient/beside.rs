@@ -86,7 +86,9 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
                         ),
                     );
                 }
-                None => quiet_ui(ui, "not known"),
+                None => {
+                    quiet_ui(ui, "not known");
+                }
             }
         });
     }

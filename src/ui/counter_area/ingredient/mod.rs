@@ -16,7 +16,6 @@ use super::{Counter, ItemId};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
-use crate::quantity::show_number;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::workbench::Action;
@@ -49,6 +48,7 @@ pub(super) fn editor_ui(
     let mut printed = view.counter.printed;
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
+        counter.units,
         item.place(),
         Edit::PutIngredient,
         &mut view.drafts,
@@ -150,13 +150,15 @@ fn what_it_is_ui(
             |item, role| item.role = role,
         );
     });
-    let room = show_number(counter.book.settings.room_temperature, 0);
+    let room = counter
+        .units
+        .of("°C")
+        .trimmed(counter.book.settings.room_temperature, 1);
     sheet.row(ui, "comes at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature").hint(&room);
-        sheet.number(ui, spot, before.temperature, |item, celsius| {
+        sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
         });
-        quiet_ui(ui, "°C");
     });
     sheet.row(ui, "opened, keeps", |sheet, ui| {
         let spot = Spot::number("opened", "Opened life in hours").hint("–");

@@ -31,6 +31,7 @@ pub(super) fn editor_ui(
     let item = ItemId::Measure(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
+        counter.units,
         item.place(),
         Edit::PutMeasure,
         &mut view.drafts,
@@ -117,10 +118,9 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
     if before.kind == MeasureKind::Button || before.temperature.is_some() {
         sheet.row(ui, "pours at", |sheet, ui| {
             let spot = Spot::number("temperature", "Temperature at which it pours").hint("its own");
-            sheet.number(ui, spot, before.temperature, |item, celsius| {
+            sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
                 item.temperature = celsius;
             });
-            quiet_ui(ui, "°C");
         });
     }
     sheet.row(ui, "note", |sheet, ui| {
@@ -141,15 +141,30 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         Some(Nominal::Mass(value)) => (Called::Grams, Some(value)),
     };
     sheet.row(ui, "is called", |sheet, ui| {
+        let volumes = sheet.units.of("ml");
         let spot = Spot::number("nominal", "What it is called to hold").hint("–");
-        sheet.number(ui, spot, value, |item, value| {
+        let unit = if kind == Called::Grams {
+            sheet.units.of("g")
+        } else {
+            volumes
+        };
+        let shown = value.map(|value| super::sheet::in_unit(&unit, value));
+        let read = |text: &str| unit.read_optional(text);
+        sheet.measured(ui, spot, shown.unwrap_or_default(), read, |item, value| {
             item.nominal = value.map(|value| match item.nominal {
                 Some(Nominal::Mass(_)) => Nominal::Mass(value),
                 _ => Nominal::Volume(value),
             });
         });
         let all = [Called::Millilitres, Called::Grams];
-        let word = |called: &Called| if *called == Called::Grams { "g" } else { "ml" }.to_owned();
+        let word = |called: &Called| {
+            let unit = if *called == Called::Grams {
+                "g"
+            } else {
+                volumes.symbol
+            };
+            unit.to_owned()
+        };
         let current = if kind == Called::Nothing {
             Called::Millilitres
         } else {

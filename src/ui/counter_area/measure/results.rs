@@ -73,7 +73,7 @@ fn result_ui(
         }
         ui.label(format!("of {name}"));
     });
-    for sentence in sentences(measure, ingredient, one, many) {
+    for sentence in sentences(counter, measure, ingredient, one, many) {
         let text = RichText::new(sentence)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
@@ -99,6 +99,7 @@ fn result_ui(
 
 /// Scatter, count, and what would narrow it.
 fn sentences(
+    counter: Counter<'_>,
     measure: &Measure,
     ingredient: Option<&IngredientId>,
     one: &str,
@@ -132,8 +133,10 @@ fn sentences(
     match ingredient {
         None => {
             if let Some(volume) = volume_of_use(measure) {
-                let volume = rounded(volume.value, Some(volume.u));
-                sentences.push(format!("holds {} ml", volume.value));
+                let unit = counter.units.of("ml");
+                let volume = unit.uncertain(volume);
+                let digits = rounded(volume.value, Some(volume.u)).value;
+                sentences.push(format!("holds {digits} {}", unit.symbol));
             }
         }
         Some(id) => {
@@ -156,10 +159,10 @@ fn warning_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
     };
     let palette = theme::palette(ui.visuals());
     let words = format!(
-        "Called {} ml, it holds {} ml by its readings: a bigger spoon, a heaped one, or grams read as millilitres (5 ml of a \
+        "Called {}, it holds {} by its readings: a bigger spoon, a heaped one, or grams read as millilitres (5 ml of a \
          77 °Brix syrup weigh about 7 g).",
-        show_number(spoon.nominal_ml, 0),
-        show_number(spoon.found_ml, 1)
+        counter.units.volume(spoon.nominal_ml, 0),
+        counter.units.volume(spoon.found_ml, 1)
     );
     ui.add(Label::new(RichText::new(words).color(palette.off_level)).wrap());
 }

@@ -1,9 +1,9 @@
-//! A section through the vessel in its true proportions, with marks at every hundred millilitres.
+//! A section through the vessel in its true proportions, with marks of round volumes.
 
 use egui::{Align2, Pos2, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 use crate::book::{Vessel, VesselKind};
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, VolumeUnit, show_number};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::cup::Frustum;
 
@@ -17,14 +17,17 @@ const WALL: f32 = 2.0;
 const MARGIN: f32 = grid::EASY;
 /// Volumes between marks, the finest first that gives no more than eight of them, ml.
 const MARK_STEPS: [f64; 5] = [50.0, 100.0, 200.0, 500.0, 1000.0];
+/// The same, US fluid ounces.
+const MARK_STEPS_OUNCES: [f64; 5] = [2.0, 4.0, 8.0, 16.0, 32.0];
 
-pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel) {
+pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, units: DisplayUnits) {
+    let unit = units.of("ml");
     let inside = Frustum::of(Some(vessel));
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
     let words = format!(
-        "{} ml, {} mm high",
-        show_number(inside.capacity(), 0),
+        "{}, {} mm high",
+        unit.show(inside.capacity(), 0),
         show_number(inside.height(), 0)
     );
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
@@ -74,15 +77,20 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel) {
             );
         }
     }
-    let step = MARK_STEPS
+    let capacity = unit.value(inside.capacity());
+    let steps = match units.volume {
+        VolumeUnit::Millilitres => MARK_STEPS,
+        VolumeUnit::FluidOunces => MARK_STEPS_OUNCES,
+    };
+    let step = steps
         .into_iter()
-        .find(|step| inside.capacity() / step <= 8.0)
-        .unwrap_or(2000.0);
+        .find(|step| capacity / step <= 8.0)
+        .unwrap_or(2.0 * steps[4]);
     let mut volume = step;
-    while volume < inside.capacity() - step / 4.0 {
+    while volume < capacity - step / 4.0 {
         mark(
             ui,
-            wall(inside.height_of(volume), 1.0),
+            wall(inside.height_of(unit.metric_from_shown(volume)), 1.0),
             &show_number(volume, 0),
             palette.text_quiet,
         );
@@ -91,7 +99,7 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel) {
     mark(
         ui,
         wall(top, 1.0),
-        &format!("{} ml", show_number(inside.capacity(), 0)),
+        &unit.show(inside.capacity(), 0),
         palette.text_strong,
     );
 }

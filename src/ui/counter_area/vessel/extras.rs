@@ -5,6 +5,7 @@ use egui::Ui;
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, quiet_ui, section_ui};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
@@ -78,20 +79,21 @@ fn closure_ui(
         stays = !icon_button(ui, Icon::Delete, &words, "Take it out").clicked();
     });
     sheet.row(ui, "", |sheet, ui| {
-        quiet_ui(ui, "leaves");
+        quiet_ui(ui, "leaves").explained(Term::HeadRoom);
         let (field, name) = (
             format!("closure {at} room"),
             format!("Head room of the {word}"),
         );
-        sheet.required(
+        sheet.required_in(
             ui,
             Spot::number(&field, &name).width(48.0),
+            "ml",
             closure.head_room,
             |item, room| {
                 item.closures[at].head_room = room;
             },
         );
-        quiet_ui(ui, "ml free, costs");
+        quiet_ui(ui, "free, costs");
         let (field, name) = (
             format!("closure {at} price"),
             format!("Price of the {word}"),

@@ -10,7 +10,6 @@ use super::sheet::{Sheet, Spot, columns_ui, quiet_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
-use crate::quantity::show_number;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::workbench::Action;
@@ -32,6 +31,7 @@ pub(super) fn editor_ui(
     let item = ItemId::Vessel(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
+        counter.units,
         item.place(),
         Edit::PutVessel,
         &mut view.drafts,
@@ -62,7 +62,7 @@ pub(super) fn editor_ui(
             extras::serviceware_ui(ui, counter, &mut sheet, &found);
         }
         if at + 1 == widths.len() {
-            drawing::drawing_ui(ui, &found);
+            drawing::drawing_ui(ui, &found, counter.units);
             section_ui(ui, "Used in");
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
@@ -95,15 +95,15 @@ fn what_it_is_ui(
         );
     });
     sheet.row(ui, "to the rim", |sheet, ui| {
-        sheet.required(
+        sheet.required_in(
             ui,
             Spot::number("capacity", "Capacity"),
+            "ml",
             before.capacity,
             |item, capacity| {
                 item.capacity = capacity;
             },
         );
-        quiet_ui(ui, "ml");
     });
     sheet.row(ui, "one costs", |sheet, ui| {
         let spot = Spot::number("price", "Price of one").hint("no price");
@@ -208,15 +208,17 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
             "kJ/(kg K): paper 1.4, plastic 1.7, glass 0.84, steel 0.5",
         );
     });
-    let room = show_number(counter.book.settings.room_temperature, 0);
+    let room = counter
+        .units
+        .of("°C")
+        .trimmed(counter.book.settings.room_temperature, 1);
     sheet.row(ui, "starts at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature at the start")
             .width(72.0)
             .hint(&room);
-        sheet.number(ui, spot, before.temperature, |item, celsius| {
+        sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
         });
-        quiet_ui(ui, "°C");
     });
     sheet.row(ui, "cools by", |sheet, ui| {
         let spot = Spot::number("cooling", "Cooling time constant")

@@ -16,7 +16,7 @@ use self::names::Labels;
 use self::paint::Drawing;
 use crate::balance::{Lens, Measurand};
 use crate::book::LineId;
-use crate::quantity::show_number;
+use crate::quantity::DisplayUnits;
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, grid};
 
@@ -32,9 +32,11 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
     let filling = filling(screen.book, screen.balance, screen.lens, &cup);
     let notes = Notes::new(screen, &cup, &filling, vessel.is_some());
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, cup_words(&filling, &notes)));
+    response.widget_info(|| {
+        WidgetInfo::labeled(Role::Image, true, cup_words(&filling, &notes, screen.units))
+    });
     let drawing = Drawing::new(rect, &cup, &filling, &notes);
-    let labels = Labels::arrange(ui, &drawing, screen.lit);
+    let labels = Labels::arrange(ui, &drawing, screen);
     if ui.is_rect_visible(rect) {
         let palette = theme::palette(ui.visuals());
         drawing.paint(ui.painter(), palette, screen.lit);
@@ -42,7 +44,7 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
             labels.paint(ui.painter(), palette);
         }
     }
-    clicked_line(ui, &response, &drawing, labels.as_ref())
+    clicked_line(ui, &response, &drawing, labels.as_ref(), screen.units)
 }
 
 /// What is written beside the cup.
@@ -65,7 +67,7 @@ impl Notes {
     fn new(screen: &Screen<'_>, cup: &Frustum, filling: &Filling, has_cup: bool) -> Self {
         let figure = |measurand, unit: &str| {
             let value = screen.balance.figures.get(measurand)?;
-            Some(format!("{} {unit}", show_number(value, 0)))
+            Some(screen.units.of(unit).show(value, 0))
         };
         let vessel = screen
             .balance
@@ -79,11 +81,11 @@ impl Notes {
         let mut remarks = Vec::new();
         let over = filling.filled - cup.capacity();
         if over > 0.5 {
-            remarks.push(format!("{} ml do not fit", show_number(over, 0)));
+            remarks.push(format!("{} do not fit", screen.units.volume(over, 0)));
         } else if filling.filled > cup.capacity() - head_room + 0.5 {
             remarks.push(format!(
-                "reaches into the head room of {} ml",
-                show_number(head_room, 0)
+                "reaches into the head room of {}",
+                screen.units.volume(head_room, 0)
             ));
         }
         if !has_cup {
@@ -101,7 +103,13 @@ impl Notes {
             temperature: figure(Measurand::ServingTemperature, "°C"),
             cup: vessel.map_or_else(
                 || "no cup".to_owned(),
-                |vessel| format!("{}, {} ml", vessel.name, show_number(vessel.capacity, 0)),
+                |vessel| {
+                    format!(
+                        "{}, {}",
+                        vessel.name,
+                        screen.units.volume(vessel.capacity, 0)
+                    )
+                },
             ),
             fill: figure(Measurand::Fill, "% full"),
             colours: format!(
@@ -146,15 +154,15 @@ impl Notes {
     }
 }
 
-fn cup_words(filling: &Filling, notes: &Notes) -> String {
+fn cup_words(filling: &Filling, notes: &Notes, units: DisplayUnits) -> String {
     let layers: Vec<String> = filling
         .layers
         .iter()
-        .map(|layer| format!("{} {} ml", layer.name, show_number(layer.millilitres, 0)))
+        .map(|layer| format!("{} {}", layer.name, units.volume(layer.millilitres, 0)))
         .collect();
     let mut words = format!("{}. From the bottom: {}.", notes.cup, layers.join(", "));
     if filling.ice > 0.5 {
-        let _ = write!(words, " {} ml of it is ice.", show_number(filling.ice, 0));
+        let _ = write!(words, " {} of it is ice.", units.volume(filling.ice, 0));
     }
     for note in notes
         .fill
@@ -172,10 +180,11 @@ fn clicked_line(
     whole: &Response,
     drawing: &Drawing<'_>,
     labels: Option<&Labels>,
+    units: DisplayUnits,
 ) -> Option<LineId> {
     let mut clicked = None;
     for (index, (layer, band)) in drawing.bands().enumerate() {
-        let name = format!("{} {} ml", layer.name, show_number(layer.millilitres, 1));
+        let name = format!("{} {}", layer.name, units.volume(layer.millilitres, 1));
         let areas = std::iter::once(band).chain(labels.and_then(|labels| labels.area(index)));
         for (part, area) in areas.enumerate() {
             let response = ui.interact(area, whole.id.with((index, part)), Sense::click());

@@ -7,7 +7,8 @@ use egui::{Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
 use super::layers::Layer;
 use super::paint::{ABOVE, Drawing, LIP, TEXT_LINE};
-use crate::book::LineId;
+use crate::quantity::DisplayUnits;
+use crate::ui::screen::Screen;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
 /// A name beside the cup, with a line to its layer.
@@ -29,7 +30,7 @@ pub(super) struct Labels {
 
 impl Labels {
     /// None where there is no room.
-    pub(super) fn arrange(ui: &Ui, drawing: &Drawing<'_>, lit: Option<&LineId>) -> Option<Self> {
+    pub(super) fn arrange(ui: &Ui, drawing: &Drawing<'_>, screen: &Screen<'_>) -> Option<Self> {
         if !drawing.has_names() {
             return None;
         }
@@ -42,9 +43,9 @@ impl Labels {
             .enumerate()
             .map(|(index, (layer, (top, bottom)))| {
                 let middle = f32::midpoint(top, bottom);
-                let is_lit = lit == Some(&layer.line);
+                let is_lit = screen.lit == Some(&layer.line);
                 let foot = pos2(drawing.foot.x + drawing.half_at(middle), middle);
-                let galley = name_of(ui, layer, room, is_lit, palette);
+                let galley = name_of(ui, layer, room, is_lit, screen.units);
                 Label {
                     layer: index,
                     galley,
@@ -113,7 +114,8 @@ impl Labels {
     }
 }
 
-fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> Arc<Galley> {
+fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, units: DisplayUnits) -> Arc<Galley> {
+    let palette = theme::palette(ui.visuals());
     let colour = if lit {
         palette.text_strong
     } else {
@@ -121,9 +123,8 @@ fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, palette: &Palette) -> A
     };
     let small = |colour| egui::TextFormat::simple(TypeStyle::Small.font_id(), colour);
     let mut job = LayoutJob::default();
-    let millilitres = crate::quantity::show_number(layer.millilitres, 0);
     job.append(
-        &format!("{millilitres} ml  "),
+        &format!("{}  ", units.volume(layer.millilitres, 0)),
         0.0,
         small(palette.text_quiet),
     );

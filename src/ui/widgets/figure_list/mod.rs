@@ -10,8 +10,11 @@ use egui::{
 };
 
 use super::why::why_ui;
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::screen::Screen;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
+use crate::ui::value::Value;
 use crate::ui::wording;
 
 /// Height of a row with one line of text, in points.
@@ -46,7 +49,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let columns = Columns::new(width);
     ui.spacing_mut().item_spacing.y = 0.0;
     let column = ui.clip_rect();
-    for (index, group) in groups(screen.book, screen.balance, screen.lens)
+    for (index, group) in groups(screen.book, screen.balance, screen.lens, screen.units)
         .iter()
         .enumerate()
     {
@@ -77,8 +80,46 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
                 });
         }
     }
+    copy_ui(ui, "figures", || as_table(screen));
     ui.add_space(grid::EASY);
     claims_ui(ui, screen, palette, width);
+}
+
+/// The figures for a spreadsheet.
+fn as_table(screen: &Screen<'_>) -> Table {
+    let mut table = Table::new(["figure", "unit", "value", "±", "in 100 ml", "remark"]);
+    for group in groups(screen.book, screen.balance, screen.lens, screen.units) {
+        table.heading(group.name);
+        for row in group.rows {
+            let value = Value::from(&row.text);
+            let [figure, doubt] = Cell::figure_and_doubt(&value);
+            table.row([
+                Cell::words(&row.name),
+                Cell::words(&row.unit),
+                figure,
+                doubt,
+                Cell::figure(row.in_100_ml.as_deref().unwrap_or_default()),
+                Cell::words(row.gap().unwrap_or_default()),
+            ]);
+        }
+    }
+    table
+}
+
+impl From<&FigureText> for Value {
+    fn from(text: &FigureText) -> Self {
+        match text {
+            FigureText::Known { value, u } => Self {
+                u: u.clone(),
+                ..Self::digits(value)
+            },
+            FigureText::AtLeast { value, gap } => {
+                Self::digits(value).at_least().with_gap(Some(gap.clone()))
+            }
+            FigureText::Said(words) => Self::digits(*words),
+            FigureText::NotKnown { gap } => Self::not_known(gap),
+        }
+    }
 }
 
 /// Where the answer to "why" is anchored: it stands beside the figures, level with its row, but ends within their column, so
@@ -231,7 +272,7 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
     figure(ui, row, columns, line, style, colour);
-    response.on_hover_text("why this number")
+    response.explained_with(Term::of_measurand(row.measurand), "why this number")
 }
 
 fn figure(

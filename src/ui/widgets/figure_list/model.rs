@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Lens, Measurand, Reported};
 use crate::book::{Book, Stage};
-use crate::quantity::{Rounded, rounded, rounded_at_most, show_count, show_number};
+use crate::quantity::{DisplayUnits, Rounded, rounded, rounded_at_most, show_number};
 use crate::ui::wording;
 
 /// Groups of figures, in the order in which they are read.
@@ -97,8 +97,8 @@ pub struct FigureGroup {
 }
 
 /// The list of a drink, seen through a lens.
-pub fn groups(book: &Book, balance: &Balance, lens: Lens) -> Vec<FigureGroup> {
-    let row = |measurand: &Measurand| row(book, balance, lens, *measurand);
+pub fn groups(book: &Book, balance: &Balance, lens: Lens, units: DisplayUnits) -> Vec<FigureGroup> {
+    let row = |measurand: &Measurand| row(book, balance, lens, *measurand, units);
     GROUPS
         .iter()
         .map(|(name, of)| FigureGroup {
@@ -109,35 +109,37 @@ pub fn groups(book: &Book, balance: &Balance, lens: Lens) -> Vec<FigureGroup> {
 }
 
 /// One row.
-pub fn row(book: &Book, balance: &Balance, lens: Lens, measurand: Measurand) -> FigureRow {
+pub fn row(
+    book: &Book,
+    balance: &Balance,
+    lens: Lens,
+    measurand: Measurand,
+    units: DisplayUnits,
+) -> FigureRow {
     let unit = match measurand {
         Measurand::Cost => book.settings.currency.clone(),
-        _ => measurand.unit().to_owned(),
+        _ => units.of(measurand.unit()).symbol.to_owned(),
     };
     FigureRow {
         measurand,
-        name: name(balance, measurand),
+        name: name(balance, measurand, units),
         text: said(balance, measurand)
-            .unwrap_or_else(|| text(book, measurand, &balance.reported(measurand))),
+            .unwrap_or_else(|| text(book, measurand, &balance.reported(measurand), units)),
         unit,
         in_100_ml: in_100_ml(balance, measurand),
         is_lens: lens.measurand() == measurand,
     }
 }
 
-fn name(balance: &Balance, measurand: Measurand) -> String {
+fn name(balance: &Balance, measurand: Measurand, units: DisplayUnits) -> String {
+    let celsius = units.of("°C");
+    let drinking = celsius.trimmed(balance.drinking_temperature, 1);
     match measurand {
         Measurand::Sweetness => {
-            format!(
-                "sweetness at {} °C",
-                show_count(balance.drinking_temperature)
-            )
+            format!("sweetness at {drinking} {}", celsius.symbol)
         }
         Measurand::MinutesToDrinkable => {
-            format!(
-                "minutes until {} °C",
-                show_count(balance.drinking_temperature)
-            )
+            format!("minutes until {drinking} {}", celsius.symbol)
         }
         other => other.word().to_owned(),
     }
@@ -150,16 +152,17 @@ fn said(balance: &Balance, measurand: Measurand) -> Option<FigureText> {
     (waits && serving <= balance.drinking_temperature).then_some(FigureText::Said("already below"))
 }
 
-fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
+fn text(book: &Book, measurand: Measurand, reported: &Reported, units: DisplayUnits) -> FigureText {
+    let unit = units.of(measurand.unit());
     let gap = || match reported.reason {
         Some(reason) => reason.to_owned(),
         None => format!("not stated: {}", wording::names(book, &reported.missing)),
     };
-    let rounded = |value, u| match measurand {
+    let rounded = |value: f64, u: Option<f64>| match measurand {
         // Nobody pays less than a hundredth, or tells a tenth of a degree.
         Measurand::Cost => rounded_at_most(value, u, 2),
         Measurand::ServingTemperature | Measurand::MinutesToDrinkable | Measurand::Volume => {
-            rounded_at_most(value, u, 1)
+            rounded_at_most(value, u, unit.decimals(1))
         }
         // One decimal always, so that the fill of two versions can be read against each other.
         Measurand::Fill => Rounded {
@@ -170,14 +173,14 @@ fn text(book: &Book, measurand: Measurand, reported: &Reported) -> FigureText {
     };
     match reported.value {
         Some(value) if reported.missing.is_empty() => {
-            let rounded = rounded(value, reported.u);
+            let rounded = rounded(unit.value(value), reported.u.map(|u| unit.difference(u)));
             FigureText::Known {
                 value: rounded.value,
                 u: rounded.u,
             }
         }
         Some(value) => FigureText::AtLeast {
-            value: rounded(value, reported.u).value,
+            value: rounded(unit.value(value), reported.u.map(|u| unit.difference(u))).value,
             gap: gap(),
         },
         None => FigureText::NotKnown { gap: gap() },

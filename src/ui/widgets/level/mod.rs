@@ -18,7 +18,8 @@ use self::paint::{Drawing, Drawn, paint_strip};
 use crate::balance::published::noticeable;
 use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
-use crate::quantity::show_number;
+use crate::quantity::{DisplayUnits, show_number};
+use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// The narrowest level, in points; a container that is narrower scrolls.
@@ -32,9 +33,16 @@ const STRIP: egui::Vec2 = vec2(30.0 * grid::STEP, grid::TARGET);
 const MOVING: f32 = 0.35;
 
 /// The level with its words, as wide as there is room. `standard_words` says what the line is: "the standard of 4 May".
-pub fn level_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
+pub fn level_ui(
+    ui: &mut Ui,
+    difference: &Difference,
+    standard_words: &str,
+    units: DisplayUnits,
+) -> Response {
     let words = level_words(difference, standard_words);
-    show(ui, difference, standard_words, &words, |_, _| Drawn::Still)
+    show(ui, difference, standard_words, &words, units, |_, _| {
+        Drawn::Still
+    })
 }
 
 /// The level of a drink that has just changed: every mark that moves goes from where it was, and an empty mark stays there.
@@ -43,6 +51,7 @@ pub fn level_moved_ui(
     difference: &Difference,
     before: &Difference,
     standard_words: &str,
+    units: DisplayUnits,
 ) -> Response {
     let moved = moved_words(before, difference).join("; ");
     let moved = if moved.is_empty() {
@@ -52,7 +61,7 @@ pub fn level_moved_ui(
     };
     let words = format!("{}. {moved}", level_words(difference, standard_words));
     let marks_before = marks_of(before);
-    show(ui, difference, standard_words, &words, |ui, mark| {
+    show(ui, difference, standard_words, &words, units, |ui, mark| {
         let was = marks_before
             .iter()
             .find(|was| was.axis == mark.axis)
@@ -73,6 +82,7 @@ fn show(
     difference: &Difference,
     standard_words: &str,
     words: &str,
+    units: DisplayUnits,
     drawn: impl Fn(&Ui, &LevelMark) -> Drawn,
 ) -> Response {
     let marks = marks_of(difference);
@@ -96,8 +106,8 @@ fn show(
             &response,
             drawing.column(rect, index),
             index,
-            mark,
-            axis,
+            (mark, axis),
+            units,
         );
     }
     response
@@ -116,7 +126,7 @@ pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str
             theme::palette(ui.visuals()),
         );
     }
-    response.on_hover_ui(|ui| {
+    response.explained(Term::Level).on_hover_ui(|ui| {
         for mark in marks_of(difference) {
             ui.label(format!("{}: {}", mark.axis.word(), mark.words()));
         }
@@ -129,8 +139,8 @@ fn explain_on_hover(
     whole: &Response,
     column: Rect,
     index: usize,
-    mark: &LevelMark,
-    axis: &AxisDifference,
+    (mark, axis): (&LevelMark, &AxisDifference),
+    units: DisplayUnits,
 ) {
     let response = ui.interact(column, whole.id.with(index), Sense::hover());
     response.on_hover_ui(|ui| {
@@ -138,11 +148,11 @@ fn explain_on_hover(
             egui::RichText::new(format!("{}: {}", axis.axis.word(), mark.words()))
                 .text_style(TypeStyle::Strong.into()),
         );
-        let unit = axis.axis.unit();
+        let unit = units.of(axis.axis.unit());
         let figure = |value: Option<f64>| {
             value.map_or_else(
                 || "not known".to_owned(),
-                |value| format!("{} {unit}", show_fine(value)),
+                |value| format!("{} {}", show_fine(unit.value(value)), unit.symbol),
             )
         };
         ui.label(format!(
@@ -151,8 +161,9 @@ fn explain_on_hover(
             figure(axis.value)
         ));
         ui.label(format!(
-            "one noticeable step is {} {unit}",
-            show_fine(axis.step)
+            "one noticeable step is {} {}",
+            show_fine(unit.difference(axis.step)),
+            unit.symbol
         ));
         if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
             ui.label(format!(
@@ -160,6 +171,9 @@ fn explain_on_hover(
                 show_number(u, 1),
                 show_number(scatter, 1)
             ));
+        }
+        if let Some(term) = Term::of_axis(&axis.axis) {
+            ui.label(term.sentence());
         }
         let source = egui::RichText::new(source_of(&axis.axis)).text_style(TypeStyle::Small.into());
         ui.label(source.color(theme::palette(ui.visuals()).text_quiet));

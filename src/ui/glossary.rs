@@ -1,0 +1,220 @@
+//! The terms of this program, each explained once: the same sentence wherever the term heads or names something.
+
+use egui::Response;
+
+use crate::balance::{Lens, Measurand};
+use crate::book::Axis;
+
+/// A term that is explained.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Term {
+    Standard,
+    PlainSwap,
+    NoticeableStep,
+    Level,
+    Distance,
+    StepFloor,
+    SugarFloor,
+    Scatter,
+    Uncertainty,
+    Evidence,
+    Sweetness,
+    TeaStrength,
+    Flavour,
+    Creaminess,
+    Acidity,
+    Body,
+    FreeSugars,
+    SolubleSolids,
+    Dilution,
+    DrinkingTemperature,
+    ServingWindow,
+    Fill,
+    HeadRoom,
+}
+
+impl Term {
+    /// All of them.
+    #[cfg(test)]
+    const ALL: [Self; 23] = [
+        Self::Standard,
+        Self::PlainSwap,
+        Self::NoticeableStep,
+        Self::Level,
+        Self::Distance,
+        Self::StepFloor,
+        Self::SugarFloor,
+        Self::Scatter,
+        Self::Uncertainty,
+        Self::Evidence,
+        Self::Sweetness,
+        Self::TeaStrength,
+        Self::Flavour,
+        Self::Creaminess,
+        Self::Acidity,
+        Self::Body,
+        Self::FreeSugars,
+        Self::SolubleSolids,
+        Self::Dilution,
+        Self::DrinkingTemperature,
+        Self::ServingWindow,
+        Self::Fill,
+        Self::HeadRoom,
+    ];
+
+    /// What it means, in a sentence or two.
+    pub(super) fn sentence(self) -> &'static str {
+        match self {
+            Self::Standard => {
+                "The standard is the latest approval, with today's figures of its ingredients: what every version must taste like."
+            }
+            Self::PlainSwap => {
+                "The plain swap puts one ingredient in the place of another, measure for measure, and moves nothing else."
+            }
+            Self::NoticeableStep => {
+                "A noticeable step is a difference that a taster just notices: a part of the standard's value, and never less than \
+                 a floor."
+            }
+            Self::Level => {
+                "The level shows a drink against its standard: the line is the standard, the band one noticeable step either side, \
+                 each mark an axis of taste with its uncertainty."
+            }
+            Self::Distance => {
+                "The distance is how far a drink is from its standard on all axes together, in noticeable steps."
+            }
+            Self::StepFloor => {
+                "The floor is the least that a noticeable step is, however little of it the standard has."
+            }
+            Self::SugarFloor => {
+                "The floor of a level of sugar is what comes with powders, milk and fruit: it can't be left out."
+            }
+            Self::Scatter => {
+                "The counter's own scatter is how much two makings of one drink differ, because no scoop and no press is like the \
+                 last."
+            }
+            Self::Uncertainty => {
+                "± is one standard uncertainty: about two in three true values lie within it, and nearly all within twice as much."
+            }
+            Self::Evidence => {
+                "Evidence is where a figure comes from: a label, a sheet of the maker, a measurement, a publication, or a guess; it \
+                 decides how far the figure is trusted."
+            }
+            Self::Sweetness => {
+                "Sweetness is sucrose equivalent (SE): the grams of plain sugar in 100 ml that would taste as sweet at this \
+                 temperature."
+            }
+            Self::TeaStrength => {
+                "Tea strength is the dissolved solids of the tea in 100 ml of the drink."
+            }
+            Self::Flavour => {
+                "A flavour is counted in house units; the book says how many of them a gram of an ingredient has."
+            }
+            Self::Creaminess => "Creaminess is the fat in 100 ml of the drink.",
+            Self::Acidity => {
+                "Acidity is the fruit acid in 100 ml of the drink, counted as citric acid."
+            }
+            Self::Body => {
+                "Body is what is dissolved or fine in 100 ml of the drink besides its sugars: how full it feels in the mouth."
+            }
+            Self::FreeSugars => {
+                "Free sugars are those that are added, with those of honey, syrups and juices; not the sugar of milk."
+            }
+            Self::SolubleSolids => {
+                "Soluble solids are what is dissolved in 100 g of the drink, as a refractometer reads it (°Brix)."
+            }
+            Self::Dilution => {
+                "Dilution is the water, melted ice and tea for each gram of everything else."
+            }
+            Self::DrinkingTemperature => {
+                "The drinking temperature is where tastes are compared: warmth changes how sweet a sugar is."
+            }
+            Self::ServingWindow => {
+                "The serving window is the range of temperatures in which the shop hands drinks of this kind over."
+            }
+            Self::Fill => {
+                "Fill is how much of the cup, up to its rim, the drink takes with toppings and ice."
+            }
+            Self::HeadRoom => "Head room is what a lid or film needs to stay free below the rim.",
+        }
+    }
+
+    /// The term behind an axis of taste.
+    pub(super) fn of_axis(axis: &Axis) -> Option<Self> {
+        Some(match axis {
+            Axis::Sweetness => Self::Sweetness,
+            Axis::TeaStrength => Self::TeaStrength,
+            Axis::Flavour(_) => Self::Flavour,
+            Axis::Creaminess => Self::Creaminess,
+            Axis::Acidity => Self::Acidity,
+            Axis::Body => Self::Body,
+            Axis::Temperature | Axis::Volume => return None,
+        })
+    }
+
+    /// The term behind a figure.
+    pub(super) fn of_measurand(measurand: Measurand) -> Option<Self> {
+        Some(match measurand {
+            Measurand::Sweetness => Self::Sweetness,
+            Measurand::TeaStrength => Self::TeaStrength,
+            Measurand::Creaminess => Self::Creaminess,
+            Measurand::Acidity => Self::Acidity,
+            Measurand::Body => Self::Body,
+            Measurand::FreeSugars => Self::FreeSugars,
+            Measurand::Brix => Self::SolubleSolids,
+            Measurand::Dilution => Self::Dilution,
+            Measurand::MinutesToDrinkable => Self::DrinkingTemperature,
+            Measurand::Fill => Self::Fill,
+            _ => return None,
+        })
+    }
+
+    /// The term behind what a person looks at.
+    pub(super) fn of_lens(lens: Lens) -> Option<Self> {
+        match lens {
+            Lens::Sweetness => Some(Self::Sweetness),
+            Lens::Uncertainty => Some(Self::Uncertainty),
+            _ => None,
+        }
+    }
+}
+
+/// What can carry the explanation of a term.
+pub(super) trait Explained {
+    /// The sentence appears under the pointer and belongs to what a screen reader says of it.
+    fn explained(self, term: impl Into<Option<Term>>) -> Self;
+
+    /// The same with what a click does below it.
+    fn explained_with(self, term: impl Into<Option<Term>>, click: &str) -> Self;
+}
+
+impl Explained for Response {
+    fn explained(self, term: impl Into<Option<Term>>) -> Self {
+        match term.into() {
+            Some(term) => self.on_hover_text(term.sentence()),
+            None => self,
+        }
+    }
+
+    fn explained_with(self, term: impl Into<Option<Term>>, click: &str) -> Self {
+        match term.into() {
+            Some(term) => self.on_hover_text(format!("{}\nClick: {click}", term.sentence())),
+            None => self.on_hover_text(click),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn each_term_has_sentences_of_its_own_that_end_as_sentences_do() {
+        for (at, term) in Term::ALL.into_iter().enumerate() {
+            let sentence = term.sentence();
+            assert!(sentence.ends_with('.'), "{term:?}");
+            assert!(sentence.len() < 200, "{term:?} takes long to read");
+            let others = &Term::ALL[at + 1..];
+            assert!(others.iter().all(|other| other.sentence() != sentence));
+        }
+    }
+}
