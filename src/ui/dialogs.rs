@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use egui::{Align2, Area, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, vec2};
+use egui::{Align2, Area, Button, Id, Key, Modal, RichText, TextEdit, Ui, vec2};
 
 use super::Screen;
 use super::commands::UiCommand;
@@ -10,6 +10,7 @@ use super::look_up;
 use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+pub(super) use super::words::quiet_ui;
 use crate::book::{RecipeId, VersionId};
 use crate::quantity::DisplayUnits;
 use crate::workbench::{Action, Command, Home, Intent, Sample};
@@ -183,18 +184,6 @@ pub(super) fn title_ui(ui: &mut Ui, words: &str) {
             .color(palette.text_strong),
     );
     ui.add_space(grid::TIGHT);
-}
-
-pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(words)
-                .font(TypeStyle::Small.font_id())
-                .color(palette.text_quiet),
-        )
-        .wrap(),
-    );
 }
 
 /// The button that does what the dialog is for.

@@ -25,6 +25,7 @@ mod unseen;
 mod value;
 mod view_state;
 pub mod widgets;
+mod words;
 pub use crate::balance::wording;
 
 pub use app::{App, Opening, WindowError, run};

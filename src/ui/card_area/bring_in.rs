@@ -6,11 +6,11 @@ use egui::{Button, ComboBox, Grid, Label, RichText, ScrollArea, TextEdit, Ui};
 
 use super::model::CardState;
 use super::review::{self, ReviewState};
-use super::{heading_ui, quiet_ui};
 use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe};
 use crate::quantity::excerpt;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::{heading_ui, quiet_ui};
 use crate::workbench::{Action, Command, ListContent, ListInHand};
 
 /// Rows of a table that are previewed below its headings.

@@ -2,12 +2,11 @@
 
 use egui::{ComboBox, TextEdit, Ui};
 
-use super::heading_ui;
 use super::model::{CardState, others};
-use super::quiet_ui;
 use crate::cards::{CardKind, Paper};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
+use crate::ui::words::{heading_ui, quiet_ui};
 
 /// Most versions that are compared with the one in hand.
 const MOST_BESIDE: usize = 3;

@@ -4,12 +4,13 @@ use std::path::{Path, PathBuf};
 
 use egui::{Button, ComboBox, Label, ProgressBar, RichText, TextEdit, Ui};
 
+use super::CardFrame;
 use super::choose::row_ui;
 use super::model::CardState;
-use super::{CardFrame, heading_ui, quiet_ui};
 use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::{heading_ui, quiet_ui};
 use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState};
 
 pub(super) fn export_ui(
@@ -63,7 +64,9 @@ pub(super) fn export_ui(
         Some(ExportState::Ended { written, stopped }) => {
             ended_ui(ui, written, stopped.as_deref(), actions);
         }
-        None => quiet_ui(ui, "To print, write a PDF and show it: your viewer prints."),
+        None => {
+            quiet_ui(ui, "To print, write a PDF and show it: your viewer prints.");
+        }
     }
 }
 

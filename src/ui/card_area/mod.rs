@@ -168,30 +168,6 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
     );
 }
 
-/// A heading within the column of choices.
-fn heading_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    );
-    ui.add_space(grid::TIGHT);
-}
-
-/// A quiet sentence.
-fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(words)
-                .font(TypeStyle::Small.font_id())
-                .color(palette.text_quiet),
-        )
-        .wrap(),
-    );
-}
-
 /// A texture that is kept while its page is.
 pub(super) type PageTexture = (usize, usize, u32, egui::TextureHandle);
 

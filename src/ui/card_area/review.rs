@@ -6,7 +6,6 @@ use std::sync::Arc;
 use egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use super::bring_in::away_ui;
-use super::heading_ui;
 use crate::book::Book;
 use crate::exchange::{
     Arrival, DecimalSign, Delimiter, Encoding, Field, ForeignRecipe, LineMapping, MappedTo,
@@ -16,6 +15,7 @@ use crate::exchange::{
 use crate::quantity::show_number;
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
+use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Command, ListContent, ListInHand, today};
 
 /// What is looked at of a list.

@@ -21,6 +21,7 @@ use super::theme::{self, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
 use crate::quantity::DisplayUnits;
+use crate::ui::words;
 use crate::workbench::Action;
 
 /// What is looked at.
@@ -300,7 +301,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
     );
     ui.add_space(grid::NEAR);
     if view.counter.kind == Kind::Shop {
-        sheet::quiet_ui(
+        words::quiet_ui(
             ui,
             "What holds for every drink of the shop: temperatures, prices, and how fine its tasters are.",
         );

@@ -58,7 +58,7 @@ pub(super) fn commands_ui(
 pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option<Going> {
     let mut going = None;
     if uses.is_empty() {
-        super::sheet::quiet_ui(ui, "Nowhere yet.");
+        crate::ui::words::quiet_ui(ui, "Nowhere yet.");
     }
     // An approval is named where the recipe that it belongs to needs the item no more.
     let is_said = |place: &Use| match place {

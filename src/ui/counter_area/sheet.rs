@@ -17,6 +17,7 @@ use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
+use crate::ui::words::quiet_ui;
 use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields, in points.
@@ -526,19 +527,6 @@ pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&
             });
         }
     });
-}
-
-/// Quiet words behind a field.
-pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
-    let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(words)
-                .font(TypeStyle::Small.font_id())
-                .color(palette.text_quiet),
-        )
-        .wrap(),
-    )
 }
 
 /// The name of a group of rows.

@@ -2,12 +2,13 @@
 
 use egui::Ui;
 
-use super::sheet::{Sheet, Spot, columns_ui, quiet_ui, section_ui};
+use super::sheet::{Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, steps};
 use crate::book::{Settings, TemperatureWindow};
 use crate::edit::Edit;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
 /// From this width on the steps stand beside the settings, in points.

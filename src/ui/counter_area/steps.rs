@@ -3,14 +3,13 @@
 use egui::{Label, RichText, Ui};
 
 use super::Counter;
-use super::sheet::{
-    Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, quiet_ui, section_ui, words_ui,
-};
+use super::sheet::{Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui};
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::quiet_ui;
 
 /// Widths of the axis, a number, and the unit, in points.
 const AXIS: f32 = 26.0 * grid::STEP;

@@ -91,13 +91,6 @@ pub(super) fn ladder_area_ui(
     ui.add_space(grid::APART);
 }
 
-/// A heading of a part of the area.
-fn heading_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    let heading = RichText::new(words).font(TypeStyle::Heading.font_id());
-    ui.label(heading.color(palette.text_strong));
-}
-
 /// A paragraph.
 fn words_ui(ui: &mut Ui, words: impl Into<String>, colour: egui::Color32) {
     ui.add(egui::Label::new(RichText::new(words).color(colour)).wrap());

@@ -2,7 +2,7 @@
 
 use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-use super::{heading_ui, keep, model, name_ui, words_ui};
+use super::{keep, model, name_ui, words_ui};
 use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::swap::{Adapted, Ladder, Rung};
@@ -14,6 +14,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
+use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Look};
 
 /// Room for the name of a level, in points.

@@ -2,7 +2,7 @@
 
 use egui::{RichText, Ui};
 
-use super::{heading_ui, keep, model, name_ui, words_ui};
+use super::{keep, model, name_ui, words_ui};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
@@ -10,6 +10,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
+use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Look, Variation, VariationKind};
 
 /// A heading, and what stands under it.

@@ -14,6 +14,7 @@ use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::wording::stage_words;
+use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
 pub(super) fn detail_ui(
@@ -59,18 +60,6 @@ pub(super) fn detail_ui(
         command_row_ui(ui, screen, row, view, actions);
     });
     ui.add_space(grid::TIGHT);
-}
-
-fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(words)
-                .font(TypeStyle::Small.font_id())
-                .color(palette.text_quiet),
-        )
-        .wrap(),
-    );
 }
 
 /// Role and stage.

@@ -73,10 +73,8 @@ fn whose_ui(ui: &mut Ui, offered: &OfferedRecovery) {
             moment_words(offered.kept)
         ),
     );
-    match &offered.home {
-        Some(path) => quiet_ui(ui, &path.display().to_string()),
-        None => quiet_ui(ui, "It was in no file yet."),
-    }
+    let home = offered.home.as_ref().map(|path| path.display().to_string());
+    quiet_ui(ui, home.as_deref().unwrap_or("It was in no file yet."));
     if offered.home.is_some() && offered.stands_alone {
         sentence_ui(
             ui,

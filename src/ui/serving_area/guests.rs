@@ -10,6 +10,7 @@ use crate::book::{Allergen, IngredientId};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording;
+use crate::ui::words;
 use crate::workbench::Serving;
 
 pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
@@ -103,7 +104,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     if serving.questions.is_empty() {
         return;
     }
-    sheet::subheading_ui(ui, "The statements of ingredients ask");
+    words::subheading_ui(ui, "The statements of ingredients ask");
     let palette = theme::palette(ui.visuals());
     for finding in &serving.questions {
         let mut letters = finding.question.chars();

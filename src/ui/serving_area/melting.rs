@@ -15,6 +15,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
+use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
 /// Melt rates that can be.
@@ -177,7 +178,7 @@ fn rate_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    sheet::subheading_ui(ui, "How fast ice melts here");
+    words::subheading_ui(ui, "How fast ice melts here");
     let settings = &screen.book.settings;
     let assumed = show_number(rate.grams_per_minute.value, 1);
     let field = TypedField {

@@ -18,6 +18,7 @@ use egui::{Align, Button, RichText, Ui};
 use super::Screen;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
 /// From this width of the sheet on there are two columns, in points.
@@ -177,7 +178,7 @@ fn sheet_ui(
         return;
     }
     ui.add_space(grid::APART);
-    let heading = sheet::heading_ui(ui, sheet.words());
+    let heading = words::heading_ui(ui, sheet.words());
     if view.serving.wanted == Some(sheet) {
         heading.scroll_to_me(Some(Align::TOP));
     }

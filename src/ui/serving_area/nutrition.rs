@@ -12,6 +12,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::{role_colour, share_bar_ui};
 use crate::ui::wording;
+use crate::ui::words;
 use crate::workbench::Serving;
 
 /// Room for the words of a row, in points.
@@ -113,7 +114,7 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
 
 /// Where the energy comes from, line by line, the most first.
 fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
-    sheet::subheading_ui(ui, "Where the energy comes from");
+    words::subheading_ui(ui, "Where the energy comes from");
     let palette = theme::palette(ui.visuals());
     let mut lines: Vec<_> = screen
         .balance

@@ -12,6 +12,7 @@ use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words;
 use crate::workbench::Action;
 
 /// Times that a reading may have been taken at.
@@ -69,7 +70,7 @@ pub(super) fn readings_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    sheet::subheading_ui(ui, "Thermometer readings");
+    words::subheading_ui(ui, "Thermometer readings");
     let cup = screen
         .balance
         .resolved

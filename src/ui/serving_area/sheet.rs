@@ -12,6 +12,7 @@ use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::why_ui;
+use crate::ui::words;
 
 /// Height of a row with one line of text, in points.
 const ROW: f32 = 6.0 * grid::STEP;
@@ -36,45 +37,14 @@ const CELL_DOUBT: f32 = 10.0 * grid::STEP;
 /// Width of the answer to "why this number", in points.
 const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 
-/// The heading of a sheet.
-pub(super) fn heading_ui(ui: &mut Ui, words: &str) -> Response {
-    set_heading(ui, words, TypeStyle::Heading)
-}
-
-/// The heading of a part of a sheet.
-pub(super) fn subheading_ui(ui: &mut Ui, words: &str) {
-    ui.add_space(grid::NEAR);
-    set_heading(ui, words, TypeStyle::Strong);
-}
-
-fn set_heading(ui: &mut Ui, words: &str, style: TypeStyle) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let galley = ui.painter().layout(
-        words.to_owned(),
-        style.font_id(),
-        palette.text_strong,
-        ui.available_width(),
-    );
-    let size = vec2(ui.available_width(), galley.size().y + grid::TIGHT);
-    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Heading, true, words));
-    ui.painter()
-        .galley(rect.left_top(), galley, palette.text_strong);
-    response
-}
-
 /// A paragraph.
 pub(super) fn words_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
     paragraph(ui, RichText::new(words))
 }
 
 /// A paragraph that can be passed over: sources, hints.
-pub(super) fn quiet_ui(ui: &mut Ui, words: impl Into<String>) {
-    let palette = theme::palette(ui.visuals());
-    let text = RichText::new(words)
-        .font(TypeStyle::Small.font_id())
-        .color(palette.text_quiet);
-    paragraph(ui, text);
+pub(super) fn quiet_ui(ui: &mut Ui, text: impl Into<String>) {
+    narrow(ui, |ui| words::quiet_ui(ui, text));
 }
 
 /// A paragraph that must not be passed over.
@@ -84,9 +54,14 @@ pub(super) fn off_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
 }
 
 fn paragraph(ui: &mut Ui, text: RichText) -> Response {
+    narrow(ui, |ui| ui.add(Label::new(text).wrap()))
+}
+
+/// No wider than is read with ease.
+fn narrow(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> Response) -> Response {
     ui.scope(|ui| {
         ui.set_max_width(ui.available_width().min(MOST_WIDTH));
-        ui.add(Label::new(text).wrap())
+        add(ui)
     })
     .inner
 }

@@ -12,6 +12,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::wording;
+use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
 pub(super) fn yardsticks_ui(
@@ -62,7 +63,7 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 }
 
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
-    sheet::subheading_ui(ui, &sentence_case(reading.name));
+    words::subheading_ui(ui, &sentence_case(reading.name));
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for line in &reading.lines {

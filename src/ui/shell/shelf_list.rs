@@ -13,6 +13,7 @@ use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::recipe_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
+use crate::ui::words::quiet_ui;
 use crate::workbench::{Action, Shown, draft_on};
 
 /// Longest name in the list, in characters; hidden ones are written out.
@@ -63,15 +64,6 @@ fn is_batch(book: &Book, recipe: &RecipeId) -> bool {
             .as_ref()
             .is_some_and(|made| made.recipe == *recipe)
     })
-}
-
-fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet),
-    );
 }
 
 fn search_ui(

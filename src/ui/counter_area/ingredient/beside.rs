@@ -7,10 +7,11 @@ use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
 use crate::quantity::rounded;
 use crate::ui::counter_area::removal::{Going, uses_ui};
-use crate::ui::counter_area::sheet::{link_ui, quiet_ui};
+use crate::ui::counter_area::sheet::link_ui;
 use crate::ui::counter_area::uses::{Use, Uses};
 use crate::ui::counter_area::{Counter, ItemId};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::quiet_ui;
 
 pub(super) fn beside_ui(
     ui: &mut Ui,

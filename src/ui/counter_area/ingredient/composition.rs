@@ -6,8 +6,9 @@ use super::checks::per_100_grams;
 use super::group_ui;
 use crate::book::{Basis, CarbohydrateKind, Evidence, Ingredient, Nutrient};
 use crate::quantity::{KILOJOULES_PER_KILOCALORIE, parse_in_unit, parse_number, show_number};
-use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, quiet_ui, word_menu_ui, words_ui};
+use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, word_menu_ui, words_ui};
 use crate::ui::theme::grid;
+use crate::ui::words::quiet_ui;
 
 /// Salt is sodium times this (Regulation (EU) 1169/2011, Annex I, point 11).
 const SALT_PER_SODIUM: f64 = 2.5;

@@ -11,13 +11,14 @@ mod sweetness;
 use egui::Ui;
 
 use super::removal::{self, Going};
-use super::sheet::{Asked, Sheet, Spot, columns_ui, quiet_ui, section_ui};
+use super::sheet::{Asked, Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
 pub(super) use composition::Printed;

@@ -4,8 +4,9 @@ use egui::{Checkbox, Ui};
 
 use super::group_ui;
 use crate::book::{Allergen, AllergenStatement, Ingredient};
-use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, quiet_ui, words_ui};
+use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, words_ui};
 use crate::ui::theme::grid;
+use crate::ui::words::quiet_ui;
 
 pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     let before = sheet.item.clone();

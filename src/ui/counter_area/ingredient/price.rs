@@ -5,8 +5,9 @@ use egui::Ui;
 use crate::book::{Ingredient, Price};
 use crate::quantity::{parse_number, show_number};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain, quiet_ui};
+use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain};
 use crate::ui::counter_area::table::price_per_kg;
+use crate::ui::words::quiet_ui;
 use crate::workbench::today;
 
 pub(super) fn price_ui(

@@ -7,11 +7,10 @@ use crate::book::{
     Evidence, Figure, FlavourStrength, HighPotencyAmount, HighPotencySweetener, Ingredient,
     SugarProfile,
 };
-use crate::ui::counter_area::sheet::{
-    Asked, Sheet, Spot, WORDS, link_ui, quiet_ui, word_menu_ui, words_ui,
-};
+use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, WORDS, link_ui, word_menu_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
+use crate::ui::words::quiet_ui;
 
 pub(super) fn sweetness_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     group_ui(ui, "Sweetness and flavour");

@@ -6,12 +6,13 @@ mod results;
 use egui::Ui;
 
 use super::removal;
-use super::sheet::{Sheet, Spot, columns_ui, quiet_ui};
+use super::sheet::{Sheet, Spot, columns_ui};
 use super::{Counter, ItemId};
 use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
 /// From this width on the results stand beside the readings, in points.

@@ -6,9 +6,10 @@ use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
 use crate::book::{IngredientId, Measure, Reading, implausible_spoon};
 use crate::quantity::{rounded, show_number};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{quiet_ui, section_ui};
+use crate::ui::counter_area::sheet::section_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording::ingredient_name;
+use crate::ui::words::quiet_ui;
 
 pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
     section_ui(ui, "What it says");

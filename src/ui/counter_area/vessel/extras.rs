@@ -4,9 +4,10 @@ use egui::Ui;
 
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, quiet_ui, section_ui};
+use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, section_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
+use crate::ui::words::quiet_ui;
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
 

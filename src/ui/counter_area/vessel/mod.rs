@@ -6,12 +6,13 @@ mod extras;
 use egui::Ui;
 
 use super::removal;
-use super::sheet::{Sheet, Spot, columns_ui, quiet_ui, section_ui};
+use super::sheet::{Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
 /// From this width on the drawing stands beside the fields, in points.
