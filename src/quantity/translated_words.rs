@@ -186,7 +186,7 @@ mod tests {
             ),
             ("7.4 g/100 ml at 58 °C", "7.4 g/100 ml at 136 °F"),
             ("milk 120 ml → 135½ ml", "milk 4.06 fl oz → 4.58 fl oz"),
-            ("milk 120 → 135 ml", "milk 4.06 → 4.57 fl oz"),
+            ("milk 120 → 135 ml", "milk 4.06 → 4.56 fl oz"),
             ("measured, °C", "measured, °F"),
             ("g or ml", "g or ml"),
             ("0.3 ml of it", "0.01 fl oz of it"),

@@ -234,7 +234,8 @@ fn an_amount_that_moves_is_told_in_the_chosen_unit_on_both_sides() {
     let mut window = window(Area::Variations, US);
     for _ in 0..2000 {
         if window
-            .query_by_label_contains("paper cup 700, 23.7 fl oz")
+            .query_all_by_label_contains("paper cup 700, 23.7 fl oz")
+            .next()
             .is_some()
         {
             break;

@@ -322,7 +322,7 @@ fn rows_ui(
     }
     let output = area.show_rows(ui, ROW, order.len(), |ui, range| {
         // As wide as the headings, whether or not there is a bar beside the rows.
-        ui.set_max_width(width + grid::TIGHT);
+        ui.set_max_width(width);
         for place in range {
             let row = &rows[order[place]];
             let response = row_ui(ui, state, row, place, shown);
