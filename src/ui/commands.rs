@@ -93,60 +93,46 @@ impl UiCommand {
             shortcut,
             alternative: None,
         };
+        let alone = |label, tooltip, key| entry(label, tooltip, keys(Modifiers::NONE, key));
+        let control = |label, tooltip, key| entry(label, tooltip, keys(Modifiers::COMMAND, key));
         let shifted = |label, tooltip, key| entry(label, tooltip, keys(CONTROL_SHIFT, key));
         let either = |entry: Entry, alternative| Entry {
             alternative: Some(alternative),
             ..entry
         };
         match self {
-            Self::NewBook => entry(
-                "New book",
-                "Begin an empty book",
-                keys(Modifiers::COMMAND, Key::N),
-            ),
+            Self::NewBook => control("New book", "Begin an empty book", Key::N),
             Self::NewRecipe => shifted("New drink", "Begin a new drink", Key::N),
-            Self::LookUp => entry(
+            Self::LookUp => control(
                 "Find…",
                 "Find anything in the book: drinks, ingredients, notes …",
-                keys(Modifiers::COMMAND, Key::F),
+                Key::F,
             ),
-            Self::OpenBook => entry(
-                "Open…",
-                "Open another book",
-                keys(Modifiers::COMMAND, Key::O),
-            ),
+            Self::OpenBook => control("Open…", "Open another book", Key::O),
             Self::SaveAs => shifted("Save as…", "Save the book in another file", Key::S),
-            Self::Save => entry("Save", "Save the book", keys(Modifiers::COMMAND, Key::S)),
+            Self::Save => control("Save", "Save the book", Key::S),
             Self::Redo => either(
-                entry(
-                    "Redo",
-                    "Repeat the step that was taken back",
-                    keys(CONTROL_SHIFT, Key::Z),
-                ),
+                shifted("Redo", "Repeat the step that was taken back", Key::Z),
                 keys(Modifiers::COMMAND, Key::Y),
             ),
-            Self::Undo => entry(
-                "Undo",
-                "Take the last step back",
-                keys(Modifiers::COMMAND, Key::Z),
-            ),
-            Self::AddInstruction => entry(
+            Self::Undo => control("Undo", "Take the last step back", Key::Z),
+            Self::AddInstruction => shifted(
                 "Add an instruction",
                 "Add an instruction behind the line in hand",
-                keys(CONTROL_SHIFT, Key::Enter),
+                Key::Enter,
             ),
             Self::AddLine => either(
-                entry(
+                alone(
                     "Add an ingredient…",
                     "Find an ingredient and add it",
-                    keys(Modifiers::NONE, Key::Insert),
+                    Key::Insert,
                 ),
                 keys(Modifiers::COMMAND, Key::Enter),
             ),
-            Self::SwapLine => entry(
+            Self::SwapLine => control(
                 "Swap this ingredient…",
                 "Replace the ingredient and bring the taste back",
-                keys(Modifiers::COMMAND, Key::R),
+                Key::R,
             ),
             Self::MoveLineUp => entry(
                 "Move up",
@@ -158,25 +144,13 @@ impl UiCommand {
                 "Move the line one place down",
                 keys(Modifiers::ALT, Key::ArrowDown),
             ),
-            Self::RemoveLine => entry(
-                "Remove",
-                "Take the line out of the recipe",
-                keys(Modifiers::NONE, Key::Delete),
-            ),
-            Self::LineAbove => entry(
-                "Line above",
-                "Go to the line above",
-                keys(Modifiers::NONE, Key::ArrowUp),
-            ),
-            Self::LineBelow => entry(
-                "Line below",
-                "Go to the line below",
-                keys(Modifiers::NONE, Key::ArrowDown),
-            ),
-            Self::Back => entry(
+            Self::RemoveLine => alone("Remove", "Take the line out of the recipe", Key::Delete),
+            Self::LineAbove => alone("Line above", "Go to the line above", Key::ArrowUp),
+            Self::LineBelow => alone("Line below", "Go to the line below", Key::ArrowDown),
+            Self::Back => alone(
                 "Back",
                 "Close what is open, or return to the recipe",
-                keys(Modifiers::NONE, Key::Escape),
+                Key::Escape,
             ),
             Self::OtherDegrees => shifted(
                 "°C or °F",
@@ -188,7 +162,7 @@ impl UiCommand {
                 "Read volumes in US fluid ounces instead of millilitres, and back",
                 Key::L,
             ),
-            Self::ShowKeys => entry("Keys…", "Show the keys", keys(Modifiers::NONE, Key::F1)),
+            Self::ShowKeys => alone("Keys…", "Show the keys", Key::F1),
         }
     }
 

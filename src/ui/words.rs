@@ -32,7 +32,7 @@ fn heading_in(ui: &mut Ui, words: &str, style: TypeStyle) -> Response {
 }
 
 /// A paragraph that can be passed over: sources, hints.
-pub(super) fn quiet_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
+pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
     let palette = theme::palette(ui.visuals());
     let words = RichText::new(words).font(TypeStyle::Small.font_id());
     ui.add(Label::new(words.color(palette.text_quiet)).wrap())

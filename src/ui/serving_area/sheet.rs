@@ -44,7 +44,7 @@ pub(super) fn words_ui(ui: &mut Ui, words: impl Into<String>) -> Response {
 
 /// A paragraph that can be passed over: sources, hints.
 pub(super) fn quiet_ui(ui: &mut Ui, text: impl Into<String>) {
-    narrow(ui, |ui| words::quiet_ui(ui, text));
+    narrow(ui, |ui| words::quiet_ui(ui, &text.into()));
 }
 
 /// A paragraph that must not be passed over.
