@@ -1,8 +1,9 @@
 //! What is said of the engine's findings on screens, cards and in commands: causes of doubt, gaps, claims.
 
-use super::{Balance, Cause, Measurand, Sweet, Verdict};
+use super::{AllergenSummary, Balance, Cause, Measurand, Sweet, Verdict};
 use crate::book::{
-    Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient, Stage, VesselId,
+    Allergen, Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient,
+    Stage, VesselId,
 };
 use crate::quantity::show_number;
 
@@ -232,6 +233,46 @@ pub fn vegan_words(verdict: Verdict) -> &'static str {
         Verdict::No => "not vegan",
         Verdict::NotKnown => "vegan or not: not known, an ingredient does not state it",
     }
+}
+
+/// How the allergens of one drink differ from those of another, each in a clause of its own; none where they do not.
+pub fn allergen_differences(
+    book: &Book,
+    from: &AllergenSummary,
+    to: &AllergenSummary,
+) -> Vec<String> {
+    let list = |allergens: &mut dyn Iterator<Item = &Allergen>| {
+        let words: Vec<&str> = allergens.map(|allergen| allergen.word()).collect();
+        (!words.is_empty()).then(|| words.join(", "))
+    };
+    let comes = list(&mut to.contains.difference(&from.contains));
+    let goes = list(&mut from.contains.difference(&to.contains));
+    let may = list(&mut to.may_contain.difference(&from.may_contain));
+    let may_no_more = list(&mut from.may_contain.difference(&to.may_contain));
+    let silent: Vec<IngredientId> = to
+        .not_stated
+        .difference(&from.not_stated)
+        .cloned()
+        .collect();
+    // Where a pack is silent, nothing can be said of all ingredients.
+    let by = if to.not_stated.is_empty() {
+        "by its ingredients"
+    } else {
+        "by the packs that state them"
+    };
+    let clauses = [
+        comes.map(|words| format!("contains {words} as well")),
+        goes.map(|words| format!("no {words} {by}")),
+        may.map(|words| format!("may contain {words}")),
+        may_no_more.map(|words| format!("no pack says that it may contain {words}")),
+        (!silent.is_empty()).then(|| {
+            format!(
+                "allergens are not stated by {}: read the label",
+                names(book, &silent)
+            )
+        }),
+    ];
+    clauses.into_iter().flatten().collect()
 }
 
 /// The allergens of a drink, by what the packs say.

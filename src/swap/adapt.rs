@@ -4,7 +4,9 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, balance, balance_version, difference, standard_balance};
-use crate::book::{Axis, Book, Change, Place, Recipe, Resolved, Version, VersionId, resolve};
+use crate::book::{
+    Axis, Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId, resolve,
+};
 use crate::edit::Edit;
 use crate::optimiser::Status;
 
@@ -14,6 +16,9 @@ use super::impossible::impossible_reason;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::Adjustable;
 use super::watch::Watch;
+
+/// Most lines that move when a drink is made hot or iced.
+const MOST_MOVABLE: usize = 8;
 
 /// A drink that has been changed and brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -145,6 +150,27 @@ fn aim(difference: &mut Difference, aimed: &[(Axis, f64)]) {
     difference.distance = crate::balance::overall_distance(
         difference.axes.iter().map(|axis| (axis.steps, axis.weight)),
     );
+}
+
+/// The mixed lines of some roles, with their increments; only a sweetener may be left out altogether.
+pub(super) fn movable(
+    book: &Book,
+    lines: &Resolved,
+    takes: impl Fn(Role) -> bool,
+) -> Vec<Adjustable> {
+    let mixed = lines
+        .lines()
+        .filter(|line| line.stage == Stage::Mixed && takes(line.role));
+    let mut found: Vec<Adjustable> = mixed
+        .filter_map(|line| Adjustable::new(book, line, false))
+        .take(MOST_MOVABLE)
+        .collect();
+    for adjustable in &mut found {
+        if adjustable.line.role != Role::Sweetener {
+            adjustable.range.low = adjustable.range.low.max(1);
+        }
+    }
+    found
 }
 
 /// Names what the difference comes to: "no axis differs by a noticeable step", or the axis that differs most.

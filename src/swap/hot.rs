@@ -1,12 +1,11 @@
 //! An iced drink turned hot: the ice goes, and what is poured is hot enough to serve it warm.
 
 use crate::balance::Measurand;
-use crate::book::{Book, Change, Line, LineId, Recipe, Resolved, Role, Stage, VersionId, VesselId};
+use crate::book::{Book, Change, LineId, Recipe, Role, Stage, VersionId, VesselId};
 use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, remaining};
+use super::adapt::{Adapted, Origin, movable, remaining};
 use super::demands::Demands;
-use super::question::Adjustable;
 use super::watch::Watch;
 
 /// Temperatures that tea or water is tried with, the least hot last, °C (common practice, no source).
@@ -56,7 +55,9 @@ pub fn hot(
         }
         match origin.bring_back(
             changed.clone(),
-            movable(book, &changed),
+            movable(book, &changed, |role| {
+                matches!(role, Role::Water | Role::Tea | Role::Sweetener)
+            }),
             &[],
             &Demands::default(),
         ) {
@@ -83,26 +84,6 @@ pub fn hot(
         remaining(&drink.difference)
     );
     Some(Ok(drink))
-}
-
-/// Water, tea and sweeteners move.
-fn movable(book: &Book, lines: &Resolved) -> Vec<Adjustable> {
-    let moves = |line: &&Line| {
-        let role = matches!(line.role, Role::Water | Role::Tea | Role::Sweetener);
-        role && line.stage == Stage::Mixed
-    };
-    let mut adjustable: Vec<Adjustable> = lines
-        .lines()
-        .filter(moves)
-        .filter_map(|line| Adjustable::new(book, line, false))
-        .take(8)
-        .collect();
-    for found in &mut adjustable {
-        if found.line.role != Role::Sweetener {
-            found.range.low = found.range.low.max(1);
-        }
-    }
-    adjustable
 }
 
 /// Whether a drink is closer to the standard; of equal ones the hotter, which is tried first, stays.

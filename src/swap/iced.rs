@@ -2,13 +2,12 @@
 
 use crate::balance::{Balance, Measurand, ice_volume};
 use crate::book::{
-    Amount, Axis, Book, Change, Entry, Form, Line, LineId, Recipe, Resolved, Role, Stage,
-    VersionId, VesselId,
+    Amount, Axis, Book, Change, Entry, Form, Line, LineId, Recipe, Role, Stage, VersionId, VesselId,
 };
 use crate::optimiser::Range;
 use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, remaining};
+use super::adapt::{Adapted, Origin, movable, remaining};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
 use super::watch::Watch;
@@ -166,22 +165,6 @@ pub fn ice_level_watched(
                 adapted
             }),
     )
-}
-
-fn movable(book: &Book, lines: &Resolved, takes: impl Fn(Role) -> bool) -> Vec<Adjustable> {
-    let mixed = lines
-        .lines()
-        .filter(|line| line.stage == Stage::Mixed && takes(line.role));
-    let mut found: Vec<Adjustable> = mixed
-        .filter_map(|line| Adjustable::new(book, line, false))
-        .take(7)
-        .collect();
-    for adjustable in &mut found {
-        if adjustable.line.role != Role::Sweetener {
-            adjustable.range.low = adjustable.range.low.max(1);
-        }
-    }
-    found
 }
 
 fn ice_words(balance: &Balance) -> String {

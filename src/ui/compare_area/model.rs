@@ -282,25 +282,8 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
         Some(more) => words.push(format!("cost {more} {currency} a drink")),
         None => words.push("cost can't be compared: a price is not stated".to_owned()),
     }
-    let names = |set: Vec<&Allergen>| {
-        set.iter()
-            .map(|allergen| allergen.word())
-            .collect::<Vec<_>>()
-            .join(", ")
-    };
     let (before, after) = (&first.balance.allergens, &other.balance.allergens);
-    let gone: Vec<&Allergen> = before.contains.difference(&after.contains).collect();
-    let come: Vec<&Allergen> = after.contains.difference(&before.contains).collect();
-    if !come.is_empty() {
-        words.push(format!("contains {} as well", names(come)));
-    }
-    if !gone.is_empty() {
-        words.push(format!("no {} by its ingredients", names(gone)));
-    }
-    let traces: Vec<&Allergen> = after.may_contain.difference(&before.may_contain).collect();
-    if !traces.is_empty() {
-        words.push(format!("may contain {}", names(traces)));
-    }
+    words.extend(wording::allergen_differences(book, before, after));
     if first.balance.vegan != other.balance.vegan {
         words.push(wording::vegan_words(other.balance.vegan).to_owned());
     }

@@ -3,8 +3,8 @@
 use super::SwapState;
 use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
-    Allergen, Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe,
-    Resolved, Role, WantedWords,
+    Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
+    WantedWords,
 };
 use crate::quantity::{DisplayUnits, show_number};
 use crate::swap::{
@@ -14,7 +14,7 @@ use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
-use crate::ui::wording::{ingredient_name, names, vegan_words};
+use crate::ui::wording::{allergen_differences, ingredient_name, vegan_words};
 
 /// The figures that a swap is judged by.
 pub(super) const FIGURES: [Measurand; 5] = [
@@ -279,35 +279,11 @@ pub(in crate::ui) fn step_words(
 
 /// How allergens and diet differ from the standard, in sentences.
 pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<String> {
-    let (old, new) = (&before.allergens, &after.allergens);
-    let list = |allergens: &mut dyn Iterator<Item = &Allergen>| {
-        let words: Vec<&str> = allergens.map(|allergen| allergen.word()).collect();
-        (!words.is_empty()).then(|| words.join(", "))
-    };
-    let mut words = Vec::new();
-    if let Some(comes) = list(&mut new.contains.difference(&old.contains)) {
-        words.push(format!("Now contains {comes}"));
-    }
-    if let Some(goes) = list(&mut old.contains.difference(&new.contains)) {
-        words.push(format!("No longer contains {goes}"));
-    }
-    if let Some(may) = list(&mut new.may_contain.difference(&old.may_contain)) {
-        words.push(format!("Now may contain {may}"));
-    }
-    if let Some(may) = list(&mut old.may_contain.difference(&new.may_contain)) {
-        words.push(format!("No pack says any more that it may contain {may}"));
-    }
-    let silent: Vec<IngredientId> = new
-        .not_stated
-        .difference(&old.not_stated)
-        .cloned()
+    let differences = allergen_differences(book, &before.allergens, &after.allergens);
+    let mut words: Vec<String> = differences
+        .iter()
+        .map(|clause| capitalised(clause))
         .collect();
-    if !silent.is_empty() {
-        words.push(format!(
-            "Allergens are not stated by {}: read the label",
-            names(book, &silent)
-        ));
-    }
     if before.vegan != after.vegan {
         words.push(format!(
             "{}; the standard: {}",
