@@ -12,7 +12,7 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use crate::book::{RecipeId, VersionId};
 use crate::quantity::{parse_number, show_number};
-use crate::workbench::{Action, Command, Home, Intent, Sample};
+use crate::workbench::{Action, Command, Home, Intent, Message, Sample};
 
 /// A dialog with what has been typed into it.
 #[derive(Clone, Debug, PartialEq)]
@@ -356,6 +356,34 @@ fn approve_ui(ui: &mut Ui, approving: &mut Approving, actions: &mut Vec<Action>)
     keep
 }
 
+/// What is asked before changes that no file holds are left, or a book that is still being saved.
+fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String) {
+    let title = &in_hand.title;
+    let next = match pending {
+        Intent::Quit => "close the window",
+        Intent::New => "begin an empty book",
+        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
+    };
+    if in_hand.is_saving {
+        return (
+            format!("“{title}” is still being saved"),
+            "It goes on by itself as soon as the book is in its file.".to_owned(),
+        );
+    }
+    if in_hand.file_is_gone {
+        return (
+            format!("“{title}” is no longer in its folder"),
+            format!(
+                "The file was deleted, renamed or moved away; the book is only in this window. Save it there again before you {next}?"
+            ),
+        );
+    }
+    (
+        format!("“{title}” has unsaved changes"),
+        format!("Save them before you {next}?"),
+    )
+}
+
 /// What happens to changes that no file holds.
 fn unsaved_ui(
     ui: &mut Ui,
@@ -364,17 +392,19 @@ fn unsaved_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
-    title_ui(ui, &format!("“{}” has unsaved changes", in_hand.title));
-    let next = match pending {
-        Intent::Quit => "close the window",
-        Intent::New => "begin an empty book",
-        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
-    };
-    ui.label(format!("Save them before you {next}?"));
+    let (title, question) = unsaved_words(in_hand, pending);
+    title_ui(ui, &title);
+    ui.add(Label::new(question).wrap());
+    // A save that failed is said behind the sheet, too, where it is easily missed.
+    if let Some(Message::Failed(reason)) = in_hand.message.filter(|_| !in_hand.is_saving) {
+        let palette = theme::palette(ui.visuals());
+        ui.add_space(grid::TIGHT);
+        ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
+    }
     ui.add_space(grid::NEAR);
     let mut keep = true;
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Save", true) {
+        if main_button_ui(ui, "Save", !in_hand.is_saving) {
             match in_hand.home {
                 Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
                 // What waits goes on as soon as the book has a place.
@@ -382,11 +412,12 @@ fn unsaved_ui(
             }
             keep = false;
         }
-        if ui
-            .button("Discard")
-            .on_hover_text("The changes are lost")
-            .clicked()
-        {
+        let explanation = if in_hand.file_is_gone {
+            "No file holds the book: all of it is lost"
+        } else {
+            "The changes are lost"
+        };
+        if ui.button("Discard").on_hover_text(explanation).clicked() {
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }

@@ -38,6 +38,8 @@ const LOOK_EVERY: Duration = Duration::from_secs(2);
 pub(super) struct SafekeepingState {
     /// Unsaved work that was found is decided about later.
     recovery_later: bool,
+    /// It was asked to delete that work: once more before it is done.
+    delete_recovery: bool,
     /// The sheet about the change on the disk is open.
     disk_change_open: bool,
     /// Items that both sides have changed and of which theirs is taken.
@@ -147,6 +149,7 @@ pub(super) fn menu_items_ui(
     }
     if has_left_work && ui.button("Unsaved work that was found…").clicked() {
         view.safekeeping.recovery_later = false;
+        view.safekeeping.delete_recovery = false;
     }
 }
 

@@ -42,6 +42,10 @@ pub(super) struct BookInHand<'frame> {
     pub home: &'frame Home,
     /// How its file was changed by another program.
     pub disk_change: Option<&'frame DiskChange>,
+    /// Whether its file was there and is gone.
+    pub file_is_gone: bool,
+    /// Whether it is being saved, which takes a while.
+    pub is_saving: bool,
     /// Whether there is unsaved work of a program that did not end as it should.
     pub has_left_work: bool,
 }
