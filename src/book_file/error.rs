@@ -362,7 +362,7 @@ pub enum SaveError {
         path: PathBuf,
     },
     /// No room is left.
-    #[error("the disk is full ({source}); expected room for the book and for the one that it replaces: {}", .path.display())]
+    #[error("the disk is full; expected room for the book and for the one that it replaces: {}", .path.display())]
     DiskFull {
         /// The path.
         path: PathBuf,

@@ -70,7 +70,10 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
 fn print_named(path: &Path, text: &str) -> Result<(), Failure> {
     let name = path.display();
     let lines = text.lines().filter(|line| !line.is_empty());
-    let named: String = lines.map(|line| format!("{name}: {line}\n")).collect();
+    let named = lines.fold(String::new(), |mut named, line| {
+        let _ = writeln!(named, "{name}: {line}");
+        named
+    });
     if named.is_empty() {
         return Ok(());
     }

@@ -376,8 +376,7 @@ impl App {
             findings: &findings,
             home: self.workbench.home(),
             disk_change: self.workbench.disk_change(),
-            file_is_gone: self.workbench.file_is_gone(),
-            is_saving: self.workbench.is_saving(),
+            file_state: self.workbench.file_state(),
             has_left_work: self.workbench.offered_recovery().is_some(),
         };
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(

@@ -11,8 +11,8 @@ use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use crate::book::{RecipeId, VersionId};
-use crate::quantity::{parse_number, show_number};
-use crate::workbench::{Action, Command, Home, Intent, Message, Sample};
+use crate::quantity::{name_as_shown, parse_number, show_number};
+use crate::workbench::{Action, Command, FileState, Home, Intent, Message, Sample};
 
 /// A dialog with what has been typed into it.
 #[derive(Clone, Debug, PartialEq)]
@@ -71,10 +71,11 @@ impl Dialog {
             .as_ref()
             .and_then(|id| screen.recipe.version(id));
         let name = version.map_or("as written", |version| &version.name);
+        let name = format!("{}, {name}", screen.recipe.name);
         Self::Approve(Approving {
             recipe: screen.recipe.id.clone(),
             version: screen.shown.version.clone(),
-            name: format!("{}, {name}", screen.recipe.name),
+            name: name_as_shown(&name).into_owned(),
             by: screen
                 .recipe
                 .approvals
@@ -161,13 +162,21 @@ fn sheet_in(
     width: f32,
     contents: impl FnOnce(&mut Ui) -> bool,
 ) -> bool {
-    let response = Modal::new(area.layer().id).area(area).show(ctx, |ui| {
+    let id = area.layer().id;
+    let size_of = || ctx.memory(|memory| memory.area_rect(id).map(|rect| rect.size()));
+    let before = size_of();
+    let response = Modal::new(id).area(area).show(ctx, |ui| {
         ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))
             .show(ui, contents)
             .inner
     });
+    if size_of() != before {
+        // A sheet is placed by the size that it had: without another frame it would jump as soon as the pointer moves, and a
+        // click would miss what it was meant for.
+        ctx.request_repaint();
+    }
     let keep = response.inner;
     keep && !response.should_close()
 }
@@ -364,13 +373,13 @@ fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String)
         Intent::New => "begin an empty book",
         Intent::Open(_) | Intent::OpenSample(_) => "open another book",
     };
-    if in_hand.is_saving {
+    if in_hand.file_state == FileState::Saving {
         return (
             format!("“{title}” is still being saved"),
             "It goes on by itself as soon as the book is in its file.".to_owned(),
         );
     }
-    if in_hand.file_is_gone {
+    if in_hand.file_state == FileState::Gone {
         return (
             format!("“{title}” is no longer in its folder"),
             format!(
@@ -396,7 +405,12 @@ fn unsaved_ui(
     title_ui(ui, &title);
     ui.add(Label::new(question).wrap());
     // A save that failed is said behind the sheet, too, where it is easily missed.
-    if let Some(Message::Failed(reason)) = in_hand.message.filter(|_| !in_hand.is_saving) {
+    let failed = in_hand
+        .message
+        .filter(|_| in_hand.file_state != FileState::Saving);
+    let mut may_save_elsewhere = false;
+    if let Some(Message::Failed(reason)) = failed {
+        may_save_elsewhere = matches!(in_hand.home, Home::File(_));
         let palette = theme::palette(ui.visuals());
         ui.add_space(grid::TIGHT);
         ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
@@ -404,7 +418,7 @@ fn unsaved_ui(
     ui.add_space(grid::NEAR);
     let mut keep = true;
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Save", !in_hand.is_saving) {
+        if main_button_ui(ui, "Save", in_hand.file_state != FileState::Saving) {
             match in_hand.home {
                 Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
                 // What waits goes on as soon as the book has a place.
@@ -412,12 +426,21 @@ fn unsaved_ui(
             }
             keep = false;
         }
-        let explanation = if in_hand.file_is_gone {
-            "No file holds the book: all of it is lost"
+        if may_save_elsewhere && ui.button(UiCommand::SaveAs.label()).clicked() {
+            view.dialog = Some(Dialog::save_as(in_hand.home));
+            keep = false;
+        }
+        let (words, explanation) = if in_hand.file_state == FileState::Saving {
+            (
+                "Do not wait",
+                "What is being saved may not get into the file",
+            )
+        } else if in_hand.file_state == FileState::Gone {
+            ("Discard", "No file holds the book: all of it is lost")
         } else {
-            "The changes are lost"
+            ("Discard", "The changes are lost")
         };
-        if ui.button("Discard").on_hover_text(explanation).clicked() {
+        if ui.button(words).on_hover_text(explanation).clicked() {
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }

@@ -36,6 +36,17 @@ pub enum Theirs {
     Gone,
 }
 
+/// What is up with the file of the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FileState {
+    /// Nothing.
+    Steady,
+    /// It was there and is gone, so that no file holds the book.
+    Gone,
+    /// It is being written, which takes a while.
+    Saving,
+}
+
 /// A change of the file by another program.
 #[derive(Clone, Debug)]
 pub struct DiskChange {
@@ -120,9 +131,10 @@ impl Workbench {
             return;
         };
         // A file that is away or half-written may be whole again in a moment; another book waits for its answer.
-        let waits = self.file.change.as_ref().is_some_and(|change| {
-            change.at_save || matches!(change.theirs, Theirs::Book { .. })
-        });
+        let waits =
+            self.file.change.as_ref().is_some_and(|change| {
+                change.at_save || matches!(change.theirs, Theirs::Book { .. })
+            });
         if self.file.look.is_some() || waits || self.is_saving() {
             return;
         }
@@ -193,9 +205,15 @@ impl Workbench {
         }
     }
 
-    /// Whether the file of the book was there and is gone, so that no file holds the book.
-    pub fn file_is_gone(&self) -> bool {
-        self.file.gone
+    /// Whether the file of the book is gone, or being written.
+    pub fn file_state(&self) -> FileState {
+        if self.is_saving() {
+            FileState::Saving
+        } else if self.file.gone {
+            FileState::Gone
+        } else {
+            FileState::Steady
+        }
     }
 
     fn is_known(&self, found: &Fingerprint) -> bool {

@@ -16,7 +16,8 @@ use super::disk_change::{DiskChange, Found, Look};
 use super::earlier_book::EarlierShelf;
 use super::open_book::{Home, Message, Workbench};
 use super::picker::PickRequest;
-use super::recovery::{Keeper, OfferedRecovery, RecoveryState};
+use super::recovery::{Keeper, OfferedRecovery};
+use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::book_file::{
     EarlierCopy, Fingerprint, SaveError, Saved, book_of_earlier_copy, earlier_copies,
@@ -309,7 +310,7 @@ impl Workbench {
             return;
         };
         if saving.left_behind {
-            self.say_of_book_left_behind(&saving, outcome);
+            self.say_of_book_left_behind(&saving.path, outcome.map(|outcome| outcome.saved));
             return;
         }
         match outcome {
@@ -327,24 +328,6 @@ impl Workbench {
             }) => self.say_unsaved(&error.to_string(), way_out(&error)),
             None => self.say_unsaved("the save broke down", ELSEWHERE),
         }
-    }
-
-    /// A save has ended whose book is no longer open.
-    fn say_of_book_left_behind(&mut self, saving: &Saving, outcome: Option<Outcome>) {
-        let path = saving.path.display();
-        let reason = match outcome.map(|outcome| outcome.saved) {
-            Some(Ok(_)) => {
-                if self.message.is_none() {
-                    self.message = Some(Message::Done(format!("saved to {path}")));
-                }
-                return;
-            }
-            Some(Err(error)) => error.to_string(),
-            None => "the save broke down".to_owned(),
-        };
-        self.add_failure(&format!(
-            "the book that was open before was not saved to {path}: {reason}"
-        ));
     }
 
     fn note_saved(&mut self, saving: Saving, saved: &Saved) {
@@ -376,45 +359,6 @@ impl Workbench {
         }
         self.keep_unsaved_work();
         self.list_earlier_again();
-    }
-
-    /// A save has failed: what is wrong, that nothing is lost, and what can be done.
-    fn say_unsaved(&mut self, error: &str, way_out: &str) {
-        let kept = match self.recovery_state() {
-            RecoveryState::Off | RecoveryState::Empty => "the changes are still here.".to_owned(),
-            RecoveryState::Waiting | RecoveryState::Kept(_) => {
-                "the changes are still here and in the recovery file.".to_owned()
-            }
-            RecoveryState::Failing(reason) => format!(
-                "the changes are still here. They are nowhere else, so do not close the window: {reason}"
-            ),
-        };
-        self.message = Some(Message::Failed(format!(
-            "{error}\nNothing is lost: {kept}\n{way_out}"
-        )));
-        self.keep_unsaved_work();
-    }
-}
-
-const ELSEWHERE: &str = "Save once more, or save it elsewhere with Save as….";
-
-/// What can be done about a failed save.
-fn way_out(error: &SaveError) -> &'static str {
-    match error {
-        SaveError::NoPermission { .. } | SaveError::NoPermissionInFolder { .. } => {
-            "Save it elsewhere with Save as…, or ask whoever looks after this computer for the permission."
-        }
-        SaveError::ReadOnlyDisk { .. } | SaveError::Directory { .. } => {
-            "Save it elsewhere with Save as…."
-        }
-        SaveError::NoFolder { .. } => {
-            "Bring the folder back and save once more, or save it elsewhere with Save as…."
-        }
-        SaveError::DiskFull { .. } => {
-            "Make room and save once more, or save it on another disk with Save as…."
-        }
-        SaveError::NotFinite { .. } => "Type numbers in their place and save once more.",
-        SaveError::ChangedOnDisk { .. } | SaveError::Write { .. } => ELSEWHERE,
     }
 }
 

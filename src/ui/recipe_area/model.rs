@@ -4,7 +4,8 @@ use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, porti
 use crate::book::{
     Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
 };
-use crate::quantity::{show_count, show_number};
+use crate::quantity::{name_as_shown, show_count, show_number};
+use std::borrow::Cow;
 
 /// A line in words.
 pub(super) struct LineRow<'frame> {
@@ -52,14 +53,17 @@ pub(super) fn line_row<'frame>(
 
 impl LineRow<'_> {
     /// The name of the ingredient, or its id when the book has none such.
-    pub(super) fn name(&self) -> &str {
+    pub(super) fn name(&self) -> Cow<'_, str> {
         self.ingredient
-            .map_or(self.line.ingredient.as_str(), |ingredient| &ingredient.name)
+            .map_or(self.line.ingredient.as_str().into(), |ingredient| {
+                name_as_shown(&ingredient.name)
+            })
     }
 
     /// The brand, if there is any.
-    pub(super) fn brand(&self) -> &str {
-        self.ingredient.map_or("", |ingredient| &ingredient.brand)
+    pub(super) fn brand(&self) -> Cow<'_, str> {
+        self.ingredient
+            .map_or("".into(), |ingredient| name_as_shown(&ingredient.brand))
     }
 }
 
@@ -235,7 +239,7 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
             let own = ingredient.id == line.ingredient;
             held.push(SameMeasure {
                 form: ingredient.form,
-                name: ingredient.name.clone(),
+                name: name_as_shown(&ingredient.name).into_owned(),
                 sugar,
                 own,
             });

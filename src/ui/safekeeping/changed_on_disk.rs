@@ -230,11 +230,9 @@ fn choice_ui(ui: &mut Ui, words: &str, chosen: bool, name: &str) -> bool {
     let text = RichText::new(words)
         .font(style.font_id())
         .color(palette.text_strong);
-    let response = ui
-        .add(Button::selectable(chosen, text))
-        .accessible_name(name);
-    // At the press already: to choose the same once more does no harm.
-    response.clicked() || response.is_pointer_button_down_on()
+    ui.add(Button::selectable(chosen, text))
+        .accessible_name(name)
+        .clicked()
 }
 
 /// What can be done when both are books; `true` when something was chosen.
@@ -302,11 +300,7 @@ fn gone_choices_ui(
         command(actions, Command::LeaveDiskChange);
         view.dialog = Some(Dialog::save_as(&Home::File(change.path.clone())));
     }
-    if button_ui(
-        ui,
-        "Later",
-        IF_GONE[0],
-    ) {
+    if button_ui(ui, "Later", IF_GONE[0]) {
         command(actions, Command::LeaveDiskChange);
     }
     actions.len() > before
@@ -333,11 +327,7 @@ fn save_over_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
 }
 
 fn later_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
-    if button_ui(
-        ui,
-        "Later",
-        IF_CHANGED[0],
-    ) {
+    if button_ui(ui, "Later", IF_CHANGED[0]) {
         command(actions, Command::LeaveDiskChange);
     }
 }

@@ -4,7 +4,8 @@ use egui::{Context, ScrollArea, Ui};
 
 use super::differences::differences_ui;
 use super::{
-    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
+    RecoveryAsked, SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui,
+    sheet_ui,
 };
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
@@ -42,15 +43,14 @@ pub(super) fn recovery_ui(
                 "Save or undo what is unsaved in the open book first; then this work can be taken back.",
             );
         }
-        if state.delete_recovery {
+        if state.recovery == RecoveryAsked::Delete {
             delete_ui(ui, offered, state, actions);
         } else {
             choices_ui(ui, may_take_back, state, actions);
         }
     });
     if !stays {
-        state.recovery_later = true;
-        state.delete_recovery = false;
+        state.recovery = RecoveryAsked::Later;
     }
 }
 
@@ -69,10 +69,14 @@ fn choices_ui(
             "Ask again next time",
             "The work is kept; it is offered from the menu of the book and at the next start",
         ) {
-            state.recovery_later = true;
+            state.recovery = RecoveryAsked::Later;
         }
-        if button_ui(ui, "Delete it…", "Asks once more before the work is deleted") {
-            state.delete_recovery = true;
+        if button_ui(
+            ui,
+            "Delete it…",
+            "Asks once more before the work is deleted",
+        ) {
+            state.recovery = RecoveryAsked::Delete;
         }
     });
 }
@@ -99,12 +103,12 @@ fn delete_ui(
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
         if main_button_ui(ui, "Keep it", true) {
-            state.delete_recovery = false;
+            state.recovery = RecoveryAsked::Offered;
         }
         if button_ui(ui, "Delete it for good", "It can’t be brought back") {
             command(actions, Command::DiscardRecovery);
             // The next work that was found is asked about anew.
-            state.delete_recovery = false;
+            state.recovery = RecoveryAsked::Offered;
         }
     });
 }

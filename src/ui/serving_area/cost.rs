@@ -5,7 +5,7 @@ use egui::Ui;
 use super::sheet;
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
-use crate::quantity::{Uncertain, show_number};
+use crate::quantity::{Uncertain, name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
@@ -31,7 +31,7 @@ pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
                 || Value::not_known(NO_PRICE),
                 |price| Value::digits(show_number(price, 2)),
             );
-            sheet::fact_ui(ui, &part.name, &value, currency);
+            sheet::fact_ui(ui, &name_as_shown(&part.name), &value, currency);
         }
         ui.add_space(grid::NEAR);
         let total = total(screen, &parts);

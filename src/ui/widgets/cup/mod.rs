@@ -16,7 +16,7 @@ use self::names::Labels;
 use self::paint::Drawing;
 use crate::balance::{Lens, Measurand};
 use crate::book::LineId;
-use crate::quantity::show_number;
+use crate::quantity::{name_as_shown, show_number};
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, grid};
 
@@ -101,7 +101,10 @@ impl Notes {
             temperature: figure(Measurand::ServingTemperature, "°C"),
             cup: vessel.map_or_else(
                 || "no cup".to_owned(),
-                |vessel| format!("{}, {} ml", vessel.name, show_number(vessel.capacity, 0)),
+                |vessel| {
+                    let name = name_as_shown(&vessel.name);
+                    format!("{name}, {} ml", show_number(vessel.capacity, 0))
+                },
             ),
             fill: figure(Measurand::Fill, "% full"),
             colours: format!(
