@@ -125,10 +125,9 @@ fn a_save_that_fails_before_the_book_is_left_is_said_in_the_sheet_with_a_way_out
     press(&mut window, Modifiers::COMMAND, Key::N);
     click(&mut window, "Save");
     assert!(window.state().workbench().pending().is_some());
-    assert!(has(
-        &window,
-        "Not saved: the folder of the file does not exist"
-    ));
+    // In the message of the window and in the sheet before it.
+    let said = "Not saved: the folder of the file does not exist";
+    assert_eq!(window.query_all_by_label_contains(said).count(), 2);
     click(&mut window, "Save as…");
     press(&mut window, Modifiers::COMMAND, Key::A);
     let elsewhere = shop.folder.path().join("elsewhere.ron");
