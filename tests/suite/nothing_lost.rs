@@ -309,6 +309,25 @@ fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
 }
 
 #[test]
+fn a_second_window_on_the_book_does_not_save_over_the_first() {
+    let shop = Shop::new();
+    let (mut first, mut second) = (shop.window(), shop.window());
+    for (window, recipe) in [(&mut first, "pear-drift"), (&mut second, "snowgate")] {
+        show(window, recipe);
+        type_name(window, &format!("{recipe}, mine"));
+        press(window, Modifiers::COMMAND, Key::S);
+    }
+    let on_disk = load(&shop.path).unwrap().book;
+    assert_eq!(name_of(&on_disk, "pear-drift"), "pear-drift, mine");
+    assert_eq!(name_of(&on_disk, "snowgate"), "Snowgate");
+    click(&mut second, "Merge");
+    press(&mut second, Modifiers::COMMAND, Key::S);
+    let on_disk = load(&shop.path).unwrap().book;
+    assert_eq!(name_of(&on_disk, "pear-drift"), "pear-drift, mine");
+    assert_eq!(name_of(&on_disk, "snowgate"), "snowgate, mine");
+}
+
+#[test]
 fn a_sheet_stays_where_it_is_when_the_pointer_comes() {
     let shop = Shop::new();
     let mut window = shop.window();
