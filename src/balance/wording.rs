@@ -5,7 +5,7 @@ use crate::book::{
     Allergen, Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient,
     Stage, VesselId,
 };
-use crate::quantity::show_number;
+use crate::quantity::{name_as_shown, show_number};
 
 /// A cause of uncertainty in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -190,8 +190,10 @@ fn scatter_words(book: &Book, balance: &Balance, line: &LineId) -> CauseWords {
 
 /// Brand and name of an ingredient; its id when it is no longer in the book.
 pub fn ingredient_name(book: &Book, id: &IngredientId) -> String {
-    book.ingredient(id)
-        .map_or_else(|| id.to_string(), |ingredient| ingredient.full_name())
+    book.ingredient(id).map_or_else(
+        || id.to_string(),
+        |ingredient| name_as_shown(&ingredient.full_name()).into_owned(),
+    )
 }
 
 /// Where a line is found in the drink.

@@ -329,9 +329,21 @@ pub enum SaveError {
         /// The path.
         path: PathBuf,
     },
-    /// The file or its folder may not be written.
-    #[error("this user may not write here; expected permission to change the file and its folder: {}", .path.display())]
+    /// The file may not be written.
+    #[error("the file may only be read, not changed; expected permission to write it: {}", .path.display())]
     NoPermission {
+        /// The path.
+        path: PathBuf,
+    },
+    /// Nothing may be written in the folder of the file.
+    #[error("nothing may be written in this folder; expected permission to make files in it: {}", .path.display())]
+    NoPermissionInFolder {
+        /// The path.
+        path: PathBuf,
+    },
+    /// Nothing can be written on the disk at all.
+    #[error("this disk may only be read; expected one that can be written: {}", .path.display())]
+    ReadOnlyDisk {
         /// The path.
         path: PathBuf,
     },
@@ -350,7 +362,7 @@ pub enum SaveError {
         path: PathBuf,
     },
     /// No room is left.
-    #[error("the disk is full ({source}); expected room for the book and for the one that it replaces: {}", .path.display())]
+    #[error("the disk is full; expected room for the book and for the one that it replaces: {}", .path.display())]
     DiskFull {
         /// The path.
         path: PathBuf,

@@ -211,14 +211,24 @@ pub(super) fn sync_folder(folder: &Path) {
     }
 }
 
+/// Whether the file itself is not what stands in the way: it can be written, or there is none.
+fn may_be_written(path: &Path) -> bool {
+    match OpenOptions::new().write(true).open(path) {
+        Ok(_) => true,
+        Err(error) => error.kind() == ErrorKind::NotFound,
+    }
+}
+
 pub(super) fn save_error(path: &Path, source: io::Error) -> SaveError {
     let path = path.to_owned();
     match source.kind() {
         ErrorKind::IsADirectory => SaveError::Directory { path },
         ErrorKind::NotFound | ErrorKind::NotADirectory => SaveError::NoFolder { path },
-        ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {
-            SaveError::NoPermission { path }
+        ErrorKind::ReadOnlyFilesystem => SaveError::ReadOnlyDisk { path },
+        ErrorKind::PermissionDenied if may_be_written(&path) => {
+            SaveError::NoPermissionInFolder { path }
         }
+        ErrorKind::PermissionDenied => SaveError::NoPermission { path },
         ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => {
             SaveError::DiskFull { path, source }
         }

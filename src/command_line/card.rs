@@ -95,6 +95,13 @@ impl FormatArgument {
 
 pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
+    let whole = |path: &Path| path.canonicalize().ok();
+    if whole(&arguments.out).is_some_and(|out| whole(&arguments.book) == Some(out)) {
+        return Err(Failure::Usage(format!(
+            "this would replace the book itself; name another file with --out: {}",
+            arguments.out.display()
+        )));
+    }
     if arguments.all {
         write_all(&book, arguments)?;
     } else {

@@ -1,6 +1,7 @@
-//! `evensip check`: every problem of a book, with its place; on request the approvals of its recipes and what changed.
+//! `evensip check`: every problem of one or more books, with its place; on request the approvals of its recipes and what changed.
 
 use std::fmt::Write as _;
+use std::path::Path;
 use std::process::ExitCode;
 
 use serde_json::{Value, json};
@@ -8,75 +9,132 @@ use serde_json::{Value, json};
 use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called};
 use crate::balance::{Concern, StatementFinding, statement_findings};
 use crate::book::{ApprovalRecord, Book, Recipe, Severity};
-use crate::book_file;
+use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
 
 /// Longest name or reason in a line of the history, in characters.
 const TEXT: usize = 120;
 
+/// What was found in one book.
+struct Checked {
+    /// For people, a line a finding, the summary last; empty when the book does not open.
+    text: String,
+    /// The same as data.
+    document: Value,
+    errors: usize,
+    warnings: usize,
+}
+
 pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
-    let loaded = match book_file::load(&arguments.book) {
-        Ok(loaded) => loaded,
-        Err(error) => {
-            if arguments.json {
-                let problems: Vec<String> = error.to_string().lines().map(str::to_owned).collect();
-                print_json(
-                    &json!({ "opens": false, "problems": problems, "errors": problems.len(), "warnings": 0 }),
-                )?;
+    let several = arguments.books.len() > 1;
+    let mut documents = Vec::new();
+    let (mut errors, mut warnings) = (0, 0);
+    for path in &arguments.books {
+        let mut checked = match book_file::load(path) {
+            Ok(loaded) => checked(&loaded, arguments.history.as_deref())?,
+            Err(error) => {
+                complain(&error.to_string());
+                unopened(&error)
             }
-            complain(&error.to_string());
-            return Ok(ExitCode::from(1));
+        };
+        errors += checked.errors;
+        warnings += checked.warnings;
+        if arguments.json {
+            if let (true, Some(object)) = (several, checked.document.as_object_mut()) {
+                object.insert("book".to_owned(), json!(path.display().to_string()));
+            }
+            documents.push(checked.document);
+        } else if several {
+            print_named(path, &checked.text)?;
+        } else if !checked.text.is_empty() {
+            print(&checked.text)?;
         }
-    };
-    let book = &loaded.book;
-    let recipes = recipes_with_history(book, arguments.history.as_deref())?;
-    let statements = contradictions(book);
-    let count = |severity| {
-        loaded
-            .findings
-            .iter()
-            .filter(|finding| finding.severity == severity)
-            .count()
-    };
-    let (errors, warnings) = (
-        count(Severity::Error),
-        count(Severity::Warning) + statements.len(),
-    );
+    }
     if arguments.json {
-        let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
-        problems.extend(statements.iter().map(statement_json));
-        let mut document =
-            json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
-        if let (true, Some(object)) = (arguments.history.is_some(), document.as_object_mut()) {
-            let history: Vec<_> = recipes
-                .iter()
-                .map(|recipe| history_json(book, recipe))
-                .collect();
-            object.insert("history".to_owned(), json!(history));
-        }
-        print_json(&document)?;
-    } else {
-        let mut text = String::new();
-        for finding in &loaded.findings {
-            let _ = writeln!(text, "{}: {finding}", finding.severity.word());
-        }
-        for finding in &statements {
-            let place = statement_place(finding);
-            let _ = writeln!(
-                text,
-                "{}: {place}: {}",
-                Severity::Warning.word(),
-                finding.question
-            );
-        }
-        text.push_str(&summary(book, errors, warnings));
-        text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
-        print(&text)?;
+        print_json(&match documents.pop() {
+            Some(only) if !several => only,
+            last => {
+                documents.extend(last);
+                json!({ "books": documents, "errors": errors, "warnings": warnings })
+            }
+        })?;
     }
     Ok(if errors == 0 {
         ExitCode::SUCCESS
     } else {
         ExitCode::from(1)
+    })
+}
+
+/// Prints with the file before each line, so that a line can be told apart wherever it lands.
+fn print_named(path: &Path, text: &str) -> Result<(), Failure> {
+    let name = path.display();
+    let lines = text.lines().filter(|line| !line.is_empty());
+    let named = lines.fold(String::new(), |mut named, line| {
+        let _ = writeln!(named, "{name}: {line}");
+        named
+    });
+    if named.is_empty() {
+        return Ok(());
+    }
+    print(&named)
+}
+
+/// A book that does not open is one or more errors; they are told on standard error.
+fn unopened(error: &LoadError) -> Checked {
+    let problems: Vec<String> = error.to_string().lines().map(str::to_owned).collect();
+    let errors = problems.len().max(1);
+    Checked {
+        text: String::new(),
+        document: json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 }),
+        errors,
+        warnings: 0,
+    }
+}
+
+fn checked(loaded: &Loaded, history: Option<&str>) -> Result<Checked, Failure> {
+    let book = &loaded.book;
+    let recipes = recipes_with_history(book, history)?;
+    let statements = contradictions(book);
+    let count = |severity| {
+        let findings = loaded.findings.iter();
+        findings
+            .filter(|finding| finding.severity == severity)
+            .count()
+    };
+    let errors = count(Severity::Error);
+    let warnings = count(Severity::Warning) + statements.len();
+    let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
+    problems.extend(statements.iter().map(statement_json));
+    let mut document =
+        json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
+    if let (true, Some(object)) = (history.is_some(), document.as_object_mut()) {
+        let history: Vec<_> = recipes
+            .iter()
+            .map(|recipe| history_json(book, recipe))
+            .collect();
+        object.insert("history".to_owned(), json!(history));
+    }
+    let mut text = String::new();
+    for finding in &loaded.findings {
+        let _ = writeln!(text, "{}: {finding}", finding.severity.word());
+    }
+    for finding in &statements {
+        let _ = writeln!(
+            text,
+            "{}: {}: {}",
+            Severity::Warning.word(),
+            statement_place(finding),
+            finding.question
+        );
+    }
+    text.push_str(&summary(book, errors, warnings));
+    text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
+    Ok(Checked {
+        text,
+        document,
+        errors,
+        warnings,
     })
 }
 

@@ -42,7 +42,7 @@ pub struct Arguments {
 /// What can be done without a display.
 #[derive(Debug, Subcommand)]
 pub enum Command {
-    /// Report every problem of a book, with its place
+    /// Report every problem of one or more books, with its place
     Check(CheckArguments),
     /// Print the balance of a recipe or version
     Balance(BalanceArguments),
@@ -59,8 +59,9 @@ pub enum Command {
 /// Arguments of `check`.
 #[derive(Debug, Args)]
 pub struct CheckArguments {
-    /// The book
-    book: PathBuf,
+    /// The book; with several, the file stands before each line, and in JSON each is one of `books`
+    #[arg(value_name = "BOOK", required = true)]
+    books: Vec<PathBuf>,
     /// Also print the approvals and what changed between them: of this recipe, or of all
     #[arg(long, value_name = "RECIPE", num_args = 0..=1, default_missing_value = "")]
     history: Option<String>,

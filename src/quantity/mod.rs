@@ -20,7 +20,7 @@ pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 pub use unit_text::parse_in_unit;
-pub use visible_text::{excerpt, is_hidden, visible};
+pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};
 
 use std::fmt;
 

@@ -1,5 +1,7 @@
 //! Characters that a person can't see, and text in which they can be seen.
 
+use std::borrow::Cow;
+
 /// Control characters, separators of lines, and marks that turn the direction of a text (Unicode UAX #9).
 pub fn is_hidden(character: char) -> bool {
     character.is_control()
@@ -23,6 +25,22 @@ pub fn excerpt(text: &str, length: usize) -> String {
     excerpt
 }
 
+/// A name as a list may show it: on one line, hidden characters escaped. Where it can be typed, it stays what it is.
+pub fn name_as_shown(name: &str) -> Cow<'_, str> {
+    if !name.chars().any(is_hidden) {
+        return Cow::Borrowed(name);
+    }
+    let mut shown = String::with_capacity(name.len());
+    for character in name.chars() {
+        if is_hidden(character) {
+            shown.extend(character.escape_default());
+        } else {
+            shown.push(character);
+        }
+    }
+    Cow::Owned(shown)
+}
+
 /// A text of several lines in which hidden characters are escaped; only the ends of its lines stay what they are.
 pub fn visible(text: &str) -> String {
     let mut visible = String::with_capacity(text.len());
@@ -44,6 +62,8 @@ mod tests {
     fn what_turns_or_hides_text_is_written_out() {
         assert_eq!(visible("a\nb\u{202e}c\u{7}"), "a\nb\\u{202e}c\\u{7}");
         assert_eq!(excerpt("a\nb\u{200f}", 10), "a\\nb\\u{200f}");
+        assert_eq!(name_as_shown("a\nb\u{200f}"), "a\\nb\\u{200f}");
+        assert!(matches!(name_as_shown("Earl é 茶 ½"), Cow::Borrowed(_)));
         assert_eq!(visible("Earl é 茶 ½"), "Earl é 茶 ½");
     }
 }

@@ -244,7 +244,8 @@ impl App {
                 .map(|file| file.path().to_path_buf());
             (input.viewport().close_requested(), dropped)
         });
-        if close_requested && !self.closing && self.workbench.has_unsaved_changes() {
+        let holds_back = self.workbench.has_unsaved_changes() || self.workbench.is_saving();
+        if close_requested && !self.closing && holds_back {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
             actions.push(Action::Command(Command::Do(Intent::Quit)));
         }
@@ -252,7 +253,7 @@ impl App {
             actions.push(Action::Command(Command::Do(Intent::Open(path))));
         }
         // Saved meanwhile, perhaps under a new name: nothing is lost any more, so what waited goes on.
-        if self.workbench.pending().is_some() && !self.workbench.has_unsaved_changes() {
+        if self.workbench.pending().is_some() && !holds_back {
             actions.push(Action::Command(Command::DiscardThenDo));
         }
     }
@@ -376,6 +377,7 @@ impl App {
             findings: &findings,
             home: self.workbench.home(),
             disk_change: self.workbench.disk_change(),
+            file_state: self.workbench.file_state(),
             has_left_work: self.workbench.offered_recovery().is_some(),
         };
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
@@ -438,10 +440,24 @@ impl App {
     fn perform_all(&mut self, ctx: &Context, actions: Vec<Action>) {
         let stamp = self.workbench.stamp();
         for action in actions {
-            let travels = matches!(action, Action::Command(Command::Undo | Command::Redo));
+            let travels = matches!(
+                action,
+                Action::Command(
+                    Command::Undo
+                        | Command::Redo
+                        | Command::RestoreEarlier(_)
+                        | Command::TakeTheirs
+                        | Command::MergeWithDisk { .. }
+                )
+            );
             let may_replace = matches!(
                 action,
-                Action::Command(Command::Do(_) | Command::SaveThenDo | Command::DiscardThenDo)
+                Action::Command(
+                    Command::Do(_)
+                        | Command::SaveThenDo
+                        | Command::DiscardThenDo
+                        | Command::AcceptRecovery
+                )
             );
             let before = self.workbench.book().clone();
             self.workbench.perform(action);

@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use egui::{Align2, Area, Button, Id, Key, Modal, RichText, TextEdit, Ui, vec2};
+use egui::{Align2, Area, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, vec2};
 
 use super::Screen;
 use super::commands::UiCommand;
@@ -12,8 +12,8 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 pub(super) use super::words::quiet_ui;
 use crate::book::{RecipeId, VersionId};
-use crate::quantity::DisplayUnits;
-use crate::workbench::{Action, Command, Home, Intent, Sample};
+use crate::quantity::{DisplayUnits, name_as_shown};
+use crate::workbench::{Action, Command, FileState, Home, Intent, Message, Sample};
 
 /// A dialog with what has been typed into it.
 #[derive(Clone, Debug, PartialEq)]
@@ -72,10 +72,11 @@ impl Dialog {
             .as_ref()
             .and_then(|id| screen.recipe.version(id));
         let name = version.map_or("as written", |version| &version.name);
+        let name = format!("{}, {name}", screen.recipe.name);
         Self::Approve(Approving {
             recipe: screen.recipe.id.clone(),
             version: screen.shown.version.clone(),
-            name: format!("{}, {name}", screen.recipe.name),
+            name: name_as_shown(&name).into_owned(),
             by: screen
                 .recipe
                 .approvals
@@ -165,13 +166,21 @@ fn sheet_in(
     width: f32,
     contents: impl FnOnce(&mut Ui) -> bool,
 ) -> bool {
-    let response = Modal::new(area.layer().id).area(area).show(ctx, |ui| {
+    let id = area.layer().id;
+    let size_of = || ctx.memory(|memory| memory.area_rect(id).map(|rect| rect.size()));
+    let before = size_of();
+    let response = Modal::new(id).area(area).show(ctx, |ui| {
         ui.set_width(width.min(ctx.content_rect().width() - 2.0 * grid::FAR));
         egui::Frame::new()
             .inner_margin(egui::Margin::same(12))
             .show(ui, contents)
             .inner
     });
+    if size_of() != before {
+        // A sheet is placed by the size that it had: without another frame it would jump as soon as the pointer moves, and a
+        // click would miss what it was meant for.
+        ctx.request_repaint();
+    }
     let keep = response.inner;
     keep && !response.should_close()
 }
@@ -355,6 +364,34 @@ fn approve_ui(
     keep
 }
 
+/// What is asked before changes that no file holds are left, or a book that is still being saved.
+fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String) {
+    let title = &in_hand.title;
+    let next = match pending {
+        Intent::Quit => "close the window",
+        Intent::New => "begin an empty book",
+        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
+    };
+    if in_hand.file_state == FileState::Saving {
+        return (
+            format!("“{title}” is still being saved"),
+            "It goes on by itself as soon as the book is in its file.".to_owned(),
+        );
+    }
+    if in_hand.file_state == FileState::Gone {
+        return (
+            format!("“{title}” is no longer in its folder"),
+            format!(
+                "The file was deleted, renamed or moved away; the book is only in this window. Save it there again before you {next}?"
+            ),
+        );
+    }
+    (
+        format!("“{title}” has unsaved changes"),
+        format!("Save them before you {next}?"),
+    )
+}
+
 /// What happens to changes that no file holds.
 fn unsaved_ui(
     ui: &mut Ui,
@@ -363,17 +400,24 @@ fn unsaved_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
-    title_ui(ui, &format!("“{}” has unsaved changes", in_hand.title));
-    let next = match pending {
-        Intent::Quit => "close the window",
-        Intent::New => "begin an empty book",
-        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
-    };
-    ui.label(format!("Save them before you {next}?"));
+    let (title, question) = unsaved_words(in_hand, pending);
+    title_ui(ui, &title);
+    ui.add(Label::new(question).wrap());
+    // A save that failed is said behind the sheet, too, where it is easily missed.
+    let failed = in_hand
+        .message
+        .filter(|_| in_hand.file_state != FileState::Saving);
+    let mut may_save_elsewhere = false;
+    if let Some(Message::Failed(reason)) = failed {
+        may_save_elsewhere = matches!(in_hand.home, Home::File(_));
+        let palette = theme::palette(ui.visuals());
+        ui.add_space(grid::TIGHT);
+        ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
+    }
     ui.add_space(grid::NEAR);
     let mut keep = true;
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Save", true) {
+        if main_button_ui(ui, "Save", in_hand.file_state != FileState::Saving) {
             match in_hand.home {
                 Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
                 // What waits goes on as soon as the book has a place.
@@ -381,11 +425,21 @@ fn unsaved_ui(
             }
             keep = false;
         }
-        if ui
-            .button("Discard")
-            .on_hover_text("The changes are lost")
-            .clicked()
-        {
+        if may_save_elsewhere && ui.button(UiCommand::SaveAs.label()).clicked() {
+            view.dialog = Some(Dialog::save_as(in_hand.home));
+            keep = false;
+        }
+        let (words, explanation) = if in_hand.file_state == FileState::Saving {
+            (
+                "Do not wait",
+                "What is being saved may not get into the file",
+            )
+        } else if in_hand.file_state == FileState::Gone {
+            ("Discard", "No file holds the book: all of it is lost")
+        } else {
+            ("Discard", "The changes are lost")
+        };
+        if ui.button(words).on_hover_text(explanation).clicked() {
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }

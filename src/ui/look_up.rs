@@ -11,7 +11,7 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::{counter_area, recipe_area, safekeeping};
 use crate::book::{Book, Hit, Hits, LookUpIndex, Spot};
-use crate::quantity::show_grouped;
+use crate::quantity::{name_as_shown, show_grouped};
 use crate::workbench::Shown;
 
 /// Width of the sheet, in points.
@@ -181,8 +181,9 @@ fn hit_ui(ui: &mut Ui, hit: &Hit, chosen: bool) -> Response {
     } else {
         format!("{} — “{}”", hit.place, hit.piece)
     };
+    let (name, below) = (name_as_shown(&hit.name), name_as_shown(&below));
     response.widget_info(|| {
-        let words = format!("{}: {}, {below}", hit.kind.word(), hit.name);
+        let words = format!("{}: {name}, {below}", hit.kind.word());
         let words = words.trim_end_matches([',', ' ']);
         egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words)
     });
@@ -200,7 +201,7 @@ fn hit_ui(ui: &mut Ui, hit: &Hit, chosen: bool) -> Response {
     let room = rect.right() - grid::NEAR - left;
     let name = elided(
         ui,
-        &hit.name,
+        &name,
         &TypeStyle::Body.font_id(),
         palette.text_strong,
         room,

@@ -36,6 +36,17 @@ pub enum Theirs {
     Gone,
 }
 
+/// What is up with the file of the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FileState {
+    /// Nothing.
+    Steady,
+    /// It was there and is gone, so that no file holds the book.
+    Gone,
+    /// It is being written, which takes a while.
+    Saving,
+}
+
 /// A change of the file by another program.
 #[derive(Clone, Debug)]
 pub struct DiskChange {
@@ -91,6 +102,8 @@ impl Found {
 enum Seen {
     /// Nothing new.
     Nothing,
+    /// What was read or written last.
+    Same,
     /// There is no such file any more.
     Gone,
     /// Another content.
@@ -117,23 +130,30 @@ impl Workbench {
         let (Home::File(path), Some(known)) = (&self.home, self.file.known) else {
             return;
         };
-        if self.file.look.is_some() || self.file.change.is_some() || self.is_saving() {
+        // A file that is away or half-written may be whole again in a moment; another book waits for its answer.
+        let waits =
+            self.file.change.as_ref().is_some_and(|change| {
+                change.at_save || matches!(change.theirs, Theirs::Book { .. })
+            });
+        if self.file.look.is_some() || waits || self.is_saving() {
             return;
         }
         self.file.looked = Some(Instant::now());
         let (sender, seen) = channel();
         let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
         let left = self.file.left;
+        let is_missed = self.file.gone || self.file.change.is_some();
         std::thread::spawn(move || {
             let seen = match disk.look(&path, &known) {
                 Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
                     Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
                 }
                 Ok(OnDisk::Gone) => Seen::Gone,
+                Ok(OnDisk::Same) => Seen::Same,
                 // A folder that is away for the moment (a network) is no change; saving will say so.
-                Ok(OnDisk::Same | OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
+                Ok(OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
             };
-            let is_news = !matches!(seen, Seen::Nothing);
+            let is_news = !matches!(seen, Seen::Nothing | Seen::Same) || is_missed;
             if sender.send(seen).is_ok() && is_news {
                 wake();
             }
@@ -154,15 +174,45 @@ impl Workbench {
         }
         match seen {
             Seen::Nothing => {}
-            Seen::Gone if self.file.left.is_some() => {}
+            Seen::Same => self.note_file_is_back(),
+            Seen::Gone if self.file.gone => {}
             Seen::Gone => self.note_disk_change(Found::gone(), false),
             Seen::Another(theirs) => {
-                // A save that was done meanwhile is not another hand.
+                // A save that was done meanwhile is not another hand, and what is asked about already is no news.
                 let is_own = theirs.fingerprint.is_some_and(|now| self.is_known(&now));
-                if !is_own {
+                let asked = self.file.change.as_ref().map(|change| change.fingerprint);
+                if !is_own && asked != Some(theirs.fingerprint) {
                     self.note_disk_change(theirs, false);
                 }
             }
+        }
+    }
+
+    /// The file is what it was when it was read or written last, whatever was said of it meanwhile.
+    fn note_file_is_back(&mut self) {
+        if self
+            .file
+            .change
+            .as_ref()
+            .is_some_and(|change| !change.at_save)
+        {
+            self.file.change = None;
+        }
+        if self.file.gone {
+            self.file.gone = false;
+            self.file.left = None;
+            self.keep_unsaved_work();
+        }
+    }
+
+    /// Whether the file of the book is gone, or being written.
+    pub fn file_state(&self) -> FileState {
+        if self.is_saving() {
+            FileState::Saving
+        } else if self.file.gone {
+            FileState::Gone
+        } else {
+            FileState::Steady
         }
     }
 
@@ -197,6 +247,7 @@ impl Workbench {
                 }
             }
         };
+        self.file.gone = matches!(theirs, Theirs::Gone);
         self.file.change = Some(DiskChange {
             path,
             theirs,
@@ -205,6 +256,8 @@ impl Workbench {
             fingerprint,
             text_has_comments,
         });
+        // A book that no file holds any more is kept like a change.
+        self.keep_unsaved_work();
     }
 
     /// The book on the screen has changed while a change on the disk waits for an answer.

@@ -10,6 +10,7 @@ mod open_book;
 mod picker;
 mod published;
 mod recovery;
+mod save_outcome;
 mod saving;
 mod search;
 mod serving;
@@ -19,7 +20,7 @@ pub use crate::book_file::EarlierCopy;
 pub use card_desk::{ListContent, ListInHand, PreviewShown, today};
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
-pub use disk_change::{DiskChange, Theirs};
+pub use disk_change::{DiskChange, FileState, Theirs};
 pub use earlier_book::EarlierBook;
 pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,

@@ -308,9 +308,9 @@ impl Workbench {
         }
     }
 
-    /// Whether there are changes that no file holds.
+    /// Whether there is anything that no file holds: changes, or the whole book when its file is gone.
     pub fn has_unsaved_changes(&self) -> bool {
-        !Arc::ptr_eq(self.book(), &self.saved) && **self.book() != *self.saved
+        self.file.gone || !Arc::ptr_eq(self.book(), &self.saved) && **self.book() != *self.saved
     }
 
     /// What undo would take back.
@@ -407,6 +407,7 @@ impl Workbench {
     /// program. Called once a frame.
     pub fn poll(&mut self) {
         self.poll_file();
+        self.poll_recovery();
         self.poll_earlier();
         self.poll_picker();
     }
@@ -522,8 +523,11 @@ impl Workbench {
             Command::PickSave => self.ask(PickRequest::Save),
             Command::Do(intent) => self.intend(intent),
             Command::SaveThenDo => {
-                self.save();
+                if !self.is_saving() {
+                    self.save();
+                }
                 if !self.has_unsaved_changes()
+                    && !self.is_saving()
                     && let Some(intent) = self.pending.take()
                 {
                     self.carry_out(intent);
@@ -664,7 +668,7 @@ impl Workbench {
     }
 
     fn intend(&mut self, intent: Intent) {
-        if self.has_unsaved_changes() {
+        if self.has_unsaved_changes() || self.is_saving() {
             self.pending = Some(intent);
         } else {
             self.carry_out(intent);
@@ -714,6 +718,14 @@ impl Workbench {
         self.stamp.0 += 1;
         self.message = None;
         self.pending = None;
+        if self
+            .asking
+            .as_ref()
+            .is_some_and(|asking| asking.request == PickRequest::Save)
+        {
+            // The name was asked for another book.
+            self.asking = None;
+        }
         self.file.forget();
         self.drop_unsaved_work();
     }

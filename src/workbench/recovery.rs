@@ -283,7 +283,7 @@ impl Workbench {
     }
 
     /// Says one more thing that has failed, behind what was said before.
-    fn add_failure(&mut self, sentence: &str) {
+    pub(super) fn add_failure(&mut self, sentence: &str) {
         let before = match self.message.take() {
             Some(Message::Failed(before)) => format!("{before}\n"),
             _ => String::new(),
@@ -297,6 +297,20 @@ impl Workbench {
             .keeper
             .as_ref()
             .map_or(RecoveryState::Off, Keeper::state)
+    }
+
+    /// Says once that unsaved work can't be kept, until it can.
+    pub(super) fn poll_recovery(&mut self) {
+        match self.recovery_state() {
+            RecoveryState::Failing(reason) if !self.file.keeper_fails => {
+                self.file.keeper_fails = true;
+                self.add_failure(&format!(
+                    "Unsaved changes can’t be kept for the case of a crash, so save often: {reason}"
+                ));
+            }
+            RecoveryState::Kept(_) | RecoveryState::Empty => self.file.keeper_fails = false,
+            _ => {}
+        }
     }
 
     /// The newest unsaved work that a program has left which did not end as it should. When it has been accepted or discarded

@@ -17,6 +17,7 @@ use super::earlier_book::EarlierShelf;
 use super::open_book::{Home, Message, Workbench};
 use super::picker::PickRequest;
 use super::recovery::{Keeper, OfferedRecovery};
+use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::book_file::{
     EarlierCopy, Fingerprint, SaveError, Saved, book_of_earlier_copy, earlier_copies,
@@ -39,7 +40,11 @@ pub(super) struct BookFile {
     pub(super) change: Option<DiskChange>,
     /// A change that the person wants to decide about later.
     pub(super) left: Option<Fingerprint>,
+    /// The file was there and is gone: no file holds the book, whether or not it was changed.
+    pub(super) gone: bool,
     pub(super) keeper: Option<Keeper>,
+    /// It was said that unsaved work can't be kept.
+    pub(super) keeper_fails: bool,
     /// A file that a save would replace, until the person has answered.
     pub(super) replacing: Option<Replacing>,
     /// The earlier copies as far as they were asked for.
@@ -58,7 +63,9 @@ impl Default for BookFile {
             looked: None,
             change: None,
             left: None,
+            gone: false,
             keeper: None,
+            keeper_fails: false,
             replacing: None,
             earlier: EarlierShelf::default(),
             offered: Vec::new(),
@@ -73,7 +80,12 @@ impl BookFile {
         self.look = None;
         self.change = None;
         self.left = None;
+        self.gone = false;
         self.replacing = None;
+        // What is still being written is a book that is no longer open.
+        if let Some(saving) = &mut self.saving {
+            saving.left_behind = true;
+        }
         self.earlier = EarlierShelf::default();
     }
 }
@@ -96,6 +108,8 @@ struct Saving {
     outcome: Receiver<Outcome>,
     /// The person wanted the changed file overwritten.
     insisted: bool,
+    /// Another book was opened meanwhile: the end of the save is told and concerns nothing else.
+    left_behind: bool,
 }
 
 struct Outcome {
@@ -154,6 +168,7 @@ impl Workbench {
     }
 
     pub(super) fn open(&mut self, path: PathBuf) {
+        let path = whole_path(path);
         match self.file.disk.load(&path) {
             Ok(loaded) => {
                 if let Some(book) = book_of_earlier_copy(&path) {
@@ -186,6 +201,7 @@ impl Workbench {
 
     /// Saves under a name that was typed. A file that has the name already is not replaced unasked.
     pub(super) fn save_as_asking(&mut self, path: PathBuf) {
+        let path = whole_path(path);
         if !self.is_home(&path)
             && let Ok(metadata) = path.metadata()
             && metadata.is_file()
@@ -218,6 +234,7 @@ impl Workbench {
     }
 
     pub(super) fn save_as(&mut self, path: PathBuf) {
+        let path = whole_path(path);
         let same_file = self.is_home(&path);
         if same_file && self.save_drops_comments() {
             self.comments_agreed = true;
@@ -259,6 +276,7 @@ impl Workbench {
             book: book.clone(),
             outcome,
             insisted,
+            left_behind: false,
         });
         std::thread::spawn(move || {
             let saved = disk.save(&path, &book, known.as_ref());
@@ -291,6 +309,10 @@ impl Workbench {
         let Some(saving) = self.file.saving.take() else {
             return;
         };
+        if saving.left_behind {
+            self.say_of_book_left_behind(&saving.path, outcome.map(|outcome| outcome.saved));
+            return;
+        }
         match outcome {
             Some(Outcome {
                 saved: Ok(saved), ..
@@ -303,8 +325,8 @@ impl Workbench {
             }
             Some(Outcome {
                 saved: Err(error), ..
-            }) => self.say_unsaved(&error.to_string()),
-            None => self.say_unsaved("the save broke down"),
+            }) => self.say_unsaved(&error.to_string(), way_out(&error)),
+            None => self.say_unsaved("the save broke down", ELSEWHERE),
         }
     }
 
@@ -325,6 +347,7 @@ impl Workbench {
         self.home = Home::File(saving.path);
         self.file.known = Some(saved.fingerprint);
         self.file.left = None;
+        self.file.gone = false;
         if saving.insisted
             || self
                 .file
@@ -337,19 +360,11 @@ impl Workbench {
         self.keep_unsaved_work();
         self.list_earlier_again();
     }
+}
 
-    /// A save has failed: what is wrong, and that nothing is lost.
-    fn say_unsaved(&mut self, error: &str) {
-        let kept = if self.file.keeper.is_some() {
-            " and in the recovery file"
-        } else {
-            ""
-        };
-        self.message = Some(Message::Failed(format!(
-            "{error}\nNothing is lost: the changes are still here{kept}."
-        )));
-        self.keep_unsaved_work();
-    }
+/// A path from the root: the program may be started from another folder when the book is next opened or its work brought back.
+fn whole_path(path: PathBuf) -> PathBuf {
+    std::path::absolute(&path).unwrap_or(path)
 }
 
 fn earlier_words(path: &Path) -> Option<String> {

@@ -328,3 +328,69 @@ fn a_figure_names_what_makes_it_uncertain_and_how_to_narrow_it() {
     assert!(first.contains("Tambrel chestnut powder"), "{first}");
     assert!(causes[0]["to_narrow"].is_string());
 }
+
+#[test]
+fn several_books_are_checked_at_once_and_each_line_names_its_file() {
+    let folder = tempfile::tempdir().unwrap();
+    let text = std::fs::read_to_string(SAMPLE).unwrap();
+    let bad = folder.path().join("bad.ron");
+    // A recipe that names a cup that the book does not have.
+    let broken = text.replacen("cup: ", "cup: \"no-such-cup\", // ", 1);
+    std::fs::write(&bad, broken).unwrap();
+    let bad = bad.to_str().unwrap();
+    let output = evensip(&["check", SAMPLE, bad]);
+    let printed = String::from_utf8(output.stdout).unwrap();
+    let wrong = String::from_utf8(output.stderr).unwrap();
+    assert_eq!(output.status.code(), Some(1), "{printed}{wrong}");
+    let beginnings = [format!("{SAMPLE}: "), format!("{bad}: ")];
+    for line in printed.lines() {
+        assert!(
+            beginnings
+                .iter()
+                .any(|beginning| line.starts_with(beginning)),
+            "{line}"
+        );
+    }
+    for beginning in &beginnings {
+        assert!(printed.contains(beginning), "{printed}");
+    }
+    assert!(printed.contains("no-such-cup"), "{printed}");
+    // The order of the files does not hide the errors of the first, and a missing one does not hide the others.
+    assert_eq!(error_of(&["check", bad, SAMPLE]).0, Some(1));
+    let missing = evensip(&["check", "no-such-book.ron", SAMPLE, "--json"]);
+    assert_eq!(missing.status.code(), Some(1));
+    let document: Value = serde_json::from_slice(&missing.stdout).expect("one JSON document");
+    assert_eq!(document["books"][0]["book"], "no-such-book.ron");
+    assert_eq!(document["books"][0]["opens"], false);
+    assert_eq!(document["books"][1]["book"], SAMPLE);
+    assert_eq!(document["books"][1]["errors"], 0);
+    assert_eq!(document["errors"], 1);
+    // One book stays one document of its own.
+    let one = json(&["check", SAMPLE, "--json"]);
+    assert_eq!(one["opens"], true);
+    assert!(one.get("books").is_none());
+    let fine = evensip(&["check", SAMPLE, "sample-books/first-steps.ron"]);
+    assert_eq!(fine.status.code(), Some(0));
+}
+
+#[test]
+fn a_card_is_never_written_over_the_book() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("book.ron");
+    std::fs::copy(SAMPLE, &path).unwrap();
+    let before = std::fs::read(&path).unwrap();
+    let path = path.to_str().unwrap();
+    let (code, message) = error_of(&[
+        "card",
+        path,
+        "--recipe",
+        "hob-and-ember",
+        "--kind",
+        "other-shop",
+        "--out",
+        path,
+    ]);
+    assert_eq!(code, Some(2), "{message}");
+    assert!(message.contains("replace the book itself"), "{message}");
+    assert_eq!(std::fs::read(path).unwrap(), before);
+}

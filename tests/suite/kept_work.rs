@@ -26,7 +26,7 @@ use super::saving::helper;
 const PAUSE: Duration = Duration::from_millis(40);
 
 /// Waits until something holds; a busy machine gets all the time that it needs.
-fn eventually(what: &str, mut holds: impl FnMut() -> bool) {
+pub(crate) fn eventually(what: &str, mut holds: impl FnMut() -> bool) {
     let started = Instant::now();
     while !holds() {
         assert!(started.elapsed() < Duration::from_mins(1), "{what}");
@@ -34,7 +34,7 @@ fn eventually(what: &str, mut holds: impl FnMut() -> bool) {
     }
 }
 
-fn edit(workbench: &mut Workbench, note: &str) {
+pub(crate) fn edit(workbench: &mut Workbench, note: &str) {
     let settings = Settings {
         note: note.to_owned(),
         ..workbench.book().settings.clone()
@@ -42,7 +42,7 @@ fn edit(workbench: &mut Workbench, note: &str) {
     workbench.perform(Action::edit(Edit::SetSettings(settings), note));
 }
 
-fn rename(workbench: &mut Workbench, recipe: &str, name: &str) {
+pub(crate) fn rename(workbench: &mut Workbench, recipe: &str, name: &str) {
     let recipe = RecipeId::new(recipe).unwrap();
     workbench.perform(Action::edit(
         Edit::RenameRecipe {
@@ -53,11 +53,11 @@ fn rename(workbench: &mut Workbench, recipe: &str, name: &str) {
     ));
 }
 
-fn command(workbench: &mut Workbench, command: Command) {
+pub(crate) fn command(workbench: &mut Workbench, command: Command) {
     workbench.perform(Action::Command(command));
 }
 
-fn failed(workbench: &Workbench) -> &str {
+pub(crate) fn failed(workbench: &Workbench) -> &str {
     match workbench.message() {
         Some(Message::Failed(text)) => text,
         other => panic!("{other:?}"),
@@ -65,7 +65,7 @@ fn failed(workbench: &Workbench) -> &str {
 }
 
 /// A workbench with the sample book in a file.
-fn opened(path: &Path) -> Workbench {
+pub(crate) fn opened(path: &Path) -> Workbench {
     if !path.exists() {
         save(path, &built_in_book().unwrap()).unwrap();
     }
@@ -562,14 +562,14 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
 }
 
 /// A disk at the other end of a bad network.
-struct SlowDisk {
+pub(crate) struct SlowDisk {
     gate: Mutex<bool>,
     opened: Condvar,
     fails: bool,
 }
 
 impl SlowDisk {
-    fn closed(fails: bool) -> Arc<Self> {
+    pub(crate) fn closed(fails: bool) -> Arc<Self> {
         Arc::new(Self {
             gate: Mutex::new(false),
             opened: Condvar::new(),
@@ -577,7 +577,7 @@ impl SlowDisk {
         })
     }
 
-    fn open(&self) {
+    pub(crate) fn open(&self) {
         *self.gate.lock().unwrap() = true;
         self.opened.notify_all();
     }
@@ -611,7 +611,7 @@ impl Disk for SlowDisk {
     }
 }
 
-fn slowly_saving(path: &Path, fails: bool) -> (Workbench, Arc<SlowDisk>) {
+pub(crate) fn slowly_saving(path: &Path, fails: bool) -> (Workbench, Arc<SlowDisk>) {
     save(path, &built_in_book().unwrap()).unwrap();
     let disk = SlowDisk::closed(fails);
     let mut workbench = Workbench::default().with_disk(disk.clone());

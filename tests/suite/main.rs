@@ -30,6 +30,7 @@ mod labels;
 mod ladder_screen;
 mod look_up;
 mod monte_carlo;
+mod nothing_lost;
 mod picture;
 mod pictures;
 mod prices;

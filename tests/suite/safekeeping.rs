@@ -18,16 +18,16 @@ use evensip::book_file::{RecoveryNote, RecoveryPlace, built_in_book, earlier_cop
 use evensip::ui::{App, Opening};
 use evensip::workbench::{Home, NoPicker, Shown};
 
-type Window = Harness<'static, App>;
+pub(crate) type Window = Harness<'static, App>;
 
 /// A folder with the sample book in a file.
-struct Shop {
-    folder: tempfile::TempDir,
-    path: PathBuf,
+pub(crate) struct Shop {
+    pub(crate) folder: tempfile::TempDir,
+    pub(crate) path: PathBuf,
 }
 
 impl Shop {
-    fn new() -> Self {
+    pub(crate) fn new() -> Self {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("winter.ron");
         save(&path, &built_in_book().unwrap()).unwrap();
@@ -38,7 +38,7 @@ impl Shop {
         self.folder.path().join("data")
     }
 
-    fn window(&self) -> Window {
+    pub(crate) fn window(&self) -> Window {
         let (path, data) = (self.path.clone(), self.data());
         let mut window = Harness::builder()
             .with_size(vec2(1360.0, 860.0))
@@ -55,14 +55,14 @@ impl Shop {
     }
 
     /// What another program does to the file.
-    fn change(&self, from: &str, to: &str) {
+    pub(crate) fn change(&self, from: &str, to: &str) {
         let text = fs::read_to_string(&self.path).unwrap();
         assert!(text.contains(from), "{from}");
         fs::write(&self.path, text.replacen(from, to, 1)).unwrap();
     }
 
     /// Work on a recipe's name that a program has left.
-    fn leave_work(&self, name: &str) {
+    pub(crate) fn leave_work(&self, name: &str) {
         let place = RecoveryPlace::claim(&self.data()).unwrap();
         let loaded = load(&self.path).unwrap();
         let mut book = loaded.book;
@@ -76,7 +76,7 @@ impl Shop {
         place.keep(&book, &note).unwrap();
     }
 
-    fn left_files(&self) -> usize {
+    pub(crate) fn left_files(&self) -> usize {
         let entries = fs::read_dir(self.data()).unwrap();
         entries
             .filter(|entry| {
@@ -97,16 +97,16 @@ fn rename(book: &mut Book, recipe: &str, name: &str) {
     book.recipes.put(recipe);
 }
 
-fn name_of(book: &Book, recipe: &str) -> String {
+pub(crate) fn name_of(book: &Book, recipe: &str) -> String {
     let id = RecipeId::new(recipe).unwrap();
     book.recipe(&id).unwrap().name.clone()
 }
 
-fn name_on_screen(window: &Window, recipe: &str) -> String {
+pub(crate) fn name_on_screen(window: &Window, recipe: &str) -> String {
     name_of(window.state().workbench().book(), recipe)
 }
 
-fn show(window: &mut Window, recipe: &str) {
+pub(crate) fn show(window: &mut Window, recipe: &str) {
     window.state_mut().view_mut().show(Shown {
         recipe: RecipeId::new(recipe).unwrap(),
         version: None,
@@ -114,18 +114,18 @@ fn show(window: &mut Window, recipe: &str) {
     window.run();
 }
 
-fn click(window: &mut Window, label: &str) {
+pub(crate) fn click(window: &mut Window, label: &str) {
     window.get_by_role_and_label(Role::Button, label).click();
     window.run();
 }
 
-fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
+pub(crate) fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
     window.key_press_modifiers(modifiers, key);
     window.run();
 }
 
 /// Renames the recipe in hand as a person does.
-fn type_name(window: &mut Window, name: &str) {
+pub(crate) fn type_name(window: &mut Window, name: &str) {
     window.get_by_label("Name of the recipe").focus();
     window.run();
     window.get_by_label("Name of the recipe").type_text(name);
@@ -133,12 +133,12 @@ fn type_name(window: &mut Window, name: &str) {
     press(window, Modifiers::NONE, Key::Enter);
 }
 
-fn has(window: &Window, part: &str) -> bool {
+pub(crate) fn has(window: &Window, part: &str) -> bool {
     window.query_by_label_contains(part).is_some()
 }
 
 /// Runs frames until something is there; threads and the pause between two looks at the disk take a while.
-fn eventually(window: &mut Window, what: &str, mut holds: impl FnMut(&Window) -> bool) {
+pub(crate) fn eventually(window: &mut Window, what: &str, mut holds: impl FnMut(&Window) -> bool) {
     let started = Instant::now();
     while !holds(window) {
         assert!(started.elapsed() < Duration::from_secs(30), "{what}");
@@ -176,16 +176,29 @@ fn found_work_is_offered_with_its_time_and_what_differs_and_can_be_taken_back() 
 }
 
 #[test]
-fn found_work_can_be_put_off_and_left() {
+fn found_work_can_be_put_off_and_is_deleted_only_in_two_steps() {
     let shop = Shop::new();
     shop.leave_work("Pear Drift of the crash");
     let mut window = shop.window();
-    click(&mut window, "Later");
+    click(&mut window, "Ask again next time");
     assert!(!has(&window, "Unsaved work was found"));
     assert_eq!(shop.left_files(), 1);
     click(&mut window, "Book");
     click(&mut window, "Unsaved work that was found…");
-    click(&mut window, "Leave it");
+    click(&mut window, "Delete it…");
+    assert_eq!(shop.left_files(), 1);
+    assert!(has(&window, "for good? The file stays as it is."));
+    // Enter is the harmless answer, and Escape deletes nothing either.
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(has(&window, "Take it back"));
+    click(&mut window, "Delete it…");
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    assert!(!has(&window, "Unsaved work was found"));
+    assert_eq!(shop.left_files(), 1);
+    click(&mut window, "Book");
+    click(&mut window, "Unsaved work that was found…");
+    click(&mut window, "Delete it…");
+    click(&mut window, "Delete it for good");
     assert!(!has(&window, "Unsaved work was found"));
     assert_eq!(shop.left_files(), 0);
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
@@ -226,11 +239,6 @@ fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
         &window,
         "name: Pear Drift, theirs instead of Pear Drift"
     ));
-    // A person moves the pointer there first.
-    window
-        .get_by_role_and_label(Role::Button, "Take theirs of Snowgate, theirs")
-        .hover();
-    window.run();
     click(&mut window, "Take theirs of Snowgate, theirs");
     click(&mut window, "Merge");
     for (recipe, name) in [
@@ -327,7 +335,7 @@ fn a_file_that_became_no_book_is_said_once_and_not_saved_over_unasked() {
     );
 }
 
-fn save_as(window: &mut Window, path: &Path) {
+pub(crate) fn save_as(window: &mut Window, path: &Path) {
     press(window, Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
     press(window, Modifiers::COMMAND, Key::A);
     let field = window.get_by_label("Path to save to");

@@ -249,10 +249,17 @@ fn a_full_disk_is_said_and_the_old_book_stays() {
 /// The helper runs as an ordinary user in a folder that belongs to another one.
 fn save_where_nothing_may_be_written(path: &Path) {
     let before = fs::read(path).unwrap();
+    // The file itself may be written, and the folder takes no other in its place.
     let error = save(path, &Book::default()).unwrap_err();
-    assert!(matches!(error, SaveError::NoPermission { .. }), "{error}");
+    assert!(
+        matches!(error, SaveError::NoPermissionInFolder { .. }),
+        "{error}"
+    );
     let error = save(&path.with_file_name("new.ron"), &Book::default()).unwrap_err();
-    assert!(matches!(error, SaveError::NoPermission { .. }), "{error}");
+    assert!(
+        matches!(error, SaveError::NoPermissionInFolder { .. }),
+        "{error}"
+    );
     // A file that may not be written is not replaced either, even in a folder where it could be.
     let locked = path.parent().unwrap().join("open/locked.ron");
     let error = save(&locked, &Book::default()).unwrap_err();

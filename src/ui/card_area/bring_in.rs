@@ -7,7 +7,7 @@ use egui::{Button, ComboBox, Grid, Label, RichText, ScrollArea, TextEdit, Ui};
 use super::model::CardState;
 use super::review::{self, ReviewState};
 use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe};
-use crate::quantity::excerpt;
+use crate::quantity::{excerpt, name_as_shown};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{heading_ui, quiet_ui};
@@ -198,7 +198,7 @@ fn mapping_ui(ui: &mut Ui, review: &mut ReviewState) {
 
 fn recipe_ui(ui: &mut Ui, screen: &Screen<'_>, recipe: &ReadRecipe, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
-    heading_ui(ui, &recipe.name);
+    heading_ui(ui, &name_as_shown(&recipe.name));
     for ingredient in &recipe.ingredients {
         ui.label(&ingredient.text);
     }

@@ -4,6 +4,7 @@ use egui::{ComboBox, TextEdit, Ui};
 
 use super::model::{CardState, others};
 use crate::cards::{CardKind, Paper};
+use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::{heading_ui, quiet_ui};
@@ -113,11 +114,13 @@ fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
         let name = other
             .as_ref()
             .and_then(|id| screen.recipe.version(id))
-            .map_or("as written", |version| version.name.as_str());
+            .map_or("as written".into(), |version| name_as_shown(&version.name));
         let mut chosen = state.beside.contains(&other);
         let is_full = state.beside.len() >= MOST_BESIDE && !chosen;
         let clicked = ui
-            .add_enabled_ui(!is_full, |ui| ui.checkbox(&mut chosen, name).clicked())
+            .add_enabled_ui(!is_full, |ui| {
+                ui.checkbox(&mut chosen, name.as_ref()).clicked()
+            })
             .inner;
         if clicked && chosen {
             state.beside.push(other);

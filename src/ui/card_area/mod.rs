@@ -13,6 +13,7 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, Ui};
 
+use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::{Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Workbench};
@@ -113,8 +114,8 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written", |version| version.name.as_str());
-    let words = format!("{} · {version}", screen.recipe.name);
+    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
+    let words = format!("{} · {version}", name_as_shown(&screen.recipe.name));
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
     ui.add_space(grid::EASY);
 }

@@ -12,7 +12,7 @@ use crate::exchange::{
     Mapping, Outcome, Review, TextTable, arrival, decimal_sign_of, edits_of, guess_mapping,
     propose_mappings, read_table, review_price_list,
 };
-use crate::quantity::show_number;
+use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::heading_ui;
@@ -183,7 +183,7 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
             let name = if line.name.is_empty() {
                 format!("line {}", line.line)
             } else {
-                format!("{}, line {}", line.name, line.line)
+                format!("{}, line {}", name_as_shown(&line.name), line.line)
             };
             if line.is_change() {
                 if ui.checkbox(&mut ticked, name).changed() {
@@ -223,8 +223,9 @@ pub(super) fn other_shop_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let theirs = foreign.book.recipe(&foreign.recipe);
-    heading_ui(ui, theirs.map_or("A recipe", |recipe| recipe.name.as_str()));
-    let from = format!("from {}", foreign.book.settings.shop);
+    let name = theirs.map_or("A recipe".into(), |recipe| name_as_shown(&recipe.name));
+    heading_ui(ui, &name);
+    let from = format!("from {}", name_as_shown(&foreign.book.settings.shop));
     ui.label(RichText::new(from).color(palette.text_quiet));
     ui.add_space(grid::NEAR);
     mappings_ui(ui, screen, state);
@@ -250,12 +251,12 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
         .spacing(egui::vec2(grid::APART, grid::NEAR))
         .show(ui, |ui| {
             for (at, mapping) in state.mappings.iter_mut().enumerate() {
-                ui.label(&mapping.foreign.name);
+                ui.label(name_as_shown(&mapping.foreign.name).as_ref());
                 let name = |to: &MappedTo| match to {
-                    MappedTo::Ours(id) => screen
-                        .book
-                        .ingredient(id)
-                        .map_or_else(|| id.to_string(), |item| item.full_name()),
+                    MappedTo::Ours(id) => screen.book.ingredient(id).map_or_else(
+                        || id.to_string(),
+                        |item| name_as_shown(&item.full_name()).into_owned(),
+                    ),
                     MappedTo::Added => "added as it is".to_owned(),
                 };
                 let combo = ComboBox::from_id_salt(("mapping", at))
@@ -271,9 +272,10 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
                             }
                         }
                     });
-                combo
-                    .response
-                    .accessible_name(format!("What stands for {}", mapping.foreign.name));
+                combo.response.accessible_name(format!(
+                    "What stands for {}",
+                    name_as_shown(&mapping.foreign.name)
+                ));
                 ui.label(RichText::new(&mapping.why).color(palette.text_quiet));
                 ui.end_row();
             }
@@ -295,7 +297,7 @@ fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut
         let name = screen
             .book
             .ingredient(&line.ingredient)
-            .map(|item| item.full_name())
+            .map(|item| name_as_shown(&item.full_name()).into_owned())
             .or_else(|| {
                 arrived
                     .added

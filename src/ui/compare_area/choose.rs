@@ -4,6 +4,7 @@ use egui::{Button, RichText, ScrollArea, TextEdit, Ui};
 
 use super::{CompareState, MOST_BESIDE};
 use crate::book::WantedWords;
+use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::Shown;
@@ -42,7 +43,8 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareSta
 
 fn toggle_ui(ui: &mut Ui, name: &str, shown: Shown, is_full: bool, state: &mut CompareState) {
     let is_beside = state.beside.contains(&shown);
-    let button = Button::selectable(is_beside, name);
+    let name = name_as_shown(name);
+    let button = Button::selectable(is_beside, name.as_ref());
     if ui
         .add_enabled(is_beside || !is_full, button)
         .accessible_name(format!("Beside it: {name}"))

@@ -15,7 +15,7 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::widgets::level_ui;
 use crate::balance::difference;
-use crate::quantity::DisplayUnits;
+use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::workbench::{BookStamp, Shown, Workbench};
 
 use model::{Drink, Part};
@@ -122,7 +122,7 @@ pub(super) fn compare_area_ui(
     view: &mut ViewState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let title = RichText::new(&screen.recipe.name).font(TypeStyle::Title.font_id());
+    let title = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(title.color(palette.text_strong));
     ui.add_space(grid::TIGHT);
     choose::choose_ui(ui, screen, &mut view.compare);
@@ -168,7 +168,7 @@ fn apart_ui(ui: &mut Ui, looks: &CompareLooks) {
     };
     for (other, words) in others.iter().zip(&looks.apart) {
         let name = if other.recipe.id == first.recipe.id {
-            other.version().to_owned()
+            other.version().into_owned()
         } else {
             other.name()
         };
@@ -191,7 +191,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], units: DisplayUnits) {
     let Some((first, others)) = drinks.split_first() else {
         return;
     };
-    let line = format!("{}, {}", first.recipe.name, first.version());
+    let line = first.name();
     let room = ui.available_width() - grid::EASY;
     let in_a_row = ((room + grid::APART) / (LEVEL + grid::APART))
         .floor()
@@ -233,7 +233,8 @@ fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
             ui.vertical(|ui| {
                 ui.set_width(column);
                 ui.set_max_width(column - grid::EASY);
-                let recipe = RichText::new(&drink.recipe.name).font(TypeStyle::Small.font_id());
+                let recipe = RichText::new(name_as_shown(&drink.recipe.name))
+                    .font(TypeStyle::Small.font_id());
                 ui.add(Label::new(recipe.color(palette.text_quiet)).truncate());
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = grid::TIGHT;

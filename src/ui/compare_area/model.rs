@@ -1,11 +1,12 @@
 //! What is said of drinks side by side: what sets them apart first, then every figure, then the lines. Knows no screen.
 
+use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
 use crate::book::{Allergen, Book, Entry, LineId, Recipe};
-use crate::quantity::{DisplayUnits, rounded_at_most};
+use crate::quantity::{DisplayUnits, name_as_shown, rounded_at_most};
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
@@ -24,16 +25,16 @@ pub(super) struct Drink {
 
 impl Drink {
     /// "vegan", or "as written".
-    pub(super) fn version(&self) -> &str {
+    pub(super) fn version(&self) -> Cow<'_, str> {
         let version = self.shown.version.as_ref();
         version
             .and_then(|id| self.recipe.version(id))
-            .map_or("as written", |version| version.name.as_str())
+            .map_or("as written".into(), |version| name_as_shown(&version.name))
     }
 
     /// "Hob & Ember, vegan".
     pub(super) fn name(&self) -> String {
-        format!("{}, {}", self.recipe.name, self.version())
+        format!("{}, {}", name_as_shown(&self.recipe.name), self.version())
     }
 }
 
@@ -241,8 +242,10 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
 fn line_rows(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
     let cup = words_row("cup", drinks, |drink| {
         let cup = drink.balance.resolved.cup.as_ref();
-        cup.and_then(|id| book.vessel(id))
-            .map_or_else(|| "—".to_owned(), |vessel| vessel.name.clone())
+        cup.and_then(|id| book.vessel(id)).map_or_else(
+            || "—".to_owned(),
+            |vessel| name_as_shown(&vessel.name).into_owned(),
+        )
     });
     let mut ids: Vec<&LineId> = Vec::new();
     for drink in drinks {

@@ -10,6 +10,7 @@ use std::sync::Arc;
 use super::table::{Cell, Column, Row, Sort, as_table, columns};
 use super::{Counter, CounterState, ItemId, Kind};
 use crate::book::IngredientId;
+use crate::quantity::name_as_shown;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::spreadsheet::copy_ui;
@@ -132,7 +133,9 @@ fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
         .max_height(PUBLISHED)
         .show(ui, |ui| {
             for ingredient in &book.ingredients {
-                let button = ui.button(&ingredient.name).on_hover_text(&ingredient.note);
+                let button = ui
+                    .button(name_as_shown(&ingredient.name).as_ref())
+                    .on_hover_text(&ingredient.note);
                 if button.clicked() {
                     taken = Some(ingredient.id.clone());
                     ui.close();
@@ -412,7 +415,7 @@ fn row_ui(
         Sense::click(),
     );
     let is_open = state.open.as_ref() == Some(&row.id);
-    let name = format!("{} {}", row.name, row.quiet);
+    let name = format!("{} {}", name_as_shown(&row.name), name_as_shown(&row.quiet));
     response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, name.trim()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
@@ -457,10 +460,14 @@ fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
         ..TextFormat::default()
     };
     let mut job = LayoutJob::default();
-    job.append(&row.name, 0.0, set(TypeStyle::Body, palette.text_strong));
+    job.append(
+        &name_as_shown(&row.name),
+        0.0,
+        set(TypeStyle::Body, palette.text_strong),
+    );
     if !row.quiet.is_empty() {
         job.append(
-            &row.quiet,
+            &name_as_shown(&row.quiet),
             grid::NEAR,
             set(TypeStyle::Small, palette.text_quiet),
         );

@@ -10,6 +10,7 @@ use crate::book::{
     MeasureId, MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
+use crate::quantity::name_as_shown;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::{Action, Shown, published_ingredients};
@@ -120,15 +121,18 @@ pub(super) fn carry_out(
 
 fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
     let found = match item {
-        ItemId::Ingredient(id) => counter.book.ingredient(id).map(|item| item.full_name()),
+        ItemId::Ingredient(id) => counter
+            .book
+            .ingredient(id)
+            .map(|item| name_as_shown(&item.full_name()).into_owned()),
         ItemId::Measure(id) => counter
             .book
             .measure(id)
-            .map(|item| format!("the {}", item.name)),
+            .map(|item| format!("the {}", name_as_shown(&item.name))),
         ItemId::Vessel(id) => counter
             .book
             .vessel(id)
-            .map(|item| format!("the {}", item.name)),
+            .map(|item| format!("the {}", name_as_shown(&item.name))),
     };
     let name = found.unwrap_or_default();
     let mut letters = name.chars();

@@ -6,6 +6,7 @@ use super::ItemId;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };
+use crate::quantity::name_as_shown;
 
 /// A place that needs an item.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -127,8 +128,10 @@ impl Use {
     /// "Hob & Ember, vegan", "an approval of Hob & Ember", "readings of the brown scoop".
     pub(super) fn words(&self, book: &Book) -> String {
         let name = |id: &RecipeId| {
-            book.recipe(id)
-                .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
+            book.recipe(id).map_or_else(
+                || id.to_string(),
+                |recipe| name_as_shown(&recipe.name).into_owned(),
+            )
         };
         match self {
             Self::Recipe(recipe, None) => name(recipe),
@@ -139,7 +142,9 @@ impl Use {
                 format!(
                     "{}, {}",
                     name(recipe),
-                    found.map_or(version.as_str(), |version| &version.name)
+                    found.map_or(version.as_str().into(), |version| name_as_shown(
+                        &version.name
+                    ))
                 )
             }
             Self::Approval(recipe) => format!("an approval of {}", name(recipe)),
@@ -147,7 +152,9 @@ impl Use {
                 let found = book.measure(measure);
                 format!(
                     "readings of the {}",
-                    found.map_or(measure.as_str(), |measure| &measure.name)
+                    found.map_or(measure.as_str().into(), |measure| name_as_shown(
+                        &measure.name
+                    ))
                 )
             }
         }

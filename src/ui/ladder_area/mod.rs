@@ -10,6 +10,7 @@ use egui::{RichText, Ui};
 use super::Screen;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use crate::quantity::name_as_shown;
 use crate::swap::{Adapted, Ladder};
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
 
@@ -51,14 +52,14 @@ pub(super) fn ladder_area_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    let name = RichText::new(&screen.recipe.name).font(TypeStyle::Title.font_id());
+    let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
     let version = screen
         .shown
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written", |version| version.name.as_str());
+    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
     let held = match screen.standard {
         Some(standard) => format!("held to the standard of {}", standard.date),
         None => "nothing is approved yet: held to itself".to_owned(),

@@ -11,6 +11,7 @@ use super::view_state::{Area, ViewState};
 use super::widgets::{level_moved_ui, level_ui};
 use super::wording;
 use crate::cards::CardKind;
+use crate::quantity::name_as_shown;
 use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
 use crate::workbench::{Action, Look, SwapFound, Workbench};
 
@@ -118,6 +119,7 @@ fn head_ui(
     let names = [&question.replace, &question.with];
     let [goes, comes] = names.map(|id| wording::ingredient_name(screen.book, id));
     let title = format!("{}: {comes} for {goes}", screen.recipe.name);
+    let title = name_as_shown(&title);
     let title = RichText::new(title).font(TypeStyle::Title.font_id());
     ui.add(Label::new(title.color(palette.text_strong)).wrap());
     ui.horizontal_wrapped(|ui| {

@@ -7,7 +7,7 @@ use super::model::{self, LineRow};
 use super::row::Columns;
 use super::{amount_cell, carry_out};
 use crate::book::{Carried, Change, Form, Role, Stage};
-use crate::quantity::parse_number;
+use crate::quantity::{name_as_shown, parse_number};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::field::{Field, draft_error_ui};
@@ -132,11 +132,13 @@ fn carried_ui(
             &key,
         )
     };
-    let name = carried.map_or("nothing", |carried| {
+    let name = carried.map_or("nothing".into(), |carried| {
         screen
             .book
             .ingredient(&carried.ingredient)
-            .map_or(carried.ingredient.as_str(), |found| &found.name)
+            .map_or(carried.ingredient.as_str().into(), |found| {
+                name_as_shown(&found.name)
+            })
     });
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
@@ -158,7 +160,7 @@ fn carried_ui(
             }
             quiet_ui(ui, "g of");
         }
-        word_menu_ui(ui, "Comes along", name, |ui| {
+        word_menu_ui(ui, "Comes along", &name, |ui| {
             if ui
                 .add(Button::selectable(carried.is_none(), "nothing"))
                 .clicked()
@@ -173,7 +175,10 @@ fn carried_ui(
             {
                 let chosen = carried.is_some_and(|carried| carried.ingredient == syrup.id);
                 if ui
-                    .add(Button::selectable(chosen, syrup.name.as_str()))
+                    .add(Button::selectable(
+                        chosen,
+                        name_as_shown(&syrup.name).as_ref(),
+                    ))
                     .clicked()
                 {
                     let grams = carried.map_or(FIRST_CARRIED, |carried| carried.grams);

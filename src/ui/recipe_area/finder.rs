@@ -5,6 +5,7 @@ use egui::{
 };
 
 use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved, WantedWords};
+use crate::quantity::name_as_shown;
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
@@ -238,7 +239,11 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current:
     let palette = theme::palette(ui.visuals());
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    let words = format!("{} {}", ingredient.name, ingredient.brand);
+    let (name, brand) = (
+        name_as_shown(&ingredient.name),
+        name_as_shown(&ingredient.brand),
+    );
+    let words = format!("{name} {brand}");
     response
         .widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
     if ui.is_rect_visible(rect) {
@@ -259,11 +264,8 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current:
             .max_rect(inner)
             .layout(Layout::left_to_right(Align::Center));
         let mut row = ui.new_child(builder);
-        row.add(
-            egui::Label::new(RichText::new(&ingredient.name).color(palette.text_strong))
-                .selectable(false),
-        );
-        let quiet = format!("{} · {}", ingredient.brand, ingredient.form.word());
+        row.add(egui::Label::new(RichText::new(name).color(palette.text_strong)).selectable(false));
+        let quiet = format!("{brand} · {}", ingredient.form.word());
         let quiet = if is_current {
             format!("{quiet} · in the drink now")
         } else {

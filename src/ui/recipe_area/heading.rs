@@ -5,7 +5,7 @@ use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
 
 use crate::book::{Change, RecipeId, State, VesselKind};
 use crate::edit::Edit;
-use crate::quantity::ShownUnit;
+use crate::quantity::{ShownUnit, name_as_shown};
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
@@ -230,10 +230,10 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
         _ => ("Cup", resolved.cup.as_ref(), "no cup"),
     };
     let name = current.map_or(none.to_owned(), |id| {
-        screen
-            .book
-            .vessel(id)
-            .map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
+        screen.book.vessel(id).map_or_else(
+            || id.to_string(),
+            |vessel| name_as_shown(&vessel.name).into_owned(),
+        )
     });
     let words = if kind == VesselKind::Shaker && current.is_some() {
         format!("shaken in {name}")
@@ -264,7 +264,7 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
             if ui
                 .add(Button::selectable(
                     current == Some(&vessel.id),
-                    vessel.name.as_str(),
+                    name_as_shown(&vessel.name).as_ref(),
                 ))
                 .clicked()
             {

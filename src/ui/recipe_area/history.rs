@@ -4,7 +4,7 @@ use egui::{Label, RichText, Sense, Ui, vec2};
 
 use crate::book::{Change, IngredientId, LineId, RecipeId, Version, VesselId};
 use crate::edit::Edit;
-use crate::quantity::show_number;
+use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::field::Field;
 use crate::ui::safekeeping::approvals_ui;
@@ -78,7 +78,7 @@ fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
         .builds_on
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let on = on.map_or("the recipe as written", |on| &on.name);
+    let on = on.map_or("the recipe as written".into(), |on| name_as_shown(&on.name));
     heading_ui(ui, &format!("Differs from {on}"));
     if version.changes.is_empty() {
         ui.label(RichText::new("in nothing yet").color(palette.text_quiet));
@@ -107,14 +107,18 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         line.map_or_else(
             || "instruction".to_owned(),
             |line| {
-                book.ingredient(&line.ingredient)
-                    .map_or_else(|| line.ingredient.to_string(), |found| found.name.clone())
+                book.ingredient(&line.ingredient).map_or_else(
+                    || line.ingredient.to_string(),
+                    |found| name_as_shown(&found.name).into_owned(),
+                )
             },
         )
     };
     let vessel = |id: &VesselId| {
-        book.vessel(id)
-            .map_or_else(|| id.to_string(), |vessel| vessel.name.clone())
+        book.vessel(id).map_or_else(
+            || id.to_string(),
+            |vessel| name_as_shown(&vessel.name).into_owned(),
+        )
     };
     let celsius = |value: &Option<f64>| {
         value.map_or("as it comes".to_owned(), |value| {
@@ -132,7 +136,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
             let name = |id: &IngredientId| {
                 book.ingredient(id).map_or_else(
                     || id.to_string(),
-                    |found| format!("{} {}", found.name, found.brand),
+                    |found| name_as_shown(&format!("{} {}", found.name, found.brand)).into_owned(),
                 )
             };
             match before {

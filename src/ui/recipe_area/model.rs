@@ -4,11 +4,12 @@ use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, porti
 use crate::book::{
     Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
 };
-use crate::quantity::{DisplayUnits, Uncertain, show_count, show_number};
+use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, show_count, show_number};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::wording::{ingredient_name, stage_words};
+use std::borrow::Cow;
 
 /// A line in words.
 pub(super) struct LineRow<'frame> {
@@ -106,14 +107,17 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
 
 impl LineRow<'_> {
     /// The name of the ingredient, or its id when the book has none such.
-    pub(super) fn name(&self) -> &str {
+    pub(super) fn name(&self) -> Cow<'_, str> {
         self.ingredient
-            .map_or(self.line.ingredient.as_str(), |ingredient| &ingredient.name)
+            .map_or(self.line.ingredient.as_str().into(), |ingredient| {
+                name_as_shown(&ingredient.name)
+            })
     }
 
     /// The brand, if there is any.
-    pub(super) fn brand(&self) -> &str {
-        self.ingredient.map_or("", |ingredient| &ingredient.brand)
+    pub(super) fn brand(&self) -> Cow<'_, str> {
+        self.ingredient
+            .map_or("".into(), |ingredient| name_as_shown(&ingredient.brand))
     }
 }
 
@@ -289,7 +293,7 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
             let own = ingredient.id == line.ingredient;
             held.push(SameMeasure {
                 form: ingredient.form,
-                name: ingredient.name.clone(),
+                name: name_as_shown(&ingredient.name).into_owned(),
                 sugar,
                 own,
             });

@@ -10,6 +10,7 @@ use super::model::{self, LineRow};
 use super::{amount_cell, finder};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
+use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::{Field, draft_error_ui};
@@ -387,10 +388,10 @@ fn ingredient_ui(
     } else {
         palette.off_level
     };
-    job.append(row.name(), 0.0, format(TypeStyle::Body, colour));
-    if brand && !row.brand().is_empty() && !row.name().contains(row.brand()) {
+    job.append(&row.name(), 0.0, format(TypeStyle::Body, colour));
+    if brand && !row.brand().is_empty() && !row.name().contains(row.brand().as_ref()) {
         job.append(
-            row.brand(),
+            &row.brand(),
             grid::NEAR,
             format(TypeStyle::Small, palette.text_quiet),
         );
@@ -542,7 +543,9 @@ fn carried_ui(
     let name = screen
         .book
         .ingredient(&carried.ingredient)
-        .map_or(carried.ingredient.as_str(), |found| &found.name);
+        .map_or(carried.ingredient.as_str().into(), |found| {
+            name_as_shown(&found.name)
+        });
     let words = format!("brings along {} of {name}", model::mass_words(share).0);
     let place = rect
         .with_min_x(rect.left() + columns.ingredient.min + grid::TIGHT)

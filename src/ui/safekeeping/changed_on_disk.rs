@@ -13,6 +13,16 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::workbench::{Action, Command, DiskChange, Home, Theirs, Workbench};
 
+/// What "Later" and "Decide…" mean.
+const IF_CHANGED: [&str; 2] = [
+    "Nothing is overwritten: it is asked again before the book is saved",
+    "See what differs, and reload, merge or keep a copy",
+];
+const IF_GONE: [&str; 2] = [
+    "The book counts as unsaved until a file holds it again; saving writes it there",
+    "Save it there again, or under another name",
+];
+
 /// The strip below the top of the window.
 pub(in crate::ui) fn strip_ui(
     ui: &mut Ui,
@@ -33,18 +43,12 @@ pub(in crate::ui) fn strip_ui(
         .frame(frame)
         .show(ui, |ui| {
             ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                if button_ui(
-                    ui,
-                    "Later",
-                    "Nothing is overwritten: it is asked again before the book is saved",
-                ) {
+                let is_gone = matches!(change.theirs, Theirs::Gone);
+                let [later, decide] = if is_gone { IF_GONE } else { IF_CHANGED };
+                if button_ui(ui, "Later", later) {
                     command(actions, Command::LeaveDiskChange);
                 }
-                if button_ui(
-                    ui,
-                    "Decide…",
-                    "See what differs, and reload, merge or keep a copy",
-                ) {
+                if button_ui(ui, "Decide…", decide) {
                     view.safekeeping.disk_change_open = true;
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
@@ -82,7 +86,9 @@ fn strip_words(change: &DiskChange) -> String {
         Theirs::Unreadable { .. } => {
             format!("Another program has made “{name}” something that is no book")
         }
-        Theirs::Gone => format!("“{name}” is no longer in its folder"),
+        Theirs::Gone => format!(
+            "“{name}” was deleted, renamed or moved away. The book is still here and only here: save it there again, or elsewhere"
+        ),
     }
 }
 
@@ -135,6 +141,10 @@ pub(super) fn disk_change_ui(
                 ui.horizontal(|ui| done = unreadable_choices_ui(ui, actions));
             }
             Theirs::Gone => {
+                sentence_ui(
+                    ui,
+                    "Another program, or somebody, has deleted, renamed or moved the file. The whole book is still here, with all your changes, and nowhere else. When it was only renamed, open it under its new name, or put it back: that is noticed.",
+                );
                 ui.add_space(grid::NEAR);
                 ui.horizontal(|ui| done = gone_choices_ui(ui, change, view, actions));
             }
@@ -221,11 +231,9 @@ fn choice_ui(ui: &mut Ui, words: &str, chosen: bool, name: &str) -> bool {
     let text = RichText::new(words)
         .font(style.font_id())
         .color(palette.text_strong);
-    let response = ui
-        .add(Button::selectable(chosen, text))
-        .accessible_name(name);
-    // At the press already: to choose the same once more does no harm.
-    response.clicked() || response.is_pointer_button_down_on()
+    ui.add(Button::selectable(chosen, text))
+        .accessible_name(name)
+        .clicked()
 }
 
 /// What can be done when both are books; `true` when something was chosen.
@@ -293,7 +301,9 @@ fn gone_choices_ui(
         command(actions, Command::LeaveDiskChange);
         view.dialog = Some(Dialog::save_as(&Home::File(change.path.clone())));
     }
-    later_ui(ui, actions);
+    if button_ui(ui, "Later", IF_GONE[0]) {
+        command(actions, Command::LeaveDiskChange);
+    }
     actions.len() > before
 }
 
@@ -318,11 +328,7 @@ fn save_over_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
 }
 
 fn later_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
-    if button_ui(
-        ui,
-        "Later",
-        "Nothing is overwritten: it is asked again before the book is saved",
-    ) {
+    if button_ui(ui, "Later", IF_CHANGED[0]) {
         command(actions, Command::LeaveDiskChange);
     }
 }

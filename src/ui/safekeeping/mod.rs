@@ -36,8 +36,8 @@ const LOOK_EVERY: Duration = Duration::from_secs(2);
 /// What is looked at and chosen, neither undone nor saved.
 #[derive(Default)]
 pub(super) struct SafekeepingState {
-    /// Unsaved work that was found is decided about later.
-    recovery_later: bool,
+    /// How far the question about unsaved work that was found is.
+    recovery: RecoveryAsked,
     /// The sheet about the change on the disk is open.
     disk_change_open: bool,
     /// Items that both sides have changed and of which theirs is taken.
@@ -50,6 +50,18 @@ pub(super) struct SafekeepingState {
     compared: Option<Compared>,
     /// The two states of a recipe that are compared.
     approvals: Option<ComparedApprovals>,
+}
+
+/// The question about unsaved work that was found.
+#[derive(Clone, Copy, Default, PartialEq, Eq)]
+enum RecoveryAsked {
+    /// What becomes of it.
+    #[default]
+    Offered,
+    /// Whether it is deleted for good: the second step before it is done.
+    Delete,
+    /// It is decided about later.
+    Later,
 }
 
 /// The difference from an earlier copy, as long as neither changes.
@@ -70,7 +82,7 @@ impl SafekeepingState {
     /// Another book is open.
     pub(super) fn forget_book(&mut self) {
         *self = Self {
-            recovery_later: self.recovery_later,
+            recovery: self.recovery,
             ..Self::default()
         };
     }
@@ -97,7 +109,7 @@ fn first_question(workbench: &Workbench, state: &SafekeepingState) -> Option<Ask
     if workbench.pending().is_some() {
         return None;
     }
-    if workbench.offered_recovery().is_some() && !state.recovery_later {
+    if workbench.offered_recovery().is_some() && state.recovery != RecoveryAsked::Later {
         return Some(Asked::Recovery);
     }
     state.earlier_open.then_some(Asked::Earlier)
@@ -146,7 +158,7 @@ pub(super) fn menu_items_ui(
         actions.push(Action::Command(Command::ListEarlier));
     }
     if has_left_work && ui.button("Unsaved work that was found…").clicked() {
-        view.safekeeping.recovery_later = false;
+        view.safekeeping.recovery = RecoveryAsked::Offered;
     }
 }
 

@@ -4,7 +4,8 @@ use egui::{Context, ScrollArea, Ui};
 
 use super::differences::differences_ui;
 use super::{
-    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
+    RecoveryAsked, SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui,
+    sheet_ui,
 };
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
@@ -42,25 +43,74 @@ pub(super) fn recovery_ui(
                 "Save or undo what is unsaved in the open book first; then this work can be taken back.",
             );
         }
-        ui.horizontal(|ui| {
-            if main_button_ui(ui, "Take it back", may_take_back) {
-                command(actions, Command::AcceptRecovery);
-            }
-            if button_ui(ui, "Leave it", "Delete this work; the file stays as it is") {
-                command(actions, Command::DiscardRecovery);
-            }
-            if button_ui(
-                ui,
-                "Later",
-                "It is offered again from the menu of the book and at the next start",
-            ) {
-                state.recovery_later = true;
-            }
-        });
+        if state.recovery == RecoveryAsked::Delete {
+            delete_ui(ui, offered, state, actions);
+        } else {
+            choices_ui(ui, may_take_back, state, actions);
+        }
     });
     if !stays {
-        state.recovery_later = true;
+        state.recovery = RecoveryAsked::Later;
     }
+}
+
+fn choices_ui(
+    ui: &mut Ui,
+    may_take_back: bool,
+    state: &mut SafekeepingState,
+    actions: &mut Vec<Action>,
+) {
+    ui.horizontal(|ui| {
+        if main_button_ui(ui, "Take it back", may_take_back) {
+            command(actions, Command::AcceptRecovery);
+        }
+        if button_ui(
+            ui,
+            "Ask again next time",
+            "The work is kept; it is offered from the menu of the book and at the next start",
+        ) {
+            state.recovery = RecoveryAsked::Later;
+        }
+        if button_ui(
+            ui,
+            "Delete it…",
+            "Asks once more before the work is deleted",
+        ) {
+            state.recovery = RecoveryAsked::Delete;
+        }
+    });
+}
+
+/// The second step before work is deleted: nothing brings it back.
+fn delete_ui(
+    ui: &mut Ui,
+    offered: &OfferedRecovery,
+    state: &mut SafekeepingState,
+    actions: &mut Vec<Action>,
+) {
+    let file = if offered.home.is_none() || offered.stands_alone {
+        "No file holds it, so the whole book is lost."
+    } else {
+        "The file stays as it is."
+    };
+    sentence_ui(
+        ui,
+        &format!(
+            "Delete this work of {} for good? {file}",
+            moment_words(offered.kept)
+        ),
+    );
+    ui.add_space(grid::TIGHT);
+    ui.horizontal(|ui| {
+        if main_button_ui(ui, "Keep it", true) {
+            state.recovery = RecoveryAsked::Offered;
+        }
+        if button_ui(ui, "Delete it for good", "It can’t be brought back") {
+            command(actions, Command::DiscardRecovery);
+            // The next work that was found is asked about anew.
+            state.recovery = RecoveryAsked::Offered;
+        }
+    });
 }
 
 fn whose_ui(ui: &mut Ui, offered: &OfferedRecovery) {

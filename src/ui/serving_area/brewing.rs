@@ -9,7 +9,7 @@ use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, Infusion};
 use crate::book::{Ingredient, IngredientId, Nutrient, Role};
 use crate::edit::Edit;
-use crate::quantity::{DisplayUnits, Uncertain, rounded, show_number};
+use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::theme::{self, grid};
@@ -153,7 +153,12 @@ fn choices_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut BrewingState) {
         .ingredients
         .iter()
         .filter(|ingredient| ingredient.role == Role::Tea);
-    teas.extend(brewed.map(|ingredient| (Some(ingredient.id.clone()), ingredient.full_name())));
+    teas.extend(brewed.map(|ingredient| {
+        (
+            Some(ingredient.id.clone()),
+            name_as_shown(&ingredient.full_name()).into_owned(),
+        )
+    }));
     choice_ui(ui, "Tea", &mut state.tea, &teas);
     let infusions: Vec<(Infusion, String)> = Infusion::ALL
         .into_iter()
@@ -493,6 +498,7 @@ fn times_words(question: &BrewQuestion, plan: &BrewPlan) -> String {
 /// Carries the strength into every drink that is made with the tea.
 fn use_ui(ui: &mut Ui, tea: &Ingredient, plan: &BrewPlan, actions: &mut Vec<Action>) {
     let name = tea.full_name();
+    let name = name_as_shown(&name);
     if tea.house_made.is_some() {
         sheet::quiet_ui(
             ui,

@@ -5,7 +5,7 @@ use egui::Ui;
 use super::sheet::{self, Fact};
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
-use crate::quantity::{Uncertain, show_number};
+use crate::quantity::{Uncertain, name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
@@ -31,7 +31,7 @@ impl Part {
             || Value::not_known(NO_PRICE),
             |price| Value::digits(show_number(price, 2)),
         );
-        (self.name.clone(), value, currency)
+        (name_as_shown(&self.name).into_owned(), value, currency)
     }
 }
 

@@ -18,6 +18,7 @@ use egui::{Align, Button, RichText, Ui};
 use super::Screen;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use crate::quantity::name_as_shown;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -116,15 +117,15 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written", |version| version.name.as_str());
+    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
     let cup = screen
         .balance
         .resolved
         .cup
         .as_ref()
         .and_then(|id| screen.book.vessel(id));
-    let cup = cup.map_or("no cup is named", |cup| cup.name.as_str());
-    let name = RichText::new(&screen.recipe.name).font(TypeStyle::Title.font_id());
+    let cup = cup.map_or("no cup is named".into(), |cup| name_as_shown(&cup.name));
+    let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
     ui.label(RichText::new(format!("{version} · {cup}")).color(palette.text_quiet));
     ui.horizontal_wrapped(|ui| {

@@ -4,6 +4,7 @@ use egui::{Button, Label, RichText, Ui};
 
 use super::BookInHand;
 use crate::book::{Finding, Place, RecipeId, Severity, VersionId};
+use crate::quantity::name_as_shown;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
 use crate::workbench::Shown;
@@ -60,7 +61,7 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
         if let Some((recipe, version)) = recipe_of(&finding.place)
             && let Some(named) = in_hand.book.recipe(recipe)
         {
-            let words = format!("Go to {}", named.name);
+            let words = format!("Go to {}", name_as_shown(&named.name));
             if ui
                 .add(Button::new(words).frame_when_inactive(false))
                 .clicked()

@@ -3,6 +3,7 @@
 use egui::{Label, RichText, ScrollArea, Ui, vec2};
 
 use crate::book::State;
+use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::glossary::{Explained as _, Term};
@@ -70,10 +71,10 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
     let palette = theme::palette(ui.visuals());
     let name = match &standard.version {
         None => "the recipe as written".to_owned(),
-        Some(id) => screen
-            .recipe
-            .version(id)
-            .map_or_else(|| id.to_string(), |version| version.name.clone()),
+        Some(id) => screen.recipe.version(id).map_or_else(
+            || id.to_string(),
+            |version| name_as_shown(&version.name).into_owned(),
+        ),
     };
     let words = format!(
         "Held to {name}, approved {} by {}",

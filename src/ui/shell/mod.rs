@@ -21,7 +21,7 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding};
 use crate::quantity::DisplayUnits;
-use crate::workbench::{Action, Command, DiskChange, Home, Intent, Message};
+use crate::workbench::{Action, Command, DiskChange, FileState, Home, Intent, Message};
 
 /// What every screen shows of the book as a whole.
 pub(super) struct BookInHand<'frame> {
@@ -45,6 +45,8 @@ pub(super) struct BookInHand<'frame> {
     pub home: &'frame Home,
     /// How its file was changed by another program.
     pub disk_change: Option<&'frame DiskChange>,
+    /// Whether its file is gone, or being written.
+    pub file_state: FileState,
     /// Whether there is unsaved work of a program that did not end as it should.
     pub has_left_work: bool,
 }

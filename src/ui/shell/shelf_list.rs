@@ -7,7 +7,7 @@ use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 use super::BookInHand;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId, WantedWords};
 use crate::edit::Edit;
-use crate::quantity::excerpt;
+use crate::quantity::{excerpt, name_as_shown};
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::recipe_area;
@@ -103,7 +103,10 @@ fn recipe_ui(
         selected: in_hand,
         quiet: false,
     };
-    let response = row.show(ui, &format!("{}, {}", recipe.name, recipe.state.word()));
+    let response = row.show(
+        ui,
+        &format!("{}, {}", name_as_shown(&recipe.name), recipe.state.word()),
+    );
     if response.clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
@@ -124,7 +127,7 @@ fn recipe_ui(
         quiet: true,
     };
     if own
-        .show(ui, &format!("{}, as written", recipe.name))
+        .show(ui, &format!("{}, as written", name_as_shown(&recipe.name)))
         .clicked()
     {
         view.show(Shown {
@@ -161,7 +164,11 @@ fn version_ui(
     };
     let response = row.show(
         ui,
-        &format!("version {}, {}", version.name, version.state.word()),
+        &format!(
+            "version {}, {}",
+            name_as_shown(&version.name),
+            version.state.word()
+        ),
     );
     if response.clicked() {
         view.show(Shown {

@@ -4,7 +4,7 @@ use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 
 use super::{BookInHand, carry_out};
 use crate::book::Severity;
-use crate::quantity::{TemperatureUnit, VolumeUnit};
+use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
@@ -121,7 +121,12 @@ fn book_menu_ui(
         shop.as_str()
     };
     let font = TypeStyle::Heading.font_id();
-    let name = elided(ui, name, &font, ui.available_width() * TITLE);
+    let name = elided(
+        ui,
+        &name_as_shown(name),
+        &font,
+        ui.available_width() * TITLE,
+    );
     // Room for the sign behind the name.
     let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
         .font(TypeStyle::Heading.font_id())
@@ -239,7 +244,10 @@ fn step_button_ui(
     actions: &mut Vec<Action>,
 ) {
     let words = match step {
-        Some(step) => format!("{} {step} ({})", command.label(), command.menu_keys()),
+        Some(step) => {
+            let step = name_as_shown(step);
+            format!("{} {step} ({})", command.label(), command.menu_keys())
+        }
         None => format!("Nothing to {}", command.label().to_lowercase()),
     };
     let action = if command == UiCommand::Undo {

@@ -8,6 +8,7 @@ use egui::{
 use super::model;
 use super::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
+use crate::quantity::name_as_shown;
 use crate::swap::Question;
 use crate::ui::Screen;
 use crate::ui::icons::{self, Icon};
@@ -218,10 +219,17 @@ struct Row<'row> {
 
 fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) -> Response {
     let palette = theme::palette(ui.visuals());
+    let accessible_name = name_as_shown(accessible_name);
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    response
-        .widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_chosen, accessible_name));
+    response.widget_info(|| {
+        WidgetInfo::selected(
+            egui::Role::Button,
+            true,
+            is_chosen,
+            accessible_name.as_ref(),
+        )
+    });
     if !ui.is_rect_visible(rect) {
         return response;
     }
@@ -245,13 +253,13 @@ fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) ->
         .max_rect(inner)
         .layout(Layout::right_to_left(Align::Center));
     let mut line = ui.new_child(builder);
-    let quiet = RichText::new(row.quiet)
+    let quiet = RichText::new(name_as_shown(row.quiet))
         .font(TypeStyle::Small.font_id())
         .color(palette.text_quiet);
     line.add(Label::new(quiet).selectable(false));
     line.with_layout(Layout::left_to_right(Align::Center), |ui| {
         ui.add(
-            Label::new(RichText::new(row.name).color(palette.text_strong))
+            Label::new(RichText::new(name_as_shown(row.name)).color(palette.text_strong))
                 .selectable(false)
                 .truncate(),
         );

@@ -6,6 +6,7 @@ use super::Place;
 use super::model::version_name;
 use crate::book::{Book, Recipe, RecipeId, State};
 use crate::edit::Edit;
+use crate::quantity::name_as_shown;
 use crate::swap::{Demands, ReviewItem};
 
 /// Demands that mean something in every recipe: those on single lines belong to one.
@@ -30,8 +31,8 @@ pub(super) fn title(book: &Book, item: &ReviewItem) -> (String, &'static str) {
     };
     let version = item.version.as_ref().and_then(|id| recipe.version(id));
     let name = match version {
-        Some(version) => format!("{}, {}", recipe.name, version.name),
-        None => recipe.name.clone(),
+        Some(version) => name_as_shown(&format!("{}, {}", recipe.name, version.name)).into_owned(),
+        None => name_as_shown(&recipe.name).into_owned(),
     };
     let state = recipe.state_of(item.version.as_ref());
     (name, state.map_or("", State::word))

@@ -5,7 +5,7 @@ use egui::{Label, RichText, Ui};
 use super::{checks, group_ui};
 use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
-use crate::quantity::rounded;
+use crate::quantity::{name_as_shown, rounded};
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::sheet::link_ui;
 use crate::ui::counter_area::uses::{Use, Uses};
@@ -69,7 +69,7 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
     for measure in measures {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
-            if link_ui(ui, &measure.name).clicked() {
+            if link_ui(ui, &name_as_shown(&measure.name)).clicked() {
                 going = Some(Going::Item(ItemId::Measure(measure.id.clone())));
             }
             let amount = Amount::Count(1.0, measure.id.clone());

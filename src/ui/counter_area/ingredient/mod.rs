@@ -16,6 +16,7 @@ use super::{Counter, ItemId};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
+use crate::quantity::name_as_shown;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
@@ -233,10 +234,10 @@ fn source_ui(
         return;
     }
     let name = |id: &RecipeId| {
-        counter
-            .book
-            .recipe(id)
-            .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
+        counter.book.recipe(id).map_or_else(
+            || id.to_string(),
+            |recipe| name_as_shown(&recipe.name).into_owned(),
+        )
     };
     let current = before.house_made.as_ref().map(|made| made.recipe.clone());
     sheet.row(ui, "comes from", |sheet, ui| {

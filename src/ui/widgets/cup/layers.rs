@@ -3,6 +3,7 @@
 use super::frustum::Frustum;
 use crate::balance::{Balance, Lens, LineShare, Measurand, ice_volume};
 use crate::book::{Book, Form, LineId, Role, Stage};
+use crate::quantity::name_as_shown;
 
 /// Part by which the fill may exceed the liquid before ice is seen to stand out of it: the liquid's expansion between
 /// 20 °C and serving is within it.
@@ -152,7 +153,7 @@ impl<'parts> Parts<'parts> {
             line: share.line.clone(),
             name: ingredient.map_or_else(
                 || share.ingredient.to_string(),
-                |ingredient| ingredient.name.clone(),
+                |ingredient| name_as_shown(&ingredient.name).into_owned(),
             ),
             role: share.role,
             millilitres,

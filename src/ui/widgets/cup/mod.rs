@@ -16,7 +16,7 @@ use self::names::Labels;
 use self::paint::Drawing;
 use crate::balance::{Lens, Measurand};
 use crate::book::LineId;
-use crate::quantity::DisplayUnits;
+use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, grid};
 
@@ -104,11 +104,8 @@ impl Notes {
             cup: vessel.map_or_else(
                 || "no cup".to_owned(),
                 |vessel| {
-                    format!(
-                        "{}, {}",
-                        vessel.name,
-                        screen.units.volume(vessel.capacity, 0)
-                    )
+                    let volume = screen.units.volume(vessel.capacity, 0);
+                    format!("{}, {volume}", name_as_shown(&vessel.name))
                 },
             ),
             fill: figure(Measurand::Fill, "% full"),
