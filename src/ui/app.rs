@@ -21,7 +21,8 @@ use super::{
     Screen, card_area, compare_area, counter_area, ladder_area, lesson_area, serving_area,
     swap_area,
 };
-use crate::book::Recipe;
+use crate::book::{Book, Finding, Recipe};
+use crate::quantity::DisplayUnits;
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
 };
@@ -366,20 +367,7 @@ impl App {
             card_area::card_frame(&mut self.workbench, order.as_ref())
         });
         let lit = self.view.lit.clone();
-        let in_hand = BookInHand {
-            book: &book,
-            units: self.view.units,
-            title: self.workbench.title(),
-            unsaved: self.workbench.has_unsaved_changes(),
-            undo: self.workbench.undo_label(),
-            redo: self.workbench.redo_label(),
-            message: self.workbench.message(),
-            findings: &findings,
-            home: self.workbench.home(),
-            disk_change: self.workbench.disk_change(),
-            file_state: self.workbench.file_state(),
-            has_left_work: self.workbench.offered_recovery().is_some(),
-        };
+        let in_hand = in_hand(&self.workbench, self.view.units, &book, &findings);
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
                 book: &book,
@@ -504,6 +492,29 @@ impl App {
 
 /// Names of fields that undo goes back to begin so.
 const FIELD_PREFIX: &str = "field ";
+
+/// The book with what the frame round every area says of it.
+fn in_hand<'frame>(
+    workbench: &'frame Workbench,
+    units: DisplayUnits,
+    book: &'frame Arc<Book>,
+    findings: &'frame [Finding],
+) -> BookInHand<'frame> {
+    BookInHand {
+        book,
+        units,
+        title: workbench.title(),
+        unsaved: workbench.has_unsaved_changes(),
+        undo: workbench.undo_label(),
+        redo: workbench.redo_label(),
+        message: workbench.message(),
+        findings,
+        home: workbench.home(),
+        disk_change: workbench.disk_change(),
+        file_state: workbench.file_state(),
+        has_left_work: workbench.offered_recovery().is_some(),
+    }
+}
 
 impl eframe::App for App {
     fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {

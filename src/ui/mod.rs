@@ -20,6 +20,7 @@ mod serving_area;
 mod shell;
 mod spreadsheet;
 pub mod swap_area;
+mod tall_list;
 pub mod theme;
 mod unseen;
 mod value;

@@ -13,6 +13,7 @@ use super::look_up::LookUpState;
 use super::recipe_area::FinderState;
 use super::safekeeping::SafekeepingState;
 use super::serving_area::ServingState;
+use super::shell::DrinkRows;
 use super::swap_area::SwapState;
 use super::theme::Appearance;
 use crate::balance::Lens;
@@ -136,6 +137,8 @@ pub struct ViewState {
     pub units: DisplayUnits,
     /// What is searched for in the list of drinks.
     pub search: String,
+    /// The rows of the list of drinks.
+    pub(super) drinks: DrinkRows,
     /// Whether the list of drinks is open; by the width of the window while nobody has chosen.
     pub list_open: Option<bool>,
     /// The line whose details are open.

@@ -1,11 +1,14 @@
 //! The frame round every area: the strip on top, the drinks on the left, the level on the right, the cautions below.
 
 mod cautions;
+mod drink_rows;
 mod findings;
 mod level_column;
 mod messages;
 mod shelf_list;
 mod top_strip;
+
+pub(super) use drink_rows::DrinkRows;
 
 use std::sync::Arc;
 

@@ -5,7 +5,8 @@ use std::sync::Arc;
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
 use super::BookInHand;
-use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId, WantedWords};
+use super::drink_rows::{DrinkRows, Row};
+use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
 use crate::ui::commands::UiCommand;
@@ -19,6 +20,12 @@ use crate::workbench::{Action, Shown, draft_on};
 /// Longest name in the list, in characters; hidden ones are written out.
 const NAME: usize = 200;
 
+/// What a row has above and below its name, in points.
+const ROOM: f32 = 13.0;
+
+/// The same for a version.
+const QUIET_ROOM: f32 = 9.0;
+
 pub(super) fn shelf_list_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
@@ -28,42 +35,33 @@ pub(super) fn shelf_list_ui(
     ui.spacing_mut().item_spacing.y = 0.0;
     search_ui(ui, in_hand, view, actions);
     ui.add_space(grid::NEAR);
-    let wanted = WantedWords::of(&view.search);
-    let found = |recipe: &&Arc<Recipe>| wanted.are_in(&recipe.name);
+    let mut rows = std::mem::take(&mut view.drinks);
+    rows.follow(in_hand.book, &view.search);
+    let wanted = rows.newly_shown(view.shown_in(in_hand.book).map(|shown| shown.recipe));
+    let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
+    rows.list.expect(rows.rows.len(), height);
     ScrollArea::vertical()
         .id_salt("drinks")
         .auto_shrink(false)
-        .show(ui, |ui| {
-            let (drinks, batches): (Vec<_>, Vec<_>) = in_hand
-                .book
-                .recipes
-                .iter()
-                .filter(found)
-                .partition(|recipe| recipe.cup.is_some() || !is_batch(in_hand.book, &recipe.id));
-            for recipe in &drinks {
-                recipe_ui(ui, in_hand.book, recipe, view, actions);
-            }
-            if !batches.is_empty() {
-                ui.add_space(grid::EASY);
-                quiet_ui(ui, "Made in the house");
-                ui.add_space(grid::TIGHT);
-            }
-            for recipe in &batches {
-                recipe_ui(ui, in_hand.book, recipe, view, actions);
-            }
-            if drinks.is_empty() && batches.is_empty() && !wanted.is_empty() {
+        .show_viewport(ui, |ui, viewport| {
+            let DrinkRows { rows, list, .. } = &mut rows;
+            list.rows_ui(ui, viewport, wanted, |ui, at| match &rows[at] {
+                Row::Recipe(id) => {
+                    if let Some(recipe) = in_hand.book.recipe(id) {
+                        recipe_ui(ui, in_hand.book, recipe, view, actions);
+                    }
+                }
+                Row::Batches => {
+                    ui.add_space(grid::EASY);
+                    quiet_ui(ui, "Made in the house");
+                    ui.add_space(grid::TIGHT);
+                }
+            });
+            if rows.is_empty() && !view.search.trim().is_empty() {
                 quiet_ui(ui, &format!("No drink is called “{}”", view.search));
             }
         });
-}
-
-fn is_batch(book: &Book, recipe: &RecipeId) -> bool {
-    book.ingredients.iter().any(|ingredient| {
-        ingredient
-            .house_made
-            .as_ref()
-            .is_some_and(|made| made.recipe == *recipe)
-    })
+    view.drinks = rows;
 }
 
 fn search_ui(
@@ -383,7 +381,7 @@ impl ListRow<'_> {
             colour,
             room,
         );
-        let height = name.size().y + if self.quiet { 9.0 } else { 13.0 };
+        let height = name.size().y + if self.quiet { QUIET_ROOM } else { ROOM };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
         response.widget_info(|| {

@@ -1,0 +1,119 @@
+//! A list of rows of unlike heights, of which only those in sight are drawn, with some on either side for the keyboard and
+//! for screen readers: ten thousand rows cost a frame what a hundred do.
+
+use egui::{Rect, Ui, UiBuilder, vec2};
+
+/// Rows that are drawn above and below those in sight.
+const BESIDE: usize = 24;
+
+/// How tall each row is, as far as it has been drawn.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct TallList {
+    /// The top of each row and, last, the end of the list, in points.
+    tops: Vec<f32>,
+}
+
+impl TallList {
+    /// A list of so many rows, each of a height that is expected; what is known already stays.
+    pub(super) fn expect(&mut self, rows: usize, height: f32) {
+        if self.tops.len() == rows + 1 {
+            return;
+        }
+        self.tops = (0..=rows).map(|row| row as f32 * height).collect();
+    }
+
+    /// Draws the rows around `viewport`, which is relative to the top of the list, and takes room for all of them. `wanted` is
+    /// a row that is brought into sight.
+    pub(super) fn rows_ui(
+        &mut self,
+        ui: &mut Ui,
+        viewport: Rect,
+        wanted: Option<usize>,
+        mut row_ui: impl FnMut(&mut Ui, usize),
+    ) {
+        let rows = self.tops.len().saturating_sub(1);
+        if rows == 0 {
+            return;
+        }
+        let origin = ui.min_rect().left_top();
+        let width = ui.available_width();
+        let in_sight = |top: f32| {
+            self.tops
+                .partition_point(|row| *row <= top)
+                .saturating_sub(1)
+        };
+        let first = in_sight(viewport.top()).saturating_sub(BESIDE);
+        let last = (in_sight(viewport.bottom()) + BESIDE).min(rows - 1);
+        for row in first..=last {
+            let place = Rect::from_min_size(origin + vec2(0.0, self.tops[row]), vec2(width, 0.0));
+            // By its own number, so that what has the keyboard keeps it when the list is scrolled.
+            let builder = UiBuilder::new().id_salt(row).max_rect(place);
+            let drawn = ui.scope_builder(builder, |ui| row_ui(ui, row));
+            self.set_height(row, drawn.response.rect.height());
+        }
+        if let Some(row) = wanted.filter(|row| *row < rows) {
+            let height = self.tops[row + 1] - self.tops[row];
+            let place = origin + vec2(0.0, self.tops[row]);
+            ui.scroll_to_rect(Rect::from_min_size(place, vec2(width, height)), None);
+        }
+        ui.expand_to_include_y(origin.y + self.tops[rows]);
+    }
+
+    /// Moves what stands below a row whose height turns out to be another.
+    fn set_height(&mut self, row: usize, height: f32) {
+        let by = height - (self.tops[row + 1] - self.tops[row]);
+        if by.abs() > 0.1 {
+            for top in &mut self.tops[row + 1..] {
+                *top += by;
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use egui::{Context, RawInput, pos2};
+
+    /// The rows that are drawn and the height of the whole, after some frames.
+    fn drawn(rows: usize, viewport: (f32, f32), wanted: Option<usize>) -> (Vec<usize>, f32) {
+        let mut list = TallList::default();
+        let (mut seen, mut height) = (Vec::new(), 0.0);
+        let ctx = Context::default();
+        for _ in 0..3 {
+            let input = RawInput {
+                screen_rect: Some(Rect::from_min_size(pos2(0.0, 0.0), vec2(300.0, 600.0))),
+                ..RawInput::default()
+            };
+            let output = ctx.run_ui(input, |ui| {
+                seen.clear();
+                list.expect(rows, 20.0);
+                let viewport = Rect::from_min_max(pos2(0.0, viewport.0), pos2(300.0, viewport.1));
+                list.rows_ui(ui, viewport, wanted, |ui, row| {
+                    seen.push(row);
+                    // Every tenth row is taller than expected.
+                    let tall = if row % 10 == 0 { 50.0 } else { 20.0 };
+                    ui.allocate_space(vec2(100.0, tall));
+                });
+                height = ui.min_rect().height();
+            });
+            drop(output);
+        }
+        (seen, height)
+    }
+
+    #[test]
+    fn a_long_list_draws_what_is_in_sight_and_a_short_one_everything() {
+        let (all, height) = drawn(20, (0.0, 400.0), None);
+        assert_eq!(all, (0..20).collect::<Vec<_>>());
+        assert!(
+            (height - (18.0 * 20.0 + 2.0 * 50.0)).abs() < 1.0,
+            "{height}"
+        );
+        let (some, height) = drawn(10_000, (100_000.0, 100_400.0), None);
+        assert!(some.len() < 80, "{}", some.len());
+        assert!(some[0] > 4_000 && some.windows(2).all(|pair| pair[1] == pair[0] + 1));
+        assert!(height >= 200_000.0);
+        assert_eq!(drawn(0, (0.0, 400.0), Some(3)).0, Vec::<usize>::new());
+    }
+}
