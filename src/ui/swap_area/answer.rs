@@ -196,7 +196,7 @@ fn choice_ui<'answer>(
                 let heads = [
                     ("bring it back by", None),
                     ("", None),
-                    ("distance", Some(Term::Distance)),
+                    ("distance, steps", Some(Term::Distance)),
                     ("sugar", None),
                     ("cost", None),
                 ];

@@ -131,7 +131,7 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
                 palette.text_normal
             };
             let words = RichText::new(overall_words(&suggestion.difference));
-            ui.add(Label::new(words.color(colour)).truncate());
+            ui.add(Label::new(words.color(colour)).wrap());
         }
     });
     ui.indent(("review", &name), |ui| {
