@@ -55,7 +55,7 @@ pub(super) fn readings_ui(
             ingredient: last.and_then(|last| last.ingredient.clone()),
             uses: last.map_or(FIRST_USES, |last| last.uses),
             grams: 0.0,
-            date: last.and_then(|last| last.date.clone()),
+            date: Some(crate::workbench::today()),
         };
         sheet.change("readings", |item| item.readings.push(reading));
     }
