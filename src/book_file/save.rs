@@ -229,9 +229,7 @@ pub(super) fn save_error(path: &Path, source: io::Error) -> SaveError {
             SaveError::NoPermissionInFolder { path }
         }
         ErrorKind::PermissionDenied => SaveError::NoPermission { path },
-        ErrorKind::StorageFull | ErrorKind::QuotaExceeded | ErrorKind::FileTooLarge => {
-            SaveError::DiskFull { path, source }
-        }
+        ErrorKind::StorageFull => SaveError::DiskFull { path, source },
         _ => SaveError::Write { path, source },
     }
 }

@@ -270,6 +270,9 @@ impl Document {
     }
 }
 
+/// The fact that names the cup.
+pub(super) const CUP: &str = "cup";
+
 impl Document {
     /// Prints temperatures and volumes as a person reads them. What a person wrote (names, instructions, notes) stays.
     pub(super) fn read_in(&mut self, units: DisplayUnits) {
@@ -280,10 +283,13 @@ impl Document {
         for block in &mut self.blocks {
             match block {
                 Block::Heading(text) => shown(text),
-                Block::Facts(facts) => facts.iter_mut().for_each(|fact| {
-                    shown(&mut fact.name);
-                    shown(&mut fact.value);
-                }),
+                Block::Facts(facts) => {
+                    // The cup goes by its own name.
+                    for fact in facts.iter_mut().filter(|fact| fact.name != CUP) {
+                        shown(&mut fact.name);
+                        shown(&mut fact.value);
+                    }
+                }
                 Block::Table(table) => {
                     shown(&mut table.caption);
                     let titles = table.columns.iter_mut().map(|column| &mut column.title);

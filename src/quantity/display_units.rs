@@ -1,6 +1,7 @@
 //! The units that a person reads temperatures and volumes in. What is computed and kept stays metric.
 //!
-//! Masses and concentrations have no choice: labels, prices by weight and "g/100 ml" are metric by law nearly everywhere.
+//! Masses and concentrations have no choice: the labels that are typed in give grams, and the figures of the program are per
+//! 100 g or 100 ml.
 
 use super::number_text::{NumberError, REPEATED, parse_number, show_count, show_number};
 use super::translated_words::translated;

@@ -15,7 +15,24 @@ const PLUS_MINUS: &str = " ± ";
 /// Decimals of a volume in a sentence.
 const VOLUME_DECIMALS: usize = 2;
 
+/// The sentence in these units; what stands in quotation marks was written by a person and stays.
 pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(opened) = rest.find('“') {
+        let Some(length) = rest[opened..].find('”') else {
+            break;
+        };
+        let closed = opened + length;
+        out.push_str(&translated_part(units, &rest[..opened]));
+        out.push_str(&rest[opened..closed]);
+        rest = &rest[closed..];
+    }
+    out.push_str(&translated_part(units, rest));
+    out
+}
+
+fn translated_part(units: DisplayUnits, text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     // What stands before this has been translated.
@@ -145,7 +162,14 @@ fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
         unit.value(metric)
     };
     if unit.more_decimals > 0 {
-        return trimmed(&show_number(value, VOLUME_DECIMALS)).to_owned();
+        let shown = show_number(value, VOLUME_DECIMALS);
+        let shown = trimmed(&shown);
+        // Little is not nothing.
+        return if metric != 0.0 && parse_number(shown) == Ok(0.0) {
+            "less than 0.01".to_owned()
+        } else {
+            shown.to_owned()
+        };
     }
     let decimals = number
         .split_once(['.', ','])
@@ -166,6 +190,11 @@ mod tests {
     #[test]
     fn figures_in_sentences_are_translated_and_nothing_else() {
         for (metric, us) in [
+            (
+                "instruction “Add 30 ml” now 60 ml",
+                "instruction “Add 30 ml” now 2.03 fl oz",
+            ),
+            ("0.1 ml of acid", "less than 0.01 fl oz of acid"),
             (
                 "67 °C when handed over, above 65 °C: too hot",
                 "153 °F when handed over, above 149 °F: too hot",

@@ -22,6 +22,12 @@ pub(super) const COST_OF_A_MOVE: f64 = 0.01;
 /// Hot water that a gram of powder needs to dissolve in, g (common practice, no source).
 pub(super) const HOT_WATER_PER_GRAM_OF_POWDER: f64 = 2.0;
 
+/// What a figure may be above its cap for rounding.
+const CAP_SLACK: f64 = 1e-9;
+
+/// What the engine's temperature may be off, K, with room.
+const TEMPERATURE_SLACK: f64 = 1e-8;
+
 /// Rounds that the minimum of a box is looked for.
 const ROUNDS: usize = 12;
 
@@ -268,9 +274,11 @@ impl TasteLandscape {
                 return Some(Obstacle::Cup { fill, room });
             }
         }
-        let celsius = figures.get(Measurand::ServingTemperature)?;
         let window = self.bounds.window;
-        if !(window.from..=window.to).contains(&celsius) {
+        // Where the temperature is not known, everything else must still be kept.
+        if let Some(celsius) = figures.get(Measurand::ServingTemperature)
+            && !(window.from..=window.to).contains(&celsius)
+        {
             return Some(Obstacle::Temperature { celsius, window });
         }
         let of = |measurand: Measurand| figures.of[measurand.slot()];
@@ -285,7 +293,7 @@ impl TasteLandscape {
             (CapKind::Cost, of(Measurand::Cost), self.bounds.cost),
         ];
         for (kind, found, most) in caps {
-            if let Some(most) = most.filter(|most| found > most + 1e-9) {
+            if let Some(most) = most.filter(|most| found > most + CAP_SLACK) {
                 return Some(Obstacle::Cap { kind, found, most });
             }
         }
@@ -356,22 +364,38 @@ fn floor(
 ) -> Floor {
     let terms: Vec<Term> = targets.iter().map(Target::term).collect();
     let setup = &prepared.setup;
-    let mut caps = vec![
-        Cap::Hottest(bounds.window.to),
-        Cap::Coolest(bounds.window.from),
-    ];
-    caps.extend(bounds.sugar_per_100_ml.map(Cap::SugarPer100Ml));
-    caps.extend(bounds.energy_kj.map(Cap::EnergyKj));
+    let mut caps = Vec::new();
+    caps.extend(
+        bounds
+            .sugar_per_100_ml
+            .map(|most| most + CAP_SLACK)
+            .map(Cap::SugarPer100Ml),
+    );
+    caps.extend(
+        bounds
+            .energy_kj
+            .map(|most| most + CAP_SLACK)
+            .map(Cap::EnergyKj),
+    );
     caps.extend(
         bounds
             .cost
-            .map(|cost| Cap::Cost(cost - setup.serviceware_cost)),
+            .map(|cost| Cap::Cost(cost - setup.serviceware_cost + CAP_SLACK)),
     );
-    caps.extend(
-        setup
-            .capacity
-            .map(|capacity| Cap::Level(capacity - setup.head_room + 0.000_1 * capacity)),
-    );
+    // With a mass that is not known neither the temperature nor the level is, and none is asked of them.
+    let masses_are_known = prepared
+        .lines
+        .iter()
+        .all(|line| line.per_unit.knows(Component::Mass));
+    if masses_are_known {
+        caps.push(Cap::Hottest(bounds.window.to + TEMPERATURE_SLACK));
+        caps.push(Cap::Coolest(bounds.window.from - TEMPERATURE_SLACK));
+        caps.extend(
+            setup
+                .capacity
+                .map(|capacity| Cap::Level(capacity - setup.head_room + 0.000_1 * capacity)),
+        );
+    }
     let lines: Vec<(usize, f64)> = dimensions
         .iter()
         .map(|dimension| (dimension.line, dimension.step))

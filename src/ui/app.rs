@@ -22,7 +22,6 @@ use super::{
     swap_area,
 };
 use crate::book::{Book, Finding, Recipe};
-use crate::quantity::DisplayUnits;
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
 };
@@ -367,7 +366,7 @@ impl App {
             card_area::card_frame(&mut self.workbench, order.as_ref())
         });
         let lit = self.view.lit.clone();
-        let in_hand = in_hand(&self.workbench, self.view.units, &book, &findings);
+        let in_hand = in_hand(&self.workbench, &book, &findings);
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
                 book: &book,
@@ -496,13 +495,11 @@ const FIELD_PREFIX: &str = "field ";
 /// The book with what the frame round every area says of it.
 fn in_hand<'frame>(
     workbench: &'frame Workbench,
-    units: DisplayUnits,
     book: &'frame Arc<Book>,
     findings: &'frame [Finding],
 ) -> BookInHand<'frame> {
     BookInHand {
         book,
-        units,
         title: workbench.title(),
         unsaved: workbench.has_unsaved_changes(),
         undo: workbench.undo_label(),

@@ -382,7 +382,7 @@ fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String)
         return (
             format!("“{title}” is no longer in its folder"),
             format!(
-                "The file was deleted, renamed or moved away; the book is only in this window. Save it there again before you {next}?"
+                "The file was deleted, renamed or moved away; no book file holds the book. Save it there again before you {next}?"
             ),
         );
     }

@@ -66,10 +66,10 @@ impl Term {
     pub(super) fn sentence(self) -> &'static str {
         match self {
             Self::Standard => {
-                "The standard is the latest approval, with today's figures of its ingredients: what every version must taste like."
+                "The standard is the latest approval of the version or of the nearest one that it builds on, with today's figures of its ingredients."
             }
             Self::PlainSwap => {
-                "The plain swap puts one ingredient in the place of another, measure for measure, and moves nothing else."
+                "The plain swap puts one ingredient in the place of another by equal measures (a powder and a liquid by equal fat or dry matter) and moves nothing else."
             }
             Self::NoticeableStep => {
                 "A noticeable step is a difference that a taster just notices: a part of the standard's value, and never less than \
@@ -132,7 +132,7 @@ impl Term {
                 "The serving window is the range of temperatures in which the shop hands drinks of this kind over."
             }
             Self::Fill => {
-                "Fill is how much of the cup, up to its rim, the drink takes with toppings and ice."
+                "Fill is the part of the cup, in percent up to its rim, that the drink takes with toppings and ice."
             }
             Self::HeadRoom => "Head room is what a lid or film needs to stay free below the rim.",
         }

@@ -33,7 +33,10 @@ impl Workbench {
     pub(super) fn say_unsaved(&mut self, error: &str, way_out: &str) {
         let kept = match self.recovery_state() {
             RecoveryState::Off | RecoveryState::Empty => "the changes are still here.".to_owned(),
-            RecoveryState::Waiting | RecoveryState::Kept(_) => {
+            RecoveryState::Waiting => {
+                "the changes are still here and go into the recovery file now.".to_owned()
+            }
+            RecoveryState::Kept(_) => {
                 "the changes are still here and in the recovery file.".to_owned()
             }
             RecoveryState::Failing(reason) => format!(
@@ -54,7 +57,7 @@ pub(super) const ELSEWHERE: &str = "Save once more, or use “Save as…” for 
 pub(super) fn way_out(error: &SaveError) -> &'static str {
     match error {
         SaveError::NoPermission { .. } | SaveError::NoPermissionInFolder { .. } => {
-            "Use “Save as…” for another place, or ask whoever looks after this computer for the permission."
+            "Use “Save as…” for another place, or ask whoever looks after this computer for permission."
         }
         SaveError::ReadOnlyDisk { .. } | SaveError::Directory { .. } => {
             "Use “Save as…” for another place."

@@ -2,10 +2,10 @@
 //!
 //! A seed gives the same drink everywhere. Used by the tests of the search and by its benchmark.
 
-use evensip::balance::{Component, Slots, figures, noticeable_step, prepare};
+use evensip::balance::{Component, PreparedLine, Slots, figures, noticeable_step, prepare};
 use evensip::book::{
-    Amount, Axis, Book, Entry, IngredientId, Line, LineId, Place, RecipeId, Resolved, Role, Stage,
-    TemperatureWindow, VesselId,
+    Amount, Axis, Book, Entry, IngredientId, Line, LineId, MeasureId, Place, RecipeId, Resolved,
+    Role, Stage, TemperatureWindow, VesselId,
 };
 use evensip::optimiser::Range;
 use evensip::swap::{Bounds, Dimension, Target, TasteLandscape};
@@ -62,10 +62,12 @@ pub(crate) enum Kind {
     IceToRim,
     /// Hot, with toppings.
     Topped,
+    /// Hot, with toppings of a mass that nobody knows: neither temperature nor level are known.
+    Unweighed,
 }
 
 /// Every kind.
-pub(crate) const KINDS: [Kind; 8] = [
+pub(crate) const KINDS: [Kind; 9] = [
     Kind::Hot,
     Kind::Iced,
     Kind::Shaken,
@@ -74,6 +76,7 @@ pub(crate) const KINDS: [Kind; 8] = [
     Kind::FilledIced,
     Kind::IceToRim,
     Kind::Topped,
+    Kind::Unweighed,
 ];
 
 /// Lines that a drink is made of: the standard's brand, the other brand, grams of one step, whether it is poured hot.
@@ -237,11 +240,10 @@ pub(crate) fn landscape(
         hot_water: None,
         hot_from: 60.0,
     };
-    debug_assert!(
-        prepared
-            .lines
-            .iter()
-            .all(|line| line.per_unit.knows(Component::Mass))
+    let is_weighed = |line: &PreparedLine| line.per_unit.knows(Component::Mass);
+    debug_assert_eq!(
+        prepared.lines.iter().all(is_weighed),
+        kind != Kind::Unweighed
     );
     TasteLandscape::new(prepared, targets, dimensions, bounds)
 }
@@ -252,6 +254,10 @@ fn rest(kind: Kind) -> Vec<Entry> {
         line("water", "water", amount, celsius, Role::Water, Stage::Mixed)
     };
     let ice = |amount: Amount| line("ice", "ice", amount, -5.0, Role::Ice, Stage::Mixed);
+    let topping = |amount: Amount| {
+        let (role, stage) = (Role::Topping, Stage::Topping);
+        line("top", "cooked-pearls", amount, 30.0, role, stage)
+    };
     match kind {
         Kind::Hot => vec![water(Amount::Grams(130.0), 78.0)],
         Kind::Iced | Kind::Shaken | Kind::Strained => {
@@ -262,14 +268,14 @@ fn rest(kind: Kind) -> Vec<Entry> {
         Kind::IceToRim => vec![water(Amount::Grams(60.0), 60.0), ice(Amount::FillToRim)],
         Kind::Topped => vec![
             water(Amount::Grams(130.0), 78.0),
-            line(
-                "top",
-                "cooked-pearls",
-                Amount::Grams(50.0),
-                30.0,
-                Role::Topping,
-                Stage::Topping,
-            ),
+            topping(Amount::Grams(50.0)),
         ],
+        Kind::Unweighed => {
+            let unweighed = MeasureId::new("ice-scoop").expect("an id");
+            vec![
+                water(Amount::Grams(130.0), 78.0),
+                topping(Amount::Count(1.0, unweighed)),
+            ]
+        }
     }
 }

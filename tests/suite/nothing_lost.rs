@@ -34,7 +34,7 @@ fn a_book_whose_file_is_gone_counts_as_unsaved_and_is_saved_there_again() {
     click(&mut window, "Later");
     assert!(!has(&window, "was deleted, renamed or moved away"));
     press(&mut window, Modifiers::COMMAND, Key::N);
-    assert!(has(&window, "the book is only in this window"));
+    assert!(has(&window, "no book file holds the book"));
     click(&mut window, "Stay");
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert!(load(&shop.path).unwrap().book == built_in_book().unwrap());

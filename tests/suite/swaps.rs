@@ -1,6 +1,6 @@
 //! Swaps of the sample book: what comes back, what is right hot and wrong iced, what can't be done and why.
 
-use evensip::balance::{Measurand, difference};
+use evensip::balance::{Difference, Measurand, difference};
 use evensip::book::{
     Allergen, Amount, Axis, Book, IngredientId, LineId, RecipeId, VersionId, VesselId,
 };
@@ -63,6 +63,33 @@ fn the_powder_pair_by_hand_is_the_first_suggestion() {
         "{}",
         answer.suggestions[0].explanation
     );
+}
+
+#[test]
+fn the_swap_of_the_first_walk_is_as_the_readme_says() {
+    let book = sample();
+    let answer = answer(
+        &book,
+        &question("hob-and-ember", "tambrel-chestnut", "ketterby-chestnut"),
+    )
+    .unwrap();
+    let sweetness = |difference: &Difference| {
+        let axis = difference
+            .axes
+            .iter()
+            .find(|axis| axis.axis == Axis::Sweetness);
+        axis.and_then(|axis| axis.steps).unwrap()
+    };
+    let plain = sweetness(&answer.plain_difference);
+    assert!((plain - 2.1).abs() < 0.05, "{plain}");
+    let first = &answer.suggestions[0];
+    assert_eq!(first.kind, SuggestionKind::FewestChanges);
+    assert!(
+        first.explanation.contains("2½ → 2 scoops"),
+        "{}",
+        first.explanation
+    );
+    assert_eq!(first.difference.within_one_step(), Some(true));
 }
 
 #[test]

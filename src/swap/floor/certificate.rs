@@ -6,7 +6,7 @@
 //!
 //! **Convexity.** `(D/V)²` alone is not convex in `(D, V)`: in the worst direction (`δD = 2D·δV/V`) its second derivative is
 //! `−2D²/V⁴·δV²`. The square `q_v·(V − V*)²` of the volume's own axis has `+2·q_v·δV²`. So the sum is convex over a box where
-//! `Σ q·D²/V² ≤ q_v·V²`, which [`super::Floor`] sees to; where it can't, it divides by the greatest volume of the box instead,
+//! `Σ q·D²/V² ≤ q_v·V²`, which [`super::over_box`] sees to; where it can't, it divides by the greatest volume of the box instead,
 //! and `F` is a convex quadratic.
 //!
 //! **Certificate.** For any point `x` of the box, with the slope `g` of `F` there and any `λ ≥ 0` on

@@ -14,7 +14,7 @@
 //! **Amount that fills.** See [`super::filling`].
 
 use crate::balance::published::sugar_solution;
-use crate::balance::{Component, Prepared};
+use crate::balance::{Component, Fill, Prepared};
 use crate::optimiser::Range;
 
 use super::drink::{Lines, Over, sugar};
@@ -75,12 +75,13 @@ pub(super) struct Enclosed {
     pub(super) heat: Interval,
     /// The amount that fills against its form, in its unit.
     pub(super) fill: Interval,
-    /// The part of that which has nothing to do with melted ice.
+    /// The part of the volume's interval that has nothing to do with melted ice, ml.
     pub(super) volume_apart: Interval,
     /// Melted ice against its form, g.
     pub(super) melted: Interval,
-    /// Freezing points, °C, where there is ice or some may form, and whether ice is left everywhere in the box.
+    /// Freezing points, °C, where there is ice or some may form.
     freezing: Option<Interval>,
+    /// Whether ice is left everywhere in the box.
     all_icy: bool,
     /// Mass fractions of sugar in the solution.
     pub(super) sugar_fractions: Interval,
@@ -141,6 +142,14 @@ impl Enclosure {
                 .as_ref()
                 .is_some_and(|shaking| shaking.may_freeze(&root));
         let melts = has_ice || may_freeze;
+        // Ice that forms of the drink's own water in a shaker lies in the bed, too, which no form here counts.
+        let is_heaped = filling.is_some_and(|line| line.fill == Some(Fill::Rim));
+        let forms_ice = shaking
+            .as_ref()
+            .is_some_and(|shaking| shaking.may_form_ice(&root));
+        if is_heaped && forms_ice && !setup.strained {
+            return None;
+        }
         let toppings = !lines.component(Over::Toppings, Component::Mass).is_zero();
         if setup.strained && melts && (toppings || setup.cup.celsius < 0.0) {
             return None;

@@ -43,7 +43,7 @@ pub(super) fn of_solutions(sugar_fractions: Interval, celsius: Interval) -> Inte
 const SPACING: f64 = 5.0;
 
 /// Places of the table: 0, 5, … 100 °C; densities are held outside.
-const PLACES: usize = 21;
+const TABLE_PLACES: usize = 21;
 
 /// What the table may be off between its places and between its mass fractions, as a part of the volume: over 5 K and
 /// over a tenth of sugar the ratio bends by less than half of this.
@@ -54,7 +54,7 @@ const MARGIN: f64 = 0.000_4;
 /// The volume of a drink is the sum of the volumes of its sugar solution and its foods, so its ratio lies between theirs.
 #[derive(Clone, Debug)]
 pub(super) struct Expansion {
-    ratios: [Interval; PLACES],
+    ratios: [Interval; TABLE_PLACES],
 }
 
 impl Expansion {
@@ -102,7 +102,9 @@ impl Expansion {
     reason = "clamped to the table"
 )]
 fn place_below(celsius: f64) -> usize {
-    (celsius / SPACING).floor().clamp(0.0, (PLACES - 1) as f64) as usize
+    (celsius / SPACING)
+        .floor()
+        .clamp(0.0, (TABLE_PLACES - 1) as f64) as usize
 }
 
 #[cfg(test)]

@@ -200,7 +200,7 @@ impl Filling {
                 .plus(&tops.volume, 1.0);
             let per_unit = level.per[lines.dimensions];
             // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
-            let light = per_unit * most >= target * 1.02;
+            let light = per_unit > 1e-9 && per_unit * most >= target * 1.02;
             light.then(|| Level {
                 form: solved(&level, lines.dimensions, target),
                 per_unit,
@@ -235,17 +235,18 @@ impl Filling {
     /// The amount in a box, before anything is known of heat; `bounds` holds none of it.
     pub(super) fn at_first(&self, bounds: &Bounds) -> Interval {
         let place = bounds.width - 1;
-        let amount = |others: f64, per_unit: f64| {
+        // What takes no room fills nothing: then the end of the interval is the one that says least.
+        let amount = |others: f64, per_unit: f64, otherwise: f64| {
             if per_unit > 0.0 {
                 ((self.target - others) / per_unit).clamp(0.0, self.most)
             } else {
-                self.most
+                otherwise
             }
         };
         let others = self.least_level.range(bounds).low - 1e-3;
-        let mut high = amount(others, self.least_level.per[place]);
+        let mut high = amount(others, self.least_level.per[place], self.most);
         let others = self.most_level.range(bounds).high + 1e-3;
-        let mut low = amount(others, self.most_level.per[place]);
+        let mut low = amount(others, self.most_level.per[place], 0.0);
         if let Some(bed) = &self.bed {
             let others = bed.height.range(bounds);
             let off = bed.off(
@@ -253,9 +254,9 @@ impl Filling {
                 bounds,
                 Interval::new(LOWEST_FREEZING_POINT_CELSIUS, 100.0),
             );
-            low = low.min(amount(others.high + off.high, bed.per_unit));
+            low = low.min(amount(others.high + off.high, bed.per_unit, 0.0));
             if bed.amount.is_some() {
-                high = high.min(amount(others.low + off.low, bed.per_unit));
+                high = high.min(amount(others.low + off.low, bed.per_unit, self.most));
             }
         }
         Interval::new(low.min(high), high)
@@ -368,7 +369,9 @@ impl Filling {
         } else {
             of_water - ICE_ML_PER_G
         };
-        let left = enclosure.ice.range(bounds).high * ICE_HALF_WIDTH;
+        // More may be left than was poured: the drink's own water freezes where it is cold enough.
+        let form = enclosure.ice_left().range(bounds).high - enclosed.melted.low;
+        let left = form.max(enclosure.ice.range(bounds).high) * ICE_HALF_WIDTH;
         off.plus(enclosed.melted.times(of_melting))
             .plus(Interval::new(-left, left))
     }

@@ -35,8 +35,10 @@ pub(super) struct Melting {
     reference: f64,
     /// Heat that melts a gram at the reference, kJ.
     heat_of_fusion: f64,
-    /// Water that the freezing point depends on, g.
+    /// Water that the freezing point depends on, g: that of the toppings too.
     water: Form,
+    /// Water of the solution alone, g.
+    mixed_water: Form,
     particles_most: Form,
     particles_least: Form,
     /// Heat capacity of all that takes part, its ice melted, kJ/K.
@@ -84,6 +86,7 @@ impl Melting {
             reference,
             heat_of_fusion,
             water,
+            mixed_water: lines.component(Over::Mixed, Component::Water),
             particles_most: most,
             particles_least: least,
             capacity_most: capacity(true),
@@ -104,12 +107,16 @@ impl Melting {
         let kappa = 1.12 * capacity / (self.heat_of_fusion - 0.031);
         let from_heat = heat.times(1.0 / self.heat_of_fusion);
         let with_all = self.water.plus(ice, 1.0).range(bounds);
-        let with_melted = self.water.plus(&self.melted, 1.0).range(bounds).low
-            + from_heat.low
-            + kappa * self.reference;
-        let least_water = with_all.low.min(with_melted);
+        let water_at_least = |water: &Form| {
+            let with_melted = water.plus(&self.melted, 1.0).range(bounds).low;
+            let with_melted = with_melted + from_heat.low + kappa * self.reference;
+            water.plus(ice, 1.0).range(bounds).low.min(with_melted)
+        };
         let freezing = Interval::new(
-            freezing(self.particles_most.range(bounds).high, least_water),
+            freezing(
+                self.particles_most.range(bounds).high,
+                water_at_least(&self.water),
+            ),
             freezing(self.particles_least.range(bounds).low, with_all.high),
         );
         let away = Interval::new(
@@ -118,7 +125,7 @@ impl Melting {
         );
         let furthest = away.greatest_distance_from_zero();
         let fusion = HEAT_CAPACITY_OF_MELTING.high * furthest;
-        // Ice that is left, wherever the freezing point lies: it holds less heat than the water that it becomes.
+        // Ice that is left, wherever the freezing point lies: its heat capacity is less than that of the water that it becomes.
         let left = ice.plus(&self.melted, -1.0).range(bounds);
         let change = kappa * furthest;
         let left = Interval::new(
@@ -148,7 +155,7 @@ impl Melting {
         let solid = self.melted.plus(&self.water, 0.99).range(bounds).low + offset.low < 0.0;
         (!solid).then_some(Melted {
             offset,
-            least_water,
+            least_water: water_at_least(&self.mixed_water),
             freezing,
         })
     }
@@ -159,7 +166,7 @@ impl Melting {
 pub(super) struct Melted {
     /// Melted ice against its form, where ice is left, g.
     pub(super) offset: Interval,
-    /// Least water, g.
+    /// Least water of the solution, g.
     pub(super) least_water: f64,
     /// Freezing points, °C.
     pub(super) freezing: Interval,
@@ -218,6 +225,11 @@ impl Shaking {
     /// Whether ice may form of the drink's own water, or be left, in a box.
     pub(super) fn may_freeze(&self, bounds: &Bounds) -> bool {
         self.melted.range(bounds).low < 0.0
+    }
+
+    /// Whether ice may form of the drink's own water in a box: heat is short even with all ice frozen.
+    pub(super) fn may_form_ice(&self, bounds: &Bounds) -> bool {
+        self.frozen.range(bounds).low < 0.0
     }
 
     /// Heat that the wall gives to the drink, kJ, anywhere in a box.

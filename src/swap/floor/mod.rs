@@ -6,8 +6,8 @@
 //!
 //! - **By axis.** Each deviation is a ratio of linear forms, whose exact least over a box is at a vertex and is found in a few
 //!   steps ([`form::least_ratio`]). Squared and summed over the axes: valid, because each term is bounded by its own least.
-//! - **All at once.** The deviation times the volume is linear, so the cost is at least a convex quadratic over the square of the
-//!   greatest volume of the box ([`certificate`]). This one holds up when many lines move, because it sees that one amount
+//! - **All at once.** The deviation times the volume is linear, so the cost is at least a convex function of the counts
+//!   ([`certificate`]). This one holds up when many lines move, because it sees that one amount
 //!   can't serve two axes.
 //!
 //! Where something should be small within a step of every axis (the cost, the sugar) the rows are limits, and the floor is that of
@@ -17,7 +17,7 @@
 //!
 //! - The temperature of a drink with ice left is its freezing point; its axis is left out there.
 //! - Sweetness with high-potency sweeteners follows a curve: it is monotone in the concentrations, so its range over the box
-//!   counts, by axis only.
+//!   counts; with one such sweetener it is a square of the minorant, too.
 //! - An iced drink has no lower limit of temperature in the floor, and a level in the cup leaves ice and toppings out.
 //! - Where no enclosure holds, only the lines that must have moved count.
 
@@ -36,7 +36,7 @@ pub(super) use rows::{Cap, Of, Term};
 
 use crate::balance::{Component, HIGH_POTENCY_SLOTS, Prepared};
 use crate::book::HighPotencySweetener;
-use crate::optimiser::Range;
+use crate::optimiser::{MOST_VARIABLES, Range};
 
 use certificate::Minorant;
 use curved::curved;
@@ -147,7 +147,7 @@ impl Floor {
             .range(&bounds)
             .plus(rows.capacity.offset(&enclosed))
             .high;
-        if volume.low <= 0.0 {
+        if !(volume.low > 0.0 && volume.is_finite() && capacity.is_finite()) {
             return moved - ROUNDING;
         }
         let over = OverBox {
@@ -211,6 +211,9 @@ impl Floor {
 
 impl Model {
     fn new(input: &FloorInput<'_>) -> Option<Self> {
+        if input.dimensions.len() > MOST_VARIABLES {
+            return None;
+        }
         let filling = input
             .prepared
             .lines

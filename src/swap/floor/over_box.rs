@@ -189,7 +189,7 @@ impl<'search> OverBox<'search> {
 ///
 /// The curvature comes from a part φ of the volume axis's square, which must then count everywhere, also within its
 /// enclosure of half-width `e`: `(x + δ)² ≥ ½x² − δ²` for `|δ| ≤ e`, so that part is half a square without an enclosure less `φ·q·e²`.
-/// With φ = 2·Σ q·D²/V² / (`q_v`·V²) the condition at the head of [`certificate`] holds. Where φ would be more than a half, the
+/// With φ = 2·Σ q·D²/V² / (`q_v`·V²) the condition at the head of [`super::certificate`] holds. Where φ would be more than a half, the
 /// concentrations are divided by the greatest volume instead.
 fn keep_convex(
     kept: &mut Few<Square<'_>>,

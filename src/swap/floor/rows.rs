@@ -114,7 +114,7 @@ pub(super) struct Square {
     pub(super) per: Per,
 }
 
-/// The rows of one regime: all ice melted, or some left.
+/// The rows of one regime; see [`super::enclosure::Regime`].
 #[derive(Clone, Debug)]
 pub(super) struct Rows {
     pub(super) squares: Vec<Square>,

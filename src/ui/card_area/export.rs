@@ -7,6 +7,7 @@ use egui::{Button, ComboBox, Label, ProgressBar, RichText, TextEdit, Ui};
 use super::CardFrame;
 use super::choose::row_ui;
 use super::model::CardState;
+use crate::cards::drinks_of_menu;
 use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -38,7 +39,6 @@ pub(super) fn export_ui(
     });
     let runs = matches!(frame.export, Some(ExportState::Running { .. }));
     let request = state.request(screen.shown);
-    let all = state.requests_of_menu(screen.book);
     ui.add_space(grid::TIGHT);
     ui.horizontal_wrapped(|ui| {
         let palette = theme::palette(ui.visuals());
@@ -49,13 +49,13 @@ pub(super) fn export_ui(
             let requests = request.into_iter().collect();
             actions.push(order(state, requests, screen.units));
         }
-        if let Some(all) = all {
-            let words = format!("Write all {}", all.len());
+        if let Some(kind) = state.kind_of_each_drink() {
             let button = ui
-                .add_enabled(ready && !all.is_empty(), Button::new(words))
+                .add_enabled(ready, Button::new("Write the whole menu"))
                 .on_hover_text("A card of every drink and version on the menu, a file each");
             if button.clicked() {
-                actions.push(order(state, all, screen.units));
+                let requests = drinks_of_menu(screen.book).into_iter().map(kind).collect();
+                actions.push(order(state, requests, screen.units));
             }
         }
     });

@@ -4,8 +4,8 @@ use std::path::PathBuf;
 
 use super::PageTexture;
 use super::review::ReviewState;
-use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId};
-use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, drinks_of_menu};
+use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
+use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper};
 use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
@@ -145,17 +145,14 @@ impl CardState {
         })
     }
 
-    /// Cards of the whole menu; `None` for a kind that is no card of one drink.
-    pub fn requests_of_menu(&self, book: &Book) -> Option<Vec<CardRequest>> {
-        let kind: fn(Drink) -> CardRequest = match self.kind {
-            CardKind::Counter => CardRequest::Counter,
-            CardKind::Training => CardRequest::Training,
-            CardKind::Ladder => CardRequest::Ladder,
-            CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => {
-                return None;
-            }
-        };
-        Some(drinks_of_menu(book).into_iter().map(kind).collect())
+    /// How a card of a drink is asked for; `None` for a kind that is no card of one drink.
+    pub fn kind_of_each_drink(&self) -> Option<fn(Drink) -> CardRequest> {
+        match self.kind {
+            CardKind::Counter => Some(CardRequest::Counter),
+            CardKind::Training => Some(CardRequest::Training),
+            CardKind::Ladder => Some(CardRequest::Ladder),
+            CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => None,
+        }
     }
 }
 

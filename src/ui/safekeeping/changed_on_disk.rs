@@ -87,7 +87,7 @@ fn strip_words(change: &DiskChange) -> String {
             format!("Another program has made “{name}” something that is no book")
         }
         Theirs::Gone => format!(
-            "“{name}” was deleted, renamed or moved away. The book is still here and only here: save it there again, or elsewhere"
+            "“{name}” was deleted, renamed or moved away. The book is still here, and no book file holds it: save it there again, or elsewhere"
         ),
     }
 }
@@ -143,7 +143,7 @@ pub(super) fn disk_change_ui(
             Theirs::Gone => {
                 sentence_ui(
                     ui,
-                    "Another program, or somebody, has deleted, renamed or moved the file. The whole book is still here, with all your changes, and nowhere else. When it was only renamed, open it under its new name, or put it back: that is noticed.",
+                    "Another program, or somebody, has deleted, renamed or moved the file. The whole book is still here, with all your changes; no book file holds it now. When it was only renamed, open it under its new name, or put it back: that is noticed.",
                 );
                 ui.add_space(grid::NEAR);
                 ui.horizontal(|ui| done = gone_choices_ui(ui, change, view, actions));

@@ -46,13 +46,7 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
 
 fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(in_hand.units.words(&finding.kind.to_string()))
-                .color(palette.text_normal),
-        )
-        .wrap(),
-    );
+    ui.add(Label::new(RichText::new(finding.kind.to_string()).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
         let place = RichText::new(finding.place.to_string())
             .font(TypeStyle::Small.font_id())

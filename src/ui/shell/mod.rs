@@ -23,15 +23,12 @@ use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding};
-use crate::quantity::DisplayUnits;
 use crate::workbench::{Action, Command, DiskChange, FileState, Home, Intent, Message};
 
 /// What every screen shows of the book as a whole.
 pub(super) struct BookInHand<'frame> {
     /// The book.
     pub book: &'frame Arc<Book>,
-    /// What temperatures and volumes are read in.
-    pub units: DisplayUnits,
     /// Its name.
     pub title: String,
     /// Whether there are changes that no file holds.

@@ -40,9 +40,12 @@ pub(super) fn price_history_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         words_ui(ui, "prices so far", DAY);
-        number_heading_ui(ui, "a pack", PACK);
-        let currency = &counter.book.settings.currency;
-        number_heading_ui(ui, &format!("{currency} {}", per.word), EACH);
+        let in_currency = |words: &str| {
+            let words = format!("{} {words}", counter.book.settings.currency);
+            words.trim_start().to_owned()
+        };
+        number_heading_ui(ui, &in_currency("a pack"), PACK);
+        number_heading_ui(ui, &in_currency(per.word), EACH);
         number_heading_ui(ui, "change", CHANGE);
         if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
