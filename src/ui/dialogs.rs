@@ -375,7 +375,7 @@ fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String)
     if in_hand.file_state == FileState::Saving {
         return (
             format!("“{title}” is still being saved"),
-            "It goes on by itself as soon as the book is in its file.".to_owned(),
+            format!("Evensip will {next} by itself as soon as the book is in its file."),
         );
     }
     if in_hand.file_state == FileState::Gone {
@@ -432,7 +432,7 @@ fn unsaved_ui(
         let (words, explanation) = if in_hand.file_state == FileState::Saving {
             (
                 "Do not wait",
-                "What is being saved may not get into the file",
+                "What is being saved might not reach the file",
             )
         } else if in_hand.file_state == FileState::Gone {
             ("Discard", "No file holds the book: all of it is lost")

@@ -1,16 +1,30 @@
 //! A list of rows of unlike heights, of which only those in sight are drawn, with some on either side for the keyboard and
 //! for screen readers: ten thousand rows cost a frame what a hundred do.
 
-use egui::{Rect, Ui, UiBuilder, vec2};
+use egui::{Rangef, Rect, Ui, UiBuilder, vec2};
 
 /// Rows that are drawn above and below those in sight.
 const BESIDE: usize = 24;
 
+/// What a place may be off after scrolling to it, in points.
+const ROUNDING: f32 = 2.0;
+
 /// How tall each row is, as far as it has been drawn.
-#[derive(Clone, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) struct TallList {
     /// The top of each row and, last, the end of the list, in points.
     tops: Vec<f32>,
+    /// What was in sight in the last frame, from the top of the list, in points.
+    in_sight: Rangef,
+}
+
+impl Default for TallList {
+    fn default() -> Self {
+        Self {
+            tops: Vec::new(),
+            in_sight: Rangef::new(0.0, 0.0),
+        }
+    }
 }
 
 impl TallList {
@@ -22,15 +36,24 @@ impl TallList {
         self.tops = (0..=rows).map(|row| row as f32 * height).collect();
     }
 
-    /// Draws the rows around `viewport`, which is relative to the top of the list, and takes room for all of them. `wanted` is
-    /// a row that is brought into sight.
+    /// How far the list is to be scrolled so that a row comes into sight; `None` when it is there. While heights on the way are
+    /// guesses it takes some frames until it stays.
+    pub(super) fn offset_to(&self, row: usize) -> Option<f32> {
+        let (top, end) = (*self.tops.get(row)?, *self.tops.get(row + 1)?);
+        // Of a row that is taller than what is in sight, its head.
+        let end = end.min(top + self.in_sight.span());
+        let is_there = top >= self.in_sight.min - ROUNDING && end <= self.in_sight.max + ROUNDING;
+        (!is_there).then(|| (top - self.in_sight.span() / 3.0).max(0.0))
+    }
+
+    /// Draws the rows around `viewport`, which is relative to the top of the list, and takes room for all of them.
     pub(super) fn rows_ui(
         &mut self,
         ui: &mut Ui,
         viewport: Rect,
-        wanted: Option<usize>,
         mut row_ui: impl FnMut(&mut Ui, usize),
     ) {
+        self.in_sight = viewport.y_range();
         let rows = self.tops.len().saturating_sub(1);
         if rows == 0 {
             return;
@@ -50,11 +73,6 @@ impl TallList {
             let builder = UiBuilder::new().id_salt(row).max_rect(place);
             let drawn = ui.scope_builder(builder, |ui| row_ui(ui, row));
             self.set_height(row, drawn.response.rect.height());
-        }
-        if let Some(row) = wanted.filter(|row| *row < rows) {
-            let height = self.tops[row + 1] - self.tops[row];
-            let place = origin + vec2(0.0, self.tops[row]);
-            ui.scroll_to_rect(Rect::from_min_size(place, vec2(width, height)), None);
         }
         ui.expand_to_include_y(origin.y + self.tops[rows]);
     }
@@ -76,7 +94,7 @@ mod tests {
     use egui::{Context, RawInput, pos2};
 
     /// The rows that are drawn and the height of the whole, after some frames.
-    fn drawn(rows: usize, viewport: (f32, f32), wanted: Option<usize>) -> (Vec<usize>, f32) {
+    fn drawn(rows: usize, viewport: (f32, f32)) -> (Vec<usize>, f32) {
         let mut list = TallList::default();
         let (mut seen, mut height) = (Vec::new(), 0.0);
         let ctx = Context::default();
@@ -89,7 +107,7 @@ mod tests {
                 seen.clear();
                 list.expect(rows, 20.0);
                 let viewport = Rect::from_min_max(pos2(0.0, viewport.0), pos2(300.0, viewport.1));
-                list.rows_ui(ui, viewport, wanted, |ui, row| {
+                list.rows_ui(ui, viewport, |ui, row| {
                     seen.push(row);
                     // Every tenth row is taller than expected.
                     let tall = if row % 10 == 0 { 50.0 } else { 20.0 };
@@ -105,16 +123,31 @@ mod tests {
 
     #[test]
     fn a_long_list_draws_what_is_in_sight_and_a_short_one_everything() {
-        let (all, height) = drawn(20, (0.0, 400.0), None);
+        let (all, height) = drawn(20, (0.0, 400.0));
         assert_eq!(all, (0..20).collect::<Vec<_>>());
         assert!(
             (height - (18.0 * 20.0 + 2.0 * 50.0)).abs() < 1.0,
             "{height}"
         );
-        let (some, height) = drawn(10_000, (100_000.0, 100_400.0), None);
+        let (some, height) = drawn(10_000, (100_000.0, 100_400.0));
         assert!(some.len() < 80, "{}", some.len());
         assert!(some[0] > 4_000 && some.windows(2).all(|pair| pair[1] == pair[0] + 1));
         assert!(height >= 200_000.0);
-        assert_eq!(drawn(0, (0.0, 400.0), Some(3)).0, Vec::<usize>::new());
+        assert_eq!(drawn(0, (0.0, 400.0)).0, Vec::<usize>::new());
+    }
+
+    #[test]
+    fn a_row_is_scrolled_to_unless_it_is_in_sight() {
+        let mut list = TallList::default();
+        list.expect(100, 20.0);
+        list.in_sight = Rangef::new(200.0, 500.0);
+        assert_eq!(list.offset_to(10), None);
+        assert_eq!(list.offset_to(24), None);
+        assert_eq!(list.offset_to(25), Some(400.0));
+        assert_eq!(list.offset_to(2), Some(0.0));
+        assert_eq!(list.offset_to(100), None);
+        list.set_height(30, 900.0);
+        list.in_sight = Rangef::new(600.0, 900.0);
+        assert_eq!(list.offset_to(30), None, "its head is in sight");
     }
 }

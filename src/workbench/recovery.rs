@@ -305,7 +305,7 @@ impl Workbench {
             RecoveryState::Failing(reason) if !self.file.keeper_fails => {
                 self.file.keeper_fails = true;
                 self.add_failure(&format!(
-                    "Unsaved changes can’t be kept for the case of a crash, so save often: {reason}"
+                    "Unsaved changes can’t be kept against a crash, so save often: {reason}"
                 ));
             }
             RecoveryState::Kept(_) | RecoveryState::Empty => self.file.keeper_fails = false,

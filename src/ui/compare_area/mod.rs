@@ -14,6 +14,7 @@ use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::widgets::level_ui;
+use super::words::quiet_ui;
 use crate::balance::difference;
 use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::workbench::{BookStamp, Shown, Workbench};
@@ -144,6 +145,7 @@ pub(super) fn compare_area_ui(
         table::part_ui(ui, part, column);
     }
     let words = "± is one standard uncertainty. That of a difference is smaller than both: what the drinks share cancels.";
+    ui.add_space(grid::NEAR);
     quiet_ui(ui, words);
     ui.add_space(grid::NEAR);
     let names: Vec<String> = drinks.iter().map(Drink::name).collect();
@@ -151,13 +153,6 @@ pub(super) fn compare_area_ui(
         model::as_table(drinks, &looks.parts)
     });
     ui.add_space(grid::APART);
-}
-
-fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    let words = RichText::new(words).font(TypeStyle::Small.font_id());
-    ui.add_space(grid::NEAR);
-    ui.add(Label::new(words.color(palette.text_quiet)).wrap());
 }
 
 /// What sets each drink apart from the first, in a sentence.

@@ -3,12 +3,13 @@
 use egui::{Button, ComboBox, Label, RichText, Ui};
 
 use super::ComparedApprovals;
-use super::differences::{quiet, sentences_ui};
+use super::differences::sentences_ui;
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
 use crate::quantity::excerpt;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::workbench::{Action, Command};
 
 /// Longest name or reason in a line, in characters.
@@ -75,16 +76,16 @@ fn approval_ui(
     );
     ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
     if !approval.reason.is_empty() {
-        quiet(ui, &approval.reason);
+        quiet_ui(ui, &approval.reason);
     }
     if let (Some(follows), Some(differences)) = (record.follows, &record.differences) {
         let before = &screen.recipe.approvals[follows - 1];
         let head = format!("since {}", excerpt(&before.date, TEXT));
         if differences.is_empty() {
-            quiet(ui, &format!("{head}: nothing changed"));
+            quiet_ui(ui, &format!("{head}: nothing changed"));
         } else {
             ui.indent(("since", record.number), |ui| {
-                quiet(ui, &head);
+                quiet_ui(ui, &head);
                 let sentences = differences.sentences(screen.book);
                 sentences_ui(ui, &sentences, screen.units);
             });
@@ -143,7 +144,7 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     };
     ui.add_space(grid::NEAR);
     ui.horizontal_wrapped(|ui| {
-        quiet(ui, "What changed from");
+        quiet_ui(ui, "What changed from");
         ComboBox::from_id_salt("compare from")
             .selected_text(words(Some(compared.from)))
             .width(200.0)
@@ -154,7 +155,7 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
             })
             .response
             .accessible_name("What changed from");
-        quiet(ui, "to");
+        quiet_ui(ui, "to");
         ComboBox::from_id_salt("compare to")
             .selected_text(words(compared.to))
             .width(200.0)
@@ -173,7 +174,7 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     };
     if let Some(differences) = differences {
         if differences.is_empty() {
-            quiet(ui, "nothing changed");
+            quiet_ui(ui, "nothing changed");
         } else {
             sentences_ui(ui, &differences.sentences(screen.book), screen.units);
         }

@@ -2,7 +2,7 @@
 
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
-use super::differences::{differences_ui, item_name, quiet, sentences_ui};
+use super::differences::{differences_ui, item_name, sentences_ui};
 use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
@@ -191,7 +191,7 @@ fn conflict_ui(
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
         ui.label(RichText::new(&name).color(palette.text_strong));
-        quiet(ui, conflict.item.words().0);
+        quiet_ui(ui, conflict.item.words().0);
         ui.add_space(grid::EASY);
         let mine = choice_ui(ui, "Mine", !takes_theirs, &format!("Keep mine of {name}"));
         let theirs = choice_ui(
@@ -212,7 +212,7 @@ fn conflict_ui(
     ] {
         let sentences = Book::item_differences(base, book, &conflict.item);
         ui.indent((whose, &name), |ui| {
-            quiet(ui, &format!("{whose}: {}", change.word()));
+            quiet_ui(ui, &format!("{whose}: {}", change.word()));
             if !sentences.is_empty() {
                 sentences_ui(ui, &sentences, DisplayUnits::METRIC);
             }

@@ -6,7 +6,8 @@ use egui::{Button, Label, RichText, Ui};
 
 use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
 use crate::quantity::{DisplayUnits, excerpt};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{self, grid};
+use crate::ui::words::quiet_ui;
 
 /// Longest name in the list, in characters.
 const NAME: usize = 60;
@@ -23,16 +24,16 @@ pub(super) fn differences_ui(
     details: impl Fn(&ItemId) -> Vec<String>,
 ) {
     if difference.is_empty() {
-        quiet(ui, "nothing differs");
+        quiet_ui(ui, "nothing differs");
     }
     for item in difference.items.iter().take(ROWS) {
         item_ui(ui, list, item, unfolded, &details);
     }
     if difference.items.len() > ROWS {
-        quiet(ui, &format!("and {} more", difference.items.len() - ROWS));
+        quiet_ui(ui, &format!("and {} more", difference.items.len() - ROWS));
     }
     for kind in &difference.reordered {
-        quiet(ui, &format!("{kind} in another order"));
+        quiet_ui(ui, &format!("{kind} in another order"));
     }
 }
 
@@ -75,7 +76,7 @@ fn item_ui(
             ItemId::Settings => item.change.word().to_owned(),
             other => format!("{}, {}", other.words().0, item.change.word()),
         };
-        quiet(ui, &words);
+        quiet_ui(ui, &words);
     });
     if open {
         let sentences = details(&item.item);
@@ -91,13 +92,13 @@ fn item_ui(
 pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String], units: DisplayUnits) {
     let palette = theme::palette(ui.visuals());
     if sentences.is_empty() {
-        quiet(ui, "nothing that is said here");
+        quiet_ui(ui, "nothing that is said here");
     }
     for sentence in sentences.iter().take(ROWS) {
         ui.add(Label::new(RichText::new(units.words(sentence)).color(palette.text_normal)).wrap());
     }
     if sentences.len() > ROWS {
-        quiet(ui, &format!("and {} more", sentences.len() - ROWS));
+        quiet_ui(ui, &format!("and {} more", sentences.len() - ROWS));
     }
 }
 
@@ -108,16 +109,4 @@ pub(super) fn item_name(item: &ItemId, name: &str) -> String {
         _ if name.trim().is_empty() => "without a name".to_owned(),
         _ => excerpt(name, NAME),
     }
-}
-
-pub(super) fn quiet(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.add(
-        Label::new(
-            RichText::new(words)
-                .font(TypeStyle::Small.font_id())
-                .color(palette.text_quiet),
-        )
-        .wrap(),
-    );
 }

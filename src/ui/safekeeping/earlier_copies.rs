@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
 
-use super::differences::{differences_ui, quiet};
+use super::differences::differences_ui;
 use super::{
     Compared, SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words,
     wide_sheet_ui,
@@ -113,7 +113,7 @@ fn copy_ui(
     actions: &mut Vec<Action>,
 ) -> bool {
     let Some((path, look)) = workbench.earlier_book() else {
-        quiet(
+        quiet_ui(
             ui,
             "Choose a copy to see how it differs from the book on the screen.",
         );
@@ -121,7 +121,7 @@ fn copy_ui(
     };
     let earlier = match look {
         EarlierBook::Reading => {
-            quiet(ui, "Reading it…");
+            quiet_ui(ui, "Reading it…");
             return false;
         }
         EarlierBook::Unreadable(reason) => {
@@ -132,7 +132,7 @@ fn copy_ui(
     };
     let difference = compared(workbench, path, earlier, state);
     let mut close = false;
-    quiet(
+    quiet_ui(
         ui,
         &format!(
             "{} recipes, {} ingredients, {} measures, {} vessels",

@@ -6,6 +6,9 @@ use std::sync::Arc;
 use crate::book::{Book, Recipe, RecipeId, WantedWords};
 use crate::ui::tall_list::TallList;
 
+/// Frames in which a row is sought before it is left where it is.
+const MOST_FRAMES: u8 = 30;
+
 /// The rows of the list, worked out once for a book and what is searched for.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(in crate::ui) struct DrinkRows {
@@ -15,6 +18,8 @@ pub(in crate::ui) struct DrinkRows {
     pub(super) list: TallList,
     /// The drink that was in hand in the last frame.
     shown: Option<RecipeId>,
+    /// The row that is being brought into sight, and the frames that are left for it.
+    sought: Option<(usize, u8)>,
 }
 
 /// A row of the list.
@@ -57,14 +62,25 @@ impl DrinkRows {
         search.clone_into(&mut self.search);
     }
 
-    /// The row of the drink in hand when that has just become another one.
-    pub(super) fn newly_shown(&mut self, shown: Option<RecipeId>) -> Option<usize> {
+    /// Seeks the row of the drink in hand when that has just become another one.
+    pub(super) fn seek(&mut self, shown: Option<RecipeId>) {
         if shown == self.shown {
-            return None;
+            return;
         }
         self.shown = shown;
-        let is_shown =
-            |row: &Row| matches!((row, &self.shown), (Row::Recipe(id), Some(shown)) if id == shown);
-        self.rows.iter().position(is_shown)
+        let is_shown = |row: &Row| match (row, &self.shown) {
+            (Row::Recipe(id), Some(shown)) => id == shown,
+            _ => false,
+        };
+        let place = self.rows.iter().position(is_shown);
+        self.sought = place.map(|row| (row, MOST_FRAMES));
+    }
+
+    /// How far to scroll in this frame to the row that is sought.
+    pub(super) fn offset_to_sought(&mut self) -> Option<f32> {
+        let (row, left) = self.sought.take()?;
+        let offset = self.list.offset_to(row)?;
+        self.sought = left.checked_sub(1).map(|left| (row, left));
+        Some(offset)
     }
 }

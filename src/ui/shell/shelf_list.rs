@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
 use super::BookInHand;
-use super::drink_rows::{DrinkRows, Row};
+use super::drink_rows::Row;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
@@ -37,30 +37,32 @@ pub(super) fn shelf_list_ui(
     ui.add_space(grid::NEAR);
     let mut rows = std::mem::take(&mut view.drinks);
     rows.follow(in_hand.book, &view.search);
-    let wanted = rows.newly_shown(view.shown_in(in_hand.book).map(|shown| shown.recipe));
+    rows.seek(view.shown_in(in_hand.book).map(|shown| shown.recipe));
     let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
     rows.list.expect(rows.rows.len(), height);
-    ScrollArea::vertical()
-        .id_salt("drinks")
-        .auto_shrink(false)
-        .show_viewport(ui, |ui, viewport| {
-            let DrinkRows { rows, list, .. } = &mut rows;
-            list.rows_ui(ui, viewport, wanted, |ui, at| match &rows[at] {
-                Row::Recipe(id) => {
-                    if let Some(recipe) = in_hand.book.recipe(id) {
-                        recipe_ui(ui, in_hand.book, recipe, view, actions);
-                    }
+    let mut area = ScrollArea::vertical().id_salt("drinks").auto_shrink(false);
+    if let Some(offset) = rows.offset_to_sought() {
+        area = area.vertical_scroll_offset(offset);
+        ui.ctx().request_repaint();
+    }
+    area.show_viewport(ui, |ui, viewport| {
+        let (places, list) = (&rows.rows, &mut rows.list);
+        list.rows_ui(ui, viewport, |ui, at| match &places[at] {
+            Row::Recipe(id) => {
+                if let Some(recipe) = in_hand.book.recipe(id) {
+                    recipe_ui(ui, in_hand.book, recipe, view, actions);
                 }
-                Row::Batches => {
-                    ui.add_space(grid::EASY);
-                    quiet_ui(ui, "Made in the house");
-                    ui.add_space(grid::TIGHT);
-                }
-            });
-            if rows.is_empty() && !view.search.trim().is_empty() {
-                quiet_ui(ui, &format!("No drink is called “{}”", view.search));
+            }
+            Row::Batches => {
+                ui.add_space(grid::EASY);
+                quiet_ui(ui, "Made in the house");
+                ui.add_space(grid::TIGHT);
             }
         });
+        if rows.rows.is_empty() && !view.search.trim().is_empty() {
+            quiet_ui(ui, &format!("No drink is called “{}”", view.search));
+        }
+    });
     view.drinks = rows;
 }
 
