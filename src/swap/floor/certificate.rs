@@ -18,13 +18,13 @@
 //! numbers is at an end or at the standard's amount. So the bound holds for whatever `x` and `λ` are found; that a few sweeps
 //! of coordinate descent do not quite reach the minimum makes it lower, never wrong.
 
-use crate::optimiser::MOST_VARIABLES;
+use crate::optimiser::{MOST_LIMITS, MOST_VARIABLES};
 
 use super::form::{Form, Interval, PLACES};
 use super::rows::Row;
 
 /// Most rows of one kind.
-const MOST_ROWS: usize = 40;
+pub(super) const MOST_ROWS: usize = MOST_LIMITS;
 
 /// Parts of the full stiffness, stage by stage.
 const STAGES: [f64; 3] = [1e-3, 3e-2, 1.0];

@@ -61,11 +61,7 @@ impl Expansion {
     pub(super) fn new() -> Self {
         let at = |place: usize| {
             let celsius = place as f64 * SPACING;
-            let solutions = (0..=10).map(|tenths| {
-                let fraction = f64::from(tenths) / 10.0;
-                sugar_solution::density_kg_per_m3(fraction, 20.0)
-                    / sugar_solution::density_kg_per_m3(fraction, celsius)
-            });
+            let solutions = (0..=10).map(|tenths| of_solution(f64::from(tenths) / 10.0, celsius));
             let foods = FoodComponent::ALL
                 .into_iter()
                 .map(|food| food.density_kg_per_m3(20.0) / food.density_kg_per_m3(celsius));
@@ -155,13 +151,10 @@ mod tests {
                 let at =
                     |celsius: f64| food.density_kg_per_m3(20.0) / food.density_kg_per_m3(celsius);
                 let by = at(f64::from(celsius) + 1.0) - at(f64::from(celsius));
-                // The foods of a drink that are no solution; water is in the solution.
-                {
-                    assert!(
-                        (0.0..=MOST_OF_FOODS).contains(&by),
-                        "{food:?} at {celsius} °C: {by}"
-                    );
-                }
+                assert!(
+                    (0.0..=MOST_OF_FOODS).contains(&by),
+                    "{food:?} at {celsius} °C: {by}"
+                );
             }
         }
     }

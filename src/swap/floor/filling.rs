@@ -292,18 +292,15 @@ impl Filling {
         let off = self.level_off(level, enclosure, enclosed, celsius);
         let rounding = 1e-5 / level.per_unit;
         let rounding = Interval::new(-rounding, rounding);
-        if let Some(bed) = self
-            .bed
-            .as_ref()
-            .filter(|_| enclosed.regime != Regime::Melted)
-            && let Some(amount) = &bed.amount
+        let by_bed = self.bed.as_ref().and_then(|bed| {
+            let off = bed.off(self, bounds, celsius).times(-1.0 / bed.per_unit);
+            Some((bed.amount.as_ref()?, off.plus(rounding)))
+        });
+        if let Some((amount, bed_off)) = by_bed
+            && enclosed.regime != Regime::Melted
         {
             // How far the drink is below the rim, with the amount that brings the bed there.
             let short = level.form.plus(amount, -1.0).range(bounds);
-            let bed_off = bed
-                .off(self, bounds, celsius)
-                .times(-1.0 / bed.per_unit)
-                .plus(rounding);
             let range = amount.range(bounds);
             if short.low - bed_off.high > off.high / level.per_unit + 1e-3
                 && range.low + bed_off.low > 0.0
@@ -322,9 +319,8 @@ impl Filling {
             // The bed may come first somewhere in the box; then there is less.
             let most = bed.height_at_most(bounds, self, celsius);
             if most >= self.target * 0.999 {
-                let least = bed.amount.as_ref().map_or(0.0, |amount| {
-                    let off = bed.off(self, bounds, celsius).times(-1.0 / bed.per_unit);
-                    (amount.range(bounds).low + off.low - rounding.high).max(0.0)
+                let least = by_bed.map_or(0.0, |(amount, bed_off)| {
+                    (amount.range(bounds).low + bed_off.low).max(0.0)
                 });
                 offset.low = offset.low.min(least - range.high);
             }

@@ -2,14 +2,11 @@
 
 use crate::optimiser::{Coefficients, LinearProgram, MOST_VARIABLES};
 
-use super::certificate::Square;
+use super::certificate::{MOST_ROWS, Square};
 use super::curved::Curved;
 use super::enclosure::Enclosed;
 use super::form::{Bounds, Form, Interval, least_ratio};
 use super::rows::{Per, Row, Rows};
-
-/// Most rows that one box looks at.
-const MOST_ROWS: usize = 40;
 
 /// A list on the stack: a search looks at millions of boxes.
 pub(super) struct Few<T> {
