@@ -37,3 +37,11 @@ pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
     let words = RichText::new(words).font(TypeStyle::Small.font_id());
     ui.add(Label::new(words.color(palette.text_quiet)).wrap())
 }
+
+/// A clause as a sentence of its own, or a word as the first of one: its first letter large.
+pub(super) fn capitalised(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}

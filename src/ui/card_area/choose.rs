@@ -7,7 +7,7 @@ use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
-use crate::ui::words::{heading_ui, quiet_ui};
+use crate::ui::words::{capitalised, heading_ui, quiet_ui};
 
 /// Most versions that are compared with the one in hand.
 const MOST_BESIDE: usize = 3;
@@ -15,7 +15,7 @@ const MOST_BESIDE: usize = 3;
 pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
     let width = ui.available_width();
     for kind in CardKind::ALL {
-        let words = upper(kind.words());
+        let words = capitalised(kind.words());
         if ui.radio(state.kind == kind, words).clicked() {
             state.kind = kind;
             state.page = 0;
@@ -129,12 +129,4 @@ fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
         }
     }
     ui.add_space(grid::EASY);
-}
-
-/// "Counter card": the words of a choice begin with a capital.
-pub(super) fn upper(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| {
-        format!("{}{}", first.to_uppercase(), letters.as_str())
-    })
 }

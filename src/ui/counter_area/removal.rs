@@ -13,6 +13,7 @@ use crate::edit::Edit;
 use crate::quantity::name_as_shown;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::{Area, ViewState};
+use crate::ui::words::capitalised;
 use crate::workbench::{Action, Shown, published_ingredients};
 
 /// Where a click in an editor leads.
@@ -134,12 +135,7 @@ fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
             .vessel(id)
             .map(|item| format!("the {}", name_as_shown(&item.name))),
     };
-    let name = found.unwrap_or_default();
-    let mut letters = name.chars();
-    letters
-        .next()
-        .map(|first| first.to_uppercase().collect::<String>() + letters.as_str())
-        .unwrap_or_default()
+    capitalised(&found.unwrap_or_default())
 }
 
 /// A new item of the kind in hand, open and ready to be named.

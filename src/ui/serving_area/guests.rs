@@ -107,11 +107,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     words::subheading_ui(ui, "The statements of ingredients ask");
     let palette = theme::palette(ui.visuals());
     for finding in &serving.questions {
-        let mut letters = finding.question.chars();
-        let question: String = letters.next().map_or_else(String::new, |first| {
-            first.to_uppercase().chain(letters).collect()
-        });
-        sheet::words_ui(ui, question);
+        sheet::words_ui(ui, words::capitalised(&finding.question));
         let source = format!(
             "Read in the statement of {}: “{}”",
             wording::ingredient_name(screen.book, &finding.ingredient),

@@ -25,7 +25,7 @@ pub(super) fn yardsticks_ui(
     for reading in &serving.yardsticks {
         let mut is_on = turned_on.contains(&reading.yardstick);
         if ui
-            .checkbox(&mut is_on, sentence_case(reading.name))
+            .checkbox(&mut is_on, words::capitalised(reading.name))
             .changed()
         {
             let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
@@ -63,7 +63,7 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 }
 
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
-    words::subheading_ui(ui, &sentence_case(reading.name));
+    words::subheading_ui(ui, &words::capitalised(reading.name));
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for line in &reading.lines {
@@ -124,14 +124,6 @@ fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
             }
         }
     }
-}
-
-/// "Beverage grade, Singapore".
-fn sentence_case(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }
 
 #[cfg(test)]

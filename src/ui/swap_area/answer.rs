@@ -12,6 +12,7 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{figure_list::FigureText, level_ui};
+use crate::ui::words::capitalised;
 use crate::workbench::Action;
 
 /// The narrowest column, in points: a level with its labels.
@@ -146,7 +147,7 @@ fn drinks<'answer>(
         },
     ];
     drinks.extend(chosen.map(|suggestion| Drink {
-        title: model::capitalised(&model::kind_words(suggestion)),
+        title: capitalised(&model::kind_words(suggestion)),
         balance: &suggestion.balance,
         difference: &suggestion.difference,
         changes: changes(&suggestion.balance),
@@ -257,7 +258,7 @@ fn sentences_ui(
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {
-                let words = format!("{}.", model::capitalised(reason));
+                let words = format!("{}.", capitalised(reason));
                 say(ui, &words, palette.text_normal);
             }
         }

@@ -2,7 +2,7 @@
 
 use egui::{Button, Checkbox, Label, RichText, Ui};
 
-use super::{SwapState, Way, limits, model};
+use super::{SwapState, Way, limits};
 use crate::book::{Allergen, TemperatureWindow};
 use crate::quantity::{DisplayUnits, ShownUnit, show_compact};
 use crate::swap::{Answer, Demands};
@@ -12,6 +12,7 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
+use crate::ui::words::capitalised;
 use crate::workbench::Action;
 
 /// From this width on lines and demands stand side by side, in points.
@@ -106,7 +107,7 @@ fn summary(screen: &Screen<'_>, answer: Option<&Answer>, demands: &Demands) -> S
         format!("asked: {}", asked.join(", "))
     };
     if moving.is_empty() {
-        model::capitalised(&asked)
+        capitalised(&asked)
     } else {
         format!("may move: {} · {asked}", moving.join(", "))
     }
@@ -198,7 +199,7 @@ fn demands_ui(
             for (name, words, unit, cap, most) in caps {
                 let key = key(name);
                 ui.label(words);
-                let name = model::capitalised(words);
+                let name = capitalised(words);
                 let range = (0.0, most);
                 let figure = metric.of("");
                 if let Some(value) =
@@ -247,7 +248,7 @@ fn temperature_ui(
         ui.label(words).explained(Term::ServingWindow);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
-        let name = model::capitalised(words);
+        let name = capitalised(words);
         if let Some(asked) = number_ui(ui, &key, &name, *value, unit, range, drafts, actions) {
             *value = asked;
         }
@@ -361,7 +362,7 @@ fn read_number(
 /// A paragraph that can be passed over.
 pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
     let palette = theme::palette(ui.visuals());
-    let words = model::capitalised(words);
+    let words = capitalised(words);
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
 }
 

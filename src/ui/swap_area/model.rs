@@ -15,6 +15,7 @@ use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::wording::{allergen_differences, ingredient_name, vegan_words};
+use crate::ui::words::capitalised;
 
 /// The figures that a swap is judged by.
 pub(super) const FIGURES: [Measurand; 5] = [
@@ -148,16 +149,6 @@ fn sugars_in_words(ingredient: &Ingredient) -> String {
 pub(super) fn kind_words(suggestion: &Suggestion) -> String {
     let kinds = std::iter::once(&suggestion.kind).chain(&suggestion.also);
     kinds.map(|kind| kind.word()).collect::<Vec<_>>().join(", ")
-}
-
-/// A sentence with a capital at its beginning.
-pub(in crate::ui) fn capitalised(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    let first: String = letters
-        .next()
-        .map(|first| first.to_uppercase().collect())
-        .unwrap_or_default();
-    format!("{first}{}", letters.as_str())
 }
 
 /// What differs between two sets of lines, in counter measures: the swapped lines first.

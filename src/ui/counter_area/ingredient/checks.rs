@@ -2,6 +2,7 @@
 
 use crate::balance::{Component, Slots, per_gram, statement_findings};
 use crate::book::{Basis, Finding, Ingredient, Place};
+use crate::ui::words::capitalised;
 
 /// What the figures of a label are multiplied with to be per 100 g; `None` while a density is missing.
 pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
@@ -97,16 +98,7 @@ pub(super) fn contradictions(item: &Ingredient, findings: &[Finding]) -> Vec<Str
             .into_iter()
             .map(|finding| finding.question),
     );
-    wrong.iter().map(|sentence| begun_large(sentence)).collect()
-}
-
-/// A finding reads on behind its place; here it is a sentence of its own.
-fn begun_large(sentence: &str) -> String {
-    let mut letters = sentence.chars();
-    letters
-        .next()
-        .map(|first| first.to_uppercase().collect::<String>() + letters.as_str())
-        .unwrap_or_default()
+    wrong.iter().map(|sentence| capitalised(sentence)).collect()
 }
 
 #[cfg(test)]
