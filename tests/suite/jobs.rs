@@ -5,7 +5,7 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{Amount, Book, IngredientId, LineId, RecipeId, State, VersionId, resolve};
 
-use crate::window::{Window, book, click, press, show, shown, type_into, window_of};
+use crate::window::{Window, book, click, press, settle, show, shown, type_into, window_of};
 
 /// High enough that every row is in sight.
 const TALL: [f32; 2] = [1360.0, 2400.0];
@@ -18,19 +18,6 @@ fn area(window: &mut Window, word: &str) {
         .unwrap()
         .click();
     settle(window);
-}
-
-/// Goes on until nothing is looked for any more.
-fn settle(window: &mut Window) {
-    for _ in 0..4000 {
-        window.run();
-        if !window.state().workbench().is_searching() {
-            window.run();
-            return;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-    }
-    panic!("still looking");
 }
 
 fn press_button(window: &mut Window, label: &str) {

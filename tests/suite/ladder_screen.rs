@@ -11,8 +11,7 @@ use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
 use crate::sample::{balance_of, figure, sample};
-
-type Window = Harness<'static, App>;
+use crate::window::{Window, settle};
 
 fn window(recipe: &str, version: Option<&str>) -> Window {
     let mut window = Harness::builder()
@@ -29,19 +28,6 @@ fn window(recipe: &str, version: Option<&str>) -> Window {
     view.area = Area::Variations;
     settle(&mut window);
     window
-}
-
-/// Goes on until nothing is looked for any more.
-fn settle(window: &mut Window) {
-    for _ in 0..4000 {
-        window.run();
-        if !window.state().workbench().is_searching() {
-            window.run();
-            return;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-    }
-    panic!("still looking");
 }
 
 fn click(window: &mut Window, label: &str) {

@@ -283,9 +283,8 @@ fn click_in_one_frame(window: &mut Window, label: &str) {
     window.run();
 }
 
-#[test]
-fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
-    let shop = Shop::new();
+/// A window that asks which names count: those of two recipes were changed here and in the file.
+fn at_the_decision(shop: &Shop) -> Window {
     let mut window = shop.window();
     for recipe in ["pear-drift", "snowgate"] {
         show(&mut window, recipe);
@@ -297,6 +296,13 @@ fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
         has(window, "Another program has changed")
     });
     click(&mut window, "Decide…");
+    window
+}
+
+#[test]
+fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
+    let shop = Shop::new();
+    let mut window = at_the_decision(&shop);
     // The first click after the sheet has opened, while it may not have its place yet.
     click_in_one_frame(&mut window, "Take theirs of Snowgate, theirs");
     for _ in 0..3 {
@@ -330,17 +336,7 @@ fn a_second_window_on_the_book_does_not_save_over_the_first() {
 #[test]
 fn a_sheet_stays_where_it_is_when_the_pointer_comes() {
     let shop = Shop::new();
-    let mut window = shop.window();
-    for recipe in ["pear-drift", "snowgate"] {
-        show(&mut window, recipe);
-        type_name(&mut window, &format!("{recipe}, mine"));
-    }
-    shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
-    shop.change("name: \"Snowgate\"", "name: \"Snowgate, theirs\"");
-    eventually(&mut window, "the strip", |window| {
-        has(window, "Another program has changed")
-    });
-    click(&mut window, "Decide…");
+    let mut window = at_the_decision(&shop);
     let place = |window: &Window| {
         window
             .get_by_role_and_label(Role::Button, "Take theirs of Snowgate, theirs")

@@ -11,7 +11,7 @@ use evensip::ui::swap_area::SwapState;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
-type Window = Harness<'static, App>;
+use crate::window::{Window, settle};
 
 const SWEETENER: &str = "House sweetener, syrup";
 
@@ -48,19 +48,6 @@ fn chestnut() -> Window {
         "tambrel-chestnut",
         "ketterby-chestnut",
     )
-}
-
-/// Goes on until nothing is looked for any more.
-fn settle(window: &mut Window) {
-    for _ in 0..4000 {
-        window.run();
-        if !window.state().workbench().is_searching() {
-            window.run();
-            return;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-    }
-    panic!("still looking");
 }
 
 fn press(window: &mut Window, modifiers: Modifiers, key: Key) {

@@ -80,3 +80,16 @@ pub(crate) fn choose(window: &mut Window, menu: &str, word: &str) {
         .click();
     window.run();
 }
+
+/// Goes on until nothing is looked for any more.
+pub(crate) fn settle(window: &mut Window) {
+    for _ in 0..4000 {
+        window.run();
+        if !window.state().workbench().is_searching() {
+            window.run();
+            return;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(5));
+    }
+    panic!("still looking");
+}
