@@ -4,6 +4,7 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
+use std::time::Duration;
 
 use eframe::egui;
 use egui::{Context, Ui, ViewportCommand};
@@ -11,6 +12,7 @@ use egui::{Context, Ui, ViewportCommand};
 use super::commands::{self, UiCommand};
 use super::dialogs;
 use super::field::Field;
+use super::opening_page::opening_page_ui;
 use super::recipe_area;
 use super::remembered;
 use super::safekeeping;
@@ -90,6 +92,8 @@ pub struct App {
     view: ViewState,
     /// Set once the question about unsaved changes has been answered, so that closing is not asked twice.
     closing: bool,
+    /// What was in hand when the window was closed, until the book that it is in has come.
+    shown_last: Option<Shown>,
     title: String,
     home: Home,
     /// Where the book was kept when that was last written to the user's data folder.
@@ -102,7 +106,8 @@ pub struct App {
 impl App {
     /// The program with the dialogs of the system.
     pub fn new(cc: &eframe::CreationContext<'_>, opening: Opening) -> Self {
-        let mut app = Self::with_picker(cc, opening, Arc::new(SystemPicker));
+        let workbench = Workbench::with_sample().with_picker(Arc::new(SystemPicker));
+        let mut app = Self::with_workbench(cc, opening, workbench);
         if let Some(folder) = eframe::storage_dir(APP_ID) {
             app.keep_unsaved_work_in(&folder.join("unsaved"));
         }
@@ -115,11 +120,24 @@ impl App {
         self.workbench = workbench.with_recovery(folder);
     }
 
-    /// The program with another way to ask for files.
+    /// The program with another way to ask for files. It waits for a book as long as that takes, so that on a busy machine it
+    /// shows the same as on an idle one.
     pub fn with_picker(
         cc: &eframe::CreationContext<'_>,
         opening: Opening,
         picker: Arc<dyn FilePicker>,
+    ) -> Self {
+        let workbench = Workbench::with_sample()
+            .with_picker(picker)
+            .with_patience(Duration::from_mins(1));
+        Self::with_workbench(cc, opening, workbench)
+    }
+
+    /// The window over a workbench, whose book stays on the screen when there is none to open.
+    pub fn with_workbench(
+        cc: &eframe::CreationContext<'_>,
+        opening: Opening,
+        workbench: Workbench,
     ) -> Self {
         let ctx = cc.egui_ctx.clone();
         theme::install(&ctx);
@@ -129,19 +147,18 @@ impl App {
             .and_then(|storage| remembered::read(storage, &mut view, &ctx));
         theme::apply(&ctx, view.appearance);
         let waker = ctx.clone();
-        let mut workbench =
-            Workbench::with_sample().with_picker(picker, Arc::new(move || waker.request_repaint()));
-        let shown = view.shown.take();
+        let mut workbench = workbench.with_wake(Arc::new(move || waker.request_repaint()));
         if let Some(path) = opening.path.or(last_book) {
             workbench.perform(Action::Command(Command::Do(Intent::Open(path))));
         }
-        view.shown = shown;
+        let shown_last = view.shown.take_if(|_| workbench.opening().is_some());
         let home = workbench.home().clone();
         let remembered_home = Home::Nowhere(String::new());
         let mut app = Self {
             workbench,
             view,
             closing: false,
+            shown_last,
             title: String::new(),
             home,
             remembered_home,
@@ -177,6 +194,10 @@ impl App {
         self.workbench.poll();
         if !Arc::ptr_eq(&before, self.workbench.book()) {
             self.view.forget_book();
+            self.view.shown = self.shown_last.take();
+        }
+        if self.workbench.opening().is_none() {
+            self.shown_last = None;
         }
         self.follow_workbench();
         if self.view.area != Area::Lesson {
@@ -259,7 +280,8 @@ impl App {
     }
 
     fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
-        let dialog_is_open = self.view.dialog.is_some()
+        let dialog_is_open = self.workbench.opening().is_some()
+            || self.view.dialog.is_some()
             || self.workbench.pending().is_some()
             || safekeeping::asks(&self.workbench, &self.view.safekeeping);
         for command in commands::pressed(ctx) {
@@ -325,6 +347,10 @@ impl App {
     }
 
     fn draw(&mut self, ui: &mut Ui, actions: &mut Vec<Action>) {
+        if let Some((path, since)) = self.workbench.opening() {
+            opening_page_ui(ui, path, since, &self.workbench.title(), actions);
+            return;
+        }
         let book = self.workbench.book().clone();
         let findings = self.workbench.findings();
         let shown = self.view.shown_in(&book);
@@ -518,6 +544,7 @@ impl eframe::App for App {
         self.frame(ui);
         // At once: a window that is ended from outside is never asked what it wants to keep.
         if self.remembered_home != self.home
+            && self.workbench.opening().is_none()
             && let Some(storage) = frame.storage_mut()
         {
             self.remembered_home = self.home.clone();
@@ -527,6 +554,10 @@ impl eframe::App for App {
     }
 
     fn save(&mut self, storage: &mut dyn eframe::Storage) {
+        if self.workbench.opening().is_some() {
+            // What was kept names the book that is on its way.
+            return;
+        }
         remembered::write(storage, &self.view, self.workbench.home(), &self.ctx);
     }
 

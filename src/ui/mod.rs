@@ -12,6 +12,7 @@ pub mod icons;
 mod ladder_area;
 mod lesson_area;
 mod look_up;
+mod opening_page;
 mod recipe_area;
 mod remembered;
 mod safekeeping;

@@ -4,9 +4,10 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-use super::open_book::{Home, Workbench};
+use super::open_book::{Home, Message, Workbench};
+use super::saving::moment_words;
 use crate::book::Book;
-use crate::book_file::{EarlierCopy, earlier_copies};
+use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
 
 /// An earlier copy that is looked at.
 #[derive(Clone, Debug)]
@@ -88,6 +89,23 @@ impl Workbench {
         self.file.earlier.reading = Some(reading);
     }
 
+    /// Puts the copy that was looked at in place of what is on the screen.
+    pub(super) fn restore_earlier(&mut self, path: &Path) {
+        let earlier = match self.earlier_book() {
+            Some((of, EarlierBook::Read(book))) if of == path => book.clone(),
+            _ => {
+                let text = "that earlier copy has not been read; look at it first";
+                self.message = Some(Message::Failed(text.to_owned()));
+                return;
+            }
+        };
+        let label = match earlier_words(path) {
+            Some(when) => format!("go back to the book of {when}"),
+            None => "go back to an earlier book".to_owned(),
+        };
+        self.put_book(&earlier, label);
+    }
+
     pub(super) fn poll_earlier(&mut self) {
         let shelf = &mut self.file.earlier;
         match shelf.listing.as_ref().map(Receiver::try_recv) {
@@ -110,4 +128,24 @@ impl Workbench {
             *looked_at = book;
         }
     }
+}
+
+fn earlier_words(path: &Path) -> Option<String> {
+    let book = book_of_earlier_copy(path)?;
+    let copies = earlier_copies(&book).ok()?;
+    copies
+        .iter()
+        .find(|copy| copy.path == path)
+        .map(|copy| moment_words(copy.saved))
+}
+
+/// The name of a copy that is opened by itself.
+pub(super) fn earlier_name(book: &Path, copy: &Path) -> String {
+    let name = book
+        .file_name()
+        .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
+    earlier_words(copy).map_or_else(
+        || format!("{name}, earlier"),
+        |when| format!("{name} of {when}"),
+    )
 }

@@ -7,6 +7,7 @@ mod disk_change;
 mod earlier_book;
 mod exporting;
 mod open_book;
+mod opening;
 mod picker;
 mod published;
 mod recovery;

@@ -2,6 +2,7 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
+use std::time::Duration;
 
 use super::derived::{BookStamp, Derived, Standard};
 use super::disk_change::DiskChange;
@@ -93,6 +94,8 @@ pub enum Command {
     PickSave,
     /// Do what may lose unsaved changes; asks first when there are any.
     Do(Intent),
+    /// Give up the book that is being opened.
+    StopOpening,
     /// Save, then do what was asked.
     SaveThenDo,
     /// Do what was asked and let the changes go.
@@ -133,7 +136,7 @@ pub enum Command {
     ListEarlier,
     /// Read an earlier copy; it is in [`Workbench::earlier_book`] when it is there.
     LookAtEarlier(PathBuf),
-    /// Put an earlier copy of the book in place of what is on the screen, as one step that can be undone.
+    /// Put the earlier copy that was looked at in place of what is on the screen, as one step that can be undone.
     RestoreEarlier(PathBuf),
     /// The file was changed by another program: take what stands there, as one step that can be undone.
     TakeTheirs,
@@ -270,14 +273,16 @@ impl Workbench {
         workbench
     }
 
-    /// Sets how files are asked for and how the screen is woken when an answer comes.
+    /// Sets how files are asked for.
     #[must_use]
-    pub fn with_picker(
-        mut self,
-        picker: Arc<dyn FilePicker>,
-        wake: Arc<dyn Fn() + Send + Sync>,
-    ) -> Self {
+    pub fn with_picker(mut self, picker: Arc<dyn FilePicker>) -> Self {
         self.picker = picker;
+        self
+    }
+
+    /// Sets how the screen is woken when something has come that was waited for.
+    #[must_use]
+    pub fn with_wake(mut self, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
         self.wake = wake;
         self
     }
@@ -406,6 +411,7 @@ impl Workbench {
     /// Takes what has come meanwhile: an answer of the file dialog, the end of a save, a change of the file by another
     /// program. Called once a frame.
     pub fn poll(&mut self) {
+        self.poll_opening(Duration::ZERO);
         self.poll_file();
         self.poll_recovery();
         self.poll_earlier();
@@ -522,6 +528,7 @@ impl Workbench {
             Command::PickOpen => self.ask(PickRequest::Open),
             Command::PickSave => self.ask(PickRequest::Save),
             Command::Do(intent) => self.intend(intent),
+            Command::StopOpening => self.stop_opening(),
             Command::SaveThenDo => {
                 if !self.is_saving() {
                     self.save();
@@ -667,7 +674,7 @@ impl Workbench {
         }
     }
 
-    fn intend(&mut self, intent: Intent) {
+    pub(super) fn intend(&mut self, intent: Intent) {
         if self.has_unsaved_changes() || self.is_saving() {
             self.pending = Some(intent);
         } else {

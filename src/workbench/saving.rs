@@ -1,4 +1,4 @@
-//! Opening and saving the book: on a thread of its own, because a disk may be at the other end of a network.
+//! Saving the book: on a thread of its own, because a disk may be at the other end of a network.
 //!
 //! A save that ends at once looks as if it had been done in place. One that takes longer leaves the window alive; what is
 //! changed meanwhile is unsaved.
@@ -15,24 +15,27 @@ use super::disk::{Disk, SystemDisk};
 use super::disk_change::{DiskChange, Found, Look};
 use super::earlier_book::EarlierShelf;
 use super::open_book::{Home, Message, Workbench};
+use super::opening::Reading;
 use super::picker::PickRequest;
 use super::recovery::{Keeper, OfferedRecovery};
 use super::save_outcome::{ELSEWHERE, way_out};
-use crate::book::{Book, BookDifference, difference_of_books};
-use crate::book_file::{
-    EarlierCopy, Fingerprint, SaveError, Saved, book_of_earlier_copy, earlier_copies,
-};
+use crate::book::Book;
+use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::Edit;
 
-/// How long a save may take before the window goes on without it.
-const PATIENCE: Duration = Duration::from_millis(500);
+/// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
+/// had been done at once.
+const PATIENCE: Duration = Duration::from_millis(150);
 
 /// What stands between the open book and the disk.
 pub(super) struct BookFile {
     pub(super) disk: Arc<dyn Disk>,
+    pub(super) patience: Duration,
     /// The file as it was when it was last read or written.
     pub(super) known: Option<Fingerprint>,
     saving: Option<Saving>,
+    /// The book that is being opened.
+    pub(super) reading: Option<Reading>,
     /// What is being looked at.
     pub(super) look: Option<Look>,
     pub(super) looked: Option<Instant>,
@@ -57,8 +60,10 @@ impl Default for BookFile {
     fn default() -> Self {
         Self {
             disk: Arc::new(SystemDisk),
+            patience: PATIENCE,
             known: None,
             saving: None,
+            reading: None,
             look: None,
             looked: None,
             change: None,
@@ -82,6 +87,7 @@ impl BookFile {
         self.left = None;
         self.gone = false;
         self.replacing = None;
+        self.reading = None;
         // What is still being written is a book that is no longer open.
         if let Some(saving) = &mut self.saving {
             saving.left_behind = true;
@@ -126,38 +132,16 @@ impl Workbench {
         self
     }
 
+    /// Sets how long a book may take to be read or written before the screen goes on without it.
+    #[must_use]
+    pub fn with_patience(mut self, patience: Duration) -> Self {
+        self.file.patience = patience;
+        self
+    }
+
     /// Whether a save is under way that takes longer than usual.
     pub fn is_saving(&self) -> bool {
         self.file.saving.is_some()
-    }
-
-    /// Earlier copies of the book, the newest first. They open like any book, under another name.
-    pub fn earlier_copies(&self) -> Result<Vec<EarlierCopy>, String> {
-        let Home::File(path) = &self.home else {
-            return Ok(Vec::new());
-        };
-        earlier_copies(path).map_err(|error| format!("the earlier copies can't be read ({error})"))
-    }
-
-    /// How the book on the screen differs from an earlier copy.
-    pub fn compare_with_earlier(&self, path: &Path) -> Result<BookDifference, String> {
-        let earlier = self
-            .file
-            .disk
-            .load(path)
-            .map_err(|error| error.to_string())?;
-        Ok(difference_of_books(&earlier.book, self.book()))
-    }
-
-    pub(super) fn restore_earlier(&mut self, path: &Path) {
-        let label = match earlier_words(path) {
-            Some(when) => format!("go back to the book of {when}"),
-            None => "go back to an earlier book".to_owned(),
-        };
-        match self.file.disk.load(path) {
-            Ok(earlier) => self.put_book(&earlier.book, label),
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
-        }
     }
 
     /// Puts another state of the whole book in place as one step.
@@ -165,26 +149,6 @@ impl Workbench {
         let book = Arc::new(book.sharing_with(self.book()));
         self.edit(vec![Edit::PutBook { book, label }], "book".to_owned());
         self.history.close_step();
-    }
-
-    pub(super) fn open(&mut self, path: PathBuf) {
-        let path = whole_path(path);
-        match self.file.disk.load(&path) {
-            Ok(loaded) => {
-                if let Some(book) = book_of_earlier_copy(&path) {
-                    // Saving must not change what was.
-                    self.replace(
-                        loaded.book,
-                        Home::Nowhere(earlier_name(&book, &path)),
-                        false,
-                    );
-                } else {
-                    self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
-                    self.file.known = Some(loaded.fingerprint);
-                }
-            }
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
-        }
     }
 
     pub(super) fn save(&mut self) {
@@ -287,7 +251,7 @@ impl Workbench {
                 wake();
             }
         });
-        self.poll_saving(PATIENCE);
+        self.poll_saving(self.file.patience);
         if let Some(saving) = &self.file.saving {
             let text = format!(
                 "saving to {} takes long; go on working, and it will be said when it is done",
@@ -363,27 +327,8 @@ impl Workbench {
 }
 
 /// A path from the root: the program may be started from another folder when the book is next opened or its work brought back.
-fn whole_path(path: PathBuf) -> PathBuf {
+pub(super) fn whole_path(path: PathBuf) -> PathBuf {
     std::path::absolute(&path).unwrap_or(path)
-}
-
-fn earlier_words(path: &Path) -> Option<String> {
-    let book = book_of_earlier_copy(path)?;
-    let copies = earlier_copies(&book).ok()?;
-    copies
-        .iter()
-        .find(|copy| copy.path == path)
-        .map(|copy| moment_words(copy.saved))
-}
-
-fn earlier_name(book: &Path, copy: &Path) -> String {
-    let name = book
-        .file_name()
-        .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-    earlier_words(copy).map_or_else(
-        || format!("{name}, earlier"),
-        |when| format!("{name} of {when}"),
-    )
 }
 
 /// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.

@@ -12,18 +12,23 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Condvar, Mutex};
 use std::time::{Duration, Instant};
 
-use evensip::book::{Book, ItemId, RecipeId, Settings};
+use evensip::book::{Book, ItemId, RecipeId, Settings, difference_of_books};
 use evensip::book_file::{
-    self, Fingerprint, LoadError, Loaded, OnDisk, SaveError, Saved, built_in_book, load, save,
+    self, Fingerprint, LoadError, Loaded, OnDisk, SaveError, Saved, built_in_book, earlier_copies,
+    load, save,
 };
 use evensip::edit::Edit;
 use evensip::workbench::{
-    Action, Command, Disk, Home, Intent, Message, RecoveryState, SystemDisk, Theirs, Workbench,
+    Action, Command, Disk, EarlierBook, Home, Intent, Message, RecoveryState, SystemDisk, Theirs,
+    Workbench,
 };
 
 use super::saving::helper;
 
 const PAUSE: Duration = Duration::from_millis(40);
+
+/// Longer than a small book takes on the busiest machine: it is there when the command has been carried out.
+pub(crate) const PATIENT: Duration = Duration::from_mins(1);
 
 /// Waits until something holds; a busy machine gets all the time that it needs.
 pub(crate) fn eventually(what: &str, mut holds: impl FnMut() -> bool) {
@@ -69,7 +74,7 @@ pub(crate) fn opened(path: &Path) -> Workbench {
     if !path.exists() {
         save(path, &built_in_book().unwrap()).unwrap();
     }
-    let mut workbench = Workbench::default();
+    let mut workbench = Workbench::default().with_patience(PATIENT);
     command(&mut workbench, Command::Do(Intent::Open(path.to_owned())));
     assert_eq!(
         *workbench.home(),
@@ -451,7 +456,7 @@ fn mine_can_be_kept_as_a_copy_or_saved_over_with_theirs_among_the_earlier_copies
         if overwrite {
             command(&mut workbench, Command::OverwriteDisk);
             assert_eq!(load(&path).unwrap().book.settings.note, "mine");
-            let copies = workbench.earlier_copies().unwrap();
+            let copies = earlier_copies(&path).unwrap();
             assert!(
                 copies
                     .iter()
@@ -529,14 +534,25 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
     let mut workbench = opened(&path);
     rename(&mut workbench, "snowgate", "Snowgate, later");
     command(&mut workbench, Command::Save);
-    let copies = workbench.earlier_copies().unwrap();
+    let copies = earlier_copies(&path).unwrap();
     assert_eq!(copies.len(), 1);
-    let difference = workbench.compare_with_earlier(&copies[0].path).unwrap();
-    assert_eq!(difference.to_string(), "1 recipe changed (Snowgate, later)");
+    let restore = Command::RestoreEarlier(copies[0].path.clone());
+    command(&mut workbench, restore.clone());
+    assert!(failed(&workbench).contains("look at it first"));
     command(
         &mut workbench,
-        Command::RestoreEarlier(copies[0].path.clone()),
+        Command::LookAtEarlier(copies[0].path.clone()),
     );
+    eventually("the copy is read", || {
+        workbench.poll();
+        !matches!(workbench.earlier_book(), Some((_, EarlierBook::Reading)))
+    });
+    let Some((_, EarlierBook::Read(earlier))) = workbench.earlier_book() else {
+        panic!("{:?}", workbench.earlier_book());
+    };
+    let difference = difference_of_books(earlier, workbench.book());
+    assert_eq!(difference.to_string(), "1 recipe changed (Snowgate, later)");
+    command(&mut workbench, restore);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate");
     assert!(
         workbench
@@ -566,6 +582,8 @@ pub(crate) struct SlowDisk {
     gate: Mutex<bool>,
     opened: Condvar,
     fails: bool,
+    /// Reading waits as well.
+    reads_slowly: bool,
 }
 
 impl SlowDisk {
@@ -574,7 +592,22 @@ impl SlowDisk {
             gate: Mutex::new(false),
             opened: Condvar::new(),
             fails,
+            reads_slowly: false,
         })
+    }
+
+    pub(crate) fn closed_to_readers() -> Arc<Self> {
+        Arc::new(Self {
+            gate: Mutex::new(false),
+            opened: Condvar::new(),
+            fails: false,
+            reads_slowly: true,
+        })
+    }
+
+    fn wait(&self) {
+        let closed = self.gate.lock().unwrap();
+        drop(self.opened.wait_while(closed, |is_open| !*is_open).unwrap());
     }
 
     pub(crate) fn open(&self) {
@@ -585,6 +618,9 @@ impl SlowDisk {
 
 impl Disk for SlowDisk {
     fn load(&self, path: &Path) -> Result<Loaded, LoadError> {
+        if self.reads_slowly {
+            self.wait();
+        }
         SystemDisk.load(path)
     }
 
@@ -594,8 +630,7 @@ impl Disk for SlowDisk {
         book: &Book,
         known: Option<&Fingerprint>,
     ) -> Result<Saved, SaveError> {
-        let closed = self.gate.lock().unwrap();
-        drop(self.opened.wait_while(closed, |is_open| !*is_open).unwrap());
+        self.wait();
         if self.fails {
             let source = io::Error::new(io::ErrorKind::TimedOut, "the server does not answer");
             return Err(SaveError::Write {
@@ -614,8 +649,10 @@ impl Disk for SlowDisk {
 pub(crate) fn slowly_saving(path: &Path, fails: bool) -> (Workbench, Arc<SlowDisk>) {
     save(path, &built_in_book().unwrap()).unwrap();
     let disk = SlowDisk::closed(fails);
-    let mut workbench = Workbench::default().with_disk(disk.clone());
+    let workbench = Workbench::default().with_disk(disk.clone());
+    let mut workbench = workbench.with_patience(PATIENT);
     command(&mut workbench, Command::Do(Intent::Open(path.to_owned())));
+    let mut workbench = workbench.with_patience(Duration::from_millis(50));
     edit(&mut workbench, "first");
     command(&mut workbench, Command::Save);
     (workbench, disk)

@@ -31,6 +31,7 @@ mod ladder_screen;
 mod look_up;
 mod monte_carlo;
 mod nothing_lost;
+mod opening;
 mod picture;
 mod pictures;
 mod prices;

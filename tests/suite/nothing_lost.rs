@@ -13,7 +13,7 @@ use egui_kittest::kittest::Queryable as _;
 use evensip::book_file::{built_in_book, earlier_copies, load, save};
 use evensip::workbench::{Command, Home, Intent, Message, Workbench};
 
-use super::kept_work::{command, edit, failed, opened, slowly_saving};
+use super::kept_work::{PATIENT, command, edit, failed, opened, slowly_saving};
 use super::safekeeping::{
     Shop, Window, click, eventually, has, name_of, name_on_screen, press, show, type_name,
 };
@@ -156,7 +156,8 @@ fn a_book_that_is_opened_during_a_slow_save_never_goes_into_the_other_s_file() {
             folder.path().join("second.ron"),
         );
         save(&second, &built_in_book().unwrap()).unwrap();
-        let (mut workbench, disk) = slowly_saving(&first, fails);
+        let (workbench, disk) = slowly_saving(&first, fails);
+        let mut workbench = workbench.with_patience(PATIENT);
         command(&mut workbench, Command::Do(Intent::Open(second.clone())));
         assert_eq!(*workbench.home(), Home::File(first.clone()));
         assert!(workbench.pending().is_some());
@@ -207,7 +208,7 @@ fn what_waits_for_a_slow_save_goes_on_when_it_has_ended() {
 
 #[test]
 fn a_book_that_was_named_from_another_folder_keeps_its_place() {
-    let mut workbench = Workbench::default();
+    let mut workbench = Workbench::default().with_patience(PATIENT);
     let relative = std::path::PathBuf::from("sample-books/first-steps.ron");
     command(&mut workbench, Command::Do(Intent::Open(relative.clone())));
     let whole = std::path::absolute(&relative).unwrap();
