@@ -17,7 +17,8 @@ use super::recipe_area;
 use super::remembered;
 use super::safekeeping;
 use super::shell::{self, BookInHand};
-use super::theme;
+use super::start::{Start, window_options};
+use super::theme::{self, Appearance};
 use super::view_state::{Area, ViewState};
 use super::{
     Screen, card_area, compare_area, counter_area, ladder_area, lesson_area, serving_area,
@@ -29,7 +30,7 @@ use crate::workbench::{
 };
 
 /// The name of the program to the system, and of its folder of data.
-const APP_ID: &str = "evensip";
+pub(super) const APP_ID: &str = "evensip";
 
 /// How the window begins.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -51,19 +52,18 @@ pub enum WindowError {
 
 /// Opens the window and returns when it is closed.
 pub fn run(opening: Opening) -> Result<(), WindowError> {
-    let options = eframe::NativeOptions {
-        viewport: egui::ViewportBuilder::default()
-            .with_app_id(APP_ID)
-            .with_inner_size([1360.0, 860.0])
-            .with_min_inner_size([720.0, 520.0]),
-        renderer: eframe::Renderer::Glow,
-        persist_window: true,
-        ..eframe::NativeOptions::default()
-    };
-    eframe::run_native(
+    let start = Start::begin();
+    eframe::run_native_ext(
         "Evensip",
-        options,
-        Box::new(move |cc| Ok(Box::new(App::new(cc, opening)))),
+        window_options(),
+        Some(start.context()),
+        Box::new(move |cc| {
+            let mut app = start.finish(cc, opening, Arc::new(SystemPicker));
+            if let Some(folder) = eframe::storage_dir(APP_ID) {
+                app.keep_unsaved_work_in(&folder.join("unsaved"));
+            }
+            Ok(Box::new(app))
+        }),
     )
     .map_err(|error| WindowError::NoWindow {
         reason: without_source_places(&error.to_string()),
@@ -104,16 +104,6 @@ pub struct App {
 }
 
 impl App {
-    /// The program with the dialogs of the system.
-    pub fn new(cc: &eframe::CreationContext<'_>, opening: Opening) -> Self {
-        let workbench = Workbench::with_sample().with_picker(Arc::new(SystemPicker));
-        let mut app = Self::with_workbench(cc, opening, workbench);
-        if let Some(folder) = eframe::storage_dir(APP_ID) {
-            app.keep_unsaved_work_in(&folder.join("unsaved"));
-        }
-        app
-    }
-
     /// Keeps unsaved work in this folder from now on, and offers what is there.
     pub fn keep_unsaved_work_in(&mut self, folder: &Path) {
         let workbench = std::mem::take(&mut self.workbench);
@@ -139,34 +129,44 @@ impl App {
         opening: Opening,
         workbench: Workbench,
     ) -> Self {
-        let ctx = cc.egui_ctx.clone();
-        theme::install(&ctx);
-        let mut view = ViewState::default();
+        let mut app = Self::over(&cc.egui_ctx, workbench);
         let last_book = cc
             .storage
-            .and_then(|storage| remembered::read(storage, &mut view, &ctx));
-        theme::apply(&ctx, view.appearance);
-        let waker = ctx.clone();
-        let mut workbench = workbench.with_wake(Arc::new(move || waker.request_repaint()));
+            .and_then(|storage| remembered::read(storage, &mut app.view, &app.ctx));
+        theme::apply(&app.ctx, app.view.appearance);
         if let Some(path) = opening.path.or(last_book) {
-            workbench.perform(Action::Command(Command::Do(Intent::Open(path))));
+            app.workbench
+                .perform(Action::Command(Command::Do(Intent::Open(path))));
         }
-        let shown_last = view.shown.take_if(|_| workbench.opening().is_some());
-        let home = workbench.home().clone();
-        let remembered_home = Home::Nowhere(String::new());
-        let mut app = Self {
-            workbench,
-            view,
-            closing: false,
-            shown_last,
-            title: String::new(),
-            home,
-            remembered_home,
-            ctx,
-            focused_before: None,
-        };
+        let waits = app.workbench.opening().is_some();
+        app.shown_last = app.view.shown.take_if(|_| waits);
+        app.home = app.workbench.home().clone();
         app.note_home();
         app
+    }
+
+    /// The program as it looks without anything that was kept from the last time.
+    pub(super) fn over(ctx: &Context, workbench: Workbench) -> Self {
+        theme::install(ctx);
+        theme::apply(ctx, Appearance::default());
+        let waker = ctx.clone();
+        let workbench = workbench.with_wake(Arc::new(move || waker.request_repaint()));
+        Self {
+            home: workbench.home().clone(),
+            workbench,
+            view: ViewState::default(),
+            closing: false,
+            shown_last: None,
+            title: String::new(),
+            remembered_home: Home::Nowhere(String::new()),
+            ctx: ctx.clone(),
+            focused_before: None,
+        }
+    }
+
+    /// The workbench without its window.
+    pub(super) fn into_workbench(self) -> Workbench {
+        self.workbench
     }
 
     /// The open book.
@@ -184,7 +184,7 @@ impl App {
         &mut self.view
     }
 
-    fn frame(&mut self, ui: &mut Ui) {
+    pub(super) fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         if theme::appearance(ui.visuals()) != self.view.appearance {
             theme::apply(&ctx, self.view.appearance);

@@ -23,7 +23,7 @@ use std::time::{Duration, Instant, SystemTime, UNIX_EPOCH};
 use eframe::{App as _, egui};
 use egui::{Context, Event, Pos2, RawInput, Rect, Ui, vec2};
 use evensip::book_file::save;
-use evensip::ui::{App, Area, Opening};
+use evensip::ui::{App, Area, Opening, Start, window_options};
 use evensip::workbench::NoPicker;
 
 #[path = "support/mod.rs"]
@@ -174,17 +174,24 @@ fn since_1970() -> u128 {
 }
 
 fn open_and_close(is_program: bool) {
-    let options = eframe::NativeOptions {
-        viewport: egui::ViewportBuilder::default().with_inner_size([1360.0, 860.0]),
-        renderer: eframe::Renderer::Glow,
-        ..eframe::NativeOptions::default()
+    let options = if is_program {
+        window_options()
+    } else {
+        eframe::NativeOptions {
+            viewport: egui::ViewportBuilder::default().with_inner_size([1360.0, 860.0]),
+            renderer: eframe::Renderer::Glow,
+            ..eframe::NativeOptions::default()
+        }
     };
-    eframe::run_native(
+    let start = is_program.then(Start::begin);
+    let ctx = start.as_ref().map(Start::context);
+    eframe::run_native_ext(
         "start",
         options,
+        ctx,
         Box::new(move |cc| {
-            Ok(if is_program {
-                let mut app = App::with_picker(cc, Opening::default(), Arc::new(NoPicker));
+            Ok(if let Some(start) = start {
+                let mut app = start.finish(cc, Opening::default(), Arc::new(NoPicker));
                 Box::new(ClosesAtOnce {
                     inner: move |ui: &mut Ui, frame: &mut eframe::Frame| app.ui(ui, frame),
                     frames: 0,
