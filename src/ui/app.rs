@@ -258,10 +258,15 @@ impl App {
         }
     }
 
-    fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
-        let dialog_is_open = self.view.dialog.is_some()
+    /// Whether a sheet lies over the window.
+    fn asks(&self) -> bool {
+        self.view.dialog.is_some()
             || self.workbench.pending().is_some()
-            || safekeeping::asks(&self.workbench, &self.view.safekeeping);
+            || safekeeping::asks(&self.workbench, &self.view.safekeeping)
+    }
+
+    fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
+        let dialog_is_open = self.asks();
         for command in commands::pressed(ctx) {
             if !dialog_is_open {
                 self.carry_out(command, actions);
@@ -478,6 +483,13 @@ impl App {
         if self.workbench.wants_to_quit() && !self.closing {
             self.closing = true;
             ctx.send_viewport_cmd(ViewportCommand::Close);
+        }
+        // What lies under a sheet gets no keyboard until the sheet has been gone for a frame.
+        if ctx.memory(|memory| memory.top_modal_layer().is_some()) {
+            if self.view.focus_wanted.is_some() && !self.asks() {
+                ctx.request_repaint();
+            }
+            return;
         }
         if let Some(field) = self
             .view

@@ -126,7 +126,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
     assert_eq!(table.len(), 1 + measure.readings.len());
     assert_eq!(
         table[1],
-        ["Tambrel Chestnut powder", "5", "43.6", "2026-10-05"]
+        ["Tambrel chestnut powder", "5", "43.6", "2026-10-05"]
     );
     assert_eq!(table.last().unwrap()[..], ["water", "10", "", ""]);
 }

@@ -118,6 +118,7 @@ fn what_was_found_of_the_shop_gets_the_keyboard_in_its_field() {
         ("everything here is invented", "Note on the book"),
         ("harrowmere tea counter", "Name of the shop"),
         ("little ice", "Name of level ice 2"),
+        ("cold months", "Note on the recipe"),
     ] {
         let mut window = window();
         open(&mut window);

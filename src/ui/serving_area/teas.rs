@@ -98,6 +98,8 @@ pub(super) fn teas_ui(
 /// The list with the field that narrows it down; only what is in sight of it is drawn.
 fn list_ui(ui: &mut Ui, teas: &mut Teas, tea: &mut Option<IngredientId>) {
     ui.set_width(WIDTH);
+    // A menu has no room around what is typed.
+    ui.spacing_mut().button_padding = vec2(grid::NEAR, grid::TIGHT);
     let field = TextEdit::singleline(&mut teas.text)
         .hint_text("type a name or a brand")
         .desired_width(f32::INFINITY);
