@@ -47,7 +47,7 @@ pub struct PriceInTime<'item> {
 
 impl Ingredient {
     /// Keeps the price among the earlier ones: another one is going to stand in its place.
-    pub fn keep_earlier_price(&mut self) {
+    fn keep_earlier_price(&mut self) {
         if let Some(price) = &self.price {
             self.earlier_prices.push(EarlierPrice {
                 pack: price.pack,
@@ -94,6 +94,23 @@ impl Ingredient {
         });
     }
 
+    /// Another price of a pack, read in a list of `supplier`; of the one before where the list names none.
+    ///
+    /// The one before is kept, but not one of the same day from the same supplier: the list is what stands of that day, as the
+    /// last of several prices that are typed does. Two suppliers may well ask two prices on one day; both are kept.
+    pub fn bring_in_price(&mut self, price: Price, supplier: &str) {
+        let same_supplier = supplier.is_empty() || supplier == self.supplier;
+        let is_replaced = |before: &Price| {
+            let same_day = before.date.is_some() && before.date == price.date;
+            let same_price = is_same(before.pack, price.pack) && is_same(before.grams, price.grams);
+            same_price || same_day && same_supplier
+        };
+        if !self.price.as_ref().is_some_and(is_replaced) {
+            self.keep_earlier_price();
+        }
+        self.price = Some(price);
+    }
+
     /// The price of today and those before it, the newest first.
     pub fn price_history(&self) -> Vec<PriceInTime<'_>> {
         let earlier = self
@@ -125,6 +142,11 @@ impl Ingredient {
         rows.reverse();
         rows
     }
+}
+
+/// Whether two figures of a price are one: a number that went through a table is not always the same to the last bit.
+fn is_same(one: f64, other: f64) -> bool {
+    (one - other).abs() <= 1e-9 * one.abs().max(other.abs())
 }
 
 #[cfg(test)]

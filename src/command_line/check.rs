@@ -23,20 +23,34 @@ struct Checked {
     document: Value,
     errors: usize,
     warnings: usize,
+    /// Why the recipe whose history is asked for is not told of.
+    without_recipe: Option<Failure>,
 }
 
 pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
     let several = arguments.books.len() > 1;
     let mut documents = Vec::new();
     let (mut errors, mut warnings) = (0, 0);
+    let (mut opened, mut lacking) = (0, 0);
     for path in &arguments.books {
         let mut checked = match book_file::load(path) {
-            Ok(loaded) => checked(&loaded, arguments.history.as_deref())?,
+            Ok(loaded) => {
+                opened += 1;
+                checked(&loaded, arguments.history.as_deref())
+            }
             Err(error) => {
                 complain(&error.to_string());
                 unopened(&error)
             }
         };
+        match checked.without_recipe.take() {
+            Some(failure) if !several => return Err(failure),
+            Some(failure) => {
+                complain(&format!("{}: {failure}", path.display()));
+                lacking += 1;
+            }
+            None => {}
+        }
         errors += checked.errors;
         warnings += checked.warnings;
         if arguments.json {
@@ -59,10 +73,11 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
             }
         })?;
     }
-    Ok(if errors == 0 {
-        ExitCode::SUCCESS
-    } else {
-        ExitCode::from(1)
+    Ok(match errors {
+        // A recipe that no book has was asked for by a wrong name.
+        _ if opened > 0 && lacking == opened => ExitCode::from(2),
+        0 => ExitCode::SUCCESS,
+        _ => ExitCode::from(1),
     })
 }
 
@@ -89,12 +104,16 @@ fn unopened(error: &LoadError) -> Checked {
         document: json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 }),
         errors,
         warnings: 0,
+        without_recipe: None,
     }
 }
 
-fn checked(loaded: &Loaded, history: Option<&str>) -> Result<Checked, Failure> {
+fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     let book = &loaded.book;
-    let recipes = recipes_with_history(book, history)?;
+    let (recipes, without_recipe) = match recipes_with_history(book, history) {
+        Ok(recipes) => (recipes, None),
+        Err(failure) => (Vec::new(), Some(failure)),
+    };
     let statements = contradictions(book);
     let count = |severity| {
         let findings = loaded.findings.iter();
@@ -109,10 +128,11 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Result<Checked, Failure> {
     let mut document =
         json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
     if let (true, Some(object)) = (history.is_some(), document.as_object_mut()) {
-        let history: Vec<_> = recipes
-            .iter()
-            .map(|recipe| history_json(book, recipe))
-            .collect();
+        let history = recipes.iter().map(|recipe| history_json(book, recipe));
+        // A book without the recipe has no history of it, which is not an empty one.
+        let history = without_recipe
+            .is_none()
+            .then(|| history.collect::<Vec<_>>());
         object.insert("history".to_owned(), json!(history));
     }
     let mut text = String::new();
@@ -130,12 +150,13 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Result<Checked, Failure> {
     }
     text.push_str(&summary(book, errors, warnings));
     text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
-    Ok(Checked {
+    Checked {
         text,
         document,
         errors,
         warnings,
-    })
+        without_recipe,
+    }
 }
 
 /// Statements of ingredients that say the opposite of what is entered beside them.

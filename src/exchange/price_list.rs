@@ -352,13 +352,7 @@ impl RowReader<'_> {
                 before.map_or_else(|| "not stated".to_owned(), words),
                 words(&price)
             ));
-            let is_another = |before: &Price| {
-                !is_same(before.pack, price.pack) || !is_same(before.grams, price.grams)
-            };
-            if before.is_some_and(is_another) {
-                ingredient.keep_earlier_price();
-            }
-            ingredient.price = Some(price);
+            ingredient.bring_in_price(price, &self.text(Field::Supplier));
         }
         for (field, place) in [
             (Field::Supplier, &mut ingredient.supplier),

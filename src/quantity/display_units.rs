@@ -6,6 +6,7 @@
 use super::number_text::{NumberError, REPEATED, parse_number, show_count, show_number};
 use super::translated_words::translated;
 use super::typed_amount::{AmountTextError, TypedUnit, parse_amount};
+use super::unit_text::parse_in_unit;
 use super::visible_text::excerpt;
 use super::{MILLILITRES_PER_US_FLUID_OUNCE, Uncertain};
 
@@ -248,7 +249,12 @@ impl ShownUnit<'_> {
             Kind::Volume => self.read_volume(text),
             Kind::Other => {
                 let text = text.trim();
-                parse_number(text.strip_suffix(self.symbol).unwrap_or(text))
+                let number = text.strip_suffix(self.symbol).unwrap_or(text);
+                // "400 mg" ends like a number of grams, and is none.
+                match parse_number(number) {
+                    Err(_) if !self.symbol.is_empty() => parse_in_unit(text, self.symbol),
+                    read => read,
+                }
             }
         }
     }
@@ -363,6 +369,33 @@ mod tests {
                 (shown.symbol, shown.digits(12.5, 1).as_str()),
                 (unit, "12.5")
             );
+        }
+    }
+
+    #[test]
+    fn a_mass_is_read_in_milligrams_and_kilograms_wherever_grams_are_asked_for() {
+        for (unit, text, value) in [
+            ("g", "400 mg", 0.4),
+            ("g", "0.4", 0.4),
+            ("g", "0,4 g", 0.4),
+            ("g", "1.5kg", 1500.0),
+            ("mg", "0.4 g", 400.0),
+            ("kJ", "100 kcal", 418.4),
+            ("g/100 g", "5 g/100 g", 5.0),
+            ("g/min", "5 g/min", 5.0),
+            ("%", "80 %", 80.0),
+            ("€", "2,50 €", 2.5),
+        ] {
+            let read = DisplayUnits::METRIC.of(unit).read(text).unwrap();
+            assert!((read - value).abs() < 1e-9, "{text}: {read}");
+        }
+        for (unit, text) in [
+            ("g", "5 kJ"),
+            ("g/min", "5 mg"),
+            ("", "5 g"),
+            ("g", "little"),
+        ] {
+            assert!(DisplayUnits::METRIC.of(unit).read(text).is_err(), "{text}");
         }
     }
 

@@ -279,11 +279,16 @@ impl App {
         }
     }
 
-    fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
-        let dialog_is_open = self.workbench.opening().is_some()
+    /// Whether something stands in the way of the screen: a sheet over it, or a book that is being opened.
+    fn asks(&self) -> bool {
+        self.workbench.opening().is_some()
             || self.view.dialog.is_some()
             || self.workbench.pending().is_some()
-            || safekeeping::asks(&self.workbench, &self.view.safekeeping);
+            || safekeeping::asks(&self.workbench, &self.view.safekeeping)
+    }
+
+    fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
+        let dialog_is_open = self.asks();
         for command in commands::pressed(ctx) {
             if !dialog_is_open {
                 self.carry_out(command, actions);
@@ -504,6 +509,13 @@ impl App {
         if self.workbench.wants_to_quit() && !self.closing {
             self.closing = true;
             ctx.send_viewport_cmd(ViewportCommand::Close);
+        }
+        // What lies under a sheet gets no keyboard until the sheet has been gone for a frame.
+        if ctx.memory(|memory| memory.top_modal_layer().is_some()) {
+            if self.view.focus_wanted.is_some() && !self.asks() {
+                ctx.request_repaint();
+            }
+            return;
         }
         if let Some(field) = self
             .view

@@ -8,6 +8,7 @@ use super::Screen;
 use super::commands::UiCommand;
 use super::look_up;
 use super::shell::BookInHand;
+use super::spreadsheet::{Cell, Table, copy_ui};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 pub(super) use super::words::quiet_ui;
@@ -451,8 +452,8 @@ fn unsaved_ui(
     keep
 }
 
-/// Room for the title above the keys, the button below them and the edges of the window, in points.
-const ROUND_THE_KEYS: f32 = 45.0 * grid::STEP;
+/// Room for the title above the keys, the buttons below them and the edges of the window, in points.
+const ROUND_THE_KEYS: f32 = 52.0 * grid::STEP;
 
 fn keys_ui(ui: &mut Ui) -> bool {
     title_ui(ui, "Keys");
@@ -468,12 +469,13 @@ fn keys_ui(ui: &mut Ui) -> bool {
             "Larger, smaller, as it was",
         ),
     ];
-    let table = UiCommand::ALL
+    let of_commands = UiCommand::ALL
         .into_iter()
         .map(|command| (command.keys_in_words(), command.explanation()));
     let others = others
         .into_iter()
         .map(|(keys, words)| (keys.to_owned(), words));
+    let keys: Vec<_> = of_commands.chain(others).collect();
     // Where the window is low they scroll, so that the way out stays in sight.
     let most = ui.ctx().content_rect().height() - ROUND_THE_KEYS;
     egui::ScrollArea::vertical()
@@ -483,13 +485,21 @@ fn keys_ui(ui: &mut Ui) -> bool {
                 .num_columns(2)
                 .spacing([grid::APART, grid::TIGHT])
                 .show(ui, |ui| {
-                    for (keys, words) in table.chain(others) {
+                    for (keys, words) in &keys {
                         ui.label(RichText::new(keys).color(palette.text_strong));
-                        ui.label(RichText::new(words).color(palette.text_normal));
+                        ui.label(RichText::new(*words).color(palette.text_normal));
                         ui.end_row();
                     }
                 });
         });
+    ui.add_space(grid::TIGHT);
+    copy_ui(ui, "keys", || {
+        let mut table = Table::new(["keys", "what they do"]);
+        for (keys, words) in &keys {
+            table.row([keys.as_str(), words].map(Cell::words));
+        }
+        table
+    });
     ui.add_space(grid::NEAR);
     !main_button_ui(ui, "Close", true)
 }

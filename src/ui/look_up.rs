@@ -9,7 +9,7 @@ use super::dialogs::{quiet_ui, title_ui};
 use super::field::select_all;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
-use super::{counter_area, recipe_area, safekeeping};
+use super::{counter_area, ladder_area, recipe_area, safekeeping};
 use crate::book::{Book, Hit, Hits, LookUpIndex, Spot};
 use crate::quantity::{name_as_shown, show_grouped};
 use crate::workbench::Shown;
@@ -272,6 +272,10 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
         }
         Spot::Measure(id) => at_counter(view, counter_area::ItemId::Measure(id.clone())),
         Spot::Vessel(id) => at_counter(view, counter_area::ItemId::Vessel(id.clone())),
+        Spot::SugarLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Sugar, *at),
+        Spot::IceLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Ice, *at),
+        Spot::Shop => at_shop(view, counter_area::shop_name_focus()),
+        Spot::BookNote => at_shop(view, counter_area::book_note_focus()),
     }
 }
 
@@ -285,6 +289,12 @@ fn show(
         version: version.cloned(),
     });
     view.area = Area::Recipe;
+}
+
+fn at_shop(view: &mut ViewState, field: String) {
+    view.area = Area::Counter;
+    view.counter.look_at(counter_area::Kind::Shop);
+    view.focus_wanted = Some(field);
 }
 
 fn at_counter(view: &mut ViewState, item: counter_area::ItemId) {

@@ -1,6 +1,8 @@
 //! Words as every area sets them: headings, and what can be passed over.
 
-use egui::{Label, Response, RichText, Role, Sense, Ui, WidgetInfo, vec2};
+use std::sync::Arc;
+
+use egui::{Color32, Galley, Label, Response, RichText, Role, Sense, Ui, Vec2, WidgetInfo, vec2};
 
 use super::theme::{self, TypeStyle, grid};
 
@@ -15,19 +17,38 @@ pub(super) fn subheading_ui(ui: &mut Ui, words: &str) -> Response {
     heading_in(ui, words, TypeStyle::Strong)
 }
 
+/// A small heading that is quieter than what stands below it: in a menu, and where a sheet's own figures come first.
+pub(super) fn small_heading_ui(ui: &mut Ui, words: &str) -> Response {
+    let colour = theme::palette(ui.visuals()).text_quiet;
+    let galley = laid_out(ui, words, TypeStyle::Small, colour);
+    // No wider than its words: a menu is as wide as what is in it.
+    let size = galley.size() + vec2(0.0, grid::TIGHT);
+    drawn_ui(ui, words, galley, size, colour)
+}
+
 fn heading_in(ui: &mut Ui, words: &str, style: TypeStyle) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let galley = ui.painter().layout(
-        words.to_owned(),
-        style.font_id(),
-        palette.text_strong,
-        ui.available_width(),
-    );
+    let colour = theme::palette(ui.visuals()).text_strong;
+    let galley = laid_out(ui, words, style, colour);
     let size = vec2(ui.available_width(), galley.size().y + grid::TIGHT);
+    drawn_ui(ui, words, galley, size, colour)
+}
+
+fn laid_out(ui: &Ui, words: &str, style: TypeStyle, colour: Color32) -> Arc<Galley> {
+    let width = ui.available_width();
+    ui.painter()
+        .layout(words.to_owned(), style.font_id(), colour, width)
+}
+
+fn drawn_ui(
+    ui: &mut Ui,
+    words: &str,
+    galley: Arc<Galley>,
+    size: Vec2,
+    colour: Color32,
+) -> Response {
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Heading, true, words));
-    ui.painter()
-        .galley(rect.left_top(), galley, palette.text_strong);
+    ui.painter().galley(rect.left_top(), galley, colour);
     response
 }
 

@@ -394,3 +394,47 @@ fn a_card_is_never_written_over_the_book() {
     assert!(message.contains("replace the book itself"), "{message}");
     assert_eq!(std::fs::read(path).unwrap(), before);
 }
+
+#[test]
+fn a_history_is_told_of_every_book_that_has_the_recipe() {
+    let folder = tempfile::tempdir().unwrap();
+    let book = evensip::book_file::built_in_book().unwrap();
+    let id = evensip::book::RecipeId::new("hob-and-ember").unwrap();
+    let mut without = book.clone();
+    without.recipes.remove(&id);
+    let path = |name: &str, book: &evensip::book::Book| {
+        let path = folder.path().join(name);
+        std::fs::write(&path, evensip::book_file::write(book)).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let (lacking, having) = (path("without.ron", &without), path("with.ron", &book));
+    let several = ["check", &lacking, &having, "--history", "hob-and-ember"];
+    let output = evensip(&several);
+    assert_eq!(output.status.code(), Some(0), "{output:?}");
+    let (said, complained) = (
+        String::from_utf8(output.stdout).unwrap(),
+        String::from_utf8(output.stderr).unwrap(),
+    );
+    assert!(
+        said.contains(&format!("{having}: history of Hob & Ember")),
+        "{said}"
+    );
+    assert!(!said.contains(&format!("{lacking}: history")), "{said}");
+    assert!(
+        said.lines().any(|line| line.starts_with(&lacking)),
+        "it is checked all the same"
+    );
+    let about_it = format!("{lacking}: there is no recipe `hob-and-ember`");
+    assert!(complained.contains(&about_it), "{complained}");
+    let document = json(&[&several[..], &["--json"]].concat());
+    assert!(document["books"][0]["history"].is_null(), "{document}");
+    assert!(document["books"][1]["history"][0].is_object(), "{document}");
+    // Wrong usage when no book has it, after both have been checked; and of a single book, as before.
+    let none = evensip(&["check", &lacking, &lacking, "--history", "hob-and-ember"]);
+    assert_eq!(none.status.code(), Some(2));
+    let said = String::from_utf8(none.stdout).unwrap();
+    let summaries = said.lines().filter(|line| line.contains(" recipes: "));
+    assert_eq!(summaries.count(), 2, "{said}");
+    let single = evensip(&["check", &lacking, "--history", "hob-and-ember"]);
+    assert_eq!((single.status.code(), single.stdout.len()), (Some(2), 0));
+}

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use egui::{Key, Modifiers, OutputCommand, vec2};
+use egui::{Key, Modifiers, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Amount, LineId, RecipeId};
@@ -10,6 +10,8 @@ use evensip::cards::{CardOptions, CardRequest, Drink, card};
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
+
+use crate::window::copied;
 
 type Window = Harness<'static, App>;
 
@@ -67,24 +69,6 @@ fn assert_near(found: f64, expected: f64, tolerance: f64) {
         (found - expected).abs() <= tolerance,
         "{found} is not {expected}"
     );
-}
-
-/// What the button of a table puts on the clipboard.
-fn copied(window: &mut Window, table: &str) -> Vec<Vec<String>> {
-    window
-        .get_by_label(&format!("Copy the table: {table}"))
-        .click();
-    window.step();
-    let commands = &window.output().platform_output.commands;
-    let text = commands.iter().find_map(|command| match command {
-        OutputCommand::CopyText(text) => Some(text.clone()),
-        _ => None,
-    });
-    let text = text.unwrap_or_else(|| panic!("{table} is not copied"));
-    window.run();
-    text.lines()
-        .map(|line| line.split('\t').map(str::to_owned).collect())
-        .collect()
 }
 
 /// The line of the recipe in hand with this ingredient, as it is drawn: a change of what is approved goes into a new draft.

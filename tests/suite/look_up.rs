@@ -5,7 +5,8 @@ use std::time::{Duration, Instant};
 use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{
-    Book, FoundKind, Hit, Ingredient, IngredientId, LineId, LookUpIndex, Recipe, RecipeId, Spot,
+    Book, FoundKind, Hit, Ingredient, IngredientId, LineId, LookUpIndex, MeasureKind, NamedLevel,
+    Recipe, RecipeId, Spot,
 };
 use evensip::book_file::built_in_book;
 use evensip::ui::Area;
@@ -48,6 +49,86 @@ fn every_kind_of_thing_is_found_by_its_words() {
         .unwrap();
     let hits = found(&book, &format!("{} {}", recipe.name, approval.reason));
     assert_eq!(hits[0].spot, Spot::Approval(recipe.id.clone(), 0));
+}
+
+#[test]
+fn the_shop_its_levels_and_the_note_of_the_book_are_found_and_a_pump_by_what_it_is() {
+    let mut book = built_in_book().unwrap();
+    book.settings.sugar_levels = vec![
+        NamedLevel {
+            name: "as it comes".into(),
+            percent: 100.0,
+        },
+        NamedLevel {
+            name: "Mondsüß".into(),
+            percent: 62.5,
+        },
+    ];
+    let mut pump = book
+        .measures
+        .iter()
+        .find(|item| item.kind == MeasureKind::Pump)
+        .unwrap()
+        .as_ref()
+        .clone();
+    pump.name = "The tall one".into();
+    let id = pump.id.clone();
+    book.measures.put(pump);
+    let best = |typed: &str| {
+        let hits = found(&book, typed);
+        let hit = hits.first().unwrap_or_else(|| panic!("{typed}"));
+        (hit.spot.clone(), hit.place.clone())
+    };
+    assert_eq!(
+        best("mondsuss"),
+        (Spot::SugarLevel(1), "of sugar, 62.5 %".into())
+    );
+    assert_eq!(best("little ice").0, Spot::IceLevel(1));
+    assert_eq!(best("harrowmere counter").0, Spot::Shop);
+    let note = found(&book, "everything invented");
+    assert_eq!(
+        (&note[0].spot, &*note[0].place),
+        (&Spot::BookNote, "on the book")
+    );
+    assert!(note[0].name.contains("invented"), "{note:?}");
+    for typed in ["tall pump", "tall press"] {
+        assert_eq!(
+            best(typed),
+            (Spot::Measure(id.clone()), "pump".into()),
+            "{typed}"
+        );
+    }
+    assert!(
+        found(&book, "pump")
+            .iter()
+            .any(|hit| hit.spot == Spot::Measure(id.clone()))
+    );
+    book.settings = evensip::book::Settings::default();
+    assert!(
+        found(&book, "note")
+            .iter()
+            .all(|hit| hit.spot != Spot::BookNote),
+        "an empty note is nothing"
+    );
+}
+
+#[test]
+fn what_was_found_of_the_shop_gets_the_keyboard_in_its_field() {
+    for (words, field) in [
+        ("everything here is invented", "Note on the book"),
+        ("harrowmere tea counter", "Name of the shop"),
+        ("little ice", "Name of level ice 2"),
+        ("cold months", "Note on the recipe"),
+    ] {
+        let mut window = window();
+        open(&mut window);
+        typed(&mut window, words);
+        press(&mut window, Modifiers::NONE, Key::Enter);
+        window.run();
+        let focused = window.get_by(|node| node.is_focused() && !node.is_disabled());
+        let label = focused.accesskit_node().label().unwrap_or_default();
+        assert_eq!(label, field, "{words}");
+    }
 }
 
 #[test]

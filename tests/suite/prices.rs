@@ -147,6 +147,45 @@ fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stay
 }
 
 #[test]
+fn a_list_of_the_day_of_a_typed_price_replaces_it_unless_another_supplier_asks_it() {
+    let mut book = built_in_book().unwrap();
+    let day = "2026-11-25";
+    let mut typed = item(&book);
+    let paid = typed.price.clone().unwrap();
+    typed.type_price(Some((paid.pack + 1.0, paid.grams)), day);
+    typed.supplier = "Ombery".to_owned();
+    book.ingredients.put(typed.clone());
+    let brought = |pack: f64, supplier: &str, day: &str| {
+        let text = format!(
+            "name,brand,price,pack,supplier\n{},{},{pack},{} g,{supplier}\n",
+            typed.name, typed.brand, paid.grams
+        );
+        let table = read_table(text.as_bytes(), None).unwrap();
+        let mapping = guess_mapping(&table.headings);
+        let review = review_price_list(&book, &table, &mapping, DecimalSign::Point, day);
+        match &review.lines[0].outcome {
+            Outcome::Changed { ingredient, .. } => ingredient.as_ref().clone(),
+            other => panic!("{other:?}"),
+        }
+    };
+    let earlier = |item: &Ingredient| -> Vec<f64> {
+        item.earlier_prices.iter().map(|price| price.pack).collect()
+    };
+    for supplier in ["", "Ombery"] {
+        let after = brought(paid.pack + 2.0, supplier, day);
+        assert_eq!(earlier(&after), [paid.pack], "{supplier}");
+        assert!((after.price.unwrap().pack - paid.pack - 2.0).abs() < 1e-9);
+    }
+    // What another supplier asks on the same day is no correction, and neither is another day.
+    let other = brought(paid.pack + 2.0, "Quenby", day);
+    assert_eq!(earlier(&other), [paid.pack, paid.pack + 1.0]);
+    assert_eq!(other.earlier_prices[1].supplier, "Ombery");
+    assert_eq!(other.supplier, "Quenby");
+    let later = brought(paid.pack + 2.0, "", "2026-11-26");
+    assert_eq!(earlier(&later), [paid.pack, paid.pack + 1.0]);
+}
+
+#[test]
 fn earlier_prices_are_written_only_where_there_are_any_and_read_again() {
     let mut book = built_in_book().unwrap();
     assert!(!write(&book).contains("earlier_prices"));

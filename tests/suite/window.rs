@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use egui::{Key, Modifiers, Role, vec2};
+use egui::{Key, Modifiers, OutputCommand, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{Book, RecipeId, VersionId};
@@ -92,4 +92,22 @@ pub(crate) fn settle(window: &mut Window) {
         std::thread::sleep(std::time::Duration::from_millis(5));
     }
     panic!("still looking");
+}
+
+/// What the button of a table puts on the clipboard.
+pub(crate) fn copied(window: &mut Window, table: &str) -> Vec<Vec<String>> {
+    window
+        .get_by_label(&format!("Copy the table: {table}"))
+        .click();
+    window.step();
+    let commands = &window.output().platform_output.commands;
+    let text = commands.iter().find_map(|command| match command {
+        OutputCommand::CopyText(text) => Some(text.clone()),
+        _ => None,
+    });
+    let text = text.unwrap_or_else(|| panic!("{table} is not copied"));
+    window.run();
+    text.lines()
+        .map(|line| line.split('\t').map(str::to_owned).collect())
+        .collect()
 }

@@ -25,12 +25,16 @@ pub enum FoundKind {
     Vessel,
     /// A flavour of an ingredient.
     Flavour,
+    /// A level of sugar or ice by what the shop calls it.
+    Level,
     /// An instruction of a recipe or version.
     Instruction,
     /// A note.
     Note,
     /// An approval.
     Approval,
+    /// The shop by its name.
+    Shop,
 }
 
 impl FoundKind {
@@ -43,9 +47,11 @@ impl FoundKind {
             Self::Measure => "measure",
             Self::Vessel => "vessel",
             Self::Flavour => "flavour",
+            Self::Level => "level",
             Self::Instruction => "instruction",
             Self::Note => "note",
             Self::Approval => "approval",
+            Self::Shop => "shop",
         }
     }
 }
@@ -69,6 +75,14 @@ pub enum Spot {
     Measure(MeasureId),
     /// A vessel.
     Vessel(VesselId),
+    /// A level of sugar, by its number from 0.
+    SugarLevel(usize),
+    /// A level of ice, by its number from 0.
+    IceLevel(usize),
+    /// The name of the shop.
+    Shop,
+    /// The note on the book.
+    BookNote,
 }
 
 /// A thing that can be found.

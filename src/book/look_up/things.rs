@@ -2,11 +2,20 @@
 
 use super::folded::folded;
 use super::{Fit, FoundKind, Hit, PIECE, Spot, Thing, WantedWords};
-use crate::book::{Approval, Book, Change, Entry, Ingredient, LineId, Recipe, Version, VersionId};
-use crate::quantity::excerpt;
+use crate::book::{
+    Approval, Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version,
+    VersionId,
+};
+use crate::quantity::{excerpt, show_compact};
 
 /// Longest name that is shown, in characters.
 const NAME: usize = 120;
+
+/// What a level is of.
+const SUGAR: &str = "sugar";
+const ICE: &str = "ice";
+/// What the note on the whole is on.
+const BOOK: &str = "the book";
 
 fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> Thing {
     let mut words = folded(name.trim());
@@ -39,7 +48,8 @@ pub(super) fn all(book: &Book) -> Vec<Thing> {
     }
     for item in &book.measures {
         let kind = FoundKind::Measure;
-        let beside = format!("{} {}", kind.word(), item.kind.words().0);
+        // What it is and what one use of it is called: a pump gives presses.
+        let beside = [kind.word(), item.kind.word(), item.kind.words().0].join(" ");
         let spot = Spot::Measure(item.id.clone());
         things.push(thing(kind, spot, &item.name, &beside, &item.note));
     }
@@ -49,7 +59,35 @@ pub(super) fn all(book: &Book) -> Vec<Thing> {
         let spot = Spot::Vessel(item.id.clone());
         things.push(thing(kind, spot, &item.name, &beside, &item.note));
     }
+    of_shop(&book.settings, &mut things);
     things
+}
+
+fn of_shop(settings: &Settings, things: &mut Vec<Thing>) {
+    let levels = [
+        (
+            settings.sugar_levels(),
+            SUGAR,
+            Spot::SugarLevel as fn(usize) -> Spot,
+        ),
+        (settings.ice_levels(), ICE, Spot::IceLevel),
+    ];
+    for (levels, of, spot) in levels {
+        for (at, level) in levels.iter().enumerate() {
+            let kind = FoundKind::Level;
+            let beside = format!("{of} {}", kind.word());
+            things.push(thing(kind, spot(at), &level.name, &beside, ""));
+        }
+    }
+    if !settings.shop.trim().is_empty() {
+        let kind = FoundKind::Shop;
+        things.push(thing(kind, Spot::Shop, &settings.shop, kind.word(), ""));
+    }
+    if !settings.note.trim().is_empty() {
+        let kind = FoundKind::Note;
+        let beside = format!("{BOOK} {}", kind.word());
+        things.push(thing(kind, Spot::BookNote, "", &beside, &settings.note));
+    }
 }
 
 fn of_ingredient(item: &Ingredient, things: &mut Vec<Thing>) {
@@ -221,12 +259,20 @@ pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) ->
         }
         Spot::Measure(id) => {
             let item = book.measure(id)?;
-            (item.name.clone(), String::new(), in_text(&item.note))
+            let kind = item.kind.word().to_owned();
+            (item.name.clone(), kind, in_text(&item.note))
         }
         Spot::Vessel(id) => {
             let item = book.vessel(id)?;
             let kind = item.kind.word().to_owned();
             (item.name.clone(), kind, in_text(&item.note))
+        }
+        Spot::SugarLevel(at) => of_level(&book.settings.sugar_levels(), *at, SUGAR)?,
+        Spot::IceLevel(at) => of_level(&book.settings.ice_levels(), *at, ICE)?,
+        Spot::Shop => (book.settings.shop.clone(), String::new(), String::new()),
+        Spot::BookNote => {
+            let piece = wanted.piece_of(&book.settings.note, PIECE);
+            (piece, format!("on {BOOK}"), String::new())
         }
     };
     Some(Hit {
@@ -236,6 +282,13 @@ pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) ->
         place: excerpt(&place, NAME),
         piece,
     })
+}
+
+/// What is said of a level.
+fn of_level(levels: &[NamedLevel], at: usize, of: &str) -> Option<(String, String, String)> {
+    let level = levels.get(at)?;
+    let place = format!("of {of}, {} %", show_compact(level.percent));
+    Some((level.name.clone(), place, String::new()))
 }
 
 fn approval_name(approval: &Approval, wanted: &WantedWords) -> String {

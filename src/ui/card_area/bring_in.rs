@@ -6,9 +6,10 @@ use egui::{Button, ComboBox, Grid, Label, RichText, ScrollArea, TextEdit, Ui};
 
 use super::model::CardState;
 use super::review::{self, ReviewState};
-use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe};
+use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe, TextTable};
 use crate::quantity::{excerpt, name_as_shown};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{heading_ui, quiet_ui};
 use crate::workbench::{Action, Command, ListContent, ListInHand};
@@ -191,9 +192,26 @@ fn mapping_ui(ui: &mut Ui, review: &mut ReviewState) {
                 }
             });
     });
+    copy_ui(ui, "columns", || as_table(&table, &columns));
     if let Some((at, field)) = chosen {
         review.map(at, field);
     }
+}
+
+/// A row for each column of the file: its heading, what it means, and what stands in it in the rows that are previewed.
+fn as_table(file: &TextTable, meanings: &[Option<Field>]) -> Table {
+    let previewed = || file.rows.iter().take(PREVIEW_ROWS);
+    let heads = ["column".to_owned(), "meaning".to_owned()];
+    let rows = previewed().map(|(line, _)| format!("line {line}"));
+    let mut table = Table::new(heads.into_iter().chain(rows));
+    for (at, heading) in file.headings.iter().enumerate() {
+        let meaning = meanings.get(at).copied().flatten();
+        let meaning = meaning.map_or("left out", Field::words);
+        let cells = previewed().map(|(_, cells)| cells.get(at).map_or("", String::as_str));
+        let row = [heading.as_str(), meaning].into_iter().chain(cells);
+        table.row(row.map(Cell::words));
+    }
+    table
 }
 
 fn recipe_ui(ui: &mut Ui, screen: &Screen<'_>, recipe: &ReadRecipe, actions: &mut Vec<Action>) {

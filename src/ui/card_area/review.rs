@@ -9,11 +9,12 @@ use super::bring_in::away_ui;
 use crate::book::Book;
 use crate::exchange::{
     Arrival, DecimalSign, Delimiter, Encoding, Field, ForeignRecipe, LineMapping, MappedTo,
-    Mapping, Outcome, Review, TextTable, arrival, decimal_sign_of, edits_of, guess_mapping,
-    propose_mappings, read_table, review_price_list,
+    Mapping, Outcome, Review, ReviewLine, TextTable, arrival, decimal_sign_of, edits_of,
+    guess_mapping, propose_mappings, read_table, review_price_list,
 };
 use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Command, ListContent, ListInHand, today};
@@ -196,12 +197,9 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
             } else {
                 ui.label(RichText::new(name).color(palette.text_quiet));
             }
-            let words = match &line.outcome {
-                Outcome::Changed { changes, .. } => {
-                    format!("{}: {}", line.word(), changes.join("; "))
-                }
-                Outcome::Skipped(why) => format!("{}: {why}", line.word()),
-                Outcome::New(_) | Outcome::Same => line.word().to_owned(),
+            let words = match outcome_details(line) {
+                details if details.is_empty() => line.word().to_owned(),
+                details => format!("{}: {details}", line.word()),
             };
             ui.add(Label::new(words).wrap());
         });
@@ -211,6 +209,47 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
             });
         }
     }
+    copy_ui(ui, "what would change", || {
+        list_as_table(&review, &state.refused)
+    });
+}
+
+/// What changes, or why it is not taken.
+fn outcome_details(line: &ReviewLine) -> String {
+    match &line.outcome {
+        Outcome::Changed { changes, .. } => changes.join("; "),
+        Outcome::Skipped(why) => why.clone(),
+        Outcome::New(_) | Outcome::Same => String::new(),
+    }
+}
+
+/// The list line by line, with what is ticked.
+fn list_as_table(review: &Review, refused: &[usize]) -> Table {
+    let heads = [
+        "line",
+        "ingredient",
+        "taken",
+        "outcome",
+        "details",
+        "doubts",
+    ];
+    let mut table = Table::new(heads);
+    for (at, line) in review.lines.iter().enumerate() {
+        let taken = match (line.is_change(), refused.contains(&at)) {
+            (false, _) => "",
+            (true, true) => "no",
+            (true, false) => "yes",
+        };
+        table.row([
+            Cell::figure(&line.line.to_string()),
+            Cell::words(&name_as_shown(&line.name)),
+            Cell::words(taken),
+            Cell::words(line.word()),
+            Cell::words(&outcome_details(line)),
+            Cell::words(&line.doubts.join("; ")),
+        ]);
+    }
+    table
 }
 
 /// The mappings of a recipe of another shop, and what comes of them.
@@ -252,13 +291,7 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
         .show(ui, |ui| {
             for (at, mapping) in state.mappings.iter_mut().enumerate() {
                 ui.label(name_as_shown(&mapping.foreign.name).as_ref());
-                let name = |to: &MappedTo| match to {
-                    MappedTo::Ours(id) => screen.book.ingredient(id).map_or_else(
-                        || id.to_string(),
-                        |item| name_as_shown(&item.full_name()).into_owned(),
-                    ),
-                    MappedTo::Added => "added as it is".to_owned(),
-                };
+                let name = |to: &MappedTo| mapped_words(screen, to);
                 let combo = ComboBox::from_id_salt(("mapping", at))
                     .selected_text(name(&mapping.to))
                     .width(240.0)
@@ -280,37 +313,67 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
                 ui.end_row();
             }
         });
+    copy_ui(ui, "what stands for what", || {
+        let mut table = Table::new(["theirs", "here", "why"]);
+        for mapping in &state.mappings {
+            table.row([
+                Cell::words(&name_as_shown(&mapping.foreign.name)),
+                Cell::words(&mapped_words(screen, &mapping.to)),
+                Cell::words(&mapping.why),
+            ]);
+        }
+        table
+    });
     if changed {
         state.arrival = None;
     }
 }
 
+/// What stands for an ingredient of another shop.
+fn mapped_words(screen: &Screen<'_>, to: &MappedTo) -> String {
+    match to {
+        MappedTo::Ours(id) => screen.book.ingredient(id).map_or_else(
+            || id.to_string(),
+            |item| name_as_shown(&item.full_name()).into_owned(),
+        ),
+        MappedTo::Added => "added as it is".to_owned(),
+    }
+}
+
+/// Amount and ingredient of each line, as this shop would make it.
+fn arrived_lines(screen: &Screen<'_>, arrived: &Arrival) -> Vec<[String; 2]> {
+    let entries = arrived.recipe.entries.iter();
+    let words = |line: &crate::book::Line| {
+        let ours = screen.book.ingredient(&line.ingredient).map(AsRef::as_ref);
+        let mut added = arrived.added.iter();
+        let item = ours.or_else(|| added.find(|item| item.id == line.ingredient));
+        let name = item.map_or_else(
+            || line.ingredient.to_string(),
+            |item| name_as_shown(&item.full_name()).into_owned(),
+        );
+        let amount = screen.book.amount_words_in(&line.amount, screen.units);
+        [amount, name]
+    };
+    entries
+        .filter_map(|entry| entry.line())
+        .map(words)
+        .collect()
+}
+
 fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, "As this shop would make it");
-    for line in arrived
-        .recipe
-        .entries
-        .iter()
-        .filter_map(|entry| entry.line())
-    {
-        let name = screen
-            .book
-            .ingredient(&line.ingredient)
-            .map(|item| name_as_shown(&item.full_name()).into_owned())
-            .or_else(|| {
-                arrived
-                    .added
-                    .iter()
-                    .find(|item| item.id == line.ingredient)
-                    .map(crate::book::Ingredient::full_name)
-            })
-            .unwrap_or_else(|| line.ingredient.to_string());
-        ui.label(format!(
-            "{} {name}",
-            screen.book.amount_words_in(&line.amount, screen.units)
-        ));
+    let lines = arrived_lines(screen, arrived);
+    for [amount, name] in &lines {
+        ui.label(format!("{amount} {name}"));
     }
+    copy_ui(ui, "lines", || {
+        let mut table = Table::new(["amount", "ingredient"]);
+        for line in &lines {
+            table.row(line.each_ref().map(|words| Cell::words(words)));
+        }
+        table
+    });
     let steps = |distance: Option<f64>| {
         distance.map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2))
     };

@@ -7,6 +7,7 @@ use egui::{Color32, Galley, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 use super::model::{Cell, Part, Row};
 use crate::ui::glossary::Explained as _;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::heading_ui;
 
 /// Room for the name of a row, in points.
 pub(super) const NAME: f32 = 44.0 * grid::STEP;
@@ -24,10 +25,7 @@ pub(super) fn column_width(available: f32, columns: usize) -> f32 {
 
 /// A part with its heading.
 pub(super) fn part_ui(ui: &mut Ui, part: &Part, column: f32) {
-    let palette = theme::palette(ui.visuals());
-    let heading = egui::RichText::new(part.heading).font(TypeStyle::Heading.font_id());
-    ui.label(heading.color(palette.text_strong));
-    ui.add_space(grid::TIGHT);
+    heading_ui(ui, part.heading);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (at, row) in part.rows.iter().enumerate() {

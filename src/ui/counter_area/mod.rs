@@ -180,6 +180,16 @@ pub(super) fn flavour_focus(item: &ItemId, at: usize) -> String {
     field_key(&item.place(), &format!("flavour {at}"))
 }
 
+/// The name of the field of the shop's name.
+pub(super) fn shop_name_focus() -> String {
+    field_key(shop::PLACE, "shop")
+}
+
+/// The name of the field of the note on the book.
+pub(super) fn book_note_focus() -> String {
+    field_key(shop::PLACE, "note")
+}
+
 /// Goes to where undo or redo was; `false` when that was not at the counter.
 pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
     let Some(rest) = focus

@@ -17,7 +17,7 @@ use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields, in points.
@@ -531,15 +531,8 @@ pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&
 
 /// The name of a group of rows.
 pub(super) fn section_ui(ui: &mut Ui, words: &str) -> Response {
-    let palette = theme::palette(ui.visuals());
-    ui.add_space(grid::EASY);
-    let heading = ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Strong.font_id())
-            .color(palette.text_strong),
-    );
-    ui.add_space(2.0);
-    heading
+    ui.add_space(grid::TIGHT);
+    subheading_ui(ui, words)
 }
 
 /// Words that are pressed like a link.
@@ -602,7 +595,7 @@ pub(super) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
 }
 
 /// An uncertainty with its two leading digits.
-fn plain_to(value: f64) -> String {
+pub(super) fn plain_to(value: f64) -> String {
     crate::quantity::rounded(value, Some(value)).value
 }
 

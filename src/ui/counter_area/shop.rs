@@ -14,6 +14,9 @@ use crate::workbench::Action;
 /// From this width on the steps stand beside the settings, in points.
 const TWO: f32 = 1060.0;
 
+/// What the settings are called among the items of the counter.
+pub(super) const PLACE: &str = "shop/settings";
+
 /// The editor; tells whether a field was left with Escape.
 pub(super) fn editor_ui(
     ui: &mut Ui,
@@ -25,7 +28,7 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(
         settings.clone(),
         counter.units,
-        "shop/settings",
+        PLACE,
         Edit::SetSettings,
         &mut view.drafts,
         actions,

@@ -7,7 +7,9 @@ use super::sheet::{Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, sect
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
+use crate::quantity::{DisplayUnits, ShownUnit};
 use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
 
@@ -37,10 +39,11 @@ pub(super) fn steps_ui(
         number_heading_ui(ui, "weight", NUMBER);
     });
     let mut said = "";
-    for axis in axes(counter, before) {
-        step_ui(ui, sheet, before, &axis);
+    let axes = axes(counter, before);
+    for axis in &axes {
+        step_ui(ui, sheet, before, axis);
         // All flavours rest on the same source, which is said once.
-        let source = default_of(&axis).source;
+        let source = default_of(axis).source;
         if source != said {
             let palette = theme::palette(ui.visuals());
             let text = RichText::new(source)
@@ -50,6 +53,54 @@ pub(super) fn steps_ui(
             ui.add_space(grid::NEAR);
             said = source;
         }
+    }
+    copy_ui(ui, "noticeable steps", || {
+        as_table(before, counter.units, &axes)
+    });
+}
+
+/// The steps for a spreadsheet: the shop's own, or what holds in its place, and whose each is.
+fn as_table(settings: &Settings, units: DisplayUnits, axes: &[Axis]) -> Table {
+    let part = spreadsheet::head("part", "%");
+    let heads = ["axis", part.as_str(), "floor", "unit", "weight", "whose"];
+    let mut table = Table::new(heads);
+    for axis in axes {
+        let own = settings.steps.iter().find(|step| step.axis == *axis);
+        let whose = own.map_or(default_of(axis).source, |_| "the shop's own");
+        let first = first_step(settings, axis);
+        let step = own.unwrap_or(&first);
+        table.row([
+            Cell::words(axis.word()),
+            Cell::figure(&plain(100.0 * step.fraction)),
+            Cell::figure(&plain(step.floor)),
+            Cell::words(floor_unit(units, axis).symbol),
+            Cell::figure(&plain(step.weight)),
+            Cell::words(whose),
+        ]);
+    }
+    table
+}
+
+/// The step that holds as long as the shop has none of its own.
+fn first_step(settings: &Settings, axis: &Axis) -> StepSetting {
+    let default = default_of(axis);
+    let without = Settings {
+        steps: Vec::new(),
+        ..settings.clone()
+    };
+    StepSetting {
+        axis: axis.clone(),
+        fraction: default.fraction,
+        floor: default.floor,
+        weight: noticeable_step(&without, axis, 0.0).1,
+    }
+}
+
+/// The floor of a step is a difference.
+fn floor_unit(units: DisplayUnits, axis: &Axis) -> ShownUnit<'_> {
+    match axis {
+        Axis::Temperature => units.of("K"),
+        other => units.of(other.unit()),
     }
 }
 
@@ -89,22 +140,9 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
     let palette = theme::palette(ui.visuals());
     let own = before.steps.iter().find(|step| step.axis == *axis);
     let default = default_of(axis);
-    let without = Settings {
-        steps: Vec::new(),
-        ..before.clone()
-    };
-    let first = StepSetting {
-        axis: axis.clone(),
-        fraction: default.fraction,
-        floor: default.floor,
-        weight: noticeable_step(&without, axis, 0.0).1,
-    };
+    let first = first_step(before, axis);
     let word = axis.word();
-    // The floor of a step is a difference.
-    let unit = match axis {
-        Axis::Temperature => sheet.units.of("K"),
-        other => sheet.units.of(other.unit()),
-    };
+    let unit = floor_unit(sheet.units, axis);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         cell_ui(ui, AXIS, |ui| {

@@ -8,8 +8,9 @@ use crate::quantity::{parse_number, show_compact};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{self, Icon};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::subheading_ui;
 use crate::workbench::Action;
 
 /// Width of the field for a name, in points.
@@ -21,8 +22,10 @@ const MOST: usize = 12;
 
 /// Which list of the settings.
 #[derive(Clone, Copy, PartialEq, Eq)]
-enum Kind {
+pub(in crate::ui) enum Kind {
+    /// Of the added sweetness.
     Sugar,
+    /// Of the ice.
     Ice,
 }
 
@@ -49,6 +52,16 @@ impl Kind {
         }
         settings
     }
+}
+
+/// The place of a level in its list, by its number from 0, as its fields are called.
+fn place_of(kind: Kind, at: usize) -> String {
+    format!("{} {}", kind.words(), at + 1)
+}
+
+/// The name of the field of the name of a level.
+pub(super) fn name_key(kind: Kind, at: usize) -> String {
+    format!("field level name {}", place_of(kind, at))
 }
 
 /// The lists, folded away until they are wanted.
@@ -90,18 +103,13 @@ fn list_ui(
     let palette = theme::palette(ui.visuals());
     let settings = &screen.book.settings;
     let levels = kind.of(settings);
-    let heading = RichText::new(format!("Levels of {}", kind.words()));
-    ui.label(
-        heading
-            .font(TypeStyle::Strong.font_id())
-            .color(palette.text_strong),
-    );
+    subheading_ui(ui, &format!("Levels of {}", kind.words()));
     let mut wanted = levels.clone();
     let mut focus = format!("levels of {}", kind.words());
     for (index, level) in levels.iter().enumerate() {
-        let place = format!("{} {}", kind.words(), index + 1);
+        let place = place_of(kind, index);
         ui.horizontal(|ui| {
-            let key = format!("field level name {place}");
+            let key = name_key(kind, index);
             let name = format!("Name of level {place}");
             let (rect, _) = ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
             let field = Field::new(key.clone(), &name, &level.name).underlined();

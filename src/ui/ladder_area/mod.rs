@@ -9,10 +9,12 @@ use egui::{RichText, Ui};
 
 use super::Screen;
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::ViewState;
+use super::view_state::{Area, ViewState};
 use crate::quantity::name_as_shown;
 use crate::swap::{Adapted, Ladder};
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
+
+pub(super) use levels::Kind;
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 250.0 * grid::STEP;
@@ -24,6 +26,13 @@ const COLUMN: f32 = 190.0 * grid::STEP;
 pub(super) struct LadderState {
     /// Whether the names of the levels are open.
     levels_open: bool,
+}
+
+/// Shows a level of sugar or ice, by its number from 0, with the keyboard on its name.
+pub(super) fn show_level(view: &mut ViewState, kind: Kind, at: usize) {
+    view.area = Area::Variations;
+    view.ladder.levels_open = true;
+    view.focus_wanted = Some(levels::name_key(kind, at));
 }
 
 /// What was looked for in the background for this area.

@@ -10,7 +10,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
-use crate::ui::words::heading_ui;
+use crate::ui::words::{heading_ui, subheading_ui};
 use crate::workbench::{Action, Look, Variation, VariationKind};
 
 /// A heading, and what stands under it.
@@ -46,7 +46,6 @@ pub(super) fn sizes_ui(
             matches!(kind, VariationKind::Hot(_))
         }),
     ];
-    let palette = theme::palette(ui.visuals());
     for (words, belongs) in groups {
         let mut group = variations
             .iter()
@@ -55,9 +54,7 @@ pub(super) fn sizes_ui(
         if group.peek().is_none() {
             continue;
         }
-        ui.add_space(grid::NEAR);
-        let heading = RichText::new(words).font(TypeStyle::Strong.font_id());
-        ui.label(heading.color(palette.text_quiet));
+        subheading_ui(ui, words);
         for variation in group {
             variation_ui(ui, screen, variation, view, actions);
         }

@@ -5,13 +5,15 @@ mod model;
 use egui::{Button, EventFilter, Grid, Key, Label, Response, RichText, Ui};
 
 use super::Screen;
+use super::spreadsheet::{self, Cell, Table, copy_ui};
 use super::swap_area::{self, SwapState};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::widgets::{level_moved_ui, level_ui};
 use super::wording;
+use super::words::heading_ui;
 use crate::cards::CardKind;
-use crate::quantity::name_as_shown;
+use crate::quantity::{name_as_shown, show_number};
 use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
 use crate::workbench::{Action, Look, SwapFound, Workbench};
 
@@ -75,8 +77,7 @@ pub(super) fn lesson_area_ui(
     swap_area::follow(&mut view.swap, screen);
     let palette = theme::palette(ui.visuals());
     let Some(question) = view.swap.complete().cloned() else {
-        let heading = RichText::new("A lesson on a swap").font(TypeStyle::Heading.font_id());
-        ui.label(heading.color(palette.text_strong));
+        heading_ui(ui, "A lesson on a swap");
         let words = "Choose what goes and what comes instead. The group says what it expects of the drink, then the steps are \
                      revealed one by one: the plain swap first, then each amount that brings the taste back.";
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
@@ -193,13 +194,14 @@ fn step_ui(
             level_ui(ui, &before.difference, line, screen.units);
         }
     };
+    let table = |state: &LessonState| as_table(screen, answer, steps, state);
     if ui.available_width() >= SIDE_BY_SIDE {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = grid::FAR;
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
                 ui.set_width(EXPECTED);
-                expected_ui(ui, &outcomes, state);
+                expected_ui(ui, &outcomes, table, state);
             });
             ui.vertical(|ui| {
                 ui.set_width((ui.available_width() - grid::EASY).min(LEVEL));
@@ -207,14 +209,19 @@ fn step_ui(
             });
         });
     } else {
-        expected_ui(ui, &outcomes, state);
+        expected_ui(ui, &outcomes, table, state);
         ui.add_space(grid::EASY);
         show_level(ui, state.is_revealed);
     }
 }
 
 /// What the group expects of each axis and, once revealed, what came.
-fn expected_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
+fn expected_ui(
+    ui: &mut Ui,
+    outcomes: &[AxisMove],
+    table: impl FnOnce(&LessonState) -> Table,
+    state: &mut LessonState,
+) {
     let palette = theme::palette(ui.visuals());
     let asked = if state.is_revealed {
         "What came of it"
@@ -227,6 +234,9 @@ fn expected_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
     ui.label(asked.color(palette.text_strong));
     ui.add_space(grid::TIGHT);
     guesses_ui(ui, outcomes, state);
+    if state.is_revealed {
+        copy_ui(ui, "guesses", || table(state));
+    }
     ui.add_space(grid::NEAR);
     let (right, of) = state.guesses.score(state.step, outcomes);
     if state.is_revealed && of > 0 {
@@ -274,6 +284,38 @@ fn guesses_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
                 ui.end_row();
             }
         });
+}
+
+/// The guesses on every step that has been revealed, the one in hand the last, with what came.
+fn as_table(
+    screen: &Screen<'_>,
+    answer: &Answer,
+    steps: &[WalkStep],
+    state: &LessonState,
+) -> Table {
+    let moved = spreadsheet::head("moved", "noticeable steps");
+    let heads = ["step", "change", "axis", "expected", "what came", &moved];
+    let mut table = Table::new(heads.into_iter().chain(["as expected"]));
+    for at in 1..=state.step {
+        let does = swap_area::step_words(screen, answer, steps, at);
+        for outcome in axis_moves(&steps[at - 1].difference, &steps[at].difference) {
+            let taken = state.guesses.get(at, &outcome.axis);
+            let expected = taken.map(|guess| guess.words(&outcome.axis));
+            let moved = outcome.moved.map(|moved| show_number(moved, 1));
+            let judged = taken.zip(model::right(&outcome));
+            let judged = judged.map(|(guess, right)| if guess == right { "yes" } else { "no" });
+            table.row([
+                Cell::figure(&at.to_string()),
+                Cell::words(&does),
+                Cell::words(outcome.axis.word()),
+                Cell::words(&expected.unwrap_or_default()),
+                Cell::words(&outcome.words()),
+                Cell::figure(&moved.unwrap_or_default()),
+                Cell::words(judged.unwrap_or_default()),
+            ]);
+        }
+    }
+    table
 }
 
 /// "sweeter by 1.9 steps — as expected".

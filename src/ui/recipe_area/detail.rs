@@ -7,7 +7,7 @@ use super::model::{self, LineRow};
 use super::row::Columns;
 use super::{amount_cell, carry_out};
 use crate::book::{Carried, Change, Form, Role, Stage};
-use crate::quantity::{name_as_shown, parse_number};
+use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::field::{Field, draft_error_ui};
@@ -195,7 +195,7 @@ fn carried_ui(
 
 /// A number of grams.
 fn not_negative(text: &str) -> Result<f64, String> {
-    match parse_number(text.trim().trim_end_matches('g')) {
+    match parse_in_unit(text, "g") {
         Ok(number) if number < 0.0 => Err(format!(
             "less than nothing can't come along; found `{text}`"
         )),

@@ -8,9 +8,10 @@ use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::field::Field;
 use crate::ui::safekeeping::approvals_ui;
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::wording::stage_words;
+use crate::ui::words::small_heading_ui;
 use crate::workbench::Action;
 
 pub(super) fn history_ui(
@@ -32,14 +33,8 @@ pub(super) fn history_ui(
 }
 
 fn heading_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
-    ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet),
-    );
-    ui.add_space(grid::TIGHT);
+    small_heading_ui(ui, words);
 }
 
 /// The name of the field of the note.

@@ -9,7 +9,7 @@ use crate::quantity::excerpt;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{quiet_ui, small_heading_ui};
 use crate::workbench::{Action, Command};
 
 /// Longest name or reason in a line, in characters.
@@ -26,14 +26,8 @@ pub(in crate::ui) fn approvals_ui(
     if history.is_empty() {
         return;
     }
-    let palette = theme::palette(ui.visuals());
     ui.add_space(grid::EASY);
-    ui.label(
-        RichText::new("Approved")
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet),
-    );
-    ui.add_space(grid::TIGHT);
+    small_heading_ui(ui, "Approved");
     for record in history.iter().rev() {
         approval_ui(ui, screen, record, view, actions);
     }

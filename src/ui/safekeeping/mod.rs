@@ -17,6 +17,7 @@ use egui::{Context, Ui};
 
 use super::dialogs;
 use super::view_state::ViewState;
+use super::words::subheading_ui as heading_ui;
 use crate::book::{BookDifference, ItemId, RecipeId};
 use crate::workbench::{Action, BookStamp, Command, Home, Workbench};
 
@@ -202,17 +203,6 @@ fn size_words(bytes: u64) -> String {
         1_000..1_000_000 => format!("{} kB", bytes.div_ceil(KILO)),
         _ => format!("{}.{} MB", bytes / (KILO * KILO), bytes / 100_000 % 10),
     }
-}
-
-fn heading_ui(ui: &mut Ui, words: &str) {
-    use super::theme::{self, TypeStyle, grid};
-    let palette = theme::palette(ui.visuals());
-    ui.add_space(grid::EASY);
-    ui.label(
-        egui::RichText::new(words)
-            .font(TypeStyle::Strong.font_id())
-            .color(palette.text_strong),
-    );
 }
 
 fn sentence_ui(ui: &mut Ui, words: &str) {

@@ -1,18 +1,20 @@
 //! The brewing planner: water and leaf for so much tea, or the tea that comes off so much leaf.
 
-use egui::{Button, Color32, Ui};
+use egui::Ui;
 
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
-use super::sheet;
+use super::sheet::{self, Fact};
+use super::teas::{Teas, teas_ui};
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::balance::published::serving::BREWED_TEA_HOURS;
-use crate::balance::{BrewError, Infusion};
-use crate::book::{Ingredient, IngredientId, Nutrient, Role};
+use crate::balance::{BrewError, DayMinute, Infusion};
+use crate::book::{Ingredient, IngredientId, Nutrient};
 use crate::edit::Edit;
 use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
-use crate::ui::theme::{self, grid};
+use crate::ui::spreadsheet::copy_ui;
+use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::{Drafts, ViewState};
 use crate::workbench::Action;
@@ -72,6 +74,7 @@ const FIELDS: usize = 10;
 #[derive(Default)]
 pub(super) struct BrewingState {
     tea: Option<IngredientId>,
+    teas: Teas,
     infusion: Option<Infusion>,
     is_from_leaf: bool,
     text: [String; FIELDS],
@@ -114,64 +117,21 @@ pub(super) fn brewing_ui(
     view.serving.brewing = state;
 }
 
-/// Words of which one is chosen.
-fn choice_ui<T: PartialEq + Clone>(ui: &mut Ui, name: &str, chosen: &mut T, among: &[(T, String)]) {
-    let palette = theme::palette(ui.visuals());
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
-        for (value, words) in among {
-            let is_chosen = *chosen == *value;
-            let colour = if is_chosen {
-                palette.text_strong
-            } else {
-                palette.text_quiet
-            };
-            let text = egui::RichText::new(words).color(colour);
-            let button = Button::selectable(is_chosen, text)
-                .frame_when_inactive(false)
-                .fill(if is_chosen {
-                    palette.selection
-                } else {
-                    Color32::TRANSPARENT
-                });
-            if ui
-                .add(button)
-                .accessible_name(format!("{name}: {words}"))
-                .clicked()
-            {
-                *chosen = value.clone();
-            }
-        }
-    });
-}
-
 /// Which tea, how it is brewed, and which way round it is planned.
 fn choices_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut BrewingState) {
-    let mut teas: Vec<(Option<IngredientId>, String)> = vec![(None, "any tea".to_owned())];
-    let brewed = screen
-        .book
-        .ingredients
-        .iter()
-        .filter(|ingredient| ingredient.role == Role::Tea);
-    teas.extend(brewed.map(|ingredient| {
-        (
-            Some(ingredient.id.clone()),
-            name_as_shown(&ingredient.full_name()).into_owned(),
-        )
-    }));
-    choice_ui(ui, "Tea", &mut state.tea, &teas);
+    teas_ui(ui, screen.book, &mut state.teas, &mut state.tea);
     let infusions: Vec<(Infusion, String)> = Infusion::ALL
         .into_iter()
         .map(|infusion| (infusion, infusion.word().to_owned()))
         .collect();
     let mut infusion = state.infusion.unwrap_or(Infusion::Hot);
-    choice_ui(ui, "Infusion", &mut infusion, &infusions);
+    sheet::choice_ui(ui, "Infusion", &mut infusion, &infusions);
     state.infusion = Some(infusion);
     let ways = [
         (false, "so much tea is wanted".to_owned()),
         (true, "so much leaf is brewed".to_owned()),
     ];
-    choice_ui(ui, "Plan", &mut state.is_from_leaf, &ways);
+    sheet::choice_ui(ui, "Plan", &mut state.is_from_leaf, &ways);
 }
 
 impl BrewingState {
@@ -410,10 +370,15 @@ fn answer_ui(
             return;
         }
     };
+    let facts = facts(plan);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        amounts_ui(ui, plan);
-        found_ui(ui, plan);
+        for (name, value, unit) in &facts {
+            sheet::fact_ui(ui, name, value, unit);
+        }
+    });
+    copy_ui(ui, "brewing", || {
+        sheet::facts_as_table(facts.into_iter().chain(time_facts(plan)))
     });
     sheet::words_ui(ui, times_words(question, plan));
     let method = &plan.method;
@@ -440,31 +405,47 @@ fn steep_words(minutes: f64) -> String {
     }
 }
 
-/// Water and leaf, of each pot when there are several.
-fn amounts_ui(ui: &mut Ui, plan: &BrewPlan) {
+/// Water and leaf, of each pot when there are several, and the tea that comes of them.
+fn facts(plan: &BrewPlan) -> Vec<Fact<'static>> {
     let grams = |grams: f64| Value::digits(rounded(grams, None).value);
+    let figure = |figure: Uncertain| Value::known(figure, 3);
+    let fact = |name: &str, value: Value, unit: &'static str| (name.to_owned(), value, unit);
+    let mut facts = Vec::new();
     let pots = plan.batches.filter(|batches| batches.count > 1);
     if let Some(pots) = pots {
-        sheet::fact_ui(ui, "pots", &Value::digits(pots.count.to_string()), "");
-        sheet::fact_ui(ui, "water of each pot", &grams(pots.each.water), "g");
-        sheet::fact_ui(ui, "leaf of each pot", &grams(pots.each.leaf), "g");
+        facts.push(fact("pots", Value::digits(pots.count.to_string()), ""));
+        facts.push(fact("water of each pot", grams(pots.each.water), "g"));
+        facts.push(fact("leaf of each pot", grams(pots.each.leaf), "g"));
     }
     let of_all = if pots.is_some() { " of all pots" } else { "" };
-    sheet::fact_ui(ui, &format!("water{of_all}"), &grams(plan.whole.water), "g");
-    sheet::fact_ui(ui, &format!("leaf{of_all}"), &grams(plan.whole.leaf), "g");
-}
-
-fn found_ui(ui: &mut Ui, plan: &BrewPlan) {
+    facts.push(fact(
+        &format!("water{of_all}"),
+        grams(plan.whole.water),
+        "g",
+    ));
+    facts.push(fact(&format!("leaf{of_all}"), grams(plan.whole.leaf), "g"));
     let found = &plan.found;
-    let figure = |figure: Uncertain| Value::known(figure, 3);
-    sheet::fact_ui(ui, "ready tea", &figure(found.ready), "g");
-    sheet::fact_ui(ui, "kept back by the leaf", &figure(found.retained), "g");
-    sheet::fact_ui(ui, "strength", &figure(found.strength), "g/100 g");
     let caffeine = found.caffeine.map_or_else(
         || Value::not_known("caffeine of the leaf: not stated"),
         figure,
     );
-    sheet::fact_ui(ui, "caffeine", &caffeine, "mg");
+    facts.extend([
+        fact("ready tea", figure(found.ready), "g"),
+        fact("kept back by the leaf", figure(found.retained), "g"),
+        fact("strength", figure(found.strength), "g/100 g"),
+        fact("caffeine", caffeine, "mg"),
+    ]);
+    facts
+}
+
+/// When it is ready and until when it may be used; what is not known of them says the sentence below the facts.
+fn time_facts(plan: &BrewPlan) -> Vec<Fact<'static>> {
+    let ready = plan.times.map(|times| ("ready at", times.ready));
+    let use_by = plan.times.and_then(|times| times.use_by);
+    let use_by = use_by.map(|use_by| ("use by", use_by));
+    let of =
+        |(name, time): (&str, DayMinute)| (name.to_owned(), Value::digits(time.to_string()), "");
+    ready.into_iter().chain(use_by).map(of).collect()
 }
 
 fn times_words(question: &BrewQuestion, plan: &BrewPlan) -> String {

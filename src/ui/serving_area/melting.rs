@@ -11,7 +11,7 @@ use crate::quantity::{Uncertain, rounded, show_number};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::glossary::Term;
-use crate::ui::spreadsheet::copy_ui;
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::view_state::ViewState;
@@ -231,7 +231,17 @@ fn weighings_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions:
     for at in 0..view.serving.weighings.0.len() {
         weighing_ui(ui, at, view, actions);
     }
-    let Some((rate, u)) = MeltRate::from_weighings(&view.serving.weighings.read()) else {
+    let read = view.serving.weighings.read();
+    if !read.is_empty() {
+        copy_ui(ui, "weighings of ice", || {
+            let mut table = Table::new(["minutes".to_owned(), spreadsheet::head("ice left", "g")]);
+            for (minutes, grams) in &read {
+                table.row([minutes, grams].map(|number| Cell::figure(&number.to_string())));
+            }
+            table
+        });
+    }
+    let Some((rate, u)) = MeltRate::from_weighings(&read) else {
         return;
     };
     let figure = rounded(rate, u);

@@ -10,6 +10,7 @@ mod melting;
 mod nutrition;
 mod readings;
 mod sheet;
+mod teas;
 mod typed;
 mod yardsticks;
 

@@ -3,11 +3,11 @@
 use egui::{Label, Layout, RichText, Ui, vec2};
 
 use super::sheet::{self, Column, TableRow};
-use crate::balance::{Lens, Measurand, NutritionRow, PrintedValue, Reported};
+use crate::balance::{Lens, LineShare, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
 use crate::ui::Screen;
-use crate::ui::spreadsheet::copy_ui;
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::{role_colour, share_bar_ui};
@@ -138,7 +138,7 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
     }
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
-        for line in lines {
+        for line in &lines {
             let text = line.energy.map_or_else(
                 || "not stated".to_owned(),
                 |energy| format!("{} kJ", show_number(energy, 0)),
@@ -166,12 +166,34 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
                     role_colour(palette, line.role),
                     lit,
                 );
-                if let Some(energy) = line.energy.filter(|_| total > 0.0) {
-                    let part = format!("{} %", show_number(energy / total * 100.0, 0));
-                    let part = RichText::new(part).font(TypeStyle::Small.font_id());
+                if let Some(part) = part_of(line, total) {
+                    let part = RichText::new(format!("{part} %")).font(TypeStyle::Small.font_id());
                     ui.label(part.color(palette.text_quiet));
                 }
             });
         }
     });
+    if !lines.is_empty() {
+        copy_ui(ui, "energy", || energy_as_table(screen, &lines, total));
+    }
+}
+
+/// The percentage of the energy that a line brings, in digits.
+fn part_of(line: &LineShare, total: f64) -> Option<String> {
+    let energy = line.energy.filter(|_| total > 0.0)?;
+    Some(show_number(energy / total * 100.0, 0))
+}
+
+fn energy_as_table(screen: &Screen<'_>, lines: &[&LineShare], total: f64) -> Table {
+    let heads = [("ingredient", ""), ("energy", "kJ"), ("part", "%")];
+    let mut table = Table::new(heads.map(|(name, unit)| spreadsheet::head(name, unit)));
+    for line in lines {
+        let energy = line.energy.map(|energy| show_number(energy, 0));
+        table.row([
+            Cell::words(&wording::ingredient_name(screen.book, &line.ingredient)),
+            Cell::figure(energy.as_deref().unwrap_or("not stated")),
+            Cell::figure(&part_of(line, total).unwrap_or_default()),
+        ]);
+    }
+    table
 }

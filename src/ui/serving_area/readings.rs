@@ -10,6 +10,7 @@ use crate::quantity::{DisplayUnits, TemperatureUnit, show_number};
 use crate::ui::Screen;
 use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words;
@@ -99,6 +100,18 @@ pub(super) fn readings_ui(
     for at in 0..=run.readings.len() {
         reading_ui(ui, cup, &run, at, view, actions);
     }
+    if !run.readings.is_empty() {
+        copy_ui(ui, "thermometer readings", || as_table(&run, view.units));
+    }
+}
+
+fn as_table(run: &CoolingRun, units: DisplayUnits) -> Table {
+    let temperature = spreadsheet::head("temperature", units.of("°C").symbol);
+    let mut table = Table::new(["minutes", temperature.as_str()]);
+    for reading in &run.readings {
+        table.row(Half::BOTH.map(|half| Cell::figure(&half.shown(reading, units))));
+    }
+    table
 }
 
 fn put(cup: &Vessel, run: Option<CoolingRun>, key: &str) -> Action {

@@ -1,8 +1,8 @@
 //! What the sheets of this area are set with: headings, paragraphs, rows with one figure, tables of figures.
 
 use egui::{
-    Align2, Label, Popup, PopupCloseBehavior, Rect, Response, RichText, Role, Sense, Stroke,
-    StrokeKind, Ui, WidgetInfo, pos2, vec2,
+    Align2, Button, Color32, Label, Popup, PopupCloseBehavior, Rect, Response, RichText, Role,
+    Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
 use crate::balance::Measurand;
@@ -64,6 +64,37 @@ fn narrow(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> Response) -> Response {
         add(ui)
     })
     .inner
+}
+
+/// Words in a row of which one is chosen.
+pub(super) fn choice_ui<T: PartialEq + Clone>(
+    ui: &mut Ui,
+    name: &str,
+    chosen: &mut T,
+    among: &[(T, String)],
+) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
+        for (value, words) in among {
+            if chosen_word_ui(ui, name, words, *chosen == *value).clicked() {
+                *chosen = value.clone();
+            }
+        }
+    });
+}
+
+/// One of such words.
+pub(super) fn chosen_word_ui(ui: &mut Ui, name: &str, words: &str, is_chosen: bool) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (colour, fill) = if is_chosen {
+        (palette.text_strong, palette.selection)
+    } else {
+        (palette.text_quiet, Color32::TRANSPARENT)
+    };
+    let button = Button::selectable(is_chosen, RichText::new(words).color(colour))
+        .frame_when_inactive(false)
+        .fill(fill);
+    ui.add(button).accessible_name(format!("{name}: {words}"))
 }
 
 /// A row with one figure: "to drinking temperature, 58 °C   7.4 ± 1.1 min".

@@ -5,8 +5,10 @@ use egui::{Button, Label, RichText, Ui};
 use super::BookInHand;
 use crate::book::{Finding, Place, RecipeId, Severity, VersionId};
 use crate::quantity::name_as_shown;
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
+use crate::ui::words::heading_ui;
 use crate::workbench::Shown;
 
 pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
@@ -33,15 +35,30 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
             Severity::Error => "Errors: figures that need these are not known",
             Severity::Warning => "Worth a look",
         };
-        ui.label(
-            RichText::new(words)
-                .font(TypeStyle::Heading.font_id())
-                .color(palette.text_strong),
-        );
+        heading_ui(ui, words);
         for finding in of_kind {
             finding_ui(ui, finding, in_hand, view);
         }
     }
+    if !in_hand.findings.is_empty() {
+        ui.add_space(grid::NEAR);
+        copy_ui(ui, "findings", || as_table(in_hand.findings));
+    }
+}
+
+/// The findings in their order on the screen.
+fn as_table(findings: &[Finding]) -> Table {
+    let mut table = Table::new(["severity", "place", "finding"]);
+    for severity in [Severity::Error, Severity::Warning] {
+        for finding in findings.iter().filter(|one| one.severity == severity) {
+            table.row([
+                Cell::words(severity.word()),
+                Cell::words(&finding.place.to_string()),
+                Cell::words(&finding.kind.to_string()),
+            ]);
+        }
+    }
+    table
 }
 
 fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &mut ViewState) {

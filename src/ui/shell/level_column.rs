@@ -10,6 +10,7 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{cup, figure_list, level};
+use crate::ui::words::heading_ui;
 use crate::workbench::Standard;
 
 pub(super) fn level_column_ui(
@@ -96,12 +97,7 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
 
 fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new("No standard yet")
-            .font(TypeStyle::Heading.font_id())
-            .color(palette.text_strong),
-    )
-    .explained(Term::Standard);
+    heading_ui(ui, "No standard yet").explained(Term::Standard);
     let words = "Nothing has been approved: approve this version to set the standard that every other is held to.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);

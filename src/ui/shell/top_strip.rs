@@ -10,6 +10,7 @@ use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
+use crate::ui::words::small_heading_ui;
 use crate::workbench::{Action, Command, Intent, Sample};
 
 /// The part of the strip that the name of the book may take.
@@ -212,12 +213,7 @@ fn units_ui(ui: &mut Ui, view: &mut ViewState) {
 
 fn heading_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::NEAR);
-    let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet),
-    );
+    small_heading_ui(ui, words);
 }
 
 fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {

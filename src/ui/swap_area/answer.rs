@@ -62,6 +62,12 @@ pub(super) fn side_by_side_ui(
     actions: &mut Vec<Action>,
 ) {
     let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
+    if answer.suggestions.is_empty() {
+        // With suggestions the two drinks stand in their table.
+        copy_ui(ui, "standard and plain swap", || {
+            model::as_table(screen, answer)
+        });
+    }
     let drinks = drinks(screen, answer, chosen, &itself);
     let fits = |columns: usize| {
         ui.available_width() >= COLUMN * columns as f32 + grid::APART * (columns as f32 - 1.0)

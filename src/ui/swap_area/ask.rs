@@ -15,6 +15,7 @@ use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
 use crate::ui::wording::ingredient_name;
+use crate::ui::words::subheading_ui;
 
 /// From this width on the two lists stand side by side, in points.
 const SIDE_BY_SIDE: f32 = 150.0 * grid::STEP;
@@ -54,18 +55,9 @@ pub(in crate::ui) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut Swa
     }
 }
 
-fn subheading(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(words)
-            .font(TypeStyle::Strong.font_id())
-            .color(palette.text_strong),
-    );
-}
-
 fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     let is_another = matches!(state.choosing, Choosing::Another(_));
-    subheading(
+    subheading_ui(
         ui,
         if is_another {
             "What goes as well"
@@ -132,7 +124,7 @@ fn goes_already(state: &SwapState, id: &IngredientId) -> bool {
 }
 
 fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
-    subheading(ui, "What comes");
+    subheading_ui(ui, "What comes");
     let palette = theme::palette(ui.visuals());
     let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
         ui.label(RichText::new("First choose what goes.").color(palette.text_quiet));

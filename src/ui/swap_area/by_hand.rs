@@ -7,9 +7,11 @@ use super::{SwapState, accept, model};
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::spreadsheet::copy_ui;
+use crate::ui::theme::{self, grid};
 use crate::ui::widgets::level_moved_ui;
 use crate::ui::wording::ingredient_name;
+use crate::ui::words::heading_ui;
 use crate::workbench::Action;
 
 /// How far a slider reaches from the suggestion, in steps of the line.
@@ -119,15 +121,17 @@ fn slider_ui(
         let end = response.rect.bottom();
         let stroke = Stroke::new(grid::FOCUS_RING, palette.accent);
         ui.painter().vline(x, end - 2.0..=end + 4.0, stroke);
-        let amount = if *steps == 0 {
-            "none".to_owned()
-        } else {
-            screen
-                .book
-                .amount_words_in(&adjustable.amount(*steps), screen.units)
-        };
+        let amount = amount_words(screen, adjustable, *steps);
         ui.label(RichText::new(amount).color(palette.text_strong));
     });
+}
+
+fn amount_words(screen: &Screen<'_>, adjustable: &Adjustable, steps: i32) -> String {
+    if steps == 0 {
+        return "none".to_owned();
+    }
+    let amount = adjustable.amount(steps);
+    screen.book.amount_words_in(&amount, screen.units)
 }
 
 fn drink_ui(
@@ -142,8 +146,7 @@ fn drink_ui(
     let Some(nearby) = nearby else {
         return;
     };
-    let title = RichText::new("With these amounts").font(TypeStyle::Heading.font_id());
-    ui.label(title.color(palette.text_strong));
+    heading_ui(ui, "With these amounts");
     let line = line_words(answer);
     level_moved_ui(
         ui,
@@ -161,7 +164,16 @@ fn drink_ui(
     }
     ui.add_space(grid::NEAR);
     let standard = Some(&*answer.standard);
-    figures_ui(ui, &model::compared(screen, &nearby.balance, standard));
+    let figures = model::compared(screen, &nearby.balance, standard);
+    figures_ui(ui, &figures);
+    copy_ui(ui, "with these amounts", || {
+        let amounts = answer.adjustable.iter().zip(&nearby.point);
+        let amounts = amounts.map(|(adjustable, steps)| {
+            let name = ingredient_name(screen.book, &adjustable.line.ingredient);
+            (name, amount_words(screen, adjustable, *steps))
+        });
+        model::by_hand_as_table(amounts, &figures)
+    });
     ui.add_space(grid::NEAR);
     let is_here = state.point.as_ref() == Some(&nearby.point);
     ui.add_enabled_ui(is_current && is_here, |ui| {

@@ -201,7 +201,7 @@ fn demands_ui(
                 ui.label(words);
                 let name = capitalised(words);
                 let range = (0.0, most);
-                let figure = metric.of("");
+                let figure = metric.of(unit);
                 if let Some(value) =
                     number_ui(ui, &key, &name, *cap, figure, range, drafts, actions)
                 {
@@ -330,7 +330,7 @@ fn number_ui(
 
 /// A figure with as few digits as it needs.
 fn show_in(unit: ShownUnit<'_>, value: f64) -> String {
-    if unit.symbol.is_empty() {
+    if unit.is_metric() {
         show_compact(value)
     } else {
         unit.trimmed(value, 1)
@@ -378,6 +378,10 @@ mod tests {
         );
         assert_eq!(
             read_number("5,5", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
+            Ok(Some(5.5))
+        );
+        assert_eq!(
+            read_number("5500 mg", DisplayUnits::METRIC.of("g"), (0.0, 100.0)),
             Ok(Some(5.5))
         );
         let error = read_number("-3", DisplayUnits::METRIC.of(""), (0.0, 100.0)).unwrap_err();

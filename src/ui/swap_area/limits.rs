@@ -4,10 +4,11 @@ use egui::{Align, Checkbox, RichText, Sense, Ui, vec2};
 
 use super::conditions::{FIELD, quiet_ui};
 use crate::book::{Amount, Line, LineId, Resolved};
-use crate::quantity::show_count;
+use crate::quantity::{show_compact, show_count};
 use crate::swap::{Adjustable, Answer, Demands, LineLimit};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
 use crate::ui::wording::ingredient_name;
@@ -50,6 +51,7 @@ pub(super) fn limits_ui(
                 ui.end_row();
             }
         });
+    copy_ui(ui, "what may move", || as_table(screen, &rows, demands));
     for row in &rows {
         for end in End::BOTH {
             draft_error_ui(ui, drafts, &end.key(screen, row.line));
@@ -96,8 +98,7 @@ fn row_ui(
     let palette = theme::palette(ui.visuals());
     let id = &row.line.id;
     let name = ingredient_name(screen.book, &row.line.ingredient);
-    let is_asked = demands.unlocked.contains(id);
-    let mut moves = !demands.locked.contains(id) && (row.adjustable.is_some() || is_asked);
+    let mut moves = may_move(row, demands);
     let before = moves;
     let checkbox = Checkbox::new(&mut moves, &name);
     ui.add(checkbox)
@@ -111,12 +112,7 @@ fn row_ui(
             demands.locked.push(id.clone());
         }
     }
-    let now = if row.added {
-        "not in it".to_owned()
-    } else {
-        screen.book.amount_words_in(&row.line.amount, screen.units)
-    };
-    ui.label(RichText::new(now).color(palette.text_normal));
+    ui.label(RichText::new(now_words(screen, row)).color(palette.text_normal));
     for end in End::BOTH {
         ui.add_enabled_ui(moves, |ui| {
             end_ui(ui, screen, row, end, demands, drafts, actions);
@@ -124,6 +120,58 @@ fn row_ui(
     }
     let unit = unit_word(screen, &row.line.amount);
     ui.label(RichText::new(unit).color(palette.text_quiet));
+}
+
+fn may_move(row: &Row<'_>, demands: &Demands) -> bool {
+    let id = &row.line.id;
+    let is_asked = demands.unlocked.contains(id);
+    !demands.locked.contains(id) && (row.adjustable.is_some() || is_asked)
+}
+
+/// How much there is of it in the plain swap.
+fn now_words(screen: &Screen<'_>, row: &Row<'_>) -> String {
+    if row.added {
+        return "not in it".to_owned();
+    }
+    screen.book.amount_words_in(&row.line.amount, screen.units)
+}
+
+/// The lines for a spreadsheet, each between what is asked of it or, where nobody asks, what is searched.
+fn as_table(screen: &Screen<'_>, rows: &[Row<'_>], demands: &Demands) -> Table {
+    let heads = [
+        "ingredient",
+        "may move",
+        "now",
+        "at least",
+        "at most",
+        "unit",
+    ];
+    let mut table = Table::new(heads);
+    for row in rows {
+        let limit = demands
+            .limits
+            .iter()
+            .find(|limit| limit.line == row.line.id);
+        let ends = End::BOTH.map(|end| {
+            let asked = limit.and_then(|limit| *end.of(&mut limit.clone()));
+            // A spreadsheet does not count in the fractions of the counter.
+            let digits = |number: f64| match row.line.amount {
+                Amount::Count(..) => show_compact((1000.0 * number).round() / 1000.0),
+                _ => show_end(screen, row.line, number),
+            };
+            let end = asked.or_else(|| end.searched(row)).map(digits);
+            Cell::figure(end.as_deref().unwrap_or("any"))
+        });
+        let moves = if may_move(row, demands) { "yes" } else { "no" };
+        let [name, now] = [
+            ingredient_name(screen.book, &row.line.ingredient),
+            now_words(screen, row),
+        ];
+        let cells = [&*name, moves, &now].map(Cell::words);
+        let unit = Cell::words(&unit_word(screen, &row.line.amount));
+        table.row(cells.into_iter().chain(ends).chain([unit]));
+    }
+    table
 }
 
 /// The two ends of what a line may take.
@@ -146,6 +194,16 @@ impl End {
     fn key(self, screen: &Screen<'_>, line: &Line) -> String {
         let recipe = &screen.recipe.id;
         format!("field swap {} {recipe}/{}", self.words(), line.id)
+    }
+
+    /// The end of the range that is searched as long as nobody says anything.
+    fn searched(self, row: &Row<'_>) -> Option<f64> {
+        let one = row.adjustable?;
+        let steps = match self {
+            Self::Least => one.range.low,
+            Self::Most => one.range.high,
+        };
+        Some(f64::from(steps) * one.step)
     }
 
     fn of(self, limit: &mut LineLimit) -> &mut Option<f64> {
@@ -177,13 +235,8 @@ fn end_ui(
         .position(|limit| limit.line == row.line.id);
     let asked = at.and_then(|at| *end.of(&mut demands.limits[at]));
     // Where nobody says anything, the range that is searched stands there.
-    let searched = row.adjustable.map(|one| {
-        let steps = match end {
-            End::Least => one.range.low,
-            End::Most => one.range.high,
-        };
-        show_end(screen, row.line, f64::from(steps) * one.step)
-    });
+    let searched = end.searched(row);
+    let searched = searched.map(|number| show_end(screen, row.line, number));
     let (rect, _) = ui.allocate_exact_size(vec2(FIELD, grid::TARGET), Sense::hover());
     let field = Field {
         align: Align::Max,

@@ -20,8 +20,9 @@ use egui::{Label, RichText, ScrollArea, Ui};
 use crate::book::{Book, IngredientId, RecipeId, VersionId};
 use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
+use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Look, LookState, Review, SwapFound, Workbench};
 
 pub(super) use answer::line_words;
@@ -308,8 +309,7 @@ fn way_ui(ui: &mut Ui, state: &mut SwapState) {
 /// The empty state says what to do.
 fn introduction_ui(ui: &mut Ui) {
     let palette = theme::palette(ui.visuals());
-    let heading = RichText::new("Swap an ingredient").font(TypeStyle::Heading.font_id());
-    ui.label(heading.color(palette.text_strong));
+    heading_ui(ui, "Swap an ingredient");
     let words = "Choose what goes and what comes instead. You then see the drink with equal measures, and which amounts bring \
                  it back to the standard. Nothing changes until you keep one as a new version.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());

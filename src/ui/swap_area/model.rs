@@ -14,6 +14,7 @@ use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
+use crate::ui::widgets::level::moved_words;
 use crate::ui::wording::{allergen_differences, ingredient_name, vegan_words};
 use crate::ui::words::capitalised;
 
@@ -343,6 +344,59 @@ pub(super) fn as_table(screen: &Screen<'_>, answer: &Answer) -> Table {
         );
     }
     table
+}
+
+/// Every step of a way for a spreadsheet: what it does, how far the drink then is, which marks it moves, and its figures.
+pub(super) fn steps_as_table(screen: &Screen<'_>, answer: &Answer, steps: &[WalkStep]) -> Table {
+    let mut heads = ["step", "what it does", "distance, noticeable steps"]
+        .map(str::to_owned)
+        .to_vec();
+    for Compared { row, .. } in compared(screen, &answer.standard, None) {
+        heads.push(spreadsheet::head(&row.name, &row.unit));
+        heads.push("±".to_owned());
+    }
+    heads.push("what moves".to_owned());
+    let mut table = Table::new(heads);
+    for (at, step) in steps.iter().enumerate() {
+        let distance = step.difference.distance;
+        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
+        let mut cells = vec![
+            Cell::figure(&(at + 1).to_string()),
+            Cell::words(&step_words(screen, answer, steps, at)),
+            Cell::figure(&distance),
+        ];
+        for Compared { row, .. } in compared(screen, &step.balance, None) {
+            cells.extend(Cell::figure_and_doubt(&Value::from(&row.text)));
+        }
+        let before = at.checked_sub(1).map(|before| &steps[before].difference);
+        let moved = before.map(|before| moved_words(before, &step.difference).join("; "));
+        cells.push(Cell::words(&moved.unwrap_or_default()));
+        table.row(cells);
+    }
+    table
+}
+
+/// The amounts that are set by hand, and the figures that they give.
+pub(super) fn by_hand_as_table(
+    amounts: impl IntoIterator<Item = (String, String)>,
+    figures: &[Compared],
+) -> Table {
+    let mut table = Table::new(["ingredient", "amount"]);
+    for (name, amount) in amounts {
+        table.row([Cell::words(&name), Cell::words(&amount)]);
+    }
+    let mut of_drink = Table::new(["figure", "unit", "value", "±", "against the standard"]);
+    for Compared { row, change } in figures {
+        let [figure, doubt] = Cell::figure_and_doubt(&Value::from(&row.text));
+        of_drink.row([
+            Cell::words(&row.name),
+            Cell::words(&row.unit),
+            figure,
+            doubt,
+            Cell::figure(change.as_deref().unwrap_or_default()),
+        ]);
+    }
+    table.then(of_drink)
 }
 
 /// What a suggestion costs and brings, for the row that it is chosen in.

@@ -6,6 +6,7 @@ use super::conditions::quiet_ui;
 use super::{SwapState, model, review_model};
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
@@ -50,6 +51,9 @@ pub(super) fn review_ui(
     for item in items {
         item_ui(ui, screen, item, state);
     }
+    copy_ui(ui, "every recipe that uses it", || {
+        review_model::as_table(screen, items, &state.left_out)
+    });
 }
 
 fn take_ui(
@@ -154,12 +158,7 @@ fn changes_ui(
     suggestion: &crate::swap::Suggestion,
 ) {
     let palette = theme::palette(ui.visuals());
-    let Some(recipe) = screen.book.recipe(&item.recipe) else {
-        return;
-    };
-    let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
-    let after = &suggestion.balance.resolved;
-    let changes = model::changes_in_words(screen.book, screen.units, &before, after).join(", ");
+    let changes = review_model::changes(screen, item, suggestion).join(", ");
     ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
     let diet = model::diet_words(screen.book, &item.answer.standard, &suggestion.balance);
     if diet.len() > 1 || item.answer.standard.allergens != suggestion.balance.allergens {

@@ -3,11 +3,14 @@
 use std::collections::BTreeSet;
 
 use super::Place;
-use super::model::version_name;
+use super::model::{changes_in_words, version_name};
 use crate::book::{Book, Recipe, RecipeId, State};
 use crate::edit::Edit;
-use crate::quantity::name_as_shown;
-use crate::swap::{Demands, ReviewItem};
+use crate::quantity::{name_as_shown, show_number};
+use crate::swap::{Demands, ReviewItem, Suggestion};
+use crate::ui::Screen;
+use crate::ui::spreadsheet::{Cell, Table};
+use crate::ui::widgets::level::overall_words;
 
 /// Demands that mean something in every recipe: those on single lines belong to one.
 pub(super) fn demands_for_all(demands: &Demands) -> Demands {
@@ -47,6 +50,58 @@ pub(super) fn versions(book: &Book) -> usize {
 /// Whether anything can be taken.
 pub(super) fn can_be_taken(item: &ReviewItem) -> bool {
     !item.edits.is_empty()
+}
+
+/// What a suggestion changes of the recipe or version of an item, in counter measures.
+pub(super) fn changes(
+    screen: &Screen<'_>,
+    item: &ReviewItem,
+    suggestion: &Suggestion,
+) -> Vec<String> {
+    let Some(recipe) = screen.book.recipe(&item.recipe) else {
+        return Vec::new();
+    };
+    let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
+    let after = &suggestion.balance.resolved;
+    changes_in_words(screen.book, screen.units, &before, after)
+}
+
+/// The list for a spreadsheet, with what is ticked and why there is no suggestion.
+pub(super) fn as_table(
+    screen: &Screen<'_>,
+    items: &[ReviewItem],
+    left_out: &BTreeSet<Place>,
+) -> Table {
+    let heads = ["drink", "state", "taken", "distance, noticeable steps"];
+    let mut table = Table::new(heads.into_iter().chain(["in words", "changes"]));
+    for item in items {
+        let (name, state) = title(screen.book, item);
+        let suggestion = item.answer.suggestions.first();
+        let distance = suggestion.and_then(|suggestion| suggestion.difference.distance);
+        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
+        let in_words = suggestion.map_or_else(
+            || {
+                let reasons = screen.units.words(&item.answer.reasons.join("; "));
+                format!("no suggestion: {reasons}")
+            },
+            |suggestion| overall_words(&suggestion.difference),
+        );
+        let changes = suggestion.map(|suggestion| changes(screen, item, suggestion).join(", "));
+        let taken = match (can_be_taken(item), left_out.contains(&place(item))) {
+            (false, _) => "",
+            (true, true) => "no",
+            (true, false) => "yes",
+        };
+        table.row([
+            Cell::words(&name),
+            Cell::words(state),
+            Cell::words(taken),
+            Cell::figure(&distance),
+            Cell::words(&in_words),
+            Cell::words(&changes.unwrap_or_default()),
+        ]);
+    }
+    table
 }
 
 /// The edits of everything that is ticked, each a new version with a name that no other has. Nothing that is there changes.

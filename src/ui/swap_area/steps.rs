@@ -6,6 +6,7 @@ use super::answer::{figures_ui, line_words};
 use super::{SwapState, model};
 use crate::swap::{Answer, WalkStep};
 use crate::ui::Screen;
+use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::moved_words;
 use crate::ui::widgets::{level_moved_ui, level_ui};
@@ -101,6 +102,7 @@ fn list_ui(
             wanted = at;
         }
     }
+    copy_ui(ui, "steps", || model::steps_as_table(screen, answer, steps));
     if has_keyboard {
         let pressed = |key| ui.input(|input| input.key_pressed(key));
         if pressed(Key::ArrowRight) {

@@ -8,6 +8,7 @@ use super::share_bar::share_bar_ui;
 use crate::balance::{Lens, Measurand};
 use crate::quantity::show_number;
 use crate::ui::screen::Screen;
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording;
 
@@ -36,6 +37,9 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
         ui.scope(|ui| shares_ui(ui, screen, lens));
+        copy_ui(ui, &format!("lines, {}", row.name), || {
+            as_table(screen, lens)
+        });
     }
     ui.add_space(grid::TIGHT);
     doubt_ui(ui, screen, measurand);
@@ -72,13 +76,7 @@ fn lens_of(measurand: Measurand) -> Option<Lens> {
 
 fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
     let palette = theme::palette(ui.visuals());
-    let currency = &screen.book.settings.currency;
-    let unit = if lens == Lens::Cost {
-        currency.as_str()
-    } else {
-        lens.unit()
-    };
-    let decimals = if lens == Lens::Cost { 2 } else { 1 };
+    let (unit, decimals) = unit_and_decimals(screen, lens);
     let lines = &screen.balance.lines;
     let scale = lines
         .iter()
@@ -110,16 +108,8 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
             },
         );
     }
-    let (rest, name) = match lens {
-        Lens::Heat => (screen.balance.heat_of_vessels, "cup and shaker"),
-        Lens::Cost => {
-            let lines: f64 = lines.iter().filter_map(|line| line.cost).sum();
-            (
-                screen.balance.figures.of[Measurand::Cost.slot()] - lines,
-                "cup and what goes with it",
-            )
-        }
-        _ => return,
+    let Some((rest, name)) = rest_of(screen, lens) else {
+        return;
     };
     let text = format!("{} {unit}", show_number(rest, decimals));
     share_row(ui, name, |ui| {
@@ -133,6 +123,47 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
             false,
         );
     });
+}
+
+/// What shares through a lens are shown in.
+fn unit_and_decimals<'book>(screen: &Screen<'book>, lens: Lens) -> (&'book str, usize) {
+    match lens {
+        Lens::Cost => (&screen.book.settings.currency, 2),
+        _ => (lens.unit(), 1),
+    }
+}
+
+/// What no line brings, and what does.
+fn rest_of(screen: &Screen<'_>, lens: Lens) -> Option<(f64, &'static str)> {
+    match lens {
+        Lens::Heat => Some((screen.balance.heat_of_vessels, "cup and shaker")),
+        Lens::Cost => {
+            let lines = screen.balance.lines.iter();
+            let lines: f64 = lines.filter_map(|line| line.cost).sum();
+            let whole = screen.balance.figures.of[Measurand::Cost.slot()];
+            Some((whole - lines, "cup and what goes with it"))
+        }
+        _ => None,
+    }
+}
+
+/// What the lines bring, for a spreadsheet.
+fn as_table(screen: &Screen<'_>, lens: Lens) -> Table {
+    let (unit, decimals) = unit_and_decimals(screen, lens);
+    let share = spreadsheet::head(lens.word(), unit);
+    let mut table = Table::new(["ingredient", share.as_str()]);
+    let figure = |share: f64| Cell::figure(&show_number(share, decimals));
+    for line in &screen.balance.lines {
+        let share = line.through(lens);
+        table.row([
+            Cell::words(&wording::ingredient_name(screen.book, &line.ingredient)),
+            share.map_or_else(|| Cell::words("not stated"), figure),
+        ]);
+    }
+    if let Some((rest, name)) = rest_of(screen, lens) {
+        table.row([Cell::words(name), figure(rest)]);
+    }
+    table
 }
 
 fn share_row(ui: &mut Ui, name: &str, bar: impl FnOnce(&mut Ui)) {

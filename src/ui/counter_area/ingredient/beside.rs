@@ -5,11 +5,12 @@ use egui::{Label, RichText, Ui};
 use super::{checks, group_ui};
 use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
-use crate::quantity::{name_as_shown, rounded};
+use crate::quantity::{Rounded, name_as_shown, rounded};
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::sheet::link_ui;
 use crate::ui::counter_area::uses::{Use, Uses};
 use crate::ui::counter_area::{Counter, ItemId};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
 
@@ -66,18 +67,21 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
     }
     let mix = per_gram(item, &mut Slots::default()).mix;
     let celsius = item.temperature.unwrap_or(book.settings.room_temperature);
-    for measure in measures {
+    let weighed = |measure: &Measure| -> Option<Rounded> {
+        let amount = Amount::Count(1.0, measure.id.clone());
+        let portion = portion(book, item, &mix, &amount, celsius)?;
+        let density = portion.density.map_or(0.0, |(relative, _)| relative);
+        let u = portion.grams * portion.calibration.hypot(density);
+        Some(rounded(portion.grams, Some(u)))
+    };
+    for measure in &measures {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             if link_ui(ui, &name_as_shown(&measure.name)).clicked() {
                 going = Some(Going::Item(ItemId::Measure(measure.id.clone())));
             }
-            let amount = Amount::Count(1.0, measure.id.clone());
-            match portion(book, item, &mix, &amount, celsius) {
-                Some(portion) => {
-                    let density = portion.density.map_or(0.0, |(relative, _)| relative);
-                    let u = portion.grams * portion.calibration.hypot(density);
-                    let figure = rounded(portion.grams, Some(u));
+            match weighed(measure) {
+                Some(figure) => {
                     ui.label(figure.value);
                     quiet_ui(
                         ui,
@@ -91,6 +95,23 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
                     quiet_ui(ui, "not known");
                 }
             }
+        });
+    }
+    if !measures.is_empty() {
+        copy_ui(ui, "one use weighs", || {
+            let mass = spreadsheet::head("one use", "g");
+            let mut table = Table::new(["measure", mass.as_str(), "±"]);
+            for measure in &measures {
+                let figure = weighed(measure);
+                let value = figure.as_ref().map_or("not known", |figure| &figure.value);
+                let u = figure.as_ref().and_then(|figure| figure.u.as_deref());
+                table.row([
+                    Cell::words(&name_as_shown(&measure.name)),
+                    Cell::figure(value),
+                    Cell::figure(u.unwrap_or_default()),
+                ]);
+            }
+            table
         });
     }
     going

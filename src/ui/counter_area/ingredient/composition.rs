@@ -4,9 +4,10 @@ use egui::{Button, Ui};
 
 use super::checks::per_100_grams;
 use super::group_ui;
-use crate::book::{Basis, CarbohydrateKind, Evidence, Ingredient, Nutrient};
+use crate::book::{Basis, CarbohydrateKind, Evidence, Figure, Ingredient, Nutrient};
 use crate::quantity::{KILOJOULES_PER_KILOCALORIE, parse_in_unit, parse_number, show_number};
-use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, word_menu_ui, words_ui};
+use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, plain, plain_to, word_menu_ui, words_ui};
+use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::words::quiet_ui;
 
@@ -75,20 +76,60 @@ pub(super) fn composition_ui(
                     None => item.composition.figures.remove(&nutrient),
                 };
             });
-            if let Some((figure, factor)) =
-                figure.zip(factor).filter(|_| nutrient != Nutrient::Brix)
-            {
-                quiet_ui(
-                    ui,
-                    &format!(
-                        "{} per 100 g",
-                        show_number(figure.value * to_print * factor, 1)
-                    ),
-                );
+            if let Some(figure) = converted(figure, nutrient, to_print, factor) {
+                quiet_ui(ui, &format!("{figure} per 100 g"));
             }
         });
         sheet.errors_ui(ui, WORD);
     }
+    copy_ui(ui, "label", || as_table(&before, *printed, factor));
+}
+
+/// A figure per 100 g, in digits, where the label is per something else.
+fn converted(
+    figure: Option<Figure>,
+    nutrient: Nutrient,
+    to_print: f64,
+    factor: Option<f64>,
+) -> Option<String> {
+    let (figure, factor) = figure.zip(factor).filter(|_| nutrient != Nutrient::Brix)?;
+    Some(show_number(figure.value * to_print * factor, 1))
+}
+
+/// The label for a spreadsheet, as it is printed; with the figures per 100 g beside those that are per something else.
+fn as_table(item: &Ingredient, printed: Printed, factor: Option<f64>) -> Table {
+    let per = match item.composition.basis {
+        Basis::Per100Grams => "per 100 g".to_owned(),
+        Basis::Per100Millilitres => "per 100 ml".to_owned(),
+        Basis::PerServing(grams) => format!("per {} g", plain(grams)),
+    };
+    let heads = ["figure", "unit", per.as_str(), "±", "evidence"];
+    let more = factor.map(|_| "per 100 g");
+    let mut table = Table::new(heads.into_iter().chain(more));
+    for nutrient in Nutrient::ALL {
+        let (word, unit, to_print) = printed.of(nutrient);
+        let figure = item.composition.get(nutrient);
+        let value = figure.map_or_else(
+            || Cell::words("not stated"),
+            |figure| Cell::figure(&plain(figure.value * to_print)),
+        );
+        let doubt = figure.map(|figure| {
+            let stated = figure.u.map(|u| plain(u * to_print));
+            stated.unwrap_or_else(|| plain_to(figure.standard_uncertainty() * to_print))
+        });
+        let evidence = figure.map_or("", |figure| figure.evidence.word());
+        let in_grams = converted(figure, nutrient, to_print, factor);
+        let in_grams = factor.map(|_| Cell::figure(&in_grams.unwrap_or_default()));
+        let cells = [
+            Cell::words(word),
+            Cell::words(unit),
+            value,
+            Cell::figure(&doubt.unwrap_or_default()),
+            Cell::words(evidence),
+        ];
+        table.row(cells.into_iter().chain(in_grams));
+    }
+    table
 }
 
 /// Parts of another figure stand in a little.
@@ -149,7 +190,7 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
             sheet.measured(
                 ui,
                 spot,
-                crate::ui::counter_area::sheet::plain(grams),
+                plain(grams),
                 |text| serving(text, density),
                 |item, grams| {
                     item.composition.basis = Basis::PerServing(grams);

@@ -3,7 +3,7 @@
 use egui::Ui;
 
 use crate::book::{Ingredient, Price};
-use crate::quantity::{parse_number, show_number};
+use crate::quantity::{parse_in_unit, parse_number, show_number};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain};
 use crate::ui::counter_area::table::price_per_kg;
@@ -76,15 +76,12 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
     let number = |text: &str| parse_number(text).map_err(|error| error.to_string());
     let pack = number(pack.replace(currency, " ").trim())?;
     let content = content.trim().to_lowercase();
-    let grams = if let Some(kilograms) = content.strip_suffix("kg") {
-        1000.0 * number(kilograms.trim())?
-    } else if let Some(grams) = content.strip_suffix('g') {
-        number(grams.trim())?
-    } else {
+    if !content.ends_with('g') {
         return Err(format!(
             "the content `{content}` has no unit; expected g or kg"
         ));
-    };
+    }
+    let grams = parse_in_unit(&content, "g").map_err(|error| error.to_string())?;
     if grams > 0.0 {
         Ok(Some((pack, grams)))
     } else {

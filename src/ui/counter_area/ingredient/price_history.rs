@@ -7,6 +7,7 @@ use crate::quantity::show_number;
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Widths of the columns, in points.
@@ -64,6 +65,9 @@ pub(super) fn price_history_ui(
     if !all && link_ui(ui, &format!("Show all {} prices", history.len())).clicked() {
         ui.data_mut(|data| data.insert_temp(id, true));
     }
+    copy_ui(ui, "prices", || {
+        as_table(&counter.book.settings.currency, per, &history)
+    });
     if let Some(at) = forgotten {
         sheet.change("earlier prices", |item| {
             drop(item.earlier_prices.remove(at));
@@ -94,6 +98,12 @@ impl Per {
             },
         }
     }
+
+    /// What a price comes to.
+    fn of_price(self, row: &PriceInTime<'_>) -> Option<f64> {
+        let each = self.grams * row.pack / row.grams;
+        each.is_finite().then_some(each)
+    }
 }
 
 /// One price; `true` when it is to be forgotten.
@@ -113,12 +123,9 @@ fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, supplier: Option<f32>) -
         };
         put(ui, crate::quantity::excerpt(day, 12), DAY, false);
         put(ui, pack_words(row), PACK, true);
-        let each = per.grams * row.pack / row.grams;
-        let each = if each.is_finite() {
-            show_number(each, 2)
-        } else {
-            "–".to_owned()
-        };
+        let each = per
+            .of_price(row)
+            .map_or_else(|| "–".to_owned(), |each| show_number(each, 2));
         put(ui, each, EACH, true);
         put(ui, change_words(row.change_percent), CHANGE, true);
         if let Some(width) = supplier {
@@ -153,6 +160,33 @@ fn put_ui(ui: &mut Ui, words: &str, width: f32, is_number: bool, colour: egui::C
         .font(TypeStyle::Small.font_id())
         .color(colour);
     child.add(Label::new(text).selectable(false).truncate());
+}
+
+/// Every price for a spreadsheet, with the content of the pack in a column of its own.
+fn as_table(currency: &str, per: Per, history: &[PriceInTime<'_>]) -> Table {
+    let heads = [
+        "day".to_owned(),
+        spreadsheet::head("price of a pack", currency),
+        spreadsheet::head("content", "g"),
+        spreadsheet::head(&format!("price {}", per.word), currency),
+        spreadsheet::head("change", "%"),
+        "from".to_owned(),
+    ];
+    let mut table = Table::new(heads);
+    for row in history {
+        let each = per.of_price(row);
+        let each = each.map(|each| show_number(each, 2)).unwrap_or_default();
+        let change = row.change_percent.map(|change| show_number(change, 1));
+        table.row([
+            Cell::words(row.date.unwrap_or("no day")),
+            Cell::figure(&show_number(row.pack, 2)),
+            Cell::figure(&crate::quantity::show_compact(row.grams)),
+            Cell::figure(&each),
+            Cell::figure(&change.unwrap_or_default()),
+            Cell::words(row.supplier),
+        ]);
+    }
+    table
 }
 
 /// "11.40 for 1 kg".

@@ -10,6 +10,7 @@ use crate::ui::counter_area::sheet::{
     words_ui,
 };
 use crate::ui::icons::{Icon, icon_button};
+use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording::ingredient_name;
 
@@ -48,6 +49,9 @@ pub(super) fn readings_ui(
             break;
         }
     }
+    if !before.readings.is_empty() {
+        copy_ui(ui, "readings", || as_table(counter, before));
+    }
     if link_ui(ui, "Add a reading").clicked() {
         let last = before.readings.last();
         let reading = Reading {
@@ -59,6 +63,26 @@ pub(super) fn readings_ui(
         };
         sheet.change("readings", |item| item.readings.push(reading));
     }
+}
+
+/// The readings for a spreadsheet; one that nobody has weighed yet has no mass.
+fn as_table(counter: Counter<'_>, measure: &Measure) -> Table {
+    let mass = spreadsheet::head("mass", "g");
+    let mut table = Table::new(["of", measure.words().1, mass.as_str(), "day"]);
+    for reading in &measure.readings {
+        let mass = if reading.grams == 0.0 {
+            String::new()
+        } else {
+            plain(reading.grams)
+        };
+        table.row([
+            Cell::words(&what_word(counter, reading)),
+            Cell::figure(&reading.uses.to_string()),
+            Cell::figure(&mass),
+            Cell::words(reading.date.as_deref().unwrap_or_default()),
+        ]);
+    }
+    table
 }
 
 /// One reading; `false` when it is to go.
@@ -120,6 +144,11 @@ fn reading_ui(
 /// Most ingredients that the menu lists; the others are found with their first letters at the counter's list.
 const MOST_LISTED: usize = 400;
 
+fn what_word(counter: Counter<'_>, reading: &Reading) -> String {
+    let named = reading.ingredient.as_ref();
+    named.map_or("water".to_owned(), |id| ingredient_name(counter.book, id))
+}
+
 /// What was weighed as it is after this frame: water (`None`), or an ingredient.
 fn what_ui(
     ui: &mut Ui,
@@ -127,10 +156,7 @@ fn what_ui(
     reading: &Reading,
     number: usize,
 ) -> Option<IngredientId> {
-    let word = reading
-        .ingredient
-        .as_ref()
-        .map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
+    let word = what_word(counter, reading);
     let fitting = fitted(ui, &word, WHAT - 24.0);
     let mut taken = reading.ingredient.clone();
     word_menu_ui(ui, &format!("Reading {number} is of"), &fitting, |ui| {
@@ -196,7 +222,7 @@ fn uses(text: &str) -> Result<u32, String> {
 }
 
 fn grams(text: &str) -> Result<f64, String> {
-    match crate::quantity::parse_number(text.trim().trim_end_matches('g')) {
+    match crate::quantity::parse_in_unit(text, "g") {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a reading is more than 0 g; found `{text}`")),
         Err(error) => Err(error.to_string()),
@@ -211,6 +237,8 @@ mod tests {
     fn readings_are_read_with_a_decimal_comma_and_never_as_nothing() {
         assert_eq!(grams("124,7"), Ok(124.7));
         assert_eq!(grams("43.6 g"), Ok(43.6));
+        assert_eq!(grams("0.12 kg"), Ok(120.0));
+        assert_eq!(grams("2400 mg"), Ok(2.4));
         assert!(grams("0").is_err() && grams("").is_err() && grams("-3").is_err());
         assert_eq!(uses("10"), Ok(10));
         assert!(uses("0").is_err() && uses("2.5").is_err() && uses("").is_err());

@@ -1,0 +1,55 @@
+//! Whoever listens instead of looking goes from heading to heading: what looks like one is one.
+
+use egui::Role;
+use egui_kittest::kittest::Queryable as _;
+use evensip::book::{IngredientId, RecipeId};
+use evensip::ui::Area;
+use evensip::ui::counter_area::ItemId;
+
+use crate::window::{Window, book, click, show, window_of};
+
+fn is_heading(window: &Window, words: &str) -> bool {
+    window
+        .query_by_role_and_label(Role::Heading, words)
+        .is_some()
+}
+
+#[test]
+fn the_parts_of_a_recipe_below_its_lines_are_headings() {
+    let mut window = window_of([1360.0, 2000.0], None);
+    let book = book(&window);
+    let recipe = book
+        .recipe(&RecipeId::new("hob-and-ember").unwrap())
+        .unwrap();
+    let version = recipe.versions.first().unwrap().id.to_string();
+    show(&mut window, "hob-and-ember", Some(&version));
+    for words in ["Note on the recipe", "Approved"] {
+        assert!(is_heading(&window, words), "{words}");
+    }
+    let differs = window
+        .query_all_by_role(Role::Heading)
+        .filter_map(|node| {
+            use egui_kittest::kittest::NodeT as _;
+            node.accesskit_node().label()
+        })
+        .any(|label| label.starts_with("Differs from "));
+    assert!(differs);
+}
+
+#[test]
+fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
+    let mut window = window_of([1360.0, 2000.0], None);
+    click(&mut window, "Book");
+    for words in ["Read in", "Samples"] {
+        assert!(is_heading(&window, words), "{words}");
+    }
+    let mut window = window_of([1360.0, 2000.0], None);
+    let view = window.state_mut().view_mut();
+    view.area = Area::Counter;
+    let powder = IngredientId::new("tambrel-chestnut").unwrap();
+    view.counter.show(ItemId::Ingredient(powder));
+    window.run();
+    for words in ["The label as printed", "One use weighs", "Used in"] {
+        assert!(is_heading(&window, words), "{words}");
+    }
+}
