@@ -5,6 +5,7 @@ use egui::{
     Ui, UiBuilder, WidgetInfo, vec2,
 };
 
+use super::coming::Coming;
 use super::model;
 use super::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
@@ -93,7 +94,6 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
 /// Another ingredient goes; what comes has to be chosen anew.
 fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
     state.find.clear();
-    state.found = 0;
     if let Choosing::Another(goes) = &mut state.choosing {
         *goes = Some(id);
         return;
@@ -135,30 +135,18 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         .hint_text("type a name, a brand or a role")
         .desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name("Find what comes");
-    if response.changed() {
-        state.found = 0;
+    state
+        .coming
+        .follow(screen.book, &replace, role, &state.find);
+    if response.has_focus() {
+        move_by_keys(ui, &mut state.coming);
     }
-    let found = model::coming(screen.book, &replace, role, &state.find);
-    move_by_keys(ui, &response, state, found.len());
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = found
-        .get(state.found)
-        .filter(|_| entered)
-        .map(|ingredient| ingredient.id.clone());
-    ScrollArea::vertical().id_salt("what comes").max_height(LIST_HEIGHT).show(ui, |ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        for (index, ingredient) in found.iter().enumerate() {
-            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient, role));
-            let row = Row { name: &name, quiet: &quiet, role: ingredient.role };
-            let has_keyboard = response.has_focus() && index == state.found;
-            if row_ui(ui, &row, has_keyboard, &format!("{name} comes")).clicked() {
-                taken = Some(ingredient.id.clone());
-            }
-        }
-        if found.is_empty() {
-            let words = "Nothing in this book is called so; a new ingredient can be added to the book first.";
-            ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
-        }
+    let chosen = coming_ui(ui, &mut state.coming, role, response.has_focus());
+    let in_hand = || state.coming.found.get(state.coming.row);
+    let taken = chosen.or_else(|| {
+        let in_hand = in_hand().filter(|_| entered);
+        in_hand.map(|ingredient| ingredient.id.clone())
     });
     if let Some(with) = taken {
         if let Choosing::Another(_) = state.choosing {
@@ -177,10 +165,52 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     }
 }
 
-fn move_by_keys(ui: &Ui, field: &Response, state: &mut SwapState, rows: usize) {
-    if !field.has_focus() {
-        return;
+/// The list of what may come; what was clicked in it.
+fn coming_ui(
+    ui: &mut Ui,
+    coming: &mut Coming,
+    role: Role,
+    has_keyboard: bool,
+) -> Option<IngredientId> {
+    if coming.found.is_empty() {
+        let palette = theme::palette(ui.visuals());
+        let words =
+            "Nothing in this book is called so; a new ingredient can be added to the book first.";
+        ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+        return None;
     }
+    let mut taken = None;
+    let mut area = ScrollArea::vertical()
+        .id_salt("what comes")
+        .max_height(LIST_HEIGHT);
+    if let Some(offset) = coming.offset_to_row() {
+        area = area.vertical_scroll_offset(offset);
+        ui.request_repaint();
+    }
+    area.show_viewport(ui, |ui, viewport| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        let Coming {
+            found, list, row, ..
+        } = coming;
+        list.expect(found.len(), grid::TARGET);
+        list.rows_ui(ui, viewport, |ui, index| {
+            let ingredient = &found[index];
+            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient, role));
+            let words = Row {
+                name: &name,
+                quiet: &quiet,
+                role: ingredient.role,
+            };
+            let is_in_hand = has_keyboard && index == *row;
+            if row_ui(ui, &words, is_in_hand, &format!("{name} comes")).clicked() {
+                taken = Some(ingredient.id.clone());
+            }
+        });
+    });
+    taken
+}
+
+fn move_by_keys(ui: &Ui, coming: &mut Coming) {
     let (down, up) = ui.input(|input| {
         (
             input.key_pressed(Key::ArrowDown),
@@ -188,9 +218,9 @@ fn move_by_keys(ui: &Ui, field: &Response, state: &mut SwapState, rows: usize) {
         )
     });
     if down {
-        state.found = (state.found + 1).min(rows.saturating_sub(1));
+        coming.go_to(coming.row + 1);
     } else if up {
-        state.found = state.found.saturating_sub(1);
+        coming.go_to(coming.row.saturating_sub(1));
     }
 }
 
@@ -280,7 +310,6 @@ pub(super) fn chosen_ui(
         {
             state.choosing = Choosing::Another(None);
             state.find.clear();
-            state.found = 0;
         }
     });
     let mut taken_out = None;

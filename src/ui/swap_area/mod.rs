@@ -4,6 +4,7 @@ mod accept;
 mod answer;
 mod ask;
 mod by_hand;
+mod coming;
 mod conditions;
 mod limits;
 mod model;
@@ -71,8 +72,7 @@ pub struct SwapState {
     choosing: Choosing,
     /// What is typed to find the ingredient that comes.
     find: String,
-    /// The row of what was found that the keyboard is on.
-    found: usize,
+    coming: coming::Coming,
     /// Whether every reason is shown.
     all_reasons: bool,
     /// Whether the conditions are open.

@@ -4,7 +4,6 @@ use super::SwapState;
 use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
     Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
-    WantedWords,
 };
 use crate::quantity::{DisplayUnits, show_number};
 use crate::swap::{
@@ -88,32 +87,6 @@ pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
         }
     }
     going
-}
-
-/// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
-/// typed must be in the name, the brand or the word of the role.
-pub(super) fn coming<'book>(
-    book: &'book Book,
-    replace: &IngredientId,
-    role: Role,
-    typed: &str,
-) -> Vec<&'book Ingredient> {
-    let wanted = WantedWords::of(typed);
-    let mut found: Vec<&Ingredient> = book
-        .ingredients
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(|ingredient| ingredient.id != *replace)
-        .filter(|ingredient| {
-            wanted.are_in(&format!(
-                "{} {}",
-                ingredient.full_name(),
-                ingredient.role.word()
-            ))
-        })
-        .collect();
-    found.sort_by_key(|ingredient| ingredient.role != role);
-    found
 }
 
 /// What is worth knowing of an ingredient before it is chosen; its role where that is another than the one that goes.
