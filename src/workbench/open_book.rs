@@ -413,6 +413,7 @@ impl Workbench {
     pub fn poll(&mut self) {
         self.poll_opening(Duration::ZERO);
         self.poll_file();
+        self.poll_left_work(Duration::ZERO);
         self.poll_recovery();
         self.poll_earlier();
         self.poll_picker();

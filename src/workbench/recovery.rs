@@ -252,6 +252,20 @@ fn keep(place: &RecoveryPlace, work: &Work, taken_over: &mut Vec<RecoveryPlace>)
     }
 }
 
+/// What the folder of unsaved work holds, and the place in it that is ours.
+struct FoundWork {
+    offered: Vec<OfferedRecovery>,
+    set_aside: Vec<SetAside>,
+    place: Result<RecoveryPlace, String>,
+}
+
+/// A look into the folder of unsaved work that is under way.
+pub(super) struct LooksForWork {
+    folder: PathBuf,
+    pause: Duration,
+    found: Receiver<FoundWork>,
+}
+
 impl Workbench {
     /// Keeps unsaved work in this folder from now on, and offers what other programs have left there.
     #[must_use]
@@ -262,13 +276,59 @@ impl Workbench {
     /// The same with another pause between two writes.
     #[must_use]
     pub fn with_recovery_every(mut self, folder: &Path, pause: Duration) -> Self {
-        let (left, set_aside) = left_work(folder);
-        self.file.offered = left.into_iter().rev().map(OfferedRecovery::new).collect();
-        if !set_aside.is_empty() {
-            let sentences: Vec<String> = set_aside.iter().map(SetAside::to_string).collect();
-            self.add_failure(&sentences.join("\n"));
-        }
-        match RecoveryPlace::claim(folder) {
+        let (sender, found) = channel();
+        let (folder_of_thread, wake) = (folder.to_owned(), self.wake.clone());
+        std::thread::spawn(move || {
+            let (left, set_aside) = left_work(&folder_of_thread);
+            let found = FoundWork {
+                offered: left.into_iter().rev().map(OfferedRecovery::new).collect(),
+                set_aside,
+                // After the look: what lies in the folder by then is of others.
+                place: RecoveryPlace::claim(&folder_of_thread).map_err(|error| error.to_string()),
+            };
+            if sender.send(found).is_ok() {
+                wake();
+            }
+        });
+        self.file.looks_for_work = Some(LooksForWork {
+            folder: folder.to_owned(),
+            pause,
+            found,
+        });
+        self.poll_left_work(self.file.patience);
+        self
+    }
+
+    /// Takes what was found in the folder of unsaved work. Nothing is kept before that, and everything from then on.
+    pub(super) fn poll_left_work(&mut self, patience: Duration) {
+        let Some(looks) = &self.file.looks_for_work else {
+            return;
+        };
+        let found = match looks.found.recv_timeout(patience) {
+            Ok(found) => Some(found),
+            Err(RecvTimeoutError::Timeout) => return,
+            Err(RecvTimeoutError::Disconnected) => None,
+        };
+        let Some(LooksForWork { folder, pause, .. }) = self.file.looks_for_work.take() else {
+            return;
+        };
+        let place = match found {
+            Some(FoundWork {
+                offered,
+                set_aside,
+                place,
+            }) => {
+                self.file.offered = offered;
+                if !set_aside.is_empty() {
+                    let sentences: Vec<String> =
+                        set_aside.iter().map(SetAside::to_string).collect();
+                    self.add_failure(&sentences.join("\n"));
+                }
+                place
+            }
+            None => Err("looking for it broke down".to_owned()),
+        };
+        match place {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
             Err(error) => {
                 let text = format!(
@@ -279,7 +339,6 @@ impl Workbench {
             }
         }
         self.keep_unsaved_work();
-        self
     }
 
     /// Says one more thing that has failed, behind what was said before.

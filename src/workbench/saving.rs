@@ -17,7 +17,7 @@ use super::earlier_book::EarlierShelf;
 use super::open_book::{Home, Message, Workbench};
 use super::opening::Reading;
 use super::picker::PickRequest;
-use super::recovery::{Keeper, OfferedRecovery};
+use super::recovery::{Keeper, LooksForWork, OfferedRecovery};
 use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
@@ -46,6 +46,8 @@ pub(super) struct BookFile {
     /// The file was there and is gone: no file holds the book, whether or not it was changed.
     pub(super) gone: bool,
     pub(super) keeper: Option<Keeper>,
+    /// The look for left work that comes before anything is kept.
+    pub(super) looks_for_work: Option<LooksForWork>,
     /// It was said that unsaved work can't be kept.
     pub(super) keeper_fails: bool,
     /// A file that a save would replace, until the person has answered.
@@ -70,6 +72,7 @@ impl Default for BookFile {
             left: None,
             gone: false,
             keeper: None,
+            looks_for_work: None,
             keeper_fails: false,
             replacing: None,
             earlier: EarlierShelf::default(),

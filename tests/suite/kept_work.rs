@@ -69,12 +69,17 @@ pub(crate) fn failed(workbench: &Workbench) -> &str {
     }
 }
 
+/// A workbench that waits for the disk, however busy the machine is.
+fn patient() -> Workbench {
+    Workbench::default().with_patience(PATIENT)
+}
+
 /// A workbench with the sample book in a file.
 pub(crate) fn opened(path: &Path) -> Workbench {
     if !path.exists() {
         save(path, &built_in_book().unwrap()).unwrap();
     }
-    let mut workbench = Workbench::default().with_patience(PATIENT);
+    let mut workbench = patient();
     command(&mut workbench, Command::Do(Intent::Open(path.to_owned())));
     assert_eq!(
         *workbench.home(),
@@ -120,13 +125,13 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
         path.with_extension("ready").exists()
     });
     // While it runs, its work is its own.
-    let another = Workbench::default().with_recovery_every(&data, PAUSE);
+    let another = patient().with_recovery_every(&data, PAUSE);
     assert!(another.offered_recovery().is_none());
     drop(another);
     child.kill().unwrap();
     child.wait().unwrap();
 
-    let mut workbench = Workbench::default().with_recovery_every(&data, PAUSE);
+    let mut workbench = patient().with_recovery_every(&data, PAUSE);
     let offered = workbench.offered_recovery().unwrap();
     assert_eq!(offered.home.as_ref(), Some(&path));
     assert_eq!(
@@ -138,7 +143,7 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
     assert!((0..60).contains(&age.as_secs()), "{age:?}");
     // Nobody else is offered it meanwhile.
     assert!(
-        Workbench::default()
+        patient()
             .with_recovery_every(&data, PAUSE)
             .offered_recovery()
             .is_none()
@@ -170,7 +175,7 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
         "Pear Drift of the killed"
     );
     assert!(
-        Workbench::default()
+        patient()
             .with_recovery_every(&data, PAUSE)
             .offered_recovery()
             .is_none()
@@ -225,7 +230,9 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
     let folder = tempfile::tempdir().unwrap();
     let data = folder.path().join("data");
     let pause = Duration::from_millis(300);
-    let mut workbench = Workbench::with_sample().with_recovery_every(&data, pause);
+    let mut workbench = Workbench::with_sample()
+        .with_patience(PATIENT)
+        .with_recovery_every(&data, pause);
     let started = Instant::now();
     let (mut written, mut last) = (0_u32, None);
     for number in 0..200 {
@@ -243,7 +250,7 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
     );
     // Dropped without a save, as when the window is torn down: what waits is written first.
     drop(workbench);
-    let workbench = Workbench::default().with_recovery_every(&data, pause);
+    let workbench = patient().with_recovery_every(&data, pause);
     let offered = workbench.offered_recovery().unwrap();
     assert_eq!(
         (offered.home.as_ref(), offered.name.as_str()),
@@ -263,7 +270,9 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
 fn damaged_work_is_set_aside_and_the_program_starts() {
     let folder = tempfile::tempdir().unwrap();
     let data = folder.path().join("data");
-    let mut workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
+    let mut workbench = Workbench::with_sample()
+        .with_patience(PATIENT)
+        .with_recovery_every(&data, PAUSE);
     edit(&mut workbench, "kept");
     drop(workbench);
     let file = fs::read_dir(&data)
@@ -286,7 +295,9 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
         ("no note", whole[line + 1..].to_vec()),
     ] {
         fs::write(&file, bytes).unwrap();
-        let workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
+        let workbench = Workbench::with_sample()
+            .with_patience(PATIENT)
+            .with_recovery_every(&data, PAUSE);
         assert!(workbench.offered_recovery().is_none(), "{name}");
         assert!(
             failed(&workbench).contains("can't be read"),
@@ -299,7 +310,9 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
         );
     }
     fs::write(&file, &whole).unwrap();
-    let mut workbench = Workbench::with_sample().with_recovery_every(&data, PAUSE);
+    let mut workbench = Workbench::with_sample()
+        .with_patience(PATIENT)
+        .with_recovery_every(&data, PAUSE);
     assert!(workbench.offered_recovery().is_some());
     command(&mut workbench, Command::DiscardRecovery);
     assert!(workbench.offered_recovery().is_none() && !file.exists());
@@ -310,7 +323,9 @@ fn where_nothing_can_be_kept_it_is_said_and_the_work_goes_on() {
     let folder = tempfile::tempdir().unwrap();
     let blocked = folder.path().join("a file");
     fs::write(&blocked, "").unwrap();
-    let mut workbench = Workbench::with_sample().with_recovery_every(&blocked.join("data"), PAUSE);
+    let mut workbench = Workbench::with_sample()
+        .with_patience(PATIENT)
+        .with_recovery_every(&blocked.join("data"), PAUSE);
     assert!(
         failed(&workbench).contains("unsaved work can't be kept"),
         "{}",
@@ -506,7 +521,7 @@ fn recovered_work_on_a_file_that_changed_since_is_merged_and_not_saved_over_it()
     rename(&mut other, "snowgate", "Snowgate, saved meanwhile");
     command(&mut other, Command::Save);
 
-    let mut workbench = Workbench::default().with_recovery_every(&data, PAUSE);
+    let mut workbench = patient().with_recovery_every(&data, PAUSE);
     assert!(workbench.offered_recovery().unwrap().file_changed);
     command(&mut workbench, Command::AcceptRecovery);
     command(&mut workbench, Command::Save);
