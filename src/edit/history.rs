@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::{Edit, EditError, apply};
+use super::{Edit, EditError, apply_all};
 use crate::book::Book;
 
 /// One step: what was done, and the book before it.
@@ -58,10 +58,7 @@ impl History {
         edits: Vec<Edit>,
         focus: String,
     ) -> Result<(), EditError> {
-        let mut book = self.now.as_ref().clone();
-        for edit in &edits {
-            book = apply(&book, edit)?;
-        }
+        let book = apply_all(&self.now, &edits)?;
         if book == *self.now {
             return Ok(());
         }

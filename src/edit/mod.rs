@@ -147,26 +147,41 @@ pub enum EditError {
 
 /// The book with the edit carried out. Items that it does not touch stay the same shared values.
 pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
-    let mut book = book.clone();
+    apply_all(book, [edit])
+}
+
+/// The book with all edits carried out, one after the other; none of them when one can't be.
+pub fn apply_all<'edit>(
+    book: &Book,
+    edits: impl IntoIterator<Item = &'edit Edit>,
+) -> Result<Book, EditError> {
+    let mut after = book.clone();
+    for edit in edits {
+        carry_out(&mut after, edit)?;
+    }
+    Ok(after)
+}
+
+fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
     match edit {
         Edit::Change {
             recipe,
             version,
             change,
         } => {
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 apply_change(recipe, version.as_ref(), change)
             })?;
         }
         Edit::RenameRecipe { recipe, name } => {
             needs_name("recipe", name)?;
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 recipe.name.clone_from(name);
                 Ok(())
             })?;
         }
         Edit::NoteRecipe { recipe, note } => {
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 recipe.note.clone_from(note);
                 Ok(())
             })?;
@@ -176,12 +191,12 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
             version,
             state,
         } => {
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 set_state(recipe, version.as_ref(), *state)
             })?;
         }
         Edit::AddVersion { recipe, version } => {
-            change_recipe(&mut book, recipe, |recipe| add_version(recipe, version))?;
+            change_recipe(book, recipe, |recipe| add_version(recipe, version))?;
         }
         Edit::RenameVersion {
             recipe,
@@ -189,16 +204,16 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
             name,
         } => {
             needs_name("version", name)?;
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 version_of(recipe, version)?.name.clone_from(name);
                 Ok(())
             })?;
         }
         Edit::RemoveVersion { recipe, version } => {
-            change_recipe(&mut book, recipe, |recipe| remove_version(recipe, version))?;
+            change_recipe(book, recipe, |recipe| remove_version(recipe, version))?;
         }
         Edit::Approve { recipe, approval } => {
-            change_recipe(&mut book, recipe, |recipe| {
+            change_recipe(book, recipe, |recipe| {
                 recipe.approvals.push(approval.clone());
                 set_state(recipe, approval.version.as_ref(), State::Approved)
             })?;
@@ -212,9 +227,9 @@ pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
         Edit::PutVessel(vessel) => book.vessels.put(vessel.clone()),
         Edit::RemoveVessel(id) => removed(book.vessels.remove(id), "vessel", id)?,
         Edit::SetSettings(settings) => book.settings = settings.clone(),
-        Edit::PutBook { book: other, .. } => book = other.as_ref().clone(),
+        Edit::PutBook { book: other, .. } => *book = other.as_ref().clone(),
     }
-    Ok(book)
+    Ok(())
 }
 
 fn gone(kind: &'static str, id: &(impl ToString + ?Sized)) -> EditError {

@@ -3,6 +3,8 @@
 //! A cell that is empty states nothing and changes nothing; it is never zero. Units are taken as found: in the cell, else
 //! in the heading; where neither states one and the field has several, the row says so and leaves the figure out.
 
+use std::collections::{HashMap, HashSet};
+
 use super::field::{Field, Mapping};
 use super::number::{DecimalSign, parse_foreign_number};
 use super::review::{Outcome, Review, ReviewLine};
@@ -28,8 +30,9 @@ pub fn review_price_list(
     date: &str,
 ) -> Review {
     let mut review = Review::default();
-    let mut seen: Vec<(String, u64)> = Vec::new();
-    let mut taken: Vec<IngredientId> = Vec::new();
+    let known = KnownNames::of(book);
+    let mut seen: HashMap<String, u64> = HashMap::new();
+    let mut taken: HashSet<IngredientId> = HashSet::new();
     for (line, cells) in &table.rows {
         let mut row = RowReader {
             table,
@@ -45,11 +48,11 @@ pub fn review_price_list(
             Outcome::Skipped("no column is the name; choose one above".to_owned())
         } else if name.is_empty() {
             Outcome::Skipped("the name is empty".to_owned())
-        } else if let Some((_, before)) = seen.iter().find(|(other, _)| *other == key) {
+        } else if let Some(before) = seen.get(&key) {
             Outcome::Skipped(format!("the same brand and name stand in line {before}"))
         } else {
-            seen.push((key, *line));
-            match find(book, &brand, &name) {
+            seen.insert(key, *line);
+            match known.find(&brand, &name) {
                 Found::One(known) => row.changed(known, date),
                 Found::None => {
                     let ingredient = row.new_ingredient(book, &name, &brand, &mut taken, date);
@@ -82,32 +85,62 @@ enum Found<'book> {
     Several(Vec<String>),
 }
 
-/// The ingredient that a row is about: by id, by brand and name, or by name alone when the row states no brand.
-fn find<'book>(book: &'book Book, brand: &str, name: &str) -> Found<'book> {
-    let same = |one: &str, two: &str| one.trim().to_lowercase() == two.trim().to_lowercase();
-    let by_id = IngredientId::new(name).ok();
-    if let Some(known) = by_id.and_then(|id| book.ingredient(&id)) {
-        return Found::One(known);
+/// The ingredients of a book by what a table may call them; a list of thousands would else go through all of them per row.
+struct KnownNames<'book> {
+    book: &'book Book,
+    /// In small letters, brand and name together and the name alone; each ingredient once per name, in the order of the book.
+    by_name: HashMap<String, Vec<&'book Ingredient>>,
+}
+
+impl<'book> KnownNames<'book> {
+    fn of(book: &'book Book) -> Self {
+        let mut by_name: HashMap<String, Vec<&Ingredient>> = HashMap::new();
+        for item in &book.ingredients {
+            let (full, alone) = (folded(&item.full_name()), folded(&item.name));
+            if full != alone {
+                by_name.entry(alone).or_default().push(item);
+            }
+            by_name.entry(full).or_default().push(item);
+        }
+        Self { book, by_name }
     }
-    let full = if brand.is_empty() {
-        name.to_owned()
-    } else {
-        format!("{brand} {name}")
-    };
-    let matching: Vec<&Ingredient> = book
-        .ingredients
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(|item| {
-            same(&item.full_name(), &full)
-                || (same(&item.name, name) && (brand.is_empty() || same(&item.brand, brand)))
-        })
-        .collect();
-    match matching.as_slice() {
-        [] => Found::None,
-        [one] => Found::One(one),
-        several => Found::Several(several.iter().map(|item| item.full_name()).collect()),
+
+    /// The ingredient that a row is about: by id, by brand and name, or by name alone when the row states no brand.
+    fn find(&self, brand: &str, name: &str) -> Found<'book> {
+        let by_id = IngredientId::new(name).ok();
+        if let Some(known) = by_id.and_then(|id| self.book.ingredient(&id)) {
+            return Found::One(known);
+        }
+        let full = if brand.is_empty() {
+            folded(name)
+        } else {
+            folded(&format!("{brand} {name}"))
+        };
+        let (alone, brand) = (folded(name), folded(brand));
+        let fits = |item: &&&Ingredient| {
+            folded(&item.full_name()) == full
+                || folded(&item.name) == alone && (brand.is_empty() || folded(&item.brand) == brand)
+        };
+        let called = |name: &str| self.by_name.get(name).map_or(&[][..], Vec::as_slice);
+        let by_full = called(&full).iter().filter(fits);
+        let by_alone = called(&alone).iter().filter(|_| full != alone).filter(fits);
+        let mut matching: Vec<&Ingredient> = Vec::new();
+        for item in by_full.chain(by_alone) {
+            if !matching.iter().any(|known| known.id == item.id) {
+                matching.push(item);
+            }
+        }
+        match matching.as_slice() {
+            [] => Found::None,
+            [one] => Found::One(one),
+            several => Found::Several(several.iter().map(|item| item.full_name()).collect()),
+        }
     }
+}
+
+/// A name as it is compared: without space around it, in small letters.
+fn folded(name: &str) -> String {
+    name.trim().to_lowercase()
 }
 
 struct RowReader<'table> {
@@ -380,13 +413,13 @@ impl RowReader<'_> {
         book: &Book,
         name: &str,
         brand: &str,
-        taken: &mut Vec<IngredientId>,
+        taken: &mut HashSet<IngredientId>,
         date: &str,
     ) -> Ingredient {
         let id = IngredientId::from_name(&format!("{brand} {name}"), |id| {
             book.ingredient(id).is_some() || taken.contains(id)
         });
-        taken.push(id.clone());
+        taken.insert(id.clone());
         let form = self.word(Field::Form, &Form::ALL, Form::word).unwrap_or({
             // Said, so that a person looks at it: the form decides what the rest to 100 g is.
             Form::Powder

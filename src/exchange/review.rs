@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use crate::book::{Book, Ingredient};
-use crate::edit::{Edit, EditError, apply};
+use crate::edit::{Edit, EditError, apply_all};
 
 /// What would become of one row.
 #[derive(Clone, Debug, PartialEq)]
@@ -85,19 +85,21 @@ pub fn edits_of(
     accepted: impl Fn(usize) -> bool,
     label: impl Into<String>,
 ) -> Result<Option<Edit>, EditError> {
-    let mut after = None;
-    for (at, line) in review.lines.iter().enumerate() {
-        let ingredient = match &line.outcome {
+    let lines = review.lines.iter().enumerate();
+    let edits: Vec<Edit> = lines
+        .filter_map(|(at, line)| match &line.outcome {
             Outcome::New(ingredient) | Outcome::Changed { ingredient, .. } if accepted(at) => {
-                ingredient
+                Some(Edit::PutIngredient((**ingredient).clone()))
             }
-            _ => continue,
-        };
-        let edit = Edit::PutIngredient((**ingredient).clone());
-        after = Some(apply(after.as_ref().unwrap_or(book), &edit)?);
+            _ => None,
+        })
+        .collect();
+    if edits.is_empty() {
+        return Ok(None);
     }
-    Ok(after.map(|book| Edit::PutBook {
-        book: Arc::new(book),
+    let after = apply_all(book, &edits)?;
+    Ok(Some(Edit::PutBook {
+        book: Arc::new(after),
         label: label.into(),
     }))
 }

@@ -1,5 +1,6 @@
 //! The area of cards in the window: what is chosen, what is seen before it is written, what is reviewed before it is taken.
 
+use std::fmt::Write as _;
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -174,11 +175,37 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
     assert!((plum.price.as_ref().unwrap().pack - 9.5).abs() < 1e-9);
     assert_eq!(
         window.state().workbench().undo_label(),
-        Some("bring in 1 ingredients")
+        Some("bring in an ingredient")
     );
     window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);
     window.run();
     assert_eq!(**window.state().workbench().book(), *before);
+}
+
+#[test]
+fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_taken() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut text = "name;brand;price;pack\n".to_owned();
+    for number in 0..3_000 {
+        writeln!(text, "Powder {number};Velm;9,50;1 kg").unwrap();
+    }
+    let path = list(folder.path(), &text);
+    let mut window = window();
+    let before = window.state().workbench().book().ingredients.len();
+    type_over(
+        &mut window,
+        "Path of what is brought in",
+        path.to_str().unwrap(),
+    );
+    click(&mut window, Role::Button, "Review");
+    assert!(has(&window, "3000 new, 0 changed, 0 the same, 0 skipped"));
+    let drawn = window.query_all_by_role(Role::CheckBox).count();
+    assert!((10..150).contains(&drawn), "{drawn}");
+    click(&mut window, Role::CheckBox, "Velm Powder 1, line 3");
+    click(&mut window, Role::Button, "Take 2999 into the book");
+    let book = window.state().workbench().book().clone();
+    assert_eq!(book.ingredients.len(), before + 2_999);
+    assert!(book.ingredients.iter().all(|item| item.name != "Powder 1"));
 }
 
 #[test]

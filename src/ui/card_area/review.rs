@@ -1,5 +1,6 @@
 //! The review of what is brought in: the list of ingredients line by line, and the mappings of a foreign recipe.
 
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -7,6 +8,7 @@ use egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use super::bring_in::away_ui;
 use crate::book::Book;
+use crate::edit::Edit;
 use crate::exchange::{
     Arrival, DecimalSign, Delimiter, Encoding, Field, ForeignRecipe, LineMapping, MappedTo,
     Mapping, Outcome, Review, ReviewLine, TextTable, arrival, decimal_sign_of, edits_of,
@@ -15,26 +17,62 @@ use crate::exchange::{
 use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
+use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Command, ListContent, ListInHand, today};
+
+/// What taking lines of a list does.
+struct Taking {
+    /// How many lines are taken.
+    count: usize,
+    /// `None` when nothing would change.
+    edit: Result<Option<Edit>, String>,
+}
 
 /// What is looked at of a list.
 #[derive(Default)]
 pub(super) struct ReviewState {
     path: Option<PathBuf>,
     book: Option<Arc<Book>>,
-    table: Option<Result<TextTable, String>>,
+    table: Option<Result<Arc<TextTable>, String>>,
     mapping: Mapping,
     sign: Option<DecimalSign>,
-    review: Option<Review>,
+    review: Option<Arc<Review>>,
     /// Lines that are not to be taken, by position.
-    refused: Vec<usize>,
+    refused: BTreeSet<usize>,
+    /// What taking the others does.
+    taking: Option<Arc<Taking>>,
+    rows: TallList,
     mappings: Vec<LineMapping>,
     arrival: Option<Result<Box<Arrival>, String>>,
 }
 
 impl ReviewState {
+    /// What taking the ticked lines does; worked out once for what is ticked.
+    fn taking(&mut self) -> Option<Arc<Taking>> {
+        let (review, book) = (self.review.as_ref()?, self.book.as_ref()?);
+        let refused = &self.refused;
+        let taking = self.taking.get_or_insert_with(|| {
+            let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
+            let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
+            let label = match count {
+                1 => "bring in an ingredient".to_owned(),
+                count => format!("bring in {count} ingredients"),
+            };
+            let edit = edits_of(book, review, taken, label).map_err(|error| error.to_string());
+            Arc::new(Taking { count, edit })
+        });
+        Some(taking.clone())
+    }
+
+    /// The list is looked at anew: with another meaning of a column, or beside another book.
+    fn look_again(&mut self) {
+        self.review = None;
+        self.taking = None;
+        self.rows = TallList::default();
+    }
+
     /// Begins anew with another file, and looks again when the book has changed.
     pub(super) fn follow(&mut self, book: &Arc<Book>, list: &ListInHand) {
         if self.path.as_ref() != Some(&list.path) {
@@ -52,7 +90,7 @@ impl ReviewState {
             .is_some_and(|known| Arc::ptr_eq(known, book));
         if !same_book {
             self.book = Some(book.clone());
-            self.review = None;
+            self.look_again();
             self.arrival = None;
             if let ListContent::OtherShop(Ok(foreign)) = &list.content {
                 self.mappings = propose_mappings(book, foreign);
@@ -62,7 +100,7 @@ impl ReviewState {
             && let Some(Ok(table)) = &self.table
         {
             let review = review_price_list(book, table, &self.mapping, self.sign(), &today());
-            self.review = Some(review);
+            self.review = Some(Arc::new(review));
         }
     }
 
@@ -70,10 +108,10 @@ impl ReviewState {
         if let Ok(table) = &table {
             self.mapping = guess_mapping(&table.headings);
         }
-        self.table = Some(table);
+        self.table = Some(table.map(Arc::new));
         self.sign = None;
         self.guess_sign();
-        self.review = None;
+        self.look_again();
         self.refused.clear();
     }
 
@@ -95,7 +133,7 @@ impl ReviewState {
         }
     }
 
-    pub(super) fn table(&self) -> Option<&TextTable> {
+    pub(super) fn table(&self) -> Option<&Arc<TextTable>> {
         self.table.as_ref()?.as_ref().ok()
     }
 
@@ -117,7 +155,7 @@ impl ReviewState {
 
     pub(super) fn set_sign(&mut self, sign: DecimalSign) {
         self.sign = Some(sign);
-        self.review = None;
+        self.look_again();
     }
 
     pub(super) fn mapping(&self) -> &Mapping {
@@ -134,14 +172,14 @@ impl ReviewState {
         if let Some(column) = self.mapping.columns.get_mut(at) {
             *column = field;
         }
-        self.review = None;
+        self.look_again();
     }
 }
 
 /// The list, line by line, and the button that takes what is ticked.
 pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
-    let (Some(review), Some(book)) = (state.review.clone(), state.book.clone()) else {
+    let (Some(review), Some(taking)) = (state.review.clone(), state.taking()) else {
         away_ui(ui, "Back to the cards", actions);
         return;
     };
@@ -150,68 +188,78 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
     let counts = format!("{new} new, {changed} changed, {same} the same, {skipped} skipped");
     ui.label(RichText::new(counts).color(palette.text_quiet));
     ui.add_space(grid::TIGHT);
-    let taken = |at: usize| review.lines[at].is_change() && !state.refused.contains(&at);
-    let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
-    let edit = edits_of(
-        &book,
-        &review,
-        taken,
-        format!("bring in {count} ingredients"),
-    );
     ui.horizontal(|ui| {
-        let words = RichText::new(format!("Take {count} into the book")).color(palette.on_accent);
+        let words = format!("Take {} into the book", taking.count);
+        let words = RichText::new(words).color(palette.on_accent);
         let button = Button::new(words).fill(palette.accent);
-        let edit = match edit {
-            Ok(edit) => edit,
-            Err(error) => {
-                ui.colored_label(palette.off_level, error.to_string());
+        let edit = match &taking.edit {
+            Ok(edit) => edit.as_ref(),
+            Err(reason) => {
+                ui.colored_label(palette.off_level, reason);
                 None
             }
         };
         if ui.add_enabled(edit.is_some(), button).clicked()
             && let Some(edit) = edit
         {
-            actions.push(Action::edit(edit, "book"));
+            actions.push(Action::edit(edit.clone(), "book"));
             actions.push(Action::Command(Command::CloseStep));
             actions.push(Action::Command(Command::PutListAway));
         }
         away_ui(ui, "Leave it", actions);
     });
     ui.add_space(grid::NEAR);
-    for (at, line) in review.lines.iter().enumerate() {
-        ui.horizontal_wrapped(|ui| {
-            let mut ticked = !state.refused.contains(&at);
-            let name = if line.name.is_empty() {
-                format!("line {}", line.line)
-            } else {
-                format!("{}, line {}", name_as_shown(&line.name), line.line)
-            };
-            if line.is_change() {
-                if ui.checkbox(&mut ticked, name).changed() {
-                    if ticked {
-                        state.refused.retain(|refused| *refused != at);
-                    } else {
-                        state.refused.push(at);
-                    }
-                }
-            } else {
-                ui.label(RichText::new(name).color(palette.text_quiet));
+    let mut ticked = None;
+    ui.scope(|ui| {
+        // What is in sight of the sheet, seen from the top of the list.
+        let in_sight = ui.clip_rect().translate(-ui.min_rect().min.to_vec2());
+        state.rows.expect(review.lines.len(), grid::TARGET);
+        let refused = &state.refused;
+        state.rows.rows_ui(ui, in_sight, |ui, at| {
+            if line_ui(ui, &review.lines[at], refused.contains(&at)) {
+                ticked = Some(at);
             }
-            let words = match outcome_details(line) {
-                details if details.is_empty() => line.word().to_owned(),
-                details => format!("{}: {details}", line.word()),
-            };
-            ui.add(Label::new(words).wrap());
+            ui.add_space(ui.spacing().item_spacing.y);
         });
-        for doubt in &line.doubts {
-            ui.indent(("doubt", at), |ui| {
-                ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
-            });
+    });
+    if let Some(at) = ticked {
+        if !state.refused.remove(&at) {
+            state.refused.insert(at);
         }
+        state.taking = None;
     }
     copy_ui(ui, "what would change", || {
         list_as_table(&review, &state.refused)
     });
+}
+
+/// A line of the list; `true` when it is ticked or unticked.
+fn line_ui(ui: &mut Ui, line: &ReviewLine, is_refused: bool) -> bool {
+    let palette = theme::palette(ui.visuals());
+    let mut changed = false;
+    ui.horizontal_wrapped(|ui| {
+        let name = if line.name.is_empty() {
+            format!("line {}", line.line)
+        } else {
+            format!("{}, line {}", name_as_shown(&line.name), line.line)
+        };
+        if line.is_change() {
+            changed = ui.checkbox(&mut !is_refused, name).changed();
+        } else {
+            ui.label(RichText::new(name).color(palette.text_quiet));
+        }
+        let words = match outcome_details(line) {
+            details if details.is_empty() => line.word().to_owned(),
+            details => format!("{}: {details}", line.word()),
+        };
+        ui.add(Label::new(words).wrap());
+    });
+    for doubt in &line.doubts {
+        ui.indent("doubt", |ui| {
+            ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
+        });
+    }
+    changed
 }
 
 /// What changes, or why it is not taken.
@@ -224,7 +272,7 @@ fn outcome_details(line: &ReviewLine) -> String {
 }
 
 /// The list line by line, with what is ticked.
-fn list_as_table(review: &Review, refused: &[usize]) -> Table {
+fn list_as_table(review: &Review, refused: &BTreeSet<usize>) -> Table {
     let heads = [
         "line",
         "ingredient",
