@@ -17,6 +17,7 @@ mod cooling_reference;
 mod counter;
 mod engine_reference;
 mod exchange;
+mod first_drink;
 mod habits;
 mod hardening;
 mod holes;

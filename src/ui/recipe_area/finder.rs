@@ -1,14 +1,18 @@
 //! Finding an ingredient while typing: to add a line, or to put another ingredient into one.
 
+use std::sync::Arc;
+
 use egui::{
     Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2,
 };
 
-use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved, WantedWords};
+use crate::book::{Book, Change, Entry, Ingredient, Line, LineId, Resolved, Role, WantedWords};
+use crate::edit::Edit;
 use crate::quantity::name_as_shown;
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
+use crate::ui::counter_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::role_colour;
@@ -102,7 +106,9 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     let step = ui.input(|input| {
         i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
     });
-    let last = found.len().saturating_sub(1);
+    let new = new_name(screen.book, &view.finder.text);
+    let begin = |name: &str| Some(counter_area::new_ingredient(screen.book, name));
+    let last = (found.len() + usize::from(new.is_some())).saturating_sub(1);
     view.finder.chosen = match step {
         1.. => (view.finder.chosen + 1).min(last),
         0 => view.finder.chosen.min(last),
@@ -125,7 +131,8 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     }
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut taken = if entered {
-        found.get(view.finder.chosen).map(|found| found.id.clone())
+        let known = found.get(view.finder.chosen).map(|found| (*found).clone());
+        known.or_else(|| begin(new.as_deref()?))
     } else {
         None
     };
@@ -142,11 +149,20 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
                     response.scroll_to_me(None);
                 }
                 if response.clicked() {
-                    taken = Some(ingredient.id.clone());
+                    taken = Some((*ingredient).clone());
                 }
             }
-            if found.is_empty() {
-                ui.label("Nothing in this book is called so");
+            if let Some(name) = new.as_deref() {
+                let chosen = view.finder.chosen == found.len();
+                let response = new_ui(ui, name, chosen);
+                if chosen && step != 0 {
+                    response.scroll_to_me(None);
+                }
+                if response.clicked() {
+                    taken = begin(name);
+                }
+            } else if found.is_empty() {
+                ui.label("No ingredients in this book yet: type the name of the first");
             }
         });
     if let Some(ingredient) = taken {
@@ -154,6 +170,26 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     } else if ui.input(|input| input.key_pressed(Key::Escape)) {
         view.finder.close();
     }
+}
+
+/// What is typed, when it is the name of nothing in the book.
+fn new_name(book: &Book, text: &str) -> Option<String> {
+    let name = text.trim();
+    let is_known = |known: &Arc<Ingredient>| {
+        let known = [known.name.to_lowercase(), known.full_name().to_lowercase()];
+        known.contains(&name.to_lowercase())
+    };
+    (!name.is_empty() && !book.ingredients.iter().any(is_known)).then(|| name.to_owned())
+}
+
+/// The last row: an ingredient that the book does not have yet.
+fn new_ui(ui: &mut Ui, name: &str, chosen: bool) -> Response {
+    let words = format!("New ingredient “{}”", name_as_shown(name));
+    row_ui(ui, chosen, None, &words, |row, palette| {
+        let text = RichText::new(&words).color(palette.accent);
+        row.add(egui::Label::new(text).selectable(false).truncate());
+    })
+    .on_hover_text("Nothing is stated of it until you write down its label at the counter")
 }
 
 /// The ingredient that another one would replace.
@@ -236,16 +272,45 @@ fn matching<'book>(
 }
 
 fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current: bool) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
     let (name, brand) = (
         name_as_shown(&ingredient.name),
         name_as_shown(&ingredient.brand),
     );
     let words = format!("{name} {brand}");
-    response
-        .widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
+    row_ui(
+        ui,
+        chosen,
+        Some(ingredient.role),
+        words.trim(),
+        |row, palette| {
+            let name = RichText::new(name).color(palette.text_strong);
+            row.add(egui::Label::new(name).selectable(false));
+            let quiet = format!("{brand} · {}", ingredient.form.word());
+            let quiet = if is_current {
+                format!("{quiet} · in the drink now")
+            } else {
+                quiet
+            };
+            let quiet = RichText::new(quiet.trim_start_matches(" · "))
+                .font(TypeStyle::Small.font_id())
+                .color(palette.text_quiet);
+            row.add(egui::Label::new(quiet).selectable(false).truncate());
+        },
+    )
+}
+
+/// A row of the list: a mark of the role where there is one, then the contents; `words` are what a screen reader says.
+fn row_ui(
+    ui: &mut Ui,
+    chosen: bool,
+    role: Option<Role>,
+    words: &str,
+    contents: impl FnOnce(&mut Ui, &theme::Palette),
+) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words));
     if ui.is_rect_visible(rect) {
         let corner = egui::CornerRadius::same(grid::CORNER);
         if chosen {
@@ -253,89 +318,72 @@ fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current:
         } else if response.hovered() {
             ui.painter().rect_filled(rect, corner, palette.hover);
         }
-        let mark =
-            egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
-        ui.painter()
-            .rect_filled(mark, 2.0, role_colour(palette, ingredient.role));
+        if let Some(role) = role {
+            let mark = egui::Rect::from_min_size(
+                rect.min + vec2(4.0, 7.0),
+                vec2(4.0, rect.height() - 14.0),
+            );
+            ui.painter()
+                .rect_filled(mark, 2.0, role_colour(palette, role));
+        }
         let inner = rect
             .with_min_x(rect.left() + 16.0)
             .with_max_x(rect.right() - 8.0);
         let builder = egui::UiBuilder::new()
             .max_rect(inner)
             .layout(Layout::left_to_right(Align::Center));
-        let mut row = ui.new_child(builder);
-        row.add(egui::Label::new(RichText::new(name).color(palette.text_strong)).selectable(false));
-        let quiet = format!("{brand} · {}", ingredient.form.word());
-        let quiet = if is_current {
-            format!("{quiet} · in the drink now")
-        } else {
-            quiet
-        };
-        let quiet = RichText::new(quiet.trim_start_matches(" · "))
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet);
-        row.add(egui::Label::new(quiet).selectable(false).truncate());
+        contents(&mut ui.new_child(builder), palette);
     }
     response
 }
 
-/// Puts the ingredient that was found where it was wanted.
+/// Puts the ingredient that was found, or begun, where it was wanted.
 fn take(
     screen: &Screen<'_>,
-    found: &IngredientId,
+    ingredient: &Ingredient,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     let purpose = view.finder.purpose.clone();
     view.finder.close();
-    let Some(ingredient) = screen.book.ingredient(found) else {
-        return;
-    };
+    let is_new = screen.book.ingredient(&ingredient.id).is_none();
+    let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
     let recipe = &screen.recipe.id;
-    match purpose {
+    let resolved = &screen.balance.resolved;
+    let (change, focus) = match purpose {
         Some(Purpose::Replace(line)) => {
-            view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
-            if screen
-                .balance
-                .resolved
-                .line(&line)
-                .is_some_and(|line| line.ingredient == *found)
-            {
+            let focus = super::lines::row_focus(recipe, &line);
+            view.focus_wanted = Some(focus.clone());
+            let stands_there = |line: &Line| line.ingredient == ingredient.id;
+            if resolved.line(&line).is_some_and(stands_there) {
                 return;
             }
-            let change = Change::Ingredient(line.clone(), found.clone());
-            actions.push(Action::edit(
-                screen.shown.change(change),
-                super::lines::row_focus(recipe, &line),
-            ));
+            (Change::Ingredient(line, ingredient.id.clone()), focus)
         }
         Some(Purpose::Add(after)) => {
-            let resolved = &screen.balance.resolved;
             let after = after.filter(|id| resolved.entries.iter().any(|entry| entry.id() == id));
             let after = after.or_else(|| resolved.entries.last().map(|entry| entry.id().clone()));
             let line = new_line(screen, ingredient, resolved);
             let id = line.id.clone();
-            let change = Change::Add(after, Entry::Line(line));
-            actions.push(Action::edit(
-                screen.shown.change(change),
-                super::lines::row_focus(recipe, &id),
-            ));
             view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
-            view.line_in_hand = Some(id);
+            view.line_in_hand = Some(id.clone());
+            let focus = super::lines::row_focus(recipe, &id);
+            (Change::Add(after, Entry::Line(line)), focus)
         }
-        None => {}
-    }
+        None => return,
+    };
+    let edits = new.into_iter().chain([screen.shown.change(change)]);
+    actions.push(Action::Edit {
+        edits: edits.collect(),
+        focus,
+    });
 }
 
 /// A line with a little of the ingredient: one use of the measure that it was weighed with, else 10 g or 50 ml.
-fn new_line(
-    screen: &Screen<'_>,
-    ingredient: &Ingredient,
-    resolved: &Resolved,
-) -> crate::book::Line {
+fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -> Line {
     let stage = match ingredient.role {
-        crate::book::Role::Topping => crate::book::Stage::Topping,
-        crate::book::Role::Garnish => crate::book::Stage::OnTop,
+        Role::Topping => crate::book::Stage::Topping,
+        Role::Garnish => crate::book::Stage::OnTop,
         _ => crate::book::Stage::Mixed,
     };
     let taken = |id: &LineId| {

@@ -7,7 +7,7 @@ use egui::{
 
 use super::lines::{amount_focus, instruction_focus, row_focus};
 use super::model::{self, LineRow};
-use super::{amount_cell, finder};
+use super::{amount_cell, detail, finder};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
 use crate::quantity::name_as_shown;
@@ -290,6 +290,12 @@ fn row_menu_ui(
                 actions,
             );
         }
+    }
+    // An instruction has no ingredient.
+    if let Some(line) = screen.balance.resolved.line(id)
+        && ui.button(detail::AT_THE_COUNTER).clicked()
+    {
+        detail::go_to_counter(line, view);
     }
 }
 
