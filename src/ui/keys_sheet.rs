@@ -88,7 +88,7 @@ const COLUMNS: [&[Group]; 2] = [&[BOOK, WINDOW], &[DRINK, AREAS]];
 /// Width of the keys in front of what they do, in points.
 const KEYS: f32 = 44.0 * grid::STEP;
 /// Width of a column, in points.
-const COLUMN: f32 = 113.0 * grid::STEP;
+const COLUMN: f32 = 106.0 * grid::STEP;
 /// Room for the title above the keys, the button below them and the edges of the window, in points.
 const AROUND: f32 = 45.0 * grid::STEP;
 
@@ -109,7 +109,7 @@ pub(super) fn keys_ui(ui: &mut Ui) -> bool {
     // Where the window is low they scroll, so that the way out stays in sight.
     let most = ui.ctx().content_rect().height() - AROUND;
     ScrollArea::vertical().max_height(most).show(ui, |ui| {
-        ui.spacing_mut().item_spacing.y = 2.0;
+        ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if ui.available_width() >= 2.0 * COLUMN {
             ui.horizontal_top(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::APART;
@@ -118,6 +118,8 @@ pub(super) fn keys_ui(ui: &mut Ui) -> bool {
                 }
             });
         } else {
+            // The bar floats over the keys; it gets a margin of its own.
+            ui.set_width(ui.available_width() - grid::EASY);
             for groups in COLUMNS {
                 groups_ui(ui, groups);
             }

@@ -50,6 +50,8 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
     type_on(&mut window, "Plum Mist");
     press(&mut window, Modifiers::NONE, Key::Enter);
+    // Nobody has tasted a drink in which nothing is.
+    assert!(window.query_by_label("Approve this version…").is_none());
     press(&mut window, Modifiers::NONE, Key::Insert);
     assert!(
         window
@@ -61,6 +63,7 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     let new = ingredient(&window, "plum-syrup").unwrap();
     assert_eq!((new.name.as_str(), new.form), ("Plum syrup", Form::Syrup));
     assert_eq!(new.composition.get(Nutrient::Sugars), None);
+    assert!(window.query_by_label("Approve this version…").is_some());
     // The keyboard is in its amount.
     type_on(&mut window, "15 g");
     assert_eq!(
@@ -80,6 +83,19 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
     assert_eq!(view.counter.open, Some(ItemId::Ingredient(new.id)));
+}
+
+#[test]
+fn an_ingredient_of_a_published_table_comes_with_its_figures() {
+    let mut window = empty_book();
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    type_on(&mut window, "whole milk");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let milk = ingredient(&window, "whole-milk").unwrap();
+    assert!(milk.composition.get(Nutrient::Fat).is_some());
+    assert!(window.get_by_label("Amount of Whole milk").is_focused());
 }
 
 #[test]
@@ -190,4 +206,37 @@ fn every_area_has_a_key_and_a_field_keeps_its_digits() {
     window.run();
     press(&mut window, Modifiers::NONE, Key::Num7);
     assert_eq!(window.state().view().area, Area::Recipe);
+}
+
+#[test]
+fn a_finding_about_an_ingredient_leads_to_it() {
+    let mut window = Harness::builder()
+        .with_size(vec2(1360.0, 860.0))
+        .with_max_steps(24)
+        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
+    window.run();
+    window.state_mut().view_mut().area = Area::Findings;
+    window.run();
+    click(&mut window, "Go to Ondry non-dairy creamer");
+    let view = window.state().view();
+    assert_eq!(view.area, Area::Counter);
+    let creamer = IngredientId::new("ondry-creamer").unwrap();
+    assert_eq!(view.counter.open, Some(ItemId::Ingredient(creamer)));
+}
+
+#[test]
+fn the_menu_of_a_line_opens_on_the_name_of_its_ingredient() {
+    let mut window = empty_book();
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    type_on(&mut window, "Whole milk");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    window
+        .get_by_label("Ingredient Whole milk")
+        .click_secondary();
+    window.run();
+    let offered = window.query_all_by_label("Open at the counter").count();
+    assert_eq!(offered, 2, "below the line and in its menu");
 }

@@ -26,7 +26,7 @@ const GAP: f32 = grid::EASY;
 /// Room for the button of the published tables, in points.
 const FROM_TABLE: f32 = 50.0 * grid::STEP;
 /// Least and most width of the field that finds, in points.
-const FIND: (f32, f32) = (30.0 * grid::STEP, 90.0 * grid::STEP);
+const FIND: (f32, f32) = (44.0 * grid::STEP, 90.0 * grid::STEP);
 /// Height of the list of published ingredients, in points.
 const PUBLISHED: f32 = 80.0 * grid::STEP;
 /// The least that the name needs, in points.
@@ -297,7 +297,8 @@ fn heading_ui(
         ui.painter()
             .add(egui::Shape::line(points, Stroke::new(1.5, palette.accent)));
     }
-    focus_ring(ui, &response, place);
+    // Beside the word, not over its first letter.
+    focus_ring(ui, &response, place.expand2(vec2(grid::TIGHT, 0.0)));
     response.clicked()
 }
 

@@ -96,6 +96,9 @@ pub(super) fn lesson_area_ui(
         let words = "There is no way back to reveal: what the swap needs is not known, or nothing that may move brings the drink \
                      closer. Swap says which.";
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+        if ui.button("See it in Swap").clicked() {
+            view.area = Area::Swap;
+        }
         return;
     };
     step_ui(ui, screen, &found.answer, steps, &mut view.lesson);

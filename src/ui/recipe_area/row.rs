@@ -187,6 +187,10 @@ pub(super) fn line_ui(
     if view.finder.replaces(&line.id) {
         finder::finder_ui(&ingredient, screen, view, actions);
     }
+    // The menu of the row opens wherever it is asked for, not on the grip alone.
+    for place in [&ground, &ingredient] {
+        place.context_menu(|ui| row_menu_ui(ui, screen, &line.id, view, actions));
+    }
     carried_ui(
         ui,
         screen,

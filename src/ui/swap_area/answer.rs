@@ -422,14 +422,21 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
                 palette.text_quiet,
             );
             if let Some(change) = change {
-                let decimal = pos2(rect.right() - CHANGE_DECIMALS, y);
-                number_at(
-                    painter,
-                    decimal,
-                    change,
-                    TypeStyle::Small,
-                    palette.text_quiet,
-                );
+                let colour = palette.text_quiet;
+                if change.contains(|sign: char| sign.is_ascii_digit()) {
+                    let decimal = pos2(rect.right() - CHANGE_DECIMALS, y);
+                    number_at(painter, decimal, change, TypeStyle::Small, colour);
+                } else {
+                    // "the same"
+                    let font = TypeStyle::Small.font_id();
+                    painter.text(
+                        rect.right_center(),
+                        Align2::RIGHT_CENTER,
+                        change,
+                        font,
+                        colour,
+                    );
+                }
             }
             let response = response.explained(Term::of_measurand(row.measurand));
             if let Some(gap) = row.gap() {

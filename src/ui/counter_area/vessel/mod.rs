@@ -6,7 +6,7 @@ mod extras;
 use egui::Ui;
 
 use super::removal;
-use super::sheet::{Sheet, Spot, columns_ui, section_ui};
+use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
@@ -196,13 +196,13 @@ fn length(text: &str) -> Result<f64, String> {
 fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     section_ui(ui, "The heat it takes");
     sheet.row(ui, "weighs", |sheet, ui| {
-        let spot = Spot::number("mass", "Mass").width(72.0).hint("not stated");
+        let spot = Spot::number("mass", "Mass").width(VALUE).hint("not stated");
         sheet.number(ui, spot, before.mass, |item, mass| item.mass = mass);
         quiet_ui(ui, "g");
     });
     sheet.row(ui, "specific heat", |sheet, ui| {
         let spot = Spot::number("heat", "Specific heat")
-            .width(72.0)
+            .width(VALUE)
             .hint("not stated");
         sheet.number(ui, spot, before.specific_heat, |item, heat| {
             item.specific_heat = heat;
@@ -218,7 +218,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         .trimmed(counter.book.settings.room_temperature, 1);
     sheet.row(ui, "starts at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature at the start")
-            .width(72.0)
+            .width(VALUE)
             .hint(&room);
         sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
@@ -226,7 +226,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
     });
     sheet.row(ui, "cools by", |sheet, ui| {
         let spot = Spot::number("cooling", "Cooling time constant")
-            .width(72.0)
+            .width(VALUE)
             .hint("not stated");
         sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
             item.cooling_minutes = minutes;
