@@ -99,6 +99,18 @@ fn an_ingredient_of_a_published_table_comes_with_its_figures() {
 }
 
 #[test]
+fn a_list_that_grows_while_one_types_shows_its_rows_at_once() {
+    let mut window = empty_book();
+    press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    type_on(&mut window, "milk");
+    // A row that is cut off hears of no click.
+    click(&mut window, "New ingredient “milk”");
+    assert!(ingredient(&window, "milk").is_some());
+}
+
+#[test]
 fn a_line_with_a_new_ingredient_is_one_step() {
     let mut window = empty_book();
     press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);

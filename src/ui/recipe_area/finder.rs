@@ -65,6 +65,9 @@ impl FinderState {
     }
 }
 
+/// The most that the list takes before it scrolls, in points.
+const LIST: f32 = 75.0 * grid::STEP;
+
 /// Shows the list below a response while it is open.
 pub(super) fn finder_ui(
     below: &Response,
@@ -121,7 +124,9 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     let mut taken = found.get(view.finder.chosen).filter(|_| entered);
     ScrollArea::vertical()
-        .max_height(300.0)
+        .max_height(LIST)
+        // The sheet is as low as its list was before: more rows than then get their room at once.
+        .min_scrolled_height(LIST)
         .auto_shrink([false, true])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;

@@ -13,7 +13,7 @@ use crate::workbench::published_ingredients;
 /// Most ingredients of the book that are listed; whoever does not find it types another letter.
 const MOST_ROWS: usize = 60;
 /// Most ingredients of the published tables that are listed.
-const MOST_PUBLISHED: usize = 5;
+const MOST_PUBLISHED: usize = 8;
 
 /// A row of the list.
 #[derive(Clone, Debug, PartialEq)]
