@@ -198,6 +198,19 @@ fn what_is_not_found_at_the_counter_is_added_by_the_name_that_was_typed() {
 }
 
 #[test]
+fn whoever_comes_to_the_counter_by_key_goes_on_by_key() {
+    let mut window = empty_book();
+    press(&mut window, Modifiers::COMMAND, Key::Num7);
+    assert!(window.get_by_label("Find ingredients").is_focused());
+    type_on(&mut window, "Plum powder");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let new = ingredient(&window, "plum-powder").unwrap();
+    assert_eq!((new.name.as_str(), new.form), ("Plum powder", Form::Powder));
+    assert!(window.get_by_label("Name").is_focused());
+}
+
+#[test]
 fn every_area_has_a_key_and_a_field_keeps_its_digits() {
     let mut window = empty_book();
     press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);

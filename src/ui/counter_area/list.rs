@@ -97,6 +97,9 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
             })
             .desired_width(width);
         let response = ui.add(field).accessible_name(format!("Find {many}"));
+        if std::mem::take(&mut state.focus_find) {
+            response.request_focus();
+        }
         if response.changed() {
             state.row = 0;
         }

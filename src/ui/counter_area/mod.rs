@@ -112,6 +112,8 @@ pub struct CounterState {
     /// The row that the keyboard is on.
     row: usize,
     focus_row: bool,
+    /// Whether the keyboard goes into the field that finds.
+    focus_find: bool,
     enter_row: bool,
     /// Whether the keyboard goes into the item that has just been opened.
     enter_field: bool,
@@ -142,6 +144,11 @@ impl CounterState {
         self.show(item);
         self.find.clear();
         self.focus_row = true;
+    }
+
+    /// Puts the keyboard into the field that finds: whoever came by key goes on by key.
+    pub(super) fn take_keyboard(&mut self) {
+        self.focus_find = self.kind != Kind::Shop;
     }
 
     /// Looks at another kind.

@@ -262,7 +262,12 @@ pub(super) fn carry_out(
             view.drafts.clear();
         }
         UiCommand::Back => view.area = Area::Recipe,
-        UiCommand::GoTo(area) => view.area = area,
+        UiCommand::GoTo(area) => {
+            view.area = area;
+            if area == Area::Counter {
+                view.counter.take_keyboard();
+            }
+        }
         _ => return false,
     }
     true
