@@ -2,6 +2,8 @@
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
+use super::view_state::Area;
+
 /// What a person can ask for with a key, a button or a menu.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum UiCommand {
@@ -45,6 +47,8 @@ pub enum UiCommand {
     OtherVolumes,
     /// Show the keys.
     ShowKeys,
+    /// Go to an area of work.
+    GoTo(Area),
 }
 
 /// The words and keys of a command.
@@ -63,7 +67,7 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 20] = [
+    pub const ALL: [Self; 28] = [
         Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
@@ -84,6 +88,14 @@ impl UiCommand {
         Self::OtherDegrees,
         Self::OtherVolumes,
         Self::ShowKeys,
+        Self::GoTo(Area::Recipe),
+        Self::GoTo(Area::Swap),
+        Self::GoTo(Area::Variations),
+        Self::GoTo(Area::Compare),
+        Self::GoTo(Area::Lesson),
+        Self::GoTo(Area::Serving),
+        Self::GoTo(Area::Counter),
+        Self::GoTo(Area::Cards),
     ];
 
     fn entry(self) -> Entry {
@@ -163,6 +175,10 @@ impl UiCommand {
                 Key::L,
             ),
             Self::ShowKeys => alone("Keys…", "Show the keys", Key::F1),
+            Self::GoTo(area) => {
+                let (label, key) = area_entry(area);
+                control(label, "Go to an area of work, from left to right", key)
+            }
         }
     }
 
@@ -213,6 +229,21 @@ impl UiCommand {
             }
             pressed
         })
+    }
+}
+
+/// The word of an area and its number on the keyboard, from left to right.
+const fn area_entry(area: Area) -> (&'static str, Key) {
+    match area {
+        Area::Recipe => ("Recipe", Key::Num1),
+        Area::Swap => ("Swap", Key::Num2),
+        Area::Variations => ("Variations", Key::Num3),
+        Area::Compare => ("Compare", Key::Num4),
+        Area::Lesson => ("Lesson", Key::Num5),
+        Area::Serving => ("Serving", Key::Num6),
+        Area::Counter => ("Counter", Key::Num7),
+        Area::Cards => ("Cards", Key::Num8),
+        Area::Findings => ("Findings", Key::Num9),
     }
 }
 

@@ -6,9 +6,9 @@ use egui::{Align2, Area, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, 
 
 use super::Screen;
 use super::commands::UiCommand;
+use super::keys_sheet;
 use super::look_up;
 use super::shell::BookInHand;
-use super::spreadsheet::{Cell, Table, copy_ui};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 pub(super) use super::words::quiet_ui;
@@ -113,6 +113,8 @@ pub(super) fn dialogs_ui(
         let (area, width) = if dialog == Dialog::LookUp {
             let top = Align2::CENTER_TOP;
             (area.anchor(top, vec2(0.0, look_up::TOP)), look_up::WIDTH)
+        } else if dialog == Dialog::Keys {
+            (area, keys_sheet::width(ctx.content_rect().width()))
         } else {
             (area, WIDTH)
         };
@@ -121,7 +123,7 @@ pub(super) fn dialogs_ui(
             Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
             Dialog::Approve(approving) => approve_ui(ui, approving, view.units, actions),
             Dialog::LookUp => look_up::look_up_ui(ui, in_hand.book, view),
-            Dialog::Keys => keys_ui(ui),
+            Dialog::Keys => keys_sheet::keys_ui(ui),
         });
         if keep {
             view.dialog = Some(dialog);
@@ -450,56 +452,4 @@ fn unsaved_ui(
         }
     });
     keep
-}
-
-/// Room for the title above the keys, the buttons below them and the edges of the window, in points.
-const ROUND_THE_KEYS: f32 = 52.0 * grid::STEP;
-
-fn keys_ui(ui: &mut Ui) -> bool {
-    title_ui(ui, "Keys");
-    let palette = theme::palette(ui.visuals());
-    let others = [
-        (
-            "Enter, or just type",
-            "Change the amount of the line in hand",
-        ),
-        ("Tab", "Go to the next field"),
-        (
-            "Ctrl+Plus, Ctrl+Minus, Ctrl+0",
-            "Larger, smaller, as it was",
-        ),
-    ];
-    let of_commands = UiCommand::ALL
-        .into_iter()
-        .map(|command| (command.keys_in_words(), command.explanation()));
-    let others = others
-        .into_iter()
-        .map(|(keys, words)| (keys.to_owned(), words));
-    let keys: Vec<_> = of_commands.chain(others).collect();
-    // Where the window is low they scroll, so that the way out stays in sight.
-    let most = ui.ctx().content_rect().height() - ROUND_THE_KEYS;
-    egui::ScrollArea::vertical()
-        .max_height(most)
-        .show(ui, |ui| {
-            egui::Grid::new("keys")
-                .num_columns(2)
-                .spacing([grid::APART, grid::TIGHT])
-                .show(ui, |ui| {
-                    for (keys, words) in &keys {
-                        ui.label(RichText::new(keys).color(palette.text_strong));
-                        ui.label(RichText::new(*words).color(palette.text_normal));
-                        ui.end_row();
-                    }
-                });
-        });
-    ui.add_space(grid::TIGHT);
-    copy_ui(ui, "keys", || {
-        let mut table = Table::new(["keys", "what they do"]);
-        for (keys, words) in &keys {
-            table.row([keys.as_str(), words].map(Cell::words));
-        }
-        table
-    });
-    ui.add_space(grid::NEAR);
-    !main_button_ui(ui, "Close", true)
 }

@@ -18,6 +18,7 @@ mod copied_tables;
 mod counter;
 mod engine_reference;
 mod exchange;
+mod first_drink;
 mod habits;
 mod hardening;
 mod headings;

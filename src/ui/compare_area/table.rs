@@ -26,16 +26,41 @@ pub(super) fn column_width(available: f32, columns: usize) -> f32 {
 /// A part with its heading.
 pub(super) fn part_ui(ui: &mut Ui, part: &Part, column: f32) {
     heading_ui(ui, part.heading);
+    let decimal = decimal_place(ui, part);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (at, row) in part.rows.iter().enumerate() {
-            row_ui(ui, row, column, at % 2 == 1);
+            row_ui(ui, row, (column, decimal), at % 2 == 1);
         }
     });
 }
 
+/// Where the decimal sign of the figures stands in a column of this part: behind the widest whole number, in points.
+fn decimal_place(ui: &Ui, part: &Part) -> f32 {
+    let cells = part.rows.iter().flat_map(|row| &row.cells);
+    cells
+        .filter_map(|cell| match cell {
+            Cell::Figure { value, .. } => value.text.as_deref(),
+            Cell::Words { .. } => None,
+        })
+        .map(|text| whole_width(ui, text))
+        .fold(0.0, f32::max)
+}
+
+/// Width of a number up to its decimal sign, in points.
+fn whole_width(ui: &Ui, number: &str) -> f32 {
+    let whole = number.split('.').next().unwrap_or_default().to_owned();
+    let font = TypeStyle::Body.font_id();
+    let galley = ui
+        .painter()
+        .layout_no_wrap(whole, font, Color32::PLACEHOLDER);
+    galley.size().x
+}
+
 /// A cell, laid out.
 struct Laid {
+    /// How far it stands from the left edge of the column, in points.
+    indent: f32,
     main: Arc<Galley>,
     quiet: Option<Arc<Galley>>,
 }
@@ -47,10 +72,18 @@ impl Laid {
     }
 }
 
-fn lay(ui: &Ui, cell: &Cell, unit: &str, width: f32) -> Laid {
+fn lay(ui: &Ui, cell: &Cell, unit: &str, (width, decimal): (f32, f32)) -> Laid {
     let palette = theme::palette(ui.visuals());
+    let indent = match cell {
+        Cell::Figure { value, .. } => {
+            let whole = value.text.as_deref().map(|text| whole_width(ui, text));
+            whole.map_or(0.0, |whole| decimal - whole)
+        }
+        Cell::Words { .. } => 0.0,
+    };
     let galley = |text: String, style: TypeStyle, colour: Color32| {
-        ui.painter().layout(text, style.font_id(), colour, width)
+        let room = width - indent;
+        ui.painter().layout(text, style.font_id(), colour, room)
     };
     match cell {
         Cell::Words { text, differs } => {
@@ -60,6 +93,7 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, width: f32) -> Laid {
                 (TypeStyle::Body, palette.text_normal)
             };
             Laid {
+                indent,
                 main: galley(text.clone(), style, colour),
                 quiet: None,
             }
@@ -79,6 +113,7 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, width: f32) -> Laid {
                 (None, None) => None,
             };
             Laid {
+                indent,
                 main: galley(words, TypeStyle::Body, palette.text_strong),
                 quiet: below.map(|below| galley(below, TypeStyle::Small, palette.text_quiet)),
             }
@@ -86,12 +121,12 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, width: f32) -> Laid {
     }
 }
 
-fn row_ui(ui: &mut Ui, row: &Row, column: f32, is_striped: bool) {
+fn row_ui(ui: &mut Ui, row: &Row, (column, decimal): (f32, f32), is_striped: bool) {
     let palette = theme::palette(ui.visuals());
     let laid: Vec<Laid> = row
         .cells
         .iter()
-        .map(|cell| lay(ui, cell, &row.unit, column - GAP))
+        .map(|cell| lay(ui, cell, &row.unit, (column - GAP, decimal)))
         .collect();
     let name = ui.painter().layout(
         row.name.clone(),
@@ -118,7 +153,7 @@ fn row_ui(ui: &mut Ui, row: &Row, column: f32, is_striped: bool) {
     let top = rect.top() + grid::TIGHT / 2.0;
     painter.galley(pos2(rect.left(), top), name, palette.text_quiet);
     for (at, cell) in laid.into_iter().enumerate() {
-        let at = pos2(rect.left() + NAME + column * at as f32, top);
+        let at = pos2(rect.left() + NAME + column * at as f32 + cell.indent, top);
         let below = cell.main.size().y;
         painter.galley(at, cell.main, palette.text_normal);
         if let Some(quiet) = cell.quiet {

@@ -7,6 +7,7 @@ use egui::{
 };
 use std::sync::Arc;
 
+use super::sheet::link_ui;
 use super::table::{Cell, Column, Row, Sort, as_table, columns};
 use super::{Counter, CounterState, ItemId, Kind};
 use crate::book::IngredientId;
@@ -25,7 +26,7 @@ const GAP: f32 = grid::EASY;
 /// Room for the button of the published tables, in points.
 const FROM_TABLE: f32 = 50.0 * grid::STEP;
 /// Least and most width of the field that finds, in points.
-const FIND: (f32, f32) = (30.0 * grid::STEP, 90.0 * grid::STEP);
+const FIND: (f32, f32) = (44.0 * grid::STEP, 90.0 * grid::STEP);
 /// Height of the list of published ingredients, in points.
 const PUBLISHED: f32 = 80.0 * grid::STEP;
 /// The least that the name needs, in points.
@@ -39,13 +40,15 @@ pub(super) enum Wish {
     Published(IngredientId),
     /// To see an item.
     Open(ItemId),
-    /// A new item of the kind in hand.
-    New,
+    /// A new item of the kind in hand, with the name that none was found by.
+    New(Option<String>),
 }
 
 /// The list of the kind in hand.
 pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterState) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
+    // Enter where nothing is found opens nothing, now or later.
+    let enters = std::mem::take(&mut state.enter_row);
     let width = ui.available_width() - ui.spacing().scroll.allocated_width();
     let shown = visible_columns(state.kind, width);
     ui.add_space(grid::TIGHT);
@@ -55,8 +58,12 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
     let mut shelf = std::mem::take(&mut state.shelf);
     let (rows, order) = shelf.list(state.kind, &state.find, state.sort);
     if order.is_empty() {
-        nothing_ui(ui, state);
+        if nothing_ui(ui, state) || matches!(wish, Some(Wish::New(_))) {
+            let name = state.find.trim();
+            wish = Some(Wish::New((!name.is_empty()).then(|| name.to_owned())));
+        }
     } else {
+        state.enter_row = enters;
         let foot = grid::TARGET + grid::TIGHT;
         let room = vec2(ui.available_width(), ui.available_height() - foot);
         wish = ui
@@ -90,6 +97,9 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
             })
             .desired_width(width);
         let response = ui.add(field).accessible_name(format!("Find {many}"));
+        if std::mem::take(&mut state.focus_find) {
+            response.request_focus();
+        }
         if response.changed() {
             state.row = 0;
         }
@@ -101,7 +111,7 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         }
         let words = format!("New {one}");
         if icon_button(ui, Icon::Add, &words, &words).clicked() {
-            wish = Some(Wish::New);
+            wish = Some(Wish::New(None));
         }
         if tables_beside {
             wish = wish.take().or(tables_ui(ui));
@@ -145,11 +155,12 @@ fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
     taken
 }
 
-/// A list with nothing in it says what to do.
-fn nothing_ui(ui: &mut Ui, state: &CounterState) {
+/// A list with nothing in it says what to do; `true` when what was looked for is to be added.
+fn nothing_ui(ui: &mut Ui, state: &CounterState) -> bool {
     let palette = theme::palette(ui.visuals());
     let (one, many) = state.kind.words();
-    let words = if state.find.trim().is_empty() {
+    let name = state.find.trim();
+    let words = if name.is_empty() {
         format!("There are no {many} in this book yet. The plus sign adds a {one}.")
             .replace("a ingredient", "an ingredient")
     } else {
@@ -157,6 +168,11 @@ fn nothing_ui(ui: &mut Ui, state: &CounterState) {
     };
     ui.add_space(grid::NEAR);
     ui.add(egui::Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+    if name.is_empty() {
+        return false;
+    }
+    let words = format!("Add “{}”", name_as_shown(name));
+    link_ui(ui, &words).clicked()
 }
 
 /// The columns that there is room for, with their right edges counted from the right edge of the list.
@@ -284,7 +300,8 @@ fn heading_ui(
         ui.painter()
             .add(egui::Shape::line(points, Stroke::new(1.5, palette.accent)));
     }
-    focus_ring(ui, &response, place);
+    // Beside the word, not over its first letter.
+    focus_ring(ui, &response, place.expand2(vec2(grid::TIGHT, 0.0)));
     response.clicked()
 }
 

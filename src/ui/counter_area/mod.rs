@@ -11,6 +11,8 @@ mod table;
 mod uses;
 mod vessel;
 
+pub(super) use self::removal::new_ingredient;
+
 use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};
@@ -110,6 +112,8 @@ pub struct CounterState {
     /// The row that the keyboard is on.
     row: usize,
     focus_row: bool,
+    /// Whether the keyboard goes into the field that finds.
+    focus_find: bool,
     enter_row: bool,
     /// Whether the keyboard goes into the item that has just been opened.
     enter_field: bool,
@@ -140,6 +144,11 @@ impl CounterState {
         self.show(item);
         self.find.clear();
         self.focus_row = true;
+    }
+
+    /// Puts the keyboard into the field that finds: whoever came by key goes on by key.
+    pub(super) fn take_keyboard(&mut self) {
+        self.focus_find = self.kind != Kind::Shop;
     }
 
     /// Looks at another kind.
@@ -327,7 +336,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             view.counter.refused = None;
             ui.ctx().request_repaint();
         }
-        Some(Wish::New) => removal::add_new(counter, view, actions),
+        Some(Wish::New(name)) => removal::add_new(counter, name.as_deref(), view, actions),
         Some(Wish::Published(id)) => removal::add_published(counter, &id, view, actions),
         None => {}
     }
@@ -357,10 +366,13 @@ fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             ui.add_space(grid::FAR);
         });
     if open.is_some() {
+        // What scrolls past it does not show through the sign.
         let corner = egui::Rect::from_min_size(
             egui::pos2(whole.right() - grid::TARGET - grid::NEAR, whole.top()),
             egui::Vec2::splat(grid::TARGET),
         );
+        ui.painter()
+            .rect_filled(corner, 0.0, theme::palette(ui.visuals()).sheet);
         let mut child = ui.new_child(UiBuilder::new().max_rect(corner));
         if list::close_ui(&mut child, corner) {
             view.counter.step_back();

@@ -1,12 +1,12 @@
 //! What is done with an item as a whole: added, duplicated as another brand, deleted when nothing needs it, left for a recipe.
 
-use egui::{Label, RichText, Ui};
+use egui::{Align, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::sheet::link_ui;
 use super::uses::{Use, refusal};
 use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
 use crate::book::{
-    AllergenStatement, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure,
+    AllergenStatement, Book, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure,
     MeasureId, MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
@@ -28,30 +28,40 @@ pub(super) enum Going {
     Delete,
 }
 
-/// Duplicate and delete; the reason when it can't be deleted.
-pub(super) fn commands_ui(
+/// Takes the room for duplicate and delete, below the name; under it stands the reason when an item can't be deleted.
+///
+/// They are drawn last, by [`commands_ui`]: Tab goes from the name into the next field, and a blank of a name that is typed
+/// there presses no button.
+pub(super) fn commands_room(
     ui: &mut Ui,
     counter: Counter<'_>,
     item: &ItemId,
     state: &CounterState,
-    copy: &str,
-) -> Option<Going> {
-    let mut going = None;
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        if link_ui(ui, copy).clicked() {
-            going = Some(Going::Duplicate);
-        }
-        if link_ui(ui, "Delete").clicked() {
-            going = Some(Going::Delete);
-        }
-    });
+) -> Rect {
+    let size = vec2(ui.available_width(), grid::TARGET);
+    let (room, _) = ui.allocate_exact_size(size, Sense::hover());
     if state.refused.as_ref() == Some(item) {
         let palette = theme::palette(ui.visuals());
         let uses = state.shelf.uses.list(item);
         if let Some(sentence) = refusal(counter.book, uses, &name_of(counter, item)) {
             ui.add(Label::new(RichText::new(sentence).color(palette.off_level)).wrap());
         }
+    }
+    room
+}
+
+/// Duplicate and delete.
+pub(super) fn commands_ui(ui: &mut Ui, room: Rect, copy: &str) -> Option<Going> {
+    let mut going = None;
+    let layout = Layout::left_to_right(Align::Center);
+    // A child of its own: what comes behind in the sheet does not follow this row.
+    let mut row = ui.new_child(UiBuilder::new().max_rect(room).layout(layout));
+    row.spacing_mut().item_spacing.x = grid::TIGHT;
+    if link_ui(&mut row, copy).clicked() {
+        going = Some(Going::Duplicate);
+    }
+    if link_ui(&mut row, "Delete").clicked() {
+        going = Some(Going::Delete);
     }
     going
 }
@@ -138,26 +148,25 @@ fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
     capitalised(&found.unwrap_or_default())
 }
 
-/// A new item of the kind in hand, open and ready to be named.
-pub(super) fn add_new(counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+/// A new item of the kind in hand, open and ready to be named; one that nobody found keeps the name it was looked for by.
+pub(super) fn add_new(
+    counter: Counter<'_>,
+    name: Option<&str>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let (item, edit) = match view.counter.kind {
         Kind::Ingredients => {
-            let id = free_ingredient(counter, "New ingredient");
-            (
-                ItemId::Ingredient(id.clone()),
-                Edit::PutIngredient(new_ingredient(id)),
-            )
+            let new = new_ingredient(counter.book, name.unwrap_or("New ingredient"));
+            (ItemId::Ingredient(new.id.clone()), Edit::PutIngredient(new))
         }
         Kind::Measures => {
-            let id = free_measure(counter, "New measure");
-            (
-                ItemId::Measure(id.clone()),
-                Edit::PutMeasure(new_measure(id)),
-            )
+            let new = new_measure(counter, name.unwrap_or("New measure"));
+            (ItemId::Measure(new.id.clone()), Edit::PutMeasure(new))
         }
         Kind::Vessels => {
-            let id = free_vessel(counter, "New cup");
-            (ItemId::Vessel(id.clone()), Edit::PutVessel(new_vessel(id)))
+            let new = new_vessel(counter, name.unwrap_or("New cup"));
+            (ItemId::Vessel(new.id.clone()), Edit::PutVessel(new))
         }
         Kind::Shop => return,
     };
@@ -177,7 +186,7 @@ pub(super) fn add_published(
     let Some(found) = published.ingredient(id) else {
         return;
     };
-    let id = free_ingredient(counter, &found.name);
+    let id = free_ingredient(counter.book, &found.name);
     let copy = Ingredient {
         id: id.clone(),
         ..found.as_ref().clone()
@@ -199,8 +208,8 @@ fn put(item: ItemId, edit: Edit, field: &str, view: &mut ViewState, actions: &mu
     view.counter.wanted = Some(item);
 }
 
-fn free_ingredient(counter: Counter<'_>, name: &str) -> IngredientId {
-    IngredientId::from_name(name, |id| counter.book.ingredients.contains(id))
+fn free_ingredient(book: &Book, name: &str) -> IngredientId {
+    IngredientId::from_name(name, |id| book.ingredients.contains(id))
 }
 
 fn free_measure(counter: Counter<'_>, name: &str) -> MeasureId {
@@ -211,15 +220,17 @@ fn free_vessel(counter: Counter<'_>, name: &str) -> VesselId {
     VesselId::from_name(name, |id| counter.book.vessels.contains(id))
 }
 
-/// An ingredient of which nothing is stated.
-fn new_ingredient(id: IngredientId) -> Ingredient {
+/// An ingredient of which nothing is stated. A name that ends with the word of a form says what it is: "plum syrup".
+pub(in crate::ui) fn new_ingredient(book: &Book, name: &str) -> Ingredient {
+    let last = name.split_whitespace().next_back().unwrap_or_default();
+    let said = |form: &Form| form.word().eq_ignore_ascii_case(last);
     Ingredient {
-        id,
-        name: "New ingredient".to_owned(),
+        id: free_ingredient(book, name),
+        name: name.to_owned(),
         brand: String::new(),
         supplier: String::new(),
         lot: String::new(),
-        form: Form::Powder,
+        form: Form::ALL.into_iter().find(said).unwrap_or(Form::Powder),
         role: Role::Flavour,
         composition: Composition::default(),
         density: None,
@@ -236,11 +247,16 @@ fn new_ingredient(id: IngredientId) -> Ingredient {
     }
 }
 
-fn new_measure(id: MeasureId) -> Measure {
+fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
+    let last = name.split_whitespace().next_back().unwrap_or_default();
+    let said = |kind: &MeasureKind| kind.word().eq_ignore_ascii_case(last);
     Measure {
-        id,
-        name: "New measure".to_owned(),
-        kind: MeasureKind::Scoop,
+        id: free_measure(counter, name),
+        name: name.to_owned(),
+        kind: MeasureKind::ALL
+            .into_iter()
+            .find(said)
+            .unwrap_or(MeasureKind::Scoop),
         nominal: None,
         filling: Filling::Levelled,
         increment: None,
@@ -253,10 +269,10 @@ fn new_measure(id: MeasureId) -> Measure {
 /// Capacity of a cup that has just been added, ml (common practice, no source): one cannot be without any.
 const FIRST_CAPACITY: f64 = 500.0;
 
-fn new_vessel(id: VesselId) -> Vessel {
+fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
     Vessel {
-        id,
-        name: "New cup".to_owned(),
+        id: free_vessel(counter, name),
+        name: name.to_owned(),
         kind: VesselKind::Cup,
         capacity: FIRST_CAPACITY,
         shape: None,
@@ -279,7 +295,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
             let Some(from) = counter.book.ingredient(id) else {
                 return;
             };
-            let id = free_ingredient(counter, &from.name);
+            let id = free_ingredient(counter.book, &from.name);
             let copy = Ingredient {
                 id: id.clone(),
                 brand: String::new(),

@@ -91,6 +91,8 @@ pub(super) struct Asked<'asked> {
 pub(super) const VALUE: f32 = 19.0 * grid::STEP;
 /// Width of the word for its evidence, in points.
 pub(super) const EVIDENCE: f32 = 36.0 * grid::STEP;
+/// The field of an uncertainty is named like that of its figure, with this behind it.
+const UNCERTAINTY: &str = " uncertainty";
 /// Width of its uncertainty, in points.
 pub(super) const SPREAD: f32 = 12.0 * grid::STEP;
 
@@ -108,6 +110,8 @@ pub(super) struct Sheet<'frame, T> {
     in_row: Vec<String>,
     /// Whether a field was left with Escape.
     pub escaped: bool,
+    /// Whether Enter was pressed in the field before, so that the keyboard goes on to the next one.
+    goes_on: bool,
 }
 
 impl<'frame, T: Clone> Sheet<'frame, T> {
@@ -129,6 +133,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             actions,
             in_row: Vec::new(),
             escaped: false,
+            goes_on: false,
         }
     }
 
@@ -195,8 +200,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
         self.in_row.push(field.key.clone());
+        // A label is typed figure after figure: what is doubted of one is asked for by Tab only.
+        let is_passed_over = field.key.ends_with(UNCERTAINTY);
         let outcome = field.show(ui, rect, self.drafts, self.actions);
         self.escaped |= outcome.escaped;
+        if self.goes_on && !is_passed_over {
+            outcome.response.request_focus();
+            ui.ctx().request_repaint();
+            self.goes_on = false;
+        }
+        self.goes_on |= outcome.entered;
         outcome
     }
 
@@ -429,7 +442,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let Some(figure) = figure else { return };
         let (name, field) = (
             format!("{}, uncertainty", asked.name),
-            format!("{} uncertainty", asked.field),
+            format!("{}{UNCERTAINTY}", asked.field),
         );
         quiet_ui(ui, "±").explained(Term::Uncertainty);
         let usual = plain_to(figure.standard_uncertainty() * factor);

@@ -103,6 +103,14 @@ impl Cell {
         })
     }
 
+    /// With its unit behind it.
+    fn in_unit(self, unit: &str) -> Self {
+        match self {
+            Self::Number(value, text) => Self::Number(value, format!("{text} {unit}")),
+            other => other,
+        }
+    }
+
     fn count(count: usize) -> Self {
         Self::Number(count as f64, count.to_string())
     }
@@ -235,7 +243,7 @@ impl Shelf {
             Kind::Vessels => book
                 .vessels
                 .iter()
-                .map(|item| self.vessel_row(item))
+                .map(|item| self.vessel_row(&book, item))
                 .collect(),
             Kind::Shop => Vec::new(),
         }
@@ -251,14 +259,15 @@ impl Shelf {
         let cells = vec![
             Cell::Word(item.form.word().to_owned()),
             Cell::Word(item.role.word().to_owned()),
-            Cell::number(self.sugars_of(book, item), 1),
+            Cell::number(self.sugars_of(book, item), 1).in_unit("g"),
             match price_per_kg(item) {
                 // Water from the tap is cheap and not free.
                 Some(price) if price > 0.0 && price < 0.005 => {
                     Cell::Number(price, "< 0.01".to_owned())
                 }
                 price => Cell::number(price, 2),
-            },
+            }
+            .in_unit(&book.settings.currency),
             Cell::count(self.uses.recipes(&id)),
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];
@@ -350,18 +359,14 @@ impl Shelf {
         }
     }
 
-    fn vessel_row(&self, item: &Vessel) -> Row {
+    fn vessel_row(&self, book: &Book, item: &Vessel) -> Row {
         let id = ItemId::Vessel(item.id.clone());
         let kind = item.kind.word();
-        let with_unit = |value: Option<f64>, decimals, unit| match Cell::number(value, decimals) {
-            Cell::Number(value, text) => Cell::Number(value, format!("{text} {unit}")),
-            other => other,
-        };
         let cells = vec![
             Cell::Word(kind.to_owned()),
             Cell::Number(item.capacity, self.units.volume(item.capacity, 0)),
-            with_unit(item.mass, 0, "g"),
-            Cell::number(item.price, 3),
+            Cell::number(item.mass, 0).in_unit("g"),
+            Cell::number(item.price, 3).in_unit(&book.settings.currency),
             Cell::count(self.uses.recipes(&id)),
         ];
         let words = folded(&format!("{} {kind}", item.name));

@@ -97,6 +97,9 @@ pub(super) fn lesson_area_ui(
         let words = "There is no way back to reveal: what the swap needs is not known, or nothing that may move brings the drink \
                      closer. Swap says which.";
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+        if ui.button("See it in Swap").clicked() {
+            view.area = Area::Swap;
+        }
         return;
     };
     step_ui(ui, screen, &found.answer, steps, &mut view.lesson);
@@ -258,6 +261,7 @@ fn expected_ui(
 fn guesses_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     let step = state.step;
+    let widths = Guess::ALL.map(|guess| column_width(ui, guess, outcomes));
     Grid::new("guesses")
         .num_columns(4)
         .spacing(egui::vec2(grid::NEAR, grid::TIGHT))
@@ -271,12 +275,12 @@ fn guesses_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
                     ui.end_row();
                     continue;
                 }
-                for guess in Guess::ALL {
+                for (guess, width) in Guess::ALL.into_iter().zip(widths) {
                     let words = guess.words(&outcome.axis);
                     let name = format!("{}: {words}", outcome.axis.word());
                     let button = Button::selectable(taken == Some(guess), words)
                         .frame_when_inactive(true)
-                        .min_size(egui::vec2(GUESS, grid::TARGET));
+                        .min_size(egui::vec2(width, grid::TARGET));
                     if ui.add(button).accessible_name(name).clicked() {
                         state.guesses.toggle(step, &outcome.axis, guess);
                     }
@@ -316,6 +320,19 @@ fn as_table(
         }
     }
     table
+}
+
+/// The buttons of a column are as wide as the widest words in it need: "less chestnut" sticks out of no row.
+fn column_width(ui: &Ui, guess: Guess, outcomes: &[AxisMove]) -> f32 {
+    let around = 2.0 * ui.spacing().button_padding.x;
+    let width_of = |outcome: &AxisMove| {
+        let (words, font) = (guess.words(&outcome.axis), TypeStyle::Body.font_id());
+        let galley = ui
+            .painter()
+            .layout_no_wrap(words, font, egui::Color32::PLACEHOLDER);
+        galley.size().x + around
+    };
+    outcomes.iter().map(width_of).fold(GUESS, f32::max)
 }
 
 /// "sweeter by 1.9 steps — as expected".

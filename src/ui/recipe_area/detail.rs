@@ -6,13 +6,14 @@ use super::heading::word_menu_ui;
 use super::model::{self, LineRow};
 use super::row::Columns;
 use super::{amount_cell, carry_out};
-use crate::book::{Carried, Change, Form, Role, Stage};
+use crate::book::{Carried, Change, Form, Line, Role, Stage};
 use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
+use crate::ui::counter_area::ItemId;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::view_state::ViewState;
+use crate::ui::view_state::{Area, ViewState};
 use crate::ui::wording::stage_words;
 use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
@@ -247,12 +248,8 @@ fn command_row_ui(
             UiCommand::MoveLineDown,
             UiCommand::RemoveLine,
         ] {
-            let palette = theme::palette(ui.visuals());
-            let text = RichText::new(command.label())
-                .font(TypeStyle::Small.font_id())
-                .color(palette.accent);
-            let button = Button::new(text).frame_when_inactive(false);
-            if ui.add(button).on_hover_text(command.tooltip()).clicked() {
+            let response = ui.add(quiet_button(ui, command.label()));
+            if response.on_hover_text(command.tooltip()).clicked() {
                 view.line_in_hand = Some(row.line.id.clone());
                 carry_out(
                     command,
@@ -264,5 +261,28 @@ fn command_row_ui(
                 );
             }
         }
+        let response = ui.add(quiet_button(ui, AT_THE_COUNTER));
+        let told = "What its pack says, what it costs and what one use weighs";
+        if response.on_hover_text(told).clicked() {
+            go_to_counter(row.line, view);
+        }
     });
+}
+
+fn quiet_button(ui: &Ui, words: &'static str) -> Button<'static> {
+    let palette = theme::palette(ui.visuals());
+    let text = RichText::new(words)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.accent);
+    Button::new(text).frame_when_inactive(false)
+}
+
+/// What leads from a line to its ingredient.
+pub(super) const AT_THE_COUNTER: &str = "Open at the counter";
+
+/// Opens the ingredient of a line at the counter.
+pub(super) fn go_to_counter(line: &Line, view: &mut ViewState) {
+    view.area = Area::Counter;
+    view.counter
+        .show_in_list(ItemId::Ingredient(line.ingredient.clone()));
 }

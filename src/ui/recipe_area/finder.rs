@@ -1,17 +1,15 @@
 //! Finding an ingredient while typing: to add a line, or to put another ingredient into one.
 
-use egui::{
-    Align, Key, Layout, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Sense, Ui, vec2,
-};
+use egui::{Key, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Ui};
 
-use crate::book::{Book, Change, Entry, Ingredient, IngredientId, LineId, Resolved, WantedWords};
-use crate::quantity::name_as_shown;
+use super::found::{choice_ui, choices};
+use crate::book::{Change, Entry, Ingredient, Line, LineId, Resolved, Role};
+use crate::edit::Edit;
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::widgets::role_colour;
 use crate::workbench::Action;
 
 /// What is done with the ingredient that is found.
@@ -67,8 +65,8 @@ impl FinderState {
     }
 }
 
-/// Most rows that are listed; whoever does not find it types another letter.
-const MOST_ROWS: usize = 60;
+/// The most that the list takes before it scrolls, in points.
+const LIST: f32 = 75.0 * grid::STEP;
 
 /// Shows the list below a response while it is open.
 pub(super) fn finder_ui(
@@ -98,7 +96,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
             return;
         }
     }
-    let found = matching(screen.book, &view.finder.text, current);
+    let found = choices(screen.book, &view.finder.text, current);
     let step = ui.input(|input| {
         i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
     });
@@ -124,33 +122,30 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         view.finder.chosen = 0;
     }
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = if entered {
-        found.get(view.finder.chosen).map(|found| found.id.clone())
-    } else {
-        None
-    };
+    let mut taken = found.get(view.finder.chosen).filter(|_| entered);
     ScrollArea::vertical()
-        .max_height(300.0)
+        .max_height(LIST)
+        // The sheet is as low as its list was before: more rows than then get their room at once.
+        .min_scrolled_height(LIST)
         .auto_shrink([false, true])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, ingredient) in found.iter().enumerate() {
+            for (at, choice) in found.iter().enumerate() {
                 let chosen = at == view.finder.chosen;
-                let is_current = current.is_some_and(|current| current.id == ingredient.id);
-                let response = ingredient_ui(ui, ingredient, chosen, is_current);
+                let response = choice_ui(ui, choice, chosen, current);
                 if chosen && step != 0 {
                     response.scroll_to_me(None);
                 }
                 if response.clicked() {
-                    taken = Some(ingredient.id.clone());
+                    taken = Some(choice);
                 }
             }
             if found.is_empty() {
-                ui.label("Nothing in this book is called so");
+                ui.label("No ingredients in this book yet: type the name of the first");
             }
         });
-    if let Some(ingredient) = taken {
-        take(screen, &ingredient, view, actions);
+    if let Some(choice) = taken {
+        take(screen, &choice.ingredient(screen.book), view, actions);
     } else if ui.input(|input| input.key_pressed(Key::Escape)) {
         view.finder.close();
     }
@@ -206,136 +201,53 @@ fn replace_words_ui(
     });
 }
 
-/// What can be chosen: names that begin with what was typed first, of the role that is wanted first, and what stands in the
-/// line before all while nothing is typed. The order of the book stays otherwise.
-fn matching<'book>(
-    book: &'book Book,
-    text: &str,
-    current: Option<&Ingredient>,
-) -> Vec<&'book Ingredient> {
-    let wanted = WantedWords::of(text);
-    let mut found: Vec<&Ingredient> = book
-        .ingredients
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(|ingredient| wanted.are_in(&format!("{} {}", ingredient.name, ingredient.brand)))
-        .collect();
-    let is_current =
-        |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
-    let same_role =
-        |ingredient: &Ingredient| current.is_some_and(|current| current.role == ingredient.role);
-    found.sort_by_key(|ingredient| {
-        (
-            !(wanted.is_empty() && is_current(ingredient)),
-            !wanted.begin(&ingredient.name),
-            !same_role(ingredient),
-        )
-    });
-    found.truncate(MOST_ROWS);
-    found
-}
-
-fn ingredient_ui(ui: &mut Ui, ingredient: &Ingredient, chosen: bool, is_current: bool) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    let (name, brand) = (
-        name_as_shown(&ingredient.name),
-        name_as_shown(&ingredient.brand),
-    );
-    let words = format!("{name} {brand}");
-    response
-        .widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words.trim()));
-    if ui.is_rect_visible(rect) {
-        let corner = egui::CornerRadius::same(grid::CORNER);
-        if chosen {
-            ui.painter().rect_filled(rect, corner, palette.selection);
-        } else if response.hovered() {
-            ui.painter().rect_filled(rect, corner, palette.hover);
-        }
-        let mark =
-            egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
-        ui.painter()
-            .rect_filled(mark, 2.0, role_colour(palette, ingredient.role));
-        let inner = rect
-            .with_min_x(rect.left() + 16.0)
-            .with_max_x(rect.right() - 8.0);
-        let builder = egui::UiBuilder::new()
-            .max_rect(inner)
-            .layout(Layout::left_to_right(Align::Center));
-        let mut row = ui.new_child(builder);
-        row.add(egui::Label::new(RichText::new(name).color(palette.text_strong)).selectable(false));
-        let quiet = format!("{brand} · {}", ingredient.form.word());
-        let quiet = if is_current {
-            format!("{quiet} · in the drink now")
-        } else {
-            quiet
-        };
-        let quiet = RichText::new(quiet.trim_start_matches(" · "))
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet);
-        row.add(egui::Label::new(quiet).selectable(false).truncate());
-    }
-    response
-}
-
-/// Puts the ingredient that was found where it was wanted.
+/// Puts the ingredient that was found, or begun, where it was wanted.
 fn take(
     screen: &Screen<'_>,
-    found: &IngredientId,
+    ingredient: &Ingredient,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     let purpose = view.finder.purpose.clone();
     view.finder.close();
-    let Some(ingredient) = screen.book.ingredient(found) else {
-        return;
-    };
+    let is_new = screen.book.ingredient(&ingredient.id).is_none();
+    let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
     let recipe = &screen.recipe.id;
-    match purpose {
+    let resolved = &screen.balance.resolved;
+    let (change, focus) = match purpose {
         Some(Purpose::Replace(line)) => {
-            view.focus_wanted = Some(super::lines::row_focus(recipe, &line));
-            if screen
-                .balance
-                .resolved
-                .line(&line)
-                .is_some_and(|line| line.ingredient == *found)
-            {
+            let focus = super::lines::row_focus(recipe, &line);
+            view.focus_wanted = Some(focus.clone());
+            let stands_there = |line: &Line| line.ingredient == ingredient.id;
+            if resolved.line(&line).is_some_and(stands_there) {
                 return;
             }
-            let change = Change::Ingredient(line.clone(), found.clone());
-            actions.push(Action::edit(
-                screen.shown.change(change),
-                super::lines::row_focus(recipe, &line),
-            ));
+            (Change::Ingredient(line, ingredient.id.clone()), focus)
         }
         Some(Purpose::Add(after)) => {
-            let resolved = &screen.balance.resolved;
             let after = after.filter(|id| resolved.entries.iter().any(|entry| entry.id() == id));
             let after = after.or_else(|| resolved.entries.last().map(|entry| entry.id().clone()));
             let line = new_line(screen, ingredient, resolved);
             let id = line.id.clone();
-            let change = Change::Add(after, Entry::Line(line));
-            actions.push(Action::edit(
-                screen.shown.change(change),
-                super::lines::row_focus(recipe, &id),
-            ));
             view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
-            view.line_in_hand = Some(id);
+            view.line_in_hand = Some(id.clone());
+            let focus = super::lines::row_focus(recipe, &id);
+            (Change::Add(after, Entry::Line(line)), focus)
         }
-        None => {}
-    }
+        None => return,
+    };
+    let edits = new.into_iter().chain([screen.shown.change(change)]);
+    actions.push(Action::Edit {
+        edits: edits.collect(),
+        focus,
+    });
 }
 
 /// A line with a little of the ingredient: one use of the measure that it was weighed with, else 10 g or 50 ml.
-fn new_line(
-    screen: &Screen<'_>,
-    ingredient: &Ingredient,
-    resolved: &Resolved,
-) -> crate::book::Line {
+fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -> Line {
     let stage = match ingredient.role {
-        crate::book::Role::Topping => crate::book::Stage::Topping,
-        crate::book::Role::Garnish => crate::book::Stage::OnTop,
+        Role::Topping => crate::book::Stage::Topping,
+        Role::Garnish => crate::book::Stage::OnTop,
         _ => crate::book::Stage::Mixed,
     };
     let taken = |id: &LineId| {
@@ -349,45 +261,4 @@ fn new_line(
     };
     line.amount = line.amount.with_number(first);
     line
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_list_that_replaces_begins_with_what_stands_there_and_goes_on_with_its_role() {
-        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron"))
-            .unwrap()
-            .0;
-        let current = book
-            .ingredients
-            .iter()
-            .find(|ingredient| ingredient.name.contains("Chestnut"))
-            .unwrap();
-        let names = |text: &str| -> Vec<(String, crate::book::Role)> {
-            let found = matching(&book, text, Some(current));
-            found
-                .iter()
-                .map(|found| (found.id.to_string(), found.role))
-                .collect()
-        };
-        let all = names("");
-        assert_eq!(all[0].0, current.id.to_string());
-        assert_eq!(all[1].1, current.role);
-        let last_same = all
-            .iter()
-            .rposition(|(_, role)| *role == current.role)
-            .unwrap();
-        assert!(
-            all[..=last_same]
-                .iter()
-                .all(|(_, role)| *role == current.role)
-        );
-        assert!(
-            names("whole milk")
-                .iter()
-                .all(|(id, _)| *id != current.id.to_string())
-        );
-    }
 }

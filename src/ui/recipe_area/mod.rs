@@ -3,6 +3,7 @@
 mod amount_cell;
 mod detail;
 mod finder;
+mod found;
 mod heading;
 mod history;
 mod lens_row;

@@ -7,7 +7,7 @@ use egui::{
 
 use super::lines::{amount_focus, instruction_focus, row_focus};
 use super::model::{self, LineRow};
-use super::{amount_cell, finder};
+use super::{amount_cell, detail, finder};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
 use crate::quantity::name_as_shown;
@@ -187,6 +187,10 @@ pub(super) fn line_ui(
     if view.finder.replaces(&line.id) {
         finder::finder_ui(&ingredient, screen, view, actions);
     }
+    // The menu of the row opens wherever it is asked for, not on the grip alone.
+    for place in [&ground, &ingredient] {
+        place.context_menu(|ui| row_menu_ui(ui, screen, &line.id, view, actions));
+    }
     carried_ui(
         ui,
         screen,
@@ -290,6 +294,12 @@ fn row_menu_ui(
                 actions,
             );
         }
+    }
+    // An instruction has no ingredient.
+    if let Some(line) = screen.balance.resolved.line(id)
+        && ui.button(detail::AT_THE_COUNTER).clicked()
+    {
+        detail::go_to_counter(line, view);
     }
 }
 

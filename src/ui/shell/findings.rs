@@ -3,12 +3,13 @@
 use egui::{Button, Label, RichText, Ui};
 
 use super::BookInHand;
-use crate::book::{Finding, Place, RecipeId, Severity, VersionId};
+use crate::book::{Book, Finding, Place, Severity};
 use crate::quantity::name_as_shown;
+use crate::ui::counter_area::{ItemId, Kind};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::ui::words::heading_ui;
+use crate::ui::words::{capitalised, heading_ui};
 use crate::workbench::Shown;
 
 pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
@@ -63,39 +64,64 @@ fn as_table(findings: &[Finding]) -> Table {
 
 fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    ui.add(Label::new(RichText::new(finding.kind.to_string()).color(palette.text_normal)).wrap());
+    let sentence = capitalised(&finding.kind.to_string());
+    ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
         let place = RichText::new(finding.place.to_string())
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.label(place);
-        if let Some((recipe, version)) = recipe_of(&finding.place)
-            && let Some(named) = in_hand.book.recipe(recipe)
-        {
-            let words = format!("Go to {}", name_as_shown(&named.name));
-            if ui
-                .add(Button::new(words).frame_when_inactive(false))
-                .clicked()
-            {
-                view.show(Shown {
-                    recipe: recipe.clone(),
-                    version: version.cloned(),
-                });
-                view.area = Area::Recipe;
-                if let Place::Line(_, _, line) = &finding.place {
-                    view.line_in_hand = Some(line.clone());
-                }
+        if let Some(name) = name_of(in_hand.book, &finding.place) {
+            let words = format!("Go to {name}");
+            let button = Button::new(words).frame_when_inactive(false);
+            if ui.add(button).clicked() {
+                go_to(&finding.place, view);
             }
         }
     });
     ui.add_space(grid::TIGHT);
 }
 
-fn recipe_of(place: &Place) -> Option<(&RecipeId, Option<&VersionId>)> {
-    match place {
-        Place::Recipe(recipe, _) | Place::Approval(recipe, _) => Some((recipe, None)),
-        Place::Line(recipe, version, _) => Some((recipe, version.as_ref())),
-        Place::Version(recipe, version) => Some((recipe, Some(version))),
-        Place::Settings | Place::Ingredient(..) | Place::Measure(..) | Place::Vessel(..) => None,
+/// What the place belongs to, when the book has it.
+fn name_of(book: &Book, place: &Place) -> Option<String> {
+    let name = match place {
+        Place::Settings => return Some("the settings of the shop".to_owned()),
+        Place::Ingredient(id, _) => book.ingredient(id)?.full_name(),
+        Place::Measure(id, _) => book.measure(id)?.name.clone(),
+        Place::Vessel(id, _) => book.vessel(id)?.name.clone(),
+        Place::Recipe(id, _)
+        | Place::Approval(id, _)
+        | Place::Line(id, ..)
+        | Place::Version(id, _) => book.recipe(id)?.name.clone(),
+    };
+    Some(name_as_shown(&name).into_owned())
+}
+
+fn go_to(place: &Place, view: &mut ViewState) {
+    let (recipe, version) = match place {
+        Place::Settings => {
+            view.area = Area::Counter;
+            view.counter.look_at(Kind::Shop);
+            return;
+        }
+        Place::Ingredient(id, _) => return at_counter(ItemId::Ingredient(id.clone()), view),
+        Place::Measure(id, _) => return at_counter(ItemId::Measure(id.clone()), view),
+        Place::Vessel(id, _) => return at_counter(ItemId::Vessel(id.clone()), view),
+        Place::Recipe(recipe, _) | Place::Approval(recipe, _) => (recipe, None),
+        Place::Line(recipe, version, _) => (recipe, version.as_ref()),
+        Place::Version(recipe, version) => (recipe, Some(version)),
+    };
+    view.show(Shown {
+        recipe: recipe.clone(),
+        version: version.cloned(),
+    });
+    view.area = Area::Recipe;
+    if let Place::Line(_, _, line) = place {
+        view.line_in_hand = Some(line.clone());
     }
+}
+
+fn at_counter(item: ItemId, view: &mut ViewState) {
+    view.area = Area::Counter;
+    view.counter.show_in_list(item);
 }

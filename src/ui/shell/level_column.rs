@@ -98,10 +98,15 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
 fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, "No standard yet").explained(Term::Standard);
-    let words = "Nothing has been approved: approve this version to set the standard that every other is held to.";
+    let is_empty = screen.balance.resolved.lines().next().is_none();
+    let words = if is_empty {
+        "Nothing is in this drink yet. Once it is written down and tasted, approving it sets the standard that every version is held to."
+    } else {
+        "Nothing has been approved: approve this version to set the standard that every other is held to."
+    };
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);
-    if !retired && ui.button("Approve this version…").clicked() {
+    if !retired && !is_empty && ui.button("Approve this version…").clicked() {
         view.dialog = Some(Dialog::approve(screen));
     }
 }

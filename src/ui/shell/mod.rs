@@ -219,7 +219,7 @@ fn empty_book_ui(
     );
     ui.label("Begin with a drink, or open one of the sample books to look around.");
     ui.horizontal(|ui| {
-        if ui.button("New recipe").clicked() {
+        if ui.button(UiCommand::NewRecipe.label()).clicked() {
             shelf_list::add_recipe(in_hand.book, view, actions);
         }
         if ui.button(UiCommand::OpenBook.label()).clicked() {
@@ -262,6 +262,12 @@ pub(super) fn carry_out(
             view.drafts.clear();
         }
         UiCommand::Back => view.area = Area::Recipe,
+        UiCommand::GoTo(area) => {
+            view.area = area;
+            if area == Area::Counter {
+                view.counter.take_keyboard();
+            }
+        }
         _ => return false,
     }
     true

@@ -1,6 +1,9 @@
 //! The answer to a swap: three drinks side by side, each with its figures and its level.
 
-use egui::{Align, Align2, Label, Layout, RichText, Sense, Ui, WidgetInfo, pos2, vec2};
+use egui::{
+    Align, Align2, Color32, Label, Layout, Painter, Pos2, RichText, Sense, Ui, WidgetInfo, pos2,
+    vec2,
+};
 
 use super::model::{self, Compared};
 use super::{SwapState, accept};
@@ -25,6 +28,10 @@ const BEFORE_DECIMAL: f32 = 12.0 * grid::STEP;
 const AFTER_DECIMAL: f32 = 20.0 * grid::STEP;
 /// Room for the change against the standard, in points.
 const CHANGE: f32 = 15.0 * grid::STEP;
+/// Room behind the decimal sign of the change, in points.
+const CHANGE_DECIMALS: f32 = 6.0 * grid::STEP;
+/// The widest row of figures, in points: in a wider one the eye loses the row.
+const WIDEST: f32 = 110.0 * grid::STEP;
 /// From this width on running text would be too wide to read, in points.
 const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
@@ -385,7 +392,7 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for Compared { row, change } in figures {
-            let width = ui.available_width();
+            let width = ui.available_width().min(WIDEST);
             let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
             let words = match change {
                 Some(change) => format!("{}, against the standard {change}", row.words()),
@@ -411,38 +418,31 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
                 FigureText::Said(words) => ((*words).to_owned(), palette.text_quiet),
                 FigureText::NotKnown { .. } => ("not known".to_owned(), palette.text_quiet),
             };
-            let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
-            let font = TypeStyle::Body.font_id();
-            painter.text(
-                pos2(decimal, y),
-                Align2::RIGHT_CENTER,
-                whole,
-                font.clone(),
-                colour,
-            );
-            let end = painter.text(
-                pos2(decimal, y),
-                Align2::LEFT_CENTER,
-                decimals,
-                font,
-                colour,
-            );
-            let unit = pos2(end.right().max(decimal) + grid::TIGHT, y);
+            let end = number_at(painter, pos2(decimal, y), &value, TypeStyle::Body, colour);
+            let unit = pos2(end.max(decimal) + grid::TIGHT, y);
             painter.text(
                 unit,
                 Align2::LEFT_CENTER,
                 &row.unit,
-                small.clone(),
+                small,
                 palette.text_quiet,
             );
             if let Some(change) = change {
-                painter.text(
-                    rect.right_center(),
-                    Align2::RIGHT_CENTER,
-                    change,
-                    small,
-                    palette.text_quiet,
-                );
+                let colour = palette.text_quiet;
+                if change.contains(|sign: char| sign.is_ascii_digit()) {
+                    let decimal = pos2(rect.right() - CHANGE_DECIMALS, y);
+                    number_at(painter, decimal, change, TypeStyle::Small, colour);
+                } else {
+                    // "the same"
+                    let font = TypeStyle::Small.font_id();
+                    painter.text(
+                        rect.right_center(),
+                        Align2::RIGHT_CENTER,
+                        change,
+                        font,
+                        colour,
+                    );
+                }
             }
             let response = response.explained(Term::of_measurand(row.measurand));
             if let Some(gap) = row.gap() {
@@ -450,4 +450,19 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
             }
         }
     });
+}
+
+/// A number whose decimal sign stands at a place; its right end.
+fn number_at(
+    painter: &Painter,
+    decimal: Pos2,
+    number: &str,
+    style: TypeStyle,
+    colour: Color32,
+) -> f32 {
+    let (whole, decimals) = number.split_at(number.find('.').unwrap_or(number.len()));
+    let font = style.font_id();
+    painter.text(decimal, Align2::RIGHT_CENTER, whole, font.clone(), colour);
+    let end = painter.text(decimal, Align2::LEFT_CENTER, decimals, font, colour);
+    end.right()
 }

@@ -64,7 +64,8 @@ pub(super) fn editor_ui(
         |item, name| item.name = name,
     );
     let state = &view.counter;
-    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate as another brand");
+    let room = removal::commands_room(ui, counter, &item, state);
+    let mut going = None;
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = match width {
@@ -95,6 +96,8 @@ pub(super) fn editor_ui(
             going = going.take().or(wished);
         }
     });
+    let asked = removal::commands_ui(ui, room, "Duplicate as another brand");
+    going = asked.or(going);
     drop(sheet);
     view.counter.printed = printed;
     if let Some(going) = going {

@@ -20,8 +20,8 @@ pub(super) fn price_ui(
     sheet.row(ui, "a pack costs", |sheet, ui| {
         let shown = before.price.as_ref().map(words).unwrap_or_default();
         let spot = Spot::wide("price", "Price of a pack")
-            .width(152.0)
-            .hint("11.40 for 1 kg");
+            .width(180.0)
+            .hint("such as 11.40 for 1 kg");
         sheet.reading(
             ui,
             spot,

@@ -46,7 +46,8 @@ pub(super) fn editor_ui(
         |item, name| item.name = name,
     );
     let state = &view.counter;
-    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate without readings");
+    let room = removal::commands_room(ui, counter, &item, state);
+    let mut going = None;
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO {
@@ -66,6 +67,8 @@ pub(super) fn editor_ui(
             going = going.take().or(used);
         }
     });
+    let asked = removal::commands_ui(ui, room, "Duplicate without readings");
+    going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);

@@ -6,7 +6,7 @@ mod extras;
 use egui::Ui;
 
 use super::removal;
-use super::sheet::{Sheet, Spot, columns_ui, section_ui};
+use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
@@ -46,7 +46,8 @@ pub(super) fn editor_ui(
         |item, name| item.name = name,
     );
     let state = &view.counter;
-    let mut going = removal::commands_ui(ui, counter, &item, state, "Duplicate");
+    let room = removal::commands_room(ui, counter, &item, state);
+    let mut going = None;
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO {
@@ -69,6 +70,8 @@ pub(super) fn editor_ui(
             going = going.take().or(used);
         }
     });
+    let asked = removal::commands_ui(ui, room, "Duplicate");
+    going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);
@@ -193,13 +196,13 @@ fn length(text: &str) -> Result<f64, String> {
 fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     section_ui(ui, "The heat it takes");
     sheet.row(ui, "weighs", |sheet, ui| {
-        let spot = Spot::number("mass", "Mass").width(72.0).hint("not stated");
+        let spot = Spot::number("mass", "Mass").width(VALUE).hint("not stated");
         sheet.number(ui, spot, before.mass, |item, mass| item.mass = mass);
         quiet_ui(ui, "g");
     });
     sheet.row(ui, "specific heat", |sheet, ui| {
         let spot = Spot::number("heat", "Specific heat")
-            .width(72.0)
+            .width(VALUE)
             .hint("not stated");
         sheet.number(ui, spot, before.specific_heat, |item, heat| {
             item.specific_heat = heat;
@@ -215,7 +218,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         .trimmed(counter.book.settings.room_temperature, 1);
     sheet.row(ui, "starts at", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature at the start")
-            .width(72.0)
+            .width(VALUE)
             .hint(&room);
         sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
@@ -223,7 +226,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
     });
     sheet.row(ui, "cools by", |sheet, ui| {
         let spot = Spot::number("cooling", "Cooling time constant")
-            .width(72.0)
+            .width(VALUE)
             .hint("not stated");
         sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
             item.cooling_minutes = minutes;

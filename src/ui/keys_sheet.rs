@@ -1,0 +1,206 @@
+//! The sheet of the keys: what each of them does, in groups, side by side where the window has the room.
+
+use egui::{Label, RichText, ScrollArea, Ui};
+
+use super::commands::UiCommand;
+use super::dialogs::{main_button_ui, title_ui};
+use super::spreadsheet::{Cell, Table, copy_ui};
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::Area;
+use super::words::small_heading_ui;
+
+/// A row of a group.
+#[derive(Clone, Copy)]
+enum Row {
+    /// A command with its keys.
+    Of(UiCommand),
+    /// Keys that belong to no command of ours: which, and what they do.
+    Other(&'static str, &'static str),
+}
+
+/// Rows under a heading.
+struct Group {
+    heading: &'static str,
+    rows: &'static [Row],
+}
+
+const BOOK: Group = Group {
+    heading: "The book",
+    rows: &[
+        Row::Of(UiCommand::NewBook),
+        Row::Of(UiCommand::OpenBook),
+        Row::Of(UiCommand::Save),
+        Row::Of(UiCommand::SaveAs),
+        Row::Of(UiCommand::LookUp),
+        Row::Of(UiCommand::Undo),
+        Row::Of(UiCommand::Redo),
+    ],
+};
+
+const DRINK: Group = Group {
+    heading: "The drink",
+    rows: &[
+        Row::Of(UiCommand::NewRecipe),
+        Row::Of(UiCommand::AddLine),
+        Row::Of(UiCommand::AddInstruction),
+        Row::Of(UiCommand::LineAbove),
+        Row::Of(UiCommand::LineBelow),
+        Row::Other(
+            "Enter, or just type",
+            "Change the amount of the line in hand",
+        ),
+        Row::Of(UiCommand::MoveLineUp),
+        Row::Of(UiCommand::MoveLineDown),
+        Row::Of(UiCommand::SwapLine),
+        Row::Of(UiCommand::RemoveLine),
+    ],
+};
+
+const AREAS: Group = Group {
+    heading: "The areas of work",
+    rows: &[
+        Row::Of(UiCommand::GoTo(Area::Recipe)),
+        Row::Of(UiCommand::GoTo(Area::Swap)),
+        Row::Of(UiCommand::GoTo(Area::Variations)),
+        Row::Of(UiCommand::GoTo(Area::Compare)),
+        Row::Of(UiCommand::GoTo(Area::Lesson)),
+        Row::Of(UiCommand::GoTo(Area::Serving)),
+        Row::Of(UiCommand::GoTo(Area::Counter)),
+        Row::Of(UiCommand::GoTo(Area::Cards)),
+    ],
+};
+
+const WINDOW: Group = Group {
+    heading: "The window",
+    rows: &[
+        Row::Of(UiCommand::Back),
+        Row::Other("Tab", "Go to the next field"),
+        Row::Other("Ctrl+Plus, Ctrl+Minus", "Larger, smaller"),
+        Row::Other("Ctrl+0", "As large as it was"),
+        Row::Of(UiCommand::OtherDegrees),
+        Row::Of(UiCommand::OtherVolumes),
+        Row::Of(UiCommand::ShowKeys),
+    ],
+};
+
+/// The groups of each column.
+const COLUMNS: [&[Group]; 2] = [&[BOOK, WINDOW], &[DRINK, AREAS]];
+
+/// Width of the keys in front of what they do, in points.
+const KEYS: f32 = 44.0 * grid::STEP;
+/// Width of a column, in points.
+const COLUMN: f32 = 106.0 * grid::STEP;
+/// Room for the title above the keys, the buttons below them and the edges of the window, in points.
+const AROUND: f32 = 52.0 * grid::STEP;
+
+/// Width of the sheet in a window of this width, in points: one column or two.
+pub(super) fn width(window: f32) -> f32 {
+    let edges = grid::APART + grid::EASY;
+    let two = 2.0 * COLUMN + grid::APART + edges;
+    if window >= two + 2.0 * grid::FAR {
+        two
+    } else {
+        COLUMN + edges
+    }
+}
+
+/// The keys; `false` when the sheet should close.
+pub(super) fn keys_ui(ui: &mut Ui) -> bool {
+    title_ui(ui, "Keys");
+    // Where the window is low they scroll, so that the way out stays in sight.
+    let most = ui.ctx().content_rect().height() - AROUND;
+    ScrollArea::vertical().max_height(most).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = grid::TIGHT;
+        if ui.available_width() >= 2.0 * COLUMN {
+            ui.horizontal_top(|ui| {
+                ui.spacing_mut().item_spacing.x = grid::APART;
+                for groups in COLUMNS {
+                    ui.vertical(|ui| groups_ui(ui, groups));
+                }
+            });
+        } else {
+            // The bar floats over the keys; it gets a margin of its own.
+            ui.set_width(ui.available_width() - grid::EASY);
+            for groups in COLUMNS {
+                groups_ui(ui, groups);
+            }
+        }
+    });
+    ui.add_space(grid::TIGHT);
+    copy_ui(ui, "keys", as_table);
+    ui.add_space(grid::NEAR);
+    !main_button_ui(ui, "Close", true)
+}
+
+fn as_table() -> Table {
+    let mut table = Table::new(["keys", "what they do"]);
+    let groups = COLUMNS.into_iter().flatten();
+    for row in groups.flat_map(|group| group.rows) {
+        let (keys, words) = words_of(*row);
+        table.row([Cell::words(&keys), Cell::words(words)]);
+    }
+    table
+}
+
+fn groups_ui(ui: &mut Ui, groups: &[Group]) {
+    let palette = theme::palette(ui.visuals());
+    ui.set_width(COLUMN.min(ui.available_width()));
+    for group in groups {
+        ui.add_space(grid::TIGHT);
+        small_heading_ui(ui, group.heading);
+        for row in group.rows {
+            let (keys, words) = words_of(*row);
+            ui.horizontal_top(|ui| {
+                ui.spacing_mut().item_spacing.x = 0.0;
+                ui.allocate_ui(egui::vec2(KEYS, grid::ICON), |ui| {
+                    ui.set_width(KEYS);
+                    ui.label(
+                        RichText::new(keys)
+                            .font(TypeStyle::Body.font_id())
+                            .color(palette.text_strong),
+                    );
+                });
+                ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+            });
+        }
+        ui.add_space(grid::TIGHT);
+    }
+}
+
+/// The keys of a row and what they do; an area of work is named and needs no sentence.
+fn words_of(row: Row) -> (String, &'static str) {
+    match row {
+        Row::Of(command @ UiCommand::GoTo(_)) => (command.keys_in_words(), command.label()),
+        Row::Of(command) => (command.keys_in_words(), command.explanation()),
+        Row::Other(keys, words) => (keys.to_owned(), words),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_command_stands_in_one_group() {
+        let shown: Vec<UiCommand> = COLUMNS
+            .into_iter()
+            .flatten()
+            .flat_map(|group| group.rows)
+            .filter_map(|row| match row {
+                Row::Of(command) => Some(*command),
+                Row::Other(..) => None,
+            })
+            .collect();
+        for command in UiCommand::ALL {
+            let times = shown.iter().filter(|other| **other == command).count();
+            assert_eq!(times, 1, "{command:?}");
+        }
+        assert_eq!(shown.len(), UiCommand::ALL.len());
+    }
+
+    #[test]
+    fn the_keys_stand_in_two_columns_from_a_small_window_on() {
+        assert!(width(1024.0) > 2.0 * COLUMN);
+        assert!(width(860.0) < 2.0 * COLUMN);
+    }
+}

@@ -1,0 +1,263 @@
+//! What the list of ingredients offers for the words that are typed: those of the book, those of the published tables, and a
+//! new one by that name.
+
+use egui::{Align, Layout, Response, RichText, Sense, Ui, vec2};
+
+use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
+use crate::quantity::name_as_shown;
+use crate::ui::counter_area;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::role_colour;
+use crate::workbench::published_ingredients;
+
+/// Most ingredients of the book that are listed; whoever does not find it types another letter.
+const MOST_ROWS: usize = 60;
+/// Most ingredients of the published tables that are listed.
+const MOST_PUBLISHED: usize = 8;
+
+/// A row of the list.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Choice<'book> {
+    /// The book has it.
+    InBook(&'book Ingredient),
+    /// A published table has it.
+    Published(&'static Ingredient),
+    /// Nobody has it yet: it gets the name that is typed.
+    New(String),
+}
+
+impl Choice<'_> {
+    /// The ingredient; one that the book does not have yet gets an id that is free in it.
+    pub(super) fn ingredient(&self, book: &Book) -> Ingredient {
+        match self {
+            Self::InBook(known) => (*known).clone(),
+            Self::Published(found) => Ingredient {
+                id: IngredientId::from_name(&found.name, |id| book.ingredients.contains(id)),
+                ..(*found).clone()
+            },
+            Self::New(name) => counter_area::new_ingredient(book, name),
+        }
+    }
+}
+
+/// What can be chosen for a text. In place of another ingredient stands `current`.
+pub(super) fn choices<'book>(
+    book: &'book Book,
+    text: &str,
+    current: Option<&Ingredient>,
+) -> Vec<Choice<'book>> {
+    let name = text.trim();
+    let in_book = matching(book, text, current);
+    let mut found: Vec<Choice<'_>> = in_book.into_iter().map(Choice::InBook).collect();
+    if name.is_empty() {
+        return found;
+    }
+    let wanted = WantedWords::of(text);
+    let published = published_ingredients().ok();
+    let published = published
+        .into_iter()
+        .flat_map(|tables| tables.ingredients.iter().map(AsRef::as_ref))
+        .filter(|published| wanted.are_in(&published.name) && !is_called(book, &published.name));
+    found.extend(published.take(MOST_PUBLISHED).map(Choice::Published));
+    if !is_called(book, name) {
+        found.push(Choice::New(name.to_owned()));
+    }
+    found
+}
+
+/// Whether an ingredient of the book has this name, with its brand or without.
+fn is_called(book: &Book, name: &str) -> bool {
+    let name = name.to_lowercase();
+    book.ingredients
+        .iter()
+        .any(|known| known.name.to_lowercase() == name || known.full_name().to_lowercase() == name)
+}
+
+/// What can be chosen: names that begin with what was typed first, of the role that is wanted first, and what stands in the
+/// line before all while nothing is typed. The order of the book stays otherwise.
+fn matching<'book>(
+    book: &'book Book,
+    text: &str,
+    current: Option<&Ingredient>,
+) -> Vec<&'book Ingredient> {
+    let wanted = WantedWords::of(text);
+    let mut found: Vec<&Ingredient> = book
+        .ingredients
+        .iter()
+        .map(AsRef::as_ref)
+        .filter(|ingredient| wanted.are_in(&format!("{} {}", ingredient.name, ingredient.brand)))
+        .collect();
+    let is_current =
+        |ingredient: &Ingredient| current.is_some_and(|current| current.id == ingredient.id);
+    let same_role =
+        |ingredient: &Ingredient| current.is_some_and(|current| current.role == ingredient.role);
+    found.sort_by_key(|ingredient| {
+        (
+            !(wanted.is_empty() && is_current(ingredient)),
+            !wanted.begin(&ingredient.name),
+            !same_role(ingredient),
+        )
+    });
+    found.truncate(MOST_ROWS);
+    found
+}
+
+/// A row for a choice.
+pub(super) fn choice_ui(
+    ui: &mut Ui,
+    choice: &Choice<'_>,
+    chosen: bool,
+    current: Option<&Ingredient>,
+) -> Response {
+    match choice {
+        Choice::InBook(ingredient) => {
+            let mut words = vec![
+                name_as_shown(&ingredient.brand).into_owned(),
+                ingredient.form.word().to_owned(),
+            ];
+            if current.is_some_and(|current| current.id == ingredient.id) {
+                words.push("in the drink now".to_owned());
+            }
+            words.retain(|word| !word.is_empty());
+            let (name, brand) = (
+                name_as_shown(&ingredient.name),
+                name_as_shown(&ingredient.brand),
+            );
+            let spoken = format!("{name} {brand}");
+            ingredient_ui(ui, ingredient, chosen, spoken.trim(), &words.join(" · "))
+        }
+        Choice::Published(ingredient) => {
+            let spoken = format!("{} of a published table", ingredient.name);
+            let quiet = format!("published table · {}", ingredient.form.word());
+            ingredient_ui(ui, ingredient, chosen, &spoken, &quiet).on_hover_text(&ingredient.note)
+        }
+        Choice::New(name) => {
+            let words = format!("New ingredient “{}”", name_as_shown(name));
+            row_ui(ui, chosen, None, &words, |row, palette| {
+                let text = RichText::new(&words).color(palette.accent);
+                row.add(egui::Label::new(text).selectable(false).truncate());
+            })
+            .on_hover_text("Nothing is stated of it until you write down its label at the counter")
+        }
+    }
+}
+
+fn ingredient_ui(
+    ui: &mut Ui,
+    ingredient: &Ingredient,
+    chosen: bool,
+    spoken: &str,
+    quiet: &str,
+) -> Response {
+    row_ui(ui, chosen, Some(ingredient.role), spoken, |row, palette| {
+        let name = name_as_shown(&ingredient.name);
+        let name = RichText::new(name).color(palette.text_strong);
+        row.add(egui::Label::new(name).selectable(false));
+        let quiet = RichText::new(quiet)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
+        row.add(egui::Label::new(quiet).selectable(false).truncate());
+    })
+}
+
+/// A row of the list: a mark of the role where there is one, then the contents; `words` are what a screen reader says.
+fn row_ui(
+    ui: &mut Ui,
+    chosen: bool,
+    role: Option<Role>,
+    words: &str,
+    contents: impl FnOnce(&mut Ui, &theme::Palette),
+) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words));
+    if ui.is_rect_visible(rect) {
+        let corner = egui::CornerRadius::same(grid::CORNER);
+        if chosen {
+            ui.painter().rect_filled(rect, corner, palette.selection);
+        } else if response.hovered() {
+            ui.painter().rect_filled(rect, corner, palette.hover);
+        }
+        if let Some(role) = role {
+            let mark = egui::Rect::from_min_size(
+                rect.min + vec2(4.0, 7.0),
+                vec2(4.0, rect.height() - 14.0),
+            );
+            ui.painter()
+                .rect_filled(mark, 2.0, role_colour(palette, role));
+        }
+        let inner = rect
+            .with_min_x(rect.left() + 16.0)
+            .with_max_x(rect.right() - 8.0);
+        let builder = egui::UiBuilder::new()
+            .max_rect(inner)
+            .layout(Layout::left_to_right(Align::Center));
+        contents(&mut ui.new_child(builder), palette);
+    }
+    response
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_list_that_replaces_begins_with_what_stands_there_and_goes_on_with_its_role() {
+        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron"))
+            .unwrap()
+            .0;
+        let current = book
+            .ingredients
+            .iter()
+            .find(|ingredient| ingredient.name.contains("Chestnut"))
+            .unwrap();
+        let names = |text: &str| -> Vec<(String, crate::book::Role)> {
+            let found = matching(&book, text, Some(current));
+            found
+                .iter()
+                .map(|found| (found.id.to_string(), found.role))
+                .collect()
+        };
+        let all = names("");
+        assert_eq!(all[0].0, current.id.to_string());
+        assert_eq!(all[1].1, current.role);
+        let last_same = all
+            .iter()
+            .rposition(|(_, role)| *role == current.role)
+            .unwrap();
+        assert!(
+            all[..=last_same]
+                .iter()
+                .all(|(_, role)| *role == current.role)
+        );
+        assert!(
+            names("whole milk")
+                .iter()
+                .all(|(id, _)| *id != current.id.to_string())
+        );
+    }
+
+    #[test]
+    fn the_published_tables_come_before_a_new_ingredient_and_a_known_name_brings_neither() {
+        let empty = Book::default();
+        let offered = choices(&empty, "water", None);
+        let [Choice::Published(water), Choice::New(name)] = offered.as_slice() else {
+            panic!("{offered:?}");
+        };
+        assert_eq!((water.name.as_str(), name.as_str()), ("Water", "water"));
+        assert!(choices(&empty, " ", None).is_empty());
+        let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron"))
+            .unwrap()
+            .0;
+        let offered = choices(&book, "Water", None);
+        assert!(
+            offered
+                .iter()
+                .all(|choice| matches!(choice, Choice::InBook(_)))
+        );
+        // A copy gets an id that is free in the book.
+        let taken = Choice::Published(water).ingredient(&book);
+        assert!(!book.ingredients.contains(&taken.id));
+    }
+}
