@@ -7,6 +7,7 @@ use std::sync::Arc;
 use std::thread::JoinHandle;
 
 use egui::{Context, Pos2, RawInput, Rect, TextureId, Vec2};
+use egui_system_font_provider::SystemFontProvider;
 
 use super::app::{APP_ID, App, Opening};
 use super::window_icon::window_icon;
@@ -25,6 +26,8 @@ pub fn window_options() -> eframe::NativeOptions {
             .with_min_inner_size([720.0, 520.0]),
         renderer: eframe::Renderer::Glow,
         persist_window: true,
+        // Given to the context when the start begins: to add it later makes all letters anew.
+        system_font_fallback: false,
         ..eframe::NativeOptions::default()
     }
 }
@@ -42,6 +45,7 @@ impl Start {
         // As in a context that the window makes itself.
         ctx.set_embed_viewports(false);
         ctx.options_mut(|options| options.max_passes = TWO_PASSES);
+        ctx.add_font_provider(Arc::new(SystemFontProvider::new()));
         let of_thread = ctx.clone();
         let readying = std::thread::spawn(move || draw_unseen(&of_thread));
         Self { ctx, readying }
@@ -69,12 +73,16 @@ impl Start {
 /// A frame is drawn again when it finds that it has to be laid out anew.
 const TWO_PASSES: std::num::NonZeroUsize = std::num::NonZeroUsize::MIN.saturating_add(1);
 
+/// The largest image of common graphics, in pixels. Where the window's allows another size the letters are made anew.
+const TEXTURE_SIDE: usize = 16_384;
+
 /// Draws the first frame of the built-in book and keeps what came of it: the letters in the context, the figures in the
 /// workbench.
 fn draw_unseen(ctx: &Context) -> Workbench {
     let mut app = App::over(ctx, Workbench::with_sample());
     let input = RawInput {
         screen_rect: Some(Rect::from_min_size(Pos2::ZERO, Vec2::from(FIRST_SIZE))),
+        max_texture_side: Some(TEXTURE_SIDE),
         ..RawInput::default()
     };
     let mut output = ctx.run_ui(input, |ui| app.frame(ui));
