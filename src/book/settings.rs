@@ -55,7 +55,7 @@ impl Axis {
             Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => {
                 "g/100 ml"
             }
-            Self::Flavour(_) => "/100 ml",
+            Self::Flavour(_) => "house units/100 ml",
             Self::Temperature => "°C",
             Self::Volume => "ml",
         }

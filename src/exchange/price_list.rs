@@ -3,7 +3,7 @@
 //! A cell that is empty states nothing and changes nothing; it is never zero. Units are taken as found: in the cell, else
 //! in the heading; where neither states one and the field has several, the row says so and leaves the figure out.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::field::{Field, Mapping};
 use super::number::{DecimalSign, parse_foreign_number};
@@ -31,8 +31,8 @@ pub fn review_price_list(
 ) -> Review {
     let mut review = Review::default();
     let known = KnownNames::of(book);
-    let mut seen: HashMap<String, u64> = HashMap::new();
-    let mut taken: HashSet<IngredientId> = HashSet::new();
+    let mut seen: BTreeMap<String, u64> = BTreeMap::new();
+    let mut taken: BTreeSet<IngredientId> = BTreeSet::new();
     for (line, cells) in &table.rows {
         let mut row = RowReader {
             table,
@@ -89,12 +89,12 @@ enum Found<'book> {
 struct KnownNames<'book> {
     book: &'book Book,
     /// In small letters, brand and name together and the name alone; each ingredient once per name, in the order of the book.
-    by_name: HashMap<String, Vec<&'book Ingredient>>,
+    by_name: BTreeMap<String, Vec<&'book Ingredient>>,
 }
 
 impl<'book> KnownNames<'book> {
     fn of(book: &'book Book) -> Self {
-        let mut by_name: HashMap<String, Vec<&Ingredient>> = HashMap::new();
+        let mut by_name: BTreeMap<String, Vec<&Ingredient>> = BTreeMap::new();
         for item in &book.ingredients {
             let (full, alone) = (folded(&item.full_name()), folded(&item.name));
             if full != alone {
@@ -413,7 +413,7 @@ impl RowReader<'_> {
         book: &Book,
         name: &str,
         brand: &str,
-        taken: &mut HashSet<IngredientId>,
+        taken: &mut BTreeSet<IngredientId>,
         date: &str,
     ) -> Ingredient {
         let id = IngredientId::from_name(&format!("{brand} {name}"), |id| {

@@ -67,7 +67,7 @@ const fn keys(modifiers: Modifiers, key: Key) -> KeyboardShortcut {
 
 impl UiCommand {
     /// All of them; where keys contain each other, the more specific command comes first.
-    pub const ALL: [Self; 28] = [
+    pub const ALL: [Self; 29] = [
         Self::NewRecipe,
         Self::NewBook,
         Self::OpenBook,
@@ -96,6 +96,7 @@ impl UiCommand {
         Self::GoTo(Area::Serving),
         Self::GoTo(Area::Counter),
         Self::GoTo(Area::Cards),
+        Self::GoTo(Area::Findings),
     ];
 
     fn entry(self) -> Entry {

@@ -67,6 +67,7 @@ const AREAS: Group = Group {
         Row::Of(UiCommand::GoTo(Area::Serving)),
         Row::Of(UiCommand::GoTo(Area::Counter)),
         Row::Of(UiCommand::GoTo(Area::Cards)),
+        Row::Of(UiCommand::GoTo(Area::Findings)),
     ],
 };
 

@@ -15,6 +15,7 @@ use super::safekeeping::SafekeepingState;
 use super::serving_area::ServingState;
 use super::shell::DrinkRows;
 use super::swap_area::SwapState;
+use super::tall_list::TallList;
 use super::theme::Appearance;
 use crate::balance::Lens;
 use crate::book::{Book, LineId};
@@ -167,6 +168,8 @@ pub struct ViewState {
     pub(super) ladder: LadderState,
     /// What stands beside the drink in hand.
     pub compare: CompareState,
+    /// The rows of what is wrong with the book.
+    pub(super) findings: TallList,
     /// How far a lesson is.
     pub(super) lesson: LessonState,
     /// What is typed about how the drink is served.

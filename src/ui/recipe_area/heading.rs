@@ -132,8 +132,15 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
             palette.text_quiet,
         );
     }
+    let is_empty = screen.balance.resolved.lines().next().is_none();
     word_menu_ui(ui, "State", state.word(), |ui| {
         for other in State::ALL {
+            if other == State::Approved && is_empty {
+                let button = Button::new("approved…");
+                ui.add_enabled(false, button)
+                    .on_disabled_hover_text("Nothing is in this drink yet");
+                continue;
+            }
             let words = if other == State::Approved {
                 "approved…"
             } else {

@@ -32,6 +32,8 @@ pub(super) struct Cautions {
     /// Height that they may take together, in points.
     room: f32,
     scrolls: bool,
+    /// There is nothing yet that cautions could be about.
+    is_empty_drink: bool,
 }
 
 impl Cautions {
@@ -41,12 +43,14 @@ impl Cautions {
             - 2.0 * f32::from(MARGIN_ABOVE);
         let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN;
         let all = sentences(ui, screen, width);
+        let is_empty_drink = screen.balance.resolved.lines().next().is_none();
         let room = height_of(&all);
         if room <= most {
             return Self {
                 sentences: all,
                 room,
                 scrolls: false,
+                is_empty_drink,
             };
         }
         let narrow = sentences(ui, screen, width - MORE);
@@ -60,6 +64,7 @@ impl Cautions {
             sentences: narrow,
             room,
             scrolls: true,
+            is_empty_drink,
         }
     }
 
@@ -82,7 +87,11 @@ impl Cautions {
             ui.set_min_size(ui.available_size());
             ui.spacing_mut().item_spacing.y = GAP;
             if self.sentences.is_empty() {
-                let words = "No cautions for this drink, as far as its labels say";
+                let words = if self.is_empty_drink {
+                    "Cautions stand here as soon as something is in the drink"
+                } else {
+                    "No cautions for this drink, as far as its labels say"
+                };
                 ui.label(
                     RichText::new(words)
                         .font(TypeStyle::Small.font_id())

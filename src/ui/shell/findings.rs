@@ -22,29 +22,49 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
     if in_hand.findings.is_empty() {
         ui.label("Nothing is wrong with this book.");
     }
-    for severity in [Severity::Error, Severity::Warning] {
-        let of_kind: Vec<&Finding> = in_hand
-            .findings
-            .iter()
-            .filter(|finding| finding.severity == severity)
-            .collect();
-        if of_kind.is_empty() {
-            continue;
-        }
-        ui.add_space(grid::EASY);
-        let words = match severity {
-            Severity::Error => "Errors: figures that need these are not known",
-            Severity::Warning => "Worth a look",
-        };
-        heading_ui(ui, words);
-        for finding in of_kind {
-            finding_ui(ui, finding, in_hand, view);
-        }
-    }
+    let rows = rows(in_hand.findings);
+    let mut list = std::mem::take(&mut view.findings);
+    ui.scope(|ui| {
+        // What is in sight of the sheet, seen from the top of the list.
+        let in_sight = ui.clip_rect().translate(-ui.min_rect().min.to_vec2());
+        list.expect(rows.len(), grid::TARGET);
+        list.rows_ui(ui, in_sight, |ui, at| {
+            match rows[at] {
+                Row::Heading(words) => {
+                    ui.add_space(grid::EASY);
+                    heading_ui(ui, words);
+                }
+                Row::Finding(finding) => finding_ui(ui, finding, in_hand, view),
+            }
+            ui.add_space(ui.spacing().item_spacing.y);
+        });
+    });
+    view.findings = list;
     if !in_hand.findings.is_empty() {
         ui.add_space(grid::NEAR);
         copy_ui(ui, "findings", || as_table(in_hand.findings));
     }
+}
+
+/// A row of the list.
+#[derive(Clone, Copy)]
+enum Row<'finding> {
+    Heading(&'static str),
+    Finding(&'finding Finding),
+}
+
+/// The findings under their headings, errors first.
+fn rows(findings: &[Finding]) -> Vec<Row<'_>> {
+    let under = |severity: Severity, heading: &'static str| {
+        let of_kind = findings.iter().filter(move |one| one.severity == severity);
+        let mut of_kind = of_kind.map(Row::Finding).peekable();
+        let heading = of_kind.peek().map(|_| Row::Heading(heading));
+        heading.into_iter().chain(of_kind)
+    };
+    let errors = "Errors: figures that need these are not known";
+    under(Severity::Error, errors)
+        .chain(under(Severity::Warning, "Worth a look"))
+        .collect()
 }
 
 /// The findings in their order on the screen.

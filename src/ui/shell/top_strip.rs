@@ -290,7 +290,9 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     let fitting = fitting(&widths, room, MORE);
     for (area, words) in &tabs[..fitting] {
         let warns = *area == Area::Findings && has_errors;
-        if tab_ui(ui, words, view.area == *area, warns).clicked() {
+        let tab = tab_ui(ui, words, view.area == *area, warns);
+        let keys = UiCommand::GoTo(*area).keys_in_words();
+        if tab.on_hover_text(keys).clicked() {
             view.area = *area;
         }
     }
@@ -309,7 +311,9 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     let text = RichText::new(format!("{words}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}")).color(colour);
     let menu = ui.menu_button(text, |ui| {
         for (area, words) in hidden {
-            if ui.selectable_label(view.area == *area, words).clicked() {
+            let keys = UiCommand::GoTo(*area).keys_in_words();
+            let tab = ui.selectable_label(view.area == *area, words);
+            if tab.on_hover_text(keys).clicked() {
                 view.area = *area;
                 ui.close();
             }
