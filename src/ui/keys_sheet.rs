@@ -85,14 +85,14 @@ const WINDOW: Group = Group {
 };
 
 /// The groups of each column.
-const COLUMNS: [&[Group]; 2] = [&[BOOK, WINDOW], &[DRINK, AREAS]];
+const COLUMNS: [&[Group]; 2] = [&[BOOK, AREAS], &[DRINK, WINDOW]];
 
 /// Width of the keys in front of what they do, in points.
 const KEYS: f32 = 44.0 * grid::STEP;
 /// Width of a column, in points.
 const COLUMN: f32 = 106.0 * grid::STEP;
 /// Room for the title above the keys, the buttons below them and the edges of the window, in points.
-const AROUND: f32 = 52.0 * grid::STEP;
+const AROUND: f32 = 42.0 * grid::STEP;
 
 /// Width of the sheet in a window of this width, in points: one column or two.
 pub(super) fn width(window: f32) -> f32 {
@@ -127,10 +127,13 @@ pub(super) fn keys_ui(ui: &mut Ui) -> bool {
             }
         }
     });
-    ui.add_space(grid::TIGHT);
-    copy_ui(ui, "keys", as_table);
     ui.add_space(grid::NEAR);
-    !main_button_ui(ui, "Close", true)
+    ui.horizontal(|ui| {
+        let stays = !main_button_ui(ui, "Close", true);
+        copy_ui(ui, "keys", as_table);
+        stays
+    })
+    .inner
 }
 
 fn as_table() -> Table {

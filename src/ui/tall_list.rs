@@ -3,8 +3,13 @@
 
 use egui::{Rangef, Rect, Ui, UiBuilder, vec2};
 
+use super::theme::grid;
+
 /// Rows that are drawn above and below those in sight.
 const BESIDE: usize = 24;
+
+/// Height of a row that has not been drawn yet, in points.
+const ROW: f32 = grid::TARGET;
 
 /// What a place may be off after scrolling to it, in points.
 const ROUNDING: f32 = 2.0;
@@ -75,6 +80,24 @@ impl TallList {
             self.set_height(row, drawn.response.rect.height());
         }
         ui.expand_to_include_y(origin.y + self.tops[rows]);
+    }
+
+    /// Draws a list that stands in a sheet which is scrolled as a whole: the rows in sight, and room for the others.
+    pub(super) fn in_sheet_ui(
+        &mut self,
+        ui: &mut Ui,
+        rows: usize,
+        mut row_ui: impl FnMut(&mut Ui, usize),
+    ) {
+        self.expect(rows, ROW);
+        ui.scope(|ui| {
+            // What is in sight of the sheet, seen from the top of the list.
+            let in_sight = ui.clip_rect().translate(-ui.min_rect().min.to_vec2());
+            self.rows_ui(ui, in_sight, |ui, row| {
+                row_ui(ui, row);
+                ui.add_space(ui.spacing().item_spacing.y);
+            });
+        });
     }
 
     /// Moves what stands below a row whose height turns out to be another.

@@ -210,17 +210,11 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
     });
     ui.add_space(grid::NEAR);
     let mut ticked = None;
-    ui.scope(|ui| {
-        // What is in sight of the sheet, seen from the top of the list.
-        let in_sight = ui.clip_rect().translate(-ui.min_rect().min.to_vec2());
-        state.rows.expect(review.lines.len(), grid::TARGET);
-        let refused = &state.refused;
-        state.rows.rows_ui(ui, in_sight, |ui, at| {
-            if line_ui(ui, &review.lines[at], refused.contains(&at)) {
-                ticked = Some(at);
-            }
-            ui.add_space(ui.spacing().item_spacing.y);
-        });
+    let refused = &state.refused;
+    state.rows.in_sheet_ui(ui, review.lines.len(), |ui, at| {
+        if line_ui(ui, &review.lines[at], refused.contains(&at)) {
+            ticked = Some(at);
+        }
     });
     if let Some(at) = ticked {
         if !state.refused.remove(&at) {

@@ -24,20 +24,12 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
     }
     let rows = rows(in_hand.findings);
     let mut list = std::mem::take(&mut view.findings);
-    ui.scope(|ui| {
-        // What is in sight of the sheet, seen from the top of the list.
-        let in_sight = ui.clip_rect().translate(-ui.min_rect().min.to_vec2());
-        list.expect(rows.len(), grid::TARGET);
-        list.rows_ui(ui, in_sight, |ui, at| {
-            match rows[at] {
-                Row::Heading(words) => {
-                    ui.add_space(grid::EASY);
-                    heading_ui(ui, words);
-                }
-                Row::Finding(finding) => finding_ui(ui, finding, in_hand, view),
-            }
-            ui.add_space(ui.spacing().item_spacing.y);
-        });
+    list.in_sheet_ui(ui, rows.len(), |ui, at| match rows[at] {
+        Row::Heading(words) => {
+            ui.add_space(grid::EASY);
+            heading_ui(ui, words);
+        }
+        Row::Finding(finding) => finding_ui(ui, finding, in_hand, view),
     });
     view.findings = list;
     if !in_hand.findings.is_empty() {

@@ -21,6 +21,7 @@ use egui::{Label, RichText, ScrollArea, Ui};
 use crate::book::{Book, IngredientId, RecipeId, VersionId};
 use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
+use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
 use crate::ui::words::heading_ui;
@@ -86,6 +87,7 @@ pub struct SwapState {
     point: Option<Vec<i32>>,
     /// What is left out of the reviewed list.
     left_out: BTreeSet<Place>,
+    review_rows: TallList,
     /// How many versions were just taken from the reviewed list, and how many the book has had since.
     taken: Option<(usize, usize)>,
     /// The name that is being typed for the suggestion.

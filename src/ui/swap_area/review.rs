@@ -15,8 +15,9 @@ use crate::workbench::{Action, Look};
 
 /// How far the second lines are set in, in points.
 const INDENT: f32 = 7.0 * grid::STEP;
-/// Room for the name and the state of a recipe, in points.
+/// Least room for the name and the state of a recipe, in points, and its part of a wide list.
 const NAME: f32 = 75.0 * grid::STEP;
+const NAME_PART: f32 = 0.36;
 /// The widest list, in points.
 const WIDTH: f32 = 200.0 * grid::STEP;
 
@@ -45,12 +46,13 @@ pub(super) fn review_ui(
     );
     quiet_ui(ui, &words);
     ui.add_space(grid::NEAR);
-    let edits = review_model::edits(screen.book, items, &state.left_out);
-    take_ui(ui, screen, items, edits, state, actions);
+    take_ui(ui, screen, items, state, actions);
     ui.add_space(grid::NEAR);
-    for item in items {
-        item_ui(ui, screen, item, state);
-    }
+    let mut rows = std::mem::take(&mut state.review_rows);
+    rows.in_sheet_ui(ui, items.len(), |ui, at| {
+        item_ui(ui, screen, &items[at], state);
+    });
+    state.review_rows = rows;
     copy_ui(ui, "every recipe that uses it", || {
         review_model::as_table(screen, items, &state.left_out)
     });
@@ -60,13 +62,12 @@ fn take_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     items: &[ReviewItem],
-    edits: Vec<crate::edit::Edit>,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
-        let count = edits.len();
+        let count = review_model::count(items, &state.left_out);
         let words = match count {
             1 => "Take 1 as a new version".to_owned(),
             _ => format!("Take {count} as new versions"),
@@ -74,6 +75,7 @@ fn take_ui(
         let words = RichText::new(words).color(palette.on_accent);
         let button = egui::Button::new(words).fill(palette.accent);
         if ui.add_enabled(count > 0, button).clicked() {
+            let edits = review_model::edits(screen.book, items, &state.left_out);
             state.taken = Some((count, review_model::versions(screen.book) + count));
             state.left_out = items.iter().map(review_model::place).collect();
             actions.push(Action::Edit {
@@ -106,10 +108,11 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
     let place = review_model::place(item);
     let (name, state_word) = review_model::title(screen.book, item);
     let suggestion = item.answer.suggestions.first();
+    let width = ui.available_width();
     ui.horizontal(|ui| {
         let can_be_taken = review_model::can_be_taken(item);
         let mut ticked = can_be_taken && !state.left_out.contains(&place);
-        let size = egui::vec2(NAME, grid::TARGET);
+        let size = egui::vec2(NAME.max(width * NAME_PART), grid::TARGET);
         let layout = egui::Layout::left_to_right(egui::Align::Center);
         ui.allocate_ui_with_layout(size, layout, |ui| {
             ui.set_min_size(size);

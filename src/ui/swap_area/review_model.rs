@@ -1,6 +1,7 @@
 //! The reviewed list as plain values: what may be taken, and the edits that take it in one step.
 
-use std::collections::BTreeSet;
+use std::collections::btree_map::Entry;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::Place;
 use super::model::{changes_in_words, version_name};
@@ -104,19 +105,36 @@ pub(super) fn as_table(
     table
 }
 
-/// The edits of everything that is ticked, each a new version with a name that no other has. Nothing that is there changes.
-pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place>) -> Vec<Edit> {
-    let mut grown: Vec<Recipe> = Vec::new();
-    let mut edits = Vec::new();
-    let taken = items
+/// What is ticked, each with the suggestion that is taken.
+fn taken<'item>(
+    items: &'item [ReviewItem],
+    left_out: &BTreeSet<Place>,
+) -> impl Iterator<Item = (&'item ReviewItem, &'item Suggestion)> {
+    let ticked = items
         .iter()
         .filter(|item| can_be_taken(item) && !left_out.contains(&place(item)));
-    for item in taken {
-        let Some(suggestion) = item.answer.suggestions.first() else {
-            continue;
-        };
-        let Some(recipe) = grown_recipe(book, &mut grown, &item.recipe) else {
-            continue;
+    ticked.filter_map(|item| Some((item, item.answer.suggestions.first()?)))
+}
+
+/// How many new versions taking what is ticked makes.
+pub(super) fn count(items: &[ReviewItem], left_out: &BTreeSet<Place>) -> usize {
+    taken(items, left_out).count()
+}
+
+/// The edits of everything that is ticked, each a new version with a name that no other has. Nothing that is there changes.
+pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place>) -> Vec<Edit> {
+    // The recipes with what was added to them so far.
+    let mut grown: BTreeMap<&RecipeId, Recipe> = BTreeMap::new();
+    let mut edits = Vec::new();
+    for (item, suggestion) in taken(items, left_out) {
+        let recipe = match grown.entry(&item.recipe) {
+            Entry::Occupied(known) => known.into_mut(),
+            Entry::Vacant(new) => {
+                let Some(recipe) = book.recipe(&item.recipe) else {
+                    continue;
+                };
+                new.insert(recipe.as_ref().clone())
+            }
         };
         let name = version_name(recipe, &item.name);
         let (edit, _) = item.answer.accept(recipe, &suggestion.changes, &name);
@@ -126,18 +144,4 @@ pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place
         edits.push(edit);
     }
     edits
-}
-
-/// The recipe with what was added to it so far.
-fn grown_recipe<'grown>(
-    book: &Book,
-    grown: &'grown mut Vec<Recipe>,
-    id: &RecipeId,
-) -> Option<&'grown mut Recipe> {
-    let known = grown.iter().position(|recipe| recipe.id == *id);
-    if known.is_none() {
-        grown.push(book.recipe(id)?.as_ref().clone());
-    }
-    let at = known.unwrap_or(grown.len() - 1);
-    grown.get_mut(at)
 }
