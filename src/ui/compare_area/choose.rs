@@ -66,7 +66,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
     let wanted = WantedWords::of(&state.find);
     let mut found = 0;
     ScrollArea::vertical().max_height(LIST).show(ui, |ui| {
-        for recipe in &screen.book.recipes {
+        'drinks: for recipe in &screen.book.recipes {
             if recipe.id == screen.recipe.id || recipe.cup.is_none() {
                 continue;
             }
@@ -74,8 +74,11 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
             let versions = versions.map(|version| (Some(version.id.clone()), &version.name));
             let as_written = "as written".to_owned();
             for (version, name) in std::iter::once((None, &as_written)).chain(versions) {
+                if found >= MOST_FOUND {
+                    break 'drinks;
+                }
                 let name = format!("{}, {name}", recipe.name);
-                if found >= MOST_FOUND || !wanted.are_in(&name) {
+                if !wanted.are_in(&name) {
                     continue;
                 }
                 found += 1;
