@@ -1,8 +1,10 @@
-//! Characters of a name that nobody sees: hidden ones, and those that no font here can show.
+//! What of a text is not seen as it is meant: hidden characters, those that no font here can show, and two directions of
+//! writing in one line, which the window does not put in order.
 
 use std::collections::BTreeSet;
 
 use egui::{Context, Label, RichText, Ui};
+use unicode_bidi::{BidiClass, bidi_class};
 
 use super::theme::{self, TypeStyle};
 use crate::quantity::is_hidden;
@@ -10,33 +12,57 @@ use crate::quantity::is_hidden;
 /// Most characters that are named.
 const NAMED: usize = 6;
 
-/// A sentence below a name that is not wholly what it seems; nothing below any other.
-pub(super) fn unseen_ui(ui: &mut Ui, name: &str, style: TypeStyle) {
+/// A sentence below a text that is not wholly what it seems, set in by `indent` points; nothing below any other text. `what`
+/// names it: "the name".
+pub(super) fn unseen_ui(ui: &mut Ui, indent: f32, what: &str, text: &str, style: TypeStyle) {
+    if text.is_ascii() && !text.chars().any(is_hidden) {
+        return;
+    }
     let palette = theme::palette(ui.visuals());
-    for sentence in sentences(ui.ctx(), name, style) {
-        let text = RichText::new(sentence)
+    for sentence in sentences(ui.ctx(), what, text, style) {
+        let sentence = RichText::new(sentence)
             .font(TypeStyle::Small.font_id())
             .color(palette.caution);
-        ui.add(Label::new(text).wrap());
+        ui.horizontal_top(|ui| {
+            ui.spacing_mut().item_spacing.x = 0.0;
+            ui.add_space(indent);
+            ui.add(Label::new(sentence).wrap());
+        });
     }
 }
 
-fn sentences(ctx: &Context, name: &str, style: TypeStyle) -> Vec<String> {
-    let hidden: BTreeSet<char> = name.chars().filter(|one| is_hidden(*one)).collect();
+fn sentences(ctx: &Context, what: &str, text: &str, style: TypeStyle) -> Vec<String> {
+    let hidden: BTreeSet<char> = text.chars().filter(|one| is_hidden(*one)).collect();
     let font = style.font_id();
-    let without_font: BTreeSet<char> = name
+    let without_font: BTreeSet<char> = text
         .chars()
         .filter(|one| !one.is_ascii() && !is_hidden(*one) && !one.is_whitespace())
         .filter(|one| !ctx.fonts_mut(|fonts| fonts.has_glyph(&font, *one)))
         .collect();
-    [
-        (hidden, "the name holds characters that nobody sees"),
-        (without_font, "no font here can show a part of the name"),
-    ]
-    .into_iter()
-    .filter(|(characters, _)| !characters.is_empty())
-    .map(|(characters, words)| format!("{words}: {}", codes(&characters)))
-    .collect()
+    let characters = [
+        (hidden, format!("{what} holds characters that nobody sees")),
+        (
+            without_font,
+            format!("no font here can show a part of {what}"),
+        ),
+    ];
+    let characters = characters
+        .into_iter()
+        .filter(|(characters, _)| !characters.is_empty())
+        .map(|(characters, words)| format!("{words}: {}", codes(&characters)));
+    let directions = runs_both_ways(text).then(|| {
+        format!(
+            "{what} runs from right to left and from left to right: the window shows its parts one after the other, cards print \
+             them in reading order"
+        )
+    });
+    characters.chain(directions).collect()
+}
+
+/// Whether letters that are written from right to left stand beside others or beside numbers.
+fn runs_both_ways(text: &str) -> bool {
+    let has = |wanted: &[BidiClass]| text.chars().any(|one| wanted.contains(&bidi_class(one)));
+    has(&[BidiClass::R, BidiClass::AL]) && has(&[BidiClass::L, BidiClass::EN, BidiClass::AN])
 }
 
 /// "U+202E, U+0007": the characters themselves could not be seen here either.
@@ -61,7 +87,7 @@ mod tests {
         let ctx = Context::default();
         theme::install(&ctx);
         ctx.run_ui(egui::RawInput::default(), |ui| {
-            let said = |name| sentences(ui.ctx(), name, TypeStyle::Title);
+            let said = |name| sentences(ui.ctx(), "the name", name, TypeStyle::Title);
             assert!(said("Crème brûlée ½ — hot").is_empty());
             assert_eq!(
                 said("Pear\u{202e}\u{e123}"),
@@ -72,6 +98,19 @@ mod tests {
             );
         })
         .drop_without_applying_deltas();
+    }
+
+    #[test]
+    fn two_directions_in_one_text_are_said_and_one_is_not() {
+        for (text, both) in [
+            ("黑糖珍珠 500 ml", false),
+            ("شاي أسود", false),
+            ("שוקו", false),
+            ("شاي 500 مل", true),
+            ("Hob & שוקו", true),
+        ] {
+            assert_eq!(runs_both_ways(text), both, "{text}");
+        }
     }
 
     #[test]

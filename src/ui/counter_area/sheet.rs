@@ -249,7 +249,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             let sentence = "a name is missing; it keeps the one that it had";
             self.drafts.refuse(&key, shown, sentence);
         }
-        unseen_ui(ui, shown, TypeStyle::Heading);
+        unseen_ui(ui, 0.0, "the name", shown, TypeStyle::Heading);
         self.errors_ui(ui, 0.0);
     }
 

@@ -69,7 +69,7 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         let sentence = "a recipe needs a name; it keeps the one that it had";
         view.drafts.refuse(&key, &screen.recipe.name, sentence);
     }
-    unseen_ui(ui, &screen.recipe.name, TypeStyle::Title);
+    unseen_ui(ui, 0.0, "the name", &screen.recipe.name, TypeStyle::Title);
     draft_error_ui(ui, &view.drafts, &key);
 }
 

@@ -16,6 +16,7 @@ use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{role_colour, share_bar};
 use crate::workbench::Action;
@@ -625,4 +626,12 @@ pub(super) fn instruction_ui(
             row_focus(&screen.recipe.id, &instruction.id),
         ));
     }
+    let indent = columns.amount.min;
+    unseen_ui(
+        ui,
+        indent,
+        "the instruction",
+        &instruction.text,
+        TypeStyle::Method,
+    );
 }
