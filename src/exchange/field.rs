@@ -1,5 +1,6 @@
 //! What a column of a foreign table may mean, guessed from its heading and set by a person.
 
+use super::basis::{Basis, without_basis};
 use crate::book::Nutrient;
 
 /// What a column means.
@@ -216,8 +217,12 @@ pub fn guess_mapping(headings: &[String]) -> Mapping {
                 .map(|(_, field)| *field)
         });
         let field = match (field, unit.as_str()) {
-            (Some(Field::Nutrient(Nutrient::Energy)), "kcal") => Some(Field::EnergyKcal),
-            (Some(Field::EnergyKcal), "kj") => Some(Field::Nutrient(Nutrient::Energy)),
+            (Some(Field::Nutrient(Nutrient::Energy)), "kcal" | "kcal/100 ml") => {
+                Some(Field::EnergyKcal)
+            }
+            (Some(Field::EnergyKcal), "kj" | "kj/100 ml") => {
+                Some(Field::Nutrient(Nutrient::Energy))
+            }
             (field, _) => field,
         };
         let field = field.filter(|field| !mapping.columns.contains(&Some(*field)));
@@ -227,9 +232,18 @@ pub fn guess_mapping(headings: &[String]) -> Mapping {
     mapping
 }
 
-/// "Fat (g)" is "fat" and "g"; "Energy kcal" is "energy" and "kcal"; "price, €" is "price" and "€".
+/// "Fat (g)" is "fat" and "g"; "Energy kcal" is "energy" and "kcal"; "price, €" is "price" and "€"; "sodium mg/100 g" is "sodium"
+/// and "mg", while "/100 ml" stays with the unit, because a list is of 100 g.
 fn heading_and_unit(heading: &str) -> (String, String) {
-    let heading = heading.trim().to_lowercase();
+    let (heading, basis) = without_basis(heading);
+    let (words, unit) = words_and_unit(&heading);
+    match basis {
+        Basis::HundredMillilitres => (words, format!("{unit}/100 ml")),
+        Basis::HundredGrams | Basis::Unstated => (words, unit),
+    }
+}
+
+fn words_and_unit(heading: &str) -> (String, String) {
     if let Some((words, rest)) = heading.split_once(['(', '[']) {
         let unit = rest.trim_end_matches([')', ']']).trim();
         return (words.trim().to_owned(), unit.to_owned());
@@ -255,9 +269,11 @@ mod tests {
             "Preis (€)",
             "Gebinde",
             "Energy kcal",
-            "Fett (g)",
+            "Fett (g/100 g)",
             "davon gesättigte Fettsäuren",
             "Lagerort",
+            "Sodium mg/100g",
+            "Salt per 100 ml",
         ]
         .map(str::to_owned);
         let mapping = guess_mapping(&headings);
@@ -270,8 +286,13 @@ mod tests {
             Some(Field::Nutrient(Nutrient::Fat)),
             Some(Field::Nutrient(Nutrient::Saturates)),
             None,
+            Some(Field::Sodium),
+            Some(Field::Nutrient(Nutrient::Salt)),
         ];
         assert_eq!(mapping.columns, expected);
         assert_eq!(mapping.units[2], "€");
+        assert_eq!(mapping.units[5], "g");
+        assert_eq!(mapping.units[8], "mg");
+        assert_eq!(mapping.units[9], "/100 ml");
     }
 }

@@ -2,6 +2,7 @@
 //!
 //! Nothing here changes a book. Text becomes a list for a person to review, and what is accepted becomes edits.
 
+mod basis;
 mod field;
 mod number;
 mod price_list;

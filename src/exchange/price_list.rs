@@ -5,6 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use super::basis::{Basis, without_basis};
 use super::field::{Field, Mapping};
 use super::number::{DecimalSign, parse_foreign_number};
 use super::review::{Outcome, Review, ReviewLine};
@@ -177,7 +178,26 @@ impl RowReader<'_> {
     /// A number and its unit, that of the cell before that of the heading; `None` for an empty cell or one in doubt.
     fn number(&mut self, field: Field) -> Option<(f64, String)> {
         let text = self.text(field);
-        if text.is_empty() || ["-", "–", "—", "n/a", "na", "?"].contains(&text.as_str()) {
+        self.number_in(field, &text)
+    }
+
+    /// A figure of a label with its unit. Per 100 ml it is none of the list's: what 100 ml weigh is not known here.
+    fn figure_in_100_g(&mut self, field: Field) -> Option<(f64, String)> {
+        let (text, beside) = without_basis(&self.text(field));
+        let (number, unit) = self.number_in(field, &text)?;
+        let (unit, of_heading) = without_basis(&unit);
+        if [beside, of_heading].contains(&Basis::HundredMillilitres) {
+            self.doubt(
+                field,
+                "per 100 ml; type it at the counter, where the density of the ingredient stands",
+            );
+            return None;
+        }
+        Some((number, unit))
+    }
+
+    fn number_in(&mut self, field: Field, text: &str) -> Option<(f64, String)> {
+        if text.is_empty() || ["-", "–", "—", "n/a", "na", "?"].contains(&text) {
             return None;
         }
         // "<0.5" on a label is a bound, and no number that adds up.
@@ -188,7 +208,7 @@ impl RowReader<'_> {
             );
             return None;
         }
-        let Some((number, beside)) = parse_foreign_number(&text, self.sign) else {
+        let Some((number, beside)) = parse_foreign_number(text, self.sign) else {
             self.doubt(
                 field,
                 &format!("not a number with a decimal {}", self.sign.words()),
@@ -214,15 +234,9 @@ impl RowReader<'_> {
     /// A figure of the composition in the unit that the book keeps it in.
     fn figure(&mut self, nutrient: Nutrient) -> Option<f64> {
         if nutrient == Nutrient::Energy {
-            if let Some((number, unit)) = self.number(Field::Nutrient(nutrient)) {
-                return Some(if unit.contains("kcal") {
-                    number * KILOJOULES_PER_KILOCALORIE
-                } else {
-                    number
-                });
-            }
-            let (kilocalories, _) = self.number(Field::EnergyKcal)?;
-            return Some(kilocalories * KILOJOULES_PER_KILOCALORIE);
+            return self
+                .energy(Field::Nutrient(nutrient), 1.0)
+                .or_else(|| self.energy(Field::EnergyKcal, KILOJOULES_PER_KILOCALORIE));
         }
         let (field, factor) = match nutrient {
             Nutrient::Salt
@@ -235,7 +249,7 @@ impl RowReader<'_> {
             }
             _ => (Field::Nutrient(nutrient), 1.0),
         };
-        let (number, unit) = self.number(field)?;
+        let (number, unit) = self.figure_in_100_g(field)?;
         let in_milligrams = nutrient == Nutrient::Caffeine;
         let unit = match (unit.as_str(), in_milligrams) {
             ("mg", true) | ("g" | "%" | "", false) => 1.0,
@@ -245,7 +259,6 @@ impl RowReader<'_> {
                 self.doubt(field, "mg or g? write the unit into the heading");
                 return None;
             }
-            (unit, _) if unit.contains("100") => 1.0,
             _ => {
                 self.doubt(field, "a unit that is not understood; expected g or mg");
                 return None;
@@ -257,6 +270,49 @@ impl RowReader<'_> {
             return None;
         }
         Some(value)
+    }
+
+    /// Energy in kilojoules; `usual` is what a number without a unit is in, kJ.
+    fn energy(&mut self, field: Field, usual: f64) -> Option<f64> {
+        let (number, unit) = self.figure_in_100_g(field)?;
+        match unit.as_str() {
+            "" => Some(number * usual),
+            "kj" => Some(number),
+            "kcal" => Some(number * KILOJOULES_PER_KILOCALORIE),
+            _ => {
+                self.doubt(field, "a unit that is not understood; expected kJ or kcal");
+                None
+            }
+        }
+    }
+
+    /// What a pack costs. One letter beside the number is a slip ("8,5O") sooner than a currency.
+    fn pack_price(&mut self) -> Option<f64> {
+        let (pack, currency) = self.number(Field::PackPrice)?;
+        let mut letters = currency.chars();
+        if let (Some(letter), None) = (letters.next(), letters.next())
+            && letter.is_alphabetic()
+        {
+            self.doubt(
+                Field::PackPrice,
+                "a letter beside the number; is it a digit?",
+            );
+            return None;
+        }
+        Some(pack)
+    }
+
+    /// The share of a pack that can't be used, percent.
+    fn waste(&mut self) -> Option<f64> {
+        let (waste, unit) = self.number(Field::Waste)?;
+        if !matches!(unit.as_str(), "" | "%") {
+            self.doubt(
+                Field::Waste,
+                "a unit that is not understood; expected percent",
+            );
+            return None;
+        }
+        Some(waste)
     }
 
     /// Content of a pack in grams; millilitres need a density.
@@ -294,11 +350,11 @@ impl RowReader<'_> {
     }
 
     fn price(&mut self, before: Option<&Price>, density: Option<f64>, date: &str) -> Option<Price> {
-        let pack = self.number(Field::PackPrice).map(|(pack, _)| pack);
+        let pack = self.pack_price();
         let grams = self
             .pack_grams(density)
             .or_else(|| before.map(|before| before.grams));
-        let waste = self.number(Field::Waste).map(|(waste, _)| waste);
+        let waste = self.waste();
         let pack = pack.or_else(|| before.map(|before| before.pack))?;
         let Some(grams) = grams else {
             if !self.text(Field::PackPrice).is_empty() {

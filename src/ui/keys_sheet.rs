@@ -76,8 +76,7 @@ const WINDOW: Group = Group {
     rows: &[
         Row::Of(UiCommand::Back),
         Row::Other("Tab", "Go to the next field"),
-        Row::Other("Ctrl+Plus, Ctrl+Minus", "Larger, smaller"),
-        Row::Other("Ctrl+0", "As large as it was"),
+        Row::Other("Ctrl+Plus, Minus or 0", "Larger, smaller, as it was"),
         Row::Of(UiCommand::OtherDegrees),
         Row::Of(UiCommand::OtherVolumes),
         Row::Of(UiCommand::ShowKeys),

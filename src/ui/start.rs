@@ -3,10 +3,10 @@
 //! Making a window keeps one processor busy for a tenth of a second. Meanwhile another one can read the built-in book, work its
 //! first drink out and lay out the text: a first frame that is drawn and shown to nobody does all of that.
 
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 use std::thread::JoinHandle;
 
-use egui::{Context, Pos2, RawInput, Rect, TextureId, Vec2};
+use egui::{Context, FallbackRequest, FontProvider, Pos2, RawInput, Rect, TextureId, Vec2};
 use egui_system_font_provider::SystemFontProvider;
 
 use super::app::{APP_ID, App, Opening};
@@ -45,7 +45,7 @@ impl Start {
         // As in a context that the window makes itself.
         ctx.set_embed_viewports(false);
         ctx.options_mut(|options| options.max_passes = TWO_PASSES);
-        ctx.add_font_provider(Arc::new(SystemFontProvider::new()));
+        ctx.add_font_provider(fonts_of_the_system());
         let of_thread = ctx.clone();
         let readying = std::thread::spawn(move || draw_unseen(&of_thread));
         Self { ctx, readying }
@@ -68,6 +68,15 @@ impl Start {
         let workbench = workbench.unwrap_or_else(|_| Workbench::with_sample());
         App::with_workbench(cc, opening, workbench.with_picker(picker))
     }
+}
+
+/// The fonts of the system, which are looked for when a character comes that the bundled ones lack: a book in one script starts
+/// without.
+fn fonts_of_the_system() -> Arc<dyn FontProvider> {
+    let fonts = OnceLock::new();
+    Arc::new(move |request: &FallbackRequest<'_>| {
+        fonts.get_or_init(SystemFontProvider::new).font_for(request)
+    })
 }
 
 /// A frame is drawn again when it finds that it has to be laid out anew.

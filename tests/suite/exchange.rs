@@ -29,6 +29,37 @@ fn chestnut(book: &Book) -> IngredientId {
         .clone()
 }
 
+/// A thousandth or a whole: what "mg/100 g" means decides by a factor of a thousand.
+#[test]
+fn figures_are_read_in_the_unit_and_for_the_amount_that_cell_or_heading_state() {
+    let book = sample();
+    let text = "name;form;sodium mg/100 g;fat (g/100 g);sugars per 100 ml;energy;caffeine (mg/100g);price;pack\n\
+        Plum powder;powder;30;3;12;400 O;12;8,5O;1 kg\n\
+        Fig powder;powder;30 mg/100 g;3 g/100 g;12 g;100 kcal/100 g;12;8,50 €;1 kg\n";
+    let review = review_of(&book, text, DecimalSign::Comma);
+    let [plum, fig] = [0, 1].map(|at| match &review.lines[at].outcome {
+        Outcome::New(item) => item.as_ref().clone(),
+        other => panic!("{other:?}"),
+    });
+    for item in [&plum, &fig] {
+        let of = |nutrient| item.composition.get(nutrient).map(|figure| figure.value);
+        // Salt is sodium × 2.5 (Regulation (EU) 1169/2011, Annex I): 30 mg are 0.075 g.
+        assert!((of(Nutrient::Salt).unwrap() - 0.075).abs() < 1e-9);
+        assert!((of(Nutrient::Fat).unwrap() - 3.0).abs() < 1e-9);
+        assert!((of(Nutrient::Caffeine).unwrap() - 12.0).abs() < 1e-9);
+        assert_eq!(of(Nutrient::Sugars), None, "per 100 ml is not per 100 g");
+    }
+    assert!(plum.composition.get(Nutrient::Energy).is_none());
+    let energy = fig.composition.get(Nutrient::Energy).unwrap().value;
+    assert!((energy - 418.4).abs() < 1e-9);
+    assert!(plum.price.is_none(), "an O is no zero");
+    assert!((fig.price.as_ref().unwrap().pack - 8.5).abs() < 1e-9);
+    let doubts = review.lines[0].doubts.join("; ");
+    for said in ["per 100 ml", "expected kJ or kcal", "is it a digit?"] {
+        assert!(doubts.contains(said), "{doubts}");
+    }
+}
+
 #[test]
 fn a_price_list_with_decimal_commas_is_reviewed_as_new_changed_same_and_skipped() {
     let book = sample();
