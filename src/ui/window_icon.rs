@@ -1,6 +1,6 @@
 //! The sign of the program in the bar and the list of windows: a cup, filled to its line.
 
-use egui::{Color32, IconData, Pos2, Rgba, pos2};
+use egui::{IconData, Pos2, Rgba, pos2};
 
 use super::theme::Appearance;
 
@@ -12,6 +12,15 @@ const SAMPLES: u16 = 4;
 
 /// The sign as pixels.
 pub(super) fn window_icon() -> IconData {
+    let palette = Appearance::Light.palette();
+    // Of each part once: 65,000 places are looked at.
+    let colour_of = |part: Part| match part {
+        Part::Outline => palette.text_strong,
+        Part::Drink => palette.accent,
+        Part::HeadRoom => palette.ground,
+    };
+    let colours =
+        [Part::Outline, Part::Drink, Part::HeadRoom].map(|part| Rgba::from(colour_of(part)));
     let step = 1.0 / f32::from(SIZE * SAMPLES);
     let weight = 1.0 / f32::from(SAMPLES * SAMPLES);
     let mut rgba = Vec::with_capacity(usize::from(SIZE) * usize::from(SIZE) * 4);
@@ -22,7 +31,9 @@ pub(super) fn window_icon() -> IconData {
                 for across in 0..SAMPLES {
                     let x = (f32::from(column * SAMPLES + across) + 0.5) * step;
                     let y = (f32::from(row * SAMPLES + down) + 0.5) * step;
-                    sum = sum + Rgba::from(colour_at(pos2(x, y))) * weight;
+                    if let Some(part) = part_at(pos2(x, y)) {
+                        sum = sum + colours[part as usize] * weight;
+                    }
                 }
             }
             rgba.extend(sum.to_srgba_unmultiplied());
@@ -35,8 +46,17 @@ pub(super) fn window_icon() -> IconData {
     }
 }
 
-/// The colour at a place; both coordinates run from 0 to 1, the second one downwards.
-fn colour_at(place: Pos2) -> Color32 {
+/// What the sign is made of.
+#[derive(Clone, Copy)]
+enum Part {
+    /// The wall of the cup and the line of the level.
+    Outline,
+    Drink,
+    HeadRoom,
+}
+
+/// What is at a place; both coordinates run from 0 to 1, the second one downwards.
+fn part_at(place: Pos2) -> Option<Part> {
     /// Half the width of the cup at its rim and at its foot.
     const RIM: f32 = 0.36;
     const FOOT: f32 = 0.24;
@@ -44,29 +64,30 @@ fn colour_at(place: Pos2) -> Color32 {
     const BOTTOM: f32 = 0.92;
     const WALL: f32 = 0.055;
     const LINE: std::ops::Range<f32> = 0.30..0.36;
-    let palette = Appearance::Light.palette();
     let (across, down) = ((place.x - 0.5).abs(), place.y);
     // The line of the level goes past the cup on both sides.
     if LINE.contains(&down) && across < 0.47 {
-        return palette.text_strong;
+        return Some(Part::Outline);
     }
     if !(TOP..BOTTOM).contains(&down) {
-        return Color32::TRANSPARENT;
+        return None;
     }
     let half = RIM + (FOOT - RIM) * (down - TOP) / (BOTTOM - TOP);
     if across >= half {
-        Color32::TRANSPARENT
+        None
     } else if across >= half - WALL || down >= BOTTOM - WALL {
-        palette.text_strong
+        Some(Part::Outline)
     } else if down >= LINE.end {
-        palette.accent
+        Some(Part::Drink)
     } else {
-        palette.ground
+        Some(Part::HeadRoom)
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use egui::Color32;
+
     use super::*;
 
     #[test]
