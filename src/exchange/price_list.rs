@@ -183,17 +183,28 @@ impl RowReader<'_> {
 
     /// A figure of a label with its unit. Per 100 ml it is none of the list's: what 100 ml weigh is not known here.
     fn figure_in_100_g(&mut self, field: Field) -> Option<(f64, String)> {
-        let (text, beside) = without_basis(&self.text(field));
+        let (text, of_cell) = without_basis(&self.text(field));
         let (number, unit) = self.number_in(field, &text)?;
-        let (unit, of_heading) = without_basis(&unit);
-        if [beside, of_heading].contains(&Basis::HundredMillilitres) {
+        // What the cell says comes before what stands above the column.
+        let basis = match of_cell {
+            Basis::Unstated => without_basis(self.heading_unit(field)).1,
+            stated => stated,
+        };
+        if basis == Basis::HundredMillilitres {
             self.doubt(
                 field,
                 "per 100 ml; type it at the counter, where the density of the ingredient stands",
             );
             return None;
         }
-        Some((number, unit))
+        Some((number, without_basis(&unit).0))
+    }
+
+    /// The unit in the heading of a field; empty where none stands.
+    fn heading_unit(&self, field: Field) -> &str {
+        let column = self.mapping.column(field);
+        let unit = column.and_then(|column| self.mapping.units.get(column));
+        unit.map_or("", String::as_str)
     }
 
     fn number_in(&mut self, field: Field, text: &str) -> Option<(f64, String)> {
@@ -219,12 +230,8 @@ impl RowReader<'_> {
             self.doubt(field, "out of range; expected 0 to 1 000 000");
             return None;
         }
-        let heading = self
-            .mapping
-            .column(field)
-            .and_then(|column| self.mapping.units.get(column));
         let unit = if beside.is_empty() {
-            heading.cloned().unwrap_or_default()
+            self.heading_unit(field).to_owned()
         } else {
             beside
         };
