@@ -17,7 +17,7 @@ use crate::book::{
     Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version, VersionId, Vessel,
     VesselId, VesselKind,
 };
-use crate::edit::{Edit, EditError, apply};
+use crate::edit::{Edit, EditError, apply_all};
 use crate::swap::{LineMove, bring_level};
 
 /// How deep something house-made may be made of something house-made.
@@ -358,11 +358,11 @@ pub struct Arrival {
 impl Arrival {
     /// What accepting it does, as one step.
     pub fn edit(&self, book: &Book) -> Result<Edit, EditError> {
-        let mut after = book.clone();
-        for ingredient in &self.added {
-            after = apply(&after, &Edit::PutIngredient(ingredient.clone()))?;
-        }
-        after = apply(&after, &Edit::PutRecipe(self.recipe.clone()))?;
+        let added = self.added.iter().cloned().map(Edit::PutIngredient);
+        let edits: Vec<Edit> = added
+            .chain([Edit::PutRecipe(self.recipe.clone())])
+            .collect();
+        let after = apply_all(book, &edits)?;
         Ok(Edit::PutBook {
             book: Arc::new(after),
             label: format!("bring in {}", self.recipe.name),

@@ -11,6 +11,9 @@ const BESIDE: usize = 24;
 /// Height of a row that has not been drawn yet, in points.
 const ROW: f32 = grid::TARGET;
 
+/// Frames in which a row is sought before it is left where it is.
+const MOST_FRAMES: u8 = 30;
+
 /// What a place may be off after scrolling to it, in points.
 const ROUNDING: f32 = 2.0;
 
@@ -21,6 +24,8 @@ pub(super) struct TallList {
     tops: Vec<f32>,
     /// What was in sight in the last frame, from the top of the list, in points.
     in_sight: Rangef,
+    /// The row that is being brought into sight, and the frames that are left for it.
+    sought: Option<(usize, u8)>,
 }
 
 impl Default for TallList {
@@ -28,6 +33,7 @@ impl Default for TallList {
         Self {
             tops: Vec::new(),
             in_sight: Rangef::new(0.0, 0.0),
+            sought: None,
         }
     }
 }
@@ -41,9 +47,22 @@ impl TallList {
         self.tops = (0..=rows).map(|row| row as f32 * height).collect();
     }
 
+    /// Brings a row into sight, from the next frame on; none any more for `None`.
+    pub(super) fn seek(&mut self, row: Option<usize>) {
+        self.sought = row.map(|row| (row, MOST_FRAMES));
+    }
+
+    /// How far to scroll in this frame to the row that is sought.
+    pub(super) fn offset_to_sought(&mut self) -> Option<f32> {
+        let (row, left) = self.sought.take()?;
+        let offset = self.offset_to(row)?;
+        self.sought = left.checked_sub(1).map(|left| (row, left));
+        Some(offset)
+    }
+
     /// How far the list is to be scrolled so that a row comes into sight; `None` when it is there. While heights on the way are
     /// guesses it takes some frames until it stays.
-    pub(super) fn offset_to(&self, row: usize) -> Option<f32> {
+    fn offset_to(&self, row: usize) -> Option<f32> {
         let (top, end) = (*self.tops.get(row)?, *self.tops.get(row + 1)?);
         // Of a row that is taller than what is in sight, its head.
         let end = end.min(top + self.in_sight.span());

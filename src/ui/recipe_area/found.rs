@@ -1,6 +1,8 @@
 //! What the list of ingredients offers for the words that are typed: those of the book, those of the published tables, and a
 //! new one by that name.
 
+use std::collections::HashSet;
+
 use egui::{Align, Layout, Response, RichText, Sense, Ui, vec2};
 
 use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
@@ -48,32 +50,31 @@ pub(super) fn choices<'book>(
 ) -> Vec<Choice<'book>> {
     let name = text.trim();
     let in_book = matching(book, text, current);
-    let mut found: Vec<Choice<'_>> = in_book.into_iter().map(Choice::InBook).collect();
+    let listed = in_book.iter().take(MOST_ROWS).copied();
+    let mut found: Vec<Choice<'_>> = listed.map(Choice::InBook).collect();
     if name.is_empty() {
         return found;
     }
+    // What is called like a row below has its words, and is among what fits.
+    let called: HashSet<String> = in_book
+        .iter()
+        .flat_map(|known| [known.name.to_lowercase(), known.full_name().to_lowercase()])
+        .collect();
+    let is_called = |name: &str| called.contains(&name.to_lowercase());
     let wanted = WantedWords::of(text);
     let published = published_ingredients().ok();
     let published = published
         .into_iter()
         .flat_map(|tables| tables.ingredients.iter().map(AsRef::as_ref))
-        .filter(|published| wanted.are_in(&published.name) && !is_called(book, &published.name));
+        .filter(|published| wanted.are_in(&published.name) && !is_called(&published.name));
     found.extend(published.take(MOST_PUBLISHED).map(Choice::Published));
-    if !is_called(book, name) {
+    if !is_called(name) {
         found.push(Choice::New(name.to_owned()));
     }
     found
 }
 
-/// Whether an ingredient of the book has this name, with its brand or without.
-fn is_called(book: &Book, name: &str) -> bool {
-    let name = name.to_lowercase();
-    book.ingredients
-        .iter()
-        .any(|known| known.name.to_lowercase() == name || known.full_name().to_lowercase() == name)
-}
-
-/// What can be chosen: names that begin with what was typed first, of the role that is wanted first, and what stands in the
+/// What fits in the book: names that begin with what was typed first, of the role that is wanted first, and what stands in the
 /// line before all while nothing is typed. The order of the book stays otherwise.
 fn matching<'book>(
     book: &'book Book,
@@ -98,7 +99,6 @@ fn matching<'book>(
             !same_role(ingredient),
         )
     });
-    found.truncate(MOST_ROWS);
     found
 }
 

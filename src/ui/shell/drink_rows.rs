@@ -6,9 +6,6 @@ use std::sync::Arc;
 use crate::book::{Book, Recipe, RecipeId, WantedWords};
 use crate::ui::tall_list::TallList;
 
-/// Frames in which a row is sought before it is left where it is.
-const MOST_FRAMES: u8 = 30;
-
 /// The rows of the list, worked out once for a book and what is searched for.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub(in crate::ui) struct DrinkRows {
@@ -18,8 +15,6 @@ pub(in crate::ui) struct DrinkRows {
     pub(super) list: TallList,
     /// The drink that was in hand in the last frame.
     shown: Option<RecipeId>,
-    /// The row that is being brought into sight, and the frames that are left for it.
-    sought: Option<(usize, u8)>,
 }
 
 /// A row of the list.
@@ -72,15 +67,6 @@ impl DrinkRows {
             (Row::Recipe(id), Some(shown)) => id == shown,
             _ => false,
         };
-        let place = self.rows.iter().position(is_shown);
-        self.sought = place.map(|row| (row, MOST_FRAMES));
-    }
-
-    /// How far to scroll in this frame to the row that is sought.
-    pub(super) fn offset_to_sought(&mut self) -> Option<f32> {
-        let (row, left) = self.sought.take()?;
-        let offset = self.list.offset_to(row)?;
-        self.sought = left.checked_sub(1).map(|left| (row, left));
-        Some(offset)
+        self.list.seek(self.rows.iter().position(is_shown));
     }
 }

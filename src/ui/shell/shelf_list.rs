@@ -41,7 +41,7 @@ pub(super) fn shelf_list_ui(
     let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
     rows.list.expect(rows.rows.len(), height);
     let mut area = ScrollArea::vertical().id_salt("drinks").auto_shrink(false);
-    if let Some(offset) = rows.offset_to_sought() {
+    if let Some(offset) = rows.list.offset_to_sought() {
         area = area.vertical_scroll_offset(offset);
         ui.ctx().request_repaint();
     }

@@ -183,7 +183,7 @@ fn coming_ui(
     let mut area = ScrollArea::vertical()
         .id_salt("what comes")
         .max_height(LIST_HEIGHT);
-    if let Some(offset) = coming.offset_to_row() {
+    if let Some(offset) = coming.list.offset_to_sought() {
         area = area.vertical_scroll_offset(offset);
         ui.request_repaint();
     }

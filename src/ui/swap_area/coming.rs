@@ -5,9 +5,6 @@ use std::sync::Arc;
 use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
 use crate::ui::tall_list::TallList;
 
-/// Frames in which a row is sought before it is left where it is.
-const MOST_FRAMES: u8 = 30;
-
 /// The ingredients that fit what is typed.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Coming {
@@ -16,8 +13,6 @@ pub(super) struct Coming {
     pub(super) list: TallList,
     /// The row that the keyboard is on.
     pub(super) row: usize,
-    /// The frames that are left to bring that row into sight.
-    seeks: u8,
 }
 
 /// What was looked for.
@@ -60,15 +55,7 @@ impl Coming {
     /// Puts the keyboard on a row and brings it into sight.
     pub(super) fn go_to(&mut self, row: usize) {
         self.row = row.min(self.found.len().saturating_sub(1));
-        self.seeks = MOST_FRAMES;
-    }
-
-    /// How far to scroll in this frame to the row that the keyboard is on.
-    pub(super) fn offset_to_row(&mut self) -> Option<f32> {
-        let left = self.seeks.checked_sub(1)?;
-        let offset = self.list.offset_to(self.row);
-        self.seeks = if offset.is_some() { left } else { 0 };
-        offset
+        self.list.seek(Some(self.row));
     }
 }
 
