@@ -439,6 +439,14 @@ impl Allergen {
         }
     }
 
+    /// Whether it is an animal or comes from one.
+    pub const fn is_animal(self) -> bool {
+        matches!(
+            self,
+            Self::Milk | Self::Eggs | Self::Fish | Self::Crustaceans | Self::Molluscs
+        )
+    }
+
     /// What the US law calls it, for the nine that it names (Food Allergen Labeling and Consumer Protection Act of 2004, with
     /// sesame by the FASTER Act of 2021). Of the cereals it names wheat alone; a pack that says "gluten" may mean another one.
     pub fn us_word(self) -> Option<&'static str> {

@@ -5,6 +5,7 @@
 
 mod approval_history;
 mod changes_between;
+mod contents;
 mod difference;
 mod field_differences;
 mod finding;
@@ -25,6 +26,7 @@ mod wording;
 
 pub use approval_history::ApprovalRecord;
 pub use changes_between::{Differences, differences_between};
+pub use contents::EverythingIn;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
 pub use finding::{Finding, FindingKind, Place, Severity};
 pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};

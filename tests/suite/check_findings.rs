@@ -236,6 +236,57 @@ fn a_claim_of_what_the_house_makes_is_held_against_its_parts() {
     );
 }
 
+/// Milk in a foam, the foam in a topping, and a syrup of which there is none.
+#[test]
+fn a_claim_is_held_against_what_is_deeper_down() {
+    let made = |recipe: &str| {
+        Some(HouseMade {
+            recipe: RecipeId::new(recipe).unwrap(),
+            yield_grams: Figure::new(100.0, Evidence::Measured),
+            shelf_life_hours: None,
+            waste_percent: 0.0,
+        })
+    };
+    let contains = |allergen| {
+        Some(AllergenStatement {
+            contains: vec![allergen],
+            may_contain: vec![],
+        })
+    };
+    let item = |id: &str| sample::ingredient(id, Form::Liquid, Role::Creamer, &[]);
+    let (mut milk, mut eggs, mut foam, mut topping) =
+        (item("milk"), item("eggs"), item("foam"), item("topping"));
+    milk.allergens = contains(Allergen::Milk);
+    eggs.allergens = contains(Allergen::Eggs);
+    foam.house_made = made("foam");
+    topping.house_made = made("drink");
+    topping.diet.dairy_free = Some(true);
+    topping.allergens = Some(AllergenStatement::default());
+    let lines = vec![
+        sample::line("a", "foam", 50.0, 5.0, Role::Creamer),
+        sample::line("b", "eggs", 0.0, 5.0, Role::Creamer),
+    ];
+    let mut book = sample::book(
+        vec![milk, eggs, foam, topping],
+        vec![],
+        sample::recipe(lines),
+    );
+    book.recipes.put(evensip::book::Recipe {
+        id: RecipeId::new("foam").unwrap(),
+        ..sample::recipe(vec![sample::line("a", "milk", 100.0, 5.0, Role::Creamer)])
+    });
+    let said: Vec<String> = findings(&book).iter().map(ToString::to_string).collect();
+    assert_eq!(said.len(), 2, "{said:?}");
+    assert!(
+        said[0].contains("dairy-free, but milk in it contains milk"),
+        "{said:?}"
+    );
+    assert!(
+        said[1].contains("complete in its allergens, but milk in it contains milk"),
+        "{said:?}"
+    );
+}
+
 #[test]
 fn a_price_is_stale_against_the_newest_day_of_the_book() {
     let priced = |id: &str, date: Option<&str>| {

@@ -2,25 +2,14 @@
 
 use super::NAME;
 use super::checklist::Checklist;
-use crate::book::{
-    Allergen, Book, Entry, FindingKind, Ingredient, IngredientId, Place, SugarProfile,
-};
+use crate::book::{Allergen, Book, FindingKind, Ingredient, Place, SugarProfile};
 use crate::quantity::excerpt;
-
-/// Allergens that are animals or come from them.
-const ANIMAL: [Allergen; 5] = [
-    Allergen::Milk,
-    Allergen::Eggs,
-    Allergen::Fish,
-    Allergen::Crustaceans,
-    Allergen::Molluscs,
-];
 
 /// A claim, and what speaks against it.
 struct Claim {
     word: &'static str,
     stated: fn(&Ingredient) -> Option<bool>,
-    against: &'static [Allergen],
+    speaks_against: fn(Allergen) -> bool,
     profile_against: SugarProfile,
     profile_words: &'static str,
 }
@@ -29,14 +18,14 @@ const CLAIMS: [Claim; 2] = [
     Claim {
         word: "dairy-free",
         stated: |item| item.diet.dairy_free,
-        against: &[Allergen::Milk],
+        speaks_against: |allergen| allergen == Allergen::Milk,
         profile_against: SugarProfile::Lactose,
         profile_words: "its sugars are lactose",
     },
     Claim {
         word: "vegan",
         stated: |item| item.diet.vegan,
-        against: &ANIMAL,
+        speaks_against: Allergen::is_animal,
         profile_against: SugarProfile::Honey,
         profile_words: "its sugars are those of honey",
     },
@@ -53,7 +42,7 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         .iter()
         .filter(|claim| (claim.stated)(item) == Some(true))
     {
-        if let Some(allergen) = contained(item, claim.against) {
+        if let Some(allergen) = contained(item, claim) {
             report(
                 list,
                 "diet",
@@ -79,9 +68,14 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         );
     }
     if let Some(statement) = &item.allergens {
+        let mut known: Vec<Allergen> = statement.contains.clone();
         for part in parts(book, item) {
             let carried = part.allergens.iter().flat_map(|of_part| &of_part.contains);
-            for allergen in carried.filter(|allergen| !statement.contains.contains(allergen)) {
+            for allergen in carried {
+                if known.contains(allergen) {
+                    continue;
+                }
+                known.push(*allergen);
                 let against = format!(
                     "{} in it contains {}",
                     excerpt(&part.full_name(), NAME),
@@ -93,42 +87,32 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     }
 }
 
-fn contained(item: &Ingredient, against: &[Allergen]) -> Option<Allergen> {
-    let statement = item.allergens.as_ref()?;
-    statement
-        .contains
-        .iter()
-        .find(|allergen| against.contains(allergen))
-        .copied()
+fn contained(item: &Ingredient, claim: &Claim) -> Option<Allergen> {
+    let mut contains = item.allergens.as_ref()?.contains.iter().copied();
+    contains.find(|allergen| (claim.speaks_against)(*allergen))
 }
 
 fn reason_against(part: &Ingredient, claim: &Claim) -> Option<String> {
     let name = || excerpt(&part.full_name(), NAME);
-    if let Some(allergen) = contained(part, claim.against) {
+    if let Some(allergen) = contained(part, claim) {
         return Some(format!("{} in it contains {}", name(), allergen.word()));
     }
     ((claim.stated)(part) == Some(false))
         .then(|| format!("{} in it is stated not to be so", name()))
 }
 
-/// How many lines of its recipe a house-made ingredient is looked through for: hundreds stand in no recipe of a counter.
+/// How many parts of a house-made ingredient are looked through: hundreds stand in no recipe of a counter, and a book that
+/// somebody made on purpose must not cost the square of its length.
 const PARTS: usize = 200;
 
-/// What the house makes an ingredient from, itself left out.
+/// What the house makes an ingredient from, and what it makes those from, itself left out.
 fn parts<'book>(
     book: &'book Book,
     item: &'book Ingredient,
 ) -> impl Iterator<Item = &'book Ingredient> {
-    let recipe = item
-        .house_made
-        .as_ref()
-        .and_then(|made| book.recipe(&made.recipe));
-    let lines = recipe
-        .into_iter()
-        .flat_map(|recipe| recipe.entries.iter().take(PARTS))
-        .filter_map(Entry::line);
-    let used = |id: &IngredientId| book.ingredient(id).map(AsRef::as_ref);
-    lines
-        .filter_map(move |line| used(&line.ingredient))
+    let recipe = item.recipe_in(book).into_iter();
+    let ids = recipe.flat_map(|recipe| recipe.ingredients().take(PARTS));
+    book.everything_in(ids)
+        .at_most(PARTS)
         .filter(|part| part.id != item.id)
 }
