@@ -76,7 +76,7 @@ pub use report::{
 pub use share::{Lens, LineShare};
 pub use standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use statement::{
-    Concern, StatementFinding, StatementKind, StatementMatch, read_statement, statement_findings,
-    statement_findings_of,
+    Concern, HintKind, Hints, PolyolKind, StatementFinding, StatementKind, StatementMatch,
+    SweetenerKind, hints_of, read_statement, statement_findings, statement_findings_of,
 };
 pub use yardsticks::{Outcome, YardstickLine, YardstickReading, yardstick_reading, yardsticks};

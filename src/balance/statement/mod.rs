@@ -4,8 +4,12 @@
 //! A finding asks the person who has the pack in hand. It never changes an allergen, a diet or a figure by itself.
 //! English statements and E numbers are read; what another language names is not found.
 
+mod hint_words;
+mod hints;
 mod read;
 mod words;
+
+pub use hints::{HintKind, Hints, PolyolKind, SweetenerKind, hints_of};
 
 use std::collections::BTreeSet;
 
@@ -291,7 +295,7 @@ mod tests {
     use super::*;
     use crate::book::{AllergenStatement, Composition, Diet, Form, Role};
 
-    fn ingredient(name: &str, statement: &str) -> Ingredient {
+    pub(super) fn ingredient(name: &str, statement: &str) -> Ingredient {
         Ingredient {
             id: IngredientId::new("item").unwrap(),
             name: name.to_owned(),

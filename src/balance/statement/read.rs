@@ -158,9 +158,14 @@ impl Reading {
             | ("without", _, _) => free_from,
             // "Not less than 30 % milk solids".
             ("no" | "not", "less", _) => return,
-            ("not", "suitable", _) => Sense::Traces,
-            ("no" | "not", _, _) if self.level.sense != Sense::FreeFrom => Sense::No,
-            ("may" | "can", "contain", _)
+            ("no" | "not", next, _)
+                if next != "suitable" && self.level.sense != Sense::FreeFrom =>
+            {
+                Sense::No
+            }
+            // "Not suitable for people with a milk allergy".
+            ("not", "suitable", _)
+            | ("may" | "can", "contain", _)
             | ("trace" | "traces", _, _)
             | (
                 "facility" | "factory" | "equipment",
@@ -236,6 +241,9 @@ fn is_word(word: &str, term: &str) -> bool {
             .or(word.strip_suffix('s'))
             .is_some_and(|stem| stem == term)
         || word.strip_suffix('s').is_some_and(|stem| stem == term)
+        || word
+            .strip_suffix("ies")
+            .is_some_and(|stem| term.strip_suffix('y') == Some(stem))
 }
 
 /// `E 472e`, `E472e`, `e-472e`, `INS 472e`: the number, and how many words it takes. "Vitamin E 120 mg" is none.
