@@ -8,12 +8,13 @@ use super::figures::Figures;
 use super::measurand::Measurand;
 use super::mix::{Component, Mix};
 use super::published::serving::{
-    CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, VERY_HOT_CELSIUS,
-    scald_seconds,
+    CAFFEINE_SINGLE_DOSE_MG, CAFFEINE_SLEEP_MG, HIGH_CAFFEINE_MG_PER_LITRE, ScaldBound, ScaldTime,
+    Skin, VERY_HOT_CELSIUS, scald_time,
 };
 use super::published::sugar_solution::sucrose_solubility_mass_fraction;
 use super::share::LineShare;
 use crate::book::{Allergen, Book, Form, Resolved, Role, ServicewareKind, Stage, Vessel};
+use crate::quantity::show_number;
 
 /// Drinks that are drawn through a wide straw reach the throat in gulps, so the line is drawn lower, °C (assumed).
 const HOT_FOR_A_WIDE_STRAW: f64 = 60.0;
@@ -165,10 +166,8 @@ fn heat(facts: &Facts<'_>) -> Option<String> {
             .iter()
             .any(|ware| ware.kind == ServicewareKind::Straw { wide: true })
     });
-    let seconds = scald_seconds(celsius);
-    let scald = seconds.map_or_else(String::new, |seconds| {
-        format!(" (adult skin burns to the second degree in about {seconds:.0} s, that of children faster)")
-    });
+    let seconds = scald_time(Skin::Adult, celsius).map(|time| time.seconds);
+    let scald = scald_words(celsius);
     if celsius > VERY_HOT_CELSIUS {
         return Some(format!(
             "{celsius:.0} °C when handed over, above {VERY_HOT_CELSIUS:.0} °C: too hot to drink at once, and it scalds{scald}; let it \
@@ -184,6 +183,26 @@ fn heat(facts: &Facts<'_>) -> Option<String> {
     seconds.filter(|seconds| *seconds < SCALDS_WITHIN_SECONDS).map(|_| {
         format!("{celsius:.0} °C when handed over: spilt on skin it scalds{scald}; close the cup, and follow your local code")
     })
+}
+
+/// " (adult skin burns to the second degree or deeper in less than 3 s, that of small children in less than 1 s)".
+fn scald_words(celsius: f64) -> String {
+    let words = |time: ScaldTime| {
+        let bound = match time.bound {
+            ScaldBound::AtMost => "at most",
+            ScaldBound::LessThan => "less than",
+        };
+        let decimals = usize::from(time.seconds.fract() != 0.0);
+        format!("in {bound} {} s", show_number(time.seconds, decimals))
+    };
+    let Some(adult) = scald_time(Skin::Adult, celsius) else {
+        return String::new();
+    };
+    let child = scald_time(Skin::SmallChild, celsius).map_or_else(|| "faster".to_owned(), words);
+    format!(
+        " (adult skin burns to the second degree or deeper {}, that of small children {child})",
+        words(adult)
+    )
 }
 
 fn allergens(facts: &Facts<'_>) -> Option<String> {

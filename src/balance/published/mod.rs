@@ -20,6 +20,7 @@
 //! | freezing point | cryoscopic constant of water | up to 1 mol/kg | the same line, not below −14 °C | [`freezing`] |
 //! | noticeable steps | the source of each constant, or assumed | drinks | a floor near zero | [`noticeable`] |
 //! | lines for heat, holding and caffeine | the source of each constant | by guidance | — | [`serving`] |
+//! | time until hot water scalds | tables after Moritz & Henriques 1947, a hospital's page, and others | 44–70 °C | less than that of the hottest row; none below | [`serving`] |
 //! | energy factors | Regulation (EU) 1169/2011, Annex XIV | by law | — | [`energy`] |
 //!
 //! **Reference of enthalpy.** Water and every component have enthalpy 0 as (dissolved in) the liquid at 0 °C and 101.325 kPa.

@@ -6,17 +6,99 @@ pub const VERY_HOT_CELSIUS: f64 = 65.0;
 /// Lukewarm, °C: the temperature of the body, at which a drink feels neither warm nor cold (assumed).
 pub const LUKEWARM_CELSIUS: f64 = 37.0;
 
-/// Hot water and the seconds in which it burns adult skin to the second and to the third degree: Moritz & Henriques 1947,
-/// Am. J. Pathol. 23:695, in a table based on it. Children burn faster; another list (US CPSC document 5098, value from memory)
-/// has half the time at 49 °C.
-pub const SCALD_TIMES: [(f64, f64, f64); 7] = [
-    (60.0, 3.0, 5.0),
-    (55.0, 17.0, 30.0),
-    (51.0, 120.0, 252.0),
-    (49.0, 480.0, 600.0),
-    (48.0, 900.0, 1200.0),
-    (47.0, 1200.0, 2700.0),
-    (45.0, 7200.0, 10_800.0),
+/// Whose skin is burnt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Skin {
+    /// That of adults.
+    Adult,
+    /// That of small children.
+    SmallChild,
+}
+
+/// How the seconds of a burn are meant.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ScaldBound {
+    /// That long at most.
+    AtMost,
+    /// Less than that.
+    LessThan,
+}
+
+/// Until hot water burns skin.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ScaldTime {
+    /// Seconds.
+    pub seconds: f64,
+    /// How they are meant.
+    pub bound: ScaldBound,
+}
+
+/// A published time until hot water burns skin.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ScaldRow {
+    /// Temperature of the water, °C.
+    pub celsius: f64,
+    /// Seconds; the shortest of a range.
+    pub seconds: f64,
+    /// How they are meant.
+    pub bound: ScaldBound,
+    /// Where it is published.
+    pub source: &'static str,
+}
+
+const MORITZ_HENRIQUES: &str =
+    "Moritz & Henriques 1947, Am. J. Pathol. 23:695, in a table based on it: second degree";
+const HOSPITAL: &str =
+    "children's hospital page on scald prevention: serious burn, second to third degree";
+const HEALTH_PAGE: &str = "public health page on scalds";
+const PLUMBING: &str = "plumbing safety page on codes: severe burn of small children, a fifth to a third of the adult time";
+const HOTTEST: &str =
+    "Moritz & Henriques 1947: full thickness, value from memory; no time was measured above it";
+
+const fn row(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
+    ScaldRow {
+        celsius,
+        seconds,
+        bound: ScaldBound::AtMost,
+        source,
+    }
+}
+
+const fn under(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
+    ScaldRow {
+        bound: ScaldBound::LessThan,
+        ..row(celsius, seconds, source)
+    }
+}
+
+/// Published times for the skin of adults, the coolest first. The tables differ in how deep a burn they mean (second degree,
+/// second to third, full thickness), and where they differ in time the shorter one counts.
+pub const ADULT_SCALDS: [ScaldRow; 18] = [
+    row(44.0, 21_600.0, MORITZ_HENRIQUES),
+    row(45.0, 7200.0, MORITZ_HENRIQUES),
+    row(47.0, 1200.0, MORITZ_HENRIQUES),
+    row(48.0, 900.0, MORITZ_HENRIQUES),
+    row(48.9, 300.0, HOSPITAL),
+    row(49.0, 480.0, MORITZ_HENRIQUES),
+    row(51.0, 120.0, MORITZ_HENRIQUES),
+    row(51.7, 90.0, HOSPITAL),
+    row(52.0, 90.0, HEALTH_PAGE),
+    row(54.4, 30.0, HOSPITAL),
+    row(55.0, 17.0, MORITZ_HENRIQUES),
+    row(57.0, 10.0, HEALTH_PAGE),
+    row(57.2, 10.0, HOSPITAL),
+    row(60.0, 3.0, MORITZ_HENRIQUES),
+    under(62.8, 3.0, HOSPITAL),
+    row(65.6, 1.5, HOSPITAL),
+    row(68.3, 1.0, HOSPITAL),
+    under(70.0, 1.0, HOTTEST),
+];
+
+/// Published times for the skin of small children, the coolest first.
+pub const CHILD_SCALDS: [ScaldRow; 3] = [
+    row(48.9, 240.0, PLUMBING),
+    row(60.0, 1.0, PLUMBING),
+    row(65.6, 0.5, PLUMBING),
 ];
 
 /// Hot holding not below this, °C: Food Hygiene Regulations (UK), Schedule 4.
@@ -45,25 +127,112 @@ pub const CAFFEINE_SLEEP_MG: f64 = 100.0;
 /// Annex III, 4.1 (value from memory).
 pub const HIGH_CAFFEINE_MG_PER_LITRE: f64 = 150.0;
 
-/// The seconds to a burn of the second degree at a temperature or the next cooler one of the table; `None` below 45 °C.
-pub fn scald_seconds(celsius: f64) -> Option<f64> {
-    SCALD_TIMES
+/// Until water of a temperature burns skin, rounded towards danger: between two published temperatures the time of the hotter
+/// one, as the most that can be said (the tables are too uneven to interpolate), and above the hottest one less than its time.
+/// `None` below the coolest one.
+pub fn scald_time(skin: Skin, celsius: f64) -> Option<ScaldTime> {
+    let rows: &[ScaldRow] = match skin {
+        Skin::Adult => &ADULT_SCALDS,
+        Skin::SmallChild => &CHILD_SCALDS,
+    };
+    let coolest = rows.first()?;
+    if celsius.is_nan() || celsius < coolest.celsius {
+        return None;
+    }
+    let to = rows
         .iter()
-        .find(|(line, _, _)| celsius >= *line)
-        .map(|(_, seconds, _)| *seconds)
+        .position(|row| row.celsius >= celsius)
+        .unwrap_or(rows.len() - 1);
+    let shortest = rows[..=to]
+        .iter()
+        .min_by(|one, other| one.seconds.total_cmp(&other.seconds))?;
+    let own = rows[to];
+    let is_published = own.celsius <= celsius
+        && celsius <= own.celsius
+        && own.seconds <= shortest.seconds
+        && own.bound == ScaldBound::AtMost;
+    Some(ScaldTime {
+        seconds: shortest.seconds,
+        bound: if is_published {
+            ScaldBound::AtMost
+        } else {
+            ScaldBound::LessThan
+        },
+    })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
+    const SKINS: [(Skin, &[ScaldRow]); 2] = [
+        (Skin::Adult, &ADULT_SCALDS),
+        (Skin::SmallChild, &CHILD_SCALDS),
+    ];
+
     #[test]
-    fn hotter_water_scalds_sooner() {
-        for pair in SCALD_TIMES.windows(2) {
-            assert!(pair[0].0 > pair[1].0 && pair[0].1 < pair[1].1 && pair[0].2 < pair[1].2);
+    fn hotter_water_never_takes_longer_and_never_longer_than_a_published_row() {
+        for (skin, rows) in SKINS {
+            assert!(
+                rows.windows(2)
+                    .all(|pair| pair[0].celsius < pair[1].celsius)
+            );
+            let mut before = f64::INFINITY;
+            for step in 0..8000 {
+                let celsius = 40.0 + f64::from(step) / 100.0;
+                let Some(time) = scald_time(skin, celsius) else {
+                    assert!(celsius < rows[0].celsius, "{skin:?} at {celsius} °C");
+                    continue;
+                };
+                assert!(time.seconds <= before, "{skin:?} at {celsius} °C");
+                before = time.seconds;
+                for row in rows.iter().filter(|row| row.celsius <= celsius) {
+                    assert!(time.seconds <= row.seconds, "{celsius} °C against {row:?}");
+                }
+                if let Some(hotter) = rows.iter().find(|row| row.celsius >= celsius) {
+                    assert!(
+                        time.seconds <= hotter.seconds,
+                        "{celsius} °C against {hotter:?}"
+                    );
+                }
+            }
         }
-        assert_eq!(scald_seconds(72.0), Some(3.0));
-        assert_eq!(scald_seconds(57.0), Some(17.0));
-        assert_eq!(scald_seconds(40.0), None);
+        for step in 0..8000 {
+            let celsius = 40.0 + f64::from(step) / 100.0;
+            if let (Some(adult), Some(child)) = (
+                scald_time(Skin::Adult, celsius),
+                scald_time(Skin::SmallChild, celsius),
+            ) {
+                assert!(child.seconds <= adult.seconds, "{celsius} °C");
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_said_is_rounded_towards_danger() {
+        let said = |skin, celsius| {
+            let time = scald_time(skin, celsius)?;
+            Some((time.seconds, time.bound))
+        };
+        let (most, less) = (ScaldBound::AtMost, ScaldBound::LessThan);
+        for (celsius, expected) in [
+            (43.9, None),
+            (55.0, Some((17.0, most))),
+            (56.0, Some((10.0, less))),
+            (57.0, Some((10.0, most))),
+            (59.0, Some((3.0, less))),
+            (60.0, Some((3.0, most))),
+            (62.8, Some((3.0, less))),
+            (65.6, Some((1.5, most))),
+            (68.3, Some((1.0, most))),
+            (77.0, Some((1.0, less))),
+            (96.0, Some((1.0, less))),
+            (f64::NAN, None),
+        ] {
+            assert_eq!(said(Skin::Adult, celsius), expected, "{celsius} °C");
+        }
+        assert_eq!(said(Skin::SmallChild, 58.0), Some((1.0, less)));
+        assert_eq!(said(Skin::SmallChild, 65.6), Some((0.5, most)));
+        assert_eq!(said(Skin::SmallChild, 77.0), Some((0.5, less)));
     }
 }
