@@ -55,7 +55,9 @@ pub use cooling::{
     Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel,
     READINGS_FOR_ONE, READINGS_FOR_TWO, cooling, curve_of,
 };
-pub use diet::{AllergenSummary, Verdict};
+pub use diet::{
+    Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
+};
 pub use figures::{
     Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums,
 };

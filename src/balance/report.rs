@@ -4,7 +4,7 @@ use super::axes::{AxisValue, axes_of, noticeable_step, slot_of};
 use super::cause::Cause;
 use super::caution::{Caution, Facts, cautions};
 use super::composition::Slots;
-use super::diet::{AllergenSummary, Verdict, allergens, dairy_free, vegan};
+use super::diet::{AllergenSummary, Claims, Verdict, claims};
 use super::figures::{Figures, figures, figures_when_off, heat_of_wall, solved_count};
 use super::measurand::{MEASURANDS, Measurand};
 use super::mix::Component;
@@ -211,8 +211,12 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         .enumerate()
         .map(|(at, line)| line_share(&prepared, line, solved_count(&prepared, at), served))
         .collect();
-    let allergens = allergens(book, &resolved);
-    let vegan = vegan(book, &resolved);
+    let Claims {
+        vegan,
+        dairy_free,
+        allergens,
+        ..
+    } = claims(book, &resolved);
     let facts = Facts {
         book,
         resolved: &resolved,
@@ -236,7 +240,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         lines,
         heat_of_vessels: shaker + heat_of_wall(prepared.setup.cup, served),
         vegan,
-        dairy_free: dairy_free(book, &resolved),
+        dairy_free,
         allergens,
         cautions,
         drinking_temperature: prepared.setup.drinking,

@@ -233,7 +233,9 @@ pub fn vegan_words(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Yes => "vegan by its ingredients",
         Verdict::No => "not vegan",
-        Verdict::NotKnown => "vegan or not: not known, an ingredient does not state it",
+        Verdict::NotKnown => {
+            "vegan or not: not known, an ingredient does not state it or is contradicted"
+        }
     }
 }
 
@@ -248,7 +250,8 @@ pub fn allergen_differences(
         (!words.is_empty()).then(|| words.join(", "))
     };
     let comes = list(&mut to.contains.difference(&from.contains));
-    let goes = list(&mut from.contains.difference(&to.contains));
+    let gone = &from.contains - &to.contains;
+    let goes = list(&mut gone.difference(&to.may_contain));
     let may = list(&mut to.may_contain.difference(&from.may_contain));
     let may_no_more = list(&mut from.may_contain.difference(&to.may_contain));
     let silent: Vec<IngredientId> = to

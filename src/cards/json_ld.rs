@@ -84,7 +84,10 @@ pub fn json_ld(
             made.balance.cautions.len()
         ));
     }
-    if !made.balance.allergens.contains.is_empty() || !made.balance.allergens.not_stated.is_empty()
+    let allergens = &made.balance.allergens;
+    if !allergens.contains.is_empty()
+        || !allergens.may_contain.is_empty()
+        || !allergens.not_stated.is_empty()
     {
         left_behind.push("its allergens".to_owned());
     }

@@ -98,10 +98,11 @@ fn ingredients(book: &Book, made: &[Made<'_>]) -> Table {
     }
 }
 
-/// The ingredients, the heaviest first; those whose weight is not known come last.
+/// The ingredients of which there is some, the heaviest first; those whose weight is not known come last.
 fn by_weight(made: &Made<'_>) -> Vec<IngredientId> {
     let mut weights: Vec<(IngredientId, Option<f64>)> = Vec::new();
-    for share in &made.balance.lines {
+    let shares = made.balance.lines.iter();
+    for share in shares.filter(|share| share.count != 0.0) {
         match weights.iter_mut().find(|(id, _)| *id == share.ingredient) {
             Some((_, grams)) => *grams = grams.zip(share.grams).map(|(one, two)| one + two),
             None => weights.push((share.ingredient.clone(), share.grams)),

@@ -13,7 +13,7 @@ use super::adapt::new_version;
 use super::changes::{LineMove, changes_between, line_moves, with_amounts};
 use super::demands::Demands;
 use super::explain::{explain, gap_reason, short_reason};
-use super::impossible::{diet_reason, impossible_reason};
+use super::impossible::{diet_reason, impossible_reason, trace_reasons};
 use super::landscape::Aim;
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
@@ -165,6 +165,10 @@ pub fn answer_watched(
             watch,
         }
         .search(&mut answer);
+        if !answer.suggestions.is_empty() {
+            let traces = trace_reasons(book, &answer.plain, demands);
+            answer.reasons.extend(traces);
+        }
     }
     Some(answer)
 }

@@ -1,6 +1,7 @@
 //! What else is asked of a swap: which lines may move and how far, what the drink must keep, and what else is swapped.
 
-use crate::book::{Allergen, IngredientId, LineId, TemperatureWindow};
+use crate::balance::{Verdict, claims_of_ingredient};
+use crate::book::{Allergen, Book, IngredientId, LineId, TemperatureWindow};
 
 /// Boxes that one search looks at before it gives up the proof.
 const USUAL_LIMIT: u64 = 60_000;
@@ -69,5 +70,18 @@ impl Default for Demands {
             also: Vec::new(),
             limit: USUAL_LIMIT,
         }
+    }
+}
+
+impl Demands {
+    /// Whether an ingredient may be in the drink, by its own entry and by everything that the house makes it from. One that
+    /// nobody knows to be vegan, or free of an allergen, may not.
+    pub(super) fn admit_ingredient(&self, book: &Book, id: &IngredientId) -> bool {
+        if !self.keep_vegan && self.without.is_empty() {
+            return true;
+        }
+        let claims = claims_of_ingredient(book, id);
+        let is_free = |allergen: &Allergen| claims.allergens.free_of(*allergen) == Verdict::Yes;
+        (!self.keep_vegan || claims.vegan == Verdict::Yes) && self.without.iter().all(is_free)
     }
 }

@@ -2,10 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use crate::balance::{AllergenSummary, Balance, LineShare, Verdict, balance};
-use crate::book::{
-    Allergen, Amount, Book, Entry, IngredientId, Line, LineId, Place, Resolved, Role, Stage,
-};
+use crate::balance::{Balance, LineShare, Verdict, claims_of_ingredient};
+use crate::book::{Allergen, Book, IngredientId};
 use crate::quantity::show_number;
 
 use super::demands::Demands;
@@ -19,31 +17,22 @@ const LIMIT: u64 = 5_000;
 
 /// Which ingredient keeps the drink from being vegan or holds an allergen that must not be in it, whatever its amount.
 pub(super) fn diet_reason(book: &Book, plain: &Balance, demands: &Demands) -> Option<String> {
-    let names = |ids: Vec<&IngredientId>| -> String {
-        let unique: BTreeSet<String> = ids
-            .into_iter()
-            .map(|id| {
-                book.ingredient(id)
-                    .map_or_else(|| id.to_string(), |item| item.full_name())
-            })
-            .collect();
-        unique.into_iter().collect::<Vec<_>>().join(" and ")
-    };
-    let ingredients = || plain.lines.iter().map(|share| &share.ingredient);
-    let alone = |id: &IngredientId| diet_of(book, id);
+    let names = |ids: Vec<&IngredientId>| names(book, ids);
+    let ingredients = || plain.resolved.ingredients();
+    let vegan = |id: &IngredientId| claims_of_ingredient(book, id).vegan;
     if demands.keep_vegan && plain.vegan != Verdict::Yes {
         let (in_the_way, what): (Vec<&IngredientId>, &str) = match plain.vegan {
             Verdict::No => (
                 ingredients()
-                    .filter(|id| alone(id).0 == Verdict::No)
+                    .filter(|id| vegan(id) == Verdict::No)
                     .collect(),
                 "is not vegan",
             ),
             _ => (
                 ingredients()
-                    .filter(|id| alone(id).0 != Verdict::Yes)
+                    .filter(|id| vegan(id) != Verdict::Yes)
                     .collect(),
-                "does not state whether it is vegan",
+                "is not known to be vegan",
             ),
         };
         return Some(format!(
@@ -54,7 +43,10 @@ pub(super) fn diet_reason(book: &Book, plain: &Balance, demands: &Demands) -> Op
     for allergen in &demands.without {
         if plain.allergens.contains.contains(allergen) {
             let holders = ingredients()
-                .filter(|id| alone(id).1.contains.contains(allergen))
+                .filter(|id| {
+                    let claims = claims_of_ingredient(book, id);
+                    claims.allergens.contains.contains(allergen)
+                })
                 .collect();
             return Some(format!(
                 "{} contains {}: swap it as well, in the same question",
@@ -78,24 +70,38 @@ pub(super) fn diet_reason(book: &Book, plain: &Balance, demands: &Demands) -> Op
     })
 }
 
-/// What an ingredient alone makes of a drink: whether it is vegan, and its allergens.
-fn diet_of(book: &Book, id: &IngredientId) -> (Verdict, AllergenSummary) {
-    let line = Line {
-        id: LineId::from_name(id.as_str(), |_| false),
-        ingredient: id.clone(),
-        amount: Amount::Grams(1.0),
-        temperature: None,
-        role: Role::Base,
-        stage: Stage::Mixed,
-        carried: None,
-        note: String::new(),
+fn names(book: &Book, ids: Vec<&IngredientId>) -> String {
+    let unique: BTreeSet<String> = ids
+        .into_iter()
+        .map(|id| {
+            book.ingredient(id)
+                .map_or_else(|| id.to_string(), |item| item.full_name())
+        })
+        .collect();
+    unique.into_iter().collect::<Vec<_>>().join(" and ")
+}
+
+/// Which ingredients may hold traces of an allergen that must not be in the drink: a "may contain" forbids nothing, and the guest
+/// must hear of it.
+pub(super) fn trace_reasons(book: &Book, plain: &Balance, demands: &Demands) -> Vec<String> {
+    let traces = demands
+        .without
+        .iter()
+        .filter(|allergen| plain.allergens.may_contain.contains(allergen));
+    let reason = |allergen: &Allergen| {
+        let may_contain = |id: &&IngredientId| {
+            let claims = claims_of_ingredient(book, id);
+            claims.allergens.may_contain.contains(allergen)
+        };
+        let holders: Vec<&IngredientId> =
+            plain.resolved.ingredients().filter(may_contain).collect();
+        format!(
+            "{} may contain {} by its pack: tell the guest",
+            names(book, holders),
+            allergen.word()
+        )
     };
-    let alone = Resolved {
-        entries: vec![Entry::Line(line)],
-        ..Resolved::default()
-    };
-    let alone = balance(book, alone, &Place::Ingredient(id.clone(), "diet"));
-    (alone.vegan, alone.allergens)
+    traces.map(reason).collect()
 }
 
 /// Why no amounts are allowed: the first demand without which some would be, or what the smallest drink runs into.

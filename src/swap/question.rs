@@ -156,8 +156,13 @@ pub(super) fn adjustable_lines_with(
         Some(named) => named.contains(&line.id),
         None => by_default(line),
     };
+    // A line of nothing is not in the drink yet, and must not bring in what the drink may not hold.
+    let stays_out =
+        |line: &Line| line.amount.is_nothing() && !demands.admit_ingredient(book, &line.ingredient);
     let may_move = |line: &&Line| {
-        !demands.locked.contains(&line.id) && (chosen(line) || demands.unlocked.contains(&line.id))
+        !demands.locked.contains(&line.id)
+            && (chosen(line) || demands.unlocked.contains(&line.id))
+            && !stays_out(line)
     };
     let mut lines: Vec<&Line> = plain.lines().filter(may_move).collect();
     // Where there are too many, the swapped lines and what sweetens come first; the order of the recipe stays.
@@ -200,23 +205,16 @@ fn house_sweetener(
         return None;
     }
     let candidate = book.ingredients.iter().find(|ingredient| {
-        let contains = |allergen| {
-            ingredient
-                .allergens
-                .as_ref()
-                .is_none_or(|statement| statement.contains.contains(allergen))
-        };
         ingredient.role == Role::Sweetener
             && ingredient.id != question.replace
             && ingredient.composition.flavours.is_empty()
             && ingredient.composition.high_potency.is_empty()
-            && (!demands.keep_vegan || ingredient.diet.vegan == Some(true))
-            && !demands.without.iter().any(contains)
             && !plain.lines().any(|line| line.ingredient == ingredient.id)
             && book
                 .measures
                 .iter()
                 .any(|measure| measure.calibration(Some(&ingredient.id)).is_some())
+            && demands.admit_ingredient(book, &ingredient.id)
     })?;
     let taken = |id: &LineId| plain.entries.iter().any(|entry: &Entry| entry.id() == id);
     let line = add_line_for(book, candidate, Role::Sweetener, Stage::Mixed, taken);

@@ -1,6 +1,7 @@
 //! How long things may stand, and how warm: the shop's own rules, and the lines of published codes as advice.
 
 use super::Facts;
+use crate::balance::diet::contained_in;
 use crate::balance::published::serving::{
     BREWED_TEA_HOURS, COLD_HOLDING_UK_CELSIUS, COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS,
     HOT_HOLDING_US_CELSIUS,
@@ -112,10 +113,7 @@ fn is_brewed(ingredient: &Ingredient) -> bool {
 /// Wet, and of a kind that spoils: dairy and its like, toppings, what the house makes, what has an opened life of days.
 fn is_perishable(ingredient: &Ingredient) -> bool {
     let wet = matches!(ingredient.form, Form::Liquid | Form::Pieces);
-    let milk = ingredient
-        .allergens
-        .as_ref()
-        .is_some_and(|stated| stated.contains.contains(&Allergen::Milk));
+    let milk = contained_in(ingredient).contains(&Allergen::Milk);
     let kept = ingredient.house_made.is_some() || ingredient.opened_life_hours.is_some() || milk;
     let role = matches!(
         ingredient.role,

@@ -252,7 +252,7 @@ fn choking(facts: &Facts<'_>) -> Option<String> {
     let pieces: Vec<_> = facts
         .resolved
         .lines()
-        .filter(|line| line.stage == Stage::Topping && line.amount.number() != Some(0.0))
+        .filter(|line| line.stage == Stage::Topping && !line.amount.is_nothing())
         .filter(|line| {
             facts
                 .book

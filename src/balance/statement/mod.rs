@@ -1,7 +1,8 @@
 //! Reading statements of ingredients: what they name that the rest of the entry does not say, and additives whose mention the
 //! law asks for.
 //!
-//! A finding asks the person who has the pack in hand. It never changes an allergen, a diet or a figure by itself.
+//! A finding asks the person who has the pack in hand. It changes no entry; what a statement names does count in what is said
+//! of the drink ([`super::diet`]).
 //! English statements and E numbers are read; what another language names is not found.
 
 mod hint_words;
@@ -11,9 +12,7 @@ mod words;
 
 pub use hints::{HintKind, Hints, PolyolKind, SweetenerKind, hints_of};
 
-use std::collections::BTreeSet;
-
-use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved, resolve};
+use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved};
 
 /// Above this part of added polyols a laxative warning is asked for, g per 100 g: Regulation (EU) 1169/2011, Annex III, 2.4
 /// (value from memory).
@@ -109,56 +108,18 @@ pub fn statement_findings(ingredient: &Ingredient) -> Vec<StatementFinding> {
 
 /// The questions over all ingredients of a version, house-made ones taken apart; each ingredient once.
 pub fn statement_findings_of(book: &Book, resolved: &Resolved) -> Vec<StatementFinding> {
-    ingredients_of(book, resolved)
-        .into_iter()
+    book.everything_in(resolved.ingredients())
         .flat_map(statement_findings)
         .collect()
 }
 
 /// Whether a statement in a version names a sweetener.
 pub(super) fn names_sweetener(book: &Book, resolved: &Resolved) -> bool {
-    ingredients_of(book, resolved)
-        .into_iter()
+    book.everything_in(resolved.ingredients())
         .any(|ingredient| {
             let mut matches = read::read(&ingredient.statement).into_iter();
             matches.any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
         })
-}
-
-/// Every ingredient of a version, and of what the house makes for it.
-fn ingredients_of<'book>(book: &'book Book, resolved: &Resolved) -> Vec<&'book Ingredient> {
-    let ids_of = |resolved: &Resolved| -> Vec<IngredientId> {
-        let lines = resolved
-            .lines()
-            .filter(|line| line.amount.number() != Some(0.0));
-        lines
-            .flat_map(|line| {
-                let carried = line
-                    .carried
-                    .as_ref()
-                    .map(|carried| carried.ingredient.clone());
-                std::iter::once(line.ingredient.clone()).chain(carried)
-            })
-            .collect()
-    };
-    let mut waiting = ids_of(resolved);
-    let mut seen = BTreeSet::new();
-    let mut found = Vec::new();
-    while !waiting.is_empty() {
-        let id = waiting.remove(0);
-        let Some(ingredient) = book.ingredient(&id).filter(|_| seen.insert(id)) else {
-            continue;
-        };
-        if let Some(recipe) = ingredient
-            .house_made
-            .as_ref()
-            .and_then(|made| book.recipe(&made.recipe))
-        {
-            waiting.extend(ids_of(&resolve(recipe, None).0));
-        }
-        found.push(ingredient.as_ref());
-    }
-    found
 }
 
 fn concern_of(ingredient: &Ingredient, found: &StatementMatch) -> Option<Concern> {

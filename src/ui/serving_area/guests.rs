@@ -95,7 +95,9 @@ fn claim(yes: &str, no: &str, verdict: Verdict) -> String {
     match verdict {
         Verdict::Yes => format!("{yes} by its ingredients."),
         Verdict::No => format!("{no}."),
-        Verdict::NotKnown => format!("{yes} or not: not known, an ingredient does not state it."),
+        Verdict::NotKnown => {
+            format!("{yes} or not: not known, an ingredient does not state it or is contradicted.")
+        }
     }
 }
 
@@ -122,7 +124,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     }
     sheet::quiet_ui(
         ui,
-        "They ask and decide nothing: the pack in the hand is right.",
+        "The pack in your hand is right. Words that name an allergen or an animal count until the entry is put right.",
     );
 }
 
