@@ -49,7 +49,10 @@ pub use calibration::{
     more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
-pub use caution::{Caution, CautionKind};
+pub use caution::{
+    CaffeineDose, Caution, CautionFact, CautionKind, HOT_FOR_A_WIDE_STRAW, Hot, KeptAt, Mention,
+    NamedWords, NotKnown, Since, UseWithin, caution_words, question_words,
+};
 pub use composition::{PerGram, Slots, per_gram};
 pub use cooling::{
     Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel,
@@ -72,6 +75,7 @@ pub use physics::{
 };
 pub use portion::{Portion, portion};
 pub use prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
+pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::{
     Balance, Contribution, Reported, Unstated, balance, balance_version, standard_balance,
 };

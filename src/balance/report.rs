@@ -211,22 +211,24 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         .enumerate()
         .map(|(at, line)| line_share(&prepared, line, solved_count(&prepared, at), served))
         .collect();
-    let Claims {
-        vegan,
-        dairy_free,
-        allergens,
-        ..
-    } = claims(book, &resolved);
+    let unstated = unstated(&prepared, &lines);
+    let claims = claims(book, &resolved);
     let facts = Facts {
         book,
         resolved: &resolved,
         figures: &figures,
         mixed: &super::figures::sums(&prepared).mixed,
         lines: &lines,
-        allergens: &allergens,
-        vegan,
+        unstated: &unstated,
+        claims: &claims,
     };
     let cautions = cautions(&facts);
+    let Claims {
+        vegan,
+        dairy_free,
+        allergens,
+        ..
+    } = claims;
     let shaker = prepared
         .setup
         .shaker
@@ -236,7 +238,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         contributions,
         flavours: slots.flavours,
         axes: Vec::new(),
-        unstated: unstated(&prepared, &lines),
+        unstated,
         lines,
         heat_of_vessels: shaker + heat_of_wall(prepared.setup.cup, served),
         vegan,

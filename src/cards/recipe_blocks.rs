@@ -3,7 +3,7 @@
 use super::document::{Block, CUP, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, name_of, names_of, with_uncertainty};
 use super::request::{CardError, Drink};
-use crate::balance::{Balance, LineShare, Measurand, balance_version};
+use crate::balance::{Balance, LineShare, Measurand, balance_version, caution_words};
 use crate::book::{Allergen, Amount, Book, ClosureKind, Entry, Line, Recipe, Stage};
 use crate::quantity::show_number;
 
@@ -247,8 +247,8 @@ impl<'book> Made<'book> {
         let cautions = self.balance.cautions.iter();
         cautions
             .map(|caution| CautionLine {
-                kind: caution.kind.word().to_owned(),
-                text: caution.text.clone(),
+                kind: caution.kind().word().to_owned(),
+                text: caution_words(self.book, &caution.fact),
             })
             .collect()
     }

@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use serde_json::{Value, json};
 
 use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called};
-use crate::balance::{Concern, StatementFinding, statement_findings};
+use crate::balance::{Concern, StatementFinding, question_words, statement_findings};
 use crate::book::{ApprovalRecord, Book, Recipe, Severity};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
@@ -124,7 +124,11 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     let errors = count(Severity::Error);
     let warnings = count(Severity::Warning) + statements.len();
     let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
-    problems.extend(statements.iter().map(statement_json));
+    problems.extend(
+        statements
+            .iter()
+            .map(|finding| statement_json(book, finding)),
+    );
     let mut document =
         json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
     if let (true, Some(object)) = (history.is_some(), document.as_object_mut()) {
@@ -145,7 +149,7 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
             "{}: {}: {}",
             Severity::Warning.word(),
             statement_place(finding),
-            finding.question
+            question_words(book, finding)
         );
     }
     text.push_str(&summary(book, errors, warnings));
@@ -174,8 +178,8 @@ fn statement_place(finding: &StatementFinding) -> String {
     format!("ingredient `{}`, statement", finding.ingredient)
 }
 
-fn statement_json(finding: &StatementFinding) -> Value {
-    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": finding.question })
+fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
+    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": question_words(book, finding) })
 }
 
 fn summary(book: &Book, errors: usize, warnings: usize) -> String {

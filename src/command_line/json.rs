@@ -108,7 +108,7 @@ pub(super) fn balance(
     let cautions = balance
         .cautions
         .iter()
-        .map(|caution| json!({ "kind": caution.kind.word(), "text": caution.text }));
+        .map(|caution| super::caution_json::caution(book, caution));
     map.insert("cautions".to_owned(), cautions.collect());
     map.insert(
         "lines".to_owned(),

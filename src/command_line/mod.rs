@@ -6,6 +6,7 @@
 mod balance;
 mod bring_in;
 mod card;
+mod caution_json;
 mod check;
 mod json;
 mod ladder;

@@ -3,8 +3,8 @@
 use serde_json::{Map, Value, json};
 
 use crate::balance::{
-    Balance, Concern, CoolingBasis, cooling, declaration, margin, standing, statement_findings_of,
-    yardsticks,
+    Balance, Concern, CoolingBasis, cooling, declaration, margin, question_words, standing,
+    statement_findings_of, yardsticks,
 };
 use crate::book::Book;
 use crate::quantity::Uncertain;
@@ -130,7 +130,7 @@ fn questions_json(book: &Book, balance: &Balance) -> Value {
                 "ingredient": finding.ingredient.as_str(),
                 "concern": concern,
                 "words": finding.matched_words,
-                "question": finding.question,
+                "question": question_words(book, &finding),
             })
         });
     questions.collect()

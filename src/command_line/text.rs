@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::balance::wording::cause_words;
-use crate::balance::{Balance, Difference, Measurand, Reported};
+use crate::balance::{Balance, Difference, Measurand, Reported, caution_words};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
 
@@ -143,8 +143,8 @@ pub(super) fn balance(
         let _ = writeln!(
             text,
             "  caution ({}): {}",
-            caution.kind.word(),
-            caution.text
+            caution.kind().word(),
+            caution_words(book, &caution.fact)
         );
     }
     for finding in &balance.findings {

@@ -1,7 +1,7 @@
 //! Cards as documents and as text: every line and caution is on them, nothing in a name is markup or a formula, what is not
 //! stated is never zero.
 
-use evensip::balance::balance_version;
+use evensip::balance::{balance_version, caution_words};
 use evensip::book::{Book, Entry, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
     BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
@@ -65,7 +65,12 @@ pub(crate) fn must_say(book: &Book, drink: &Drink) -> Vec<String> {
             Entry::Instruction(instruction) => texts.push(instruction.text.clone()),
         }
     }
-    texts.extend(balance.cautions.iter().map(|caution| caution.text.clone()));
+    texts.extend(
+        balance
+            .cautions
+            .iter()
+            .map(|caution| caution_words(book, &caution.fact)),
+    );
     texts
 }
 

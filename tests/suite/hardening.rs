@@ -9,7 +9,7 @@ use std::path::Path;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use evensip::balance::{Cause, CautionKind, Measurand, Verdict, balance_version};
+use evensip::balance::{Cause, CautionKind, Measurand, Verdict, balance_version, caution_words};
 use evensip::book::{
     Allergen, Amount, Book, Change, Closure, ClosureKind, Entry, Evidence, Figure, FlavourStrength,
     Form, HouseMade, MOST_LINES, MeasureId, Nutrient, Place, Reading, Recipe, RecipeId, Role,
@@ -24,7 +24,7 @@ use super::sample;
 
 const BOOK: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/sample-books/harrowmere.ron");
 
-fn evensip(arguments: &[&str]) -> (Option<i32>, String, String) {
+pub(crate) fn evensip(arguments: &[&str]) -> (Option<i32>, String, String) {
     let output = Command::new(env!("CARGO_BIN_EXE_evensip"))
         .args(arguments)
         .env_remove("DISPLAY")
@@ -246,8 +246,8 @@ fn more_sucrose_than_dissolves_is_cautioned_and_what_dissolves_is_not() {
         let found = balance
             .cautions
             .into_iter()
-            .find(|caution| caution.kind == CautionKind::Undissolved);
-        found.map(|caution| caution.text)
+            .find(|caution| caution.kind() == CautionKind::Undissolved);
+        found.map(|caution| caution_words(&book, &caution.fact))
     };
     // Two parts in one stay dissolved at 90 °C (80.6 % is the most) and not at room temperature (66.7 % is).
     assert_eq!(caution(200.0, 100.0, 95.0), None);

@@ -9,7 +9,7 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use evensip::balance::{
-    Balance, Component, Measurand, balance_version, cooling, declaration, standing,
+    Balance, Component, Measurand, balance_version, cooling, declaration, question_words, standing,
     statement_findings_of, yardstick_reading,
 };
 use evensip::book::{Book, Ingredient, IngredientId, Nutrient, Yardstick};
@@ -218,7 +218,7 @@ proptest! {
             for step in standing(&book, &found, &[0.0, 10.0]) {
                 prop_assert!(step.volume.value.is_finite() && step.ice_left.value >= 0.0);
             }
-            prop_assert!(statement_findings_of(&book, &found.resolved).iter().all(|finding| !finding.question.is_empty()));
+            prop_assert!(statement_findings_of(&book, &found.resolved).iter().all(|finding| !question_words(&book, finding).is_empty()));
             prop_assert!(found.unstated.iter().all(|gap| Component::ALL.contains(&gap.component)));
         }
     }

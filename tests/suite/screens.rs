@@ -680,8 +680,9 @@ fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
                 .cautions;
             let mut whole = 0;
             for caution in &cautions {
+                let words = evensip::balance::caution_words(&book, &caution.fact);
                 let found = window
-                    .query_all_by_label_contains(&caution.text)
+                    .query_all_by_label_contains(&words)
                     .map(|node| node.rect().bottom());
                 whole += usize::from(found.fold(f32::MAX, f32::min) <= size[1]);
             }

@@ -1,13 +1,10 @@
 //! How long things may stand, and how warm: the shop's own rules, and the lines of published codes as advice.
 
 use super::Facts;
+use super::fact::{CautionFact, KeptAt, Since, UseWithin};
 use crate::balance::diet::contained_in;
-use crate::balance::published::serving::{
-    BREWED_TEA_HOURS, COLD_HOLDING_UK_CELSIUS, COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS,
-    HOT_HOLDING_US_CELSIUS,
-};
+use crate::balance::published::serving::{COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS};
 use crate::book::{Allergen, Form, Ingredient, Role};
-use crate::quantity::show_number;
 
 /// What keeps longer than this needs no reminder on a drink, hours (assumed: a day's work).
 const REMIND_UP_TO_HOURS: f64 = 24.0;
@@ -19,89 +16,64 @@ const TIME_AS_CONTROL_HOURS: f64 = 4.0;
 const COLD_OR_WARM: f64 = 30.0;
 
 /// Until when what is in the drink may be used.
-pub(super) fn holding_times(facts: &Facts<'_>) -> Option<String> {
-    let mut rules: Vec<String> = Vec::new();
+pub(super) fn holding_times(facts: &Facts<'_>) -> Option<CautionFact> {
+    let mut rules: Vec<UseWithin> = Vec::new();
     for ingredient in ingredients(facts) {
-        if let Some(rule) = rule_of(ingredient).filter(|rule| !rules.contains(rule)) {
-            rules.push(rule);
-        }
+        rules.extend(rule_of(ingredient).filter(|rule| !rules.contains(rule)));
     }
-    (!rules.is_empty()).then(|| {
-        format!(
-            "{}; by the shop's own rules, and follow your local code",
-            rules.join("; ")
-        )
-    })
+    (!rules.is_empty()).then_some(CautionFact::UseWithin(rules))
 }
 
-fn rule_of(ingredient: &Ingredient) -> Option<String> {
-    let name = ingredient.full_name();
-    let hours = |hours: f64| show_number(hours, usize::from(hours.fract() != 0.0));
+fn rule_of(ingredient: &Ingredient) -> Option<UseWithin> {
+    let rule = |since, hours| UseWithin {
+        ingredient: ingredient.id.clone(),
+        since,
+        hours,
+    };
+    let made = ingredient.house_made.as_ref();
     if is_brewed(ingredient) {
-        let made = ingredient
-            .house_made
-            .as_ref()
-            .and_then(|made| made.shelf_life_hours);
-        return Some(match ingredient.opened_life_hours.or(made) {
-            Some(rule) if rule > BREWED_TEA_HOURS => format!(
-                "{name}: use within {} h of brewing by the shop's rule, longer than the {BREWED_TEA_HOURS:.0} h of the Tea Council \
-                 of the USA after the CDC memo of 1996",
-                hours(rule)
-            ),
-            Some(rule) => format!("{name}: use within {} h of brewing", hours(rule)),
-            None => format!(
-                "{name}: no holding rule is stated; the Tea Council of the USA says {BREWED_TEA_HOURS:.0} h after brewing at most"
-            ),
-        });
+        let made = made.and_then(|made| made.shelf_life_hours);
+        return Some(rule(Since::Brewing, ingredient.opened_life_hours.or(made)));
     }
-    if let Some(made) = &ingredient.house_made {
-        return Some(match made.shelf_life_hours {
-            Some(rule) => format!("{name}: use within {} h of making", hours(rule)),
-            None => format!("{name}: made in the house, and no shelf life is stated"),
-        });
+    if let Some(made) = made {
+        return Some(rule(Since::Making, made.shelf_life_hours));
     }
     let open = ingredient
         .opened_life_hours
         .filter(|hours| *hours <= REMIND_UP_TO_HOURS)?;
-    Some(format!("{name}: use within {} h of opening", hours(open)))
+    Some(rule(Since::Opening, Some(open)))
 }
 
 /// What is kept warm but not hot enough, or cold but not cold enough, by the temperature of the ingredient. That of a line may
 /// be one to which it is steamed or cooled for the drink, and says nothing of holding.
-pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<String> {
-    let mut texts: Vec<String> = Vec::new();
+pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<CautionFact> {
+    let mut kept: Vec<KeptAt> = Vec::new();
     for ingredient in ingredients(facts) {
-        let text = ingredient
+        let found = ingredient
             .temperature
-            .and_then(|celsius| temperature_of(ingredient, celsius));
-        if let Some(text) = text.filter(|text| !texts.contains(text)) {
-            texts.push(text);
-        }
+            .and_then(|celsius| kept_at(ingredient, celsius));
+        kept.extend(found.filter(|found| !kept.contains(found)));
     }
-    (!texts.is_empty()).then(|| format!("{}; follow your local code", texts.join("; ")))
+    (!kept.is_empty()).then_some(CautionFact::KeptAt(kept))
 }
 
-fn temperature_of(ingredient: &Ingredient, celsius: f64) -> Option<String> {
+fn kept_at(ingredient: &Ingredient, celsius: f64) -> Option<KeptAt> {
     let by_time = ingredient
         .opened_life_hours
         .is_some_and(|hours| hours <= TIME_AS_CONTROL_HOURS);
     if !is_perishable(ingredient) || by_time {
         return None;
     }
-    let name = ingredient.full_name();
-    if celsius > COLD_OR_WARM {
-        return (celsius < HOT_HOLDING_UK_CELSIUS).then(|| {
-            format!(
-                "{name} comes at {celsius:.0} °C; where it is kept at that, hot holding begins at {HOT_HOLDING_UK_CELSIUS:.0} °C (UK) or \
-                 {HOT_HOLDING_US_CELSIUS:.0} °C (US)"
-            )
-        });
-    }
-    (celsius > COLD_HOLDING_US_CELSIUS).then(|| {
-        format!(
-            "{name} comes at {celsius:.0} °C; where it is kept at that, cold holding ends at {COLD_HOLDING_UK_CELSIUS:.0} °C (UK) or \
-             {COLD_HOLDING_US_CELSIUS:.0} °C (US)"
-        )
+    let is_warm = celsius > COLD_OR_WARM;
+    let is_held = if is_warm {
+        celsius >= HOT_HOLDING_UK_CELSIUS
+    } else {
+        celsius <= COLD_HOLDING_US_CELSIUS
+    };
+    (!is_held).then(|| KeptAt {
+        ingredient: ingredient.id.clone(),
+        celsius,
+        is_warm,
     })
 }
 
@@ -113,13 +85,14 @@ fn is_brewed(ingredient: &Ingredient) -> bool {
 /// Wet, and of a kind that spoils: dairy and its like, toppings, what the house makes, what has an opened life of days.
 fn is_perishable(ingredient: &Ingredient) -> bool {
     let wet = matches!(ingredient.form, Form::Liquid | Form::Pieces);
-    let milk = contained_in(ingredient).contains(&Allergen::Milk);
-    let kept = ingredient.house_made.is_some() || ingredient.opened_life_hours.is_some() || milk;
     let role = matches!(
         ingredient.role,
         Role::Tea | Role::Creamer | Role::Topping | Role::Base
     );
-    wet && kept && role
+    wet && role
+        && (ingredient.house_made.is_some()
+            || ingredient.opened_life_hours.is_some()
+            || contained_in(ingredient).contains(&Allergen::Milk))
 }
 
 fn ingredients<'facts>(facts: &Facts<'facts>) -> impl Iterator<Item = &'facts Ingredient> {

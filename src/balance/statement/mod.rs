@@ -72,10 +72,12 @@ pub struct StatementFinding {
     pub kind: StatementKind,
     /// Why that is worth a question.
     pub concern: Concern,
-    /// The words that were matched.
+    /// The words that were matched, with commas between them.
     pub matched_words: String,
-    /// The question, a sentence.
-    pub question: String,
+    /// Whether they stand behind "may contain".
+    pub is_trace: bool,
+    /// Whether the ingredient is sold as free of dairy, and the words are milk.
+    pub is_sold_as_dairy_free: bool,
 }
 
 /// What a statement names, in its order; what it says is absent is left out.
@@ -90,15 +92,15 @@ pub fn statement_findings(ingredient: &Ingredient) -> Vec<StatementFinding> {
         .iter()
         .filter_map(|found| {
             let concern = concern_of(ingredient, found)?;
-            let matched_words = found.words.join(", ");
-            let question = question(ingredient, found, concern, &matched_words);
-            let id = ingredient.id.clone();
             Some(StatementFinding {
-                ingredient: id,
+                ingredient: ingredient.id.clone(),
                 kind: found.kind,
                 concern,
-                matched_words,
-                question,
+                matched_words: found.words.join(", "),
+                is_trace: found.is_trace,
+                is_sold_as_dairy_free: found.kind == StatementKind::Allergen(Allergen::Milk)
+                    && !found.is_trace
+                    && is_sold_as_non_dairy(ingredient),
             })
         })
         .collect();
@@ -175,85 +177,10 @@ fn is_sold_as_non_dairy(ingredient: &Ingredient) -> bool {
         || name.contains("dairy free")
 }
 
-fn question(
-    ingredient: &Ingredient,
-    found: &StatementMatch,
-    concern: Concern,
-    words: &str,
-) -> String {
-    let name = ingredient.full_name();
-    let traces = if found.is_trace {
-        "says that it may contain"
-    } else {
-        "names"
-    };
-    match (found.kind, concern) {
-        (StatementKind::Allergen(Allergen::Milk), Concern::Contradicts)
-            if is_sold_as_non_dairy(ingredient) =>
-        {
-            format!(
-                "{name} is sold as free of dairy, and its statement names {words}: that is milk; does the pack in your hand say so too?"
-            )
-        }
-        (StatementKind::Allergen(allergen), Concern::Contradicts) => format!(
-            "the statement of {name} {traces} {words}, and its allergens do not say {}; which of them is right?",
-            allergen.word()
-        ),
-        (StatementKind::Allergen(allergen), _) => {
-            format!(
-                "the statement of {name} {traces} {words}: does the pack declare {}?",
-                allergen.word()
-            )
-        }
-        (StatementKind::Animal, Concern::Contradicts) => format!(
-            "{name} is entered as vegan, and its statement names {words}, which comes from an animal; which of them is right?"
-        ),
-        (StatementKind::Animal, _) => {
-            format!("the statement of {name} names {words}: is it vegan by what its maker says?")
-        }
-        (StatementKind::PerhapsAnimal, _) => {
-            format!(
-                "{words} in {name} can be made from plants or animals: does its maker say that it is vegan?"
-            )
-        }
-        (StatementKind::Phenylalanine, _) => {
-            format!(
-                "{name} names {words}: a notice \"contains a source of phenylalanine\" may be due; does the drink bear it?"
-            )
-        }
-        (StatementKind::Polyol, Concern::Mention) => format!(
-            "{name} holds more than 10 % of polyols ({words}): a notice that much of it may have laxative effects may be due; does \
-             the drink bear it?"
-        ),
-        (StatementKind::Polyol, _) => {
-            format!("{name} names {words}: how many grams of polyols does the pack state?")
-        }
-        (StatementKind::Sweetener, _) => {
-            format!(
-                "{name} names {words}: \"with sweetener(s)\" may be due beside the name of the drink; is it there?"
-            )
-        }
-        (StatementKind::ChildrenColour, _) => format!(
-            "{name} names {words}: a notice \"may have an adverse effect on activity and attention in children\" may be due; does \
-             the drink bear it?"
-        ),
-        (StatementKind::Quinine, _) => format!(
-            "{name} names {words}: quinine may have to be named where the drink is sold; is it?"
-        ),
-        (StatementKind::Caffeine, Concern::NotStated) => {
-            format!("{name} names {words}: how many milligrams of caffeine does the pack state?")
-        }
-        (StatementKind::Caffeine, _) => {
-            format!(
-                "{name} names {words}: added caffeine may have to be named where the drink is sold; is it?"
-            )
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::balance::question_words;
     use crate::book::{AllergenStatement, Composition, Diet, Form, Role};
 
     pub(super) fn ingredient(name: &str, statement: &str) -> Ingredient {
@@ -280,6 +207,12 @@ mod tests {
         }
     }
 
+    fn book_of(ingredient: &Ingredient) -> Book {
+        let mut book = Book::default();
+        book.ingredients.put(ingredient.clone());
+        book
+    }
+
     #[test]
     fn a_non_dairy_creamer_with_caseinate_asks_even_when_milk_is_declared() {
         let mut creamer = ingredient("Non-dairy creamer", "Glucose syrup, sodium caseinate.");
@@ -290,11 +223,8 @@ mod tests {
         let findings = statement_findings(&creamer);
         assert_eq!(findings.len(), 1);
         assert_eq!(findings[0].concern, Concern::Contradicts);
-        assert!(
-            findings[0].question.contains("sold as free of dairy"),
-            "{}",
-            findings[0].question
-        );
+        let question = question_words(&book_of(&creamer), &findings[0]);
+        assert!(question.contains("sold as free of dairy"), "{question}");
         creamer.name = "Creamer".to_owned();
         assert_eq!(statement_findings(&creamer), []);
     }
@@ -361,7 +291,8 @@ mod tests {
         let findings = statement_findings(&all);
         assert!(findings.len() >= 9, "{findings:?}");
         for finding in findings {
-            assert!(finding.question.ends_with('?'), "{}", finding.question);
+            let question = question_words(&book_of(&all), &finding);
+            assert!(question.ends_with('?'), "{question}");
         }
     }
 }

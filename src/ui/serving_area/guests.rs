@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use egui::{Label, RichText, Ui};
 
 use super::sheet;
-use crate::balance::{AllergenSummary, Verdict};
+use crate::balance::{AllergenSummary, Verdict, question_words};
 use crate::book::{Allergen, IngredientId};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -109,11 +109,14 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     words::subheading_ui(ui, "The statements of ingredients ask");
     let palette = theme::palette(ui.visuals());
     for finding in &serving.questions {
-        sheet::words_ui(ui, words::capitalised(&finding.question));
+        let name = wording::ingredient_name(screen.book, &finding.ingredient);
+        sheet::words_ui(
+            ui,
+            words::capitalised(&question_words(screen.book, finding)),
+        );
         let source = format!(
             "Read in the statement of {}: “{}”",
-            wording::ingredient_name(screen.book, &finding.ingredient),
-            finding.matched_words
+            name, finding.matched_words
         );
         ui.label(
             RichText::new(source)

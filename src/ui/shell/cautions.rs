@@ -8,6 +8,7 @@ use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
 use super::top_strip::sign_ui;
+use crate::balance::{Caution, caution_words};
 use crate::ui::Screen;
 use crate::ui::icons::Icon;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -166,9 +167,10 @@ fn height_of(sentences: &[Arc<Galley>]) -> f32 {
 
 fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
-    let of = |caution: &crate::balance::Caution| {
-        let text = screen.units.words(&caution.text);
-        let mut job = sentence(caution.kind.word(), &text, palette);
+    let of = |caution: &Caution| {
+        let words = caution_words(screen.book, &caution.fact);
+        let text = screen.units.words(&words);
+        let mut job = sentence(caution.kind().word(), &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))
     };

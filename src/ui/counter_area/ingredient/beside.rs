@@ -25,7 +25,7 @@ pub(super) fn beside_ui(
     sentences_ui(
         ui,
         "Does not add up",
-        &checks::contradictions(item, counter.findings),
+        &checks::contradictions(counter.book, item, counter.findings),
         palette.off_level,
     );
     sentences_ui(ui, "Missing", &checks::missing(item), palette.text_normal);

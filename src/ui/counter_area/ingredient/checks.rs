@@ -1,7 +1,7 @@
 //! What is missing on a label and what does not add up on it, in sentences.
 
-use crate::balance::{Component, Slots, per_gram, statement_findings};
-use crate::book::{Basis, Finding, Ingredient, Place};
+use crate::balance::{Component, Slots, per_gram, question_words, statement_findings};
+use crate::book::{Basis, Book, Finding, Ingredient, Place};
 use crate::ui::words::capitalised;
 
 /// What the figures of a label are multiplied with to be per 100 g; `None` while a density is missing.
@@ -85,7 +85,7 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
 }
 
 /// What can't be true of a label, and what its statement of ingredients says otherwise.
-pub(super) fn contradictions(item: &Ingredient, findings: &[Finding]) -> Vec<String> {
+pub(super) fn contradictions(book: &Book, item: &Ingredient, findings: &[Finding]) -> Vec<String> {
     let own =
         |finding: &&Finding| matches!(&finding.place, Place::Ingredient(id, _) if *id == item.id);
     let mut wrong: Vec<String> = findings
@@ -93,11 +93,8 @@ pub(super) fn contradictions(item: &Ingredient, findings: &[Finding]) -> Vec<Str
         .filter(own)
         .map(|finding| finding.kind.to_string())
         .collect();
-    wrong.extend(
-        statement_findings(item)
-            .into_iter()
-            .map(|finding| finding.question),
-    );
+    let asked = statement_findings(item);
+    wrong.extend(asked.iter().map(|asked| question_words(book, asked)));
     wrong.iter().map(|sentence| capitalised(sentence)).collect()
 }
 
