@@ -55,8 +55,9 @@ pub use caution::{
 };
 pub use composition::{PerGram, Slots, per_gram};
 pub use cooling::{
-    Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone, CoolingModel,
-    READINGS_FOR_ONE, READINGS_FOR_TWO, cooling, curve_of,
+    Cooling, CoolingBasis, CoolingCurve, CoolingError, CoolingLine, CoolingMilestone,
+    CoolingQuestion, CupPrior, LEAST_READINGS, MeasuredCooling, NOTED_ROOM, POURED_CELSIUS,
+    PUBLISHED_CUPS, PublishedCup, ReadCup, cooling, curve_of, measured_cooling,
 };
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,

@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use super::cause::{Cause, Sweet};
 use super::composition::{PerGram, Sensitivity, Slots, per_gram};
-use super::cooling::{CoolingCurve, TIME_CONSTANT_UNCERTAINTY, curve_of};
+use super::cooling::{CoolingCurve, curve_of, fill_of};
+use super::figures::figures;
 use super::mix::{COMPONENTS, Component, HIGH_POTENCY_SLOTS, Mix};
 use super::physics::{Wall, enthalpy};
 use super::portion::{MARK_UNCERTAINTY, Portion, portion};
@@ -13,7 +14,6 @@ use crate::book::{
     Amount, Book, Finding, FindingKind, Form, HighPotencySweetener, Ingredient, IngredientId, Line,
     LineId, Place, Resolved, Role, Stage, Vessel, resolve,
 };
-use crate::quantity::Uncertain;
 
 /// Standard uncertainty of the temperature at which something comes, K (assumed).
 const TEMPERATURE_UNCERTAINTY: f64 = 1.5;
@@ -214,6 +214,7 @@ pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Plac
         prepared.setup.sweeteners[slot] = Some(*sweetener);
     }
     prepared.slots.clone_from(slots);
+    prepared.setup.cooling = cooling(book, resolved, &prepared);
     add_setup_causes(book, resolved, &mut prepared);
     prepared.findings.append(&mut preparation.findings);
     add_slot_findings(book, resolved, place, &mut prepared.findings);
@@ -252,9 +253,7 @@ fn setup(book: &Book, resolved: &Resolved, iced: bool) -> Setup {
         strained: resolved.strained && shaker.is_some(),
         capacity: cup.map(|cup| cup.capacity),
         head_room: closure.map_or(0.0, |closure| closure.head_room),
-        cooling: cup
-            .and_then(|cup| curve_of(cup, settings.room_temperature))
-            .map(|(curve, _)| curve),
+        cooling: None,
         cooling_time_factor: 1.0,
         room: settings.room_temperature,
         drinking,
@@ -300,7 +299,7 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
     }
     if let (Some(id), Some(curve)) = (&resolved.cup, prepared.setup.cooling) {
         let cause = prepared.cause(Cause::Cooling(id.clone()));
-        let relative = relative_cooling_uncertainty(curve, &prepared.setup);
+        let relative = curve.doubt_between(POURED_HOT, prepared.setup.drinking);
         prepared
             .setup_changes
             .push((cause, SetupChange::CoolingTime(relative)));
@@ -321,16 +320,14 @@ fn add_setup_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) {
     prepared.setup_changes.push((cause, change));
 }
 
-/// The uncertainty of the minutes to the drinking temperature as a part of them, for a drink that is poured very hot.
-fn relative_cooling_uncertainty(curve: CoolingCurve, setup: &Setup) -> f64 {
-    let start = Uncertain::exact(POURED_HOT);
-    match curve
-        .starting_at(start, setup.room)
-        .minutes_until(setup.drinking)
-    {
-        Some(minutes) if minutes.value > 0.0 => minutes.u / minutes.value,
-        _ => TIME_CONSTANT_UNCERTAINTY,
+/// How the drink cools in its cup, as full as the lines fill it: a search that moves amounts keeps that fill.
+fn cooling(book: &Book, resolved: &Resolved, prepared: &Prepared) -> Option<CoolingCurve> {
+    if prepared.setup.iced {
+        return None;
     }
+    let cup = book.vessel(resolved.cup.as_ref()?)?;
+    let fill = fill_of(&figures(prepared));
+    Some(curve_of(cup, book.settings.room_temperature, fill)?.0)
 }
 
 fn add_slot_findings(book: &Book, resolved: &Resolved, place: &Place, findings: &mut Vec<Finding>) {

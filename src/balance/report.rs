@@ -153,7 +153,9 @@ impl Balance {
 
 fn reason(measurand: Measurand) -> &'static str {
     match measurand {
-        Measurand::MinutesToDrinkable => "the cup has no cooling time; measure one or state it",
+        Measurand::MinutesToDrinkable => {
+            "no cup is named, or the room is no cooler than the drinking temperature"
+        }
         Measurand::Fill => "no cup is named",
         Measurand::Cost => "the price of the cup, its closure or its straw is not stated",
         Measurand::Dilution => "there is nothing but water, tea and ice in it",

@@ -1,6 +1,6 @@
 //! What is said of the engine's findings on screens, cards and in commands: causes of doubt, gaps, claims.
 
-use super::{AllergenSummary, Balance, Cause, Measurand, Sweet, Verdict};
+use super::{AllergenSummary, Balance, Cause, CoolingQuestion, Measurand, Sweet, Verdict};
 use crate::book::{
     Allergen, Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient,
     Stage, VesselId,
@@ -84,7 +84,8 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
         ),
         Cause::Cooling(id) => words(
             format!("how fast {} cools", vessel_name(book, id)),
-            Some("time a full cup down to drinking temperature"),
+            book.vessel(id)
+                .map(|cup| CoolingQuestion::of(cup, balance.drinking_temperature).words()),
         ),
         Cause::RelativeSweetness(sweet) => {
             words(sweetness_words(*sweet, balance.drinking_temperature), None)
@@ -357,7 +358,7 @@ pub fn formula_words(measurand: Measurand) -> &'static str {
             "The temperature at which the heat of all lines, the ice, the cup and the shaker balances."
         }
         Measurand::MinutesToDrinkable => {
-            "Newton's law of cooling with the cup's own time, from the serving to the drinking temperature."
+            "Heat through the wall and by evaporation, as the cup was read or as published cups have it, for how full it is."
         }
         Measurand::Volume => {
             "The volumes of water and dissolved solids at 20 °C, with the ice that has melted."

@@ -55,7 +55,7 @@ pub struct Closure {
     pub price: Option<f64>,
     /// Room that must stay free below the rim, ml.
     pub head_room: f64,
-    /// Factor on the cooling rate; 1 for an open cup.
+    /// Factor on the cooling rate; 1 for an open cup. A lid or film without a factor keeps vapour in as published lids do.
     pub cooling_factor: Option<f64>,
 }
 
@@ -119,7 +119,7 @@ pub struct Vessel {
     pub specific_heat: Option<f64>,
     /// Temperature before anything is poured in, °C; that of the room when none is stated.
     pub temperature: Option<f64>,
-    /// Time constant of cooling when open and full, minutes.
+    /// Minutes in which a drink falls 63 % of the way from 85 °C to the room, open and full.
     pub cooling_minutes: Option<f64>,
     /// Thermometer readings of a drink that cooled in it, open; they go before the time constant.
     pub cooling_run: Option<CoolingRun>,

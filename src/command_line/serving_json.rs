@@ -34,18 +34,22 @@ fn cooling_json(book: &Book, balance: &Balance) -> Value {
     let (basis, readings) = match cooling.basis {
         CoolingBasis::Readings(count) => ("readings", Some(count)),
         CoolingBasis::TimeConstant => ("time constant", None),
+        CoolingBasis::PublishedCups => ("published cups", None),
     };
     let milestones = cooling.milestones.iter().map(|milestone| {
         json!({
             "line": milestone.line.word(),
             "temperature": milestone.celsius,
             "minutes": milestone.minutes.map(|minutes| uncertain(minutes, "min")),
+            "earliest": milestone.interval.map(|[earliest, _]| earliest),
+            "latest": milestone.interval.map(|[_, latest]| latest),
         })
     });
     json!({
         "basis": basis,
         "readings": readings,
-        "model": cooling.curve.model().words(),
+        "model": "heat through the wall and by evaporation",
+        "fill": cooling.curve.fill(),
         "milestones": milestones.collect::<Vec<_>>(),
     })
 }

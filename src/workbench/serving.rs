@@ -3,11 +3,12 @@
 //! Everything that the screen draws of it, worked out once per book stamp.
 
 use crate::balance::{
-    Balance, Cooling, CoolingBasis, CoolingCurve, CoolingError, Margin, Measurand, MeltRate,
-    NutritionRow, Standing, StatementFinding, YardstickReading, cooling, declaration, margin,
+    Balance, Cooling, CoolingBasis, CoolingError, Margin, Measurand, MeltRate, NutritionRow,
+    Standing, StatementFinding, YardstickReading, cooling, declaration, margin, measured_cooling,
     standing, statement_findings_of, yardstick_reading,
 };
 use crate::book::{Book, CoolingReading, Vessel, Yardstick};
+use crate::quantity::Uncertain;
 
 /// Minutes after which a drink with ice is looked at.
 pub const STANDING_MINUTES: [f64; 4] = [0.0, 5.0, 10.0, 20.0];
@@ -51,6 +52,8 @@ pub struct CoursePoint {
     pub celsius: f64,
     /// Its standard uncertainty, K.
     pub u: f64,
+    /// Between which temperatures it is in 95 of 100 cases, °C.
+    pub interval: [f64; 2],
 }
 
 /// How a hot drink cools, with its curve ready to be drawn.
@@ -88,9 +91,9 @@ pub enum NoCooling {
     /// The version names no cup.
     #[error("no cup is named")]
     NoCup,
-    /// Neither readings nor a time constant.
-    #[error("the cup has no cooling time: type what a thermometer shows, or state one")]
-    NothingKnown,
+    /// The cup holds nothing.
+    #[error("the cup has no capacity: state how much it holds")]
+    NoCapacity,
 }
 
 /// What is said of the drink of a balance as it is served.
@@ -126,7 +129,7 @@ fn cooling_course(
         return Err(NoCooling::NoWarmerThanRoom);
     }
     let cup = cup.ok_or(NoCooling::NoCup)?;
-    let cooling = cooling(book, balance).ok_or(NoCooling::NothingKnown)?;
+    let cooling = cooling(book, balance).ok_or(NoCooling::NoCapacity)?;
     let last_line = cooling
         .milestones
         .iter()
@@ -136,12 +139,15 @@ fn cooling_course(
     let readings = cup
         .cooling_run
         .iter()
-        .filter(|_| cooling.basis != CoolingBasis::TimeConstant)
+        .filter(|_| matches!(cooling.basis, CoolingBasis::Readings(_)))
         .flat_map(|run| &run.readings);
     let last = readings
         .map(|reading| reading.minutes)
         .fold(last_line, f64::max);
-    let points = points(&cooling.curve, last);
+    let points = points(last, |minutes| {
+        let at = cooling.curve.temperature_at(minutes);
+        (at, cooling.curve.interval_at(minutes))
+    });
     Ok(CoolingCourse { cooling, points })
 }
 
@@ -152,8 +158,14 @@ fn run_course(cup: &Vessel) -> Option<RunCourse> {
         .iter()
         .map(|reading| reading.minutes)
         .fold(0.0, f64::max);
-    let (points, error) = match CoolingCurve::through(run.room, &run.readings) {
-        Ok(curve) => (points(&curve, last), None),
+    let (points, error) = match measured_cooling(cup, run) {
+        Ok(measured) => (
+            points(last, |minutes| {
+                let at = measured.temperature_at(minutes);
+                (at, [at.value - 2.0 * at.u, at.value + 2.0 * at.u])
+            }),
+            None,
+        ),
         Err(error) => (Vec::new(), Some(error)),
     };
     Some(RunCourse {
@@ -163,16 +175,17 @@ fn run_course(cup: &Vessel) -> Option<RunCourse> {
     })
 }
 
-fn points(curve: &CoolingCurve, last: f64) -> Vec<CoursePoint> {
+fn points(last: f64, temperature: impl Fn(f64) -> (Uncertain, [f64; 2])) -> Vec<CoursePoint> {
     let until = (last * (1.0 + BEYOND)).clamp(DRAWN_MINUTES.0, DRAWN_MINUTES.1);
     (0..=PIECES)
         .map(|piece| {
             let minutes = until * f64::from(piece) / f64::from(PIECES);
-            let at = curve.temperature_at(minutes);
+            let (at, interval) = temperature(minutes);
             CoursePoint {
                 minutes,
                 celsius: at.value,
                 u: at.u,
+                interval,
             }
         })
         .collect()

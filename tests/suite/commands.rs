@@ -100,6 +100,17 @@ fn every_key_that_the_interface_names_is_there() {
     ] {
         assert!(balance["lines"][0].get(key).is_some(), "lines[0].{key}");
     }
+    for key in ["value", "u"] {
+        assert!(balance["minutes_to_drinkable"][key].is_number(), "{key}");
+    }
+    let very_hot = &balance["cooling"]["milestones"][0];
+    assert_eq!(very_hot["line"], "below very hot");
+    for key in ["minutes", "earliest", "latest"] {
+        assert!(very_hot.get(key).is_some(), "milestones[0].{key}");
+    }
+    let lukewarm = &balance["cooling"]["milestones"][2];
+    let latest = lukewarm["latest"].as_f64().expect("a number");
+    assert!(lukewarm["minutes"]["value"].as_f64().expect("a number") < latest);
     for key in ["axis", "value", "step"] {
         assert!(balance["axes"][0].get(key).is_some(), "axes[0].{key}");
     }

@@ -17,6 +17,8 @@ mod claim_cases;
 mod claims;
 mod commands;
 mod conservation;
+mod cooling_ahead;
+mod cooling_laws;
 mod cooling_reference;
 mod copied_tables;
 mod counter;

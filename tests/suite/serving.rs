@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{IngredientId, Nutrient, RecipeId, VersionId, Vessel, Yardstick};
+use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId, Vessel, Yardstick};
 use evensip::ui::theme::Appearance;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Sample, Shown};
@@ -314,35 +314,78 @@ fn a_missing_figure_shows_its_name_and_never_nothing() {
     }
 }
 
-#[test]
-fn a_cup_without_a_cooling_time_says_what_to_do() {
-    let mut window = serving("hazelthwaite", None);
+/// A window on the sample book after a change, with the drink hazelthwaite in hand.
+fn serving_changed(change: impl FnOnce(&mut Book)) -> Window {
+    let window = serving("hazelthwaite", None);
     let mut book = window.state().workbench().book().as_ref().clone();
-    for cup in book
-        .vessels
-        .iter()
-        .map(|cup| cup.as_ref().clone())
-        .collect::<Vec<_>>()
-    {
-        book.vessels.put(Vessel {
-            cooling_minutes: None,
-            ..cup
-        });
-    }
+    change(&mut book);
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
     std::fs::write(&path, evensip::book_file::write(&book)).unwrap();
-    window = Harness::builder()
+    let mut window = Harness::builder()
         .with_size(vec2(1360.0, 2600.0))
         .with_max_steps(16)
         .build_eframe(|cc| App::with_picker(cc, Opening { path: Some(path) }, Arc::new(NoPicker)));
     window.run();
     show(&mut window, "hazelthwaite", None);
-    let row = row(&window, "to drinking temperature");
+    window
+}
+
+#[test]
+fn a_cup_without_a_cooling_time_cools_like_published_ones_and_says_what_to_do() {
+    let window = serving_changed(|book| {
+        let cups: Vec<Vessel> = book
+            .vessels
+            .iter()
+            .map(|cup| cup.as_ref().clone())
+            .collect();
+        for cup in cups {
+            book.vessels.put(Vessel {
+                cooling_minutes: None,
+                ..cup
+            });
+        }
+    });
+    assert!(number(&window, LUKEWARM) > 0.0);
+    for words in [
+        "Rests on published cups alone",
+        "To narrow it: read a thermometer",
+    ] {
+        assert!(window.query_by_label_contains(words).is_some(), "{words}");
+    }
+}
+
+#[test]
+fn the_end_of_very_hot_is_given_by_its_late_end() {
+    let window = serving_changed(|book| {
+        let mut recipe = book
+            .recipe(&RecipeId::new("hazelthwaite").unwrap())
+            .unwrap()
+            .as_ref()
+            .clone();
+        for entry in &mut recipe.entries {
+            if let Entry::Line(line) = entry {
+                line.temperature = Some(88.0);
+            }
+        }
+        book.recipes.put(recipe);
+    });
+    let row = row(&window, "below 65 °C, no longer very hot");
+    let latest = number(&window, "below 65 °C, no longer very hot");
     assert!(
-        row.contains("not known") && row.contains("type what a thermometer shows"),
+        row.contains("about ") && row.ends_with(&format!("at the latest {latest} min")),
         "{row}"
     );
+    let likely: f64 = row
+        .split("about ")
+        .nth(1)
+        .unwrap()
+        .split(' ')
+        .next()
+        .unwrap()
+        .parse()
+        .unwrap();
+    assert!(likely > 3.0 && latest > likely + 1.0, "{row}");
 }
 
 #[test]

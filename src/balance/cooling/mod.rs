@@ -1,31 +1,39 @@
-//! How a hot drink cools in its cup: one or two exponentials towards the temperature of the room.
+//! How a hot drink cools in its cup.
 //!
-//! `T(t) = room + a·e^(−kt)` is Newton's law of cooling with one constant. A drink and the wall of its cup are two bodies
-//! that exchange heat with each other and with the room; the solution of their two linear equations is
-//! `T(t) = room + a·e^(−kt) + b·e^(−lt)`. One constant misses a measured curve by 2.7 K in a glass cup and by 9 K in a mug,
-//! two by 1.3 K in the mug; so two are fitted where there are enough readings and they say so.
+//! Heat leaves through wall and surface and by evaporation ([`law`]). What a cup is like is known beforehand from physics and
+//! published cups ([`prior`]); thermometer readings ([`run`]) or a stated time constant move that as far as they are sure. Both
+//! ways depend on how full the cup is, on the room, and on a lid, which keeps vapour in.
 //!
 //! # Limitations
 //!
-//! - A curve holds for the vessel, the fill and the closure of its readings. Less drink cools faster; nothing here scales that.
-//! - Evaporation makes every drink cool faster while it is hot; two exponentials take a part of that in.
-//! - A drink that is handed over cooler than the readings began enters the curve where the readings were that far above the
-//!   room. One that is hotter is taken to cool in proportion.
+//! - A cup is an upright cylinder, and the warmth that its wall holds is not told apart from how well it insulates: a rate that
+//!   is taken from one fill to another is doubted more the farther they are apart.
+//! - What a cold wall takes at first belongs to the serving temperature, where mass and specific heat of the cup are stated.
+//!   Where they are not, a drink is cooler in the first minutes than is said here.
+//! - Milk drinks cool a little more slowly than water and tea. Nothing here tells them apart.
+//! - Air is taken as saturated: near the room a drink in dry air is a degree or two cooler than is said here.
 
+mod cover;
 mod curve;
 mod fit;
+mod law;
+mod prior;
+mod run;
 
-pub use curve::{CoolingCurve, CoolingError, CoolingModel, READINGS_FOR_ONE, READINGS_FOR_TWO};
+pub use curve::{CoolingCurve, POURED_CELSIUS};
+pub use prior::{CupPrior, PUBLISHED_CUPS, PublishedCup};
+pub use run::{CoolingError, LEAST_READINGS, MeasuredCooling, NOTED_ROOM, ReadCup};
 
+use super::figures::Figures;
 use super::measurand::Measurand;
 use super::published::serving::{LUKEWARM_CELSIUS, VERY_HOT_CELSIUS};
 use super::report::Balance;
-use crate::book::{Book, Vessel};
-use crate::quantity::Uncertain;
-use curve::usable;
+use crate::book::{Book, ClosureKind, CoolingRun, Vessel};
+use crate::quantity::{Uncertain, show_number};
+use run::{give_a_curve, usable};
 
-/// Relative standard uncertainty of a time constant that is stated for a vessel (assumed).
-pub(super) const TIME_CONSTANT_UNCERTAINTY: f64 = 0.15;
+/// Rooms in which a drink may be left to cool, °C.
+const ROOMS: std::ops::RangeInclusive<f64> = -90.0..=70.0;
 
 /// What a curve rests on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -34,31 +42,115 @@ pub enum CoolingBasis {
     Readings(usize),
     /// The time constant that is stated for the vessel.
     TimeConstant,
+    /// Nothing but its capacity: published cups.
+    PublishedCups,
 }
 
-/// The curve of a vessel with its usual closure, and what it rests on; `None` when nothing is known of its cooling.
-/// Readings that give no curve are passed over for the stated time constant.
-pub fn curve_of(vessel: &Vessel, room: f64) -> Option<(CoolingCurve, CoolingBasis)> {
-    let factor = vessel
-        .usual_closure()
-        .and_then(|closure| closure.cooling_factor)
-        .unwrap_or(1.0);
-    let fitted = vessel.cooling_run.as_ref().and_then(|run| {
-        let curve = CoolingCurve::through(run.room, &run.readings).ok()?;
-        Some((
-            curve,
-            CoolingBasis::Readings(usable(run.room, &run.readings).len()),
-        ))
-    });
+/// What would tell more of how a vessel cools.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CoolingQuestion {
+    /// There are no readings that give a curve.
+    Readings,
+    /// Nobody noted how much was in it when it was read.
+    Volume,
+    /// Its usual lid or film states no factor.
+    Cover,
+    /// The readings end above the temperature at which drinks are tasted.
+    LaterReadings,
+    /// Another run of the same cup.
+    AnotherRun,
+}
+
+impl CoolingQuestion {
+    /// What of a vessel is worth the most, for drinks that are tasted at so many °C.
+    pub fn of(vessel: &Vessel, drinking: f64) -> Self {
+        let read = vessel.cooling_run.as_ref().filter(|run| give_a_curve(run));
+        let Some(run) = read else {
+            return Self::Readings;
+        };
+        let coldest = usable(run.room, &run.readings)
+            .map(|(_, excess)| run.room + excess)
+            .fold(f64::MAX, f64::min);
+        let cover = vessel.usual_closure().is_some_and(|closure| {
+            closure.kind != ClosureKind::Open && closure.cooling_factor.is_none()
+        });
+        if run.millilitres.is_none() {
+            Self::Volume
+        } else if cover {
+            Self::Cover
+        } else if coldest > drinking {
+            Self::LaterReadings
+        } else {
+            Self::AnotherRun
+        }
+    }
+
+    /// What to do about it.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Readings => {
+                "read a thermometer in it every few minutes, down to drinking temperature"
+            }
+            Self::Volume => "note how much was in it when it was read",
+            Self::Cover => "time a drink with its lid or film on, and one without",
+            Self::LaterReadings => "read on, down to drinking temperature",
+            Self::AnotherRun => "read another cup of the kind, on another day",
+        }
+    }
+}
+
+/// What the readings of a vessel say of it.
+pub fn measured_cooling(
+    vessel: &Vessel,
+    run: &CoolingRun,
+) -> Result<MeasuredCooling, CoolingError> {
+    let cup = ReadCup {
+        capacity: vessel.capacity,
+        millilitres: run.millilitres,
+        covered: false,
+        room: Uncertain {
+            value: run.room,
+            u: NOTED_ROOM,
+        },
+    };
+    MeasuredCooling::of(&cup, &run.readings, CupPrior::published())
+}
+
+/// The curve of a vessel with its usual closure, so full of its capacity (0 to 1), in a room, and what it rests on. Readings
+/// that give no curve are passed over for the stated time constant, and without one for published cups. A fill that is not
+/// known is taken as a usual one. `None` when the vessel holds nothing or no room is like that.
+pub fn curve_of(
+    vessel: &Vessel,
+    room: f64,
+    fill: Option<f64>,
+) -> Option<(CoolingCurve, CoolingBasis)> {
+    if !ROOMS.contains(&room) {
+        return None;
+    }
+    let prior = CupPrior::published();
+    let read = || {
+        let run = vessel.cooling_run.as_ref()?;
+        let measured = measured_cooling(vessel, run).ok()?;
+        let curve = CoolingCurve::of_readings(&measured, run.millilitres.is_some());
+        Some((curve, CoolingBasis::Readings(measured.readings())))
+    };
     let stated = || {
-        let minutes = vessel.cooling_minutes.filter(|minutes| *minutes > 0.0)?;
-        let curve =
-            CoolingCurve::from_time_constant(100.0, room, minutes, TIME_CONSTANT_UNCERTAINTY);
+        let minutes = vessel
+            .cooling_minutes
+            .filter(|minutes| minutes.is_finite() && *minutes > 0.0)?;
+        let curve = CoolingCurve::with_time_constant(minutes, vessel.capacity, prior)?;
         Some((curve, CoolingBasis::TimeConstant))
     };
-    fitted
-        .or_else(stated)
-        .map(|(curve, basis)| (curve.with_rate_factor(factor), basis))
+    let published = || {
+        let curve = CoolingCurve::of_a_cup(vessel.capacity, prior)?;
+        Some((curve, CoolingBasis::PublishedCups))
+    };
+    let (curve, basis) = read().or_else(stated).or_else(published)?;
+    let curve = curve
+        .under(vessel.usual_closure())
+        .filled(fill)
+        .in_room(room);
+    Some((curve, basis))
 }
 
 /// A temperature that a cooling drink passes.
@@ -92,6 +184,20 @@ pub struct CoolingMilestone {
     pub celsius: f64,
     /// Minutes until then; `None` when the room is no cooler.
     pub minutes: Option<Uncertain>,
+    /// The minutes between which that happens in 95 of 100 cases.
+    pub interval: Option<[f64; 2]>,
+}
+
+impl CoolingMilestone {
+    /// The minutes for someone who drinks by them: "about 12 min, at the latest 17 min".
+    pub fn words_with_latest(&self) -> Option<String> {
+        let (minutes, [_, latest]) = (self.minutes?, self.interval?);
+        Some(format!(
+            "about {} min, at the latest {} min",
+            show_number(minutes.value, 0),
+            show_number(latest.ceil(), 0)
+        ))
+    }
 }
 
 /// How the drink of a balance cools in its cup.
@@ -105,8 +211,20 @@ pub struct Cooling {
     pub milestones: [CoolingMilestone; 3],
 }
 
-/// How the drink of a balance cools in its cup; `None` for a drink with ice or no cooler room, or when nothing is known of
-/// the cooling of its cup.
+impl Cooling {
+    /// When it passes a line.
+    pub fn milestone(&self, line: CoolingLine) -> &CoolingMilestone {
+        let [very_hot, drinking, lukewarm] = &self.milestones;
+        match line {
+            CoolingLine::VeryHot => very_hot,
+            CoolingLine::Drinking => drinking,
+            CoolingLine::Lukewarm => lukewarm,
+        }
+    }
+}
+
+/// How the drink of a balance cools in its cup; `None` for a drink with ice or no cooler room, or without a cup that holds
+/// something.
 pub fn cooling(book: &Book, balance: &Balance) -> Option<Cooling> {
     let cup = balance
         .resolved
@@ -122,12 +240,14 @@ pub fn cooling(book: &Book, balance: &Balance) -> Option<Cooling> {
     if balance.iced || start.value <= room {
         return None;
     }
-    let (curve, basis) = curve_of(cup, room)?;
+    let fill = fill_of(&balance.figures);
+    let (curve, basis) = curve_of(cup, room, fill)?;
     let curve = curve.starting_at(start, room);
     let milestone = |line, celsius| CoolingMilestone {
         line,
         celsius,
         minutes: curve.minutes_until(celsius),
+        interval: curve.interval_until(celsius),
     };
     Some(Cooling {
         curve,
@@ -138,4 +258,10 @@ pub fn cooling(book: &Book, balance: &Balance) -> Option<Cooling> {
             milestone(CoolingLine::Lukewarm, LUKEWARM_CELSIUS),
         ],
     })
+}
+
+/// The part of the cup that a drink fills; `None` when something in it has no known volume.
+pub(super) fn fill_of(figures: &Figures) -> Option<f64> {
+    let percent = figures.complete(Measurand::Fill)?;
+    (percent.is_finite() && percent > 0.0).then_some(percent / 100.0)
 }

@@ -4,10 +4,13 @@ use egui::Ui;
 
 use super::sheet::Fact;
 use super::{cooling_plot, readings, sheet};
+use std::fmt::Write as _;
+
 use crate::balance::{
-    Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingModel, Measurand,
+    Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingQuestion, Measurand,
+    POURED_CELSIUS,
 };
-use crate::book::{ClosureKind, TemperatureWindow};
+use crate::book::{ClosureKind, TemperatureWindow, Vessel};
 use crate::quantity::{DisplayUnits, Uncertain, rounded_at_most, show_number};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
@@ -134,13 +137,22 @@ pub(super) fn line_words(milestone: &CoolingMilestone, units: DisplayUnits) -> S
 fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
     let served = screen.balance.figures.get(Measurand::ServingTemperature);
     let fact = |milestone: &CoolingMilestone| {
-        let value = match milestone.minutes {
-            Some(_) if served.is_some_and(|served| served <= milestone.celsius) => {
+        // Someone drinks by the end of very hot, so its figure is the late one, even when it is likely to be past.
+        let latest = milestone
+            .interval
+            .filter(|_| milestone.line == CoolingLine::VeryHot)
+            .map(|[_, latest]| latest.ceil())
+            .filter(|latest| *latest >= 1.0);
+        let value = match (milestone.minutes, latest) {
+            (None, _) => Value::not_known("the room is no cooler than that"),
+            (Some(_), Some(latest)) => {
+                Value::digits(show_number(latest, 0)).with_gap(milestone.words_with_latest())
+            }
+            (Some(_), None) if served.is_some_and(|served| served <= milestone.celsius) => {
                 Value::digits("0")
                     .with_gap(Some("it is handed over no warmer than that".to_owned()))
             }
-            Some(minutes) => Value::known(minutes, i32::from(minutes.value < 10.0)),
-            None => Value::not_known("the room is no cooler than that"),
+            (Some(minutes), None) => Value::known(minutes, i32::from(minutes.value < 10.0)),
         };
         (line_words(milestone, screen.units), value, "min")
     };
@@ -172,52 +184,52 @@ fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
     sheet::facts_as_table(milestones(screen, &course.cooling)).then(curve)
 }
 
-/// What the curve rests on.
+/// What the curve rests on, how fast it is, and what would make it surer.
 fn basis_words(screen: &Screen<'_>, cooling: &Cooling) -> String {
     let curve = &cooling.curve;
-    let constants: Vec<String> = curve
-        .time_constants()
-        .iter()
-        .map(|constant| {
-            let digits = rounded_at_most(constant.value, Some(constant.u), 1);
-            digits.u.map_or_else(
-                || digits.value.clone(),
-                |u| format!("{} ± {u}", digits.value),
-            )
-        })
-        .collect();
-    let constants = constants.join(" and ");
-    let room = screen.units.temperature(curve.room(), 0);
-    let closure = closure_words(screen);
-    match cooling.basis {
-        CoolingBasis::Readings(count) => {
-            let model = match curve.model() {
-                CoolingModel::OneConstant => "one exponential",
-                CoolingModel::TwoConstants => "two exponentials, drink and wall of the cup",
-            };
-            format!(
-                "Rests on {count} thermometer readings of the cup: {model}, {constants} min{closure}, towards a room of {room}. The \
-                 largest miss of a reading is {}.",
-                screen.units.kelvin(curve.largest_miss(), 1)
-            )
-        }
-        CoolingBasis::TimeConstant => format!(
-            "Rests on the time constant that is stated for the cup: one exponential, {constants} min{closure}, towards a room of \
-             {room}. Readings of a thermometer are better."
+    let temperature = |celsius: f64| screen.units.temperature(celsius, 0);
+    let mut words = match cooling.basis {
+        CoolingBasis::Readings(count) => format!(
+            "Rests on {count} thermometer readings of the cup, weighed against published cups. The largest miss of a reading is {}.",
+            screen.units.kelvin(curve.largest_miss(), 1)
         ),
+        CoolingBasis::TimeConstant => {
+            "Rests on the time constant that is stated for the cup, weighed against published cups."
+                .to_owned()
+        }
+        CoolingBasis::PublishedCups => {
+            "Rests on published cups alone: nothing is stated of how this one cools.".to_owned()
+        }
+    };
+    if let Some(constant) = curve.time_constant() {
+        let minutes = rounded_at_most(constant.value, Some(constant.u), 0);
+        let u = minutes.u.map_or_else(String::new, |u| format!(" ± {u}"));
+        let fill = show_number(100.0 * curve.fill(), 0);
+        let _ = write!(
+            words,
+            " {fill} % full{}, it would fall from {} by 63 % of the way to a room of {} in {}{u} min.",
+            closure_words(screen),
+            temperature(POURED_CELSIUS),
+            temperature(curve.room()),
+            minutes.value
+        );
     }
+    if let Some(cup) = cup_of(screen) {
+        let question = CoolingQuestion::of(cup, screen.balance.drinking_temperature);
+        let _ = write!(words, " To narrow it: {}.", question.words());
+    }
+    words
+}
+
+fn cup_of<'a>(screen: &Screen<'a>) -> Option<&'a Vessel> {
+    let id = screen.balance.resolved.cup.as_ref()?;
+    screen.book.vessel(id).map(AsRef::as_ref)
 }
 
 /// " with its lid on"; nothing for an open cup.
 fn closure_words(screen: &Screen<'_>) -> &'static str {
-    let cup = screen
-        .balance
-        .resolved
-        .cup
-        .as_ref()
-        .and_then(|id| screen.book.vessel(id));
-    let closure = cup.and_then(|cup| cup.usual_closure());
-    match closure.filter(|closure| closure.cooling_factor.is_some_and(|factor| factor < 1.0)) {
+    let closure = cup_of(screen).and_then(|cup| cup.usual_closure());
+    match closure.filter(|closure| closure.cooling_factor.is_none_or(|factor| factor < 1.0)) {
         Some(closure) if closure.kind == ClosureKind::Lid => " with its lid on",
         Some(closure) if closure.kind == ClosureKind::Film => " under its film",
         _ => "",

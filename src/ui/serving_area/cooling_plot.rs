@@ -19,8 +19,6 @@ const HEIGHT: f32 = 62.0 * grid::STEP;
 const MARGIN: f64 = 4.0;
 /// Free room before the handing over, as a part of the whole time, so that a reading at 0 is seen whole.
 const BEFORE: f64 = 0.015;
-/// How wide the band is drawn, in standard uncertainties.
-const BAND: f64 = 2.0;
 /// How much of its colour the band keeps.
 const BAND_PART: f32 = 0.22;
 /// Radius of a reading, in points.
@@ -89,12 +87,7 @@ fn range(course: &CoolingCourse, run: Option<&RunCourse>, unit: &ShownUnit<'_>) 
     let readings = run
         .iter()
         .flat_map(|run| run.readings.iter().map(|reading| reading.celsius));
-    let band = course.points.iter().flat_map(|point| {
-        [
-            point.celsius - BAND * point.u,
-            point.celsius + BAND * point.u,
-        ]
-    });
+    let band = course.points.iter().flat_map(|point| point.interval);
     let (low, high) = lines
         .chain(readings)
         .chain(band)
@@ -152,15 +145,14 @@ fn curve_ui(
     unit: &ShownUnit<'_>,
 ) {
     let minutes: Vec<f64> = course.points.iter().map(|point| point.minutes).collect();
-    let edge = |sign: f64| -> Vec<f64> {
-        course
-            .points
-            .iter()
-            .map(|point| unit.value(point.celsius + sign * BAND * point.u))
+    let edge = |end: usize| -> Vec<f64> {
+        let points = course.points.iter();
+        points
+            .map(|point| unit.value(point.interval[end]))
             .collect()
     };
     let colour = palette.accent;
-    let band = FilledArea::new("uncertainty", &minutes, &edge(-1.0), &edge(1.0))
+    let band = FilledArea::new("uncertainty", &minutes, &edge(0), &edge(1))
         .fill_color(colour.gamma_multiply(BAND_PART))
         .stroke(Stroke::NONE)
         .allow_hover(false);
@@ -211,7 +203,8 @@ fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette, unit: &Show
 /// What the marks mean, in words.
 fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
     let mut words =
-        "Line: this drink from the handing over on; band: two standard uncertainties.".to_owned();
+        "Line: this drink from the handing over on; band: where it is in 95 of 100 cases."
+            .to_owned();
     if run.is_some_and(|run| !run.readings.is_empty()) {
         words.push_str(
             " Dots: the readings as they were taken, the cup open; dashed: the curve through them.",
@@ -231,11 +224,12 @@ fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
 fn words(course: &CoolingCourse, run: Option<&RunCourse>, units: DisplayUnits) -> String {
     let symbol = units.of("°C").symbol;
     let passed = course.cooling.milestones.iter().filter_map(|milestone| {
-        Some(format!(
-            "{} in {} min",
-            line_words(milestone, units),
-            show_number(milestone.minutes?.value, 0)
-        ))
+        let minutes = if milestone.line == CoolingLine::VeryHot {
+            milestone.words_with_latest()?
+        } else {
+            format!("{} min", show_number(milestone.minutes?.value, 0))
+        };
+        Some(format!("{} in {minutes}", line_words(milestone, units)))
     });
     let readings = run.map_or(0, |run| run.readings.len());
     format!(

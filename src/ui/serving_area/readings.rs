@@ -85,8 +85,8 @@ pub(super) fn readings_ui(
     sheet::quiet_ui(
         ui,
         format!(
-            "Fill the {} with hot water, leave it open, and read every few minutes: three readings give a curve, six may give two \
-             exponentials. They hold for every drink in this cup.",
+            "Fill the {} with hot water, leave it open, and read every few minutes: three readings give a curve, later ones make it \
+             surer. With the volume noted they hold for every drink in this cup, however full.",
             cup.name
         ),
     );
