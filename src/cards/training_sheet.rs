@@ -4,7 +4,7 @@ use super::document::{Block, Column, Document, Fact, Table};
 use super::figure_words::{name_of, with_uncertainty};
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
-use crate::balance::{Measurand, PrintedValue, declaration};
+use crate::balance::{CoolingLine, Measurand, PrintedValue, cooling, declaration};
 use crate::book::{Amount, Axis, Book, Nominal};
 use crate::quantity::show_number;
 
@@ -15,10 +15,15 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
     facts.insert(
         2,
         Fact::new(
-            format!("minutes until it may be drunk at {drinking}\u{a0}°C"),
+            format!("time until it may be drunk at {drinking}\u{a0}°C"),
             match made.balance.figures.get(Measurand::MinutesToDrinkable) {
                 Some(minutes) if minutes <= 0.0 => "already below".to_owned(),
-                _ => made.words(Measurand::MinutesToDrinkable),
+                // Someone drinks by it.
+                _ => cooling(book, &made.balance)
+                    .and_then(|cooling| {
+                        cooling.milestone(CoolingLine::Drinking).words_with_latest()
+                    })
+                    .unwrap_or_else(|| made.words(Measurand::MinutesToDrinkable)),
             },
         ),
     );

@@ -552,3 +552,19 @@ fn a_nutrient_that_is_known_in_part_is_left_out_of_json_ld_and_named() {
         recipe.left_behind
     );
 }
+
+#[test]
+fn a_training_sheet_gives_the_late_end_of_the_time_until_a_drink_may_be_drunk() {
+    let mut book = sample();
+    book.settings.hot_drinking_temperature = 45.0;
+    let request = CardRequest::Training(drink("hob-and-ember", None));
+    let text = markdown(&card(&book, &request, &options()).unwrap());
+    let row = text
+        .lines()
+        .find(|line| line.contains("until it may be drunk"))
+        .unwrap();
+    assert!(
+        row.contains("about ") && row.contains(", at the latest "),
+        "{row}"
+    );
+}
