@@ -115,9 +115,15 @@ fn closure_ui(
             format!("closure {at} factor"),
             format!("Cooling factor of the {word}"),
         );
+        // A lid of which nothing is stated is taken to cool like a published one.
+        let hint = if closure.kind == ClosureKind::Open {
+            "1"
+        } else {
+            "–"
+        };
         sheet.number(
             ui,
-            Spot::number(&field, &name).width(48.0).hint("1"),
+            Spot::number(&field, &name).width(48.0).hint(hint),
             closure.cooling_factor,
             |item, factor| {
                 item.closures[at].cooling_factor = factor;
