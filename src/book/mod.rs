@@ -11,6 +11,7 @@ mod field_differences;
 mod finding;
 mod id;
 mod ingredient;
+mod inheritance;
 mod look_up;
 mod measure;
 mod merge;
@@ -46,7 +47,7 @@ pub use recipe::{
 pub use resolve::{Resolved, resolve};
 pub use settings::{Axis, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick};
 pub use shelf::{Item, Shelf};
-pub use version_edit::put_change;
+pub use version_edit::{ChangeRefused, put_change};
 pub use vessel::{
     Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,
     VesselKind,

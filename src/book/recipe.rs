@@ -382,17 +382,15 @@ impl Recipe {
             .or_else(|| self.approvals.last())
     }
 
-    /// Whether an id is taken by a line or instruction of the recipe or of any version.
+    /// Whether an id means a line or instruction of the recipe, or is one that a change of a version speaks of: a line that is
+    /// gone may still be waited for.
     pub fn has_entry_id(&self, id: &LineId) -> bool {
         let in_versions = self.versions.iter().flat_map(|version| &version.changes);
-        let added = in_versions.filter_map(|change| match change {
-            Change::Add(_, entry) => Some(entry.id()),
-            _ => None,
-        });
+        let spoken_of = in_versions.flat_map(|change| [change.target(), change.anchor()]);
         self.entries
             .iter()
             .map(Entry::id)
-            .chain(added)
+            .chain(spoken_of.flatten())
             .any(|taken| taken == id)
     }
 }

@@ -36,6 +36,16 @@ impl Resolved {
         self.entries.iter().position(|entry| entry.id() == id)
     }
 
+    /// Whether a line or instruction has this id.
+    pub fn has_entry(&self, id: &LineId) -> bool {
+        self.position(id).is_some()
+    }
+
+    /// Carries out changes in order and tells of each whether it had a target.
+    pub(super) fn apply_each(&mut self, changes: &[Change]) -> Vec<bool> {
+        changes.iter().map(|change| self.apply(change)).collect()
+    }
+
     /// Carries out one change. `false` when its target is gone; nothing has changed then.
     pub fn apply(&mut self, change: &Change) -> bool {
         match change {
@@ -133,6 +143,18 @@ impl Recipe {
     }
 }
 
+/// What a version builds on: the lines before its own changes are carried out.
+pub(super) fn resolve_base(recipe: &Recipe, version: &VersionId) -> Resolved {
+    let mut resolved = recipe.plain();
+    let lineage = recipe.lineage(Some(version));
+    for id in lineage.iter().skip(1).rev().flatten() {
+        if let Some(version) = recipe.version(id) {
+            resolved.apply_each(&version.changes);
+        }
+    }
+    resolved
+}
+
 /// The plain lines of a version (of the recipe itself for `None`), with a finding for every change whose target is gone
 /// and for a version that is missing. Changes of the version furthest down the lineage come first.
 pub fn resolve(recipe: &Recipe, version: Option<&VersionId>) -> (Resolved, Vec<Finding>) {
@@ -191,6 +213,35 @@ impl Change {
             | Self::DrinkingTemperature(_)
             | Self::MenuPrice(_) => None,
         }
+    }
+
+    /// The line or instruction behind which it puts something.
+    pub fn anchor(&self) -> Option<&LineId> {
+        match self {
+            Self::Add(after, _) | Self::Move(_, after) => after.as_ref(),
+            _ => None,
+        }
+    }
+
+    /// The same change, which puts what it adds or moves behind another line, or at the beginning.
+    #[must_use]
+    pub(super) fn anchored_behind(self, after: Option<LineId>) -> Self {
+        match self {
+            Self::Add(_, entry) => Self::Add(after, entry),
+            Self::Move(id, _) => Self::Move(id, after),
+            other => other,
+        }
+    }
+
+    /// Whether it changes which lines there are, or their order.
+    pub(super) fn is_of_order(&self) -> bool {
+        matches!(self, Self::Add(..) | Self::Remove(_) | Self::Move(..))
+    }
+
+    /// Whether it says another value of what the other change is about.
+    pub(super) fn is_of_same_field(&self, other: &Self) -> bool {
+        std::mem::discriminant(self) == std::mem::discriminant(other)
+            && self.target() == other.target()
     }
 
     /// The word for what it changes.

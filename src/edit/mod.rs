@@ -7,8 +7,8 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, Ingredient, IngredientId, MOST_LINES, Measure, MeasureId, Recipe,
-    RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, put_change,
+    Approval, Book, Change, ChangeRefused, Ingredient, IngredientId, MOST_LINES, Measure,
+    MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, put_change,
 };
 
 /// What a person wants changed.
@@ -131,6 +131,14 @@ pub enum EditError {
     NoName {
         /// "recipe", "version".
         kind: &'static str,
+    },
+    /// An approved version without a cup would be given one.
+    #[error(
+        "“{version}” builds on this, is approved and has no cup; choose the cup in a new version instead"
+    )]
+    GivesApprovedCup {
+        /// Name of the approved version.
+        version: String,
     },
     /// More lines than a recipe may have.
     #[error("a recipe has at most {MOST_LINES} lines and instructions; this one is full")]
@@ -285,25 +293,19 @@ fn apply_change(
     if matches!(change, Change::Add(..)) && recipe.entries.len() >= MOST_LINES {
         return Err(EditError::Full);
     }
-    let changed = if let Some(version) = version {
-        version_of(recipe, version)?;
-        put_change(recipe, version, change.clone())
-    } else {
-        let mut plain = recipe.plain();
-        let changed = plain.apply(change);
-        recipe.entries = plain.entries;
-        recipe.cup = plain.cup;
-        recipe.shaker = plain.shaker;
-        recipe.strained = plain.strained;
-        recipe.drinking_temperature = plain.drinking_temperature;
-        recipe.menu_price = plain.menu_price;
-        changed
-    };
-    if changed {
-        Ok(())
-    } else {
-        Err(gone("line", change.target().map_or("", |id| id.as_str())))
-    }
+    put_change(recipe, version, change).map_err(|refused| match refused {
+        ChangeRefused::NoVersion(id) => gone("version", &id),
+        ChangeRefused::NoEntry(id) => gone("line", &id),
+        ChangeRefused::IdTaken(id) => EditError::Taken {
+            kind: "line",
+            id: id.to_string(),
+        },
+        ChangeRefused::GivesApprovedCup(id) => EditError::GivesApprovedCup {
+            version: recipe
+                .version(&id)
+                .map_or_else(|| id.to_string(), |version| version.name.clone()),
+        },
+    })
 }
 
 fn set_state(

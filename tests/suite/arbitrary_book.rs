@@ -393,7 +393,7 @@ fn carried(dice: &mut Dice) -> Carried {
     }
 }
 
-fn entry(dice: &mut Dice, id: LineId) -> Entry {
+pub(crate) fn entry(dice: &mut Dice, id: LineId) -> Entry {
     if dice.below(4) == 0 {
         return Entry::Instruction(Instruction {
             id,

@@ -214,7 +214,7 @@ fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
                 Change::DrinkingTemperature(Some(number)),
                 Change::MenuPrice(None),
             ] {
-                put_change(&mut recipe, &id, change);
+                let _ = put_change(&mut recipe, Some(&id), &change);
             }
         }
         _ => text.clone_into(&mut book.settings.note),

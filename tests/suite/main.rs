@@ -11,6 +11,7 @@ mod card_pages;
 mod card_screens;
 mod cards;
 mod cautions;
+mod change_laws;
 mod check_findings;
 mod claim_books;
 mod claim_cases;
