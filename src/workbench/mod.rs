@@ -11,6 +11,7 @@ mod opening;
 mod picker;
 mod published;
 mod recovery;
+mod redirect;
 mod save_outcome;
 mod saving;
 mod search;

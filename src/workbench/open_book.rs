@@ -7,12 +7,13 @@ use std::time::Duration;
 use super::derived::{BookStamp, Derived, Standard};
 use super::disk_change::DiskChange;
 use super::picker::{Asking, FilePicker, NoPicker, PickRequest, Polled};
+use super::redirect::redirect_from_approved;
 use super::saving::BookFile;
 use super::serving::Serving;
 use super::variations::Searches;
 use crate::balance::Balance;
 use crate::book::{
-    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, State, Version, VersionId,
+    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, Version, VersionId,
     resolve,
 };
 use crate::book_file;
@@ -440,20 +441,24 @@ impl Workbench {
     }
 
     pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
-        let edits = self.redirect_from_approved(edits);
-        let Some(first) = edits.last() else { return };
-        let label = if let (true, Edit::AddVersion { .. }) = (edits.len() > 1, first)
+        let (edits, draft) = redirect_from_approved(self.book(), edits);
+        // What was asked for last names the step; before it stands the draft that it goes into.
+        let Some(last) = edits.last() else { return };
+        let label = if edits.len() > 1
             && edits
                 .iter()
                 .all(|edit| matches!(edit, Edit::AddVersion { .. }))
         {
             format!("add {} versions", edits.len())
         } else {
-            first.label(self.book())
+            last.label(self.book())
         };
         let before = self.book().clone();
         match self.history.perform(label, edits, focus) {
-            Ok(()) => self.note_change(&before),
+            Ok(()) => {
+                self.show = draft.or(self.show.take());
+                self.note_change(&before);
+            }
             Err(error) => self.message = Some(Message::Failed(error.to_string())),
         }
     }
@@ -464,46 +469,6 @@ impl Workbench {
             self.keep_unsaved_work();
             self.compare_with_disk_again();
         }
-    }
-
-    /// Nothing approved is overwritten: a change to an approved version goes into a new draft that builds on it.
-    fn redirect_from_approved(&mut self, edits: Vec<Edit>) -> Vec<Edit> {
-        let Some((id, on)) = edits.iter().find_map(|edit| match edit {
-            Edit::Change {
-                recipe, version, ..
-            } => Some((recipe.clone(), version.clone())),
-            _ => None,
-        }) else {
-            return edits;
-        };
-        let Some(recipe) = self.book().recipe(&id).cloned() else {
-            return edits;
-        };
-        if recipe.state_of(on.as_ref()) != Some(State::Approved) {
-            return edits;
-        }
-        let (draft, version) = draft_on(&recipe, on.as_ref());
-        self.show = Some(Shown {
-            recipe: id.clone(),
-            version: Some(draft.clone()),
-        });
-        let mut redirected = vec![Edit::AddVersion {
-            recipe: id.clone(),
-            version,
-        }];
-        redirected.extend(edits.into_iter().map(|edit| match edit {
-            Edit::Change {
-                recipe,
-                version,
-                change,
-            } if recipe == id && version == on => Edit::Change {
-                recipe,
-                version: Some(draft.clone()),
-                change,
-            },
-            other => other,
-        }));
-        redirected
     }
 
     fn command(&mut self, command: Command) {

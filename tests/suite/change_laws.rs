@@ -8,9 +8,11 @@
 use std::fmt::Write as _;
 
 use evensip::book::{
-    Change, ChangeRefused, Entry, FindingKind, LineId, Place, Recipe, Resolved, State, VersionId,
-    put_change, resolve,
+    Book, Change, ChangeRefused, Entry, FindingKind, LineId, Place, Recipe, Resolved, State,
+    VersionId, put_change, resolve,
 };
+use evensip::edit::Edit;
+use evensip::workbench::{Action, Home, Workbench};
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
@@ -271,6 +273,92 @@ proptest! {
             if put_change(&mut recipe, version.as_ref(), &arbitrary::change(&mut dice)).is_err() {
                 prop_assert!(recipe == before, "seed {seed}");
             }
+        }
+    }
+}
+
+/// What a person may do to a recipe in one step.
+fn some_edit(dice: &mut Dice, recipe: &Recipe) -> Edit {
+    let (id, version) = (recipe.id.clone(), anywhere(dice));
+    match dice.below(12) {
+        0 => {
+            let mut new = arbitrary::version(dice);
+            // One that builds on a version that is missing, or on itself, is a finding and no version to approve.
+            new.builds_on = version.filter(|id| recipe.version(id).is_some());
+            new.id = VersionId::from_name("new", |id| recipe.version(id).is_some());
+            Edit::AddVersion {
+                recipe: id,
+                version: new,
+            }
+        }
+        1 => Edit::SetState {
+            recipe: id,
+            version,
+            state: dice.pick(&[
+                State::Draft,
+                State::OnTrial,
+                State::Approved,
+                State::Retired,
+            ]),
+        },
+        2 => Edit::Approve {
+            recipe: id,
+            approval: arbitrary::approval(dice),
+        },
+        3 => Edit::RemoveVersion {
+            recipe: id,
+            version: arbitrary::version_id(dice),
+        },
+        _ => Edit::Change {
+            recipe: id,
+            version,
+            change: arbitrary::change(dice),
+        },
+    }
+}
+
+proptest! {
+    #![proptest_config(config(1500))]
+
+    #[test]
+    fn what_is_approved_stays_whatever_is_edited(seed in any::<u64>()) {
+        let mut dice = Dice(seed);
+        let recipe = recipe(&mut dice);
+        let id = recipe.id.clone();
+        let mut book = Book::default();
+        book.recipes.put(recipe);
+        let mut workbench = Workbench::with_book(book, Home::Nowhere("any".into()));
+        for _ in 0..15 {
+            let before = workbench.book().recipe(&id).unwrap().clone();
+            let edits: Vec<Edit> =
+                (0..=dice.below(4)).map(|_| some_edit(&mut dice, &before)).collect();
+            let focus = "a line".to_owned();
+            workbench.perform(Action::Edit { edits: edits.clone(), focus });
+            let after = workbench.book().recipe(&id).unwrap().clone();
+            for (version, state, was) in everything(&before) {
+                // A version that is a draft again may change, and so may one that was taken away and added anew.
+                let is_opened = edits.iter().any(|edit| match edit {
+                    Edit::SetState { version: of, .. } => *of == version,
+                    Edit::RemoveVersion { version: of, .. } => Some(of) == version.as_ref(),
+                    _ => false,
+                });
+                let is_there = version.as_ref().is_none_or(|version| after.version(version).is_some());
+                if state == State::Approved && !is_opened && is_there {
+                    let is = resolve(&after, version.as_ref()).0;
+                    prop_assert!(
+                        was == is,
+                        "seed {}: {:?} after {:?}\nbefore\n{}after\n{}",
+                        seed, version, edits, story(&before), story(&after)
+                    );
+                }
+            }
+            let removes = |edit: &Edit| matches!(edit, Edit::RemoveVersion { .. });
+            if let Some(shown) = workbench.take_show()
+                && !edits.iter().any(removes)
+            {
+                prop_assert!(after.version(&shown.version.unwrap()).is_some());
+            }
+            workbench.perform(Action::Command(evensip::workbench::Command::CloseStep));
         }
     }
 }
