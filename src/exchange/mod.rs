@@ -4,6 +4,7 @@
 
 mod basis;
 mod field;
+mod in_grams;
 mod number;
 mod price_list;
 mod recipe_json_ld;
@@ -12,6 +13,7 @@ mod review;
 mod table;
 
 pub use field::{Field, Mapping, guess_mapping};
+pub use in_grams::{ForeignEntry, LineWithoutGrams, NoGrams};
 pub use number::{DecimalSign, decimal_sign_of, parse_foreign_number};
 pub use price_list::review_price_list;
 pub use recipe_json_ld::{JsonLdError, ReadIngredient, ReadRecipe, read_json_ld};

@@ -9,16 +9,24 @@
 
 use std::sync::Arc;
 
+use super::in_grams::{
+    ForeignEntry, LineWithoutGrams, in_grams as entries_in_grams, lines_in_grams,
+    without_grams_words,
+};
 use crate::balance::{
     Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
 };
 use crate::book::{
     Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
-    Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version, VersionId, Vessel,
-    VesselId, VesselKind,
+    Measure, MeasureId, Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version,
+    VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, apply_all};
+use crate::quantity::Grams;
 use crate::swap::{LineMove, bring_level};
+
+/// Step in which a volume is poured, ml (common practice, no source).
+const MILLILITRES: f64 = 5.0;
 
 /// How deep something house-made may be made of something house-made.
 const DEEPEST: usize = 8;
@@ -37,6 +45,17 @@ pub enum RecipeExchangeError {
         "the weight of {0} is not known; weigh the measure with it, so that another shop can do without yours"
     )]
     NoWeight(String),
+    /// Lines of the other shop that no one can weigh here.
+    #[error(
+        "“{recipe}” has lines that are not in grams: {}; ask the other shop for the file that “Recipe for another shop” writes, which has every line in grams",
+        without_grams_words(.lines)
+    )]
+    NotInGrams {
+        /// Name of the recipe.
+        recipe: String,
+        /// The lines.
+        lines: Vec<LineWithoutGrams>,
+    },
     /// The book that comes in holds something else.
     #[error(
         "the file holds {0} recipes with a cup; expected one, as another shop's “recipe for another shop” writes it"
@@ -196,8 +215,12 @@ pub struct ForeignRecipe {
     pub book: Book,
     /// The recipe.
     pub recipe: RecipeId,
-    /// Its lines, one for each ingredient, in order.
+    /// Its ingredients, one for each that is in a line or comes along with one, in order.
     pub lines: Vec<ForeignLine>,
+    /// Its latest approval, which is what is taken over.
+    pub approval: Approval,
+    /// The approved lines in grams, and the instructions between them.
+    pub entries: Vec<ForeignEntry>,
 }
 
 /// An ingredient of a recipe of another shop.
@@ -209,22 +232,33 @@ pub struct ForeignLine {
     pub name: String,
 }
 
-/// Reads a recipe of another shop from the book that it came in.
+/// Reads a recipe of another shop from the book that it came in: the lines of its latest approval.
 pub fn read_recipe(book: Book) -> Result<ForeignRecipe, RecipeExchangeError> {
+    let latest = |recipe: &Recipe| recipe.approvals.last().cloned();
+    let has_cup = |recipe: &Recipe| {
+        recipe.cup.is_some()
+            || latest(recipe).is_some_and(|approval| approval.resolved.cup.is_some())
+    };
     let served: Vec<&Arc<Recipe>> = book
         .recipes
         .iter()
-        .filter(|recipe| recipe.cup.is_some())
+        .filter(|recipe| has_cup(recipe))
         .collect();
     let [recipe] = served.as_slice() else {
         return Err(RecipeExchangeError::NotOneRecipe(served.len()));
     };
-    if recipe.approvals.is_empty() {
-        return Err(RecipeExchangeError::NotApproved(recipe.name.clone()));
-    }
+    let approval =
+        latest(recipe).ok_or_else(|| RecipeExchangeError::NotApproved(recipe.name.clone()))?;
     let id = recipe.id.clone();
+    let place = Place::Approval(id.clone(), recipe.approvals.len());
+    let approved = balance(&book, approval.resolved.clone(), &place);
+    let entries =
+        entries_in_grams(&book, &approved).map_err(|lines| RecipeExchangeError::NotInGrams {
+            recipe: recipe.name.clone(),
+            lines,
+        })?;
     let mut lines: Vec<ForeignLine> = Vec::new();
-    for ingredient in ingredients_of(&recipe.plain()) {
+    for ingredient in ingredients_of(&approval.resolved) {
         if lines.iter().all(|line| line.ingredient != ingredient) {
             let name = book
                 .ingredient(&ingredient)
@@ -236,6 +270,8 @@ pub fn read_recipe(book: Book) -> Result<ForeignRecipe, RecipeExchangeError> {
         book,
         recipe: id,
         lines,
+        approval,
+        entries,
     })
 }
 
@@ -380,10 +416,8 @@ pub fn arrival(
         .book
         .recipe(&foreign.recipe)
         .ok_or_else(|| RecipeExchangeError::NoRecipe(foreign.recipe.clone()))?;
-    let approval = theirs
-        .approvals
-        .last()
-        .ok_or_else(|| RecipeExchangeError::NotApproved(theirs.name.clone()))?;
+    let approval = &foreign.approval;
+    let approved = lines_in_grams(&approval.resolved, &foreign.entries);
     // Both shops' things in one book, theirs under ids that nothing of ours has.
     let mut both = book.clone();
     let renamed = put_theirs(&mut both, &foreign.book);
@@ -410,7 +444,7 @@ pub fn arrival(
     for ingredient in &added {
         both.ingredients.put(ingredient.clone());
     }
-    let standard_lines = renamed.resolved(&approval.resolved);
+    let standard_lines = renamed.resolved(&approved);
     let mapped = |id: &IngredientId| {
         mappings
             .iter()
@@ -423,7 +457,7 @@ pub fn arrival(
                 },
             )
     };
-    let lines = re_expressed(&both, book, foreign, &approval.resolved, &mapped);
+    let lines = re_expressed(&both, book, foreign, &mapped);
     let id = RecipeId::from_name(theirs.name.as_str(), |id| both.recipe(id).is_some());
     let mut recipe = plain_recipe(theirs, theirs.name.clone(), &lines);
     recipe.id = id.clone();
@@ -539,18 +573,18 @@ fn own_profile(part: &dyn Fn(Measurand) -> Option<f64>) -> Option<SugarProfile> 
 /// What their ids have become.
 struct Renamed {
     ingredients: Vec<(IngredientId, IngredientId)>,
+    measures: Vec<(MeasureId, MeasureId)>,
     vessels: Vec<(VesselId, VesselId)>,
+}
+
+fn new_id<I: Clone + PartialEq>(known: &[(I, I)], id: &I) -> I {
+    let found = known.iter().find(|(before, _)| before == id);
+    found.map_or_else(|| id.clone(), |(_, after)| after.clone())
 }
 
 impl Renamed {
     fn ingredient(&self, id: &IngredientId) -> IngredientId {
-        let found = self.ingredients.iter().find(|(before, _)| before == id);
-        found.map_or_else(|| id.clone(), |(_, after)| after.clone())
-    }
-
-    fn vessel(&self, id: &VesselId) -> VesselId {
-        let found = self.vessels.iter().find(|(before, _)| before == id);
-        found.map_or_else(|| id.clone(), |(_, after)| after.clone())
+        new_id(&self.ingredients, id)
     }
 
     fn resolved(&self, resolved: &Resolved) -> Resolved {
@@ -558,13 +592,27 @@ impl Renamed {
         for entry in &mut renamed.entries {
             if let Entry::Line(line) = entry {
                 line.ingredient = self.ingredient(&line.ingredient);
+                if let Amount::Count(_, measure) = &mut line.amount {
+                    *measure = new_id(&self.measures, measure);
+                }
                 if let Some(carried) = &mut line.carried {
                     carried.ingredient = self.ingredient(&carried.ingredient);
                 }
             }
         }
-        renamed.cup = renamed.cup.as_ref().map(|id| self.vessel(id));
-        renamed.shaker = renamed.shaker.as_ref().map(|id| self.vessel(id));
+        let vessel = |id: &VesselId| new_id(&self.vessels, id);
+        renamed.cup = renamed.cup.as_ref().map(vessel);
+        renamed.shaker = renamed.shaker.as_ref().map(vessel);
+        renamed
+    }
+
+    /// A measure of theirs, which their house-made batches are counted in.
+    fn measure(&self, measure: &Measure) -> Measure {
+        let mut renamed = measure.clone();
+        renamed.id = new_id(&self.measures, &measure.id);
+        for reading in &mut renamed.readings {
+            reading.ingredient = reading.ingredient.as_ref().map(|id| self.ingredient(id));
+        }
         renamed
     }
 }
@@ -572,6 +620,7 @@ impl Renamed {
 fn put_theirs(both: &mut Book, theirs: &Book) -> Renamed {
     let mut renamed = Renamed {
         ingredients: Vec::new(),
+        measures: Vec::new(),
         vessels: Vec::new(),
     };
     for item in &theirs.ingredients {
@@ -590,6 +639,15 @@ fn put_theirs(both: &mut Book, theirs: &Book) -> Renamed {
             ..(**item).clone()
         });
         renamed.vessels.push((item.id.clone(), id));
+    }
+    for item in &theirs.measures {
+        let id = MeasureId::from_name(item.id.as_str(), |id| {
+            both.measure(id).is_some() || renamed.measures.iter().any(|(_, known)| known == id)
+        });
+        renamed.measures.push((item.id.clone(), id));
+    }
+    for item in &theirs.measures {
+        both.measures.put(renamed.measure(item));
     }
     let mut recipes = Vec::new();
     for recipe in theirs.recipes.iter().filter(|recipe| recipe.cup.is_none()) {
@@ -618,22 +676,28 @@ fn re_expressed(
     both: &Book,
     ours: &Book,
     foreign: &ForeignRecipe,
-    approved: &Resolved,
     mapped: &dyn Fn(&IngredientId) -> IngredientId,
 ) -> Resolved {
-    let mut lines = approved.clone();
-    for entry in &mut lines.entries {
-        let Entry::Line(line) = entry else { continue };
-        let grams = line.amount.number().unwrap_or(0.0);
-        line.ingredient = mapped(&line.ingredient);
-        if let Some(carried) = &mut line.carried {
-            *carried = Carried {
-                ingredient: mapped(&carried.ingredient),
-                grams: carried.grams,
-            };
+    let approved = &foreign.approval.resolved;
+    let entries = foreign.entries.iter().map(|entry| match entry {
+        ForeignEntry::Instruction(instruction) => Entry::Instruction(instruction.clone()),
+        ForeignEntry::Line(theirs, grams) => {
+            let mut line = theirs.clone();
+            line.ingredient = mapped(&line.ingredient);
+            if let Some(carried) = &mut line.carried {
+                *carried = Carried {
+                    ingredient: mapped(&carried.ingredient),
+                    grams: carried.grams,
+                };
+            }
+            line.amount = amount_here(both, ours, &line, *grams);
+            Entry::Line(line)
         }
-        line.amount = amount_here(both, line, grams);
-    }
+    });
+    let mut lines = Resolved {
+        entries: entries.collect(),
+        ..approved.clone()
+    };
     let nearest = |id: &Option<VesselId>, kind: VesselKind| {
         let wanted = foreign.book.vessel(id.as_ref()?)?;
         let of_kind = ours.vessels.iter().filter(|vessel| vessel.kind == kind);
@@ -654,33 +718,43 @@ fn re_expressed(
     lines
 }
 
-/// So many grams in the measure that was weighed with the ingredient, in whole increments; else to 5 ml or 1 g.
-fn amount_here(book: &Book, line: &Line, grams: f64) -> Amount {
-    let Some(ingredient) = book.ingredient(&line.ingredient) else {
-        return Amount::Grams(grams);
+/// So many grams in the measure of ours that was weighed with the ingredient, in whole increments; else to 5 ml or 1 g. A little
+/// stays one increment; nothing stays nothing.
+fn amount_here(both: &Book, ours: &Book, line: &Line, grams: Grams) -> Amount {
+    let grams = grams.value();
+    let steps_of = |step: f64| {
+        if grams > 0.0 {
+            (grams / step).round().max(1.0)
+        } else {
+            0.0
+        }
+    };
+    let in_whole_grams = Amount::Grams(steps_of(1.0));
+    let Some(ingredient) = both.ingredient(&line.ingredient) else {
+        return in_whole_grams;
     };
     let mix = per_gram(ingredient, &mut Slots::default()).mix;
-    let celsius = line.temperature.unwrap_or(book.settings.room_temperature);
+    let celsius = line.temperature.unwrap_or(both.settings.room_temperature);
     let weighs = |amount: &Amount| {
-        let one = portion(book, ingredient, &mix, amount, celsius)?.grams;
+        let one = portion(both, ingredient, &mix, amount, celsius)?.grams;
         (one > 0.0).then_some(one)
     };
-    let weighed = book
+    let weighed = ours
         .measures
         .iter()
         .find(|measure| measure.calibration(Some(&ingredient.id)).is_some());
     if let Some(measure) = weighed
         && let Some(one) = weighs(&Amount::Count(1.0, measure.id.clone()))
     {
-        let steps = (grams / one / measure.step()).round().max(1.0);
+        let steps = steps_of(one * measure.step());
         return Amount::Count(steps * measure.step(), measure.id.clone());
     }
     let is_poured = !ingredient.form.is_dry()
         && !matches!(ingredient.form, Form::Ice | Form::Pieces | Form::Paste);
     if let (true, Some(one)) = (is_poured, weighs(&Amount::Millilitres(1.0))) {
-        return Amount::Millilitres(((grams / one / 5.0).round() * 5.0).max(5.0));
+        return Amount::Millilitres(steps_of(one * MILLILITRES) * MILLILITRES);
     }
-    Amount::Grams(grams.round().max(1.0))
+    in_whole_grams
 }
 
 /// Lines by id, for those who show what has become of each.

@@ -1,9 +1,10 @@
-//! Quantities with their unit in the type, and the two directions of text: what a person types and what a person reads.
+//! Numbers with units, and the two directions of text: what a person types and what a person reads.
 //!
 //! Conventions: mass in grams, volume in millilitres, temperature in degrees Celsius, energy in kilojoules.
 //! A conversion is named `wanted_from_given`.
 
 mod display_units;
+mod grams;
 mod number_text;
 mod rounding;
 mod translated_words;
@@ -13,6 +14,7 @@ mod unit_text;
 mod visible_text;
 
 pub use display_units::{DisplayUnits, ShownUnit, TemperatureUnit, VolumeUnit};
+pub use grams::Grams;
 pub use number_text::{
     NumberError, parse_number, show_compact, show_count, show_grouped, show_number,
 };
@@ -21,44 +23,6 @@ pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 pub use unit_text::parse_in_unit;
 pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};
-
-use std::fmt;
-
-/// Defines a quantity: a newtype over `f64` with its unit symbol.
-macro_rules! quantity {
-    ($(#[$doc:meta])* $name:ident, $unit:literal) => {
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
-        pub struct $name(pub f64);
-
-        impl $name {
-            /// The symbol that stands behind the number.
-            pub const UNIT: &'static str = $unit;
-        }
-
-        impl fmt::Display for $name {
-            fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-                write!(formatter, "{} {}", show_number(self.0, 1), Self::UNIT)
-            }
-        }
-    };
-}
-
-quantity!(
-    /// A mass in grams.
-    Grams,
-    "g"
-);
-quantity!(
-    /// A volume in millilitres.
-    Millilitres,
-    "ml"
-);
-quantity!(
-    /// A temperature in degrees Celsius.
-    Celsius,
-    "°C"
-);
 
 /// Kelvin at 0 °C.
 pub const KELVIN_AT_ZERO_CELSIUS: f64 = 273.15;

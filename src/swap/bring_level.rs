@@ -37,7 +37,12 @@ pub fn bring_level(
     let adjustable = lines.into_iter().filter_map(|line| {
         let mut found = Adjustable::new(book, line, false)?;
         let now = steps_in(line.amount.number()?, found.step);
-        let least = i32::from(line.role != Role::Sweetener);
+        let is_sweetener = line.role == Role::Sweetener;
+        if now == 0 && !is_sweetener {
+            // A line of nothing is there to be filled in by a person.
+            return None;
+        }
+        let least = i32::from(!is_sweetener);
         found.range.low = (now - REACH).max(least);
         found.range.high = now.max(least) + REACH;
         Some(found)

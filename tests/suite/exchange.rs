@@ -1,14 +1,17 @@
 //! What comes in: reviewed before it is taken, nothing guessed, nothing lost; and recipes that go from shop to shop.
 
 use evensip::balance::{Measurand, balance_version, standard_balance};
-use evensip::book::{Amount, Book, Entry, IngredientId, Nutrient, RecipeId};
+use evensip::book::{
+    Amount, Book, Carried, Change, Entry, IngredientId, Line, LineId, MeasureId, Nominal, Nutrient,
+    Recipe, RecipeId,
+};
 use evensip::book_file;
 use evensip::cards::{CardOptions, json_ld};
 use evensip::edit::{Edit, apply};
 use evensip::exchange::{
-    DecimalSign, Delimiter, MappedTo, Outcome, RecipeExchangeError, Review, arrival, edits_of,
-    guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table, review_price_list,
-    write_recipe,
+    DecimalSign, Delimiter, ForeignEntry, ForeignRecipe, MappedTo, NoGrams, Outcome,
+    RecipeExchangeError, Review, arrival, edits_of, guess_mapping, propose_mappings, read_json_ld,
+    read_recipe, read_table, review_price_list, write_recipe,
 };
 
 use crate::cards::drink;
@@ -421,4 +424,247 @@ fn what_no_shelf_has_is_added_with_its_composition() {
         read_recipe(Book::default()),
         Err(RecipeExchangeError::NotOneRecipe(0))
     ));
+}
+
+/// A book of whose drinks only one is left, approved as it stands, with its own measures.
+fn with_one_drink(book: &Book, id: &RecipeId) -> Book {
+    let mut one = book.clone();
+    for recipe in &book.recipes {
+        if recipe.cup.is_some() && recipe.id != *id {
+            one.recipes.remove(&recipe.id);
+        }
+    }
+    approved_as_it_stands(&one, id)
+}
+
+fn approved_as_it_stands(book: &Book, id: &RecipeId) -> Book {
+    let recipe = book.recipe(id).unwrap();
+    let approval = evensip::book::Approval {
+        version: None,
+        date: "2026-05-04".into(),
+        by: "Ida".into(),
+        reason: String::new(),
+        tasted_at: None,
+        resolved: recipe.plain(),
+    };
+    let edit = Edit::Approve {
+        recipe: id.clone(),
+        approval,
+    };
+    apply(book, &edit).unwrap()
+}
+
+fn grams_there(foreign: &ForeignRecipe) -> Vec<(Line, f64)> {
+    let lines = foreign.entries.iter().filter_map(|entry| match entry {
+        ForeignEntry::Line(line, grams) => Some((line.clone(), grams.value())),
+        ForeignEntry::Instruction(_) => None,
+    });
+    lines.collect()
+}
+
+/// Two scoops weigh what two scoops weigh there, whatever a scoop of ours holds.
+#[test]
+fn counts_and_millilitres_are_weighed_as_the_other_shop_weighs_them() {
+    let home = sample();
+    let first_steps = book_file::parse(include_str!("../../sample-books/first-steps.ron"))
+        .unwrap()
+        .0;
+    let mut taken = 0;
+    for book in [&home, &first_steps] {
+        // Our own measures hold twice as much, under the same ids.
+        let mut doubled = book.clone();
+        for measure in &book.measures {
+            let mut larger = measure.as_ref().clone();
+            for reading in &mut larger.readings {
+                reading.grams *= 2.0;
+            }
+            doubled.measures.put(larger);
+        }
+        for recipe in book.recipes.iter().filter(|recipe| recipe.cup.is_some()) {
+            let foreign = match read_recipe(with_one_drink(book, &recipe.id)) {
+                Ok(foreign) => foreign,
+                Err(RecipeExchangeError::NotInGrams { lines, .. }) => {
+                    assert!(!lines.is_empty());
+                    continue;
+                }
+                Err(error) => panic!("{}: {error}", recipe.id),
+            };
+            taken += 1;
+            let there = balance_version(book, recipe, None).unwrap();
+            for (line, grams) in grams_there(&foreign) {
+                let is_share =
+                    |share: &&evensip::balance::LineShare| share.line == line.id && !share.carried;
+                let share = there.lines.iter().find(is_share).unwrap();
+                assert!((share.grams.unwrap() - grams).abs() < 1e-9, "{}", line.id);
+            }
+            let mappings = propose_mappings(&doubled, &foreign);
+            let arrived = arrival(&doubled, &foreign, &mappings).unwrap();
+            let here = {
+                let after = apply(&doubled, &arrived.edit(&doubled).unwrap()).unwrap();
+                balance_version(&after, after.recipe(&arrived.recipe.id).unwrap(), None).unwrap()
+            };
+            for (line, grams) in grams_there(&foreign) {
+                if arrived.moves.iter().any(|moved| moved.line == line.id) {
+                    continue;
+                }
+                let share = here
+                    .lines
+                    .iter()
+                    .find(|share| share.line == line.id && !share.carried)
+                    .unwrap();
+                let (found, count) = (share.grams.unwrap(), share.count);
+                let step = match &arrived.line(&line.id).unwrap().amount {
+                    Amount::Count(_, measure) => doubled.measure(measure).unwrap().step(),
+                    Amount::Millilitres(_) => 5.0,
+                    _ => 1.0,
+                };
+                let one_step = found / count * step;
+                // Half a step off at most, or one step where that is more than there is.
+                assert!(
+                    (found - grams).abs() <= one_step / 2.0 + 1e-6 || grams < one_step,
+                    "{} of {}: {found} g instead of {grams} g",
+                    line.id,
+                    recipe.id
+                );
+            }
+        }
+    }
+    assert!(taken >= 5, "{taken}");
+}
+
+fn first_steps_drink() -> (Book, RecipeId) {
+    let book = book_file::parse(include_str!("../../sample-books/first-steps.ron"))
+        .unwrap()
+        .0;
+    let recipe = book.recipes.iter().find(|recipe| recipe.cup.is_some());
+    let id = recipe.unwrap().id.clone();
+    (book, id)
+}
+
+/// The drink with one line changed, and what is said of it.
+fn refused(change: impl FnOnce(&mut Book, &mut Recipe)) -> (Vec<NoGrams>, String) {
+    let (mut book, id) = first_steps_drink();
+    let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
+    change(&mut book, &mut recipe);
+    book.recipes.put(recipe);
+    let error = read_recipe(with_one_drink(&book, &id)).unwrap_err();
+    let text = error.to_string();
+    let RecipeExchangeError::NotInGrams { lines, .. } = error else {
+        panic!("{text}")
+    };
+    (lines.into_iter().map(|line| line.why).collect(), text)
+}
+
+fn counted_line(recipe: &Recipe) -> (LineId, IngredientId, MeasureId) {
+    recipe
+        .entries
+        .iter()
+        .filter_map(Entry::line)
+        .find_map(|line| match &line.amount {
+            Amount::Count(_, measure) => {
+                Some((line.id.clone(), line.ingredient.clone(), measure.clone()))
+            }
+            _ => None,
+        })
+        .unwrap()
+}
+
+fn set_amount(recipe: &mut Recipe, line: &LineId, amount: Amount) {
+    evensip::book::put_change(recipe, None, &Change::Amount(line.clone(), amount)).unwrap();
+}
+
+#[test]
+fn what_can_not_be_weighed_is_refused_with_its_line_and_what_to_do() {
+    for fill in [Amount::FillToRim, Amount::FillTo(300.0)] {
+        let (why, text) = refused(|_, recipe| {
+            let (line, ..) = counted_line(recipe);
+            set_amount(recipe, &line, fill);
+        });
+        assert_eq!(why, [NoGrams::Fills]);
+        assert!(text.contains("Recipe for another shop"), "{text}");
+    }
+    let (why, text) = refused(|book, recipe| {
+        let (line, _, measure) = counted_line(recipe);
+        book.measures.remove(&measure);
+        assert!(recipe.entries.iter().any(|entry| *entry.id() == line));
+    });
+    assert!(why.contains(&NoGrams::NoMeasure), "{text}");
+    // Called to hold 5 ml, and weighed by nobody: a guess is no weight.
+    let (why, _) = refused(|book, recipe| {
+        let (_, _, measure) = counted_line(recipe);
+        let mut unweighed = book.measure(&measure).unwrap().as_ref().clone();
+        unweighed.readings.clear();
+        unweighed.nominal = Some(Nominal::Volume(5.0));
+        book.measures.put(unweighed);
+    });
+    assert!(why.contains(&NoGrams::NotWeighed));
+    let (why, _) = refused(|book, recipe| {
+        let (line, ingredient, _) = counted_line(recipe);
+        let mut powder = book.ingredient(&ingredient).unwrap().as_ref().clone();
+        powder.form = evensip::book::Form::Powder;
+        powder.bulk_density = None;
+        book.ingredients.put(powder);
+        set_amount(recipe, &line, Amount::Millilitres(10.0));
+    });
+    assert_eq!(why, [NoGrams::NoDensity]);
+    let (why, _) = refused(|_, recipe| {
+        let (line, ..) = counted_line(recipe);
+        set_amount(recipe, &line, Amount::Grams(-1.0));
+    });
+    assert_eq!(why, [NoGrams::NoAmount]);
+}
+
+#[test]
+fn the_approved_lines_are_taken_over_with_their_syrups_and_nothing_stays_nothing() {
+    let (book, id) = first_steps_drink();
+    let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
+    let (line, ingredient, measure) = counted_line(&recipe);
+    set_amount(&mut recipe, &line, Amount::Count(0.0, measure));
+    let other = recipe
+        .entries
+        .iter()
+        .filter_map(Entry::line)
+        .find(|other| other.id != line)
+        .unwrap()
+        .id
+        .clone();
+    let carried = Carried {
+        ingredient,
+        grams: 12.5,
+    };
+    let comes_along = Change::Carried(other.clone(), Some(carried.clone()));
+    evensip::book::put_change(&mut recipe, None, &comes_along).unwrap();
+    let mut with_recipe = book.clone();
+    with_recipe.recipes.put(recipe.clone());
+    let approved = with_one_drink(&with_recipe, &id);
+    // What was changed since the approval is the other shop's draft.
+    let mut changed = approved.recipe(&id).unwrap().as_ref().clone();
+    set_amount(&mut changed, &other, Amount::Grams(999.0));
+    changed.entries.truncate(2);
+    let mut later = approved.clone();
+    later.recipes.put(changed);
+    let foreign = read_recipe(later).unwrap();
+    assert_eq!(
+        grams_there(&foreign),
+        grams_there(&read_recipe(approved).unwrap())
+    );
+    let mappings = propose_mappings(&book, &foreign);
+    let arrived = arrival(&book, &foreign, &mappings).unwrap();
+    let lines = recipe.entries.iter().filter_map(Entry::line).count();
+    assert_eq!(
+        arrived
+            .recipe
+            .entries
+            .iter()
+            .filter_map(Entry::line)
+            .count(),
+        lines
+    );
+    assert_eq!(arrived.line(&other).unwrap().carried, Some(carried));
+    let nothing = arrived.line(&line).unwrap();
+    let is_sweetener = nothing.role == evensip::book::Role::Sweetener;
+    assert!(
+        nothing.amount.number() == Some(0.0) || is_sweetener,
+        "{nothing:?}"
+    );
 }
