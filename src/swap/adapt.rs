@@ -5,12 +5,13 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, balance, balance_version, difference, standard_balance};
 use crate::book::{
-    Axis, Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId, resolve,
+    Axis, Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId,
+    differences_between, resolve,
 };
 use crate::edit::Edit;
 use crate::optimiser::Status;
 
-use super::changes::{LineMove, changes_between, line_moves, with_amounts};
+use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
 use super::impossible::impossible_reason;
 use super::problem::{Problem, ProblemInput, run};
@@ -130,7 +131,7 @@ impl<'book> Origin<'book> {
         aim(&mut difference, aimed);
         Ok(Adapted {
             moves: line_moves(&self.resolved, &self.resolved, &adapted.resolved),
-            changes: changes_between(&self.resolved, &adapted.resolved),
+            changes: differences_between(&self.resolved, &adapted.resolved).changes,
             difference,
             balance: Arc::new(adapted),
             explanation: String::new(),

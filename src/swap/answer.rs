@@ -5,12 +5,14 @@ use std::sync::Arc;
 use crate::balance::{
     Balance, Difference, Measurand, balance, balance_version, difference, standard_balance,
 };
-use crate::book::{Book, Change, LineId, Place, Recipe, Resolved, VersionId, resolve};
+use crate::book::{
+    Book, Change, LineId, Place, Recipe, Resolved, VersionId, differences_between, resolve,
+};
 use crate::edit::Edit;
 use crate::optimiser::{Outcome, Status};
 
 use super::adapt::new_version;
-use super::changes::{LineMove, changes_between, line_moves, with_amounts};
+use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
 use super::explain::{explain, gap_reason, short_reason};
 use super::impossible::{diet_reason, impossible_reason, trace_reasons};
@@ -135,7 +137,7 @@ pub fn answer_watched(
         question: question.clone(),
         demands: demands.clone(),
         plain_difference: difference(&book.settings, &standard, &plain_balance),
-        plain_changes: changes_between(&resolved, &plain_balance.resolved),
+        plain_changes: differences_between(&resolved, &plain_balance.resolved).changes,
         standard: Arc::new(standard),
         standard_is_approved: approved,
         plain: Arc::new(plain_balance),
@@ -341,7 +343,7 @@ impl Suggesting<'_> {
             also,
             point: point.to_vec(),
             explanation: explain(self.book, answer, kind, &moves, &balance, &difference),
-            changes: changes_between(self.resolved, &balance.resolved),
+            changes: differences_between(self.resolved, &balance.resolved).changes,
             within_scatter: difference.within_scatter(),
             moves,
             balance: Arc::new(balance),

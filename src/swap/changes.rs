@@ -1,4 +1,4 @@
-//! From amounts to changes: the lines of a candidate, what moved, and the edits that keep it.
+//! From amounts to lines: the lines of a candidate, and what moved.
 
 use crate::book::{Amount, Change, Entry, LineId, Resolved, Stage};
 
@@ -94,38 +94,4 @@ pub(super) fn line_moves(
         moved.from.as_ref().and_then(Amount::number) != moved.to.as_ref().and_then(Amount::number)
     });
     moves
-}
-
-/// The changes that make one set of lines of the other; both come from the same version.
-pub(super) fn changes_between(before: &Resolved, after: &Resolved) -> Vec<Change> {
-    let mut changes = Vec::new();
-    let mut previous: Option<LineId> = None;
-    for entry in &after.entries {
-        if let Entry::Line(line) = entry {
-            match before.line(&line.id) {
-                None => changes.push(Change::Add(previous.clone(), entry.clone())),
-                Some(old) => {
-                    if old.ingredient != line.ingredient {
-                        changes.push(Change::Ingredient(line.id.clone(), line.ingredient.clone()));
-                    }
-                    if old.amount != line.amount {
-                        changes.push(Change::Amount(line.id.clone(), line.amount.clone()));
-                    }
-                    if old.temperature != line.temperature {
-                        changes.push(Change::Temperature(line.id.clone(), line.temperature));
-                    }
-                }
-            }
-        }
-        previous = Some(entry.id().clone());
-    }
-    let gone = before.lines().filter(|line| after.line(&line.id).is_none());
-    changes.extend(gone.map(|line| Change::Remove(line.id.clone())));
-    if before.cup != after.cup {
-        changes.extend(after.cup.clone().map(Change::Cup));
-    }
-    if before.shaker != after.shaker {
-        changes.push(Change::Shaker(after.shaker.clone()));
-    }
-    changes
 }

@@ -3,10 +3,10 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, balance, difference};
-use crate::book::{Book, Change, Place, resolve};
+use crate::book::{Book, Change, Place, differences_between, resolve};
 
 use super::answer::Answer;
-use super::changes::{changes_between, with_amounts};
+use super::changes::with_amounts;
 use super::impossible::sentence;
 use super::problem::{Problem, ProblemInput};
 
@@ -53,7 +53,7 @@ impl Answer {
         let (before, _) = resolve(recipe, self.question.version.as_ref());
         Some(Nearby {
             point: point.to_vec(),
-            changes: changes_between(&before, &balance.resolved),
+            changes: differences_between(&before, &balance.resolved).changes,
             within_scatter: difference.within_scatter(),
             obstacle: obstacle.map(|obstacle| sentence(book, &obstacle, &balance)),
             difference,
