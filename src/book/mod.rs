@@ -6,6 +6,7 @@
 mod approval_history;
 mod changes_between;
 mod contents;
+mod day;
 mod difference;
 mod field_differences;
 mod finding;
@@ -28,6 +29,7 @@ mod wording;
 pub use approval_history::ApprovalRecord;
 pub use changes_between::{Differences, differences_between};
 pub use contents::EverythingIn;
+pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
 pub use finding::{Finding, FindingKind, Place, Severity};
 pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};

@@ -20,7 +20,9 @@ use std::process::ExitCode;
 
 use clap::{Args, Parser, Subcommand};
 
-use crate::book::{Book, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest};
+use crate::book::{
+    Book, Day, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest,
+};
 use crate::book_file;
 use crate::quantity::{excerpt, visible};
 
@@ -232,8 +234,8 @@ pub struct BringInArguments {
     /// Read numbers with a decimal comma; guessed when not given
     #[arg(long)]
     decimal_comma: bool,
-    /// Day of prices that state none
-    #[arg(long, value_name = "DAY")]
+    /// Day of prices that state none, as 2026-05-04
+    #[arg(long, value_name = "DAY", value_parser = day)]
     date: Option<String>,
     /// What stands for an ingredient of another shop, as THEIRS=OURS; nothing behind the sign adds theirs
     #[arg(long = "map", value_name = "THEIRS=OURS")]
@@ -245,6 +247,14 @@ fn amount(text: &str) -> Result<f64, String> {
     match text.parse::<f64>() {
         Ok(number) if number.is_finite() && number >= 0.0 => Ok(number),
         _ => Err("expected a number from 0 up, such as 7.5".to_owned()),
+    }
+}
+
+/// A day of the calendar.
+fn day(text: &str) -> Result<String, String> {
+    match Day::from_text(text) {
+        Some(_) => Ok(text.to_owned()),
+        None => Err("expected a day such as 2026-05-04".to_owned()),
     }
 }
 

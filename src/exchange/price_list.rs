@@ -11,8 +11,8 @@ use super::number::{DecimalSign, parse_foreign_number};
 use super::review::{Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
-    Book, Composition, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
-    Role,
+    Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
+    Price, Role,
 };
 use crate::quantity::{KILOJOULES_PER_KILOCALORIE, excerpt, show_compact, show_number};
 
@@ -375,7 +375,7 @@ impl RowReader<'_> {
         let stated = self.text(Field::PriceDate);
         let stated = if stated.is_empty() {
             date.to_owned()
-        } else if is_day(&stated) {
+        } else if Day::from_text(&stated).is_some() {
             stated
         } else {
             self.doubt(Field::PriceDate, "expected a day such as 2026-05-04");
@@ -558,18 +558,4 @@ fn change(word: &str, before: Option<f64>, after: f64, unit: &str) -> String {
         before.map_or_else(|| "not stated".to_owned(), words),
         words(after)
     )
-}
-
-/// `2026-05-04`.
-fn is_day(text: &str) -> bool {
-    let parts: Vec<&str> = text.split('-').collect();
-    let number = |text: &str| text.parse::<u32>().ok();
-    match parts.as_slice() {
-        [year, month, day] if year.len() == 4 && month.len() == 2 && day.len() == 2 => {
-            number(year).is_some()
-                && number(month).is_some_and(|month| (1..=12).contains(&month))
-                && number(day).is_some_and(|day| (1..=31).contains(&day))
-        }
-        _ => false,
-    }
 }

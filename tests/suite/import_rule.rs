@@ -62,7 +62,12 @@ const ALLOWED: [(&str, &[&str]); 12] = [
 ];
 
 /// Words that only some places may use, and why.
-const RESERVED: [(&str, &[&str], &str); 5] = [
+const RESERVED: [(&str, &[&str], &str); 6] = [
+    (
+        "jiff",
+        &["book", "book_file", "workbench"],
+        "the book knows the calendar, the workbench and its files the clock",
+    ),
     ("egui", &["ui"], "only the screen knows egui"),
     ("eframe", &["ui"], "only the screen knows eframe"),
     (
@@ -193,7 +198,9 @@ fn the_engine_has_no_clock_and_no_chance() {
                 "HashMap",
                 "HashSet",
                 "std::thread",
-                "jiff",
+                "jiff::Zoned",
+                "jiff::Timestamp",
+                "jiff::tz",
             ] {
                 assert!(
                     !uses(&code, word),

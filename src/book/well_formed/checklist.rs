@@ -3,12 +3,11 @@
 use std::collections::BTreeSet;
 
 use crate::book::{
-    Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest,
+    Day, Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest,
 };
 use crate::quantity::{excerpt, is_hidden, show_compact};
 
 use super::NAME;
-use super::date::CalendarDate;
 
 /// How many findings are listed. Whoever has more has another problem than the next one.
 const LISTED: usize = 2000;
@@ -136,7 +135,7 @@ impl Checklist {
 
     pub(super) fn date(&mut self, place: Place, text: Option<&str>) {
         if let Some(text) = text
-            && CalendarDate::from_text(text).is_none()
+            && Day::from_text(text).is_none()
         {
             let found = text
                 .chars()

@@ -6,7 +6,6 @@ mod checklist;
 mod claims;
 mod composition;
 mod counter;
-mod date;
 mod density;
 mod energy;
 mod house_made;

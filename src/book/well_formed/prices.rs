@@ -1,8 +1,7 @@
 //! Prices that are older than the rest of the book.
 
 use super::checklist::Checklist;
-use super::date::CalendarDate;
-use crate::book::{Book, FindingKind, Place};
+use crate::book::{Book, Day, FindingKind, Place};
 
 /// A price older than this, in months, is worth a call to the supplier (common practice, no source).
 const STALE_MONTHS: u32 = 12;
@@ -17,7 +16,7 @@ pub(super) fn check_age(book: &Book, list: &mut Checklist) {
         let Some(text) = item.price.as_ref().and_then(|price| price.date.as_deref()) else {
             continue;
         };
-        let Some(months) = CalendarDate::from_text(text).map(|day| day.months_until(today)) else {
+        let Some(months) = Day::from_text(text).map(|day| day.months_until(today)) else {
             continue;
         };
         if months >= STALE_MONTHS {
@@ -32,7 +31,7 @@ pub(super) fn check_age(book: &Book, list: &mut Checklist) {
 }
 
 /// The newest day of a price, a reading or an approval.
-fn newest_day(book: &Book) -> Option<(CalendarDate, &str)> {
+fn newest_day(book: &Book) -> Option<(Day, &str)> {
     let prices = book
         .ingredients
         .iter()
@@ -50,6 +49,6 @@ fn newest_day(book: &Book) -> Option<(CalendarDate, &str)> {
     prices
         .chain(readings)
         .chain(approvals)
-        .filter_map(|text| Some((CalendarDate::from_text(text)?, text)))
+        .filter_map(|text| Some((Day::from_text(text)?, text)))
         .max()
 }

@@ -8,7 +8,7 @@ use egui::{
     vec2,
 };
 
-use crate::book::{Evidence, Figure};
+use crate::book::{Day, Evidence, Figure};
 use crate::edit::Edit;
 use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_number};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
@@ -637,19 +637,7 @@ pub(super) fn date(text: &str) -> Result<Option<String>, String> {
     if text.is_empty() {
         return Ok(None);
     }
-    let parts: Vec<&str> = text.split('-').collect();
-    let number = |part: &str, digits: usize| {
-        let is_number = part.len() == digits && part.chars().all(|digit| digit.is_ascii_digit());
-        if is_number {
-            part.parse::<u32>().ok()
-        } else {
-            None
-        }
-    };
-    let is_day = matches!(parts.as_slice(), [year, month, day] if number(year, 4).is_some()
-        && number(month, 2).is_some_and(|month| (1..=12).contains(&month))
-        && number(day, 2).is_some_and(|day| (1..=31).contains(&day)));
-    if is_day {
+    if Day::from_text(text).is_some() {
         Ok(Some(text.to_owned()))
     } else {
         Err(format!(
@@ -685,6 +673,7 @@ mod tests {
         for text in [
             "4.5.2026",
             "2026-13-01",
+            "2026-02-31",
             "2026-05-40",
             "2026-5-4",
             "yesterday",
