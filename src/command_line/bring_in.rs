@@ -10,7 +10,7 @@ use crate::book::{Book, IngredientId};
 use crate::book_file;
 use crate::edit::{Edit, EditError, apply};
 use crate::exchange::{
-    DecimalSign, Delimiter, LineMapping, MappedTo, Outcome, Review, arrival, decimal_sign_of,
+    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Outcome, Review, arrival,
     edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
     review_price_list,
 };
@@ -69,25 +69,21 @@ fn price_list(
     let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
     let table = read_table(bytes, delimiter).map_err(|error| Failure::Book(error.to_string()))?;
     let mapping = guess_mapping(&table.headings);
-    let numbers = table.rows.iter().flat_map(|(_, cells)| {
-        cells
-            .iter()
-            .zip(&mapping.columns)
-            .filter(|(_, field)| field.is_some_and(crate::exchange::Field::is_number))
-            .map(|(cell, _)| cell.as_str())
-    });
-    let sign = if arguments.decimal_comma {
-        DecimalSign::Comma
-    } else {
-        decimal_sign_of(numbers).unwrap_or(DecimalSign::Point)
+    let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
+        (true, _) => Some(DecimalSign::Comma),
+        (false, true) => Some(DecimalSign::Point),
+        (false, false) => None,
     };
+    let signs = DecimalSigns::of(&table, &mapping, chosen);
     let date = arguments.date.as_deref().unwrap_or_default();
-    let review = review_price_list(book, &table, &mapping, sign, date);
+    let review = review_price_list(book, &table, &mapping, &signs, date);
     let mut text = format!(
         "{} rows, {} between cells, decimal {}, {}\n",
         table.rows.len(),
         table.delimiter.words(),
-        sign.words(),
+        chosen
+            .or(signs.found)
+            .map_or("sign not told by the numbers", DecimalSign::words),
         table.encoding.words()
     );
     for (heading, field) in table.headings.iter().zip(&mapping.columns) {

@@ -12,7 +12,7 @@ use super::{
 };
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
-use crate::quantity::show_number;
+use crate::quantity::{parse_up_to, show_number};
 use crate::swap::{Ladder, Level, Rung, ladder, move_words};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
@@ -38,7 +38,7 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
     let level = |text: &String| {
         let parts = text
             .split_once('=')
-            .and_then(|(name, percent)| Some((name, percent.parse::<f64>().ok()?)));
+            .and_then(|(name, percent)| Some((name, parse_up_to(percent, 200.0).ok()?)));
         match parts {
             Some((name, percent)) if (0.0..=200.0).contains(&percent) => Ok(Level {
                 name: name.to_owned(),

@@ -24,7 +24,7 @@ use crate::book::{
     Book, Day, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest,
 };
 use crate::book_file;
-use crate::quantity::{excerpt, visible};
+use crate::quantity::{NumberError, excerpt, parse_number, visible};
 
 /// The arguments of the program.
 #[derive(Debug, Parser)]
@@ -231,9 +231,12 @@ pub struct BringInArguments {
     /// The sign between cells: comma, semicolon, tab or vertical bar; guessed when none is given
     #[arg(long)]
     delimiter: Option<String>,
-    /// Read numbers with a decimal comma; guessed when not given
-    #[arg(long)]
+    /// Read numbers with a decimal comma; told from the numbers when not given
+    #[arg(long, conflicts_with = "decimal_point")]
     decimal_comma: bool,
+    /// Read numbers with a decimal point; told from the numbers when not given
+    #[arg(long)]
+    decimal_point: bool,
     /// Day of prices that state none, as 2026-05-04
     #[arg(long, value_name = "DAY", value_parser = day)]
     date: Option<String>,
@@ -244,8 +247,9 @@ pub struct BringInArguments {
 
 /// A finite number from zero up.
 fn amount(text: &str) -> Result<f64, String> {
-    match text.parse::<f64>() {
-        Ok(number) if number.is_finite() && number >= 0.0 => Ok(number),
+    match parse_number(text) {
+        Ok(number) if number >= 0.0 => Ok(number),
+        Err(error @ NumberError::Ambiguous { .. }) => Err(error.to_string()),
         _ => Err("expected a number from 0 up, such as 7.5".to_owned()),
     }
 }

@@ -13,6 +13,7 @@ use crate::book::{
     Allergen, Amount, Book, IngredientId, Line, LineId, Recipe, Resolved, TemperatureWindow,
     resolve,
 };
+use crate::quantity::parse_number;
 use crate::swap::{
     Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
     move_words,
@@ -142,11 +143,7 @@ fn range(text: &str) -> Option<(Option<f64>, Option<f64>)> {
     let (from, to) = text.split_once("..")?;
     let end = |text: &str| match text.trim() {
         "" => Some(None),
-        number => number
-            .parse::<f64>()
-            .ok()
-            .filter(|number| number.is_finite())
-            .map(Some),
+        number => parse_number(number).ok().map(Some),
     };
     Some((end(from)?, end(to)?))
 }

@@ -243,13 +243,18 @@ fn heading_and_unit(heading: &str) -> (String, String) {
     }
 }
 
+/// Units that a heading may end with, without brackets.
+const UNITS: [&str; 13] = [
+    "g", "mg", "kg", "oz", "lb", "ml", "l", "kj", "kcal", "%", "€", "$", "£",
+];
+
 fn words_and_unit(heading: &str) -> (String, String) {
     if let Some((words, rest)) = heading.split_once(['(', '[']) {
         let unit = rest.trim_end_matches([')', ']']).trim();
         return (words.trim().to_owned(), unit.to_owned());
     }
     if let Some((words, unit)) = heading.rsplit_once([',', '/', ' ', '_'])
-        && ["g", "mg", "kg", "ml", "l", "kj", "kcal", "%", "€", "$", "£"].contains(&unit.trim())
+        && UNITS.contains(&unit.trim())
     {
         let words = words.trim().trim_end_matches([',', '/']);
         return (words.replace('_', " "), unit.trim().to_owned());

@@ -12,9 +12,10 @@ mod recipe_of_shop;
 mod review;
 mod table;
 
+pub use crate::quantity::DecimalSign;
 pub use field::{Field, Mapping, guess_mapping};
 pub use in_grams::{ForeignEntry, LineWithoutGrams, NoGrams};
-pub use number::{DecimalSign, decimal_sign_of, parse_foreign_number};
+pub use number::{DecimalSigns, number_and_unit};
 pub use price_list::review_price_list;
 pub use recipe_json_ld::{JsonLdError, ReadIngredient, ReadRecipe, read_json_ld};
 pub use recipe_of_shop::{

@@ -1,95 +1,82 @@
-//! Numbers as spreadsheets of many countries write them.
+//! Numbers as the cells of a table hold them: with a unit or a currency before or behind.
 
-/// The sign before the decimals.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum DecimalSign {
-    /// `1.5`
-    Point,
-    /// `1,5`
-    Comma,
+use super::field::{Field, Mapping};
+use super::table::TextTable;
+use crate::quantity::{DecimalSign, NumberError, decimal_sign_of, parse_with_sign};
+
+/// The decimal signs of a table.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct DecimalSigns {
+    /// What a person says of the whole table.
+    pub chosen: Option<DecimalSign>,
+    /// What the numbers of the whole table tell, when they agree.
+    pub found: Option<DecimalSign>,
+    /// What the numbers of each column tell.
+    columns: Vec<Option<DecimalSign>>,
 }
 
-impl DecimalSign {
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Point => "point (1.5)",
-            Self::Comma => "comma (1,5)",
-        }
-    }
-
-    fn character(self) -> char {
-        match self {
-            Self::Point => '.',
-            Self::Comma => ',',
-        }
-    }
-}
-
-/// The decimal sign that texts use: a sign that stands last in a number with both decides; so does one that is not
-/// followed by exactly three digits. `None` when nothing decides.
-pub fn decimal_sign_of<'text>(texts: impl IntoIterator<Item = &'text str>) -> Option<DecimalSign> {
-    let (mut points, mut commas) = (0_usize, 0_usize);
-    for text in texts {
-        let last = |sign: char| text.rfind(sign);
-        let decides = |at: usize, sign: char| {
-            let digits = text[at + 1..]
-                .chars()
-                .take_while(char::is_ascii_digit)
-                .count();
-            text.matches(sign).count() == 1 && (1..=4).contains(&digits) && digits != 3
+impl DecimalSigns {
+    /// What the numbers of a table tell. A cell such as `1.250` tells nothing; `12,50` in its column does.
+    pub fn of(table: &TextTable, mapping: &Mapping, chosen: Option<DecimalSign>) -> Self {
+        let is_number = |at: &usize| {
+            mapping
+                .columns
+                .get(*at)
+                .copied()
+                .flatten()
+                .is_some_and(Field::is_number)
         };
-        match (last('.'), last(',')) {
-            (Some(point), Some(comma)) if point > comma => points += 1,
-            (Some(_), Some(_)) => commas += 1,
-            (Some(at), None) if decides(at, '.') => points += 1,
-            (None, Some(at)) if decides(at, ',') => commas += 1,
-            _ => {}
+        let cells = |at: usize| {
+            let cells = table
+                .rows
+                .iter()
+                .filter_map(move |(_, cells)| cells.get(at));
+            cells.map(String::as_str)
+        };
+        let numbers = || (0..mapping.columns.len()).filter(is_number);
+        Self {
+            chosen,
+            found: decimal_sign_of(numbers().flat_map(cells)),
+            columns: (0..mapping.columns.len())
+                .map(|at| is_number(&at).then(|| decimal_sign_of(cells(at)))?)
+                .collect(),
         }
     }
-    match points.cmp(&commas) {
-        std::cmp::Ordering::Greater => Some(DecimalSign::Point),
-        std::cmp::Ordering::Less => Some(DecimalSign::Comma),
-        std::cmp::Ordering::Equal => None,
+
+    /// The sign in a column: the one that a person chose, that of the column, or that of the table.
+    pub(super) fn in_column(&self, at: usize) -> Option<DecimalSign> {
+        let of_column = || self.columns.get(at).copied().flatten();
+        self.chosen.or_else(of_column).or(self.found)
     }
 }
 
-/// A number with the unit or currency behind or before it: "1.234,56 €" is 1234.56 and "€".
-///
-/// `None` when there is no number, or more than one, or a thousands sign stands where none can.
-pub fn parse_foreign_number(text: &str, sign: DecimalSign) -> Option<(f64, String)> {
+/// A number with the unit or currency behind or before it: "1.234,56 €" is 1234.56 and "€". Without a decimal sign, a number that
+/// may be a thousand or one is refused.
+pub fn number_and_unit(
+    text: &str,
+    sign: Option<DecimalSign>,
+) -> Result<(f64, String), NumberError> {
     let text = text.trim();
-    let first = text.find(|letter: char| letter.is_ascii_digit())?;
-    let last = text.rfind(|letter: char| letter.is_ascii_digit())?;
-    let (before, rest) = text.split_at(first);
-    let (digits, after) = rest.split_at(last - first + 1);
-    let negative = before.trim_end().ends_with(['-', '−']);
-    let decimal = sign.character();
-    let (whole, fraction) = match digits.split_once(decimal) {
-        Some((whole, fraction)) => (whole, fraction),
-        None => (digits, ""),
+    let is_digit = |c: char| c.is_ascii_digit() || is_fraction(c);
+    let (Some(first), Some(last)) = (text.find(is_digit), text.rfind(is_digit)) else {
+        return parse_with_sign(text, sign).map(|number| (number, String::new()));
     };
-    if !fraction.chars().all(|letter| letter.is_ascii_digit()) {
-        return None;
-    }
-    let groups: Vec<&str> = whole
-        .split(['.', ',', '\'', '’', ' ', '\u{a0}', '\u{202f}'])
-        .collect();
-    let thousands = groups.len() == 1
-        || groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3);
-    let all_digits = groups
-        .iter()
-        .all(|group| !group.is_empty() && group.chars().all(|letter| letter.is_ascii_digit()));
-    if !thousands || !all_digits {
-        return None;
-    }
-    let number: f64 = format!("{}.{fraction}0", groups.concat()).parse().ok()?;
-    let beside = format!(
-        "{}{}",
-        before.trim().trim_end_matches(['-', '−', '+']),
-        after.trim()
-    );
-    Some((if negative { -number } else { number }, beside))
+    let end = last + text[last..].chars().next().map_or(0, char::len_utf8);
+    // ".5" begins before its first digit.
+    let begin = match text[..first].char_indices().next_back() {
+        Some((at, '.' | ',')) => at,
+        _ => first,
+    };
+    let (before, after) = (&text[..begin], &text[end..]);
+    let number = parse_with_sign(&text[begin..end], sign)?;
+    let is_negative = before.trim_end().ends_with(['-', '−']);
+    let before = before.trim().trim_end_matches(['-', '−', '+']);
+    let beside = format!("{before}{}", after.trim());
+    Ok((if is_negative { -number } else { number }, beside))
+}
+
+fn is_fraction(c: char) -> bool {
+    matches!(c, '½' | '¼' | '¾' | '⅓' | '⅔' | '⅛' | '⅜' | '⅝' | '⅞')
 }
 
 #[cfg(test)]
@@ -97,38 +84,36 @@ mod tests {
     use super::*;
 
     #[test]
-    fn numbers_of_many_countries_are_read() {
+    fn numbers_of_many_countries_are_read_with_what_stands_beside_them() {
         use DecimalSign::{Comma, Point};
         for (text, sign, number, beside) in [
-            ("1.5", Point, 1.5, ""),
-            ("1,5", Comma, 1.5, ""),
-            ("1.234,56 €", Comma, 1234.56, "€"),
-            ("$1,234.56", Point, 1234.56, "$"),
-            ("1 234,5 g", Comma, 1234.5, "g"),
-            ("1'000.00", Point, 1000.0, ""),
-            ("-3", Point, -3.0, ""),
-            ("2 kg", Point, 2.0, "kg"),
+            ("1.5", Some(Point), 1.5, ""),
+            ("1,5", None, 1.5, ""),
+            ("1.234,56 €", None, 1234.56, "€"),
+            ("$1,234.56", None, 1234.56, "$"),
+            ("1 234,5 g", Some(Comma), 1234.5, "g"),
+            ("1'000.00", Some(Point), 1000.0, ""),
+            ("-3", None, -3.0, ""),
+            ("2 kg", None, 2.0, "kg"),
+            ("1½ kg", None, 1.5, "kg"),
+            ("€ .5", None, 0.5, "€"),
+            ("1.250 g", Some(Comma), 1250.0, "g"),
+            ("1.250 g", Some(Point), 1.25, "g"),
         ] {
-            let (read, unit) = parse_foreign_number(text, sign).unwrap();
+            let (read, unit) = number_and_unit(text, sign).unwrap();
             assert!((read - number).abs() < 1e-9, "{text}: {read}");
             assert_eq!(unit, beside, "{text}");
         }
         for (text, sign) in [
-            ("", Point),
-            ("none", Point),
-            ("1,5", Point),
-            ("1.2.3", Comma),
-            ("3 x 4", Point),
-            ("12 bis 15", Comma),
+            ("", None),
+            ("none", None),
+            ("12,50", Some(Point)),
+            ("1.2.3", Some(Comma)),
+            ("3 x 4", None),
+            ("12 bis 15", Some(Comma)),
+            ("1.250 g", None),
         ] {
-            assert_eq!(parse_foreign_number(text, sign), None, "{text}");
+            assert!(number_and_unit(text, sign).is_err(), "{text}");
         }
-    }
-
-    #[test]
-    fn the_decimal_sign_is_told_from_all_numbers_together() {
-        assert_eq!(decimal_sign_of(["1.234", "5,5"]), Some(DecimalSign::Comma));
-        assert_eq!(decimal_sign_of(["1,234.5"]), Some(DecimalSign::Point));
-        assert_eq!(decimal_sign_of(["1.234", "12"]), None);
     }
 }

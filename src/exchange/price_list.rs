@@ -7,14 +7,17 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::basis::{Basis, without_basis};
 use super::field::{Field, Mapping};
-use super::number::{DecimalSign, parse_foreign_number};
+use super::number::{DecimalSigns, number_and_unit};
 use super::review::{Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
     Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
     Price, Role,
 };
-use crate::quantity::{KILOJOULES_PER_KILOCALORIE, excerpt, show_compact, show_number};
+use crate::quantity::{
+    GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,
+    NumberError, excerpt, show_compact, show_number,
+};
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
 const SALT_PER_SODIUM: f64 = 2.5;
@@ -22,12 +25,12 @@ const SALT_PER_SODIUM: f64 = 2.5;
 /// Longest name in a sentence, in characters.
 const NAME: usize = 60;
 
-/// What a table would do to a book. `date` is the day of prices that state none; empty for none.
+/// What a table would do to a book, with its numbers read by the decimal signs. `date` is the day of prices that state none; empty for none.
 pub fn review_price_list(
     book: &Book,
     table: &TextTable,
     mapping: &Mapping,
-    sign: DecimalSign,
+    signs: &DecimalSigns,
     date: &str,
 ) -> Review {
     let mut review = Review::default();
@@ -39,7 +42,7 @@ pub fn review_price_list(
             table,
             mapping,
             cells,
-            sign,
+            signs,
             doubts: Vec::new(),
         };
         let name = row.text(Field::Name);
@@ -148,7 +151,7 @@ struct RowReader<'table> {
     table: &'table TextTable,
     mapping: &'table Mapping,
     cells: &'table [String],
-    sign: DecimalSign,
+    signs: &'table DecimalSigns,
     doubts: Vec<String>,
 }
 
@@ -219,12 +222,31 @@ impl RowReader<'_> {
             );
             return None;
         }
-        let Some((number, beside)) = parse_foreign_number(text, self.sign) else {
-            self.doubt(
-                field,
-                &format!("not a number with a decimal {}", self.sign.words()),
-            );
-            return None;
+        let sign = self
+            .mapping
+            .column(field)
+            .and_then(|column| self.signs.in_column(column));
+        let (number, beside) = match number_and_unit(text, sign) {
+            Ok(read) => read,
+            Err(NumberError::Ambiguous {
+                thousands,
+                decimals,
+                ..
+            }) => {
+                self.doubt(
+                    field,
+                    &format!("{thousands} or {decimals}? choose the decimal sign of the list"),
+                );
+                return None;
+            }
+            Err(_) => {
+                let why = sign.map_or_else(
+                    || "not a number".to_owned(),
+                    |sign| format!("not a number with a decimal {}", sign.words()),
+                );
+                self.doubt(field, &why);
+                return None;
+            }
         };
         if !(0.0..1e6).contains(&number) {
             self.doubt(field, "out of range; expected 0 to 1 000 000");
@@ -329,20 +351,25 @@ impl RowReader<'_> {
         let grams = match unit.trim_matches('.') {
             "g" | "gram" | "grams" => Some(number),
             "kg" => Some(number * 1000.0),
+            "oz" | "ounce" | "ounces" => Some(number * GRAMS_PER_OUNCE),
+            "lb" | "lbs" | "pound" | "pounds" => Some(number * GRAMS_PER_POUND),
+            "fl oz" | "fl. oz" | "floz" | "fluid ounce" | "fluid ounces" => {
+                volume(number * MILLILITRES_PER_US_FLUID_OUNCE)
+            }
             "ml" => volume(number),
             "cl" => volume(number * 10.0),
             "l" | "lt" | "litre" | "liter" => volume(number * 1000.0),
             "" => {
                 self.doubt(
                     Field::PackContent,
-                    "without a unit; write g, kg, ml or l behind it",
+                    "without a unit; write g, kg, oz, lb, ml, l or fl oz behind it",
                 );
                 return None;
             }
             _ => {
                 self.doubt(
                     Field::PackContent,
-                    "a unit that is not understood; expected g, kg, ml or l",
+                    "a unit that is not understood; expected g, kg, oz, lb, ml, l or fl oz",
                 );
                 return None;
             }

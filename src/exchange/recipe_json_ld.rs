@@ -12,7 +12,7 @@ use crate::book::{
     LineId, Recipe, RecipeId, Role, Stage, State,
 };
 use crate::edit::{Edit, EditError, apply};
-use crate::quantity::{TypedUnit, excerpt, parse_amount};
+use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_amount};
 
 /// Longest text that is shown of what could not be read, in characters.
 const SHOWN: usize = 60;
@@ -35,6 +35,8 @@ pub struct ReadIngredient {
     pub text: String,
     /// The amount at its beginning, in grams or millilitres; `None` when it says neither.
     pub amount: Option<Amount>,
+    /// Why the amount can't be told, where it may be one thing or another.
+    pub unclear: Option<String>,
     /// What is left: the name.
     pub name: String,
 }
@@ -199,22 +201,34 @@ fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usiz
 /// "17.6 g Tambrel chestnut powder (2 scoops, brown scoop)" is 17.6 g and the name; what is said in brackets is dropped.
 fn read_ingredient(text: String) -> ReadIngredient {
     let words: Vec<&str> = text.split_whitespace().collect();
+    let mut unclear = None;
     // "200 ml of milk", "200ml milk", "1 1/2 l water": the longest beginning that is an amount with a known unit.
     for count in (1..=words.len().min(3)).rev() {
-        let Ok(amount) = parse_amount(&words[..count].join(" ")) else {
-            continue;
+        let beginning = &words[..count];
+        let amount = match parse_amount(&beginning.join(" ")) {
+            Ok(amount) => amount,
+            Err(AmountTextError::Number(error @ NumberError::Ambiguous { .. })) => {
+                unclear = Some(error.to_string());
+                continue;
+            }
+            Err(_) => continue,
         };
         let amount = match amount.unit {
             TypedUnit::Grams => Amount::Grams(amount.number),
             TypedUnit::Millilitres => Amount::Millilitres(amount.number),
             _ => continue,
         };
+        if let Some(error) = two_counts(beginning) {
+            unclear = Some(error);
+            break;
+        }
         let rest = words[count..].join(" ");
         let rest = rest.strip_prefix("of ").unwrap_or(&rest);
         let name = rest.split(" (").next().unwrap_or(rest).trim();
         if !name.is_empty() {
             return ReadIngredient {
                 amount: Some(amount),
+                unclear: None,
                 name: name.to_owned(),
                 text,
             };
@@ -223,9 +237,23 @@ fn read_ingredient(text: String) -> ReadIngredient {
     let name = text.split(" (").next().unwrap_or(&text).trim().to_owned();
     ReadIngredient {
         amount: None,
+        unclear,
         name,
         text,
     }
+}
+
+/// In a sentence "2 500 ml" may be two of 500 ml as well as 2500 ml.
+fn two_counts(words: &[&str]) -> Option<String> {
+    let [first, second, ..] = words else {
+        return None;
+    };
+    let is_digits = |word: &str| word.chars().all(|c| c.is_ascii_digit());
+    let digits = second.trim_end_matches(|c: char| !c.is_ascii_digit());
+    let may_be_group = is_digits(first) && digits.len() == 3 && is_digits(digits);
+    may_be_group.then(|| {
+        format!("`{first} {digits}` can be read as {first}{digits} or as {first} times {digits}")
+    })
 }
 
 impl ReadRecipe {
@@ -237,10 +265,15 @@ impl ReadRecipe {
         let mut entries: Vec<Entry> = Vec::new();
         for read in &self.ingredients {
             let Some(amount) = &read.amount else {
-                questions.push(format!(
-                    "“{}” states neither grams nor millilitres: it stands among the instructions",
-                    excerpt(&read.text, SHOWN)
-                ));
+                let shown = excerpt(&read.text, SHOWN);
+                questions.push(match &read.unclear {
+                    Some(unclear) => {
+                        format!("“{shown}”: {unclear}; it stands among the instructions")
+                    }
+                    None => format!(
+                        "“{shown}” states neither grams nor millilitres: it stands among the instructions"
+                    ),
+                });
                 entries.push(instruction(&entries, &read.text));
                 continue;
             };

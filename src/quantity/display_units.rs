@@ -3,10 +3,12 @@
 //! Masses and concentrations have no choice: the labels that are typed in give grams, and the figures of the program are per
 //! 100 g or 100 ml.
 
-use super::number_text::{NumberError, REPEATED, parse_number, show_count, show_number};
+use super::number_text::{
+    NumberError, REPEATED, parse_number, parse_up_to, show_count, show_number,
+};
 use super::translated_words::translated;
 use super::typed_amount::{AmountTextError, TypedUnit, parse_amount};
-use super::unit_text::parse_in_unit;
+use super::unit_text::{THOUSAND, parse_in_unit};
 use super::visible_text::excerpt;
 use super::{MILLILITRES_PER_US_FLUID_OUNCE, Uncertain};
 
@@ -190,6 +192,10 @@ impl DisplayUnits {
     }
 }
 
+fn parse_degrees(text: &str) -> Result<f64, NumberError> {
+    parse_up_to(text.trim_end_matches('°'), THOUSAND - 1.0)
+}
+
 fn hundredths(value: f64) -> f64 {
     (value * KEPT_PARTS).round() / KEPT_PARTS
 }
@@ -249,11 +255,15 @@ impl ShownUnit<'_> {
             Kind::Volume => self.read_volume(text),
             Kind::Other => {
                 let text = text.trim();
+                if self.symbol.is_empty() {
+                    return parse_number(text);
+                }
                 let number = text.strip_suffix(self.symbol).unwrap_or(text);
-                // "400 mg" ends like a number of grams, and is none.
+                // "400 mg" ends like a number of grams, and is none. What a number without a unit may be, the unit of the field
+                // tells.
                 match parse_number(number) {
-                    Err(_) if !self.symbol.is_empty() => parse_in_unit(text, self.symbol),
-                    read => read,
+                    Ok(number) => Ok(number),
+                    Err(_) => parse_in_unit(text, self.symbol),
                 }
             }
         }
@@ -274,11 +284,11 @@ impl ShownUnit<'_> {
             Some(number) if lower.ends_with('c') => (number, TemperatureUnit::Celsius),
             Some(number) => (number, TemperatureUnit::Fahrenheit),
             None => {
-                let value = parse_number(lower.trim_end_matches('°'))?;
+                let value = parse_degrees(&lower)?;
                 return Ok(self.kept(value));
             }
         };
-        let value = parse_number(number.trim_end().trim_end_matches('°'))?;
+        let value = parse_degrees(number.trim_end())?;
         let said = DisplayUnits {
             temperature: unit,
             ..DisplayUnits::METRIC

@@ -16,12 +16,13 @@ mod visible_text;
 pub use display_units::{DisplayUnits, ShownUnit, TemperatureUnit, VolumeUnit};
 pub use grams::Grams;
 pub use number_text::{
-    NumberError, parse_number, show_compact, show_count, show_grouped, show_number,
+    DecimalSign, NumberError, decimal_sign_of, parse_number, parse_up_to, parse_with_sign,
+    show_compact, show_count, show_editable, show_grouped, show_number,
 };
 pub use rounding::{Rounded, rounded, rounded_at_most};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
-pub use unit_text::parse_in_unit;
+pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
 pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};
 
 /// Kelvin at 0 °C.
@@ -29,6 +30,9 @@ pub const KELVIN_AT_ZERO_CELSIUS: f64 = 273.15;
 
 /// Grams in one avoirdupois ounce (exact by definition, international yard and pound agreement of 1959).
 pub const GRAMS_PER_OUNCE: f64 = 28.349_523_125;
+
+/// Grams in one avoirdupois pound (exact by definition, international yard and pound agreement of 1959).
+pub const GRAMS_PER_POUND: f64 = 453.592_37;
 
 /// Millilitres in one US customary fluid ounce (NIST Handbook 44, Appendix C).
 pub const MILLILITRES_PER_US_FLUID_OUNCE: f64 = 29.573_529_562_5;

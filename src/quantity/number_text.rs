@@ -16,6 +16,18 @@ pub enum NumberError {
         /// What was typed.
         found: String,
     },
+    /// A thousand or one: the sign between the digits may be either.
+    #[error(
+        "`{found}` can be read as {thousands} or as {decimals}; write {thousands} or {decimals}"
+    )]
+    Ambiguous {
+        /// What was typed.
+        found: String,
+        /// The number without a sign between thousands.
+        thousands: String,
+        /// The number with decimals, written so that it can be nothing else.
+        decimals: String,
+    },
     /// A unit of another kind than the one that is asked for.
     #[error("`{found}` is no unit of this figure; expected a number in {expected}")]
     AnotherUnit {
@@ -50,20 +62,71 @@ const FRACTIONS: [(char, f64); 9] = [
     ('⅞', 7.0 / 8.0),
 ];
 
-/// Reads `2`, `2.5`, `2,5`, `1½`, `1/2`, `1 1/2` and `−3` (with either minus sign).
+/// The sign before the decimals.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DecimalSign {
+    /// `1.5`
+    Point,
+    /// `1,5`
+    Comma,
+}
+
+impl DecimalSign {
+    /// Both.
+    pub const ALL: [Self; 2] = [Self::Point, Self::Comma];
+
+    /// The words on screens.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Point => "point (1.5)",
+            Self::Comma => "comma (1,5)",
+        }
+    }
+
+    fn character(self) -> char {
+        match self {
+            Self::Point => '.',
+            Self::Comma => ',',
+        }
+    }
+}
+
+/// What is known of a number before it is read. `1,250` is 1250 or 1.25, and this is what may tell which.
+#[derive(Clone, Copy, Debug)]
+struct Context {
+    /// The decimal sign that is in use; `None` when either may be.
+    sign: Option<DecimalSign>,
+    /// The largest number that makes sense.
+    most: f64,
+}
+
+/// Reads `2`, `2.5`, `2,5`, `1½`, `1/2`, `1 1/2`, `1 000`, `1.000,50` and `−3` (with either minus sign). `1,000` and `1.000`,
+/// which may be a thousand or one, are refused.
 pub fn parse_number(text: &str) -> Result<f64, NumberError> {
+    parse_up_to(text, LARGEST)
+}
+
+/// The same where no number above `most` makes sense: there `1,033` can only be a little more than one.
+pub fn parse_up_to(text: &str, most: f64) -> Result<f64, NumberError> {
+    parse(text, Context { sign: None, most })
+}
+
+/// The same where the decimal sign may be known: what has another sign in its place is refused.
+pub fn parse_with_sign(text: &str, sign: Option<DecimalSign>) -> Result<f64, NumberError> {
+    let most = LARGEST;
+    parse(text, Context { sign, most })
+}
+
+fn parse(text: &str, context: Context) -> Result<f64, NumberError> {
     let text = text.trim();
     if text.is_empty() {
         return Err(NumberError::Missing);
     }
-    let not_a_number = || NumberError::NotANumber {
-        found: excerpt(text, REPEATED),
-    };
     let (sign, digits) = match text.strip_prefix(['-', '−']) {
         Some(rest) => (-1.0, rest.trim_start()),
         None => (1.0, text),
     };
-    let magnitude = parse_unsigned(digits).ok_or_else(not_a_number)?;
+    let magnitude = parse_unsigned(digits, context).map_err(|problem| problem.of(text))?;
     // Written so that what is no number at all (very many digits over very many digits) is out of range, too.
     if magnitude.is_nan() || magnitude >= LARGEST {
         return Err(NumberError::OutOfRange {
@@ -73,7 +136,28 @@ pub fn parse_number(text: &str) -> Result<f64, NumberError> {
     Ok(sign * magnitude)
 }
 
-fn parse_unsigned(text: &str) -> Option<f64> {
+/// Why digits are not a number.
+enum Problem {
+    NotANumber,
+    Ambiguous { whole: String, fraction: String },
+}
+
+impl Problem {
+    fn of(self, text: &str) -> NumberError {
+        let found = excerpt(text, REPEATED);
+        match self {
+            Self::NotANumber => NumberError::NotANumber { found },
+            Self::Ambiguous { whole, fraction } => NumberError::Ambiguous {
+                found,
+                thousands: format!("{whole}{fraction}"),
+                // With a fourth decimal it can't be a group of three.
+                decimals: format!("{whole}.{fraction}0"),
+            },
+        }
+    }
+}
+
+fn parse_unsigned(text: &str, context: Context) -> Result<f64, Problem> {
     if let Some((last_at, last)) = text.char_indices().next_back()
         && let Some((_, fraction)) = FRACTIONS.iter().find(|(symbol, _)| *symbol == last)
     {
@@ -81,33 +165,140 @@ fn parse_unsigned(text: &str) -> Option<f64> {
         let whole = if whole.is_empty() {
             0.0
         } else {
-            parse_decimal(whole)?
+            parse_decimal(whole, context)?
         };
-        return (whole.fract() == 0.0).then_some(whole + fraction);
+        return if whole.fract() == 0.0 {
+            Ok(whole + fraction)
+        } else {
+            Err(Problem::NotANumber)
+        };
     }
     if let Some((before, denominator)) = text.split_once('/') {
-        let denominator = parse_decimal(denominator.trim())?;
+        let denominator = parse_decimal(denominator.trim(), context)?;
         let (whole, numerator) = match before.trim().rsplit_once(char::is_whitespace) {
-            Some((whole, numerator)) => (parse_decimal(whole.trim())?, numerator),
+            Some((whole, numerator)) => (parse_decimal(whole.trim(), context)?, numerator),
             None => (0.0, before.trim()),
         };
-        let numerator = parse_decimal(numerator)?;
-        return (denominator > 0.0).then(|| whole + numerator / denominator);
+        let numerator = parse_decimal(numerator, context)?;
+        return if denominator > 0.0 {
+            Ok(whole + numerator / denominator)
+        } else {
+            Err(Problem::NotANumber)
+        };
     }
-    parse_decimal(text)
+    parse_decimal(text, context)
 }
 
-/// Digits with at most one decimal sign; no exponents, signs, `inf` or `nan`.
-fn parse_decimal(text: &str) -> Option<f64> {
-    let allowed = text
-        .chars()
-        .all(|c| c.is_ascii_digit() || c == '.' || c == ',');
-    let signs = text.chars().filter(|c| matches!(c, '.' | ',')).count();
-    let digits = text.chars().any(|c| c.is_ascii_digit());
-    if !allowed || signs > 1 || !digits {
+/// Whether a character only ever parts groups of three digits: a space of any width or an apostrophe.
+fn parts_groups(c: char) -> bool {
+    matches!(
+        c,
+        ' ' | '\u{a0}' | '\u{2007}' | '\u{2009}' | '\u{202f}' | '\'' | '’'
+    )
+}
+
+/// Digits with at most one decimal sign, perhaps in groups of three; no exponents, signs, `inf` or `nan`.
+fn parse_decimal(text: &str, context: Context) -> Result<f64, Problem> {
+    let is_sign = |c: char| matches!(c, '.' | ',');
+    let allowed = |c: char| c.is_ascii_digit() || is_sign(c) || parts_groups(c);
+    if !text.chars().all(allowed) || !text.contains(|c: char| c.is_ascii_digit()) {
+        return Err(Problem::NotANumber);
+    }
+    let signs: Vec<char> = text.chars().filter(|c| is_sign(*c)).collect();
+    let last = signs.last().copied();
+    let count = |sign: char| signs.iter().filter(|other| **other == sign).count();
+    let decimal = match (last, context.sign.map(DecimalSign::character)) {
+        (None, _) => None,
+        // A sign that stands more than once parts groups.
+        (Some(last), known) if count(last) > 1 => {
+            if count(last) < signs.len() || known == Some(last) {
+                return Err(Problem::NotANumber);
+            }
+            None
+        }
+        (Some(last), Some(known)) => (last == known).then_some(last),
+        // After groups of thousands, another sign is before the decimals.
+        (Some(last), None) if signs.len() > 1 || text.contains(parts_groups) => Some(last),
+        (Some(last), None) => {
+            let (whole, fraction) = text.split_once(last).unwrap_or((text, ""));
+            let may_be_thousands = fraction.len() == 3
+                && (1..=3).contains(&whole.len())
+                && !whole.starts_with('0')
+                && format!("{whole}{fraction}")
+                    .parse()
+                    .is_ok_and(|number: f64| number <= context.most);
+            if may_be_thousands {
+                return Err(Problem::Ambiguous {
+                    whole: whole.to_owned(),
+                    fraction: fraction.to_owned(),
+                });
+            }
+            Some(last)
+        }
+    };
+    let (whole, fraction) = match decimal {
+        Some(sign) => text.rsplit_once(sign).unwrap_or((text, "")),
+        None => (text, ""),
+    };
+    let digits = whole_digits(whole).ok_or(Problem::NotANumber)?;
+    if !fraction.chars().all(|c| c.is_ascii_digit()) {
+        return Err(Problem::NotANumber);
+    }
+    format!("0{digits}.{fraction}0")
+        .parse()
+        .map_err(|_| Problem::NotANumber)
+}
+
+/// The digits before the decimals without what parts them into groups; `None` when the groups are not of three, or are parted in
+/// two ways.
+fn whole_digits(whole: &str) -> Option<String> {
+    let mut between = whole.chars().filter(|c| !c.is_ascii_digit());
+    let Some(separator) = between.next() else {
+        return Some(whole.to_owned());
+    };
+    if between.any(|other| other != separator) {
         return None;
     }
-    text.replace(',', ".").parse().ok()
+    let groups: Vec<&str> = whole.split(separator).collect();
+    let (first, rest) = groups.split_first()?;
+    let is_grouped = (1..=3).contains(&first.len())
+        && !first.starts_with('0')
+        && rest.iter().all(|group| group.len() == 3);
+    is_grouped.then(|| groups.concat())
+}
+
+/// The decimal sign that all of these texts use: one tells by both signs in a number, or by decimals that can't be a group of
+/// three. `None` when nothing tells, or when they disagree.
+pub fn decimal_sign_of<'text>(texts: impl IntoIterator<Item = &'text str>) -> Option<DecimalSign> {
+    let mut found = None;
+    for text in texts {
+        let digits = text.trim_matches(|c: char| !c.is_ascii_digit());
+        let reads = |sign| parse_with_sign(digits, Some(sign)).ok();
+        let told = match DecimalSign::ALL.map(reads) {
+            [Some(_), None] => DecimalSign::Point,
+            [None, Some(_)] => DecimalSign::Comma,
+            _ => continue,
+        };
+        if found.is_some_and(|found| found != told) {
+            return None;
+        }
+        found = Some(told);
+    }
+    found
+}
+
+/// A number as text that is read as the same number, with at most so many decimals: `1.25`, and `1.1250`, because `1.125` could
+/// be a thousand and more.
+pub fn show_editable(value: f64, most_decimals: usize) -> String {
+    let text = show_number(value, most_decimals);
+    if !text.contains('.') {
+        return text;
+    }
+    let mut text = text.trim_end_matches('0').trim_end_matches('.').to_owned();
+    if matches!(parse_number(&text), Err(NumberError::Ambiguous { .. })) {
+        text.push('0');
+    }
+    text
 }
 
 /// A count as it is said at the counter: halves, quarters, thirds and eighths as fractions, else up to two decimals.
@@ -213,6 +404,17 @@ mod tests {
             ("-3", -3.0),
             ("−0,5", -0.5),
             (".5", 0.5),
+            ("0,125", 0.125),
+            ("0.125", 0.125),
+            ("1234,567", 1234.567),
+            ("1.2345", 1.2345),
+            ("1 000", 1000.0),
+            ("1\u{a0}000,5", 1000.5),
+            ("1 234,567", 1234.567),
+            ("12\u{202f}500", 12500.0),
+            ("1’000.00", 1000.0),
+            ("1.000,50", 1000.5),
+            ("1,000.5", 1000.5),
         ] {
             assert_eq!(parse_number(text), Ok(expected), "{text}");
         }
@@ -221,8 +423,27 @@ mod tests {
     #[test]
     fn what_is_no_number_is_refused_not_guessed() {
         for text in [
-            "", "two", "1.2.3", "1,000.5", "nan", "inf", "1e3", "1/0", "½½", "0.5½", "0x10", "/",
+            "",
+            "two",
+            "1.2.3",
+            "nan",
+            "inf",
+            "1e3",
+            "1/0",
+            "½½",
+            "0.5½",
+            "0x10",
+            "/",
             "1/",
+            "1 00",
+            "1 0000",
+            "0 500",
+            "1,00,000",
+            "1.000.50",
+            "1 000,000,5",
+            "1,000 000",
+            "100,000,0",
+            "1' ",
         ] {
             assert!(parse_number(text).is_err(), "{text}");
         }
@@ -230,6 +451,74 @@ mod tests {
             parse_number("9999999"),
             Err(NumberError::OutOfRange { .. })
         ));
+    }
+
+    #[test]
+    fn a_thousand_or_one_is_refused_unless_something_tells() {
+        for text in [
+            "1,000",
+            "1.000",
+            "12,500",
+            "-250.125",
+            "999,999",
+            "1,000 1/2",
+            "1.250½",
+        ] {
+            assert!(
+                matches!(parse_number(text), Err(NumberError::Ambiguous { .. })),
+                "{text}"
+            );
+        }
+        let error = parse_number("1,250").unwrap_err().to_string();
+        assert_eq!(
+            error,
+            "`1,250` can be read as 1250 or as 1.2500; write 1250 or 1.2500"
+        );
+        assert_eq!(parse_up_to("1,033", 100.0), Ok(1.033));
+        assert!(parse_up_to("1,033", 2000.0).is_err());
+        assert_eq!(parse_with_sign("1,250", Some(DecimalSign::Comma)), Ok(1.25));
+        assert_eq!(
+            parse_with_sign("1,250", Some(DecimalSign::Point)),
+            Ok(1250.0)
+        );
+        assert_eq!(
+            parse_with_sign("1.250,5", Some(DecimalSign::Comma)),
+            Ok(1250.5)
+        );
+        assert!(parse_with_sign("12,50", Some(DecimalSign::Point)).is_err());
+        assert!(parse_with_sign("1,000,000", Some(DecimalSign::Comma)).is_err());
+        assert!(parse_with_sign("0,500", Some(DecimalSign::Point)).is_err());
+        assert!(matches!(
+            parse_number("1,000,000"),
+            Err(NumberError::OutOfRange { .. })
+        ));
+    }
+
+    #[test]
+    fn the_decimal_sign_is_told_from_all_numbers_together() {
+        assert_eq!(decimal_sign_of(["1.234", "5,5"]), Some(DecimalSign::Comma));
+        assert_eq!(decimal_sign_of(["1,234.5"]), Some(DecimalSign::Point));
+        assert_eq!(decimal_sign_of(["0.125"]), Some(DecimalSign::Point));
+        assert_eq!(
+            decimal_sign_of(["$ 1.250,00", "none"]),
+            Some(DecimalSign::Comma)
+        );
+        assert_eq!(decimal_sign_of(["1.234", "12"]), None);
+        assert_eq!(decimal_sign_of(["1.25", "5,5"]), None);
+    }
+
+    #[test]
+    fn what_is_shown_in_a_field_is_read_as_the_same_number() {
+        for (value, text) in [
+            (1.125, "1.1250"),
+            (0.125, "0.125"),
+            (28.349, "28.3490"),
+            (1234.567, "1234.567"),
+            (100.0, "100"),
+            (-2.5, "−2.5"),
+        ] {
+            assert_eq!(show_editable(value, 4), text);
+        }
     }
 
     #[test]

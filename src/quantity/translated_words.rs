@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::display_units::{DisplayUnits, ShownUnit, trimmed};
-use super::{parse_number, show_number};
+use super::{DecimalSign, parse_number, parse_with_sign, show_number};
 
 /// The metric units that are looked for. "K" is a difference of temperatures.
 const METRIC: [&str; 3] = ["°C", "K", "ml"];
@@ -96,6 +96,11 @@ fn without_space(text: &str, done: usize) -> (usize, bool) {
     (done + trimmed.len(), done + trimmed.len() < text.len())
 }
 
+/// Reads a number that the program itself has written: with a point before its decimals.
+fn as_shown(text: &str) -> Result<f64, super::NumberError> {
+    parse_with_sign(text, Some(DecimalSign::Point)).or_else(|_| parse_number(text))
+}
+
 fn number_at_end(text: &str) -> Option<&str> {
     let is_part = |c: char| {
         c.is_ascii_digit()
@@ -107,7 +112,7 @@ fn number_at_end(text: &str) -> Option<&str> {
     let digits = text.trim_end_matches(is_part);
     let from = digits.strip_suffix('−').map_or(digits.len(), str::len);
     let number = text[from..].trim_start_matches([',', '.']);
-    parse_number(number).ok().map(|_| number)
+    as_shown(number).ok().map(|_| number)
 }
 
 /// Replaces the figure at the end of a text, with the doubt or the range that it is a part of.
@@ -142,7 +147,7 @@ fn doubt_behind<'text>(out: &mut String, rest: &'text str, unit: &ShownUnit<'_>)
         let number = behind[..end].trim_end_matches('.');
         let next = behind[number.len()..].trim_start();
         let has_own_unit = METRIC.iter().any(|metric| next.starts_with(metric));
-        if parse_number(number).is_ok() && !has_own_unit {
+        if as_shown(number).is_ok() && !has_own_unit {
             out.push_str(lead);
             out.push_str(&figure(number, unit, true));
             return &behind[number.len()..];
@@ -153,7 +158,7 @@ fn doubt_behind<'text>(out: &mut String, rest: &'text str, unit: &ShownUnit<'_>)
 
 /// A temperature keeps its decimals; a volume gets two, about as fine as whole millilitres, without zeros at their end.
 fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
-    let Ok(metric) = parse_number(number) else {
+    let Ok(metric) = as_shown(number) else {
         return number.to_owned();
     };
     let value = if is_size {
@@ -165,7 +170,7 @@ fn figure(number: &str, unit: &ShownUnit<'_>, is_size: bool) -> String {
         let shown = show_number(value, VOLUME_DECIMALS);
         let shown = trimmed(&shown);
         // Little is not nothing.
-        return if metric != 0.0 && parse_number(shown) == Ok(0.0) {
+        return if metric != 0.0 && as_shown(shown) == Ok(0.0) {
             "less than 0.01".to_owned()
         } else {
             shown.to_owned()

@@ -2,7 +2,7 @@
 
 use super::number_text::{LARGEST, NumberError, REPEATED, parse_number};
 use super::visible_text::excerpt;
-use super::{GRAMS_PER_OUNCE, MILLILITRES_PER_US_FLUID_OUNCE};
+use super::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, MILLILITRES_PER_US_FLUID_OUNCE};
 
 /// A typed amount before its word has been looked up among the shop's measures.
 #[derive(Clone, Debug, PartialEq)]
@@ -52,7 +52,7 @@ pub enum AmountTextError {
     },
 }
 
-/// Reads `2 scoops`, `15 ml`, `7,5 g`, `1½ spoons`, `0.5 l`, `2 oz`, `8 fl oz`, `to 500 ml`, `to the rim`.
+/// Reads `2 scoops`, `15 ml`, `7,5 g`, `1½ spoons`, `0.5 l`, `2 oz`, `1 lb`, `8 fl oz`, `to 500 ml`, `to the rim`.
 ///
 /// Words that are no unit come back as [`TypedUnit::Word`] in lower case; which measure is meant only the book can tell.
 pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
@@ -121,6 +121,7 @@ fn typed_amount(number: f64, unit: &str) -> TypedAmount {
         "kg" => grams(1000.0),
         "mg" => grams(0.001),
         "oz" | "ounce" | "ounces" => grams(GRAMS_PER_OUNCE),
+        "lb" | "lbs" | "pound" | "pounds" => grams(GRAMS_PER_POUND),
         "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => {
             millilitres(1.0)
         }
@@ -158,6 +159,10 @@ mod tests {
         check("7,5 g", 7.5, &TypedUnit::Grams);
         check("7,5g", 7.5, &TypedUnit::Grams);
         check("0.25 l", 250.0, &TypedUnit::Millilitres);
+        check("1 lb", 453.592_37, &TypedUnit::Grams);
+        check("1 000 ml", 1000.0, &TypedUnit::Millilitres);
+        check("1.000,5 g", 1000.5, &TypedUnit::Grams);
+        check("to 1 000 ml", 1000.0, &TypedUnit::FillToMillilitres);
         check("1 oz", 28.349_523_125, &TypedUnit::Grams);
         check("8 fl oz", 236.588_236_5, &TypedUnit::Millilitres);
         check("3", 3.0, &TypedUnit::None);
@@ -179,6 +184,8 @@ mod tests {
             ("", "a number is missing"),
             ("1..5 g", "is not a number"),
             ("1000 l", "is out of range"),
+            ("1,000 ml", "write 1000 or 1.0000"),
+            ("to 1.000 ml", "write 1000 or 1.0000"),
             ("to 696666½ l", "is out of range"),
         ] {
             let message = parse_amount(text).expect_err(text).to_string();

@@ -1,7 +1,7 @@
 //! A number typed with the unit that the label prints, read in the unit that the field is in: "0.4 g" as 400 mg.
 
-use super::number_text::{NumberError, REPEATED, parse_number};
-use super::{KILOJOULES_PER_KILOCALORIE, excerpt};
+use super::number_text::{LARGEST, NumberError, REPEATED, parse_up_to};
+use super::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, excerpt};
 
 /// Units of one kind, with what each is of the first.
 const KINDS: [&[(&str, f64)]; 3] = [
@@ -12,23 +12,35 @@ const KINDS: [&[(&str, f64)]; 3] = [
         ("µg", 1e-6),
         ("μg", 1e-6),
         ("mcg", 1e-6),
+        ("oz", GRAMS_PER_OUNCE),
+        ("lb", GRAMS_PER_POUND),
     ],
     &[("kJ", 1.0), ("kcal", KILOJOULES_PER_KILOCALORIE)],
     &[("%", 1.0), ("°Bx", 1.0), ("°Brix", 1.0)],
 ];
 
+/// No density, percentage or temperature is as large as this.
+pub(super) const THOUSAND: f64 = 1000.0;
+
 /// Reads a number that may have a unit behind it; without one it is in `unit` already.
 pub fn parse_in_unit(text: &str, unit: &str) -> Result<f64, NumberError> {
+    let is_small = unit.contains(['/', '%', '°']);
+    let most = if is_small { THOUSAND - 1.0 } else { LARGEST };
+    parse_in_unit_up_to(text, unit, most)
+}
+
+/// The same where no number above `most`, in `unit`, makes sense.
+pub fn parse_in_unit_up_to(text: &str, unit: &str, most: f64) -> Result<f64, NumberError> {
     let text = text.trim();
     // A unit made of two ("g/ml") is only ever the one of the field.
     if let Some(number) = text.strip_suffix(unit).filter(|_| unit.contains('/')) {
-        return parse_number(number);
+        return parse_up_to(number, most);
     }
     let is_of_unit = |c: char| c.is_alphabetic() || matches!(c, '%' | '°');
     let digits = text.trim_end_matches(is_of_unit);
     let typed = &text[digits.len()..];
     if typed.is_empty() || digits.trim().is_empty() {
-        return parse_number(text);
+        return parse_up_to(text, most);
     }
     let of = |kind: &&[(&str, f64)], unit: &str| {
         let same = |(word, _): &&(&str, f64)| word.to_lowercase() == unit.to_lowercase();
@@ -43,7 +55,7 @@ pub fn parse_in_unit(text: &str, unit: &str) -> Result<f64, NumberError> {
             expected: unit.to_owned(),
         });
     };
-    Ok(parse_number(digits)? * factor)
+    Ok(parse_up_to(digits, most / factor)? * factor)
 }
 
 #[cfg(test)]
@@ -65,6 +77,15 @@ mod tests {
             let read = parse_in_unit(text, unit).unwrap();
             assert!((read - value).abs() < 1e-9, "{text}: {read}");
         }
+    }
+
+    #[test]
+    fn a_thousand_of_what_the_field_can_not_hold_is_one() {
+        assert_eq!(parse_in_unit("1.033", "g/ml"), Ok(1.033));
+        assert_eq!(parse_in_unit("12,125 %", "%"), Ok(12.125));
+        assert_eq!(parse_in_unit_up_to("1,250", "g", 100.0), Ok(1.25));
+        assert!(parse_in_unit_up_to("1,250 mg", "g", 100.0).is_err());
+        assert!(parse_in_unit("1,250", "mg").is_err());
     }
 
     #[test]

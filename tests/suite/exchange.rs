@@ -9,7 +9,7 @@ use evensip::book_file;
 use evensip::cards::{CardOptions, json_ld};
 use evensip::edit::{Edit, apply};
 use evensip::exchange::{
-    DecimalSign, Delimiter, ForeignEntry, ForeignRecipe, MappedTo, NoGrams, Outcome,
+    DecimalSign, DecimalSigns, Delimiter, ForeignEntry, ForeignRecipe, MappedTo, NoGrams, Outcome,
     RecipeExchangeError, Review, arrival, edits_of, guess_mapping, propose_mappings, read_json_ld,
     read_recipe, read_table, review_price_list, write_recipe,
 };
@@ -20,7 +20,8 @@ use crate::sample::sample;
 fn review_of(book: &Book, text: &str, sign: DecimalSign) -> Review {
     let table = read_table(text.as_bytes(), None).unwrap();
     let mapping = guess_mapping(&table.headings);
-    review_price_list(book, &table, &mapping, sign, "2026-11-25")
+    let signs = DecimalSigns::of(&table, &mapping, Some(sign));
+    review_price_list(book, &table, &mapping, &signs, "2026-11-25")
 }
 
 fn chestnut(book: &Book) -> IngredientId {
@@ -181,13 +182,103 @@ fn the_delimiter_can_be_set_and_a_table_without_a_name_is_skipped_with_a_reason(
         &book,
         &table,
         &guess_mapping(&table.headings),
-        DecimalSign::Point,
+        &DecimalSigns::default(),
         "",
     );
     let Outcome::Skipped(reason) = &review.lines[0].outcome else {
         panic!("{review:?}")
     };
     assert!(reason.contains("no column is the name"));
+}
+
+/// What a list says without being told how it writes its numbers.
+fn told(text: &str) -> Review {
+    let table = read_table(text.as_bytes(), None).unwrap();
+    let mapping = guess_mapping(&table.headings);
+    let signs = DecimalSigns::of(&table, &mapping, None);
+    review_price_list(&Book::default(), &table, &mapping, &signs, "")
+}
+
+fn new_one(review: &Review, at: usize) -> &evensip::book::Ingredient {
+    match &review.lines[at].outcome {
+        Outcome::New(new) => new,
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn a_thousand_or_one_is_told_by_the_column_by_the_list_or_is_asked() {
+    let pack = |review: &Review, at| new_one(review, at).price.as_ref().map(|price| price.pack);
+    // The price of another row has a decimal comma.
+    let by_column = told("name;price;pack\nPlum;1.250;1 kg\nFig;12,50;1 kg\n");
+    assert_eq!(pack(&by_column, 0), Some(1250.0));
+    // So has another column.
+    let by_list = told("name;price;pack;fat\nPlum;1.250;1 kg;3,25\n");
+    assert_eq!(pack(&by_list, 0), Some(1250.0));
+    // A column tells more of its numbers than the rest of the list.
+    let both = told("name;price;pack;fat\nPlum;1,250;1 kg;3,25\nFig;8.50;1 kg;2,5\n");
+    assert_eq!(pack(&both, 0), Some(1250.0));
+    assert!(
+        (new_one(&both, 0)
+            .composition
+            .get(Nutrient::Fat)
+            .unwrap()
+            .value
+            - 3.25)
+            .abs()
+            < 1e-9
+    );
+    for text in [
+        "name;price;pack\nPlum;1.250;1 kg\n",
+        "name;price;pack\nPlum;9;1.250 g\n",
+        // The rows contradict each other.
+        "name;price;pack\nPlum;1.250;1 kg\nFig;12,50;1 kg\nLime;12.50;1 kg\n",
+    ] {
+        let asked = told(text);
+        assert_eq!(pack(&asked, 0), None, "{text}");
+        let doubts = asked.lines[0].doubts.join("; ");
+        assert!(doubts.contains("1250 or 1.2500?"), "{doubts}");
+    }
+}
+
+#[test]
+fn packs_are_read_in_ounces_and_pounds() {
+    let review = told(
+        "name,density,price,pack\nPlum,,9.50,2 lb\nFig,,9.50,8 oz\nLime,1.25,9.50,10 fl oz\n\
+         Pear,,9.50,10 fl oz\n",
+    );
+    let grams = |at| new_one(&review, at).price.as_ref().map(|price| price.grams);
+    for (at, expected) in [(0, 907.184_74), (1, 226.796_185), (2, 369.669_119_5)] {
+        assert!(
+            (grams(at).unwrap() - expected).abs() < 1e-6,
+            "{:?}",
+            grams(at)
+        );
+    }
+    assert_eq!(grams(3), None, "a volume, and no density");
+}
+
+#[test]
+fn an_amount_that_may_be_two_things_is_asked_and_not_guessed() {
+    let text = r#"{"@type": "Recipe", "name": "Plum", "recipeIngredient":
+        ["1,000 ml milk", "2 500 g plums", "1.5 l water", "7,25 g salt", "1 1/2 l tea"]}"#;
+    let read = read_json_ld(text).unwrap();
+    let amounts: Vec<Option<f64>> = read
+        .ingredients
+        .iter()
+        .map(|one| one.amount.as_ref().and_then(Amount::number))
+        .collect();
+    assert_eq!(
+        amounts,
+        [None, None, Some(1500.0), Some(7.25), Some(1500.0)]
+    );
+    let (_, questions) = read.edit(&Book::default()).unwrap();
+    for said in ["as 1000 or as 1.0000", "as 2500 or as 2 times 500"] {
+        assert!(
+            questions.iter().any(|question| question.contains(said)),
+            "{questions:?}"
+        );
+    }
 }
 
 #[test]

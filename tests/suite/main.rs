@@ -41,6 +41,7 @@ mod ladder_screen;
 mod look_up;
 mod monte_carlo;
 mod nothing_lost;
+mod numbers;
 mod opening;
 mod picture;
 mod pictures;

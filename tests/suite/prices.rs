@@ -4,7 +4,9 @@ use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Book, EarlierPrice, Ingredient, IngredientId, Price};
 use evensip::book_file::{built_in_book, parse, write};
-use evensip::exchange::{DecimalSign, Outcome, guess_mapping, read_table, review_price_list};
+use evensip::exchange::{
+    DecimalSign, DecimalSigns, Outcome, guess_mapping, read_table, review_price_list,
+};
 use evensip::ui::Area;
 use evensip::ui::counter_area::ItemId;
 use evensip::workbench::today;
@@ -134,7 +136,8 @@ fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stay
         );
         let table = read_table(text.as_bytes(), None).unwrap();
         let mapping = guess_mapping(&table.headings);
-        review_price_list(&book, &table, &mapping, DecimalSign::Point, "2026-11-25")
+        let signs = DecimalSigns::of(&table, &mapping, Some(DecimalSign::Point));
+        review_price_list(&book, &table, &mapping, &signs, "2026-11-25")
     };
     let review = brought(old.pack + 2.0);
     let Outcome::Changed { ingredient, .. } = &review.lines[0].outcome else {
@@ -162,7 +165,8 @@ fn a_list_of_the_day_of_a_typed_price_replaces_it_unless_another_supplier_asks_i
         );
         let table = read_table(text.as_bytes(), None).unwrap();
         let mapping = guess_mapping(&table.headings);
-        let review = review_price_list(&book, &table, &mapping, DecimalSign::Point, day);
+        let signs = DecimalSigns::of(&table, &mapping, Some(DecimalSign::Point));
+        let review = review_price_list(&book, &table, &mapping, &signs, day);
         match &review.lines[0].outcome {
             Outcome::Changed { ingredient, .. } => ingredient.as_ref().clone(),
             other => panic!("{other:?}"),

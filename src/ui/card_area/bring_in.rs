@@ -127,8 +127,11 @@ fn reading_ui(ui: &mut Ui, list: &ListInHand, review: &mut ReviewState) {
         combo.response.accessible_name("Between cells");
         ui.add_space(grid::EASY);
         ui.label("Decimal sign");
-        for sign in [DecimalSign::Point, DecimalSign::Comma] {
-            if ui.radio(review.sign() == sign, sign.words()).clicked() {
+        for sign in DecimalSign::ALL {
+            if ui
+                .radio(review.sign() == Some(sign), sign.words())
+                .clicked()
+            {
                 review.set_sign(sign);
             }
         }

@@ -10,9 +10,9 @@ use super::bring_in::away_ui;
 use crate::book::Book;
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, Delimiter, Encoding, Field, ForeignRecipe, LineMapping, MappedTo,
-    Mapping, Outcome, Review, ReviewLine, TextTable, arrival, decimal_sign_of, edits_of,
-    guess_mapping, propose_mappings, read_table, review_price_list,
+    Arrival, DecimalSign, DecimalSigns, Delimiter, Encoding, Field, ForeignRecipe, LineMapping,
+    MappedTo, Mapping, Outcome, Review, ReviewLine, TextTable, arrival, edits_of, guess_mapping,
+    propose_mappings, read_table, review_price_list,
 };
 use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
@@ -37,7 +37,9 @@ pub(super) struct ReviewState {
     book: Option<Arc<Book>>,
     table: Option<Result<Arc<TextTable>, String>>,
     mapping: Mapping,
+    /// The decimal sign that a person chose.
     sign: Option<DecimalSign>,
+    signs: DecimalSigns,
     review: Option<Arc<Review>>,
     /// Lines that are not to be taken, by position.
     refused: BTreeSet<usize>,
@@ -99,7 +101,7 @@ impl ReviewState {
         if self.review.is_none()
             && let Some(Ok(table)) = &self.table
         {
-            let review = review_price_list(book, table, &self.mapping, self.sign(), &today());
+            let review = review_price_list(book, table, &self.mapping, &self.signs, &today());
             self.review = Some(Arc::new(review));
         }
     }
@@ -110,21 +112,15 @@ impl ReviewState {
         }
         self.table = Some(table.map(Arc::new));
         self.sign = None;
-        self.guess_sign();
+        self.look_at_signs();
         self.look_again();
         self.refused.clear();
     }
 
-    fn guess_sign(&mut self) {
-        let Some(Ok(table)) = &self.table else { return };
-        let numbers = table.rows.iter().flat_map(|(_, cells)| {
-            cells
-                .iter()
-                .zip(&self.mapping.columns)
-                .filter(|(_, field)| field.is_some_and(Field::is_number))
-                .map(|(cell, _)| cell.as_str())
-        });
-        self.sign = decimal_sign_of(numbers);
+    fn look_at_signs(&mut self) {
+        if let Some(Ok(table)) = &self.table {
+            self.signs = DecimalSigns::of(table, &self.mapping, self.sign);
+        }
     }
 
     pub(super) fn read_with(&mut self, list: &ListInHand, delimiter: Delimiter) {
@@ -149,12 +145,14 @@ impl ReviewState {
         self.table().map(|table| table.encoding)
     }
 
-    pub(super) fn sign(&self) -> DecimalSign {
-        self.sign.unwrap_or(DecimalSign::Point)
+    /// The decimal sign that is chosen, or that the numbers tell; none when they tell none.
+    pub(super) fn sign(&self) -> Option<DecimalSign> {
+        self.signs.chosen.or(self.signs.found)
     }
 
     pub(super) fn set_sign(&mut self, sign: DecimalSign) {
         self.sign = Some(sign);
+        self.look_at_signs();
         self.look_again();
     }
 
@@ -172,6 +170,7 @@ impl ReviewState {
         if let Some(column) = self.mapping.columns.get_mut(at) {
             *column = field;
         }
+        self.look_at_signs();
         self.look_again();
     }
 }

@@ -10,7 +10,9 @@ use egui::{
 
 use crate::book::{Day, Evidence, Figure};
 use crate::edit::Edit;
-use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_number};
+use crate::quantity::{
+    DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, parse_number, show_editable,
+};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
@@ -24,6 +26,9 @@ use crate::workbench::{Action, Command};
 pub(super) const WORDS: f32 = 27.0 * grid::STEP;
 /// Width of a field for a number, in points.
 pub(super) const NUMBER: f32 = 16.0 * grid::STEP;
+
+/// No figure in grams is as large, so that `1,250` can only be a little more than one.
+const MOST_GRAMS: f64 = 999.0;
 
 /// Where a field stands and what it is called.
 #[derive(Clone, Copy)]
@@ -401,6 +406,10 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             shown.unwrap_or_default(),
             |text| match text.trim() {
                 "" => Ok(None),
+                // Figures in grams are parts of a hundred grams or of a serving.
+                text if asked.unit == "g" => {
+                    parse_in_unit_up_to(text, asked.unit, MOST_GRAMS).map(Some)
+                }
                 text => parse_in_unit(text, asked.unit).map(Some),
             },
             |item, value: Option<f64>| {
@@ -592,10 +601,9 @@ pub(super) fn word_menu_ui(
     response
 }
 
-/// A number with as many decimals as it has, at most four.
+/// A number with as many decimals as it has, at most four, as a field reads it.
 pub(super) fn plain(value: f64) -> String {
-    let text = crate::quantity::show_number(value, 4);
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    show_editable(value, 4)
 }
 
 /// A metric value as it is typed in a unit.
@@ -659,6 +667,7 @@ mod tests {
             (0.0, "0"),
             (1000.0, "1000"),
             (0.018, "0.018"),
+            (28.349, "28.3490"),
         ] {
             assert_eq!(plain(value), shown);
         }

@@ -4,7 +4,7 @@ use egui::{Align, RichText, Sense, Ui, vec2};
 
 use crate::book::{NamedLevel, Settings};
 use crate::edit::Edit;
-use crate::quantity::{parse_number, show_compact};
+use crate::quantity::{parse_up_to, show_compact, show_editable};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{self, Icon};
@@ -121,7 +121,8 @@ fn list_ui(
             let key = format!("field level percent {place}");
             let name = format!("Percent of level {place}");
             let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
-            let field = Field::new(key.clone(), &name, show_compact(level.percent)).underlined();
+            let field =
+                Field::new(key.clone(), &name, show_editable(level.percent, 4)).underlined();
             let field = Field {
                 align: Align::Max,
                 ..field
@@ -166,10 +167,13 @@ fn read_name(text: &str) -> Result<String, String> {
     Ok(text.to_owned())
 }
 
+/// Twice as sweet as the standard is the most that a level can be.
+const MOST_PERCENT: f64 = 200.0;
+
 fn read_percent(text: &str) -> Result<f64, String> {
     let text = text.trim().trim_end_matches('%').trim();
-    let found = parse_number(text).map_err(|error| error.to_string())?;
-    if (0.0..=200.0).contains(&found) {
+    let found = parse_up_to(text, MOST_PERCENT).map_err(|error| error.to_string())?;
+    if (0.0..=MOST_PERCENT).contains(&found) {
         Ok(found)
     } else {
         Err(format!(

@@ -109,7 +109,7 @@ pub(super) fn read_grams(text: &str, grams_per_millilitre: f64) -> Result<Option
             let found = text.trim().to_owned();
             return Err(TypedError::OtherUnit {
                 found,
-                expected: "g, kg, oz, ml, l or fl oz",
+                expected: "g, kg, oz, lb, ml, l or fl oz",
             });
         }
     };

@@ -4,7 +4,7 @@ use egui::{Button, Checkbox, Label, RichText, Ui};
 
 use super::{SwapState, Way, limits};
 use crate::book::{Allergen, TemperatureWindow};
-use crate::quantity::{DisplayUnits, ShownUnit, show_compact};
+use crate::quantity::{DisplayUnits, ShownUnit, show_compact, show_editable};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
@@ -331,7 +331,7 @@ fn number_ui(
 /// A figure with as few digits as it needs.
 fn show_in(unit: ShownUnit<'_>, value: f64) -> String {
     if unit.is_metric() {
-        show_compact(value)
+        show_editable(value, 4)
     } else {
         unit.trimmed(value, 1)
     }

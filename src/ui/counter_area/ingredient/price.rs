@@ -76,9 +76,9 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
     let number = |text: &str| parse_number(text).map_err(|error| error.to_string());
     let pack = number(pack.replace(currency, " ").trim())?;
     let content = content.trim().to_lowercase();
-    if !content.ends_with('g') {
+    if !["g", "oz", "lb"].iter().any(|unit| content.ends_with(unit)) {
         return Err(format!(
-            "the content `{content}` has no unit; expected g or kg"
+            "the content `{content}` has no unit; expected g, kg, oz or lb"
         ));
     }
     let grams = parse_in_unit(&content, "g").map_err(|error| error.to_string())?;
@@ -98,6 +98,15 @@ mod tests {
         for text in ["11.40 for 1 kg", "11,40 € / 1000 g", " 11.4 €for 1000g "] {
             assert_eq!(read(text, "€"), Ok(Some((11.4, 1000.0))), "{text}");
         }
+        assert_eq!(read("9 for 1 lb", "€"), Ok(Some((9.0, 453.592_37))));
+        assert_eq!(
+            read("1.050,50 € for 1 000 g", "€"),
+            Ok(Some((1050.5, 1000.0)))
+        );
+        assert!(
+            read("1,050 for 1 kg", "€").is_err(),
+            "a thousand, or a little more than one"
+        );
         assert_eq!(read("", "€"), Ok(None));
     }
 
