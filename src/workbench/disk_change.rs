@@ -13,7 +13,7 @@ use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_bo
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
 
 /// How often the file is looked at.
-const LOOK_EVERY: Duration = Duration::from_secs(2);
+pub const LOOK_EVERY: Duration = Duration::from_secs(2);
 
 /// What another program has made of the file.
 #[derive(Clone, Debug)]

@@ -22,7 +22,7 @@ pub use crate::book_file::EarlierCopy;
 pub use card_desk::{ListContent, ListInHand, PreviewShown, today};
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
-pub use disk_change::{DiskChange, FileState, Theirs};
+pub use disk_change::{DiskChange, FileState, LOOK_EVERY, Theirs};
 pub use earlier_book::EarlierBook;
 pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,

@@ -11,7 +11,6 @@ mod replace_file;
 use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::time::Duration;
 
 use egui::{Context, Ui};
 
@@ -19,7 +18,7 @@ use super::dialogs;
 use super::view_state::ViewState;
 use super::words::subheading_ui as heading_ui;
 use crate::book::{BookDifference, ItemId, RecipeId};
-use crate::workbench::{Action, BookStamp, Command, Home, Workbench};
+use crate::workbench::{Action, BookStamp, Command, Home, LOOK_EVERY, Workbench};
 
 pub(super) use self::approvals::{approval_focus, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
@@ -30,9 +29,6 @@ const WIDTH_OF_TWO: f32 = 820.0;
 
 /// Height of a sheet without its list, and of what is seen of the window around it, in points.
 const REST_OF_SHEET: f32 = 340.0;
-
-/// How long the window may sleep before it looks at the file again.
-const LOOK_EVERY: Duration = Duration::from_secs(2);
 
 /// What is looked at and chosen, neither undone nor saved.
 #[derive(Default)]
