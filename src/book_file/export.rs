@@ -5,7 +5,7 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use super::error::SaveError;
-use super::save::{replace, save_error};
+use super::save::{replace, save_error, write_new};
 
 /// Longest list that is read, in bytes.
 const LONGEST_LIST: u64 = 32 * 1024 * 1024;
@@ -61,7 +61,27 @@ pub fn read_bytes(path: &Path) -> Result<Vec<u8>, ReadError> {
     Ok(bytes)
 }
 
-/// Writes a file that is exported: whole or not at all.
+/// Writes a file that is exported into a folder, whole or not at all, and tells where. A file that is there stays: of "card.pdf"
+/// becomes "card-2.pdf".
+pub fn write_beside_others(folder: &Path, name: &str, bytes: &[u8]) -> Result<PathBuf, SaveError> {
+    let (stem, ending) = name.rsplit_once('.').unwrap_or((name, ""));
+    let mut path = folder.join(name);
+    let mut number = 2_usize;
+    loop {
+        match write_new(&path, bytes) {
+            Ok(()) => return Ok(path),
+            Err(error) if error.kind() == io::ErrorKind::AlreadyExists => {}
+            Err(source) => return Err(save_error(&path, source)),
+        }
+        path = folder.join(match ending {
+            "" => format!("{stem}-{number}"),
+            ending => format!("{stem}-{number}.{ending}"),
+        });
+        number += 1;
+    }
+}
+
+/// Writes a file that is exported to the path that a person named: whole or not at all.
 pub fn replace_file(path: &Path, bytes: &[u8]) -> Result<(), SaveError> {
     replace(path, bytes).map_err(|source| save_error(path, source))
 }

@@ -131,6 +131,26 @@ pub(super) fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
     Ok(())
 }
 
+/// Writes a file with these bytes that was not there before; `AlreadyExists` when there is one of its name.
+pub(super) fn write_new(target: &Path, bytes: &[u8]) -> io::Result<()> {
+    // Whatever has the name: a folder or a link that leads nowhere as well.
+    if fs::symlink_metadata(target).is_ok() {
+        return Err(ErrorKind::AlreadyExists.into());
+    }
+    match written_beside(target, bytes)?.persist_noclobber(target) {
+        Ok(_) => {}
+        Err(refused) if refused.error.kind() == ErrorKind::AlreadyExists => {
+            return Err(refused.error);
+        }
+        // Some file systems know no such step; a moment ago there was nothing of this name.
+        Err(refused) => {
+            refused.file.persist(target).map_err(|error| error.error)?;
+        }
+    }
+    sync_folder(folder_of(target));
+    Ok(())
+}
+
 /// A file beside the target with these bytes, on the disk, and with the permissions of the target when there is one.
 fn written_beside(target: &Path, bytes: &[u8]) -> io::Result<tempfile::NamedTempFile> {
     let permissions = match fs::metadata(target) {

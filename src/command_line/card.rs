@@ -1,6 +1,6 @@
 //! `evensip card`: a card, or one of every drink, into files; and recipes for other programs and other shops.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 
 use clap::ValueEnum;
@@ -295,7 +295,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     };
     let mut setter = (format == FormatArgument::Pdf)
         .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
-    let mut taken: Vec<PathBuf> = Vec::new();
+    let (mut written, mut renamed) = (0_usize, Vec::new());
     let drinks = drinks_of_menu(book);
     if drinks.is_empty() {
         return Err(usage(&CardError::EmptyMenu));
@@ -303,25 +303,22 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     for drink in drinks {
         let document =
             card(book, &kind(drink), &options(arguments)).map_err(|error| usage(&error))?;
-        let path = free_path(
-            &arguments.out,
-            &file_name(&document, format.ending()),
-            &taken,
-        );
         let paper = paper(arguments, &document);
-        write(&path, &bytes_of(&document, format, paper, setter.as_mut())?)?;
-        taken.push(path);
+        let bytes = bytes_of(&document, format, paper, setter.as_mut())?;
+        let name = file_name(&document, format.ending());
+        let path = book_file::write_beside_others(&arguments.out, &name, &bytes)
+            .map_err(|error| Failure::Book(error.to_string()))?;
+        written += 1;
+        let called = path.file_name().unwrap_or_default().to_string_lossy();
+        if called != name {
+            renamed.push(format!("{called}, because there is a {name} already"));
+        }
     }
-    print(&format!(
-        "{} cards in {}",
-        taken.len(),
-        arguments.out.display()
-    ))
-}
-
-/// Two drinks of one name get files of their own within one export.
-fn free_path(folder: &Path, name: &str, taken: &[PathBuf]) -> PathBuf {
-    crate::workbench::free_name(folder, name, taken)
+    print(&format!("{written} cards in {}", arguments.out.display()))?;
+    for renamed in renamed {
+        print(&renamed)?;
+    }
+    Ok(())
 }
 
 fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {

@@ -1,6 +1,7 @@
 //! Cards written to files on a thread of their own, with progress and a way to stop.
 
-use std::path::{Path, PathBuf};
+use std::ffi::OsStr;
+use std::path::PathBuf;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 use std::sync::{Arc, Mutex};
@@ -89,6 +90,15 @@ pub struct ExportOrder {
     pub folder: PathBuf,
 }
 
+/// A file that was written.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WrittenCard {
+    /// Where it is.
+    pub path: PathBuf,
+    /// The name that it would have if no other file had it already.
+    pub was_taken: Option<String>,
+}
+
 /// How far an export is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum ExportState {
@@ -102,14 +112,14 @@ pub enum ExportState {
     /// It has ended.
     Ended {
         /// The files that were written.
-        written: Vec<PathBuf>,
+        written: Vec<WrittenCard>,
         /// Why it ended before its end; `None` when everything was written.
         stopped: Option<String>,
     },
 }
 
 enum Report {
-    Written(PathBuf),
+    Written(WrittenCard),
     Ended(Result<(), String>),
 }
 
@@ -117,7 +127,7 @@ enum Report {
 #[derive(Debug)]
 pub struct Export {
     of: usize,
-    written: Vec<PathBuf>,
+    written: Vec<WrittenCard>,
     /// How it ended, once it has.
     end: Option<Result<(), String>>,
     reports: Receiver<Report>,
@@ -164,7 +174,7 @@ impl Export {
     pub fn state(&mut self) -> ExportState {
         while self.end.is_none() {
             match self.reports.try_recv() {
-                Ok(Report::Written(path)) => self.written.push(path),
+                Ok(Report::Written(card)) => self.written.push(card),
                 Ok(Report::Ended(end)) => self.end = Some(end),
                 Err(TryRecvError::Empty) => break,
                 Err(TryRecvError::Disconnected) => {
@@ -200,36 +210,24 @@ fn write_all(
     tell: &dyn Fn(Report) -> bool,
 ) -> Result<(), String> {
     let mut setter = Typesetter::new(fonts.get(), &order.options.language);
-    let mut taken = Vec::new();
     for request in &order.requests {
         if cancelled.load(Ordering::Relaxed) {
             return Err("stopped; what has been written stays".to_owned());
         }
         let document = card(book, request, &order.options).map_err(|error| error.to_string())?;
         let name = file_name(&document, order.format.ending());
-        let path = free_name(&order.folder, &name, &taken);
         let bytes = order.format.bytes(&document, order.paper, &mut setter)?;
-        book_file::replace_file(&path, &bytes).map_err(|error| error.to_string())?;
-        taken.push(path.clone());
-        if !tell(Report::Written(path)) {
+        let path = book_file::write_beside_others(&order.folder, &name, &bytes)
+            .map_err(|error| error.to_string())?;
+        let written = WrittenCard {
+            was_taken: (path.file_name() != Some(OsStr::new(&name))).then_some(name),
+            path,
+        };
+        if !tell(Report::Written(written)) {
             return Ok(());
         }
     }
     Ok(())
-}
-
-/// A path in a folder for a file of this name that is not among those that are taken: "card.pdf", "card-2.pdf".
-pub fn free_name(folder: &Path, name: &str, taken: &[PathBuf]) -> PathBuf {
-    let plain = folder.join(name);
-    if !taken.contains(&plain) {
-        return plain;
-    }
-    let (stem, ending) = name.rsplit_once('.').unwrap_or((name, ""));
-    let numbered = (2_usize..).map(|number| folder.join(format!("{stem}-{number}.{ending}")));
-    numbered
-        .into_iter()
-        .find(|path| !taken.contains(path))
-        .unwrap_or(plain)
 }
 
 /// The fonts of the machine, looked up once, by whoever needs them first.

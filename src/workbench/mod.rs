@@ -26,7 +26,7 @@ pub use disk_change::{DiskChange, FileState, LOOK_EVERY, Theirs};
 pub use earlier_book::EarlierBook;
 pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,
-    SharedFonts, free_name,
+    SharedFonts, WrittenCard,
 };
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};

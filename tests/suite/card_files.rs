@@ -5,8 +5,9 @@ use std::process::{Command, Output};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
+use evensip::book_file::write_beside_others;
 use evensip::cards::{CardRequest, Paper, drinks_of_menu};
-use evensip::workbench::{CardFormat, Export, ExportOrder, ExportState, SharedFonts, free_name};
+use evensip::workbench::{CardFormat, Export, ExportOrder, ExportState, SharedFonts};
 
 use crate::cards::options;
 use crate::sample::sample;
@@ -239,14 +240,38 @@ fn an_export_into_nowhere_says_so() {
 }
 
 #[test]
-fn two_cards_of_one_name_do_not_overwrite_each_other() {
-    let folder = Path::new("folder");
-    let mut taken = Vec::new();
-    for expected in ["card.pdf", "card-2.pdf", "card-3.pdf"] {
-        let path = free_name(folder, "card.pdf", &taken);
-        assert_eq!(path, folder.join(expected));
-        taken.push(path);
+fn a_file_that_is_there_is_never_overwritten() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut names = Vec::new();
+    for round in 0..3 {
+        let mut export = start(folder.path(), 4);
+        assert_eq!(wait_for_end(&mut export), (4, None));
+        let ExportState::Ended { written, .. } = export.state() else {
+            panic!("it has ended")
+        };
+        for card in &written {
+            // Those of the first round may have one name as well.
+            assert!(round == 0 || card.was_taken.is_some(), "{card:?}");
+            assert!(!names.contains(&card.path), "{card:?}");
+            names.push(card.path.clone());
+        }
     }
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 12);
+    // Neither a person's own file, a folder nor a link that leads nowhere gives way.
+    std::fs::write(folder.path().join("card.md"), "mine").unwrap();
+    std::fs::create_dir(folder.path().join("card-2.md")).unwrap();
+    #[cfg(unix)]
+    std::os::unix::fs::symlink("nowhere", folder.path().join("card-3.md")).unwrap();
+    let path = write_beside_others(folder.path(), "card.md", b"new").unwrap();
+    assert!(
+        path.ends_with("card-4.md") || !cfg!(unix),
+        "{}",
+        path.display()
+    );
+    assert_eq!(
+        std::fs::read(folder.path().join("card.md")).unwrap(),
+        b"mine"
+    );
 }
 
 #[test]

@@ -12,7 +12,7 @@ use crate::quantity::DisplayUnits;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{heading_ui, quiet_ui};
-use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState};
+use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState, WrittenCard};
 
 pub(super) fn export_ui(
     ui: &mut Ui,
@@ -98,7 +98,12 @@ fn running_ui(ui: &mut Ui, done: usize, of: usize, actions: &mut Vec<Action>) {
     }
 }
 
-fn ended_ui(ui: &mut Ui, written: &[PathBuf], stopped: Option<&str>, actions: &mut Vec<Action>) {
+fn ended_ui(
+    ui: &mut Ui,
+    written: &[WrittenCard],
+    stopped: Option<&str>,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::TIGHT);
     if let Some(reason) = stopped {
@@ -106,12 +111,11 @@ fn ended_ui(ui: &mut Ui, written: &[PathBuf], stopped: Option<&str>, actions: &m
         ui.add(Label::new(words).wrap());
     }
     let Some(last) = written.last() else { return };
-    let words = match written {
-        [only] => format!("Written: {}", name_of(only)),
-        several => format!("{} files written", several.len()),
-    };
-    ui.add(Label::new(RichText::new(words).font(TypeStyle::Small.font_id())).wrap())
-        .on_hover_text(last.display().to_string());
+    ui.add(
+        Label::new(RichText::new(written_words(written)).font(TypeStyle::Small.font_id())).wrap(),
+    )
+    .on_hover_text(last.path.display().to_string());
+    let last = &last.path;
     ui.horizontal(|ui| {
         if written.len() == 1
             && ui
@@ -127,6 +131,25 @@ fn ended_ui(ui: &mut Ui, written: &[PathBuf], stopped: Option<&str>, actions: &m
             actions.push(Action::Command(Command::ShowFile(folder.to_path_buf())));
         }
     });
+}
+
+/// What was written, and which files have another name because theirs was taken.
+fn written_words(written: &[WrittenCard]) -> String {
+    let renamed = written.iter().filter(|card| card.was_taken.is_some());
+    match (written, renamed.count()) {
+        ([only], _) => match &only.was_taken {
+            Some(taken) => {
+                let name = name_of(&only.path);
+                format!("Written: {name}, because there is a {taken} already")
+            }
+            None => format!("Written: {}", name_of(&only.path)),
+        },
+        (several, 0) => format!("{} files written", several.len()),
+        (several, renamed) => format!(
+            "{} files written, {renamed} of them with a number, because there are files with their names already",
+            several.len()
+        ),
+    }
 }
 
 fn name_of(path: &Path) -> String {
