@@ -20,7 +20,7 @@ pub use price_list::review_price_list;
 pub use recipe_json_ld::{JsonLdError, ReadIngredient, ReadRecipe, read_json_ld};
 pub use recipe_of_shop::{
     Arrival, ForeignLine, ForeignRecipe, LineMapping, MappedTo, RecipeExchangeError, arrival,
-    propose_mappings, read_recipe, write_recipe,
+    arrival_watched, propose_mappings, read_recipe, write_recipe,
 };
 pub use review::{Outcome, Review, ReviewLine, edits_of};
 pub use table::{Delimiter, Encoding, TableError, TextTable, read_table};

@@ -23,7 +23,7 @@ use crate::book::{
 };
 use crate::edit::{Edit, EditError, apply_all};
 use crate::quantity::Grams;
-use crate::swap::{LineMove, bring_level};
+use crate::swap::{LineMove, Watch, bring_level};
 
 /// Step in which a volume is poured, ml (common practice, no source).
 const MILLILITRES: f64 = 5.0;
@@ -412,6 +412,16 @@ pub fn arrival(
     foreign: &ForeignRecipe,
     mappings: &[LineMapping],
 ) -> Result<Arrival, RecipeExchangeError> {
+    arrival_watched(book, foreign, mappings, &Watch::default())
+}
+
+/// The same, watched from outside.
+pub fn arrival_watched(
+    book: &Book,
+    foreign: &ForeignRecipe,
+    mappings: &[LineMapping],
+    watch: &Watch,
+) -> Result<Arrival, RecipeExchangeError> {
     let theirs = foreign
         .book
         .recipe(&foreign.recipe)
@@ -471,7 +481,7 @@ pub fn arrival(
     let standard = balance(&both, recipe.approvals[0].resolved.clone(), &place);
     let plain_balance = balance(&both, lines, &place);
     let plain = difference(&both.settings, &standard, &plain_balance);
-    let brought = bring_level(&both, &recipe, None);
+    let brought = bring_level(&both, &recipe, None, watch);
     let (difference, moves, explanation) = match brought {
         Some(Ok(adapted)) => {
             recipe.entries.clone_from(&adapted.balance.resolved.entries);

@@ -14,14 +14,14 @@ const REACH: i32 = 8;
 const MOST_LINES: usize = 8;
 
 /// The amounts of a version that bring it nearest to its standard; `None` when there is no such version. `Err` says why
-/// nothing is possible. Lines of what is mixed move, sweeteners down to none, the others not below one step.
+/// nothing is possible. It is watched from outside. Lines of what is mixed move, sweeteners down to none, the others not below one step.
 pub fn bring_level(
     book: &Book,
     recipe: &Recipe,
     version: Option<&VersionId>,
+    watch: &Watch,
 ) -> Option<Result<Adapted, String>> {
-    let watch = Watch::default();
-    let mut origin = Origin::new(book, recipe, version, &watch)?;
+    let mut origin = Origin::new(book, recipe, version, watch)?;
     let mut lines: Vec<&Line> = origin
         .resolved
         .lines()

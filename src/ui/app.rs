@@ -394,7 +394,7 @@ impl App {
         });
         let cards = (self.view.area == Area::Cards).then(|| {
             let order = shown.and_then(|shown| self.view.cards.order(shown, self.view.units));
-            card_area::card_frame(&mut self.workbench, order.as_ref())
+            card_area::card_frame(&mut self.workbench, order.as_ref(), &self.view.cards)
         });
         let lit = self.view.lit.clone();
         let in_hand = in_hand(&self.workbench, &book, &findings);

@@ -1,6 +1,6 @@
-//! What the window needs of cards: a preview, an export that runs, a list that is being brought in.
+//! What the window needs of cards: a preview and an export that runs.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::sync::Arc;
 
 use super::derived::BookStamp;
@@ -8,28 +8,6 @@ use super::exporting::{
     CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
 };
 use super::open_book::{Message, Workbench};
-use crate::book_file;
-use crate::exchange::{ForeignRecipe, ReadRecipe, read_json_ld, read_recipe};
-
-/// A file that is being brought in.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ListInHand {
-    /// Where it is.
-    pub path: PathBuf,
-    /// What stands in it.
-    pub content: ListContent,
-}
-
-/// What a file that is brought in holds, by the ending of its name.
-#[derive(Clone, Debug, PartialEq)]
-pub enum ListContent {
-    /// A table: the bytes, for the delimiter is still to be chosen.
-    Table(Arc<Vec<u8>>),
-    /// A schema.org recipe, or why it is none.
-    Recipe(Result<Arc<ReadRecipe>, String>),
-    /// A recipe of another shop, or why it is none.
-    OtherShop(Result<Arc<ForeignRecipe>, String>),
-}
 
 /// A preview as far as it is there.
 #[derive(Clone, Debug, Default)]
@@ -42,14 +20,13 @@ pub struct PreviewShown {
 
 type Asked = (BookStamp, PreviewOrder);
 
-/// Previews, exports and lists of one workbench.
+/// Previews and exports of one workbench.
 #[derive(Debug, Default)]
 pub(super) struct CardDesk {
     fonts: SharedFonts,
     shown: Option<(Asked, Result<Arc<CardPreview>, String>)>,
     making: Option<(Asked, Previewing)>,
     export: Option<Export>,
-    list: Option<ListInHand>,
 }
 
 impl Workbench {
@@ -118,46 +95,6 @@ impl Workbench {
                 path.display()
             )));
         }
-    }
-
-    pub(super) fn read_list(&mut self, path: PathBuf) {
-        match book_file::read_bytes(&path) {
-            Ok(bytes) => {
-                let content = content_of(&path, bytes);
-                self.cards.list = Some(ListInHand { path, content });
-            }
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
-        }
-    }
-
-    pub(super) fn put_list_away(&mut self) {
-        self.cards.list = None;
-    }
-
-    /// The list that is being brought in.
-    pub fn list_in_hand(&self) -> Option<&ListInHand> {
-        self.cards.list.as_ref()
-    }
-}
-
-fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
-    let ending = path.extension().and_then(|ending| ending.to_str());
-    match ending.map(str::to_lowercase).as_deref() {
-        Some("json" | "jsonld") => {
-            let read = read_json_ld(&String::from_utf8_lossy(&bytes));
-            ListContent::Recipe(read.map(Arc::new).map_err(|error| error.to_string()))
-        }
-        Some("ron") => {
-            let parsed = book_file::parse(&String::from_utf8_lossy(&bytes));
-            let parsed = parsed.map_err(|problems| {
-                let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
-                problems.join("\n")
-            });
-            let read =
-                parsed.and_then(|(book, _)| read_recipe(book).map_err(|error| error.to_string()));
-            ListContent::OtherShop(read.map(Arc::new))
-        }
-        _ => ListContent::Table(Arc::new(bytes)),
     }
 }
 

@@ -1,5 +1,6 @@
 //! The open book: what is done to it, what is derived from it, and where it is kept. Knows no screen.
 
+mod bringing_in;
 mod card_desk;
 mod derived;
 mod disk;
@@ -19,7 +20,11 @@ mod serving;
 mod variations;
 
 pub use crate::book_file::EarlierCopy;
-pub use card_desk::{ListContent, ListInHand, PreviewShown, today};
+pub use bringing_in::{
+    ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,
+    TableOrder, TableReview,
+};
+pub use card_desk::{PreviewShown, today};
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
 pub use disk_change::{DiskChange, FileState, LOOK_EVERY, Theirs};

@@ -166,7 +166,9 @@ pub enum Command {
     ReadList(PathBuf),
     /// Ask the system for such a file.
     PickList,
-    /// The list has been dealt with.
+    /// Take lines of the list into the book, as one step that can be undone.
+    TakeList(super::ListTaking),
+    /// The list has been dealt with, or is not wanted: what is read or looked for is given up.
     PutListAway,
 }
 
@@ -228,6 +230,7 @@ pub struct Workbench {
     pub(super) wake: Arc<dyn Fn() + Send + Sync>,
     asking: Option<Asking>,
     pub(super) cards: super::card_desk::CardDesk,
+    pub(super) bringing_in: super::bringing_in::BringingIn,
     pending: Option<Intent>,
     pub(super) message: Option<Message>,
     pub(super) show: Option<Shown>,
@@ -259,6 +262,7 @@ impl Workbench {
             wake: Arc::new(|| ()),
             asking: None,
             cards: super::card_desk::CardDesk::default(),
+            bringing_in: super::bringing_in::BringingIn::default(),
             pending: None,
             message: None,
             show: None,
@@ -418,6 +422,8 @@ impl Workbench {
         self.poll_recovery();
         self.poll_earlier();
         self.poll_picker();
+        self.poll_list(Duration::ZERO);
+        self.poll_taking(Duration::ZERO);
     }
 
     fn poll_picker(&mut self) {
@@ -550,6 +556,7 @@ impl Workbench {
             Command::ShowFile(path) => self.show_file(&path),
             Command::ReadList(path) => self.read_list(path),
             Command::PickList => self.ask(PickRequest::List),
+            Command::TakeList(taking) => self.take_list(taking),
             Command::PutListAway => self.put_list_away(),
         }
     }

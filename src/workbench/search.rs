@@ -121,7 +121,7 @@ where
         stamp: BookStamp,
         key: &K,
         wake: &Wake,
-        find: fn(&Book, &K, &Watch) -> V,
+        find: fn(&Arc<Book>, &K, &Watch) -> V,
     ) -> (Look<V>, bool) {
         let is_asked = |of: BookStamp, asked: &K| of == stamp && asked == key;
         if let Some((of, asked, found)) = &self.latest
@@ -203,7 +203,7 @@ fn begin<K: Clone + Send + 'static, V: Send + 'static>(
     stamp: BookStamp,
     key: K,
     wake: Wake,
-    find: fn(&Book, &K, &Watch) -> V,
+    find: fn(&Arc<Book>, &K, &Watch) -> V,
 ) -> Option<Running<K, V>> {
     let watch = Arc::new(Watch::default());
     let (sender, answer) = channel();
@@ -232,7 +232,7 @@ mod tests {
 
     type Asked = Search<u64, u64>;
 
-    fn ask(search: &mut Asked, key: u64, find: fn(&Book, &u64, &Watch) -> u64) -> Look<u64> {
+    fn ask(search: &mut Asked, key: u64, find: fn(&Arc<Book>, &u64, &Watch) -> u64) -> Look<u64> {
         let wake: Wake = Arc::new(|| ());
         let book = Arc::new(Book::default());
         search.look(&book, BookStamp(1), &key, &wake, find).0
@@ -242,7 +242,7 @@ mod tests {
         clippy::trivially_copy_pass_by_ref,
         reason = "keys are passed so, whatever they are"
     )]
-    fn at_once(_: &Book, key: &u64, _: &Watch) -> u64 {
+    fn at_once(_: &Arc<Book>, key: &u64, _: &Watch) -> u64 {
         key * 2
     }
 
@@ -251,14 +251,14 @@ mod tests {
         clippy::trivially_copy_pass_by_ref,
         reason = "keys are passed so, whatever they are"
     )]
-    fn endless(_: &Book, _: &u64, watch: &Watch) -> u64 {
+    fn endless(_: &Arc<Book>, _: &u64, watch: &Watch) -> u64 {
         while !watch.is_stopped() {
             std::thread::sleep(Duration::from_millis(1));
         }
         0
     }
 
-    fn wait(search: &mut Asked, key: u64, find: fn(&Book, &u64, &Watch) -> u64) -> Look<u64> {
+    fn wait(search: &mut Asked, key: u64, find: fn(&Arc<Book>, &u64, &Watch) -> u64) -> Look<u64> {
         for _ in 0..1000 {
             let look = ask(search, key, find);
             if look.state == LookState::Done {

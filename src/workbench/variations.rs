@@ -96,7 +96,7 @@ impl Workbench {
 
     /// One swap over the whole book.
     pub fn review(&mut self, review: &Review) -> Look<Vec<ReviewItem>> {
-        let find = |book: &Book, review: &Review, watch: &Watch| {
+        let find = |book: &Arc<Book>, review: &Review, watch: &Watch| {
             everywhere_watched(book, &review.replace, &review.with, &review.demands, watch)
         };
         let (book, stamp) = (self.history.book(), self.stamp());
@@ -110,7 +110,7 @@ impl Workbench {
 
     /// The sugar ladder of a version, in the levels that the shop names.
     pub fn ladder(&mut self, shown: &Shown) -> Look<Option<Ladder>> {
-        let find = |book: &Book, shown: &Shown, watch: &Watch| {
+        let find = |book: &Arc<Book>, shown: &Shown, watch: &Watch| {
             let recipe = book.recipe(&shown.recipe)?;
             let levels = Level::of_shop(&book.settings);
             ladder_watched(book, recipe, shown.version.as_ref(), &levels, watch)
@@ -157,6 +157,7 @@ impl Workbench {
             || searches.review.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
+            || self.bringing_in.is_searching()
     }
 
     /// Stops what is looked for.
@@ -177,14 +178,14 @@ impl Workbench {
 }
 
 fn find_swap(
-    book: &Book,
+    book: &Arc<Book>,
     (question, demands): &(Question, Demands),
     watch: &Watch,
 ) -> Option<SwapFound> {
     answer_watched(book, question, demands, watch).map(|answer| SwapFound::new(book, answer))
 }
 
-fn find_variations(book: &Book, shown: &Shown, watch: &Watch) -> Vec<Variation> {
+fn find_variations(book: &Arc<Book>, shown: &Shown, watch: &Watch) -> Vec<Variation> {
     let Some(recipe) = book.recipe(&shown.recipe) else {
         return Vec::new();
     };

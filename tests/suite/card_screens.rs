@@ -10,6 +10,8 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::NoPicker;
 
+use crate::window::settle;
+
 type Window = Harness<'static, App>;
 
 fn window_of(size: [f32; 2]) -> Window {
@@ -161,10 +163,16 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
         path.to_str().unwrap(),
     );
     click(&mut window, Role::Button, "Review");
-    assert!(has(&window, "2 new, 0 changed, 0 the same, 0 skipped"));
+    wait_for(&mut window, "the list", |window| {
+        has(window, "2 new, 0 changed, 0 the same, 0 skipped")
+    });
+    settle(&mut window);
     assert!(Arc::ptr_eq(&before, window.state().workbench().book()));
     click(&mut window, Role::CheckBox, "Velm Fig powder, line 3");
     click(&mut window, Role::Button, "Take 1 into the book");
+    wait_for(&mut window, "what is taken", |window| {
+        has(window, "To a file")
+    });
     let book = window.state().workbench().book().clone();
     assert_eq!(book.ingredients.len(), before.ingredients.len() + 1);
     let plum = book
@@ -198,14 +206,82 @@ fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_t
         path.to_str().unwrap(),
     );
     click(&mut window, Role::Button, "Review");
-    assert!(has(&window, "3000 new, 0 changed, 0 the same, 0 skipped"));
+    wait_for(&mut window, "the list", |window| {
+        has(window, "3000 new, 0 changed, 0 the same, 0 skipped")
+    });
+    settle(&mut window);
     let drawn = window.query_all_by_role(Role::CheckBox).count();
     assert!((10..150).contains(&drawn), "{drawn}");
     click(&mut window, Role::CheckBox, "Velm Powder 1, line 3");
     click(&mut window, Role::Button, "Take 2999 into the book");
+    wait_for(&mut window, "what is taken", |window| {
+        has(window, "To a file")
+    });
     let book = window.state().workbench().book().clone();
     assert_eq!(book.ingredients.len(), before + 2_999);
     assert!(book.ingredients.iter().all(|item| item.name != "Powder 1"));
+}
+
+/// What a person has chosen to stand for an ingredient, and for a column, is no matter of the book.
+#[test]
+fn what_was_chosen_stays_when_the_book_changes() {
+    let folder = tempfile::tempdir().unwrap();
+    let home = crate::sample::sample();
+    let id = evensip::book::RecipeId::new("hob-and-ember").unwrap();
+    let passed = evensip::exchange::write_recipe(&home, &id, None).unwrap();
+    let path = folder.path().join("theirs.ron");
+    std::fs::write(&path, evensip::book_file::write(&passed)).unwrap();
+    let mut window = window();
+    // Something to take back later.
+    let prices = list(
+        folder.path(),
+        "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\n",
+    );
+    type_over(
+        &mut window,
+        "Path of what is brought in",
+        prices.to_str().unwrap(),
+    );
+    click(&mut window, Role::Button, "Review");
+    wait_for(&mut window, "the list", |window| {
+        has(window, "Take 1 into the book")
+    });
+    settle(&mut window);
+    click(&mut window, Role::Button, "Take 1 into the book");
+    wait_for(&mut window, "what is taken", |window| {
+        has(window, "To a file")
+    });
+    type_over(
+        &mut window,
+        "Path of what is brought in",
+        path.to_str().unwrap(),
+    );
+    click(&mut window, Role::Button, "Review");
+    wait_for(&mut window, "the recipe", |window| {
+        has(window, "Add the recipe as a draft")
+    });
+    settle(&mut window);
+    assert!(!has(&window, "chosen by you"));
+    let combo = "What stands for Tambrel chestnut powder";
+    window.get_by_label(combo).click();
+    window.run();
+    click(&mut window, Role::Button, "Ketterby chestnut powder");
+    settle(&mut window);
+    assert!(has(&window, "chosen by you"));
+    let before = window.state().workbench().book().clone();
+    window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);
+    settle(&mut window);
+    assert!(!Arc::ptr_eq(&before, window.state().workbench().book()));
+    assert!(has(&window, "chosen by you"));
+    click(&mut window, Role::Button, "Add the recipe as a draft");
+    let book = window.state().workbench().book().clone();
+    assert_eq!(book.recipes.len(), home.recipes.len() + 1);
+    let arrived = book.recipes.iter().last().unwrap();
+    let ketterby = |entry: &evensip::book::Entry| {
+        let line = entry.line();
+        line.is_some_and(|line| line.ingredient.as_str() == "ketterby-chestnut")
+    };
+    assert!(arrived.entries.iter().any(ketterby));
 }
 
 #[test]
@@ -220,6 +296,7 @@ fn what_is_left_alone_changes_nothing() {
         path.to_str().unwrap(),
     );
     click(&mut window, Role::Button, "Review");
+    wait_for(&mut window, "the list", |window| has(window, "Leave it"));
     click(&mut window, Role::Button, "Leave it");
     assert!(Arc::ptr_eq(&before, window.state().workbench().book()));
     assert!(has(&window, "To a file"));

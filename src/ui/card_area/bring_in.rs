@@ -4,15 +4,16 @@ use std::path::PathBuf;
 
 use egui::{Button, ComboBox, Grid, Label, RichText, ScrollArea, TextEdit, Ui};
 
+use super::CardFrame;
 use super::model::CardState;
-use super::review::{self, ReviewState};
+use super::review::{self, ReviewState, working_ui};
 use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe, TextTable};
 use crate::quantity::{excerpt, name_as_shown};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{heading_ui, quiet_ui};
-use crate::workbench::{Action, Command, ListContent, ListInHand};
+use crate::workbench::{Action, Command, ListContent, ListInHand, Look, RecipeReview, TableReview};
 
 /// Rows of a table that are previewed below its headings.
 const PREVIEW_ROWS: usize = 4;
@@ -21,8 +22,18 @@ const PREVIEW_ROWS: usize = 4;
 const CELL: usize = 28;
 
 /// Where the file is asked for.
-pub(super) fn begin_ui(ui: &mut Ui, state: &mut CardState, actions: &mut Vec<Action>) {
+pub(super) fn begin_ui(
+    ui: &mut Ui,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
     heading_ui(ui, "Bring in");
+    if let Some(path) = &frame.being_read {
+        working_ui(ui, &format!("Reading {} …", path.display()));
+        away_ui(ui, "Stop reading", actions);
+        return;
+    }
     quiet_ui(
         ui,
         "A price list (CSV), a schema.org recipe (JSON), or a recipe of another shop (RON). You review it first.",
@@ -53,6 +64,7 @@ pub(super) fn begin_ui(ui: &mut Ui, state: &mut CardState, actions: &mut Vec<Act
 pub(super) fn bring_in_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    frame: &CardFrame,
     list: &ListInHand,
     state: &mut CardState,
     actions: &mut Vec<Action>,
@@ -63,22 +75,24 @@ pub(super) fn bring_in_ui(
     let path = RichText::new(list.path.display().to_string()).color(palette.text_quiet);
     ui.add(Label::new(path).truncate());
     ui.add_space(grid::EASY);
-    state.review.follow(screen.book, list);
+    state.review.follow(list);
     let failed = match &list.content {
         ListContent::Table(_) => {
-            table_ui(ui, list, state, actions);
+            table_ui(ui, frame, state, actions);
             None
         }
         ListContent::Recipe(Ok(recipe)) => {
-            recipe_ui(ui, screen, recipe, actions);
+            recipe_ui(ui, recipe, &frame.review.recipe, actions);
             None
         }
         ListContent::OtherShop(Ok(foreign)) => {
-            review::other_shop_ui(ui, screen, foreign, &mut state.review, actions);
+            let look = &frame.review.arrival;
+            review::other_shop_ui(ui, screen, foreign, look, &mut state.review, actions);
             None
         }
         ListContent::Recipe(Err(reason)) | ListContent::OtherShop(Err(reason)) => Some(reason),
     };
+    state.review.show_what_was_chosen(ui);
     if let Some(reason) = failed {
         let words = RichText::new(reason).color(palette.off_level);
         ui.add(Label::new(words).wrap());
@@ -93,63 +107,69 @@ pub(super) fn away_ui(ui: &mut Ui, words: &str, actions: &mut Vec<Action>) {
     }
 }
 
-fn table_ui(ui: &mut Ui, list: &ListInHand, state: &mut CardState, actions: &mut Vec<Action>) {
+fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
-    if let Some(error) = state.review.table_error() {
+    let look = &frame.review.table;
+    let reviewed = look.found.as_ref();
+    if let Some(Err(error)) = reviewed.map(AsRef::as_ref) {
         let words = RichText::new(error).color(palette.off_level);
         ui.add(Label::new(words).wrap());
     }
-    reading_ui(ui, list, &mut state.review);
-    ui.add_space(grid::EASY);
-    heading_ui(ui, "What the columns mean");
-    mapping_ui(ui, &mut state.review);
-    ui.add_space(grid::EASY);
-    review::list_ui(ui, &mut state.review, actions);
+    let table = reviewed.and_then(|reviewed| reviewed.as_ref().as_ref().ok());
+    if reviewed.is_some() {
+        reading_ui(ui, table, &mut state.review);
+        ui.add_space(grid::EASY);
+    }
+    if look.current().is_none() {
+        working_ui(ui, "Looking through the list …");
+    }
+    if let Some(table) = table {
+        heading_ui(ui, "What the columns mean");
+        mapping_ui(ui, table, &mut state.review);
+        ui.add_space(grid::EASY);
+    }
+    match reviewed.filter(|_| table.is_some()) {
+        Some(reviewed) => review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions),
+        None => away_ui(ui, "Back to the cards", actions),
+    }
 }
 
 /// How the file is read: the sign between cells and the decimal sign.
-fn reading_ui(ui: &mut Ui, list: &ListInHand, review: &mut ReviewState) {
+fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) {
     ui.horizontal_wrapped(|ui| {
         ui.label("Between cells");
-        let now = review.delimiter();
+        let delimiter = now.map(|now| now.table.delimiter);
         let combo = ComboBox::from_id_salt("delimiter")
-            .selected_text(now.map_or("not known", Delimiter::words))
+            .selected_text(delimiter.map_or("not known", Delimiter::words))
             .show_ui(ui, |ui| {
-                for delimiter in Delimiter::ALL {
-                    if ui
-                        .selectable_label(now == Some(delimiter), delimiter.words())
-                        .clicked()
-                    {
-                        review.read_with(list, delimiter);
+                for other in Delimiter::ALL {
+                    let is_now = delimiter == Some(other);
+                    if ui.selectable_label(is_now, other.words()).clicked() {
+                        review.read_with(other);
                     }
                 }
             });
         combo.response.accessible_name("Between cells");
         ui.add_space(grid::EASY);
         ui.label("Decimal sign");
-        for sign in DecimalSign::ALL {
-            if ui
-                .radio(review.sign() == Some(sign), sign.words())
-                .clicked()
-            {
-                review.set_sign(sign);
+        let signs = now.map(|now| &now.signs);
+        let sign = signs.and_then(|signs| signs.chosen.or(signs.found));
+        for other in DecimalSign::ALL {
+            if ui.radio(sign == Some(other), other.words()).clicked() {
+                review.set_sign(other);
             }
         }
-        if let Some(encoding) = review.encoding() {
+        if let Some(now) = now {
             ui.add_space(grid::EASY);
-            let palette = theme::palette(ui.visuals());
-            ui.label(RichText::new(encoding.words()).color(palette.text_quiet));
+            quiet_ui(ui, now.table.encoding.words());
         }
     });
 }
 
 /// The headings with what each means, over the first rows.
-fn mapping_ui(ui: &mut Ui, review: &mut ReviewState) {
+fn mapping_ui(ui: &mut Ui, now: &TableReview, review: &mut ReviewState) {
     let palette = theme::palette(ui.visuals());
-    let Some(table) = review.table().cloned() else {
-        return;
-    };
-    let columns = review.mapping().columns.clone();
+    let (table, columns) = (&now.table, &now.mapping.columns);
     let mut chosen = None;
     ScrollArea::horizontal().id_salt("columns").show(ui, |ui| {
         Grid::new("mapping")
@@ -195,9 +215,9 @@ fn mapping_ui(ui: &mut Ui, review: &mut ReviewState) {
                 }
             });
     });
-    copy_ui(ui, "columns", || as_table(&table, &columns));
+    copy_ui(ui, "columns", || as_table(table, columns));
     if let Some((at, field)) = chosen {
-        review.map(at, field);
+        review.map(now, at, field);
     }
 }
 
@@ -217,7 +237,12 @@ fn as_table(file: &TextTable, meanings: &[Option<Field>]) -> Table {
     table
 }
 
-fn recipe_ui(ui: &mut Ui, screen: &Screen<'_>, recipe: &ReadRecipe, actions: &mut Vec<Action>) {
+fn recipe_ui(
+    ui: &mut Ui,
+    recipe: &ReadRecipe,
+    look: &Look<RecipeReview>,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, &name_as_shown(&recipe.name));
     for ingredient in &recipe.ingredients {
@@ -228,13 +253,17 @@ fn recipe_ui(ui: &mut Ui, screen: &Screen<'_>, recipe: &ReadRecipe, actions: &mu
         ui.add(Label::new(words).wrap());
     }
     ui.add_space(grid::EASY);
-    match recipe.edit(screen.book) {
-        Err(error) => {
-            ui.colored_label(palette.off_level, error.to_string());
+    match look.current() {
+        None => {
+            working_ui(ui, "Looking for its ingredients …");
+            away_ui(ui, "Leave it", actions);
         }
-        Ok((edit, questions)) => {
+        Some(Err(error)) => {
+            ui.colored_label(palette.off_level, error);
+        }
+        Some(Ok((edit, questions))) => {
             heading_ui(ui, "To look at");
-            for question in &questions {
+            for question in questions {
                 ui.add(Label::new(question).wrap());
             }
             for left in &recipe.left_out {
@@ -244,7 +273,7 @@ fn recipe_ui(ui: &mut Ui, screen: &Screen<'_>, recipe: &ReadRecipe, actions: &mu
             ui.horizontal(|ui| {
                 let words = RichText::new("Add the recipe as a draft").color(palette.on_accent);
                 if ui.add(Button::new(words).fill(palette.accent)).clicked() {
-                    actions.push(Action::edit(edit, "book"));
+                    actions.push(Action::edit(edit.clone(), "book"));
                     actions.push(Action::Command(Command::CloseStep));
                     actions.push(Action::Command(Command::PutListAway));
                 }

@@ -8,6 +8,7 @@ mod pages;
 mod review;
 
 pub use model::CardState;
+pub use review::ReviewLooks;
 
 use std::sync::Arc;
 
@@ -33,18 +34,28 @@ pub struct CardFrame {
     pub export: Option<ExportState>,
     /// The list that is being brought in.
     pub list: Option<ListInHand>,
+    /// The file that is being read.
+    pub being_read: Option<std::path::PathBuf>,
+    /// What the list in hand would do.
+    pub review: ReviewLooks,
     /// Today.
     pub today: String,
 }
 
 /// Asks the workbench for what the area shows.
-pub fn card_frame(workbench: &mut Workbench, order: Option<&PreviewOrder>) -> CardFrame {
+pub fn card_frame(
+    workbench: &mut Workbench,
+    order: Option<&PreviewOrder>,
+    state: &CardState,
+) -> CardFrame {
     CardFrame {
         preview: order
             .map(|order| workbench.card_preview(order))
             .unwrap_or_default(),
         export: workbench.export_state(),
         list: workbench.list_in_hand().cloned(),
+        being_read: workbench.list_being_read().map(ToOwned::to_owned),
+        review: ReviewLooks::take(workbench, &state.review),
         today: crate::workbench::today(),
     }
 }
@@ -74,7 +85,7 @@ fn contents_ui(
     actions: &mut Vec<Action>,
 ) {
     if let Some(list) = &frame.list {
-        bring_in::bring_in_ui(ui, screen, list, state, actions);
+        bring_in::bring_in_ui(ui, screen, frame, list, state, actions);
         ui.add_space(grid::APART);
         return;
     }
@@ -132,7 +143,7 @@ fn choices_ui(
     ui.add_space(grid::EASY);
     export::export_ui(ui, screen, frame, state, actions);
     ui.add_space(grid::APART);
-    bring_in::begin_ui(ui, state, actions);
+    bring_in::begin_ui(ui, frame, state, actions);
 }
 
 /// Characters that would be empty boxes on paper.

@@ -1,211 +1,197 @@
 //! The review of what is brought in: the list of ingredients line by line, and the mappings of a foreign recipe.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::PathBuf;
 use std::sync::Arc;
 
 use egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
 use super::bring_in::away_ui;
-use crate::book::Book;
+use crate::book::IngredientId;
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, DecimalSigns, Delimiter, Encoding, Field, ForeignRecipe, LineMapping,
-    MappedTo, Mapping, Outcome, Review, ReviewLine, TextTable, arrival, edits_of, guess_mapping,
-    propose_mappings, read_table, review_price_list,
+    Arrival, DecimalSign, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo, Outcome, Review,
+    ReviewLine,
 };
 use crate::quantity::{name_as_shown, show_number};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
-use crate::ui::words::heading_ui;
-use crate::workbench::{Action, Command, ListContent, ListInHand, today};
+use crate::ui::words::{heading_ui, quiet_ui};
+use crate::workbench::{
+    Action, ArrivalOrder, ArrivalReview, Command, ListContent, ListInHand, ListTaking, Look,
+    RecipeOrder, RecipeReview, TableOrder, TableReview, Workbench,
+};
 
-/// What taking lines of a list does.
-struct Taking {
-    /// How many lines are taken.
-    count: usize,
-    /// `None` when nothing would change.
-    edit: Result<Option<Edit>, String>,
+/// What the workbench has found for the list in hand.
+#[derive(Clone, Debug, Default)]
+pub struct ReviewLooks {
+    /// What a table would do to the book.
+    pub table: Look<Result<TableReview, String>>,
+    /// What a recipe of another shop becomes.
+    pub arrival: Look<ArrivalReview>,
+    /// What adding a schema.org recipe does.
+    pub recipe: Look<RecipeReview>,
+    /// Whether lines are being taken into the book.
+    pub is_taking: bool,
 }
 
-/// What is looked at of a list.
+impl ReviewLooks {
+    /// Asks the workbench for what is shown of the list in hand.
+    pub(super) fn take(workbench: &mut Workbench, state: &ReviewState) -> Self {
+        let mut looks = Self {
+            is_taking: workbench.is_taking_list(),
+            ..Self::default()
+        };
+        let Some(list) = workbench.list_in_hand().cloned() else {
+            return looks;
+        };
+        match &list.content {
+            ListContent::Table(bytes) => {
+                looks.table = workbench.table_review(&state.table_order(&list, bytes));
+            }
+            ListContent::OtherShop(Ok(foreign)) => {
+                looks.arrival = workbench.arrival_review(&state.arrival_order(&list, foreign));
+            }
+            ListContent::Recipe(Ok(recipe)) => {
+                looks.recipe = workbench.recipe_review(&RecipeOrder(recipe.clone()));
+            }
+            ListContent::Recipe(Err(_)) | ListContent::OtherShop(Err(_)) => {}
+        }
+        looks
+    }
+}
+
+/// What a person has chosen for a list; it stays when the book changes.
 #[derive(Default)]
 pub(super) struct ReviewState {
     path: Option<PathBuf>,
-    book: Option<Arc<Book>>,
-    table: Option<Result<Arc<TextTable>, String>>,
-    mapping: Mapping,
-    /// The decimal sign that a person chose.
+    delimiter: Option<Delimiter>,
+    columns: Option<Vec<Option<Field>>>,
     sign: Option<DecimalSign>,
-    signs: DecimalSigns,
-    review: Option<Arc<Review>>,
     /// Lines that are not to be taken, by position.
     refused: BTreeSet<usize>,
-    /// What taking the others does.
-    taking: Option<Arc<Taking>>,
     rows: TallList,
-    mappings: Vec<LineMapping>,
-    arrival: Option<Result<Box<Arrival>, String>>,
+    /// The list that the rows are of.
+    listed: Option<Arc<Result<TableReview, String>>>,
+    /// What stands for an ingredient of another shop.
+    mapped: BTreeMap<IngredientId, MappedTo>,
+    /// Something was chosen in this frame; what comes of it is asked for in the next one.
+    has_changed: bool,
 }
 
 impl ReviewState {
-    /// What taking the ticked lines does; worked out once for what is ticked.
-    fn taking(&mut self) -> Option<Arc<Taking>> {
-        let (review, book) = (self.review.as_ref()?, self.book.as_ref()?);
-        let refused = &self.refused;
-        let taking = self.taking.get_or_insert_with(|| {
-            let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
-            let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
-            let label = match count {
-                1 => "bring in an ingredient".to_owned(),
-                count => format!("bring in {count} ingredients"),
-            };
-            let edit = edits_of(book, review, taken, label).map_err(|error| error.to_string());
-            Arc::new(Taking { count, edit })
-        });
-        Some(taking.clone())
-    }
-
-    /// The list is looked at anew: with another meaning of a column, or beside another book.
-    fn look_again(&mut self) {
-        self.review = None;
-        self.taking = None;
-        self.rows = TallList::default();
-    }
-
-    /// Begins anew with another file, and looks again when the book has changed.
-    pub(super) fn follow(&mut self, book: &Arc<Book>, list: &ListInHand) {
+    /// Begins anew with another file.
+    pub(super) fn follow(&mut self, list: &ListInHand) {
         if self.path.as_ref() != Some(&list.path) {
             *self = Self {
                 path: Some(list.path.clone()),
                 ..Self::default()
             };
-            if let ListContent::Table(bytes) = &list.content {
-                self.take(read_table(bytes, None).map_err(|error| error.to_string()));
-            }
-        }
-        let same_book = self
-            .book
-            .as_ref()
-            .is_some_and(|known| Arc::ptr_eq(known, book));
-        if !same_book {
-            self.book = Some(book.clone());
-            self.look_again();
-            self.arrival = None;
-            if let ListContent::OtherShop(Ok(foreign)) = &list.content {
-                self.mappings = propose_mappings(book, foreign);
-            }
-        }
-        if self.review.is_none()
-            && let Some(Ok(table)) = &self.table
-        {
-            let review = review_price_list(book, table, &self.mapping, &self.signs, &today());
-            self.review = Some(Arc::new(review));
         }
     }
 
-    fn take(&mut self, table: Result<TextTable, String>) {
-        if let Ok(table) = &table {
-            self.mapping = guess_mapping(&table.headings);
+    fn table_order(&self, list: &ListInHand, bytes: &Arc<Vec<u8>>) -> TableOrder {
+        let is_of_list = self.path.as_ref() == Some(&list.path);
+        TableOrder {
+            bytes: bytes.clone(),
+            delimiter: self.delimiter.filter(|_| is_of_list),
+            columns: self.columns.clone().filter(|_| is_of_list),
+            sign: self.sign.filter(|_| is_of_list),
         }
-        self.table = Some(table.map(Arc::new));
+    }
+
+    fn arrival_order(&self, list: &ListInHand, foreign: &Arc<ForeignRecipe>) -> ArrivalOrder {
+        let is_of_list = self.path.as_ref() == Some(&list.path);
+        ArrivalOrder {
+            foreign: foreign.clone(),
+            chosen: Some(self.mapped.clone())
+                .filter(|_| is_of_list)
+                .unwrap_or_default(),
+        }
+    }
+
+    /// Another sign between cells makes other columns and lines.
+    pub(super) fn read_with(&mut self, delimiter: Delimiter) {
+        self.delimiter = Some(delimiter);
+        self.columns = None;
         self.sign = None;
-        self.look_at_signs();
-        self.look_again();
         self.refused.clear();
-    }
-
-    fn look_at_signs(&mut self) {
-        if let Some(Ok(table)) = &self.table {
-            self.signs = DecimalSigns::of(table, &self.mapping, self.sign);
-        }
-    }
-
-    pub(super) fn read_with(&mut self, list: &ListInHand, delimiter: Delimiter) {
-        if let ListContent::Table(bytes) = &list.content {
-            self.take(read_table(bytes, Some(delimiter)).map_err(|error| error.to_string()));
-        }
-    }
-
-    pub(super) fn table(&self) -> Option<&Arc<TextTable>> {
-        self.table.as_ref()?.as_ref().ok()
-    }
-
-    pub(super) fn table_error(&self) -> Option<&str> {
-        self.table.as_ref()?.as_ref().err().map(String::as_str)
-    }
-
-    pub(super) fn delimiter(&self) -> Option<Delimiter> {
-        self.table().map(|table| table.delimiter)
-    }
-
-    pub(super) fn encoding(&self) -> Option<Encoding> {
-        self.table().map(|table| table.encoding)
-    }
-
-    /// The decimal sign that is chosen, or that the numbers tell; none when they tell none.
-    pub(super) fn sign(&self) -> Option<DecimalSign> {
-        self.signs.chosen.or(self.signs.found)
+        self.has_changed = true;
     }
 
     pub(super) fn set_sign(&mut self, sign: DecimalSign) {
         self.sign = Some(sign);
-        self.look_at_signs();
-        self.look_again();
+        self.has_changed = true;
     }
 
-    pub(super) fn mapping(&self) -> &Mapping {
-        &self.mapping
+    /// Lets the next frame come at once when something was chosen in this one.
+    pub(super) fn show_what_was_chosen(&mut self, ui: &Ui) {
+        if std::mem::take(&mut self.has_changed) {
+            ui.ctx().request_repaint();
+        }
     }
 
     /// Says what a column means; a field has one column, so another one that had it is left out.
-    pub(super) fn map(&mut self, at: usize, field: Option<Field>) {
-        for column in &mut self.mapping.columns {
+    pub(super) fn map(&mut self, now: &TableReview, at: usize, field: Option<Field>) {
+        let mut columns = now.mapping.columns.clone();
+        for column in &mut columns {
             if field.is_some() && *column == field {
                 *column = None;
             }
         }
-        if let Some(column) = self.mapping.columns.get_mut(at) {
+        if let Some(column) = columns.get_mut(at) {
             *column = field;
         }
-        self.look_at_signs();
-        self.look_again();
+        self.columns = Some(columns);
+        self.has_changed = true;
+    }
+
+    /// The rows are measured anew for another list.
+    fn follow_list(&mut self, reviewed: &Arc<Result<TableReview, String>>) {
+        let is_same = |known: &Arc<Result<TableReview, String>>| Arc::ptr_eq(known, reviewed);
+        if !self.listed.as_ref().is_some_and(is_same) {
+            self.listed = Some(reviewed.clone());
+            self.rows = TallList::default();
+        }
     }
 }
 
 /// The list, line by line, and the button that takes what is ticked.
-pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Action>) {
+pub(super) fn list_ui(
+    ui: &mut Ui,
+    looks: &ReviewLooks,
+    reviewed: &Arc<Result<TableReview, String>>,
+    state: &mut ReviewState,
+    actions: &mut Vec<Action>,
+) {
+    let Ok(table) = reviewed.as_ref() else { return };
+    state.follow_list(reviewed);
     let palette = theme::palette(ui.visuals());
-    let (Some(review), Some(taking)) = (state.review.clone(), state.taking()) else {
-        away_ui(ui, "Back to the cards", actions);
-        return;
-    };
+    let review = &table.review;
     heading_ui(ui, "What would change");
-    let [new, changed, same, skipped] = review.counts();
+    let [new, changed, same, skipped] = table.counts;
     let counts = format!("{new} new, {changed} changed, {same} the same, {skipped} skipped");
     ui.label(RichText::new(counts).color(palette.text_quiet));
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
-        let words = format!("Take {} into the book", taking.count);
-        let words = RichText::new(words).color(palette.on_accent);
+        let is_refused = |at: &&usize| review.lines.get(**at).is_some_and(ReviewLine::is_change);
+        let count = new + changed - state.refused.iter().filter(is_refused).count();
+        let words = RichText::new(format!("Take {count} into the book")).color(palette.on_accent);
         let button = Button::new(words).fill(palette.accent);
-        let edit = match &taking.edit {
-            Ok(edit) => edit.as_ref(),
-            Err(reason) => {
-                ui.colored_label(palette.off_level, reason);
-                None
-            }
-        };
-        if ui.add_enabled(edit.is_some(), button).clicked()
-            && let Some(edit) = edit
-        {
-            actions.push(Action::edit(edit.clone(), "book"));
-            actions.push(Action::Command(Command::CloseStep));
-            actions.push(Action::Command(Command::PutListAway));
+        // What is still being looked through may differ from what stands there.
+        let is_ready = count > 0 && !looks.is_taking && looks.table.current().is_some();
+        if ui.add_enabled(is_ready, button).clicked() {
+            actions.push(Action::Command(Command::TakeList(ListTaking {
+                reviewed: reviewed.clone(),
+                refused: state.refused.clone(),
+            })));
         }
         away_ui(ui, "Leave it", actions);
+        if looks.is_taking {
+            ui.label(RichText::new("Taking the list into the book …").color(palette.text_quiet));
+        }
     });
     ui.add_space(grid::NEAR);
     let mut ticked = None;
@@ -215,15 +201,19 @@ pub(super) fn list_ui(ui: &mut Ui, state: &mut ReviewState, actions: &mut Vec<Ac
             ticked = Some(at);
         }
     });
-    if let Some(at) = ticked {
-        if !state.refused.remove(&at) {
-            state.refused.insert(at);
-        }
-        state.taking = None;
+    if let Some(at) = ticked
+        && !state.refused.remove(&at)
+    {
+        state.refused.insert(at);
     }
     copy_ui(ui, "what would change", || {
-        list_as_table(&review, &state.refused)
+        list_as_table(review, &state.refused)
     });
+}
+
+/// What stands there while a thread is at work on it.
+pub(super) fn working_ui(ui: &mut Ui, words: &str) {
+    quiet_ui(ui, words);
 }
 
 /// A line of the list; `true` when it is ticked or unticked.
@@ -298,6 +288,7 @@ pub(super) fn other_shop_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     foreign: &ForeignRecipe,
+    look: &Look<ArrivalReview>,
     state: &mut ReviewState,
     actions: &mut Vec<Action>,
 ) {
@@ -308,41 +299,52 @@ pub(super) fn other_shop_ui(
     let from = format!("from {}", name_as_shown(&foreign.book.settings.shop));
     ui.label(RichText::new(from).color(palette.text_quiet));
     ui.add_space(grid::NEAR);
-    mappings_ui(ui, screen, state);
-    ui.add_space(grid::EASY);
-    if state.arrival.is_none() {
-        let arrived = arrival(screen.book, foreign, &state.mappings);
-        state.arrival = Some(arrived.map(Box::new).map_err(|error| error.to_string()));
+    let is_current = look.current().is_some();
+    // What was found for the choice before stays there while the next one is worked out.
+    if let Some(found) = &look.found {
+        mappings_ui(ui, screen, &found.mappings, state);
+        ui.add_space(grid::EASY);
     }
-    match &state.arrival {
-        Some(Ok(arrived)) => arrival_ui(ui, screen, arrived, actions),
+    if !is_current {
+        working_ui(ui, "Bringing the recipe back to its standard …");
+    }
+    match look.found.as_deref().map(|found| &found.arrival) {
+        Some(Ok((arrived, edit))) => {
+            arrival_ui(ui, screen, arrived, edit, is_current, actions);
+        }
         Some(Err(reason)) => {
             ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
             away_ui(ui, "Leave it", actions);
         }
-        None => {}
+        None => away_ui(ui, "Leave it", actions),
     }
 }
 
-fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
+fn mappings_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    mappings: &[LineMapping],
+    state: &mut ReviewState,
+) {
     let palette = theme::palette(ui.visuals());
-    let mut changed = false;
     Grid::new("other shop")
         .spacing(egui::vec2(grid::APART, grid::NEAR))
         .show(ui, |ui| {
-            for (at, mapping) in state.mappings.iter_mut().enumerate() {
+            for (at, mapping) in mappings.iter().enumerate() {
                 ui.label(name_as_shown(&mapping.foreign.name).as_ref());
                 let name = |to: &MappedTo| mapped_words(screen, to);
+                let chosen = state.mapped.get(&mapping.foreign.ingredient);
+                let now = chosen.unwrap_or(&mapping.to).clone();
                 let combo = ComboBox::from_id_salt(("mapping", at))
-                    .selected_text(name(&mapping.to))
+                    .selected_text(name(&now))
                     .width(240.0)
                     .show_ui(ui, |ui| {
                         let ours = mapping.candidates.iter().cloned().map(MappedTo::Ours);
-                        for to in ours.chain([MappedTo::Added]).collect::<Vec<_>>() {
-                            if ui.selectable_label(mapping.to == to, name(&to)).clicked() {
-                                mapping.to = to;
-                                "chosen by you".clone_into(&mut mapping.why);
-                                changed = true;
+                        for to in ours.chain([MappedTo::Added]) {
+                            if ui.selectable_label(now == to, name(&to)).clicked() {
+                                let theirs = mapping.foreign.ingredient.clone();
+                                state.mapped.insert(theirs, to);
+                                state.has_changed = true;
                             }
                         }
                     });
@@ -356,7 +358,7 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
         });
     copy_ui(ui, "what stands for what", || {
         let mut table = Table::new(["theirs", "here", "why"]);
-        for mapping in &state.mappings {
+        for mapping in mappings {
             table.row([
                 Cell::words(&name_as_shown(&mapping.foreign.name)),
                 Cell::words(&mapped_words(screen, &mapping.to)),
@@ -365,9 +367,6 @@ fn mappings_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ReviewState) {
         }
         table
     });
-    if changed {
-        state.arrival = None;
-    }
 }
 
 /// What stands for an ingredient of another shop.
@@ -401,7 +400,14 @@ fn arrived_lines(screen: &Screen<'_>, arrived: &Arrival) -> Vec<[String; 2]> {
         .collect()
 }
 
-fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut Vec<Action>) {
+fn arrival_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    arrived: &Arrival,
+    edit: &Edit,
+    is_current: bool,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, "As this shop would make it");
     let lines = arrived_lines(screen, arrived);
@@ -433,13 +439,9 @@ fn arrival_ui(ui: &mut Ui, screen: &Screen<'_>, arrived: &Arrival, actions: &mut
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {
         let words = RichText::new("Add the recipe as a draft").color(palette.on_accent);
-        let edit = arrived.edit(screen.book);
-        if ui
-            .add_enabled(edit.is_ok(), Button::new(words).fill(palette.accent))
-            .clicked()
-            && let Ok(edit) = edit
-        {
-            actions.push(Action::edit(edit, "book"));
+        let button = Button::new(words).fill(palette.accent);
+        if ui.add_enabled(is_current, button).clicked() {
+            actions.push(Action::edit(edit.clone(), "book"));
             actions.push(Action::Command(Command::CloseStep));
             actions.push(Action::Command(Command::PutListAway));
         }
