@@ -16,6 +16,7 @@ use super::demands::Demands;
 use super::impossible::impossible_reason;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::Adjustable;
+use super::shortfall::{Shortfall, shortfalls};
 use super::watch::Watch;
 
 /// Most lines that move when a drink is made hot or iced.
@@ -32,6 +33,8 @@ pub struct Adapted {
     pub balance: Arc<Balance>,
     /// How it differs from what it is held to.
     pub difference: Difference,
+    /// What the search aimed at and did not reach within a noticeable step, with what stands in the way.
+    pub shortfalls: Vec<Shortfall>,
     /// One or two sentences with figures.
     pub explanation: String,
     /// Whether it is proven best.
@@ -123,7 +126,7 @@ impl<'book> Origin<'book> {
         let Some((best, status)) =
             outcome.and_then(|outcome| Some((outcome.best?, outcome.status)))
         else {
-            return Err(impossible_reason(self.book, &problem, &start, demands));
+            return Err(impossible_reason(self.book, &problem, &start));
         };
         let lines = with_amounts(&problem.lines, &problem.adjustable, &best.point);
         let adapted = balance(self.book, lines, &self.place());
@@ -134,6 +137,7 @@ impl<'book> Origin<'book> {
             changes: differences_between(&self.resolved, &adapted.resolved).changes,
             difference,
             balance: Arc::new(adapted),
+            shortfalls: shortfalls(&problem, &best.point),
             explanation: String::new(),
             proven_optimal: status == Status::Optimal,
         })

@@ -20,6 +20,7 @@ use super::landscape::Aim;
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::{Adjustable, Question, adjustable_lines_with};
+use super::shortfall::{Shortfall, shortfalls};
 use super::watch::Watch;
 
 /// What a suggestion is best at.
@@ -64,6 +65,8 @@ pub struct Suggestion {
     pub balance: Arc<Balance>,
     /// How it differs from the standard.
     pub difference: Difference,
+    /// The axes that it misses by more than a noticeable step, with what stands in the way.
+    pub shortfalls: Vec<Shortfall>,
     /// Whether the difference is within the counter's own scatter.
     pub within_scatter: bool,
     /// One or two sentences with figures.
@@ -231,12 +234,9 @@ impl Suggesting<'_> {
             None,
             self.watch,
         )) else {
-            answer.reasons.push(impossible_reason(
-                self.book,
-                &problem,
-                &answer.plain,
-                self.demands,
-            ));
+            answer
+                .reasons
+                .push(impossible_reason(self.book, &problem, &answer.plain));
             return;
         };
         let reached = problem
@@ -317,9 +317,13 @@ impl Suggesting<'_> {
             if *kind == SuggestionKind::ClosestTaste
                 || suggestion.also.contains(&SuggestionKind::ClosestTaste)
             {
-                answer
-                    .reasons
-                    .extend(short_reason(self.book, answer, &suggestion, self.demands));
+                answer.reasons.extend(short_reason(
+                    self.book,
+                    answer,
+                    &suggestion,
+                    problem,
+                    self.demands,
+                ));
             }
             answer.suggestions.push(suggestion);
         }
@@ -344,6 +348,7 @@ impl Suggesting<'_> {
             point: point.to_vec(),
             explanation: explain(self.book, answer, kind, &moves, &balance, &difference),
             changes: differences_between(self.resolved, &balance.resolved).changes,
+            shortfalls: shortfalls(problem, point),
             within_scatter: difference.within_scatter(),
             moves,
             balance: Arc::new(balance),

@@ -1,12 +1,14 @@
 //! The sentences that go with a swap.
 
 use crate::balance::{Balance, Difference, LineShare, Measurand};
-use crate::book::{Amount, Axis, Book, IngredientId, Resolved};
+use crate::book::{Amount, Axis, Book, LineId, Resolved};
 use crate::quantity::{DisplayUnits, show_count, show_number};
 
 use super::answer::{Answer, Suggestion, SuggestionKind};
 use super::changes::LineMove;
 use super::demands::Demands;
+use super::problem::Problem;
+use super::shortfall::Hindrance;
 
 /// "house sweetener 1 → ½ spoon". The line has the name that it ends with: `lines` are looked through in order.
 pub fn move_words(book: &Book, moved: &LineMove, lines: &[&Resolved]) -> String {
@@ -165,6 +167,7 @@ pub(super) fn short_reason(
     book: &Book,
     answer: &Answer,
     suggestion: &Suggestion,
+    problem: &Problem,
     demands: &Demands,
 ) -> Vec<String> {
     let mut reasons: Vec<String> = suggestion
@@ -181,7 +184,7 @@ pub(super) fn short_reason(
                 "{} can't be reached: {word} by {} noticeable steps with the closest amounts of the lines that may move{}",
                 axis.axis.word(),
                 show_number(steps.abs(), 1),
-                why_short(book, answer, suggestion, &axis.axis, steps)
+                why_short(book, suggestion, problem, &axis.axis)
             ))
         })
         .collect();
@@ -207,57 +210,40 @@ pub(super) fn short_reason(
     reasons
 }
 
-/// What stands in the way of an axis: the line that brings most where there is too much, or that nothing brings enough.
-fn why_short(
-    book: &Book,
-    answer: &Answer,
-    suggestion: &Suggestion,
-    axis: &Axis,
-    steps: f64,
-) -> String {
-    let name = |id: &IngredientId| {
-        book.ingredient(id)
-            .map_or_else(|| id.to_string(), |item| item.full_name())
+/// What stands in the way of an axis: the line that brings most of the sugar and can't be taken back, or what another step runs
+/// into.
+fn why_short(book: &Book, suggestion: &Suggestion, problem: &Problem, axis: &Axis) -> String {
+    let mut shortfalls = suggestion.shortfalls.iter();
+    let Some(short) = shortfalls.find(|short| short.axis == *axis) else {
+        // A flavour that nothing in the drink has any more is not even looked for.
+        return format!("; {}", Hindrance::NoLine.words(book, &problem.lines));
     };
-    if *axis == Axis::Sweetness && steps > 0.0 {
+    if *axis == Axis::Sweetness && short.steps > 0.0 {
         let sugar = |share: &LineShare| share.sugar.unwrap_or(0.0);
         let most = suggestion
             .balance
             .lines
             .iter()
             .max_by(|one, other| sugar(one).total_cmp(&sugar(other)));
-        if let Some(share) = most {
+        if let Some(share) = most.filter(|share| !may_shrink(problem, suggestion, &share.line)) {
+            let name = book
+                .ingredient(&share.ingredient)
+                .map_or_else(|| share.ingredient.to_string(), |item| item.full_name());
             return format!(
-                "; {} alone carries {} g of sugar",
-                name(&share.ingredient),
+                "; {name} alone carries {} g of sugar",
                 show_number(sugar(share), 1)
             );
         }
     }
-    if answer.swapped.is_empty() {
-        return String::new();
-    }
-    let mut others: Vec<(f64, &str)> = suggestion
-        .difference
-        .axes
-        .iter()
-        .filter(|other| other.axis != *axis && other.weight > 0.0)
-        .filter_map(|other| other.steps.map(|steps| (steps.abs(), other.axis.word())))
-        .filter(|(steps, _)| *steps > 0.3)
-        .collect();
-    others.sort_by(|one, other| other.0.total_cmp(&one.0));
-    let others: Vec<&str> = others.into_iter().take(2).map(|(_, word)| word).collect();
-    if others.is_empty() {
-        return format!(
-            "; {} can't be measured out any finer",
-            name(&answer.question.with)
-        );
-    }
-    format!(
-        "; more or less of {} would push {} further off",
-        name(&answer.question.with),
-        others.join(" and ")
-    )
+    format!("; {}", short.why.words(book, &problem.lines))
+}
+
+/// Whether there may be less of a line than a suggestion has.
+fn may_shrink(problem: &Problem, suggestion: &Suggestion, line: &LineId) -> bool {
+    let moving = problem.adjustable.iter().zip(&suggestion.point);
+    moving
+        .filter(|(adjustable, _)| adjustable.line.id == *line)
+        .any(|(adjustable, steps)| *steps > adjustable.range.low)
 }
 
 /// "at most 5.0 g of sugar in 100 ml and at most 600 kJ"; `None` without caps.

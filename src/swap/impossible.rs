@@ -9,7 +9,7 @@ use crate::quantity::show_number;
 use super::demands::Demands;
 use super::landscape::Bounds;
 use super::obstacle::{CapKind, Obstacle};
-use super::problem::{Problem, allows, run};
+use super::problem::{Problem, run};
 use super::watch::Watch;
 
 /// Boxes that the search for a reason looks at.
@@ -105,12 +105,7 @@ pub(super) fn trace_reasons(book: &Book, plain: &Balance, demands: &Demands) -> 
 }
 
 /// Why no amounts are allowed: the first demand without which some would be, or what the smallest drink runs into.
-pub(super) fn impossible_reason(
-    book: &Book,
-    problem: &Problem,
-    plain: &Balance,
-    demands: &Demands,
-) -> String {
+pub(super) fn impossible_reason(book: &Book, problem: &Problem, plain: &Balance) -> String {
     let landscape = &problem.landscape;
     let asked = *landscape.bounds();
     let without: [(bool, Bounds); 5] = [
@@ -136,7 +131,8 @@ pub(super) fn impossible_reason(
             },
         ),
         (
-            demands.temperature.is_some(),
+            // The shop's own window stands in the way as well as one that was asked for.
+            true,
             Bounds {
                 window: crate::book::TemperatureWindow {
                     from: -60.0,
@@ -165,9 +161,14 @@ pub(super) fn impossible_reason(
             return sentence(book, &obstacle, plain);
         }
     }
+    // Only what the cup holds falls with every amount: what the least of all lines runs into, no other candidate escapes.
     let least: Vec<i32> = problem.ranges().iter().map(|range| range.low).collect();
     match landscape.obstacle(&least, &landscape.figures(&least)) {
-        Some(obstacle) if !allows(landscape, &least) => sentence(book, &obstacle, plain),
+        Some(Obstacle::Cup { fill, room }) => format!(
+            "it does not fit the cup: even with the least of what may move it is {} % full, and {} % is the most",
+            show_number(fill, 0),
+            show_number(room, 0)
+        ),
         _ => "no amount of the lines that may move fits the cup, the temperature window and every demand at once".to_owned(),
     }
 }
@@ -175,7 +176,7 @@ pub(super) fn impossible_reason(
 pub(super) fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
     match *obstacle {
         Obstacle::Cup { fill, room } => format!(
-            "it does not fit the cup: even with the least of what may move it is {} % full, and {} % is the most",
+            "it does not fit the cup: it is {} % full, and {} % is the most",
             show_number(fill, 0),
             show_number(room, 0)
         ),

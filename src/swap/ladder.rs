@@ -93,7 +93,12 @@ pub fn ladder_watched(
         .lines()
         .filter(|line| line.role == Role::Sweetener && line.stage == Stage::Mixed)
         .collect();
-    for line in &sweeteners {
+    // A sweetener that fills the cup, or whose measure nobody knows, is no sweetener that a level takes out.
+    let movable: Vec<_> = sweeteners
+        .iter()
+        .filter(|line| Adjustable::new(book, line, false).is_some())
+        .collect();
+    for line in &movable {
         bare.apply(&Change::Remove(line.id.clone()));
     }
     let floor = balance(book, bare, &origin.place());
@@ -128,6 +133,18 @@ pub fn ladder_watched(
         ));
         return Some(ladder);
     }
+    if movable.is_empty() {
+        let names: Vec<String> = sweeteners
+            .iter()
+            .filter_map(|line| book.ingredient(&line.ingredient))
+            .map(|item| item.full_name())
+            .collect();
+        ladder.reasons.push(format!(
+            "{} can't be taken out step by step: give it an amount in grams, millilitres or a measure of the shop",
+            names.join(" and ")
+        ));
+        return Some(ladder);
+    }
     watch.expect(levels.len());
     for level in levels {
         let part = level.percent / 100.0;
@@ -153,7 +170,7 @@ pub fn ladder_watched(
         ladder.rungs.push(Rung {
             level: level.clone(),
             aim,
-            drink: rung(&origin, &ladder.floor, &aimed),
+            drink: rung(&origin, &ladder.floor, part, &aimed),
         });
         watch.done();
     }
@@ -161,7 +178,12 @@ pub fn ladder_watched(
 }
 
 /// The sweeteners move over their whole range, and water or tea makes up what they leave.
-fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<Adapted, String> {
+fn rung(
+    origin: &Origin<'_>,
+    floor: &Balance,
+    part: f64,
+    aimed: &[(Axis, f64)],
+) -> Result<Adapted, String> {
     let moves = |role: Role| matches!(role, Role::Sweetener | Role::Water | Role::Tea);
     let mut adjustable: Vec<Adjustable> = Vec::new();
     for line in origin
@@ -170,10 +192,13 @@ fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<A
         .filter(|line| moves(line.role) && line.stage == Stage::Mixed)
     {
         if let Some(mut found) = Adjustable::new(origin.book, line, false) {
-            let now = super::question::steps_in(line.amount.number().unwrap_or(0.0), found.step);
+            let number = line.amount.number().unwrap_or(0.0);
+            let now = super::question::steps_in(number, found.step);
             if line.role == Role::Sweetener {
+                // A level above the standard needs as much more.
+                let wanted = super::question::steps_in(number * part.max(1.0), found.step);
                 found.range.low = 0;
-                found.range.high = found.range.high.min(now + 2);
+                found.range.high = wanted + 2;
             } else {
                 // A few steps of water or tea are what a spoon of syrup leaves.
                 found.range.low = (now - 4).max(1);
@@ -190,8 +215,18 @@ fn rung(origin: &Origin<'_>, floor: &Balance, aimed: &[(Axis, f64)]) -> Result<A
     )?;
     let sugar =
         |balance: &Balance| show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
+    let short = adapted
+        .shortfalls
+        .iter()
+        .max_by(|one, other| one.steps.abs().total_cmp(&other.steps.abs()));
+    let why = short.map_or_else(String::new, |short| {
+        format!(
+            ": {}",
+            short.why.words(origin.book, &adapted.balance.resolved)
+        )
+    });
     adapted.explanation = format!(
-        "{} g of sugar, of which {} g come with what it tastes of and can't be taken out; {}.",
+        "{} g of sugar, of which {} g come with what it tastes of and can't be taken out; {}{why}.",
         sugar(&adapted.balance),
         sugar(floor),
         remaining(&adapted.difference)

@@ -23,6 +23,7 @@ mod plain;
 mod problem;
 mod question;
 mod resize;
+mod shortfall;
 mod walk;
 mod watch;
 
@@ -43,5 +44,6 @@ pub use plain::{add_line_for, measure_for, plain_swap};
 pub use problem::Problem;
 pub use question::{Adjustable, Question, adjustable_lines};
 pub use resize::{resize, resize_watched};
+pub use shortfall::{Hindrance, Shortfall};
 pub use walk::{AxisMove, NOT_TASTED, WalkMove, WalkStep, axis_moves, walk};
 pub use watch::Watch;

@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Fill, Measurand, Prepared, Slots, noticeable_step, prepare};
 use crate::book::{Axis, Book, Place, RecipeId, Resolved, Settings, TemperatureWindow};
-use crate::optimiser::{BranchAndBound, Landscape, Outcome, Range};
+use crate::optimiser::{BranchAndBound, Outcome, Range};
 
 use super::changes::{standard_amount, with_added_lines};
 use super::demands::Demands;
@@ -211,9 +211,4 @@ fn limit_fill(prepared: &mut Prepared, demands: &Demands) {
 fn dissolving(prepared: &Prepared, hot_from: f64) -> Option<f64> {
     let (powder, hot) = powder_and_hot_water(prepared, hot_from, |at| prepared.lines[at].count);
     (powder > 0.0).then(|| hot / powder)
-}
-
-/// Whether a landscape allows a point.
-pub(super) fn allows(landscape: &TasteLandscape, point: &[i32]) -> bool {
-    landscape.cost(point).is_some()
 }

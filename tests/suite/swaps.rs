@@ -536,3 +536,227 @@ fn less_ice_is_filled_up_without_losing_strength() {
         fill(&standard)
     );
 }
+
+/// What is said to stand in the way does: the bound is a bound, the other step is possible and does what is said of it.
+#[test]
+fn what_stands_in_the_way_of_an_axis_is_so() {
+    use evensip::swap::Hindrance;
+    let book = sample();
+    let line = |id: &str| LineId::new(id).unwrap();
+    let limits = |least, most| {
+        vec![LineLimit {
+            line: line("sweetener"),
+            least,
+            most,
+            increment: None,
+        }]
+    };
+    let mut all_demands = vec![Demands::default()];
+    for (least, most) in [
+        (Some(1.5), None),
+        (None, Some(0.25)),
+        (Some(1.0), Some(1.0)),
+    ] {
+        all_demands.push(Demands {
+            limits: limits(least, most),
+            ..Demands::default()
+        });
+    }
+    all_demands.push(Demands {
+        most_sugar_per_100_ml: Some(3.0),
+        ..Demands::default()
+    });
+    all_demands.push(Demands {
+        may_leave_out_sweetener: false,
+        may_add_sweetener: false,
+        ..Demands::default()
+    });
+    let swaps = [
+        ("hazelthwaite", "tambrel-chestnut", "ketterby-chestnut"),
+        ("hob-and-ember", "tambrel-chestnut", "ketterby-chestnut"),
+        ("hob-and-ember", "ondry-creamer", "velloom-oat-creamer"),
+        ("hob-and-ember", "tambrel-pear-syrup", "ketterby-pear-syrup"),
+        ("hob-and-ember", "tambrel-pear-syrup", "ginger-syrup"),
+    ];
+    let mut seen = std::collections::BTreeSet::new();
+    for (recipe, replace, with) in swaps {
+        for demands in &all_demands {
+            let asked = question(recipe, replace, with);
+            let Some(found) = answer_with(&book, &asked, demands) else {
+                continue;
+            };
+            for suggestion in &found.suggestions {
+                let at = |line: &LineId| {
+                    found
+                        .adjustable
+                        .iter()
+                        .position(|one| one.line.id == *line)
+                        .unwrap()
+                };
+                for short in &suggestion.shortfalls {
+                    assert!(short.steps.abs() > 1.0);
+                    let steps_on = |at: usize, step: i32| {
+                        let mut point = suggestion.point.clone();
+                        point[at] += step;
+                        let nearby = found.nearby(&book, &point).unwrap();
+                        let steps = |axis: &Axis| {
+                            let mut axes = nearby.difference.axes.iter();
+                            axes.find(|one| one.axis == *axis).and_then(|one| one.steps)
+                        };
+                        (steps(&short.axis), nearby.obstacle.clone(), point[at])
+                    };
+                    // A line that is left out may take its flavour along.
+                    let is_nearer = |steps: Option<f64>| {
+                        steps.is_none_or(|steps| steps.abs() < short.steps.abs())
+                    };
+                    match &short.why {
+                        Hindrance::AtMost { line, .. } => {
+                            let (steps, _, count) = steps_on(at(line), 1);
+                            assert!(
+                                is_nearer(steps) && count > found.adjustable[at(line)].range.high
+                            );
+                            seen.insert("most");
+                        }
+                        Hindrance::AtLeast { line, .. } => {
+                            let (steps, _, count) = steps_on(at(line), -1);
+                            assert!(
+                                is_nearer(steps) && count < found.adjustable[at(line)].range.low
+                            );
+                            seen.insert("least");
+                        }
+                        Hindrance::Forbidden { line, more, .. } => {
+                            let (steps, obstacle, _) =
+                                steps_on(at(line), if *more { 1 } else { -1 });
+                            assert!(is_nearer(steps) && obstacle.is_some());
+                            seen.insert("forbidden");
+                        }
+                        Hindrance::PushesOthers { line, more, axes } => {
+                            let (steps, obstacle, count) =
+                                steps_on(at(line), if *more { 1 } else { -1 });
+                            let range = found.adjustable[at(line)].range;
+                            assert!(
+                                is_nearer(steps)
+                                    && obstacle.is_none()
+                                    && !axes.contains(&short.axis)
+                            );
+                            assert!((range.low..=range.high).contains(&count));
+                            seen.insert("others");
+                        }
+                        Hindrance::TooCoarse { line, .. } => {
+                            let both = [-1, 1].map(|step| steps_on(at(line), step).0);
+                            let crosses = |steps: &Option<f64>| {
+                                steps.is_some_and(|steps| steps.signum() != short.steps.signum())
+                            };
+                            assert!(both.iter().any(crosses), "{short:?}: {both:?}");
+                            seen.insert("coarse");
+                        }
+                        Hindrance::NoLine => {
+                            seen.insert("none");
+                        }
+                    }
+                }
+            }
+        }
+    }
+    assert!(
+        seen.contains("others") && (seen.contains("least") || seen.contains("most")),
+        "{seen:?}"
+    );
+}
+
+#[test]
+fn a_level_that_is_not_reached_says_what_stands_in_the_way() {
+    let book = sample();
+    for recipe in book.recipes.iter().filter(|recipe| recipe.cup.is_some()) {
+        let levels = [0.0, 50.0, 100.0, 150.0, 200.0].map(|percent| Level {
+            name: format!("{percent}"),
+            percent,
+        });
+        let found = ladder(&book, recipe, None, &levels).unwrap();
+        for rung in &found.rungs {
+            let Ok(drink) = &rung.drink else { continue };
+            for short in &drink.shortfalls {
+                assert!(short.steps.abs() > 1.0);
+                let words = short.why.words(&book, &drink.balance.resolved);
+                assert!(!words.is_empty());
+                // Nothing is taken below none, and nothing is said of a line that the drink never had.
+                if let evensip::swap::Hindrance::AtLeast { line, amount } = &short.why {
+                    assert_eq!(
+                        drink.balance.resolved.line(line).map(|line| &line.amount),
+                        Some(amount)
+                    );
+                }
+            }
+            assert_eq!(
+                drink.explanation.contains(": "),
+                !drink.shortfalls.is_empty(),
+                "{} at {}: {}",
+                recipe.id,
+                rung.level.name,
+                drink.explanation
+            );
+        }
+    }
+}
+
+#[test]
+fn a_sweetener_that_fills_the_cup_is_no_rung_and_no_floor() {
+    let mut book = sample();
+    let id = RecipeId::new("hazelthwaite").unwrap();
+    let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
+    let sweeteners: Vec<LineId> = recipe
+        .plain()
+        .lines()
+        .filter(|line| line.role == evensip::book::Role::Sweetener)
+        .map(|line| line.id.clone())
+        .collect();
+    assert!(!sweeteners.is_empty());
+    for line in sweeteners {
+        let fill = evensip::book::Change::Amount(line, Amount::FillTo(350.0));
+        evensip::book::put_change(&mut recipe, None, &fill).unwrap();
+    }
+    recipe.approvals.clear();
+    book.recipes.put(recipe.clone());
+    let found = ladder(&book, &recipe, None, &Level::usual()).unwrap();
+    assert!(found.rungs.is_empty());
+    assert!(
+        found.reasons[0].contains("can't be taken out step by step"),
+        "{:?}",
+        found.reasons
+    );
+    assert_eq!(found.floor.figures, found.standard.figures);
+}
+
+/// Whatever is made of a drink, the version that keeps it has the very lines that were shown.
+#[test]
+fn what_is_kept_is_what_was_shown() {
+    let book = sample();
+    let mut kept = 0;
+    for recipe in book
+        .recipes
+        .iter()
+        .filter(|recipe| recipe.cup.is_some())
+        .take(6)
+    {
+        let versions = recipe.versions.iter().map(|version| Some(&version.id));
+        for version in std::iter::once(None).chain(versions).take(3) {
+            let cups = book
+                .vessels
+                .iter()
+                .filter(|vessel| vessel.kind == evensip::book::VesselKind::Cup);
+            let resized = cups
+                .take(2)
+                .filter_map(|cup| resize(&book, recipe, version, &cup.id));
+            let iced = iced(&book, recipe, version, None);
+            for drink in resized.chain(iced).filter_map(Result::ok) {
+                let (edit, id) = drink.accept(recipe, version, "kept");
+                let after = apply(&book, &edit).unwrap();
+                let lines = evensip::book::resolve(after.recipe(&recipe.id).unwrap(), Some(&id));
+                assert_eq!(lines.0, drink.balance.resolved, "{}", recipe.id);
+                assert_eq!(lines.1, []);
+                kept += 1;
+            }
+        }
+    }
+    assert!(kept > 5, "{kept}");
+}
