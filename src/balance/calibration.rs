@@ -202,7 +202,7 @@ fn grams_of_use(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Book, Filling, MeasureId, MeasureKind, Nominal, implausible_spoon};
+    use crate::book::{Filling, MeasureId, MeasureKind};
 
     fn measure(kind: MeasureKind, readings: &[(Option<&str>, u32, f64, Option<&str>)]) -> Measure {
         Measure {
@@ -325,23 +325,5 @@ mod tests {
             ),
             None
         );
-    }
-
-    #[test]
-    fn a_spoon_of_us_customary_size_passes_and_a_soup_spoon_does_not() {
-        // Metric 5 and 15 ml; US customary 4.93 and 14.79 ml (NIST Handbook 44); 21 CFR 101.9(b)(5)(viii) labels with 5 and 15.
-        let spoon = |called: f64, grams: f64| Measure {
-            nominal: Some(Nominal::Volume(called)),
-            ..measure(MeasureKind::Spoon, &[(None, 1, grams, None)])
-        };
-        for (called, grams) in [(5.0, 4.92), (4.93, 4.92), (15.0, 14.76), (14.79, 14.97)] {
-            assert_eq!(
-                implausible_spoon(&Book::default(), &spoon(called, grams)),
-                None,
-                "{called}"
-            );
-        }
-        // 7 g of a 77 °Brix syrup read as 7 ml, and a tea spoon that holds 7 ml, look the same: the check asks.
-        assert!(implausible_spoon(&Book::default(), &spoon(5.0, 7.0)).is_some());
     }
 }

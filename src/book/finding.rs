@@ -2,7 +2,7 @@
 
 use std::fmt;
 
-use super::{IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+use super::{IngredientId, LineId, MeasureId, Miscalled, RecipeId, VersionId, VesselId};
 use crate::quantity::show_compact;
 
 /// How bad a finding is.
@@ -139,19 +139,13 @@ pub enum FindingKind {
         /// Its value.
         whole_value: f64,
     },
-    /// A spoon that is not what it is called.
-    #[error(
-        "a {name} of {nominal_ml} ml holds {} ml by its readings: a bigger spoon, a heaped one, or grams read as \
-         millilitres (5 ml of a 77 °Brix syrup weigh about 7 g)",
-        show_compact(round_to_tenths(*.found_ml))
-    )]
-    SpoonNotAsCalled {
-        /// The name of the spoon.
+    /// A measure that is not of the size that it is called.
+    #[error("“{name}”, {}", .miscalled.words(in_millilitres))]
+    SizeNotAsCalled {
+        /// The name of the measure.
         name: String,
-        /// What it is called to hold.
-        nominal_ml: f64,
-        /// What it holds.
-        found_ml: f64,
+        /// What it is called, and what it holds.
+        miscalled: Miscalled,
     },
     /// Readings of one measure with one ingredient that are far apart.
     #[error(
@@ -282,6 +276,10 @@ fn chained(ids: &[String]) -> String {
         begin.join(" → "),
         end.join(" → ")
     )
+}
+
+fn in_millilitres(millilitres: f64) -> String {
+    format!("{} ml", show_compact(round_to_tenths(millilitres)))
 }
 
 fn round_to_tenths(value: f64) -> f64 {

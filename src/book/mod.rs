@@ -55,7 +55,8 @@ pub use vessel::{
     VesselKind,
 };
 pub use well_formed::{
-    EnergyRange, Spoon, energy_of_composition, findings, implausible_spoon, nearest,
+    CalledSize, EnergyRange, Held, Miscalled, NamedUnit, energy_of_composition, findings,
+    miscalled, nearest,
 };
 pub use wording::AmountWordError;
 

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::NAME;
+use super::called_size::miscalled;
 use super::checklist::Checklist;
 use crate::book::{
     Book, FindingKind, IngredientId, Measure, MeasureKind, Nominal, Place, Reading, Vessel,
@@ -13,18 +14,12 @@ use crate::quantity::excerpt;
 /// to twice a level one).
 const DISAGREEING: f64 = 3.0;
 
-/// How far a spoon may be from what it is called before the check says so.
-const SPOON_TOLERANCE: f64 = 0.15;
-
 /// Prices of what goes over the counter, and of drinks, in any currency.
 pub(super) const PRICES: (f64, f64) = (0.0, 1e5);
 pub(super) const PRICES_IN_WORDS: &str = "0 to 100 000";
 
 /// How fast a closed vessel may cool beside the open one: a vacuum flask a hundredth of it, and nothing that closes twice as fast.
 const COOLING_FACTORS: (f64, f64) = (0.01, 2.0);
-
-/// Volumes that a spoon is usually called by, ml: metric 5 and 15 (and the US labelling values, 21 CFR 101.9(b)(5)(viii)).
-const CALLED_SPOONS: [f64; 2] = [5.0, 15.0];
 
 pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     let place = |field| Place::Measure(item.id.clone(), field);
@@ -92,15 +87,10 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
         list.warning(place("readings"), FindingKind::NeverCalibrated);
     }
     check_agreement(item, list);
-    if let Some(spoon) = implausible_spoon(book, item) {
-        let Spoon {
-            nominal_ml,
-            found_ml,
-        } = spoon;
-        let kind = FindingKind::SpoonNotAsCalled {
+    if let Some(miscalled) = miscalled(book, item) {
+        let kind = FindingKind::SizeNotAsCalled {
             name: excerpt(&item.name, NAME),
-            nominal_ml,
-            found_ml,
+            miscalled,
         };
         list.warning(place("readings"), kind);
     }
@@ -127,49 +117,6 @@ fn check_agreement(item: &Measure, list: &mut Checklist) {
             list.warning(Place::Measure(item.id.clone(), "readings"), kind);
         }
     }
-}
-
-/// A spoon whose readings do not agree with what it is called.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Spoon {
-    /// What it is called to hold, ml.
-    pub nominal_ml: f64,
-    /// What it holds by its readings, ml.
-    pub found_ml: f64,
-}
-
-/// Compares a spoon called 5 or 15 ml with its readings; `None` when they agree within 15 % or say nothing of volume.
-pub fn implausible_spoon(book: &Book, item: &Measure) -> Option<Spoon> {
-    let Some(Nominal::Volume(nominal_ml)) = item.nominal else {
-        return None;
-    };
-    if item.kind != MeasureKind::Spoon
-        || !CALLED_SPOONS
-            .iter()
-            .any(|called| (called - nominal_ml).abs() < 0.25)
-    {
-        return None;
-    }
-    let volumes = item.readings.iter().filter_map(|reading| {
-        let density = match &reading.ingredient {
-            None => Some(1.0),
-            Some(id) => book.ingredient(id).and_then(|found| {
-                if found.form.is_dry() {
-                    found.bulk_density
-                } else {
-                    found.density
-                }
-                .map(|figure| figure.value)
-            }),
-        }?;
-        (density > 0.0 && reading.uses > 0)
-            .then(|| reading.grams / f64::from(reading.uses) / density)
-    });
-    let off = |found_ml: &f64| (found_ml / nominal_ml - 1.0).abs() > SPOON_TOLERANCE;
-    volumes.into_iter().find(off).map(|found_ml| Spoon {
-        nominal_ml,
-        found_ml,
-    })
 }
 
 pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {

@@ -2,6 +2,7 @@
 //!
 //! The list is bounded, and so is the work: a book of many megabytes that somebody made on purpose costs seconds, not hours.
 
+mod called_size;
 mod checklist;
 mod claims;
 mod composition;
@@ -14,7 +15,7 @@ mod nearest;
 mod prices;
 mod recipe;
 
-pub use counter::{Spoon, implausible_spoon};
+pub use called_size::{CalledSize, Held, Miscalled, NamedUnit, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
 pub use nearest::nearest;
 pub(super) use recipe::LARGEST_AMOUNT;

@@ -3,7 +3,7 @@
 use egui::{Label, RichText, Ui};
 
 use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
-use crate::book::{IngredientId, Measure, Reading, implausible_spoon};
+use crate::book::{IngredientId, Measure, Reading, miscalled};
 use crate::quantity::{rounded, show_number};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::section_ui;
@@ -153,17 +153,13 @@ fn sentences(
     sentences
 }
 
-/// A spoon that is not what it is called.
+/// A measure that is not of the size that it is called.
 fn warning_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
-    let Some(spoon) = implausible_spoon(counter.book, measure) else {
+    let Some(found) = miscalled(counter.book, measure) else {
         return;
     };
     let palette = theme::palette(ui.visuals());
-    let words = format!(
-        "Called {}, it holds {} by its readings: a bigger spoon, a heaped one, or grams read as millilitres (5 ml of a \
-         77 °Brix syrup weigh about 7 g).",
-        counter.units.volume(spoon.nominal_ml, 0),
-        counter.units.volume(spoon.found_ml, 1)
-    );
+    let words = found.words(|millilitres| counter.units.volume(millilitres, 1));
+    let words = words.replacen("called", "Called", 1);
     ui.add(Label::new(RichText::new(words).color(palette.off_level)).wrap());
 }
