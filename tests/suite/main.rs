@@ -6,6 +6,7 @@ mod arbitrary_book;
 mod bad_books;
 mod book_files;
 mod book_laws;
+mod bringing_in;
 mod card_files;
 mod card_pages;
 mod card_screens;
