@@ -3,7 +3,9 @@
 use std::collections::VecDeque;
 
 use super::version_edit::ChangeRefused;
-use super::{Change, LineId, Recipe, Resolved, State, VersionId, differences_between, resolve};
+use super::{
+    Change, Entry, LineId, Recipe, Resolved, State, VersionId, differences_between, resolve,
+};
 
 /// Carries a change of the recipe or of a version on to the versions that build on it; `before` is the recipe without the
 /// change. Refused when one of them can't stay as it was.
@@ -33,11 +35,11 @@ pub(super) fn hand_on(
         if old_base == new_base {
             continue;
         }
-        for at in 0..recipe.versions.len() {
-            if is_reached[at] || recipe.base_of(&recipe.versions[at]) != on.as_ref() {
+        for (at, is_reached) in is_reached.iter_mut().enumerate() {
+            if *is_reached || recipe.base_of(&recipe.versions[at]) != on.as_ref() {
                 continue;
             }
-            is_reached[at] = true;
+            *is_reached = true;
             let follower = &mut recipe.versions[at];
             let mut old = old_base.clone();
             old.apply_each(&follower.changes);
@@ -97,7 +99,7 @@ fn followed(
 
 fn same_but_for(one: &Resolved, other: &Resolved, target: &LineId) -> bool {
     let ids = |resolved: &Resolved| -> Vec<LineId> {
-        let ids = resolved.entries.iter().map(|entry| entry.id());
+        let ids = resolved.entries.iter().map(Entry::id);
         ids.filter(|id| *id != target).cloned().collect()
     };
     ids(one) == ids(other)
@@ -169,7 +171,7 @@ pub(super) fn without_leaning_on(
         }
         let change = match old_place {
             Some(place) if had_target && new_place.as_ref() != Some(&place) => {
-                change.clone().anchored_behind(place)
+                change.clone().anchored_behind(place.anchor())
             }
             _ => change.clone(),
         };
@@ -179,14 +181,33 @@ pub(super) fn without_leaning_on(
     kept
 }
 
-/// What stands before a line when `passing` is away: `Some(None)` at the beginning, `None` when the line is not there.
+/// What stands before a line.
+#[derive(PartialEq)]
+enum Predecessor {
+    /// Nothing.
+    Beginning,
+    /// This one.
+    Entry(LineId),
+}
+
+impl Predecessor {
+    fn anchor(self) -> Option<LineId> {
+        match self {
+            Self::Beginning => None,
+            Self::Entry(id) => Some(id),
+        }
+    }
+}
+
+/// What stands before a line when `passing` is away; `None` when the line is not there.
 fn predecessor(
     resolved: &Resolved,
     line: &LineId,
     passing: Option<&LineId>,
-) -> Option<Option<LineId>> {
-    let ids = || resolved.entries.iter().map(|entry| entry.id());
+) -> Option<Predecessor> {
+    let ids = || resolved.entries.iter().map(Entry::id);
     let at = ids().position(|id| id == line)?;
     let mut before = ids().take(at).filter(|id| Some(*id) != passing);
-    Some(before.next_back().cloned())
+    let last = before.next_back().cloned();
+    Some(last.map_or(Predecessor::Beginning, Predecessor::Entry))
 }

@@ -150,15 +150,21 @@ impl<T: Send + 'static> Awaited<T> {
     }
 }
 
+/// A file that is being read, with what it says or why it can't be read.
+type Reading = (PathBuf, Awaited<Result<ListContent, String>>);
+
+/// What is being taken over into a book, with the edit that does it.
+type Taking = (Arc<Book>, Awaited<Result<Option<Edit>, String>>);
+
 /// What is being brought in.
 #[derive(Default)]
 pub(super) struct BringingIn {
     list: Option<ListInHand>,
-    reading: Option<(PathBuf, Awaited<Result<ListContent, String>>)>,
+    reading: Option<Reading>,
     tables: Search<TableOrder, Result<TableReview, String>>,
     arrivals: Search<ArrivalOrder, ArrivalReview>,
     recipes: Search<RecipeOrder, RecipeReview>,
-    taking: Option<(Arc<Book>, Awaited<Result<Option<Edit>, String>>)>,
+    taking: Option<Taking>,
 }
 
 impl BringingIn {

@@ -79,7 +79,11 @@ fn a_list_of_a_hundred_thousand_rows_is_looked_through_beside_the_window() {
     let order = order(&workbench);
     // No machine reads so many rows within the few milliseconds that a frame waits.
     let look: Look<_> = workbench.table_review(&order);
-    assert!(matches!(look.state, LookState::Running { .. }), "{:?}", look.state);
+    assert!(
+        matches!(look.state, LookState::Running { .. }),
+        "{:?}",
+        look.state
+    );
     assert!(look.found.is_none() && workbench.is_searching());
     let found = reviewed(&mut workbench);
     assert_eq!(found.as_ref().as_ref().unwrap().counts, [99_000, 0, 0, 0]);
@@ -134,7 +138,10 @@ fn lines_are_taken_as_one_step_and_never_into_another_book() {
         workbench.poll();
         workbench.list_in_hand().is_none()
     });
-    assert_eq!(workbench.book().ingredients.len(), before.ingredients.len() + 298);
+    assert_eq!(
+        workbench.book().ingredients.len(),
+        before.ingredients.len() + 298
+    );
     assert_eq!(workbench.undo_label(), Some("bring in 298 ingredients"));
     command(&mut workbench, Command::Undo);
     assert_eq!(**workbench.book(), *typed);
@@ -144,13 +151,19 @@ fn lines_are_taken_as_one_step_and_never_into_another_book() {
 fn a_file_that_is_not_there_is_said_and_one_that_takes_long_can_be_given_up() {
     let folder = tempfile::tempdir().unwrap();
     let mut workbench = Workbench::with_sample().with_patience(Duration::ZERO);
-    command(&mut workbench, Command::ReadList(folder.path().join("missing.csv")));
+    command(
+        &mut workbench,
+        Command::ReadList(folder.path().join("missing.csv")),
+    );
     eventually("it is said", || {
         workbench.poll();
         workbench.list_being_read().is_none()
     });
     assert!(matches!(workbench.message(), Some(Message::Failed(_))));
-    command(&mut workbench, Command::ReadList(long_list(folder.path(), 50_000)));
+    command(
+        &mut workbench,
+        Command::ReadList(long_list(folder.path(), 50_000)),
+    );
     command(&mut workbench, Command::PutListAway);
     assert!(workbench.list_being_read().is_none());
     workbench.poll();

@@ -443,6 +443,7 @@ fn bring_in(window: &mut Window, path: &std::path::Path) {
     window.run();
     type_into(window, "Path of what is brought in", path.to_str().unwrap());
     click(window, "Review");
+    settle(window);
 }
 
 fn file(folder: &tempfile::TempDir, name: &str, text: &str) -> PathBuf {
