@@ -1,33 +1,53 @@
 //! From the label of an ingredient to a mix of one gram.
 //!
-//! What a label does not state is not zero: its component keeps the known part and is marked. Two things close gaps
-//! without a guess: when what is stated adds up to the whole, nothing is left for the rest, and a part of nothing is nothing
-//! (no fat, no saturates). What is left to 100 g is water in a liquid; in a powder it is the stated moisture (4 %, assumed,
-//! when none is stated) and undeclared solids.
+//! What a label does not state is not zero: its component keeps the known part and is marked. What the kind of an ingredient
+//! settles ([`super::kind`]) is taken for granted, with a name and a doubt of its own. What is left to 100 g is water in a
+//! liquid; in a powder it is the stated or usual moisture and undeclared solids.
 
 use super::cause::Cause;
-use super::label::Label;
+use super::kind::{Assumed, Assumption, Because, Nature};
+use super::label::{Label, factor_of, per_100_grams_factor};
 use super::mix::{
     Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
 use super::physics::liquid_volume;
+use super::published::freezing::Solute;
+use super::published::{energy, polyol};
 use crate::book::{
-    Basis, CarbohydrateKind, Composition, Figure, Form, HighPotencySweetener, Ingredient,
-    IngredientId, Nutrient, SugarProfile,
+    Basis, Evidence, Figure, Form, HighPotencySweetener, Ingredient, IngredientId, Nutrient,
+    PolyolKind, SugarProfile,
 };
-
-/// Moisture of a powder that states none, g per 100 g (assumed).
-const ASSUMED_MOISTURE: f64 = 4.0;
-
-/// Standard uncertainty of that moisture, g per 100 g (assumed: rectangular, 1 to 7).
-const ASSUMED_MOISTURE_UNCERTAINTY: f64 = 1.7;
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, Uncertain};
 
 /// Share of fructose that may be glucose instead (or the other way) in a mixed sugar profile, as standard uncertainty.
 /// Honey and invert syrups vary by some 2 % of their sugars (assumed).
 const SPLIT_UNCERTAINTY: f64 = 0.02;
 
-/// What is stated may miss the whole by this much and still count as closed, g per 100 g: a label rounds to a tenth.
-const CLOSED_WITHIN: f64 = 0.11;
+/// Part of the energy of a polyol of no known kind by which it may be less, as standard uncertainty: one in seven kinds has none
+/// (assumed).
+const PERHAPS_ERYTHRITOL: f64 = 0.3;
+
+/// What weighs, warms and takes room without being stated.
+const SOLIDS: u64 = Component::Fat.bit()
+    | Component::Carbohydrate.bit()
+    | Component::Sugars.bit()
+    | Component::Polyols.bit()
+    | Component::Fibre.bit()
+    | Component::Protein.bit()
+    | Component::Salt.bit()
+    | Component::Acid.bit()
+    | Component::TeaSolids.bit();
+
+/// Density of a foam that states none, g/ml: whipped creams and toppings of USDA SR28 weigh 0.20 (from a pressure can) to 0.68
+/// (whipped cream cheese).
+const FOAM_DENSITY: Uncertain = Uncertain {
+    value: 0.42,
+    u: 0.14,
+};
+
+/// Relative standard uncertainty of the density that the components of a liquid give: the models are within 0.6 % for sugar
+/// solutions and milk, and what nobody states moves them further (assumed).
+const MODEL_DENSITY_UNCERTAINTY: f64 = 0.02;
 
 /// The flavours and high-potency sweeteners that have a slot in one question, in the order of their slots.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -90,369 +110,479 @@ pub struct PerGram {
     pub mix: Mix,
     /// What is uncertain in it.
     pub sensitivities: Vec<Sensitivity>,
+    /// What nobody has stated and is taken for granted, and of which ingredient: this one, or one that it is made of.
+    pub assumptions: Vec<(IngredientId, Assumption)>,
 }
 
 /// The mix of one gram, from the label alone.
-pub fn per_gram(ingredient: &Ingredient, slots: &mut Slots) -> PerGram {
-    let composition = &ingredient.composition;
-    let (factor, density) = per_100_grams_factor(ingredient);
-    let scaled = |figure: Figure, nutrient: Nutrient| {
-        // °Brix is a percentage of mass whatever the label is per.
-        if nutrient == Nutrient::Brix {
-            figure.value
-        } else {
-            figure.value * factor
-        }
+pub fn per_gram(item: &Ingredient, slots: &mut Slots) -> PerGram {
+    let nature = Nature::of(item);
+    let (factor, density) = per_100_grams_factor(item);
+    let moisture = nature.moisture(item);
+    let mut label = Label::printed(item, factor, moisture.value);
+    let mut assumptions = label.assume(item, &nature, factor);
+    let base = solids(item, &nature, &label);
+    let mut making = Making {
+        item,
+        nature: &nature,
+        base,
+        sensitivities: Vec::new(),
     };
-    let mut label = Label {
-        stated: [None; Nutrient::ALL.len()],
-        moisture: ASSUMED_MOISTURE,
-        split_shift: 0.0,
-        undeclared_as_solids: 0.0,
-    };
-    for (nutrient, figure) in &composition.figures {
-        label.stated[*nutrient as usize] = Some(scaled(*figure, *nutrient));
+    making.vary_stated(&label, factor);
+    making.vary_assumed(&label, &assumptions);
+    making.vary_split(&label, &mut assumptions);
+    making.vary_undeclared(&label, moisture, &mut assumptions);
+    making.vary_free_sugars(&mut assumptions);
+    making.vary_polyol(&mut assumptions);
+    if let (Basis::Per100Millilitres, Some(density)) = (item.composition.basis, density) {
+        // Figures per 100 ml divide by the density: all of them fall together when it rises.
+        let relative = density_uncertainty(density) / density.value.max(0.1);
+        let mut off = Label::printed(item, factor / (1.0 + relative), moisture.value);
+        off.assume(item, &nature, factor / (1.0 + relative));
+        making.vary(Cause::Density(item.id.clone()), &off);
     }
-    let base = solids(ingredient, &label);
-    let mut sensitivities = Vec::new();
-    let mut vary = |cause: Cause, varied: &Label| {
-        let change = difference(&solids(ingredient, varied), &base);
-        if change.of.iter().any(|amount| amount.abs() > 1e-15) {
-            sensitivities.push(Sensitivity { cause, change });
-        }
-    };
-    for (nutrient, figure) in &composition.figures {
-        let u = scaled(
-            Figure {
-                value: figure.standard_uncertainty(),
-                ..*figure
-            },
-            *nutrient,
-        );
-        let varied = label.with_off(*nutrient, u, figure.u.is_some());
-        vary(
-            Cause::Composition(ingredient.id.clone(), *nutrient),
-            &varied,
-        );
+    if item.density.is_none() && !item.form.is_dry() && item.form != Form::Ice {
+        assumptions.push(Assumption {
+            what: Assumed::Density,
+            figure: None,
+            because: Because::Kind(nature.kind),
+        });
     }
-    if has_mixed_profile(composition) {
-        vary(
-            Cause::SugarSplit(ingredient.id.clone()),
-            &Label {
-                split_shift: SPLIT_UNCERTAINTY,
-                ..label
-            },
-        );
+    if item.form == Form::Pieces && item.bulk_density.is_none() {
+        assumptions.push(Assumption {
+            what: Assumed::Packing,
+            figure: Some(super::portion::PACKING),
+            because: Because::Kind(nature.kind),
+        });
     }
-    vary_undeclared(ingredient, &label, &base, &mut vary);
+    if making.base.unknown & SOLIDS != 0 {
+        assumptions.push(Assumption {
+            what: Assumed::Rest,
+            figure: None,
+            because: Because::Kind(nature.kind),
+        });
+    }
+    assumptions.extend(no_sweetener(item, &nature));
+    assumptions.extend(flavours_of_no_known_strength(item, &nature));
+    let named = assumptions
+        .into_iter()
+        .map(|assumption| (item.id.clone(), assumption));
     let mut per_gram = PerGram {
-        mix: base,
-        sensitivities,
+        mix: making.base,
+        sensitivities: making.sensitivities,
+        assumptions: named.collect(),
     };
-    add_flavours(ingredient, slots, &mut per_gram);
-    add_sweeteners(ingredient, factor, slots, &mut per_gram);
-    if let (Basis::Per100Millilitres, Some(density)) = (composition.basis, density) {
-        add_density(&ingredient.id, density, &mut per_gram);
-    }
+    add_flavours(item, slots, &mut per_gram);
+    add_sweeteners(item, &nature, factor, slots, &mut per_gram);
+    add_air(item, &mut per_gram);
     per_gram
 }
 
-/// What the figures are multiplied with to be per 100 g, and the density that this rests on.
-fn per_100_grams_factor(ingredient: &Ingredient) -> (f64, Option<Figure>) {
-    match ingredient.composition.basis {
-        Basis::PerServing(grams) if grams > 0.0 => (100.0 / grams, None),
-        Basis::Per100Grams | Basis::PerServing(_) => (1.0, None),
-        Basis::Per100Millilitres => {
-            let density = ingredient
-                .density
-                .unwrap_or_else(|| density_from_label(ingredient));
-            (1.0 / density.value.max(0.1), Some(density))
+/// That nothing is said of a high-potency sweetener is taken for there being none, unless one is likely.
+fn no_sweetener(item: &Ingredient, nature: &Nature) -> Option<Assumption> {
+    let is_silent = item.composition.high_potency.is_empty() && item.statement.trim().is_empty();
+    (is_silent && !nature.hides_sweetener(&item.composition)).then_some(Assumption {
+        what: Assumed::NoSweetener,
+        figure: Some(Uncertain::exact(0.0)),
+        because: Because::Kind(nature.kind),
+    })
+}
+
+/// A gram in the making: the label is moved cause by cause, and what that does to the mix is kept.
+struct Making<'item> {
+    item: &'item Ingredient,
+    nature: &'item Nature,
+    base: Mix,
+    sensitivities: Vec<Sensitivity>,
+}
+
+impl Making<'_> {
+    fn vary(&mut self, cause: Cause, varied: &Label) {
+        let change = difference(&solids(self.item, self.nature, varied), &self.base);
+        self.push(cause, &change);
+    }
+
+    fn push(&mut self, cause: Cause, change: &Mix) {
+        if change.of.iter().any(|amount| amount.abs() > 1e-15) {
+            let change = *change;
+            self.sensitivities.push(Sensitivity { cause, change });
         }
     }
-}
 
-/// The density of a liquid whose label is per 100 ml and states none: that of a sugar solution which holds as many grams
-/// of solids in 100 ml, found by repeating. Within 2 % for sweetened drinks and milk.
-fn density_from_label(ingredient: &Ingredient) -> Figure {
-    let stated = |nutrient| {
-        ingredient
-            .composition
-            .get(nutrient)
-            .map_or(0.0, |figure| figure.value)
-    };
-    let solids =
-        stated(Nutrient::Carbohydrate).max(stated(Nutrient::Sugars)) + stated(Nutrient::Protein);
-    let mut density = 1.0;
-    for _ in 0..20 {
-        let fraction = (solids / 100.0 / density).clamp(0.0, 0.85);
-        density = super::published::sugar_solution::density_kg_per_m3(fraction, 20.0) / 1000.0;
-    }
-    Figure {
-        value: density,
-        evidence: crate::book::Evidence::Assumed,
-        u: Some(0.02 * density),
-    }
-}
-
-fn has_mixed_profile(composition: &Composition) -> bool {
-    matches!(
-        composition.sugar_profile,
-        Some(
-            SugarProfile::Invert
-                | SugarProfile::Honey
-                | SugarProfile::Hfcs42
-                | SugarProfile::Hfcs55
-                | SugarProfile::GlucoseSyrup { .. }
-                | SugarProfile::Own { .. }
-        )
-    )
-}
-
-fn vary_undeclared(
-    ingredient: &Ingredient,
-    label: &Label,
-    base: &Mix,
-    vary: &mut impl FnMut(Cause, &Label),
-) {
-    let cause = || Cause::Undeclared(ingredient.id.clone());
-    if ingredient.form.rest_is_water() {
-        // Water by default; when solids are missing from the label, up to two thirds of the rest may be sugar (a syrup).
-        let gap = !base.knows(Component::Water);
-        if gap {
-            vary(
-                cause(),
-                &Label {
-                    undeclared_as_solids: 0.65 / 3.0_f64.sqrt(),
-                    ..*label
-                },
-            );
+    fn vary_stated(&mut self, label: &Label, factor: f64) {
+        let composition = &self.item.composition;
+        for (nutrient, printed) in &composition.printed {
+            let u = composition.standard_uncertainty(*nutrient).unwrap_or(0.0);
+            let u = u * factor_of(*nutrient, factor);
+            let varied = label.with_off(*nutrient, u, printed.u.is_some());
+            self.vary(Cause::Composition(self.item.id.clone(), *nutrient), &varied);
         }
-    } else if label.get(Nutrient::Water).is_none() {
+    }
+
+    fn vary_assumed(&mut self, label: &Label, assumptions: &[Assumption]) {
+        for assumption in assumptions {
+            if let (Assumed::Figure(nutrient), Some(figure)) = (assumption.what, assumption.figure)
+            {
+                let varied = label.with_off(nutrient, figure.u, true);
+                self.vary(Cause::Composition(self.item.id.clone(), nutrient), &varied);
+            }
+        }
+    }
+
+    fn vary_split(&mut self, label: &Label, assumptions: &mut Vec<Assumption>) {
+        if self.item.composition.sugar_profile.is_none() && self.base.get(Component::Sugars) > 0.0 {
+            assumptions.push(Assumption {
+                what: Assumed::SugarSplit,
+                figure: None,
+                because: Because::Kind(self.nature.kind),
+            });
+        }
         let varied = Label {
-            moisture: label.moisture + ASSUMED_MOISTURE_UNCERTAINTY,
+            split_shift: 1.0,
             ..*label
         };
-        vary(cause(), &varied);
+        self.vary(Cause::SugarSplit(self.item.id.clone()), &varied);
+    }
+
+    fn vary_undeclared(
+        &mut self,
+        label: &Label,
+        moisture: Uncertain,
+        assumptions: &mut Vec<Assumption>,
+    ) {
+        let cause = Cause::Undeclared(self.item.id.clone());
+        if self.item.form.rest_is_water() {
+            // Water by default; when solids are missing from the label, up to two thirds of the rest may be sugar (a syrup).
+            if !self.base.knows(Component::Water) {
+                let varied = Label {
+                    undeclared_as_solids: 0.65 / 3.0_f64.sqrt(),
+                    ..*label
+                };
+                self.vary(cause, &varied);
+            }
+        } else if label.get(Nutrient::Water).is_none() {
+            assumptions.push(Assumption {
+                what: Assumed::Moisture,
+                figure: Some(moisture),
+                because: Because::Kind(self.nature.kind),
+            });
+            let varied = Label {
+                moisture: label.moisture + moisture.u,
+                ..*label
+            };
+            self.vary(cause, &varied);
+        }
+    }
+
+    fn vary_free_sugars(&mut self, assumptions: &mut Vec<Assumption>) {
+        let sugars = self.base.get(Component::Sugars);
+        if self.item.composition.free_sugar_fraction.is_some() || sugars <= 0.0 {
+            return;
+        }
+        let Some(part) = self.nature.free_sugars(self.item) else {
+            return;
+        };
+        assumptions.push(Assumption {
+            what: Assumed::FreeSugars,
+            figure: Some(part),
+            because: Because::Kind(self.nature.kind),
+        });
+        let mut change = Mix::EMPTY;
+        change.set(Component::FreeSugars, sugars * part.u);
+        self.push(Cause::FreeSugars(self.item.id.clone()), &change);
+    }
+
+    fn vary_polyol(&mut self, assumptions: &mut Vec<Assumption>) {
+        let grams = self.base.get(Component::Polyols);
+        if grams <= 0.0 {
+            return;
+        }
+        let kind = self.nature.polyol(&self.item.composition);
+        let mut change = Mix::EMPTY;
+        let u = polyol::relative_sweetness(kind).standard_uncertainty;
+        change.set(Component::PolyolSweetness, grams * u);
+        self.push(Cause::PolyolSweetness(kind), &change);
+        if kind.is_none() {
+            assumptions.push(Assumption {
+                what: Assumed::PolyolKind,
+                figure: None,
+                because: Because::Kind(self.nature.kind),
+            });
+            // It may be erythritol, which has no energy by law.
+            let mut change = Mix::EMPTY;
+            let part = grams * PERHAPS_ERYTHRITOL;
+            change.set(Component::EnergyKj, -part * energy::POLYOLS.kj_per_g);
+            change.set(Component::EnergyKcal, -part * energy::POLYOLS.kcal_per_g);
+            self.push(Cause::PolyolEnergy(self.item.id.clone()), &change);
+        }
     }
 }
 
-fn difference(one: &Mix, other: &Mix) -> Mix {
+fn difference(of: &Mix, from: &Mix) -> Mix {
     let mut difference = Mix::EMPTY;
-    for (slot, (one, other)) in one.of.iter().zip(&other.of).enumerate() {
-        difference.of[slot] = one - other;
+    for (slot, (of, from)) in of.of.iter().zip(&from.of).enumerate() {
+        difference.of[slot] = of - from;
     }
     difference
 }
 
 /// The mix of one gram from the numbers of a label.
-fn solids(ingredient: &Ingredient, label: &Label) -> Mix {
-    let composition = &ingredient.composition;
+fn solids(item: &Ingredient, nature: &Nature, label: &Label) -> Mix {
     let mut mix = Mix::EMPTY;
     mix.set(Component::Mass, 1.0);
-    if ingredient.form == Form::Ice {
+    if item.form == Form::Ice {
         mix.set(Component::Ice, 1.0);
         return mix;
     }
-    let closed = is_closed(composition, label);
-    // When what is stated adds up to the whole, there is none of what is not stated.
-    put_stated(&mut mix, Component::Fat, label.get(Nutrient::Fat), closed);
-    let sugars = stated_sugars(composition, label);
-    let carbohydrate = stated_carbohydrate(composition, label);
-    // Carbohydrate that has its fibre in it is not told apart by adding up.
-    let fibre_hidden = carbohydrate.is_none() && label.get(Nutrient::Carbohydrate).is_some();
-    put_stated(
-        &mut mix,
-        Component::Carbohydrate,
-        carbohydrate,
-        closed && !fibre_hidden,
-    );
-    // A part of nothing is nothing; a part of something stated is not known by adding up.
-    let none_of = |whole: Option<f64>| whole.map_or(closed, |whole| whole == 0.0);
-    put_stated(
-        &mut mix,
-        Component::Saturates,
-        label.get(Nutrient::Saturates),
-        none_of(label.get(Nutrient::Fat)),
-    );
-    put_stated(&mut mix, Component::Sugars, sugars, none_of(carbohydrate));
-    put_stated(
-        &mut mix,
-        Component::Polyols,
-        label.get(Nutrient::Polyols),
-        none_of(carbohydrate),
-    );
-    put_stated(
-        &mut mix,
-        Component::Fibre,
-        label.get(Nutrient::Fibre),
-        closed && !fibre_hidden,
-    );
-    put_stated(
-        &mut mix,
-        Component::Protein,
-        label.get(Nutrient::Protein),
-        closed,
-    );
-    put_stated(&mut mix, Component::Salt, label.get(Nutrient::Salt), closed);
-    put_stated(&mut mix, Component::Acid, label.get(Nutrient::Acid), closed);
-    put_stated(
-        &mut mix,
-        Component::TeaSolids,
-        label.get(Nutrient::TeaSolids),
-        closed,
-    );
-    // Insoluble solids are a part of the others; only those that are stated are left out of °Brix.
-    put_stated(
-        &mut mix,
-        Component::Insoluble,
-        label.get(Nutrient::Insoluble),
-        true,
-    );
-    // Caffeine is too little to be missed when the rest adds up: only pure water, sugar and the like are free of it without
-    // saying so. Leaf, cocoa and coffee come with protein or tea solids.
-    let no_plant = [Nutrient::TeaSolids, Nutrient::Protein]
-        .into_iter()
-        .all(|part| label.get(part).unwrap_or(0.0) == 0.0);
-    let no_caffeine = closed && no_plant;
-    match label.get(Nutrient::Caffeine) {
-        Some(milligrams) => mix.set(Component::Caffeine, milligrams / 100.0),
-        None if no_caffeine => {}
-        None => mix.mark_unknown(Component::Caffeine),
+    let soluble = soluble_by_brix(item, nature, label);
+    let carbohydrate = label.get(Nutrient::Carbohydrate);
+    for (component, value) in [
+        (Component::Fat, label.get(Nutrient::Fat)),
+        (Component::Saturates, label.get(Nutrient::Saturates)),
+        (
+            Component::Carbohydrate,
+            carbohydrate.or(soluble.carbohydrate),
+        ),
+        (
+            Component::Sugars,
+            label.get(Nutrient::Sugars).or(soluble.sugars),
+        ),
+        (Component::Polyols, label.get(Nutrient::Polyols)),
+        (Component::Fibre, label.get(Nutrient::Fibre)),
+        (Component::Protein, label.get(Nutrient::Protein)),
+        (Component::Salt, label.get(Nutrient::Salt)),
+        (Component::Acid, label.get(Nutrient::Acid)),
+        (Component::TeaSolids, label.get(Nutrient::TeaSolids)),
+        (Component::Insoluble, label.get(Nutrient::Insoluble)),
+        // Milligrams in 100 g are hundredths of a milligram in a gram, as grams are.
+        (Component::Caffeine, label.get(Nutrient::Caffeine)),
+    ] {
+        match value {
+            Some(value) => mix.set(component, value / 100.0),
+            None => mix.mark_unknown(component),
+        }
     }
-    if carbohydrate.is_none() {
-        // What is known of it: the sugars and polyols that are part of it. When the label adds up, they are all of it.
+    if label.hides_fibre || !mix.knows(Component::Carbohydrate) {
+        // What is known of it: the sugars and polyols that are part of it.
+        mix.mark_unknown(Component::Carbohydrate);
         mix.set(
             Component::Carbohydrate,
             mix.get(Component::Sugars) + mix.get(Component::Polyols),
         );
     }
-    divide_sugars(composition, label, &mut mix);
-    put_water(ingredient, label, closed, &mut mix);
+    divide_sugars(item, nature, label, &mut mix);
+    put_water(item, label, &mut mix);
+    put_polyols_and_particles(item, nature, &mut mix);
+    put_energy(item, nature, label, &mut mix);
     mix
 }
 
-/// Puts a figure per 100 g into the mix of one gram; without one the component is marked, unless there is none of it.
-fn put_stated(mix: &mut Mix, component: Component, per_100_grams: Option<f64>, none: bool) {
-    match per_100_grams {
-        Some(value) => mix.set(component, value / 100.0),
-        None if none => {}
-        None => mix.mark_unknown(component),
-    }
+/// What the °Brix of a syrup says of its sugars, per 100 g.
+struct Soluble {
+    carbohydrate: Option<f64>,
+    sugars: Option<f64>,
 }
 
-/// Whether what is stated adds up to the whole, so that nothing is left for what is not stated.
-fn is_closed(composition: &Composition, label: &Label) -> bool {
-    let fibre = match composition.carbohydrate_kind {
-        CarbohydrateKind::WithoutFibre => label.get(Nutrient::Fibre).unwrap_or(0.0),
-        CarbohydrateKind::WithFibre => 0.0,
+/// A syrup that is given by its °Brix alone holds sugars: its soluble solids less what is stated of them by name. Of glucose
+/// syrup and maltodextrin only the part that their dextrose equivalent says is sugar; what sweetens by polyols holds nobody knows
+/// how much of it. °Brix of tea and juice is no figure of sugar.
+fn soluble_by_brix(item: &Ingredient, nature: &Nature, label: &Label) -> Soluble {
+    let none = Soluble {
+        carbohydrate: None,
+        sugars: None,
     };
-    let parts = [
-        Nutrient::Water,
-        Nutrient::Fat,
-        Nutrient::Protein,
-        Nutrient::Salt,
+    let Some(brix) = label
+        .get(Nutrient::Brix)
+        .filter(|_| item.form == Form::Syrup)
+    else {
+        return none;
+    };
+    if label.get(Nutrient::Carbohydrate).is_some() {
+        return none;
+    }
+    let named = [
         Nutrient::Acid,
         Nutrient::TeaSolids,
+        Nutrient::Protein,
+        Nutrient::Salt,
     ];
-    let carbohydrate = label
-        .get(Nutrient::Carbohydrate)
-        .or(label.get(Nutrient::Sugars))
-        .unwrap_or(0.0);
-    let sum: f64 = parts
-        .into_iter()
-        .filter_map(|part| label.get(part))
-        .sum::<f64>()
-        + carbohydrate
-        + fibre;
-    sum >= 100.0 - CLOSED_WITHIN
-}
-
-/// Sugars as stated or, for a syrup that is given by its °Brix alone, all of its soluble solids.
-fn stated_sugars(composition: &Composition, label: &Label) -> Option<f64> {
-    let by_brix = || {
-        let alone = composition.get(Nutrient::Carbohydrate).is_none();
-        label.get(Nutrient::Brix).filter(|_| alone)
+    let named: f64 = named.into_iter().map(|part| label.amount(part)).sum();
+    let carbohydrate = (brix - named).max(0.0);
+    let sugars = match item.composition.sugar_profile {
+        _ if !nature.hints.polyols.is_empty() || label.amount(Nutrient::Polyols) > 0.0 => None,
+        Some(SugarProfile::GlucoseSyrup {
+            dextrose_equivalent,
+        }) => {
+            let (glucose, maltose) = sugars_of_glucose_syrup(dextrose_equivalent);
+            Some(carbohydrate * (glucose + maltose))
+        }
+        _ => Some(carbohydrate),
     };
-    label.get(Nutrient::Sugars).or_else(by_brix)
-}
-
-/// Carbohydrate without fibre.
-fn stated_carbohydrate(composition: &Composition, label: &Label) -> Option<f64> {
-    let stated = label.get(Nutrient::Carbohydrate);
-    match composition.carbohydrate_kind {
-        CarbohydrateKind::WithoutFibre => stated.or_else(|| {
-            label
-                .get(Nutrient::Brix)
-                .filter(|_| label.get(Nutrient::Sugars).is_none())
-        }),
-        // Without the fibre figure, carbohydrate without fibre can't be told.
-        CarbohydrateKind::WithFibre => Some((stated? - label.get(Nutrient::Fibre)?).max(0.0)),
+    Soluble {
+        carbohydrate: label
+            .get(Nutrient::Sugars)
+            .is_none()
+            .then_some(carbohydrate),
+        sugars,
     }
 }
 
-fn put_water(ingredient: &Ingredient, label: &Label, closed: bool, mix: &mut Mix) {
-    let solid_sum = 1.0 - mix.undeclared_solids();
-    let rest = (1.0 - solid_sum).max(0.0);
+fn put_water(item: &Ingredient, label: &Label, mix: &mut Mix) {
+    let rest = mix.undeclared_solids();
     let stated = label.get(Nutrient::Water).map(|water| water / 100.0);
     let by_brix = label
         .get(Nutrient::Brix)
-        .filter(|_| ingredient.form == Form::Syrup)
+        .filter(|_| item.form == Form::Syrup)
         .map(|brix| 1.0 - brix / 100.0);
     let solids_missing = !mix.knows(Component::Carbohydrate)
         || !mix.knows(Component::Fat)
         || !mix.knows(Component::Protein);
+    let is_told = stated.or(by_brix).is_some();
     let water = match stated.or(by_brix) {
-        Some(water) => water.min(1.0),
-        None if ingredient.form.rest_is_water() => rest * (1.0 - label.undeclared_as_solids),
+        Some(water) => water.clamp(0.0, 1.0),
+        None if item.form.rest_is_water() => rest * (1.0 - label.undeclared_as_solids),
         None => (label.moisture / 100.0).min(rest),
     };
     mix.set(Component::Water, water);
-    let stated = label.get(Nutrient::Water).is_some() || by_brix.is_some();
-    if !stated
-        && !closed
-        && (solids_missing || matches!(ingredient.form, Form::Paste | Form::Pieces))
-    {
+    let wet = matches!(item.form, Form::Paste | Form::Pieces);
+    // What is wet and adds up to the whole has no room for water.
+    if !is_told && (solids_missing || (wet && rest > 0.01)) {
         mix.mark_unknown(Component::Water);
     }
 }
 
-fn divide_sugars(composition: &Composition, label: &Label, mix: &mut Mix) {
+fn divide_sugars(item: &Ingredient, nature: &Nature, label: &Label, mix: &mut Mix) {
     let sugars = mix.get(Component::Sugars);
     let sugars_known = mix.knows(Component::Sugars);
-    if sugars == 0.0 && sugars_known {
-        return;
-    }
-    match composition.sugar_profile {
-        Some(profile) => {
-            let fractions = profile_fractions(profile, label.split_shift);
-            for (component, fraction) in Component::SUGAR_KINDS.into_iter().zip(fractions) {
-                mix.set(component, sugars * fraction);
-                if !sugars_known && fraction > 0.0 {
-                    mix.mark_unknown(component);
-                }
-            }
+    let fractions = if let Some(profile) = item.composition.sugar_profile {
+        profile_fractions(profile, SPLIT_UNCERTAINTY * label.split_shift)
+    } else {
+        let (typical, other) = nature.sugars(item);
+        std::array::from_fn(|at| typical[at] + (other[at] - typical[at]) * label.split_shift)
+    };
+    for (component, fraction) in Component::SUGAR_KINDS.into_iter().zip(fractions) {
+        mix.set(component, sugars * fraction);
+        if !sugars_known && fraction > 0.0 {
+            mix.mark_unknown(component);
         }
-        None => Component::SUGAR_KINDS
-            .into_iter()
-            .for_each(|component| mix.mark_unknown(component)),
     }
-    match composition.free_sugar_fraction {
+    let free = item
+        .composition
+        .free_sugar_fraction
+        .or_else(|| nature.free_sugars(item).map(|part| part.value));
+    match free {
         Some(fraction) => mix.set(Component::FreeSugars, sugars * fraction),
+        None if sugars == 0.0 && sugars_known => {}
         None => mix.mark_unknown(Component::FreeSugars),
     }
-    if !sugars_known {
+    if !sugars_known && free != Some(0.0) {
         mix.mark_unknown(Component::FreeSugars);
     }
+}
+
+fn put_polyols_and_particles(item: &Ingredient, nature: &Nature, mix: &mut Mix) {
+    let kind = nature.polyol(&item.composition);
+    let polyols = mix.get(Component::Polyols);
+    mix.set(
+        Component::PolyolSweetness,
+        polyols * polyol::relative_sweetness(kind).typical,
+    );
+    if !mix.knows(Component::Polyols) {
+        mix.mark_unknown(Component::PolyolSweetness);
+    }
+    let kinds = [
+        (Solute::Sucrose, Component::Sucrose),
+        (Solute::Glucose, Component::Glucose),
+        (Solute::Fructose, Component::Fructose),
+        (Solute::Lactose, Component::Lactose),
+        (Solute::Maltose, Component::Maltose),
+    ];
+    let named: f64 = kinds.iter().map(|(_, component)| mix.get(*component)).sum();
+    let particles: f64 = kinds
+        .iter()
+        .map(|(solute, component)| solute.particles_mmol(mix.get(*component)))
+        .sum();
+    // Sugars whose kind is not known are taken as sucrose, the commonest.
+    let others = Solute::Sucrose.particles_mmol((mix.get(Component::Sugars) - named).max(0.0));
+    let polyols = polyol::solute(kind).particles_mmol(polyols);
+    let acid = Solute::CitricAcid.particles_mmol(mix.get(Component::Acid));
+    let salt = Solute::Salt.particles_mmol(mix.get(Component::Salt));
+    mix.set(
+        Component::Particles,
+        particles + others + polyols + acid + salt,
+    );
+}
+
+/// Energy by the factors of Regulation (EU) 1169/2011, Annex XIV, where every part is known; the printed one otherwise; the
+/// known part where neither is.
+fn put_energy(item: &Ingredient, nature: &Nature, label: &Label, mix: &mut Mix) {
+    let parts = [
+        Component::Carbohydrate,
+        Component::Polyols,
+        Component::Protein,
+        Component::Fat,
+        Component::Fibre,
+        Component::Acid,
+    ];
+    let is_complete = parts.into_iter().all(|part| mix.knows(part));
+    let kind = nature.polyol(&item.composition);
+    let (kj, kcal) = match label.get(Nutrient::Energy).filter(|_| !is_complete) {
+        Some(printed) => (
+            printed / 100.0,
+            printed / 100.0 / KILOJOULES_PER_KILOCALORIE,
+        ),
+        None => (
+            energy::of(mix, |factor| factor.kj_per_g, kind),
+            energy::of(mix, |factor| factor.kcal_per_g, kind),
+        ),
+    };
+    mix.set(Component::EnergyKj, kj);
+    mix.set(Component::EnergyKcal, kcal);
+    if !is_complete && label.get(Nutrient::Energy).is_none() {
+        mix.mark_unknown(Component::EnergyKj);
+        mix.mark_unknown(Component::EnergyKcal);
+    }
+}
+
+/// Glucose and maltose in the solids of a glucose syrup or maltodextrin by its dextrose equivalent, as parts of the solids.
+///
+/// Acid-converted syrups: glucose 10, 19, 31 and 39 %, maltose 9, 14, 18 and 28 % at 30, 42, 55 and 62 (makers' tables, value
+/// from memory); straight lines between, to nothing at 0 and to glucose alone at 100. Syrups that are converted by enzymes hold more
+/// maltose at the same dextrose equivalent.
+fn sugars_of_glucose_syrup(dextrose_equivalent: f64) -> (f64, f64) {
+    const TABLE: [(f64, f64, f64); 9] = [
+        (0.0, 0.0, 0.0),
+        (10.0, 0.01, 0.03),
+        (20.0, 0.04, 0.06),
+        (30.0, 0.10, 0.09),
+        (42.0, 0.19, 0.14),
+        (55.0, 0.31, 0.18),
+        (62.0, 0.39, 0.28),
+        (95.0, 0.92, 0.04),
+        (100.0, 1.0, 0.0),
+    ];
+    let wanted = dextrose_equivalent.clamp(0.0, 100.0);
+    let right = TABLE
+        .iter()
+        .position(|(at, ..)| *at >= wanted)
+        .unwrap_or(0)
+        .max(1);
+    let ((from, glucose, maltose), (to, more_glucose, more_maltose)) =
+        (TABLE[right - 1], TABLE[right]);
+    let part = (wanted - from) / (to - from);
+    (
+        glucose + (more_glucose - glucose) * part,
+        maltose + (more_maltose - maltose) * part,
+    )
 }
 
 /// Fractions of sucrose, glucose, fructose, lactose, maltose and other sugars.
 ///
 /// HFCS: Hanover & White 1993, Am J Clin Nutr 58:724S, of the solids (42 % fructose, 53 % glucose, 5 % other; 55, 42, 3).
 /// Honey: USDA SR28 NDB 19296, of its sugars (fructose 50 %, glucose 44 %, sucrose 1 %, maltose 2 %, galactose 4 %, rounded).
-/// Glucose syrup: its sugars are taken as glucose and maltose; the share of glucose is taken as the dextrose equivalent
-/// (assumed; at DE 42 some 19 % of the solids are glucose and 14 % maltose, value from memory).
+/// Glucose syrup: its sugars are taken as glucose and maltose, see [`sugars_of_glucose_syrup`].
 /// `shift` moves that much from glucose to fructose.
-fn profile_fractions(profile: SugarProfile, shift: f64) -> [f64; 6] {
+pub(super) fn profile_fractions(profile: SugarProfile, shift: f64) -> [f64; 6] {
     let mut fractions = match profile {
         SugarProfile::Sucrose => [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
         SugarProfile::Invert => [0.0, 0.5, 0.5, 0.0, 0.0, 0.0],
@@ -465,8 +595,9 @@ fn profile_fractions(profile: SugarProfile, shift: f64) -> [f64; 6] {
         SugarProfile::GlucoseSyrup {
             dextrose_equivalent,
         } => {
-            let glucose = (dextrose_equivalent / 100.0).clamp(0.0, 1.0);
-            [0.0, glucose, 0.0, 0.0, 1.0 - glucose, 0.0]
+            let (glucose, maltose) = sugars_of_glucose_syrup(dextrose_equivalent.max(1.0));
+            let sugars = glucose + maltose;
+            [0.0, glucose / sugars, 0.0, 0.0, maltose / sugars, 0.0]
         }
         SugarProfile::Own {
             sucrose,
@@ -477,18 +608,48 @@ fn profile_fractions(profile: SugarProfile, shift: f64) -> [f64; 6] {
             other,
         } => [sucrose, glucose, fructose, lactose, maltose, other],
     };
-    if matches!(profile, SugarProfile::GlucoseSyrup { .. }) {
-        fractions[1] += shift;
-        fractions[4] -= shift;
-    } else {
-        fractions[2] += shift;
-        fractions[1] -= shift;
+    match profile {
+        SugarProfile::Sucrose
+        | SugarProfile::Fructose
+        | SugarProfile::Glucose
+        | SugarProfile::Lactose => {}
+        // Conversion by acid and by enzymes differ more than honeys do.
+        SugarProfile::GlucoseSyrup { .. } => {
+            let shift = (5.0 * shift).min(fractions[1]);
+            fractions[4] += shift;
+            fractions[1] -= shift;
+        }
+        _ => {
+            fractions[2] += shift;
+            fractions[1] -= shift;
+        }
     }
     fractions
 }
 
-fn add_flavours(ingredient: &Ingredient, slots: &mut Slots, per_gram: &mut PerGram) {
-    for (at, flavour) in ingredient.composition.flavours.iter().enumerate() {
+/// Another brand of a flavour is taken to be as strong per gram.
+fn flavours_of_no_known_strength(
+    item: &Ingredient,
+    nature: &Nature,
+) -> impl Iterator<Item = Assumption> {
+    let because = Because::Kind(nature.kind);
+    let flavours = item.composition.flavours.iter().enumerate();
+    let silent = flavours.filter(|(_, flavour)| flavour.per_gram.is_none());
+    silent.map(move |(at, flavour)| {
+        let figure = flavour.figure();
+        Assumption {
+            what: Assumed::Flavour(at),
+            figure: Some(Uncertain {
+                value: figure.value,
+                u: figure.standard_uncertainty(),
+            }),
+            because,
+        }
+    })
+}
+
+fn add_flavours(item: &Ingredient, slots: &mut Slots, per_gram: &mut PerGram) {
+    for (at, flavour) in item.composition.flavours.iter().enumerate() {
         let Some(slot) = slots.flavour(&flavour.name) else {
             continue;
         };
@@ -497,55 +658,108 @@ fn add_flavours(ingredient: &Ingredient, slots: &mut Slots, per_gram: &mut PerGr
         let mut change = Mix::EMPTY;
         change.of[flavour_slot(slot)] = figure.standard_uncertainty();
         per_gram.sensitivities.push(Sensitivity {
-            cause: Cause::Flavour(ingredient.id.clone(), at),
+            cause: Cause::Flavour(item.id.clone(), at),
             change,
         });
     }
 }
 
-fn add_sweeteners(ingredient: &Ingredient, factor: f64, slots: &mut Slots, per_gram: &mut PerGram) {
-    for (at, amount) in ingredient.composition.high_potency.iter().enumerate() {
-        let Some(slot) = slots.sweetener(amount.sweetener) else {
+fn add_sweeteners(
+    item: &Ingredient,
+    nature: &Nature,
+    factor: f64,
+    slots: &mut Slots,
+    per_gram: &mut PerGram,
+) {
+    for (at, amount) in item.composition.high_potency.iter().enumerate() {
+        let Some(milligrams) = amount.milligrams else {
+            per_gram.mix.mark_unknown(Component::HiddenSweetener);
             continue;
         };
-        per_gram.mix.of[high_potency_slot(slot)] += amount.milligrams.value * factor / 100.0;
+        let Some(slot) = slots.sweetener(amount.sweetener) else {
+            // More than fit are a finding; what is left out is not nothing.
+            per_gram.mix.mark_unknown(Component::HiddenSweetener);
+            continue;
+        };
+        per_gram.mix.of[high_potency_slot(slot)] += milligrams.value * factor / 100.0;
         let mut change = Mix::EMPTY;
-        change.of[high_potency_slot(slot)] =
-            amount.milligrams.standard_uncertainty() * factor / 100.0;
-        let cause = Cause::HighPotency(ingredient.id.clone(), at);
+        change.of[high_potency_slot(slot)] = milligrams.standard_uncertainty() * factor / 100.0;
+        let cause = Cause::HighPotency(item.id.clone(), at);
         per_gram.sensitivities.push(Sensitivity { cause, change });
+    }
+    if nature.hides_sweetener(&item.composition) {
+        per_gram.mix.mark_unknown(Component::HiddenSweetener);
     }
 }
 
-/// Figures per 100 ml divide by the density: all of them fall together when it rises.
-fn add_density(id: &IngredientId, density: Figure, per_gram: &mut PerGram) {
-    let relative = density.standard_uncertainty() / density.value.max(0.1);
-    let mut change = per_gram.mix.times(-relative);
-    change.unknown = 0;
-    // The mass of a gram is a gram; what the solids lose is water.
-    change.set(Component::Mass, 0.0);
-    let solids = -(per_gram.mix.dry_matter()) * relative;
-    change.set(Component::Water, -solids);
+/// The air in a foam: what a gram of it takes up beyond its liquid.
+fn add_air(item: &Ingredient, per_gram: &mut PerGram) {
+    if item.form != Form::Foam {
+        return;
+    }
+    let liquid = 1.0 / liquid_density(&per_gram.mix, 20.0);
+    let foam = foam_density(item);
+    let air = |density: f64| (1.0 / density.max(0.01) - liquid).max(0.0);
+    per_gram.mix.set(Component::Air, air(foam.value));
+    let mut change = Mix::EMPTY;
+    let denser = foam.value + density_uncertainty(foam);
+    change.set(Component::Air, air(denser) - air(foam.value));
     per_gram.sensitivities.push(Sensitivity {
-        cause: Cause::Density(id.clone()),
+        cause: Cause::Density(item.id.clone()),
         change,
     });
 }
 
+fn foam_density(item: &Ingredient) -> Figure {
+    item.density.unwrap_or(Figure {
+        value: FOAM_DENSITY.value,
+        evidence: Evidence::Assumed,
+        u: Some(FOAM_DENSITY.u),
+    })
+}
+
+/// Density of the liquid of a mix at a temperature, g/ml.
+fn liquid_density(mix: &Mix, celsius: f64) -> f64 {
+    mix.get(Component::Mass) / liquid_volume(mix, mix.get(Component::Ice), celsius)
+}
+
+/// Standard uncertainty of a density, g/ml: the stated one, else what weighing 100 ml, a specification sheet or a table is good for
+/// (assumed).
+pub(super) fn density_uncertainty(density: Figure) -> f64 {
+    let relative = match density.evidence {
+        Evidence::Measured | Evidence::Label => 0.01,
+        Evidence::SpecSheet | Evidence::Published => 0.005,
+        Evidence::Assumed => 0.03,
+    };
+    density.u.unwrap_or(relative * density.value)
+}
+
 /// Density of an ingredient at a temperature, g/ml: the stated one at 20 °C, moved to the temperature as the components
-/// of the ingredient move; without a stated one, that of its components (2 % assumed uncertainty).
-pub(super) fn density_at(ingredient: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
-    let model = |celsius: f64| mix.get(Component::Mass) / liquid_volume(mix, 0.0, celsius);
-    if let Some(stated) = ingredient.density {
-        return Figure {
-            value: stated.value * model(celsius) / model(20.0),
-            ..stated
-        };
-    }
-    let value = model(celsius);
+/// of the ingredient move; without a stated one, that which its label per 100 ml rests on, or that of its components.
+pub(super) fn density_at(item: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
+    let at_20 = match (item.form, item.density, item.composition.basis) {
+        (Form::Foam, ..) => Some(foam_density(item)),
+        (_, Some(stated), _) => Some(stated),
+        (_, None, Basis::Per100Millilitres) => per_100_grams_factor(item).1,
+        (_, None, _) => None,
+    };
+    let expansion = liquid_density(mix, celsius) / liquid_density(mix, 20.0);
+    let figure = at_20.unwrap_or_else(|| {
+        let value = liquid_density(mix, 20.0);
+        Figure {
+            value,
+            evidence: Evidence::Assumed,
+            u: Some(MODEL_DENSITY_UNCERTAINTY * value),
+        }
+    });
     Figure {
-        value,
-        evidence: crate::book::Evidence::Assumed,
-        u: Some(0.02 * value),
+        value: figure.value * expansion,
+        u: Some(density_uncertainty(figure) * expansion),
+        ..figure
     }
+}
+
+/// Polyols by kind stay together with what they are told from.
+pub(super) fn polyol_of(item: &Ingredient) -> Option<PolyolKind> {
+    Nature::of(item).polyol(&item.composition)
 }

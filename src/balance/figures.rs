@@ -4,16 +4,20 @@ use super::measurand::{MEASURANDS, Measurand, flavour_figure};
 use super::mix::{
     Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
-use super::physics::{Equilibrium, Wall, enthalpy, equilibrium, ice_volume, liquid_volume};
+use super::physics::{
+    Equilibrium, Wall, enthalpy, equilibrium, ice_volume, liquid_volume, temperature_beside_ice,
+};
 use super::prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
-use super::published::{energy, sweetness};
-use crate::book::{HighPotencySweetener, Stage};
+use crate::book::Stage;
 
 /// Temperature to which concentrations and density refer, °C.
 pub(super) const REFERENCE_CELSIUS: f64 = 20.0;
 
 /// A fill amount is found when a step changes the volume by less than this, ml.
 const FILL_TOLERANCE: f64 = 1e-6;
+
+/// Doublings of what a fill amount may take before it counts as out of reach: from a cup to a thousand of them.
+const MOST_DOUBLINGS: u32 = 10;
 
 /// The figures of a drink as plain numbers.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -57,21 +61,40 @@ impl Figures {
 pub struct Sums {
     /// What dissolves into the drink.
     pub mixed: Mix,
+    /// Loose ice that meets the drink in the cup: among toppings, or on top.
+    pub cup_ice: Mix,
     /// What sits in the cup.
     pub toppings: Mix,
     /// What floats on top.
     pub on_top: Mix,
+    /// Loose ice of all of them, g: it lies as a bed with gaps, which frozen fruit and purée do not.
+    pub loose_ice: f64,
+}
+
+impl Sums {
+    /// Everything together.
+    pub fn whole(&self) -> Mix {
+        let mut whole = self.mixed;
+        whole += &self.cup_ice;
+        whole += &self.toppings;
+        whole += &self.on_top;
+        whole
+    }
 }
 
 /// What comes out of pouring everything together.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Poured {
-    /// The mixed drink in the cup; ice that stayed behind in the shaker is taken off.
+    /// The mixed drink in the cup, with the ice that it meets there; ice that stayed behind in the shaker is taken off.
     pub drink: Mix,
-    /// Its temperature, with cup and toppings, and the ice left in it.
+    /// Its temperature, with cup and toppings, and the ice left in the drink itself.
     pub served: Equilibrium,
-    /// Grams of its ice that have melted.
+    /// Grams of the drink's ice that have melted.
     pub melted: f64,
+    /// Ice left in toppings that were frozen, g: what melts of it stays in them.
+    pub ice_in_toppings: f64,
+    /// Loose ice as it was put into the cup, g.
+    pub loose_ice: f64,
 }
 
 /// The figures of a prepared version with the counts of its lines.
@@ -81,15 +104,51 @@ pub fn figures(prepared: &Prepared) -> Figures {
 
 /// The figures with other counts; `count` gives that of a line and its index.
 pub fn figures_with(prepared: &Prepared, count: &impl Fn(&PreparedLine, usize) -> f64) -> Figures {
-    let sums = solved_sums(prepared, &prepared.setup, count, None);
+    let (sums, _) = solved_sums(prepared, &prepared.setup, count, None);
     evaluate(&sums, &prepared.setup)
+}
+
+/// The figures of what floats on top tasted alone, as the first sip brings it, and of everything stirred together, when the air
+/// of a foam has left it; `None` when nothing floats on top. One cause may be off by so many standard uncertainties.
+pub(super) fn layers_when_off(
+    prepared: &Prepared,
+    off: Option<(usize, f64)>,
+) -> Option<[Figures; 2]> {
+    let setup = off.map_or(prepared.setup, |(cause, times)| {
+        changed_setup(&prepared.setup, &prepared.setup_changes, cause, times)
+    });
+    let off = off.map(|(cause, times)| Off::One(cause, times));
+    let (sums, _) = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, off);
+    if sums.on_top.get(Component::Mass) <= 0.0 && sums.on_top.unknown == 0 {
+        return None;
+    }
+    let none = Mix::EMPTY;
+    let alone = Sums {
+        mixed: sums.on_top,
+        cup_ice: none,
+        toppings: none,
+        on_top: none,
+        loose_ice: 0.0,
+    };
+    let mut stirred = Sums {
+        on_top: none,
+        ..sums
+    };
+    stirred.mixed += &sums.on_top;
+    let apart = Setup {
+        shaker: None,
+        strained: false,
+        cup: Wall::default(),
+        ..setup
+    };
+    Some([evaluate(&alone, &apart), evaluate(&stirred, &setup)])
 }
 
 /// The figures when one cause is off by `times` its standard uncertainty.
 pub(super) fn figures_when_off(prepared: &Prepared, cause: usize, times: f64) -> Figures {
     let setup = changed_setup(&prepared.setup, &prepared.setup_changes, cause, times);
     let off = Off::One(cause, times);
-    let sums = solved_sums(
+    let (sums, _) = solved_sums(
         prepared,
         &setup,
         &|line: &PreparedLine, _| line.count,
@@ -106,7 +165,7 @@ pub fn figures_when_all_off(prepared: &Prepared, times: &[f64]) -> Figures {
         setup = changed_setup(&setup, &prepared.setup_changes, cause, *times);
     }
     let off = Off::All(times);
-    let sums = solved_sums(
+    let (sums, _) = solved_sums(
         prepared,
         &setup,
         &|line: &PreparedLine, _| line.count,
@@ -115,14 +174,14 @@ pub fn figures_when_all_off(prepared: &Prepared, times: &[f64]) -> Figures {
     evaluate(&sums, &setup)
 }
 
-/// The count of every line, amounts that fill included.
-pub fn solved_count(prepared: &Prepared, line: usize) -> f64 {
+/// The count of every line, amounts that fill included; `None` where no amount fills as far as it should.
+pub fn solved_count(prepared: &Prepared, line: usize) -> Option<f64> {
     let count = |line: &PreparedLine, _: usize| line.count;
     match prepared.lines.iter().position(|line| line.fill.is_some()) {
         Some(filling) if filling == line => {
             fill_count(prepared, &prepared.setup, &count, None, filling)
         }
-        _ => prepared.lines[line].count,
+        _ => Some(prepared.lines[line].count),
     }
 }
 
@@ -134,11 +193,12 @@ pub fn sums(prepared: &Prepared) -> Sums {
         &|line: &PreparedLine, _| line.count,
         None,
     )
+    .0
 }
 
 /// Which causes are off, and by how many standard uncertainties.
 #[derive(Clone, Copy)]
-enum Off<'times> {
+pub(super) enum Off<'times> {
     /// One of them.
     One(usize, f64),
     /// Each by its own multiple.
@@ -182,27 +242,61 @@ fn changed_setup(
             }
             SetupChange::Sweetness(slot, u) => setup.sweetness[slot] += u * times,
             SetupChange::CoolingTime(relative) => setup.cooling_time_factor += relative * times,
+            SetupChange::Potency(slot, relative) => setup.potency[slot] += relative * times,
+            SetupChange::Mixture(relative) => setup.mixture += relative * times,
+            SetupChange::Freezing { relative, kelvin } => {
+                setup.freezing.factor += relative * times;
+                setup.freezing.kelvin += kelvin * times;
+            }
+            SetupChange::Unmelted(part) => setup.unmelted += part * times,
+            SetupChange::HeatLost(part) => setup.heat_lost += part * times,
+            SetupChange::Volume(relative) => setup.volume += relative * times,
         }
     }
     setup
 }
 
-fn solved_sums(
+/// The sums with the amount that fills, and whether there is one that does. Where none is, nobody knows how much of it goes in:
+/// everything that it brings is marked as incomplete.
+pub(super) fn solved_sums(
     prepared: &Prepared,
     setup: &Setup,
     count: &impl Fn(&PreparedLine, usize) -> f64,
     off: Option<Off<'_>>,
-) -> Sums {
-    let filling = prepared.lines.iter().position(|line| line.fill.is_some());
-    let filled = filling.map(|line| {
-        let count = fill_count(prepared, setup, count, off, line);
-        Filled {
-            line,
-            count,
-            is_poured: true,
+) -> (Sums, bool) {
+    let Some(line) = prepared.lines.iter().position(|line| line.fill.is_some()) else {
+        return (sums_with(prepared, count, off, None), true);
+    };
+    let solved = fill_count(prepared, setup, count, off, line);
+    let filled = Filled {
+        line,
+        count: solved.unwrap_or(0.0),
+        is_poured: true,
+    };
+    let mut sums = sums_with(prepared, count, off, Some(filled));
+    if solved.is_none() {
+        let per_unit = &prepared.lines[line].per_unit;
+        let mut unknown = per_unit.unknown | Component::Mass.bit();
+        for (slot, amount) in per_unit.of.iter().enumerate() {
+            if *amount != 0.0 {
+                unknown |= 1 << slot;
+            }
         }
-    });
-    sums_with(prepared, count, off, filled)
+        sums.stage_of(&prepared.lines[line]).unknown |= unknown;
+    }
+    (sums, solved.is_some())
+}
+
+impl Sums {
+    /// Where a line belongs.
+    fn stage_of(&mut self, line: &PreparedLine) -> &mut Mix {
+        match line.stage {
+            Stage::Mixed | Stage::Steeped => &mut self.mixed,
+            Stage::Topping | Stage::OnTop if line.is_ice => &mut self.cup_ice,
+            Stage::Topping => &mut self.toppings,
+            Stage::OnTop => &mut self.on_top,
+        }
+    }
 }
 
 /// The count of the line that fills.
@@ -222,8 +316,10 @@ fn sums_with(
 ) -> Sums {
     let mut sums = Sums {
         mixed: Mix::EMPTY,
+        cup_ice: Mix::EMPTY,
         toppings: Mix::EMPTY,
         on_top: Mix::EMPTY,
+        loose_ice: 0.0,
     };
     for (at, line) in prepared.lines.iter().enumerate() {
         let count = match filled {
@@ -232,11 +328,10 @@ fn sums_with(
             _ if line.fill.is_some() => 0.0,
             _ => count(line, at),
         };
-        let sum = match line.stage {
-            Stage::Mixed => &mut sums.mixed,
-            Stage::Topping => &mut sums.toppings,
-            Stage::OnTop => &mut sums.on_top,
-        };
+        if line.is_ice {
+            sums.loose_ice += line.per_unit.get(Component::Ice) * count;
+        }
+        let sum = sums.stage_of(line);
         sum.add_times(&line.per_unit, count);
         if let Some(off) = off {
             // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
@@ -255,22 +350,22 @@ fn sums_with(
     sums
 }
 
-/// How many units the amount that fills takes: volume grows with the count, so a secant search in a bracket finds it.
-/// None when the other lines already fill the volume.
+/// How many units the amount that fills takes: volume grows with the count, so a secant search in a bracket finds it. The bracket is
+/// widened until it holds the answer; `None` when nothing does. 0 when the other lines already fill the volume.
 fn fill_count(
     prepared: &Prepared,
     setup: &Setup,
     count: &impl Fn(&PreparedLine, usize) -> f64,
     off: Option<Off<'_>>,
     filling: usize,
-) -> f64 {
+) -> Option<f64> {
     let line = &prepared.lines[filling];
     let (Some(fill), true) = (line.fill, line.grams_per_unit > 0.0) else {
-        return 0.0;
+        return None;
     };
     let target = match fill {
         Fill::Volume(millilitres) => millilitres,
-        Fill::Rim => setup.capacity.unwrap_or(0.0) - setup.head_room,
+        Fill::Rim => setup.capacity? - setup.head_room,
     };
     let short = |units: f64| {
         let sums = sums_with(
@@ -284,26 +379,25 @@ fn fill_count(
             }),
         );
         let poured = pour(&sums, setup);
-        target
-            - match fill {
-                // Ice that is heaped up to a mark is a bed with gaps in it, as it is at the rim: to take its own volume for
-                // liquid would ask for nearly twice the ice that the vessel takes. Where there is liquid enough to fill the
-                // gaps, the liquid with the ice in it reaches the mark first. A liquid that is poured over ice goes into the
-                // gaps, so for it only what the ice itself takes up counts.
-                Fill::Volume(_) if is_ice(line) => {
-                    drink_volume(&poured).max(ice_bed(&poured, setup))
-                }
-                Fill::Volume(_) => drink_volume(&poured),
-                Fill::Rim => filled_volume(&sums, &poured, setup),
-            }
+        target - reached(&sums, &poured, setup, line, fill)
     };
     let (mut low, mut at_low) = (0.0, short(0.0));
     if at_low <= 0.0 {
-        return 0.0;
+        return Some(0.0);
     }
     let mut high = target.max(1.0) / line.grams_per_unit * 1.3;
     let mut at_high = short(high);
-    for _ in 0..60 {
+    let mut doublings = 0;
+    while at_high > 0.0 {
+        if doublings == MOST_DOUBLINGS {
+            return None;
+        }
+        (low, at_low) = (high, at_high);
+        high *= 2.0;
+        at_high = short(high);
+        doublings += 1;
+    }
+    for _ in 0..80 {
         let secant = (low * at_high - high * at_low) / (at_high - at_low);
         let middle = f64::midpoint(low, high);
         // A secant that creeps along one end is pulled towards the middle.
@@ -314,7 +408,7 @@ fn fill_count(
         };
         let at_next = short(next);
         if at_next.abs() < FILL_TOLERANCE || (high - low) * line.grams_per_unit < FILL_TOLERANCE {
-            return next;
+            return Some(next);
         }
         if at_next > 0.0 {
             (low, at_low) = (next, at_next);
@@ -322,15 +416,34 @@ fn fill_count(
             (high, at_high) = (next, at_next);
         }
     }
-    f64::midpoint(low, high)
+    Some(f64::midpoint(low, high))
+}
+
+/// How far a drink reaches towards the mark of an amount that fills, ml.
+///
+/// A volume is that of the mixed drink. Ice that is heaped up to a mark is a bed with gaps in it, as it is at the rim: to take its
+/// own volume for liquid would ask for nearly twice the ice that the vessel takes. Where there is liquid enough to fill the gaps, the
+/// liquid with the ice in it reaches the mark first. A liquid that is poured over ice goes into the gaps, so for it only what the ice
+/// itself takes up counts. What sits in the cup or floats on top fills the cup, not the drink.
+fn reached(sums: &Sums, poured: &Poured, setup: &Setup, line: &PreparedLine, fill: Fill) -> f64 {
+    let is_ice = line.is_ice;
+    match fill {
+        Fill::Volume(_) if is_ice => drink_volume(poured, setup).max(ice_bed(poured, setup)),
+        Fill::Volume(_) if matches!(line.stage, Stage::Topping | Stage::OnTop) => {
+            filled_volume(sums, poured, setup)
+        }
+        Fill::Volume(_) => drink_volume(poured, setup),
+        Fill::Rim => filled_volume(sums, poured, setup),
+    }
 }
 
 /// Mixes, shakes, pours and serves: solves with the shaker, pours at that temperature (strained ice stays behind), and
-/// solves with the cup and its toppings. What floats on top keeps its own temperature.
+/// solves with the cup, the ice that is in it and the toppings. What floats on top keeps its own temperature.
 pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
     let mut drink = sums.mixed;
+    let mut loose_ice = sums.loose_ice;
     if let Some(shaker) = setup.shaker {
-        let mixed = equilibrium(&drink, shaker);
+        let mixed = equilibrium(&drink, shaker, setup.freezing);
         let ice = drink.get(Component::Ice);
         let (water, kept) = (
             ice - mixed.ice_left,
@@ -338,56 +451,66 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
         );
         drink.set(Component::Water, drink.get(Component::Water) + water);
         drink.set(Component::Ice, kept);
-        drink.set(
-            Component::Mass,
-            drink.get(Component::Mass) - (mixed.ice_left - kept),
-        );
-        drink.set(
-            Component::Diluting,
-            drink.get(Component::Diluting) - (mixed.ice_left - kept),
-        );
+        let behind = mixed.ice_left - kept;
+        drink.set(Component::Mass, drink.get(Component::Mass) - behind);
+        drink.set(Component::Diluting, drink.get(Component::Diluting) - behind);
         drink.set(Component::Heat, enthalpy(&drink, mixed.celsius));
+        let in_the_cup = sums.cup_ice.get(Component::Ice);
+        loose_ice = (loose_ice - in_the_cup).min(kept).max(0.0) + in_the_cup;
     }
+    drink += &sums.cup_ice;
     // Toppings exchange heat with the drink but keep their own water and sugar.
     let mut in_cup = drink;
     in_cup += &sums.toppings;
-    let served = equilibrium(&in_cup, setup.cup);
-    let melted = drink.get(Component::Ice) - served.ice_left;
+    let mut served = equilibrium(&in_cup, setup.cup, setup.freezing);
+    // What is frozen in toppings freezes lower than the drink and melts first.
+    let ice = drink.get(Component::Ice);
+    let bound = sums.toppings.get(Component::Ice);
+    let ice_in_toppings = (served.ice_left - ice).min(bound).max(0.0);
+    served.ice_left -= ice_in_toppings;
+    let mut melted = ice - served.ice_left;
+    if setup.unmelted != 0.0 && melted > 0.0 {
+        melted = (melted * (1.0 - setup.unmelted)).min(ice);
+        served.ice_left = ice - melted;
+        served.celsius =
+            temperature_beside_ice(&in_cup, setup.cup, served.ice_left + ice_in_toppings);
+    }
+    served.celsius += setup.heat_lost * (setup.room - served.celsius);
     Poured {
         drink,
         served,
         melted,
+        ice_in_toppings,
+        loose_ice,
     }
 }
 
 /// Volume of the liquid and the ice that it carries, at the serving temperature, ml.
-fn drink_volume(poured: &Poured) -> f64 {
+fn drink_volume(poured: &Poured, setup: &Setup) -> f64 {
     let Equilibrium { celsius, ice_left } = poured.served;
-    liquid_volume(&poured.drink, poured.melted, celsius) + ice_volume(ice_left, celsius)
+    liquid_volume(&poured.drink, poured.melted, celsius) * setup.volume
+        + ice_volume(ice_left, celsius)
 }
 
-/// What the cup has to hold, ml: the drink, what sits in it and what floats on top, or the bed of ice as it was poured,
-/// whichever reaches higher.
+/// What the cup has to hold, ml: the drink, what sits in it and what floats on top with its air, or the bed of ice as it was
+/// poured, whichever reaches higher.
 fn filled_volume(sums: &Sums, poured: &Poured, setup: &Setup) -> f64 {
     let celsius = poured.served.celsius;
-    let toppings = liquid_volume(&sums.toppings, 0.0, celsius);
+    let frozen = sums.toppings.get(Component::Ice);
+    let toppings =
+        liquid_volume(&sums.toppings, frozen, celsius) + sums.toppings.get(Component::Air);
     let on_top = liquid_volume(
         &sums.on_top,
         sums.on_top.get(Component::Ice),
         REFERENCE_CELSIUS,
-    );
-    let level = drink_volume(poured) + toppings + on_top;
+    ) + sums.on_top.get(Component::Air);
+    let level = drink_volume(poured, setup) + toppings + on_top;
     level.max(ice_bed(poured, setup) + toppings)
 }
 
-/// Volume of the ice as it was poured, gaps included, ml.
+/// Volume of the loose ice as it was poured, gaps included, ml.
 fn ice_bed(poured: &Poured, setup: &Setup) -> f64 {
-    poured.drink.get(Component::Ice) / setup.ice_bulk_density.max(0.05)
-}
-
-/// Whether a line is mostly ice.
-fn is_ice(line: &PreparedLine) -> bool {
-    line.per_unit.get(Component::Ice) > 0.5 * line.grams_per_unit
+    poured.loose_ice / setup.ice_bulk_density.max(0.05)
 }
 
 /// The figures of a sum.
@@ -455,14 +578,8 @@ impl Sheet<'_> {
             self.put(measurand, whole.get(component));
         }
         self.put(Measurand::DryMatter, whole.dry_matter());
-        self.put(
-            Measurand::EnergyKj,
-            energy_of(whole, |factor| factor.kj_per_g),
-        );
-        self.put(
-            Measurand::EnergyKcal,
-            energy_of(whole, |factor| factor.kcal_per_g),
-        );
+        self.put(Measurand::EnergyKj, whole.get(Component::EnergyKj));
+        self.put(Measurand::EnergyKcal, whole.get(Component::EnergyKcal));
         self.put(
             Measurand::Cost,
             whole.get(Component::Cost) + setup.serviceware_cost,
@@ -477,8 +594,9 @@ impl Sheet<'_> {
             drink,
             served,
             melted,
+            ..
         } = poured;
-        let volume = liquid_volume(drink, *melted, REFERENCE_CELSIUS);
+        let volume = liquid_volume(drink, *melted, REFERENCE_CELSIUS) * setup.volume;
         let mass = drink.get(Component::Mass) - served.ice_left;
         let per_100_ml = |amount: f64| amount / volume * 100.0;
         self.put(Measurand::Volume, volume);
@@ -501,6 +619,9 @@ impl Sheet<'_> {
             Measurand::Body,
             per_100_ml(drink.dry_matter() - drink.get(Component::Sugars)),
         );
+        for (measurand, component) in Measurand::PER_100_ML {
+            self.put(measurand, per_100_ml(drink.get(component)));
+        }
         for flavour in 0..FLAVOUR_SLOTS {
             let strength = per_100_ml(drink.of[flavour_slot(flavour)]);
             self.figures.of[flavour_figure(flavour)] =
@@ -539,45 +660,50 @@ impl Sheet<'_> {
     }
 }
 
-/// Energy by the factors of Regulation (EU) 1169/2011, Annex XIV; polyols are part of carbohydrate and count by their own.
-pub(super) fn energy_of(mix: &Mix, per_gram: impl Fn(&energy::EnergyFactor) -> f64) -> f64 {
-    let polyols = mix.get(Component::Polyols);
-    (mix.get(Component::Carbohydrate) - polyols) * per_gram(&energy::CARBOHYDRATE)
-        + polyols * per_gram(&energy::POLYOLS)
-        + mix.get(Component::Protein) * per_gram(&energy::PROTEIN)
-        + mix.get(Component::Fat) * per_gram(&energy::FAT)
-        + mix.get(Component::Fibre) * per_gram(&energy::FIBRE)
-        + mix.get(Component::Acid) * per_gram(&energy::ORGANIC_ACID)
-}
-
-/// Energy of a mix, kJ.
-pub(super) fn energy_kj(mix: &Mix) -> f64 {
-    energy_of(mix, |factor| factor.kj_per_g)
-}
-
-/// Sucrose-equivalent concentration, g/100 ml: Σ cᵢ·RSᵢ(T) of the sugars, with high-potency sweeteners added as equivalent
-/// concentrations.
+/// Sucrose-equivalent concentration, g/100 ml: Σ cᵢ·RSᵢ(T) of the sugars and polyols, and what high-potency sweeteners taste of
+/// alone.
 pub(super) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
-    let [glucose, fructose, lactose, maltose, other, polyol] = setup.sweetness;
+    let [glucose, fructose, lactose, maltose, other] = setup.sweetness;
     let equivalent = drink.get(Component::Sucrose)
         + drink.get(Component::Glucose) * glucose
         + drink.get(Component::Fructose) * fructose
         + drink.get(Component::Lactose) * lactose
         + drink.get(Component::Maltose) * maltose
         + drink.get(Component::OtherSugar) * other
-        + drink.get(Component::Polyols) * polyol;
-    let sugars = equivalent / volume * 100.0;
-    let mut concentrations = [(HighPotencySweetener::Sucralose, 0.0); HIGH_POTENCY_SLOTS];
-    for (slot, concentration) in concentrations.iter_mut().enumerate() {
-        if let Some(sweetener) = setup.sweeteners[slot] {
-            // mg in ml is g/l; the curves want mg/l.
-            *concentration = (
-                sweetener,
-                drink.of[high_potency_slot(slot)] / volume * 1000.0,
-            );
+        + drink.get(Component::PolyolSweetness);
+    equivalent / volume * 100.0 + intense_sweetness(drink, volume, setup)
+}
+
+/// What the high-potency sweeteners of a drink taste of, g of sucrose in 100 ml.
+fn intense_sweetness(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+    let (mut sum, mut kinds) = (0.0, 0);
+    for slot in 0..HIGH_POTENCY_SLOTS {
+        let response = intense_response(drink, volume, setup, slot);
+        if response > 0.0 {
+            sum += response;
+            kinds += 1;
         }
     }
-    sweetness::combined(sugars, &concentrations)
+    if kinds > 1 { sum * setup.mixture } else { sum }
+}
+
+fn intense_response(drink: &Mix, volume: f64, setup: &Setup, slot: usize) -> f64 {
+    // mg in ml is g/l; the curves want mg/l.
+    let concentration = drink.of[high_potency_slot(slot)] / volume * 1000.0;
+    setup.sweeteners[slot].map_or(0.0, |sweetener| {
+        sweetener.response_percent(concentration) * setup.potency[slot]
+    })
+}
+
+/// Grams of sucrose as sweet as the high-potency sweeteners of a line are in this drink: of each its part of what is in the drink.
+pub(super) fn intense_share(line: &Mix, drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+    (0..HIGH_POTENCY_SLOTS)
+        .map(|slot| {
+            let place = high_potency_slot(slot);
+            let part = line.of[place] / drink.of[place].max(f64::MIN_POSITIVE);
+            part * intense_response(drink, volume, setup, slot) * volume / 100.0
+        })
+        .sum()
 }
 
 /// The heat that a line brings to the drink as it is served, kJ: negative when it cools.

@@ -1,9 +1,20 @@
 //! The figures of a label per 100 g as plain numbers, and what becomes of them when one of them is off.
 
-use crate::book::Nutrient;
+use super::kind::{Assumed, Assumption, Because, Nature};
+use crate::book::{Basis, CarbohydrateKind, Figure, Form, Ingredient, Nutrient};
+use crate::quantity::Uncertain;
 
 /// Figures may add up to this much over the whole by their rounding, g per 100 g.
 const ROUNDED_UP: f64 = 0.2;
+
+/// What is left to the whole settles what is not stated when it is less than this, g per 100 g (assumed).
+const NEXT_TO_NOTHING: f64 = 1.0;
+
+/// What the figures of a table or a sheet may hide together by their rounding, g per 100 g (assumed).
+const LEAST_ROUNDING: f64 = 0.1;
+
+/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
+const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// What fills the whole: parts of one another are left out.
 const WHOLE: [Nutrient; 8] = [
@@ -30,29 +41,180 @@ const PARTS_OF: [(Nutrient, &[Nutrient]); 2] = [
 ];
 
 /// The figures of a label as plain numbers per 100 g, so that one can be moved and the mix made again.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Label {
-    /// By nutrient; `None` is not stated.
+    /// By nutrient; `None` is neither stated nor assumed.
     pub(super) stated: [Option<f64>; Nutrient::ALL.len()],
     /// Moisture that is taken for a powder that states none.
     pub(super) moisture: f64,
-    /// Part of a mixed sugar profile that moves from one sugar to another.
+    /// How far the sugars are on the way from one division to another, 0 to 1.
     pub(super) split_shift: f64,
     /// Part of what is not stated in a liquid that is solids instead of water.
     pub(super) undeclared_as_solids: f64,
+    /// Whether carbohydrate has fibre in it that nobody has stated.
+    pub(super) hides_fibre: bool,
+}
+
+/// What the figures of a composition are multiplied with to be per 100 g, and the density that this rests on.
+pub(super) fn per_100_grams_factor(item: &Ingredient) -> (f64, Option<Figure>) {
+    match item.composition.basis {
+        Basis::PerServing(grams) if grams > 0.0 => (100.0 / grams, None),
+        Basis::Per100Grams | Basis::PerServing(_) => (1.0, None),
+        Basis::Per100Millilitres => {
+            // A foam's own density is that of its air; the label is of the liquid.
+            let stated = item.density.filter(|_| item.form != Form::Foam);
+            let density = stated.unwrap_or_else(|| density_from_label(item));
+            (1.0 / density.value.max(0.1), Some(density))
+        }
+    }
+}
+
+/// The density of a liquid whose label is per 100 ml and states none: that of a sugar solution which holds as many grams
+/// of solids in 100 ml, found by repeating. Within 2 % for sweetened drinks and milk.
+fn density_from_label(item: &Ingredient) -> Figure {
+    let stated = |nutrient| {
+        item.composition
+            .get(nutrient)
+            .map_or(0.0, |figure| figure.value)
+    };
+    let solids =
+        stated(Nutrient::Carbohydrate).max(stated(Nutrient::Sugars)) + stated(Nutrient::Protein);
+    let mut density = 1.0;
+    for _ in 0..20 {
+        let fraction = (solids / 100.0 / density).clamp(0.0, 0.85);
+        density = super::published::sugar_solution::density_kg_per_m3(fraction, 20.0) / 1000.0;
+    }
+    Figure {
+        value: density,
+        evidence: crate::book::Evidence::Assumed,
+        u: Some(0.02 * density),
+    }
 }
 
 impl Label {
+    /// What is printed, per 100 g by `factor`, and nothing else. °Brix is a percentage of mass whatever the label is per.
+    pub(super) fn printed(item: &Ingredient, factor: f64, moisture: f64) -> Self {
+        let composition = &item.composition;
+        let mut stated = [None; Nutrient::ALL.len()];
+        for nutrient in Nutrient::ALL {
+            let scale = factor_of(nutrient, factor);
+            stated[nutrient as usize] =
+                composition.get(nutrient).map(|figure| figure.value * scale);
+        }
+        let has_fibre_in_it = composition.carbohydrate_kind == CarbohydrateKind::WithFibre;
+        let fibre = stated[Nutrient::Fibre as usize];
+        let carbohydrate = stated[Nutrient::Carbohydrate as usize];
+        if let (Some(value), Some(fibre), true) = (carbohydrate, fibre, has_fibre_in_it) {
+            // Carbohydrate is without fibre in the engine.
+            stated[Nutrient::Carbohydrate as usize] = Some((value - fibre).max(0.0));
+        }
+        Self {
+            stated,
+            moisture,
+            split_shift: 0.0,
+            undeclared_as_solids: 0.0,
+            hides_fibre: has_fibre_in_it && fibre.is_none() && carbohydrate.is_some(),
+        }
+    }
+
+    /// Fills in what can be told without being stated, and says what that was.
+    ///
+    /// The kind of the ingredient comes first; then parts of a whole that is nothing; then what is stated adding up to the
+    /// whole, as far as its rounding allows.
+    pub(super) fn assume(
+        &mut self,
+        item: &Ingredient,
+        nature: &Nature,
+        factor: f64,
+    ) -> Vec<Assumption> {
+        let mut assumed = Vec::new();
+        let mut take = |label: &mut Self, nutrient: Nutrient, figure: Uncertain, because| {
+            label.stated[nutrient as usize] = Some(figure.value);
+            assumed.push(Assumption {
+                what: Assumed::Figure(nutrient),
+                figure: Some(figure),
+                because,
+            });
+        };
+        // Fibre that hides in carbohydrate is no part of the rest.
+        let is_open = |label: &Self, nutrient: Nutrient| {
+            label.get(nutrient).is_none() && !(label.hides_fibre && nutrient == Nutrient::Fibre)
+        };
+        let none = |u: f64| Uncertain { value: 0.0, u };
+        for (whole, parts) in PARTS_OF {
+            if self.get(whole) != Some(0.0) {
+                continue;
+            }
+            let doubt = item.composition.standard_uncertainty(whole).unwrap_or(0.0) * factor;
+            for part in parts.iter().copied() {
+                if self.get(part).is_none() {
+                    take(self, part, none(doubt), Because::PartOfNothing);
+                }
+            }
+        }
+        for nutrient in Nutrient::ALL {
+            if is_open(self, nutrient)
+                && let Some((figure, because)) = nature.assumed(nutrient, &item.composition)
+            {
+                take(self, nutrient, figure, because);
+            }
+        }
+        if let Some(most) = self.left_over(item, factor) {
+            for nutrient in WHOLE {
+                if nutrient != Nutrient::Water && is_open(self, nutrient) {
+                    // Carbohydrate is no less than its parts.
+                    let parts = if nutrient == Nutrient::Carbohydrate {
+                        self.amount(Nutrient::Sugars) + self.amount(Nutrient::Polyols)
+                    } else {
+                        0.0
+                    };
+                    let figure = Uncertain {
+                        value: parts,
+                        u: most * RECTANGULAR,
+                    };
+                    take(self, nutrient, figure, Because::NothingLeft);
+                }
+            }
+            for (whole, parts) in PARTS_OF {
+                for part in parts.iter().copied() {
+                    if self.get(whole) == Some(0.0) && self.get(part).is_none() {
+                        take(self, part, none(most * RECTANGULAR), Because::NothingLeft);
+                    }
+                }
+            }
+        }
+        assumed
+    }
+
+    /// What may be left of 100 g beside what is stated, g, its rounding included; `None` when that is more than next to
+    /// nothing.
+    fn left_over(&self, item: &Ingredient, factor: f64) -> Option<f64> {
+        let printed =
+            |nutrient: Nutrient| item.composition.rounding(nutrient) * factor_of(nutrient, factor);
+        let has_carbohydrate = self.get(Nutrient::Carbohydrate).is_some();
+        let parts = WHOLE
+            .into_iter()
+            .chain((!has_carbohydrate).then_some(Nutrient::Sugars));
+        let (mut sum, mut rounding) = (0.0, 0.0);
+        for nutrient in parts {
+            sum += self.amount(nutrient);
+            rounding += printed(nutrient);
+        }
+        let most = (100.0 - sum).max(0.0) + rounding.max(LEAST_ROUNDING);
+        (most <= NEXT_TO_NOTHING).then_some(most)
+    }
+
     pub(super) fn get(&self, nutrient: Nutrient) -> Option<f64> {
         self.stated[nutrient as usize]
     }
 
-    fn amount(&self, nutrient: Nutrient) -> f64 {
+    pub(super) fn amount(&self, nutrient: Nutrient) -> f64 {
         self.get(nutrient).unwrap_or(0.0)
     }
 
     /// The label with one figure off by its standard uncertainty, and what has to go with it so that the label stays possible:
-    /// a part takes its whole along, and water gives way to solids (or stops at them), when they fitted before.
+    /// a part takes its whole along, and water gives way to solids (or stops at them), when they fitted before. No part
+    /// passes the whole.
     pub(super) fn with_off(&self, nutrient: Nutrient, u: f64, is_own: bool) -> Self {
         let value = self.amount(nutrient);
         let u = if is_own {
@@ -61,7 +223,12 @@ impl Label {
             possible_uncertainty(nutrient, value, u).min(self.rest_of(nutrient))
         };
         let mut varied = *self;
-        varied.stated[nutrient as usize] = Some(value + u);
+        let most = if nutrient.is_mass() {
+            100.0_f64.max(value)
+        } else {
+            f64::INFINITY
+        };
+        varied.stated[nutrient as usize] = Some((value + u).min(most));
         for (whole, parts) in PARTS_OF {
             let sum = |label: &Self| parts.iter().map(|part| label.amount(*part)).sum::<f64>();
             if let (Some(before), Some(after)) = (self.get(whole), varied.get(whole))
@@ -92,7 +259,16 @@ impl Label {
         if stated.is_empty() {
             return f64::INFINITY;
         }
-        ((self.amount(nutrient) - stated.iter().sum::<f64>()).max(0.0) + ROUNDING) / 3.0_f64.sqrt()
+        ((self.amount(nutrient) - stated.iter().sum::<f64>()).max(0.0) + ROUNDING) * RECTANGULAR
+    }
+}
+
+/// What a figure is multiplied with to be per 100 g.
+pub(super) fn factor_of(nutrient: Nutrient, factor: f64) -> f64 {
+    if nutrient == Nutrient::Brix {
+        1.0
+    } else {
+        factor
     }
 }
 
@@ -103,7 +279,7 @@ fn possible_uncertainty(nutrient: Nutrient, value: f64, usual: f64) -> f64 {
     match nutrient {
         Nutrient::Energy | Nutrient::Caffeine => usual,
         Nutrient::Water if value > 0.0 => usual.min(usual * left / value),
-        _ => usual.min(left / 3.0_f64.sqrt()),
+        _ => usual.min(left * RECTANGULAR),
     }
 }
 
@@ -117,6 +293,7 @@ mod tests {
             moisture: 4.0,
             split_shift: 0.0,
             undeclared_as_solids: 0.0,
+            hides_fibre: false,
         };
         for (nutrient, value) in figures {
             label.stated[*nutrient as usize] = Some(*value);

@@ -2,7 +2,7 @@
 
 use super::mix::{Component, FLAVOUR_SLOTS};
 
-const NAMED: usize = 36;
+const NAMED: usize = 48;
 
 /// Number of figures.
 pub const MEASURANDS: usize = NAMED + FLAVOUR_SLOTS;
@@ -84,6 +84,30 @@ pub enum Measurand {
     Body,
     /// Everything but water and ice, g.
     DryMatter,
+    /// Sugar of the mixed drink, g/100 ml.
+    SugarPer100Ml,
+    /// Free sugars of the mixed drink, g/100 ml.
+    FreeSugarsPer100Ml,
+    /// Energy of the mixed drink, kJ/100 ml.
+    EnergyKjPer100Ml,
+    /// Energy of the mixed drink, kcal/100 ml.
+    EnergyKcalPer100Ml,
+    /// Fat of the mixed drink, g/100 ml.
+    FatPer100Ml,
+    /// Saturates of the mixed drink, g/100 ml.
+    SaturatesPer100Ml,
+    /// Carbohydrate of the mixed drink, g/100 ml.
+    CarbohydratePer100Ml,
+    /// Polyols of the mixed drink, g/100 ml.
+    PolyolsPer100Ml,
+    /// Fibre of the mixed drink, g/100 ml.
+    FibrePer100Ml,
+    /// Protein of the mixed drink, g/100 ml.
+    ProteinPer100Ml,
+    /// Salt of the mixed drink, g/100 ml.
+    SaltPer100Ml,
+    /// Caffeine of the mixed drink, mg/100 ml.
+    CaffeinePer100Ml,
 }
 
 impl Measurand {
@@ -125,7 +149,57 @@ impl Measurand {
         Self::Acidity,
         Self::Body,
         Self::DryMatter,
+        Self::SugarPer100Ml,
+        Self::FreeSugarsPer100Ml,
+        Self::EnergyKjPer100Ml,
+        Self::EnergyKcalPer100Ml,
+        Self::FatPer100Ml,
+        Self::SaturatesPer100Ml,
+        Self::CarbohydratePer100Ml,
+        Self::PolyolsPer100Ml,
+        Self::FibrePer100Ml,
+        Self::ProteinPer100Ml,
+        Self::SaltPer100Ml,
+        Self::CaffeinePer100Ml,
     ];
+
+    /// What there is of a component in 100 ml of the mixed drink at 20 °C, what sits in it or floats on it left out: the one meaning
+    /// of "per 100 ml" wherever it is said.
+    pub const PER_100_ML: [(Self, Component); 12] = [
+        (Self::SugarPer100Ml, Component::Sugars),
+        (Self::FreeSugarsPer100Ml, Component::FreeSugars),
+        (Self::EnergyKjPer100Ml, Component::EnergyKj),
+        (Self::EnergyKcalPer100Ml, Component::EnergyKcal),
+        (Self::FatPer100Ml, Component::Fat),
+        (Self::SaturatesPer100Ml, Component::Saturates),
+        (Self::CarbohydratePer100Ml, Component::Carbohydrate),
+        (Self::PolyolsPer100Ml, Component::Polyols),
+        (Self::FibrePer100Ml, Component::Fibre),
+        (Self::ProteinPer100Ml, Component::Protein),
+        (Self::SaltPer100Ml, Component::Salt),
+        (Self::CaffeinePer100Ml, Component::Caffeine),
+    ];
+
+    /// The figure per 100 ml that goes with one of the whole drink.
+    pub fn per_100_ml(self) -> Option<Self> {
+        Some(match self {
+            Self::TotalSugar => Self::SugarPer100Ml,
+            Self::FreeSugars => Self::FreeSugarsPer100Ml,
+            Self::EnergyKj => Self::EnergyKjPer100Ml,
+            Self::EnergyKcal => Self::EnergyKcalPer100Ml,
+            Self::Fat => Self::FatPer100Ml,
+            Self::Saturates => Self::SaturatesPer100Ml,
+            Self::Carbohydrate => Self::CarbohydratePer100Ml,
+            Self::Polyols => Self::PolyolsPer100Ml,
+            Self::Fibre => Self::FibrePer100Ml,
+            Self::Protein => Self::ProteinPer100Ml,
+            Self::Salt => Self::SaltPer100Ml,
+            Self::Caffeine => Self::CaffeinePer100Ml,
+            Self::TeaSolids => Self::TeaStrength,
+            Self::Acid => Self::Acidity,
+            _ => return None,
+        })
+    }
 
     /// Its place in the vector of figures.
     pub const fn slot(self) -> usize {
@@ -134,8 +208,8 @@ impl Measurand {
 
     /// Components that it needs, as bits of [`super::Mix::unknown`].
     ///
-    /// Fibre and acid are part of energy by law. What no label states can still weigh, warm and take room, so mass alone
-    /// decides of volume, density, dilution and temperature; the gap is one of their causes of uncertainty.
+    /// What no label states can still weigh, warm and take room, so mass alone decides of volume, density, dilution and
+    /// temperature; the gap is one of their causes of uncertainty.
     pub const fn needs(self) -> u64 {
         use Component as C;
         match self {
@@ -164,17 +238,13 @@ impl Measurand {
                     | C::Lactose.bit()
                     | C::Maltose.bit()
                     | C::OtherSugar.bit()
+                    | C::PolyolSweetness.bit()
+                    | C::HiddenSweetener.bit()
             }
-            Self::Brix => C::Mass.bit() | C::Water.bit() | C::Fat.bit(),
-            Self::EnergyKj | Self::EnergyKcal => {
-                C::Carbohydrate.bit()
-                    | C::Protein.bit()
-                    | C::Fat.bit()
-                    | C::Fibre.bit()
-                    | C::Acid.bit()
-            }
+            Self::Brix => C::Mass.bit() | C::Water.bit() | C::Fat.bit() | C::Insoluble.bit(),
+            Self::EnergyKj => C::EnergyKj.bit(),
+            Self::EnergyKcal => C::EnergyKcal.bit(),
             Self::Fat => C::Fat.bit(),
-            Self::Creaminess => C::Mass.bit() | C::Fat.bit(),
             Self::Saturates => C::Saturates.bit(),
             Self::Carbohydrate => C::Carbohydrate.bit(),
             Self::Polyols => C::Polyols.bit(),
@@ -189,6 +259,18 @@ impl Measurand {
             Self::Cost => C::Cost.bit(),
             Self::Body => C::Mass.bit() | C::Water.bit() | C::Sugars.bit(),
             Self::DryMatter => C::Mass.bit() | C::Water.bit(),
+            Self::SugarPer100Ml => C::Mass.bit() | C::Sugars.bit(),
+            Self::FreeSugarsPer100Ml => C::Mass.bit() | C::FreeSugars.bit(),
+            Self::EnergyKjPer100Ml => C::Mass.bit() | C::EnergyKj.bit(),
+            Self::EnergyKcalPer100Ml => C::Mass.bit() | C::EnergyKcal.bit(),
+            Self::Creaminess | Self::FatPer100Ml => C::Mass.bit() | C::Fat.bit(),
+            Self::SaturatesPer100Ml => C::Mass.bit() | C::Saturates.bit(),
+            Self::CarbohydratePer100Ml => C::Mass.bit() | C::Carbohydrate.bit(),
+            Self::PolyolsPer100Ml => C::Mass.bit() | C::Polyols.bit(),
+            Self::FibrePer100Ml => C::Mass.bit() | C::Fibre.bit(),
+            Self::ProteinPer100Ml => C::Mass.bit() | C::Protein.bit(),
+            Self::SaltPer100Ml => C::Mass.bit() | C::Salt.bit(),
+            Self::CaffeinePer100Ml => C::Mass.bit() | C::Caffeine.bit(),
         }
     }
 
@@ -222,6 +304,18 @@ impl Measurand {
                 | Self::Creaminess
                 | Self::Acidity
                 | Self::Body
+                | Self::SugarPer100Ml
+                | Self::FreeSugarsPer100Ml
+                | Self::EnergyKjPer100Ml
+                | Self::EnergyKcalPer100Ml
+                | Self::FatPer100Ml
+                | Self::SaturatesPer100Ml
+                | Self::CarbohydratePer100Ml
+                | Self::PolyolsPer100Ml
+                | Self::FibrePer100Ml
+                | Self::ProteinPer100Ml
+                | Self::SaltPer100Ml
+                | Self::CaffeinePer100Ml
         )
     }
 
@@ -231,7 +325,7 @@ impl Measurand {
             Self::Mass => "mass",
             Self::Volume => "volume",
             Self::TotalSugar => "total sugar",
-            Self::FreeSugars => "free sugars",
+            Self::FreeSugars | Self::FreeSugarsPer100Ml => "free sugars",
             Self::Sucrose => "sucrose",
             Self::Glucose => "glucose",
             Self::Fructose => "fructose",
@@ -245,15 +339,18 @@ impl Measurand {
             Self::ServingTemperature => "serving temperature",
             Self::IceLeft => "ice left",
             Self::MinutesToDrinkable => "minutes to drinkable",
-            Self::EnergyKj | Self::EnergyKcal => "energy",
-            Self::Fat => "fat",
-            Self::Saturates => "saturates",
-            Self::Carbohydrate => "carbohydrate",
-            Self::Polyols => "polyols",
-            Self::Fibre => "fibre",
-            Self::Protein => "protein",
-            Self::Salt => "salt",
-            Self::Caffeine => "caffeine",
+            Self::EnergyKj
+            | Self::EnergyKcal
+            | Self::EnergyKjPer100Ml
+            | Self::EnergyKcalPer100Ml => "energy",
+            Self::Fat | Self::FatPer100Ml => "fat",
+            Self::Saturates | Self::SaturatesPer100Ml => "saturates",
+            Self::Carbohydrate | Self::CarbohydratePer100Ml => "carbohydrate",
+            Self::Polyols | Self::PolyolsPer100Ml => "polyols",
+            Self::Fibre | Self::FibrePer100Ml => "fibre",
+            Self::Protein | Self::ProteinPer100Ml => "protein",
+            Self::Salt | Self::SaltPer100Ml => "salt",
+            Self::Caffeine | Self::CaffeinePer100Ml => "caffeine",
             Self::TeaSolids => "tea solids",
             Self::Acid => "acid",
             Self::Cost => "cost",
@@ -263,6 +360,7 @@ impl Measurand {
             Self::Acidity => "acidity",
             Self::Body => "body",
             Self::DryMatter => "dry matter",
+            Self::SugarPer100Ml => "sugar",
         }
     }
 
@@ -270,9 +368,23 @@ impl Measurand {
     pub const fn unit(self) -> &'static str {
         match self {
             Self::Volume => "ml",
-            Self::Sweetness | Self::TeaStrength | Self::Creaminess | Self::Acidity | Self::Body => {
-                "g/100 ml"
-            }
+            Self::EnergyKjPer100Ml => "kJ/100 ml",
+            Self::EnergyKcalPer100Ml => "kcal/100 ml",
+            Self::CaffeinePer100Ml => "mg/100 ml",
+            Self::Sweetness
+            | Self::TeaStrength
+            | Self::Creaminess
+            | Self::Acidity
+            | Self::Body
+            | Self::SugarPer100Ml
+            | Self::FreeSugarsPer100Ml
+            | Self::FatPer100Ml
+            | Self::SaturatesPer100Ml
+            | Self::CarbohydratePer100Ml
+            | Self::PolyolsPer100Ml
+            | Self::FibrePer100Ml
+            | Self::ProteinPer100Ml
+            | Self::SaltPer100Ml => "g/100 ml",
             Self::Brix => "°Brix",
             Self::Density => "g/ml",
             Self::Dilution => "g/g",

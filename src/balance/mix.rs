@@ -10,7 +10,7 @@ pub const FLAVOUR_SLOTS: usize = 8;
 /// How many high-potency sweeteners one drink carries.
 pub const HIGH_POTENCY_SLOTS: usize = 4;
 
-const NAMED: usize = 25;
+const NAMED: usize = 31;
 
 /// Number of components in a [`Mix`].
 pub const COMPONENTS: usize = NAMED + FLAVOUR_SLOTS + HIGH_POTENCY_SLOTS;
@@ -72,6 +72,18 @@ pub enum Component {
     Cost,
     /// Enthalpy against liquid water and dissolved solids at 0 °C, kJ.
     Heat,
+    /// Energy, kJ.
+    EnergyKj,
+    /// Energy, kcal.
+    EnergyKcal,
+    /// Sucrose that would be as sweet as the polyols, g.
+    PolyolSweetness,
+    /// Dissolved particles that lower the freezing point, mmol.
+    Particles,
+    /// Air in a foam, ml.
+    Air,
+    /// High-potency sweeteners that are named and not put in figures, mg: always 0, and incomplete where there is one.
+    HiddenSweetener,
 }
 
 impl Component {
@@ -102,6 +114,12 @@ impl Component {
         Self::Diluting,
         Self::Cost,
         Self::Heat,
+        Self::EnergyKj,
+        Self::EnergyKcal,
+        Self::PolyolSweetness,
+        Self::Particles,
+        Self::Air,
+        Self::HiddenSweetener,
     ];
 
     /// The kinds that sugars divide into.

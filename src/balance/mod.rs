@@ -19,6 +19,7 @@ mod composition;
 mod cooling;
 mod diet;
 mod figures;
+mod kind;
 mod label;
 mod margin;
 mod measurand;
@@ -65,6 +66,7 @@ pub use diet::{
 pub use figures::{
     Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums,
 };
+pub use kind::{Assumed, Assumption, Because, Kind};
 pub use margin::{Margin, margin};
 pub use measurand::{MEASURANDS, Measurand, flavour_figure};
 pub use mix::{
@@ -72,18 +74,19 @@ pub use mix::{
 };
 pub use nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use physics::{
-    Equilibrium, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
+    Equilibrium, Freezing, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
 };
 pub use portion::{Portion, portion};
 pub use prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
 pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::{
-    Balance, Contribution, Reported, Unstated, balance, balance_version, standard_balance,
+    Balance, Contribution, Layer, Layers, Reported, Unstated, balance, balance_version,
+    standard_balance,
 };
 pub use share::{Lens, LineShare};
 pub use standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use statement::{
-    Concern, HintKind, Hints, PolyolKind, StatementFinding, StatementKind, StatementMatch,
-    SweetenerKind, hints_of, read_statement, statement_findings, statement_findings_of,
+    Concern, HintKind, Hints, NamedPolyol, NamedSweetener, StatementFinding, StatementKind,
+    StatementMatch, hints_of, read_statement, statement_findings, statement_findings_of,
 };
 pub use yardsticks::{Outcome, YardstickLine, YardstickReading, yardstick_reading, yardsticks};

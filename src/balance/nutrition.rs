@@ -3,12 +3,8 @@
 //! Rounding: Guidance document on tolerances for nutrient values declared on a label, December 2012, table 4 (value from
 //! memory). A figure with something missing is printed as "at least", and one that can't be told as nothing at all.
 
-use super::figures::energy_of;
 use super::measurand::Measurand;
-use super::mix::{Component, Mix};
-use super::parts::parts;
 use super::report::Balance;
-use crate::book::Book;
 
 /// How one row is rounded.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -49,97 +45,70 @@ pub struct NutritionRow {
     pub per_drink: PrintedValue,
 }
 
-/// What a row is and how it is made.
+/// What a row is and how it is rounded.
 struct Row {
     measurand: Measurand,
     words: &'static str,
     rounding: Rounding,
-    amount: fn(&Mix) -> f64,
 }
 
-const fn row(
-    measurand: Measurand,
-    words: &'static str,
-    rounding: Rounding,
-    amount: fn(&Mix) -> f64,
-) -> Row {
+const fn row(measurand: Measurand, words: &'static str, rounding: Rounding) -> Row {
     Row {
         measurand,
         words,
         rounding,
-        amount,
     }
 }
 
 /// The rows in the order of Annex XV, with energy in both units.
 const ROWS: [Row; 10] = [
-    row(Measurand::EnergyKj, "energy", Rounding::Energy, |mix| {
-        energy_of(mix, |factor| factor.kj_per_g)
-    }),
-    row(Measurand::EnergyKcal, "energy", Rounding::Energy, |mix| {
-        energy_of(mix, |factor| factor.kcal_per_g)
-    }),
-    row(Measurand::Fat, "fat", Rounding::Macronutrient, |mix| {
-        mix.get(Component::Fat)
-    }),
+    row(Measurand::EnergyKj, "energy", Rounding::Energy),
+    row(Measurand::EnergyKcal, "energy", Rounding::Energy),
+    row(Measurand::Fat, "fat", Rounding::Macronutrient),
     row(
         Measurand::Saturates,
         "of which saturates",
         Rounding::FattyAcid,
-        |mix| mix.get(Component::Saturates),
     ),
     row(
         Measurand::Carbohydrate,
         "carbohydrate",
         Rounding::Macronutrient,
-        |mix| mix.get(Component::Carbohydrate),
     ),
     row(
         Measurand::TotalSugar,
         "of which sugars",
         Rounding::Macronutrient,
-        |mix| mix.get(Component::Sugars),
     ),
     row(
         Measurand::Polyols,
         "of which polyols",
         Rounding::Macronutrient,
-        |mix| mix.get(Component::Polyols),
     ),
-    row(Measurand::Fibre, "fibre", Rounding::Macronutrient, |mix| {
-        mix.get(Component::Fibre)
-    }),
-    row(
-        Measurand::Protein,
-        "protein",
-        Rounding::Macronutrient,
-        |mix| mix.get(Component::Protein),
-    ),
-    row(Measurand::Salt, "salt", Rounding::Salt, |mix| {
-        mix.get(Component::Salt)
-    }),
+    row(Measurand::Fibre, "fibre", Rounding::Macronutrient),
+    row(Measurand::Protein, "protein", Rounding::Macronutrient),
+    row(Measurand::Salt, "salt", Rounding::Salt),
 ];
 
 /// The declaration of a drink.
-pub fn declaration(book: &Book, balance: &Balance) -> Vec<NutritionRow> {
-    let parts = parts(book, &balance.resolved);
-    let volume = parts.volume();
-    let mixed = &parts.poured.drink;
+pub fn declaration(balance: &Balance) -> Vec<NutritionRow> {
     ROWS.iter()
         .map(|row| {
-            let printed = |value: f64, unknown: u64| PrintedValue {
-                value,
-                text: row.rounding.print(value),
-                is_complete: unknown & row.measurand.needs() == 0,
+            let printed = |measurand: Measurand| {
+                let value = balance.figures.of[measurand.slot()];
+                PrintedValue {
+                    value,
+                    text: row.rounding.print(value),
+                    is_complete: balance.figures.missing(measurand) == 0,
+                }
             };
-            let per_100_ml = (row.amount)(mixed) / volume * 100.0;
-            let whole = balance.figures.of[row.measurand.slot()];
+            let is_given = |measurand: &Measurand| balance.figures.get(*measurand).is_some();
             NutritionRow {
                 measurand: row.measurand,
                 words: row.words,
                 unit: row.measurand.unit(),
-                per_100_ml: (volume > 0.0).then(|| printed(per_100_ml, mixed.unknown)),
-                per_drink: printed(whole, balance.figures.unknown_whole),
+                per_100_ml: row.measurand.per_100_ml().filter(is_given).map(printed),
+                per_drink: printed(row.measurand),
             }
         })
         .collect()
@@ -155,7 +124,7 @@ pub fn printed(measurand: Measurand, value: f64) -> Option<String> {
 impl Rounding {
     fn print(self, value: f64) -> String {
         let (whole_from, decimals, nothing_to, nothing) = match self {
-            Self::Energy => return format!("{:.0}", value.max(0.0)),
+            Self::Energy => return format!("{:.0}", value.max(0.0).round()),
             Self::Macronutrient => (10.0, 1, 0.5, "<0.5"),
             Self::FattyAcid => (10.0, 1, 0.1, "<0.1"),
             Self::Salt => (1.0, 2, 0.0125, "<0.01"),
@@ -164,11 +133,19 @@ impl Rounding {
             "0".to_owned()
         } else if value <= nothing_to {
             nothing.to_owned()
-        } else if value >= whole_from {
-            let decimals = decimals - 1;
-            format!("{value:.decimals$}")
         } else {
-            format!("{value:.decimals$}")
+            let decimals = if value >= whole_from {
+                decimals - 1
+            } else {
+                decimals
+            };
+            // Halves go up, as people round; the formatter takes them to the even digit.
+            let scale = if decimals == 0 {
+                1.0
+            } else {
+                10.0_f64.powf(decimals as f64)
+            };
+            format!("{:.decimals$}", (value * scale).round() / scale)
         }
     }
 }

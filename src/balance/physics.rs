@@ -7,7 +7,9 @@
 
 use super::mix::{Component, Mix};
 use super::published::food_components::FoodComponent;
-use super::published::freezing::{Solute, freezing_point_celsius};
+use super::published::freezing::{
+    LOWEST_FREEZING_POINT_CELSIUS, freezing_point_of_particles, liquid_water_g,
+};
 use super::published::{sugar_solution, water};
 
 /// Range in which a temperature is searched, °C.
@@ -120,33 +122,32 @@ pub fn ice_volume(grams: f64, celsius: f64) -> f64 {
     grams / water::ice_density_kg_per_m3(celsius.min(0.0)) * 1000.0
 }
 
+/// How the freezing point departs from the law of dilute solutions; not at all, unless its uncertainty is tried out.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Freezing {
+    /// Factor on how far dissolved particles lower it.
+    pub factor: f64,
+    /// By how much undeclared minerals lower it further, K.
+    pub kelvin: f64,
+}
+
+impl Default for Freezing {
+    fn default() -> Self {
+        Self {
+            factor: 1.0,
+            kelvin: 0.0,
+        }
+    }
+}
+
 /// Freezing point of the liquid of a mix, °C, when so many grams of its ice have melted: 1.86 K·kg/mol times the molality
 /// of dissolved sugars, polyols, acid, and salt twice for its ions.
-pub fn freezing_point(mix: &Mix, melted: f64) -> f64 {
-    let kinds = [
-        (Solute::Sucrose, Component::Sucrose),
-        (Solute::Glucose, Component::Glucose),
-        (Solute::Fructose, Component::Fructose),
-        (Solute::Lactose, Component::Lactose),
-        (Solute::Maltose, Component::Maltose),
-    ];
-    let named: f64 = kinds.iter().map(|(_, component)| mix.get(*component)).sum();
-    let solutes = [
-        (kinds[0].0, mix.get(kinds[0].1)),
-        (kinds[1].0, mix.get(kinds[1].1)),
-        (kinds[2].0, mix.get(kinds[2].1)),
-        (kinds[3].0, mix.get(kinds[3].1)),
-        (kinds[4].0, mix.get(kinds[4].1)),
-        // Sugars whose kind is not known are taken as sucrose, the commonest.
-        (
-            Solute::Sucrose,
-            (mix.get(Component::Sugars) - named).max(0.0),
-        ),
-        (Solute::Sorbitol, mix.get(Component::Polyols)),
-        (Solute::CitricAcid, mix.get(Component::Acid)),
-        (Solute::Salt, mix.get(Component::Salt)),
-    ];
-    freezing_point_celsius(&solutes, mix.get(Component::Water) + melted).unwrap_or(0.0)
+pub fn freezing_point(mix: &Mix, melted: f64, freezing: Freezing) -> f64 {
+    let by_law = freezing_point_of_particles(
+        freezing.factor * mix.get(Component::Particles),
+        mix.get(Component::Water) + melted,
+    );
+    (by_law - freezing.kelvin).max(LOWEST_FREEZING_POINT_CELSIUS)
 }
 
 /// A vessel or anything else of constant heat capacity that takes part in the exchange.
@@ -172,7 +173,7 @@ pub struct Equilibrium {
 /// Without ice H is monotone and a bracketed Newton iteration finds T to 1e-9 K. When everything would come out colder
 /// than its freezing point, ice is left: then T is the freezing point of what has melted, and the mass of ice follows from
 /// the same balance by bisection. An empty mix has the temperature of the wall.
-pub fn equilibrium(mix: &Mix, wall: Wall) -> Equilibrium {
+pub fn equilibrium(mix: &Mix, wall: Wall, freezing: Freezing) -> Equilibrium {
     if mix.get(Component::Mass) <= 0.0 {
         return Equilibrium {
             celsius: wall.celsius,
@@ -183,13 +184,35 @@ pub fn equilibrium(mix: &Mix, wall: Wall) -> Equilibrium {
     let ice = mix.get(Component::Ice);
     let all_melted = Substances::of(mix, ice);
     let celsius = temperature(&all_melted, wall.heat_capacity, heat);
-    if celsius >= freezing_point(mix, ice) {
+    if celsius >= freezing_point(mix, ice, freezing) {
         return Equilibrium {
             celsius,
             ice_left: 0.0,
         };
     }
-    part_frozen(mix, wall.heat_capacity, heat)
+    part_frozen(mix, wall.heat_capacity, heat, freezing)
+}
+
+/// The temperature of the liquid while so many grams of ice have not melted yet, °C: ice at its melting point beside a liquid that
+/// is warmer, with the heat of both conserved.
+pub(super) fn temperature_beside_ice(mix: &Mix, wall: Wall, ice_left: f64) -> f64 {
+    let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius
+        - ice_left * water::ice_enthalpy_kj_per_kg(0.0) / 1000.0;
+    let liquid = Substances::of(mix, mix.get(Component::Ice) - ice_left);
+    temperature(&liquid, wall.heat_capacity, heat)
+}
+
+/// A mix at a temperature: below its freezing point part of its water is ice, as much as leaves a solution that freezes there.
+pub(super) fn frozen_at(mix: &Mix, celsius: f64) -> Mix {
+    let water = mix.get(Component::Water);
+    if celsius >= freezing_point(mix, 0.0, Freezing::default()) {
+        return *mix;
+    }
+    let liquid = liquid_water_g(mix.get(Component::Particles), celsius).min(water);
+    let mut frozen = *mix;
+    frozen.set(Component::Water, liquid);
+    frozen.set(Component::Ice, mix.get(Component::Ice) + water - liquid);
+    frozen
 }
 
 fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
@@ -217,11 +240,11 @@ fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
     celsius
 }
 
-fn part_frozen(mix: &Mix, wall: f64, heat: f64) -> Equilibrium {
+fn part_frozen(mix: &Mix, wall: f64, heat: f64, freezing: Freezing) -> Equilibrium {
     let ice = mix.get(Component::Ice);
     let water = mix.get(Component::Water) + ice;
     let excess = |left: f64| {
-        let celsius = freezing_point(mix, ice - left);
+        let celsius = freezing_point(mix, ice - left, freezing);
         let liquid = Substances::of(mix, ice - left);
         let frozen = left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
         (
@@ -275,6 +298,7 @@ fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium 
 
 #[cfg(test)]
 mod tests {
+    use super::super::published::freezing::Solute;
     use super::*;
 
     /// So many grams of water at a temperature.
@@ -299,7 +323,7 @@ mod tests {
         for part in parts {
             sum += part;
         }
-        equilibrium(&sum, Wall::default())
+        equilibrium(&sum, Wall::default(), Freezing::default())
     }
 
     #[test]
@@ -329,7 +353,9 @@ mod tests {
         // 5.844 g of NaCl in 1 kg of water: 0.1 mol × 2 ions × 1.86 = 0.372 K.
         let mut brine = water_at(1000.0, 5.0);
         brine.set(Component::Salt, 5.844);
-        assert!((freezing_point(&brine, 0.0) + 0.372).abs() < 1e-3);
+        brine.set(Component::Particles, Solute::Salt.particles_mmol(5.844));
+        let found = freezing_point(&brine, 0.0, Freezing::default());
+        assert!((found + 0.372).abs() < 1e-3);
     }
 
     #[test]
@@ -339,7 +365,7 @@ mod tests {
             celsius: 21.0,
         };
         assert_eq!(
-            equilibrium(&Mix::EMPTY, wall),
+            equilibrium(&Mix::EMPTY, wall, Freezing::default()),
             Equilibrium {
                 celsius: 21.0,
                 ice_left: 0.0

@@ -1,17 +1,28 @@
 //! From an amount to grams: what one unit of it weighs, and how sure that is.
 
-use super::composition::density_at;
+use super::composition::{density_at, density_uncertainty};
 use super::mix::Mix;
 use crate::book::{Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal};
+use crate::quantity::Uncertain;
 
 /// Density of water at 20 °C, g/ml: readings without an ingredient are of water.
 pub(super) const WATER_DENSITY: f64 = 0.998_2;
 
-/// Standard uncertainty of a kitchen scale that shows whole grams: rectangular ±0.5 g.
-const SCALE_UNCERTAINTY: f64 = 0.29;
+/// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
+const SCALE_STEP: f64 = 1.0;
 
 /// Standard uncertainty of a volume poured to a mark, as a part of it (assumed).
-pub(super) const MARK_UNCERTAINTY: f64 = 0.02;
+const MARK_UNCERTAINTY: f64 = 0.02;
+
+/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
+const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
+
+/// The part of a measure that pieces of a size fill, with its standard uncertainty: equal spheres fill 0.55 to 0.64 (random loose and
+/// close packing); cut fruit of USDA SR28 fills 0.50 to 0.85 of a cup.
+pub(super) const PACKING: Uncertain = Uncertain {
+    value: 0.64,
+    u: 0.09,
+};
 
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
 pub(super) const ONE_READING_UNCERTAINTY: f64 = 0.05;
@@ -26,6 +37,8 @@ pub struct Portion {
     pub grams: f64,
     /// Relative standard uncertainty that every unit shares through the calibration of its measure.
     pub calibration: f64,
+    /// Whether the measure was calibrated with this ingredient; its calibration is shared by all that it doses otherwise.
+    pub is_weighed_with_it: bool,
     /// Relative standard uncertainty that comes in through the density, and whether it is the poured bulk density.
     pub density: Option<(f64, bool)>,
     /// Grams by which one unit scatters for itself.
@@ -46,7 +59,7 @@ pub fn portion(
     celsius: f64,
 ) -> Option<Portion> {
     match amount {
-        Amount::Grams(_) => Some(exact(1.0, SCALE_UNCERTAINTY)),
+        Amount::Grams(_) => Some(exact(1.0, scale_uncertainty(book))),
         Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
             let poured = by_volume(
                 1.0,
@@ -57,7 +70,7 @@ pub fn portion(
             // A mark is read once, whatever the volume: the reading is off by a part of the whole.
             let millilitres = amount.number().unwrap_or(0.0);
             Some(Portion {
-                offset: MARK_UNCERTAINTY * millilitres * poured.grams,
+                offset: mark_uncertainty(book) * millilitres * poured.grams,
                 ..poured
             })
         }
@@ -67,10 +80,23 @@ pub fn portion(
     }
 }
 
+/// Standard uncertainty of one reading of the scale, g: half of its step, as a rectangular distribution.
+fn scale_uncertainty(book: &Book) -> f64 {
+    let step = book.settings.instruments.scale_grams.unwrap_or(SCALE_STEP);
+    step / 2.0 * RECTANGULAR
+}
+
+/// Standard uncertainty of a volume poured to a mark, as a part of it.
+pub(super) fn mark_uncertainty(book: &Book) -> f64 {
+    let stated = book.settings.instruments.jug_percent;
+    stated.map_or(MARK_UNCERTAINTY, |percent| percent / 100.0 * RECTANGULAR)
+}
+
 fn exact(grams: f64, offset: f64) -> Portion {
     Portion {
         grams,
         calibration: 0.0,
+        is_weighed_with_it: false,
         density: None,
         scatter: 0.0,
         offset,
@@ -85,8 +111,11 @@ fn density_for(
     per_gram: &Mix,
     celsius: f64,
 ) -> Option<(Figure, bool)> {
-    if ingredient.form.is_dry() || ingredient.bulk_density.is_some() {
-        return ingredient.bulk_density.map(|figure| (figure, true));
+    if let Some(bulk) = ingredient.bulk_density {
+        return Some((bulk, true));
+    }
+    if ingredient.form.is_dry() {
+        return None;
     }
     if ingredient.form == Form::Ice {
         // A millilitre of ice is a millilitre of the bed that it makes.
@@ -100,16 +129,33 @@ fn density_for(
             true,
         ));
     }
-    Some((density_at(ingredient, per_gram, celsius), false))
+    let density = density_at(ingredient, per_gram, celsius);
+    if ingredient.form != Form::Pieces {
+        return Some((density, false));
+    }
+    // A measure of pieces holds air, too: what the pieces themselves weigh is not what a measure of them does.
+    let value = PACKING.value * density.value;
+    let bulk = Figure {
+        value,
+        evidence: Evidence::Assumed,
+        u: Some(PACKING.u * density.value),
+    };
+    Some((bulk, true))
 }
 
 fn by_volume(millilitres: f64, calibration: f64, scatter: f64, density: (Figure, bool)) -> Portion {
     let (figure, bulk) = density;
+    let u = if bulk {
+        figure.standard_uncertainty()
+    } else {
+        density_uncertainty(figure)
+    };
     let grams = millilitres * figure.value;
     Portion {
         grams,
         calibration,
-        density: Some((figure.standard_uncertainty() / figure.value.max(1e-6), bulk)),
+        is_weighed_with_it: false,
+        density: Some((u / figure.value.max(1e-6), bulk)),
         scatter: scatter * grams,
         offset: 0.0,
         evidence: figure.evidence,
@@ -129,6 +175,7 @@ fn counted(
             calibration: weighed
                 .u_mean
                 .map_or(ONE_READING_UNCERTAINTY, |u| u / weighed.grams),
+            is_weighed_with_it: true,
             density: None,
             scatter: weighed.scatter.unwrap_or(ASSUMED_SCATTER * weighed.grams),
             offset: 0.0,
@@ -155,6 +202,7 @@ fn counted(
         Nominal::Mass(grams) => Some(Portion {
             grams,
             calibration: assumed,
+            is_weighed_with_it: false,
             density: None,
             scatter: ASSUMED_SCATTER * grams,
             offset: 0.0,

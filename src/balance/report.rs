@@ -5,14 +5,19 @@ use super::cause::Cause;
 use super::caution::{Caution, Facts, cautions};
 use super::composition::Slots;
 use super::diet::{AllergenSummary, Claims, Verdict, claims};
-use super::figures::{Figures, figures, figures_when_off, heat_of_wall, solved_count};
+use super::figures::{
+    Figures, figures, figures_when_off, heat_of_wall, layers_when_off, pour, solved_count, sums,
+};
+use super::kind::Assumption;
 use super::measurand::{MEASURANDS, Measurand};
 use super::mix::Component;
 use super::prepare::{Prepared, prepare};
-use super::share::{Lens, LineShare, line_share};
+use super::share::{Drink, Lens, LineShare, line_share};
 use crate::book::{
-    Approval, Axis, Book, Finding, IngredientId, Place, Recipe, Resolved, VersionId, resolve,
+    Approval, Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
+    VersionId, resolve,
 };
+use crate::quantity::Uncertain;
 
 /// What one cause does to every figure when it is off by its standard uncertainty.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,6 +39,43 @@ pub struct Reported {
     pub missing: Vec<IngredientId>,
     /// Why there is no value or only a part of it, when it is not for want of an ingredient's statement.
     pub reason: Option<&'static str>,
+}
+
+/// What floats on top, and what becomes of the drink when it is stirred in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Layers {
+    /// What floats on top alone, as the first sip brings it.
+    pub first_sip: Layer,
+    /// Everything stirred together.
+    pub stirred: Layer,
+}
+
+/// The figures of a part of the drink that is tasted for itself.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Layer {
+    /// The figures; those of the cup and of heat mean nothing here.
+    pub figures: Figures,
+    /// Their standard uncertainties, by slot.
+    pub u: [f64; MEASURANDS],
+}
+
+impl Layer {
+    /// The figures by which a layer is tasted.
+    pub const TASTED: [Measurand; 6] = [
+        Measurand::Sweetness,
+        Measurand::TeaStrength,
+        Measurand::Creaminess,
+        Measurand::Acidity,
+        Measurand::Body,
+        Measurand::SugarPer100Ml,
+    ];
+
+    /// A figure with its standard uncertainty; `None` when something is missing for it.
+    pub fn get(&self, measurand: Measurand) -> Option<Uncertain> {
+        let value = self.figures.complete(measurand)?;
+        let u = self.u[measurand.slot()];
+        Some(Uncertain { value, u })
+    }
 }
 
 /// What an ingredient of the drink does not state.
@@ -76,6 +118,10 @@ pub struct Balance {
     pub findings: Vec<Finding>,
     /// Temperature at which sweetness is given, °C.
     pub drinking_temperature: f64,
+    /// What is taken for granted of its ingredients, because packs do not print it.
+    pub assumptions: Vec<(IngredientId, Assumption)>,
+    /// The first sip and the stirred drink, where something floats on top.
+    pub layers: Option<Layers>,
     /// Whether there is ice in it.
     pub iced: bool,
     /// Capacity of the cup, ml.
@@ -87,14 +133,7 @@ impl Balance {
     pub fn reported(&self, measurand: Measurand) -> Reported {
         let value = self.figures.get(measurand);
         let missing_bits = self.figures.missing(measurand);
-        let mut missing: Vec<IngredientId> = Vec::new();
-        for unstated in &self.unstated {
-            if unstated.component.bit() & missing_bits != 0
-                && !missing.contains(&unstated.ingredient)
-            {
-                missing.push(unstated.ingredient.clone());
-            }
-        }
+        let missing = self.missing_for(missing_bits);
         Reported {
             u: value.map(|_| self.uncertainty(measurand.slot())),
             // Bits without a name are not an ingredient's: for cost, that of the cup and what goes with it.
@@ -103,6 +142,18 @@ impl Balance {
             missing,
             value,
         }
+    }
+
+    /// The ingredients that do not state what these components need.
+    pub fn missing_for(&self, components: u64) -> Vec<IngredientId> {
+        let mut missing: Vec<IngredientId> = Vec::new();
+        for unstated in &self.unstated {
+            if unstated.component.bit() & components != 0 && !missing.contains(&unstated.ingredient)
+            {
+                missing.push(unstated.ingredient.clone());
+            }
+        }
+        missing
     }
 
     /// Standard uncertainty of a figure by its slot: the root of the summed squares of the effects of all causes
@@ -207,19 +258,27 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
     let figures = figures(&prepared);
     let contributions = contributions(&prepared);
     let served = figures.of[Measurand::ServingTemperature.slot()];
+    let sums = sums(&prepared);
+    let drink = Drink {
+        mixed: &pour(&sums, &prepared.setup).drink,
+        volume: figures.of[Measurand::Volume.slot()],
+        served,
+    };
     let lines: Vec<LineShare> = prepared
         .lines
         .iter()
         .enumerate()
-        .map(|(at, line)| line_share(&prepared, line, solved_count(&prepared, at), served))
+        .map(|(at, line)| line_share(&prepared, line, solved_count(&prepared, at), &drink))
         .collect();
+    let mut findings = prepared.findings.clone();
+    findings.extend(out_of_reach(&prepared, place));
     let unstated = unstated(&prepared, &lines);
     let claims = claims(book, &resolved);
     let facts = Facts {
         book,
         resolved: &resolved,
         figures: &figures,
-        mixed: &super::figures::sums(&prepared).mixed,
+        mixed: &sums.mixed,
         lines: &lines,
         unstated: &unstated,
         claims: &claims,
@@ -249,12 +308,72 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         cautions,
         drinking_temperature: prepared.setup.drinking,
         iced: prepared.setup.iced,
+        layers: layers(&prepared),
         capacity: prepared.setup.capacity,
-        findings: prepared.findings,
+        assumptions: assumptions(&prepared),
+        findings,
         resolved,
     };
     balance.axes = axis_values(book, &balance);
     balance
+}
+
+/// An amount that fills and never gets there is not known.
+fn out_of_reach(prepared: &Prepared, place: &Place) -> Option<Finding> {
+    let at = prepared.lines.iter().position(|line| line.fill.is_some())?;
+    let line = prepared.lines[at].id.clone();
+    let place = match place {
+        Place::Recipe(recipe, _) => Place::Line(recipe.clone(), None, line),
+        Place::Version(recipe, version) => Place::Line(recipe.clone(), Some(version.clone()), line),
+        other => other.clone(),
+    };
+    let is_solved = solved_count(prepared, at).is_some();
+    (!is_solved).then(|| Finding::error(place, FindingKind::FillOutOfReach))
+}
+
+/// What is taken for granted of the ingredients that are in the drink.
+fn assumptions(prepared: &Prepared) -> Vec<(IngredientId, Assumption)> {
+    let is_there = |id: &LineId| {
+        prepared
+            .lines
+            .iter()
+            .any(|line| line.id == *id && (line.count > 0.0 || line.fill.is_some()))
+    };
+    let mut assumptions = Vec::new();
+    for assumed in prepared
+        .assumptions
+        .iter()
+        .filter(|assumed| is_there(&assumed.line))
+    {
+        let entry = (assumed.whose.clone(), assumed.assumption);
+        if !assumptions.contains(&entry) {
+            assumptions.push(entry);
+        }
+    }
+    assumptions
+}
+
+/// The layers with the uncertainty that every cause brings to them.
+fn layers(prepared: &Prepared) -> Option<Layers> {
+    let [first_sip, stirred] = layers_when_off(prepared, None)?;
+    let mut squares = [[0.0; MEASURANDS]; 2];
+    for cause in 0..prepared.causes.len() {
+        let more = layers_when_off(prepared, Some((cause, 1.0)))?;
+        let less = layers_when_off(prepared, Some((cause, -1.0)))?;
+        for (squares, (more, less)) in squares.iter_mut().zip(more.iter().zip(&less)) {
+            for (slot, square) in squares.iter_mut().enumerate() {
+                *square += ((more.of[slot] - less.of[slot]) / 2.0).powi(2);
+            }
+        }
+    }
+    let layer = |figures, squares: [f64; MEASURANDS]| Layer {
+        figures,
+        u: squares.map(f64::sqrt),
+    };
+    Some(Layers {
+        first_sip: layer(first_sip, squares[0]),
+        stirred: layer(stirred, squares[1]),
+    })
 }
 
 fn contributions(prepared: &Prepared) -> Vec<Contribution> {

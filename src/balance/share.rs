@@ -1,6 +1,6 @@
 //! What each line brings to a figure: the lens through which a drink is looked at.
 
-use super::figures::heat_brought;
+use super::figures::{heat_brought, intense_share};
 use super::measurand::Measurand;
 use super::mix::{Component, Mix};
 use super::prepare::{Prepared, PreparedLine};
@@ -117,7 +117,7 @@ pub struct LineShare {
 impl LineShare {
     /// Its energy, kJ, as far as it is known: what it adds to the energy of the drink.
     pub fn known_energy(&self) -> f64 {
-        super::figures::energy_kj(&self.mix)
+        self.mix.get(Component::EnergyKj)
     }
 
     /// The share through a lens.
@@ -134,21 +134,30 @@ impl LineShare {
     }
 }
 
-/// The share of one prepared line with its solved count, in a drink that is served at a temperature.
+/// The drink that a line is part of.
+pub(super) struct Drink<'drink> {
+    /// What is mixed in it.
+    pub(super) mixed: &'drink Mix,
+    /// Its volume, ml.
+    pub(super) volume: f64,
+    /// Temperature at which it is served, °C.
+    pub(super) served: f64,
+}
+
+/// The share of one prepared line with its solved count; of one that fills and never does, nothing is known.
 pub(super) fn line_share(
     prepared: &Prepared,
     line: &PreparedLine,
-    count: f64,
-    served: f64,
+    count: Option<f64>,
+    drink: &Drink<'_>,
 ) -> LineShare {
+    let is_solved = count.is_some();
+    let count = count.unwrap_or(0.0);
     let mix = line.per_unit.times(count);
-    let known = |component: Component| mix.knows(component).then(|| mix.get(component));
-    let weighed = mix.knows(Component::Mass);
-    let all = Component::SUGAR_KINDS
-        .into_iter()
-        .chain([Component::Sugars]);
-    let split_known = all.into_iter().all(|component| mix.knows(component));
-    let energy_known = mix.unknown & Measurand::EnergyKj.needs() == 0;
+    let known =
+        |component: Component| (is_solved && mix.knows(component)).then(|| mix.get(component));
+    let weighed = is_solved && mix.knows(Component::Mass);
+    let sweetness_known = is_solved && mix.unknown & Measurand::Sweetness.needs() == 0;
     LineShare {
         line: line.id.clone(),
         carried: line.carried,
@@ -165,23 +174,22 @@ pub(super) fn line_share(
         mix,
         celsius: line.celsius,
         sugar: known(Component::Sugars),
-        sweetness: split_known.then(|| sucrose_equivalent(prepared, &mix)),
-        heat: weighed.then(|| heat_brought(line, count, served)),
+        sweetness: sweetness_known.then(|| sucrose_equivalent(prepared, &mix, drink)),
+        heat: weighed.then(|| heat_brought(line, count, drink.served)),
         cost: known(Component::Cost),
-        energy: energy_known.then(|| super::figures::energy_kj(&mix)),
+        energy: known(Component::EnergyKj),
         tea: known(Component::TeaSolids),
         sugar_uncertainty: known(Component::Sugars).map(|_| spread(line, count, Component::Sugars)),
     }
 }
 
-fn sucrose_equivalent(prepared: &Prepared, mix: &Mix) -> f64 {
+fn sucrose_equivalent(prepared: &Prepared, mix: &Mix, drink: &Drink<'_>) -> f64 {
     let kinds = [
         Component::Glucose,
         Component::Fructose,
         Component::Lactose,
         Component::Maltose,
         Component::OtherSugar,
-        Component::Polyols,
     ];
     let weights = prepared.setup.sweetness;
     let others: f64 = kinds
@@ -189,7 +197,8 @@ fn sucrose_equivalent(prepared: &Prepared, mix: &Mix) -> f64 {
         .zip(weights)
         .map(|(kind, weight)| mix.get(kind) * weight)
         .sum();
-    mix.get(Component::Sucrose) + others
+    let intense = intense_share(mix, drink.mixed, drink.volume, &prepared.setup);
+    mix.get(Component::Sucrose) + others + mix.get(Component::PolyolSweetness) + intense
 }
 
 /// Root of the summed squares of what the causes do to one component of a line.

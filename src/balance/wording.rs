@@ -1,11 +1,14 @@
 //! What is said of the engine's findings on screens, cards and in commands: causes of doubt, gaps, claims.
 
-use super::{AllergenSummary, Balance, Cause, CoolingQuestion, Measurand, Sweet, Verdict};
+use super::{
+    AllergenSummary, Assumed, Assumption, Balance, Because, Cause, CoolingQuestion, Kind,
+    Measurand, Sweet, Verdict,
+};
 use crate::book::{
     Allergen, Amount, Book, Evidence, IngredientId, LineId, MeasureId, MeasureKind, Nutrient,
-    Stage, VesselId,
+    PolyolKind, Stage, VesselId,
 };
-use crate::quantity::{name_as_shown, show_number};
+use crate::quantity::{name_as_shown, rounded, show_number};
 
 /// A cause of uncertainty in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,6 +20,10 @@ pub struct CauseWords {
 }
 
 /// Says a cause the way the counter would.
+#[expect(
+    clippy::too_many_lines,
+    reason = "one arm for each cause, as in a table"
+)]
 pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords {
     let words = |what: String, narrow: Option<&str>| CauseWords {
         what,
@@ -62,7 +69,72 @@ pub fn cause_words(book: &Book, balance: &Balance, cause: &Cause) -> CauseWords 
             ),
             Some("weigh level measures of it"),
         ),
-        Cause::Calibration(measure, id) => calibration_words(book, measure, id),
+        Cause::Calibration(measure, id) => calibration_words(book, measure, id.as_ref()),
+        Cause::Extraction(id) => words(
+            format!("how much of {} dissolves", ingredient_name(book, id)),
+            Some("measure the soluble solids of the brew"),
+        ),
+        Cause::Retention(id) => words(
+            format!("how much water {} keeps back", ingredient_name(book, id)),
+            Some("weigh the brew that comes off it"),
+        ),
+        Cause::FreeSugars(id) => words(
+            format!(
+                "which part of the sugars of {} is added",
+                ingredient_name(book, id)
+            ),
+            Some("read the statement of ingredients"),
+        ),
+        Cause::MeasureTemperature(id) => words(
+            format!("how hot the {} pours", measure_name(book, id)),
+            Some("read a thermometer as it pours"),
+        ),
+        Cause::LineTemperature(line) => words(
+            format!("how warm {} goes in", line_name(book, balance, line)),
+            Some("read a thermometer as it is poured"),
+        ),
+        Cause::Batch(id, _) => words(
+            format!(
+                "how a batch of {} was weighed and measured out",
+                ingredient_name(book, id)
+            ),
+            Some("weigh what goes into a batch"),
+        ),
+        Cause::PolyolSweetness(kind) => words(
+            format!(
+                "how sweet {} is: published values disagree",
+                kind.map_or("a polyol of no known kind", PolyolKind::word)
+            ),
+            None,
+        ),
+        Cause::PolyolEnergy(id) => words(
+            format!("which polyol {} holds", ingredient_name(book, id)),
+            Some("read the statement of ingredients"),
+        ),
+        Cause::Potency(_) => words(
+            "how sweet the intense sweetener is: published values disagree".to_owned(),
+            Some("taste it side by side with the standard"),
+        ),
+        Cause::SweetenerMixture => words(
+            "what several intense sweeteners taste of together".to_owned(),
+            Some("taste it side by side with the standard"),
+        ),
+        Cause::FreezingPoint => words(
+            "at how many degrees the drink freezes".to_owned(),
+            Some("read a thermometer in the iced drink"),
+        ),
+        Cause::Melting => words(
+            "how far the ice has melted when the drink is handed over".to_owned(),
+            Some("read a thermometer in the iced drink"),
+        ),
+        Cause::HeatModel => words(
+            "the heat that is lost while mixing and pouring".to_owned(),
+            Some("read a thermometer in the drink as it is handed over"),
+        ),
+        Cause::DensityModel => words(
+            "the volume that the parts of the drink add up to".to_owned(),
+            Some("weigh 100 ml of the drink"),
+        ),
         Cause::Yield(id) => words(
             format!("what a batch of {} yields", ingredient_name(book, id)),
             Some("weigh the next three batches"),
@@ -105,7 +177,7 @@ fn composition_words(book: &Book, id: &IngredientId, nutrient: Nutrient) -> Caus
     let name = ingredient_name(book, id);
     let figure = book
         .ingredient(id)
-        .and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
+        .and_then(|ingredient| ingredient.composition.get(nutrient));
     let (source, narrow) = match figure.map(|figure| figure.evidence) {
         Some(Evidence::Label) => (" on the label", Some("ask for the specification sheet")),
         Some(Evidence::SpecSheet) => (" on the specification sheet", None),
@@ -129,17 +201,21 @@ fn composition_words(book: &Book, id: &IngredientId, nutrient: Nutrient) -> Caus
     }
 }
 
-fn calibration_words(book: &Book, measure: &MeasureId, id: &IngredientId) -> CauseWords {
-    let name = ingredient_name(book, id);
+fn measure_name(book: &Book, id: &MeasureId) -> String {
+    book.measure(id)
+        .map_or_else(|| id.to_string(), |measure| measure.name.clone())
+}
+
+fn calibration_words(book: &Book, measure: &MeasureId, with: Option<&IngredientId>) -> CauseWords {
     let Some(measure) = book.measure(measure) else {
         return CauseWords {
-            what: format!("the measure of {name}"),
+            what: "a measure that is not in the book".to_owned(),
             narrow: None,
         };
     };
     let (_, uses) = measure.words();
     let readings = measure
-        .calibration(Some(id))
+        .calibration(with)
         .map_or(0, |calibration| calibration.readings);
     let narrow = match readings {
         0 => format!("nobody has weighed it: weigh ten {uses} three times"),
@@ -147,14 +223,17 @@ fn calibration_words(book: &Book, measure: &MeasureId, id: &IngredientId) -> Cau
         _ => format!("weigh ten {uses} three times more"),
     };
     CauseWords {
-        what: format!("the {} with {name}", measure.name),
+        what: match with {
+            Some(id) => format!("the {} with {}", measure.name, ingredient_name(book, id)),
+            None => format!("what the {} holds", measure.name),
+        },
         narrow: Some(narrow),
     }
 }
 
 fn sweetness_words(sweet: Sweet, celsius: f64) -> String {
     let word = sweet.word();
-    let verb = if matches!(sweet, Sweet::OtherSugar | Sweet::Polyol) {
+    let verb = if sweet == Sweet::OtherSugar {
         "are"
     } else {
         "is"
@@ -203,6 +282,7 @@ pub fn stage_words(stage: Stage) -> &'static str {
         Stage::Mixed => "mixed in",
         Stage::Topping => "sits in the cup",
         Stage::OnTop => "on top",
+        Stage::Steeped => "steeped",
     }
 }
 
@@ -226,6 +306,61 @@ pub fn names(book: &Book, ids: &[IngredientId]) -> String {
         Some((last, [])) => last.clone(),
         Some((last, others)) => format!("{} and {last}", others.join(", ")),
         None => String::new(),
+    }
+}
+
+/// "Whole milk: no tea solids, ± 0 g in 100 g, as in every milk": what is taken for granted of an ingredient.
+pub fn assumption_words(book: &Book, whose: &IngredientId, assumption: &Assumption) -> String {
+    let name = ingredient_name(book, whose);
+    let because = match assumption.because {
+        Because::Kind(kind) => format!("as {}", kind_words(kind)),
+        Because::StatementNamesNone => "its statement of ingredients names none".to_owned(),
+        Because::NothingLeft => "the other figures add up to the whole".to_owned(),
+        Because::PartOfNothing => "it is a part of something that is none".to_owned(),
+    };
+    let number = |unit: &str| {
+        assumption.figure.map_or_else(String::new, |figure| {
+            let shown = rounded(figure.value, Some(figure.u));
+            let doubt = shown.u.map_or_else(String::new, |u| format!(" ± {u}"));
+            format!(" {}{doubt} {unit}", shown.value)
+        })
+    };
+    let what = match assumption.what {
+        Assumed::Figure(nutrient) => {
+            format!(
+                "{}{}",
+                nutrient.word(),
+                number(&format!("{} in 100 g", nutrient.unit()))
+            )
+        }
+        Assumed::Moisture => format!("moisture{}", number("g in 100 g")),
+        Assumed::SugarSplit => "which sugars it holds".to_owned(),
+        Assumed::FreeSugars => "which part of its sugars is free".to_owned(),
+        Assumed::NoSweetener => "no intense sweetener".to_owned(),
+        Assumed::Rest => "what the rest of it is".to_owned(),
+        Assumed::Density => "its density, from its composition".to_owned(),
+        Assumed::Packing => "how much of a measure its pieces fill".to_owned(),
+        Assumed::PolyolKind => "which polyol it holds".to_owned(),
+        Assumed::Flavour(_) => "as strong in flavour as another brand".to_owned(),
+    };
+    format!("{name}: {what}; {because}")
+}
+
+fn kind_words(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Water => "water is",
+        Kind::Sugar => "in sugars and plain syrups",
+        Kind::Sweetener => "in sweeteners",
+        Kind::Milk => "in milk",
+        Kind::Creamer => "in creamers and plant drinks",
+        Kind::BrewedTea => "in brewed tea",
+        Kind::Leaf => "in tea leaf",
+        Kind::TeaPowder => "in tea powders",
+        Kind::FlavourSyrup => "in flavoured syrups",
+        Kind::Juice => "in juices and purées",
+        Kind::FlavourPowder => "in flavoured powders",
+        Kind::Paste => "in pastes",
+        Kind::Pieces => "in toppings",
     }
 }
 
@@ -336,7 +471,7 @@ pub fn evidence_words(book: &Book, balance: &Balance, nutrient: Nutrient) -> Vec
             for line in &balance.lines {
                 let figure = book
                     .ingredient(&line.ingredient)
-                    .and_then(|ingredient| ingredient.composition.figures.get(&nutrient));
+                    .and_then(|ingredient| ingredient.composition.get(nutrient));
                 let matters =
                     figure.is_some_and(|figure| figure.evidence == evidence && figure.value != 0.0);
                 if matters && !ids.contains(&line.ingredient) {

@@ -35,6 +35,7 @@ pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<String> {
         ice_bulk_density,
         ice_melt_rate,
         sales_tax_percent,
+        instruments,
         steps,
         yardsticks,
         sugar_levels,

@@ -257,6 +257,16 @@ pub enum FindingKind {
         /// How many are listed.
         listed: usize,
     },
+    /// An amount that fills and never gets there.
+    #[error(
+        "no amount of it fills as far as this: its amount is not known; state it in grams, or fill up with another line"
+    )]
+    FillOutOfReach,
+    /// Something steeped that is no leaf.
+    #[error(
+        "only leaf is steeped: what something else gives to the water is not known; enter the liquor as an ingredient with its own figures"
+    )]
+    NotALeaf,
     /// A drink without a cup.
     #[error("no cup is named; volume, fill and serving temperature need one")]
     NoCup,

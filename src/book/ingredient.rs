@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role};
+use super::{EarlierPrice, IngredientId, Item, LabelUnits, Price, RecipeId, Role};
 
 /// Where a figure comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -40,10 +40,10 @@ impl Evidence {
         }
     }
 
-    /// Relative standard uncertainty of a figure that states none.
+    /// Relative standard uncertainty of a figure that states none (assumed).
     ///
-    /// A label may deviate by ±20 % (EU guidance on tolerances for nutrient values, 2012: for 10–40 g per 100 g), taken
-    /// as a rectangular distribution: 0.2/√3 = 0.115. The others are assumed.
+    /// For a label this is the fifth by which the law lets most figures be off, as a rectangular distribution: 0.2/√3 = 0.115.
+    /// [`super::Composition::standard_uncertainty`] knows the rule of each figure.
     pub fn usual_relative_uncertainty(self) -> f64 {
         match self {
             Self::Measured => 0.03,
@@ -77,16 +77,9 @@ impl Figure {
     }
 
     /// Standard uncertainty: the stated one, else the usual one of the evidence.
-    ///
-    /// A label figure has at least its rounding: ±0.05 of the last printed tenth, as rectangular distribution
-    /// (a printed 0.0 may be anything below 0.05).
     pub fn standard_uncertainty(&self) -> f64 {
         let usual = (self.value * self.evidence.usual_relative_uncertainty()).abs();
-        match (self.u, self.evidence) {
-            (Some(u), _) => u,
-            (None, Evidence::Label) => usual.hypot(0.05 / 3.0_f64.sqrt()),
-            (None, _) => usual,
-        }
+        self.u.unwrap_or(usual)
     }
 }
 
@@ -109,11 +102,13 @@ pub enum Form {
     Ice,
     /// Pieces that sit in the cup: pearls, jelly, fruit.
     Pieces,
+    /// A liquid full of air: whipped cream, milk foam. Its density is that of the foam.
+    Foam,
 }
 
 impl Form {
     /// All forms.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Liquid,
         Self::Syrup,
         Self::Powder,
@@ -122,6 +117,7 @@ impl Form {
         Self::Leaf,
         Self::Ice,
         Self::Pieces,
+        Self::Foam,
     ];
 
     /// The word on screens and in reports.
@@ -135,24 +131,30 @@ impl Form {
             Self::Leaf => "leaf",
             Self::Ice => "ice",
             Self::Pieces => "pieces",
+            Self::Foam => "foam",
         }
     }
 
     /// Whether what is left to 100 g is water.
     pub fn rest_is_water(self) -> bool {
-        matches!(self, Self::Liquid | Self::Syrup | Self::Ice)
+        matches!(self, Self::Liquid | Self::Syrup | Self::Ice | Self::Foam)
     }
 
-    /// Whether it is dry and is measured by its poured bulk density.
+    /// Whether it is dry.
     pub fn is_dry(self) -> bool {
         matches!(self, Self::Powder | Self::Crystals | Self::Leaf)
+    }
+
+    /// Whether a measure of it has gaps in it, so that its bulk density counts.
+    pub fn lies_in_pieces(self) -> bool {
+        self.is_dry() || matches!(self, Self::Pieces | Self::Ice)
     }
 }
 
 /// A figure of a composition.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Nutrient {
-    /// Energy as printed, kJ; only to check the rest against.
+    /// Energy as printed, kJ: counts where the other figures don't give it.
     Energy,
     /// Water, g.
     Water,
@@ -223,6 +225,11 @@ impl Nutrient {
             Self::Caffeine => "caffeine",
             Self::Brix => "°Brix",
         }
+    }
+
+    /// Whether it is a mass in grams, so that 100 g hold 100 of it at most.
+    pub fn is_mass(self) -> bool {
+        !matches!(self, Self::Energy | Self::Caffeine | Self::Brix)
     }
 
     /// The unit of the figure, per 100 g or per 100 ml.
@@ -321,8 +328,53 @@ pub enum HighPotencySweetener {
 pub struct HighPotencyAmount {
     /// Which one.
     pub sweetener: HighPotencySweetener,
-    /// Milligrams per 100 g (or per the basis of the composition).
-    pub milligrams: Figure,
+    /// Milligrams per 100 g (or per the basis of the composition); `None` where the pack names it without an amount.
+    pub milligrams: Option<Figure>,
+}
+
+/// A kind of polyol: they differ in energy, sweetness and the chill of dissolving.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum PolyolKind {
+    /// E 968, without energy by law.
+    Erythritol,
+    /// E 967.
+    Xylitol,
+    /// E 420.
+    Sorbitol,
+    /// E 421.
+    Mannitol,
+    /// E 965.
+    Maltitol,
+    /// E 966.
+    Lactitol,
+    /// E 953.
+    Isomalt,
+}
+
+impl PolyolKind {
+    /// All kinds.
+    pub const ALL: [Self; 7] = [
+        Self::Erythritol,
+        Self::Xylitol,
+        Self::Sorbitol,
+        Self::Mannitol,
+        Self::Maltitol,
+        Self::Lactitol,
+        Self::Isomalt,
+    ];
+
+    /// The word on screens and in reports.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Erythritol => "erythritol",
+            Self::Xylitol => "xylitol",
+            Self::Sorbitol => "sorbitol",
+            Self::Mannitol => "mannitol",
+            Self::Maltitol => "maltitol",
+            Self::Lactitol => "lactitol",
+            Self::Isomalt => "isomalt",
+        }
+    }
 }
 
 /// A named flavour and its strength.
@@ -348,8 +400,13 @@ pub struct Composition {
     pub basis: Basis,
     /// Whether carbohydrate has the fibre in it.
     pub carbohydrate_kind: CarbohydrateKind,
-    /// The figures that are stated.
-    pub figures: BTreeMap<Nutrient, Figure>,
+    /// The figures that are stated, each in the unit of `units`: what a person read off the pack. [`Self::get`] gives them in
+    /// [`Nutrient::unit`].
+    pub printed: BTreeMap<Nutrient, Figure>,
+    /// In which units energy and salt are printed.
+    pub units: LabelUnits,
+    /// Which polyol it is, where that is known.
+    pub polyol: Option<PolyolKind>,
     /// How the sugars divide.
     pub sugar_profile: Option<SugarProfile>,
     /// The part of the sugars that counts as free sugars (added, or in honey, syrup and juice); 1 for a syrup, 0 for milk.
@@ -358,13 +415,6 @@ pub struct Composition {
     pub flavours: Vec<FlavourStrength>,
     /// High-potency sweeteners, at most 4 over one drink.
     pub high_potency: Vec<HighPotencyAmount>,
-}
-
-impl Composition {
-    /// A figure, if it is stated.
-    pub fn get(&self, nutrient: Nutrient) -> Option<Figure> {
-        self.figures.get(&nutrient).copied()
-    }
 }
 
 /// The allergens of Regulation (EU) 1169/2011 Annex II; the nine major ones of the US are among them.
@@ -488,8 +538,11 @@ pub struct Diet {
 pub struct HouseMade {
     /// The recipe of one batch.
     pub recipe: RecipeId,
-    /// What one batch yields, g. Water makes up the difference to what went in.
+    /// What one batch yields, g. Water makes up the difference to what went in; where something is steeped and taken out, the
+    /// difference is what it keeps back.
     pub yield_grams: Figure,
+    /// Part of what is steeped that dissolves, 0 to 1; that of a hot brew when none is stated.
+    pub extraction: Option<Figure>,
     /// How long it keeps, hours.
     pub shelf_life_hours: Option<f64>,
     /// What is thrown away of a batch, percent.
@@ -540,6 +593,31 @@ pub struct Ingredient {
 }
 
 impl Ingredient {
+    /// A powder of which nothing is stated yet.
+    pub fn new(id: IngredientId, name: String) -> Self {
+        Self {
+            id,
+            name,
+            brand: String::new(),
+            supplier: String::new(),
+            lot: String::new(),
+            form: Form::Powder,
+            role: Role::Flavour,
+            composition: Composition::default(),
+            density: None,
+            bulk_density: None,
+            temperature: None,
+            statement: String::new(),
+            allergens: None,
+            diet: Diet::default(),
+            opened_life_hours: None,
+            price: None,
+            earlier_prices: Vec::new(),
+            house_made: None,
+            note: String::new(),
+        }
+    }
+
     /// Brand and name, as one says it: "Tambrel chestnut powder". A brand that the name begins with is not said twice.
     pub fn full_name(&self) -> String {
         if self.brand.is_empty() || self.name.starts_with(&self.brand) {

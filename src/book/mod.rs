@@ -17,6 +17,7 @@ mod look_up;
 mod measure;
 mod merge;
 mod price;
+mod printed;
 mod recipe;
 mod resolve;
 mod settings;
@@ -36,18 +37,21 @@ pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, Vess
 pub use ingredient::{
     Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure,
     FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
-    Nutrient, SugarProfile,
+    Nutrient, PolyolKind, SugarProfile,
 };
 pub use look_up::{Fit, FoundKind, Hit, Hits, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};
 pub use price::{EarlierPrice, Price, PriceInTime};
+pub use printed::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use recipe::{
     Amount, Approval, Carried, Change, Entry, Instruction, Line, MOST_LINES, Recipe, Role, Stage,
     State, Version,
 };
 pub use resolve::{Resolved, resolve};
-pub use settings::{Axis, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick};
+pub use settings::{
+    Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
+};
 pub use shelf::{Item, Shelf};
 pub use version_edit::{ChangeRefused, put_change};
 pub use vessel::{

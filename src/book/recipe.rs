@@ -69,11 +69,13 @@ pub enum Stage {
     Topping,
     /// Floats on top: foam, cream.
     OnTop,
+    /// Gives its extract and is taken out: tea leaf.
+    Steeped,
 }
 
 impl Stage {
     /// All stages.
-    pub const ALL: [Self; 3] = [Self::Mixed, Self::Topping, Self::OnTop];
+    pub const ALL: [Self; 4] = [Self::Mixed, Self::Topping, Self::OnTop, Self::Steeped];
 
     /// The word on screens and in reports.
     pub fn word(self) -> &'static str {
@@ -81,6 +83,7 @@ impl Stage {
             Self::Mixed => "mixed",
             Self::Topping => "topping",
             Self::OnTop => "on top",
+            Self::Steeped => "steeped",
         }
     }
 }

@@ -108,6 +108,17 @@ pub struct TemperatureWindow {
     pub to: f64,
 }
 
+/// How well the shop measures, where it knows; what is usual at a counter is assumed otherwise.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Instruments {
+    /// Steps of the display of the scale, g.
+    pub scale_grams: Option<f64>,
+    /// How far a stated temperature may be off, K.
+    pub thermometer_kelvin: Option<f64>,
+    /// How far a volume that is poured to a mark may be off, percent of it.
+    pub jug_percent: Option<f64>,
+}
+
 /// A published yardstick that a shop may hold its drinks against.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Yardstick {
@@ -160,6 +171,8 @@ pub struct Settings {
     pub ice_melt_rate: Option<f64>,
     /// Sales tax that is contained in the menu price, percent.
     pub sales_tax_percent: Option<f64>,
+    /// How well the shop measures.
+    pub instruments: Instruments,
     /// The shop's own noticeable steps.
     pub steps: Vec<StepSetting>,
     /// Yardsticks that the shop wants to see.
@@ -223,6 +236,7 @@ impl Default for Settings {
             ice_bulk_density: 0.55,
             ice_melt_rate: None,
             sales_tax_percent: None,
+            instruments: Instruments::default(),
             steps: Vec::new(),
             yardsticks: Vec::new(),
             sugar_levels: Vec::new(),

@@ -173,6 +173,7 @@ impl<'book> Made<'book> {
             },
             Stage::Topping => "In the cup".to_owned(),
             Stage::OnTop => "On top".to_owned(),
+            Stage::Steeped => "Steeped and taken out".to_owned(),
         }
     }
 

@@ -185,19 +185,17 @@ fn nutrition(made: &Made<'_>) -> Table {
         let least = if value.is_complete { "" } else { "at least " };
         format!("{least}{}\u{a0}{unit}", value.text)
     };
-    let rows = declaration(made.book, &made.balance)
-        .into_iter()
-        .map(|row| {
-            let per_100_ml = row
-                .per_100_ml
-                .as_ref()
-                .map_or_else(|| "not known".to_owned(), |value| words(value, row.unit));
-            vec![
-                row.words.to_owned(),
-                words(&row.per_drink, row.unit),
-                per_100_ml,
-            ]
-        });
+    let rows = declaration(&made.balance).into_iter().map(|row| {
+        let per_100_ml = row
+            .per_100_ml
+            .as_ref()
+            .map_or_else(|| "not known".to_owned(), |value| words(value, row.unit));
+        vec![
+            row.words.to_owned(),
+            words(&row.per_drink, row.unit),
+            per_100_ml,
+        ]
+    });
     Table {
         caption: "nutrition of the drink".to_owned(),
         columns: vec![

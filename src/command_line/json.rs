@@ -2,9 +2,11 @@
 
 use serde_json::{Map, Value, json};
 
-use crate::balance::wording::cause_words;
-use crate::balance::{Balance, Component, Difference, LineShare, Measurand, Reported};
-use crate::book::{Axis, Book, Finding, VersionId};
+use crate::balance::wording::{assumption_words, cause_words};
+use crate::balance::{
+    Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported,
+};
+use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
 
 /// A quantity: value, standard uncertainty, unit, ingredients that are missing; a reason when there is no value for
 /// another cause.
@@ -97,6 +99,17 @@ pub(super) fn balance(
         }
     }
     map.insert("per_100_ml".to_owned(), per_100_millilitres(balance));
+    if let Some(layers) = &balance.layers {
+        map.insert("first_sip".to_owned(), layer(balance, &layers.first_sip));
+        map.insert("stirred".to_owned(), layer(balance, &layers.stirred));
+    }
+    let assumptions = balance.assumptions.iter();
+    map.insert(
+        "assumptions".to_owned(),
+        assumptions
+            .map(|(whose, assumption)| self::assumption(book, whose, assumption))
+            .collect(),
+    );
     map.insert(
         "drinking_temperature".to_owned(),
         json!(balance.drinking_temperature),
@@ -137,56 +150,45 @@ fn causes(book: &Book, balance: &Balance, measurand: Measurand) -> Value {
         .collect()
 }
 
-/// Amounts of the whole drink per 100 ml of the mixed drink at 20 °C.
+/// What is in 100 ml of the mixed drink at 20 °C, toppings and what floats on it left out.
 fn per_100_millilitres(balance: &Balance) -> Value {
-    let volume = balance
-        .figures
-        .get(Measurand::Volume)
-        .filter(|volume| *volume > 0.0);
-    let keys = [
-        ("total_sugar", Measurand::TotalSugar),
-        ("free_sugars", Measurand::FreeSugars),
-        ("energy_kj", Measurand::EnergyKj),
-        ("energy_kcal", Measurand::EnergyKcal),
-        ("fat", Measurand::Fat),
-        ("saturates", Measurand::Saturates),
-        ("carbohydrate", Measurand::Carbohydrate),
-        ("protein", Measurand::Protein),
-        ("salt", Measurand::Salt),
-        ("caffeine", Measurand::Caffeine),
-    ];
-    let per = |measurand: Measurand| {
-        let whole = balance.reported(measurand);
-        let scale = volume.map(|volume| 100.0 / volume);
-        let scaled = |value: Option<f64>| value.zip(scale).map(|(value, scale)| value * scale);
-        // The volume has its own share in the uncertainty; both move with the same lines, so their effects are combined
-        // cause by cause.
-        let u = whole.value.zip(scale).map(|(value, scale)| {
-            let squares: f64 = balance
-                .contributions
-                .iter()
-                .map(|contribution| {
-                    let amount = contribution.effect[measurand.slot()] * scale;
-                    let volume = contribution.effect[Measurand::Volume.slot()] * scale / 100.0;
-                    (amount - value * scale * volume).powi(2)
-                })
-                .sum();
-            squares.sqrt()
-        });
-        quantity(
-            &Reported {
-                value: scaled(whole.value),
-                u,
-                ..whole
-            },
-            measurand.unit(),
-        )
-    };
+    let keys = FIGURES
+        .iter()
+        .filter_map(|(key, measurand)| Some((key, measurand.per_100_ml()?)));
+    let per = |measurand: Measurand| quantity(&balance.reported(measurand), measurand.unit());
     Value::Object(
-        keys.iter()
-            .map(|(key, measurand)| ((*key).to_owned(), per(*measurand)))
+        keys.map(|(key, measurand)| ((*key).to_owned(), per(measurand)))
             .collect(),
     )
+}
+
+/// What is tasted of what floats on top, or of the drink with it stirred in.
+fn layer(balance: &Balance, layer: &Layer) -> Value {
+    let of = |measurand: Measurand| {
+        let found = layer.get(measurand);
+        let reported = Reported {
+            value: found.map(|found| found.value),
+            u: found.map(|found| found.u),
+            missing: balance.missing_for(layer.figures.missing(measurand)),
+            reason: None,
+        };
+        (
+            measurand.word().replace(' ', "_"),
+            quantity(&reported, measurand.unit()),
+        )
+    };
+    Value::Object(Layer::TASTED.into_iter().map(of).collect())
+}
+
+/// What is taken for granted of an ingredient.
+fn assumption(book: &Book, whose: &IngredientId, assumption: &Assumption) -> Value {
+    json!({
+        "ingredient": whose.as_str(),
+        "kind": format!("{:?}", assumption.what),
+        "value": assumption.figure.map(|figure| figure.value),
+        "u": assumption.figure.map(|figure| figure.u),
+        "text": assumption_words(book, whose, assumption),
+    })
 }
 
 fn allergens(balance: &Balance) -> Value {

@@ -17,7 +17,7 @@ pub(super) fn add(book: &Book, balance: &Balance, map: &mut Map<String, Value>) 
     map.insert("dairy_free".to_owned(), json!(balance.dairy_free.word()));
     map.insert("cooling".to_owned(), cooling_json(book, balance));
     map.insert("standing".to_owned(), standing_json(book, balance));
-    map.insert("nutrition".to_owned(), nutrition_json(book, balance));
+    map.insert("nutrition".to_owned(), nutrition_json(balance));
     map.insert("yardsticks".to_owned(), yardsticks_json(book, balance));
     map.insert("margin".to_owned(), margin_json(book, balance));
     map.insert("questions".to_owned(), questions_json(book, balance));
@@ -69,8 +69,8 @@ fn standing_json(book: &Book, balance: &Balance) -> Value {
     after.collect()
 }
 
-fn nutrition_json(book: &Book, balance: &Balance) -> Value {
-    let rows = declaration(book, balance).into_iter().map(|row| {
+fn nutrition_json(balance: &Balance) -> Value {
+    let rows = declaration(balance).into_iter().map(|row| {
         let complete = row.per_drink.is_complete;
         json!({
             "words": row.words,

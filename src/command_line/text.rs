@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use crate::balance::wording::cause_words;
-use crate::balance::{Balance, Difference, Measurand, Reported, caution_words};
+use crate::balance::{Balance, Difference, Layer, Measurand, Reported, caution_words};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
 
@@ -129,6 +129,10 @@ pub(super) fn balance(
         };
         let _ = writeln!(text, "  {:<22}{figure}{at}", measurand.word());
     }
+    if let Some(layers) = &balance.layers {
+        text.push_str(&layer("first sip", &layers.first_sip));
+        text.push_str(&layer("stirred", &layers.stirred));
+    }
     let _ = writeln!(
         text,
         "  {:<22}{}, by ingredients",
@@ -151,6 +155,18 @@ pub(super) fn balance(
         let _ = writeln!(text, "  {}: {finding}", finding.severity.word());
     }
     text
+}
+
+/// "first sip: sweetness 4.2 g/100 ml ± 0.3, creaminess …".
+fn layer(name: &str, layer: &Layer) -> String {
+    let of = |measurand: Measurand| {
+        let found = layer.get(measurand)?;
+        let shown = rounded(found.value, Some(found.u));
+        let doubt = shown.u.map_or_else(String::new, |u| format!(" ± {u}"));
+        Some(format!("{} {}{doubt}", measurand.word(), shown.value))
+    };
+    let parts: Vec<String> = Layer::TASTED.into_iter().filter_map(of).collect();
+    format!("  {name:<22}in 100 ml: {}\n", parts.join(", "))
 }
 
 /// "against the standard: distance 2.4 noticeable steps (sweeter by 2.1, …)".

@@ -152,7 +152,7 @@ fn grams_of(book: &Book, line: &Line, celsius: f64) -> Result<Grams, NoGrams> {
     };
     let says_density = ingredient.density.is_some()
         || ingredient.bulk_density.is_some()
-        || !ingredient.composition.figures.is_empty();
+        || !ingredient.composition.printed.is_empty();
     if !is_weighed_with_it && !says_density {
         return Err(NoGrams::NoDensity);
     }

@@ -446,10 +446,8 @@ impl RowReader<'_> {
                 continue;
             }
             changes.push(change(nutrient.word(), before, value, unit));
-            ingredient
-                .composition
-                .figures
-                .insert(nutrient, Figure::new(value, Evidence::Label));
+            let figure = Figure::new(value, Evidence::Label);
+            ingredient.composition.state(nutrient, figure);
         }
         if let Some((density, _)) = self.number(Field::Density) {
             let before = known.density.map(|figure| figure.value);
@@ -524,9 +522,7 @@ impl RowReader<'_> {
         let mut composition = Composition::default();
         for nutrient in Nutrient::ALL {
             if let Some(value) = self.figure(nutrient) {
-                composition
-                    .figures
-                    .insert(nutrient, Figure::new(value, Evidence::Label));
+                composition.state(nutrient, Figure::new(value, Evidence::Label));
             }
         }
         let density = self.number(Field::Density).map(|(density, _)| density);

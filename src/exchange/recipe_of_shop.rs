@@ -537,7 +537,7 @@ fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
         &Place::Recipe(recipe.id.clone(), "lines"),
     );
     let composition = &mut flat.composition;
-    if composition.figures.is_empty() {
+    if composition.printed.is_empty() {
         composition.basis = Basis::Per100Grams;
     } else if composition.basis != Basis::Per100Grams {
         // Figures of two bases can't stand side by side; what is stated stays, the rest is not known.
@@ -562,7 +562,7 @@ fn flattened(book: &Book, ingredient: &Ingredient) -> Ingredient {
                 evidence: crate::book::Evidence::SpecSheet,
                 u: Some(batch.uncertainty(measurand.slot()) / made.yield_grams.value * 100.0),
             };
-            flat.composition.figures.insert(nutrient, figure);
+            flat.composition.state(nutrient, figure);
         }
     }
     flat

@@ -175,6 +175,7 @@ pub(super) fn impossible_reason(book: &Book, problem: &Problem, plain: &Balance)
 
 pub(super) fn sentence(book: &Book, obstacle: &Obstacle, plain: &Balance) -> String {
     match *obstacle {
+        Obstacle::FillOutOfReach => "no amount of what fills it up gets there".to_owned(),
         Obstacle::Cup { fill, room } => format!(
             "it does not fit the cup: it is {} % full, and {} % is the most",
             show_number(fill, 0),

@@ -140,7 +140,7 @@ pub struct Dimension {
 pub struct Bounds {
     /// Serving temperatures.
     pub window: TemperatureWindow,
-    /// Sugars of the whole drink at most, g per 100 ml of the mixed drink.
+    /// Sugars of the mixed drink at most, g per 100 ml of it.
     pub sugar_per_100_ml: Option<f64>,
     /// Energy at most, kJ.
     pub energy_kj: Option<f64>,
@@ -163,6 +163,8 @@ pub struct TasteLandscape {
     bounds: Bounds,
     aim: Aim,
     floor: Floor,
+    /// Whether every mass is known, so that a missing one is that of an amount which does not fill.
+    masses_are_known: bool,
 }
 
 impl TasteLandscape {
@@ -186,6 +188,7 @@ impl TasteLandscape {
             .collect();
         let floor = floor(&prepared, &targets, &dimensions, &bounds, Aim::Taste);
         Self {
+            masses_are_known: masses_are_known(&prepared),
             prepared: Arc::new(prepared),
             targets,
             dimensions,
@@ -267,6 +270,9 @@ impl TasteLandscape {
     /// Why a candidate is forbidden, if it is.
     pub fn obstacle(&self, point: &[i32], figures: &Figures) -> Option<Obstacle> {
         let setup = &self.prepared.setup;
+        if self.masses_are_known && figures.missing(Measurand::Mass) != 0 {
+            return Some(Obstacle::FillOutOfReach);
+        }
         if let (Some(fill), Some(capacity)) = (figures.get(Measurand::Fill), setup.capacity) {
             let room = (capacity - setup.head_room) / capacity * 100.0;
             // An amount that fills to the rim ends exactly there.
@@ -282,9 +288,12 @@ impl TasteLandscape {
             return Some(Obstacle::Temperature { celsius, window });
         }
         let of = |measurand: Measurand| figures.of[measurand.slot()];
-        let sugar = of(Measurand::TotalSugar) / of(Measurand::Volume).max(1e-9) * 100.0;
         let caps = [
-            (CapKind::Sugar, sugar, self.bounds.sugar_per_100_ml),
+            (
+                CapKind::Sugar,
+                of(Measurand::SugarPer100Ml),
+                self.bounds.sugar_per_100_ml,
+            ),
             (
                 CapKind::Energy,
                 of(Measurand::EnergyKj),
@@ -355,6 +364,11 @@ fn steps(target: &Target, figures: &Figures) -> f64 {
     (figures.of[target.slot] - target.value) / target.step
 }
 
+fn masses_are_known(prepared: &Prepared) -> bool {
+    let mut lines = prepared.lines.iter();
+    lines.all(|line| line.per_unit.knows(Component::Mass))
+}
+
 fn floor(
     prepared: &Prepared,
     targets: &[Target],
@@ -383,11 +397,7 @@ fn floor(
             .map(|cost| Cap::Cost(cost - setup.serviceware_cost + CAP_SLACK)),
     );
     // With a mass that is not known neither the temperature nor the level is, and none is asked of them.
-    let masses_are_known = prepared
-        .lines
-        .iter()
-        .all(|line| line.per_unit.knows(Component::Mass));
-    if masses_are_known {
+    if masses_are_known(prepared) {
         caps.push(Cap::Hottest(bounds.window.to + TEMPERATURE_SLACK));
         caps.push(Cap::Coolest(bounds.window.from - TEMPERATURE_SLACK));
         caps.extend(

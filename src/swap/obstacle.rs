@@ -17,6 +17,8 @@ pub enum CapKind {
 /// Why a candidate is forbidden.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Obstacle {
+    /// What fills it up never gets there.
+    FillOutOfReach,
     /// It does not fit the cup.
     Cup {
         /// Part of the cup that it fills, percent.

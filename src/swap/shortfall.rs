@@ -221,6 +221,7 @@ impl Hindrance {
 
 fn forbidden_words(obstacle: Obstacle) -> &'static str {
     match obstacle {
+        Obstacle::FillOutOfReach => "would leave no room for what fills it up",
         Obstacle::Cup { .. } => "would not fit the cup",
         Obstacle::Temperature { .. } => "would be served outside the window of temperatures",
         Obstacle::Cap { kind, .. } => match kind {

@@ -104,7 +104,7 @@ pub(super) fn serving(book: &Book, balance: &Balance) -> Serving {
         run: cup.and_then(|cup| run_course(cup)),
         melt_rate: MeltRate::of(&book.settings),
         standing: standing(book, balance, &STANDING_MINUTES),
-        declaration: declaration(book, balance),
+        declaration: declaration(balance),
         yardsticks: Yardstick::ALL
             .map(|yardstick| yardstick_reading(yardstick, book, balance))
             .to_vec(),

@@ -5,12 +5,12 @@
 use evensip::book::{
     Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
     Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
-    Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
-    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Item, Line, LineId,
-    Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, Price, Reading, Recipe,
-    RecipeId, Resolved, Role, Serviceware, ServicewareKind, Settings, Shape, Stage, State,
-    StepSetting, SugarProfile, TemperatureWindow, Version, VersionId, Vessel, VesselId, VesselKind,
-    Yardstick,
+    EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
+    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Instruments, Item,
+    LabelUnits, Line, LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient,
+    PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
+    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 
 /// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
@@ -200,6 +200,11 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         ice_bulk_density: dice.number(),
         ice_melt_rate: dice.maybe(Dice::number),
         sales_tax_percent: dice.maybe(Dice::number),
+        instruments: Instruments {
+            scale_grams: dice.maybe(Dice::number),
+            thermometer_kelvin: dice.maybe(Dice::number),
+            jug_percent: dice.maybe(Dice::number),
+        },
         steps: dice.some(3, step),
         yardsticks: dice.some(3, |dice| dice.pick(&Yardstick::ALL)),
         sugar_levels: dice.some(3, level),
@@ -255,13 +260,18 @@ fn composition(dice: &mut Dice) -> Composition {
         }),
         high_potency: dice.some(2, |dice| HighPotencyAmount {
             sweetener: dice.pick(&sweeteners),
-            milligrams: dice.figure(),
+            milligrams: dice.maybe(Dice::figure),
         }),
+        units: LabelUnits {
+            energy: dice.pick(&[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories]),
+            salt: dice.pick(&[SaltUnit::Salt, SaltUnit::SodiumMilligrams]),
+        },
+        polyol: dice.maybe(|dice| dice.pick(&PolyolKind::ALL)),
         ..Composition::default()
     };
     for nutrient in Nutrient::ALL {
         if dice.coin() {
-            composition.figures.insert(nutrient, dice.figure());
+            composition.printed.insert(nutrient, dice.figure());
         }
     }
     composition
@@ -309,6 +319,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         house_made: dice.maybe(|dice| HouseMade {
             recipe: recipe_id(dice),
             yield_grams: dice.figure(),
+            extraction: dice.maybe(Dice::figure),
             shelf_life_hours: dice.maybe(Dice::number),
             waste_percent: dice.number(),
         }),

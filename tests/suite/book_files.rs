@@ -186,7 +186,7 @@ fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
         0 => text.clone_into(&mut ingredient.name),
         1 => ingredient
             .composition
-            .figures
+            .printed
             .values_mut()
             .for_each(|figure| figure.u = Some(number)),
         2 => ingredient.temperature = Some(number),

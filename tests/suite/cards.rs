@@ -173,8 +173,8 @@ fn what_is_not_stated_is_never_zero_on_a_card() {
         .unwrap()
         .clone();
     let mut ingredient = (**book.ingredient(&line.ingredient).unwrap()).clone();
-    ingredient.composition.figures.remove(&Nutrient::Sugars);
-    ingredient.composition.figures.remove(&Nutrient::Brix);
+    ingredient.composition.printed.remove(&Nutrient::Sugars);
+    ingredient.composition.printed.remove(&Nutrient::Brix);
     ingredient.allergens = None;
     let name = ingredient.full_name();
     book.ingredients.put(ingredient);
@@ -539,7 +539,7 @@ fn a_nutrient_that_is_known_in_part_is_left_out_of_json_ld_and_named() {
         .unwrap()
         .clone();
     let mut ingredient = (**book.ingredient(&line.ingredient).unwrap()).clone();
-    ingredient.composition.figures.remove(&Nutrient::Fat);
+    ingredient.composition.printed.remove(&Nutrient::Fat);
     book.ingredients.put(ingredient);
     let recipe = json_ld(&book, &drink("hob-and-ember", None), &options()).unwrap();
     assert_eq!(recipe.value["nutrition"].get("fatContent"), None);

@@ -22,7 +22,7 @@ fn silent(id: &str, role: Role) -> Ingredient {
 fn stating(mut item: Ingredient, figures: &[(Nutrient, f64)]) -> Ingredient {
     for (nutrient, value) in figures {
         let figure = Figure::new(*value, Evidence::Label);
-        item.composition.figures.insert(*nutrient, figure);
+        item.composition.state(*nutrient, figure);
     }
     item
 }
@@ -101,11 +101,15 @@ fn something_sour_without_a_figure_may_curdle_milk() {
         assert_eq!(facts, []);
     }
     let sour = stating(lemon, &[(Nutrient::Acid, 5.0)]);
-    let (book, facts) = cautions(vec![milk(), sour], CautionKind::Curdling);
-    let words = caution_words(&book, &facts[0]);
-    assert!(matches!(facts[0], CautionFact::Curdles { .. }), "{facts:?}");
-    // Milk states no acid itself.
-    assert!(words.starts_with("at least "), "{words}");
+    for (items, is_complete) in [
+        (vec![milk(), sour.clone()], true),
+        (vec![milk(), sour, silent("lime", Role::Flavour)], false),
+    ] {
+        let (book, facts) = cautions(items, CautionKind::Curdling);
+        let words = caution_words(&book, &facts[0]);
+        assert!(matches!(facts[0], CautionFact::Curdles { .. }), "{facts:?}");
+        assert_eq!(!words.starts_with("at least "), is_complete, "{words}");
+    }
 }
 
 #[test]
@@ -114,6 +118,7 @@ fn something_sour_is_found_in_a_batch() {
     mix.house_made = Some(HouseMade {
         recipe: RecipeId::new("mix").unwrap(),
         yield_grams: Figure::new(100.0, Evidence::Measured),
+        extraction: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });

@@ -17,7 +17,7 @@ use super::sample;
 fn label(figures: &[(Nutrient, f64)]) -> Ingredient {
     let mut item = sample::ingredient("item", Form::Powder, Role::Creamer, figures);
     item.composition
-        .figures
+        .printed
         .values_mut()
         .for_each(|figure| figure.evidence = Evidence::Label);
     item
@@ -42,7 +42,7 @@ fn said_of(items: Vec<Ingredient>) -> Vec<String> {
 fn with(nutrient: Nutrient, value: f64) -> Ingredient {
     let mut item = label(&CREAMER);
     item.composition
-        .figures
+        .printed
         .insert(nutrient, Figure::new(value, Evidence::Label));
     item
 }
@@ -68,7 +68,7 @@ fn the_check_reckons_with_the_factors_of_the_engine() {
             ];
             let mut item = label(&parts.map(|part| (part, 0.0)));
             item.composition
-                .figures
+                .printed
                 .insert(nutrient, Figure::new(grams, Evidence::Label));
             let range = energy_of_composition(&item.composition, false).unwrap();
             f64::midpoint(range.from, range.to)
@@ -219,6 +219,7 @@ fn a_claim_of_what_the_house_makes_is_held_against_its_parts() {
     foam.house_made = Some(HouseMade {
         recipe: RecipeId::new("drink").unwrap(),
         yield_grams: Figure::new(100.0, Evidence::Measured),
+        extraction: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });
@@ -243,6 +244,7 @@ fn a_claim_is_held_against_what_is_deeper_down() {
         Some(HouseMade {
             recipe: RecipeId::new(recipe).unwrap(),
             yield_grams: Figure::new(100.0, Evidence::Measured),
+            extraction: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         })

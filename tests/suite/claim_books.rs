@@ -112,6 +112,7 @@ fn entry(dice: &mut Dice, at: usize) -> Ingredient {
     item.house_made = dice.pick(&[true, false, false]).then(|| HouseMade {
         recipe: recipe_id(dice.below(RECIPES + 1)),
         yield_grams: Figure::new(1000.0, Evidence::Measured),
+        extraction: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });

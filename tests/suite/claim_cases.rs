@@ -32,6 +32,7 @@ fn batch_with_milk(change: impl FnOnce(&mut Ingredient)) -> Book {
     batch.house_made = Some(HouseMade {
         recipe: RecipeId::new("batch").unwrap(),
         yield_grams: Figure::new(2000.0, Evidence::Measured),
+        extraction: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });
@@ -147,12 +148,13 @@ fn only_plain_water_needs_no_claim() {
         |water| "Milk ice".clone_into(&mut water.name),
         |water| {
             let sugar = Figure::new(8.0, Evidence::Label);
-            water.composition.figures.insert(Nutrient::Sugars, sugar);
+            water.composition.state(Nutrient::Sugars, sugar);
         },
         |water| {
             water.house_made = Some(HouseMade {
                 recipe: RecipeId::new("gone").unwrap(),
                 yield_grams: Figure::new(1.0, Evidence::Measured),
+                extraction: None,
                 shelf_life_hours: None,
                 waste_percent: 0.0,
             });
@@ -186,6 +188,7 @@ fn a_chain_of_batches_is_followed_to_its_end() {
         batch.house_made = Some(HouseMade {
             recipe,
             yield_grams: Figure::new(10.0, Evidence::Measured),
+            extraction: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         });

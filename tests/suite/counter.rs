@@ -561,7 +561,7 @@ fn the_published_ingredients_are_in_order_and_every_one_names_its_food() {
     for ingredient in &book.ingredients {
         let named = ingredient.note.contains("NDB ") || ingredient.note.contains("FDC ");
         assert!(named, "{}: {}", ingredient.id, ingredient.note);
-        let figures = ingredient.composition.figures.values();
+        let figures = ingredient.composition.printed.values();
         assert!(
             figures
                 .clone()

@@ -265,7 +265,7 @@ fn the_grade_of_singapore_changes_at_its_lines() {
     let mut drops = pure("drops", &[(Nutrient::Carbohydrate, 100.0)]);
     drops.composition.high_potency = vec![HighPotencyAmount {
         sweetener: HighPotencySweetener::Sucralose,
-        milligrams: Figure::new(1000.0, Evidence::SpecSheet),
+        milligrams: Some(Figure::new(1000.0, Evidence::SpecSheet)),
     }];
     assert_eq!(grade(&[(drops, 0.5)]), "B", "a sweetener rules out A");
     let named = Ingredient {
@@ -404,14 +404,14 @@ fn free_sugars_are_shares_of_a_day() {
 
 #[test]
 fn the_declaration_rounds_and_says_what_is_missing() {
-    let (book, found) = made_up(
+    let (_, found) = made_up(
         200.0,
         &[
             (sugar(), 23.4),
             (ingredient("unknown", Form::Liquid, Role::Base, &[]), 1.0),
         ],
     );
-    let rows = declaration(&book, &found);
+    let rows = declaration(&found);
     let sugars = rows
         .iter()
         .find(|row| row.measurand == Measurand::TotalSugar)

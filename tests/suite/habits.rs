@@ -118,7 +118,8 @@ fn a_difference_of_temperatures_has_no_zero() {
     let (metric, us) = (difference(DisplayUnits::METRIC), difference(US));
     assert!(metric[0] < -20.0, "{metric:?}");
     assert_near(us[0], metric[0] * 1.8, 0.2);
-    assert_near(us[1], metric[1] * 1.8, 0.2);
+    // Both are rounded to the digits that an uncertainty keeps.
+    assert_near(us[1], metric[1] * 1.8, 0.5);
 }
 
 #[test]

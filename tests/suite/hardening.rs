@@ -472,6 +472,7 @@ fn a_deep_kitchen_is_looked_through_once() {
         batch.house_made = Some(HouseMade {
             recipe,
             yield_grams: Figure::new(30.0, Evidence::Measured),
+            extraction: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         });

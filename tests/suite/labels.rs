@@ -59,8 +59,12 @@ fn a_label_per_100_g_in_kilojoules_with_salt_lands_as_it_stands() {
     }
     assert!(!says(&window, "sugars: not stated — read the label"));
     assert!(
-        says(&window, "caffeine: not stated"),
+        says(&window, "price: not stated"),
         "what is missing has a name"
+    );
+    assert!(
+        !says(&window, "caffeine: not stated"),
+        "no pack prints what its kind can't hold"
     );
 }
 

@@ -6,8 +6,8 @@
 use evensip::balance::published::food_components::FoodComponent;
 use evensip::balance::published::freezing::{Solute, freezing_point_celsius};
 use evensip::balance::published::sweetness;
-use evensip::balance::published::{sugar_solution, water};
-use evensip::book::HighPotencySweetener;
+use evensip::balance::published::{polyol, sugar_solution, water};
+use evensip::book::{HighPotencySweetener, PolyolKind};
 use serde::Deserialize;
 
 /// Figures of one quantity from one source.
@@ -362,7 +362,7 @@ fn answer_on_sugar(question: &Question) -> f64 {
         } => {
             let heat_of_solution = match crystal.as_str() {
                 "sucrose" => sugar_solution::SUCROSE_HEAT_OF_SOLUTION_KJ_PER_KG,
-                "erythritol" => sugar_solution::ERYTHRITOL_HEAT_OF_SOLUTION_KJ_PER_KG,
+                "erythritol" => polyol::heat_of_solution_kj_per_kg(Some(PolyolKind::Erythritol)),
                 other => unreachable!("no heat of solution for {other}"),
             };
             let dry = sugar_solution::crystal_enthalpy_kj_per_kg(*t_celsius, heat_of_solution);

@@ -46,7 +46,7 @@ pub(crate) fn ingredient(
         role,
         composition: Composition {
             basis: Basis::Per100Grams,
-            figures: figures
+            printed: figures
                 .iter()
                 .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Published)))
                 .collect(),

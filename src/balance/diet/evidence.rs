@@ -82,7 +82,7 @@ pub(super) fn is_plain_water(ingredient: &Ingredient) -> bool {
     let composition = &ingredient.composition;
     let is_called_water = ingredient.form == Form::Ice || ingredient.role == Role::Water;
     let holds_more = composition
-        .figures
+        .printed
         .iter()
         .any(|(nutrient, figure)| !matches!(nutrient, Nutrient::Water) && figure.value > 0.0);
     let names_more = ingredient

@@ -3,6 +3,9 @@
 //! The kilojoule and kilocalorie factors are both the law's own: neither is the other converted, so a label adds each column up by itself.
 //! The factors hold for any amount; they are conventions, not measurements, and carry no uncertainty.
 
+use crate::balance::mix::{Component, Mix};
+use crate::book::PolyolKind;
+
 /// Energy of one gram of a nutrient, as the law states it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct EnergyFactor {
@@ -30,6 +33,29 @@ pub const ALCOHOL: EnergyFactor = factor(29.0, 7.0);
 pub const ORGANIC_ACID: EnergyFactor = factor(13.0, 3.0);
 /// Fibre.
 pub const FIBRE: EnergyFactor = factor(8.0, 2.0);
+
+/// Factor of a polyol; of one whose kind is not known that of all but erythritol.
+pub const fn of_polyol(kind: Option<PolyolKind>) -> EnergyFactor {
+    match kind {
+        Some(PolyolKind::Erythritol) => ERYTHRITOL,
+        _ => POLYOLS,
+    }
+}
+
+/// Energy of the known parts of a mix; polyols are part of carbohydrate and count by their own factor.
+pub(in crate::balance) fn of(
+    mix: &Mix,
+    per_gram: impl Fn(&EnergyFactor) -> f64,
+    polyol: Option<PolyolKind>,
+) -> f64 {
+    let polyols = mix.get(Component::Polyols);
+    (mix.get(Component::Carbohydrate) - polyols) * per_gram(&CARBOHYDRATE)
+        + polyols * per_gram(&of_polyol(polyol))
+        + mix.get(Component::Protein) * per_gram(&PROTEIN)
+        + mix.get(Component::Fat) * per_gram(&FAT)
+        + mix.get(Component::Fibre) * per_gram(&FIBRE)
+        + mix.get(Component::Acid) * per_gram(&ORGANIC_ACID)
+}
 
 const fn factor(kj_per_g: f64, kcal_per_g: f64) -> EnergyFactor {
     EnergyFactor {

@@ -16,6 +16,7 @@
 //! | specific heat, density of food components | Choi & Okos 1986 | −40–150 °C | straight on with the end slope; density held | [`food_components`] |
 //! | relative sweetness | five published tables | drinks of 2–15 % | no dependence on concentration | [`sweetness`] |
 //! | sweetness of fructose by temperature | Tsuzuki & Yamazaki 1953, value from memory | 5–60 °C | held, with a growing uncertainty | [`sweetness`] |
+//! | polyols: sweetness, heat of solution | tables of each, values from memory | 25 °C | no dependence on temperature | [`polyol`] |
 //! | high-potency sweeteners | `DuBois` et al. 1991, value from memory | 0–`Rm` | no answer at or above `Rm` | [`sweetness`] |
 //! | freezing point | cryoscopic constant of water | up to 1 mol/kg | the same line, not below −14 °C | [`freezing`] |
 //! | noticeable steps | the source of each constant, or assumed | drinks | a floor near zero | [`noticeable`] |
@@ -40,6 +41,7 @@ pub mod energy;
 pub mod food_components;
 pub mod freezing;
 pub mod noticeable;
+pub mod polyol;
 pub mod serving;
 pub mod sugar_solution;
 pub mod sweetness;

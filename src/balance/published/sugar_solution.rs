@@ -50,21 +50,6 @@ pub const GLUCOSE_ANHYDROUS_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 61.0;
 /// Heat taken up when glucose monohydrate (dextrose) dissolves at 25 °C, kJ/kg (handbook tables, value from memory).
 pub const GLUCOSE_MONOHYDRATE_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 105.0;
 
-/// Heat taken up when erythritol dissolves at 25 °C, kJ/kg (polyol tables after Embuscado & Patil, value from memory).
-pub const ERYTHRITOL_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 180.0;
-
-/// Heat taken up when xylitol dissolves at 25 °C, kJ/kg (polyol tables, value from memory).
-pub const XYLITOL_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 153.0;
-
-/// Heat taken up when sorbitol dissolves at 25 °C, kJ/kg (polyol tables, value from memory).
-pub const SORBITOL_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 111.0;
-
-/// Heat taken up when mannitol dissolves at 25 °C, kJ/kg (polyol tables, value from memory).
-pub const MANNITOL_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 121.0;
-
-/// Heat taken up when maltitol dissolves at 25 °C, kJ/kg: the middle of +23 to +79, where the tables disagree (value from memory).
-pub const MALTITOL_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 51.0;
-
 /// Density of a sucrose solution, kg/m³: ICUMSA SPS-4.
 ///
 /// `ρ(w, t) = ρ_water(t) + Σⱼ xʲ Σᵢ aⱼᵢ wⁱ` with the mass fraction `w` and `x = (t − 20)/100`. Valid for 0–0.70 and 0–90 °C. Beyond 0.70 the

@@ -10,11 +10,11 @@ use super::read::{
     Sense, Token, are_words, e_number, is_flavouring, is_part_of_any, present_words, tokens,
     words_at,
 };
-use crate::book::Ingredient;
+use crate::book::{HighPotencySweetener, Ingredient, PolyolKind, SugarProfile};
 
 /// A polyol that words name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum PolyolKind {
+pub enum NamedPolyol {
     /// E 420.
     Sorbitol,
     /// E 421.
@@ -39,7 +39,7 @@ pub enum PolyolKind {
 
 /// A high-potency sweetener that words name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum SweetenerKind {
+pub enum NamedSweetener {
     /// E 950.
     AcesulfameK,
     /// E 951.
@@ -82,14 +82,14 @@ pub enum HintKind {
     /// Organic acid.
     Acid,
     /// A polyol.
-    Polyol(PolyolKind),
+    Polyol(NamedPolyol),
     /// A high-potency sweetener.
-    Sweetener(SweetenerKind),
+    Sweetener(NamedSweetener),
 }
 
 /// What an ingredient is likely to hold, each with the words that say so, in lower case and in their order: first those of the
 /// statement, then of the name, then of the flavours.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Hints {
     /// Caffeine: matcha, tea, coffee, cocoa, guarana, cola.
     pub caffeine: Vec<String>,
@@ -98,9 +98,76 @@ pub struct Hints {
     /// Acid: citric acid, lemon, plum, berries, vinegar, yoghurt.
     pub acid: Vec<String>,
     /// Polyols by kind.
-    pub polyols: Vec<(PolyolKind, String)>,
+    pub polyols: Vec<(NamedPolyol, String)>,
     /// High-potency sweeteners by kind.
-    pub sweeteners: Vec<(SweetenerKind, String)>,
+    pub sweeteners: Vec<(NamedSweetener, String)>,
+    /// The sugar that the name or, if that names none, the statement names, when it is the only one there.
+    pub sugars: Option<SugarProfile>,
+}
+
+/// The sugars that a name or a statement names.
+const SUGARS: [(SugarProfile, &[&str]); 6] = [
+    (SugarProfile::Fructose, &["fructose", "fruktose"]),
+    (
+        SugarProfile::Glucose,
+        &["dextrose", "glucose", "traubenzucker"],
+    ),
+    (SugarProfile::Honey, &["honey", "honig", "miel"]),
+    (SugarProfile::Lactose, &["lactose", "laktose"]),
+    (SugarProfile::Invert, &["invert"]),
+    (
+        SugarProfile::Sucrose,
+        &[
+            "sucrose",
+            "sugar",
+            "zucker",
+            "sucre",
+            "azúcar",
+            "saccharose",
+        ],
+    ),
+];
+
+impl NamedPolyol {
+    /// The polyol whose figures are known; `None` for the others and for those without a name.
+    pub fn kind(self) -> Option<PolyolKind> {
+        Some(match self {
+            Self::Sorbitol => PolyolKind::Sorbitol,
+            Self::Mannitol => PolyolKind::Mannitol,
+            Self::Isomalt => PolyolKind::Isomalt,
+            Self::Maltitol => PolyolKind::Maltitol,
+            Self::Lactitol => PolyolKind::Lactitol,
+            Self::Xylitol => PolyolKind::Xylitol,
+            Self::Erythritol => PolyolKind::Erythritol,
+            Self::Glycerol | Self::Polyglycitol | Self::NotNamed => return None,
+        })
+    }
+}
+
+impl NamedSweetener {
+    /// The entries of a composition that are this one; none for one whose potency is not known here.
+    pub fn kinds(self) -> &'static [HighPotencySweetener] {
+        match self {
+            Self::AcesulfameK => &[HighPotencySweetener::AcesulfameK],
+            Self::Aspartame => &[HighPotencySweetener::Aspartame],
+            Self::Saccharin => &[HighPotencySweetener::Saccharin],
+            Self::Sucralose => &[HighPotencySweetener::Sucralose],
+            Self::SteviolGlycosides => &[
+                HighPotencySweetener::RebaudiosideA,
+                HighPotencySweetener::Stevioside,
+            ],
+            Self::RebaudiosideA => &[HighPotencySweetener::RebaudiosideA],
+            Self::Stevioside => &[HighPotencySweetener::Stevioside],
+            Self::Cyclamate
+            | Self::Thaumatin
+            | Self::Neohesperidin
+            | Self::Neotame
+            | Self::AspartameAcesulfame
+            | Self::Advantame
+            | Self::MonkFruit
+            | Self::NotNamed => &[],
+        }
+    }
 }
 
 impl Hints {
@@ -122,25 +189,25 @@ impl Hints {
         let is_polyol_named = self
             .polyols
             .iter()
-            .any(|(kind, _)| *kind != PolyolKind::NotNamed);
+            .any(|(kind, _)| *kind != NamedPolyol::NotNamed);
         let is_sweetener_named = is_polyol_named
             || self
                 .sweeteners
                 .iter()
-                .any(|(kind, _)| *kind != SweetenerKind::NotNamed);
+                .any(|(kind, _)| *kind != NamedSweetener::NotNamed);
         self.polyols
-            .retain(|(kind, _)| !is_polyol_named || *kind != PolyolKind::NotNamed);
+            .retain(|(kind, _)| !is_polyol_named || *kind != NamedPolyol::NotNamed);
         self.sweeteners
-            .retain(|(kind, _)| !is_sweetener_named || *kind != SweetenerKind::NotNamed);
+            .retain(|(kind, _)| !is_sweetener_named || *kind != NamedSweetener::NotNamed);
     }
 
     /// The kinds of polyol that are named.
-    pub fn polyol_kinds(&self) -> BTreeSet<PolyolKind> {
+    pub fn polyol_kinds(&self) -> BTreeSet<NamedPolyol> {
         self.polyols.iter().map(|(kind, _)| *kind).collect()
     }
 
     /// The kinds of high-potency sweetener that are named.
-    pub fn sweetener_kinds(&self) -> BTreeSet<SweetenerKind> {
+    pub fn sweetener_kinds(&self) -> BTreeSet<NamedSweetener> {
         self.sweeteners.iter().map(|(kind, _)| *kind).collect()
     }
 }
@@ -176,14 +243,29 @@ pub fn hints_of(ingredient: &Ingredient) -> Hints {
             }
         }
         if kind == Text::Name && is_called_sugar_free(&tokens) {
-            hints.add(HintKind::Sweetener(SweetenerKind::NotNamed), "sugar free");
+            hints.add(HintKind::Sweetener(NamedSweetener::NotNamed), "sugar free");
         }
     }
     if is_caffeine_free {
         hints.caffeine.clear();
     }
     hints.keep_named();
+    hints.sugars = only_sugar(&ingredient.name).or_else(|| only_sugar(&ingredient.statement));
     hints
+}
+
+/// The sugar of a text that names exactly one; "fructose-glucose syrup" names two.
+fn only_sugar(text: &str) -> Option<SugarProfile> {
+    let tokens = tokens(text);
+    let present = present_words(&tokens);
+    let names = |names: &[&str]| {
+        present.iter().any(|(at, sense)| {
+            *sense == Sense::Contains && names.iter().any(|name| are_words(&tokens, *at, &[name]))
+        })
+    };
+    let mut named = SUGARS.iter().filter(|(_, words)| names(words));
+    let (profile, _) = named.next()?;
+    named.next().is_none().then_some(*profile)
 }
 
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -198,7 +280,11 @@ fn read_word(hints: &mut Hints, tokens: &[Token], at: usize, text: Text) -> usiz
     let (kinds, length) = kinds_at(tokens, at);
     if text != Text::Statement || !is_flavouring(tokens, at + length) {
         let words = words_at(tokens, at, length);
-        for kind in kinds {
+        // In a name, "sweetener" says what it is for; sugar syrup is called so, too.
+        let says_nothing = |kind: &HintKind| {
+            text == Text::Name && *kind == HintKind::Sweetener(NamedSweetener::NotNamed)
+        };
+        for kind in kinds.iter().filter(|kind| !says_nothing(kind)) {
             hints.add(*kind, &words);
         }
     }
@@ -330,22 +416,22 @@ mod tests {
             "Drops",
             "Water, sweeteners: sucralose, E 950, E 960a; maltitol syrup, E 968.",
         );
-        let kinds: Vec<SweetenerKind> = found.sweetener_kinds().into_iter().collect();
+        let kinds: Vec<NamedSweetener> = found.sweetener_kinds().into_iter().collect();
         assert_eq!(
             kinds,
             [
-                SweetenerKind::AcesulfameK,
-                SweetenerKind::Sucralose,
-                SweetenerKind::SteviolGlycosides
+                NamedSweetener::AcesulfameK,
+                NamedSweetener::Sucralose,
+                NamedSweetener::SteviolGlycosides
             ]
         );
-        let kinds: Vec<PolyolKind> = found.polyol_kinds().into_iter().collect();
-        assert_eq!(kinds, [PolyolKind::Maltitol, PolyolKind::Erythritol]);
+        let kinds: Vec<NamedPolyol> = found.polyol_kinds().into_iter().collect();
+        assert_eq!(kinds, [NamedPolyol::Maltitol, NamedPolyol::Erythritol]);
         assert_eq!(found.polyols[1].1, "E 968");
         let found = hints("Sugar-free vanilla syrup", "");
         assert_eq!(
             found.sweeteners,
-            [(SweetenerKind::NotNamed, "sugar free".to_owned())]
+            [(NamedSweetener::NotNamed, "sugar free".to_owned())]
         );
         assert_eq!(hints("Sugar", "Sugar, no sweeteners").sweeteners, []);
         let found = hints("Syrup", "Sweeteners: maltitol, isomalt.");
@@ -356,7 +442,7 @@ mod tests {
     #[test]
     fn every_word_of_a_polyol_or_sweetener_is_a_hint_of_one() {
         for term in TERMS {
-            let found = hints(&term.words.join(" "), "");
+            let found = hints("", &term.words.join(" "));
             if term.kinds.contains(&StatementKind::Polyol) {
                 assert!(!found.polyols.is_empty(), "{:?}", term.words);
             } else if term.kinds.contains(&StatementKind::Sweetener) {
@@ -382,7 +468,7 @@ mod tests {
     fn every_hint_is_found_by_its_own_words() {
         for (words, kinds) in HINT_TERMS {
             let text = words.join(" ");
-            let found = hints(&text, "");
+            let found = hints("", &text);
             let all = [&found.caffeine, &found.tea, &found.acid];
             let named: usize = all.iter().map(|list| list.len()).sum::<usize>()
                 + found.polyols.len()

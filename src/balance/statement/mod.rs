@@ -10,7 +10,7 @@ mod hints;
 mod read;
 mod words;
 
-pub use hints::{HintKind, Hints, PolyolKind, SweetenerKind, hints_of};
+pub use hints::{HintKind, Hints, NamedPolyol, NamedSweetener, hints_of};
 
 use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved};
 
@@ -272,12 +272,12 @@ mod tests {
         let state = |grams| crate::book::Figure::new(grams, crate::book::Evidence::Label);
         syrup
             .composition
-            .figures
+            .printed
             .insert(Nutrient::Polyols, state(10.0));
         assert_eq!(polyol(&syrup), None);
         syrup
             .composition
-            .figures
+            .printed
             .insert(Nutrient::Polyols, state(10.1));
         assert_eq!(polyol(&syrup), Some(Concern::Mention));
     }

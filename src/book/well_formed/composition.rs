@@ -9,7 +9,10 @@ use crate::quantity::show_compact;
 pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     let composition = &item.composition;
     let place = || Place::Ingredient(item.id.clone(), "composition");
-    for (nutrient, figure) in &composition.figures {
+    for nutrient in composition.printed.keys() {
+        let Some(figure) = composition.get(*nutrient) else {
+            continue;
+        };
         let (range, expected) = match nutrient {
             Nutrient::Energy => ((0.0, 4000.0), "0 to 4000 kJ"),
             Nutrient::Caffeine => ((0.0, 100_000.0), "0 to 100 000 mg"),
@@ -17,7 +20,7 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
             _ => ((0.0, 200.0), "0 to 200 g"),
         };
         list.in_range(place(), nutrient.word(), figure.value, range, expected);
-        list.uncertainty(place(), *figure, range.1);
+        list.uncertainty(place(), figure, range.1);
     }
     parts_within_wholes(item, list);
     sum_within_basis(item, list);

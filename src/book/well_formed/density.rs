@@ -5,7 +5,9 @@
 //! it still finds a density in kg/m³ of another syrup, a °Brix typed as a density, and a mass typed as a volume.
 
 use super::checklist::Checklist;
-use crate::book::{Basis, CarbohydrateKind, Figure, FindingKind, Ingredient, Nutrient, Place};
+use crate::book::{
+    Basis, CarbohydrateKind, Figure, FindingKind, Form, Ingredient, Nutrient, Place,
+};
 
 // g/ml at 20 °C; the dry ones from ρ = b0 + b1·t of the source.
 const WATER: f64 = 0.9982;
@@ -30,7 +32,9 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     if item.house_made.is_some() {
         return;
     }
-    if let Some(density) = item.density.filter(|_| item.form.rest_is_water())
+    // A foam is as light as its air makes it.
+    let is_solution = item.form.rest_is_water() && item.form != Form::Foam;
+    if let Some(density) = item.density.filter(|_| is_solution)
         && let Some(reckoned) = solution_density(item, density)
     {
         let (low, high) = (reckoned * (1.0 - TOLERANCE), reckoned * (1.0 + TOLERANCE));

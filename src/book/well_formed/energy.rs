@@ -164,7 +164,7 @@ mod tests {
             .iter()
             .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Label)));
         Composition {
-            figures: figures.collect(),
+            printed: figures.collect(),
             ..Composition::default()
         }
     }

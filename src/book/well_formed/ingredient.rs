@@ -2,15 +2,20 @@
 
 use super::checklist::Checklist;
 use super::{claims, composition, density, energy};
-use crate::book::{Book, Ingredient, Place};
+use crate::book::{Book, Form, Ingredient, Place};
 
 pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     let place = |field| Place::Ingredient(item.id.clone(), field);
     list.name(place("name"), &item.name);
     list.name(place("brand"), &item.brand);
     composition::check(item, list);
+    let (lightest, of_density) = if item.form == Form::Foam {
+        (0.05, "0.05 to 2 g/ml")
+    } else {
+        (0.5, "0.5 to 2 g/ml")
+    };
     for (field, figure, expected, range) in [
-        ("density", item.density, "0.5 to 2 g/ml", (0.5, 2.0)),
+        ("density", item.density, of_density, (lightest, 2.0)),
         (
             "bulk density",
             item.bulk_density,
@@ -70,25 +75,41 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         list.in_range(at(), what, price.grams, (1e-3, 1e7), "more than 0 g");
         list.date(at(), price.date.as_deref());
     }
-    if let Some(made) = &item.house_made {
-        list.dangling(place("house_made"), "recipe", &book.recipes, &made.recipe);
-        list.in_range(
-            place("house_made"),
-            "the yield",
-            made.yield_grams.value,
-            (1e-3, 1e6),
-            "more than 0 g",
-        );
-        list.uncertainty(place("house_made"), made.yield_grams, 1e6);
-        list.in_range(
-            place("house_made"),
-            "waste",
-            made.waste_percent,
-            (0.0, 99.0),
-            "0 to 99 %",
-        );
-    }
+    check_batch(book, item, list);
     density::check(item, list);
     energy::check(item, list);
     claims::check(book, item, list);
+}
+
+fn check_batch(book: &Book, item: &Ingredient, list: &mut Checklist) {
+    let Some(made) = &item.house_made else {
+        return;
+    };
+    let place = || Place::Ingredient(item.id.clone(), "house_made");
+    list.dangling(place(), "recipe", &book.recipes, &made.recipe);
+    list.in_range(
+        place(),
+        "the yield",
+        made.yield_grams.value,
+        (1e-3, 1e6),
+        "more than 0 g",
+    );
+    list.uncertainty(place(), made.yield_grams, 1e6);
+    if let Some(extraction) = made.extraction {
+        list.in_range(
+            place(),
+            "what steeped leaf gives",
+            100.0 * extraction.value,
+            (0.0, 100.0),
+            "0 to 100 %",
+        );
+        list.uncertainty(place(), extraction, 1.0);
+    }
+    list.in_range(
+        place(),
+        "waste",
+        made.waste_percent,
+        (0.0, 99.0),
+        "0 to 99 %",
+    );
 }

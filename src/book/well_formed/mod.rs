@@ -22,7 +22,7 @@ pub(super) use recipe::LARGEST_AMOUNT;
 
 use checklist::Checklist;
 
-use super::{Book, Finding, Place};
+use super::{Book, Finding, Instruments, Place};
 use crate::quantity::{excerpt, show_compact};
 
 /// Longest name that is repeated in a finding, in characters.
@@ -109,6 +109,7 @@ fn settings(book: &Book, list: &mut Checklist) {
             "0 to 200 %",
         );
     }
+    instruments(book, list);
     steps(book, list);
 }
 
@@ -150,6 +151,29 @@ fn windows(book: &Book, list: &mut Checklist) {
             (0.0, 100.0),
             "0 to 100 %",
         );
+    }
+}
+
+/// How well the shop measures.
+fn instruments(book: &Book, list: &mut Checklist) {
+    let Instruments {
+        scale_grams,
+        thermometer_kelvin,
+        jug_percent,
+    } = book.settings.instruments;
+    for (what, stated, most, expected) in [
+        ("the step of the scale", scale_grams, 100.0, "0 to 100 g"),
+        (
+            "what a thermometer may be off",
+            thermometer_kelvin,
+            20.0,
+            "0 to 20 K",
+        ),
+        ("what a mark may be off", jug_percent, 50.0, "0 to 50 %"),
+    ] {
+        if let Some(found) = stated {
+            list.in_range(Place::Settings, what, found, (0.0, most), expected);
+        }
     }
 }
 

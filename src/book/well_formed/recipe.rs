@@ -5,8 +5,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::checklist::Checklist;
 use super::counter::{PRICES, PRICES_IN_WORDS};
 use crate::book::{
-    Amount, Book, Change, Entry, FindingKind, Line, LineId, Place, Recipe, Version, VersionId,
-    resolve,
+    Amount, Book, Change, Entry, FindingKind, Form, Line, LineId, Place, Recipe, Stage, Version,
+    VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -297,6 +297,10 @@ fn line(book: &Book, item: &Recipe, version: Option<&Version>, found: &Line, lis
     };
     list.dangling(place(), "ingredient", &book.ingredients, &found.ingredient);
     amount(book, place(), &found.amount, list);
+    let item = book.ingredient(&found.ingredient);
+    if found.stage == Stage::Steeped && item.is_some_and(|item| item.form != Form::Leaf) {
+        list.warning(place(), FindingKind::NotALeaf);
+    }
     if let Some(celsius) = found.temperature {
         list.in_range(
             place(),

@@ -3,7 +3,7 @@
 use super::{Checker, file};
 use crate::book::{
     AllergenStatement, Basis, Composition, Diet, EarlierPrice, FlavourStrength, HighPotencyAmount,
-    HouseMade, Ingredient, Nutrient, Price, SugarProfile,
+    HouseMade, Ingredient, LabelUnits, Nutrient, Price, SugarProfile,
 };
 
 pub(super) fn ingredient(checker: &mut Checker<'_>, found: file::Ingredient) -> Ingredient {
@@ -73,6 +73,10 @@ fn house_made(checker: &mut Checker<'_>, found: &file::HouseMade) -> HouseMade {
     HouseMade {
         recipe: checker.id("recipe", &found.recipe),
         yield_grams: checker.figure("yield_grams", &found.yield_grams),
+        extraction: found
+            .extraction
+            .as_ref()
+            .map(|figure| checker.figure("extraction", figure)),
         shelf_life_hours: checker.optional_number("shelf_life_hours", found.shelf_life_hours),
         waste_percent: checker.number("waste_percent", found.waste_percent),
     }
@@ -105,9 +109,14 @@ fn composition(checker: &mut Checker<'_>, found: file::Composition) -> Compositi
             .map(|basis| amount_of_basis(checker, &basis))
             .unwrap_or_default(),
         carbohydrate_kind: found.carbohydrate_kind.map(Into::into).unwrap_or_default(),
-        figures: stated
+        printed: stated
             .map(|(nutrient, field, figure)| (nutrient, checker.figure(field, &figure)))
             .collect(),
+        units: LabelUnits {
+            energy: found.energy_in.map(Into::into).unwrap_or_default(),
+            salt: found.salt_as.map(Into::into).unwrap_or_default(),
+        },
+        polyol: found.polyol.map(Into::into),
         sugar_profile: found.sugar_profile.map(|profile| {
             checker.within("sugar_profile", |checker| sugar_profile(checker, &profile))
         }),
@@ -133,7 +142,9 @@ fn composition(checker: &mut Checker<'_>, found: file::Composition) -> Compositi
             |_| "",
             |checker, amount| HighPotencyAmount {
                 sweetener: amount.sweetener.into(),
-                milligrams: checker.figure("milligrams", &amount.milligrams),
+                milligrams: amount
+                    .milligrams
+                    .map(|figure| checker.figure("milligrams", &figure)),
             },
         ),
     }

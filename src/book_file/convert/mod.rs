@@ -9,8 +9,8 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Item, LineId, MOST_LINES, MeasureId, NamedLevel,
-    RecipeId, Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IngredientId, Instruments, Item, LineId, MOST_LINES, MeasureId,
+    NamedLevel, RecipeId, Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.
@@ -282,6 +282,12 @@ fn settings(checker: &mut Checker<'_>, found: file::Settings) -> Settings {
         iced_window: window(checker, "iced_window", found.iced_window).unwrap_or(usual.iced_window),
         ice_melt_rate: checker.optional_number("ice_melt_rate", found.ice_melt_rate),
         sales_tax_percent: checker.optional_number("sales_tax_percent", found.sales_tax_percent),
+        instruments: checker.within("instruments", |checker| Instruments {
+            scale_grams: checker.optional_number("scale_grams", found.instruments.scale_grams),
+            thermometer_kelvin: checker
+                .optional_number("thermometer_kelvin", found.instruments.thermometer_kelvin),
+            jug_percent: checker.optional_number("jug_percent", found.instruments.jug_percent),
+        }),
         steps: checker.items("steps", found.steps, |_| "", step_setting),
         yardsticks: found.yardsticks.into_iter().map(Into::into).collect(),
         sugar_levels: checker.items("sugar_levels", found.sugar_levels, |_| "", named_level),

@@ -3,7 +3,10 @@
 use serde::Deserialize;
 use serde::de::{Deserializer, Error as _, SeqAccess, Visitor};
 
-use super::{Allergen, CarbohydrateKind, Evidence, Form, HighPotencySweetener, Role};
+use super::{
+    Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
+    SaltUnit,
+};
 
 /// `(8.0, Label)`, or with its standard uncertainty `(8.0, Measured, 0.2)`.
 pub(crate) struct Figure {
@@ -88,7 +91,7 @@ pub(crate) struct FlavourStrength {
 #[serde(deny_unknown_fields)]
 pub(crate) struct HighPotencyAmount {
     pub(crate) sweetener: HighPotencySweetener,
-    pub(crate) milligrams: Figure,
+    pub(crate) milligrams: Option<Figure>,
 }
 
 #[derive(Default, Deserialize)]
@@ -96,6 +99,9 @@ pub(crate) struct HighPotencyAmount {
 pub(crate) struct Composition {
     pub(crate) basis: Option<Basis>,
     pub(crate) carbohydrate_kind: Option<CarbohydrateKind>,
+    pub(crate) energy_in: Option<EnergyUnit>,
+    pub(crate) salt_as: Option<SaltUnit>,
+    pub(crate) polyol: Option<PolyolKind>,
     pub(crate) energy: Option<Figure>,
     pub(crate) water: Option<Figure>,
     pub(crate) fat: Option<Figure>,
@@ -157,6 +163,7 @@ pub(crate) struct EarlierPrice {
 pub(crate) struct HouseMade {
     pub(crate) recipe: String,
     pub(crate) yield_grams: Figure,
+    pub(crate) extraction: Option<Figure>,
     pub(crate) shelf_life_hours: Option<f64>,
     pub(crate) waste_percent: f64,
 }

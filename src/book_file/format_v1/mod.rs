@@ -12,8 +12,9 @@ pub(crate) use ingredient::{
 };
 pub(crate) use recipe::{Amount, Approval, Carried, Change, Entry, Recipe, Resolved, Version};
 pub(crate) use words::{
-    Allergen, CarbohydrateKind, ClosureKind, Evidence, Filling, Form, HighPotencySweetener,
-    MeasureKind, Role, Stage, State, VesselKind, Yardstick,
+    Allergen, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
+    HighPotencySweetener, MeasureKind, PolyolKind, Role, SaltUnit, Stage, State, VesselKind,
+    Yardstick,
 };
 
 use serde::Deserialize;
@@ -54,10 +55,19 @@ pub(crate) struct Settings {
     pub(crate) ice_bulk_density: Option<f64>,
     pub(crate) ice_melt_rate: Option<f64>,
     pub(crate) sales_tax_percent: Option<f64>,
+    pub(crate) instruments: Instruments,
     pub(crate) steps: Vec<StepSetting>,
     pub(crate) yardsticks: Vec<Yardstick>,
     pub(crate) sugar_levels: Vec<NamedLevel>,
     pub(crate) ice_levels: Vec<NamedLevel>,
+}
+
+#[derive(Default, Deserialize)]
+#[serde(deny_unknown_fields, default)]
+pub(crate) struct Instruments {
+    pub(crate) scale_grams: Option<f64>,
+    pub(crate) thermometer_kelvin: Option<f64>,
+    pub(crate) jug_percent: Option<f64>,
 }
 
 #[derive(Deserialize)]

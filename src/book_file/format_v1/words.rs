@@ -30,8 +30,11 @@ macro_rules! words {
 
 words! {
     Evidence { Label, SpecSheet, Measured, Published, Assumed }
-    Form { Liquid, Syrup, Powder, Crystals, Paste, Leaf, Ice, Pieces }
+    Form { Liquid, Syrup, Powder, Crystals, Paste, Leaf, Ice, Pieces, Foam }
     CarbohydrateKind { WithoutFibre, WithFibre }
+    EnergyUnit { Kilojoules, Kilocalories }
+    SaltUnit { Salt, SodiumMilligrams }
+    PolyolKind { Erythritol, Xylitol, Sorbitol, Mannitol, Maltitol, Lactitol, Isomalt }
     HighPotencySweetener { Sucralose, Aspartame, AcesulfameK, RebaudiosideA, Stevioside, Saccharin }
     Allergen {
         Gluten, Crustaceans, Eggs, Fish, Peanuts, Soybeans, Milk, Nuts, Celery, Mustard, Sesame, Sulphites, Lupin,
@@ -42,7 +45,7 @@ words! {
     VesselKind { Cup, Shaker, Jug }
     ClosureKind { Open, Lid, Film }
     Role { Base, Flavour, Creamer, Sweetener, Tea, Water, Ice, Topping, Garnish }
-    Stage { Mixed, Topping, OnTop }
+    Stage { Mixed, Topping, OnTop, Steeped }
     State { Draft, OnTrial, Approved, Retired }
     Yardstick { SingaporeGrade, UkFrontOfPack, WhoFreeSugars, UkFreeSugars }
 }

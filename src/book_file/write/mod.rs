@@ -10,9 +10,10 @@ use layout::{Layout, quoted};
 use super::{FORMAT, format_v1 as file};
 use crate::book::{
     AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
-    CoolingRun, Diet, EarlierPrice, Filling, FlavourStrength, HighPotencyAmount, HouseMade,
-    Ingredient, Measure, NamedLevel, Nominal, Nutrient, Price, Reading, Serviceware,
-    ServicewareKind, Settings, Shape, StepSetting, SugarProfile, TemperatureWindow, Vessel,
+    CoolingRun, Diet, EarlierPrice, EnergyUnit, Filling, FlavourStrength, HighPotencyAmount,
+    HouseMade, Ingredient, Instruments, LabelUnits, Measure, NamedLevel, Nominal, Nutrient, Price,
+    Reading, SaltUnit, Serviceware, ServicewareKind, Settings, Shape, StepSetting, SugarProfile,
+    TemperatureWindow, Vessel,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
@@ -65,6 +66,7 @@ fn settings(layout: &mut Layout, settings: &Settings) {
         ice_bulk_density,
         ice_melt_rate,
         sales_tax_percent,
+        instruments: measured_with,
         steps,
         yardsticks,
         sugar_levels,
@@ -83,12 +85,32 @@ fn settings(layout: &mut Layout, settings: &Settings) {
     layout.number("ice_bulk_density", *ice_bulk_density);
     layout.optional_number("ice_melt_rate", *ice_melt_rate);
     layout.optional_number("sales_tax_percent", *sales_tax_percent);
+    instruments(layout, *measured_with);
     layout.list("steps", steps, step_setting);
     layout.list("yardsticks", yardsticks, |layout, yardstick| {
         layout.item(file::Yardstick::word(*yardstick));
     });
     layout.list("sugar_levels", sugar_levels, named_level);
     layout.list("ice_levels", ice_levels, named_level);
+}
+
+fn instruments(layout: &mut Layout, instruments: Instruments) {
+    let Instruments {
+        scale_grams,
+        thermometer_kelvin,
+        jug_percent,
+    } = instruments;
+    if instruments != Instruments::default() {
+        let fields = [
+            ("scale_grams", layout.optional_figures(scale_grams)),
+            (
+                "thermometer_kelvin",
+                layout.optional_figures(thermometer_kelvin),
+            ),
+            ("jug_percent", layout.optional_figures(jug_percent)),
+        ];
+        layout.field("instruments", &Layout::inline(&fields));
+    }
 }
 
 fn window(layout: &mut Layout, name: &str, window: TemperatureWindow) {
@@ -250,12 +272,14 @@ fn house_made(layout: &mut Layout, made: &HouseMade) {
     let HouseMade {
         recipe,
         yield_grams,
+        extraction,
         shelf_life_hours,
         waste_percent,
     } = made;
     layout.group("house_made: ", |layout| {
         layout.text("recipe", recipe.as_str());
         layout.optional_figure("yield_grams", Some(*yield_grams));
+        layout.optional_figure("extraction", *extraction);
         layout.optional_number("shelf_life_hours", *shelf_life_hours);
         layout.number("waste_percent", *waste_percent);
     });
@@ -265,7 +289,9 @@ fn composition(layout: &mut Layout, composition: &Composition) {
     let Composition {
         basis,
         carbohydrate_kind,
-        figures,
+        printed,
+        units: LabelUnits { energy, salt },
+        polyol,
         sugar_profile: divides,
         free_sugar_fraction,
         flavours,
@@ -285,8 +311,17 @@ fn composition(layout: &mut Layout, composition: &Composition) {
             file::CarbohydrateKind::word(*carbohydrate_kind),
         );
     }
-    for (nutrient, figure) in figures {
+    if *energy != EnergyUnit::default() {
+        layout.field("energy_in", file::EnergyUnit::word(*energy));
+    }
+    if *salt != SaltUnit::default() {
+        layout.field("salt_as", file::SaltUnit::word(*salt));
+    }
+    for (nutrient, figure) in printed {
         layout.optional_figure(nutrient_field(*nutrient), Some(*figure));
+    }
+    if let Some(polyol) = polyol {
+        layout.field("polyol", file::PolyolKind::word(*polyol));
     }
     if let Some(divides) = divides {
         let value = sugar_profile(layout, divides);
@@ -313,10 +348,10 @@ fn composition(layout: &mut Layout, composition: &Composition) {
              milligrams,
          }| {
             let word = file::HighPotencySweetener::word(*sweetener).to_owned();
-            let amount = layout.figure(*milligrams);
+            let amount = milligrams.map(|figure| layout.figure(figure));
             layout.item(&Layout::inline(&[
                 ("sweetener", Some(word)),
-                ("milligrams", Some(amount)),
+                ("milligrams", amount),
             ]));
         },
     );

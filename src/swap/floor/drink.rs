@@ -6,7 +6,7 @@
 //! `Σ vᵢ ≤ max(0, Σ vᵢ) ≤ Σ vᵢ + Σ max(0, −vᵢ)`.
 
 use crate::balance::published::food_components::FoodComponent;
-use crate::balance::published::{energy, freezing, sugar_solution, water};
+use crate::balance::published::{sugar_solution, water};
 use crate::balance::{Component, Mix, Prepared, PreparedLine};
 use crate::book::Stage;
 
@@ -30,7 +30,7 @@ pub(super) enum Over {
 impl Over {
     fn takes(self, stage: Stage) -> bool {
         match self {
-            Self::Mixed => stage == Stage::Mixed,
+            Self::Mixed => matches!(stage, Stage::Mixed | Stage::Steeped),
             Self::InCup => stage != Stage::OnTop,
             Self::Toppings => stage == Stage::Topping,
             Self::OnTop => stage == Stage::OnTop,
@@ -61,19 +61,25 @@ impl Lines {
         filling: Option<usize>,
     ) -> Self {
         let part = |(at, line): (usize, &PreparedLine)| {
+            // Loose ice melts into the drink wherever it lies.
+            let stage = if line.is_ice {
+                Stage::Mixed
+            } else {
+                line.stage
+            };
             if let Some(place) = dimensions.iter().position(|(line, _)| *line == at) {
                 return (
                     Part::Place(place),
-                    line.stage,
+                    stage,
                     line.per_unit.times(dimensions[place].1),
                 );
             }
             if filling == Some(at) {
-                return (Part::Place(dimensions.len()), line.stage, line.per_unit);
+                return (Part::Place(dimensions.len()), stage, line.per_unit);
             }
             // A second amount that fills takes nothing.
             let count = if line.fill.is_some() { 0.0 } else { line.count };
-            (Part::Fixed, line.stage, line.per_unit.times(count))
+            (Part::Fixed, stage, line.per_unit.times(count))
         };
         Self {
             parts: prepared.lines.iter().enumerate().map(part).collect(),
@@ -162,49 +168,6 @@ impl Lines {
     /// Grams that the kinks can add at most; see the head of this file.
     pub(super) fn slack(&self, over: Over) -> Form {
         self.form(over, slack_of)
-    }
-
-    /// Particles that are dissolved, mol: the salt twice for its ions; sugars of unknown kind as sucrose. Where one line names
-    /// more than it has (a label's rounding), the others make up for it or not: at least with that sign, at most without.
-    pub(super) fn particles(&self, over: Over, most: bool) -> Form {
-        use freezing::Solute;
-        let per_gram = |solute: Solute| solute.particles() / solute.molar_mass_g_per_mol();
-        let named = [
-            (Component::Sucrose, Solute::Sucrose),
-            (Component::Glucose, Solute::Glucose),
-            (Component::Fructose, Solute::Fructose),
-            (Component::Lactose, Solute::Lactose),
-            (Component::Maltose, Solute::Maltose),
-        ];
-        let others = [
-            (Component::Polyols, Solute::Sorbitol),
-            (Component::Acid, Solute::CitricAcid),
-            (Component::Salt, Solute::Salt),
-        ];
-        self.form(over, |mix| {
-            let of = |list: &[(Component, Solute)]| -> f64 {
-                list.iter()
-                    .map(|(component, solute)| mix.get(*component) * per_gram(*solute))
-                    .sum()
-            };
-            let named_grams: f64 = named.iter().map(|(component, _)| mix.get(*component)).sum();
-            let unnamed = mix.get(Component::Sugars) - named_grams;
-            let unnamed = if most { unnamed.max(0.0) } else { unnamed };
-            of(&named) + of(&others) + unnamed * per_gram(Solute::Sucrose)
-        })
-    }
-
-    /// Energy by the factors of the law, kJ; the same sum as that of the engine.
-    pub(super) fn energy(&self) -> Form {
-        self.form(Over::Whole, |mix| {
-            let polyols = mix.get(Component::Polyols);
-            (mix.get(Component::Carbohydrate) - polyols) * energy::CARBOHYDRATE.kj_per_g
-                + polyols * energy::POLYOLS.kj_per_g
-                + mix.get(Component::Protein) * energy::PROTEIN.kj_per_g
-                + mix.get(Component::Fat) * energy::FAT.kj_per_g
-                + mix.get(Component::Fibre) * energy::FIBRE.kj_per_g
-                + mix.get(Component::Acid) * energy::ORGANIC_ACID.kj_per_g
-        })
     }
 }
 

@@ -14,7 +14,8 @@
 //! **Amount that fills.** See [`super::filling`].
 
 use crate::balance::published::sugar_solution;
-use crate::balance::{Component, Fill, Prepared};
+use crate::balance::{Component, Fill, Prepared, PreparedLine};
+use crate::book::Stage;
 use crate::optimiser::Range;
 
 use super::drink::{Lines, Over, sugar};
@@ -155,6 +156,15 @@ impl Enclosure {
             return None;
         }
         if !lines.component(Over::Toppings, Component::Ice).is_zero() {
+            return None;
+        }
+        // Ice that meets the drink after the shaker is no part of the first mixing, and what is frozen in a purée is no bed.
+        let fresh_ice = |line: &PreparedLine| line.is_ice && line.stage != Stage::Mixed;
+        let frozen = |line: &PreparedLine| {
+            !line.is_ice && line.per_unit.get(Component::Ice) > 0.0 && filling.is_some()
+        };
+        let mut all = prepared.lines.iter();
+        if all.any(|line| frozen(line) || (setup.shaker.is_some() && fresh_ice(line))) {
             return None;
         }
         let melting =

@@ -10,6 +10,7 @@
 
 use crate::balance::published::freezing::LOWEST_FREEZING_POINT_CELSIUS;
 use crate::balance::{Component, Fill, Prepared, PreparedLine};
+use crate::book::Stage;
 
 use super::drink::{Lines, Over, sugar};
 use super::enclosure::{
@@ -88,7 +89,8 @@ impl Tops {
                 .volume
                 .plus(&water, specific_volume(0.0))
                 .plus(&sugars, f64::midpoint(tangent, chord))
-                .plus(&lines.volume_of_foods(*over, 20.0), 1.0);
+                .plus(&lines.volume_of_foods(*over, 20.0), 1.0)
+                .plus(&lines.component(*over, Component::Air), 1.0);
             sum.off = sum
                 .off
                 .plus(&sugars, (chord - tangent).abs() / 2.0)
@@ -132,9 +134,9 @@ pub(super) fn filling_line(prepared: &Prepared) -> Option<&PreparedLine> {
     prepared.lines.iter().find(|line| line.fill.is_some())
 }
 
-/// No amount of the line is ever greater.
+/// No amount of the line is ever greater, for what weighs less than 1.8 g/ml; [`Filling::new`] sees to it that it does.
 pub(super) fn most_of(line: &PreparedLine, prepared: &Prepared) -> f64 {
-    target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.3
+    target_of(line.fill, prepared).max(1.0) / line.grams_per_unit.max(1e-9) * 1.9
 }
 
 /// The reference with about as much of what fills as there will be: what is nearer has narrower enclosures.
@@ -154,7 +156,8 @@ pub(super) fn with_fill(reference: &[f64], prepared: &Prepared, lines: &Lines) -
 }
 
 impl Filling {
-    /// `None` for ice that fills to a mark, and for something that fills and hardly takes room.
+    /// `None` for ice that fills to a mark, for something that fills and hardly takes room, and for what sits in the cup or floats
+    /// on top and fills to a volume.
     pub(super) fn new(
         enclosure: &Enclosure,
         prepared: &Prepared,
@@ -165,7 +168,7 @@ impl Filling {
         let rim = line.fill == Some(Fill::Rim);
         let is_ice = line.per_unit.get(Component::Ice) > 0.0;
         // Ice that is heaped up to a mark reaches it as a bed or as a level, whichever comes first.
-        if !rim && is_ice {
+        if !rim && (is_ice || matches!(line.stage, Stage::Topping | Stage::OnTop)) {
             return None;
         }
         let tops = if rim {
@@ -199,7 +202,6 @@ impl Filling {
                 .plus(ice, ICE_ML_PER_G)
                 .plus(&tops.volume, 1.0);
             let per_unit = level.per[lines.dimensions];
-            // A unit of something denser than 1.25 g/ml might exceed the bracket of the engine's own search.
             let light = per_unit > 1e-9 && per_unit * most >= target * 1.02;
             light.then(|| Level {
                 form: solved(&level, lines.dimensions, target),

@@ -11,7 +11,7 @@
 //! where that is below zero, between the lowest freezing point and 0 °C. Its heat widens the interval of the heat balance.
 
 use crate::balance::published::freezing::{
-    CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL, LOWEST_FREEZING_POINT_CELSIUS,
+    LOWEST_FREEZING_POINT_CELSIUS, freezing_point_of_particles,
 };
 use crate::balance::published::water;
 use crate::balance::{Component, Wall};
@@ -39,8 +39,8 @@ pub(super) struct Melting {
     water: Form,
     /// Water of the solution alone, g.
     mixed_water: Form,
-    particles_most: Form,
-    particles_least: Form,
+    /// Dissolved particles, mmol.
+    particles: Form,
     /// Heat capacity of all that takes part, its ice melted, kJ/K.
     capacity_most: Form,
     capacity_least: Form,
@@ -63,7 +63,7 @@ impl Melting {
             (Over::InCup, cup)
         };
         let water = lines.component(over, Component::Water);
-        let (most, least) = (lines.particles(over, true), lines.particles(over, false));
+        let particles = lines.component(over, Component::Particles);
         let at = |celsius: f64| {
             let fusion = (water::enthalpy_kj_per_kg(celsius)
                 - water::ice_enthalpy_kj_per_kg(celsius))
@@ -75,7 +75,7 @@ impl Melting {
         };
         let ice = lines.component(over, Component::Ice).at(reference);
         let liquid = water.at(reference) + at(-0.5).0.at(reference).clamp(0.0, ice.max(0.0));
-        let reference = freezing(most.at(reference), liquid);
+        let reference = freezing_point_of_particles(particles.at(reference), liquid);
         let (melted, heat_of_fusion) = at(reference);
         let capacity = |greatest: bool| {
             let heat = lines.heat_capacity(over, greatest);
@@ -87,8 +87,7 @@ impl Melting {
             heat_of_fusion,
             water,
             mixed_water: lines.component(Over::Mixed, Component::Water),
-            particles_most: most,
-            particles_least: least,
+            particles,
             capacity_most: capacity(true),
             capacity_least: capacity(false),
             strained,
@@ -113,11 +112,11 @@ impl Melting {
             water.plus(ice, 1.0).range(bounds).low.min(with_melted)
         };
         let freezing = Interval::new(
-            freezing(
-                self.particles_most.range(bounds).high,
+            freezing_point_of_particles(
+                self.particles.range(bounds).high,
                 water_at_least(&self.water),
             ),
-            freezing(self.particles_least.range(bounds).low, with_all.high),
+            freezing_point_of_particles(self.particles.range(bounds).low, with_all.high),
         );
         let away = Interval::new(
             freezing.low - self.reference,
@@ -172,14 +171,6 @@ pub(super) struct Melted {
     pub(super) freezing: Interval,
 }
 
-fn freezing(particles: f64, water: f64) -> f64 {
-    if water <= 0.0 {
-        return LOWEST_FREEZING_POINT_CELSIUS;
-    }
-    let depression = CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL * particles.max(0.0) / water * 1000.0;
-    (-depression).max(LOWEST_FREEZING_POINT_CELSIUS)
-}
-
 /// `H − E(τ) + C·(T − τ)` with all ice melted, kJ: positive exactly where the common temperature is above `τ`, because the
 /// enthalpy of everything rises with temperature.
 pub(super) fn excess(lines: &Lines, over: Over, wall: Wall, celsius: f64) -> Form {
@@ -218,7 +209,7 @@ impl Shaking {
             capacity_most: capacity(true),
             capacity_least: capacity(false),
             water: lines.component(Over::Mixed, Component::Water),
-            particles: lines.particles(Over::Mixed, true),
+            particles: lines.component(Over::Mixed, Component::Particles),
         }
     }
 
@@ -241,7 +232,7 @@ impl Shaking {
         } else if self.frozen.range(bounds).low >= 0.0 {
             // There is heat enough for the ice at 0 °C: no more of it forms, so the drink has at least its own water.
             let water = self.water.range(bounds).low;
-            freezing(self.particles.range(bounds).high, water)
+            freezing_point_of_particles(self.particles.range(bounds).high, water)
         } else {
             LOWEST_FREEZING_POINT_CELSIUS
         };

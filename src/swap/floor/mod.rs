@@ -16,8 +16,8 @@
 //! # Where the floor is weaker, not wrong
 //!
 //! - The temperature of a drink with ice left is its freezing point; its axis is left out there.
-//! - Sweetness with high-potency sweeteners follows a curve: it is monotone in the concentrations, so its range over the box
-//!   counts; with one such sweetener it is a square of the minorant, too.
+//! - Ice that meets a shaken drink in its cup, frozen toppings, and a purée that is frozen beside an amount that fills have no
+//!   enclosure.
 //! - An iced drink has no lower limit of temperature in the floor, and a level in the cup leaves ice and toppings out.
 //! - Where no enclosure holds, only the lines that must have moved count.
 

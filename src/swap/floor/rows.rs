@@ -44,7 +44,7 @@ pub(in crate::swap) struct Term {
 /// A cap that a drink must keep.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(in crate::swap) enum Cap {
-    /// Sugars of the whole drink, g per 100 ml of the mixed drink.
+    /// Sugars of the mixed drink, g per 100 ml of it.
     SugarPer100Ml(f64),
     /// Energy, kJ.
     EnergyKj(f64),
@@ -194,14 +194,13 @@ impl RowMaker<'_> {
                         Component::Lactose,
                         Component::Maltose,
                         Component::OtherSugar,
-                        Component::Polyols,
                     ];
                     let others: f64 = kinds
                         .iter()
                         .zip(relative)
                         .map(|(kind, sweet)| mix.get(*kind) * sweet)
                         .sum();
-                    mix.get(Component::Sucrose) + others
+                    mix.get(Component::Sucrose) + others + mix.get(Component::PolyolSweetness)
                 })
             }
             Of::Temperature | Of::Volume => None,
@@ -343,10 +342,11 @@ impl RowMaker<'_> {
         };
         match cap {
             Cap::SugarPer100Ml(most) => {
-                let row = self.with_volume(whole(Component::Sugars).times(100.0), -most);
+                let sugars = self.lines.component(Over::Mixed, Component::Sugars);
+                let row = self.with_volume(sugars.times(100.0), -most);
                 Some(row.times(1.0 / (0.5 * USUAL_VOLUME)))
             }
-            Cap::EnergyKj(most) => below(self.lines.energy(), most, 40.0),
+            Cap::EnergyKj(most) => below(whole(Component::EnergyKj), most, 40.0),
             Cap::Cost(most) => below(whole(Component::Cost), most, 0.05),
             // The engine's temperature is found to 1e-9 K; a drink below its freezing point is warmer than all melted.
             Cap::Hottest(celsius) if celsius >= 0.0 => {

@@ -124,8 +124,6 @@ pub struct CounterState {
     scrolled: f32,
     /// The item that was to be deleted although it is used.
     refused: Option<ItemId>,
-    /// How the labels at hand are printed.
-    printed: ingredient::Printed,
 }
 
 impl CounterState {
@@ -154,11 +152,10 @@ impl CounterState {
     /// Looks at another kind.
     pub fn look_at(&mut self, kind: Kind) {
         if self.kind != kind {
-            let (shelf, printed) = (std::mem::take(&mut self.shelf), self.printed);
+            let shelf = std::mem::take(&mut self.shelf);
             *self = Self {
                 kind,
                 shelf,
-                printed,
                 ..Self::default()
             };
         }

@@ -6,8 +6,8 @@ use super::sheet::link_ui;
 use super::uses::{Use, refusal};
 use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
 use crate::book::{
-    AllergenStatement, Book, Composition, Diet, Filling, Form, Ingredient, IngredientId, Measure,
-    MeasureId, MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind,
+    Book, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
+    VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
 use crate::quantity::name_as_shown;
@@ -225,25 +225,8 @@ pub(in crate::ui) fn new_ingredient(book: &Book, name: &str) -> Ingredient {
     let last = name.split_whitespace().next_back().unwrap_or_default();
     let said = |form: &Form| form.word().eq_ignore_ascii_case(last);
     Ingredient {
-        id: free_ingredient(book, name),
-        name: name.to_owned(),
-        brand: String::new(),
-        supplier: String::new(),
-        lot: String::new(),
         form: Form::ALL.into_iter().find(said).unwrap_or(Form::Powder),
-        role: Role::Flavour,
-        composition: Composition::default(),
-        density: None,
-        bulk_density: None,
-        temperature: None,
-        statement: String::new(),
-        allergens: None::<AllergenStatement>,
-        diet: Diet::default(),
-        opened_life_hours: None,
-        price: None,
-        earlier_prices: Vec::new(),
-        house_made: None,
-        note: String::new(),
+        ..Ingredient::new(free_ingredient(book, name), name.to_owned())
     }
 }
 

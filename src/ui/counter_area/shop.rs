@@ -4,7 +4,7 @@ use egui::Ui;
 
 use super::sheet::{Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, steps};
-use crate::book::{Settings, TemperatureWindow};
+use crate::book::{Instruments, Settings, TemperatureWindow};
 use crate::edit::Edit;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -53,6 +53,7 @@ pub(super) fn editor_ui(
             money_ui(ui, &mut sheet, settings);
             temperatures_ui(ui, &mut sheet, settings);
             ice_ui(ui, &mut sheet, settings);
+            instruments_ui(ui, &mut sheet, settings);
         }
         if at + 1 == widths.len() {
             steps::steps_ui(ui, counter, &mut sheet, settings);
@@ -219,6 +220,46 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
         });
         quiet_ui(ui, "g a minute in a drink that stands");
     });
+}
+
+/// How well the shop measures, where it knows.
+fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
+    section_ui(ui, "How well you measure");
+    let instruments = before.instruments;
+    let mut row = |words: &str,
+                   names: [&str; 2],
+                   value,
+                   unit: &str,
+                   put: fn(&mut Instruments, Option<f64>)| {
+        sheet.row(ui, words, |sheet, ui| {
+            let spot = Spot::number(names[0], names[1]).width(76.0).hint("assumed");
+            sheet.number(ui, spot, value, |item: &mut Settings, number| {
+                put(&mut item.instruments, number);
+            });
+            quiet_ui(ui, unit);
+        });
+    };
+    row(
+        "the scale shows",
+        ["scale", "Steps of the scale in grams"],
+        instruments.scale_grams,
+        "g steps",
+        |instruments, grams| instruments.scale_grams = grams,
+    );
+    row(
+        "temperatures are",
+        ["thermometer", "How far a temperature may be off"],
+        instruments.thermometer_kelvin,
+        "K off at most",
+        |instruments, kelvin| instruments.thermometer_kelvin = kelvin,
+    );
+    row(
+        "marks are",
+        ["jug", "How far a mark may be off in percent"],
+        instruments.jug_percent,
+        "% off at most",
+        |instruments, percent| instruments.jug_percent = percent,
+    );
 }
 
 /// What is wrong with the settings.

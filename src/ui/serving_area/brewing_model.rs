@@ -151,7 +151,7 @@ pub(super) fn with_figures(ingredient: &Ingredient, plan: &BrewPlan) -> Option<I
             evidence,
             u,
         };
-        ingredient.composition.figures.insert(nutrient, figure);
+        ingredient.composition.state(nutrient, figure);
     }
     (factor > 0.0).then_some(ingredient)
 }

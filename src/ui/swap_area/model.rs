@@ -112,7 +112,7 @@ fn sugars_in_words(ingredient: &Ingredient) -> String {
         Basis::Per100Millilitres => "in 100 ml".to_owned(),
         Basis::PerServing(grams) => format!("in {} g", show_number(grams, 0)),
     };
-    match ingredient.composition.figures.get(&Nutrient::Sugars) {
+    match ingredient.composition.get(Nutrient::Sugars) {
         Some(sugars) => format!("{} g sugars {basis}", show_number(sugars.value, 0)),
         None if matches!(ingredient.role, Role::Water | Role::Ice) => String::new(),
         None => "sugars not stated".to_owned(),

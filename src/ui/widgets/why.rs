@@ -43,6 +43,7 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     }
     ui.add_space(grid::TIGHT);
     doubt_ui(ui, screen, measurand);
+    granted_ui(ui, screen, measurand);
     if let Some(nutrient) = wording::nutrient_behind(measurand) {
         let evidence = wording::evidence_words(screen.book, screen.balance, nutrient);
         if !evidence.is_empty() {
@@ -179,6 +180,30 @@ fn share_row(ui: &mut Ui, name: &str, bar: impl FnOnce(&mut Ui)) {
         );
         bar(ui);
     });
+}
+
+/// What packs do not print and the figure takes for granted.
+fn granted_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
+    let palette = theme::palette(ui.visuals());
+    let assumptions = screen.balance.assumptions.iter();
+    let concerned: Vec<String> = assumptions
+        .filter(|(_, assumption)| assumption.concerns(measurand))
+        .map(|(whose, assumption)| wording::assumption_words(screen.book, whose, assumption))
+        .collect();
+    if concerned.is_empty() {
+        return;
+    }
+    ui.add_space(grid::TIGHT);
+    ui.label(
+        RichText::new("Assumed, because no pack says it").text_style(TypeStyle::Strong.into()),
+    );
+    for words in concerned {
+        ui.label(
+            RichText::new(words)
+                .text_style(TypeStyle::Small.into())
+                .color(palette.text_quiet),
+        );
+    }
 }
 
 fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {

@@ -107,7 +107,7 @@ mod tests {
         let workbench = crate::workbench::Workbench::with_sample();
         let id = crate::book::IngredientId::new("tambrel-chestnut").unwrap();
         let mut item = workbench.book().ingredient(&id).unwrap().as_ref().clone();
-        item.composition.figures = figures
+        item.composition.printed = figures
             .iter()
             .map(|(nutrient, value)| (*nutrient, Figure::new(*value, Evidence::Label)))
             .collect();

@@ -1,38 +1,25 @@
 //! The label as it is printed: per 100 g, per 100 ml or per serving, in kJ or kcal, with salt or sodium.
 
-use egui::{Button, Ui};
+use egui::Ui;
 
 use super::checks::per_100_grams;
 use super::group_ui;
-use crate::book::{Basis, CarbohydrateKind, Evidence, Figure, Ingredient, Nutrient};
-use crate::quantity::{KILOJOULES_PER_KILOCALORIE, parse_in_unit, parse_number, show_number};
-use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, plain, plain_to, word_menu_ui, words_ui};
+use crate::book::{
+    Basis, CarbohydrateKind, EnergyUnit, Evidence, Figure, Ingredient, LabelUnits, Nutrient,
+    SaltUnit,
+};
+use crate::quantity::{parse_in_unit, parse_number, show_number};
+use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, plain, plain_to, words_ui};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::words::quiet_ui;
 
-/// Salt is sodium times this (Regulation (EU) 1169/2011, Annex I, point 11).
-const SALT_PER_SODIUM: f64 = 2.5;
-
-/// How the label in hand is printed; the book keeps kilojoules and salt.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(in crate::ui::counter_area) struct Printed {
-    /// Energy in kilocalories.
-    kilocalories: bool,
-    /// Sodium in milligrams.
-    sodium: bool,
-}
-
-impl Printed {
-    /// The word, the unit, and what the kept figure is multiplied with for the label.
-    fn of(self, nutrient: Nutrient) -> (&'static str, &'static str, f64) {
-        match nutrient {
-            Nutrient::Energy if self.kilocalories => {
-                (nutrient.word(), "kcal", 1.0 / KILOJOULES_PER_KILOCALORIE)
-            }
-            Nutrient::Salt if self.sodium => ("sodium", "mg", 1000.0 / SALT_PER_SODIUM),
-            _ => (nutrient.word(), nutrient.unit(), 1.0),
-        }
+/// The word and the unit that a figure is printed with.
+fn printed_as(units: LabelUnits, nutrient: Nutrient) -> (&'static str, &'static str) {
+    match (nutrient, units.energy, units.salt) {
+        (Nutrient::Energy, EnergyUnit::Kilocalories, _) => (nutrient.word(), "kcal"),
+        (Nutrient::Salt, _, SaltUnit::SodiumMilligrams) => ("sodium", "mg"),
+        _ => (nutrient.word(), nutrient.unit()),
     }
 }
 
@@ -44,18 +31,14 @@ const WORD: f32 = 27.0 * grid::STEP;
 /// Width of its unit, in points.
 const UNIT: f32 = 7.0 * grid::STEP;
 
-pub(super) fn composition_ui(
-    ui: &mut Ui,
-    sheet: &mut Sheet<'_, Ingredient>,
-    printed: &mut Printed,
-) {
+pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     group_ui(ui, "The label as printed");
-    basis_ui(ui, sheet, printed);
+    basis_ui(ui, sheet);
     let before = sheet.item.clone();
     let converts = before.composition.basis != Basis::Per100Grams;
     let factor = per_100_grams(&before).filter(|_| converts);
     for nutrient in Nutrient::ALL {
-        let (word, unit, to_print) = printed.of(nutrient);
+        let (word, unit) = printed_as(before.composition.units, nutrient);
         let name = format!("label: {word}");
         let field = format!("label {}", nutrient.word());
         let asked = Asked {
@@ -63,41 +46,36 @@ pub(super) fn composition_ui(
             name: &name,
             unit,
             unit_width: UNIT,
-            factor: to_print,
+            factor: 1.0,
             first: Evidence::Label,
         };
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, &indented(nutrient, word), WORD);
-            let figure = before.composition.get(nutrient);
+            let figure = before.composition.printed.get(&nutrient).copied();
             sheet.figure(ui, &asked, figure, |item, figure| {
                 match figure {
-                    Some(figure) => item.composition.figures.insert(nutrient, figure),
-                    None => item.composition.figures.remove(&nutrient),
+                    Some(figure) => item.composition.printed.insert(nutrient, figure),
+                    None => item.composition.printed.remove(&nutrient),
                 };
             });
-            if let Some(figure) = converted(figure, nutrient, to_print, factor) {
+            if let Some(figure) = converted(figure, nutrient, factor) {
                 quiet_ui(ui, &format!("{figure} per 100 g"));
             }
         });
         sheet.errors_ui(ui, WORD);
     }
-    copy_ui(ui, "label", || as_table(&before, *printed, factor));
+    copy_ui(ui, "label", || as_table(&before, factor));
 }
 
 /// A figure per 100 g, in digits, where the label is per something else.
-fn converted(
-    figure: Option<Figure>,
-    nutrient: Nutrient,
-    to_print: f64,
-    factor: Option<f64>,
-) -> Option<String> {
+fn converted(figure: Option<Figure>, nutrient: Nutrient, factor: Option<f64>) -> Option<String> {
     let (figure, factor) = figure.zip(factor).filter(|_| nutrient != Nutrient::Brix)?;
-    Some(show_number(figure.value * to_print * factor, 1))
+    Some(show_number(figure.value * factor, 1))
 }
 
 /// The label for a spreadsheet, as it is printed; with the figures per 100 g beside those that are per something else.
-fn as_table(item: &Ingredient, printed: Printed, factor: Option<f64>) -> Table {
+fn as_table(item: &Ingredient, factor: Option<f64>) -> Table {
     let per = match item.composition.basis {
         Basis::Per100Grams => "per 100 g".to_owned(),
         Basis::Per100Millilitres => "per 100 ml".to_owned(),
@@ -107,18 +85,20 @@ fn as_table(item: &Ingredient, printed: Printed, factor: Option<f64>) -> Table {
     let more = factor.map(|_| "per 100 g");
     let mut table = Table::new(heads.into_iter().chain(more));
     for nutrient in Nutrient::ALL {
-        let (word, unit, to_print) = printed.of(nutrient);
-        let figure = item.composition.get(nutrient);
+        let units = item.composition.units;
+        let (word, unit) = printed_as(units, nutrient);
+        let figure = item.composition.printed.get(&nutrient).copied();
         let value = figure.map_or_else(
             || Cell::words("not stated"),
-            |figure| Cell::figure(&plain(figure.value * to_print)),
+            |figure| Cell::figure(&plain(figure.value)),
         );
         let doubt = figure.map(|figure| {
-            let stated = figure.u.map(|u| plain(u * to_print));
-            stated.unwrap_or_else(|| plain_to(figure.standard_uncertainty() * to_print))
+            let usual = item.composition.standard_uncertainty(nutrient);
+            let usual = usual.unwrap_or(0.0) / units.factor(nutrient);
+            figure.u.map_or_else(|| plain_to(usual), plain)
         });
         let evidence = figure.map_or("", |figure| figure.evidence.word());
-        let in_grams = converted(figure, nutrient, to_print, factor);
+        let in_grams = converted(figure, nutrient, factor);
         let in_grams = factor.map(|_| Cell::figure(&in_grams.unwrap_or_default()));
         let cells = [
             Cell::words(word),
@@ -152,7 +132,7 @@ enum BasisKind {
     Serving,
 }
 
-fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printed) {
+fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     let before = sheet.item.composition.clone();
     let kind = match before.basis {
         Basis::Per100Grams => BasisKind::Grams,
@@ -199,18 +179,34 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, printed: &mut Printe
             quiet_ui(ui, "g");
         }
         quiet_ui(ui, "energy in");
-        unit_menu_ui(
+        sheet.choice(
             ui,
-            "Energy is printed in",
-            &mut printed.kilocalories,
-            ["kJ", "kcal"],
+            Spot::wide("energy unit", "Energy is printed in"),
+            &before.units.energy,
+            &[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories],
+            |unit| match unit {
+                EnergyUnit::Kilojoules => "kJ".to_owned(),
+                EnergyUnit::Kilocalories => "kcal".to_owned(),
+            },
+            |item, energy| {
+                let units = item.composition.units;
+                item.composition.print_in(LabelUnits { energy, ..units });
+            },
         );
         quiet_ui(ui, "salt as");
-        unit_menu_ui(
+        sheet.choice(
             ui,
-            "Salt is printed as",
-            &mut printed.sodium,
-            ["salt", "sodium"],
+            Spot::wide("salt unit", "Salt is printed as"),
+            &before.units.salt,
+            &[SaltUnit::Salt, SaltUnit::SodiumMilligrams],
+            |unit| match unit {
+                SaltUnit::Salt => "salt".to_owned(),
+                SaltUnit::SodiumMilligrams => "sodium".to_owned(),
+            },
+            |item, salt| {
+                let units = item.composition.units;
+                item.composition.print_in(LabelUnits { salt, ..units });
+            },
         );
         quiet_ui(ui, "carbohydrate");
         let all = [CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre];
@@ -251,20 +247,6 @@ fn serving(text: &str, density: Option<f64>) -> Result<f64, String> {
     }
 }
 
-/// A choice of two ways to print; the book stays as it is.
-fn unit_menu_ui(ui: &mut Ui, name: &str, second: &mut bool, words: [&str; 2]) {
-    word_menu_ui(ui, name, words[usize::from(*second)], |ui| {
-        for (at, word) in words.into_iter().enumerate() {
-            if ui
-                .add(Button::selectable(usize::from(*second) == at, word))
-                .clicked()
-            {
-                *second = at == 1;
-            }
-        }
-    });
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -276,19 +258,5 @@ mod tests {
         assert_eq!(serving("16", None), Ok(16.0));
         assert!(serving("250 ml", None).unwrap_err().contains("density"));
         assert!(serving("0", None).is_err());
-    }
-
-    #[test]
-    fn sodium_and_kilocalories_are_other_words_for_what_the_book_keeps() {
-        let printed = Printed {
-            kilocalories: true,
-            sodium: true,
-        };
-        // 240 mg of sodium are 0.6 g of salt; 100 kcal are 418.4 kJ.
-        let (word, unit, factor) = printed.of(Nutrient::Salt);
-        assert_eq!((word, unit), ("sodium", "mg"));
-        assert!((240.0 / factor - 0.6).abs() < 1e-12);
-        assert!((100.0 / printed.of(Nutrient::Energy).2 - 418.4).abs() < 1e-9);
-        assert_eq!(Printed::default().of(Nutrient::Salt), ("salt", "g", 1.0));
     }
 }

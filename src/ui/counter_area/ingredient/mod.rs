@@ -22,8 +22,6 @@ use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
-pub(super) use composition::Printed;
-
 /// From this width on the editor has three columns, in points.
 const THREE: f32 = 1210.0;
 /// From this width on it has two, in points.
@@ -47,7 +45,6 @@ pub(super) fn editor_ui(
         return false;
     };
     let item = ItemId::Ingredient(id.clone());
-    let mut printed = view.counter.printed;
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.units,
@@ -84,7 +81,7 @@ pub(super) fn editor_ui(
             pack::pack_ui(ui, &mut sheet);
         }
         if at == last / 2 {
-            composition::composition_ui(ui, &mut sheet, &mut printed);
+            composition::composition_ui(ui, &mut sheet);
             sweetness::sweetness_ui(ui, &mut sheet);
         }
         if at == 0 {
@@ -99,7 +96,6 @@ pub(super) fn editor_ui(
     let asked = removal::commands_ui(ui, room, "Duplicate as another brand");
     going = asked.or(going);
     drop(sheet);
-    view.counter.printed = printed;
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, view, actions);
     }
@@ -282,6 +278,7 @@ fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
     HouseMade {
         recipe,
         yield_grams: Figure::new(grams.unwrap_or(1000.0), Evidence::Assumed),
+        extraction: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     }
@@ -306,6 +303,19 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
             if let Some(figure) = figure {
                 change(item, &|made| made.yield_grams = figure);
             }
+        });
+    });
+    sheet.row(ui, "steeped leaf gives", |sheet, ui| {
+        let asked = Asked {
+            field: "extraction",
+            name: "Part of the steeped leaf that dissolves",
+            unit: "%",
+            unit_width: 30.0,
+            factor: 100.0,
+            first: Evidence::Measured,
+        };
+        sheet.figure(ui, &asked, made.extraction, |item, figure| {
+            change(item, &|made| made.extraction = figure);
         });
     });
     sheet.row(ui, "keeps", |sheet, ui| {

@@ -316,10 +316,8 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
                 factor: 1.0,
                 first: Evidence::SpecSheet,
             };
-            sheet.figure(ui, &asked, Some(amount.milligrams), |item, figure| {
-                if let Some(figure) = figure {
-                    item.composition.high_potency[at].milligrams = figure;
-                }
+            sheet.figure(ui, &asked, amount.milligrams, |item, figure| {
+                item.composition.high_potency[at].milligrams = figure;
             });
             removed =
                 icon_button(ui, Icon::Delete, &format!("Take {word} out"), "Take it out").clicked();
@@ -355,7 +353,7 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             if let Some(sweetener) = added {
                 let amount = HighPotencyAmount {
                     sweetener,
-                    milligrams: Figure::new(0.0, Evidence::SpecSheet),
+                    milligrams: None,
                 };
                 sheet.change("sweeteners", |item| {
                     item.composition.high_potency.push(amount);

@@ -59,6 +59,9 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
         group_header(ui, group.name, &columns, index == 0);
         for row in &group.rows {
             let response = row_ui(ui, row, &columns, palette);
+            if !row.is_of_drink {
+                continue;
+            }
             let popup = Popup::from_toggle_button_response(&response);
             let beside = beside(column, response.rect, popup.get_expected_size());
             popup

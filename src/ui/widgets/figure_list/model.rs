@@ -1,7 +1,7 @@
 //! The figures of a drink as they are listed: in which order, with which digits, and what stands where one is not known.
 
-use crate::balance::{Balance, Lens, Measurand, Reported};
-use crate::book::{Book, Stage};
+use crate::balance::{Balance, Layer, Lens, Measurand, Reported};
+use crate::book::Book;
 use crate::quantity::{DisplayUnits, Rounded, rounded, rounded_at_most, show_number};
 use crate::ui::wording;
 
@@ -85,6 +85,8 @@ pub struct FigureRow {
     pub in_100_ml: Option<String>,
     /// Whether it is what the person looks at.
     pub is_lens: bool,
+    /// Whether it is a figure of the drink, which can be taken apart.
+    pub is_of_drink: bool,
 }
 
 /// A group of rows.
@@ -99,13 +101,19 @@ pub struct FigureGroup {
 /// The list of a drink, seen through a lens.
 pub fn groups(book: &Book, balance: &Balance, lens: Lens, units: DisplayUnits) -> Vec<FigureGroup> {
     let row = |measurand: &Measurand| row(book, balance, lens, *measurand, units);
-    GROUPS
+    let mut groups: Vec<FigureGroup> = GROUPS
         .iter()
         .map(|(name, of)| FigureGroup {
             name,
             rows: of.iter().map(row).collect(),
         })
-        .collect()
+        .collect();
+    let rows = layer_rows(balance);
+    if !rows.is_empty() {
+        let name = "With what floats on top";
+        groups.insert(1, FigureGroup { name, rows });
+    }
+    groups
 }
 
 /// One row.
@@ -128,6 +136,7 @@ pub fn row(
         unit,
         in_100_ml: in_100_ml(balance, measurand),
         is_lens: lens.measurand() == measurand,
+        is_of_drink: true,
     }
 }
 
@@ -187,20 +196,45 @@ fn text(book: &Book, measurand: Measurand, reported: &Reported, units: DisplayUn
     }
 }
 
-/// Per 100 ml of the mixed drink. With toppings in the cup that would be neither the drink's nor the whole's, so none is given.
+/// What is in 100 ml of the mixed drink, toppings and what floats on it left out.
 fn in_100_ml(balance: &Balance, measurand: Measurand) -> Option<String> {
-    let adds_up = matches!(measurand.unit(), "g" | "mg" | "kJ" | "kcal");
-    let only_drink = balance.lines.iter().all(|line| line.stage == Stage::Mixed);
-    if !adds_up || !only_drink {
-        return None;
-    }
-    let volume = balance
-        .figures
-        .complete(Measurand::Volume)
-        .filter(|volume| *volume > 0.0)?;
-    let value = balance.figures.complete(measurand)?;
-    let u = balance.reported(measurand).u;
-    Some(rounded(value / volume * 100.0, u.map(|u| u / volume * 100.0)).value)
+    let figure = measurand.per_100_ml()?;
+    let value = balance.figures.complete(figure)?;
+    Some(rounded(value, balance.reported(figure).u).value)
+}
+
+/// What is tasted of what floats on top, and of the drink with it stirred in.
+fn layer_rows(balance: &Balance) -> Vec<FigureRow> {
+    let Some(layers) = &balance.layers else {
+        return Vec::new();
+    };
+    let row = |name: &str, layer: &Layer, measurand: Measurand| {
+        let found = layer.get(measurand)?;
+        let shown = rounded(found.value, Some(found.u));
+        Some(FigureRow {
+            measurand,
+            name: format!("{name}: {}", measurand.word()),
+            text: FigureText::Known {
+                value: shown.value,
+                u: shown.u,
+            },
+            unit: measurand.unit().to_owned(),
+            in_100_ml: None,
+            is_lens: false,
+            is_of_drink: false,
+        })
+    };
+    let of = |name: &str, layer| {
+        Layer::TASTED
+            .into_iter()
+            .filter_map(|measurand| row(name, layer, measurand))
+            .collect::<Vec<_>>()
+    };
+    [
+        of("first sip", &layers.first_sip),
+        of("stirred", &layers.stirred),
+    ]
+    .concat()
 }
 
 impl FigureRow {

@@ -1,0 +1,329 @@
+//! One gram of what the house makes: the sum of its batch, through any number of batches.
+
+use std::collections::BTreeMap;
+
+use super::line::steeped;
+use super::{Fill, Preparation, Prepared, setup, unknown_mix};
+use crate::balance::cause::Cause;
+use crate::balance::composition::{PerGram, Sensitivity, Slots, per_gram};
+use crate::balance::figures::{Off, solved_sums};
+use crate::balance::kind::Assumption;
+use crate::balance::mix::{COMPONENTS, Component, Mix};
+use crate::book::{
+    Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
+    Stage, resolve,
+};
+use crate::quantity::Uncertain;
+
+/// Rounding that a yield may be above what went in, as a part of it.
+const YIELD_SLACK: f64 = 1e-9;
+
+impl Preparation<'_> {
+    /// One gram of an ingredient, made by its recipe when the house makes it and its label says nothing.
+    pub(super) fn one_gram(&mut self, item: &Ingredient, slots: &mut Slots) -> PerGram {
+        let mut from_label = per_gram(item, slots);
+        let price = item.price.as_ref();
+        let usable = price
+            .map(|price| price.grams * (1.0 - price.waste_percent / 100.0))
+            .filter(|grams| *grams > 0.0);
+        match (price, usable) {
+            (Some(price), Some(usable)) => from_label.mix.set(Component::Cost, price.pack / usable),
+            _ => from_label.mix.mark_unknown(Component::Cost),
+        }
+        let Some(made) = &item.house_made else {
+            return from_label;
+        };
+        if let Some(known) = self.made.get(&item.id) {
+            return known.clone();
+        }
+        let Some(mut from_recipe) = self.one_gram_made(item, made, slots) else {
+            // A circle, or a recipe that is gone: what nobody states is not known, whatever its kind.
+            if item.composition.printed.is_empty() {
+                from_label.mix.unknown |= unknown_mix().unknown & !Component::Mass.bit();
+                from_label.assumptions.clear();
+            }
+            return from_label;
+        };
+        let kept = 1.0 - made.waste_percent / 100.0;
+        let cost = from_recipe.mix.get(Component::Cost) / kept.max(0.01);
+        let cost_known = from_recipe.mix.knows(Component::Cost);
+        if item.composition.printed.is_empty() {
+            for slot in Component::ALL.len()..COMPONENTS {
+                from_recipe.mix.of[slot] += from_label.mix.of[slot];
+            }
+            let air = from_label.mix.get(Component::Air);
+            from_recipe.mix.set(Component::Air, air);
+            let counts = |cause: &Cause| {
+                is_flavour(cause) || (air > 0.0 && matches!(cause, Cause::Density(_)))
+            };
+            from_recipe.sensitivities.extend(
+                from_label
+                    .sensitivities
+                    .into_iter()
+                    .filter(|sensitivity| counts(&sensitivity.cause)),
+            );
+            if !item.statement.trim().is_empty() {
+                let hidden = Component::HiddenSweetener.bit();
+                from_recipe.mix.unknown |= from_label.mix.unknown & hidden;
+            }
+            from_label = from_recipe;
+        }
+        from_label.mix.set(Component::Cost, cost);
+        if cost_known {
+            from_label.mix.unknown &= !Component::Cost.bit();
+        } else {
+            from_label.mix.mark_unknown(Component::Cost);
+        }
+        if !self.making.contains(&item.id) {
+            self.made.insert(item.id.clone(), from_label.clone());
+        }
+        from_label
+    }
+
+    /// One gram of what a batch yields. `None` in a circle or without the recipe.
+    ///
+    /// Water makes up the difference between what went in and the yield: it was soaked up, boiled off or poured away. Where
+    /// something was steeped and taken out, the difference is liquor that it took along.
+    fn one_gram_made(
+        &mut self,
+        item: &Ingredient,
+        made: &HouseMade,
+        slots: &mut Slots,
+    ) -> Option<PerGram> {
+        let recipe = self.book.recipe(&made.recipe)?.clone();
+        let grams = made.yield_grams.value;
+        if self.making.contains(&item.id) || grams.is_nan() || grams <= 0.0 {
+            return None;
+        }
+        self.making.push(item.id.clone());
+        let batch = self.batch(item, made, &recipe, slots);
+        self.making.pop();
+        Some(self.divide(item, made, batch))
+    }
+
+    /// What goes into a batch.
+    fn batch(
+        &mut self,
+        item: &Ingredient,
+        made: &HouseMade,
+        recipe: &Recipe,
+        slots: &mut Slots,
+    ) -> Batch {
+        let resolved = Resolved {
+            cup: None,
+            shaker: None,
+            ..resolve(recipe, None).0
+        };
+        let own_place = Place::Recipe(recipe.id.clone(), "lines");
+        let outer_place = std::mem::replace(&mut self.place, own_place);
+        let setup = setup::setup(self.book, &resolved);
+        let mut prepared = self.lines(&resolved, &setup, slots);
+        self.place = outer_place;
+        self.steep(made, &mut prepared, slots);
+        let has_steeped = prepared
+            .lines
+            .iter()
+            .any(|line| line.stage == Stage::Steeped);
+        let whole = |off: Option<Off<'_>>| {
+            let (sums, is_filled) =
+                solved_sums(&prepared, &prepared.setup, &|line, _| line.count, off);
+            (sums.whole(), is_filled)
+        };
+        let (mut sum, is_filled) = whole(None);
+        if !is_filled {
+            sum.unknown = unknown_mix().unknown;
+        }
+        let mut effects = BTreeMap::new();
+        for (index, cause) in prepared.causes.iter().enumerate() {
+            let cause = cause_in_a_batch(cause, &item.id);
+            let mut change = if prepared.lines.iter().any(|line| line.fill.is_some()) {
+                let (mut off, _) = whole(Some(Off::One(index, 1.0)));
+                off.add_times(&sum, -1.0);
+                off
+            } else {
+                linear_effect(&prepared, index)
+            };
+            change.unknown = 0;
+            effects
+                .entry(cause)
+                .or_insert(Mix::EMPTY)
+                .add_times(&change, 1.0);
+        }
+        let mut assumptions: Vec<(IngredientId, Assumption)> = Vec::new();
+        for assumed in prepared.assumptions {
+            let entry = (assumed.whose, assumed.assumption);
+            if !assumptions.contains(&entry) {
+                assumptions.push(entry);
+            }
+        }
+        Batch {
+            sum,
+            effects,
+            assumptions,
+            has_steeped,
+        }
+    }
+
+    /// Gives what is steeped the shop's own extraction, and leaves the water to the yield.
+    fn steep(&mut self, made: &HouseMade, prepared: &mut Prepared, slots: &mut Slots) {
+        let extraction = made.extraction.map(|figure: Figure| Uncertain {
+            value: figure.value,
+            u: figure.standard_uncertainty(),
+        });
+        for at in 0..prepared.lines.len() {
+            let line = &prepared.lines[at];
+            if line.stage != Stage::Steeped || line.fill.is_some() {
+                continue;
+            }
+            let Some(item) = self.book.ingredient(&line.ingredient).cloned() else {
+                continue;
+            };
+            let leaf = self.one_gram(&item, slots);
+            let mut extract = steeped(&item, &leaf, extraction);
+            // What the wet leaf keeps back shows in the yield.
+            let keep = |mix: &mut Mix| {
+                let water = mix.get(Component::Water);
+                mix.set(Component::Mass, mix.get(Component::Mass) - water);
+                mix.set(Component::Water, 0.0);
+            };
+            keep(&mut extract.mix);
+            let grams = prepared.lines[at].grams_per_unit;
+            prepared.lines[at].per_unit = extract.mix.times(grams);
+            let mut sensitivities = Vec::new();
+            for mut sensitivity in extract.sensitivities {
+                keep(&mut sensitivity.change);
+                let cause = prepared.cause(sensitivity.cause);
+                sensitivities.push(super::LineSensitivity {
+                    cause,
+                    change: sensitivity.change.times(grams),
+                    scaling: super::Scaling::PerUnit,
+                });
+            }
+            prepared.lines[at].sensitivities = sensitivities;
+        }
+    }
+
+    fn divide(&mut self, item: &Ingredient, made: &HouseMade, batch: Batch) -> PerGram {
+        let Batch {
+            mut sum,
+            effects,
+            assumptions,
+            has_steeped,
+        } = batch;
+        let grams = made.yield_grams.value;
+        let frozen = sum.get(Component::Ice);
+        sum.set(Component::Ice, 0.0);
+        sum.set(Component::Water, sum.get(Component::Water) + frozen);
+        sum.set(Component::Heat, 0.0);
+        let went_in = sum.get(Component::Mass);
+        let (divisor, water) = if has_steeped {
+            (went_in.max(1e-9), 0.0)
+        } else {
+            (grams, grams - went_in)
+        };
+        let too_little_water = sum.get(Component::Water) + water < 0.0;
+        let too_much = has_steeped && grams > went_in * (1.0 + YIELD_SLACK);
+        if sum.knows(Component::Mass) && (too_little_water || too_much) {
+            self.findings.push(Finding::error(
+                Place::Ingredient(item.id.clone(), "house_made"),
+                FindingKind::OutOfRange {
+                    what: "the yield".to_owned(),
+                    found: format!("{grams} g"),
+                    expected: if too_much {
+                        "no more than what goes into a batch"
+                    } else {
+                        "at least the solids that go into a batch"
+                    },
+                },
+            ));
+            sum.unknown |= unknown_mix().unknown;
+        }
+        sum.set(
+            Component::Water,
+            (sum.get(Component::Water) + water).max(0.0),
+        );
+        sum.set(Component::Mass, divisor);
+        let cost = sum.get(Component::Cost);
+        let mut mix = sum.times(1.0 / divisor);
+        // The whole batch is paid for, and the yield is what there is of it.
+        mix.set(Component::Cost, cost / grams);
+        let mut sensitivities: Vec<Sensitivity> = effects
+            .into_iter()
+            .map(|(cause, change)| {
+                // A gram stays a gram: what comes in more is made up by water, as the yield is.
+                let mut change = change.times(1.0 / divisor);
+                let mass = change.get(Component::Mass);
+                let ice = change.get(Component::Ice);
+                if has_steeped {
+                    let mut whole = mix;
+                    whole.unknown = 0;
+                    change.add_times(&whole, -mass);
+                } else {
+                    let water = change.get(Component::Water) + ice - mass;
+                    change.set(Component::Water, water);
+                }
+                change.set(Component::Ice, 0.0);
+                change.set(Component::Mass, 0.0);
+                change.set(Component::Heat, 0.0);
+                Sensitivity { cause, change }
+            })
+            .collect();
+        let relative = made.yield_grams.standard_uncertainty() / grams;
+        let mut change = mix.times(-relative);
+        change.unknown = 0;
+        change.set(Component::Mass, 0.0);
+        change.set(Component::Water, mix.dry_matter() * relative);
+        if has_steeped {
+            let cost = change.get(Component::Cost);
+            change = Mix::EMPTY;
+            change.set(Component::Cost, cost);
+        }
+        sensitivities.push(Sensitivity {
+            cause: Cause::Yield(item.id.clone()),
+            change,
+        });
+        PerGram {
+            mix,
+            sensitivities,
+            assumptions,
+        }
+    }
+}
+
+/// The sum of a batch, and what every cause does to it.
+struct Batch {
+    sum: Mix,
+    effects: BTreeMap<Cause, Mix>,
+    assumptions: Vec<(IngredientId, Assumption)>,
+    has_steeped: bool,
+}
+
+fn is_flavour(cause: &Cause) -> bool {
+    matches!(cause, Cause::Flavour(..) | Cause::HighPotency(..))
+}
+
+/// What a cause does to the sum of the lines, when none of them fills.
+fn linear_effect(prepared: &Prepared, cause: usize) -> Mix {
+    let mut effect = Mix::EMPTY;
+    for line in &prepared.lines {
+        debug_assert!(!matches!(line.fill, Some(Fill::Rim | Fill::Volume(_))));
+        for sensitivity in line
+            .sensitivities
+            .iter()
+            .filter(|sensitivity| sensitivity.cause == cause)
+        {
+            effect.add_times(&sensitivity.change, sensitivity.scaling.of(line.count));
+        }
+    }
+    effect
+}
+
+/// A batch is made once for many drinks: what scatters in one of its lines is the same in all that is made of it.
+fn cause_in_a_batch(cause: &Cause, batch: &IngredientId) -> Cause {
+    match cause {
+        Cause::UseScatter(line) | Cause::Reading(line) | Cause::LineTemperature(line) => {
+            Cause::Batch(batch.clone(), line.clone())
+        }
+        other => other.clone(),
+    }
+}

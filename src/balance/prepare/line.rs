@@ -1,0 +1,412 @@
+//! From a line to what one unit of it brings to the drink, and what is uncertain in that.
+
+use super::setup::temperature_uncertainty;
+use super::{
+    AssumedIn, Fill, LineSensitivity, Preparation, Prepared, PreparedLine, Scaling, Setup,
+    unknown_mix,
+};
+use crate::balance::brewing::{Infusion, RETENTION};
+use crate::balance::cause::Cause;
+use crate::balance::composition::{PerGram, Sensitivity, Slots, polyol_of};
+use crate::balance::mix::{Component, Mix};
+use crate::balance::physics::{enthalpy, frozen_at};
+use crate::balance::portion::{Portion, mark_uncertainty, portion};
+use crate::balance::published::{polyol, sugar_solution};
+use crate::book::{
+    Amount, Finding, FindingKind, Form, Ingredient, IngredientId, Line, Place, Resolved, Role,
+    Stage,
+};
+use crate::quantity::Uncertain;
+
+/// Caffeine that a hot brew draws out of leaf, as a part of it: 69 % in the first five minutes, 92 % in ten (Hicks, Hsieh & Bell 1996,
+/// Food Res. Int. 29:325).
+const CAFFEINE_DRAWN: Uncertain = Uncertain { value: 0.8, u: 0.1 };
+
+/// Caffeine of dry tea leaf that states none, mg/g: black, green and oolong teas from 8 to 37 (Hicks et al. 1996; Sanchez 2017,
+/// Foods 6:109), the middle and a quarter of the range.
+const CAFFEINE_OF_LEAF: Uncertain = Uncertain {
+    value: 25.0,
+    u: 7.0,
+};
+
+impl Preparation<'_> {
+    /// The lines of a version; what a topping brings along is a line of its own.
+    pub(super) fn lines(
+        &mut self,
+        resolved: &Resolved,
+        setup: &Setup,
+        slots: &mut Slots,
+    ) -> Prepared {
+        let mut prepared = Prepared::new(setup);
+        for line in resolved.lines() {
+            self.add(
+                line,
+                &line.ingredient,
+                &line.amount,
+                Some(line.stage),
+                slots,
+                &mut prepared,
+            );
+            if let Some(carried) = &line.carried {
+                // Syrup that clings to a topping dissolves into the drink. It is a part of what the topping is taken by.
+                let amount = Amount::Grams(carried.grams);
+                self.add(
+                    line,
+                    &carried.ingredient,
+                    &amount,
+                    None,
+                    slots,
+                    &mut prepared,
+                );
+            }
+        }
+        prepared
+    }
+
+    /// Adds a line, or with no stage what it brings along.
+    fn add(
+        &mut self,
+        line: &Line,
+        ingredient: &IngredientId,
+        amount: &Amount,
+        stage: Option<Stage>,
+        slots: &mut Slots,
+        prepared: &mut Prepared,
+    ) {
+        let mut entry = PreparedLine {
+            id: line.id.clone(),
+            carried: stage.is_none(),
+            ingredient: ingredient.clone(),
+            role: line.role,
+            stage: stage.unwrap_or(Stage::Mixed),
+            per_unit: unknown_mix(),
+            grams_per_unit: 0.0,
+            count: amount
+                .number()
+                .filter(|_| !amount.fills())
+                .unwrap_or(0.0)
+                .max(0.0),
+            fill: match amount {
+                Amount::FillTo(millilitres) => Some(Fill::Volume(*millilitres)),
+                Amount::FillToRim => Some(Fill::Rim),
+                _ => None,
+            },
+            celsius: self.book.settings.room_temperature,
+            is_ice: false,
+            sensitivities: Vec::new(),
+        };
+        if let Some(found) = self.book.ingredient(ingredient) {
+            self.look_up(line, found, amount, &mut entry, slots, prepared);
+        }
+        // An amount that fills and can't be worked out is not nothing.
+        if entry.fill.is_some() && entry.grams_per_unit == 0.0 {
+            entry.fill = None;
+            entry.count = 1.0;
+        }
+        // What is not known about nothing does not matter.
+        if entry.count == 0.0 && entry.fill.is_none() && entry.grams_per_unit == 0.0 {
+            entry.per_unit = Mix::EMPTY;
+        }
+        prepared.lines.push(entry);
+    }
+
+    fn look_up(
+        &mut self,
+        line: &Line,
+        found: &Ingredient,
+        amount: &Amount,
+        entry: &mut PreparedLine,
+        slots: &mut Slots,
+        prepared: &mut Prepared,
+    ) {
+        let (celsius, temperature_cause) = self.temperature(line, amount, found);
+        entry.celsius = celsius;
+        entry.is_ice = found.form == Form::Ice;
+        let mut per_gram = self.one_gram(found, slots);
+        let assumed = per_gram
+            .assumptions
+            .iter()
+            .map(|(whose, assumption)| AssumedIn {
+                line: line.id.clone(),
+                whose: whose.clone(),
+                assumption: *assumption,
+            });
+        prepared.assumptions.extend(assumed);
+        if entry.stage == Stage::Steeped {
+            per_gram = steeped(found, &per_gram, None);
+        }
+        if *amount == Amount::FillToRim && prepared.setup.capacity.is_none() {
+            let finding = Finding::error(self.place.clone(), FindingKind::NoCup);
+            prepared.findings.push(finding);
+            return;
+        }
+        match portion(self.book, found, &per_gram.mix, amount, celsius) {
+            Some(portion) => FilledIn {
+                item: found,
+                amount,
+                per_gram: &per_gram,
+                portion: &portion,
+                mark: mark_uncertainty(self.book),
+                thermometer: temperature_uncertainty(self.book),
+            }
+            .put_into(entry, temperature_cause, prepared),
+            None => prepared.findings.push(self.no_mass(line, found, amount)),
+        }
+    }
+
+    /// Temperature of a line: its own, that of the button it comes from, that of the ingredient, or that of the room.
+    fn temperature(&self, line: &Line, amount: &Amount, item: &Ingredient) -> (f64, Option<Cause>) {
+        let settings = &self.book.settings;
+        let poured = match amount {
+            Amount::Count(_, id) => self
+                .book
+                .measure(id)
+                .and_then(|measure| measure.temperature)
+                .map(|celsius| (celsius, Cause::MeasureTemperature(id.clone()))),
+            _ => None,
+        };
+        let of_line = line
+            .temperature
+            .map(|celsius| (celsius, Cause::LineTemperature(line.id.clone())));
+        let of_item = item
+            .temperature
+            .map(|celsius| (celsius, Cause::Temperature(item.id.clone())));
+        let stated = of_line.or(poured).or(of_item);
+        if item.form == Form::Ice {
+            let (celsius, cause) = stated.unwrap_or((
+                settings.ice_temperature,
+                Cause::Temperature(item.id.clone()),
+            ));
+            // Ice above its melting point would be water; warmer ice is ice that begins to melt.
+            return (celsius.min(0.0), Some(cause));
+        }
+        let (celsius, cause) =
+            stated.unwrap_or((settings.room_temperature, Cause::RoomTemperature));
+        (celsius, Some(cause))
+    }
+
+    fn no_mass(&self, line: &Line, item: &Ingredient, amount: &Amount) -> Finding {
+        let what = match amount {
+            Amount::Count(_, measure) => {
+                let measure = self
+                    .book
+                    .measure(measure)
+                    .map_or_else(|| measure.to_string(), |found| found.name.clone());
+                format!(
+                    "nobody knows what a use of the {measure} weighs of {}",
+                    item.full_name()
+                )
+            }
+            _ => format!(
+                "the mass of a millilitre of {} is not known",
+                item.full_name()
+            ),
+        };
+        let place = match &self.place {
+            Place::Recipe(recipe, _) => Place::Line(recipe.clone(), None, line.id.clone()),
+            Place::Version(recipe, version) => {
+                Place::Line(recipe.clone(), Some(version.clone()), line.id.clone())
+            }
+            other => other.clone(),
+        };
+        Finding::warning(place, FindingKind::NoMass { what })
+    }
+}
+
+/// What a gram of leaf leaves in the water that it steeps in: its extract and the caffeine that a brew draws, less the water that the
+/// wet leaf takes along when it is lifted out. What else it holds stays in the leaf.
+///
+/// Something other than leaf gives an extract that nobody knows.
+pub(super) fn steeped(item: &Ingredient, leaf: &PerGram, extraction: Option<Uncertain>) -> PerGram {
+    let method = Infusion::Hot.usual();
+    let extraction = extraction.unwrap_or(method.extraction);
+    let extract = |extraction: f64, retained: f64, caffeine: f64| {
+        let mut mix = Mix::EMPTY;
+        mix.set(Component::TeaSolids, extraction);
+        mix.set(Component::Water, -retained);
+        mix.set(Component::Mass, extraction - retained);
+        mix.set(Component::Caffeine, caffeine);
+        mix.set(Component::Cost, leaf.mix.get(Component::Cost));
+        mix
+    };
+    let caffeine = if leaf.mix.knows(Component::Caffeine) {
+        Uncertain::exact(leaf.mix.get(Component::Caffeine))
+    } else {
+        CAFFEINE_OF_LEAF
+    };
+    let drawn = CAFFEINE_DRAWN.value * caffeine.value;
+    let mut mix = extract(extraction.value, RETENTION.value, drawn);
+    if !leaf.mix.knows(Component::Cost) {
+        mix.mark_unknown(Component::Cost);
+    }
+    if item.form != Form::Leaf {
+        mix.unknown |= unknown_mix().unknown & !Component::Mass.bit() & !Component::Cost.bit();
+    }
+    let mut sensitivities = Vec::new();
+    let mut vary = |cause: Cause, changed: Mix| {
+        let mut change = changed;
+        change.add_times(&mix, -1.0);
+        change.unknown = 0;
+        change.set(Component::Cost, 0.0);
+        sensitivities.push(Sensitivity { cause, change });
+    };
+    let id = || item.id.clone();
+    let more = extract(extraction.value + extraction.u, RETENTION.value, drawn);
+    vary(Cause::Extraction(id()), more);
+    let more = extract(extraction.value, RETENTION.value + RETENTION.u, drawn);
+    vary(Cause::Retention(id()), more);
+    let u = drawn
+        * (CAFFEINE_DRAWN.u / CAFFEINE_DRAWN.value).hypot(caffeine.u / caffeine.value.max(1e-9));
+    let more = extract(extraction.value, RETENTION.value, drawn + u);
+    vary(
+        Cause::Composition(id(), crate::book::Nutrient::Caffeine),
+        more,
+    );
+    PerGram {
+        mix,
+        sensitivities,
+        assumptions: Vec::new(),
+    }
+}
+
+/// One gram at a temperature, with its enthalpy in kJ: frozen as far as it is colder than its freezing point; dry crystals bring
+/// the chill of dissolving along.
+fn at_temperature(item: &Ingredient, mix: &Mix, celsius: f64) -> Mix {
+    let mut gram = frozen_at(mix, celsius);
+    let mut heat = enthalpy(&gram, celsius);
+    if item.form == Form::Crystals {
+        heat += heat_of_crystals(item, mix, celsius);
+    }
+    gram.set(Component::Heat, heat);
+    gram
+}
+
+/// By how much crystals hold less than what is dissolved, kJ.
+fn heat_of_crystals(item: &Ingredient, mix: &Mix, celsius: f64) -> f64 {
+    let sugars = mix.get(Component::Sugars);
+    let glucose = mix.get(Component::Glucose);
+    let crystal = |grams: f64, heat_of_solution: f64| {
+        let dry = sugar_solution::crystal_enthalpy_kj_per_kg(celsius, heat_of_solution);
+        grams * (dry - sugar_solution::dissolved_sugar_enthalpy_kj_per_kg(celsius)) / 1000.0
+    };
+    crystal(
+        glucose,
+        sugar_solution::GLUCOSE_ANHYDROUS_HEAT_OF_SOLUTION_KJ_PER_KG,
+    ) + crystal(
+        sugars - glucose,
+        sugar_solution::SUCROSE_HEAT_OF_SOLUTION_KJ_PER_KG,
+    ) + crystal(
+        mix.get(Component::Polyols),
+        polyol::heat_of_solution_kj_per_kg(polyol_of(item)),
+    )
+}
+
+/// What is known of a line when all has been looked up.
+struct FilledIn<'line> {
+    item: &'line Ingredient,
+    amount: &'line Amount,
+    per_gram: &'line PerGram,
+    portion: &'line Portion,
+    /// Standard uncertainty of a mark, as a part of the volume.
+    mark: f64,
+    /// Standard uncertainty of a stated temperature, K.
+    thermometer: f64,
+}
+
+impl FilledIn<'_> {
+    fn put_into(
+        &self,
+        entry: &mut PreparedLine,
+        temperature_cause: Option<Cause>,
+        prepared: &mut Prepared,
+    ) {
+        let (item, portion) = (self.item, self.portion);
+        let at = |mix: &Mix, celsius: f64| {
+            let mut gram = at_temperature(item, mix, celsius);
+            if matches!(entry.role, Role::Water | Role::Tea | Role::Ice) {
+                gram.set(Component::Diluting, gram.get(Component::Mass));
+            }
+            gram
+        };
+        let gram = at(&self.per_gram.mix, entry.celsius);
+        let mut effects: Vec<(Cause, Mix, Scaling)> = Vec::new();
+        let mut vary = |cause: Cause, varied: &Mix| {
+            let mut change = *varied;
+            change.add_times(&gram, -1.0);
+            change.unknown = 0;
+            effects.push((cause, change.times(portion.grams), Scaling::PerUnit));
+        };
+        for sensitivity in &self.per_gram.sensitivities {
+            let mut moved = self.per_gram.mix;
+            moved.add_times(&sensitivity.change, 1.0);
+            vary(sensitivity.cause.clone(), &at(&moved, entry.celsius));
+        }
+        if let Some(cause) = temperature_cause {
+            let warmer = at(&self.per_gram.mix, entry.celsius + self.thermometer);
+            vary(cause, &warmer);
+        }
+        self.push_amount(entry, &gram, prepared, &mut effects);
+        entry.per_unit = gram.times(portion.grams);
+        entry.grams_per_unit = portion.grams;
+        for (cause, change, scaling) in effects {
+            let cause = prepared.cause(cause);
+            entry.sensitivities.push(LineSensitivity {
+                cause,
+                change,
+                scaling,
+            });
+        }
+    }
+
+    /// What is uncertain in how much of it goes in.
+    fn push_amount(
+        &self,
+        entry: &PreparedLine,
+        gram: &Mix,
+        prepared: &Prepared,
+        effects: &mut Vec<(Cause, Mix, Scaling)>,
+    ) {
+        let portion = self.portion;
+        let scaled = |grams: f64| Mix {
+            unknown: 0,
+            ..gram.times(grams)
+        };
+        let id = || self.item.id.clone();
+        if let Amount::Count(_, measure) = self.amount {
+            let with = portion.is_weighed_with_it.then(id);
+            effects.push((
+                Cause::Calibration(measure.clone(), with),
+                scaled(portion.grams * portion.calibration),
+                Scaling::PerUnit,
+            ));
+            effects.push((
+                Cause::UseScatter(entry.id.clone()),
+                scaled(portion.scatter),
+                Scaling::PerRootUnit,
+            ));
+        }
+        if let Some((relative, is_bulk)) = portion.density {
+            let cause = if is_bulk {
+                Cause::BulkDensity(id())
+            } else {
+                Cause::Density(id())
+            };
+            effects.push((cause, scaled(portion.grams * relative), Scaling::PerUnit));
+        }
+        // The rim is a mark like any other.
+        let rim = prepared
+            .setup
+            .capacity
+            .map(|capacity| capacity - prepared.setup.head_room)
+            .filter(|_| *self.amount == Amount::FillToRim)
+            .unwrap_or(0.0);
+        let offset = portion.offset + self.mark * rim * portion.grams;
+        if offset > 0.0 {
+            effects.push((
+                Cause::Reading(entry.id.clone()),
+                scaled(offset),
+                Scaling::Once,
+            ));
+        }
+    }
+}
