@@ -3,7 +3,8 @@
 use std::sync::Arc;
 
 use crate::balance::{
-    Balance, Difference, Measurand, balance, balance_version, difference, standard_balance,
+    Balance, Component, Difference, Measurand, balance, balance_version, difference,
+    standard_balance,
 };
 use crate::book::{
     Book, Change, LineId, Place, Recipe, Resolved, VersionId, differences_between, resolve,
@@ -16,7 +17,7 @@ use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
 use super::explain::{explain, gap_reason, short_reason};
 use super::impossible::{diet_reason, impossible_reason, trace_reasons};
-use super::landscape::Aim;
+use super::landscape::{Aim, TasteLandscape};
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::{Adjustable, Question, adjustable_lines_with};
@@ -256,34 +257,27 @@ impl Suggesting<'_> {
         };
         let within_one_step = limits(&|_| 1.0);
         let mut points = Vec::new();
-        // A cost that is not known can't be made small.
-        let cost_is_known = answer.plain.figures.complete(Measurand::Cost).is_some();
-        for (kind, aim) in [
-            (SuggestionKind::FewestChanges, Aim::FewestChanges),
-            (SuggestionKind::Cheapest, Aim::Cost),
-            (SuggestionKind::LeastSugar, Aim::Sugar),
+        for (kind, aim, ordered_by) in [
+            (SuggestionKind::FewestChanges, Aim::FewestChanges, None),
+            (SuggestionKind::Cheapest, Aim::Cost, Some(Component::Cost)),
+            (
+                SuggestionKind::LeastSugar,
+                Aim::Sugar,
+                Some(Component::Sugars),
+            ),
         ] {
-            if kind == SuggestionKind::Cheapest && !cost_is_known {
+            // What is not known of what may move can't be made small.
+            if ordered_by.is_some_and(|component| !problem.landscape.orders_by(component)) {
                 continue;
             }
             let landscape = problem.landscape.aiming_at(aim, &within_one_step);
-            let point = answer.enter(run(
-                &landscape,
-                self.demands.limit,
-                Some(&closest),
-                self.watch,
-            ));
+            let point = self.best(answer, &landscape, &closest);
             if point.is_none() {
                 // Nothing is within one step: the fewest changes may be as far off as the closest taste, the rest is moot.
                 let landscape = problem
                     .landscape
                     .aiming_at(Aim::FewestChanges, &limits(&|steps| steps.max(1.0)));
-                let point = answer.enter(run(
-                    &landscape,
-                    self.demands.limit,
-                    Some(&closest),
-                    self.watch,
-                ));
+                let point = self.best(answer, &landscape, &closest);
                 points.extend(point.map(|point| (SuggestionKind::FewestChanges, point)));
                 break;
             }
@@ -296,6 +290,26 @@ impl Suggesting<'_> {
         );
         points.insert(at, (SuggestionKind::ClosestTaste, closest));
         self.suggest(answer, &problem, &points);
+    }
+
+    /// The best point of a landscape; of what is equally cheap, or holds as little sugar, the closest taste.
+    fn best(
+        &self,
+        answer: &mut Answer,
+        landscape: &TasteLandscape,
+        closest: &[i32],
+    ) -> Option<Vec<i32>> {
+        let search = |landscape: &TasteLandscape, known: &[i32]| {
+            run(landscape, self.demands.limit, Some(known), self.watch)
+        };
+        let outcome = search(landscape, closest)?;
+        let best = outcome.best.clone();
+        let point = answer.enter(Some(outcome))?;
+        let Some(landscape) = best.and_then(|best| landscape.no_more_than(best.cost)) else {
+            return Some(point);
+        };
+        let closest = answer.enter(search(&landscape, &point));
+        closest.or(Some(point))
     }
 
     /// One suggestion for each point that differs from those before it.

@@ -1,8 +1,9 @@
 //! The cost of a candidate: how far it is from its targets, in noticeable steps, and what else it should be.
 //!
 //! `taste(n) = Σ_axes w · ((p(n) − p*) / step)²`. The closest taste has the cost `taste + 0.01` for each line that moves from the
-//! standard's amount; the other aims put something else first and keep every axis within a limit. Every cost is evaluated by the
-//! real balance. Forbidden are candidates that do not fit the cup, leave the temperature window or break a cap.
+//! standard's amount; the other aims put something else first and keep every axis within a limit. What is cheapest is found by
+//! its cost alone, and of all that cost no more the closest taste by a second search ([`TasteLandscape::no_more_than`]). Every cost
+//! is evaluated by the real balance. Forbidden are candidates that do not fit the cup, leave the temperature window or break a cap.
 
 use std::sync::Arc;
 
@@ -45,12 +46,17 @@ pub enum Aim {
 }
 
 impl Aim {
-    /// Weight of the squared distance beside what comes first; small enough never to outweigh it.
-    fn taste_weight(self) -> f64 {
+    /// Weight of the squared distance beside what comes first: all of it together never outweighs one line that moves.
+    fn taste_weight(self, targets: &[Target]) -> f64 {
+        let most = |target: &Target| {
+            let weighed = target.weight > 0.0;
+            let steps = target.limit.filter(|_| weighed);
+            steps.map_or(0.0, |steps| target.weight * steps * steps)
+        };
         match self {
             Self::Taste => 1.0,
-            Self::FewestChanges => 1e-3,
-            Self::Cost | Self::Sugar => 1e-4,
+            Self::FewestChanges => 1e-3_f64.min(0.5 / targets.iter().map(most).sum::<f64>()),
+            Self::Cost | Self::Sugar => 0.0,
         }
     }
 
@@ -59,6 +65,15 @@ impl Aim {
             Self::Taste => COST_OF_A_MOVE,
             Self::FewestChanges => 1.0,
             Self::Cost | Self::Sugar => 0.0,
+        }
+    }
+
+    /// What is made small instead of the taste.
+    fn small(self) -> Option<Small> {
+        match self {
+            Self::Cost => Some(Small::Cost),
+            Self::Sugar => Some(Small::Sugar),
+            Self::Taste | Self::FewestChanges => None,
         }
     }
 }
@@ -76,7 +91,7 @@ pub struct Target {
     pub step: f64,
     /// Weight in the distance.
     pub weight: f64,
-    /// How many steps it may be off, for aims other than taste.
+    /// How many steps it may be off at most.
     pub limit: Option<f64>,
 }
 
@@ -162,6 +177,8 @@ pub struct TasteLandscape {
     dimension_of: Vec<Option<usize>>,
     bounds: Bounds,
     aim: Aim,
+    /// What must not be more than this.
+    most: Option<(Small, f64)>,
     floor: Floor,
     /// Whether every mass is known, so that a missing one is that of an amount which does not fill.
     masses_are_known: bool,
@@ -186,8 +203,7 @@ impl TasteLandscape {
                     .position(|dimension| dimension.line == line)
             })
             .collect();
-        let floor = floor(&prepared, &targets, &dimensions, &bounds, Aim::Taste);
-        Self {
+        let mut landscape = Self {
             masses_are_known: masses_are_known(&prepared),
             prepared: Arc::new(prepared),
             targets,
@@ -195,47 +211,60 @@ impl TasteLandscape {
             dimension_of,
             bounds,
             aim: Aim::Taste,
-            floor,
-        }
+            most: None,
+            floor: Floor::default(),
+        };
+        landscape.floor = floor(&landscape);
+        landscape
     }
 
     /// The same candidates with another aim, no axis further off than its limit (in steps, in the order of the targets).
     #[must_use]
     pub fn aiming_at(&self, aim: Aim, limits: &[f64]) -> Self {
-        let mut targets = self.targets.clone();
-        for (target, limit) in targets.iter_mut().zip(limits) {
+        let mut landscape = self.clone();
+        for (target, limit) in landscape.targets.iter_mut().zip(limits) {
             target.limit = Some(*limit);
         }
-        let floor = floor(
-            &self.prepared,
-            &targets,
-            &self.dimensions,
-            &self.bounds,
-            aim,
-        );
-        Self {
-            targets,
-            aim,
-            floor,
-            ..self.clone()
+        landscape.aim = aim;
+        landscape.floor = floor(&landscape);
+        landscape
+    }
+
+    /// The closest taste among the candidates of this landscape that have no more than `most` of what it makes small; `None`
+    /// for an aim that makes nothing small.
+    pub fn no_more_than(&self, most: f64) -> Option<Self> {
+        let mut landscape = self.clone();
+        landscape.most = Some((self.aim.small()?, most + self.tolerance()));
+        landscape.aim = Aim::Taste;
+        landscape.floor = floor(&landscape);
+        Some(landscape)
+    }
+
+    /// Whether all that may move states this, so that candidates can be ordered by it: what stays adds the same to each.
+    pub fn orders_by(&self, component: Component) -> bool {
+        let lines = self.prepared.lines.iter().zip(&self.dimension_of);
+        lines
+            .filter(|(line, dimension)| dimension.is_some() || line.fill.is_some())
+            .all(|(line, _)| line.per_unit.knows(component))
+    }
+
+    fn small_of(&self, small: Small, figures: &Figures) -> f64 {
+        match small {
+            // The cup costs the same whatever is in it, known or not.
+            Small::Cost => {
+                figures.of[Measurand::Cost.slot()] - self.prepared.setup.serviceware_cost
+            }
+            Small::Sugar => figures.of[Measurand::TotalSugar.slot()],
         }
     }
 
     /// The same candidates, with other things to keep.
     #[must_use]
     pub(super) fn bounded_by(&self, bounds: Bounds) -> Self {
-        let floor = floor(
-            &self.prepared,
-            &self.targets,
-            &self.dimensions,
-            &bounds,
-            self.aim,
-        );
-        Self {
-            bounds,
-            floor,
-            ..self.clone()
-        }
+        let mut landscape = self.clone();
+        landscape.bounds = bounds;
+        landscape.floor = floor(&landscape);
+        landscape
     }
 
     /// The whole numbers that each line may take.
@@ -369,16 +398,22 @@ fn masses_are_known(prepared: &Prepared) -> bool {
     lines.all(|line| line.per_unit.knows(Component::Mass))
 }
 
-fn floor(
-    prepared: &Prepared,
-    targets: &[Target],
-    dimensions: &[Dimension],
-    bounds: &Bounds,
-    aim: Aim,
-) -> Floor {
+fn floor(landscape: &TasteLandscape) -> Floor {
+    let TasteLandscape {
+        prepared,
+        targets,
+        dimensions,
+        bounds,
+        aim,
+        ..
+    } = landscape;
     let terms: Vec<Term> = targets.iter().map(Target::term).collect();
     let setup = &prepared.setup;
     let mut caps = Vec::new();
+    caps.extend(landscape.most.map(|(small, most)| match small {
+        Small::Cost => Cap::Cost(most),
+        Small::Sugar => Cap::Sugar(most),
+    }));
     caps.extend(
         bounds
             .sugar_per_100_ml
@@ -422,17 +457,8 @@ fn floor(
         standard: &standard,
         terms: &terms,
         caps: &caps,
-        small: match aim {
-            Aim::Cost => Some(Small::Cost),
-            Aim::Sugar => Some(Small::Sugar),
-            Aim::Taste | Aim::FewestChanges => None,
-        },
-        constant: if aim == Aim::Cost {
-            setup.serviceware_cost
-        } else {
-            0.0
-        },
-        taste_weight: aim.taste_weight(),
+        small: aim.small(),
+        taste_weight: aim.taste_weight(targets),
         move_cost: aim.move_cost(),
     })
 }
@@ -448,16 +474,19 @@ impl Landscape for TasteLandscape {
                 .limit
                 .is_none_or(|limit| steps(target, &figures).abs() <= limit + 1e-9)
         };
-        if self.aim != Aim::Taste && !self.targets.iter().all(within) {
+        let is_small = self
+            .most
+            .is_none_or(|(small, most)| self.small_of(small, &figures) <= most);
+        if !is_small || !self.targets.iter().all(within) {
             return None;
         }
-        let taste = self.squared_distance(&figures);
-        let first = match self.aim {
-            Aim::Taste | Aim::FewestChanges => self.aim.move_cost() * self.moves(point),
-            Aim::Cost => figures.of[Measurand::Cost.slot()],
-            Aim::Sugar => figures.of[Measurand::TotalSugar.slot()],
-        };
-        Some(first + self.aim.taste_weight() * taste)
+        Some(match self.aim.small() {
+            Some(small) => self.small_of(small, &figures),
+            None => {
+                self.aim.move_cost() * self.moves(point)
+                    + self.aim.taste_weight(&self.targets) * self.squared_distance(&figures)
+            }
+        })
     }
 
     fn floor(&self, low: &[i32], high: &[i32]) -> f64 {
@@ -472,12 +501,12 @@ impl Landscape for TasteLandscape {
         self.floor.of(low, high, hint, ROUNDS)
     }
 
-    /// Half a hundredth of the currency and a twentieth of a gram of sugar are below what a counter can measure out.
+    /// What rounding may have done to a cost or to sugar: candidates that differ by no more are equal, and the closest taste among
+    /// them is looked for by itself.
     fn tolerance(&self) -> f64 {
         match self.aim {
             Aim::Taste | Aim::FewestChanges => 0.0,
-            Aim::Cost => 0.01,
-            Aim::Sugar => 0.25,
+            Aim::Cost | Aim::Sugar => 4.0 * self.floor.rounding(),
         }
     }
 

@@ -80,7 +80,7 @@ pub(crate) const KINDS: [Kind; 9] = [
 ];
 
 /// Lines that a drink is made of: the standard's brand, the other brand, grams of one step, whether it is poured hot.
-const LINES: [(&str, &str, f64, bool); 9] = [
+pub(crate) const LINES: [(&str, &str, f64, bool); 9] = [
     ("tambrel-chestnut", "ketterby-chestnut", 1.0, false),
     ("black-tea", "oolong-tea", 5.0, true),
     ("house-sweetener", "sugar-crystals", 1.0, false),
@@ -92,7 +92,7 @@ const LINES: [(&str, &str, f64, bool); 9] = [
     ("light-drops", "light-drops", 0.1, false),
 ];
 
-fn line(
+pub(crate) fn line(
     id: &str,
     ingredient: &str,
     amount: Amount,
@@ -249,7 +249,7 @@ pub(crate) fn landscape(
 }
 
 /// The lines that do not move.
-fn rest(kind: Kind) -> Vec<Entry> {
+pub(crate) fn rest(kind: Kind) -> Vec<Entry> {
     let water = |amount: Amount, celsius: f64| {
         line("water", "water", amount, celsius, Role::Water, Stage::Mixed)
     };

@@ -26,6 +26,7 @@ mod copied_tables;
 mod counter;
 mod counter_scenarios;
 mod engine_reference;
+mod every_candidate;
 mod exchange;
 mod first_drink;
 mod habits;

@@ -46,7 +46,7 @@ use form::{Bounds, Interval};
 use over_box::OverBox;
 use rows::{Per, RowMaker, Rows};
 
-/// What rounding may have done to a floor, in squared steps.
+/// What rounding may have done to a floor, in squared steps; of an amount to be made small, as a part of it.
 const ROUNDING: f64 = 1e-10;
 
 /// What a candidate should make small besides the taste.
@@ -69,8 +69,6 @@ pub(super) struct FloorInput<'question> {
     pub(super) terms: &'question [Term],
     pub(super) caps: &'question [Cap],
     pub(super) small: Option<Small>,
-    /// What every candidate costs besides.
-    pub(super) constant: f64,
     /// Weight of the squared distance in the cost.
     pub(super) taste_weight: f64,
     /// What each line costs that moves.
@@ -78,13 +76,13 @@ pub(super) struct FloorInput<'question> {
 }
 
 /// The floor of one question.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Default)]
 pub(super) struct Floor {
     model: Option<Model>,
     standard: Vec<f64>,
     taste_weight: f64,
     move_cost: f64,
-    constant: f64,
+    rounding: f64,
     stiffness: f64,
     weights: Vec<f64>,
 }
@@ -105,10 +103,13 @@ impl Floor {
         let weights = (0..count)
             .map(|at| model.as_ref().map_or(1.0, |model| model.weight(at)))
             .collect();
+        let scale = model
+            .as_ref()
+            .map_or(1.0, |model| model.scale(input.ranges));
         Self {
             model,
             standard: input.standard.to_vec(),
-            constant: input.constant,
+            rounding: ROUNDING * scale,
             taste_weight: input.taste_weight,
             move_cost: input.move_cost,
             stiffness: (input.taste_weight * 300.0).max(input.move_cost * 300.0),
@@ -123,12 +124,13 @@ impl Floor {
 
     /// The floor of a box; `hint` as in [`crate::optimiser::Landscape::floor_near`].
     pub(super) fn of(&self, low: &[i32], high: &[i32], hint: &mut [f64], rounds: usize) -> f64 {
-        let moved = self.constant + self.forced_moves(low, high);
+        let moved = self.forced_moves(low, high);
+        let unknown = moved - self.rounding;
         let Some(model) = &self.model else {
-            return moved - ROUNDING;
+            return unknown;
         };
         let Some(enclosed) = model.enclosure.enclose(low, high) else {
-            return moved - ROUNDING;
+            return unknown;
         };
         let rows = match (enclosed.regime, &model.bed) {
             (Regime::Melted, _) => &model.melted,
@@ -148,7 +150,7 @@ impl Floor {
             .plus(rows.capacity.offset(&enclosed))
             .high;
         if !(volume.low > 0.0 && volume.is_finite() && capacity.is_finite()) {
-            return moved - ROUNDING;
+            return unknown;
         }
         let over = OverBox {
             rows,
@@ -162,7 +164,6 @@ impl Floor {
             return f64::INFINITY;
         };
         let squares = over.squares(&curved, self.taste_weight);
-        let besides = self.constant + squares.besides;
         let divisor = rows
             .volume
             .form
@@ -173,8 +174,7 @@ impl Floor {
             if small == f64::INFINITY {
                 return small;
             }
-            let floor = small + moved + squares.by_axis;
-            return floor - ROUNDING - 1e-12 * floor.abs();
+            return small - self.rounding;
         }
         let minorant = Minorant {
             squares: squares.kept.as_slice(),
@@ -187,9 +187,14 @@ impl Floor {
             move_cost: self.move_cost,
             rounds,
         };
-        let all_at_once = minorant.bound(hint) + besides;
+        let all_at_once = minorant.bound(hint) + squares.besides;
         let floor = all_at_once.max(squares.by_axis + moved);
-        floor - ROUNDING - 1e-12 * floor.abs()
+        floor - self.rounding - 1e-12 * floor.abs()
+    }
+
+    /// What rounding may have done to it.
+    pub(super) fn rounding(&self) -> f64 {
+        self.rounding
     }
 
     /// Whether it rests on enclosures of the drink.
@@ -255,6 +260,17 @@ impl Model {
             sweeteners: input.prepared.setup.sweeteners,
             enclosure,
         })
+    }
+
+    /// How large what should be small can be; 1 where nothing should.
+    fn scale(&self, ranges: &[Range]) -> f64 {
+        let Some(row) = &self.melted.objective else {
+            return 1.0;
+        };
+        let (low, high): (Vec<i32>, Vec<i32>) =
+            ranges.iter().map(|range| (range.low, range.high)).unzip();
+        let range = row.form.range(&Bounds::new(&low, &high, Interval::ZERO));
+        range.low.abs().max(range.high.abs())
     }
 
     /// Root of the curvature of the distance along one line.

@@ -46,6 +46,8 @@ pub(in crate::swap) struct Term {
 pub(in crate::swap) enum Cap {
     /// Sugars of the mixed drink, g per 100 ml of it.
     SugarPer100Ml(f64),
+    /// Sugars of the whole drink, g.
+    Sugar(f64),
     /// Energy, kJ.
     EnergyKj(f64),
     /// Cost of the ingredients, in the book's currency.
@@ -346,6 +348,7 @@ impl RowMaker<'_> {
                 let row = self.with_volume(sugars.times(100.0), -most);
                 Some(row.times(1.0 / (0.5 * USUAL_VOLUME)))
             }
+            Cap::Sugar(most) => below(whole(Component::Sugars), most, 1.0),
             Cap::EnergyKj(most) => below(whole(Component::EnergyKj), most, 40.0),
             Cap::Cost(most) => below(whole(Component::Cost), most, 0.05),
             // The engine's temperature is found to 1e-9 K; a drink below its freezing point is warmer than all melted.
