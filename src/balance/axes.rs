@@ -55,24 +55,31 @@ pub struct Difference {
     pub distance: Option<f64>,
 }
 
+/// Noticeable steps below which a difference is none (assumed).
+pub const LEVEL_STEPS: f64 = 0.05;
+
 impl Difference {
     /// Whether every axis that is known lies within one step; `None` when an axis is not known.
     pub fn within_one_step(&self) -> Option<bool> {
-        let mut counted = self.axes.iter().filter(|axis| axis.weight > 0.0);
-        if counted
-            .clone()
-            .any(|axis| axis.steps.is_some_and(|steps| steps.abs() > 1.0))
-        {
-            return Some(false);
-        }
-        counted.all(|axis| axis.steps.is_some()).then_some(true)
+        self.all(|axis| Some(axis.steps?.abs() <= 1.0))
     }
 
-    /// Whether every known difference is within twice the counter's own scatter.
-    pub fn within_scatter(&self) -> bool {
-        let counted = self.axes.iter().filter(|axis| axis.weight > 0.0);
-        let mut known = counted.filter_map(|axis| axis.steps.zip(axis.scatter_steps));
-        known.all(|(steps, scatter)| steps.abs() <= 2.0 * scatter + 1e-9)
+    /// Whether every axis that is known lies within twice the counter's own scatter; `None` when an axis is not known.
+    pub fn within_scatter(&self) -> Option<bool> {
+        self.all(|axis| Some(axis.steps?.abs() <= 2.0 * axis.scatter_steps? + 1e-9))
+    }
+
+    /// Whether something holds on every axis that counts: not when it fails on one, not known when it is not known of one.
+    fn all(&self, holds: impl Fn(&AxisDifference) -> Option<bool>) -> Option<bool> {
+        let mut is_known = true;
+        for axis in self.axes.iter().filter(|axis| axis.weight > 0.0) {
+            match holds(axis) {
+                Some(true) => {}
+                Some(false) => return Some(false),
+                None => is_known = false,
+            }
+        }
+        is_known.then_some(true)
     }
 
     /// Axes that can't be compared because something is not stated.
@@ -81,6 +88,11 @@ impl Difference {
             .iter()
             .filter(|axis| axis.steps.is_none())
             .map(|axis| &axis.axis)
+    }
+
+    /// Whether nothing is known to differ, and nothing that counts is unknown.
+    pub fn is_level(&self) -> bool {
+        self.all(|axis| Some(axis.steps?.abs() < LEVEL_STEPS)) == Some(true)
     }
 }
 

@@ -38,8 +38,8 @@ pub mod wording;
 mod yardsticks;
 
 pub use axes::{
-    AxisDifference, AxisValue, Difference, difference, figure_difference, noticeable_step,
-    overall_distance,
+    AxisDifference, AxisValue, Difference, LEVEL_STEPS, difference, figure_difference,
+    noticeable_step, overall_distance,
 };
 pub use brewing::{
     Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion,

@@ -299,14 +299,14 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
             .collect();
         let _ = writeln!(sheet, "{}: {moves}", kinds.join(", "));
         sheet.push_str(&text::distance("  then", &suggestion.difference));
-        let scatter = if suggestion.within_scatter {
-            "within"
-        } else {
-            "beyond"
+        let scatter = match suggestion.within_scatter {
+            Some(true) => "within the counter's own scatter",
+            Some(false) => "beyond the counter's own scatter",
+            None => "within the counter's own scatter as far as it is known",
         };
         let _ = writeln!(
             sheet,
-            "  {} The difference left is {scatter} the counter's own scatter.",
+            "  {} The difference left is {scatter}.",
             suggestion.explanation
         );
     }

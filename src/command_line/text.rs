@@ -189,8 +189,10 @@ pub(super) fn distance(lead: &str, difference: &Difference) -> String {
         .collect();
     axes.sort_by(|one, other| other.0.total_cmp(&one.0));
     let words: Vec<String> = axes.into_iter().map(|(_, words)| words).collect();
-    let words = if words.is_empty() {
+    let words = if words.is_empty() && difference.is_level() {
         "level on every axis".to_owned()
+    } else if words.is_empty() {
+        "level on every axis that is known".to_owned()
     } else {
         words.join(", ")
     };

@@ -22,6 +22,7 @@ use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::{Adjustable, Question, adjustable_lines_with};
 use super::shortfall::{Shortfall, shortfalls};
+use super::unheld::unheld;
 use super::watch::Watch;
 
 /// What a suggestion is best at.
@@ -69,7 +70,7 @@ pub struct Suggestion {
     /// The axes that it misses by more than a noticeable step, with what stands in the way.
     pub shortfalls: Vec<Shortfall>,
     /// Whether the difference is within the counter's own scatter.
-    pub within_scatter: bool,
+    pub within_scatter: Option<bool>,
     /// One or two sentences with figures.
     pub explanation: String,
 }
@@ -340,6 +341,12 @@ impl Suggesting<'_> {
                 ));
             }
             answer.suggestions.push(suggestion);
+        }
+        if let Some(first) = answer.suggestions.first() {
+            let window = problem.landscape.bounds().window;
+            let unheld = unheld(&first.balance, self.demands, window);
+            let reasons = unheld.iter().map(|unheld| unheld.words(self.book));
+            answer.reasons.extend(reasons);
         }
     }
 

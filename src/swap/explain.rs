@@ -68,15 +68,20 @@ pub(super) fn explain(
     suggested: &Balance,
     difference: &Difference,
 ) -> String {
-    let sugar = |balance: &Balance| balance.figures.of[Measurand::TotalSugar.slot()];
+    let sugar = |balance: &Balance| {
+        let is_known = balance.figures.complete(Measurand::TotalSugar).is_some();
+        let grams = show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
+        let least = if is_known { "" } else { "at least " };
+        format!("{least}{grams} g")
+    };
     let name = book.ingredient(&answer.question.with).map_or_else(
         || "the other ingredient".to_owned(),
         |item| item.full_name(),
     );
     let first = format!(
-        "{name} by equal measures gives {} g of sugar instead of {} g.",
-        show_number(sugar(&answer.plain), 1),
-        show_number(sugar(&answer.standard), 1)
+        "{name} by equal measures gives {} of sugar instead of {}.",
+        sugar(&answer.plain),
+        sugar(&answer.standard)
     );
     let lines = [
         &suggested.resolved,
@@ -95,18 +100,23 @@ pub(super) fn explain(
     let gain = match kind {
         SuggestionKind::Cheapest => {
             let cost = |balance: &Balance| balance.figures.of[Measurand::Cost.slot()];
+            let missing = |balance: &Balance| balance.reported(Measurand::Cost).missing;
             let saved = cost(&answer.standard) - cost(suggested);
             let word = if saved >= 0.0 { "less" } else { "more" };
-            format!(
-                " and it costs {} {} {word} than the standard",
-                show_number(saved.abs(), 2),
-                book.settings.currency
-            )
+            // What costs an unknown amount in both falls out of the difference.
+            if missing(&answer.standard) == missing(suggested) {
+                format!(
+                    " and it costs {} {} {word} than the standard",
+                    show_number(saved.abs(), 2),
+                    book.settings.currency
+                )
+            } else {
+                " and it costs the least that is possible".to_owned()
+            }
         }
-        SuggestionKind::LeastSugar => format!(
-            " and it holds {} g of sugar",
-            show_number(sugar(suggested), 1)
-        ),
+        SuggestionKind::LeastSugar => {
+            format!(" and it holds {} of sugar", sugar(suggested))
+        }
         SuggestionKind::FewestChanges | SuggestionKind::ClosestTaste => String::new(),
     };
     format!("{first} {with} {}{gain}.", largest_difference(difference))
@@ -124,16 +134,24 @@ fn largest_difference(difference: &Difference) -> String {
     };
     let (more, less) = axis.axis.comparatives();
     let word = if steps > 0.0 { more } else { less };
-    if steps.abs() < 0.05 {
+    if difference.is_level() {
         return "it is level with the standard on every axis".to_owned();
     }
     let size = show_number(steps.abs(), 1);
-    if steps.abs() <= 1.0 {
-        format!(
+    let largest = match difference.within_one_step() {
+        Some(false) => format!("the largest difference left is {word} by {size} noticeable steps"),
+        Some(true) => format!(
             "no difference reaches a noticeable step; the largest is {word} by {size} of a step"
-        )
+        ),
+        None => format!(
+            "no difference that is known reaches a noticeable step; the largest is {word} by {size} of a step"
+        ),
+    };
+    let not_known: Vec<&str> = difference.not_compared().map(Axis::word).collect();
+    if not_known.is_empty() {
+        largest
     } else {
-        format!("the largest difference left is {word} by {size} noticeable steps")
+        format!("{largest}; not known: {}", not_known.join(", "))
     }
 }
 

@@ -1,7 +1,7 @@
 //! The sugar ladder: how far the sweetness of a drink can be taken down, level by level.
 //!
 //! A level is a part of the *added* sweetness, that of the lines whose role is to sweeten. What powders and milk carry can't be
-//! taken out, so the ladder stands on a floor: `aim = floor + part · (standard − floor)`.
+//! taken out, so the ladder stands on a floor: `aim = floor + part · (standard − floor)`, the floor made up to the volume of the standard.
 
 use std::sync::Arc;
 
@@ -126,6 +126,13 @@ pub fn ladder_watched(
         ));
         return Some(ladder);
     };
+    // Water or tea makes up what the sweeteners leave, and thins what is left.
+    let volume = |balance: &Balance| balance.figures.complete(Measurand::Volume);
+    let thinned = match (volume(&ladder.floor), volume(&origin.standard)) {
+        (Some(bare), Some(standard)) if standard > 0.0 => bare / standard,
+        _ => 1.0,
+    };
+    let bottom = bottom * thinned;
     if sweeteners.is_empty() {
         ladder.reasons.push(format!(
             "no line is there to sweeten: all {} g of sugar come with what it tastes of",
@@ -163,7 +170,7 @@ pub fn ladder_watched(
                 .map_or(Some(0.0), |axis| axis.value);
             aimed.extend(
                 axis.value
-                    .zip(bare)
+                    .zip(bare.map(|bare| bare * thinned))
                     .map(|(top, bare)| (axis.axis.clone(), bare + part * (top - bare))),
             );
         }

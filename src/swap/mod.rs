@@ -24,6 +24,7 @@ mod problem;
 mod question;
 mod resize;
 mod shortfall;
+mod unheld;
 mod walk;
 mod watch;
 
@@ -45,5 +46,6 @@ pub use problem::Problem;
 pub use question::{Adjustable, Question, adjustable_lines};
 pub use resize::{resize, resize_watched};
 pub use shortfall::{Hindrance, Shortfall};
+pub use unheld::{Bound, Unheld};
 pub use walk::{AxisMove, NOT_TASTED, WalkMove, WalkStep, axis_moves, walk};
 pub use watch::Watch;

@@ -22,7 +22,7 @@ pub struct Nearby {
     /// How it differs from the standard.
     pub difference: Difference,
     /// Whether the difference is within the counter's own scatter.
-    pub within_scatter: bool,
+    pub within_scatter: Option<bool>,
     /// Which demand it does not keep, with figures.
     pub obstacle: Option<String>,
 }

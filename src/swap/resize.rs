@@ -1,7 +1,7 @@
 //! The same drink in another cup: every line grows by the room of the cups, then whole measures are looked for.
 
 use crate::balance::{Measurand, balance};
-use crate::book::{Axis, Book, Change, Recipe, Stage, VersionId, VesselId};
+use crate::book::{Axis, Book, Carried, Change, Recipe, Stage, VersionId, VesselId};
 use crate::optimiser::Range;
 use crate::quantity::show_number;
 
@@ -72,6 +72,13 @@ pub fn resize_watched(
         };
         let amount = found.amount(grown.max(found.range.low));
         changed.apply(&Change::Amount(line.id.clone(), amount.clone()));
+        // What clings to a topping grows with it.
+        let growth = amount.number().unwrap_or(0.0) / number;
+        if let Some(carried) = line.carried.clone().filter(|_| growth.is_finite()) {
+            let grams = carried.grams * growth;
+            let carried = Carried { grams, ..carried };
+            changed.apply(&Change::Carried(line.id.clone(), Some(carried)));
+        }
         found.line.amount = amount;
         // Toppings and what floats on top are a matter of the cup alone, and grow as they are.
         if line.stage == Stage::Mixed && adjustable.len() < 8 {

@@ -30,6 +30,7 @@ mod every_candidate;
 mod exchange;
 mod first_drink;
 mod habits;
+mod half_known;
 mod hardening;
 mod headings;
 mod holes;

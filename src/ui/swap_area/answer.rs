@@ -294,15 +294,16 @@ fn sentences_ui(
 }
 
 /// What the difference that is left is against the counter's own scatter.
-pub(super) fn scatter_words(within_scatter: bool, difference: &Difference) -> &'static str {
+pub(super) fn scatter_words(within_scatter: Option<bool>, difference: &Difference) -> &'static str {
     match (within_scatter, difference.within_one_step()) {
-        (true, _) => {
+        (Some(true), _) => {
             "What is left is within the counter's own scatter: two makings of one drink differ as much."
         }
-        (false, Some(true)) => {
+        (None, _) => "As far as it is known, what is left is within the counter's own scatter.",
+        (Some(false), Some(true)) => {
             "What is left is more than the counter's own scatter, and less than anyone would notice."
         }
-        (false, _) => "What is left is more than the counter's own scatter.",
+        (Some(false), _) => "What is left is more than the counter's own scatter.",
     }
 }
 

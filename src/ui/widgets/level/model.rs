@@ -11,7 +11,7 @@ pub const MOST_STEPS: f64 = 4.0;
 const MOST_NAMED: usize = 3;
 
 /// Below this a difference rounds to nothing in words, in steps.
-const NOTHING: f64 = 0.05;
+const NOTHING: f64 = crate::balance::LEVEL_STEPS;
 
 /// How a mark stands to the band of one noticeable step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -166,7 +166,7 @@ pub fn overall_words(difference: &Difference) -> String {
         return "nothing can be compared with the standard yet".to_owned();
     };
     let far = size_words(distance);
-    if distance < NOTHING && not_known.is_empty() {
+    if difference.is_level() {
         return "level on every axis".to_owned();
     }
     let verdict = match difference.within_one_step() {
