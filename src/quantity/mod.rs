@@ -19,7 +19,7 @@ pub use number_text::{
     DecimalSign, NumberError, decimal_sign_of, parse_number, parse_up_to, parse_with_sign,
     show_compact, show_count, show_editable, show_grouped, show_number,
 };
-pub use rounding::{Rounded, rounded, rounded_at_most};
+pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};

@@ -1,6 +1,6 @@
 //! How many digits a figure is shown with: as many as its uncertainty leaves it.
 
-use super::show_number;
+use super::{Uncertain, show_number};
 
 /// The most decimals that are shown.
 const MOST_DECIMALS: i32 = 3;
@@ -27,12 +27,71 @@ pub fn rounded(value: f64, u: Option<f64>) -> Rounded {
 
 /// Rounds the same way, to no more than so many decimals.
 pub fn rounded_at_most(value: f64, u: Option<f64>, most_decimals: i32) -> Rounded {
-    // An uncertainty that vanishes beside its value is that of the arithmetic, not of the drink.
-    let u = u.filter(|u| u.is_finite() && *u > value.abs() * VANISHES);
-    let decimals = u
-        .map_or_else(|| decimals_by_size(value), decimals_by_uncertainty)
-        .min(most_decimals);
-    let u = u
+    rounded_to(value, u, decimals_of(value, u).min(most_decimals))
+}
+
+/// A figure that is read against another.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Beside {
+    /// The figure.
+    pub figure: Rounded,
+    /// What it has more than the other, signed; `None` when that is not asked or not known.
+    pub more: Option<Rounded>,
+}
+
+/// Rounds figures that are read against the first of them to one decimal place, the finest that one of them or of the differences
+/// would get by itself but no more than so many decimals. The differences are those of the digits that are shown.
+///
+/// With each figure goes the standard uncertainty of its difference, where that is wanted: what two figures share cancels, and
+/// the difference may be known to a finer place than they are.
+pub fn rounded_beside(
+    figures: &[(Option<Uncertain>, Option<f64>)],
+    most_decimals: i32,
+) -> Vec<Option<Beside>> {
+    let known = figures
+        .iter()
+        .filter_map(|(one, doubt)| Some((one.as_ref()?, *doubt)));
+    let finest = known
+        .flat_map(|(one, doubt)| {
+            let of_difference = counts(one.value, doubt).map(decimals_by_uncertainty);
+            of_difference
+                .into_iter()
+                .chain([decimals_of(one.value, Some(one.u))])
+        })
+        .max()
+        .unwrap_or(0);
+    let decimals = finest.min(most_decimals).min(MOST_DECIMALS);
+    let unit = 10.0_f64.powi(decimals);
+    let place = |value: f64| (value * unit).round();
+    let first = figures.first().and_then(|(first, _)| *first);
+    let beside = |(one, doubt): &(Option<Uncertain>, Option<f64>)| {
+        let one = one.as_ref()?;
+        let more = first.as_ref().zip(*doubt).map(|(first, doubt)| {
+            let more = place(one.value) - place(first.value);
+            let mut found = rounded_to(more / unit, Some(doubt), decimals);
+            if more > 0.0 {
+                found.value.insert(0, '+');
+            }
+            found
+        });
+        let figure = rounded_to(place(one.value) / unit, Some(one.u), decimals);
+        Some(Beside { figure, more })
+    };
+    figures.iter().map(beside).collect()
+}
+
+/// The decimals that a figure gets by itself.
+fn decimals_of(value: f64, u: Option<f64>) -> i32 {
+    counts(value, u).map_or_else(|| decimals_by_size(value), decimals_by_uncertainty)
+}
+
+/// An uncertainty that vanishes beside its value is that of the arithmetic, not of the drink.
+fn counts(value: f64, u: Option<f64>) -> Option<f64> {
+    u.filter(|u| u.is_finite() && *u > value.abs() * VANISHES)
+}
+
+fn rounded_to(value: f64, u: Option<f64>, decimals: i32) -> Rounded {
+    let u = counts(value, u)
         .map(|u| show(u, decimals))
         .filter(|text| text.chars().any(|digit| ('1'..='9').contains(&digit)));
     Rounded {

@@ -2,7 +2,7 @@
 
 use crate::balance::{Balance, Measurand, Reported};
 use crate::book::Book;
-use crate::quantity::{DisplayUnits, ShownUnit, Uncertain, rounded_at_most};
+use crate::quantity::{DisplayUnits, Rounded, ShownUnit, Uncertain, rounded_at_most};
 use crate::ui::wording;
 
 /// A figure in digits.
@@ -19,7 +19,11 @@ pub(super) struct Value {
 impl Value {
     /// A figure that is known, with at most so many decimals.
     pub(super) fn known(figure: Uncertain, most_decimals: i32) -> Self {
-        let rounded = rounded_at_most(figure.value, Some(figure.u), most_decimals);
+        Self::rounded(rounded_at_most(figure.value, Some(figure.u), most_decimals))
+    }
+
+    /// A figure that is known, in digits already.
+    pub(super) fn rounded(rounded: Rounded) -> Self {
         Self {
             text: Some(rounded.value),
             u: rounded.u,

@@ -1,7 +1,8 @@
 //! Laws of reading numbers: whatever country wrote them, a number is read as it was meant or refused.
 
 use evensip::quantity::{
-    DecimalSign, NumberError, parse_number, parse_up_to, parse_with_sign, show_editable,
+    Beside, DecimalSign, NumberError, Uncertain, parse_number, parse_up_to, parse_with_sign,
+    rounded_beside, show_editable,
 };
 use proptest::prelude::*;
 
@@ -37,8 +38,58 @@ fn written(thousandths: u64, decimals: usize, (decimal, group): (char, Option<ch
     text
 }
 
+/// Digits as thousandths.
+fn thousandths(digits: &str) -> f64 {
+    let plain = digits.replace('−', "-").replace('+', "");
+    (plain.parse::<f64>().unwrap() * 1000.0).round()
+}
+
+/// Decimals that are shown.
+fn decimals(digits: &str) -> usize {
+    digits
+        .split_once('.')
+        .map_or(0, |(_, decimals)| decimals.len())
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 4000, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// What stands side by side adds up, digit by digit, whatever is known of it.
+    #[test]
+    fn a_figure_and_its_difference_give_the_figure_beside_it(
+        figures in prop::collection::vec((-5.0..5.0_f64, -4.0..1.0_f64, -4.0..1.0_f64, 0..6_u8), 1..5),
+        size in -1..4_i32,
+        most in 0..4_i32,
+    ) {
+        let scale = 10.0_f64.powi(size);
+        let given: Vec<(Option<Uncertain>, Option<f64>)> = figures
+            .iter()
+            .enumerate()
+            .map(|(at, (value, u, doubt, known))| {
+                let u = 10.0_f64.powf(*u) * scale;
+                let one = (*known > 0).then_some(Uncertain { value: value * scale, u });
+                let doubt = (at > 0 && *known > 1).then_some(10.0_f64.powf(*doubt) * scale);
+                (one, doubt)
+            })
+            .collect();
+        let shown = rounded_beside(&given, most);
+        prop_assert_eq!(shown.len(), given.len());
+        let first = shown[0].as_ref();
+        for ((one, doubt), shown) in given.iter().zip(&shown) {
+            prop_assert_eq!(one.is_some(), shown.is_some());
+            let (Some(one), Some(Beside { figure, more })) = (one, shown) else { continue };
+            let unit = 10.0_f64.powi(-i32::try_from(decimals(&figure.value)).unwrap());
+            let coarse = unit.max(one.u);
+            prop_assert!((thousandths(&figure.value) / 1000.0 - one.value).abs() <= coarse);
+            prop_assert!(decimals(&figure.value) <= usize::try_from(most).unwrap());
+            prop_assert_eq!(more.is_some(), first.is_some() && doubt.is_some());
+            if let (Some(first), Some(more)) = (first, more) {
+                let sum = thousandths(&first.figure.value) + thousandths(&more.value);
+                let adds_up = (sum - thousandths(&figure.value)).abs() < 0.5;
+                prop_assert!(adds_up, "{:?} {:?} {:?}", first, more, figure);
+            }
+        }
+    }
 
     #[test]
     fn a_number_is_read_as_it_was_meant_or_refused(

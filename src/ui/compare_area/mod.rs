@@ -144,7 +144,8 @@ pub(super) fn compare_area_ui(
         ui.add_space(grid::NEAR);
         table::part_ui(ui, part, column);
     }
-    let words = "± is one standard uncertainty. That of a difference is smaller than both: what the drinks share cancels.";
+    let words =
+        "± is one standard uncertainty. That of a difference leaves out what the drinks share.";
     ui.add_space(grid::NEAR);
     quiet_ui(ui, words);
     ui.add_space(grid::NEAR);

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
 use crate::book::{Allergen, Book, Entry, LineId, Recipe};
-use crate::quantity::{DisplayUnits, name_as_shown, rounded_at_most};
+use crate::quantity::{Beside, DisplayUnits, Rounded, Uncertain, name_as_shown, rounded_beside};
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
@@ -127,42 +127,55 @@ fn figure_row(
     (measurand, decimals): (Measurand, i32),
     units: DisplayUnits,
 ) -> Row {
-    let cell = |drink: &Drink| Cell::Figure {
-        value: Value::of(book, &drink.balance, measurand, decimals, units),
-        against: drink
-            .difference
-            .as_ref()
-            .and_then(|_| against(&first.balance, &drink.balance, (measurand, decimals), units)),
+    let shown = beside(first, drinks, (measurand, decimals), units);
+    let cell = |(drink, shown): (&Drink, Option<Beside>)| match shown {
+        Some(Beside { figure, more }) => Cell::Figure {
+            value: Value::rounded(figure),
+            against: more.map(more_words),
+        },
+        // A figure of which something is missing is no measure for the others.
+        None => Cell::Figure {
+            value: Value::of(book, &drink.balance, measurand, decimals, units),
+            against: None,
+        },
     };
     Row {
         name: measurand.word().to_owned(),
         unit: unit_of(book, measurand, units),
         term: Term::of_measurand(measurand),
-        cells: drinks.iter().map(cell).collect(),
+        cells: drinks.iter().zip(shown).map(cell).collect(),
     }
 }
 
-/// "+3.4 ± 0.2": more than the first drink, with the doubt of the difference.
-fn against(
-    first: &Balance,
-    other: &Balance,
+/// A figure of every drink, read against the first; `None` where something is missing of it.
+fn beside<'drink>(
+    first: &Drink,
+    drinks: impl IntoIterator<Item = &'drink Drink>,
     (measurand, decimals): (Measurand, i32),
     units: DisplayUnits,
-) -> Option<String> {
-    let difference = figure_difference(first, other, measurand)?;
+) -> Vec<Option<Beside>> {
     let unit = units.of(measurand.unit());
-    let rounded = rounded_at_most(
-        unit.difference(difference.value),
-        Some(unit.difference(difference.u)),
-        unit.decimals(decimals),
-    );
-    let sign = if rounded.value.starts_with(['−', '0']) && difference.value <= 0.0 {
-        ""
-    } else {
-        "+"
+    let complete = |drink: &Drink| {
+        let value = drink.balance.figures.complete(measurand)?;
+        let u = drink.balance.uncertainty(measurand.slot());
+        Some(unit.uncertain(Uncertain { value, u }))
     };
-    let doubt = rounded.u.map(|u| format!(" ± {u}")).unwrap_or_default();
-    Some(format!("{sign}{}{doubt}", rounded.value))
+    let doubt = |drink: &Drink| {
+        drink.difference.as_ref()?;
+        let found = figure_difference(&first.balance, &drink.balance, measurand)?;
+        Some(unit.difference(found.u))
+    };
+    let figures: Vec<_> = drinks
+        .into_iter()
+        .map(|drink| (complete(drink), doubt(drink)))
+        .collect();
+    rounded_beside(&figures, unit.decimals(decimals))
+}
+
+/// "+3.4 ± 0.2": more than the first drink, with the doubt of the difference.
+fn more_words(difference: Rounded) -> String {
+    let doubt = difference.u.map(|u| format!(" ± {u}")).unwrap_or_default();
+    format!("{}{doubt}", difference.value)
 }
 
 fn words_row(name: &str, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> Row {
@@ -280,9 +293,10 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
     let mut words = Vec::new();
     let currency = &book.settings.currency;
     let cost = (Measurand::Cost, 2);
-    match against(&first.balance, &other.balance, cost, DisplayUnits::METRIC) {
-        Some(more) if more.starts_with("0.00") => {}
-        Some(more) => words.push(format!("cost {more} {currency} a drink")),
+    let mut beside = beside(first, [first, other], cost, DisplayUnits::METRIC);
+    match beside.pop().flatten().and_then(|beside| beside.more) {
+        Some(more) if more.value.starts_with('0') => {}
+        Some(more) => words.push(format!("cost {} {currency} a drink", more_words(more))),
         None => words.push("cost can't be compared: a price is not stated".to_owned()),
     }
     let (before, after) = (&first.balance.allergens, &other.balance.allergens);
