@@ -1,11 +1,13 @@
 //! What is said of drinks of which something is not known: never that it is level, kept or proven.
 
-use evensip::balance::{AxisDifference, Difference, Measurand};
-use evensip::book::{Axis, IngredientId, Nutrient, RecipeId, Resolved, VesselId, resolve};
+use evensip::balance::{AxisDifference, Difference, Measurand, balance};
+use evensip::book::{
+    Amount, Axis, Entry, IngredientId, Nutrient, Place, RecipeId, Resolved, Role, VesselId, resolve,
+};
 use evensip::swap::{Demands, Level, Question, answer_with, ladder, resize};
 use proptest::prelude::*;
 
-use crate::sample::{balance_of, figure, sample};
+use crate::sample::{balance_of, figure, line, recipe as drink, sample};
 
 fn question(recipe: &str, replace: &str, with: &str) -> Question {
     Question {
@@ -169,4 +171,47 @@ fn the_floor_of_a_ladder_is_as_large_as_the_standard() {
         assert!((found.rungs[0].aim - made_up).abs() < 1e-9);
         assert!(volume < 1.0);
     }
+}
+
+/// What a line says of itself and what the drink says of it are one doubt, when nothing else is in the drink.
+#[test]
+fn a_figure_that_is_shown_twice_has_one_doubt() {
+    let book = sample();
+    let mut seen = 0;
+    for item in &book.ingredients {
+        let counts = book
+            .measures
+            .iter()
+            .map(|measure| Amount::Count(2.0, measure.id.clone()));
+        let amounts = [Amount::Grams(30.0), Amount::Millilitres(40.0)];
+        for amount in amounts.into_iter().chain(counts) {
+            let mut entry = line("only", item.id.as_str(), 1.0, 20.0, Role::Base);
+            if let Entry::Line(line) = &mut entry {
+                line.amount = amount;
+            }
+            let place = Place::Ingredient(item.id.clone(), "alone");
+            let found = balance(&book, drink(vec![entry]).plain(), &place);
+            let [share] = found.lines.as_slice() else {
+                continue;
+            };
+            for (measurand, own) in [
+                (Measurand::Mass, share.u_grams),
+                (Measurand::TotalSugar, share.sugar_uncertainty),
+            ] {
+                let (Some(own), Some(_)) = (own, found.figures.complete(measurand)) else {
+                    continue;
+                };
+                let whole = found.uncertainty(measurand.slot());
+                seen += 1;
+                assert!(
+                    (own - whole).abs() <= 0.02 * whole + 1e-9,
+                    "{} {:?}: {} ± {own} of the line, ± {whole} of the drink",
+                    item.id,
+                    share,
+                    measurand.word()
+                );
+            }
+        }
+    }
+    assert!(seen > 500, "{seen}");
 }
