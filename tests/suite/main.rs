@@ -33,6 +33,7 @@ mod habits;
 mod half_known;
 mod hardening;
 mod headings;
+mod held_drink;
 mod holes;
 mod hostile_books;
 mod import_rule;
