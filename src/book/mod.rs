@@ -16,6 +16,7 @@ mod inheritance;
 mod look_up;
 mod measure;
 mod merge;
+mod own_words;
 mod price;
 mod printed;
 mod recipe;

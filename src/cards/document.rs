@@ -1,6 +1,6 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
-use crate::quantity::DisplayUnits;
+use crate::quantity::{DisplayUnits, OwnWords};
 
 /// What a card is for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -270,22 +270,15 @@ impl Document {
     }
 }
 
-/// The fact that names the cup.
-pub(super) const CUP: &str = "cup";
-
 impl Document {
     /// Prints temperatures and volumes as a person reads them. What a person wrote (names, instructions, notes) stays.
-    pub(super) fn read_in(&mut self, units: DisplayUnits) {
-        if units == DisplayUnits::METRIC {
-            return;
-        }
-        let shown = |text: &mut String| *text = units.words(text);
+    pub(super) fn read_in(&mut self, units: DisplayUnits, own: &OwnWords) {
+        let shown = |text: &mut String| *text = units.words(text, own);
         for block in &mut self.blocks {
             match block {
                 Block::Heading(text) => shown(text),
                 Block::Facts(facts) => {
-                    // The cup goes by its own name.
-                    for fact in facts.iter_mut().filter(|fact| fact.name != CUP) {
+                    for fact in facts {
                         shown(&mut fact.name);
                         shown(&mut fact.value);
                     }
@@ -294,13 +287,11 @@ impl Document {
                     shown(&mut table.caption);
                     let titles = table.columns.iter_mut().map(|column| &mut column.title);
                     titles.for_each(shown);
-                    // The first cell is the name of its row.
-                    let cells = table.rows.iter_mut().flat_map(|row| row.iter_mut().skip(1));
-                    cells.for_each(shown);
+                    table.rows.iter_mut().flatten().for_each(shown);
                 }
                 Block::Steps(stages) => {
                     let rows = stages.iter_mut().flat_map(|stage| &mut stage.rows);
-                    rows.for_each(|row| row.read_in(units));
+                    rows.for_each(|row| row.read_in(units, own));
                 }
                 Block::Cautions(cautions) => {
                     let texts = cautions.iter_mut().map(|caution| &mut caution.text);
@@ -315,19 +306,16 @@ impl Document {
 }
 
 impl StepRow {
-    fn read_in(&mut self, units: DisplayUnits) {
+    fn read_in(&mut self, units: DisplayUnits, own: &OwnWords) {
         let Self::Line {
             amount, remarks, ..
         } = self
         else {
             return;
         };
-        *amount = units.words(amount);
-        // Among the remarks are notes of a person; the temperature begins so and no note is like it to the end.
+        *amount = units.words(amount, own);
         for remark in remarks {
-            if remark.starts_with("at ") && remark.ends_with("\u{a0}°C") {
-                *remark = units.words(remark);
-            }
+            *remark = units.words(remark, own);
         }
     }
 

@@ -1,6 +1,6 @@
 //! The blocks that several cards share: steps, facts, cautions, small print.
 
-use super::document::{Block, CUP, CautionLine, Fact, StageSteps, StepRow};
+use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, name_of, names_of, with_uncertainty};
 use super::request::{CardError, Drink};
 use crate::balance::{Balance, LineShare, Measurand, balance_version, caution_words};
@@ -198,7 +198,7 @@ impl<'book> Made<'book> {
 
     /// What the counter has to know at a glance.
     pub(super) fn facts(&self) -> Vec<Fact> {
-        let mut facts = vec![Fact::new(CUP, self.cup())];
+        let mut facts = vec![Fact::new("cup", self.cup())];
         let mut add = |measurand: Measurand| {
             facts.push(Fact::new(measurand.word(), self.words(measurand)));
         };

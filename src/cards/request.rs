@@ -141,7 +141,9 @@ pub fn card(
     document.shop.clone_from(&book.settings.shop);
     document.date.clone_from(&options.date);
     document.language.clone_from(&options.language);
-    document.read_in(options.units);
+    if options.units != DisplayUnits::METRIC {
+        document.read_in(options.units, &book.own_words());
+    }
     Ok(document)
 }
 

@@ -20,6 +20,7 @@ pub use number_text::{
     show_compact, show_count, show_editable, show_grouped, show_number,
 };
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
+pub use translated_words::OwnWords;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};

@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 
 use super::display_units::{DisplayUnits, ShownUnit, trimmed};
-use super::{DecimalSign, parse_number, parse_with_sign, show_number};
+use super::{DecimalSign, name_as_shown, parse_number, parse_with_sign, show_number};
 
 /// The metric units that are looked for. "K" is a difference of temperatures.
 const METRIC: [&str; 3] = ["°C", "K", "ml"];
@@ -15,8 +15,70 @@ const PLUS_MINUS: &str = " ± ";
 /// Decimals of a volume in a sentence.
 const VOLUME_DECIMALS: usize = 2;
 
-/// The sentence in these units; what stands in quotation marks was written by a person and stays.
-pub(super) fn translated(units: DisplayUnits, text: &str) -> String {
+/// Texts of a person that name a unit: they stand in sentences as they were written, whatever units the rest is read in.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct OwnWords(Vec<String>);
+
+impl OwnWords {
+    /// Those of the texts that name a unit.
+    ///
+    /// Their first letter does not count: a sentence may begin with one, and a brand may stand before it.
+    pub fn of<'text>(texts: impl IntoIterator<Item = &'text str>) -> Self {
+        // "30 ml" by itself is a figure, whoever wrote it.
+        let says_more = |text: &str| {
+            let words = text.split(|letter: char| !letter.is_alphabetic());
+            words.into_iter().any(|word| word.len() > "ml".len())
+        };
+        let names_unit =
+            |text: &&str| METRIC.iter().any(|metric| text.contains(metric)) && says_more(text);
+        let mut own: Vec<String> = texts
+            .into_iter()
+            .filter(names_unit)
+            .map(|text| {
+                let shown = name_as_shown(text.trim());
+                shown
+                    .strip_prefix(char::is_alphabetic)
+                    .unwrap_or(&shown)
+                    .to_owned()
+            })
+            .collect();
+        // A text that holds another one is looked for before it.
+        own.sort_unstable_by(|a, b| b.len().cmp(&a.len()).then_with(|| a.cmp(b)));
+        own.dedup();
+        Self(own)
+    }
+
+    /// Where the first of them begins and ends in a text.
+    fn first_in(&self, text: &str) -> Option<(usize, usize)> {
+        let places = self.0.iter().filter_map(|own| {
+            // "500 ml jug" is not in "1500 ml jug".
+            let begins = |at: &usize| {
+                !own.starts_with(|first: char| first.is_ascii_digit())
+                    || !text[..*at].ends_with(|before: char| before.is_ascii_digit())
+            };
+            let mut places = text.match_indices(own.as_str()).map(|(at, _)| at);
+            let at = places.find(begins)?;
+            Some((at, at + own.len()))
+        });
+        // Of those that begin together the longest comes first.
+        places.min_by_key(|(at, _)| *at)
+    }
+}
+
+/// The sentence in these units; what a person wrote stays: their own words, and whatever stands in quotation marks.
+pub(super) fn translated(units: DisplayUnits, text: &str, own: &OwnWords) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some((begin, end)) = own.first_in(rest) {
+        out.push_str(&translated_around_quotes(units, &rest[..begin]));
+        out.push_str(&rest[begin..end]);
+        rest = &rest[end..];
+    }
+    out.push_str(&translated_around_quotes(units, rest));
+    out
+}
+
+fn translated_around_quotes(units: DisplayUnits, text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     let mut rest = text;
     while let Some(opened) = rest.find('“') {
@@ -225,8 +287,38 @@ mod tests {
             ("g or ml", "g or ml"),
             ("0.3 ml of it", "0.01 fl oz of it"),
         ] {
-            assert_eq!(US.words(metric), us);
-            assert_eq!(DisplayUnits::METRIC.words(metric), metric);
+            assert_eq!(US.words(metric, &OwnWords::default()), us);
+            let unchanged = DisplayUnits::METRIC.words(metric, &OwnWords::default());
+            assert_eq!(unchanged, metric);
+        }
+    }
+
+    #[test]
+    fn what_a_person_wrote_stays() {
+        let own = OwnWords::of([
+            "Black tea, 500 ml flask",
+            "tea, 500 ml",
+            "Milk at 4 °C",
+            "Cocoa",
+            "500 ml jug",
+            "30 ml",
+            "°C",
+        ]);
+        assert_eq!(own.0.len(), 4);
+        for (metric, us) in [
+            (
+                "60 ml of Black tea, 500 ml flask at 60 °C",
+                "2.03 fl oz of Black tea, 500 ml flask at 140 °F",
+            ),
+            (
+                "Milk at 4 °C goes in at 4 °C, tea, 500 ml at 60 °C",
+                "Milk at 4 °C goes in at 39 °F, tea, 500 ml at 140 °F",
+            ),
+            ("500 ml jug: 500 ml", "500 ml jug: 16.91 fl oz"),
+            ("1500 ml jugs", "50.72 fl oz jugs"),
+            ("30 ml at 20 °C", "1.01 fl oz at 68 °F"),
+        ] {
+            assert_eq!(US.words(metric, &own), us);
         }
     }
 
@@ -236,6 +328,9 @@ mod tests {
             temperature: TemperatureUnit::Fahrenheit,
             ..DisplayUnits::METRIC
         };
-        assert_eq!(only_warm.words("135½ ml at 50 °C"), "135½ ml at 122 °F");
+        assert_eq!(
+            only_warm.words("135½ ml at 50 °C", &OwnWords::default()),
+            "135½ ml at 122 °F"
+        );
     }
 }

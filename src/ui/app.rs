@@ -25,6 +25,7 @@ use super::{
     swap_area,
 };
 use crate::book::{Book, Finding, Recipe};
+use crate::quantity::DisplayUnits;
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
 };
@@ -397,6 +398,12 @@ impl App {
             card_area::card_frame(&mut self.workbench, order.as_ref(), &self.view.cards)
         });
         let lit = self.view.lit.clone();
+        // Metric sentences stay as they are.
+        let own_words = if self.view.units == DisplayUnits::METRIC {
+            Arc::default()
+        } else {
+            self.workbench.own_words()
+        };
         let in_hand = in_hand(&self.workbench, &book, &findings);
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
@@ -408,6 +415,7 @@ impl App {
                 findings: &findings,
                 lens: self.view.lens,
                 units: self.view.units,
+                own_words: &own_words,
                 lit: lit.as_ref(),
             },
         );

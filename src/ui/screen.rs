@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
-use crate::quantity::DisplayUnits;
+use crate::quantity::{DisplayUnits, OwnWords};
 use crate::workbench::{Shown, Standard};
 
 /// The read-only side of a frame.
@@ -25,6 +25,15 @@ pub struct Screen<'frame> {
     pub lens: Lens,
     /// What temperatures and volumes are read in.
     pub units: DisplayUnits,
+    /// What a person has written: it is not translated into them.
+    pub own_words: &'frame OwnWords,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
     pub lit: Option<&'frame LineId>,
+}
+
+impl Screen<'_> {
+    /// A sentence of the program with its temperatures and volumes as the person reads them; what a person wrote stays.
+    pub fn words(&self, metric: &str) -> String {
+        self.units.words(metric, self.own_words)
+    }
 }

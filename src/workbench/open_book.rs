@@ -18,6 +18,7 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::edit::{Edit, History};
+use crate::quantity::OwnWords;
 
 /// Where the book is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -398,6 +399,11 @@ impl Workbench {
         if was_asked {
             self.derived.count_call();
         }
+    }
+
+    /// What a person has written in the book, for sentences in other units.
+    pub fn own_words(&mut self) -> Arc<OwnWords> {
+        self.derived.own_words(self.history.book(), self.stamp)
     }
 
     /// What is wrong with the book.

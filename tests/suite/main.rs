@@ -49,6 +49,7 @@ mod not_stated;
 mod nothing_lost;
 mod numbers;
 mod opening;
+mod own_words;
 mod picture;
 mod pictures;
 mod prices;

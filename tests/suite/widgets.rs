@@ -24,6 +24,7 @@ pub(crate) struct Scene {
     pub(crate) balance: Arc<Balance>,
     pub(crate) standard: Option<Standard>,
     pub(crate) lens: Lens,
+    own_words: evensip::quantity::OwnWords,
     pub(crate) lit: Option<LineId>,
 }
 
@@ -47,6 +48,7 @@ impl Scene {
             balance,
             standard,
             lens: Lens::Sugar,
+            own_words: evensip::quantity::OwnWords::default(),
             lit: None,
         }
     }
@@ -61,6 +63,7 @@ impl Scene {
             findings: &[],
             lens: self.lens,
             units: evensip::quantity::DisplayUnits::METRIC,
+            own_words: &self.own_words,
             lit: self.lit.as_ref(),
         }
     }

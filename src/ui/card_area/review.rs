@@ -431,10 +431,8 @@ fn arrival_ui(
         steps(arrived.plain.distance)
     ));
     ui.add(
-        Label::new(
-            RichText::new(screen.units.words(&arrived.explanation)).color(palette.text_quiet),
-        )
-        .wrap(),
+        Label::new(RichText::new(screen.words(&arrived.explanation)).color(palette.text_quiet))
+            .wrap(),
     );
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {

@@ -41,7 +41,7 @@ pub(super) fn rungs_ui(
         return;
     };
     for reason in &ladder.reasons {
-        let words = screen.units.words(&format!("No levels: {reason}."));
+        let words = screen.words(&format!("No levels: {reason}."));
         words_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
@@ -92,7 +92,7 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
                 Cell::words(&overall_words(&drink.difference)),
             ]),
             Err(reason) => {
-                let words = screen.units.words(&format!("can't be made: {reason}"));
+                let words = screen.words(&format!("can't be made: {reason}"));
                 table.row([level, Cell::words(&words)]);
             }
         }
@@ -136,7 +136,7 @@ fn rung_ui(
         Ok(drink) => drink,
         Err(reason) => {
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            let words = screen.units.words(&format!("Can't be made: {reason}."));
+            let words = screen.words(&format!("Can't be made: {reason}."));
             words_ui(ui, words, palette.caution);
             return;
         }

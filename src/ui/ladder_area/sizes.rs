@@ -80,10 +80,10 @@ fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
                 title,
                 Cell::words(&model::amounts(screen, drink)),
                 Cell::words(&overall_words(&drink.difference)),
-                Cell::words(&screen.units.words(&drink.explanation)),
+                Cell::words(&screen.words(&drink.explanation)),
             ]),
             Err(reason) => {
-                let reason = screen.units.words(&format!("can't be made: {reason}"));
+                let reason = screen.words(&format!("can't be made: {reason}"));
                 table.row([title, Cell::words(&reason)]);
             }
         }
@@ -105,7 +105,7 @@ fn variation_ui(
         Err(reason) => {
             name_ui(ui, &title, ui.available_width());
             ui.indent(("variation", &title), |ui| {
-                let words = screen.units.words(&format!("Can't be made: {reason}."));
+                let words = screen.words(&format!("Can't be made: {reason}."));
                 words_ui(ui, words, palette.caution);
             });
             return;
@@ -126,7 +126,7 @@ fn variation_ui(
     ui.indent(("variation", &title), |ui| {
         words_ui(ui, model::amounts(screen, drink), palette.text_strong);
         let small =
-            RichText::new(screen.units.words(&drink.explanation)).font(TypeStyle::Small.font_id());
+            RichText::new(screen.words(&drink.explanation)).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
     ui.add_space(grid::TIGHT);

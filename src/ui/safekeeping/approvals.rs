@@ -81,7 +81,7 @@ fn approval_ui(
             ui.indent(("since", record.number), |ui| {
                 quiet_ui(ui, &head);
                 let sentences = differences.sentences(screen.book);
-                sentences_ui(ui, &sentences, screen.units);
+                sentences_ui(ui, &sentences, |words| screen.words(words));
             });
         }
     }
@@ -170,7 +170,8 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         if differences.is_empty() {
             quiet_ui(ui, "nothing changed");
         } else {
-            sentences_ui(ui, &differences.sentences(screen.book), screen.units);
+            let sentences = differences.sentences(screen.book);
+            sentences_ui(ui, &sentences, |words| screen.words(words));
         }
     }
     view.safekeeping.approvals = Some(compared);

@@ -7,7 +7,6 @@ use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
 use crate::book::{Book, Conflict, ItemId};
-use crate::quantity::DisplayUnits;
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -214,7 +213,7 @@ fn conflict_ui(
         ui.indent((whose, &name), |ui| {
             quiet_ui(ui, &format!("{whose}: {}", change.word()));
             if !sentences.is_empty() {
-                sentences_ui(ui, &sentences, DisplayUnits::METRIC);
+                sentences_ui(ui, &sentences, str::to_owned);
             }
         });
     }

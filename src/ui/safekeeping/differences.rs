@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use egui::{Button, Label, RichText, Ui};
 
 use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
-use crate::quantity::{DisplayUnits, excerpt};
+use crate::quantity::excerpt;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::quiet_ui;
 
@@ -81,21 +81,20 @@ fn item_ui(
     if open {
         let sentences = details(&item.item);
         // Two files are compared as they are kept.
-        let units = DisplayUnits::METRIC;
         ui.indent(("inside", list, &name), |ui| {
-            sentences_ui(ui, &sentences, units);
+            sentences_ui(ui, &sentences, str::to_owned);
         });
     }
 }
 
 /// Sentences about one item, one below the other.
-pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String], units: DisplayUnits) {
+pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String], shown: impl Fn(&str) -> String) {
     let palette = theme::palette(ui.visuals());
     if sentences.is_empty() {
         quiet_ui(ui, "nothing that is said here");
     }
     for sentence in sentences.iter().take(ROWS) {
-        ui.add(Label::new(RichText::new(units.words(sentence)).color(palette.text_normal)).wrap());
+        ui.add(Label::new(RichText::new(shown(sentence)).color(palette.text_normal)).wrap());
     }
     if sentences.len() > ROWS {
         quiet_ui(ui, &format!("and {} more", sentences.len() - ROWS));

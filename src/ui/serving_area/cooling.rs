@@ -52,11 +52,11 @@ pub(super) fn cooling_ui(
             sheet::quiet_ui(ui, basis_words(screen, &course.cooling));
         }
         Err(reason) if screen.balance.iced => {
-            let reason = screen.units.words(&reason.to_string());
+            let reason = screen.words(&reason.to_string());
             sheet::quiet_ui(ui, format!("No cooling curve: {reason}."));
         }
         Err(reason) => {
-            let reason = screen.units.words(&reason.to_string());
+            let reason = screen.words(&reason.to_string());
             sheet::fact_ui(
                 ui,
                 "to drinking temperature",
@@ -68,7 +68,7 @@ pub(super) fn cooling_ui(
     if let Some(run) = &serving.run
         && let Some(error) = run.error.as_ref().filter(|_| !run.readings.is_empty())
     {
-        let error = screen.units.words(&error.to_string());
+        let error = screen.words(&error.to_string());
         sheet::quiet_ui(ui, format!("The readings give no curve yet: {error}."));
     }
     if !screen.balance.iced {

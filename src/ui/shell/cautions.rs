@@ -169,7 +169,7 @@ fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &Caution| {
         let words = caution_words(screen.book, &caution.fact);
-        let text = screen.units.words(&words);
+        let text = screen.words(&words);
         let mut job = sentence(caution.kind().word(), &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))

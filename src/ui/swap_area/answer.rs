@@ -256,7 +256,7 @@ fn sentences_ui(
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
-            let words = screen.units.words(&suggestion.explanation);
+            let words = screen.words(&suggestion.explanation);
             say(ui, &words, palette.text_strong);
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
             say(ui, words, palette.text_normal).explained(Term::Scatter);
@@ -267,7 +267,7 @@ fn sentences_ui(
             FIRST_REASONS
         };
         for reason in answer.reasons.iter().take(shown) {
-            let reason = &screen.units.words(reason);
+            let reason = &screen.words(reason);
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {

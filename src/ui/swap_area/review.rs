@@ -146,7 +146,7 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         if let Some(suggestion) = suggestion {
             changes_ui(ui, screen, item, suggestion);
         } else {
-            let reasons = screen.units.words(&item.answer.reasons.join("; "));
+            let reasons = screen.words(&item.answer.reasons.join("; "));
             let words = format!("No suggestion: {reasons}.");
             ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }

@@ -82,7 +82,7 @@ pub(super) fn as_table(
         let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
         let in_words = suggestion.map_or_else(
             || {
-                let reasons = screen.units.words(&item.answer.reasons.join("; "));
+                let reasons = screen.words(&item.answer.reasons.join("; "));
                 format!("no suggestion: {reasons}")
             },
             |suggestion| overall_words(&suggestion.difference),

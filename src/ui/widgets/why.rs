@@ -33,7 +33,7 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
             .text_style(TypeStyle::Strong.into())
             .color(palette.text_strong),
     );
-    ui.label(screen.units.words(wording::formula_words(measurand)));
+    ui.label(screen.words(wording::formula_words(measurand)));
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
         ui.scope(|ui| shares_ui(ui, screen, lens));
@@ -223,7 +223,7 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
             0.0,
             format(TypeStyle::Strong, palette.text_strong),
         );
-        job.append(&screen.units.words(&words.what), 0.0, body);
+        job.append(&screen.words(&words.what), 0.0, body);
         if let Some(narrow) = words.narrow {
             job.append(
                 &format!(" — {narrow}"),
