@@ -163,11 +163,11 @@ fn add_taste_causes(prepared: &mut Prepared) {
     let sweeteners = prepared.setup.sweeteners;
     for (slot, sweetener) in sweeteners.into_iter().enumerate() {
         if let Some(sweetener) = sweetener {
-            let u = sweetness::potency_uncertainty(sweetener);
             let cause = prepared.cause(Cause::Potency(sweetener));
-            prepared
-                .setup_changes
-                .push((cause, SetupChange::Potency(slot, u)));
+            prepared.setup_changes.push((
+                cause,
+                SetupChange::Potency(slot, sweetness::POTENCY_UNCERTAINTY),
+            ));
         }
     }
     if sweeteners.iter().flatten().count() > 1 {

@@ -3,8 +3,10 @@
 //! Relative sweetness is per gram, against sucrose in the same drink at the same temperature.
 //!
 //! **How the numbers were chosen.** Published tables disagree widely, and none is plainly right. `typical` is the median of the tables' values (a
-//! table that prints a range counts with its middle). All published figures, ends of ranges included, are then read as one rectangular
-//! distribution, and its standard uncertainty, half-width/√3 (JCGM 100:2008, 4.3.7), goes with the value.
+//! table that prints a range counts with its middle). All published figures, ends of ranges included, are then read as drawn from one
+//! rectangular distribution, and its standard uncertainty, half-width/√3 (JCGM 100:2008, 4.3.7), goes with the value. A few figures
+//! seldom reach the ends: `n` of them span on average `(n − 1)/(n + 1)` of what they are drawn from, and the width is that much larger than
+//! their range. Each table told from the others in this way is off by about what the width says (a test holds them against each other).
 //! The tables: Chattopadhyay et al. 2014 (J. Food Sci. Technol. 51:611, table 2), Regnat et al. 2018 (Appl. Microbiol. Biotechnol. 102:587, table 1),
 //! Wiebe et al. 2011 (BMC Medicine 9:123, table 1), Public Health Nutrition 2023 (26:952, table 2), Gaman & Sherrington 1990 with Emodi 1982, and
 //! Bender's dictionary (the values of Biester, Wood & Wahlin 1925). Valid for drinks of about 2–15 % sugars; the values don't change with concentration.
@@ -27,11 +29,22 @@ pub struct RelativeSweetness {
 }
 
 impl RelativeSweetness {
-    /// A typical value whose published figures run from `low` to `high`.
-    const fn from_spread(low: f64, typical: f64, high: f64) -> Self {
+    /// A typical value that lies between `low` and `high`.
+    const fn from_range(low: f64, typical: f64, high: f64) -> Self {
         Self {
             typical,
             standard_uncertainty: (high - low) / 2.0 * ONE_OVER_SQRT_3,
+        }
+    }
+
+    /// A typical value of so many published figures, at least two, which run from `low` to `high`: they span on average
+    /// `(n − 1)/(n + 1)` of the rectangular distribution that they are drawn from.
+    const fn from_figures(figures: u8, low: f64, typical: f64, high: f64) -> Self {
+        let figures = figures as f64;
+        let widened = (figures + 1.0) / (figures - 1.0);
+        Self {
+            typical,
+            standard_uncertainty: widened * (high - low) / 2.0 * ONE_OVER_SQRT_3,
         }
     }
 }
@@ -40,44 +53,44 @@ impl RelativeSweetness {
 const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
 
 /// Sucrose: the unit itself, exact.
-pub const SUCROSE: RelativeSweetness = RelativeSweetness::from_spread(1.0, 1.0, 1.0);
+pub const SUCROSE: RelativeSweetness = RelativeSweetness::from_range(1.0, 1.0, 1.0);
 /// Glucose: 0.5, 0.5–1, 0.8, 0.75, 0.74.
-pub const GLUCOSE: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.75, 1.0);
+pub const GLUCOSE: RelativeSweetness = RelativeSweetness::from_figures(6, 0.5, 0.75, 1.0);
 /// Lactose: 0.2–0.4, 0.2, 0.15, 0.16.
-pub const LACTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.15, 0.18, 0.4);
+pub const LACTOSE: RelativeSweetness = RelativeSweetness::from_figures(5, 0.15, 0.18, 0.4);
 /// Maltose: 0.4, 0.5, 0.3, 0.33.
-pub const MALTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.365, 0.5);
+pub const MALTOSE: RelativeSweetness = RelativeSweetness::from_figures(4, 0.3, 0.365, 0.5);
 /// Galactose: 0.3 and 0.32 (the second from memory), which share an origin; the range 0.2–0.4 is assumed, as wide as that of lactose.
-pub const GALACTOSE: RelativeSweetness = RelativeSweetness::from_spread(0.2, 0.31, 0.4);
+pub const GALACTOSE: RelativeSweetness = RelativeSweetness::from_range(0.2, 0.31, 0.4);
 /// Isomaltulose: 0.3–0.4, 0.5, 0.4.
-pub const ISOMALTULOSE: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.4, 0.5);
+pub const ISOMALTULOSE: RelativeSweetness = RelativeSweetness::from_figures(4, 0.3, 0.4, 0.5);
 /// Trehalose: 0.5–0.7, 0.45.
-pub const TREHALOSE: RelativeSweetness = RelativeSweetness::from_spread(0.45, 0.525, 0.7);
+pub const TREHALOSE: RelativeSweetness = RelativeSweetness::from_figures(3, 0.45, 0.525, 0.7);
 /// Tagatose: 0.92, 0.9, which probably share an origin; the range 0.8–1.0 is assumed.
-pub const TAGATOSE: RelativeSweetness = RelativeSweetness::from_spread(0.8, 0.91, 1.0);
+pub const TAGATOSE: RelativeSweetness = RelativeSweetness::from_range(0.8, 0.91, 1.0);
 /// Allulose: 0.7, value from memory; the range 0.6–0.8 is assumed.
-pub const ALLULOSE: RelativeSweetness = RelativeSweetness::from_spread(0.6, 0.7, 0.8);
+pub const ALLULOSE: RelativeSweetness = RelativeSweetness::from_range(0.6, 0.7, 0.8);
 /// A sugar whose kind is not known and is none of the common five: the middle of galactose (0.3) to tagatose (0.9), assumed.
-pub const OTHER_SUGAR: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.6, 0.9);
+pub const OTHER_SUGAR: RelativeSweetness = RelativeSweetness::from_range(0.3, 0.6, 0.9);
 /// Maltodextrin: 0.2 (one table); the range 0–0.4 is assumed, since it depends on the dextrose equivalent.
-pub const MALTODEXTRIN: RelativeSweetness = RelativeSweetness::from_spread(0.0, 0.2, 0.4);
+pub const MALTODEXTRIN: RelativeSweetness = RelativeSweetness::from_range(0.0, 0.2, 0.4);
 
 /// Erythritol: 0.7, 0.6–0.8, 0.7.
-pub const ERYTHRITOL: RelativeSweetness = RelativeSweetness::from_spread(0.6, 0.7, 0.8);
+pub const ERYTHRITOL: RelativeSweetness = RelativeSweetness::from_figures(4, 0.6, 0.7, 0.8);
 /// Xylitol: 1.0, 1.0, 1.0, 0.85–1.2.
-pub const XYLITOL: RelativeSweetness = RelativeSweetness::from_spread(0.85, 1.0, 1.2);
+pub const XYLITOL: RelativeSweetness = RelativeSweetness::from_figures(5, 0.85, 1.0, 1.2);
 /// Sorbitol: 0.6, 0.5–0.7, 0.6, 0.6, 0.5.
-pub const SORBITOL: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.6, 0.7);
+pub const SORBITOL: RelativeSweetness = RelativeSweetness::from_figures(6, 0.5, 0.6, 0.7);
 /// Mannitol: 0.5–0.72, 0.5–0.7, 0.4.
-pub const MANNITOL: RelativeSweetness = RelativeSweetness::from_spread(0.4, 0.6, 0.72);
+pub const MANNITOL: RelativeSweetness = RelativeSweetness::from_figures(5, 0.4, 0.6, 0.72);
 /// Maltitol: 0.5–0.9, 0.9, 0.9, 0.9, 0.5–0.9.
-pub const MALTITOL: RelativeSweetness = RelativeSweetness::from_spread(0.5, 0.9, 0.9);
+pub const MALTITOL: RelativeSweetness = RelativeSweetness::from_figures(7, 0.5, 0.9, 0.9);
 /// Isomalt: 0.45–0.65 (one table).
-pub const ISOMALT: RelativeSweetness = RelativeSweetness::from_spread(0.45, 0.55, 0.65);
+pub const ISOMALT: RelativeSweetness = RelativeSweetness::from_range(0.45, 0.55, 0.65);
 /// Lactitol: 0.35–0.4, 0.3–0.4, 0.3–0.4.
-pub const LACTITOL: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.35, 0.4);
+pub const LACTITOL: RelativeSweetness = RelativeSweetness::from_figures(6, 0.3, 0.35, 0.4);
 /// A polyol whose kind is not known: the middle of lactitol (0.3) to xylitol (1.2).
-pub const OTHER_POLYOL: RelativeSweetness = RelativeSweetness::from_spread(0.3, 0.75, 1.2);
+pub const OTHER_POLYOL: RelativeSweetness = RelativeSweetness::from_range(0.3, 0.75, 1.2);
 
 /// Relative sweetness of fructose in solution at 5, 18, 40 and 60 °C.
 ///
@@ -94,14 +107,15 @@ const HOT_FRUCTOSE_HALF_WIDTH: f64 = 0.2;
 /// Further loss for each kelvin beyond 60 °C, as half-width (assumed: the slope of the old series).
 const HOT_FRUCTOSE_DRIFT: f64 = 0.0105;
 
-/// Half-width of what is published for fructose in cold drinks: 1.2 in solution to 1.8 for the crystal (Alternative Sweeteners, 3rd ed.,
-/// p. 371).
-const FRUCTOSE_HALF_WIDTH: f64 = 0.3;
+/// Middle and half-width of what is published for fructose in cold drinks: 1.2 in solution to 1.8 for the crystal (Alternative Sweeteners,
+/// 3rd ed., p. 371).
+const COLD_FRUCTOSE: (f64, f64) = (1.5, 0.3);
 
 /// Relative sweetness of fructose at a drinking temperature.
 ///
 /// Straight lines between the points; the end value is held outside, where nothing is published, with an uncertainty that grows by
-/// how far the end line of the old series would have gone on.
+/// how far the end line of the old series would have gone on. The old series lies low in the range that is published for cold
+/// solutions, and the uncertainty is that of the whole range about it: how far its middle is off counts, too.
 pub fn fructose(t_celsius: f64) -> RelativeSweetness {
     let points = &FRUCTOSE_BY_CELSIUS;
     let last = points.len() - 1;
@@ -113,15 +127,19 @@ pub fn fructose(t_celsius: f64) -> RelativeSweetness {
     let slope_per_kelvin = (right - left) / (t_right - t_left);
     let inside = t_celsius.clamp(points[0].0, points[last].0);
     let hot = ((t_celsius - points[1].0) / (points[2].0 - points[1].0)).clamp(0.0, 1.0);
-    let half_width = FRUCTOSE_HALF_WIDTH + (HOT_FRUCTOSE_HALF_WIDTH - FRUCTOSE_HALF_WIDTH) * hot;
+    let (middle, cold_half_width) = COLD_FRUCTOSE;
+    let half_width = cold_half_width + (HOT_FRUCTOSE_HALF_WIDTH - cold_half_width) * hot;
     let drift = if t_celsius > inside {
         HOT_FRUCTOSE_DRIFT
     } else {
         slope_per_kelvin
     };
+    let typical = left + slope_per_kelvin * (inside - t_left);
+    let off_the_middle = (middle - typical) * (1.0 - hot);
+    let width = half_width.hypot(drift * (t_celsius - inside)) * ONE_OVER_SQRT_3;
     RelativeSweetness {
-        typical: left + slope_per_kelvin * (inside - t_left),
-        standard_uncertainty: half_width.hypot(drift * (t_celsius - inside)) * ONE_OVER_SQRT_3,
+        typical,
+        standard_uncertainty: width.hypot(off_the_middle),
     }
 }
 
@@ -183,22 +201,13 @@ impl HighPotencySweetener {
     }
 }
 
-/// Relative standard uncertainty of the sweetness of a high-potency sweetener at drink strength: the spread of published potencies
-/// around their middle, read as a rectangular distribution, and never less than a fifth (assumed).
+/// Relative standard uncertainty of the sweetness of a high-potency sweetener at drink strength (assumed).
 ///
-/// Potencies against sucrose: sucralose 320–1000 (Regnat et al. 2018), aspartame 150–286, acesulfame-K 167–204, rebaudioside A
-/// 250–450, stevioside 158–300, saccharin 200–700 (FDA statement; Alternative Sweeteners 2001, p. 467; Public Health Nutrition 2023;26:952;
-/// Wiebe et al. 2011; the fitted curves at 2 and 5 %).
-pub const fn potency_uncertainty(sweetener: HighPotencySweetener) -> f64 {
-    match sweetener {
-        HighPotencySweetener::Sucralose => 0.30,
-        HighPotencySweetener::Aspartame
-        | HighPotencySweetener::AcesulfameK
-        | HighPotencySweetener::RebaudiosideA
-        | HighPotencySweetener::Stevioside => 0.20,
-        HighPotencySweetener::Saccharin => 0.32,
-    }
-}
+/// Potencies are published without the level that they hold at, and most of their spread is the bend of the curve: from 9 to 1 % it
+/// gives sucralose 335 to 806 where tables have 320 to 1000 (Regnat et al. 2018), aspartame 125 to 268 where they have 150 to 220 (Public
+/// Health Nutrition 2023;26:952; Alternative Sweeteners 2001, p. 44), saccharin 79 to 650 where they have 200 to 700 (FDA statement). What
+/// is left at the ends is a twentieth to a quarter, and a fifth is taken for all.
+pub const POTENCY_UNCERTAINTY: f64 = 0.20;
 
 /// Relative standard uncertainty of what several high-potency sweeteners taste of together.
 ///
@@ -210,7 +219,7 @@ pub const MIXTURE_UNCERTAINTY: f64 = 0.29;
 /// Sweetness of sugars and high-potency sweeteners together, % sucrose equivalent (g in 100 ml): the sum of what each tastes of
 /// alone.
 ///
-/// Two models were held against the published mixtures (a test does it again). To add concentrations that would taste the same
+/// Two models were held against the published mixtures (the test `honesty` does it again). To add concentrations that would taste the same
 /// and to read one curve makes sugar beside an intense sweetener nearly tasteless: 2.5 % of each comes to 4.0–4.3 % where a panel in
 /// milk found about 5. Sums agree there, and fall short by a quarter or more only for pairs of intense sweeteners in coffee and soft
 /// drinks, as the other model does still more.
