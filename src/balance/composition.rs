@@ -6,11 +6,11 @@
 
 use super::cause::Cause;
 use super::kind::{Assumed, Assumption, Because, Nature};
-use super::label::{Label, factor_of, per_100_grams_factor};
+use super::label::{Label, UNDECLARED_SOLIDS, factor_of, per_100_grams_factor};
 use super::mix::{
     Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
-use super::physics::liquid_volume;
+use super::physics::{liquid_volume, volume_uncertainty};
 use super::published::freezing::Solute;
 use super::published::{energy, polyol};
 use crate::book::{
@@ -44,10 +44,6 @@ const FOAM_DENSITY: Uncertain = Uncertain {
     value: 0.42,
     u: 0.14,
 };
-
-/// Relative standard uncertainty of the density that the components of a liquid give: the models are within 0.6 % for sugar
-/// solutions and milk, and what nobody states moves them further (assumed).
-const MODEL_DENSITY_UNCERTAINTY: f64 = 0.02;
 
 /// The flavours and high-potency sweeteners that have a slot in one question, in the order of their slots.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -252,10 +248,10 @@ impl Making<'_> {
     ) {
         let cause = Cause::Undeclared(self.item.id.clone());
         if self.item.form.rest_is_water() {
-            // Water by default; when solids are missing from the label, up to two thirds of the rest may be sugar (a syrup).
+            // Water by default, when solids are missing from the label.
             if !self.base.knows(Component::Water) {
                 let varied = Label {
-                    undeclared_as_solids: 0.65 / 3.0_f64.sqrt(),
+                    undeclared_as_solids: UNDECLARED_SOLIDS,
                     ..*label
                 };
                 self.vary(cause, &varied);
@@ -749,7 +745,7 @@ pub(super) fn density_at(item: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
         Figure {
             value,
             evidence: Evidence::Assumed,
-            u: Some(MODEL_DENSITY_UNCERTAINTY * value),
+            u: Some(volume_uncertainty(mix, celsius) * value),
         }
     });
     Figure {
@@ -757,6 +753,19 @@ pub(super) fn density_at(item: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
         u: Some(density_uncertainty(figure) * expansion),
         ..figure
     }
+}
+
+/// Relative standard uncertainty that the density by components has from what is doubtful in the composition itself.
+pub(super) fn density_doubt(per_gram: &PerGram, celsius: f64) -> f64 {
+    let density = liquid_density(&per_gram.mix, celsius);
+    let of = |sensitivity: &Sensitivity| {
+        let mut moved = per_gram.mix;
+        for (amount, change) in moved.of.iter_mut().zip(&sensitivity.change.of) {
+            *amount += change;
+        }
+        (liquid_density(&moved, celsius) / density - 1.0).powi(2)
+    };
+    per_gram.sensitivities.iter().map(of).sum::<f64>().sqrt()
 }
 
 /// Polyols by kind stay together with what they are told from.

@@ -1,6 +1,9 @@
 //! The figures of a label per 100 g as plain numbers, and what becomes of them when one of them is off.
 
 use super::kind::{Assumed, Assumption, Because, Nature};
+use super::physics::MODEL_VOLUME_UNCERTAINTY;
+use super::published::food_components::FoodComponent;
+use super::published::sugar_solution;
 use crate::book::{Basis, CarbohydrateKind, Figure, Form, Ingredient, Nutrient};
 use crate::quantity::Uncertain;
 
@@ -15,6 +18,9 @@ const LEAST_ROUNDING: f64 = 0.1;
 
 /// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
 const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
+
+/// Part of what a liquid does not state that may be solids, as standard uncertainty: up to two thirds may be sugar, as in a syrup.
+pub(super) const UNDECLARED_SOLIDS: f64 = 0.65 * RECTANGULAR;
 
 /// What fills the whole: parts of one another are left out.
 const WHOLE: [Nutrient; 8] = [
@@ -69,26 +75,54 @@ pub(super) fn per_100_grams_factor(item: &Ingredient) -> (f64, Option<Figure>) {
     }
 }
 
-/// The density of a liquid whose label is per 100 ml and states none: that of a sugar solution which holds as many grams
-/// of solids in 100 ml, found by repeating. Within 2 % for sweetened drinks and milk.
+/// The density of a liquid whose label is per 100 ml and states none: its fat takes its own room, and the rest is the sugar solution
+/// that holds as many grams of solids. Its doubt is that of volumes by components, and what each figure and what is not
+/// stated could make of it.
 fn density_from_label(item: &Ingredient) -> Figure {
-    let stated = |nutrient| {
-        item.composition
-            .get(nutrient)
-            .map_or(0.0, |figure| figure.value)
-    };
-    let solids =
-        stated(Nutrient::Carbohydrate).max(stated(Nutrient::Sugars)) + stated(Nutrient::Protein);
-    let mut density = 1.0;
-    for _ in 0..20 {
-        let fraction = (solids / 100.0 / density).clamp(0.0, 0.85);
-        density = super::published::sugar_solution::density_kg_per_m3(fraction, 20.0) / 1000.0;
-    }
+    let composition = &item.composition;
+    let stated = |nutrient| composition.get(nutrient).map(|figure| figure.value);
+    let doubt = |nutrient| composition.standard_uncertainty(nutrient).unwrap_or(0.0);
+    let of_sugars = [Nutrient::Carbohydrate, Nutrient::Sugars]
+        .into_iter()
+        .filter_map(|nutrient| Some((stated(nutrient)?, doubt(nutrient))))
+        .max_by(|one, other| one.0.total_cmp(&other.0));
+    // °Brix is a percentage of mass whatever the label is per.
+    let soluble = of_sugars.or_else(|| {
+        let brix = stated(Nutrient::Brix)?;
+        let held = sugar_solution::density_kg_per_m3(brix / 100.0, 20.0) / 1000.0;
+        Some((brix * held, doubt(Nutrient::Brix) * held))
+    });
+    let protein = stated(Nutrient::Protein).unwrap_or(0.0);
+    let fat = stated(Nutrient::Fat).unwrap_or(0.0);
+    let (carbohydrate, of_carbohydrate) = soluble.unwrap_or_else(|| {
+        let rest = 100.0 - protein - fat - stated(Nutrient::Water).unwrap_or(0.0);
+        (0.0, UNDECLARED_SOLIDS * rest.max(0.0))
+    });
+    let solids = carbohydrate + protein;
+    let density = density_holding(solids, fat);
+    let effects = [
+        density_holding(solids + of_carbohydrate, fat) - density,
+        density_holding(solids + doubt(Nutrient::Protein), fat) - density,
+        density_holding(solids, fat + doubt(Nutrient::Fat)) - density,
+        MODEL_VOLUME_UNCERTAINTY * density,
+    ];
+    let squares: f64 = effects.iter().map(|effect| effect * effect).sum();
     Figure {
         value: density,
         evidence: crate::book::Evidence::Assumed,
-        u: Some(0.02 * density),
+        u: Some(squares.sqrt()),
     }
+}
+
+/// Density of a liquid that holds so many grams of soluble solids and of fat in 100 ml, g/ml at 20 °C.
+fn density_holding(solids: f64, fat: f64) -> f64 {
+    let room = (100.0 - fat * 1000.0 / FoodComponent::Fat.density_kg_per_m3(20.0)).max(1.0);
+    let mut rest = 1.0;
+    for _ in 0..20 {
+        let fraction = (solids / room / rest).clamp(0.0, 0.85);
+        rest = sugar_solution::density_kg_per_m3(fraction, 20.0) / 1000.0;
+    }
+    (rest * room + fat.min(100.0)) / 100.0
 }
 
 impl Label {

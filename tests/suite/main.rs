@@ -52,6 +52,7 @@ mod opening;
 mod own_words;
 mod picture;
 mod pictures;
+mod poured_doubt;
 mod prices;
 mod published_cases;
 mod safekeeping;

@@ -7,14 +7,14 @@ use super::{
 };
 use crate::balance::brewing::{Infusion, RETENTION};
 use crate::balance::cause::Cause;
-use crate::balance::composition::{PerGram, Sensitivity, Slots, polyol_of};
+use crate::balance::composition::{PerGram, Sensitivity, Slots, density_doubt, polyol_of};
 use crate::balance::mix::{Component, Mix};
 use crate::balance::physics::{enthalpy, frozen_at};
 use crate::balance::portion::{Portion, mark_uncertainty, portion};
 use crate::balance::published::{polyol, sugar_solution};
 use crate::book::{
-    Amount, Finding, FindingKind, Form, Ingredient, IngredientId, Line, Place, Resolved, Role,
-    Stage,
+    Amount, Basis, Finding, FindingKind, Form, Ingredient, IngredientId, Line, Place, Resolved,
+    Role, Stage,
 };
 use crate::quantity::Uncertain;
 
@@ -140,7 +140,8 @@ impl Preparation<'_> {
             prepared.findings.push(finding);
             return;
         }
-        match portion(self.book, found, &per_gram.mix, amount, celsius) {
+        let portion = portion(self.book, found, &per_gram.mix, amount, celsius);
+        match portion.map(|portion| with_doubt_of_composition(portion, found, &per_gram, celsius)) {
             Some(portion) => FilledIn {
                 item: found,
                 amount,
@@ -267,6 +268,25 @@ pub(super) fn steeped(item: &Ingredient, leaf: &PerGram, extraction: Option<Unce
         sensitivities,
         assumptions: Vec::new(),
     }
+}
+
+/// A portion whose volume is weighed by the density of the components: that density is no surer than the composition.
+fn with_doubt_of_composition(
+    portion: Portion,
+    item: &Ingredient,
+    per_gram: &PerGram,
+    celsius: f64,
+) -> Portion {
+    let by_components = item.density.is_none()
+        && item.composition.basis == Basis::Per100Grams
+        && item.form != Form::Foam;
+    let density = portion.density.map(|(relative, bulk)| {
+        if bulk || !by_components {
+            return (relative, bulk);
+        }
+        (relative.hypot(density_doubt(per_gram, celsius)), bulk)
+    });
+    Portion { density, ..portion }
 }
 
 /// One gram at a temperature, with its enthalpy in kJ: frozen as far as it is colder than its freezing point; dry crystals bring

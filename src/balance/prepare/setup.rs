@@ -5,7 +5,7 @@ use crate::balance::cause::{Cause, Sweet};
 use crate::balance::cooling::{CoolingCurve, curve_of, fill_of};
 use crate::balance::figures::figures;
 use crate::balance::mix::{Component, HIGH_POTENCY_SLOTS};
-use crate::balance::physics::{Freezing, Wall};
+use crate::balance::physics::{Freezing, MODEL_VOLUME_UNCERTAINTY, Wall};
 use crate::balance::published::{freezing, sweetness};
 use crate::book::{Book, Form, Line, Resolved, Role, Vessel};
 
@@ -32,10 +32,6 @@ const UNMELTED_IN_THE_CUP: f64 = 0.08;
 /// Part of the way to the temperature of the room that is lost while mixing and pouring, as standard uncertainty (assumed: half a
 /// minute in an open cup).
 const HEAT_LOST: f64 = 0.015;
-
-/// Relative standard uncertainty of the volume that the components of a drink give: Choi & Okos and the sugar-solution relations are
-/// 0.3 to 0.6 % off for milk and other liquids with protein and fat.
-const VOLUME_UNCERTAINTY: f64 = 0.004;
 
 /// Standard uncertainty of a temperature that somebody states, K.
 pub(super) fn temperature_uncertainty(book: &Book) -> f64 {
@@ -127,7 +123,10 @@ pub(super) fn add_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepar
         let cause = prepared.cause(cause);
         prepared.setup_changes.push((cause, change));
     };
-    push(Cause::DensityModel, SetupChange::Volume(VOLUME_UNCERTAINTY));
+    push(
+        Cause::DensityModel,
+        SetupChange::Volume(MODEL_VOLUME_UNCERTAINTY),
+    );
     push(Cause::HeatModel, SetupChange::HeatLost(HEAT_LOST));
     let holds_ice = prepared
         .lines
