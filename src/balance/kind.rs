@@ -188,9 +188,10 @@ impl Nature {
 
     /// Moisture of a dry ingredient that states none, g per 100 g.
     ///
-    /// Of published powders (USDA SR, Codex limits): creamer and milk powders 2.2–4.0 up to a limit of 5; cocoa 2.7–3.0 up to 7;
-    /// instant coffee and tea 3.1–5.1; matcha up to 8; made tea leaf 3–6; white sugar below 0.1, brown sugar 1.3, crystals of
-    /// glucose 9.1 with their water of crystallisation. What is a mix of sugar and others is drier: 0.1.
+    /// Rectangular distributions up to the limits of standards and of the trade: milk powders from nothing to 5 (Codex 207-1999), cocoa,
+    /// and other powders with it, from nothing to 7 (Codex 105-1981), tea from 3 as it is made to 8, where it spoils (trade), crystals of
+    /// glucose to 10, with their water of crystallisation (Codex 212-1999, from memory). White sugar is below 0.1 and soft sugars are below
+    /// 3 to 4.5 (the same); starch in pearls is between 6 and 15 (assumed; flour of cassava is below 13, Codex 176-1989, from memory).
     pub(super) fn moisture(&self, item: &Ingredient) -> Uncertain {
         let (value, u) = match (self.kind, item.form) {
             (Kind::Sugar | Kind::Sweetener, _)
@@ -199,10 +200,10 @@ impl Nature {
                 (5.0, 2.9)
             }
             (Kind::Sugar | Kind::Sweetener, _) => (0.5, 0.5),
-            (Kind::Creamer | Kind::Milk, _) => (3.0, 1.0),
+            (Kind::Creamer | Kind::Milk, _) => (2.5, 1.4),
             (Kind::Leaf | Kind::TeaPowder, _) => (5.0, 1.5),
             (Kind::Pieces, _) => (11.0, 4.0),
-            _ => (3.5, 1.7),
+            _ => (3.5, 2.0),
         };
         Uncertain { value, u }
     }
