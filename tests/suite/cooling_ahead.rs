@@ -139,6 +139,8 @@ struct Told {
     worst: f64,
     median_u: f64,
     score: f64,
+    /// How far each reading was off, in standard uncertainties.
+    off: Vec<f64>,
     /// Scores of one assumed constant, by how well it is said to be known.
     by_constant: [f64; ASSUMED.len()],
 }
@@ -183,7 +185,10 @@ fn told(cup: &Cup, first: usize) -> Option<Told> {
             )
         })
         .collect();
-    let off = |told: &(Uncertain, f64)| (told.1 - told.0.value).abs() / told.0.u;
+    let off: Vec<f64> = told
+        .iter()
+        .map(|(told, came)| (told.value - came) / told.u)
+        .collect();
     let mut us: Vec<f64> = told.iter().map(|(told, _)| told.u).collect();
     us.sort_by(f64::total_cmp);
     let last = known[first - 1];
@@ -202,14 +207,29 @@ fn told(cup: &Cup, first: usize) -> Option<Told> {
         name: format!("{}, {}", cup.source, cup.name),
         readings: later.len(),
         inside: mean(
-            told.iter()
-                .map(|told| f64::from(u8::from(off(told) <= COVERAGE))),
+            off.iter()
+                .map(|off| f64::from(u8::from(off.abs() <= COVERAGE))),
         ),
-        worst: told.iter().map(off).fold(0.0, f64::max),
+        worst: off.iter().map(|off| off.abs()).fold(0.0, f64::max),
         median_u: us[us.len() / 2],
         score: mean(told.iter().map(|(told, came)| interval_score(*told, *came))),
         by_constant,
+        off,
     })
+}
+
+/// How far later readings of the published cups were off, in standard uncertainties, told from the first ones and the cups of all
+/// other sources: as many of each cup, evenly over its time, since the readings of a cup are off together.
+pub(crate) fn off_ahead(first: usize) -> Vec<f64> {
+    const OF_EACH: usize = 4;
+    let mut cups = cups();
+    cups.retain(|cup| cup.at != At::OuterWall);
+    let told = cups.iter().filter_map(|cup| told(cup, first));
+    told.flat_map(|told| {
+        let last = told.off.len() - 1;
+        (1..=OF_EACH).map(move |part| told.off[last * part / OF_EACH])
+    })
+    .collect()
 }
 
 #[test]

@@ -66,6 +66,23 @@ struct Outlier {
 
 /// The energy of 100 g of a food by the engine.
 fn kcal_of(food: &Food) -> f64 {
+    figure(&balance_of_food(food), Measurand::EnergyKcal)
+}
+
+/// The energies of the food tables beside those of the engine, kcal per 100 g, each with its standard uncertainty.
+pub(crate) fn energies() -> Vec<(f64, Uncertain)> {
+    let table: FoodTable = ron::from_str(include_str!("../published-cases/foods.ron"))
+        .expect("the case file is well formed");
+    let of = |food: &Food| {
+        let found = balance_of_food(food);
+        let u = found.uncertainty(Measurand::EnergyKcal.slot());
+        let value = figure(&found, Measurand::EnergyKcal);
+        (food.kcal, Uncertain { value, u })
+    };
+    table.foods.iter().map(of).collect()
+}
+
+fn balance_of_food(food: &Food) -> Balance {
     let stated = [
         (Nutrient::Protein, food.protein),
         (Nutrient::Fat, food.fat),
@@ -76,13 +93,10 @@ fn kcal_of(food: &Food) -> f64 {
     let mut item = ingredient("food", Form::Paste, Role::Base, &stated);
     item.composition.carbohydrate_kind = CarbohydrateKind::WithFibre;
     let book = book(vec![item], Vec::new(), recipe(Vec::new()));
-    figure(
-        &of_lines(
-            &book,
-            vec![line("food", "food", 100.0, 20.0, Role::Base)],
-            None,
-        ),
-        Measurand::EnergyKcal,
+    of_lines(
+        &book,
+        vec![line("food", "food", 100.0, 20.0, Role::Base)],
+        None,
     )
 }
 

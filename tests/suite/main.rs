@@ -35,6 +35,8 @@ mod hardening;
 mod headings;
 mod held_drink;
 mod holes;
+mod honesty;
+mod honesty_answers;
 mod hostile_books;
 mod import_rule;
 #[path = "../instances/mod.rs"]

@@ -76,7 +76,6 @@ proptest! {
             let u = item.composition.standard_uncertainty(*nutrient).unwrap();
             let mut moved = item.clone();
             let figure = moved.composition.printed.get_mut(nutrient).unwrap();
-            // As exact as before: a label is read anew at its new figure.
             figure.value += u;
             let effect = (poured(&moved).value - before.value).abs();
             prop_assert!(before.u >= 0.7 * effect, "{nutrient:?}: {effect} against {before:?} of {item:?}");

@@ -184,6 +184,42 @@ fn freezing_points_agree_with_hand_and_handbook() {
     check(include_str!("../published-cases/freezing.ron"));
 }
 
+/// How many figures of each kind are held by a tolerance alone: the code carries the formula or the constants of their source.
+pub(crate) fn held_by_tolerance() -> Vec<(&'static str, usize)> {
+    let files = [
+        ("water", include_str!("../published-cases/water.ron")),
+        ("ice", include_str!("../published-cases/ice.ron")),
+        ("mixing", include_str!("../published-cases/mixing.ron")),
+        (
+            "density of sugar solutions",
+            include_str!("../published-cases/sugar_density.ron"),
+        ),
+        (
+            "heat of sugar",
+            include_str!("../published-cases/sugar_heat.ron"),
+        ),
+        (
+            "components of food",
+            include_str!("../published-cases/food_components.ron"),
+        ),
+        (
+            "curves of sweetness",
+            include_str!("../published-cases/sweetness.ron"),
+        ),
+        (
+            "freezing by hand",
+            include_str!("../published-cases/freezing.ron"),
+        ),
+    ];
+    files
+        .into_iter()
+        .map(|(name, file)| {
+            let groups: Vec<Group> = ron::from_str(file).expect("the case file is well formed");
+            (name, groups.iter().map(|group| group.cases.len()).sum())
+        })
+        .collect()
+}
+
 /// Answers every case of a file, prints the table and fails with all lines that are wrong.
 #[expect(
     clippy::print_stdout,
@@ -470,11 +506,11 @@ fn food_component(name: &str) -> FoodComponent {
     named(FoodComponent::ALL, name)
 }
 
-fn high_potency(name: &str) -> HighPotencySweetener {
+pub(crate) fn high_potency(name: &str) -> HighPotencySweetener {
     named(HighPotencySweetener::ALL, name)
 }
 
-fn solute(name: &str) -> Solute {
+pub(crate) fn solute(name: &str) -> Solute {
     named(Solute::ALL, name)
 }
 
