@@ -15,6 +15,7 @@ use krilla::text::{Font, GlyphId, KrillaGlyph, Tag};
 
 use super::document::Document;
 use super::pages::{GlyphRun, Ink, Mark, Page};
+use crate::quantity::excerpt;
 
 /// Why there is no PDF.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -30,6 +31,9 @@ pub enum PdfError {
     Writer(String),
 }
 
+/// Most characters of a property of the file; in full they stand on its pages.
+const MOST_IN_PROPERTIES: usize = 200;
+
 /// The fonts that have been prepared for embedding, by data, face and variation.
 type Prepared = BTreeMap<(u64, u32, Vec<([u8; 4], u32)>), Font>;
 
@@ -42,11 +46,11 @@ pub fn pdf(document: &Document, pages: &[Page]) -> Result<Vec<u8>, PdfError> {
         format!("{} — {}", document.title, document.subtitle)
     };
     let mut metadata = Metadata::new()
-        .title(title)
+        .title(excerpt(&title, MOST_IN_PROPERTIES))
         .language(document.language.clone())
         .creator("Evensip".to_owned());
     if !document.shop.is_empty() {
-        metadata = metadata.authors(vec![document.shop.clone()]);
+        metadata = metadata.authors(vec![excerpt(&document.shop, MOST_IN_PROPERTIES)]);
     }
     file.set_metadata(metadata);
     let mut fonts = Prepared::new();

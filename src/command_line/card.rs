@@ -6,8 +6,8 @@ use std::process::ExitCode;
 use clap::ValueEnum;
 
 use super::{
-    CardArguments, Failure, complain, ingredient_called, open, print, recipe_called, report_errors,
-    version_called,
+    CardArguments, Failure, REPEATED, complain, ingredient_called, open, print, recipe_called,
+    report_errors, version_called,
 };
 use crate::book::Book;
 use crate::book_file;
@@ -16,6 +16,7 @@ use crate::cards::{
     card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
 };
 use crate::exchange::write_recipe;
+use crate::quantity::excerpt;
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -267,7 +268,7 @@ fn name_missing(document: &Document, setter: &mut Typesetter) {
         complain(&format!(
             "no font has {}, in “{}”; install a font for its script, or it is printed as an empty box",
             missing.words(),
-            missing.text
+            excerpt(&missing.text, REPEATED)
         ));
     }
 }

@@ -25,20 +25,18 @@ pub fn excerpt(text: &str, length: usize) -> String {
     excerpt
 }
 
-/// A name as a list may show it: on one line, hidden characters escaped. Where it can be typed, it stays what it is.
+/// Most characters of a name that are laid out: more than any place for a name has room for, and few enough that a window
+/// full of them costs nothing.
+const SHOWN_NAME: usize = 200;
+
+/// A name as screens show it: on one line, hidden characters escaped, at most 200 characters and an ellipsis.
+/// Where it can be typed, it stays what it is.
 pub fn name_as_shown(name: &str) -> Cow<'_, str> {
-    if !name.chars().any(is_hidden) {
+    let is_long = name.len() > SHOWN_NAME && name.chars().nth(SHOWN_NAME).is_some();
+    if !is_long && !name.chars().any(is_hidden) {
         return Cow::Borrowed(name);
     }
-    let mut shown = String::with_capacity(name.len());
-    for character in name.chars() {
-        if is_hidden(character) {
-            shown.extend(character.escape_default());
-        } else {
-            shown.push(character);
-        }
-    }
-    Cow::Owned(shown)
+    Cow::Owned(excerpt(name, SHOWN_NAME))
 }
 
 /// A text of several lines in which hidden characters are escaped; only the ends of its lines stay what they are.
@@ -65,5 +63,8 @@ mod tests {
         assert_eq!(name_as_shown("a\nb\u{200f}"), "a\\nb\\u{200f}");
         assert!(matches!(name_as_shown("Earl é 茶 ½"), Cow::Borrowed(_)));
         assert_eq!(visible("Earl é 茶 ½"), "Earl é 茶 ½");
+        let long = "茶".repeat(5000);
+        assert_eq!(name_as_shown(&long).chars().count(), SHOWN_NAME + 1);
+        assert!(name_as_shown(&long).ends_with('…'));
     }
 }

@@ -1,12 +1,15 @@
 //! Blocks other than tables as rows.
 
 use super::rows::{Cell, Row, Surround};
-use super::table_rows::table_rows;
+use super::table_rows::{parts, table_rows};
 use super::typesetter::{Ink, Look, TextLine, Typesetter};
 use crate::cards::document::{Block, CautionLine, Document, Fact, StageSteps, StepRow};
 
 /// Part of the width that the names of facts may take.
 const FACT_NAMES: f32 = 0.42;
+
+/// Part of the width that the kinds of cautions may take.
+const CAUTION_KINDS: f32 = 0.3;
 
 /// The rows of a document, from the title to the small print.
 pub(super) fn rows_of(
@@ -40,7 +43,11 @@ pub(super) fn rows_of(
                 rows.push(row);
             }
             Block::Facts(facts) => fact_rows(setter, facts, size, width, &mut rows),
-            Block::Table(table) => rows.extend(table_rows(setter, table, size, width)),
+            Block::Table(table) => {
+                for part in parts(table, width).iter() {
+                    rows.extend(table_rows(setter, part, size, width));
+                }
+            }
             Block::Steps(stages) => {
                 for stage in stages {
                     stage_rows(setter, stage, size, width, &mut number, &mut rows);
@@ -55,16 +62,23 @@ pub(super) fn rows_of(
                 }
             }
             Block::Footnotes(lines) => {
-                for line in lines {
-                    let look = Look::plain((size * 0.8).max(6.5)).quiet();
-                    let mut row = text_row(setter, line, look, width);
-                    row.gap = size * 0.7;
-                    rows.push(row);
-                }
+                rows.extend(
+                    lines
+                        .iter()
+                        .map(|line| small_print(setter, line, size, width)),
+                );
             }
         }
     }
     rows
+}
+
+/// A line of small print below words of this size.
+pub(super) fn small_print(setter: &mut Typesetter, text: &str, size: f32, width: f32) -> Row {
+    let look = Look::plain((size * 0.8).max(6.5)).quiet();
+    let mut row = text_row(setter, text, look, width);
+    row.gap = size * 0.7;
+    row
 }
 
 fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row {
@@ -187,8 +201,8 @@ fn caution_rows(
     let kinds = cautions
         .iter()
         .map(|caution| setter.widths(&caution.kind, Look::plain(size).bold()).0)
-        .fold(0.0, f32::max)
-        + 1.0;
+        .fold(0.0, f32::max);
+    let kinds = (kinds + 1.0).min(width * CAUTION_KINDS);
     let texts = width - 2.0 * inset - kinds - size * 0.8;
     let count = cautions.len();
     for (at, caution) in cautions.iter().enumerate() {

@@ -1,55 +1,53 @@
 //! Puts rows onto pages: a heading stays with what follows it, the head of a table stands again on the next page, a row that
 //! is higher than a page is divided.
+//!
+//! Every page takes a row or a part of one that no other page has, whatever the document: the line at the foot and a head
+//! that stands again leave room for it.
 
 use std::collections::VecDeque;
 
-use super::block_rows::rows_of;
+use super::block_rows::{rows_of, small_print};
+use super::foot::Foot;
 use super::rows::Row;
-use super::typesetter::{Look, TextLine, Typesetter};
+use super::typesetter::{TextLine, Typesetter};
 use super::{Mark, Page, Paper};
-use crate::cards::document::{Align, Document};
-
-/// Size of the line at the foot, pt.
-const FOOT_SIZE: f32 = 7.0;
+use crate::cards::document::Document;
 
 /// Room above the line at the foot, pt.
 const FOOT_GAP: f32 = 6.0;
 
-/// Fewest points that a part of a divided row may have.
+/// Fewest points that a part of a divided row may have: more than any line of text is high.
 const SMALLEST_PART: f32 = 40.0;
 
+/// Most of a page that the head of a table takes where it stands again; a higher one stands once.
+const REPEATED_HEAD: f32 = 0.33;
+
 impl Typesetter {
-    /// The pages of a document on this paper. There is at least one.
+    /// The pages of a document on this paper. There is at least one, and none without something of its own.
     pub fn pages(&mut self, document: &Document, paper: Paper) -> Vec<Page> {
         let (page_width, page_height) = paper.points(document.orientation);
         let margin = paper.margin();
         let width = page_width - 2.0 * margin;
         let size = paper.text_size(document.orientation);
-        let rows = rows_of(self, document, size, width);
-        let foot = self.lines(
-            &document.foot(),
-            Look::plain(FOOT_SIZE).quiet(),
-            width - 60.0,
-        );
-        let foot_height: f32 = foot.iter().map(|line| line.height).sum();
+        let mut rows = rows_of(self, document, size, width);
+        let foot = Foot::of(self, document, width);
+        if foot.is_cut {
+            rows.push(small_print(self, &Foot::in_full(document), size, width));
+        }
         let frame = PageFrame {
             page_width,
             page_height,
             margin,
             width,
-            bottom: page_height - margin - foot_height - FOOT_GAP,
+            bottom: page_height - margin - foot.height() - FOOT_GAP,
         };
         let mut pages = flow(rows, &frame);
         let count = pages.len();
         for (at, page) in pages.iter_mut().enumerate() {
-            let number = self.lines(
-                &format!("{} / {count}", at + 1),
-                Look::plain(FOOT_SIZE).quiet().aligned(Align::Right),
-                56.0,
-            );
-            let top = frame.page_height - frame.margin - foot_height;
-            draw_lines(page, &foot, margin, top);
-            draw_lines(page, &number, margin + width - 56.0, top);
+            let number = Foot::number(self, at + 1, count);
+            let top = frame.page_height - frame.margin - foot.height();
+            draw_lines(page, &foot.lines, margin, top);
+            draw_lines(page, &number, margin + width - Foot::NUMBERS, top);
         }
         pages
     }
@@ -65,6 +63,11 @@ struct PageFrame {
 }
 
 impl PageFrame {
+    /// From the top of a page to where its rows end, pt.
+    fn height(&self) -> f32 {
+        self.bottom - self.margin
+    }
+
     fn page(&self) -> Page {
         Page {
             width: self.page_width,
@@ -89,8 +92,11 @@ fn draw_lines(page: &mut Page, lines: &[TextLine], left: f32, top: f32) {
 
 fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
     let mut rows: VecDeque<Row> = rows.into();
-    let mut pages = vec![frame.page()];
+    let mut pages = Vec::new();
+    let mut page = frame.page();
     let mut y = frame.margin;
+    // Whether nothing of its own stands on the page yet: a head that stands again is not its own.
+    let mut is_fresh = true;
     let mut table_head: Option<Row> = None;
     while let Some(mut row) = rows.pop_front() {
         if row.is_table_head {
@@ -98,66 +104,57 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
         } else if !row.is_in_table {
             table_head = None;
         }
-        let at_top = y <= frame.margin;
-        let gap = if at_top { 0.0 } else { row.gap };
+        let gap = if is_fresh { 0.0 } else { row.gap };
         let room = frame.bottom - y - gap;
-        if needed(&row, &rows) <= room {
-            let Some(page) = pages.last_mut() else { break };
-            row.draw(page, frame.margin, y + gap, frame.width);
+        let fits = row.height() <= room;
+        if fits && (is_fresh || needed(&row, &rows, frame.height()) <= room) {
+            row.draw(&mut page, frame.margin, y + gap, frame.width);
             y += gap + row.height();
+            is_fresh = false;
             continue;
         }
-        let repeated = table_head
-            .as_ref()
-            .filter(|_| !row.is_table_head)
-            .map_or(0.0, Row::height);
-        let whole_page = frame.bottom - frame.margin - repeated;
-        // A row higher than a page is divided where it stands; at the very top it has to be, whatever the room.
-        if row.height() > whole_page && (room > SMALLEST_PART || at_top) {
-            if let Some(head) = row.split_at(room) {
-                let Some(page) = pages.last_mut() else { break };
-                head.draw(page, frame.margin, y + gap, frame.width);
-                y += gap + head.height();
-                if !row.is_empty() {
-                    rows.push_front(row);
-                }
-                continue;
+        // What goes onto no page whole is divided where it stands; on a page without anything else it has to be.
+        if !fits && (is_fresh || row.height() > frame.height() && room > SMALLEST_PART) {
+            let part = row.split_at(room);
+            part.draw(&mut page, frame.margin, y + gap, frame.width);
+            y += gap + part.height();
+            is_fresh = false;
+            if !row.is_empty() {
+                rows.push_front(row);
             }
-            if at_top {
-                // Not even one line fits: it is drawn all the same rather than lost.
-                let Some(page) = pages.last_mut() else { break };
-                row.draw(page, frame.margin, y, frame.width);
-                y = frame.bottom;
-                continue;
-            }
-        }
-        if at_top {
-            let Some(page) = pages.last_mut() else { break };
-            row.draw(page, frame.margin, y, frame.width);
-            y += row.height();
             continue;
         }
-        pages.push(frame.page());
+        pages.push(std::mem::replace(&mut page, frame.page()));
         y = frame.margin;
-        if let (Some(head), false) = (&table_head, row.is_table_head) {
-            let Some(page) = pages.last_mut() else { break };
-            head.draw(page, frame.margin, y, frame.width);
+        is_fresh = true;
+        let again = table_head
+            .as_ref()
+            .filter(|head| !row.is_table_head && head.height() <= REPEATED_HEAD * frame.height());
+        if let Some(head) = again {
+            head.draw(&mut page, frame.margin, y, frame.width);
             y += head.height();
         }
         rows.push_front(row);
     }
+    pages.push(page);
     pages
 }
 
-/// Room for a row and, for one that must not stand last, for what it stays with.
-fn needed(row: &Row, following: &VecDeque<Row>) -> f32 {
+/// Room for a row and, for one that must not stand last, for what it stays with: the beginning of a row that is divided.
+fn needed(row: &Row, following: &VecDeque<Row>, page_height: f32) -> f32 {
     let mut height = row.height();
     let mut last = row;
     for next in following {
         if !last.keep_with_next {
             break;
         }
-        height += next.gap + next.height();
+        let is_divided = next.height() > page_height;
+        height += next.gap
+            + if is_divided {
+                SMALLEST_PART
+            } else {
+                next.height()
+            };
         last = next;
     }
     height

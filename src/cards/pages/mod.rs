@@ -6,6 +6,7 @@
 mod block_rows;
 mod flow;
 mod fonts;
+mod foot;
 mod paper;
 mod rows;
 mod table_rows;

@@ -11,6 +11,18 @@ pub(super) struct Cell {
     pub(super) lines: Vec<TextLine>,
 }
 
+impl Cell {
+    /// How many of its lines go into so much room.
+    fn fitting(&self, room: f32) -> usize {
+        let mut height = 0.0;
+        let fits = |line: &&TextLine| {
+            height += line.height;
+            height <= room
+        };
+        self.lines.iter().take_while(fits).count()
+    }
+}
+
 /// What is drawn around a row.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(super) enum Surround {
@@ -55,33 +67,24 @@ impl Row {
         heights.fold(0.0, f32::max)
     }
 
-    /// Takes off what goes into so much room; `None` when not even one line does.
-    pub(super) fn split_at(&mut self, room: f32) -> Option<Self> {
+    /// Takes off what goes into so much room: at least a line of what has the most, whatever the room.
+    pub(super) fn split_at(&mut self, room: f32) -> Self {
         let room = room - self.above - self.below;
-        let mut head = Self {
+        let most = self.cells.iter().map(|cell| cell.lines.len()).max();
+        let fitting: Vec<usize> = self.cells.iter().map(|cell| cell.fitting(room)).collect();
+        let is_stuck = fitting.iter().all(|count| *count == 0);
+        let mut part = Self {
             cells: Vec::new(),
             ..self.clone()
         };
-        let mut taken = 0;
-        for cell in &mut self.cells {
-            let mut height = 0.0;
-            let fitting = cell
-                .lines
-                .iter()
-                .take_while(|line| {
-                    height += line.height;
-                    height <= room
-                })
-                .count();
-            taken += fitting;
-            let rest = cell.lines.split_off(fitting);
+        for (cell, fitting) in self.cells.iter_mut().zip(fitting) {
+            let is_highest = Some(cell.lines.len()) == most;
+            let fitting = fitting.max(usize::from(is_stuck && is_highest));
+            let rest = cell.lines.split_off(fitting.min(cell.lines.len()));
             let lines = std::mem::replace(&mut cell.lines, rest);
-            head.cells.push(Cell { x: cell.x, lines });
+            part.cells.push(Cell { x: cell.x, lines });
         }
-        if taken == 0 {
-            return None;
-        }
-        Some(head)
+        part
     }
 
     pub(super) fn is_empty(&self) -> bool {

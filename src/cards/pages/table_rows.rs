@@ -1,11 +1,43 @@
 //! Tables: widths of columns by what stands in them, then a row for each row.
 
+use std::borrow::Cow;
+
 use super::rows::{Cell, Row, Surround};
 use super::typesetter::{Ink, Look, Typesetter};
 use crate::cards::document::{Align, Column, Table};
 
 /// Room between columns, pt.
 const BETWEEN: f32 = 8.0;
+
+/// Most of the width that all the room between columns takes.
+const MOST_BETWEEN: f32 = 0.3;
+
+/// Least width of a column with the room beside it, pt: a few letters.
+const NARROWEST: f32 = 26.0;
+
+/// A table whose columns go beside each other on this width, or several of them, each with the names of the rows.
+pub(super) fn parts(table: &Table, width: f32) -> Cow<'_, [Table]> {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a width of paper by that of a column"
+    )]
+    let most = (width / NARROWEST).max(2.0) as usize;
+    if table.columns.len() <= most {
+        return Cow::Borrowed(std::slice::from_ref(table));
+    }
+    let others: Vec<usize> = (1..table.columns.len()).collect();
+    let parts = others.chunks(most - 1).map(|chosen| {
+        let chosen = || std::iter::once(0).chain(chosen.iter().copied());
+        let cells = |row: &Vec<String>| chosen().filter_map(|at| row.get(at).cloned()).collect();
+        Table {
+            caption: table.caption.clone(),
+            columns: chosen().map(|at| table.columns[at].clone()).collect(),
+            rows: table.rows.iter().map(cells).collect(),
+        }
+    });
+    Cow::Owned(parts.collect())
+}
 
 /// The head of a table and its rows.
 pub(super) fn table_rows(
@@ -17,7 +49,8 @@ pub(super) fn table_rows(
     let size = size - 0.5;
     let head = Look::plain(size).bold();
     let plain = Look::plain(size);
-    let widths = column_widths(setter, table, head, width);
+    let between = BETWEEN.min(width * MOST_BETWEEN / table.columns.len().max(1) as f32);
+    let widths = column_widths(setter, table, head, width, between);
     let mut rows = Vec::new();
     let mut add = |setter: &mut Typesetter, cells: &mut dyn Iterator<Item = (&str, Look)>| {
         let mut x = 0.0;
@@ -33,7 +66,7 @@ pub(super) fn table_rows(
                 x,
                 lines: setter.lines(text, look, *width),
             });
-            x += width + BETWEEN;
+            x += width + between;
         }
         rows.push(row);
     };
@@ -67,9 +100,15 @@ pub(super) fn table_rows(
 }
 
 /// Every column gets its longest word, and the rest is divided by how much more each would take.
-fn column_widths(setter: &mut Typesetter, table: &Table, look: Look, width: f32) -> Vec<f32> {
+fn column_widths(
+    setter: &mut Typesetter,
+    table: &Table,
+    look: Look,
+    width: f32,
+    between: f32,
+) -> Vec<f32> {
     let count = table.columns.len().max(1) as f32;
-    let room = (width - BETWEEN * (count - 1.0)).max(1.0);
+    let room = (width - between * (count - 1.0)).max(1.0);
     let widths: Vec<(f32, f32)> = table
         .columns
         .iter()
@@ -108,11 +147,28 @@ fn column_widths(setter: &mut Typesetter, table: &Table, look: Look, width: f32)
     }
     let words: f32 = widths.iter().map(|(_, word)| word).sum();
     if words >= room {
-        return widths.iter().map(|(_, word)| word / words * room).collect();
+        return shared_evenly(widths.iter().map(|(_, word)| *word).collect(), room);
     }
     let wanted: f32 = widths.iter().map(|(widest, word)| widest - word).sum();
     widths
         .iter()
         .map(|(widest, word)| word + (widest - word) / wanted * (room - words))
         .collect()
+}
+
+/// Columns that want no more than an even share get what they want, and the others share what that leaves. By what each
+/// wants, a long word would take the room of all the short ones, which then stand letter below letter.
+fn shared_evenly(wanted: Vec<f32>, room: f32) -> Vec<f32> {
+    let mut ascending = wanted.clone();
+    ascending.sort_by(f32::total_cmp);
+    let (mut left, mut count) = (room, wanted.len());
+    for want in ascending {
+        let share = left / count as f32;
+        if want > share {
+            return wanted.into_iter().map(|want| want.min(share)).collect();
+        }
+        left -= want;
+        count -= 1;
+    }
+    wanted
 }

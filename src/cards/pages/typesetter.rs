@@ -1,11 +1,14 @@
 //! Sets texts into lines of glyphs.
 
+use std::borrow::Cow;
+use std::ops::Range;
 use std::sync::Arc;
 
 use parley::{
     Alignment, AlignmentOptions, FontFamily, FontWeight, Language, Layout, LayoutContext,
     LineHeight, OverflowWrap, PositionedLayoutItem, StyleProperty,
 };
+use unicode_segmentation::UnicodeSegmentation as _;
 
 use super::fonts::MissingCharacter;
 use super::{Fonts, GlyphRun, PlacedGlyph};
@@ -19,6 +22,13 @@ const SERIF: &str = "'Evensip Serif', 'Evensip Sans', serif";
 
 /// A line of text is so many times as high as its letters are large.
 const LINE_HEIGHT: f32 = 1.32;
+
+/// Most bytes that are laid out at once: `parley` counts the bytes of a stretch of one font in 16 bits and gives wrong places
+/// beyond, and its memory grows with the text. What is longer is set piece by piece, each from a new line.
+const MOST_BYTES: usize = 16_000;
+
+/// Most characters that join into one, such as a letter with its marks: `parley` counts them in 8 bits. No script comes near.
+const MOST_JOINED: usize = 60;
 
 /// A grey between black (0) and white (255): cards are printed, often without colour.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -124,6 +134,15 @@ impl Typesetter {
 
     /// Widths of a text without any break and of its longest word.
     pub(super) fn widths(&mut self, text: &str, look: Look) -> (f32, f32) {
+        let mut widths = (0.0_f32, 0.0_f32);
+        for piece in pieces(&without_overrides(text)) {
+            let (widest, word) = self.widths_of_piece(piece, look);
+            widths = (widths.0.max(widest), widths.1.max(word));
+        }
+        widths
+    }
+
+    fn widths_of_piece(&mut self, text: &str, look: Look) -> (f32, f32) {
         let widest = self.layout(text, look).calculate_content_widths().max;
         // The longest word, not the narrowest that a break anywhere would allow.
         let longest = text
@@ -144,11 +163,16 @@ impl Typesetter {
 
     /// A text in lines of at most this width.
     pub(super) fn lines(&mut self, text: &str, look: Look, width: f32) -> Vec<TextLine> {
-        if text.is_empty() {
-            return Vec::new();
+        let mut lines = Vec::new();
+        for piece in pieces(&without_overrides(text)) {
+            lines.append(&mut self.lines_of_piece(piece, look, width));
         }
+        lines
+    }
+
+    fn lines_of_piece(&mut self, text: &str, look: Look, width: f32) -> Vec<TextLine> {
         let mut layout = self.layout(text, look);
-        layout.break_all_lines(Some(width));
+        break_lines(&mut layout, width);
         let alignment = match look.align {
             Align::Start => Alignment::Start,
             Align::Right => Alignment::Right,
@@ -203,12 +227,98 @@ impl Typesetter {
     }
 }
 
+/// How often lines that are too long are broken again.
+const TRIES: usize = 4;
+
+/// Breaks a text into lines of at most this width. Marks without a letter are wider on the line than `parley` counts when it
+/// breaks it: where a line is too long for the width, all are broken again, earlier by that much.
+fn break_lines(layout: &mut Layout<()>, width: f32) {
+    let mut limit = width;
+    for _ in 0..TRIES {
+        layout.break_all_lines(Some(limit));
+        let widths = layout.lines().map(|line| {
+            let all: f32 = line.runs().map(|run| run.advance()).sum();
+            all - line.metrics().trailing_whitespace
+        });
+        let excess = widths.fold(0.0, f32::max) - width;
+        // A letter can be wider than its line, and then no break helps.
+        if excess < 0.5 || limit < 3.0 * excess {
+            return;
+        }
+        limit -= excess + 0.5;
+    }
+}
+
+/// A text whose embeddings and overrides of direction (U+202A to U+202E) are written out: they reach beyond the text that
+/// holds them, and `parley` puts lines that are full of them off the paper. Scripts and isolates turn a text as ever.
+fn without_overrides(text: &str) -> Cow<'_, str> {
+    let turns = |character: &char| matches!(character, '\u{202a}'..='\u{202e}');
+    if !text.chars().any(|character| turns(&character)) {
+        return Cow::Borrowed(text);
+    }
+    let mut written = String::with_capacity(text.len());
+    for character in text.chars() {
+        if turns(&character) {
+            written.extend(character.escape_unicode());
+        } else {
+            written.push(character);
+        }
+    }
+    Cow::Owned(written)
+}
+
+/// A text in pieces that can be laid out, cut behind white space where there is any and within characters that join without end.
+fn pieces(text: &str) -> impl Iterator<Item = &str> {
+    let mut rest = text;
+    std::iter::from_fn(move || {
+        if rest.is_empty() {
+            return None;
+        }
+        let (piece, after) = rest.split_at(piece_end(rest));
+        rest = after;
+        Some(piece)
+    })
+}
+
+/// Where the first piece of a text ends, in bytes; above 0 for a text that is not empty.
+fn piece_end(text: &str) -> usize {
+    let end = short_end(text);
+    if text.as_bytes()[..end].is_ascii() {
+        return end;
+    }
+    let mut begin = 0;
+    for joined in text[..end].graphemes(true) {
+        if let Some((cut, _)) = joined.char_indices().nth(MOST_JOINED) {
+            return begin + cut;
+        }
+        begin += joined.len();
+    }
+    end
+}
+
+fn short_end(text: &str) -> usize {
+    if text.len() <= MOST_BYTES {
+        return text.len();
+    }
+    let end = text.floor_char_boundary(MOST_BYTES);
+    let mut spaces = text[..end].char_indices().rev();
+    spaces
+        .find(|(_, character)| character.is_whitespace())
+        .map_or(end, |(at, space)| at + space.len_utf8())
+}
+
+/// The bytes of whole characters: where marks are joined to letters of other directions, `parley` ends within one.
+fn whole_characters(text: &str, bytes: Range<usize>) -> Range<usize> {
+    let start = text.floor_char_boundary(bytes.start);
+    start..text.ceil_char_boundary(bytes.end.max(start))
+}
+
 /// A run of the layout with the bytes that each glyph stands for. A ligature stands for all of its letters.
 fn glyph_run(run: &parley::GlyphRun<'_, ()>, baseline: f32, ink: Ink, text: Arc<str>) -> GlyphRun {
     let of = run.run();
     let mut glyphs: Vec<PlacedGlyph> = Vec::new();
     for cluster in of.visual_clusters() {
-        let bytes = cluster.text_range();
+        let bytes = whole_characters(&text, cluster.text_range());
         if cluster.is_ligature_continuation() {
             if let Some(last) = glyphs.last_mut() {
                 last.bytes.start = last.bytes.start.min(bytes.start);

@@ -166,7 +166,7 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
         // The character itself may be missing on the screen as well, so its number comes first.
         let words = format!("U+{:04X}", u32::from(missing.character));
         ui.label(words)
-            .on_hover_text(format!("in {}", missing.text));
+            .on_hover_text(format!("in {}", name_as_shown(&missing.text)));
     }
     let words =
         "They come out as empty boxes. Install a font for their script and open this area again.";

@@ -83,14 +83,21 @@ fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
         return words.to_owned();
     }
     let letters: Vec<char> = words.chars().collect();
-    let shorter = |count: &usize| {
-        let kept: String = letters[..*count].iter().collect();
+    let shorter = |count: usize| {
+        let kept: String = letters[..count].iter().collect();
         format!("{}…", kept.trim_end())
     };
-    (0..letters.len())
-        .rev()
-        .find(|count| width_of(ui, &shorter(count), font) <= room)
-        .map_or_else(|| "…".to_owned(), |count| shorter(&count))
+    // Halving: egui keeps every text that it has measured for a while.
+    let (mut fits, mut too_long) = (0, letters.len());
+    while too_long - fits > 1 {
+        let middle = fits.midpoint(too_long);
+        if width_of(ui, &shorter(middle), font) <= room {
+            fits = middle;
+        } else {
+            too_long = middle;
+        }
+    }
+    shorter(fits)
 }
 
 fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
