@@ -4,12 +4,11 @@ use std::path::PathBuf;
 use std::process::ExitCode;
 
 use anyhow::{Context as _, ensure};
-use clap::Parser as _;
-use evensip::command_line::{self, Arguments, complain};
+use evensip::command_line::{self, complain};
 use evensip::ui::{self, Opening};
 
 fn main() -> ExitCode {
-    let arguments = Arguments::parse();
+    let arguments = command_line::arguments();
     if let Some(command) = arguments.command {
         return command_line::run(command);
     }
@@ -26,7 +25,7 @@ fn open_window(book: Option<PathBuf>) -> anyhow::Result<()> {
     if let Some(path) = &book {
         ensure!(
             path.exists(),
-            "there is no book `{}`; the commands are `evensip check`, `evensip balance` and `evensip swap` (see `evensip --help`)",
+            "there is no book `{}`; for the commands see `evensip --help`",
             path.display()
         );
     }

@@ -323,6 +323,12 @@ pub enum SaveError {
         /// The path.
         path: PathBuf,
     },
+    /// A device, a pipe …
+    #[error("this is not an ordinary file, and replacing it would take it from whoever uses it; expected the name of a file: {}", .path.display())]
+    NotAFile {
+        /// The path.
+        path: PathBuf,
+    },
     /// The folder of the file is missing.
     #[error("the folder of the file does not exist; expected one to save in: {}", .path.display())]
     NoFolder {

@@ -5,7 +5,8 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use super::error::SaveError;
-use super::save::{replace, save_error, write_new};
+use super::save::{followed, replace, save_error, write_new};
+use super::scan;
 
 /// Longest list that is read, in bytes.
 const LONGEST_LIST: u64 = 32 * 1024 * 1024;
@@ -81,7 +82,15 @@ pub fn write_beside_others(folder: &Path, name: &str, bytes: &[u8]) -> Result<Pa
     }
 }
 
-/// Writes a file that is exported to the path that a person named: whole or not at all.
+/// Writes a file that is exported to the path that a person named: whole or not at all. A link stays one: the file that it
+/// leads to is replaced. What is no ordinary file is never replaced.
 pub fn replace_file(path: &Path, bytes: &[u8]) -> Result<(), SaveError> {
-    replace(path, bytes).map_err(|source| save_error(path, source))
+    let replaced = followed(path).and_then(|target| replace(&target, bytes));
+    replaced.map_err(|source| save_error(path, source))
+}
+
+/// Whether a text begins as a book does, of whatever format.
+pub fn begins_as_book(bytes: &[u8]) -> bool {
+    let text = String::from_utf8_lossy(bytes);
+    scan::format_number(text.strip_prefix('\u{feff}').unwrap_or(&text)).is_some()
 }

@@ -22,7 +22,7 @@ mod write;
 
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
 pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
-pub use export::{ReadError, read_bytes, replace_file, write_beside_others};
+pub use export::{ReadError, begins_as_book, read_bytes, replace_file, write_beside_others};
 pub use fingerprint::{Fingerprint, OnDisk, look, look_closely};
 pub use load::{Loaded, load};
 pub use parse::parse;

@@ -157,7 +157,7 @@ fn written_beside(target: &Path, bytes: &[u8]) -> io::Result<tempfile::NamedTemp
         Ok(metadata) if metadata.is_dir() => return Err(ErrorKind::IsADirectory.into()),
         // To open a pipe would wait for its other end, and to replace it would take it from whoever reads it.
         Ok(metadata) if !metadata.is_file() => {
-            return Err(io::Error::other("it is not an ordinary file"));
+            return Err(ErrorKind::Unsupported.into());
         }
         Ok(metadata) => {
             // A rename would replace even a file that may not be written, so that is asked for first.
@@ -239,10 +239,16 @@ fn may_be_written(path: &Path) -> bool {
     }
 }
 
+fn is_ordinary(path: &Path) -> bool {
+    path.metadata().is_ok_and(|metadata| metadata.is_file())
+}
+
 pub(super) fn save_error(path: &Path, source: io::Error) -> SaveError {
     let path = path.to_owned();
     match source.kind() {
         ErrorKind::IsADirectory => SaveError::Directory { path },
+        // Said of devices and pipes by whoever writes a file beside its place.
+        ErrorKind::Unsupported if !is_ordinary(&path) => SaveError::NotAFile { path },
         ErrorKind::NotFound | ErrorKind::NotADirectory => SaveError::NoFolder { path },
         ErrorKind::ReadOnlyFilesystem => SaveError::ReadOnlyDisk { path },
         ErrorKind::PermissionDenied if may_be_written(&path) => {

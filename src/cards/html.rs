@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use super::document::{Align, Block, Document, Orientation, StageSteps, StepRow, Table};
 use super::pages::Paper;
+use super::recognised::GENERATOR;
 
 /// How the page looks on a screen and on paper. Names in any script take the fonts of the reader's machine.
 const STYLE: &str = "
@@ -52,7 +53,7 @@ pub fn html(document: &Document, paper: Paper) -> String {
     };
     let mut page = format!(
         "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" \
-         content=\"width=device-width, initial-scale=1\">\n<title>{}</title>\n<style>{STYLE}@page {{ size: {width}pt {height}pt; \
+         content=\"width=device-width, initial-scale=1\">\n{GENERATOR}\n<title>{}</title>\n<style>{STYLE}@page {{ size: {width}pt {height}pt; \
          margin: 28pt; }}\n</style>\n</head>\n<body>\n",
         escaped(&document.language),
         escaped(&title)

@@ -24,6 +24,7 @@ mod pages;
 mod pdf;
 mod picture;
 mod recipe_blocks;
+mod recognised;
 mod request;
 mod training_sheet;
 
@@ -43,4 +44,5 @@ pub use pages::{
 };
 pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
+pub use recognised::is_card_like;
 pub use request::{BatchItem, CardError, CardOptions, CardRequest, Drink, card, drinks_of_menu};

@@ -2,12 +2,12 @@
 //! it is done.
 
 use std::fmt::Write as _;
-use std::path::Path;
+use std::path::PathBuf;
 use std::process::ExitCode;
 
-use super::{BringInArguments, Failure, open, print};
-use crate::book::{Book, IngredientId};
-use crate::book_file;
+use super::{BringInArguments, Failure, print, report_errors};
+use crate::book::{self, Book, IngredientId};
+use crate::book_file::{self, Loaded, SaveError};
 use crate::edit::{Edit, EditError, apply};
 use crate::exchange::{
     DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Outcome, Review, arrival,
@@ -16,32 +16,73 @@ use crate::exchange::{
 };
 use crate::quantity::show_number;
 
+/// Why nothing is written although it was accepted.
+#[derive(Debug, PartialEq, Eq, thiserror::Error)]
+enum AcceptFault {
+    /// A save would drop the comments of the text.
+    #[error(
+        "the book holds text comments, which a save can't keep; move them into notes, or add --drop-comments; nothing has been written: {}", .0.display()
+    )]
+    Comments(PathBuf),
+    /// Another program wrote the book after it was read.
+    #[error(
+        "another program changed the book in the meantime; nothing has been written, run the command again: {}", .0.display()
+    )]
+    ChangedMeanwhile(PathBuf),
+}
+
 pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
-    let (book, _) = open(&arguments.book)?;
+    let loaded =
+        book_file::load(&arguments.book).map_err(|error| Failure::Book(error.to_string()))?;
     let bytes =
         book_file::read_bytes(&arguments.file).map_err(|error| Failure::Book(error.to_string()))?;
     let ending = arguments
         .file
         .extension()
         .and_then(|ending| ending.to_str());
-    let (text, edit) = match ending.map(str::to_lowercase).as_deref() {
-        Some("ron") => recipe_of_shop(&book, arguments, &bytes)?,
-        Some("json" | "jsonld") => schema_recipe(&book, &bytes)?,
-        _ => price_list(&book, arguments, &bytes)?,
+    let (mut text, edit) = match ending.map(str::to_lowercase).as_deref() {
+        Some("ron") => recipe_of_shop(&loaded.book, arguments, &bytes)?,
+        Some("json" | "jsonld") => schema_recipe(&loaded.book, &bytes)?,
+        _ => price_list(&loaded.book, arguments, &bytes)?,
     };
+    let mut findings = loaded.findings.clone();
+    // Written before anything is said: nobody may be listening.
+    let end = match edit {
+        Some(edit) if arguments.accept => {
+            let after = apply(&loaded.book, &edit).map_err(|error| failed(&error))?;
+            let end = accept(&loaded, &after, arguments)?;
+            findings = book::findings(&after);
+            end
+        }
+        Some(_) => "nothing has been written; add --accept to write it".to_owned(),
+        None => "nothing would change".to_owned(),
+    };
+    let _ = writeln!(text, "{end}");
     print(&text)?;
-    match edit {
-        Some(edit) if arguments.accept => accept(&book, &edit, &arguments.book)?,
-        Some(_) => print("nothing has been written; add --accept to write it")?,
-        None => print("nothing would change")?,
-    }
-    Ok(ExitCode::SUCCESS)
+    Ok(report_errors(&findings))
 }
 
-fn accept(book: &Book, edit: &Edit, path: &Path) -> Result<(), Failure> {
-    let after = apply(book, edit).map_err(|error| failed(&error))?;
-    book_file::save(path, &after).map_err(|error| Failure::Book(error.to_string()))?;
-    print(&format!("written to {}", path.display()))
+/// Writes the book, guarded as a save of the window is, and tells what was done.
+fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result<String, Failure> {
+    let path = &arguments.book;
+    if loaded.text_has_comments && !arguments.drop_comments {
+        return Err(Failure::Usage(
+            AcceptFault::Comments(path.clone()).to_string(),
+        ));
+    }
+    let saved = book_file::save_over(path, after, &loaded.fingerprint).map_err(|error| {
+        Failure::Book(match error {
+            SaveError::ChangedOnDisk { path } => AcceptFault::ChangedMeanwhile(path).to_string(),
+            error => error.to_string(),
+        })
+    })?;
+    let path = path.display();
+    Ok(match saved.earlier {
+        Ok(_) => format!("written to {path}"),
+        Err(error) => format!(
+            "written to {path}; what it replaced could not be kept as an earlier copy ({error})"
+        ),
+    })
 }
 
 fn failed(error: &EditError) -> Failure {

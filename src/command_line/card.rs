@@ -6,8 +6,8 @@ use std::process::ExitCode;
 use clap::ValueEnum;
 
 use super::{
-    CardArguments, Failure, REPEATED, complain, ingredient_called, open, print, recipe_called,
-    report_errors, version_called,
+    CardArguments, Failure, REPEATED, complain, ingredient_called, open, out_file, print,
+    recipe_called, report_errors, version_called,
 };
 use crate::book::Book;
 use crate::book_file;
@@ -96,23 +96,41 @@ impl FormatArgument {
 
 pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
-    let whole = |path: &Path| path.canonicalize().ok();
-    if whole(&arguments.out).is_some_and(|out| whole(&arguments.book) == Some(out)) {
-        return Err(Failure::Usage(format!(
-            "this would replace the book itself; name another file with --out: {}",
-            arguments.out.display()
-        )));
-    }
+    out_file::is_not_the_book(arguments)?;
     if arguments.all {
         write_all(&book, arguments)?;
     } else {
         match arguments.kind {
-            KindArgument::Recipe => write_json_ld(&book, arguments)?,
-            KindArgument::OtherShop => write_for_other_shop(&book, arguments)?,
+            KindArgument::Recipe => {
+                has_format_of_its_own(arguments, Some(FormatArgument::Json), "JSON, as .json")?;
+                write_json_ld(&book, arguments)?;
+            }
+            KindArgument::OtherShop => {
+                has_format_of_its_own(arguments, None, "a book, as .ron")?;
+                write_for_other_shop(&book, arguments)?;
+            }
             _ => write_one(&book, arguments)?,
         }
     }
     Ok(report_errors(&findings))
+}
+
+/// Refuses a format or the ending of another for a kind that has only one.
+fn has_format_of_its_own(
+    arguments: &CardArguments,
+    own: Option<FormatArgument>,
+    words: &str,
+) -> Result<(), Failure> {
+    let asked = arguments
+        .format
+        .or_else(|| FormatArgument::of_path(&arguments.out));
+    match asked {
+        Some(format) if Some(format) != own => Err(Failure::Usage(format!(
+            "this kind is only written as {words}, and not as {}; leave out --format and end the name of the file so",
+            format.ending()
+        ))),
+        _ => Ok(()),
+    }
 }
 
 fn usage(error: &CardError) -> Failure {
@@ -240,7 +258,7 @@ fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         paper(arguments, &document),
         setter.as_mut(),
     )?;
-    write(&arguments.out, &bytes)
+    out_file::write(arguments, &bytes)
 }
 
 fn bytes_of(
@@ -271,10 +289,6 @@ fn name_missing(document: &Document, setter: &mut Typesetter) {
             excerpt(&missing.text, REPEATED)
         ));
     }
-}
-
-fn write(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    book_file::replace_file(path, bytes).map_err(|error| Failure::Book(error.to_string()))
 }
 
 /// A card of every drink on the menu into a folder.
@@ -325,7 +339,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
 fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let drink = named_drink(book, arguments)?;
     let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(&error))?;
-    write(&arguments.out, format!("{:#}\n", recipe.value).as_bytes())?;
+    out_file::write(arguments, format!("{:#}\n", recipe.value).as_bytes())?;
     let left = recipe.left_behind.join("\n  ");
     print(&format!("a schema.org Recipe has no place for\n  {left}"))
 }
@@ -334,5 +348,5 @@ fn write_for_other_shop(book: &Book, arguments: &CardArguments) -> Result<(), Fa
     let drink = named_drink(book, arguments)?;
     let passed = write_recipe(book, &drink.recipe, drink.version.as_ref())
         .map_err(|error| Failure::Usage(error.to_string()))?;
-    write(&arguments.out, book_file::write(&passed).as_bytes())
+    out_file::write(arguments, book_file::write(&passed).as_bytes())
 }

@@ -10,15 +10,17 @@ mod caution_json;
 mod check;
 mod json;
 mod ladder;
+mod out_file;
 mod serving_json;
 mod swap;
 mod text;
 
+use std::ffi::OsString;
 use std::io::Write;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use clap::{Args, Parser, Subcommand};
+use clap::{Args, CommandFactory as _, Parser, Subcommand};
 
 use crate::book::{
     Book, Day, Finding, IngredientId, Recipe, RecipeId, Severity, VersionId, nearest,
@@ -26,13 +28,17 @@ use crate::book::{
 use crate::book_file;
 use crate::quantity::{NumberError, excerpt, parse_number, visible};
 
+/// What the end of a command tells; the same for all of them.
+const EXIT_CODES: &str = "Exit codes: 0 on success, 1 when a book has errors or could not be read or written, 2 on wrong usage.";
+
 /// The arguments of the program.
 #[derive(Debug, Parser)]
 #[command(
     name = "evensip",
     version,
     about,
-    args_conflicts_with_subcommands = true
+    args_conflicts_with_subcommands = true,
+    after_help = EXIT_CODES
 )]
 pub struct Arguments {
     /// The book to open in the window; the last one when none is given
@@ -46,16 +52,22 @@ pub struct Arguments {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     /// Report every problem of one or more books, with its place
+    #[command(after_help = EXIT_CODES)]
     Check(CheckArguments),
     /// Print the balance of a recipe or version
+    #[command(after_help = EXIT_CODES)]
     Balance(BalanceArguments),
     /// Replace one ingredient by another and print what brings the taste back
+    #[command(after_help = EXIT_CODES)]
     Swap(Box<SwapArguments>),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
+    #[command(after_help = EXIT_CODES)]
     Ladder(LadderArguments),
     /// Write a card, a sheet for the whole menu, or a recipe for others to a file
+    #[command(after_help = EXIT_CODES)]
     Card(Box<CardArguments>),
     /// Review what a price list (CSV), a schema.org recipe or another shop's recipe would do to a book
+    #[command(after_help = EXIT_CODES)]
     BringIn(BringInArguments),
 }
 
@@ -195,6 +207,9 @@ pub struct CardArguments {
     /// The file, or with --all the folder
     #[arg(long)]
     out: PathBuf,
+    /// Replace a file of this name, whatever it holds; without it only the same card is replaced
+    #[arg(long)]
+    overwrite: bool,
     /// The day that stands on it
     #[arg(long, value_name = "DAY")]
     date: Option<String>,
@@ -219,6 +234,10 @@ pub struct CardArguments {
 }
 
 /// Arguments of `bring-in`.
+#[expect(
+    clippy::struct_excessive_bools,
+    reason = "each is a flag of the command"
+)]
 #[derive(Debug, Args)]
 pub struct BringInArguments {
     /// The book
@@ -228,6 +247,9 @@ pub struct BringInArguments {
     /// Write what the review shows into the book
     #[arg(long)]
     accept: bool,
+    /// With --accept: write although the book has text comments, which are lost
+    #[arg(long, requires = "accept")]
+    drop_comments: bool,
     /// The sign between cells: comma, semicolon, tab or vertical bar; guessed when none is given
     #[arg(long)]
     delimiter: Option<String>,
@@ -293,6 +315,54 @@ impl Failure {
     }
 }
 
+/// The arguments of this program; ends it where they are wrong or only ask for help.
+pub fn arguments() -> Arguments {
+    let given: Vec<OsString> = std::env::args_os().collect();
+    let first = given.get(1).and_then(|first| first.to_str());
+    let mistyped = first.and_then(mistyped_command);
+    match (Arguments::try_parse_from(&given), mistyped) {
+        (Ok(Arguments { book: Some(_), .. }), Some(message)) => end_as_wrong_usage(&message),
+        (Err(error), Some(message)) if error.use_stderr() => end_as_wrong_usage(&message),
+        (Ok(arguments), _) => arguments,
+        (Err(error), _) => error.exit(),
+    }
+}
+
+fn end_as_wrong_usage(message: &str) -> ! {
+    complain(message);
+    std::process::exit(2);
+}
+
+/// What to say of a first word that is neither a command nor a file; `None` for one that may be either.
+fn mistyped_command(word: &str) -> Option<String> {
+    let is_like_a_command = |word: &str| {
+        word.starts_with(|first: char| first.is_ascii_alphabetic())
+            && word.chars().all(|c| c.is_ascii_alphabetic() || c == '-')
+    };
+    let command = Arguments::command();
+    let names: Vec<&str> = command
+        .get_subcommands()
+        .map(clap::Command::get_name)
+        .collect();
+    if !is_like_a_command(word)
+        || word == "help"
+        || names.contains(&word)
+        || Path::new(word).exists()
+    {
+        return None;
+    }
+    let near = nearest(word, names.iter().copied());
+    let advice = if near.is_empty() {
+        format!("the commands are {}", names.join(", "))
+    } else {
+        format!("did you mean {}?", near.join(" or "))
+    };
+    Some(format!(
+        "there is neither a command nor a book `{}`; {advice}",
+        excerpt(word, REPEATED)
+    ))
+}
+
 /// Carries out a command and tells how it ended.
 pub fn run(command: Command) -> ExitCode {
     let result = match command {
@@ -305,9 +375,6 @@ pub fn run(command: Command) -> ExitCode {
     };
     match result {
         Ok(code) => code,
-        Err(Failure::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => {
-            ExitCode::SUCCESS
-        }
         Err(failure) => {
             complain(&failure.to_string());
             ExitCode::from(failure.exit_code())
@@ -325,13 +392,18 @@ fn print(text: &str) -> Result<(), Failure> {
     print_as_it_is(&visible(text))
 }
 
+/// Whoever has closed the pipe has read enough: the command goes on, and its exit code is that of its work.
 fn print_as_it_is(text: &str) -> Result<(), Failure> {
     let mut output = std::io::stdout().lock();
-    output.write_all(text.as_bytes())?;
-    if !text.ends_with('\n') {
-        output.write_all(b"\n")?;
+    let end = if text.ends_with('\n') { "" } else { "\n" };
+    let written = output
+        .write_all(text.as_bytes())
+        .and_then(|()| output.write_all(end.as_bytes()))
+        .and_then(|()| output.flush());
+    match written {
+        Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => Ok(()),
+        written => Ok(written?),
     }
-    Ok(output.flush()?)
 }
 
 fn print_json(value: &serde_json::Value) -> Result<(), Failure> {

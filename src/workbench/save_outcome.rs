@@ -59,9 +59,9 @@ pub(super) fn way_out(error: &SaveError) -> &'static str {
         SaveError::NoPermission { .. } | SaveError::NoPermissionInFolder { .. } => {
             "Use “Save as…” for another place, or ask whoever looks after this computer for permission."
         }
-        SaveError::ReadOnlyDisk { .. } | SaveError::Directory { .. } => {
-            "Use “Save as…” for another place."
-        }
+        SaveError::ReadOnlyDisk { .. }
+        | SaveError::Directory { .. }
+        | SaveError::NotAFile { .. } => "Use “Save as…” for another place.",
         SaveError::NoFolder { .. } => {
             "Bring the folder back and save once more, or use “Save as…” for another place."
         }

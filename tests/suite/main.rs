@@ -17,6 +17,7 @@ mod check_findings;
 mod claim_books;
 mod claim_cases;
 mod claims;
+mod command_files;
 mod commands;
 mod conservation;
 mod cooling_ahead;
