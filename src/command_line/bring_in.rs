@@ -10,9 +10,9 @@ use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
 use crate::edit::{Edit, EditError, apply};
 use crate::exchange::{
-    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Outcome, Review, arrival,
+    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Review, ReviewLine, arrival,
     edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
-    review_price_list,
+    review_price_list, utf8_text,
 };
 use crate::quantity::show_number;
 
@@ -132,22 +132,35 @@ fn price_list(
         let _ = writeln!(text, "  {heading}: {field}");
     }
     text.push_str(&review_text(&review));
-    let edit = edits_of(book, &review, |_| true, "bring in a price list")
-        .map_err(|error| failed(&error))?;
+    // Nobody can be asked here, and half of a row is not what its writer meant.
+    let ambiguous = |line: &&ReviewLine| line.is_change() && line.is_ambiguous();
+    let refused = review.lines.iter().filter(ambiguous).count();
+    if refused > 0 {
+        let are = if refused == 1 { "is" } else { "are" };
+        let _ = writeln!(
+            text,
+            "{refused} of them {are} left out, because a number can be read in two ways; give --decimal-comma or --decimal-point"
+        );
+    }
+    let taken = |at: usize| {
+        review
+            .lines
+            .get(at)
+            .is_some_and(|line| !line.is_ambiguous())
+    };
+    let edit =
+        edits_of(book, &review, taken, "bring in a price list").map_err(|error| failed(&error))?;
     Ok((text, edit))
 }
 
 fn review_text(review: &Review) -> String {
     let mut text = String::new();
     for line in &review.lines {
-        let what = match &line.outcome {
-            Outcome::Changed { changes, .. } => format!(": {}", changes.join("; ")),
-            Outcome::Skipped(why) => format!(": {why}"),
-            Outcome::New(_) | Outcome::Same => String::new(),
-        };
+        let details = line.details();
+        let colon = if details.is_empty() { "" } else { ": " };
         let _ = writeln!(
             text,
-            "line {}, {}: {}{what}",
+            "line {}, {}: {}{colon}{details}",
             line.line,
             line.name,
             line.word()
@@ -165,8 +178,8 @@ fn review_text(review: &Review) -> String {
 }
 
 fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Failure> {
-    let text = String::from_utf8_lossy(bytes);
-    let read = read_json_ld(&text).map_err(|error| Failure::Book(error.to_string()))?;
+    let text = utf8_text(bytes).map_err(|error| Failure::Book(error.to_string()))?;
+    let read = read_json_ld(text).map_err(|error| Failure::Book(error.to_string()))?;
     let (edit, questions) = read.edit(book).map_err(|error| failed(&error))?;
     let mut text = format!("{} ({})\n", read.name, read.makes);
     for question in questions {
@@ -183,8 +196,8 @@ fn recipe_of_shop(
     arguments: &BringInArguments,
     bytes: &[u8],
 ) -> Result<(String, Option<Edit>), Failure> {
-    let text = String::from_utf8_lossy(bytes);
-    let (foreign, _) = book_file::parse(&text).map_err(|problems| {
+    let text = utf8_text(bytes).map_err(|error| Failure::Book(error.to_string()))?;
+    let (foreign, _) = book_file::parse(text).map_err(|problems| {
         let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
         Failure::Book(problems.join("\n"))
     })?;

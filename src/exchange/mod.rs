@@ -3,6 +3,7 @@
 //! Nothing here changes a book. Text becomes a list for a person to review, and what is accepted becomes edits.
 
 mod basis;
+mod doubt;
 mod field;
 mod in_grams;
 mod number;
@@ -10,9 +11,12 @@ mod price_list;
 mod recipe_json_ld;
 mod recipe_of_shop;
 mod review;
+mod row_fault;
 mod table;
+mod text;
 
 pub use crate::quantity::DecimalSign;
+pub use doubt::{Doubt, Skip};
 pub use field::{Field, Mapping, guess_mapping};
 pub use in_grams::{ForeignEntry, LineWithoutGrams, NoGrams};
 pub use number::{DecimalSigns, number_and_unit};
@@ -23,4 +27,6 @@ pub use recipe_of_shop::{
     arrival_watched, propose_mappings, read_recipe, write_recipe,
 };
 pub use review::{Outcome, Review, ReviewLine, edits_of};
+pub use row_fault::RowFault;
 pub use table::{Delimiter, Encoding, TableError, TextTable, read_table};
+pub use text::{NotUtf8, utf8_text};

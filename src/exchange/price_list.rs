@@ -6,9 +6,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::basis::{Basis, without_basis};
+use super::doubt::{Doubt, Skip};
 use super::field::{Field, Mapping};
 use super::number::{DecimalSigns, number_and_unit};
-use super::review::{Outcome, Review, ReviewLine};
+use super::review::{Outcome, Review, ReviewLine, price_words};
 use super::table::TextTable;
 use crate::book::{
     Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
@@ -16,7 +17,7 @@ use crate::book::{
 };
 use crate::quantity::{
     GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,
-    NumberError, excerpt, show_compact, show_number,
+    NumberError, excerpt, show_compact,
 };
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
@@ -48,12 +49,14 @@ pub fn review_price_list(
         let name = row.text(Field::Name);
         let brand = row.text(Field::Brand);
         let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
-        let outcome = if mapping.column(Field::Name).is_none() {
-            Outcome::Skipped("no column is the name; choose one above".to_owned())
+        let outcome = if let Some(fault) = table.faults.get(line) {
+            Outcome::Skipped(Skip::Row(fault.clone()))
+        } else if mapping.column(Field::Name).is_none() {
+            Outcome::Skipped(Skip::NoNameColumn)
         } else if name.is_empty() {
-            Outcome::Skipped("the name is empty".to_owned())
+            Outcome::Skipped(Skip::NoName)
         } else if let Some(before) = seen.get(&key) {
-            Outcome::Skipped(format!("the same brand and name stand in line {before}"))
+            Outcome::Skipped(Skip::Again { before: *before })
         } else {
             seen.insert(key, *line);
             match known.find(&brand, &name) {
@@ -62,10 +65,7 @@ pub fn review_price_list(
                     let ingredient = row.new_ingredient(book, &name, &brand, &mut taken, date);
                     Outcome::New(Box::new(ingredient))
                 }
-                Found::Several(names) => Outcome::Skipped(format!(
-                    "it could be {}; add a column for the brand",
-                    names.join(" or ")
-                )),
+                Found::Several(names) => Outcome::Skipped(Skip::Several { names }),
             }
         };
         let full = if brand.is_empty() {
@@ -152,7 +152,7 @@ struct RowReader<'table> {
     mapping: &'table Mapping,
     cells: &'table [String],
     signs: &'table DecimalSigns,
-    doubts: Vec<String>,
+    doubts: Vec<Doubt>,
 }
 
 impl RowReader<'_> {
@@ -167,15 +167,18 @@ impl RowReader<'_> {
         formula.unwrap_or(text).to_owned()
     }
 
-    fn doubt(&mut self, field: Field, why: &str) {
+    /// The heading of a field and what stands below it, shortened.
+    fn heading_and_cell(&self, field: Field) -> (String, String) {
         let column = self.mapping.column(field).unwrap_or(0);
         let heading = self.table.headings.get(column).map_or("", String::as_str);
         let cell = self.cells.get(column).map_or("", String::as_str);
-        self.doubts.push(format!(
-            "{} “{}”: {why}",
-            excerpt(heading, NAME),
-            excerpt(cell, NAME)
-        ));
+        (excerpt(heading, NAME), excerpt(cell, NAME))
+    }
+
+    fn doubt(&mut self, field: Field, why: &str) {
+        let (heading, cell) = self.heading_and_cell(field);
+        let why = why.to_owned();
+        self.doubts.push(Doubt::Cell { heading, cell, why });
     }
 
     /// A number and its unit, that of the cell before that of the heading; `None` for an empty cell or one in doubt.
@@ -233,10 +236,13 @@ impl RowReader<'_> {
                 decimals,
                 ..
             }) => {
-                self.doubt(
-                    field,
-                    &format!("{thousands} or {decimals}? choose the decimal sign of the list"),
-                );
+                let (heading, cell) = self.heading_and_cell(field);
+                self.doubts.push(Doubt::Ambiguous {
+                    heading,
+                    cell,
+                    thousands,
+                    decimals,
+                });
                 return None;
             }
             Err(_) => {
@@ -461,17 +467,10 @@ impl RowReader<'_> {
             && known.price.as_ref() != Some(&price)
         {
             let before = known.price.as_ref();
-            let words = |price: &Price| {
-                format!(
-                    "{} for {} g",
-                    show_number(price.pack, 2),
-                    show_compact(price.grams)
-                )
-            };
             changes.push(format!(
                 "price: {} → {}",
-                before.map_or_else(|| "not stated".to_owned(), words),
-                words(&price)
+                before.map_or_else(|| "not stated".to_owned(), price_words),
+                price_words(&price)
             ));
             ingredient.bring_in_price(price, &self.text(Field::Supplier));
         }
@@ -513,8 +512,7 @@ impl RowReader<'_> {
             Form::Powder
         });
         if self.text(Field::Form).is_empty() {
-            self.doubts
-                .push("no form is stated: taken for a powder; set it at the counter".to_owned());
+            self.doubts.push(Doubt::NoForm);
         }
         let role = self
             .word(Field::Role, &Role::ALL, Role::word)

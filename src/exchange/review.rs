@@ -2,8 +2,10 @@
 
 use std::sync::Arc;
 
-use crate::book::{Book, Ingredient};
+use super::doubt::{Doubt, Skip};
+use crate::book::{Book, Ingredient, Nutrient, Price};
 use crate::edit::{Edit, EditError, apply_all};
+use crate::quantity::{show_compact, show_number};
 
 /// What would become of one row.
 #[derive(Clone, Debug, PartialEq)]
@@ -20,7 +22,7 @@ pub enum Outcome {
     /// The book has it just so.
     Same,
     /// It is left out.
-    Skipped(String),
+    Skipped(Skip),
 }
 
 /// A row of the list.
@@ -33,13 +35,29 @@ pub struct ReviewLine {
     /// What would become of it.
     pub outcome: Outcome,
     /// What could not be read in it, cell by cell; the rest is taken.
-    pub doubts: Vec<String>,
+    pub doubts: Vec<Doubt>,
 }
 
 impl ReviewLine {
     /// Whether it would change the book.
     pub fn is_change(&self) -> bool {
         matches!(self.outcome, Outcome::New(_) | Outcome::Changed { .. })
+    }
+
+    /// Whether a number in it may be a thousand or one.
+    pub fn is_ambiguous(&self) -> bool {
+        let mut doubts = self.doubts.iter();
+        doubts.any(|doubt| matches!(doubt, Doubt::Ambiguous { .. }))
+    }
+
+    /// What is new, what changes, or why it is left out; empty for what stays the same.
+    pub fn details(&self) -> String {
+        match &self.outcome {
+            Outcome::New(ingredient) => figures_of(ingredient).join("; "),
+            Outcome::Changed { changes, .. } => changes.join("; "),
+            Outcome::Skipped(why) => why.to_string(),
+            Outcome::Same => String::new(),
+        }
     }
 
     /// The word on screens.
@@ -51,6 +69,33 @@ impl ReviewLine {
             Outcome::Skipped(_) => "skipped",
         }
     }
+}
+
+/// The figures of a new ingredient: "sugars: 71.0 g", "price: 9.50 for 1000 g".
+fn figures_of(ingredient: &Ingredient) -> Vec<String> {
+    let mut figures = Vec::new();
+    for nutrient in Nutrient::ALL {
+        if let Some(figure) = ingredient.composition.get(nutrient) {
+            let value = show_compact((figure.value * 1000.0).round() / 1000.0);
+            figures.push(format!("{}: {value} {}", nutrient.word(), nutrient.unit()));
+        }
+    }
+    if let Some(density) = ingredient.density {
+        figures.push(format!("density: {} g/ml", show_compact(density.value)));
+    }
+    if let Some(price) = &ingredient.price {
+        figures.push(format!("price: {}", price_words(price)));
+    }
+    if figures.is_empty() {
+        figures.push("no figures".to_owned());
+    }
+    figures
+}
+
+/// "9.50 for 1000 g".
+pub(super) fn price_words(price: &Price) -> String {
+    let (pack, grams) = (show_number(price.pack, 2), show_compact(price.grams));
+    format!("{pack} for {grams} g")
 }
 
 /// What a file would do to the book.

@@ -1,5 +1,9 @@
 //! Text from a file as a table: which bytes are letters, which sign parts the cells, which row is the heading.
 
+use std::collections::BTreeMap;
+
+use super::row_fault::{RowFault, quote_fault};
+
 /// Most rows that are read: a price list of a wholesaler has some ten thousand.
 pub(super) const MOST_ROWS: usize = 100_000;
 
@@ -52,7 +56,7 @@ impl Delimiter {
         }
     }
 
-    fn byte(self) -> u8 {
+    pub(super) fn byte(self) -> u8 {
         match self {
             Self::Comma => b',',
             Self::Semicolon => b';',
@@ -73,6 +77,8 @@ pub struct TextTable {
     pub headings: Vec<String>,
     /// The rows below it, each with its line in the file, from 1.
     pub rows: Vec<(u64, Vec<String>)>,
+    /// Rows that are not what they seem, by their line.
+    pub faults: BTreeMap<u64, RowFault>,
 }
 
 /// Why a file is no table.
@@ -89,6 +95,14 @@ pub enum TableError {
         "the file is not text (a zero byte at {at}); save the sheet as CSV in your spreadsheet and choose that file"
     )]
     NotText {
+        /// Byte, from 1.
+        at: usize,
+    },
+    /// It begins as UTF-16 and is none.
+    #[error(
+        "the file is cut or broken (half a letter at byte {at} of UTF-16); save the sheet as CSV in UTF-8 and choose that file"
+    )]
+    HalfALetter {
         /// Byte, from 1.
         at: usize,
     },
@@ -118,12 +132,16 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
         .flexible(true)
         .from_reader(text.as_bytes());
     let mut rows = Vec::new();
+    let mut begins: Vec<(u64, usize)> = Vec::new();
     for record in reader.records() {
         let record = record.map_err(|error| TableError::Row {
             line: error.position().map_or(0, csv::Position::line),
             reason: error.to_string(),
         })?;
-        let line = record.position().map_or(0, csv::Position::line);
+        let (line, byte) = record
+            .position()
+            .map_or((0, 0), |position| (position.line(), position.byte()));
+        begins.push((line, usize::try_from(byte).unwrap_or(text.len())));
         let cells: Vec<String> = record.iter().map(|cell| cell.trim().to_owned()).collect();
         if cells.iter().all(String::is_empty) {
             continue;
@@ -136,30 +154,48 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
     if rows.is_empty() {
         return Err(TableError::Empty);
     }
-    let (_, headings) = rows.remove(0);
+    let (heading_line, headings) = rows.remove(0);
     if rows.is_empty() {
         return Err(TableError::NoRows);
+    }
+    let ends = begins.iter().skip(1).map(|(_, begin)| *begin);
+    let raw = begins
+        .iter()
+        .zip(ends.chain([text.len()]))
+        .map(|((line, begin), end)| (*line, text.get(*begin..end).unwrap_or_default()));
+    let mut faults: BTreeMap<u64, RowFault> = raw
+        .filter_map(|(line, raw)| Some((line, quote_fault(raw, line, delimiter, headings.len())?)))
+        .collect();
+    if let Some(fault) = faults.get(&heading_line) {
+        return Err(TableError::Row {
+            line: heading_line,
+            reason: fault.to_string(),
+        });
+    }
+    for (line, cells) in &rows {
+        let behind = cells.iter().skip(headings.len());
+        if behind.clone().any(|cell| !cell.is_empty()) {
+            faults.entry(*line).or_insert(RowFault::TooWide {
+                cells: cells.len(),
+                headings: headings.len(),
+            });
+        }
     }
     Ok(TextTable {
         encoding,
         delimiter,
         headings,
         rows,
+        faults,
     })
 }
 
 fn decode(bytes: &[u8]) -> Result<(Encoding, String), TableError> {
-    let utf16 = |rest: &[u8], unit: fn([u8; 2]) -> u16| {
-        let units = rest.chunks_exact(2).map(|pair| unit([pair[0], pair[1]]));
-        char::decode_utf16(units)
-            .map(|letter| letter.unwrap_or(char::REPLACEMENT_CHARACTER))
-            .collect::<String>()
-    };
     if let Some(rest) = bytes.strip_prefix(&[0xff, 0xfe]) {
-        return Ok((Encoding::Utf16, utf16(rest, u16::from_le_bytes)));
+        return Ok((Encoding::Utf16, utf16(rest, u16::from_le_bytes)?));
     }
     if let Some(rest) = bytes.strip_prefix(&[0xfe, 0xff]) {
-        return Ok((Encoding::Utf16, utf16(rest, u16::from_be_bytes)));
+        return Ok((Encoding::Utf16, utf16(rest, u16::from_be_bytes)?));
     }
     if let Some(at) = bytes.iter().position(|byte| *byte == 0) {
         return Err(TableError::NotText { at: at + 1 });
@@ -172,6 +208,25 @@ fn decode(bytes: &[u8]) -> Result<(Encoding, String), TableError> {
             bytes.iter().map(|byte| windows_1252(*byte)).collect(),
         )),
     }
+}
+
+/// Letters of two bytes or of twice two; half of one is refused rather than replaced by a sign that says nothing.
+fn utf16(bytes: &[u8], unit: fn([u8; 2]) -> u16) -> Result<String, TableError> {
+    let pairs = bytes.chunks_exact(2);
+    if !pairs.remainder().is_empty() {
+        return Err(TableError::HalfALetter {
+            at: bytes.len() + 2,
+        });
+    }
+    let mut text = String::with_capacity(bytes.len());
+    // The mark at the beginning has two bytes.
+    let mut at = 3;
+    for letter in char::decode_utf16(pairs.map(|pair| unit([pair[0], pair[1]]))) {
+        let letter = letter.map_err(|_| TableError::HalfALetter { at })?;
+        at += 2 * letter.len_utf16();
+        text.push(letter);
+    }
+    Ok(text)
 }
 
 /// The letters of Windows-1252 where it differs from Latin-1 (WHATWG Encoding Standard, index windows-1252).

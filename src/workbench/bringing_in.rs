@@ -15,7 +15,7 @@ use crate::edit::Edit;
 use crate::exchange::{
     Arrival, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo,
     Mapping, ReadRecipe, Review, TextTable, arrival_watched, edits_of, guess_mapping,
-    propose_mappings, read_json_ld, read_recipe, read_table, review_price_list,
+    propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use crate::swap::Watch;
 
@@ -307,14 +307,17 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
     let ending = path.extension().and_then(|ending| ending.to_str());
     match ending.map(str::to_lowercase).as_deref() {
         Some("json" | "jsonld") => {
-            let read = read_json_ld(&String::from_utf8_lossy(&bytes));
-            ListContent::Recipe(read.map(Arc::new).map_err(|error| error.to_string()))
+            let text = utf8_text(&bytes).map_err(|error| error.to_string());
+            let read = text.and_then(|text| read_json_ld(text).map_err(|error| error.to_string()));
+            ListContent::Recipe(read.map(Arc::new))
         }
         Some("ron") => {
-            let parsed = book_file::parse(&String::from_utf8_lossy(&bytes));
-            let parsed = parsed.map_err(|problems| {
-                let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
-                problems.join("\n")
+            let text = utf8_text(&bytes).map_err(|error| error.to_string());
+            let parsed = text.and_then(|text| {
+                book_file::parse(text).map_err(|problems| {
+                    let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
+                    problems.join("\n")
+                })
             });
             let read =
                 parsed.and_then(|(book, _)| read_recipe(book).map_err(|error| error.to_string()));

@@ -10,7 +10,7 @@ use super::bring_in::away_ui;
 use crate::book::IngredientId;
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo, Outcome, Review,
+    Arrival, DecimalSign, Delimiter, Doubt, Field, ForeignRecipe, LineMapping, MappedTo, Review,
     ReviewLine,
 };
 use crate::quantity::{name_as_shown, show_number};
@@ -231,7 +231,7 @@ fn line_ui(ui: &mut Ui, line: &ReviewLine, is_refused: bool) -> bool {
         } else {
             ui.label(RichText::new(name).color(palette.text_quiet));
         }
-        let words = match outcome_details(line) {
+        let words = match line.details() {
             details if details.is_empty() => line.word().to_owned(),
             details => format!("{}: {details}", line.word()),
         };
@@ -239,19 +239,15 @@ fn line_ui(ui: &mut Ui, line: &ReviewLine, is_refused: bool) -> bool {
     });
     for doubt in &line.doubts {
         ui.indent("doubt", |ui| {
-            ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
+            ui.add(Label::new(RichText::new(doubt.to_string()).color(palette.caution)).wrap());
         });
     }
     changed
 }
 
-/// What changes, or why it is not taken.
-fn outcome_details(line: &ReviewLine) -> String {
-    match &line.outcome {
-        Outcome::Changed { changes, .. } => changes.join("; "),
-        Outcome::Skipped(why) => why.clone(),
-        Outcome::New(_) | Outcome::Same => String::new(),
-    }
+fn joined(doubts: &[Doubt]) -> String {
+    let doubts: Vec<String> = doubts.iter().map(ToString::to_string).collect();
+    doubts.join("; ")
 }
 
 /// The list line by line, with what is ticked.
@@ -276,8 +272,8 @@ fn list_as_table(review: &Review, refused: &BTreeSet<usize>) -> Table {
             Cell::words(&name_as_shown(&line.name)),
             Cell::words(taken),
             Cell::words(line.word()),
-            Cell::words(&outcome_details(line)),
-            Cell::words(&line.doubts.join("; ")),
+            Cell::words(&line.details()),
+            Cell::words(&joined(&line.doubts)),
         ]);
     }
     table
