@@ -2,11 +2,18 @@
 //!
 //! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared.
 
-use super::{Book, Ingredient, Measure, Recipe, Settings, Version, Vessel, differences_between};
+use super::{
+    Book, Ingredient, Measure, Recipe, Settings, Version, VersionId, Vessel, differences_between,
+    resolve,
+};
 use crate::quantity::excerpt;
 
 /// Longest name in a sentence, in characters.
 const NAME: usize = 40;
+
+/// How many versions of a recipe are told with their lines, and how many lines of each.
+const VERSIONS: usize = 10;
+const LINES: usize = 4;
 
 /// Names of the fields in which two values of a struct differ.
 macro_rules! differing {
@@ -135,12 +142,21 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
             state.word()
         ));
     }
+    // Versions whose lines are told; a recipe may have thousands.
+    let mut told = 0;
     sentences.extend(differences_between(&one.plain(), &other.plain()).sentences(book));
     for version in &other.versions {
         match versions.iter().find(|earlier| earlier.id == version.id) {
-            None => sentences.push(format!("version “{}” added", excerpt(&version.name, NAME))),
+            None => {
+                let base = (other, version.builds_on.as_ref());
+                let of = lines_between(book, base, (other, Some(&version.id)), &mut told);
+                let name = excerpt(&version.name, NAME);
+                sentences.push(with_lines(format!("version “{name}” added"), &of));
+            }
             Some(earlier) if earlier != version => {
-                sentences.push(version_sentence(earlier, version));
+                let id = Some(&version.id);
+                let of = lines_between(book, (one, id), (other, id), &mut told);
+                sentences.push(with_lines(version_sentence(earlier, version), &of));
             }
             Some(_) => {}
         }
@@ -165,6 +181,31 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
         sentences.push("note".to_owned());
     }
     sentences
+}
+
+/// What the second of two states does otherwise than the first, for the first versions that are asked about.
+fn lines_between(
+    book: &Book,
+    (one, from): (&Recipe, Option<&VersionId>),
+    (other, to): (&Recipe, Option<&VersionId>),
+    told: &mut usize,
+) -> Vec<String> {
+    *told += 1;
+    if *told > VERSIONS {
+        return Vec::new();
+    }
+    let (before, after) = (resolve(one, from).0, resolve(other, to).0);
+    differences_between(&before, &after).sentences(book)
+}
+
+/// "version “vegan” added (House sweetener: 1 spoon instead of 2 spoons)".
+fn with_lines(sentence: String, lines: &[String]) -> String {
+    let listed = lines.iter().take(LINES).cloned().collect::<Vec<_>>();
+    match lines.len().saturating_sub(LINES) {
+        _ if lines.is_empty() => sentence,
+        0 => format!("{sentence} ({})", listed.join("; ")),
+        more => format!("{sentence} ({}; and {more} more)", listed.join("; ")),
+    }
 }
 
 fn version_sentence(one: &Version, other: &Version) -> String {

@@ -3,7 +3,7 @@
 use std::fmt;
 
 use super::{IngredientId, LineId, MeasureId, Miscalled, RecipeId, VersionId, VesselId};
-use crate::quantity::show_compact;
+use crate::quantity::{show_compact, show_number};
 
 /// How bad a finding is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -213,7 +213,7 @@ pub enum FindingKind {
         fits_as_kilocalories: bool,
     },
     /// A density that the composition does not give.
-    #[error("the {what} is {} g/ml; expected {low:.2} to {high:.2} g/ml by the composition", show_compact(*.stated))]
+    #[error("the {what} is {} g/ml; expected {} to {} g/ml by the composition", show_compact(*.stated), show_number(*.low, 2), show_number(*.high, 2))]
     DensityNotOfComposition {
         /// "density", "bulk density".
         what: &'static str,

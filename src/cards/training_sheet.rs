@@ -6,7 +6,7 @@ use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{CoolingLine, Measurand, PrintedValue, cooling, declaration};
 use crate::book::{Amount, Axis, Book, Nominal};
-use crate::quantity::show_number;
+use crate::quantity::{beyond_digits, show_number};
 
 pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
     let made = Made::new(book, drink)?;
@@ -183,7 +183,8 @@ fn nutrition(made: &Made<'_>) -> Table {
             return "not stated".to_owned();
         }
         let least = if value.is_complete { "" } else { "at least " };
-        format!("{least}{}\u{a0}{unit}", value.text)
+        let text = beyond_digits(value.value).unwrap_or_else(|| value.text.clone());
+        format!("{least}{text}\u{a0}{unit}")
     };
     let rows = declaration(&made.balance).into_iter().map(|row| {
         let per_100_ml = row

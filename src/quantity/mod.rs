@@ -16,8 +16,8 @@ mod visible_text;
 pub use display_units::{DisplayUnits, ShownUnit, TemperatureUnit, VolumeUnit};
 pub use grams::Grams;
 pub use number_text::{
-    DecimalSign, NumberError, decimal_sign_of, parse_number, parse_up_to, parse_with_sign,
-    show_compact, show_count, show_editable, show_grouped, show_number,
+    DecimalSign, NumberError, beyond_digits, decimal_sign_of, parse_number, parse_up_to,
+    parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
 };
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use translated_words::OwnWords;

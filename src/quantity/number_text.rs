@@ -303,6 +303,9 @@ pub fn show_editable(value: f64, most_decimals: usize) -> String {
 
 /// A count as it is said at the counter: halves, quarters, thirds and eighths as fractions, else up to two decimals.
 pub fn show_count(count: f64) -> String {
+    if let Some(text) = beyond_digits(count) {
+        return text;
+    }
     let magnitude = count.abs();
     let sign = if count < 0.0 { "−" } else { "" };
     let whole = magnitude.floor();
@@ -332,6 +335,21 @@ pub fn show_count(count: f64) -> String {
         .to_owned()
 }
 
+/// What stands for a number that no digits say: the figures of the book are beyond all measure, and its findings say which.
+const NO_DIGITS: &str = "(out of range)";
+
+/// From here on a number is written as a power of ten: no drink comes near, and its digits would fill a page.
+const LARGEST_IN_DIGITS: f64 = 1e15;
+
+/// A number that is not written in digits, because it has none or far too many: "(out of range)", "4.9e287".
+pub fn beyond_digits(value: f64) -> Option<String> {
+    if !value.is_finite() {
+        return Some(NO_DIGITS.to_owned());
+    }
+    let sign = if value < 0.0 { "−" } else { "" };
+    (value.abs() >= LARGEST_IN_DIGITS).then(|| format!("{sign}{:.1e}", value.abs()))
+}
+
 /// Below this, two decimals say too little.
 const SMALLEST_PLAIN: f64 = 0.01;
 
@@ -346,6 +364,9 @@ fn show_little(count: f64) -> String {
 
 /// A count with a no-break space between every three digits, as ISO 80000-1, 7.3.1 sets them: "5 244 720".
 pub fn show_grouped(count: f64) -> String {
+    if let Some(text) = beyond_digits(count) {
+        return text;
+    }
     let digits = format!("{count:.0}");
     let mut text = String::new();
     for (at, digit) in digits.chars().enumerate() {
@@ -360,6 +381,9 @@ pub fn show_grouped(count: f64) -> String {
 
 /// A number with a fixed count of decimals and a true minus sign; never `-0`.
 pub fn show_number(value: f64, decimals: usize) -> String {
+    if let Some(text) = beyond_digits(value) {
+        return text;
+    }
     let text = format!("{:.decimals$}", value.abs());
     let is_zero = text.chars().all(|c| matches!(c, '0' | '.'));
     if value < 0.0 && !is_zero {
@@ -371,6 +395,9 @@ pub fn show_number(value: f64, decimals: usize) -> String {
 
 /// A number with as few digits as it needs; very large and very small ones as powers of ten, so that a message stays short.
 pub fn show_compact(value: f64) -> String {
+    if !value.is_finite() {
+        return NO_DIGITS.to_owned();
+    }
     let magnitude = value.abs();
     if magnitude == 0.0 || (1e-4..1e7).contains(&magnitude) {
         value.to_string()
@@ -382,6 +409,36 @@ pub fn show_compact(value: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn no_number_is_shown_as_a_word_of_the_machine_or_fills_a_page() {
+        let edges = [
+            f64::INFINITY,
+            f64::NEG_INFINITY,
+            f64::NAN,
+            f64::MAX,
+            -1e308,
+            1e15,
+        ];
+        let powers = (-320..=308).map(|power| 1.234_567 * 10_f64.powi(power));
+        for value in edges.into_iter().chain(powers) {
+            for text in [
+                show_number(value, 3),
+                show_compact(value),
+                show_count(value),
+                show_grouped(value),
+                show_editable(value, 6),
+            ] {
+                assert!(
+                    !text.contains("inf") && !text.contains("NaN"),
+                    "{value}: {text}"
+                );
+                assert!(text.chars().count() <= 30, "{value}: {text}");
+            }
+        }
+        assert_eq!(show_number(-4.908e287, 2), "−4.9e287");
+        assert_eq!(show_number(f64::NAN, 2), "(out of range)");
+    }
 
     #[test]
     fn a_long_count_is_set_in_groups_of_three() {

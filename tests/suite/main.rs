@@ -66,6 +66,7 @@ mod sample;
 mod sample_drinks;
 mod saving;
 mod screens;
+mod sentences;
 mod serving;
 mod side_by_side;
 mod signs;

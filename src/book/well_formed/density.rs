@@ -60,6 +60,10 @@ fn report(
     (low, high): (f64, f64),
     list: &mut Checklist,
 ) {
+    // Figures beyond all measure give no range; each has a finding of its own.
+    if !(low.is_finite() && high.is_finite()) {
+        return;
+    }
     let doubt = 2.0 * stated.u.unwrap_or(0.0);
     if (low - doubt..=high + doubt).contains(&stated.value) {
         return;
