@@ -45,6 +45,11 @@ pub enum RecipeExchangeError {
         "the weight of {0} is not known; weigh the measure with it, so that another shop can do without yours"
     )]
     NoWeight(String),
+    /// A line has a weight or temperature that is none.
+    #[error(
+        "the weight or temperature of {0} is beyond all measure; put its amount, or the readings and the density that it is weighed with, right"
+    )]
+    BeyondMeasure(String),
     /// Lines of the other shop that no one can weigh here.
     #[error(
         "“{recipe}” has lines that are not in grams: {}; ask the other shop for the file that “Recipe for another shop” writes, which has every line in grams",
@@ -68,6 +73,9 @@ pub enum RecipeExchangeError {
     #[error(transparent)]
     Edit(#[from] EditError),
 }
+
+/// Largest weight and temperature of a line that is passed on, g and °C: a tonne, as for amounts that are typed.
+const MOST_PASSED_ON: f64 = 1e6;
 
 /// The approved lines of a version as a book of its own: grams and composition, without measures and prices.
 pub fn write_recipe(
@@ -193,15 +201,25 @@ fn in_grams(
         let share = shares
             .iter()
             .find(|share| share.line == line.id && !share.carried);
+        let name = || {
+            book.ingredient(&line.ingredient)
+                .map_or_else(|| line.ingredient.to_string(), |item| item.full_name())
+        };
         let Some((grams, celsius)) = share.and_then(|share| Some((share.grams?, share.celsius)))
         else {
-            let name = book
-                .ingredient(&line.ingredient)
-                .map_or_else(|| line.ingredient.to_string(), |item| item.full_name());
-            return Err(RecipeExchangeError::NoWeight(name));
+            return Err(RecipeExchangeError::NoWeight(name()));
         };
         // A hundredth of a gram is finer than any scale of a counter.
-        line.amount = Amount::Grams((grams * 100.0).round() / 100.0);
+        let hundredths = (grams * 100.0).round() / 100.0;
+        let carried = line.carried.as_ref().map_or(0.0, |carried| carried.grams);
+        let is_measurable = |number: f64| number.abs() <= MOST_PASSED_ON;
+        if ![hundredths, carried, celsius]
+            .into_iter()
+            .all(is_measurable)
+        {
+            return Err(RecipeExchangeError::BeyondMeasure(name()));
+        }
+        line.amount = Amount::Grams(hundredths);
         // A button or jug may have given it its temperature.
         line.temperature = Some(celsius);
     }

@@ -1,8 +1,12 @@
 //! Sentences about books that are wrong: no word of the machine and no line of digits, whatever the figures.
 
-use evensip::book::{Amount, Book, Change, ItemId, RecipeId, Version, VersionId, findings};
+use evensip::book::{
+    Amount, Book, Change, Entry, ItemId, Line, RecipeId, Version, VersionId, findings,
+};
+use evensip::book_file::{parse, write};
 use evensip::cards::{Block, CardOptions, CardRequest, Document, card, drinks_of_menu};
 use evensip::edit::{Edit, apply};
+use evensip::exchange::{RecipeExchangeError, write_recipe};
 
 use crate::arbitrary_book;
 use crate::sample::sample;
@@ -95,4 +99,43 @@ fn two_versions_of_one_name_are_told_apart_by_their_amounts() {
         changed.contains("changes (") && changed.contains("instead of"),
         "{changed}"
     );
+}
+
+/// A number beyond all measure multiplied by the content of a measure is no number, and a file with it is no book.
+#[test]
+fn a_recipe_that_is_passed_on_can_be_opened() {
+    let mut passed_on = 0;
+    for seed in 0..1500 {
+        let book = arbitrary_book::book(seed);
+        for recipe in &book.recipes {
+            let versions = recipe.versions.iter().map(|version| Some(&version.id));
+            for version in std::iter::once(None).chain(versions) {
+                if let Ok(passed) = write_recipe(&book, &recipe.id, version) {
+                    let text = write(&passed);
+                    assert!(parse(&text).is_ok(), "seed {seed}: {text}");
+                    passed_on += 1;
+                }
+            }
+        }
+    }
+    let mut book = sample();
+    let id = RecipeId::new("hob-and-ember").unwrap();
+    let mut recipe = (**book.recipe(&id).unwrap()).clone();
+    for approval in &mut recipe.approvals {
+        for entry in &mut approval.resolved.entries {
+            if let Entry::Line(Line { amount, .. }) = entry
+                && let Amount::Count(number, _) | Amount::Millilitres(number) = amount
+            {
+                *number = 1e308;
+            }
+        }
+    }
+    assert!(write_recipe(&book, &id, None).is_ok());
+    book.recipes.put(recipe);
+    let refused = write_recipe(&book, &id, None).unwrap_err();
+    assert!(
+        matches!(refused, RecipeExchangeError::BeyondMeasure(_)),
+        "{refused}"
+    );
+    eprintln!("{passed_on} recipes at random were passed on");
 }
