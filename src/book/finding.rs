@@ -117,6 +117,17 @@ pub enum FindingKind {
         /// What is possible.
         expected: &'static str,
     },
+    /// An entry that more than one field makes, and that is not right until all of them are typed: a reading that nobody has
+    /// weighed yet, fractions that do not sum to 1 yet. An edit may pass through it.
+    #[error("{what} is {found}; expected {expected}")]
+    Unfinished {
+        /// What it is.
+        what: String,
+        /// What stands there as text.
+        found: String,
+        /// What is wanted.
+        expected: &'static str,
+    },
     /// Parts that add up to more than the whole.
     #[error("{parts} add up to {} g in {} g; check the figures and their basis", show_compact(round_to_tenths(*.sum)), show_compact(*.whole))]
     SumOverWhole {

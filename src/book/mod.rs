@@ -13,6 +13,7 @@ mod finding;
 mod id;
 mod ingredient;
 mod inheritance;
+mod limits;
 mod look_up;
 mod measure;
 mod merge;
@@ -40,6 +41,7 @@ pub use ingredient::{
     FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
     Nutrient, PolyolKind, SugarProfile,
 };
+pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use look_up::{Fit, FoundKind, Hit, Hits, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};
@@ -61,7 +63,7 @@ pub use vessel::{
 };
 pub use well_formed::{
     CalledSize, EnergyRange, Held, Miscalled, NamedUnit, energy_of_composition, findings,
-    miscalled, nearest,
+    miscalled, nearest, new_errors, new_errors_of,
 };
 pub use wording::AmountWordError;
 

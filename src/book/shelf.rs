@@ -104,6 +104,20 @@ impl<T: Item> Shelf<T> {
         self.items.iter()
     }
 
+    /// The items that another shelf does not have as the same shared value, in order.
+    pub fn unlike<'shelf>(
+        &'shelf self,
+        other: &'shelf Self,
+    ) -> impl Iterator<Item = &'shelf Arc<T>> {
+        let mut theirs = other.items.iter();
+        self.items.iter().filter(move |item| {
+            // Hardly ever is a shelf in another order: the place beside is looked at before the id is looked up.
+            let beside = theirs.next();
+            let is_same = |known: &Arc<T>| Arc::ptr_eq(known, item);
+            !beside.is_some_and(is_same) && !other.get(item.id()).is_some_and(is_same)
+        })
+    }
+
     /// How many items there are.
     pub fn len(&self) -> usize {
         self.items.len()

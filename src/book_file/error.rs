@@ -361,6 +361,14 @@ pub enum SaveError {
         /// How many.
         count: usize,
     },
+    /// A text that is longer than what is read.
+    #[error("the text of the book has {} MB; expected at most {} MB, because the file could not be opened again: {}", .bytes.div_ceil(MEGABYTE), LONGEST_TEXT / MEGABYTE, .path.display())]
+    TooLong {
+        /// The path.
+        path: PathBuf,
+        /// Its length.
+        bytes: u64,
+    },
     /// Another program has changed the file since it was read.
     #[error("the file was changed by another program since it was opened here; expected a choice before it is overwritten: {}", .path.display())]
     ChangedOnDisk {

@@ -28,7 +28,7 @@ pub use load::{Loaded, load};
 pub use parse::parse;
 pub use recovery::{LeftWork, RecoveryNote, RecoveryPlace, SetAside, left_work};
 pub use save::{Saved, save, save_over};
-pub use write::write;
+pub use write::{text_measure, write};
 
 use crate::book::Book;
 

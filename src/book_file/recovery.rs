@@ -16,8 +16,7 @@ use super::error::{LoadError, LoadProblem, SaveError};
 use super::fingerprint::{Fingerprint, content_number};
 use super::load::read_text;
 use super::parse;
-use super::save::{replace, save_error};
-use super::write::write_counting;
+use super::save::{readable_text, replace, save_error};
 use crate::book::Book;
 
 /// A lock without work beside it is taken away when it is older than this.
@@ -105,13 +104,7 @@ impl RecoveryPlace {
 
     /// Keeps a book in place of what was kept before. It is on the disk when this returns.
     pub fn keep(&self, book: &Book, note: &RecoveryNote) -> Result<(), SaveError> {
-        let (text, count) = write_counting(book);
-        if count > 0 {
-            return Err(SaveError::NotFinite {
-                path: self.file.clone(),
-                count,
-            });
-        }
+        let text = readable_text(&self.file, book)?;
         let header = header_line(note, &text)
             .map_err(|source| save_error(&self.file, io::Error::other(source)))?;
         replace(&self.file, format!("{header}\n{text}").as_bytes())

@@ -6,6 +6,7 @@ use std::io::{self, ErrorKind, Write as _};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
+use super::LONGEST_TEXT;
 use super::earlier;
 use super::error::SaveError;
 use super::fingerprint::{Fingerprint, OnDisk, look_closely};
@@ -49,13 +50,7 @@ fn save_expecting(
     book: &Book,
     known: Option<&Fingerprint>,
 ) -> Result<Saved, SaveError> {
-    let (text, count) = write_counting(book);
-    if count > 0 {
-        return Err(SaveError::NotFinite {
-            path: path.to_owned(),
-            count,
-        });
-    }
+    let text = readable_text(path, book)?;
     let io_error = |source| save_error(path, source);
     let target = followed(path).map_err(io_error)?;
     let beside = written_beside(&target, text.as_bytes()).map_err(io_error)?;
@@ -85,6 +80,26 @@ fn save_expecting(
         fingerprint: Fingerprint::new(text.as_bytes(), &metadata),
         earlier,
     })
+}
+
+/// The text of a book that can be read back.
+pub(super) fn readable_text(path: &Path, book: &Book) -> Result<String, SaveError> {
+    let (text, count) = write_counting(book);
+    let path = || path.to_owned();
+    if count > 0 {
+        return Err(SaveError::NotFinite {
+            path: path(),
+            count,
+        });
+    }
+    let bytes = text.len() as u64;
+    if bytes > LONGEST_TEXT {
+        return Err(SaveError::TooLong {
+            path: path(),
+            bytes,
+        });
+    }
+    Ok(text)
 }
 
 /// Keeps what is about to be replaced, unless it is the same.

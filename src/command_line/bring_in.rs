@@ -4,11 +4,12 @@
 use std::fmt::Write as _;
 use std::path::PathBuf;
 use std::process::ExitCode;
+use std::sync::Arc;
 
 use super::{BringInArguments, Failure, print, report_errors};
 use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
-use crate::edit::{Edit, EditError, apply};
+use crate::edit::{Edit, EditError, History};
 use crate::exchange::{
     DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Review, ReviewLine, arrival,
     edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
@@ -49,9 +50,14 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
     // Written before anything is said: nobody may be listening.
     let end = match edit {
         Some(edit) if arguments.accept => {
-            let after = apply(&loaded.book, &edit).map_err(|error| failed(&error))?;
-            let end = accept(&loaded, &after, arguments)?;
-            findings = book::findings(&after);
+            // Held to the limits that opening keeps.
+            let book = Arc::new(loaded.book.clone());
+            let mut history = History::new(book).measured_by(book_file::text_measure());
+            history
+                .perform(String::new(), vec![edit], String::new())
+                .map_err(|error| failed(&error))?;
+            let end = accept(&loaded, history.book(), arguments)?;
+            findings = book::findings(history.book());
             end
         }
         Some(_) => "nothing has been written; add --accept to write it".to_owned(),

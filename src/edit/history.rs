@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use super::{Edit, EditError, apply_all};
-use crate::book::Book;
+use super::{Edit, EditError, apply_soundly};
+use crate::book::{Book, LimitPassed, TextMeasure, Written};
 
 /// One step: what was done, and the book before it.
 #[derive(Clone, Debug)]
@@ -30,6 +30,9 @@ pub struct History {
     undone: Vec<Step>,
     /// Whether the next step with the same focus and label may join the last one.
     open: bool,
+    measure: Option<TextMeasure>,
+    /// The book that was measured last.
+    measured: Option<(Arc<Book>, Written)>,
 }
 
 impl History {
@@ -40,7 +43,41 @@ impl History {
             done: Vec::new(),
             undone: Vec::new(),
             open: false,
+            measure: None,
+            measured: None,
         }
+    }
+
+    /// Refuses steps from now on after which the book could not be opened again.
+    #[must_use]
+    pub fn measured_by(mut self, measure: TextMeasure) -> Self {
+        self.measure = Some(measure);
+        self
+    }
+
+    /// Refuses a book whose text could not be read back, unless the book before it was already so and this one is no worse.
+    fn check_text(&mut self, after: &Arc<Book>) -> Result<(), EditError> {
+        let Some(TextMeasure { written, most }) = self.measure else {
+            return Ok(());
+        };
+        let known = self.measured.take();
+        let known = known.as_ref().map(|(book, written)| (&**book, *written));
+        let before = written(&self.now, known);
+        let now = written(after, Some((&self.now, before)));
+        let passed = if now.not_finite > before.not_finite {
+            let count = now.not_finite;
+            Some(LimitPassed::NotFinite { count })
+        } else if now.bytes > most.max(before.bytes) {
+            let bytes = now.bytes;
+            Some(LimitPassed::Text { bytes, most })
+        } else {
+            None
+        };
+        self.measured = Some(match passed {
+            Some(_) => (self.now.clone(), before),
+            None => (after.clone(), now),
+        });
+        passed.map_or(Ok(()), |passed| Err(EditError::PastLimit(passed)))
     }
 
     /// The book as it is now.
@@ -58,11 +95,12 @@ impl History {
         edits: Vec<Edit>,
         focus: String,
     ) -> Result<(), EditError> {
-        let book = apply_all(&self.now, &edits)?;
-        if book == *self.now {
+        let book = Arc::new(apply_soundly(&self.now, &edits)?);
+        if book == self.now {
             return Ok(());
         }
-        let before = std::mem::replace(&mut self.now, Arc::new(book));
+        self.check_text(&book)?;
+        let before = std::mem::replace(&mut self.now, book);
         self.undone.clear();
         match self.done.last_mut() {
             Some(last) if self.open && last.label == label && last.focus == focus => {

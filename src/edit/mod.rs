@@ -7,8 +7,9 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Ingredient, IngredientId, MOST_LINES, Measure,
-    MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, put_change,
+    Approval, Book, Change, ChangeRefused, Finding, Ingredient, IngredientId, LimitPassed, Measure,
+    MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, new_errors,
+    put_change,
 };
 
 /// What a person wants changed.
@@ -107,8 +108,9 @@ pub enum Edit {
     },
 }
 
-/// Why an edit can't be carried out: what it is about is gone, or something still stands on it.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+/// Why an edit can't be carried out: what it is about is gone, something still stands on it, or the book could not be opened
+/// again or would have an error.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum EditError {
     /// The target is no longer in the book.
     #[error("there is no {kind} `{id}` any more")]
@@ -140,9 +142,12 @@ pub enum EditError {
         /// Name of the approved version.
         version: String,
     },
-    /// More lines than a recipe may have.
-    #[error("a recipe has at most {MOST_LINES} lines and instructions; this one is full")]
-    Full,
+    /// The book would pass a limit, and could not be opened again.
+    #[error("{0}")]
+    PastLimit(LimitPassed),
+    /// The book would have errors that it has not now.
+    #[error("{}", faults_in_words(.0))]
+    Faulty(Vec<Finding>),
     /// Other versions build on the one that should go.
     #[error("`{id}` can't go: {others} builds on it")]
     BuiltOn {
@@ -153,7 +158,18 @@ pub enum EditError {
     },
 }
 
+/// The first error in words, and how many more there are.
+fn faults_in_words(faults: &[Finding]) -> String {
+    match faults {
+        [] => "the book would have an error".to_owned(),
+        [only] => only.to_string(),
+        [first, rest @ ..] => format!("{first} (and {} more)", rest.len()),
+    }
+}
+
 /// The book with the edit carried out. Items that it does not touch stay the same shared values.
+///
+/// The lists of recipes stay within their limits; errors may arise, see [`apply_soundly`].
 pub fn apply(book: &Book, edit: &Edit) -> Result<Book, EditError> {
     apply_all(book, [edit])
 }
@@ -167,7 +183,33 @@ pub fn apply_all<'edit>(
     for edit in edits {
         carry_out(&mut after, edit)?;
     }
-    Ok(after)
+    match after.limit_passed_since(book) {
+        Some(passed) => Err(EditError::PastLimit(passed)),
+        None => Ok(after),
+    }
+}
+
+/// The same, refused when the book has an error afterwards that it had not before.
+///
+/// Another state of the whole book is taken as it is: a file that another program wrote may be wrong, and is put right here.
+pub fn apply_soundly<'edit>(
+    book: &Book,
+    edits: impl IntoIterator<Item = &'edit Edit>,
+) -> Result<Book, EditError> {
+    let mut takes_whole_book = false;
+    let edits = edits.into_iter().inspect(|edit| {
+        takes_whole_book |= matches!(edit, Edit::PutBook { .. });
+    });
+    let after = apply_all(book, edits)?;
+    if takes_whole_book {
+        return Ok(after);
+    }
+    let faults = new_errors(book, &after);
+    if faults.is_empty() {
+        Ok(after)
+    } else {
+        Err(EditError::Faulty(faults))
+    }
 }
 
 fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
@@ -290,9 +332,6 @@ fn apply_change(
     version: Option<&VersionId>,
     change: &Change,
 ) -> Result<(), EditError> {
-    if matches!(change, Change::Add(..)) && recipe.entries.len() >= MOST_LINES {
-        return Err(EditError::Full);
-    }
     put_change(recipe, version, change).map_err(|refused| match refused {
         ChangeRefused::NoVersion(id) => gone("version", &id),
         ChangeRefused::NoEntry(id) => gone("line", &id),

@@ -1,6 +1,7 @@
 //! What is doubtful about a row, and why a row is left out: facts, and one sentence for each.
 
 use super::row_fault::RowFault;
+use crate::book::FindingKind;
 
 /// A cell that is left out of what is taken, or an assumption about its row.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -33,7 +34,7 @@ pub enum Doubt {
 }
 
 /// Why a row is left out.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum Skip {
     /// Nobody knows which column is the name.
     #[error("no column is the name; choose one above")]
@@ -53,6 +54,9 @@ pub enum Skip {
         /// Their full names.
         names: Vec<String>,
     },
+    /// The row would bring an error into the book.
+    #[error("{0}")]
+    Error(Box<FindingKind>),
     /// The row is not what it seems.
     #[error("{0}")]
     Row(RowFault),

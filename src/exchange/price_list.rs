@@ -13,7 +13,7 @@ use super::review::{Outcome, Review, ReviewLine, price_words};
 use super::table::TextTable;
 use crate::book::{
     Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
-    Price, Role,
+    Price, Role, new_errors_of,
 };
 use crate::quantity::{
     GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,
@@ -68,6 +68,7 @@ pub fn review_price_list(
                 Found::Several(names) => Outcome::Skipped(Skip::Several { names }),
             }
         };
+        let outcome = without_errors(book, outcome);
         let full = if brand.is_empty() {
             name
         } else {
@@ -81,6 +82,17 @@ pub fn review_price_list(
         });
     }
     review
+}
+
+/// A row that would bring an error into the book is left out, with the reason: the others can be taken.
+fn without_errors(book: &Book, outcome: Outcome) -> Outcome {
+    let (Outcome::New(ingredient) | Outcome::Changed { ingredient, .. }) = &outcome else {
+        return outcome;
+    };
+    match new_errors_of(book, ingredient).into_iter().next() {
+        Some(error) => Outcome::Skipped(Skip::Error(Box::new(error.kind))),
+        None => outcome,
+    }
 }
 
 enum Found<'book> {

@@ -11,7 +11,7 @@ use crate::book::{
     Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
     LineId, Recipe, RecipeId, Role, Stage, State,
 };
-use crate::edit::{Edit, EditError, apply};
+use crate::edit::{Edit, EditError, apply_soundly};
 use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_amount};
 
 /// Longest text that is shown of what could not be read, in characters.
@@ -295,7 +295,7 @@ impl ReadRecipe {
                     _ => Form::Powder,
                 };
                 let new = unknown_ingredient(id.clone(), &read.name, form);
-                after = apply(&after, &Edit::PutIngredient(new))?;
+                after = apply_soundly(&after, [&Edit::PutIngredient(new)])?;
                 questions.push(format!(
                     "“{}” is new: nothing is known of it; read its label at the counter",
                     excerpt(&read.name, SHOWN)
@@ -322,7 +322,7 @@ impl ReadRecipe {
         questions
             .push("cup, shaker, temperatures and stages are not in the file: set them".to_owned());
         let recipe = self.recipe(book, entries);
-        after = apply(&after, &Edit::PutRecipe(recipe))?;
+        after = apply_soundly(&after, [&Edit::PutRecipe(recipe)])?;
         let edit = Edit::PutBook {
             book: Arc::new(after),
             label: format!("bring in {}", excerpt(&self.name, SHOWN)),

@@ -21,7 +21,7 @@ use crate::book::{
     Measure, MeasureId, Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version,
     VersionId, Vessel, VesselId, VesselKind,
 };
-use crate::edit::{Edit, EditError, apply_all};
+use crate::edit::{Edit, EditError, apply_soundly};
 use crate::quantity::Grams;
 use crate::swap::{LineMove, Watch, bring_level};
 
@@ -32,7 +32,7 @@ const MILLILITRES: f64 = 5.0;
 const DEEPEST: usize = 8;
 
 /// Why a recipe can't leave or enter a shop.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum RecipeExchangeError {
     /// The recipe is not in the book.
     #[error("there is no recipe `{0}` in the book")]
@@ -416,7 +416,7 @@ impl Arrival {
         let edits: Vec<Edit> = added
             .chain([Edit::PutRecipe(self.recipe.clone())])
             .collect();
-        let after = apply_all(book, &edits)?;
+        let after = apply_soundly(book, &edits)?;
         Ok(Edit::PutBook {
             book: Arc::new(after),
             label: format!("bring in {}", self.recipe.name),

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::doubt::{Doubt, Skip};
 use crate::book::{Book, Ingredient, Nutrient, Price};
-use crate::edit::{Edit, EditError, apply_all};
+use crate::edit::{Edit, EditError, apply_soundly};
 use crate::quantity::{show_compact, show_number};
 
 /// What would become of one row.
@@ -142,7 +142,7 @@ pub fn edits_of(
     if edits.is_empty() {
         return Ok(None);
     }
-    let after = apply_all(book, &edits)?;
+    let after = apply_soundly(book, &edits)?;
     Ok(Some(Edit::PutBook {
         book: Arc::new(after),
         label: label.into(),

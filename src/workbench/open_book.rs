@@ -250,7 +250,7 @@ impl Workbench {
     pub fn with_book(book: Book, home: Home) -> Self {
         let book = Arc::new(book);
         Self {
-            history: History::new(book.clone()),
+            history: History::new(book.clone()).measured_by(book_file::text_measure()),
             stamp: BookStamp(1),
             home,
             saved: book,
@@ -696,7 +696,7 @@ impl Workbench {
 
     pub(super) fn replace(&mut self, book: Book, home: Home, text_has_comments: bool) {
         let book = Arc::new(book);
-        self.history = History::new(book.clone());
+        self.history = History::new(book.clone()).measured_by(book_file::text_measure());
         self.saved = book;
         self.home = home;
         self.text_has_comments = text_has_comments;

@@ -68,6 +68,7 @@ pub(super) fn way_out(error: &SaveError) -> &'static str {
         SaveError::DiskFull { .. } => {
             "Make room and save once more, or use “Save as…” for another disk."
         }
+        SaveError::TooLong { .. } => "Take something out of the book and save once more.",
         SaveError::NotFinite { .. } => "Type numbers in their place and save once more.",
         SaveError::ChangedOnDisk { .. } | SaveError::Write { .. } => ELSEWHERE,
     }

@@ -11,12 +11,12 @@ use evensip::book::{
     Book, ItemId, Side, difference_of_books, differences_between, findings, merge, resolve,
 };
 use evensip::book_file::{parse, write};
-use evensip::edit::{Edit, History, apply};
+use evensip::edit::{Edit, History, apply, apply_soundly};
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
 
-fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
+pub(crate) fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipes = arbitrary::ids(&book.recipes);
     if recipes.is_empty() {
         return Edit::PutRecipe(arbitrary::recipe(dice));
@@ -214,7 +214,7 @@ proptest! {
         for number in 0..200 {
             let before = history.book().clone();
             let edit = some_edit(&mut dice, &before);
-            let replayed = apply(&before, &edit);
+            let replayed = apply_soundly(&before, [&edit]);
             let outcome = history.perform(edit.label(&before), vec![edit.clone()], format!("field {}", number % 3));
             match replayed {
                 Err(error) => {

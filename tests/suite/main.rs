@@ -46,6 +46,7 @@ mod jobs;
 mod kept_work;
 mod labels;
 mod ladder_screen;
+mod limits;
 mod list_laws;
 mod long_texts;
 mod look_up;

@@ -117,6 +117,23 @@ impl Checklist {
         );
     }
 
+    pub(super) fn unfinished(
+        &mut self,
+        place: Place,
+        what: &str,
+        found: String,
+        expected: &'static str,
+    ) {
+        self.error(
+            place,
+            FindingKind::Unfinished {
+                what: what.to_owned(),
+                found,
+                expected,
+            },
+        );
+    }
+
     /// The uncertainty of a figure is not larger than the figure itself may be.
     pub(super) fn uncertainty(&mut self, place: Place, figure: Figure, most: f64) {
         if let Some(u) = figure.u {

@@ -143,14 +143,17 @@ fn sugar_profile(item: &Ingredient, list: &mut Checklist) {
         }) => {
             let fractions = [sucrose, glucose, fructose, lactose, maltose, other];
             let sum: f64 = fractions.iter().sum();
-            if fractions.iter().any(|fraction| *fraction < 0.0) || (sum - 1.0).abs() > 0.011 {
-                let what = "the sum of the sugar fractions".to_owned();
-                list.out_of_range(
-                    place(),
-                    what,
-                    show_compact(sum),
-                    "fractions of 0 or more that sum to 1",
-                );
+            let (what, expected) = (
+                "the sum of the sugar fractions",
+                "fractions of 0 or more that sum to 1",
+            );
+            if fractions
+                .iter()
+                .any(|fraction| !(0.0..=1.0).contains(fraction))
+            {
+                list.out_of_range(place(), what.to_owned(), show_compact(sum), expected);
+            } else if (sum - 1.0).abs() > 0.011 {
+                list.unfinished(place(), what, show_compact(sum), expected);
             }
         }
         Some(SugarProfile::GlucoseSyrup {

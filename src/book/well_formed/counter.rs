@@ -67,13 +67,18 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
         if let Some(id) = &reading.ingredient {
             list.dangling(place("readings"), "ingredient", &book.ingredients, id);
         }
-        list.in_range(
-            place("readings"),
-            "a reading",
-            reading.grams,
-            (1e-3, 1e5),
-            "more than 0 g",
-        );
+        let (what, expected) = ("a reading", "more than 0 g");
+        if reading.grams == 0.0 {
+            list.unfinished(place("readings"), what, "0".to_owned(), expected);
+        } else {
+            list.in_range(
+                place("readings"),
+                what,
+                reading.grams,
+                (1e-3, 1e5),
+                expected,
+            );
+        }
         list.in_range(
             place("readings"),
             "uses in a reading",

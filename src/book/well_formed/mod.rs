@@ -14,11 +14,13 @@ mod ingredient;
 mod nearest;
 mod prices;
 mod recipe;
+mod since;
 
 pub use called_size::{CalledSize, Held, Miscalled, NamedUnit, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
 pub use nearest::nearest;
 pub(super) use recipe::LARGEST_AMOUNT;
+pub use since::{new_errors, new_errors_of};
 
 use checklist::Checklist;
 
@@ -135,12 +137,7 @@ fn windows(book: &Book, list: &mut Checklist) {
                 show_compact(window.from),
                 show_compact(window.to)
             );
-            list.out_of_range(
-                Place::Settings,
-                what.to_owned(),
-                found,
-                "the cooler end first",
-            );
+            list.unfinished(Place::Settings, what, found, "the cooler end first");
         }
     }
     if let Some(percent) = settings.sales_tax_percent {
@@ -199,9 +196,9 @@ fn steps(book: &Book, list: &mut Checklist) {
             "0 or more",
         );
         if step.fraction <= 0.0 && step.floor <= 0.0 {
-            list.out_of_range(
+            list.unfinished(
                 Place::Settings,
-                what,
+                &what,
                 "0".to_owned(),
                 "a fraction or a floor above 0",
             );

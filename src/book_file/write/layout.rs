@@ -15,6 +15,14 @@ pub(super) struct Layout {
 }
 
 impl Layout {
+    /// A layout inside of so many brackets, for a part of a book.
+    pub(super) fn at_depth(depth: usize) -> Self {
+        Self {
+            depth,
+            ..Self::default()
+        }
+    }
+
     /// The text, and how many numbers in it are not finite.
     pub(super) fn finish(self) -> (String, usize) {
         (self.text, self.non_finite)

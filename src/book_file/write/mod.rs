@@ -7,13 +7,13 @@ mod recipe;
 
 use layout::{Layout, quoted};
 
-use super::{FORMAT, format_v1 as file};
+use super::{FORMAT, LONGEST_TEXT, format_v1 as file};
 use crate::book::{
     AllergenStatement, Axis, Basis, Book, CarbohydrateKind, Closure, Composition, CoolingReading,
     CoolingRun, Diet, EarlierPrice, EnergyUnit, Filling, FlavourStrength, HighPotencyAmount,
     HouseMade, Ingredient, Instruments, LabelUnits, Measure, NamedLevel, Nominal, Nutrient, Price,
-    Reading, SaltUnit, Serviceware, ServicewareKind, Settings, Shape, StepSetting, SugarProfile,
-    TemperatureWindow, Vessel,
+    Reading, SaltUnit, Serviceware, ServicewareKind, Settings, Shape, Shelf, StepSetting,
+    SugarProfile, TemperatureWindow, TextMeasure, Vessel, Written,
 };
 
 /// The text of a book. The same book gives the same text, and reading it gives the same book.
@@ -48,6 +48,90 @@ pub(super) fn write_counting(book: &Book) -> (String, usize) {
         });
     });
     layout.finish()
+}
+
+/// How the text of a book is measured, and the longest that can be opened again.
+pub fn text_measure() -> TextMeasure {
+    TextMeasure {
+        written,
+        most: LONGEST_TEXT,
+    }
+}
+
+/// What [`write`] would give, item by item: nothing that a known book has just so is written again.
+fn written(book: &Book, known: Option<(&Book, Written)>) -> Written {
+    let nothing = Book::default();
+    let other = known.map_or(&nothing, |(other, _)| other);
+    let (frame, items) = (frame(book), items_unlike(book, other));
+    let Some((_, before)) = known else {
+        return Written {
+            bytes: frame.bytes + items.bytes,
+            not_finite: frame.not_finite + items.not_finite,
+        };
+    };
+    let (old_frame, gone) = (self::frame(other), items_unlike(other, book));
+    Written {
+        bytes: (before.bytes + frame.bytes + items.bytes)
+            .saturating_sub(old_frame.bytes + gone.bytes),
+        not_finite: (before.not_finite + frame.not_finite + items.not_finite)
+            .saturating_sub(old_frame.not_finite + gone.not_finite),
+    }
+}
+
+/// The text of a book without the items of its shelves.
+fn frame(book: &Book) -> Written {
+    let without_items = Book {
+        settings: book.settings.clone(),
+        ..Book::default()
+    };
+    let (text, not_finite) = write_counting(&without_items);
+    let mut lists = Layout::at_depth(1);
+    for (name, is_empty) in [
+        ("ingredients", book.ingredients.is_empty()),
+        ("measures", book.measures.is_empty()),
+        ("vessels", book.vessels.is_empty()),
+        ("recipes", book.recipes.is_empty()),
+    ] {
+        if !is_empty {
+            lists.block(&format!("{name}: "), ('[', ']'), |_| ());
+        }
+    }
+    Written {
+        bytes: (text.len() + lists.finish().0.len()) as u64,
+        not_finite,
+    }
+}
+
+/// The text of the items that another book does not have just so.
+fn items_unlike(book: &Book, other: &Book) -> Written {
+    fn add<T: crate::book::Item>(
+        written: &mut Written,
+        shelf: &Shelf<T>,
+        other: &Shelf<T>,
+        write: impl Fn(&mut Layout, &T),
+    ) {
+        for item in shelf.unlike(other) {
+            let mut layout = Layout::at_depth(2);
+            layout.group("", |layout| write(layout, item));
+            let (text, not_finite) = layout.finish();
+            written.bytes += text.len() as u64;
+            written.not_finite += not_finite;
+        }
+    }
+    let mut written = Written {
+        bytes: 0,
+        not_finite: 0,
+    };
+    add(
+        &mut written,
+        &book.ingredients,
+        &other.ingredients,
+        ingredient,
+    );
+    add(&mut written, &book.measures, &other.measures, measure);
+    add(&mut written, &book.vessels, &other.vessels, vessel);
+    add(&mut written, &book.recipes, &other.recipes, recipe::recipe);
+    written
 }
 
 /// Numbers are always written, so that a book does not change when a later program assumes other ones.

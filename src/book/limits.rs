@@ -1,0 +1,145 @@
+//! What a book may hold at most. Loading refuses more, and so does every edit: what was made can be opened again.
+
+use std::fmt;
+
+use super::recipe::MOST_LINES;
+use super::{Book, Recipe, RecipeId, VersionId};
+
+/// A list of a recipe that has a limit: each line's doubt is tried out on every figure, which is quadratic.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LimitedList {
+    /// Lines and instructions of the recipe itself.
+    Lines,
+    /// Changes of a version.
+    Changes(VersionId),
+    /// Lines and instructions of an approval, counted from 1.
+    Approved(usize),
+}
+
+/// A limit of books that is passed, with what passes it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LimitPassed {
+    /// A list of a recipe is too long.
+    List {
+        /// The recipe.
+        recipe: RecipeId,
+        /// Which of its lists.
+        list: LimitedList,
+        /// How many entries it would have.
+        count: usize,
+    },
+    /// The text of the book is too long.
+    Text {
+        /// How long it would be, bytes.
+        bytes: u64,
+        /// The most that is read, bytes.
+        most: u64,
+    },
+    /// Numbers that no file can hold.
+    NotFinite {
+        /// How many there would be.
+        count: usize,
+    },
+}
+
+impl fmt::Display for LimitPassed {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        const MEGABYTE: u64 = 1024 * 1024;
+        match self {
+            Self::List {
+                recipe,
+                list,
+                count,
+            } => {
+                let what = match list {
+                    LimitedList::Lines => {
+                        format!("the recipe `{recipe}` would have {count} lines and instructions")
+                    }
+                    LimitedList::Changes(version) => {
+                        format!(
+                            "version `{version}` of the recipe `{recipe}` would have {count} changes"
+                        )
+                    }
+                    LimitedList::Approved(number) => {
+                        format!(
+                            "approval {number} of the recipe `{recipe}` would have {count} lines and instructions"
+                        )
+                    }
+                };
+                write!(
+                    formatter,
+                    "{what}; expected at most {MOST_LINES}, so divide them among several recipes"
+                )
+            }
+            Self::Text { bytes, most } => write!(
+                formatter,
+                "the book would have {} MB; expected at most {} MB, so begin a second book or take something out of this one",
+                bytes.div_ceil(MEGABYTE),
+                most / MEGABYTE
+            ),
+            Self::NotFinite { count: 1 } => write!(
+                formatter,
+                "a number of the book would not be finite; expected digits"
+            ),
+            Self::NotFinite { count } => write!(
+                formatter,
+                "{count} numbers of the book would not be finite; expected digits"
+            ),
+        }
+    }
+}
+
+/// What a book takes in its file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Written {
+    /// Length of its text, bytes.
+    pub bytes: u64,
+    /// Numbers that the text could not hold.
+    pub not_finite: usize,
+}
+
+/// How the text of a book is measured. Whoever writes files knows; an edit only has to ask.
+#[derive(Clone, Copy, Debug)]
+pub struct TextMeasure {
+    /// Measures a book; when another one is known with its measure, only what differs has to be looked at.
+    pub written: fn(&Book, Option<(&Book, Written)>) -> Written,
+    /// The longest text that can be opened again, bytes.
+    pub most: u64,
+}
+
+impl Recipe {
+    /// The first list of the recipe that is longer than a list may be.
+    pub fn limit_passed(&self) -> Option<LimitPassed> {
+        let lines = std::iter::once((LimitedList::Lines, self.entries.len()));
+        let changes = self.versions.iter().map(|version| {
+            (
+                LimitedList::Changes(version.id.clone()),
+                version.changes.len(),
+            )
+        });
+        let approved = self.approvals.iter().enumerate().map(|(at, approval)| {
+            (
+                LimitedList::Approved(at + 1),
+                approval.resolved.entries.len(),
+            )
+        });
+        lines
+            .chain(changes)
+            .chain(approved)
+            .find(|(_, count)| *count > MOST_LINES)
+            .map(|(list, count)| LimitPassed::List {
+                recipe: self.id.clone(),
+                list,
+                count,
+            })
+    }
+}
+
+impl Book {
+    /// The first list that is too long in a recipe that the book before did not have just so.
+    pub fn limit_passed_since(&self, before: &Self) -> Option<LimitPassed> {
+        self.recipes
+            .unlike(&before.recipes)
+            .find_map(|recipe| recipe.limit_passed())
+    }
+}
