@@ -7,6 +7,7 @@
 //! What can't become a book is a [`LoadProblem`]; what a book may contain although it is wrong (a dangling id, an amount
 //! below zero) is a finding of the book, so that it can be opened and put right.
 
+mod changes;
 mod convert;
 mod earlier;
 mod error;
@@ -20,6 +21,7 @@ mod save;
 mod scan;
 mod write;
 
+pub use changes::{ChangesFile, earlier_state};
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
 pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
 pub use export::{ReadError, begins_as_book, read_bytes, replace_file, write_beside_others};

@@ -20,6 +20,13 @@ const LONGEST_EXPECTATION: usize = 160;
 ///
 /// A text that is not RON of this format gives the first fault; one that is gives all ids and numbers that can't be taken.
 pub fn parse(text: &str) -> Result<(Book, Vec<Finding>), Vec<LoadProblem>> {
+    let book = read_book(text)?;
+    let findings = book::findings(&book);
+    Ok((book, findings))
+}
+
+/// The same without a look at what is wrong in it.
+pub(super) fn read_book(text: &str) -> Result<Book, Vec<LoadProblem>> {
     // Some editors put a byte order mark in front of UTF-8.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     check_header(text).map_err(|problem| vec![problem])?;
@@ -29,9 +36,7 @@ pub fn parse(text: &str) -> Result<(Book, Vec<Finding>), Vec<LoadProblem>> {
     let file: format_v1::Book = options
         .from_str(text)
         .map_err(|error| vec![text_problem(text, error)])?;
-    let book = convert::book_from_file(file, text)?;
-    let findings = book::findings(&book);
-    Ok((book, findings))
+    convert::book_from_file(file, text)
 }
 
 /// Refuses what is too long or of another format before anything else is read: a newer format may hold fields that are

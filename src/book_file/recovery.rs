@@ -1,9 +1,11 @@
 //! Unsaved work in a file of its own, so that a crash or a power cut costs seconds.
 //!
 //! Each running program has one such file in the user's data folder, beside a lock that the system gives free when the program
-//! ends, in whatever way. A file whose lock is free is what a program has left that did not end as it should. The file is
-//! a book with one comment in front that says whose work it is; it can be opened like any other.
+//! ends, in whatever way. A file whose lock is free is what a program has left that did not end as it should. Changes are
+//! appended to it as they are made (`changes`); now and then a whole book is put beside them, with one comment in front that says
+//! whose work it is. That can be opened like any other book.
 
+use std::collections::BTreeSet;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
@@ -12,6 +14,7 @@ use std::time::{Duration, SystemTime, UNIX_EPOCH};
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 
+use super::changes::{ChangesFile, read_changes};
 use super::error::{LoadError, LoadProblem, SaveError};
 use super::fingerprint::{Fingerprint, content_number};
 use super::load::read_text;
@@ -21,6 +24,12 @@ use crate::book::Book;
 
 /// A lock without work beside it is taken away when it is older than this.
 const IDLE: Duration = Duration::from_hours(1);
+
+/// Ending of a file that holds a whole book.
+const WHOLE: &str = "ron";
+
+/// Ending of a file that holds changes.
+const CHANGES: &str = "changes";
 
 const BEGINNING: &str = "// Unsaved work of Evensip: ";
 
@@ -49,12 +58,68 @@ struct Header {
     content: u64,
 }
 
-#[derive(Serialize, Deserialize)]
+/// The note of a record of changes.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct NoteInFile {
+    kept: String,
+    home: Option<String>,
+    name: String,
+    known: Option<Known>,
+}
+
+impl NoteInFile {
+    pub(super) fn new(note: &RecoveryNote) -> Self {
+        Self {
+            kept: note.kept.to_string(),
+            home: note
+                .home
+                .as_ref()
+                .and_then(|home| home.to_str())
+                .map(str::to_owned),
+            name: note.name.clone(),
+            known: note.known.map(Known::new),
+        }
+    }
+
+    /// The note; `None` when its time is damaged.
+    pub(super) fn to_note(&self) -> Option<RecoveryNote> {
+        Some(RecoveryNote {
+            home: self.home.clone().map(PathBuf::from),
+            name: self.name.clone(),
+            known: self.known.as_ref().map(Known::to_fingerprint),
+            kept: self.kept.parse().ok()?,
+        })
+    }
+}
+
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Known {
     length: u64,
     content: u64,
     modified_nanoseconds: Option<u128>,
+}
+
+impl Known {
+    fn new(known: Fingerprint) -> Self {
+        let since = known
+            .modified
+            .and_then(|time| time.duration_since(UNIX_EPOCH).ok());
+        Self {
+            length: known.length,
+            content: known.content,
+            modified_nanoseconds: since.map(|since| since.as_nanos()),
+        }
+    }
+
+    fn to_fingerprint(&self) -> Fingerprint {
+        Fingerprint {
+            length: self.length,
+            modified: self.modified_nanoseconds.and_then(time_of),
+            content: self.content,
+        }
+    }
 }
 
 /// A place for unsaved work that belongs to this program as long as the value lives.
@@ -102,28 +167,49 @@ impl RecoveryPlace {
         &self.file
     }
 
-    /// Keeps a book in place of what was kept before. It is on the disk when this returns.
-    pub fn keep(&self, book: &Book, note: &RecoveryNote) -> Result<(), SaveError> {
+    /// A file for changes that begin on a file, as it was then, or on an empty book.
+    pub fn changes(&self, base: Option<&RecoveryNote>) -> ChangesFile {
+        ChangesFile::new(self.changes_file(), base)
+    }
+
+    fn changes_file(&self) -> PathBuf {
+        self.file.with_extension(CHANGES)
+    }
+
+    /// Keeps a whole book in place of the one that was kept before. It is on the disk when this returns. Changes that are kept
+    /// beside it lead on from it when they began before it.
+    ///
+    /// Tells its length, bytes.
+    pub fn keep(&self, book: &Book, note: &RecoveryNote) -> Result<u64, SaveError> {
         let text = readable_text(&self.file, book)?;
         let header = header_line(note, &text)
             .map_err(|source| save_error(&self.file, io::Error::other(source)))?;
         replace(&self.file, format!("{header}\n{text}").as_bytes())
-            .map_err(|source| save_error(&self.file, source))
+            .map_err(|source| save_error(&self.file, source))?;
+        Ok(text.len() as u64)
     }
 
     /// Takes away what was kept: it has been saved or given up.
     pub fn clear(&self) -> io::Result<()> {
-        match fs::remove_file(&self.file) {
-            Err(error) if error.kind() != ErrorKind::NotFound => Err(error),
-            _ => Ok(()),
+        // The changes lead to the last state, the whole book to an older one: what a crash leaves in between is the last one.
+        for file in [&self.file, &self.changes_file()] {
+            match fs::remove_file(file) {
+                Err(error) if error.kind() != ErrorKind::NotFound => return Err(error),
+                _ => {}
+            }
         }
+        Ok(())
+    }
+
+    fn holds_work(&self) -> bool {
+        self.file.exists() || self.changes_file().exists()
     }
 }
 
 impl Drop for RecoveryPlace {
     /// The lock file is of no use without work beside it.
     fn drop(&mut self) {
-        if !self.file.exists() {
+        if !self.holds_work() {
             let _ = fs::remove_file(&self.lock_file);
         }
     }
@@ -154,31 +240,61 @@ pub struct SetAside {
 pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
     let (mut found, mut set_aside) = (Vec::new(), Vec::new());
     let entries = fs::read_dir(folder).into_iter().flatten().flatten();
-    let mut files: Vec<PathBuf> = entries
+    let files: BTreeSet<PathBuf> = entries
         .map(|entry| entry.path())
         .filter(|path| is_work(path))
+        .map(|path| path.with_extension(WHOLE))
         .collect();
-    files.sort();
     remove_idle_locks(folder);
     for file in files.into_iter().rev() {
         let Some(place) = taken_over(&file) else {
             continue;
         };
         match read_work(&file) {
-            Ok((note, book)) => found.push(LeftWork { note, book, place }),
+            Ok(Some(ReadWork { note, book, damage })) => {
+                if let Some(reason) = damage {
+                    let changes = place.changes_file();
+                    set_aside.extend(copied_aside(&changes, reason));
+                }
+                found.push(LeftWork { note, book, place });
+            }
+            // Cleared since the list of the folder was made.
+            Ok(None) => {}
             Err(reason) => {
-                let path = file.with_extension("damaged");
-                // When it can't even be renamed it is met again at the next start: a nuisance, and no loss.
-                let path = if fs::rename(&file, &path).is_ok() {
-                    path
-                } else {
-                    file
-                };
-                set_aside.push(SetAside { path, reason });
+                for file in [&place.changes_file(), &file] {
+                    set_aside.extend(moved_aside(file, &reason));
+                }
             }
         }
     }
     (found, set_aside)
+}
+
+/// Renames a file that can't be read. When it can't even be renamed it is met again at the next start: a nuisance, and no loss.
+fn moved_aside(file: &Path, reason: &str) -> Option<SetAside> {
+    let path = aside(file);
+    let path = match fs::rename(file, &path) {
+        Ok(()) => path,
+        Err(error) if error.kind() == ErrorKind::NotFound => return None,
+        Err(_) => file.to_owned(),
+    };
+    let reason = reason.to_owned();
+    Some(SetAside { path, reason })
+}
+
+/// Copies a file of which a part could be read: the file itself goes with the work.
+fn copied_aside(file: &Path, reason: String) -> Option<SetAside> {
+    let path = aside(file);
+    fs::copy(file, &path).ok()?;
+    Some(SetAside { path, reason })
+}
+
+fn aside(file: &Path) -> PathBuf {
+    if file.extension().is_some_and(|ending| ending == CHANGES) {
+        file.with_extension("changes.damaged")
+    } else {
+        file.with_extension("damaged")
+    }
 }
 
 /// Takes away the locks of programs that ended without leaving work: each of them would leave one for ever. A young one may
@@ -186,7 +302,7 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
 fn remove_idle_locks(folder: &Path) {
     let entries = fs::read_dir(folder).into_iter().flatten().flatten();
     for path in entries.map(|entry| entry.path()) {
-        let work = path.with_extension("ron");
+        let work = path.with_extension(WHOLE);
         let is_old = || {
             let modified = fs::metadata(&path).and_then(|metadata| metadata.modified());
             modified.is_ok_and(|time| time.elapsed().is_ok_and(|age| age > IDLE))
@@ -194,6 +310,7 @@ fn remove_idle_locks(folder: &Path) {
         if path.extension().is_some_and(|ending| ending == "lock")
             && is_work(&work)
             && !work.exists()
+            && !work.with_extension(CHANGES).exists()
             && is_old()
             && let Ok(lock) = File::open(&path)
             && lock.try_lock().is_ok()
@@ -209,7 +326,10 @@ fn is_work(path: &Path) -> bool {
         .file_name()
         .and_then(|name| name.to_str())
         .unwrap_or_default();
-    name.starts_with("unsaved-") && path.extension().is_some_and(|ending| ending == "ron")
+    name.starts_with("unsaved-")
+        && path
+            .extension()
+            .is_some_and(|ending| ending == WHOLE || ending == CHANGES)
 }
 
 /// The place of a file whose program is gone; `None` while it runs.
@@ -225,16 +345,48 @@ fn taken_over(file: &Path) -> Option<RecoveryPlace> {
         Err(TryLockError::WouldBlock) => None,
         Ok(()) | Err(TryLockError::Error(_)) => {
             // Between the list of the folder and the lock its owner may have cleared it.
-            file.exists().then(|| RecoveryPlace {
+            let place = RecoveryPlace {
                 file: file.to_owned(),
                 lock_file,
                 _lock: lock,
-            })
+            };
+            place.holds_work().then_some(place)
         }
     }
 }
 
-fn read_work(file: &Path) -> Result<(RecoveryNote, Book), String> {
+/// Work as far as it can be read.
+struct ReadWork {
+    note: RecoveryNote,
+    book: Book,
+    /// Why the last changes are not in it, when more is wrong than that the last write was cut short.
+    damage: Option<String>,
+}
+
+/// The work of a place: the whole book that was kept last, or what the changes began on, with the changes carried out.
+fn read_work(file: &Path) -> Result<Option<ReadWork>, String> {
+    let whole = file.exists().then(|| read_whole(file)).transpose()?;
+    let changes = read_changes(&file.with_extension(CHANGES))?;
+    let Some(changes) = changes else {
+        return Ok(whole.map(|(note, book)| ReadWork {
+            note,
+            book,
+            damage: None,
+        }));
+    };
+    let damage = "a change in the middle is damaged, and those behind it are left out";
+    let damage = changes.is_damaged.then(|| damage.to_owned());
+    let of_changes = changes.note();
+    let (note, base) = match (whole, of_changes) {
+        (Some((note, book)), later) => (later.unwrap_or(note), book),
+        (None, Some(note)) => (note, changes.base()),
+        (None, None) => return Err("it holds no whole change".to_owned()),
+    };
+    let book = changes.replay(base);
+    Ok(Some(ReadWork { note, book, damage }))
+}
+
+fn read_whole(file: &Path) -> Result<(RecoveryNote, Book), String> {
     let (text, _) = read_text(file).map_err(|error| reason_of(&error))?;
     let (line, rest) = text
         .split_once('\n')
@@ -257,11 +409,7 @@ fn read_work(file: &Path) -> Result<(RecoveryNote, Book), String> {
         .kept
         .parse()
         .map_err(|error| format!("its time is damaged: {error}"))?;
-    let known = header.known.map(|known| Fingerprint {
-        length: known.length,
-        modified: known.modified_nanoseconds.and_then(time_of),
-        content: known.content,
-    });
+    let known = header.known.as_ref().map(Known::to_fingerprint);
     Ok((
         RecoveryNote {
             home: header.home.map(PathBuf::from),
@@ -283,14 +431,7 @@ fn reason_of(error: &LoadError) -> String {
 }
 
 fn header_line(note: &RecoveryNote, text: &str) -> ron::Result<String> {
-    let known = note.known.map(|known| Known {
-        length: known.length,
-        content: known.content,
-        modified_nanoseconds: known
-            .modified
-            .and_then(|time| time.duration_since(UNIX_EPOCH).ok())
-            .map(|since| since.as_nanos()),
-    });
+    let known = note.known.map(Known::new);
     let home = note
         .home
         .as_ref()

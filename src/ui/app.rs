@@ -12,6 +12,7 @@ use egui::{Context, Ui, ViewportCommand};
 use super::commands::{self, UiCommand};
 use super::dialogs;
 use super::field::Field;
+use super::in_order::InOrder;
 use super::opening_page::opening_page_ui;
 use super::recipe_area;
 use super::remembered;
@@ -150,6 +151,7 @@ impl App {
     pub(super) fn over(ctx: &Context, workbench: Workbench) -> Self {
         theme::install(ctx);
         theme::apply(ctx, Appearance::default());
+        ctx.add_plugin(InOrder::default());
         let waker = ctx.clone();
         let workbench = workbench.with_wake(Arc::new(move || waker.request_repaint()));
         Self {

@@ -9,6 +9,7 @@ mod dialogs;
 mod field;
 mod glossary;
 pub mod icons;
+mod in_order;
 mod keys_sheet;
 mod ladder_area;
 mod lesson_area;

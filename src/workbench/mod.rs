@@ -7,6 +7,7 @@ mod disk;
 mod disk_change;
 mod earlier_book;
 mod exporting;
+mod keeper;
 mod open_book;
 mod opening;
 mod picker;
@@ -33,10 +34,11 @@ pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,
     SharedFonts, WrittenCard,
 };
+pub use keeper::RecoveryState;
 pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
-pub use recovery::{OfferedRecovery, RecoveryState};
+pub use recovery::OfferedRecovery;
 pub use saving::{Replacing, exact_moment_words, moment_words};
 pub use search::{Look, LookState};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

@@ -1,43 +1,22 @@
 //! Keeping unsaved work for the case of a crash, and bringing it back.
 
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
-use std::sync::{Mutex, PoisonError};
-use std::thread::JoinHandle;
-use std::time::{Duration, Instant};
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::time::Duration;
 
 use jiff::Timestamp;
 
+use super::keeper::{Keeper, Order, RecoveryState, Work};
 use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
 use crate::book::{Book, BookDifference, ItemId, difference_of_books};
 use crate::book_file::{
-    Fingerprint, LeftWork, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SetAside, earlier_copies,
-    left_work, load, look_closely,
+    Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_state, left_work,
+    load,
 };
 
-/// The first change after a pause is kept after this time: a word that is being typed is one write.
-const FIRST: Duration = Duration::from_millis(500);
-
-/// While changes go on they are kept at most so often.
-const USUAL_PAUSE: Duration = Duration::from_secs(2);
-
-/// Whether unsaved work is kept.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub enum RecoveryState {
-    /// Nobody has said where.
-    #[default]
-    Off,
-    /// There is none to keep.
-    Empty,
-    /// It will be kept in a moment.
-    Waiting,
-    /// It is on the disk.
-    Kept(Timestamp),
-    /// It can't be kept.
-    Failing(String),
-}
+/// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
+const USUAL_PAUSE: Duration = Duration::from_millis(80);
 
 /// Unsaved work that a program has left which did not end as it should.
 #[derive(Debug)]
@@ -110,145 +89,6 @@ impl OfferedRecovery {
     /// What differs inside an item from the book in the file.
     pub fn item_differences(&self, item: &ItemId) -> Vec<String> {
         Book::item_differences(&self.on_disk, &self.book, item)
-    }
-}
-
-/// The earlier copy of a book with this content.
-fn earlier_state(path: &Path, known: &Fingerprint) -> Option<Loaded> {
-    let copies = earlier_copies(path).ok()?;
-    let of_length = copies.iter().filter(|copy| copy.bytes == known.length);
-    let found = of_length
-        .into_iter()
-        .find(|copy| matches!(look_closely(&copy.path, known), Ok(OnDisk::Same)))?;
-    load(&found.path).ok()
-}
-
-/// What the thread that keeps the work is told.
-enum Order {
-    Keep(Box<Work>),
-    /// The same, and when it is on the disk the place that it came from is cleared.
-    TakeOver(Box<Work>, RecoveryPlace),
-    Clear,
-}
-
-struct Work {
-    book: Arc<Book>,
-    note: RecoveryNote,
-}
-
-/// The thread that keeps the work. It ends with the value, after the last order.
-pub(super) struct Keeper {
-    orders: Option<Sender<Order>>,
-    thread: Option<JoinHandle<()>>,
-    state: Arc<Mutex<RecoveryState>>,
-}
-
-impl Keeper {
-    fn start(place: RecoveryPlace, pause: Duration) -> Self {
-        let (orders, received) = channel();
-        let state = Arc::new(Mutex::new(RecoveryState::Empty));
-        let told = state.clone();
-        let thread = std::thread::spawn(move || keep_work(&place, &received, &told, pause));
-        Self {
-            orders: Some(orders),
-            thread: Some(thread),
-            state,
-        }
-    }
-
-    fn order(&self, order: Order) {
-        if let Some(orders) = &self.orders {
-            // The thread ends only when this is dropped.
-            let _ = orders.send(order);
-        }
-    }
-
-    fn state(&self) -> RecoveryState {
-        self.state
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner)
-            .clone()
-    }
-}
-
-impl Drop for Keeper {
-    fn drop(&mut self) {
-        self.orders = None;
-        if let Some(thread) = self.thread.take() {
-            // A panic there has cost the recovery file and nothing else.
-            let _ = thread.join();
-        }
-    }
-}
-
-fn keep_work(
-    place: &RecoveryPlace,
-    orders: &Receiver<Order>,
-    state: &Mutex<RecoveryState>,
-    pause: Duration,
-) {
-    let say = |now: RecoveryState| *state.lock().unwrap_or_else(PoisonError::into_inner) = now;
-    let mut waiting: Option<(Box<Work>, Instant)> = None;
-    let mut taken_over: Vec<RecoveryPlace> = Vec::new();
-    let mut written: Option<Instant> = None;
-    loop {
-        let order = match &waiting {
-            None => orders.recv().map_err(|_| RecvTimeoutError::Disconnected),
-            Some((_, due)) => orders.recv_timeout(due.saturating_duration_since(Instant::now())),
-        };
-        let work = match order {
-            Ok(Order::Keep(work)) => Some(work),
-            Ok(Order::TakeOver(work, from)) => {
-                taken_over.push(from);
-                Some(work)
-            }
-            Ok(Order::Clear) => {
-                waiting = None;
-                say(place.clear().map_or_else(
-                    |error| RecoveryState::Failing(error.to_string()),
-                    |()| RecoveryState::Empty,
-                ));
-                None
-            }
-            Err(ended) => {
-                if let Some((work, _)) = waiting.take() {
-                    written = Some(Instant::now());
-                    say(keep(place, &work, &mut taken_over));
-                }
-                if ended == RecvTimeoutError::Disconnected {
-                    return;
-                }
-                None
-            }
-        };
-        if let Some(work) = work {
-            let now = Instant::now();
-            let earliest = written.map_or(now, |written| written + pause);
-            // Later changes do not put off what is due.
-            let due = waiting.map_or(earliest.max(now + FIRST.min(pause)), |(_, due)| due);
-            waiting = Some((work, due));
-            say(RecoveryState::Waiting);
-        }
-    }
-}
-
-fn keep(place: &RecoveryPlace, work: &Work, taken_over: &mut Vec<RecoveryPlace>) -> RecoveryState {
-    let kept = Timestamp::now();
-    match place.keep(
-        &work.book,
-        &RecoveryNote {
-            kept,
-            ..work.note.clone()
-        },
-    ) {
-        Ok(()) => {
-            for other in taken_over.drain(..) {
-                // What stays is offered once more: a nuisance, and no loss.
-                let _ = other.clear();
-            }
-            RecoveryState::Kept(kept)
-        }
-        Err(error) => RecoveryState::Failing(error.to_string()),
     }
 }
 
@@ -390,8 +230,10 @@ impl Workbench {
             known: self.file.known,
             kept: Timestamp::UNIX_EPOCH,
         };
+        let is_in_file = note.home.is_some() && note.known.is_some() && !self.file.gone;
         Work {
             book: self.book().clone(),
+            in_file: is_in_file.then(|| self.saved.clone()),
             note,
         }
     }

@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
+use super::keeper::RecoveryState;
 use super::open_book::{Message, Workbench};
-use super::recovery::RecoveryState;
 use crate::book_file::{SaveError, Saved};
 
 impl Workbench {

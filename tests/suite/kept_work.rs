@@ -14,8 +14,8 @@ use std::time::{Duration, Instant};
 
 use evensip::book::{Book, ItemId, RecipeId, Settings, difference_of_books};
 use evensip::book_file::{
-    self, Fingerprint, LoadError, Loaded, OnDisk, SaveError, Saved, built_in_book, earlier_copies,
-    load, save,
+    self, Fingerprint, LoadError, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SaveError, Saved,
+    built_in_book, earlier_copies, load, save,
 };
 use evensip::edit::Edit;
 use evensip::workbench::{
@@ -200,7 +200,7 @@ fn work_is_kept_until_it_is_saved_undone_or_given_up() {
                     .unwrap()
                     .path()
                     .extension()
-                    .is_some_and(|ending| ending == "ron")
+                    .is_some_and(|ending| ending == "ron" || ending == "changes")
             })
             .count()
     };
@@ -275,12 +275,30 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
         .with_recovery_every(&data, PAUSE);
     edit(&mut workbench, "kept");
     drop(workbench);
-    let file = fs::read_dir(&data)
+    let changes = fs::read_dir(&data)
         .unwrap()
         .map(|entry| entry.unwrap().path())
-        .find(|path| path.extension().is_some_and(|e| e == "ron"))
+        .find(|path| path.extension().is_some_and(|e| e == "changes"))
         .unwrap();
-    let whole = fs::read(&file).unwrap();
+    damaged_is_set_aside(&data, &changes, "changes.damaged");
+    // A whole book, as one is put beside the changes after a while.
+    let place = RecoveryPlace::claim(&data).unwrap();
+    let note = RecoveryNote {
+        home: None,
+        name: "kept".to_owned(),
+        known: None,
+        kept: jiff::Timestamp::now(),
+    };
+    let mut book = evensip::book_file::built_in_book().unwrap();
+    book.settings.note = "Harrowmere".to_owned();
+    place.keep(&book, &note).unwrap();
+    let file = place.file().to_owned();
+    drop(place);
+    damaged_is_set_aside(&data, &file, "damaged");
+}
+
+fn damaged_is_set_aside(data: &Path, file: &Path, aside: &str) {
+    let whole = fs::read(file).unwrap();
     let line = whole.iter().position(|byte| *byte == b'\n').unwrap();
     let changed = String::from_utf8(whole.clone())
         .unwrap()
@@ -294,10 +312,10 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
         ("no text", vec![0xff; 5000]),
         ("no note", whole[line + 1..].to_vec()),
     ] {
-        fs::write(&file, bytes).unwrap();
+        fs::write(file, bytes).unwrap();
         let workbench = Workbench::with_sample()
             .with_patience(PATIENT)
-            .with_recovery_every(&data, PAUSE);
+            .with_recovery_every(data, PAUSE);
         assert!(workbench.offered_recovery().is_none(), "{name}");
         assert!(
             failed(&workbench).contains("can't be read"),
@@ -305,14 +323,14 @@ fn damaged_work_is_set_aside_and_the_program_starts() {
             failed(&workbench)
         );
         assert!(
-            !file.exists() && file.with_extension("damaged").exists(),
+            !file.exists() && file.with_extension(aside).exists(),
             "{name}"
         );
     }
-    fs::write(&file, &whole).unwrap();
+    fs::write(file, &whole).unwrap();
     let mut workbench = Workbench::with_sample()
         .with_patience(PATIENT)
-        .with_recovery_every(&data, PAUSE);
+        .with_recovery_every(data, PAUSE);
     assert!(workbench.offered_recovery().is_some());
     command(&mut workbench, Command::DiscardRecovery);
     assert!(workbench.offered_recovery().is_none() && !file.exists());

@@ -43,6 +43,7 @@ mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
 mod jobs;
+mod kept_changes;
 mod kept_work;
 mod labels;
 mod ladder_screen;

@@ -234,6 +234,78 @@ fn what_is_typed_into_a_field_is_in_the_book_when_it_is_saved() {
     );
 }
 
+fn key(key: Key, modifiers: Modifiers) -> Event {
+    Event::Key {
+        key,
+        physical_key: None,
+        pressed: true,
+        repeat: false,
+        modifiers,
+    }
+}
+
+/// A window with the keyboard in the name of a recipe.
+fn at_the_name(shop: &Shop) -> Window {
+    let mut window = shop.window();
+    show(&mut window, "pear-drift");
+    window.get_by_label("Name of the recipe").focus();
+    window.run();
+    window
+}
+
+#[test]
+fn a_save_in_the_frame_of_the_typing_before_it_saves_what_was_typed() {
+    let shop = Shop::new();
+    let mut window = at_the_name(&shop);
+    let events = [
+        key(Key::A, Modifiers::COMMAND),
+        Event::Text("Pear Rush".to_owned()),
+        key(Key::Enter, Modifiers::NONE),
+        key(Key::S, Modifiers::COMMAND),
+    ];
+    window.input_mut().events.extend(events);
+    window.step();
+    window.run();
+    let saved = load(&shop.path).unwrap().book;
+    assert_eq!(name_of(&saved, "pear-drift"), "Pear Rush");
+    assert!(!window.state().workbench().has_unsaved_changes());
+}
+
+#[test]
+fn keys_of_one_frame_do_what_they_do_in_a_frame_each() {
+    let mut dice = crate::arbitrary_book::Dice(0x0e5);
+    for _ in 0..4 {
+        let events: Vec<Event> = (0..9)
+            .map(|number| match dice.below(7) {
+                0 => key(Key::S, Modifiers::COMMAND),
+                1 => key(Key::Z, Modifiers::COMMAND),
+                2 => key(Key::A, Modifiers::COMMAND),
+                3 => key(Key::Enter, Modifiers::NONE),
+                4 => key(Key::Escape, Modifiers::NONE),
+                _ => Event::Text(format!("n{number}")),
+            })
+            .collect();
+        let ends = [false, true].map(|at_once| {
+            let shop = Shop::new();
+            let mut window = at_the_name(&shop);
+            if at_once {
+                window.input_mut().events.extend(events.clone());
+                window.step();
+            } else {
+                for event in &events {
+                    window.input_mut().events.push(event.clone());
+                    window.step();
+                }
+            }
+            window.run();
+            let saved = load(&shop.path).unwrap().book;
+            let book = window.state().workbench().book().clone();
+            (name_of(&book, "pear-drift"), name_of(&saved, "pear-drift"))
+        });
+        assert_eq!(ends[0], ends[1], "{events:?}");
+    }
+}
+
 #[test]
 fn an_earlier_copy_over_unsaved_changes_is_a_step_that_brings_them_back() {
     let shop = Shop::new();

@@ -5,6 +5,7 @@
     reason = "a test ends at the first thing that is not as expected"
 )]
 
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -78,12 +79,16 @@ impl Shop {
 
     pub(crate) fn left_files(&self) -> usize {
         let entries = fs::read_dir(self.data()).unwrap();
-        entries
-            .filter(|entry| {
-                let path = entry.as_ref().unwrap().path();
-                path.extension().is_some_and(|ending| ending == "ron")
+        // A whole book and the changes beside it are of one program.
+        let work: BTreeSet<_> = entries
+            .map(|entry| entry.unwrap().path())
+            .filter(|path| {
+                path.extension()
+                    .is_some_and(|ending| ending == "ron" || ending == "changes")
             })
-            .count()
+            .map(|path| path.with_extension(""))
+            .collect();
+        work.len()
     }
 }
 

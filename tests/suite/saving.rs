@@ -67,6 +67,7 @@ fn helper_process() {
         "save on a full disk" => save_on_full_disk(&path),
         "save where nothing may be written" => save_where_nothing_may_be_written(&path),
         "keep work and wait" => super::kept_work::keep_work_and_wait(&path),
+        "type" => super::kept_changes::type_for_ever(&path),
         other => panic!("{other}"),
     }
 }
