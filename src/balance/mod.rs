@@ -77,7 +77,7 @@ pub use physics::{
     Equilibrium, Freezing, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
 };
 pub use portion::{Portion, portion};
-pub use prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
+pub use prepare::{Fill, Kitchen, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
 pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::{
     Balance, Contribution, Layer, Layers, Reported, Unstated, balance, balance_version,

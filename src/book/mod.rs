@@ -14,6 +14,7 @@ mod id;
 mod ingredient;
 mod inheritance;
 mod limits;
+mod lineage;
 mod look_up;
 mod measure;
 mod merge;

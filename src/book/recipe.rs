@@ -349,25 +349,6 @@ impl Recipe {
         }
     }
 
-    /// The version and those it builds on, the nearest first, ending with the recipe itself (`None`).
-    ///
-    /// Stops where a version is missing or comes a second time.
-    pub fn lineage(&self, version: Option<&VersionId>) -> Vec<Option<VersionId>> {
-        let mut lineage: Vec<Option<VersionId>> = Vec::new();
-        let mut next = version.cloned();
-        while let Some(id) = next {
-            if lineage.contains(&Some(id.clone())) {
-                break;
-            }
-            next = self
-                .version(&id)
-                .and_then(|version| version.builds_on.clone());
-            lineage.push(Some(id));
-        }
-        lineage.push(None);
-        lineage
-    }
-
     /// The standard that a version is held to: the latest approval of the version itself or, when it has none, of the
     /// nearest one that it builds on; when none of them has any, the latest approval of the recipe.
     ///

@@ -1,7 +1,9 @@
 //! From a recipe and a version to plain lines.
 
+use std::collections::BTreeMap;
+
 use super::{
-    Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, VersionId, VesselId,
+    Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, Version, VersionId, VesselId,
 };
 
 /// A version with all its changes carried out.
@@ -147,46 +149,56 @@ impl Recipe {
 pub(super) fn resolve_base(recipe: &Recipe, version: &VersionId) -> Resolved {
     let mut resolved = recipe.plain();
     let lineage = recipe.lineage(Some(version));
-    for id in lineage.iter().skip(1).rev().flatten() {
-        if let Some(version) = recipe.version(id) {
+    for (_, version) in versions_of(recipe, &lineage[1..]) {
+        if let Some(version) = version {
             resolved.apply_each(&version.changes);
         }
     }
     resolved
 }
 
+/// The versions of a lineage, that furthest down first.
+fn versions_of<'recipe, 'ids>(
+    recipe: &'recipe Recipe,
+    lineage: &'ids [Option<VersionId>],
+) -> impl Iterator<Item = (&'ids VersionId, Option<&'recipe Version>)> {
+    let index: BTreeMap<&VersionId, &Version> = if lineage.len() > FEW {
+        let versions = recipe.versions.iter().rev();
+        versions.map(|version| (&version.id, version)).collect()
+    } else {
+        BTreeMap::new()
+    };
+    let is_indexed = lineage.len() > FEW;
+    lineage.iter().rev().flatten().map(move |id| {
+        let found = if is_indexed {
+            index.get(id).copied()
+        } else {
+            recipe.version(id)
+        };
+        (id, found)
+    })
+}
+
+/// So many versions are looked for one by one; for more an index is made.
+const FEW: usize = 8;
+
 /// The plain lines of a version (of the recipe itself for `None`), with a finding for every change whose target is gone
 /// and for a version that is missing. Changes of the version furthest down the lineage come first.
 pub fn resolve(recipe: &Recipe, version: Option<&VersionId>) -> (Resolved, Vec<Finding>) {
     let mut resolved = recipe.plain();
     let mut findings = Vec::new();
-    for id in recipe.lineage(version).into_iter().rev().flatten() {
-        let place = || Place::Version(recipe.id.clone(), id.clone());
-        let Some(version) = recipe.version(&id) else {
-            let kind = FindingKind::Dangling {
-                kind: "version",
-                id: id.to_string(),
-                nearest: Vec::new(),
-            };
-            findings.push(Finding::error(
+    let lineage = recipe.lineage(version);
+    for (id, found) in versions_of(recipe, &lineage) {
+        match found {
+            Some(version) => findings.extend(recipe.carried_out(&mut resolved, version)),
+            None => findings.push(Finding::error(
                 Place::Recipe(recipe.id.clone(), "versions"),
-                kind,
-            ));
-            continue;
-        };
-        for change in &version.changes {
-            if !resolved.apply(change) {
-                let kind = FindingKind::ChangeWithoutTarget {
-                    field: change.field(),
-                };
-                findings.push(match change.target() {
-                    Some(line) => Finding::error(
-                        Place::Line(recipe.id.clone(), Some(id.clone()), line.clone()),
-                        kind,
-                    ),
-                    None => Finding::error(place(), kind),
-                });
-            }
+                FindingKind::Dangling {
+                    kind: "version",
+                    id: id.to_string(),
+                    nearest: Vec::new(),
+                },
+            )),
         }
     }
     (resolved, findings)

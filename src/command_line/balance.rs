@@ -5,8 +5,8 @@ use std::process::ExitCode;
 use serde_json::Value;
 
 use super::{
-    BalanceArguments, Failure, json, open, print, print_json, recipe_called, report_errors, text,
-    version_called,
+    BalanceArguments, Failure, json, open, print, print_json, print_json_list, recipe_called,
+    report_errors, text, version_called,
 };
 use crate::balance::{balance_version, difference, standard_balance};
 use crate::book::{Book, Recipe, VersionId};
@@ -34,21 +34,19 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
             }
         }
     }
-    let mut documents = Vec::new();
+    if arguments.json && arguments.all {
+        // Each is written before the next is worked out: ten thousand of them take no more room than one.
+        let documents = wanted
+            .into_iter()
+            .map(|(recipe, version)| document(&book, recipe, version.as_ref()));
+        print_json_list(documents)?;
+        return Ok(report_errors(&findings));
+    }
     for (recipe, version) in wanted {
         if arguments.json {
-            documents.push(document(&book, recipe, version.as_ref()));
+            print_json(&document(&book, recipe, version.as_ref()))?;
         } else {
             print(&sheet(&book, recipe, version.as_ref()))?;
-        }
-    }
-    if arguments.json {
-        match (arguments.all, documents.pop()) {
-            (false, Some(document)) => print_json(&document)?,
-            (_, last) => {
-                documents.extend(last);
-                print_json(&Value::Array(documents))?;
-            }
         }
     }
     Ok(report_errors(&findings))

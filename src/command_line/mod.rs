@@ -410,6 +410,21 @@ fn print_json(value: &serde_json::Value) -> Result<(), Failure> {
     print_as_it_is(&format!("{value:#}"))
 }
 
+/// Prints a list one value after the other, in the layout that it would have as a whole.
+fn print_json_list(values: impl Iterator<Item = serde_json::Value>) -> Result<(), Failure> {
+    let mut output = std::io::BufWriter::new(std::io::stdout().lock());
+    let mut is_empty = true;
+    for value in values {
+        let comma = if is_empty { "[" } else { "," };
+        // A line break inside a text is escaped: those that stand here are of the layout.
+        let text = format!("{value:#}").replace('\n', "\n  ");
+        write!(output, "{comma}\n  {text}")?;
+        is_empty = false;
+    }
+    output.write_all(if is_empty { b"[]\n" } else { b"\n]\n" })?;
+    Ok(output.flush()?)
+}
+
 /// Opens a book for a command that needs one.
 fn open(path: &std::path::Path) -> Result<(Book, Vec<Finding>), Failure> {
     match book_file::load(path) {

@@ -254,17 +254,21 @@ fn sizes(book: &Book, now: Option<&VesselId>) -> Vec<VariationKind> {
 
 /// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
 fn cups_of(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let versions = book.recipes.iter().flat_map(|recipe| {
-        let versions = recipe.versions.iter().map(|version| Some(&version.id));
-        std::iter::once(None)
-            .chain(versions)
-            .map(|version| resolve(recipe, version).0)
-    });
-    let cups: BTreeSet<VesselId> = versions
-        .filter(|lines| has_ice(lines) == iced)
-        .filter_map(|lines| lines.cup)
-        .filter(|cup| book.vessel(cup).is_some())
-        .collect();
+    let mut cups = BTreeSet::new();
+    let mut note = |lines: &Resolved| {
+        if has_ice(lines) == iced
+            && let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some())
+        {
+            cups.insert(cup.clone());
+        }
+    };
+    for recipe in &book.recipes {
+        note(&recipe.plain());
+        let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
+        for version in in_circles {
+            note(&resolve(recipe, Some(&version.id)).0);
+        }
+    }
     if cups.is_empty() {
         let all = book.vessels.iter();
         return all

@@ -14,9 +14,9 @@ use evensip::workbench::NoPicker;
 
 use crate::picture::{CpuRenderer, keep};
 
-type Window = Harness<'static, App>;
+pub(crate) type Window = Harness<'static, App>;
 
-fn window_of(size: [f32; 2], path: Option<PathBuf>) -> Window {
+pub(crate) fn window_of(size: [f32; 2], path: Option<PathBuf>) -> Window {
     let mut window = Harness::builder()
         .with_size(vec2(size[0], size[1]))
         .with_max_steps(24)

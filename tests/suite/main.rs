@@ -67,6 +67,7 @@ mod safekeeping;
 mod sample;
 mod sample_drinks;
 mod saving;
+mod scale;
 mod screens;
 mod sentences;
 mod serving;

@@ -1,6 +1,6 @@
 //! One gram of what the house makes: the sum of its batch, through any number of batches.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::line::steeped;
 use super::{Fill, Preparation, Prepared, setup, unknown_mix};
@@ -18,6 +18,12 @@ use crate::quantity::Uncertain;
 /// Rounding that a yield may be above what went in, as a part of it.
 const YIELD_SLACK: f64 = 1e-9;
 
+/// So many batches in each other are worked out from the outside; what is deeper is worked out first.
+const IN_EACH_OTHER: usize = 24;
+
+/// So deep are only circles in circles, in which nothing is known.
+const DEEPEST: usize = 48;
+
 impl Preparation<'_> {
     /// One gram of an ingredient, made by its recipe when the house makes it and its label says nothing.
     pub(super) fn one_gram(&mut self, item: &Ingredient, slots: &mut Slots) -> PerGram {
@@ -33,6 +39,9 @@ impl Preparation<'_> {
         let Some(made) = &item.house_made else {
             return from_label;
         };
+        if self.making.len() >= IN_EACH_OTHER {
+            self.make_parts_first(item, slots);
+        }
         if let Some(known) = self.made.get(&item.id) {
             return known.clone();
         }
@@ -80,6 +89,39 @@ impl Preparation<'_> {
         from_label
     }
 
+    /// Works out what an ingredient is made of, from the innermost batch outwards: in a deep kitchen the stack would not hold
+    /// batches in batches. What is in a circle is left.
+    fn make_parts_first(&mut self, item: &Ingredient, slots: &mut Slots) {
+        let book = self.book;
+        let parts_of = |item: &Ingredient| -> Vec<IngredientId> {
+            let made = item.house_made.as_ref();
+            let recipe = made.and_then(|made| book.recipe(&made.recipe));
+            let lines = recipe.into_iter().flat_map(|recipe| &recipe.entries);
+            let lines = lines.filter_map(|entry| entry.line());
+            lines.map(|line| line.ingredient.clone()).collect()
+        };
+        let mut seen: BTreeSet<IngredientId> = self.making.iter().cloned().collect();
+        seen.insert(item.id.clone());
+        let mut open = vec![(item.id.clone(), parts_of(item))];
+        while let Some((_, parts)) = open.last_mut() {
+            if let Some(id) = parts.pop() {
+                let part = book
+                    .ingredient(&id)
+                    .filter(|part| part.house_made.is_some());
+                if let Some(part) = part
+                    && !self.made.contains_key(&id)
+                    && seen.insert(id.clone())
+                {
+                    open.push((id, parts_of(part)));
+                }
+            } else if let Some((id, _)) = open.pop()
+                && let Some(part) = book.ingredient(&id).filter(|part| part.id != item.id)
+            {
+                self.one_gram(part, slots);
+            }
+        }
+    }
+
     /// One gram of what a batch yields. `None` in a circle or without the recipe.
     ///
     /// Water makes up the difference between what went in and the yield: it was soaked up, boiled off or poured away. Where
@@ -92,7 +134,8 @@ impl Preparation<'_> {
     ) -> Option<PerGram> {
         let recipe = self.book.recipe(&made.recipe)?.clone();
         let grams = made.yield_grams.value;
-        if self.making.contains(&item.id) || grams.is_nan() || grams <= 0.0 {
+        let is_out_of_reach = self.making.contains(&item.id) || self.making.len() >= DEEPEST;
+        if is_out_of_reach || grams.is_nan() || grams <= 0.0 {
             return None;
         }
         self.making.push(item.id.clone());

@@ -14,7 +14,7 @@ use super::mix::{COMPONENTS, HIGH_POTENCY_SLOTS, Mix};
 use super::physics::{Freezing, Wall};
 use crate::book::{
     Book, Finding, FindingKind, HighPotencySweetener, Ingredient, IngredientId, LineId, Place,
-    Resolved, Role, Stage,
+    Recipe, Resolved, Role, Stage, resolve,
 };
 
 /// How the effect of a cause grows with the count of a line.
@@ -240,13 +240,40 @@ impl Prepared {
 ///
 /// `slots` gives flavours and sweeteners their places; two versions that will be compared are prepared with the same.
 pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Place) -> Prepared {
-    let mut preparation = Preparation {
-        book,
-        place: place.clone(),
-        making: Vec::new(),
-        made: BTreeMap::new(),
-        findings: Vec::new(),
-    };
+    prepared(&mut Preparation::of(book), resolved, slots, place)
+}
+
+/// The recipes of a house, one after the other: what one batch is made of is worked out once for all of them.
+pub struct Kitchen<'book> {
+    preparation: Preparation<'book>,
+    slots: Slots,
+}
+
+impl<'book> Kitchen<'book> {
+    /// The kitchen of a book.
+    pub fn new(book: &'book Book) -> Self {
+        Self {
+            preparation: Preparation::of(book),
+            slots: Slots::default(),
+        }
+    }
+
+    /// Prepares the recipe as it is written.
+    pub fn prepare(&mut self, recipe: &Recipe) -> Prepared {
+        let place = Place::Recipe(recipe.id.clone(), "lines");
+        let lines = resolve(recipe, None).0;
+        prepared(&mut self.preparation, &lines, &mut self.slots, &place)
+    }
+}
+
+fn prepared(
+    preparation: &mut Preparation<'_>,
+    resolved: &Resolved,
+    slots: &mut Slots,
+    place: &Place,
+) -> Prepared {
+    let book = preparation.book;
+    preparation.place = place.clone();
     let setup = setup::setup(book, resolved);
     let mut prepared = preparation.lines(resolved, &setup, slots);
     for (slot, sweetener) in slots.sweeteners.iter().enumerate() {
@@ -314,4 +341,16 @@ struct Preparation<'book> {
     made: BTreeMap<IngredientId, PerGram>,
     /// What is wrong with batches.
     findings: Vec<Finding>,
+}
+
+impl<'book> Preparation<'book> {
+    fn of(book: &'book Book) -> Self {
+        Self {
+            book,
+            place: Place::Settings,
+            making: Vec::new(),
+            made: BTreeMap::new(),
+            findings: Vec::new(),
+        }
+    }
 }

@@ -1,12 +1,12 @@
 //! Checks of a recipe, its versions and its approvals.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use super::checklist::Checklist;
 use super::counter::{PRICES, PRICES_IN_WORDS};
 use crate::book::{
-    Amount, Book, Change, Entry, FindingKind, Form, Line, LineId, Place, Recipe, Stage, Version,
-    VersionId, resolve,
+    Amount, Book, Change, Entry, FindingKind, Form, Line, LineId, Place, Recipe, Resolved, Stage,
+    Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -28,12 +28,9 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
         list.in_range(at, what, celsius, (-10.0, 100.0), "−10 to 100 °C");
     }
     let known: BTreeSet<&VersionId> = item.versions.iter().map(|version| &version.id).collect();
-    let bases = bases(item);
-    version_circles(item, &known, &bases, list);
-    resolved(book, item, None, 0, list);
-    for (version, lineage) in item.versions.iter().zip(lineages(item, &bases)) {
-        resolved(book, item, Some(version), lineage.work(item), list);
-    }
+    version_circles(item, &known, &item.bases(), list);
+    resolved(book, item, None, &item.plain(), list);
+    versions(book, item, list);
     for entry in &item.entries {
         if let Entry::Line(found) = entry {
             line(book, item, None, found, list);
@@ -49,74 +46,42 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
     approvals(book, item, &known, list);
 }
 
-/// For each version the index of the one that it builds on.
-fn bases(item: &Recipe) -> Vec<Option<usize>> {
-    let mut index_of = BTreeMap::new();
-    for (index, version) in item.versions.iter().enumerate() {
-        index_of.entry(&version.id).or_insert(index);
-    }
-    item.versions
-        .iter()
-        .map(|version| index_of.get(version.builds_on.as_ref()?).copied())
-        .collect()
-}
-
-/// What stands behind a version: how many versions, and how many changes they have together.
-#[derive(Clone, Copy, Default)]
-struct Lineage {
-    depth: u64,
-    changes: u64,
-}
-
-impl Lineage {
-    /// What it takes to resolve the version: the lineage looks through itself and, for each member, through the versions; each
-    /// change looks through the entries, of which it may add one.
-    fn work(self, item: &Recipe) -> u64 {
-        let (entries, versions) = (item.entries.len() as u64, item.versions.len() as u64);
-        let finding = self
-            .depth
-            .saturating_mul(self.depth.saturating_add(versions));
-        finding.saturating_add(entries).saturating_add(
-            self.changes
-                .saturating_mul(entries.saturating_add(self.changes)),
-        )
-    }
-}
-
-/// The lineage of each version, in as many steps as there are versions. Versions in a circle, and on one, count as if all of
-/// them stood behind each.
-fn lineages(item: &Recipe, bases: &[Option<usize>]) -> Vec<Lineage> {
-    let all = Lineage {
-        depth: bases.len() as u64,
-        changes: item
-            .versions
-            .iter()
-            .map(|version| version.changes.len() as u64)
-            .sum(),
-    };
-    let mut known: Vec<Option<Lineage>> = vec![None; bases.len()];
-    let mut is_on_path = vec![false; bases.len()];
-    for start in 0..bases.len() {
-        let mut path = Vec::new();
-        let mut next = Some(start);
-        while let Some(index) = next.filter(|index| known[*index].is_none() && !is_on_path[*index])
+/// Checks what every version comes to. What is in a circle, or builds on one, is resolved by itself.
+fn versions(book: &Book, item: &Recipe, list: &mut Checklist) {
+    let mut is_too_much = false;
+    let in_circles = item.each_resolved(|version, lines, findings| {
+        let work = lines.entries.len() as u64 * (1 + version.changes.len() as u64);
+        if list.may_take(work) {
+            for finding in findings {
+                list.push(finding);
+            }
+            resolved(book, item, Some(version), lines, list);
+        } else {
+            is_too_much = true;
+        }
+    });
+    let changes: usize = item.versions.iter().map(|one| one.changes.len()).sum();
+    let each = (item.versions.len() + changes) as u64 * (1 + item.entries.len() as u64);
+    for version in in_circles {
+        if is_too_much || !list.may_take(each) {
+            is_too_much = true;
+            break;
+        }
+        let (lines, findings) = resolve(item, Some(&version.id));
+        // A missing version is reported elsewhere, with the ids that look like it.
+        let from_changes = |kind: &FindingKind| !matches!(kind, FindingKind::Dangling { .. });
+        for finding in findings
+            .into_iter()
+            .filter(|finding| from_changes(&finding.kind))
         {
-            is_on_path[index] = true;
-            path.push(index);
-            next = bases[index];
+            list.push(finding);
         }
-        let mut behind = next.map_or_else(Lineage::default, |index| known[index].unwrap_or(all));
-        for index in path.into_iter().rev() {
-            is_on_path[index] = false;
-            behind.depth += 1;
-            behind.changes += item.versions[index].changes.len() as u64;
-            known[index] = Some(behind);
-        }
+        resolved(book, item, Some(version), &lines, list);
     }
-    known
-        .into_iter()
-        .map(|lineage| lineage.unwrap_or(all))
-        .collect()
+    if is_too_much {
+        let place = Place::Recipe(item.id.clone(), "versions");
+        list.warning(place, FindingKind::TooManyToCheck);
+    }
 }
 
 /// Checks what a version comes to when its changes are carried out.
@@ -124,28 +89,13 @@ fn resolved(
     book: &Book,
     item: &Recipe,
     version: Option<&Version>,
-    work: u64,
+    resolved: &Resolved,
     list: &mut Checklist,
 ) {
     let whole = || match version {
         None => Place::Recipe(item.id.clone(), "lines"),
         Some(version) => Place::Version(item.id.clone(), version.id.clone()),
     };
-    if !list.may_take(work) {
-        return list.warning(
-            Place::Recipe(item.id.clone(), "versions"),
-            FindingKind::TooManyToCheck,
-        );
-    }
-    let (resolved, resolve_findings) = resolve(item, version.map(|version| &version.id));
-    // A missing version is reported elsewhere, with the ids that look like it.
-    let from_changes = |kind: &FindingKind| !matches!(kind, FindingKind::Dangling { .. });
-    for finding in resolve_findings
-        .into_iter()
-        .filter(|finding| from_changes(&finding.kind))
-    {
-        list.push(finding);
-    }
     if resolved.lines().filter(|line| line.amount.fills()).count() > 1 {
         list.error(whole(), FindingKind::SeveralFillAmounts);
     }

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use super::uses::Uses;
 use super::{Counter, ItemId, Kind};
-use crate::balance::{Component, Measurand, Slots, balance_version, per_gram};
+use crate::balance::{Component, Kitchen, Measurand, Slots, figures, per_gram};
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
     folded,
@@ -230,9 +230,13 @@ impl Shelf {
         match kind {
             Kind::Ingredients => {
                 let dates = last_readings(&book);
+                let mut kitchen = Kitchen::new(&book);
                 let ingredients = book.ingredients.iter();
                 ingredients
-                    .map(|item| self.ingredient_row(&book, item, dates.get(item.id())))
+                    .map(|item| {
+                        let date = dates.get(item.id());
+                        self.ingredient_row(&book, &mut kitchen, item, date)
+                    })
                     .collect()
             }
             Kind::Measures => book
@@ -252,6 +256,7 @@ impl Shelf {
     fn ingredient_row(
         &mut self,
         book: &Book,
+        kitchen: &mut Kitchen<'_>,
         item: &Arc<Ingredient>,
         date: Option<&String>,
     ) -> Row {
@@ -259,7 +264,7 @@ impl Shelf {
         let cells = vec![
             Cell::Word(item.form.word().to_owned()),
             Cell::Word(item.role.word().to_owned()),
-            Cell::number(self.sugars_of(book, item), 1).in_unit("g"),
+            Cell::number(self.sugars_of(book, kitchen, item), 1).in_unit("g"),
             match price_per_kg(item) {
                 // Water from the tap is cheap and not free.
                 Some(price) if price > 0.0 && price < 0.005 => {
@@ -288,13 +293,17 @@ impl Shelf {
         }
     }
 
-    fn sugars_of(&mut self, book: &Book, item: &Arc<Ingredient>) -> Option<f64> {
+    fn sugars_of(
+        &mut self,
+        book: &Book,
+        kitchen: &mut Kitchen<'_>,
+        item: &Arc<Ingredient>,
+    ) -> Option<f64> {
         if let Some(made) = &item.house_made {
             // What its recipe holds may change with anything in the book.
             let recipe = book.recipe(&made.recipe)?;
-            let sugars = balance_version(book, recipe, None)?
-                .figures
-                .complete(Measurand::TotalSugar)?;
+            // Nobody asks how sure it is here: a whole balance for each of a chain of batches would take seconds.
+            let sugars = figures(&kitchen.prepare(recipe)).complete(Measurand::TotalSugar)?;
             return (made.yield_grams.value > 0.0).then(|| 100.0 * sugars / made.yield_grams.value);
         }
         if let Some((known, sugars)) = self.sugars.get(&item.id)

@@ -26,6 +26,9 @@ const ROOM: f32 = 13.0;
 /// The same for a version.
 const QUIET_ROOM: f32 = 9.0;
 
+/// Of more versions of a drink only those in sight are drawn.
+const ALL_DRAWN: usize = 200;
+
 pub(super) fn shelf_list_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
@@ -136,8 +139,18 @@ fn recipe_ui(
         });
         leave_findings(view);
     }
-    for version in &recipe.versions {
-        version_ui(ui, recipe, version, version_in_hand.as_ref(), view, actions);
+    let is_long = recipe.versions.len() > ALL_DRAWN;
+    let font = TypeStyle::Small.font_id();
+    let one_row = ui.fonts_mut(|fonts| fonts.row_height(&font)) + QUIET_ROOM;
+    for (version, depth) in recipe.versions.iter().zip(recipe.depths()) {
+        let size = vec2(ui.available_width(), one_row);
+        if is_long && !ui.is_rect_visible(Rect::from_min_size(ui.cursor().min, size)) {
+            // What is out of sight takes its place and nothing else.
+            ui.allocate_exact_size(size, Sense::hover());
+            continue;
+        }
+        let in_hand = version_in_hand.as_ref();
+        version_ui(ui, recipe, (version, depth), in_hand, view, actions);
     }
     row_of_buttons_ui(ui, book, recipe, version_in_hand.as_ref(), view, actions);
 }
@@ -145,20 +158,15 @@ fn recipe_ui(
 fn version_ui(
     ui: &mut Ui,
     recipe: &Recipe,
-    version: &Version,
+    (version, depth): (&Version, usize),
     in_hand: Option<&VersionId>,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let depth = recipe
-        .lineage(Some(&version.id))
-        .len()
-        .saturating_sub(1)
-        .clamp(1, 3);
     let row = ListRow {
         name: &version.name,
         state: version.state,
-        depth: depth as f32,
+        depth: depth.clamp(1, 3) as f32,
         selected: in_hand == Some(&version.id),
         quiet: true,
     };
