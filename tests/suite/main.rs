@@ -51,6 +51,7 @@ mod limits;
 mod list_laws;
 mod long_texts;
 mod look_up;
+mod monkey;
 mod monte_carlo;
 mod not_stated;
 mod nothing_lost;

@@ -110,10 +110,7 @@ fn act(window: &mut Window, chance: &mut Chance) -> String {
             window.run_ok();
             window.key_press_modifiers(Modifiers::COMMAND, Key::A);
             window.run_ok();
-            let focused = window
-                .root()
-                .children_recursive()
-                .find(|node| node.is_focused());
+            let focused = window.root().children_recursive().find(Node::is_focused);
             if let Some(node) = focused {
                 node.type_text(text);
             }
