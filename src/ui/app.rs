@@ -103,7 +103,12 @@ pub struct App {
     ctx: Context,
     /// What had the keyboard in the last frame: egui takes it away on Escape before a field hears of the key.
     focused_before: Option<egui::Id>,
+    /// When a key or the pointer was last used, seconds by the clock of the window.
+    last_input: f64,
 }
+
+/// The text cursor stands still when nothing was typed or pointed at for so long, seconds.
+const CURSOR_RESTS_AFTER: f64 = 6.0;
 
 impl App {
     /// Keeps unsaved work in this folder from now on, and offers what is there.
@@ -153,7 +158,9 @@ impl App {
         theme::apply(ctx, Appearance::default());
         ctx.add_plugin(InOrder::default());
         let waker = ctx.clone();
-        let workbench = workbench.with_wake(Arc::new(move || waker.request_repaint()));
+        let workbench = workbench
+            .with_wake(Arc::new(move || waker.request_repaint()))
+            .with_file_watch();
         Self {
             home: workbench.home().clone(),
             workbench,
@@ -164,6 +171,7 @@ impl App {
             remembered_home: Home::Nowhere(String::new()),
             ctx: ctx.clone(),
             focused_before: None,
+            last_input: 0.0,
         }
     }
 
@@ -193,6 +201,7 @@ impl App {
             theme::apply(&ctx, self.view.appearance);
             ctx.request_repaint();
         }
+        self.let_cursor_rest(&ctx);
         let before = self.workbench.book().clone();
         self.workbench.poll();
         if !Arc::ptr_eq(&before, self.workbench.book()) {
@@ -214,6 +223,18 @@ impl App {
         self.light_up(&ctx);
         self.perform_all(&ctx, actions);
         self.tell_window(&ctx);
+    }
+
+    /// The text cursor blinks while somebody is there: each blink draws the whole window.
+    fn let_cursor_rest(&mut self, ctx: &Context) {
+        let (now, is_used) = ctx.input(|input| (input.time, !input.events.is_empty()));
+        if is_used {
+            self.last_input = now;
+        }
+        let blinks = now - self.last_input < CURSOR_RESTS_AFTER;
+        if ctx.global_style().visuals.text_cursor.blink != blinks {
+            ctx.all_styles_mut(|style| style.visuals.text_cursor.blink = blinks);
+        }
     }
 
     /// Shows what the workbench or the swap wants shown.

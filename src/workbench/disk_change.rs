@@ -8,12 +8,16 @@ use std::time::{Duration, Instant};
 use jiff::ZonedDateTime;
 
 use super::disk::Disk;
+use super::file_watch::{FileWatch, SETTLED};
 use super::open_book::{Home, Message, Workbench};
 use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
 
-/// How often the file is looked at.
-pub const LOOK_EVERY: Duration = Duration::from_secs(2);
+/// How often the file is looked at where the system does not tell of changes.
+const LOOK_EVERY: Duration = Duration::from_secs(2);
+
+/// How often it is looked at where the system does: a network disk may be silent.
+const LOOK_SELDOM: Duration = Duration::from_secs(20);
 
 /// What another program has made of the file.
 #[derive(Clone, Debug)]
@@ -115,13 +119,61 @@ impl Workbench {
     pub(super) fn poll_file(&mut self) {
         self.poll_saving(Duration::ZERO);
         self.poll_look();
+        self.keep_watching();
         if self
             .file
             .looked
-            .is_none_or(|looked| looked.elapsed() >= LOOK_EVERY)
+            .is_none_or(|looked| looked.elapsed() >= self.look_every())
         {
             self.look_at_disk();
         }
+        let touched = self.file.watch.as_ref().and_then(FileWatch::touched);
+        // A look that is under way may have been too early; what comes during a save is looked at behind it.
+        let is_free = self.file.look.is_none() && !self.is_saving();
+        if is_free && touched.is_some_and(|touched| touched >= SETTLED) {
+            if let Some(watch) = &self.file.watch {
+                watch.answer();
+            }
+            self.look_at_disk();
+        }
+    }
+
+    /// Watches the file of the book that is open, wherever that is now.
+    fn keep_watching(&mut self) {
+        let path = match &self.home {
+            Home::File(path) if self.file.is_watched && !self.file.gone => path,
+            // A folder that is gone is another one when it comes back.
+            _ => {
+                self.file.watch = None;
+                return;
+            }
+        };
+        if self
+            .file
+            .watch
+            .as_ref()
+            .is_none_or(|watch| watch.path() != path)
+        {
+            self.file.watch = Some(FileWatch::start(path, self.wake.clone()));
+        }
+    }
+
+    fn look_every(&self) -> Duration {
+        let is_steady = self.file.change.is_none() && !self.file.gone;
+        match &self.file.watch {
+            Some(watch) if is_steady && watch.is_active() => LOOK_SELDOM,
+            _ => LOOK_EVERY,
+        }
+    }
+
+    /// When the window has to ask again though nothing happens in it; `None` when it need not.
+    pub fn next_look(&self) -> Option<Duration> {
+        if !matches!(self.home, Home::File(_)) {
+            return None;
+        }
+        let touched = self.file.watch.as_ref().and_then(FileWatch::touched);
+        let settles = touched.map(|touched| SETTLED.saturating_sub(touched));
+        Some(settles.unwrap_or(self.look_every()))
     }
 
     /// Looks on a thread whether the file was changed by another program; what is found comes with a later [`Workbench::poll`].

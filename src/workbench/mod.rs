@@ -7,6 +7,7 @@ mod disk;
 mod disk_change;
 mod earlier_book;
 mod exporting;
+mod file_watch;
 mod keeper;
 mod open_book;
 mod opening;
@@ -28,7 +29,7 @@ pub use bringing_in::{
 pub use card_desk::{PreviewShown, today};
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
-pub use disk_change::{DiskChange, FileState, LOOK_EVERY, Theirs};
+pub use disk_change::{DiskChange, FileState, Theirs};
 pub use earlier_book::EarlierBook;
 pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,

@@ -14,6 +14,7 @@ use jiff::tz::TimeZone;
 use super::disk::{Disk, SystemDisk};
 use super::disk_change::{DiskChange, Found, Look};
 use super::earlier_book::EarlierShelf;
+use super::file_watch::FileWatch;
 use super::keeper::Keeper;
 use super::open_book::{Home, Message, Workbench};
 use super::opening::Reading;
@@ -46,6 +47,9 @@ pub(super) struct BookFile {
     pub(super) left: Option<Fingerprint>,
     /// The file was there and is gone: no file holds the book, whether or not it was changed.
     pub(super) gone: bool,
+    /// Whether the file is watched by the means of the system, and the watch.
+    pub(super) is_watched: bool,
+    pub(super) watch: Option<FileWatch>,
     pub(super) keeper: Option<Keeper>,
     /// The look for left work that comes before anything is kept.
     pub(super) looks_for_work: Option<LooksForWork>,
@@ -72,6 +76,8 @@ impl Default for BookFile {
             change: None,
             left: None,
             gone: false,
+            is_watched: false,
+            watch: None,
             keeper: None,
             looks_for_work: None,
             keeper_fails: false,
@@ -133,6 +139,13 @@ impl Workbench {
     #[must_use]
     pub fn with_disk(mut self, disk: Arc<dyn Disk>) -> Self {
         self.file.disk = disk;
+        self
+    }
+
+    /// Hears of changes of the file by the means of the system; without it the file is looked at every few seconds.
+    #[must_use]
+    pub fn with_file_watch(mut self) -> Self {
+        self.file.is_watched = true;
         self
     }
 

@@ -8,10 +8,10 @@
 use std::fs;
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
-use std::time::{Duration, SystemTime, UNIX_EPOCH};
+use std::time::{Duration, Instant, SystemTime, UNIX_EPOCH};
 
 use evensip::book::Book;
-use evensip::book_file::{RecoveryNote, RecoveryPlace, left_work, load, save};
+use evensip::book_file::{LeftWork, RecoveryNote, RecoveryPlace, left_work, load, save};
 use evensip::edit::apply;
 use evensip::workbench::Workbench;
 use proptest::prelude::*;
@@ -62,10 +62,25 @@ fn changes_in(folder: &Path) -> PathBuf {
         .unwrap()
 }
 
+/// A process that another test has just begun holds the lock of a place until it is a program of its own.
+fn left_by(folder: &Path) -> LeftWork {
+    let started = Instant::now();
+    loop {
+        let (found, set_aside) = left_work(folder);
+        assert!(set_aside.is_empty(), "{set_aside:?}");
+        match found.into_iter().next() {
+            Some(work) => return work,
+            None => assert!(
+                started.elapsed() < Duration::from_secs(20),
+                "nothing is left"
+            ),
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+}
+
 fn left(folder: &Path) -> Book {
-    let (found, set_aside) = left_work(folder);
-    assert!(set_aside.is_empty(), "{set_aside:?}");
-    found.into_iter().next().unwrap().book
+    left_by(folder).book
 }
 
 /// Whether two books hold the same, in whatever order.
@@ -114,14 +129,12 @@ proptest! {
         }
         fs::write(&file, &whole).unwrap();
         // A whole book of any state in between, with all changes: they lead to the last one all the same.
-        let (found, _) = left_work(&data);
-        let place = found.into_iter().next().unwrap().place;
+        let place = left_by(&data).place;
         place.keep(&states[dice.below(states.len())], &note).unwrap();
         drop(place);
         prop_assert!(same_items(&left(&data), last), "seed {seed}");
         // The file that they began on was saved over since: they begin on its earlier copy.
-        let (found, _) = left_work(&data);
-        let place = found.into_iter().next().unwrap().place;
+        let place = left_by(&data).place;
         fs::remove_file(place.file()).unwrap();
         drop(place);
         save(&home, &Book::default()).unwrap();

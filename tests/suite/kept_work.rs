@@ -405,6 +405,29 @@ fn a_change_on_disk_is_noticed_without_a_save() {
 }
 
 #[test]
+fn a_change_on_disk_is_heard_of_and_not_only_looked_for() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("book.ron");
+    let mut workbench = opened(&path).with_file_watch();
+    // The seldom look of a watched file comes after twenty seconds: what is noticed sooner was heard of.
+    let started = Instant::now();
+    while started.elapsed() < Duration::from_secs(4) {
+        workbench.poll();
+        std::thread::sleep(Duration::from_millis(20));
+    }
+    assert!(workbench.next_look().unwrap() > Duration::from_secs(10));
+    assert!(workbench.disk_change().is_none());
+    let text = fs::read_to_string(&path).unwrap();
+    fs::write(&path, text.replace("Pear Drift", "Pear Flow")).unwrap();
+    let changed = Instant::now();
+    while workbench.disk_change().is_none() {
+        assert!(changed.elapsed() < Duration::from_secs(12), "not heard of");
+        workbench.poll();
+        std::thread::sleep(Duration::from_millis(20));
+    }
+}
+
+#[test]
 fn one_s_own_save_is_no_change_by_another() {
     let folder = tempfile::tempdir().unwrap();
     let mut workbench = opened(&folder.path().join("book.ron"));

@@ -18,7 +18,7 @@ use super::dialogs;
 use super::view_state::ViewState;
 use super::words::subheading_ui as heading_ui;
 use crate::book::{BookDifference, ItemId, RecipeId};
-use crate::workbench::{Action, BookStamp, Command, Home, LOOK_EVERY, Workbench};
+use crate::workbench::{Action, BookStamp, Command, Workbench};
 
 pub(super) use self::approvals::{approval_focus, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
@@ -161,9 +161,9 @@ pub(super) fn menu_items_ui(
 
 /// Has the file looked at every few seconds and at once when the window gets the focus, although nobody moves the mouse.
 pub(super) fn keep_looking(ctx: &Context, workbench: &mut Workbench) {
-    if !matches!(workbench.home(), Home::File(_)) {
+    let Some(next_look) = workbench.next_look() else {
         return;
-    }
+    };
     let comes_back = ctx.input(|input| {
         input
             .raw
@@ -174,7 +174,7 @@ pub(super) fn keep_looking(ctx: &Context, workbench: &mut Workbench) {
     if comes_back {
         workbench.look_at_disk();
     }
-    ctx.request_repaint_after(LOOK_EVERY);
+    ctx.request_repaint_after(next_look);
 }
 
 /// Height of a list in a sheet, in points: what the window has, less the rest of the sheet.
