@@ -28,8 +28,10 @@ fn errors(book: &Book) -> BTreeMap<String, usize> {
         let place = match finding.kind {
             FindingKind::HouseMadeCycle { .. } => Place::Settings,
             // What is behind the end of the list is not compared. A reading is there before it is weighed: the window says so
-            // until it is.
-            FindingKind::MoreFindings { .. } | FindingKind::Unfinished { .. } => continue,
+            // until it is; a change of another version whose line is removed stays and is said, too.
+            FindingKind::MoreFindings { .. }
+            | FindingKind::Unfinished { .. }
+            | FindingKind::ChangeWithoutTarget { .. } => continue,
             _ => finding.place,
         };
         if finding.severity == Severity::Error {

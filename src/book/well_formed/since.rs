@@ -51,9 +51,14 @@ fn not_known(old: &[Finding], new: Vec<Finding>) -> Vec<Finding> {
         .collect()
 }
 
-/// What the next entry puts right is no error of an edit.
+/// What the next entry puts right is no error of an edit; nor is a change of another version whose line is removed, which stays
+/// and is said.
 fn is_error(finding: &Finding) -> bool {
-    finding.severity == Severity::Error && !matches!(finding.kind, FindingKind::Unfinished { .. })
+    let is_let_pass = matches!(
+        finding.kind,
+        FindingKind::Unfinished { .. } | FindingKind::ChangeWithoutTarget { .. }
+    );
+    finding.severity == Severity::Error && !is_let_pass
 }
 
 /// Where a finding counts as standing: a circle is met from whatever member is looked at first.
