@@ -7,6 +7,7 @@ mod bad_books;
 mod book_files;
 mod book_laws;
 mod bringing_in;
+mod budget;
 mod card_files;
 mod card_pages;
 mod card_screens;
