@@ -73,14 +73,14 @@ impl Adjustable {
     /// From none to twice what there is and some more for what is little or, where that is much, as far up as down.
     fn usual_range(&self, number: f64) -> Range {
         let now = steps_in(number, self.step);
-        let high = (now * 2 + 4).max(6);
+        let high = now.saturating_mul(2).saturating_add(4).max(6);
         if high <= MOST_STEPS {
             return Range { low: 0, high };
         }
         let low = (now - MOST_STEPS / 2).max(0);
         Range {
             low,
-            high: low + MOST_STEPS,
+            high: low.saturating_add(MOST_STEPS),
         }
     }
 

@@ -128,8 +128,14 @@ fn comments_are_not_dropped_without_a_word() {
 
 #[test]
 fn a_book_that_has_errors_after_a_list_was_brought_in_ends_with_1() {
-    let (_folder, book, list) = book_and_list(0);
-    fs::write(&list, "name,energy kJ\nPlum powder,4001\n").unwrap();
+    let (_folder, book, list) = book_and_list(1);
+    let text = fs::read_to_string(&book).unwrap();
+    assert!(text.contains("waste_percent: 2.0"));
+    fs::write(
+        &book,
+        text.replacen("waste_percent: 2.0", "waste_percent: 120.0", 1),
+    )
+    .unwrap();
     let output = evensip(&bring_in(&book, &list));
     assert_eq!(output.status.code(), Some(1), "{}", said(&output));
     assert!(said(&output).contains("error in"), "{}", said(&output));
