@@ -426,10 +426,12 @@ fn soluble_by_brix(item: &Ingredient, nature: &Nature, label: &Label) -> Soluble
 fn put_water(item: &Ingredient, label: &Label, mix: &mut Mix) {
     let rest = mix.undeclared_solids();
     let stated = label.get(Nutrient::Water).map(|water| water / 100.0);
+    // °Brix counts what is dissolved; fat and what does not dissolve take their place from the water.
+    let not_dissolved = label.amount(Nutrient::Fat) + label.amount(Nutrient::Insoluble);
     let by_brix = label
         .get(Nutrient::Brix)
         .filter(|_| item.form == Form::Syrup)
-        .map(|brix| 1.0 - brix / 100.0);
+        .map(|brix| 1.0 - (brix + not_dissolved) / 100.0);
     let solids_missing = !mix.knows(Component::Carbohydrate)
         || !mix.knows(Component::Fat)
         || !mix.knows(Component::Protein);
