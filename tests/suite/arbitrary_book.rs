@@ -12,6 +12,7 @@ use evensip::book::{
     ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
     Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
+use evensip::edit::Edit;
 
 /// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
 pub(crate) struct Dice(pub(crate) u64);
@@ -510,4 +511,57 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
 /// Ids of the items on a shelf of a book.
 pub(crate) fn ids<T: Item>(shelf: &evensip::book::Shelf<T>) -> Vec<T::Id> {
     shelf.iter().map(|item| item.id().clone()).collect()
+}
+
+/// An edit of any kind; its targets mostly exist.
+pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
+    let recipes = ids(&book.recipes);
+    if recipes.is_empty() {
+        return Edit::PutRecipe(self::recipe(dice));
+    }
+    let recipe = dice.pick(&recipes);
+    let version = dice.coin().then(|| version_id(dice));
+    let text = dice.text();
+    match dice.below(19) {
+        0..=4 => Edit::Change {
+            recipe,
+            version,
+            change: change(dice),
+        },
+        5 => Edit::RenameRecipe { recipe, name: text },
+        6 => Edit::NoteRecipe { recipe, note: text },
+        7 => Edit::SetState {
+            recipe,
+            version,
+            state: dice.pick(&State::ALL),
+        },
+        8 => Edit::AddVersion {
+            recipe,
+            version: self::version(dice),
+        },
+        9 => Edit::RenameVersion {
+            recipe,
+            version: version_id(dice),
+            name: text,
+        },
+        10 => Edit::RemoveVersion {
+            recipe,
+            version: version_id(dice),
+        },
+        11 => Edit::Approve {
+            recipe,
+            approval: approval(dice),
+        },
+        12 => Edit::PutRecipe(self::recipe(dice)),
+        13 => Edit::RemoveRecipe(recipe),
+        14 => Edit::PutIngredient(ingredient(dice)),
+        15 => Edit::PutMeasure(measure(dice)),
+        16 => Edit::PutVessel(vessel(dice)),
+        17 => match dice.below(3) {
+            0 => Edit::RemoveIngredient(ingredient(dice).id),
+            1 => Edit::RemoveMeasure(measure(dice).id),
+            _ => Edit::RemoveVessel(vessel(dice).id),
+        },
+        _ => Edit::SetSettings(settings(dice)),
+    }
 }

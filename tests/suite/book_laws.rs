@@ -16,58 +16,6 @@ use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
 
-pub(crate) fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
-    let recipes = arbitrary::ids(&book.recipes);
-    if recipes.is_empty() {
-        return Edit::PutRecipe(arbitrary::recipe(dice));
-    }
-    let recipe = dice.pick(&recipes);
-    let version = dice.coin().then(|| arbitrary::version_id(dice));
-    let text = dice.text();
-    match dice.below(19) {
-        0..=4 => Edit::Change {
-            recipe,
-            version,
-            change: arbitrary::change(dice),
-        },
-        5 => Edit::RenameRecipe { recipe, name: text },
-        6 => Edit::NoteRecipe { recipe, note: text },
-        7 => Edit::SetState {
-            recipe,
-            version,
-            state: dice.pick(&evensip::book::State::ALL),
-        },
-        8 => Edit::AddVersion {
-            recipe,
-            version: arbitrary::version(dice),
-        },
-        9 => Edit::RenameVersion {
-            recipe,
-            version: arbitrary::version_id(dice),
-            name: text,
-        },
-        10 => Edit::RemoveVersion {
-            recipe,
-            version: arbitrary::version_id(dice),
-        },
-        11 => Edit::Approve {
-            recipe,
-            approval: arbitrary::approval(dice),
-        },
-        12 => Edit::PutRecipe(arbitrary::recipe(dice)),
-        13 => Edit::RemoveRecipe(recipe),
-        14 => Edit::PutIngredient(arbitrary::ingredient(dice)),
-        15 => Edit::PutMeasure(arbitrary::measure(dice)),
-        16 => Edit::PutVessel(arbitrary::vessel(dice)),
-        17 => match dice.below(3) {
-            0 => Edit::RemoveIngredient(arbitrary::ingredient(dice).id),
-            1 => Edit::RemoveMeasure(arbitrary::measure(dice).id),
-            _ => Edit::RemoveVessel(arbitrary::vessel(dice).id),
-        },
-        _ => Edit::SetSettings(arbitrary::settings(dice)),
-    }
-}
-
 /// The recipe that an edit is about, or none of any.
 fn is_about_recipe(edit: &Edit, id: &evensip::book::RecipeId) -> bool {
     match edit {
@@ -89,7 +37,7 @@ fn is_about_recipe(edit: &Edit, id: &evensip::book::RecipeId) -> bool {
 fn edited(start: &Book, dice: &mut Dice, edits: usize) -> Book {
     let mut book = start.clone();
     for _ in 0..edits {
-        let edit = some_edit(dice, &book);
+        let edit = arbitrary::edit(dice, &book);
         if let Ok(next) = apply(&book, &edit) {
             book = next;
         }
@@ -213,7 +161,7 @@ proptest! {
         let mut steps = Vec::new();
         for number in 0..200 {
             let before = history.book().clone();
-            let edit = some_edit(&mut dice, &before);
+            let edit = arbitrary::edit(&mut dice, &before);
             let replayed = apply_soundly(&before, [&edit]);
             let outcome = history.perform(edit.label(&before), vec![edit.clone()], format!("field {}", number % 3));
             match replayed {

@@ -13,7 +13,7 @@ use std::time::{Duration, Instant};
 
 use evensip::balance::balance_version;
 use evensip::book::{Severity, findings};
-use evensip::book_file::{LONGEST_TEXT, built_in_book, parse, write};
+use evensip::book_file::{LONGEST_TEXT, parse, write};
 
 use super::arbitrary_book as arbitrary;
 
@@ -310,39 +310,10 @@ fn the_book_of_format_1_uses_every_field() {
 
 #[test]
 fn what_the_fuzzers_found_stays_found() {
-    for path in files("tests/fuzz/corpus/loader") {
-        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else {
-            continue;
-        };
-        match parse(&text) {
-            Ok((book, _)) => assert!(
-                parse(&write(&book)).unwrap().0 == book,
-                "{}",
-                path.display()
-            ),
-            Err(problems) => {
-                for problem in problems {
-                    let sentence = problem.to_string();
-                    assert!(
-                        sentence.len() < 4000 && !sentence.contains('\u{202e}'),
-                        "{}: {sentence:?}",
-                        path.display()
-                    );
-                }
-            }
-        }
-    }
-    let book = built_in_book().unwrap();
-    for path in files("tests/fuzz/corpus/amounts") {
-        let Ok(text) = String::from_utf8(fs::read(&path).unwrap()) else {
-            continue;
-        };
-        if let Ok(amount) = book.amount_from_text(&text, None, None) {
-            let words = book.amount_words(&amount);
-            let again = book.amount_from_text(&words, None, Some(&amount));
-            let again =
-                again.unwrap_or_else(|error| panic!("{}: {words:?}: {error}", path.display()));
-            assert_eq!(book.amount_words(&again), words, "{}", path.display());
+    for (name, law) in crate::fuzz_laws::ALL {
+        for path in files(&format!("tests/fuzz/corpus/{name}")) {
+            println!("{}", path.display());
+            law(&fs::read(&path).unwrap());
         }
     }
 }

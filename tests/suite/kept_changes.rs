@@ -17,7 +17,6 @@ use evensip::workbench::Workbench;
 use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
-use crate::book_laws::some_edit;
 use crate::kept_work::{opened, rename};
 use crate::saving::helper;
 
@@ -40,7 +39,7 @@ fn states(seed: u64) -> Vec<Book> {
     for _ in 0..6 {
         let mut book = states[states.len() - 1].clone();
         for _ in 0..=dice.below(4) {
-            if let Ok(after) = apply(&book, &some_edit(&mut dice, &book)) {
+            if let Ok(after) = apply(&book, &arbitrary::edit(&mut dice, &book)) {
                 book = after;
             }
         }

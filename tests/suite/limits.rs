@@ -1,13 +1,11 @@
 //! What can be made can be opened: no edit, list or merge leads to a book that loading refuses, or to an error that was not there.
 
-use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::sync::Arc;
 
 use evensip::book::{
-    Approval, Book, Change, Entry, FindingKind, Instruction, LimitPassed, LineId, MOST_LINES,
-    Place, Recipe, RecipeId, Settings, Severity, Side, State, TextMeasure, Version, VersionId,
-    findings, merge, resolve,
+    Approval, Book, Change, Entry, Instruction, LimitPassed, LineId, MOST_LINES, Recipe, RecipeId,
+    Settings, Side, State, TextMeasure, Version, VersionId, merge, resolve,
 };
 use evensip::book_file::{parse, text_measure, write};
 use evensip::edit::{Edit, EditError, History, apply};
@@ -17,38 +15,7 @@ use evensip::exchange::{
 use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
-use crate::book_laws::some_edit;
-
-/// How many errors of a kind there are at a place. A circle is met from whatever member is looked at first.
-fn errors(book: &Book) -> BTreeMap<String, usize> {
-    let mut count = BTreeMap::new();
-    for finding in findings(book) {
-        let kind = format!("{:?}", finding.kind);
-        let kind = kind.split([' ', '(', '{']).next().unwrap_or_default();
-        let place = match finding.kind {
-            FindingKind::HouseMadeCycle { .. } => Place::Settings,
-            // What is behind the end of the list is not compared. A reading is there before it is weighed: the window says so
-            // until it is; a change of another version whose line is removed stays and is said, too.
-            FindingKind::MoreFindings { .. }
-            | FindingKind::Unfinished { .. }
-            | FindingKind::ChangeWithoutTarget { .. } => continue,
-            _ => finding.place,
-        };
-        if finding.severity == Severity::Error {
-            *count.entry(format!("{place:?} {kind}")).or_default() += 1;
-        }
-    }
-    count
-}
-
-fn new_errors(before: &Book, after: &Book) -> Vec<String> {
-    let before = errors(before);
-    let more = errors(after);
-    more.into_iter()
-        .filter(|(error, count)| before.get(error).is_none_or(|known| known < count))
-        .map(|(error, _)| error)
-        .collect()
-}
+use crate::fuzz_laws::new_errors;
 
 fn history(book: &Arc<Book>) -> History {
     History::new(book.clone()).measured_by(text_measure())
@@ -100,7 +67,7 @@ proptest! {
         let mut history = history(&start);
         for _ in 0..25 {
             let before = history.book().clone();
-            let edit = some_edit(&mut dice, &before);
+            let edit = arbitrary::edit(&mut dice, &before);
             let told = format!("seed {seed}: {edit:?}");
             let outcome = perform(&mut history, edit);
             if outcome.is_err() {
@@ -124,7 +91,7 @@ proptest! {
         let mut refused = 0;
         for _ in 0..25 {
             let before = history.book().clone();
-            let edit = some_edit(&mut dice, &before);
+            let edit = arbitrary::edit(&mut dice, &before);
             if let Err(EditError::PastLimit(LimitPassed::Text { bytes, most: said })) = perform(&mut history, edit) {
                 prop_assert!(bytes > most && said == most);
                 refused += 1;
@@ -175,7 +142,7 @@ proptest! {
         let mut hand = || {
             let mut history = history(&base);
             for _ in 0..8 {
-                let edit = some_edit(&mut dice, history.book());
+                let edit = arbitrary::edit(&mut dice, history.book());
                 let _ = perform(&mut history, edit);
             }
             history.book().clone()

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
 mod arbitrary_book;
+mod arbitrary_document;
 mod bad_books;
 mod book_files;
 mod book_laws;
@@ -31,6 +32,8 @@ mod engine_reference;
 mod every_candidate;
 mod exchange;
 mod first_drink;
+#[path = "../fuzz/laws.rs"]
+mod fuzz_laws;
 mod habits;
 mod half_known;
 mod hardening;
