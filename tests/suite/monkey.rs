@@ -7,10 +7,9 @@ use std::env;
 use std::fs;
 use std::process::Command;
 
-use egui::epaint::text::MissingGlyphPolicy;
 use egui::{Key, Modifiers, Role};
-use egui_kittest::Node;
 use egui_kittest::kittest::NodeT as _;
+use egui_kittest::{Harness, Node};
 use evensip::book::{Severity, findings};
 use evensip::book_file::load;
 use evensip::workbench::Home;
@@ -179,12 +178,17 @@ fn whoever_presses_everything_ends_nothing_and_loses_nothing() {
         .output()
         .expect("the run begins");
     let text = String::from_utf8_lossy(&output.stderr);
-    let last: Vec<&str> = text.lines().rev().take(40).collect();
-    assert!(
-        output.status.success(),
-        "{:#?}",
-        last.into_iter().rev().collect::<Vec<_>>()
-    );
+    let lines: Vec<&str> = text.lines().collect();
+    // What was pressed last, what went wrong, and the beginning of where.
+    let wrong = lines.iter().position(|line| line.contains("panicked"));
+    let from = wrong.unwrap_or(lines.len()).saturating_sub(30);
+    let told = lines.iter().skip(from).take(90).collect::<Vec<_>>();
+    assert!(output.status.success(), "{told:#?}");
+}
+
+fn window_of(shop: &Shop) -> Window {
+    // Fonts of other scripts are looked for when their letters are there: the frame before them has boxes.
+    shop.window_of(Harness::builder().allow_missing_glyphs())
 }
 
 fn run() {
@@ -193,11 +197,7 @@ fn run() {
         .and_then(|text| text.parse().ok())
         .unwrap_or(USUAL);
     let shop = Shop::new();
-    let mut window = shop.window();
-    // Fonts of other scripts are looked for when their letters are there: the frame before them has boxes.
-    window
-        .ctx
-        .set_missing_glyph_policy(MissingGlyphPolicy::Tofu);
+    let mut window = window_of(&shop);
     let mut chance = Chance::new(2026);
     let (mut saves, mut early) = (0, None);
     let mut trail: Vec<String> = Vec::new();
@@ -218,10 +218,7 @@ fn run() {
                 saves += 1;
             } else if !is_here {
                 // Another book was opened; on with the first one.
-                window = shop.window();
-                window
-                    .ctx
-                    .set_missing_glyph_policy(MissingGlyphPolicy::Tofu);
+                window = window_of(&shop);
             }
             let wrong = errors(&opened.book);
             assert_eq!(

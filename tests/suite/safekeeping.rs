@@ -12,8 +12,8 @@ use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
+use egui_kittest::{Harness, HarnessBuilder};
 use evensip::book::{Book, RecipeId};
 use evensip::book_file::{RecoveryNote, RecoveryPlace, built_in_book, earlier_copies, load, save};
 use evensip::ui::{App, Opening};
@@ -40,8 +40,13 @@ impl Shop {
     }
 
     pub(crate) fn window(&self) -> Window {
+        self.window_of(Harness::builder())
+    }
+
+    /// The window on the file as a builder makes it.
+    pub(crate) fn window_of(&self, builder: HarnessBuilder<App>) -> Window {
         let (path, data) = (self.path.clone(), self.data());
-        let mut window = Harness::builder()
+        let mut window = builder
             .with_size(vec2(1360.0, 860.0))
             .with_theme(egui::Theme::Light)
             .with_max_steps(16)
