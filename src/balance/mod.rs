@@ -18,6 +18,7 @@ mod caution;
 mod composition;
 mod cooling;
 mod diet;
+mod every_version;
 mod figures;
 mod kind;
 mod label;
@@ -63,6 +64,7 @@ pub use cooling::{
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
 };
+pub use every_version::VersionBalances;
 pub use figures::{
     Figures, Poured, Sums, figures, figures_when_all_off, figures_with, pour, solved_count, sums,
 };

@@ -223,7 +223,18 @@ pub fn balance_version(
     if let Some(id) = version {
         recipe.version(id)?;
     }
-    let (resolved, mut findings) = resolve(recipe, version);
+    let (resolved, findings) = resolve(recipe, version);
+    Some(balance_resolved(book, recipe, version, resolved, findings))
+}
+
+/// The balance of what a version comes to, with what was found on the way.
+pub(super) fn balance_resolved(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    resolved: Resolved,
+    mut findings: Vec<Finding>,
+) -> Balance {
     let place = match version {
         None => Place::Recipe(recipe.id.clone(), "lines"),
         Some(version) => Place::Version(recipe.id.clone(), version.clone()),
@@ -231,7 +242,7 @@ pub fn balance_version(
     let mut balance = balance(book, resolved, &place);
     findings.append(&mut balance.findings);
     balance.findings = findings;
-    Some(balance)
+    balance
 }
 
 /// The balance of the standard that a version is held to, with today's ingredient figures; `None` when nothing has been
@@ -242,13 +253,15 @@ pub fn standard_balance<'recipe>(
     version: Option<&VersionId>,
 ) -> Option<(Balance, &'recipe Approval)> {
     let approval = recipe.standard_for(version)?;
-    let number = recipe
-        .approvals
-        .iter()
-        .position(|other| std::ptr::eq(other, approval))?
-        + 1;
-    let place = Place::Approval(recipe.id.clone(), number);
-    Some((balance(book, approval.resolved.clone(), &place), approval))
+    Some((approved_balance(book, recipe, approval), approval))
+}
+
+/// The balance of an approval of a recipe.
+pub(super) fn approved_balance(book: &Book, recipe: &Recipe, approval: &Approval) -> Balance {
+    let mut approvals = recipe.approvals.iter();
+    let at = approvals.position(|other| std::ptr::eq(other, approval));
+    let place = Place::Approval(recipe.id.clone(), at.map_or(0, |at| at + 1));
+    balance(book, approval.resolved.clone(), &place)
 }
 
 /// The balance of plain lines. `place` says where its findings belong.

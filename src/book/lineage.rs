@@ -32,7 +32,7 @@ impl Recipe {
     }
 
     /// Where each version stands; of several with one id the first.
-    fn index(&self) -> BTreeMap<&VersionId, usize> {
+    pub(super) fn index(&self) -> BTreeMap<&VersionId, usize> {
         let mut index = BTreeMap::new();
         for (at, version) in self.versions.iter().enumerate() {
             index.entry(&version.id).or_insert(at);

@@ -15,6 +15,7 @@ mod ingredient;
 mod inheritance;
 mod limits;
 mod lineage;
+mod lineages;
 mod look_up;
 mod measure;
 mod merge;
@@ -43,6 +44,7 @@ pub use ingredient::{
     Nutrient, PolyolKind, SugarProfile,
 };
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
+pub use lineages::Lineages;
 pub use look_up::{Fit, FoundKind, Hit, Hits, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};

@@ -9,15 +9,21 @@ use crate::book::{Allergen, Book, IngredientId};
 /// What stands in a cell when the packs of all ingredients are silent about an allergen although they state others.
 const NOT_NAMED: &str = "–";
 
+/// Most drinks of a menu that is printed as one card: some fifty pages. A board of more is no menu.
+pub const MOST_ON_MENU: usize = 1000;
+
 pub(super) fn document(book: &Book) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(book);
     if drinks.is_empty() {
         return Err(CardError::EmptyMenu);
     }
-    let made: Vec<Made<'_>> = drinks
-        .iter()
-        .map(|drink| Made::new(book, drink))
-        .collect::<Result<_, _>>()?;
+    if drinks.len() > MOST_ON_MENU {
+        return Err(CardError::MenuTooLong {
+            drinks: drinks.len(),
+            most: MOST_ON_MENU,
+        });
+    }
+    let made = Made::each(book, &drinks)?;
     Ok(Document {
         title: "Ingredients and allergens".to_owned(),
         subtitle: "the whole menu".to_owned(),

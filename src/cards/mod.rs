@@ -39,6 +39,7 @@ pub use html::html;
 pub use json::json;
 pub use json_ld::{JsonLdRecipe, json_ld};
 pub use markdown::markdown;
+pub use menu_matrix::MOST_ON_MENU;
 pub use pages::{
     Fonts, GlyphRun, Ink, Mark, MissingCharacter, Page, Paper, PlacedGlyph, Typesetter,
 };

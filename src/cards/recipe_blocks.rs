@@ -3,7 +3,7 @@
 use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, name_of, names_of, with_uncertainty};
 use super::request::{CardError, Drink};
-use crate::balance::{Balance, LineShare, Measurand, balance_version, caution_words};
+use crate::balance::{Balance, LineShare, Measurand, VersionBalances, caution_words};
 use crate::book::{Allergen, Amount, Book, ClosureKind, Entry, Line, Recipe, Stage};
 use crate::quantity::show_number;
 
@@ -20,15 +20,38 @@ pub(super) struct Made<'book> {
 
 impl<'book> Made<'book> {
     pub(super) fn new(book: &'book Book, drink: &'book Drink) -> Result<Self, CardError> {
-        let recipe = drink.recipe_in(book)?;
-        let balance = balance_version(book, recipe, drink.version.as_ref())
-            .ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?;
+        Self::of(
+            drink,
+            &mut VersionBalances::new(book, drink.recipe_in(book)?),
+            book,
+        )
+    }
+
+    fn of(
+        drink: &'book Drink,
+        balances: &mut VersionBalances<'book>,
+        book: &'book Book,
+    ) -> Result<Self, CardError> {
+        let recipe = balances.recipe();
+        let balance = balances.balance(drink.version.as_ref());
         Ok(Self {
             book,
             recipe,
             drink,
-            balance,
+            balance: balance.ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?,
         })
+    }
+
+    /// Drinks that stand by recipe.
+    pub(super) fn each(book: &'book Book, drinks: &'book [Drink]) -> Result<Vec<Self>, CardError> {
+        let mut made = Vec::new();
+        for of_recipe in drinks.chunk_by(|one, other| one.recipe == other.recipe) {
+            let mut balances = VersionBalances::new(book, of_recipe[0].recipe_in(book)?);
+            for drink in of_recipe {
+                made.push(Self::of(drink, &mut balances, book)?);
+            }
+        }
+        Ok(made)
     }
 
     /// The name of its version.

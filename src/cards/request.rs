@@ -5,7 +5,7 @@ use super::{
     batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
     training_sheet,
 };
-use crate::book::{Book, IngredientId, Recipe, RecipeId, State, VersionId};
+use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
 use crate::quantity::DisplayUnits;
 
 /// A recipe and one of its versions, or the recipe itself.
@@ -101,6 +101,16 @@ pub enum CardError {
     /// Nothing is on the menu.
     #[error("the menu is empty: no recipe has a cup, or all are retired")]
     EmptyMenu,
+    /// There are more drinks than a card of the menu takes.
+    #[error(
+        "{drinks} drinks are on the menu, and a card of it takes {most}; retire what isn't served, or make a card per drink"
+    )]
+    MenuTooLong {
+        /// How many there are.
+        drinks: usize,
+        /// How many a card takes.
+        most: usize,
+    },
 }
 
 impl CardRequest {
@@ -175,12 +185,13 @@ pub fn drinks_of_menu(book: &Book) -> Vec<Drink> {
             });
         }
         let versions = recipe.versions.iter();
+        let mut lineages = Lineages::new(recipe);
         for version in versions.filter(|version| version.state != State::Retired) {
-            let id = Some(version.id.clone());
-            if served || crate::book::resolve(recipe, id.as_ref()).0.cup.is_some() {
+            let id = &version.id;
+            if served || lineages.resolve(Some(id)).0.cup.is_some() {
                 drinks.push(Drink {
                     recipe: recipe.id.clone(),
-                    version: id,
+                    version: Some(id.clone()),
                 });
             }
         }

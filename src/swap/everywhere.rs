@@ -1,6 +1,6 @@
 //! One swap over the whole book: every recipe and version that uses the ingredient, each with a compensation of its own.
 
-use crate::book::{Book, IngredientId, Recipe, RecipeId, VersionId, resolve};
+use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, VersionId};
 use crate::edit::Edit;
 
 use super::answer::{Answer, answer_watched};
@@ -51,6 +51,7 @@ pub fn everywhere_watched(
 ) -> Vec<ReviewItem> {
     let mut users = Vec::new();
     for recipe in &book.recipes {
+        let mut lineages = Lineages::new(recipe);
         let versions = std::iter::once(None).chain(
             recipe
                 .versions
@@ -58,7 +59,8 @@ pub fn everywhere_watched(
                 .map(|version| Some(version.id.clone())),
         );
         for version in versions {
-            let uses = resolve(recipe, version.as_ref())
+            let uses = lineages
+                .resolve(version.as_ref())
                 .0
                 .lines()
                 .any(|line| line.ingredient == *replace);

@@ -5,8 +5,8 @@
 use std::fmt::Write as _;
 use std::time::{Duration, Instant};
 
-use evensip::balance::{Measurand, Slots, figures, prepare};
-use evensip::book::{FindingKind, Place, RecipeId, VersionId, findings, resolve};
+use evensip::balance::{Measurand, Slots, VersionBalances, figures, prepare};
+use evensip::book::{FindingKind, Lineages, Place, RecipeId, VersionId, findings, resolve};
 use evensip::book_file::parse;
 use evensip::ui::Area;
 use proptest::prelude::*;
@@ -39,6 +39,28 @@ pub(crate) fn chain(versions: usize) -> String {
         lines.join(", "),
         versions.join(", ")
     )
+}
+
+#[test]
+fn versions_in_a_chain_are_all_balanced_in_linear_time() {
+    let took = |count: usize| {
+        let (book, _) = parse(&chain(count)).unwrap();
+        let recipe = book.recipes.iter().next().unwrap();
+        let started = Instant::now();
+        let mut balances = VersionBalances::new(&book, recipe);
+        for version in &recipe.versions {
+            assert!(balances.balance(Some(&version.id)).is_some());
+            assert!(balances.standard(Some(&version.id)).is_none());
+        }
+        started.elapsed()
+    };
+    took(50);
+    let (few, many) = (took(300), took(3_000));
+    // Ten times as many take ten times as long, with room for a busy machine; quadratic would be a hundred.
+    assert!(
+        many < few * 40 + Duration::from_millis(200),
+        "{few:?}, {many:?}"
+    );
 }
 
 #[test]
@@ -143,6 +165,13 @@ proptest! {
                 version
             })
             .collect();
+        recipe.approvals = (0..dice.below(4))
+            .map(|_| {
+                let mut approval = arbitrary::approval(&mut dice);
+                approval.version = dice.coin().then(|| id(dice.below(count + 1)));
+                approval
+            })
+            .collect();
         let mut shown = Vec::new();
         let circles = recipe.each_resolved(|version, lines, found| {
             let (alone, all_found) = resolve(&recipe, Some(&version.id));
@@ -151,6 +180,13 @@ proptest! {
             shown.push(version.id.clone());
         });
         prop_assert_eq!(shown.len() + circles.len(), count);
+        let mut lineages = Lineages::new(&recipe);
+        for _ in 0..count * 3 {
+            let version = (dice.below(9) > 0).then(|| id(dice.below(count + 1)));
+            let version = version.as_ref();
+            prop_assert!(lineages.resolve(version) == resolve(&recipe, version), "seed {seed}, {version:?}");
+            prop_assert_eq!(lineages.standard_for(version), recipe.standard_for(version), "seed {}", seed);
+        }
         for (version, depth) in recipe.versions.iter().zip(recipe.depths()) {
             let is_in_circle = circles.iter().any(|other| other.id == version.id);
             let alone = recipe.lineage(Some(&version.id)).into_iter().flatten();
