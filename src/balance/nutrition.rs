@@ -5,6 +5,7 @@
 
 use super::measurand::Measurand;
 use super::report::Balance;
+use crate::quantity::show_number;
 
 /// How one row is rounded.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -123,8 +124,11 @@ pub fn printed(measurand: Measurand, value: f64) -> Option<String> {
 
 impl Rounding {
     fn print(self, value: f64) -> String {
+        if !value.is_finite() {
+            return show_number(value, 0);
+        }
         let (whole_from, decimals, nothing_to, nothing) = match self {
-            Self::Energy => return format!("{:.0}", value.max(0.0).round()),
+            Self::Energy => return show_number(value.max(0.0).round(), 0),
             Self::Macronutrient => (10.0, 1, 0.5, "<0.5"),
             Self::FattyAcid => (10.0, 1, 0.1, "<0.1"),
             Self::Salt => (1.0, 2, 0.0125, "<0.01"),
@@ -145,7 +149,7 @@ impl Rounding {
             } else {
                 10.0_f64.powf(decimals as f64)
             };
-            format!("{:.decimals$}", (value * scale).round() / scale)
+            show_number((value * scale).round() / scale, decimals)
         }
     }
 }
@@ -160,6 +164,9 @@ mod tests {
         for (measurand, value, expected) in [
             (EnergyKj, 612.4, "612"),
             (EnergyKj, 0.4, "0"),
+            (EnergyKj, f64::NAN, "(out of range)"),
+            (EnergyKj, f64::INFINITY, "(out of range)"),
+            (Fat, f64::NAN, "(out of range)"),
             (TotalSugar, 23.46, "23"),
             (TotalSugar, 10.0, "10"),
             (TotalSugar, 9.96, "10.0"),

@@ -9,6 +9,7 @@ use super::parts::parts;
 use super::report::Balance;
 use super::statement::names_sweetener;
 use crate::book::{Book, IngredientId, Yardstick};
+use crate::quantity::show_number;
 
 /// A concentration that is a hair above a line by the arithmetic of a filled volume is on the line, g/100 ml.
 const ON_THE_LINE: f64 = 1e-6;
@@ -253,7 +254,7 @@ fn singapore(book: &Book, balance: &Balance) -> YardstickReading {
 const SUGAR_GAPS: [Component; 2] = [Component::Sugars, Component::Lactose];
 
 fn grams_outcome(bounds: Bounds) -> Outcome {
-    let text = format!("{:.1} g", bounds.low);
+    let text = format!("{} g", show_number(bounds.low, 1));
     match bounds.high {
         Some(_) => Outcome::Is(text),
         None if bounds.low > 0.0 => Outcome::AtLeast(text),
@@ -382,7 +383,7 @@ fn free_sugars(balance: &Balance, limits: &[(&'static str, f64)]) -> Vec<Yardsti
         .map(|(what, limit)| {
             let share = reported
                 .value
-                .map(|grams| format!("{:.0} %", grams / limit * 100.0));
+                .map(|grams| format!("{} %", show_number(grams / limit * 100.0, 0)));
             YardstickLine {
                 what,
                 value: reported.value,

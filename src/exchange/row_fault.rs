@@ -49,6 +49,16 @@ pub enum RowFault {
         /// Headings of the table.
         headings: usize,
     },
+    /// There are fewer cells than headings: one that is left out shifts those behind it under the wrong heading.
+    #[error(
+        "{cells} cells stand under {headings} headings; keep the sign between cells where a cell is empty"
+    )]
+    TooNarrow {
+        /// Cells of the row.
+        cells: usize,
+        /// Headings of the table.
+        headings: usize,
+    },
 }
 
 /// What is wrong with the quotes of a row. `raw` is the row as it stands in the file, `line` where it begins, from 1, and

@@ -173,12 +173,14 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
         });
     }
     for (line, cells) in &rows {
-        let behind = cells.iter().skip(headings.len());
-        if behind.clone().any(|cell| !cell.is_empty()) {
-            faults.entry(*line).or_insert(RowFault::TooWide {
-                cells: cells.len(),
-                headings: headings.len(),
-            });
+        let mut behind = cells.iter().skip(headings.len());
+        let (cells, headings) = (cells.len(), headings.len());
+        if behind.any(|cell| !cell.is_empty()) {
+            let fault = RowFault::TooWide { cells, headings };
+            faults.entry(*line).or_insert(fault);
+        } else if cells < headings {
+            let fault = RowFault::TooNarrow { cells, headings };
+            faults.entry(*line).or_insert(fault);
         }
     }
     Ok(TextTable {

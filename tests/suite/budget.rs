@@ -17,7 +17,7 @@ const MEMORY: &str = "524288";
 const SECONDS: &str = if cfg!(debug_assertions) { "15" } else { "5" };
 
 /// Commands on the book `B`, with a recipe `hob-and-ember`; what they write goes to `O`.
-const COMMANDS: [&str; 16] = [
+const COMMANDS: [&str; 19] = [
     "check B",
     "check B --json",
     "check B --history",
@@ -32,6 +32,9 @@ const COMMANDS: [&str; 16] = [
     "card B --recipe hob-and-ember --out O.json",
     "card B --recipe hob-and-ember --kind training --out O.html",
     "card B --kind menu --out O.html",
+    "card B --recipe hob-and-ember --paper a5 --out O.pdf",
+    "card B --kind menu --paper a5 --out O.pdf",
+    "card B --kind ladder --recipe hob-and-ember --out O.pdf",
     "bring-in B L.csv",
     "bring-in B B",
 ];

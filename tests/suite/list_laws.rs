@@ -150,6 +150,13 @@ fn a_row_that_is_not_what_it_seems_is_refused_with_its_lines() {
                 headings: 4,
             },
         ),
+        (
+            "name,brand,price,pack g\nplum,x,1000\n",
+            RowFault::TooNarrow {
+                cells: 3,
+                headings: 4,
+            },
+        ),
     ] {
         let table = read_table(text.as_bytes(), None).unwrap();
         let mapping = guess_mapping(&table.headings);

@@ -18,19 +18,19 @@ use crate::quantity::show_number;
 pub fn caution_words(book: &Book, fact: &CautionFact) -> String {
     match fact {
         CautionFact::TooHot(hot) => format!(
-            "{:.0} °C when handed over, above {VERY_HOT_CELSIUS:.0} °C: too hot to drink at once, and it scalds{}; let it cool or add \
+            "{} °C when handed over, above {VERY_HOT_CELSIUS:.0} °C: too hot to drink at once, and it scalds{}; let it cool or add \
              cold water, and follow your local code",
-            hot.celsius,
+            show_number(hot.celsius, 0),
             scald_words(hot)
         ),
         CautionFact::HotThroughWideStraw(hot) => format!(
-            "{:.0} °C through a wide straw, above {HOT_FOR_A_WIDE_STRAW:.0} °C: gulps reach the throat hot; serve without a straw or \
+            "{} °C through a wide straw, above {HOT_FOR_A_WIDE_STRAW:.0} °C: gulps reach the throat hot; serve without a straw or \
              cooler, and follow your local code",
-            hot.celsius
+            show_number(hot.celsius, 0)
         ),
         CautionFact::Scalds(hot) => format!(
-            "{:.0} °C when handed over: spilt on skin it scalds{}; close the cup, and follow your local code",
-            hot.celsius,
+            "{} °C when handed over: spilt on skin it scalds{}; close the cup, and follow your local code",
+            show_number(hot.celsius, 0),
             scald_words(hot)
         ),
         CautionFact::Allergens(summary) => allergen_words(book, summary),
