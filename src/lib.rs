@@ -10,9 +10,10 @@
 //! | [`edit`] | the only way a book changes, and its history | `book`, `quantity` |
 //! | [`balance`] | the pure engine | `book`, `quantity` |
 //! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
-//! | [`cards`] | what is printed and exported | `swap`, `balance`, `book`, `quantity` |
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
 //! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
+//! | [`say`] | the only place with sentences | all above but `optimiser` |
+//! | [`cards`] | what is printed and exported | `say`, `swap`, `balance`, `book`, `quantity` |
 //! | [`workbench`] | the open book with its derived values | all above |
 //! | [`command_line`] | commands without a display | all above |
 //! | [`ui`] | draws, and returns actions | all above but `book_file` and `command_line` |
@@ -30,6 +31,7 @@ pub mod edit;
 pub mod exchange;
 pub mod optimiser;
 pub mod quantity;
+pub mod say;
 pub mod swap;
 pub mod ui;
 pub mod workbench;

@@ -16,8 +16,7 @@ pub const MOST_VARIABLES: usize = 16;
 type Point = [i32; MOST_VARIABLES];
 
 /// The problem has more variables than a search holds.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
-#[error("{found} variables in one search; expected at most {MOST_VARIABLES}")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct TooManyVariables {
     /// How many there are.
     pub found: usize,

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 /// What each module may import of this crate; a module that is not listed may import everything.
-const ALLOWED: [(&str, &[&str]); 12] = [
+const ALLOWED: [(&str, &[&str]); 13] = [
     ("quantity", &[]),
     ("optimiser", &[]),
     ("book", &["quantity"]),
@@ -13,7 +13,19 @@ const ALLOWED: [(&str, &[&str]); 12] = [
         "swap",
         &["balance", "optimiser", "edit", "book", "quantity"],
     ),
-    ("cards", &["swap", "balance", "book", "quantity"]),
+    (
+        "say",
+        &[
+            "quantity",
+            "book",
+            "edit",
+            "balance",
+            "swap",
+            "book_file",
+            "exchange",
+        ],
+    ),
+    ("cards", &["say", "swap", "balance", "book", "quantity"]),
     ("exchange", &["swap", "balance", "edit", "book", "quantity"]),
     ("book_file", &["book", "quantity"]),
     (
@@ -25,6 +37,7 @@ const ALLOWED: [(&str, &[&str]); 12] = [
             "edit",
             "balance",
             "swap",
+            "say",
             "cards",
             "exchange",
             "book_file",
@@ -39,6 +52,7 @@ const ALLOWED: [(&str, &[&str]); 12] = [
             "edit",
             "balance",
             "swap",
+            "say",
             "cards",
             "exchange",
             "book_file",
@@ -54,6 +68,7 @@ const ALLOWED: [(&str, &[&str]); 12] = [
             "edit",
             "balance",
             "swap",
+            "say",
             "cards",
             "exchange",
             "workbench",

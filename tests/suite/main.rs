@@ -13,6 +13,7 @@ mod card_files;
 mod card_pages;
 mod card_screens;
 mod cards;
+mod catalogues;
 mod cautions;
 mod change_laws;
 mod check_findings;

@@ -1,0 +1,75 @@
+//! The languages that Evensip speaks: the folders of `assets/languages`.
+
+use std::collections::BTreeMap;
+use std::fmt;
+use std::sync::{LazyLock, OnceLock};
+
+use include_dir::{Dir, include_dir};
+
+use super::catalogue::Catalogue;
+
+static FOLDERS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/assets/languages");
+
+/// A catalogue is read when its language is first spoken.
+static CATALOGUES: LazyLock<BTreeMap<&'static str, OnceLock<Catalogue>>> = LazyLock::new(|| {
+    let folders = FOLDERS.dirs();
+    folders
+        .filter_map(|folder| Some((folder.path().to_str()?, OnceLock::new())))
+        .collect()
+});
+
+/// A language that there is a catalogue of.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Language(&'static str);
+
+impl Language {
+    /// The language that every message is written in first, and that stands in where another has none.
+    pub const ENGLISH: Self = Self("en");
+
+    /// All of them, by code.
+    pub fn all() -> impl Iterator<Item = Self> {
+        CATALOGUES.keys().map(|code| Self(code))
+    }
+
+    /// The language of a code as BCP 47 writes it, in any case: "en", "zh-Hant".
+    pub fn from_code(code: &str) -> Option<Self> {
+        Self::all().find(|language| language.0.eq_ignore_ascii_case(code))
+    }
+
+    /// Its code as BCP 47 writes it.
+    pub fn code(self) -> &'static str {
+        self.0
+    }
+
+    /// What its speakers call it.
+    pub fn name(self) -> &'static str {
+        self.catalogue().word("language-name").unwrap_or(self.0)
+    }
+
+    pub(super) fn catalogue(self) -> &'static Catalogue {
+        let place = CATALOGUES.get(self.0).or_else(|| CATALOGUES.get("en"));
+        // The folder of English is part of the program; without it there would be nothing to say.
+        let place = place.unwrap_or_else(|| {
+            static NONE: OnceLock<Catalogue> = OnceLock::new();
+            &NONE
+        });
+        place.get_or_init(|| {
+            let folder = FOLDERS.get_dir(self.0);
+            let files = folder.into_iter().flat_map(Dir::files);
+            let texts = files.filter_map(include_dir::File::contents_utf8);
+            Catalogue::new(self.0, texts)
+        })
+    }
+}
+
+impl fmt::Debug for Language {
+    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.write_str(self.0)
+    }
+}
+
+impl Default for Language {
+    fn default() -> Self {
+        Self::ENGLISH
+    }
+}

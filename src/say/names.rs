@@ -1,0 +1,62 @@
+//! Names of what is in the book. An id that names nothing is told as it is.
+
+use super::Speaker;
+use crate::book::{IngredientId, MeasureId, RecipeId, VersionId, VesselId};
+use crate::quantity::name_as_shown;
+
+impl Speaker<'_> {
+    /// Brand and name of an ingredient.
+    pub fn ingredient(&self, id: &IngredientId) -> String {
+        let ingredient = self.book.ingredient(id);
+        shown(ingredient.map(|item| item.full_name()), id)
+    }
+
+    /// Brands and names, as a list that ends with "and".
+    pub fn ingredients<'id>(&self, ids: impl IntoIterator<Item = &'id IngredientId>) -> String {
+        let names: Vec<String> = ids.into_iter().map(|id| self.ingredient(id)).collect();
+        self.and(&names)
+    }
+
+    /// The name of a measure.
+    pub fn measure(&self, id: &MeasureId) -> String {
+        shown(self.book.measure(id).map(|item| item.name.as_str()), id)
+    }
+
+    /// The name of a vessel.
+    pub fn vessel(&self, id: &VesselId) -> String {
+        shown(self.book.vessel(id).map(|item| item.name.as_str()), id)
+    }
+
+    /// The name of a recipe.
+    pub fn recipe(&self, id: &RecipeId) -> String {
+        shown(self.book.recipe(id).map(|item| item.name.as_str()), id)
+    }
+
+    /// The name of a version.
+    pub fn version(&self, recipe: &RecipeId, id: &VersionId) -> String {
+        let recipe = self.book.recipe(recipe);
+        let version = recipe.and_then(|recipe| recipe.version(id));
+        shown(version.map(|version| version.name.as_str()), id)
+    }
+
+    /// "a, b and c".
+    pub fn and(&self, items: &[impl AsRef<str>]) -> String {
+        self.catalogue().and(&texts(items))
+    }
+
+    /// "a, b or c".
+    pub fn or(&self, items: &[impl AsRef<str>]) -> String {
+        self.catalogue().or(&texts(items))
+    }
+}
+
+fn texts(items: &[impl AsRef<str>]) -> Vec<&str> {
+    items.iter().map(AsRef::as_ref).collect()
+}
+
+fn shown(name: Option<impl AsRef<str>>, id: &impl ToString) -> String {
+    match name {
+        Some(name) => name_as_shown(name.as_ref()).into_owned(),
+        None => id.to_string(),
+    }
+}

@@ -1,0 +1,283 @@
+//! The catalogues of messages: whole in every language, used, and the only place with sentences.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use evensip::book::Book;
+use evensip::say::{Language, Speaker};
+use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
+
+/// Folders whose facts hold no sentence: what is said of them stands in `say`.
+const WITHOUT_SENTENCES: [&str; 1] = ["optimiser"];
+
+/// Messages that are found by the word of a fact: `role-` and `powder`.
+const BEGINNINGS: [&str; 0] = [];
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
+    let mut entries: Vec<PathBuf> = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .collect();
+    entries.sort();
+    for path in entries {
+        if path.is_dir() {
+            files(&path, ending, found);
+        } else if path.extension().is_some_and(|found| found == ending) {
+            found.push(path);
+        }
+    }
+}
+
+fn arguments(pattern: &Pattern<String>, found: &mut BTreeSet<String>) {
+    for element in &pattern.elements {
+        if let PatternElement::Placeable { expression } = element {
+            expression_arguments(expression, found);
+        }
+    }
+}
+
+fn expression_arguments(expression: &Expression<String>, found: &mut BTreeSet<String>) {
+    match expression {
+        Expression::Inline(inline) => inline_arguments(inline, found),
+        Expression::Select { selector, variants } => {
+            inline_arguments(selector, found);
+            for variant in variants {
+                arguments(&variant.value, found);
+            }
+        }
+    }
+}
+
+fn inline_arguments(inline: &InlineExpression<String>, found: &mut BTreeSet<String>) {
+    match inline {
+        InlineExpression::VariableReference { id } => {
+            found.insert(id.name.clone());
+        }
+        InlineExpression::Placeable { expression } => expression_arguments(expression, found),
+        _ => {}
+    }
+}
+
+/// The messages of a language with the names of their arguments, and the file that each stands in.
+fn messages(language: Language) -> BTreeMap<String, (BTreeSet<String>, String)> {
+    let mut paths = Vec::new();
+    let folder = root().join("assets/languages").join(language.code());
+    files(&folder, "ftl", &mut paths);
+    let mut found = BTreeMap::new();
+    for path in paths {
+        let text = fs::read_to_string(&path).unwrap();
+        let resource = fluent_syntax::parser::parse(text)
+            .unwrap_or_else(|(_, errors)| panic!("{}: {errors:?}", path.display()));
+        for entry in resource.body {
+            let Entry::Message(message) = entry else {
+                continue;
+            };
+            let mut names = BTreeSet::new();
+            arguments(message.value.as_ref().unwrap(), &mut names);
+            let file = path.file_name().unwrap().to_string_lossy().into_owned();
+            let before = found.insert(message.id.name.clone(), (names, file));
+            assert!(before.is_none(), "{} stands twice", message.id.name);
+        }
+    }
+    found
+}
+
+/// The source without comments and without the tests at its foot.
+fn code(path: &Path) -> String {
+    let text = fs::read_to_string(path).unwrap();
+    let text = text.split("#[cfg(test)]\nmod tests").next().unwrap();
+    let lines = text.lines();
+    lines
+        .filter(|line| !line.trim_start().starts_with("//"))
+        .collect::<Vec<_>>()
+        .join("\n")
+}
+
+/// The texts between quotes of a source.
+fn literals(code: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    let mut characters = code.chars().peekable();
+    while let Some(character) = characters.next() {
+        match character {
+            // A character between apostrophes, which may be a quote; a lifetime has no second one.
+            '\'' => {
+                let mut ahead = characters.clone();
+                let first = ahead.next();
+                if first == Some('\\') {
+                    ahead.next();
+                }
+                if ahead.next() == Some('\'') {
+                    characters = ahead;
+                }
+            }
+            '"' => {
+                let mut literal = String::new();
+                while let Some(character) = characters.next() {
+                    match character {
+                        '"' => break,
+                        '\\' => literal.extend(characters.next()),
+                        other => literal.push(other),
+                    }
+                }
+                found.push(literal);
+            }
+            _ => {}
+        }
+    }
+    found
+}
+
+/// What stands between the brackets of a call, divided at its commas, and how many bytes it has with the second bracket.
+fn parts(code: &str) -> (Vec<String>, usize) {
+    let mut depth = 1;
+    let mut parts = vec![String::new()];
+    let mut is_quoted = false;
+    for (at, character) in code.char_indices() {
+        match character {
+            '"' => is_quoted = !is_quoted,
+            '(' | '[' | '{' if !is_quoted => depth += 1,
+            ')' | ']' | '}' if !is_quoted => depth -= 1,
+            ',' if !is_quoted && depth == 1 => {
+                parts.push(String::new());
+                continue;
+            }
+            _ => {}
+        }
+        if depth == 0 {
+            return (parts, at + 1);
+        }
+        if let Some(last) = parts.last_mut() {
+            last.push(character);
+        }
+    }
+    (parts, code.len())
+}
+
+/// Calls of `say!` in a source: the message, and the names of its arguments.
+fn calls(code: &str) -> Vec<(String, BTreeSet<String>)> {
+    let mut found = Vec::new();
+    for (at, call) in code.match_indices("say!(") {
+        let (parts, _) = parts(&code[at + call.len()..]);
+        let message = parts.get(1).map(|part| part.trim()).unwrap_or_default();
+        let Some(message) = message
+            .strip_prefix('"')
+            .and_then(|rest| rest.strip_suffix('"'))
+        else {
+            continue;
+        };
+        let names = parts[2..]
+            .iter()
+            .filter_map(|part| Some(part.split_once(':')?.0));
+        found.push((
+            message.to_owned(),
+            names.map(|name| name.trim().to_owned()).collect(),
+        ));
+    }
+    found
+}
+
+/// Without what only whoever works on the program reads.
+fn without_panics(code: &str) -> String {
+    let mut rest = code.to_owned();
+    for call in [
+        "assert!(",
+        "assert_eq!(",
+        "panic!(",
+        "unreachable!(",
+        ".expect(",
+    ] {
+        while let Some(at) = rest.find(call) {
+            let (_, length) = parts(&rest[at + call.len()..]);
+            rest.replace_range(at..at + call.len() + length, "");
+        }
+    }
+    rest
+}
+
+#[test]
+fn every_language_has_every_message_with_the_same_arguments() {
+    let english = messages(Language::ENGLISH);
+    for language in Language::all() {
+        let own = messages(language);
+        for (message, (names, file)) in &english {
+            let found = own.get(message);
+            assert!(found.is_some(), "{language:?} has no {message}");
+            assert_eq!(
+                found,
+                Some(&(names.clone(), file.clone())),
+                "{language:?}: {message}"
+            );
+        }
+        let added: Vec<_> = own
+            .keys()
+            .filter(|message| !english.contains_key(*message))
+            .collect();
+        assert_eq!(added, Vec::<&String>::new(), "{language:?}");
+        assert_eq!(
+            Language::from_code(&language.code().to_uppercase()),
+            Some(language)
+        );
+        assert!(!language.name().is_empty());
+    }
+}
+
+#[test]
+fn every_message_is_said_with_its_arguments_and_none_is_kept_that_is_not_said() {
+    let english = messages(Language::ENGLISH);
+    let mut sources = Vec::new();
+    files(&root().join("src"), "rs", &mut sources);
+    let mut said: BTreeSet<String> = BTreeSet::new();
+    for path in sources {
+        let code = code(&path);
+        for (message, names) in calls(&code) {
+            let wanted = english.get(&message);
+            let wanted = wanted.unwrap_or_else(|| panic!("no {message}: {}", path.display()));
+            assert_eq!(wanted.0, names, "{message}: {}", path.display());
+        }
+        said.extend(literals(&code));
+    }
+    let silent = english.keys().filter(|message| {
+        !said.contains(*message) && !BEGINNINGS.iter().any(|word| message.starts_with(word))
+    });
+    assert_eq!(silent.collect::<Vec<_>>(), Vec::<&String>::new());
+}
+
+#[test]
+fn facts_hold_no_sentences() {
+    let mut sentences = Vec::new();
+    for folder in WITHOUT_SENTENCES {
+        let mut sources = Vec::new();
+        files(&root().join("src").join(folder), "rs", &mut sources);
+        for path in sources {
+            let code = code(&path);
+            let lines: Vec<&str> = code
+                .lines()
+                .filter(|line| !line.trim_start().starts_with("reason = "))
+                .collect();
+            for literal in literals(&without_panics(&lines.join("\n"))) {
+                let words = literal.split_whitespace();
+                let words =
+                    words.filter(|word| word.chars().filter(|c| c.is_lowercase()).count() > 1);
+                if words.count() > 1 {
+                    sentences.push(format!("{}: {literal}", path.display()));
+                }
+            }
+        }
+    }
+    assert!(sentences.is_empty(), "{}", sentences.join("\n"));
+}
+
+#[test]
+fn numbers_and_lists_are_written_as_the_language_writes_them() {
+    let book = Book::default();
+    let speaker = Speaker::new(&book);
+    assert_eq!(speaker.number(-1234.5, 1), "−1234.5");
+    assert_eq!(speaker.number(0.04, 1), "0.0");
+    assert_eq!(speaker.and(&["a", "b", "c"]), "a, b and c");
+    assert_eq!(speaker.or(&["a", "b"]), "a or b");
+}
