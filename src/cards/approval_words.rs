@@ -1,42 +1,48 @@
 //! Which state of a recipe a card shows: its version, and whether that is what was approved.
 
 use crate::book::{Recipe, Resolved, State, VersionId};
+use crate::say::{Speaker, say};
 
-/// The name of a version; "as written" for the recipe itself.
+/// The name of a version; "original" for the recipe itself.
 pub(super) fn version_name<'recipe>(
+    speaker: &Speaker<'_>,
     recipe: &'recipe Recipe,
     version: Option<&VersionId>,
 ) -> &'recipe str {
     version
         .and_then(|id| recipe.version(id))
-        .map_or("as written", |version| version.name.as_str())
+        .map_or(speaker.word("version-original"), |version| {
+            version.name.as_str()
+        })
 }
 
-/// "iced: approved 2026-05-04 by Ada", "as written: changed since the approval of 2026-05-04", "vegan: draft, not approved".
-pub(super) fn revision(recipe: &Recipe, version: Option<&VersionId>, now: &Resolved) -> String {
-    let latest = recipe
-        .approvals
-        .iter()
-        .rev()
-        .find(|approval| approval.version.as_ref() == version);
-    let state = match latest {
-        Some(approval) if approval.resolved == *now => {
-            let by = if approval.by.is_empty() {
-                String::new()
-            } else {
-                format!(" by {}", approval.by)
-            };
-            format!("approved {}{by}", approval.date)
+/// "iced: approved 2026-05-04 by Ada", "original: changed since the approval of 2026-05-04", "vegan: draft, not approved".
+pub(super) fn revision(
+    speaker: &Speaker<'_>,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    now: &Resolved,
+) -> String {
+    let name = version_name(speaker, recipe, version);
+    let mut approvals = recipe.approvals.iter().rev();
+    match approvals.find(|approval| approval.version.as_ref() == version) {
+        Some(approval) if approval.resolved == *now && approval.by.is_empty() => {
+            say!(speaker, "revision-approved", version: name, day: &approval.date)
         }
-        Some(approval) => format!("changed since the approval of {}", approval.date),
+        Some(approval) if approval.resolved == *now => say!(
+            speaker,
+            "revision-approved-by",
+            version: name,
+            day: &approval.date,
+            person: &approval.by,
+        ),
+        Some(approval) => {
+            say!(speaker, "revision-changed", version: name, day: &approval.date)
+        }
+        // The state was set by hand, without a copy of the lines.
         None => {
             let state = recipe.state_of(version).unwrap_or(State::Draft);
-            match state {
-                // The state was set by hand, without a copy of the lines.
-                State::Approved => "approved, no date".to_owned(),
-                state => format!("{}, not approved", state.word()),
-            }
+            say!(speaker, "revision-never-approved", version: name, state: state.word())
         }
-    };
-    format!("{}: {state}", version_name(recipe, version))
+    }
 }

@@ -1,12 +1,11 @@
 //! What so many drinks need: to buy, and to make beforehand, with what the house makes followed down to what is bought.
 
 use super::document::{Block, Column, Document, Table};
-use super::figure_words::name_of;
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{BatchItem, CardError};
 use crate::balance::balance_version;
 use crate::book::{Book, ClosureKind, Ingredient, IngredientId, ServicewareKind};
-use crate::quantity::{show_count, show_number};
+use crate::say::{Speaker, say};
 
 /// Most drinks that one sheet is made for: more is a slip of the finger.
 const MOST_DRINKS: u32 = 100_000;
@@ -67,14 +66,14 @@ impl Batch {
     }
 }
 
-pub(super) fn document(book: &Book, items: &[BatchItem]) -> Result<Document, CardError> {
+pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Document, CardError> {
     let total: u64 = items.iter().map(|item| u64::from(item.count)).sum();
     if total == 0 || total > u64::from(MOST_DRINKS) {
-        return Err(CardError::NothingToMake);
+        return Err(CardError::NothingToMake { most: MOST_DRINKS });
     }
     let mut made = Vec::new();
     for item in items.iter().filter(|item| item.count > 0) {
-        made.push((Made::new(book, &item.drink)?, item.count));
+        made.push((Made::new(speaker, &item.drink)?, item.count));
     }
     let mut needs = Needs::default();
     for (made, count) in &made {
@@ -85,49 +84,44 @@ pub(super) fn document(book: &Book, items: &[BatchItem]) -> Result<Document, Car
     }
     let mut batches = Vec::new();
     let mut lines = Vec::new();
-    let bought = follow(book, needs, &mut batches, &mut lines);
+    let bought = follow(&speaker, needs, &mut batches, &mut lines);
     let mut blocks = vec![
-        Block::Heading("The drinks".to_owned()),
-        Block::Table(drinks(&made)),
+        Block::Heading(speaker.word("batch-drinks").to_owned()),
+        Block::Table(drinks(&speaker, &made)),
     ];
     if !batches.is_empty() {
-        blocks.push(Block::Heading("To make beforehand".to_owned()));
-        blocks.push(Block::Table(to_make(book, &batches)));
+        blocks.push(Block::Heading(speaker.word("batch-make").to_owned()));
+        blocks.push(Block::Table(to_make(&speaker, &batches)));
         blocks.push(Block::Table(Table {
-            caption: "what goes into all batches together".to_owned(),
+            caption: speaker.word("batch-parts-caption").to_owned(),
             columns: vec![
-                Column::text("for"),
-                Column::text("ingredient"),
-                Column::number("for all batches"),
+                Column::text(speaker.word("column-for")),
+                Column::text(speaker.word("column-ingredient")),
+                Column::number(speaker.word("column-all-batches")),
             ],
             rows: lines,
         }));
     }
-    blocks.push(Block::Heading("To buy".to_owned()));
-    blocks.push(Block::Table(to_buy(book, &bought)));
-    let service = serviceware(book, &made);
+    blocks.push(Block::Heading(speaker.word("batch-buy").to_owned()));
+    blocks.push(Block::Table(to_buy(&speaker, &bought)));
+    let service = serviceware(&speaker, &made);
     if !service.rows.is_empty() {
-        blocks.push(Block::Heading("To serve in".to_owned()));
+        blocks.push(Block::Heading(speaker.word("batch-serve").to_owned()));
         blocks.push(Block::Table(service));
     }
     let drinks: Vec<&Made<'_>> = made.iter().map(|(made, _)| made).collect();
     blocks.push(Block::Cautions(cautions_of_all(&drinks)));
     blocks.push(Block::Footnotes(vec![
-        "Amounts are what the recipes need, without a reserve. Packs and batches are rounded up to whole ones; what a batch \
-         or pack loses as waste is added."
-            .to_owned(),
+        speaker.word("batch-note").to_owned(),
     ]));
-    blocks.push(footnotes());
+    blocks.push(footnotes(&speaker));
     let title = match made.as_slice() {
         [(one, _)] => one.recipe.name.clone(),
-        _ => "Shopping and batches".to_owned(),
+        _ => speaker.word("batch-title").to_owned(),
     };
     Ok(Document {
         title,
-        subtitle: format!(
-            "for {total} {}",
-            if total == 1 { "drink" } else { "drinks" }
-        ),
+        subtitle: say!(speaker, "batch-for", count: total),
         revision: match made.as_slice() {
             [(one, _)] => one.revision(),
             _ => String::new(),
@@ -139,11 +133,12 @@ pub(super) fn document(book: &Book, items: &[BatchItem]) -> Result<Document, Car
 
 /// Takes what the house makes apart into whole batches until only what is bought is left.
 fn follow(
-    book: &Book,
+    speaker: &Speaker<'_>,
     mut needs: Needs,
     batches: &mut Vec<Batch>,
     lines: &mut Vec<Vec<String>>,
 ) -> Vec<Need> {
+    let book = speaker.book;
     for _ in 0..DEEPEST {
         let is_made = |need: &Need| house_recipe(book, &need.ingredient).is_some();
         let (to_make, bought): (Vec<Need>, Vec<Need>) = needs.0.into_iter().partition(is_made);
@@ -171,8 +166,11 @@ fn follow(
                 needs.add(&share.ingredient, grams);
                 lines.push(vec![
                     ingredient.full_name(),
-                    name_of(book, &share.ingredient),
-                    grams.map_or_else(|| "not known".to_owned(), mass_words),
+                    speaker.ingredient(&share.ingredient),
+                    grams.map_or_else(
+                        || speaker.word("figure-not-known").to_owned(),
+                        |grams| mass_words(speaker, grams),
+                    ),
                 ]);
             }
             batches.push(batch);
@@ -192,78 +190,77 @@ fn house_recipe<'book>(
 }
 
 /// "17.6 g", "2.35 kg".
-fn mass_words(grams: f64) -> String {
+fn mass_words(speaker: &Speaker<'_>, grams: f64) -> String {
     if grams >= 1000.0 {
-        format!("{}\u{a0}kg", show_number(grams / 1000.0, 2))
+        speaker.in_unit(grams / 1000.0, "kg", 2)
     } else if grams >= 100.0 {
-        format!("{}\u{a0}g", show_number(grams, 0))
+        speaker.in_unit(grams, "g", 0)
     } else {
-        format!("{}\u{a0}g", show_number(grams, 1))
+        speaker.in_unit(grams, "g", 1)
     }
 }
 
-fn need_words(need: &Need) -> String {
+fn need_words(speaker: &Speaker<'_>, need: &Need) -> String {
+    let mass = mass_words(speaker, need.grams);
     match (need.incomplete, need.grams > 0.0) {
-        (false, _) => mass_words(need.grams),
-        (true, true) => format!("at least {}", mass_words(need.grams)),
-        (true, false) => "weight not known".to_owned(),
+        (false, _) => mass,
+        (true, true) => say!(speaker, "figure-least", figure: mass),
+        (true, false) => speaker.word("weight-not-known").to_owned(),
     }
 }
 
-fn drinks(made: &[(Made<'_>, u32)]) -> Table {
+fn drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
     let rows = made
         .iter()
         .map(|(made, count)| vec![made.name(), made.revision(), count.to_string()]);
     Table {
-        caption: "the drinks that are made".to_owned(),
+        caption: speaker.word("batch-drinks-caption").to_owned(),
         columns: vec![
-            Column::text("drink"),
-            Column::text("state"),
-            Column::number("drinks"),
+            Column::text(speaker.word("column-drink")),
+            Column::text(speaker.word("column-state")),
+            Column::number(speaker.word("column-drinks")),
         ],
         rows: rows.collect(),
     }
 }
 
-fn to_make(book: &Book, batches: &[Batch]) -> Table {
+fn to_make(speaker: &Speaker<'_>, batches: &[Batch]) -> Table {
     let rows = batches.iter().map(|batch| {
-        let made = batch.made().map_or_else(
-            || "not known".to_owned(),
-            |made| {
-                let least = if batch.need.incomplete {
-                    "at least "
-                } else {
-                    ""
-                };
-                format!("{least}{}", show_count(made))
-            },
-        );
+        let made = match batch.made() {
+            None => speaker.word("figure-not-known").to_owned(),
+            Some(made) if batch.need.incomplete => {
+                say!(speaker, "figure-least", figure: speaker.count(made))
+            }
+            Some(made) => speaker.count(made),
+        };
         vec![
-            name_of(book, &batch.need.ingredient),
-            need_words(&batch.need),
-            mass_words(batch.usable),
+            speaker.ingredient(&batch.need.ingredient),
+            need_words(speaker, &batch.need),
+            mass_words(speaker, batch.usable),
             made,
             batch.keeps_hours.map_or_else(
-                || "not stated".to_owned(),
-                |hours| format!("{}\u{a0}h", show_count(hours)),
+                || speaker.word("figure-unstated").to_owned(),
+                |hours| say!(speaker, "hours", hours: speaker.count(hours)),
             ),
         ]
     });
     Table {
-        caption: "what the house makes beforehand".to_owned(),
+        caption: speaker.word("batch-make-caption").to_owned(),
         columns: vec![
-            Column::text("house-made"),
-            Column::number("needed"),
-            Column::number("one batch, less waste"),
-            Column::number("batches"),
-            Column::number("keeps"),
+            Column::text(speaker.word("column-house-made")),
+            Column::number(speaker.word("column-needed")),
+            Column::number(speaker.word("column-one-batch")),
+            Column::number(speaker.word("column-batches")),
+            Column::number(speaker.word("column-keeps")),
         ],
         rows: rows.collect(),
     }
 }
 
-fn to_buy(book: &Book, needs: &[Need]) -> Table {
+fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
+    let book = speaker.book;
     let currency = &book.settings.currency;
+    let money = |sum: f64| format!("{currency}\u{a0}{}", speaker.number(sum, 2));
     let mut total = 0.0;
     let mut incomplete = false;
     let mut rows: Vec<Vec<String>> = Vec::new();
@@ -275,9 +272,9 @@ fn to_buy(book: &Book, needs: &[Need]) -> Table {
         let cells = price.map_or_else(
             || {
                 [
-                    "price not stated".to_owned(),
+                    speaker.word("price-not-stated").to_owned(),
                     String::new(),
-                    "not known".to_owned(),
+                    speaker.word("figure-not-known").to_owned(),
                 ]
             },
             |price| {
@@ -285,41 +282,50 @@ fn to_buy(book: &Book, needs: &[Need]) -> Table {
                 let packs = (need.grams / usable - LITTLE).ceil().max(0.0);
                 total += packs * price.pack;
                 [
-                    mass_words(price.grams),
-                    show_count(packs),
-                    format!("{currency}\u{a0}{}", show_number(packs * price.pack, 2)),
+                    mass_words(speaker, price.grams),
+                    speaker.count(packs),
+                    money(packs * price.pack),
                 ]
             },
         );
         incomplete |= price.is_none() || need.incomplete;
-        let mut row = vec![name_of(book, &need.ingredient), supplier, need_words(need)];
+        let mut row = vec![
+            speaker.ingredient(&need.ingredient),
+            supplier,
+            need_words(speaker, need),
+        ];
         row.extend(cells);
         rows.push(row);
     }
-    let least = if incomplete { "at least " } else { "" };
+    let sum = if incomplete {
+        say!(speaker, "figure-least", figure: money(total))
+    } else {
+        money(total)
+    };
     rows.push(vec![
-        "total".to_owned(),
+        speaker.word("batch-total").to_owned(),
         String::new(),
         String::new(),
         String::new(),
         String::new(),
-        format!("{least}{currency}\u{a0}{}", show_number(total, 2)),
+        sum,
     ]);
     Table {
-        caption: "what is bought".to_owned(),
+        caption: speaker.word("batch-buy-caption").to_owned(),
         columns: vec![
-            Column::text("ingredient"),
-            Column::text("supplier"),
-            Column::number("needed"),
-            Column::number("one pack"),
-            Column::number("packs"),
-            Column::number("cost"),
+            Column::text(speaker.word("column-ingredient")),
+            Column::text(speaker.word("column-supplier")),
+            Column::number(speaker.word("column-needed")),
+            Column::number(speaker.word("column-one-pack")),
+            Column::number(speaker.word("column-packs")),
+            Column::number(speaker.word("column-cost")),
         ],
         rows,
     }
 }
 
-fn serviceware(book: &Book, made: &[(Made<'_>, u32)]) -> Table {
+fn serviceware(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
+    let book = speaker.book;
     let mut counts: Vec<(String, u64)> = Vec::new();
     let mut add =
         |name: String, count: u32| match counts.iter_mut().find(|(known, _)| *known == name) {
@@ -333,22 +339,25 @@ fn serviceware(book: &Book, made: &[(Made<'_>, u32)]) -> Table {
         };
         add(cup.name.clone(), *count);
         match cup.usual_closure().map(|closure| closure.kind) {
-            Some(ClosureKind::Lid) => add(format!("lid for {}", cup.name), *count),
-            Some(ClosureKind::Film) => add(format!("film for {}", cup.name), *count),
+            Some(ClosureKind::Lid) => add(say!(speaker, "serve-lid", cup: &cup.name), *count),
+            Some(ClosureKind::Film) => add(say!(speaker, "serve-film", cup: &cup.name), *count),
             Some(ClosureKind::Open) | None => {}
         }
         for service in &cup.serviceware {
             let name = match service.kind {
-                ServicewareKind::Straw { wide: true } => "wide straw",
-                ServicewareKind::Straw { wide: false } => "straw",
-                ServicewareKind::Sleeve => "sleeve",
+                ServicewareKind::Straw { wide: true } => "serve-wide-straw",
+                ServicewareKind::Straw { wide: false } => "serve-straw",
+                ServicewareKind::Sleeve => "serve-sleeve",
             };
-            add(name.to_owned(), *count);
+            add(speaker.word(name).to_owned(), *count);
         }
     }
     Table {
-        caption: "cups and what goes with them".to_owned(),
-        columns: vec![Column::text("item"), Column::number("pieces")],
+        caption: speaker.word("batch-serve-caption").to_owned(),
+        columns: vec![
+            Column::text(speaker.word("column-item")),
+            Column::number(speaker.word("column-pieces")),
+        ],
         rows: counts
             .into_iter()
             .map(|(name, count)| vec![name, count.to_string()])

@@ -1,12 +1,11 @@
 //! Two to four versions beside each other: what goes in, what comes out, how far apart they taste.
 
 use super::document::{Block, CautionLine, Column, Document, Orientation, Table};
-use super::figure_words::name_of;
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{Measurand, difference};
-use crate::book::{Book, LineId};
-use crate::quantity::show_number;
+use crate::book::LineId;
+use crate::say::{Speaker, say};
 
 /// The figures that are compared.
 const FIGURES: [Measurand; 10] = [
@@ -22,13 +21,13 @@ const FIGURES: [Measurand; 10] = [
     Measurand::Cost,
 ];
 
-pub(super) fn document(book: &Book, drinks: &[Drink]) -> Result<Document, CardError> {
+pub(super) fn document(speaker: Speaker<'_>, drinks: &[Drink]) -> Result<Document, CardError> {
     if !(2..=4).contains(&drinks.len()) {
         return Err(CardError::CountToCompare(drinks.len()));
     }
     let made: Vec<Made<'_>> = drinks
         .iter()
-        .map(|drink| Made::new(book, drink))
+        .map(|drink| Made::new(speaker, drink))
         .collect::<Result<_, _>>()?;
     let same_recipe = made
         .iter()
@@ -46,7 +45,7 @@ pub(super) fn document(book: &Book, drinks: &[Drink]) -> Result<Document, CardEr
     let title = if same_recipe {
         made[0].recipe.name.clone()
     } else {
-        "Comparison".to_owned()
+        speaker.word("comparison-title").to_owned()
     };
     let revisions: Vec<String> = made
         .iter()
@@ -68,18 +67,18 @@ pub(super) fn document(book: &Book, drinks: &[Drink]) -> Result<Document, CardEr
             Orientation::Upright
         },
         blocks: vec![
-            Block::Heading("What goes in".to_owned()),
+            Block::Heading(speaker.word("comparison-lines").to_owned()),
             Block::Table(if same_recipe {
                 lines(&made, &names)
             } else {
                 ingredients(&made, &names)
             }),
-            Block::Heading("What comes out".to_owned()),
+            Block::Heading(speaker.word("comparison-figures").to_owned()),
             Block::Table(figures(&made, &names)),
-            Block::Heading(format!("How it tastes beside {}", names[0])),
+            Block::Heading(say!(speaker, "comparison-taste", first: &names[0])),
             Block::Table(tastes(&made, &names)),
             Block::Cautions(cautions(&made, &names)),
-            footnotes(),
+            footnotes(&speaker),
         ],
         ..Document::default()
     })
@@ -104,20 +103,22 @@ fn lines(made: &[Made<'_>], names: &[String]) -> Table {
     let rows = ids.into_iter().map(|id| {
         let of = |made: &Made<'_>| made.balance.resolved.line(id).cloned();
         let role = made.iter().find_map(of).map_or("", |line| line.role.word());
+        let speaker = &made[0].speaker;
         let cells = made.iter().map(|made| match of(made) {
-            Some(line) => format!(
-                "{} {} ({})",
-                made.book.amount_words(&line.amount),
-                name_of(made.book, &line.ingredient),
-                made.grams(&line)
+            Some(line) => say!(
+                speaker,
+                "comparison-line",
+                amount: speaker.amount(&line.amount),
+                ingredient: speaker.ingredient(&line.ingredient),
+                grams: made.grams(&line),
             ),
-            None => "none".to_owned(),
+            None => speaker.word("amount-none").to_owned(),
         });
         std::iter::once(role.to_owned()).chain(cells).collect()
     });
     Table {
-        caption: "what goes into each version".to_owned(),
-        columns: columns("part", names),
+        caption: made[0].speaker.word("comparison-lines-caption").to_owned(),
+        columns: columns(made[0].speaker.word("column-part"), names),
         rows: rows.collect(),
     }
 }
@@ -138,26 +139,23 @@ fn ingredients(made: &[Made<'_>], names: &[String]) -> Table {
             let cells: Vec<String> = lines
                 .filter(|line| line.ingredient == id)
                 .map(|line| {
-                    format!(
-                        "{} ({})",
-                        made.book.amount_words(&line.amount),
-                        made.grams(line)
-                    )
+                    let amount = made.speaker.amount(&line.amount);
+                    format!("{amount} ({})", made.grams(line))
                 })
                 .collect();
             if cells.is_empty() {
-                "none".to_owned()
+                made.speaker.word("amount-none").to_owned()
             } else {
                 cells.join(", ")
             }
         });
-        std::iter::once(name_of(made[0].book, &id))
+        std::iter::once(made[0].speaker.ingredient(&id))
             .chain(cells)
             .collect()
     });
     Table {
-        caption: "what goes into each drink".to_owned(),
-        columns: columns("ingredient", names),
+        caption: made[0].speaker.word("comparison-drinks-caption").to_owned(),
+        columns: columns(made[0].speaker.word("column-ingredient"), names),
         rows: rows.collect(),
     }
 }
@@ -170,13 +168,16 @@ fn figures(made: &[Made<'_>], names: &[String]) -> Table {
     });
     let mut rows: Vec<Vec<String>> = figures.collect();
     rows.push(
-        std::iter::once("vegan, by ingredients".to_owned())
+        std::iter::once(made[0].speaker.word("fact-vegan").to_owned())
             .chain(made.iter().map(|made| made.balance.vegan.word().to_owned()))
             .collect(),
     );
     Table {
-        caption: "figures of each version".to_owned(),
-        columns: columns("figure", names),
+        caption: made[0]
+            .speaker
+            .word("comparison-figures-caption")
+            .to_owned(),
+        columns: columns(made[0].speaker.word("column-figure"), names),
         rows,
     }
 }
@@ -184,28 +185,34 @@ fn figures(made: &[Made<'_>], names: &[String]) -> Table {
 /// Each version against the first, in noticeable steps.
 fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
     let first = &made[0];
+    let speaker = &first.speaker;
     let differences: Vec<_> = made
         .iter()
-        .map(|made| difference(&made.book.settings, &first.balance, &made.balance))
+        .map(|made| difference(&speaker.book.settings, &first.balance, &made.balance))
         .collect();
     let rows = first.balance.axes.iter().map(|axis| {
         let cells = differences.iter().enumerate().map(|(at, difference)| {
             if at == 0 {
                 return axis.value.map_or_else(
-                    || "not known".to_owned(),
-                    |value| super::figure_words::with_uncertainty(value, axis.u, axis.axis.unit()),
+                    || speaker.word("figure-not-known").to_owned(),
+                    |value| speaker.uncertain(value, axis.u, axis.axis.unit()),
                 );
             }
             let found = difference.axes.iter().find(|other| other.axis == axis.axis);
             let Some(steps) = found.and_then(|found| found.steps) else {
-                return "not known".to_owned();
+                return speaker.word("figure-not-known").to_owned();
             };
             let (more, less) = axis.axis.comparatives();
             if steps.abs() < 0.05 {
-                "level".to_owned()
+                speaker.word("comparison-level").to_owned()
             } else {
                 let word = if steps > 0.0 { more } else { less };
-                format!("{word} by {} steps", show_number(steps.abs(), 1))
+                say!(
+                    speaker,
+                    "comparison-by-steps",
+                    change: word,
+                    steps: speaker.number(steps.abs(), 1),
+                )
             }
         });
         std::iter::once(axis.axis.word().to_owned())
@@ -213,8 +220,8 @@ fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
             .collect()
     });
     Table {
-        caption: "taste of each version against the first, in noticeable steps".to_owned(),
-        columns: columns("axis", names),
+        caption: made[0].speaker.word("comparison-taste-caption").to_owned(),
+        columns: columns(made[0].speaker.word("column-axis"), names),
         rows: rows.collect(),
     }
 }

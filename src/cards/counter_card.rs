@@ -3,10 +3,10 @@
 use super::document::{Block, Document};
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
-use crate::book::Book;
+use crate::say::Speaker;
 
-pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
-    let made = Made::new(book, drink)?;
+pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
+    let made = Made::new(speaker, drink)?;
     Ok(Document {
         title: made.recipe.name.clone(),
         subtitle: made.version_name().to_owned(),
@@ -15,7 +15,7 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
             made.steps(),
             Block::Facts(made.facts()),
             Block::Cautions(made.cautions()),
-            footnotes(),
+            footnotes(&speaker),
         ],
         ..Document::default()
     })

@@ -1,6 +1,6 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
-use crate::quantity::{DisplayUnits, OwnWords};
+use crate::say::{Language, Speaker};
 
 /// What a card is for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -34,17 +34,17 @@ impl CardKind {
         Self::Batch,
     ];
 
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Counter => "counter card",
-            Self::Training => "training sheet",
-            Self::Exercise => "exercise on a swap",
-            Self::Menu => "ingredients and allergens of the menu",
-            Self::Ladder => "sugar ladder",
-            Self::Comparison => "comparison of versions",
-            Self::Batch => "shopping and batches",
-        }
+    /// What it is called on screens.
+    pub fn words(self, speaker: &Speaker<'_>) -> &'static str {
+        speaker.word(match self {
+            Self::Counter => "card-kind-counter",
+            Self::Training => "card-kind-training",
+            Self::Exercise => "card-kind-exercise",
+            Self::Menu => "card-kind-menu",
+            Self::Ladder => "card-kind-ladder",
+            Self::Comparison => "card-kind-comparison",
+            Self::Batch => "card-kind-batch",
+        })
     }
 
     /// The word in a command and in a file name.
@@ -76,8 +76,8 @@ pub enum Orientation {
 pub struct Document {
     /// What it is for.
     pub kind: CardKind,
-    /// Language of the fixed words, as BCP 47 names it.
-    pub language: String,
+    /// Language of the fixed words.
+    pub language: Language,
     /// The name of the drink, or of the sheet.
     pub title: String,
     /// The version, or what the sheet is of.
@@ -95,6 +95,11 @@ pub struct Document {
 }
 
 impl Document {
+    /// Speaks the language of the fixed words.
+    pub(super) fn speaker(&self) -> Speaker<'static> {
+        Speaker::without_book().in_language(self.language)
+    }
+
     /// The line at the foot: shop, revision and date.
     pub fn foot(&self) -> String {
         let parts = [&self.shop, &self.revision, &self.date];
@@ -270,55 +275,7 @@ impl Document {
     }
 }
 
-impl Document {
-    /// Prints temperatures and volumes as a person reads them. What a person wrote (names, instructions, notes) stays.
-    pub(super) fn read_in(&mut self, units: DisplayUnits, own: &OwnWords) {
-        let shown = |text: &mut String| *text = units.words(text, own);
-        for block in &mut self.blocks {
-            match block {
-                Block::Heading(text) => shown(text),
-                Block::Facts(facts) => {
-                    for fact in facts {
-                        shown(&mut fact.name);
-                        shown(&mut fact.value);
-                    }
-                }
-                Block::Table(table) => {
-                    shown(&mut table.caption);
-                    let titles = table.columns.iter_mut().map(|column| &mut column.title);
-                    titles.for_each(shown);
-                    table.rows.iter_mut().flatten().for_each(shown);
-                }
-                Block::Steps(stages) => {
-                    let rows = stages.iter_mut().flat_map(|stage| &mut stage.rows);
-                    rows.for_each(|row| row.read_in(units, own));
-                }
-                Block::Cautions(cautions) => {
-                    let texts = cautions.iter_mut().map(|caution| &mut caution.text);
-                    texts.for_each(shown);
-                }
-                Block::Paragraphs(lines) | Block::Footnotes(lines) => {
-                    lines.iter_mut().for_each(shown);
-                }
-            }
-        }
-    }
-}
-
 impl StepRow {
-    fn read_in(&mut self, units: DisplayUnits, own: &OwnWords) {
-        let Self::Line {
-            amount, remarks, ..
-        } = self
-        else {
-            return;
-        };
-        *amount = units.words(amount, own);
-        for remark in remarks {
-            *remark = units.words(remark, own);
-        }
-    }
-
     /// Its texts, in the order in which they are read.
     pub fn texts(&self) -> Vec<&str> {
         match self {

@@ -1,26 +1,27 @@
 //! An exercise for a group: a swap step by step, with room for what is expected, and the answers to be cut off.
 
 use super::document::{Block, Column, Document, Table};
-use super::figure_words::name_of;
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::Difference;
-use crate::book::{Axis, Book, IngredientId};
+use crate::book::{Axis, IngredientId};
+use crate::say::{Speaker, say};
 use crate::swap::{
     Answer, AxisMove, Demands, NOT_TASTED, Question, WalkMove, WalkStep, answer_with, axis_moves,
-    move_words, walk,
+    move_words_in, walk,
 };
 
 /// Where a cross is made.
 const BOX: &str = "[   ]";
 
 pub(super) fn document(
-    book: &Book,
+    speaker: Speaker<'_>,
     drink: &Drink,
     replace: &IngredientId,
     with: &IngredientId,
 ) -> Result<Document, CardError> {
-    let made = Made::new(book, drink)?;
+    let made = Made::new(speaker, drink)?;
+    let book = speaker.book;
     let question = Question {
         recipe: drink.recipe.clone(),
         version: drink.version.clone(),
@@ -28,34 +29,34 @@ pub(super) fn document(
         with: with.clone(),
         adjust: None,
     };
-    let no_way = || CardError::NoExercise(name_of(book, replace), name_of(book, with));
+    let no_way = || CardError::NoExercise {
+        replace: replace.clone(),
+        with: with.clone(),
+    };
     let answer = answer_with(book, &question, &Demands::default()).ok_or_else(no_way)?;
     let suggestion = answer.suggestions.first().ok_or_else(no_way)?;
     let steps = walk(book, &answer, suggestion);
     let mut blocks = vec![Block::Paragraphs(vec![
-        format!(
-            "{} is replaced by {}. For each step: what will the drink be, against the step before? Make a cross in each row.",
-            name_of(book, replace),
-            name_of(book, with)
+        say!(
+            speaker,
+            "exercise-task",
+            replace: speaker.ingredient(replace),
+            with: speaker.ingredient(with),
         ),
-        format!(
-            "“The same” is a move of less than {NOT_TASTED} of a noticeable step, which nobody tastes."
-        ),
+        say!(speaker, "exercise-same", share: speaker.number(NOT_TASTED, 2)),
     ])];
     for (at, pair) in steps.windows(2).enumerate() {
-        let title = format!("{}. {}", at + 1, words(book, &answer, &pair[1]));
+        let title = format!("{}. {}", at + 1, words(&speaker, &answer, &pair[1]));
         blocks.push(Block::Heading(title));
-        blocks.push(Block::Table(crosses(&pair[1].difference)));
+        blocks.push(Block::Table(crosses(&speaker, &pair[1].difference)));
     }
-    blocks.push(Block::Heading(
-        "For the trainer, to be cut off: what came of it".to_owned(),
-    ));
-    blocks.push(Block::Table(answers(&steps)));
+    blocks.push(Block::Heading(speaker.word("exercise-answers").to_owned()));
+    blocks.push(Block::Table(answers(&speaker, &steps)));
     blocks.push(Block::Cautions(made.cautions()));
-    blocks.push(footnotes());
+    blocks.push(footnotes(&speaker));
     Ok(Document {
         title: made.recipe.name.clone(),
-        subtitle: format!("{}, an exercise", made.version_name()),
+        subtitle: say!(speaker, "exercise-subtitle", version: made.version_name()),
         revision: made.revision(),
         blocks,
         ..Document::default()
@@ -63,47 +64,55 @@ pub(super) fn document(
 }
 
 /// What a step does: "House sweetener 1 → ½ spoon".
-fn words(book: &Book, answer: &Answer, step: &WalkStep) -> String {
+fn words(speaker: &Speaker<'_>, answer: &Answer, step: &WalkStep) -> String {
     match &step.does {
-        WalkMove::Standard => "the standard".to_owned(),
-        WalkMove::PlainSwap => "the swap with equal measures".to_owned(),
-        WalkMove::Line(moved) => move_words(
-            book,
+        WalkMove::Standard => speaker.word("exercise-standard").to_owned(),
+        WalkMove::PlainSwap => speaker.word("exercise-plain-swap").to_owned(),
+        WalkMove::Line(moved) => move_words_in(
+            speaker.book,
             moved,
             &[&step.balance.resolved, &answer.plain.resolved],
+            speaker.units,
         ),
     }
 }
 
 /// A row an axis that counts, with room for a cross under each answer.
-fn crosses(difference: &Difference) -> Table {
+fn crosses(speaker: &Speaker<'_>, difference: &Difference) -> Table {
     let axes = difference.axes.iter().filter(|axis| axis.weight > 0.0);
     let rows = axes.map(|axis| {
         let (more, less) = axis.axis.comparatives();
         vec![
             axis.axis.word().to_owned(),
             format!("{BOX}  {less}"),
-            format!("{BOX}  the same"),
+            format!("{BOX}  {}", speaker.word("exercise-the-same")),
             format!("{BOX}  {more}"),
         ]
     });
     Table {
-        caption: "what is expected on each axis of taste".to_owned(),
-        columns: ["axis", "less", "the same", "more"]
-            .map(Column::text)
-            .to_vec(),
+        caption: speaker.word("exercise-crosses-caption").to_owned(),
+        columns: [
+            "column-axis",
+            "exercise-less",
+            "exercise-the-same",
+            "exercise-more",
+        ]
+        .map(|title| Column::text(speaker.word(title)))
+        .to_vec(),
         rows: rows.collect(),
     }
 }
 
 /// What each step moved, a row an axis.
-fn answers(steps: &[WalkStep]) -> Table {
+fn answers(speaker: &Speaker<'_>, steps: &[WalkStep]) -> Table {
     let moves: Vec<Vec<AxisMove>> = steps
         .windows(2)
         .map(|pair| axis_moves(&pair[0].difference, &pair[1].difference))
         .collect();
-    let mut columns = vec![Column::text("axis")];
-    columns.extend((1..steps.len()).map(|at| Column::text(format!("step {at}"))));
+    let mut columns = vec![Column::text(speaker.word("column-axis"))];
+    columns.extend(
+        (1..steps.len()).map(|at| Column::text(say!(speaker, "exercise-step", number: at))),
+    );
     let mut axes: Vec<&Axis> = Vec::new();
     for moved in moves.iter().flatten() {
         if !axes.contains(&&moved.axis) {
@@ -114,14 +123,17 @@ fn answers(steps: &[WalkStep]) -> Table {
         let cells = moves.iter().map(|step| {
             let moved = step.iter().find(|moved| moved.axis == *axis);
             // An axis that neither drink of a step has did not move.
-            moved.map_or_else(|| "the same".to_owned(), AxisMove::words)
+            moved.map_or_else(
+                || speaker.word("exercise-the-same").to_owned(),
+                AxisMove::words,
+            )
         });
         std::iter::once(axis.word().to_owned())
             .chain(cells)
             .collect()
     });
     Table {
-        caption: "what each step moved, in noticeable steps".to_owned(),
+        caption: speaker.word("exercise-answers-caption").to_owned(),
         rows: rows.collect(),
         columns,
     }

@@ -1,37 +1,43 @@
 //! Figures in words: value, uncertainty and unit, or what is missing for them.
 
 use crate::balance::{Balance, Measurand, Reported};
-use crate::book::{Book, IngredientId};
-use crate::quantity::rounded;
+use crate::book::Book;
+use crate::say::{Speaker, say};
 
 /// "20.3 ± 1.1 g", "at least 20.3 ± 1.1 g (not stated: Velloom oat creamer)", "not known (…)".
-pub fn figure_words(book: &Book, reported: &Reported, unit: &str) -> String {
-    let names = names_of(book, &reported.missing);
-    let missing = match (names.is_empty(), reported.reason) {
-        (false, _) => Some(format!("not stated: {names}")),
+pub fn figure_words(speaker: &Speaker<'_>, reported: &Reported, unit: &str) -> String {
+    let missing = match (reported.missing.is_empty(), reported.reason) {
+        (false, _) => {
+            let names = speaker.ingredients(&reported.missing);
+            Some(say!(speaker, "figure-not-stated", names: names))
+        }
         (true, reason) => reason.map(str::to_owned),
     };
     let Some(value) = reported.value else {
-        return missing.map_or_else(
-            || "not known".to_owned(),
-            |missing| format!("not known ({missing})"),
-        );
+        return match missing {
+            Some(missing) => say!(speaker, "figure-not-known-because", reason: missing),
+            None => speaker.word("figure-not-known").to_owned(),
+        };
     };
-    let figure = with_uncertainty(value, reported.u, unit);
+    let figure = with_uncertainty(speaker, value, reported.u, unit);
     match missing {
         // Nothing is known of it: "at least 0" would read like a figure.
-        Some(missing) if value == 0.0 => format!("not known ({missing})"),
-        Some(missing) => format!("at least {figure} ({missing})"),
+        Some(missing) if value == 0.0 => {
+            say!(speaker, "figure-not-known-because", reason: missing)
+        }
+        Some(missing) => say!(speaker, "figure-at-least", figure: figure, reason: missing),
         None => figure,
     }
 }
 
 /// "20.3 ± 1.1 g".
-pub(super) fn with_uncertainty(value: f64, u: Option<f64>, unit: &str) -> String {
-    let shown = rounded(value, u);
-    let plus_minus = shown.u.map_or_else(String::new, |u| format!(" ± {u}"));
-    let space = if unit.is_empty() { "" } else { "\u{a0}" };
-    format!("{}{plus_minus}{space}{unit}", shown.value)
+pub(super) fn with_uncertainty(
+    speaker: &Speaker<'_>,
+    value: f64,
+    u: Option<f64>,
+    unit: &str,
+) -> String {
+    speaker.uncertain(value, u, unit)
 }
 
 /// The unit of a figure in this book; that of cost is the book's currency.
@@ -44,28 +50,22 @@ pub fn unit_of(book: &Book, measurand: Measurand) -> &str {
 }
 
 /// A figure of a balance in words.
-pub(super) fn balance_words(book: &Book, balance: &Balance, measurand: Measurand) -> String {
-    figure_words(book, &balance.reported(measurand), unit_of(book, measurand))
-}
-
-/// Names of ingredients, joined by commas.
-pub(super) fn names_of<'id>(
-    book: &Book,
-    ids: impl IntoIterator<Item = &'id IngredientId>,
+pub(super) fn balance_words(
+    speaker: &Speaker<'_>,
+    balance: &Balance,
+    measurand: Measurand,
 ) -> String {
-    let names: Vec<String> = ids.into_iter().map(|id| name_of(book, id)).collect();
-    names.join(", ")
-}
-
-/// The name of an ingredient; its id when it is gone.
-pub(super) fn name_of(book: &Book, id: &IngredientId) -> String {
-    book.ingredient(id)
-        .map_or_else(|| id.to_string(), |item| item.full_name())
+    figure_words(
+        speaker,
+        &balance.reported(measurand),
+        unit_of(speaker.book, measurand),
+    )
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::book::IngredientId;
 
     fn reported(value: Option<f64>, missing: &[&str], reason: Option<&'static str>) -> Reported {
         Reported {
@@ -101,7 +101,7 @@ mod tests {
                 "not known (no cup is named)",
             ),
         ] {
-            assert_eq!(figure_words(&book, &reported, "g"), words);
+            assert_eq!(figure_words(&Speaker::new(&book), &reported, "g"), words);
         }
     }
 }

@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 use super::document::{Align, Block, Document, Orientation, StageSteps, StepRow, Table};
 use super::pages::Paper;
 use super::recognised::GENERATOR;
+use crate::say::{Speaker, say};
 
 /// How the page looks on a screen and on paper. Names in any script take the fonts of the reader's machine.
 const STYLE: &str = "
@@ -55,7 +56,7 @@ pub fn html(document: &Document, paper: Paper) -> String {
         "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" \
          content=\"width=device-width, initial-scale=1\">\n{GENERATOR}\n<title>{}</title>\n<style>{STYLE}@page {{ size: {width}pt {height}pt; \
          margin: 28pt; }}\n</style>\n</head>\n<body>\n",
-        escaped(&document.language),
+        escaped(document.language.code()),
         escaped(&title)
     );
     let class = match document.orientation {
@@ -75,8 +76,9 @@ pub fn html(document: &Document, paper: Paper) -> String {
         );
     }
     let mut number = 0;
+    let speaker = document.speaker();
     for block in &document.blocks {
-        write_block(&mut page, block, &mut number);
+        write_block(&mut page, &speaker, block, &mut number);
     }
     let _ = writeln!(
         page,
@@ -86,7 +88,7 @@ pub fn html(document: &Document, paper: Paper) -> String {
     page
 }
 
-fn write_block(page: &mut String, block: &Block, number: &mut usize) {
+fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: &mut usize) {
     match block {
         Block::Heading(text) => {
             let _ = writeln!(page, "<h2>{}</h2>", escaped(text));
@@ -111,12 +113,14 @@ fn write_block(page: &mut String, block: &Block, number: &mut usize) {
         }
         Block::Cautions(cautions) if cautions.is_empty() => {}
         Block::Cautions(cautions) => {
-            page.push_str("<aside aria-label=\"cautions\">\n");
+            page.push_str("<aside aria-label=\"");
+            page.push_str(&escaped(speaker.word("card-cautions")));
+            page.push_str("\">\n");
             for caution in cautions {
                 let _ = writeln!(
                     page,
-                    "<p dir=\"auto\"><strong>Caution ({})</strong> {}</p>",
-                    escaped(&caution.kind),
+                    "<p dir=\"auto\"><strong>{}</strong> {}</p>",
+                    escaped(&say!(speaker, "card-caution", kind: &caution.kind)),
                     escaped(&caution.text)
                 );
             }

@@ -8,7 +8,7 @@ use super::document::{Align, Block, Document, StepRow};
 pub fn json(document: &Document) -> Value {
     json!({
         "kind": document.kind.key(),
-        "language": document.language,
+        "language": document.language.code(),
         "title": document.title,
         "subtitle": document.subtitle,
         "shop": document.shop,

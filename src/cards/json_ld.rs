@@ -10,6 +10,7 @@ use super::request::{CardError, CardOptions, Drink};
 use crate::balance::{Measurand, Verdict};
 use crate::book::Book;
 use crate::quantity::{rounded_at_most, show_number};
+use crate::say::say;
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
 const SALT_PER_SODIUM: f64 = 2.5;
@@ -40,7 +41,8 @@ pub fn json_ld(
     drink: &Drink,
     options: &CardOptions,
 ) -> Result<JsonLdRecipe, CardError> {
-    let made = Made::new(book, drink)?;
+    let speaker = options.speaker(book);
+    let made = Made::new(speaker, drink)?;
     let mut left_behind = Vec::new();
     let mut recipe = Map::new();
     let mut put = |key: &str, value: Value| recipe.insert(key.to_owned(), value);
@@ -48,7 +50,7 @@ pub fn json_ld(
     put("@type", json!("Recipe"));
     put("name", json!(made.name()));
     put("identifier", json!(identifier(drink)));
-    put("inLanguage", json!(options.language));
+    put("inLanguage", json!(options.language.code()));
     put("recipeCategory", json!("drink"));
     if !book.settings.shop.is_empty() {
         put(
@@ -69,7 +71,7 @@ pub fn json_ld(
         Some(approval) if approval.resolved == made.balance.resolved => {
             put("dateModified", json!(approval.date));
         }
-        _ => left_behind.push(format!("its state ({})", made.revision())),
+        _ => left_behind.push(say!(speaker, "left-state", revision: made.revision())),
     }
     put("recipeYield", json!(servings(&made)));
     put("recipeIngredient", json!(ingredients(&made)));
@@ -79,28 +81,24 @@ pub fn json_ld(
         put("suitableForDiet", json!("https://schema.org/VeganDiet"));
     }
     if !made.balance.cautions.is_empty() {
-        left_behind.push(format!(
-            "{} cautions, which must go with the drink in another way",
-            made.balance.cautions.len()
-        ));
+        let count = made.balance.cautions.len();
+        left_behind.push(say!(speaker, "left-cautions", count: count));
     }
     let allergens = &made.balance.allergens;
     if !allergens.contains.is_empty()
         || !allergens.may_contain.is_empty()
         || !allergens.not_stated.is_empty()
     {
-        left_behind.push("its allergens".to_owned());
+        left_behind.push(speaker.word("left-allergens").to_owned());
     }
-    left_behind.extend(
-        [
-            "serving temperature and every uncertainty",
-            "the shop's measures as measures: their names stand in the text of an ingredient",
-            "roles, temperatures of the lines, cup, shaker and menu price",
-            "composition and evidence of the ingredients",
-            "the other versions and the history of approvals",
-        ]
-        .map(str::to_owned),
-    );
+    let always = [
+        "left-uncertainty",
+        "left-measures",
+        "left-roles",
+        "left-composition",
+        "left-versions",
+    ];
+    left_behind.extend(always.map(|message| speaker.word(message).to_owned()));
     Ok(JsonLdRecipe {
         value: Value::Object(recipe),
         left_behind,
@@ -116,8 +114,10 @@ fn identifier(drink: &Drink) -> String {
 
 fn servings(made: &Made<'_>) -> String {
     match made.balance.figures.complete(Measurand::Volume) {
-        Some(volume) => format!("1 drink, {} ml", show_number(volume, 0)),
-        None => "1 drink".to_owned(),
+        Some(volume) => {
+            say!(made.speaker, "serving-of", volume: made.speaker.volume(volume, 0))
+        }
+        None => made.speaker.word("serving").to_owned(),
     }
 }
 
@@ -159,7 +159,9 @@ fn instructions(made: &Made<'_>) -> Value {
     let step = |row: &StepRow| {
         let text = match row {
             StepRow::Instruction(text) => text.clone(),
-            StepRow::Line { amount, name, .. } => format!("Add {amount} of {name}."),
+            StepRow::Line { amount, name, .. } => {
+                say!(made.speaker, "step-add", amount: amount, ingredient: name)
+            }
         };
         json!({ "@type": "HowToStep", "text": text })
     };
@@ -181,10 +183,11 @@ fn nutrition(made: &Made<'_>, left_behind: &mut Vec<String>) -> Value {
         let reported = made.balance.reported(measurand);
         let complete = made.balance.figures.complete(measurand);
         let Some(value) = complete else {
-            left_behind.push(format!(
-                "{}, which is not known in full: {}",
-                measurand.word(),
-                made.words(measurand)
+            left_behind.push(say!(
+                made.speaker,
+                "left-figure",
+                figure: measurand.word(),
+                known: made.words(measurand),
             ));
             continue;
         };
@@ -202,11 +205,13 @@ fn nutrition(made: &Made<'_>, left_behind: &mut Vec<String>) -> Value {
                 json!(format!("{} mg", show_number(sodium, 0))),
             );
         }
-        None => left_behind.push(format!(
-            "salt, which is not known in full: {}",
-            made.words(Measurand::Salt)
+        None => left_behind.push(say!(
+            made.speaker,
+            "left-figure",
+            figure: Measurand::Salt.word(),
+            known: made.words(Measurand::Salt),
         )),
     }
-    left_behind.push("caffeine and energy in kJ".to_owned());
+    left_behind.push(made.speaker.word("left-caffeine").to_owned());
     Value::Object(nutrition)
 }

@@ -1,15 +1,17 @@
 //! The sugar ladder on paper: what is measured at each level, and what no level goes below.
 
 use super::document::{Block, Column, Document, Table};
-use super::figure_words::{balance_words, name_of};
+use super::figure_words::balance_words;
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::Measurand;
-use crate::book::{Book, Line, Role, Stage};
+use crate::book::{Line, Role, Stage};
+use crate::say::{Speaker, say};
 use crate::swap::{Ladder, Level, ladder};
 
-pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
-    let made = Made::new(book, drink)?;
+pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
+    let made = Made::new(speaker, drink)?;
+    let book = speaker.book;
     let ladder = ladder(
         book,
         made.recipe,
@@ -22,21 +24,21 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
         blocks.push(Block::Table(levels(&made, &ladder)));
     }
     let mut sentences = ladder.reasons.clone();
-    sentences.push(format!(
-        "Without any sweetener the drink still has {} of sugar: that comes with what it tastes of.",
-        balance_words(book, &ladder.floor, Measurand::TotalSugar)
-    ));
+    let sugar = balance_words(&speaker, &ladder.floor, Measurand::TotalSugar);
+    sentences.push(say!(speaker, "ladder-floor", sugar: sugar));
     for rung in &ladder.rungs {
         if let Err(reason) = &rung.drink {
-            sentences.push(format!("{}: {reason}", rung.level.name));
+            sentences.push(
+                say!(speaker, "ladder-not-possible", level: &rung.level.name, reason: reason),
+            );
         }
     }
     blocks.push(Block::Paragraphs(sentences));
     blocks.push(Block::Cautions(made.cautions()));
-    blocks.push(footnotes());
+    blocks.push(footnotes(&speaker));
     Ok(Document {
         title: made.recipe.name.clone(),
-        subtitle: format!("{}, sugar ladder", made.version_name()),
+        subtitle: say!(speaker, "ladder-subtitle", version: made.version_name()),
         revision: made.revision(),
         blocks,
         ..Document::default()
@@ -59,48 +61,45 @@ fn moving_lines<'made>(made: &'made Made<'_>, ladder: &Ladder) -> Vec<&'made Lin
 }
 
 fn levels(made: &Made<'_>, ladder: &Ladder) -> Table {
+    let speaker = &made.speaker;
     let lines = moving_lines(made, ladder);
-    let mut columns = vec![Column::text("level")];
+    let mut columns = vec![Column::text(speaker.word("column-level"))];
     columns.extend(
         lines
             .iter()
-            .map(|line| Column::text(name_of(made.book, &line.ingredient))),
+            .map(|line| Column::text(speaker.ingredient(&line.ingredient))),
     );
-    columns.push(Column::number("total sugar"));
-    columns.push(Column::number("sweetness"));
+    columns.push(Column::number(speaker.word("column-total-sugar")));
+    columns.push(Column::number(speaker.word("column-sweetness")));
     let rows = ladder.rungs.iter().map(|rung| {
         let mut row = vec![rung.level.name.clone()];
         match &rung.drink {
             Ok(drink) => {
                 row.extend(lines.iter().map(|line| {
                     drink.balance.resolved.line(&line.id).map_or_else(
-                        || "none".to_owned(),
+                        || speaker.word("amount-none").to_owned(),
                         |line| match line.amount.number() {
-                            Some(0.0) => "none".to_owned(),
-                            _ => made.book.amount_words(&line.amount),
+                            Some(0.0) => speaker.word("amount-none").to_owned(),
+                            _ => speaker.amount(&line.amount),
                         },
                     )
                 }));
                 row.push(balance_words(
-                    made.book,
+                    speaker,
                     &drink.balance,
                     Measurand::TotalSugar,
                 ));
-                row.push(balance_words(
-                    made.book,
-                    &drink.balance,
-                    Measurand::Sweetness,
-                ));
+                row.push(balance_words(speaker, &drink.balance, Measurand::Sweetness));
             }
             Err(_) => row.extend(std::iter::repeat_n(
-                "not possible, see below".to_owned(),
+                speaker.word("ladder-see-below").to_owned(),
                 lines.len() + 2,
             )),
         }
         row
     });
     Table {
-        caption: "what is measured at each level of sugar".to_owned(),
+        caption: speaker.word("ladder-caption").to_owned(),
         columns,
         rows: rows.collect(),
     }

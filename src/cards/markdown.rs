@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 
 use super::document::{Align, Block, Document, StepRow, Table};
+use crate::say::{Speaker, say};
 
 /// A document as `CommonMark` with tables.
 pub fn markdown(document: &Document) -> String {
@@ -10,14 +11,15 @@ pub fn markdown(document: &Document) -> String {
     if !document.subtitle.is_empty() {
         let _ = writeln!(text, "**{}**\n", plain(&document.subtitle));
     }
+    let speaker = document.speaker();
     for block in &document.blocks {
-        write_block(&mut text, block);
+        write_block(&mut text, &speaker, block);
     }
     let _ = writeln!(text, "---\n\n{}", plain(&document.foot()));
     text
 }
 
-fn write_block(text: &mut String, block: &Block) {
+fn write_block(text: &mut String, speaker: &Speaker<'_>, block: &Block) {
     match block {
         Block::Heading(heading) => {
             let _ = writeln!(text, "## {}\n", plain(heading));
@@ -44,8 +46,8 @@ fn write_block(text: &mut String, block: &Block) {
             for caution in cautions {
                 let _ = writeln!(
                     text,
-                    "> **Caution ({})**: {}\n",
-                    plain(&caution.kind),
+                    "> **{}**: {}\n",
+                    plain(&say!(speaker, "card-caution", kind: &caution.kind)),
                     plain(&caution.text)
                 );
             }

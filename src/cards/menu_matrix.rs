@@ -1,10 +1,10 @@
 //! Ingredients and allergens of the whole menu: a row for each drink, a column for each allergen.
 
 use super::document::{Block, Column, Document, Orientation, Table};
-use super::figure_words::names_of;
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{CardError, drinks_of_menu};
-use crate::book::{Allergen, Book, IngredientId};
+use crate::book::{Allergen, IngredientId};
+use crate::say::{Speaker, say};
 
 /// What stands in a cell when the packs of all ingredients are silent about an allergen although they state others.
 const NOT_NAMED: &str = "–";
@@ -12,8 +12,8 @@ const NOT_NAMED: &str = "–";
 /// Most drinks of a menu that is printed as one card: some fifty pages. A board of more is no menu.
 pub const MOST_ON_MENU: usize = 1000;
 
-pub(super) fn document(book: &Book) -> Result<Document, CardError> {
-    let drinks = drinks_of_menu(book);
+pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
+    let drinks = drinks_of_menu(speaker.book);
     if drinks.is_empty() {
         return Err(CardError::EmptyMenu);
     }
@@ -23,30 +23,27 @@ pub(super) fn document(book: &Book) -> Result<Document, CardError> {
             most: MOST_ON_MENU,
         });
     }
-    let made = Made::each(book, &drinks)?;
+    let made = Made::each(speaker, &drinks)?;
     Ok(Document {
-        title: "Ingredients and allergens".to_owned(),
-        subtitle: "the whole menu".to_owned(),
+        title: speaker.word("menu-title").to_owned(),
+        subtitle: speaker.word("menu-subtitle").to_owned(),
         revision: String::new(),
         orientation: Orientation::Wide,
         blocks: vec![
-            Block::Table(allergens(&made)),
-            Block::Footnotes(vec![format!(
-                "“contains” and “may contain”: as a pack of one of the ingredients states it. “not stated”: at least one pack says \
-                 nothing of allergens. “{NOT_NAMED}”: every pack states its allergens and none names this one."
-            )]),
-            Block::Heading("What is in them".to_owned()),
-            Block::Table(ingredients(book, &made)),
-            Block::Heading("Cautions".to_owned()),
+            Block::Table(allergens(&speaker, &made)),
+            Block::Footnotes(vec![say!(speaker, "menu-marks", sign: NOT_NAMED)]),
+            Block::Heading(speaker.word("menu-ingredients").to_owned()),
+            Block::Table(ingredients(&speaker, &made)),
+            Block::Heading(speaker.word("card-cautions").to_owned()),
             Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
-            footnotes(),
+            footnotes(&speaker),
         ],
         ..Document::default()
     })
 }
 
-fn allergens(made: &[Made<'_>]) -> Table {
-    let mut columns = vec![Column::text("drink")];
+fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
+    let mut columns = vec![Column::text(speaker.word("column-drink"))];
     columns.extend(
         Allergen::ALL
             .iter()
@@ -55,50 +52,49 @@ fn allergens(made: &[Made<'_>]) -> Table {
     let rows = made.iter().map(|made| {
         let summary = &made.balance.allergens;
         let cell = |allergen: &Allergen| {
-            let word = if summary.contains.contains(allergen) {
-                "contains"
+            if summary.contains.contains(allergen) {
+                speaker.word("fact-contains").to_owned()
             } else if summary.may_contain.contains(allergen) {
-                "may contain"
+                speaker.word("fact-may-contain").to_owned()
             } else if summary.not_stated.is_empty() {
-                NOT_NAMED
+                NOT_NAMED.to_owned()
             } else {
-                "not stated"
-            };
-            word.to_owned()
+                speaker.word("allergen-not-stated").to_owned()
+            }
         };
         std::iter::once(made.name())
             .chain(Allergen::ALL.iter().map(cell))
             .collect()
     });
     Table {
-        caption: "allergens of every drink".to_owned(),
+        caption: speaker.word("menu-allergens-caption").to_owned(),
         columns,
         rows: rows.collect(),
     }
 }
 
-fn ingredients(book: &Book, made: &[Made<'_>]) -> Table {
+fn ingredients(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
     let rows = made.iter().map(|made| {
         let unstated = &made.balance.allergens.not_stated;
         let unstated = if unstated.is_empty() {
-            "all state them".to_owned()
+            speaker.word("allergens-all-stated").to_owned()
         } else {
-            names_of(book, unstated)
+            speaker.ingredients(unstated)
         };
         vec![
             made.name(),
-            names_of(book, &by_weight(made)),
+            speaker.ingredients(&by_weight(made)),
             made.balance.vegan.word().to_owned(),
             unstated,
         ]
     });
     Table {
-        caption: "ingredients of every drink".to_owned(),
+        caption: speaker.word("menu-ingredients-caption").to_owned(),
         columns: vec![
-            Column::text("drink"),
-            Column::text("ingredients, the heaviest first"),
-            Column::text("vegan, by ingredients"),
-            Column::text("allergens not stated by"),
+            Column::text(speaker.word("column-drink")),
+            Column::text(speaker.word("column-ingredients")),
+            Column::text(speaker.word("fact-vegan")),
+            Column::text(speaker.word("fact-allergens-not-stated")),
         ],
         rows: rows.collect(),
     }

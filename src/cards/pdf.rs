@@ -16,19 +16,28 @@ use krilla::text::{Font, GlyphId, KrillaGlyph, Tag};
 use super::document::Document;
 use super::pages::{GlyphRun, Ink, Mark, Page};
 use crate::quantity::excerpt;
+use crate::say::{Speaker, say};
 
 /// Why there is no PDF.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum PdfError {
     /// A font of the machine can't be read.
-    #[error("a font that “{text}” needs can't be embedded; remove or replace it and export again")]
     Font {
         /// The beginning of the text that needs it.
         text: String,
     },
     /// The file could not be put together.
-    #[error("the PDF could not be made: {0}")]
     Writer(String),
+}
+
+impl PdfError {
+    /// The reason, and what to do.
+    pub fn words(&self, speaker: &Speaker<'_>) -> String {
+        match self {
+            Self::Font { text } => say!(speaker, "pdf-font", text: text),
+            Self::Writer(reason) => say!(speaker, "pdf-writer", reason: reason),
+        }
+    }
 }
 
 /// Most characters of a property of the file; in full they stand on its pages.
@@ -47,7 +56,7 @@ pub fn pdf(document: &Document, pages: &[Page]) -> Result<Vec<u8>, PdfError> {
     };
     let mut metadata = Metadata::new()
         .title(excerpt(&title, MOST_IN_PROPERTIES))
-        .language(document.language.clone())
+        .language(document.language.code().to_owned())
         .creator("Evensip".to_owned());
     if !document.shop.is_empty() {
         metadata = metadata.authors(vec![excerpt(&document.shop, MOST_IN_PROPERTIES)]);

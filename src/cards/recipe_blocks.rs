@@ -1,41 +1,44 @@
 //! The blocks that several cards share: steps, facts, cautions, small print.
 
+use std::collections::BTreeSet;
+
 use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
-use super::figure_words::{balance_words, name_of, names_of, with_uncertainty};
+use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
 use crate::balance::{Balance, LineShare, Measurand, VersionBalances, caution_words};
-use crate::book::{Allergen, Amount, Book, ClosureKind, Entry, Line, Recipe, Stage};
-use crate::quantity::show_number;
+use crate::book::{Allergen, Amount, ClosureKind, Entry, Line, Recipe, Resolved, Stage, VesselId};
+use crate::say::{Speaker, say};
 
 /// How far a line may differ from the shelf that its ingredient stands on without being told, K.
 const SAME_TEMPERATURE: f64 = 0.5;
 
 /// A drink with its balance.
 pub(super) struct Made<'book> {
-    pub(super) book: &'book Book,
+    pub(super) speaker: Speaker<'book>,
     pub(super) recipe: &'book Recipe,
     pub(super) drink: &'book Drink,
     pub(super) balance: Balance,
 }
 
 impl<'book> Made<'book> {
-    pub(super) fn new(book: &'book Book, drink: &'book Drink) -> Result<Self, CardError> {
+    pub(super) fn new(speaker: Speaker<'book>, drink: &'book Drink) -> Result<Self, CardError> {
+        let recipe = drink.recipe_in(speaker.book)?;
         Self::of(
+            speaker,
             drink,
-            &mut VersionBalances::new(book, drink.recipe_in(book)?),
-            book,
+            &mut VersionBalances::new(speaker.book, recipe),
         )
     }
 
     fn of(
+        speaker: Speaker<'book>,
         drink: &'book Drink,
         balances: &mut VersionBalances<'book>,
-        book: &'book Book,
     ) -> Result<Self, CardError> {
         let recipe = balances.recipe();
         let balance = balances.balance(drink.version.as_ref());
         Ok(Self {
-            book,
+            speaker,
             recipe,
             drink,
             balance: balance.ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?,
@@ -43,12 +46,16 @@ impl<'book> Made<'book> {
     }
 
     /// Drinks that stand by recipe.
-    pub(super) fn each(book: &'book Book, drinks: &'book [Drink]) -> Result<Vec<Self>, CardError> {
+    pub(super) fn each(
+        speaker: Speaker<'book>,
+        drinks: &'book [Drink],
+    ) -> Result<Vec<Self>, CardError> {
         let mut made = Vec::new();
-        for of_recipe in drinks.chunk_by(|one, other| one.recipe == other.recipe) {
-            let mut balances = VersionBalances::new(book, of_recipe[0].recipe_in(book)?);
+        for of_recipe in drinks.chunk_by(|a, b| a.recipe == b.recipe) {
+            let recipe = of_recipe[0].recipe_in(speaker.book)?;
+            let mut balances = VersionBalances::new(speaker.book, recipe);
             for drink in of_recipe {
-                made.push(Self::of(drink, &mut balances, book)?);
+                made.push(Self::of(speaker, drink, &mut balances)?);
             }
         }
         Ok(made)
@@ -56,7 +63,7 @@ impl<'book> Made<'book> {
 
     /// The name of its version.
     pub(super) fn version_name(&self) -> &'book str {
-        super::approval_words::version_name(self.recipe, self.drink.version.as_ref())
+        super::approval_words::version_name(&self.speaker, self.recipe, self.drink.version.as_ref())
     }
 
     /// Name of the recipe and, for a version, of the version.
@@ -70,6 +77,7 @@ impl<'book> Made<'book> {
     /// Its version and approval.
     pub(super) fn revision(&self) -> String {
         super::approval_words::revision(
+            &self.speaker,
             self.recipe,
             self.drink.version.as_ref(),
             &self.balance.resolved,
@@ -77,7 +85,7 @@ impl<'book> Made<'book> {
     }
 
     pub(super) fn words(&self, measurand: Measurand) -> String {
-        balance_words(self.book, &self.balance, measurand)
+        balance_words(&self.speaker, &self.balance, measurand)
     }
 
     fn share(&self, line: &Line, carried: bool) -> Option<&LineShare> {
@@ -91,11 +99,8 @@ impl<'book> Made<'book> {
     pub(super) fn grams(&self, line: &Line) -> String {
         let share = self.share(line, false);
         match share.and_then(|share| Some((share.grams?, share.u_grams))) {
-            Some((grams, u)) => {
-                let digits = crate::quantity::rounded_at_most(grams, u, 1);
-                format!("{}\u{a0}g", digits.value)
-            }
-            None => "weight not known".to_owned(),
+            Some((grams, u)) => self.speaker.rounded(grams, u, 1, "g"),
+            None => self.speaker.word("weight-not-known").to_owned(),
         }
     }
 
@@ -103,39 +108,38 @@ impl<'book> Made<'book> {
     pub(super) fn grams_with_uncertainty(&self, line: &Line) -> String {
         let share = self.share(line, false);
         match share.and_then(|share| Some((share.grams?, share.u_grams))) {
-            Some((grams, u)) => with_uncertainty(grams, u, "g"),
-            None => "not known".to_owned(),
+            Some((grams, u)) => with_uncertainty(&self.speaker, grams, u, "g"),
+            None => self.speaker.word("figure-not-known").to_owned(),
         }
     }
 
     fn step(&self, line: &Line) -> StepRow {
         let measure = match &line.amount {
-            Amount::Count(_, id) => self
-                .book
-                .measure(id)
-                .map_or_else(|| id.to_string(), |measure| measure.name.clone()),
+            Amount::Count(_, id) => self.speaker.measure(id),
             _ => String::new(),
         };
         let mut remarks = Vec::new();
         if let Some(celsius) = line.temperature
-            && (celsius - self.book.settings.room_temperature).abs() > SAME_TEMPERATURE
+            && (celsius - self.speaker.book.settings.room_temperature).abs() > SAME_TEMPERATURE
         {
-            remarks.push(format!("at {}\u{a0}°C", show_number(celsius, 0)));
+            let temperature = self.speaker.temperature(celsius, 0);
+            remarks.push(say!(self.speaker, "line-at-temperature", temperature: temperature));
         }
         if let Some(carried) = &line.carried {
-            remarks.push(format!(
-                "brings {}\u{a0}g of {}",
-                show_number(carried.grams, 0),
-                name_of(self.book, &carried.ingredient)
+            remarks.push(say!(
+                self.speaker,
+                "line-brings",
+                mass: self.speaker.in_unit(carried.grams, "g", 0),
+                ingredient: self.speaker.ingredient(&carried.ingredient),
             ));
         }
         if !line.note.is_empty() {
             remarks.push(line.note.clone());
         }
         StepRow::Line {
-            amount: self.book.amount_words(&line.amount),
+            amount: self.speaker.amount(&line.amount),
             measure,
-            name: name_of(self.book, &line.ingredient),
+            name: self.speaker.ingredient(&line.ingredient),
             grams: self.grams(line),
             remarks,
         }
@@ -178,50 +182,51 @@ impl<'book> Made<'book> {
     }
 
     fn stage_title(&self, stage: Stage) -> String {
-        let vessel = |id: &Option<crate::book::VesselId>| {
-            id.as_ref()
-                .and_then(|id| self.book.vessel(id))
-                .map(|vessel| vessel.name.clone())
+        let speaker = &self.speaker;
+        let Resolved {
+            shaker,
+            cup,
+            strained,
+            ..
+        } = &self.balance.resolved;
+        let name = |id: &Option<VesselId>| {
+            let vessel = id.as_ref().filter(|id| speaker.book.vessel(id).is_some());
+            vessel.map(|id| speaker.vessel(id))
         };
-        match stage {
-            Stage::Mixed => match vessel(&self.balance.resolved.shaker) {
-                Some(shaker) if self.balance.resolved.strained => {
-                    format!("Mixed in the {shaker}, strained into the cup")
-                }
-                Some(shaker) => format!("Mixed in the {shaker}, poured into the cup"),
-                None => match vessel(&self.balance.resolved.cup) {
-                    Some(cup) => format!("Mixed in the {cup}"),
-                    None => "Mixed".to_owned(),
-                },
-            },
-            Stage::Topping => "In the cup".to_owned(),
-            Stage::OnTop => "On top".to_owned(),
-            Stage::Steeped => "Steeped and taken out".to_owned(),
+        match (stage, name(shaker), name(cup)) {
+            (Stage::Mixed, Some(shaker), _) if *strained => {
+                say!(speaker, "stage-mixed-strained", shaker: shaker)
+            }
+            (Stage::Mixed, Some(shaker), _) => say!(speaker, "stage-mixed-shaker", shaker: shaker),
+            (Stage::Mixed, None, Some(cup)) => say!(speaker, "stage-mixed-cup", cup: cup),
+            (Stage::Mixed, None, None) => speaker.word("stage-mixed").to_owned(),
+            (Stage::Topping, ..) => speaker.word("stage-in-cup").to_owned(),
+            (Stage::OnTop, ..) => speaker.word("stage-on-top").to_owned(),
+            (Stage::Steeped, ..) => speaker.word("stage-steeped").to_owned(),
         }
     }
 
-    /// Cup and closure: "paper cup 500, lid".
+    /// Cup and closure: "paper cup 500, with a lid".
     pub(super) fn cup(&self) -> String {
-        let Some(cup) = self.balance.resolved.cup.as_ref() else {
-            return "none named".to_owned();
+        let Some(id) = self.balance.resolved.cup.as_ref() else {
+            return self.speaker.word("cup-not-named").to_owned();
         };
-        let Some(cup) = self.book.vessel(cup) else {
-            return cup.to_string();
-        };
-        let closure = cup.usual_closure().map(|closure| match closure.kind {
-            ClosureKind::Open => "open",
-            ClosureKind::Lid => "with a lid",
-            ClosureKind::Film => "sealed with film",
-        });
-        match closure {
-            Some(closure) => format!("{}, {closure}", cup.name),
-            None => cup.name.clone(),
+        let name = self.speaker.vessel(id);
+        let cup = self.speaker.book.vessel(id);
+        match cup
+            .and_then(|cup| cup.usual_closure())
+            .map(|closure| closure.kind)
+        {
+            Some(ClosureKind::Open) => say!(self.speaker, "cup-open", cup: name),
+            Some(ClosureKind::Lid) => say!(self.speaker, "cup-with-lid", cup: name),
+            Some(ClosureKind::Film) => say!(self.speaker, "cup-sealed", cup: name),
+            None => name,
         }
     }
 
     /// What the counter has to know at a glance.
     pub(super) fn facts(&self) -> Vec<Fact> {
-        let mut facts = vec![Fact::new("cup", self.cup())];
+        let mut facts = vec![Fact::new(self.speaker.word("fact-cup"), self.cup())];
         let mut add = |measurand: Measurand| {
             facts.push(Fact::new(measurand.word(), self.words(measurand)));
         };
@@ -238,31 +243,29 @@ impl<'book> Made<'book> {
 
     /// Allergens and diets, by ingredients.
     pub(super) fn diet_facts(&self) -> Vec<Fact> {
+        let speaker = &self.speaker;
         let allergens = &self.balance.allergens;
-        let words = |list: &std::collections::BTreeSet<Allergen>| {
+        let words = |list: &BTreeSet<Allergen>| {
             let words: Vec<&str> = list.iter().map(|allergen| allergen.word()).collect();
             words.join(", ")
         };
-        let unstated = names_of(self.book, &allergens.not_stated);
         let mut facts = Vec::new();
+        let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
         if !allergens.contains.is_empty() {
-            facts.push(Fact::new("contains", words(&allergens.contains)));
+            add("fact-contains", words(&allergens.contains));
         }
         if !allergens.may_contain.is_empty() {
-            facts.push(Fact::new("may contain", words(&allergens.may_contain)));
+            add("fact-may-contain", words(&allergens.may_contain));
         }
-        if !unstated.is_empty() {
-            facts.push(Fact::new("allergens not stated by", unstated));
+        if !allergens.not_stated.is_empty() {
+            add(
+                "fact-allergens-not-stated",
+                speaker.ingredients(&allergens.not_stated),
+            );
         } else if allergens.contains.is_empty() {
-            facts.push(Fact::new(
-                "contains",
-                "none of the fourteen allergens, as the packs state it",
-            ));
+            add("fact-contains", speaker.word("contains-none").to_owned());
         }
-        facts.push(Fact::new(
-            "vegan, by ingredients",
-            self.balance.vegan.word(),
-        ));
+        add("fact-vegan", self.balance.vegan.word().to_owned());
         facts
     }
 
@@ -272,7 +275,10 @@ impl<'book> Made<'book> {
         cautions
             .map(|caution| CautionLine {
                 kind: caution.kind().word().to_owned(),
-                text: caution_words(self.book, &caution.fact),
+                text: self.speaker.units.words(
+                    &caution_words(self.speaker.book, &caution.fact),
+                    &self.speaker.book.own_words(),
+                ),
             })
             .collect()
     }
@@ -304,10 +310,6 @@ pub(super) fn cautions_of_all(made: &[&Made<'_>]) -> Vec<CautionLine> {
 }
 
 /// The small print under every card.
-pub(super) fn footnotes() -> Block {
-    Block::Footnotes(vec![
-        "± is one standard uncertainty. Allergens and diets are by ingredients, as their packs state them; shared shakers, \
-         scoops and blenders carry traces. This sheet informs and claims no compliance: follow your local code."
-            .to_owned(),
-    ])
+pub(super) fn footnotes(speaker: &Speaker<'_>) -> Block {
+    Block::Footnotes(vec![speaker.word("card-small-print").to_owned()])
 }

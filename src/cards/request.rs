@@ -7,6 +7,7 @@ use super::{
 };
 use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
 use crate::quantity::DisplayUnits;
+use crate::say::{Language, Speaker, say};
 
 /// A recipe and one of its versions, or the recipe itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -57,30 +58,37 @@ pub enum CardRequest {
 pub struct CardOptions {
     /// The day that stands on it; empty for none.
     pub date: String,
-    /// Language of the fixed words, as BCP 47 names it.
-    pub language: String,
+    /// Language of the fixed words.
+    pub language: Language,
     /// What temperatures and volumes are printed in.
     pub units: DisplayUnits,
+}
+
+impl CardOptions {
+    /// Speaks about a book as the card does.
+    pub fn speaker<'book>(&self, book: &'book Book) -> Speaker<'book> {
+        Speaker::new(book)
+            .in_units(self.units)
+            .in_language(self.language)
+    }
 }
 
 impl Default for CardOptions {
     fn default() -> Self {
         Self {
             date: String::new(),
-            language: "en".to_owned(),
+            language: Language::ENGLISH,
             units: DisplayUnits::METRIC,
         }
     }
 }
 
 /// Why there is no card.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CardError {
     /// The recipe is not in the book.
-    #[error("there is no recipe `{0}` in the book")]
     NoRecipe(RecipeId),
     /// The recipe has no such version.
-    #[error("the recipe `{recipe}` has no version `{version}`")]
     NoVersion {
         /// The recipe.
         recipe: RecipeId,
@@ -88,29 +96,55 @@ pub enum CardError {
         version: VersionId,
     },
     /// A comparison needs at least two drinks and has room for four.
-    #[error("a comparison takes 2 to 4 versions, not {0}; choose some and ask again")]
     CountToCompare(usize),
-    /// Nothing is to be made.
-    #[error("no drinks are asked for; give a number of drinks from 1 to 100 000")]
-    NothingToMake,
+    /// Nothing is to be made, or more than a sheet is made for.
+    NothingToMake {
+        /// Most drinks that one sheet is made for.
+        most: u32,
+    },
     /// The swap leads nowhere that could be taught.
-    #[error(
-        "there is no exercise on {0} and {1}: the first is not in the drink, or nothing that may move brings it back; try the swap first"
-    )]
-    NoExercise(String, String),
+    NoExercise {
+        /// What is replaced.
+        replace: IngredientId,
+        /// What replaces it.
+        with: IngredientId,
+    },
     /// Nothing is on the menu.
-    #[error("the menu is empty: no recipe has a cup, or all are retired")]
     EmptyMenu,
     /// There are more drinks than a card of the menu takes.
-    #[error(
-        "{drinks} drinks are on the menu, and a card of it takes {most}; retire what isn't served, or make a card per drink"
-    )]
     MenuTooLong {
         /// How many there are.
         drinks: usize,
         /// How many a card takes.
         most: usize,
     },
+}
+
+impl CardError {
+    /// The reason, and what to do.
+    pub fn words(&self, speaker: &Speaker<'_>) -> String {
+        match self {
+            Self::NoRecipe(id) => say!(speaker, "card-no-recipe", id: id.as_str()),
+            Self::NoVersion { recipe, version } => {
+                let recipe = speaker.recipe(recipe);
+                say!(speaker, "card-no-version", recipe: recipe, version: version.as_str())
+            }
+            Self::CountToCompare(count) => say!(speaker, "card-count-to-compare", count: *count),
+            Self::NothingToMake { most } => {
+                say!(speaker, "card-nothing-to-make", most: f64::from(*most).to_string())
+            }
+            Self::NoExercise { replace, with } => say!(
+                speaker,
+                "card-no-exercise",
+                replace: speaker.ingredient(replace),
+                with: speaker.ingredient(with),
+            ),
+            Self::EmptyMenu => speaker.word("card-empty-menu").to_owned(),
+            Self::MenuTooLong { drinks, most } => {
+                say!(speaker, "card-menu-too-long", drinks: *drinks, most: most.to_string())
+            }
+        }
+    }
 }
 
 impl CardRequest {
@@ -134,26 +168,24 @@ pub fn card(
     request: &CardRequest,
     options: &CardOptions,
 ) -> Result<Document, CardError> {
+    let speaker = options.speaker(book);
     let mut document = match request {
-        CardRequest::Counter(drink) => counter_card::document(book, drink)?,
-        CardRequest::Training(drink) => training_sheet::document(book, drink)?,
+        CardRequest::Counter(drink) => counter_card::document(speaker, drink)?,
+        CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
         CardRequest::Exercise {
             drink,
             replace,
             with,
-        } => exercise::document(book, drink, replace, with)?,
-        CardRequest::Menu => menu_matrix::document(book)?,
-        CardRequest::Ladder(drink) => ladder_table::document(book, drink)?,
-        CardRequest::Comparison(drinks) => comparison_sheet::document(book, drinks)?,
-        CardRequest::Batch(items) => batch_sheet::document(book, items)?,
+        } => exercise::document(speaker, drink, replace, with)?,
+        CardRequest::Menu => menu_matrix::document(speaker)?,
+        CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
+        CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
+        CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,
     };
     document.kind = request.kind();
     document.shop.clone_from(&book.settings.shop);
     document.date.clone_from(&options.date);
-    document.language.clone_from(&options.language);
-    if options.units != DisplayUnits::METRIC {
-        document.read_in(options.units, &book.own_words());
-    }
+    document.language = options.language;
     Ok(document)
 }
 

@@ -1,25 +1,28 @@
 //! The training sheet: a drink with the reasons behind its amounts, for someone who learns to make it.
 
 use super::document::{Block, Column, Document, Fact, Table};
-use super::figure_words::{name_of, with_uncertainty};
+use super::figure_words::with_uncertainty;
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{CoolingLine, Measurand, PrintedValue, cooling, declaration};
-use crate::book::{Amount, Axis, Book, Nominal};
-use crate::quantity::{beyond_digits, show_number};
+use crate::book::{Amount, Axis, Nominal};
+use crate::quantity::beyond_digits;
+use crate::say::{Speaker, say};
 
-pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError> {
-    let made = Made::new(book, drink)?;
+pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
+    let made = Made::new(speaker, drink)?;
     let mut facts = made.facts();
-    let drinking = show_number(made.balance.drinking_temperature, 0);
+    let drinking = speaker.temperature(made.balance.drinking_temperature, 0);
     facts.insert(
         2,
         Fact::new(
-            format!("time until it may be drunk at {drinking}\u{a0}°C"),
+            say!(speaker, "training-time-to-cool", temperature: drinking),
             match made.balance.figures.get(Measurand::MinutesToDrinkable) {
-                Some(minutes) if minutes <= 0.0 => "already below".to_owned(),
+                Some(minutes) if minutes <= 0.0 => {
+                    speaker.word("training-already-below").to_owned()
+                }
                 // Someone drinks by it.
-                _ => cooling(book, &made.balance)
+                _ => cooling(speaker.book, &made.balance)
                     .and_then(|cooling| {
                         cooling.milestone(CoolingLine::Drinking).words_with_latest()
                     })
@@ -28,35 +31,35 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
         ),
     );
     let mut blocks = vec![
-        Block::Heading("How it is made".to_owned()),
+        Block::Heading(speaker.word("training-how").to_owned()),
         made.steps(),
-        Block::Heading("What it must come out as".to_owned()),
+        Block::Heading(speaker.word("training-target").to_owned()),
         Block::Facts(facts),
         Block::Cautions(made.cautions()),
-        Block::Heading("What each line brings".to_owned()),
+        Block::Heading(speaker.word("training-lines").to_owned()),
         Block::Table(lines(&made)),
-        Block::Heading("How it tastes".to_owned()),
+        Block::Heading(speaker.word("training-taste").to_owned()),
         Block::Table(taste(&made)),
     ];
     let measures = measures(&made);
     if !measures.rows.is_empty() {
-        blocks.push(Block::Heading("The measures".to_owned()));
+        blocks.push(Block::Heading(speaker.word("training-measures").to_owned()));
         blocks.push(Block::Table(measures));
     }
-    blocks.push(Block::Heading("Nutrition".to_owned()));
-    blocks.push(Block::Table(nutrition(&made)));
-    blocks.push(Block::Heading("Shown and made once".to_owned()));
-    blocks.push(Block::Facts(
-        [
-            "name",
-            "shown by",
-            "day",
-            "serving temperature measured, °C",
-        ]
-        .map(|name| Fact::new(name, "________________"))
-        .to_vec(),
+    blocks.push(Block::Heading(
+        speaker.word("training-nutrition").to_owned(),
     ));
-    blocks.push(footnotes());
+    blocks.push(Block::Table(nutrition(&made)));
+    blocks.push(Block::Heading(speaker.word("training-shown").to_owned()));
+    let to_fill_in = [
+        speaker.word("training-name").to_owned(),
+        speaker.word("training-shown-by").to_owned(),
+        speaker.word("training-day").to_owned(),
+        say!(speaker, "training-measured", unit: speaker.units.temperature.symbol()),
+    ];
+    let to_fill_in = to_fill_in.map(|name| Fact::new(name, "________________"));
+    blocks.push(Block::Facts(to_fill_in.to_vec()));
+    blocks.push(footnotes(&speaker));
     Ok(Document {
         title: made.recipe.name.clone(),
         subtitle: made.version_name().to_owned(),
@@ -67,6 +70,7 @@ pub(super) fn document(book: &Book, drink: &Drink) -> Result<Document, CardError
 }
 
 fn lines(made: &Made<'_>) -> Table {
+    let speaker = &made.speaker;
     let rows = made.balance.resolved.lines().map(|line| {
         let share = made
             .balance
@@ -75,13 +79,13 @@ fn lines(made: &Made<'_>) -> Table {
             .find(|share| share.line == line.id && !share.carried);
         let figure = |value: Option<f64>, u: Option<f64>, unit: &str| {
             value.map_or_else(
-                || "not stated".to_owned(),
-                |value| with_uncertainty(value, u, unit),
+                || speaker.word("figure-unstated").to_owned(),
+                |value| with_uncertainty(speaker, value, u, unit),
             )
         };
         vec![
-            name_of(made.book, &line.ingredient),
-            made.book.amount_words(&line.amount),
+            made.speaker.ingredient(&line.ingredient),
+            speaker.amount(&line.amount),
             made.grams_with_uncertainty(line),
             figure(
                 share.and_then(|share| share.sugar),
@@ -92,19 +96,20 @@ fn lines(made: &Made<'_>) -> Table {
         ]
     });
     Table {
-        caption: "what each line weighs and brings".to_owned(),
+        caption: speaker.word("training-lines-caption").to_owned(),
         columns: vec![
-            Column::text("ingredient"),
-            Column::text("amount"),
-            Column::number("weight"),
-            Column::number("sugar"),
-            Column::number("energy"),
+            Column::text(speaker.word("column-ingredient")),
+            Column::text(speaker.word("column-amount")),
+            Column::number(speaker.word("column-weight")),
+            Column::number(speaker.word("column-sugar")),
+            Column::number(speaker.word("column-energy")),
         ],
         rows: rows.collect(),
     }
 }
 
 fn taste(made: &Made<'_>) -> Table {
+    let speaker = &made.speaker;
     let rows = made.balance.axes.iter().map(|axis| {
         let unit = axis.axis.unit();
         // A step of temperature is a difference.
@@ -114,52 +119,48 @@ fn taste(made: &Made<'_>) -> Table {
             unit
         };
         let value = axis.value.map_or_else(
-            || "not known".to_owned(),
-            |value| with_uncertainty(value, axis.u, unit),
+            || speaker.word("figure-not-known").to_owned(),
+            |value| with_uncertainty(speaker, value, axis.u, unit),
         );
-        let step = format!(
-            "{}\u{a0}{step_unit}",
-            show_number(axis.step, 2)
-                .trim_end_matches('0')
-                .trim_end_matches('.')
-        );
+        let step = speaker.trimmed(axis.step, step_unit, 2);
         vec![axis.axis.word().to_owned(), value, step]
     });
     Table {
-        caption: "the drink on each axis of taste".to_owned(),
+        caption: speaker.word("training-taste-caption").to_owned(),
         columns: vec![
-            Column::text("axis"),
-            Column::number("this drink"),
-            Column::number("a taster just notices"),
+            Column::text(speaker.word("column-axis")),
+            Column::number(speaker.word("column-this-drink")),
+            Column::number(speaker.word("column-noticeable")),
         ],
         rows: rows.collect(),
     }
 }
 
 fn measures(made: &Made<'_>) -> Table {
+    let speaker = &made.speaker;
     let mut rows: Vec<Vec<String>> = Vec::new();
     for line in made.balance.resolved.lines() {
         let Amount::Count(_, id) = &line.amount else {
             continue;
         };
-        let Some(measure) = made.book.measure(id) else {
+        let Some(measure) = speaker.book.measure(id) else {
             continue;
         };
         let weighed = measure.calibration(Some(&line.ingredient)).map_or_else(
             || match measure.nominal {
                 Some(Nominal::Volume(volume)) => {
-                    format!("said to hold {}\u{a0}ml", show_number(volume, 1))
+                    say!(speaker, "measure-stated", amount: speaker.volume(volume, 1))
                 }
                 Some(Nominal::Mass(mass)) => {
-                    format!("said to hold {}\u{a0}g", show_number(mass, 1))
+                    say!(speaker, "measure-stated", amount: speaker.in_unit(mass, "g", 1))
                 }
-                None => "not weighed".to_owned(),
+                None => speaker.word("measure-not-weighed").to_owned(),
             },
-            |calibration| with_uncertainty(calibration.grams, calibration.u_mean, "g"),
+            |calibration| with_uncertainty(speaker, calibration.grams, calibration.u_mean, "g"),
         );
         let row = vec![
             measure.name.clone(),
-            name_of(made.book, &line.ingredient),
+            made.speaker.ingredient(&line.ingredient),
             weighed,
         ];
         if !rows.contains(&row) {
@@ -167,30 +168,35 @@ fn measures(made: &Made<'_>) -> Table {
         }
     }
     Table {
-        caption: "what one use of each measure holds".to_owned(),
+        caption: speaker.word("training-measures-caption").to_owned(),
         columns: vec![
-            Column::text("measure"),
-            Column::text("with"),
-            Column::number("one use"),
+            Column::text(speaker.word("column-measure")),
+            Column::text(speaker.word("column-with")),
+            Column::number(speaker.word("column-one-use")),
         ],
         rows,
     }
 }
 
 fn nutrition(made: &Made<'_>) -> Table {
+    let speaker = &made.speaker;
     let words = |value: &PrintedValue, unit: &str| {
         if !value.is_complete && value.value <= 0.0 {
-            return "not stated".to_owned();
+            return speaker.word("figure-unstated").to_owned();
         }
-        let least = if value.is_complete { "" } else { "at least " };
-        let text = beyond_digits(value.value).unwrap_or_else(|| value.text.clone());
-        format!("{least}{text}\u{a0}{unit}")
+        let text = beyond_digits(value.value).unwrap_or_else(|| speaker.digits(&value.text));
+        let figure = format!("{text}\u{a0}{unit}");
+        if value.is_complete {
+            figure
+        } else {
+            say!(speaker, "figure-least", figure: figure)
+        }
     };
     let rows = declaration(&made.balance).into_iter().map(|row| {
-        let per_100_ml = row
-            .per_100_ml
-            .as_ref()
-            .map_or_else(|| "not known".to_owned(), |value| words(value, row.unit));
+        let per_100_ml = row.per_100_ml.as_ref().map_or_else(
+            || speaker.word("figure-not-known").to_owned(),
+            |value| words(value, row.unit),
+        );
         vec![
             row.words.to_owned(),
             words(&row.per_drink, row.unit),
@@ -198,11 +204,11 @@ fn nutrition(made: &Made<'_>) -> Table {
         ]
     });
     Table {
-        caption: "nutrition of the drink".to_owned(),
+        caption: speaker.word("training-nutrition-caption").to_owned(),
         columns: vec![
-            Column::text("nutrition"),
-            Column::number("per drink"),
-            Column::number("per 100 ml, without toppings"),
+            Column::text(speaker.word("column-nutrition")),
+            Column::number(speaker.word("column-per-drink")),
+            Column::number(speaker.word("column-per-100-ml")),
         ],
         rows: rows.collect(),
     }

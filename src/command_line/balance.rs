@@ -80,7 +80,7 @@ impl Balanced<'_> {
 
     fn sheet(&self, book: &Book) -> String {
         let version = self.version.and_then(|id| self.recipe.version(id));
-        let version = version.map_or("as written", |version| version.name.as_str());
+        let version = version.map_or("original", |version| version.name.as_str());
         let title = format!("{} — {version}", self.recipe.name);
         text::balance(book, &title, &self.balance, self.difference.as_ref())
     }

@@ -17,6 +17,7 @@ use crate::cards::{
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
+use crate::say::Speaker;
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -133,8 +134,8 @@ fn has_format_of_its_own(
     }
 }
 
-fn usage(error: &CardError) -> Failure {
-    Failure::Usage(error.to_string())
+fn usage(book: &Book, error: &CardError) -> Failure {
+    Failure::Usage(error.words(&Speaker::new(book)))
 }
 
 fn drink(book: &Book, recipe: &str, version: Option<&str>) -> Result<Drink, Failure> {
@@ -218,7 +219,7 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
 fn options(arguments: &CardArguments) -> CardOptions {
     CardOptions {
         date: arguments.date.clone().unwrap_or_default(),
-        language: arguments.language.clone(),
+        language: arguments.language,
         ..CardOptions::default()
     }
 }
@@ -248,10 +249,11 @@ fn format(arguments: &CardArguments) -> Result<FormatArgument, Failure> {
 
 fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let request = request(book, arguments)?;
-    let document = card(book, &request, &options(arguments)).map_err(|error| usage(&error))?;
+    let document =
+        card(book, &request, &options(arguments)).map_err(|error| usage(book, &error))?;
     let format = format(arguments)?;
     let mut setter = (format == FormatArgument::Pdf)
-        .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
+        .then(|| Typesetter::new(Fonts::installed(), arguments.language.code()));
     let bytes = bytes_of(
         &document,
         format,
@@ -271,7 +273,8 @@ fn bytes_of(
         (FormatArgument::Pdf, Some(setter)) => {
             name_missing(document, setter);
             let pages = setter.pages(document, paper);
-            pdf(document, &pages).map_err(|error| Failure::Book(error.to_string()))?
+            pdf(document, &pages)
+                .map_err(|error| Failure::Book(error.words(&Speaker::without_book())))?
         }
         (FormatArgument::Html, _) => html(document, paper).into_bytes(),
         (FormatArgument::Csv, _) => csv(document),
@@ -309,15 +312,15 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         }
     };
     let mut setter = (format == FormatArgument::Pdf)
-        .then(|| Typesetter::new(Fonts::installed(), &arguments.language));
+        .then(|| Typesetter::new(Fonts::installed(), arguments.language.code()));
     let (mut written, mut renamed) = (0_usize, Vec::new());
     let drinks = drinks_of_menu(book);
     if drinks.is_empty() {
-        return Err(usage(&CardError::EmptyMenu));
+        return Err(usage(book, &CardError::EmptyMenu));
     }
     for drink in drinks {
         let document =
-            card(book, &kind(drink), &options(arguments)).map_err(|error| usage(&error))?;
+            card(book, &kind(drink), &options(arguments)).map_err(|error| usage(book, &error))?;
         let paper = paper(arguments, &document);
         let bytes = bytes_of(&document, format, paper, setter.as_mut())?;
         let name = file_name(&document, format.ending());
@@ -338,7 +341,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
 
 fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let drink = named_drink(book, arguments)?;
-    let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(&error))?;
+    let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(book, &error))?;
     out_file::write(arguments, format!("{:#}\n", recipe.value).as_bytes())?;
     let left = recipe.left_behind.join("\n  ");
     print(&format!("a schema.org Recipe has no place for\n  {left}"))

@@ -20,6 +20,7 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
+use clap::builder::{PossibleValuesParser, TypedValueParser};
 use clap::{Args, CommandFactory as _, Parser, Subcommand};
 
 use crate::book::{
@@ -27,6 +28,7 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::quantity::{NumberError, excerpt, parse_number, visible};
+use crate::say::Language;
 
 /// What the end of a command tells; the same for all of them.
 const EXIT_CODES: &str = "Exit codes: 0 on success, 1 when a book has errors or could not be read or written, 2 on wrong usage.";
@@ -213,9 +215,9 @@ pub struct CardArguments {
     /// The day that stands on it
     #[arg(long, value_name = "DAY")]
     date: Option<String>,
-    /// Language of the card, for the choice of fonts and the readers of the file
-    #[arg(long, default_value = "en", value_name = "TAG")]
-    language: String,
+    /// Language of the fixed words of the card
+    #[arg(long, default_value = "en", value_name = "CODE", value_parser = language_parser())]
+    language: Language,
     /// For an exercise: id of the ingredient that goes
     #[arg(long)]
     replace: Option<String>,
@@ -444,6 +446,12 @@ fn report_errors(findings: &[Finding]) -> ExitCode {
         code = ExitCode::from(1);
     }
     code
+}
+
+/// Takes the codes of the languages that there are catalogues of, and lists them for any other.
+fn language_parser() -> impl TypedValueParser<Value = Language> {
+    PossibleValuesParser::new(Language::all().map(Language::code))
+        .map(|code| Language::from_code(&code).unwrap_or_default())
 }
 
 fn recipe_called<'book>(book: &'book Book, text: &str) -> Result<&'book Recipe, Failure> {

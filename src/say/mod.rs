@@ -19,13 +19,11 @@ use crate::book::Book;
 use crate::quantity::DisplayUnits;
 
 /// Says a message with its arguments: `say!(speaker, "cup-too-small", cup: name, count: 3)`.
-#[allow(unused_macros, reason = "the first sentences move in next")]
 macro_rules! say {
     ($speaker:expr, $message:expr $(, $name:ident : $value:expr)* $(,)?) => {
         $speaker.say($message, &[$((stringify!($name), $crate::say::Argument::from($value))),*])
     };
 }
-#[allow(unused_imports, reason = "the first sentences move in next")]
 pub(crate) use say;
 
 static NO_BOOK: LazyLock<Book> = LazyLock::new(Book::default);

@@ -1,7 +1,8 @@
 //! Numbers as the language writes them, with the units that a person reads.
 
 use super::Speaker;
-use crate::quantity::{Uncertain, beyond_digits, rounded, show_count, show_number};
+use crate::book::Amount;
+use crate::quantity::{beyond_digits, rounded, rounded_at_most, show_count, show_number};
 
 impl Speaker<'_> {
     /// A number with so many decimals, a true minus sign and no sign between thousands; never `-0`.
@@ -12,6 +13,11 @@ impl Speaker<'_> {
     /// A count as it is said at the counter, in quarters and thirds where it is one: "1½".
     pub fn count(&self, count: f64) -> String {
         self.localised(&show_count(count), count)
+    }
+
+    /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
+    pub fn amount(&self, amount: &Amount) -> String {
+        self.book.amount_words_in(amount, self.units)
     }
 
     /// "58 °C" or "136 °F".
@@ -33,27 +39,43 @@ impl Speaker<'_> {
     pub fn in_unit(&self, metric: f64, unit: &str, decimals: usize) -> String {
         let shown = self.units.of(unit);
         let digits = self.localised(&shown.digits(metric, decimals), metric);
-        if shown.symbol.is_empty() {
-            return digits;
-        }
-        format!("{digits} {}", shown.symbol)
+        with_unit(digits, shown.symbol)
     }
 
-    /// "20.3 ± 1.7 g": a value with its standard uncertainty, to the digits that mean something.
-    pub fn uncertain(&self, metric: Uncertain, unit: &str) -> String {
+    /// "20.3 ± 1.7 g": a value of a metric unit with its standard uncertainty, to the digits that mean something.
+    pub fn uncertain(&self, metric: f64, u: Option<f64>, unit: &str) -> String {
         let shown = self.units.of(unit);
-        let figure = shown.uncertain(metric);
-        let rounded = rounded(figure.value, Some(figure.u));
-        let mut text = self.localised(&rounded.value, figure.value);
-        if let Some(u) = rounded.u {
+        let (value, u) = (shown.value(metric), u.map(|u| shown.difference(u)));
+        let rounded = rounded(value, u);
+        let mut text = self.localised(&rounded.value, value);
+        if let Some((digits, u)) = rounded.u.zip(u) {
             text.push_str(" ± ");
-            text.push_str(&self.localised(&u, figure.u));
+            text.push_str(&self.localised(&digits, u));
         }
-        if !shown.symbol.is_empty() {
-            text.push('\u{a0}');
-            text.push_str(shown.symbol);
+        with_unit(text, shown.symbol)
+    }
+
+    /// The value alone, to the digits that its uncertainty leaves it and no more than so many decimals.
+    pub fn rounded(&self, metric: f64, u: Option<f64>, most_decimals: i32, unit: &str) -> String {
+        let shown = self.units.of(unit);
+        let (value, u) = (shown.value(metric), u.map(|u| shown.difference(u)));
+        let digits = rounded_at_most(value, u, shown.decimals(most_decimals)).value;
+        with_unit(self.localised(&digits, value), shown.symbol)
+    }
+
+    /// As short as it can be: "0.5 K", "1 g".
+    pub fn trimmed(&self, metric: f64, unit: &str, most_decimals: usize) -> String {
+        let shown = self.units.of(unit);
+        let digits = shown.trimmed(metric, most_decimals);
+        with_unit(self.localised(&digits, metric), shown.symbol)
+    }
+
+    /// Digits that a rule of rounding wrote, "<0.5" among them.
+    pub fn digits(&self, digits: &str) -> String {
+        match digits.strip_prefix('<') {
+            Some(rest) => format!("<{}", self.localised(rest, 0.0)),
+            None => self.localised(digits, 0.0),
         }
-        text
     }
 
     /// Digits that the core wrote, in the signs of the language. What is told without digits, or with a fraction, is left.
@@ -70,4 +92,13 @@ impl Speaker<'_> {
             None => digits.to_owned(),
         }
     }
+}
+
+/// No line ends between a number and its unit.
+fn with_unit(mut digits: String, symbol: &str) -> String {
+    if !symbol.is_empty() {
+        digits.push('\u{a0}');
+        digits.push_str(symbol);
+    }
+    digits
 }

@@ -72,7 +72,7 @@ impl Dialog {
             .version
             .as_ref()
             .and_then(|id| screen.recipe.version(id));
-        let name = version.map_or("as written", |version| &version.name);
+        let name = version.map_or("original", |version| &version.name);
         let name = format!("{}, {name}", screen.recipe.name);
         Self::Approve(Approving {
             recipe: screen.recipe.id.clone(),

@@ -12,6 +12,7 @@ use crate::cards::{
     CardOptions, CardRequest, Document, Fonts, MissingCharacter, Page, Paper, Typesetter, card,
     csv, file_name, html, json, markdown, pdf,
 };
+use crate::say::Speaker;
 
 /// The format of an exported card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -65,7 +66,7 @@ impl CardFormat {
         Ok(match self {
             Self::Pdf => {
                 let pages = setter.pages(document, paper);
-                pdf(document, &pages).map_err(|error| error.to_string())?
+                pdf(document, &pages).map_err(|error| error.words(&Speaker::without_book()))?
             }
             Self::Html => html(document, paper).into_bytes(),
             Self::Markdown => markdown(document).into_bytes(),
@@ -209,12 +210,13 @@ fn write_all(
     cancelled: &AtomicBool,
     tell: &dyn Fn(Report) -> bool,
 ) -> Result<(), String> {
-    let mut setter = Typesetter::new(fonts.get(), &order.options.language);
+    let mut setter = Typesetter::new(fonts.get(), order.options.language.code());
     for request in &order.requests {
         if cancelled.load(Ordering::Relaxed) {
             return Err("stopped; what has been written stays".to_owned());
         }
-        let document = card(book, request, &order.options).map_err(|error| error.to_string())?;
+        let document = card(book, request, &order.options)
+            .map_err(|error| error.words(&order.options.speaker(book)))?;
         let name = file_name(&document, order.format.ending());
         let bytes = order.format.bytes(&document, order.paper, &mut setter)?;
         let path = book_file::write_beside_others(&order.folder, &name, &bytes)
@@ -328,8 +330,9 @@ impl Previewing {
 }
 
 fn preview(book: &Book, order: &PreviewOrder, fonts: Fonts) -> Result<CardPreview, String> {
-    let document = card(book, &order.request, &order.options).map_err(|error| error.to_string())?;
-    let mut setter = Typesetter::new(fonts, &order.options.language);
+    let document = card(book, &order.request, &order.options)
+        .map_err(|error| error.words(&order.options.speaker(book)))?;
+    let mut setter = Typesetter::new(fonts, order.options.language.code());
     Ok(CardPreview {
         pages: setter.pages(&document, order.paper),
         missing: setter.missing(&document.texts()),

@@ -99,7 +99,7 @@ pub(crate) fn document(dice: &mut Dice) -> Document {
         shop: text(dice),
         revision: text(dice),
         date: text(dice),
-        language: "en".to_owned(),
+
         orientation: if dice.coin() {
             Orientation::Wide
         } else {

@@ -297,7 +297,7 @@ fn an_exercise_asks_for_every_step_and_answers_at_the_end() {
     assert!(output.status.success(), "{output:?}");
     let text = std::fs::read_to_string(&out).unwrap();
     let asked = text.find("sweeter").unwrap();
-    let answered = text.find("what came of it").unwrap();
+    let answered = text.find("Answers for the trainer").unwrap();
     assert!(asked < answered, "{text}");
     assert!(text[answered..].contains("sweeter by 1.9 steps"), "{text}");
     assert!(text[answered..].contains("less sweet by"), "{text}");

@@ -2,7 +2,7 @@
 
 use evensip::book::{Book, Entry, Instruction, LineId, RecipeId};
 use evensip::cards::{
-    CardOptions, CardRequest, Document, Fonts, Mark, Page, Paper, Typesetter, card, pdf, picture,
+    CardRequest, Document, Fonts, Mark, Page, Paper, Typesetter, card, pdf, picture,
 };
 
 use crate::cards::{drink, every_kind, must_say, options};
@@ -205,14 +205,10 @@ fn named(name: &str, text: &str) -> Document {
         text: text.to_owned(),
     }));
     book.recipes.put(recipe);
-    let options = CardOptions {
-        language: "zh-Hans".to_owned(),
-        ..options()
-    };
     card(
         &book,
         &CardRequest::Counter(drink("hob-and-ember", None)),
-        &options,
+        &options(),
     )
     .unwrap()
 }

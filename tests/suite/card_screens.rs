@@ -82,7 +82,7 @@ fn the_card_of_the_drink_in_hand_is_previewed_page_by_page() {
     assert!(page_says(&window, "serving temperature"));
     click(&mut window, Role::RadioButton, "Training sheet");
     wait_for(&mut window, "the sheet", |window| {
-        page_says(window, "How it is made")
+        page_says(window, "How to make it")
     });
     click(&mut window, Role::Button, "Next page");
     assert!(page_says(&window, "Page 2 of"));
@@ -98,8 +98,8 @@ fn every_kind_of_card_has_a_preview_or_says_what_is_missing() {
             "cereals containing gluten",
         ),
         ("Sugar ladder", "sweetness"),
-        ("Shopping and batches", "To buy"),
-        ("Comparison of versions", "What comes out"),
+        ("Shopping and batches", "Buy"),
+        ("Comparison of versions", "Ingredients and amounts"),
     ] {
         click(&mut window, Role::RadioButton, kind);
         wait_for(&mut window, kind, |window| page_says(window, words));

@@ -74,7 +74,7 @@ fn a_text_longer_than_16_bits_count_goes_into_the_pdf() {
     ] {
         let document = Document {
             title: "Hob".to_owned(),
-            language: "en".to_owned(),
+
             blocks: vec![Block::Paragraphs(vec![text.clone()])],
             ..Document::default()
         };

@@ -475,7 +475,7 @@ fn approvals_say_who_why_and_what_changed_and_lead_back() {
     let shop = Shop::new();
     let mut window = shop.window();
     show(&mut window, "hob-and-ember");
-    assert!(has(&window, "2026-10-12 — as written, by Maren and Idris"));
+    assert!(has(&window, "2026-10-12 — original, by Maren and Idris"));
     assert!(has(&window, "Half a scoop more creamer"));
     assert!(has(&window, "2 scoops instead of 1½ scoops"));
     let versions = |window: &Window| {

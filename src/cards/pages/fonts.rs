@@ -66,7 +66,7 @@ impl Fonts {
 
     /// The characters of a document that no font has, each once, in the order in which they are met.
     pub fn missing(&self, document: &Document) -> Vec<MissingCharacter> {
-        Typesetter::new(self.clone(), &document.language).missing(&document.texts())
+        Typesetter::new(self.clone(), document.language.code()).missing(&document.texts())
     }
 }
 

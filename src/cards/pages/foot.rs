@@ -3,6 +3,7 @@
 use super::typesetter::{Look, TextLine, Typesetter};
 use crate::cards::document::{Align, Document};
 use crate::quantity::excerpt;
+use crate::say::say;
 
 /// Size of the words, pt.
 const SIZE: f32 = 7.0;
@@ -55,7 +56,7 @@ impl Foot {
 
     /// "At the foot, in full: …", for a foot that is cut.
     pub(super) fn in_full(document: &Document) -> String {
-        format!("At the foot, in full: {}", document.foot())
+        say!(document.speaker(), "card-foot-in-full", foot: document.foot())
     }
 
     /// "2 / 3".

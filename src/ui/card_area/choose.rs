@@ -5,6 +5,7 @@ use egui::{ComboBox, TextEdit, Ui};
 use super::model::{CardState, others};
 use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
+use crate::say::{Language, Speaker};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::{capitalised, heading_ui, quiet_ui};
@@ -15,7 +16,7 @@ const MOST_BESIDE: usize = 3;
 pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
     let width = ui.available_width();
     for kind in CardKind::ALL {
-        let words = capitalised(kind.words());
+        let words = capitalised(kind.words(&Speaker::new(screen.book)));
         if ui.radio(state.kind == kind, words).clicked() {
             state.kind = kind;
             state.page = 0;
@@ -72,14 +73,15 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
         }
     });
     row_ui(ui, "Language", |ui| {
-        let field = TextEdit::singleline(&mut state.language)
-            .desired_width(80.0)
-            .hint_text("en");
-        ui.add(field)
-            .accessible_name("Language of the card")
-            .on_hover_text(
-                "Tag of the language that names are in: en, zh-Hans, ja, ar … It decides between forms of a character.",
-            );
+        let combo = ComboBox::from_id_salt("language")
+            .selected_text(state.language.name())
+            .width((width - LABEL).min(180.0))
+            .show_ui(ui, |ui| {
+                for language in Language::all() {
+                    ui.selectable_value(&mut state.language, language, language.name());
+                }
+            });
+        combo.response.accessible_name("Language of the card");
     });
 }
 
@@ -114,7 +116,7 @@ fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
         let name = other
             .as_ref()
             .and_then(|id| screen.recipe.version(id))
-            .map_or("as written".into(), |version| name_as_shown(&version.name));
+            .map_or("original".into(), |version| name_as_shown(&version.name));
         let mut chosen = state.beside.contains(&other);
         let is_full = state.beside.len() >= MOST_BESIDE && !chosen;
         let clicked = ui

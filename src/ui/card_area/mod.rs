@@ -125,7 +125,7 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
+    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
     let words = format!("{} · {version}", name_as_shown(&screen.recipe.name));
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
     ui.add_space(grid::EASY);

@@ -7,6 +7,7 @@ use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
 use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper};
 use crate::quantity::DisplayUnits;
+use crate::say::Language;
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
 
@@ -25,7 +26,7 @@ pub struct CardState {
     /// The day that stands on it; today's until it is changed.
     pub date: Option<String>,
     /// Language of the card.
-    pub language: String,
+    pub language: Language,
     /// How many drinks the batch is for, as typed.
     pub drinks: String,
     /// Versions that are compared with the one in hand.
@@ -52,9 +53,6 @@ impl CardState {
         // The frame in which the area is opened does not know the day yet.
         if self.date.is_none() && !today.is_empty() {
             self.date = Some(today.to_owned());
-        }
-        if self.language.is_empty() {
-            self.language.push_str("en");
         }
         if self.drinks.is_empty() {
             self.drinks.push_str("20");
@@ -129,7 +127,7 @@ impl CardState {
     pub fn options(&self, units: DisplayUnits) -> CardOptions {
         CardOptions {
             date: self.date.clone().unwrap_or_default(),
-            language: self.language.clone(),
+            language: self.language,
             units,
         }
     }

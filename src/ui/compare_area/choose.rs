@@ -21,7 +21,7 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareSta
     ui.horizontal_wrapped(|ui| {
         let words = RichText::new("beside it").font(TypeStyle::Small.font_id());
         ui.label(words.color(palette.text_quiet));
-        let as_written = std::iter::once((None, "as written"));
+        let as_written = std::iter::once((None, "original"));
         let versions = screen.recipe.versions.iter();
         let versions = versions.map(|version| (Some(version.id.clone()), version.name.as_str()));
         for (version, name) in as_written.chain(versions) {
@@ -72,7 +72,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
             }
             let versions = recipe.versions.iter();
             let versions = versions.map(|version| (Some(version.id.clone()), &version.name));
-            let as_written = "as written".to_owned();
+            let as_written = "original".to_owned();
             for (version, name) in std::iter::once((None, &as_written)).chain(versions) {
                 if found >= MOST_FOUND {
                     break 'drinks;

@@ -24,12 +24,12 @@ pub(super) struct Drink {
 }
 
 impl Drink {
-    /// "vegan", or "as written".
+    /// "vegan", or "original".
     pub(super) fn version(&self) -> Cow<'_, str> {
         let version = self.shown.version.as_ref();
         version
             .and_then(|id| self.recipe.version(id))
-            .map_or("as written".into(), |version| name_as_shown(&version.name))
+            .map_or("original".into(), |version| name_as_shown(&version.name))
     }
 
     /// "Hob & Ember, vegan".

@@ -68,7 +68,7 @@ pub(super) fn ladder_area_ui(
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
+    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
     let held = match screen.standard {
         Some(standard) => format!("held to the standard of {}", standard.date),
         None => "nothing is approved yet: held to itself".to_owned(),

@@ -109,7 +109,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             }
         } else {
             ui.label(
-                RichText::new("as written")
+                RichText::new("original")
                     .font(TypeStyle::Strong.font_id())
                     .color(palette.text_strong),
             );

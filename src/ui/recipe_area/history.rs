@@ -73,7 +73,7 @@ fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
         .builds_on
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let on = on.map_or("the recipe as written".into(), |on| name_as_shown(&on.name));
+    let on = on.map_or("the original recipe".into(), |on| name_as_shown(&on.name));
     heading_ui(ui, &format!("Differs from {on}"));
     if version.changes.is_empty() {
         ui.label(RichText::new("in nothing yet").color(palette.text_quiet));

@@ -39,10 +39,10 @@ pub(in crate::ui) fn approval_focus(recipe: &RecipeId, at: usize) -> String {
     format!("approval {recipe}/{at}")
 }
 
-/// "as written" or the name of the version.
+/// "original" or the name of the version.
 fn version_name(recipe: &Recipe, approval: &Approval) -> String {
     match &approval.version {
-        None => "as written".to_owned(),
+        None => "original".to_owned(),
         Some(id) => recipe
             .version(id)
             .map_or_else(|| id.to_string(), |version| excerpt(&version.name, TEXT)),

@@ -118,7 +118,7 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("as written".into(), |version| name_as_shown(&version.name));
+    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
     let cup = screen
         .balance
         .resolved

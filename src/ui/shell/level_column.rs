@@ -71,7 +71,7 @@ pub(super) fn cup_column_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSta
 fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
     let palette = theme::palette(ui.visuals());
     let name = match &standard.version {
-        None => "the recipe as written".to_owned(),
+        None => "the original recipe".to_owned(),
         Some(id) => screen.recipe.version(id).map_or_else(
             || id.to_string(),
             |version| name_as_shown(&version.name).into_owned(),

@@ -123,14 +123,14 @@ fn recipe_ui(
     }
     let version_in_hand = shown.and_then(|shown| shown.version);
     let own = ListRow {
-        name: "as written",
+        name: "original",
         state: recipe.state,
         depth: 1.0,
         selected: version_in_hand.is_none(),
         quiet: true,
     };
     if own
-        .show(ui, &format!("{}, as written", name_as_shown(&recipe.name)))
+        .show(ui, &format!("{}, original", name_as_shown(&recipe.name)))
         .clicked()
     {
         view.show(Shown {

@@ -1,0 +1,245 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = counter card
+card-kind-training = training sheet
+card-kind-exercise = exercise on a swap
+card-kind-menu = ingredients and allergens of the menu
+card-kind-ladder = sugar ladder
+card-kind-comparison = comparison of versions
+card-kind-batch = shopping and batches
+
+## Why there is no card
+
+card-no-recipe = there is no recipe `{ $id }` in the book
+card-no-version = the recipe “{ $recipe }” has no version `{ $version }`
+card-count-to-compare = { $count ->
+    [one] a comparison takes 2 to 4 versions, not 1; choose more
+   *[other] a comparison takes 2 to 4 versions, not { $count }; choose some of them
+}
+card-nothing-to-make = no drinks are asked for; enter a number of drinks from 1 to { $most }
+card-no-exercise = no exercise is possible with { $replace } and { $with }: the first is not in the drink, or no change of amounts matches the taste. Try it in Swap first
+card-empty-menu = the menu is empty: no recipe has a cup, or all are retired
+card-menu-too-long = { $drinks ->
+    [one] 1 drink is on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
+   *[other] { $drinks } drinks are on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
+}
+
+pdf-font = a font that “{ $text }” needs can't be embedded; remove or replace the font and export again
+pdf-writer = the PDF could not be written: { $reason }
+
+## Figures
+
+figure-not-known = not known
+figure-not-known-because = not known ({ $reason })
+figure-unstated = not stated
+# Why a figure is not known in full.
+figure-not-stated = not stated: { $names }
+figure-at-least = at least { $figure } ({ $reason })
+figure-least = at least { $figure }
+weight-not-known = weight not known
+amount-none = none
+hours = { $hours } h
+
+## Versions and approvals
+
+version-original = original
+revision-approved = { $version }: approved { $day }
+revision-approved-by = { $version }: approved { $day } by { $person }
+revision-changed = { $version }: changed since the approval of { $day }
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }: approved, no date
+    [trial] { $version }: on trial, not approved
+    [retired] { $version }: retired, not approved
+   *[draft] { $version }: draft, not approved
+}
+
+## Steps
+
+stage-mixed = Mixed
+stage-mixed-cup = Mixed in the { $cup }
+stage-mixed-shaker = Mixed in the { $shaker }, poured into the cup
+stage-mixed-strained = Mixed in the { $shaker }, strained into the cup
+stage-in-cup = In the cup
+stage-on-top = On top
+stage-steeped = Steeped and taken out
+line-at-temperature = at { $temperature }
+line-brings = brings { $mass } of { $ingredient }
+
+## Facts
+
+fact-cup = cup
+cup-not-named = not chosen
+cup-open = { $cup }, open
+cup-with-lid = { $cup }, with a lid
+cup-sealed = { $cup }, sealed with film
+fact-contains = contains
+fact-may-contain = may contain
+contains-none = none of the fourteen allergens, as the packs state it
+fact-allergens-not-stated = allergens not stated by
+allergens-all-stated = all state them
+allergen-not-stated = not stated
+fact-vegan = vegan, by ingredients
+
+## Cautions and small print
+
+card-cautions = Cautions
+# Before a caution: "Caution (heat)".
+card-caution = Caution ({ $kind })
+card-small-print = ± is one standard uncertainty. Allergens and diets are by ingredients, as their packs state them; shared shakers, scoops and blenders can leave traces. This sheet is information, not proof of compliance: follow your local code.
+card-foot-in-full = At the foot, in full: { $foot }
+
+## Columns of tables
+
+column-all-batches = for all batches
+column-amount = amount
+column-axis = axis
+column-batches = batches
+column-cost = cost
+column-drink = drink
+column-drinks = drinks
+column-energy = energy
+column-figure = figure
+column-for = for
+column-house-made = house-made
+column-ingredient = ingredient
+column-ingredients = ingredients, the heaviest first
+column-item = item
+column-keeps = keeps
+column-level = sugar level
+column-measure = measure
+column-needed = needed
+column-noticeable = one noticeable step
+column-nutrition = nutrition
+column-one-batch = one batch, less waste
+column-one-pack = one pack
+column-one-use = one use
+column-packs = packs
+column-part = part
+column-per-100-ml = per 100 ml, without toppings
+column-per-drink = per drink
+column-pieces = pieces
+column-state = state
+column-sugar = sugar
+column-supplier = supplier
+column-sweetness = sweetness
+column-this-drink = this drink
+column-total-sugar = total sugar
+column-weight = weight
+column-with = with
+
+## Training sheet
+
+training-how = How to make it
+training-target = Target
+training-lines = What each ingredient adds
+training-taste = Taste
+training-measures = Measures
+training-nutrition = Nutrition
+training-shown = Shown and made once
+training-time-to-cool = time until it cools to { $temperature }
+training-already-below = already below
+training-name = name
+training-shown-by = shown by
+training-day = day
+training-measured = serving temperature measured, { $unit }
+training-lines-caption = weight, sugar and energy of each ingredient
+training-taste-caption = the drink on each axis of taste
+training-measures-caption = what one use of each measure holds
+training-nutrition-caption = nutrition of the drink
+measure-stated = stated as { $amount }
+measure-not-weighed = not weighed
+
+## Menu
+
+menu-title = Ingredients and allergens
+menu-subtitle = the whole menu
+menu-marks = “contains” and “may contain”: stated on the pack of an ingredient. “not stated”: at least one pack does not state its allergens. “{ $sign }”: every pack states its allergens, and none names this one.
+menu-ingredients = Ingredients
+menu-allergens-caption = allergens of every drink
+menu-ingredients-caption = ingredients of every drink
+
+## Shopping and batches
+
+batch-title = Shopping and batches
+batch-for = { $count ->
+    [one] for 1 drink
+   *[other] for { $count } drinks
+}
+batch-drinks = Drinks
+batch-make = Make beforehand
+batch-buy = Buy
+batch-serve = Serve in
+batch-note = Amounts are what the recipes need, plus waste, without a reserve. Packs and batches are rounded up.
+batch-parts-caption = what goes into all batches together
+batch-drinks-caption = the drinks to make
+batch-make-caption = what the house makes beforehand
+batch-buy-caption = what to buy
+batch-serve-caption = cups and what goes with them
+batch-total = total
+price-not-stated = price not stated
+serve-lid = lid for { $cup }
+serve-film = film for { $cup }
+serve-straw = straw
+serve-wide-straw = wide straw
+serve-sleeve = sleeve
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, an exercise
+exercise-task = { $replace } is replaced by { $with }. For each step, how will the drink compare with the step before? Mark one box in each row.
+exercise-same = “The same” means a difference of less than { $share } of a noticeable step, which nobody tastes.
+exercise-answers = Answers for the trainer (cut off before use)
+exercise-standard = the standard
+exercise-plain-swap = the swap with equal measures
+exercise-less = less
+exercise-the-same = the same
+exercise-more = more
+exercise-step = { $number ->
+   *[other] step { $number }
+}
+exercise-crosses-caption = the expected change on each axis of taste
+exercise-answers-caption = the change at each step, in noticeable steps
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, sugar ladder
+ladder-floor = Without sweetener the drink still has { $sugar } of sugar, from its other ingredients.
+ladder-not-possible = { $level }: { $reason }
+ladder-see-below = not possible, see below
+ladder-caption = amounts at each sugar level
+
+## Comparison
+
+comparison-title = Comparison
+comparison-lines = Ingredients and amounts
+comparison-figures = Figures
+comparison-taste = Taste compared with { $first }
+comparison-line = { $amount } { $ingredient } ({ $grams })
+comparison-level = level
+comparison-by-steps = { $change } by { $steps } steps
+comparison-lines-caption = ingredients and amounts of each version
+comparison-drinks-caption = ingredients and amounts of each drink
+comparison-figures-caption = figures of each version
+comparison-taste-caption = taste of each version compared with the first, in noticeable steps
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 drink
+serving-of = 1 drink, { $volume }
+step-add = Add { $amount } of { $ingredient }.
+left-state = its state ({ $revision })
+left-cautions = { $count ->
+    [one] 1 caution, which must be passed on with the drink in another way
+   *[other] { $count } cautions, which must be passed on with the drink in another way
+}
+left-allergens = its allergens
+left-uncertainty = serving temperature and every uncertainty
+left-measures = the shop's measures as measures: their names stand in the text of an ingredient
+left-roles = roles, temperatures of the lines, cup, shaker and menu price
+left-composition = composition and evidence of the ingredients
+left-versions = the other versions and the history of approvals
+left-caffeine = caffeine and energy in kJ
+left-figure = { $figure }, which is not known in full: { $known }
