@@ -274,7 +274,7 @@ fn amount(text: &str) -> Result<f64, String> {
     match parse_number(text) {
         Ok(number) if number >= 0.0 => Ok(number),
         Err(error @ NumberError::Ambiguous { .. }) => Err(error.to_string()),
-        _ => Err("expected a number from 0 up, such as 7.5".to_owned()),
+        _ => Err("enter a number of 0 or more, such as 7.5".to_owned()),
     }
 }
 

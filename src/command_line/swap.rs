@@ -133,7 +133,7 @@ fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
 
 fn expected(text: &str, form: &str) -> Failure {
     Failure::Usage(format!(
-        "`{}` is not understood; expected {form}",
+        "`{}` can't be read; use {form}",
         text.escape_debug()
     ))
 }
@@ -320,7 +320,7 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
     };
     let _ = writeln!(
         sheet,
-        "{proof}; of {:.0} candidates {} were evaluated and {} boxes of them bounded",
+        "{proof}; {:.0} candidates, {} evaluated, {} groups ruled out by a bound",
         answer.candidates, answer.evaluated, answer.nodes
     );
     sheet

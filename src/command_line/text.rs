@@ -206,7 +206,7 @@ pub(super) fn distance(lead: &str, difference: &Difference) -> String {
         format!("; not compared: {}", unknown.join(", "))
     };
     format!(
-        "{lead}: distance {} noticeable steps ({words}{unknown})\n",
+        "{lead}: {} noticeable steps overall ({words}{unknown})\n",
         show_number(distance, 2)
     )
 }

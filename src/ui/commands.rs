@@ -115,10 +115,10 @@ impl UiCommand {
         };
         match self {
             Self::NewBook => control("New book", "Begin an empty book", Key::N),
-            Self::NewRecipe => shifted("New drink", "Begin a new drink", Key::N),
+            Self::NewRecipe => shifted("New recipe", "Begin a new drink", Key::N),
             Self::LookUp => control(
                 "Find…",
-                "Find anything in the book: drinks, ingredients, notes …",
+                "Find recipes, ingredients, notes and approvals in this book",
                 Key::F,
             ),
             Self::OpenBook => control("Open…", "Open another book", Key::O),
@@ -131,7 +131,7 @@ impl UiCommand {
             Self::Undo => control("Undo", "Take the last step back", Key::Z),
             Self::AddInstruction => shifted(
                 "Add an instruction",
-                "Add an instruction behind the line in hand",
+                "Add an instruction below the selected line",
                 Key::Enter,
             ),
             Self::AddLine => either(
@@ -144,7 +144,7 @@ impl UiCommand {
             ),
             Self::SwapLine => control(
                 "Swap this ingredient…",
-                "Replace the ingredient and bring the taste back",
+                "Replace this ingredient and match the taste",
                 Key::R,
             ),
             Self::MoveLineUp => entry(
@@ -165,11 +165,7 @@ impl UiCommand {
                 "Close what is open, or return to the recipe",
                 Key::Escape,
             ),
-            Self::OtherDegrees => shifted(
-                "°C or °F",
-                "Read temperatures in °F instead of °C, and back",
-                Key::D,
-            ),
+            Self::OtherDegrees => shifted("°C or °F", "Show temperatures in °F or °C", Key::D),
             Self::OtherVolumes => shifted(
                 "ml or fl oz",
                 "Read volumes in US fluid ounces instead of millilitres, and back",
@@ -178,7 +174,7 @@ impl UiCommand {
             Self::ShowKeys => alone("Keys…", "Show the keys", Key::F1),
             Self::GoTo(area) => {
                 let (label, key) = area_entry(area);
-                control(label, "Go to an area of work, from left to right", key)
+                control(label, "Go to this screen", key)
             }
         }
     }

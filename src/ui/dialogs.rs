@@ -250,7 +250,7 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
     });
     if !view.recent.is_empty() {
         ui.add_space(grid::NEAR);
-        quiet_ui(ui, "Open before");
+        quiet_ui(ui, "Recent books");
     }
     for recent in &view.recent {
         let button = Button::new(recent.display().to_string())
@@ -312,7 +312,7 @@ fn approve_ui(
     title_ui(ui, &format!("Approve {}", approving.name));
     quiet_ui(
         ui,
-        "Its lines are kept as they are today and become the standard. Later changes make a new version.",
+        "Evensip keeps these lines as the standard. Later changes go into a new version.",
     );
     let celsius = units.of("°C");
     let tasted_at = celsius.read(&approving.tasted_at);
@@ -378,14 +378,14 @@ fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String)
     if in_hand.file_state == FileState::Saving {
         return (
             format!("“{title}” is still being saved"),
-            format!("Evensip will {next} by itself as soon as the book is in its file."),
+            format!("Evensip will {next} as soon as the book is saved."),
         );
     }
     if in_hand.file_state == FileState::Gone {
         return (
             format!("“{title}” is no longer in its folder"),
             format!(
-                "The file was deleted, renamed or moved away; no book file holds the book. Save it there again before you {next}?"
+                "The file was deleted, renamed or moved, so the book is unsaved. Save it again before you {next}?"
             ),
         );
     }
@@ -438,7 +438,7 @@ fn unsaved_ui(
                 "What is being saved might not reach the file",
             )
         } else if in_hand.file_state == FileState::Gone {
-            ("Discard", "No file holds the book: all of it is lost")
+            ("Discard", "The whole book will be lost")
         } else {
             ("Discard", "The changes are lost")
         };
@@ -446,7 +446,7 @@ fn unsaved_ui(
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }
-        if ui.button("Stay").clicked() {
+        if ui.button("Cancel").clicked() {
             actions.push(Action::Command(Command::StayHere));
             keep = false;
         }

@@ -311,7 +311,7 @@ impl FieldOutcome {
 pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &str) {
     if let Some(error) = drafts.error(key) {
         let palette = theme::palette(ui.visuals());
-        let text = egui::RichText::new(format!("not taken over: {error}"))
+        let text = egui::RichText::new(format!("not changed: {error}"))
             .font(TypeStyle::Small.font_id())
             .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());

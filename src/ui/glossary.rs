@@ -69,35 +69,31 @@ impl Term {
                 "The standard is the latest approval of the version or of the nearest one that it builds on, with today's figures of its ingredients."
             }
             Self::PlainSwap => {
-                "The plain swap puts one ingredient in the place of another by equal measures (a powder and a liquid by equal fat or dry matter) and moves nothing else."
+                "The plain swap replaces one ingredient by equal measures (between a powder and a liquid, by equal fat or dry matter) and changes no other line."
             }
             Self::NoticeableStep => {
-                "A noticeable step is a difference that a taster just notices: a part of the standard's value, and never less than \
-                 a floor."
+                "A noticeable step is a difference that a taster just notices: a percentage of the standard's value, but never less than the floor."
             }
             Self::Level => {
-                "The level shows a drink against its standard: the line is the standard, the band one noticeable step either side, \
-                 each mark an axis of taste with its uncertainty."
+                "The level compares a drink with its standard. The line is the standard, the band is one noticeable step either side, and each mark is one axis of taste with its uncertainty."
             }
             Self::Distance => {
-                "The distance is how far a drink is from its standard on all axes together, in noticeable steps."
+                "The overall difference combines all axes into one number of noticeable steps. It can be above 1 even when every single axis is within one step."
             }
             Self::StepFloor => {
                 "The floor is the least that a noticeable step is, however little of it the standard has."
             }
             Self::SugarFloor => {
-                "The floor of a level of sugar is what comes with powders, milk and fruit: it can't be left out."
+                "The sugar floor is what powders, milk and fruit bring. Leaving out the sweetener can't take the drink below it."
             }
             Self::Scatter => {
-                "The counter's own scatter is how much two makings of one drink differ, because no scoop and no press is like the \
-                 last."
+                "The counter's own scatter is how much two cups of the same recipe differ, because no two scoops or presses are quite alike."
             }
             Self::Uncertainty => {
-                "± is one standard uncertainty: about two in three true values lie within it, and nearly all within twice as much."
+                "± is one standard uncertainty: the true value lies within it about two times in three, and almost always within twice that."
             }
             Self::Evidence => {
-                "Evidence is where a figure comes from: a label, a sheet of the maker, a measurement, a publication, or a guess; it \
-                 decides how far the figure is trusted."
+                "Evidence says where a figure comes from: a label, a specification sheet, a measurement, a published table or an assumption. It decides how far the figure is trusted."
             }
             Self::Sweetness => {
                 "Sweetness is sucrose equivalent (SE): the grams of plain sugar in 100 ml that would taste as sweet at this \
@@ -107,17 +103,17 @@ impl Term {
                 "Tea strength is the dissolved solids of the tea in 100 ml of the drink."
             }
             Self::Flavour => {
-                "A flavour is counted in house units; the book says how many of them a gram of an ingredient has."
+                "A flavour is measured in house units. The book says how many units one gram of an ingredient has."
             }
             Self::Creaminess => "Creaminess is the fat in 100 ml of the drink.",
             Self::Acidity => {
                 "Acidity is the fruit acid in 100 ml of the drink, counted as citric acid."
             }
             Self::Body => {
-                "Body is what is dissolved or fine in 100 ml of the drink besides its sugars: how full it feels in the mouth."
+                "Body is how full the drink feels in the mouth: the dissolved and very fine solids in 100 ml, sugars left out."
             }
             Self::FreeSugars => {
-                "Free sugars are those that are added, with those of honey, syrups and juices; not the sugar of milk."
+                "Free sugars are added sugars and those of honey, syrups and juices. The sugar of milk does not count."
             }
             Self::SolubleSolids => {
                 "Soluble solids are what is dissolved in 100 g of the drink, as a refractometer reads it (°Brix)."
@@ -129,10 +125,10 @@ impl Term {
                 "The drinking temperature is where tastes are compared: warmth changes how sweet a sugar is."
             }
             Self::ServingWindow => {
-                "The serving window is the range of temperatures in which the shop hands drinks of this kind over."
+                "The serving window is the temperature range in which the shop serves drinks of this kind."
             }
             Self::Fill => {
-                "Fill is the part of the cup, in percent up to its rim, that the drink takes with toppings and ice."
+                "Fill is how much of the cup the drink takes up, with toppings and ice, in percent of its volume to the rim."
             }
             Self::HeadRoom => "Head room is what a lid or film needs to stay free below the rim.",
         }

@@ -47,7 +47,7 @@ const DRINK: Group = Group {
         Row::Of(UiCommand::LineBelow),
         Row::Other(
             "Enter, or just type",
-            "Change the amount of the line in hand",
+            "Change the amount of the selected line",
         ),
         Row::Of(UiCommand::MoveLineUp),
         Row::Of(UiCommand::MoveLineDown),

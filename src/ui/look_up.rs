@@ -150,17 +150,16 @@ fn count_ui(ui: &mut Ui, state: &LookUpState) {
     let hits = state.hits.as_ref().map(|(_, hits)| hits);
     let count = hits.map_or(0, |hits| hits.count);
     let words = if state.text.trim().is_empty() {
-        "Type a part of a name, a brand, a flavour, an instruction, a note or the reason of an approval; several words in any \
-         order. Up and Down choose, Enter goes there."
+        "Type part of a name, brand, flavour, instruction, note or approval reason, in any order. Choose with Up and Down, then press Enter."
             .to_owned()
     } else if count == 0 {
         format!(
-            "Nothing in this book has “{}”. Try a part of the word, or fewer words.",
+            "Nothing in this book matches “{}”. Try fewer words, or part of a word.",
             crate::quantity::excerpt(state.text.trim(), 60)
         )
     } else if count > MOST {
         format!(
-            "{} found; these are the best {MOST}. Another word narrows them down.",
+            "{} matches; these are the best {MOST}. Add a word to narrow them down.",
             show_grouped(count as f64)
         )
     } else if count == 1 {

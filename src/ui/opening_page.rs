@@ -41,7 +41,7 @@ pub(super) fn opening_page_ui(
         }
         quiet_ui(
             ui,
-            &format!("Escape stops it as well; {book_on_screen} is then on the screen."),
+            &format!("You can also press Escape; {book_on_screen} then stays open."),
         );
     });
 }

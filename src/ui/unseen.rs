@@ -40,7 +40,7 @@ fn sentences(ctx: &Context, what: &str, text: &str, style: TypeStyle) -> Vec<Str
         .filter(|one| !ctx.fonts_mut(|fonts| fonts.has_glyph(&font, *one)))
         .collect();
     let characters = [
-        (hidden, format!("{what} holds characters that nobody sees")),
+        (hidden, format!("{what} contains invisible characters")),
         (
             without_font,
             format!("no font here can show a part of {what}"),
@@ -52,8 +52,7 @@ fn sentences(ctx: &Context, what: &str, text: &str, style: TypeStyle) -> Vec<Str
         .map(|(characters, words)| format!("{words}: {}", codes(&characters)));
     let directions = runs_both_ways(text).then(|| {
         format!(
-            "{what} runs from right to left and from left to right: the window shows its parts one after the other, cards print \
-             them in reading order"
+            "{what} mixes right-to-left and left-to-right text: the window shows the parts one after another; cards print them in reading order"
         )
     });
     characters.chain(directions).collect()

@@ -117,7 +117,7 @@ fn a_card_is_written_where_one_says_and_nothing_freezes() {
     );
     click(&mut window, Role::Button, "Write the card");
     wait_for(&mut window, "the file", |window| {
-        has(window, "Show and print")
+        has(window, "Open to print")
     });
     let files: Vec<_> = std::fs::read_dir(folder.path())
         .unwrap()
@@ -169,7 +169,7 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
     settle(&mut window);
     assert!(Arc::ptr_eq(&before, window.state().workbench().book()));
     click(&mut window, Role::CheckBox, "Velm Fig powder, line 3");
-    click(&mut window, Role::Button, "Take 1 into the book");
+    click(&mut window, Role::Button, "Add 1 to the book");
     wait_for(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
@@ -213,7 +213,7 @@ fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_t
     let drawn = window.query_all_by_role(Role::CheckBox).count();
     assert!((10..150).contains(&drawn), "{drawn}");
     click(&mut window, Role::CheckBox, "Velm Powder 1, line 3");
-    click(&mut window, Role::Button, "Take 2999 into the book");
+    click(&mut window, Role::Button, "Add 2999 to the book");
     wait_for(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
@@ -244,10 +244,10 @@ fn what_was_chosen_stays_when_the_book_changes() {
     );
     click(&mut window, Role::Button, "Review");
     wait_for(&mut window, "the list", |window| {
-        has(window, "Take 1 into the book")
+        has(window, "Add 1 to the book")
     });
     settle(&mut window);
-    click(&mut window, Role::Button, "Take 1 into the book");
+    click(&mut window, Role::Button, "Add 1 to the book");
     wait_for(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
@@ -262,7 +262,7 @@ fn what_was_chosen_stays_when_the_book_changes() {
     });
     settle(&mut window);
     assert!(!has(&window, "chosen by you"));
-    let combo = "What stands for Tambrel chestnut powder";
+    let combo = "Use in place of Tambrel chestnut powder";
     window.get_by_label(combo).click();
     window.run();
     click(&mut window, Role::Button, "Ketterby chestnut powder");

@@ -369,13 +369,13 @@ fn the_steps_of_a_swap_are_copied_with_what_each_moves() {
 #[test]
 fn what_may_move_is_copied_between_what_is_asked_and_what_is_searched() {
     let mut window = swap(Area::Swap);
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     let table = copied(&mut window, "what may move");
     assert_eq!(
         table[0],
         [
             "ingredient",
-            "may move",
+            "may change",
             "now",
             "at least",
             "at most",
@@ -416,7 +416,7 @@ fn amounts_by_hand_are_copied_with_the_figures_that_they_give() {
 #[test]
 fn every_recipe_that_uses_it_is_copied_with_what_is_ticked() {
     let mut window = swap(Area::Swap);
-    click(&mut window, "Every recipe that uses it");
+    click(&mut window, "All recipes that use it");
     settle(&mut window);
     click(&mut window, "Tick none");
     let table = copied(&mut window, "every recipe that uses it");

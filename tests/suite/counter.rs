@@ -116,7 +116,7 @@ fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     assert!(
         window
             .query_by_label_contains(
-                "a single press scatters by 0.9 g (8.9 %); 2 readings, 20 presses"
+                "one press varies by 0.9 g (8.9 %); 2 readings with 20 presses in total"
             )
             .is_some()
     );
@@ -181,7 +181,7 @@ fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
         window.get_by_label("label: sugars").value().as_deref(),
         Some("plenty")
     );
-    assert!(window.query_by_label_contains("not taken over").is_some());
+    assert!(window.query_by_label_contains("not changed").is_some());
     window.get_by_label("label: sugars").focus();
     window.run();
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);
@@ -242,11 +242,11 @@ fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
     for (item, name) in [
         (
             ItemId::Ingredient(ingredient("tambrel-chestnut")),
-            "Tambrel chestnut powder is used in Hob & Ember",
+            "Tambrel chestnut powder can't be deleted, because it is used in Hob & Ember",
         ),
         (
             ItemId::Measure(MeasureId::new("chestnut-scoop").unwrap()),
-            "The brown scoop is used in Hob & Ember",
+            "The brown scoop can't be deleted, because it is used in Hob & Ember",
         ),
     ] {
         let stamp = window.state().workbench().stamp();

@@ -55,7 +55,7 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     press(&mut window, Modifiers::NONE, Key::Insert);
     assert!(
         window
-            .query_by_label_contains("type the name of the first")
+            .query_by_label_contains("Type a name to add the first")
             .is_some()
     );
     type_on(&mut window, "Plum syrup");
@@ -79,7 +79,7 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     type_on(&mut window, "plum syrup");
     assert!(window.query_by_label_contains("New ingredient “").is_none());
     press(&mut window, Modifiers::NONE, Key::Escape);
-    click(&mut window, "Open at the counter");
+    click(&mut window, "Open in Counter");
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
     assert_eq!(view.counter.open, Some(ItemId::Ingredient(new.id)));
@@ -123,7 +123,7 @@ fn a_line_with_a_new_ingredient_is_one_step() {
     press(&mut window, Modifiers::COMMAND, Key::Z);
     assert!(window.query_by_label("Amount of Plum powder").is_none());
     assert_eq!(ingredient(&window, "plum-powder"), None);
-    assert!(window.query_by_label("New drink, draft").is_some());
+    assert!(window.query_by_label("New recipe, draft").is_some());
 }
 
 #[test]
@@ -262,6 +262,6 @@ fn the_menu_of_a_line_opens_on_the_name_of_its_ingredient() {
         .get_by_label("Ingredient Whole milk")
         .click_secondary();
     window.run();
-    let offered = window.query_all_by_label("Open at the counter").count();
+    let offered = window.query_all_by_label("Open in Counter").count();
     assert_eq!(offered, 2, "below the line and in its menu");
 }

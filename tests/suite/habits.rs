@@ -130,7 +130,7 @@ fn the_cooling_curve_and_the_window_of_the_shop_are_read_in_the_chosen_unit() {
     assert!(row(&window, "to lukewarm, 99 °F:").ends_with(|sign: char| sign.is_ascii_digit()));
     assert!(
         window
-            .query_by_label_contains("the 122 to 149 °F that the shop wants")
+            .query_by_label_contains("the serving window of 122 to 149 °F")
             .is_some()
     );
     assert!(window.query_all_by_label_contains("°C").next().is_none());
@@ -152,7 +152,7 @@ fn a_typed_temperature_says_its_unit_or_has_that_of_the_field() {
     type_into(&mut window, "Temperature of Water", "80 °C");
     assert_eq!(line_of(&window, "water").1, Some(80.0));
     type_into(&mut window, "Temperature of Water", "warm");
-    assert!(window.query_by_label_contains("not taken over").is_some());
+    assert!(window.query_by_label_contains("not changed").is_some());
 }
 
 #[test]
@@ -298,8 +298,8 @@ fn a_term_is_explained_by_one_sentence_wherever_it_stands() {
         described(Area::Serving, "free sugars, per drink:"),
         free_sugars
     );
-    assert!(described(Area::Recipe, "Held to the recipe").starts_with("The standard is"));
-    assert!(described(Area::Serving, "that the shop wants").starts_with("The serving window is"));
+    assert!(described(Area::Recipe, "Compared with the original recipe").starts_with("The standard is"));
+    assert!(described(Area::Serving, "the serving window of").starts_with("The serving window is"));
 }
 
 #[test]

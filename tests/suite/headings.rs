@@ -32,7 +32,7 @@ fn the_parts_of_a_recipe_below_its_lines_are_headings() {
             use egui_kittest::kittest::NodeT as _;
             node.accesskit_node().label()
         })
-        .any(|label| label.starts_with("Differs from "));
+        .any(|label| label.starts_with("Changes from "));
     assert!(differs);
 }
 
@@ -40,7 +40,7 @@ fn the_parts_of_a_recipe_below_its_lines_are_headings() {
 fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
     let mut window = window_of([1360.0, 2000.0], None);
     click(&mut window, "Book");
-    for words in ["Read in", "Samples"] {
+    for words in ["Units", "Samples"] {
         assert!(is_heading(&window, words), "{words}");
     }
     let mut window = window_of([1360.0, 2000.0], None);

@@ -123,7 +123,7 @@ fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
     press_button(&mut window, "Ketterby chestnut powder comes");
     press_button(&mut window, "sweetness: sweeter");
     press_button(&mut window, "Reveal");
-    assert!(!words(&window, "steps — as expected").is_empty());
+    assert!(!words(&window, "steps: correct").is_empty());
     let mut steps = 1;
     while window
         .query_by_role_and_label(Role::Button, "Next step")
@@ -199,7 +199,7 @@ fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
     let ingredient = calibrated.readings[count].ingredient.clone();
     let calibration = calibrated.calibration(ingredient.as_ref()).unwrap();
     assert!(calibration.u_mean.unwrap() > 0.0);
-    assert!(!words(&window, "a single press scatters by").is_empty());
+    assert!(!words(&window, "one press varies by").is_empty());
     let after = mass(&window, &line);
     assert!(after > before + 0.5, "{before} and then {after}");
 }

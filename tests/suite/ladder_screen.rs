@@ -137,7 +137,7 @@ fn a_level_that_is_no_part_is_refused_with_what_is_expected() {
     window.run();
     window.get_by_label(field).type_text("400");
     settle(&mut window);
-    assert!(says(&window, "expected 0 to 200 %"));
+    assert!(says(&window, "enter 0 to 200 %"));
     window.key_press(Key::Escape);
     settle(&mut window);
     assert!(

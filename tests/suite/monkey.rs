@@ -47,7 +47,7 @@ const TEXTS: [&str; 16] = [
 ];
 
 /// Leads out of the program, or asks the system for a window.
-const NOT_PRESSED: [&str; 4] = ["Show and print", "Show the folder", "Quit", "Leave"];
+const NOT_PRESSED: [&str; 4] = ["Open to print", "Show the folder", "Quit", "Leave"];
 
 fn can_be_pressed(node: &Node<'_>) -> bool {
     let node = node.accesskit_node();

@@ -25,17 +25,17 @@ fn a_book_whose_file_is_gone_counts_as_unsaved_and_is_saved_there_again() {
     assert!(!window.state().workbench().has_unsaved_changes());
     fs::remove_file(&shop.path).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved away")
+        has(window, "was deleted, renamed or moved")
     });
     assert!(window.state().workbench().has_unsaved_changes());
     // Kept for the case of a crash although nothing was changed.
     eventually(&mut window, "the work is kept", |_| shop.left_files() == 1);
     // Put off, it still can't be left unasked.
     click(&mut window, "Later");
-    assert!(!has(&window, "was deleted, renamed or moved away"));
+    assert!(!has(&window, "was deleted, renamed or moved"));
     press(&mut window, Modifiers::COMMAND, Key::N);
-    assert!(has(&window, "no book file holds the book"));
-    click(&mut window, "Stay");
+    assert!(has(&window, "so the book is unsaved"));
+    click(&mut window, "Cancel");
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert!(load(&shop.path).unwrap().book == built_in_book().unwrap());
     assert!(!window.state().workbench().has_unsaved_changes());
@@ -48,11 +48,11 @@ fn a_file_that_comes_back_needs_no_answer() {
     let mut window = shop.window();
     fs::rename(&shop.path, &away).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved away")
+        has(window, "was deleted, renamed or moved")
     });
     fs::rename(&away, &shop.path).unwrap();
     eventually(&mut window, "the strip goes", |window| {
-        !has(window, "was deleted, renamed or moved away")
+        !has(window, "was deleted, renamed or moved")
     });
     assert!(!window.state().workbench().has_unsaved_changes());
     // The same for a file that is half-written for a moment.
@@ -75,7 +75,7 @@ fn another_book_under_the_name_of_one_that_was_gone_is_not_saved_over_unseen() {
     type_name(&mut window, "Pear Drift, mine");
     fs::remove_file(&shop.path).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved away")
+        has(window, "was deleted, renamed or moved")
     });
     click(&mut window, "Later");
     save(&shop.path, &evensip::book::Book::default()).unwrap();
@@ -325,7 +325,7 @@ fn an_earlier_copy_over_unsaved_changes_is_a_step_that_brings_them_back() {
     eventually(&mut window, "the copy", |window| {
         has(window, "Since then, on the screen")
     });
-    click(&mut window, "Take it back");
+    click(&mut window, "Restore this copy");
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
     assert_eq!(fs::read(&shop.path).unwrap(), saved);
     assert!(copy.exists());

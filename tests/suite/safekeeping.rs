@@ -168,7 +168,7 @@ fn found_work_is_offered_with_its_time_and_what_differs_and_can_be_taken_back() 
         &window,
         "name: Pear Drift of the crash instead of Pear Drift"
     ));
-    click(&mut window, "Take it back");
+    click(&mut window, "Restore this work");
     assert_eq!(
         name_on_screen(&window, "pear-drift"),
         "Pear Drift of the crash"
@@ -200,7 +200,7 @@ fn found_work_can_be_put_off_and_is_deleted_only_in_two_steps() {
     assert!(has(&window, "for good? The file stays as it is."));
     // Enter is the harmless answer, and Escape deletes nothing either.
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(has(&window, "Take it back"));
+    assert!(has(&window, "Restore this work"));
     click(&mut window, "Delete it…");
     press(&mut window, Modifiers::NONE, Key::Escape);
     assert!(!has(&window, "Unsaved work was found"));
@@ -362,10 +362,10 @@ fn a_typed_name_that_another_file_has_is_asked_about_first() {
     let before = fs::read(&other).unwrap();
     let mut window = shop.window();
     save_as(&mut window, &other);
-    assert!(has(&window, "There is a file of this name"));
+    assert!(has(&window, "A file with this name already exists"));
     assert_eq!(fs::read(&other).unwrap(), before);
     press(&mut window, Modifiers::NONE, Key::Escape);
-    assert!(!has(&window, "There is a file of this name"));
+    assert!(!has(&window, "A file with this name already exists"));
     assert_eq!(fs::read(&other).unwrap(), before);
     assert_eq!(
         *window.state().workbench().home(),
@@ -432,7 +432,7 @@ fn an_earlier_copy_is_compared_and_taken_back_as_a_step() {
     });
     click(&mut window, "Pear Drift, mine");
     assert!(has(&window, "name: Pear Drift, mine instead of Pear Drift"));
-    click(&mut window, "Take it back");
+    click(&mut window, "Restore this copy");
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
     assert!(window.state().workbench().has_unsaved_changes());
     press(&mut window, Modifiers::COMMAND, Key::Z);
@@ -504,7 +504,7 @@ fn a_name_that_is_emptied_stays_with_a_sentence() {
     press(&mut window, Modifiers::NONE, Key::Backspace);
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
-    assert!(has(&window, "a recipe needs a name"));
+    assert!(has(&window, "A recipe needs a name"));
 }
 
 #[test]
@@ -513,5 +513,5 @@ fn characters_that_nobody_sees_are_named_below_the_name() {
     shop.change("name: \"Pear Drift\"", "name: \"Pear\u{202e} Drift\"");
     let mut window = shop.window();
     show(&mut window, "pear-drift");
-    assert!(has(&window, "characters that nobody sees: U+202E"));
+    assert!(has(&window, "invisible characters: U+202E"));
 }

@@ -123,7 +123,7 @@ fn nonsense_stays_in_the_field_as_a_marked_draft_and_changes_nothing() {
         window.get_by_label(SWEETENER).value().as_deref(),
         Some("a good deal")
     );
-    assert!(window.query_by_label_contains("not taken over").is_some());
+    assert!(window.query_by_label_contains("not changed").is_some());
 }
 
 #[test]
@@ -136,7 +136,7 @@ fn escape_lets_a_draft_go() {
         window.get_by_label(SWEETENER).value().as_deref(),
         Some("1 spoon")
     );
-    assert!(window.query_by_label_contains("not taken over").is_none());
+    assert!(window.query_by_label_contains("not changed").is_none());
 }
 
 #[test]
@@ -250,7 +250,7 @@ fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
             .query_by_label_contains("has unsaved changes")
             .is_some()
     );
-    click(&mut window, "Stay");
+    click(&mut window, "Cancel");
     assert!(
         window
             .query_by_label_contains("has unsaved changes")
@@ -260,7 +260,11 @@ fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
     press(&mut window, Modifiers::COMMAND, Key::N);
     click(&mut window, "Discard");
     assert!(window.state().workbench().book().recipes.is_empty());
-    assert!(window.query_by_label("Nothing on the menu yet").is_some());
+    assert!(
+        window
+            .query_by_label("This book has no recipes yet")
+            .is_some()
+    );
 }
 
 #[test]
@@ -421,14 +425,14 @@ fn a_recipe_is_begun_with_the_mouse_alone() {
     click(&mut window, "New recipe");
     assert_eq!(
         window.get_by_label("Name of the recipe").value().as_deref(),
-        Some("New drink")
+        Some("New recipe")
     );
     click(&mut window, "Add an ingredient");
     click(&mut window, "Water");
     assert!(window.query_by_label("Amount of Water").is_some());
     click(&mut window, "Undo");
     click(&mut window, "Undo");
-    assert!(window.query_by_label("New drink, draft").is_none());
+    assert!(window.query_by_label("New recipe, draft").is_none());
 }
 
 #[test]
@@ -455,9 +459,9 @@ fn the_swap_opens_with_the_ingredient_in_hand_and_escape_goes_back() {
 fn the_appearance_is_changed_on_a_click() {
     let mut window = window();
     for (button, expected) in [
-        ("Show by night", Appearance::Dark),
+        ("Dark appearance", Appearance::Dark),
         ("Show with high contrast", Appearance::Contrast),
-        ("Show by day", Appearance::Light),
+        ("Light appearance", Appearance::Light),
     ] {
         click(&mut window, button);
         assert_eq!(
@@ -520,7 +524,7 @@ fn the_part_of_a_refused_amount_that_could_be_read_does_not_stay() {
         window.get_by_label(SWEETENER).value().as_deref(),
         Some("3 ladles")
     );
-    assert!(window.query_by_label_contains("not taken over").is_some());
+    assert!(window.query_by_label_contains("not changed").is_some());
     assert_eq!(window.state().workbench().undo_label(), None);
 }
 
@@ -653,13 +657,13 @@ fn opening_the_list_of_ingredients_replaces_nothing_until_another_is_chosen() {
     click(&mut window, "Ingredient Whole milk");
     assert!(
         window
-            .query_by_label_contains("Replace by equal measures")
+            .query_by_label_contains("Replaces it by equal measures")
             .is_some()
     );
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert!(
         window
-            .query_by_label_contains("Replace by equal measures")
+            .query_by_label_contains("Replaces it by equal measures")
             .is_none()
     );
     assert_eq!(*window.state().workbench().book(), before);
@@ -740,7 +744,11 @@ fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
 fn a_drink_below_its_drinking_temperature_has_no_minutes_to_wait() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    assert!(window.query_by_label_contains("already below").is_some());
+    assert!(
+        window
+            .query_by_label_contains("served below this")
+            .is_some()
+    );
 }
 
 #[test]

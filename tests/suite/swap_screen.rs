@@ -124,7 +124,7 @@ fn a_trainer_steps_through_a_swap_and_every_step_moves_its_marks() {
 fn a_line_that_is_held_stays_in_what_is_kept() {
     let mut window = chestnut();
     let before = recipe(&window, "hazelthwaite");
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     tick(&mut window, SWEETENER);
     assert!(says(&window, "1 line held"));
     click(&mut window, "Keep as new version");
@@ -141,7 +141,7 @@ fn a_line_that_is_held_stays_in_what_is_kept() {
 #[test]
 fn limits_are_typed_in_the_measure_of_the_line() {
     let mut window = chestnut();
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     let least = format!("Least of {SWEETENER}");
     type_into(&mut window, &least, "1½ spoons");
     click(&mut window, "Keep as new version");
@@ -154,7 +154,7 @@ fn limits_are_typed_in_the_measure_of_the_line() {
 #[test]
 fn a_limit_in_another_measure_is_refused_in_words() {
     let mut window = chestnut();
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     let least = format!("Least of {SWEETENER}");
     type_into(&mut window, &least, "20 ml");
     assert!(says(&window, "this line is counted in spoons"));
@@ -163,14 +163,14 @@ fn a_limit_in_another_measure_is_refused_in_words() {
 #[test]
 fn a_cap_that_can_not_be_kept_gives_its_reason_and_is_taken_back() {
     let mut window = chestnut();
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     type_into(&mut window, "Sugar in 100 ml at most", "0,5");
     assert!(says(
         &window,
         "No suggestion: at most 0.5 g of sugar in 100 ml"
     ));
     assert!(says(&window, "asked: at most 0.5 g sugar in 100 ml"));
-    click(&mut window, "Ask for nothing beside the swap");
+    click(&mut window, "Clear all conditions");
     assert!(!says(&window, "No suggestion"));
 }
 
@@ -204,14 +204,14 @@ fn every_recipe_that_uses_it_is_taken_in_one_step_and_goes_in_one() {
             .map(|recipe| recipe.versions.len())
             .sum()
     };
-    click(&mut window, "Every recipe that uses it");
+    click(&mut window, "All recipes that use it");
     tick(&mut window, "Hazelthwaite");
     let words = |window: &Window| {
-        let buttons = window.query_all_by_label_contains("as new versions");
+        let buttons = window.query_all_by_label_contains("new versions");
         let labels = buttons.filter_map(|node| node.accesskit_node().label());
         labels
             .into_iter()
-            .find(|label| label.starts_with("Take "))
+            .find(|label| label.starts_with("Add "))
             .unwrap()
     };
     let label = words(&window);
@@ -245,7 +245,7 @@ fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_sai
         "tambrel-chestnut",
         "ketterby-chestnut",
     );
-    click(&mut window, "Swap another as well");
+    click(&mut window, "Swap another ingredient too");
     click(&mut window, "Ondry non-dairy creamer goes");
     click(&mut window, "Velloom rice creamer comes");
     assert!(says(&window, "No milk by its ingredients"));
@@ -253,7 +253,7 @@ fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_sai
         &window,
         "Vegan by its ingredients; the standard: not vegan"
     ));
-    click(&mut window, "Open the conditions");
+    click(&mut window, "Show conditions");
     tick(&mut window, "be vegan by its ingredients");
     click(&mut window, "Keep as new version");
     let recipe = recipe(&window, "hob-and-ember");

@@ -293,7 +293,7 @@ fn an_empty_swap_says_what_to_do() {
     let harness = swapping(Scene::new("hob-and-ember", None));
     assert!(
         harness
-            .query_by_label_contains("Choose what goes and what comes instead")
+            .query_by_label_contains("Choose an ingredient and its replacement")
             .is_some()
     );
     assert!(harness.query_by_label("First choose what goes.").is_some());
@@ -391,7 +391,7 @@ fn a_gap_gives_its_reason_and_nothing_to_keep_but_the_plain_swap() {
 #[test]
 fn every_line_can_be_held_or_let_move() {
     let mut harness = swapped();
-    harness.get_by_label("Open the conditions").click();
+    harness.get_by_label("Show conditions").click();
     harness.run();
     let tick = |harness: &mut Harness<'static, Swapping>, line: &str| {
         harness

@@ -36,7 +36,7 @@ pub(super) fn begin_ui(
     }
     quiet_ui(
         ui,
-        "A price list (CSV), a schema.org recipe (JSON), or a recipe of another shop (RON). You review it first.",
+        "A price list (CSV), a schema.org recipe (JSON) or another shop's recipe (RON). You review it before anything changes.",
     );
     ui.add_space(grid::TIGHT);
     let field = TextEdit::singleline(&mut state.list_path)
@@ -137,7 +137,7 @@ fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut
 /// How the file is read: the sign between cells and the decimal sign.
 fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) {
     ui.horizontal_wrapped(|ui| {
-        ui.label("Between cells");
+        ui.label("Cell separator");
         let delimiter = now.map(|now| now.table.delimiter);
         let combo = ComboBox::from_id_salt("delimiter")
             .selected_text(delimiter.map_or("not known", Delimiter::words))
@@ -149,7 +149,7 @@ fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) 
                     }
                 }
             });
-        combo.response.accessible_name("Between cells");
+        combo.response.accessible_name("Cell separator");
         ui.add_space(grid::EASY);
         ui.label("Decimal sign");
         let signs = now.map(|now| &now.signs);

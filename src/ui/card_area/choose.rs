@@ -29,7 +29,7 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if state.kind == CardKind::Exercise && state.exercise.is_none() {
         quiet_ui(
             ui,
-            "Choose the swap in Lesson; “Exercise on paper” there leads back here.",
+            "Choose a swap in Lesson, then “Exercise on paper…” to come back here.",
         );
     }
     if state.kind == CardKind::Batch {
@@ -109,7 +109,7 @@ fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
     if others.is_empty() {
         quiet_ui(
             ui,
-            "This drink has no other version. Make one in the recipe, then compare.",
+            "This drink has only one version. Make another in Recipe to compare them.",
         );
     }
     for other in others {

@@ -65,7 +65,7 @@ pub(super) fn export_ui(
             ended_ui(ui, written, stopped.as_deref(), actions);
         }
         None => {
-            quiet_ui(ui, "To print, write a PDF and show it: your viewer prints.");
+            quiet_ui(ui, "To print, write a PDF and open it in your viewer.");
         }
     }
 }
@@ -119,7 +119,7 @@ fn ended_ui(
     ui.horizontal(|ui| {
         if written.len() == 1
             && ui
-                .button("Show and print")
+                .button("Open to print")
                 .on_hover_text("Opens the file in the viewer of your system, which prints it")
                 .clicked()
         {

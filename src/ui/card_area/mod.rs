@@ -169,7 +169,7 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
             .on_hover_text(format!("in {}", name_as_shown(&missing.text)));
     }
     let words =
-        "They come out as empty boxes. Install a font for their script and open this area again.";
+        "They print as empty boxes. Install a font for their script, then open Cards again.";
     ui.add(
         Label::new(
             RichText::new(words)

@@ -18,7 +18,7 @@ pub(super) fn pages_ui(ui: &mut Ui, shown: &PreviewShown, state: &mut CardState)
     let palette = theme::palette(ui.visuals());
     let preview = match &shown.preview {
         None => {
-            ui.label(RichText::new("The page is being laid out …").color(palette.text_quiet));
+            ui.label(RichText::new("Laying out the page…").color(palette.text_quiet));
             return;
         }
         Some(Err(reason)) => {

@@ -178,7 +178,7 @@ pub(super) fn list_ui(
     ui.horizontal(|ui| {
         let is_refused = |at: &&usize| review.lines.get(**at).is_some_and(ReviewLine::is_change);
         let count = new + changed - state.refused.iter().filter(is_refused).count();
-        let words = RichText::new(format!("Take {count} into the book")).color(palette.on_accent);
+        let words = RichText::new(format!("Add {count} to the book")).color(palette.on_accent);
         let button = Button::new(words).fill(palette.accent);
         // What is still being looked through may differ from what stands there.
         let is_ready = count > 0 && !looks.is_taking && looks.table.current().is_some();
@@ -345,7 +345,7 @@ fn mappings_ui(
                         }
                     });
                 combo.response.accessible_name(format!(
-                    "What stands for {}",
+                    "Use in place of {}",
                     name_as_shown(&mapping.foreign.name)
                 ));
                 ui.label(RichText::new(&mapping.why).color(palette.text_quiet));
@@ -422,7 +422,7 @@ fn arrival_ui(
     };
     ui.add_space(grid::TIGHT);
     ui.label(format!(
-        "Distance from their standard: {} noticeable steps, {} before the amounts moved",
+        "Overall difference from their standard: {} noticeable steps ({} before the amounts changed)",
         steps(arrived.difference.distance),
         steps(arrived.plain.distance)
     ));

@@ -35,7 +35,7 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareSta
         }
         ui.menu_button("Another drink…", |ui| list_ui(ui, screen, is_full, state));
         if is_full {
-            let words = RichText::new("four side by side are the most");
+            let words = RichText::new("You can compare up to four drinks.");
             ui.label(words.color(palette.text_quiet));
         }
     });
@@ -90,7 +90,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
             }
         }
         let words = match found {
-            0 => "no drink has this in its name",
+            0 => "No drink matches.",
             MOST_FOUND => "and more: type a part of the name",
             _ => return,
         };

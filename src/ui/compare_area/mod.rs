@@ -130,8 +130,7 @@ pub(super) fn compare_area_ui(
     ui.add_space(grid::EASY);
     let drinks = &looks.drinks;
     if drinks.len() < 2 {
-        let words = "Set a version or another drink beside it: what sets them apart in cost, for guests and in taste stands here, \
-                     and every figure under it.";
+        let words = "Add a version or another drink to compare cost, allergens, taste and every other figure.";
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         return;
     }

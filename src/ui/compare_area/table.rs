@@ -109,7 +109,7 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, (width, decimal): (f32, f32)) -> Laid {
             }
             let below = match (&value.gap, against) {
                 (Some(gap), _) => Some(gap.clone()),
-                (None, Some(against)) => Some(format!("{against} against the first")),
+                (None, Some(against)) => Some(format!("{against} compared with the first")),
                 (None, None) => None,
             };
             Laid {

@@ -161,10 +161,10 @@ fn nothing_ui(ui: &mut Ui, state: &CounterState) -> bool {
     let (one, many) = state.kind.words();
     let name = state.find.trim();
     let words = if name.is_empty() {
-        format!("There are no {many} in this book yet. The plus sign adds a {one}.")
+        format!("This book has no {many} yet. Use the plus sign to add a {one}.")
             .replace("a ingredient", "an ingredient")
     } else {
-        format!("None of the {many} is called so.")
+        format!("No {many} match.")
     };
     ui.add_space(grid::NEAR);
     ui.add(egui::Label::new(RichText::new(words).color(palette.text_quiet)).wrap());

@@ -319,7 +319,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
     if view.counter.kind == Kind::Shop {
         words::quiet_ui(
             ui,
-            "What holds for every drink of the shop: temperatures, prices, and how fine its tasters are.",
+            "Settings for every drink in the shop: temperatures, prices and noticeable steps.",
         );
         return;
     }

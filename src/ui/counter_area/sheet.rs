@@ -649,7 +649,7 @@ pub(super) fn date(text: &str) -> Result<Option<String>, String> {
         Ok(Some(text.to_owned()))
     } else {
         Err(format!(
-            "`{text}` is no day; expected one such as 2026-05-04"
+            "“{text}” is not a date: enter, for example, 2026-05-04"
         ))
     }
 }

@@ -27,8 +27,7 @@ pub(super) fn steps_ui(
     section_ui(ui, "Noticeable steps").explained(Term::NoticeableStep);
     quiet_ui(
         ui,
-        "How large a difference must be before a guest tastes it: a part of the standard's value, but never less than the \
-         floor. A shop that has tested its tasters puts its own figures here.",
+        "How large a difference must be before a guest notices it: a percentage of the standard's value, but never less than the floor. If you have tested your tasters, enter your own figures.",
     );
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;

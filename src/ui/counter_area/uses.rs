@@ -184,6 +184,6 @@ pub(super) fn refusal(book: &Book, uses: &[Use], name: &str) -> Option<String> {
         format!("{} and {last}", named.join("; "))
     };
     Some(format!(
-        "{name} is used in {list}. It can't be deleted while they need it."
+        "{name} can't be deleted, because it is used in {list}."
     ))
 }

@@ -83,7 +83,7 @@ pub(super) fn levels_ui(
             view.ladder.levels_open = !is_open;
         }
         let palette = theme::palette(ui.visuals());
-        let words = "What the levels are called in this shop";
+        let words = "Names of the sugar and ice levels";
         ui.label(RichText::new(words).color(palette.text_quiet));
     });
     if is_open {
@@ -177,7 +177,7 @@ fn read_percent(text: &str) -> Result<f64, String> {
         Ok(found)
     } else {
         Err(format!(
-            "found {}; expected 0 to 200 %",
+            "“{}” is out of range: enter 0 to 200 %",
             show_compact(found)
         ))
     }

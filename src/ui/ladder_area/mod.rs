@@ -70,8 +70,8 @@ pub(super) fn ladder_area_ui(
         .and_then(|id| screen.recipe.version(id));
     let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
     let held = match screen.standard {
-        Some(standard) => format!("held to the standard of {}", standard.date),
-        None => "nothing is approved yet: held to itself".to_owned(),
+        Some(standard) => format!("compared with the standard of {}", standard.date),
+        None => "no approval yet: compared with this version itself".to_owned(),
     };
     ui.label(RichText::new(format!("{version} · {held}")).color(palette.text_quiet));
     ui.add_space(grid::EASY);

@@ -20,7 +20,7 @@ pub(super) fn amounts(screen: &Screen<'_>, drink: &Adapted) -> String {
         .map(|moved| move_words_in(screen.book, moved, &lines, screen.units))
         .collect();
     if moves.is_empty() {
-        "the amounts stay as they are".to_owned()
+        "no amount changes".to_owned()
     } else {
         moves.join(", ")
     }
@@ -51,12 +51,11 @@ pub(super) fn floor_words(book: &Book, ladder: &Ladder) -> String {
         .map(|(sugar, name)| format!("{name} {} g", show_number(sugar, 1)))
         .collect();
     if carriers.is_empty() {
-        return "All of its sugar comes with the sweetener: it can be left out to the last gram."
+        return "All the sugar comes from the sweetener, so it can be left out completely."
             .to_owned();
     }
     format!(
-        "{} g of its {} g sugar can't be taken out, because they come with what it tastes of: {}. A level is a part of what \
-         the sweetener adds to that.",
+        "{} g of its {} g of sugar can't be taken out, because other ingredients bring it: {}. A sugar level changes only what the sweetener adds.",
         show_number(floor, 1),
         show_number(standard, 1),
         carriers.join(", ")

@@ -69,9 +69,9 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
         "sugar, g",
         "of which can't be taken out, g",
         "sweetness, g/100 ml",
-        "aimed at, g/100 ml",
+        "target, g/100 ml",
         "amounts",
-        "taste against what is aimed at",
+        "taste compared with the target",
     ]);
     let figure = |value: Option<f64>| {
         value.map_or_else(
@@ -185,7 +185,7 @@ fn bar_ui(ui: &mut Ui, ladder: &Ladder, drink: &Adapted) {
         return;
     };
     let words = format!(
-        "{} g sugar, of which {} g can't be taken out",
+        "{} g of sugar, of which {} g can't be taken out",
         show_number(sugar, 1),
         show_number(floor, 1)
     );

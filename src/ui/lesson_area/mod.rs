@@ -77,9 +77,8 @@ pub(super) fn lesson_area_ui(
     swap_area::follow(&mut view.swap, screen);
     let palette = theme::palette(ui.visuals());
     let Some(question) = view.swap.complete().cloned() else {
-        heading_ui(ui, "A lesson on a swap");
-        let words = "Choose what goes and what comes instead. The group says what it expects of the drink, then the steps are \
-                     revealed one by one: the plain swap first, then each amount that brings the taste back.";
+        heading_ui(ui, "Teach a swap");
+        let words = "Choose an ingredient and its replacement. The group predicts the taste; then you reveal it step by step: first the plain swap, then each change that matches the standard again.";
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
         ui.add_space(grid::EASY);
         swap_area::choose_ui(ui, screen, &mut view.swap);
@@ -94,8 +93,7 @@ pub(super) fn lesson_area_ui(
         return;
     };
     let Some(steps) = found.walks.first().filter(|steps| steps.len() > 1) else {
-        let words = "There is no way back to reveal: what the swap needs is not known, or nothing that may move brings the drink \
-                     closer. Swap says which.";
+        let words = "There is nothing to reveal: a figure that the swap needs is not known, or no line that may change brings the drink closer. Swap shows which.";
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         if ui.button("See it in Swap").clicked() {
             view.area = Area::Swap;
@@ -143,7 +141,7 @@ fn head_ui(
         }
         let mut is_large = view.lesson.before_large.is_some();
         if ui
-            .checkbox(&mut is_large, "large type, for a screen on the wall")
+            .checkbox(&mut is_large, "large type for a wall screen")
             .changed()
         {
             if is_large {
@@ -227,11 +225,11 @@ fn expected_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let asked = if state.is_revealed {
-        "What came of it"
+        "Result"
     } else if state.step == 1 {
-        "What will the drink be, against the standard?"
+        "How will the drink compare with the standard?"
     } else {
-        "What will this change, against the step before?"
+        "What will this change, compared with the step before?"
     };
     let asked = RichText::new(asked).font(TypeStyle::Strong.font_id());
     ui.label(asked.color(palette.text_strong));
@@ -243,7 +241,7 @@ fn expected_ui(
     ui.add_space(grid::NEAR);
     let (right, of) = state.guesses.score(state.step, outcomes);
     if state.is_revealed && of > 0 {
-        let words = RichText::new(format!("{right} of {of} as expected"));
+        let words = RichText::new(format!("{right} of {of} predicted correctly"));
         ui.label(
             words
                 .font(TypeStyle::Strong.font_id())
@@ -251,7 +249,7 @@ fn expected_ui(
         );
     }
     let words = format!(
-        "The same: a move of less than {NOT_TASTED} of a noticeable step, which nobody tastes. The model estimates; the tongue decides."
+        "“The same” means a difference of less than {NOT_TASTED} of a noticeable step. Evensip estimates; taste to be sure."
     );
     let words = RichText::new(words).font(TypeStyle::Small.font_id());
     ui.add(Label::new(words.color(palette.text_quiet)).wrap());
@@ -340,7 +338,7 @@ fn outcome_words(outcome: &AxisMove, taken: Option<Guess>) -> String {
     let words = outcome.words();
     match (taken, model::right(outcome)) {
         (None, _) | (_, None) => words,
-        (Some(guess), Some(right)) if guess == right => format!("{words} — as expected"),
+        (Some(guess), Some(right)) if guess == right => format!("{words}: correct"),
         (Some(guess), _) => format!("{words} — not {}", guess.words(&outcome.axis)),
     }
 }

@@ -197,9 +197,7 @@ fn carried_ui(
 /// A number of grams.
 fn not_negative(text: &str) -> Result<f64, String> {
     match parse_in_unit(text, "g") {
-        Ok(number) if number < 0.0 => Err(format!(
-            "less than nothing can't come along; found `{text}`"
-        )),
+        Ok(number) if number < 0.0 => Err(format!("“{text}” is less than 0 g. Enter 0 g or more.")),
         Ok(number) => Ok(number),
         Err(error) => Err(error.to_string()),
     }
@@ -262,7 +260,7 @@ fn command_row_ui(
             }
         }
         let response = ui.add(quiet_button(ui, AT_THE_COUNTER));
-        let told = "What its pack says, what it costs and what one use weighs";
+        let told = "See its label, price and weight per measure";
         if response.on_hover_text(told).clicked() {
             go_to_counter(row.line, view);
         }
@@ -278,7 +276,7 @@ fn quiet_button(ui: &Ui, words: &'static str) -> Button<'static> {
 }
 
 /// What leads from a line to its ingredient.
-pub(super) const AT_THE_COUNTER: &str = "Open at the counter";
+pub(super) const AT_THE_COUNTER: &str = "Open in Counter";
 
 /// Opens the ingredient of a line at the counter.
 pub(super) fn go_to_counter(line: &Line, view: &mut ViewState) {

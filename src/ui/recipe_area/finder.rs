@@ -141,7 +141,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
                 }
             }
             if found.is_empty() {
-                ui.label("No ingredients in this book yet: type the name of the first");
+                ui.label("This book has no ingredients yet. Type a name to add the first.");
             }
         });
     if let Some(choice) = taken {
@@ -173,7 +173,7 @@ fn replace_words_ui(
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let words = "Replace by equal measures; to bring the taste back use";
+        let words = "Replaces it by equal measures. To match the taste, use";
         ui.label(
             RichText::new(words)
                 .font(TypeStyle::Small.font_id())

@@ -137,7 +137,7 @@ pub(super) fn choice_ui(
                 let text = RichText::new(&words).color(palette.accent);
                 row.add(egui::Label::new(text).selectable(false).truncate());
             })
-            .on_hover_text("Nothing is stated of it until you write down its label at the counter")
+            .on_hover_text("Its figures are not known until you enter its label in Counter")
         }
     }
 }

@@ -66,7 +66,7 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         actions.push(Action::edit(edit, &key));
     }
     if outcome.left_empty {
-        let sentence = "a recipe needs a name; it keeps the one that it had";
+        let sentence = "A recipe needs a name, so the old name stays.";
         view.drafts.refuse(&key, &screen.recipe.name, sentence);
     }
     unseen_ui(ui, 0.0, "the name", &screen.recipe.name, TypeStyle::Title);
@@ -138,7 +138,7 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
             if other == State::Approved && is_empty {
                 let button = Button::new("approved…");
                 ui.add_enabled(false, button)
-                    .on_disabled_hover_text("Nothing is in this drink yet");
+                    .on_disabled_hover_text("This recipe has no ingredients yet");
                 continue;
             }
             let words = if other == State::Approved {
@@ -191,7 +191,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         vessel_ui(ui, screen, VesselKind::Shaker, actions);
         if resolved.shaker.is_some() {
             let mut strained = resolved.strained;
-            let words = RichText::new("ice stays behind").font(TypeStyle::Small.font_id());
+            let words = RichText::new("strain off the ice").font(TypeStyle::Small.font_id());
             if ui.checkbox(&mut strained, words).changed() {
                 actions.push(Action::edit(
                     screen.shown.change(Change::Strained(strained)),
@@ -202,7 +202,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         let celsius = screen.units.of("°C");
         let drinking = Number {
             field: "drinking-temperature",
-            before: "taste compared at",
+            before: "compare taste at",
             term: Some(Term::DrinkingTemperature),
             name: &format!("Drinking temperature in {}", celsius.symbol),
             unit: celsius,

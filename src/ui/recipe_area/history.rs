@@ -47,7 +47,7 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
     let key = note_focus(&screen.recipe.id);
     let field = Field::new(key.clone(), "Note on the recipe", &screen.recipe.note)
         .several_rows()
-        .hint("what the next person should know");
+        .hint("What should the next person know?");
     let width = ui.available_width();
     let height = field.height(ui, &view.drafts, width);
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -74,7 +74,7 @@ fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
     let on = on.map_or("the original recipe".into(), |on| name_as_shown(&on.name));
-    heading_ui(ui, &format!("Differs from {on}"));
+    heading_ui(ui, &format!("Changes from {on}"));
     if version.changes.is_empty() {
         ui.label(RichText::new("in nothing yet").color(palette.text_quiet));
     }

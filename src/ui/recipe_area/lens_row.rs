@@ -13,7 +13,7 @@ pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
         ui.spacing_mut().item_spacing.x = 0.0;
         ui.spacing_mut().button_padding.x = grid::NEAR;
         ui.label(
-            RichText::new("look at")
+            RichText::new("show")
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet),
         );

@@ -122,7 +122,7 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
     let words = match (screen.lens, known) {
         (Lens::Heat, _) => "heat: brings, takes".to_owned(),
         (Lens::Uncertainty, _) => "uncertainty of the sugar".to_owned(),
-        (lens, true) => format!("{}, {total} in all", lens.word()),
+        (lens, true) => format!("{}, total {total}", lens.word()),
         (lens, false) => format!("{}, at least {total}", lens.word()),
     };
     put(columns.share.min, Align2::LEFT_CENTER, words);

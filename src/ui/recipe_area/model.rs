@@ -230,7 +230,7 @@ pub(super) fn use_words(book: &Book, line: &Line, celsius: f64) -> Option<String
         celsius,
     ) else {
         return Some(format!(
-            "nobody knows what 1 {word} of it weighs: weigh ten of them together"
+            "the weight of 1 {word} is not known: weigh ten together"
         ));
     };
     let evidence = evidence_words(measure, ingredient, portion.evidence);
@@ -257,7 +257,7 @@ fn evidence_words(measure: &Measure, ingredient: &Ingredient, evidence: Evidence
             evidence.word()
         );
     }
-    "from what the measure is called, never weighed".to_owned()
+    "from the measure's stated size, not weighed".to_owned()
 }
 
 /// What the same measure would hold of another form of sweetener.

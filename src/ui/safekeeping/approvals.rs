@@ -87,12 +87,12 @@ fn approval_ui(
     }
     ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        let text = RichText::new("Go back to this")
+        let text = RichText::new("Make a draft from this")
             .font(TypeStyle::Small.font_id())
             .color(palette.accent);
         let response = ui
             .add(Button::new(text).frame_when_inactive(false))
-            .on_hover_text("Make a new draft with these lines; nothing approved changes")
+            .on_hover_text("Starts a draft with these lines. Approvals stay as they are.")
             .accessible_name(format!("Go back to the approval of {}", approval.date));
         let key = approval_focus(&screen.recipe.id, record.number - 1);
         if view.focus_wanted.take_if(|wanted| *wanted == key).is_some() {

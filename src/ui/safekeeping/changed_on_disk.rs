@@ -14,7 +14,7 @@ use crate::workbench::{Action, Command, DiskChange, Home, Theirs, Workbench};
 
 /// What "Later" and "Decide…" mean.
 const IF_CHANGED: [&str; 2] = [
-    "Nothing is overwritten: it is asked again before the book is saved",
+    "Nothing is overwritten. Evensip asks again before it saves.",
     "See what differs, and reload, merge or keep a copy",
 ];
 const IF_GONE: [&str; 2] = [
@@ -86,7 +86,7 @@ fn strip_words(change: &DiskChange) -> String {
             format!("Another program has made “{name}” something that is no book")
         }
         Theirs::Gone => format!(
-            "“{name}” was deleted, renamed or moved away. The book is still here, and no book file holds it: save it there again, or elsewhere"
+            "“{name}” was deleted, renamed or moved. The book is still open but unsaved: save it again, here or elsewhere"
         ),
     }
 }
@@ -117,7 +117,7 @@ pub(super) fn disk_change_ui(
                     .auto_shrink([false, true])
                     .show(ui, |ui| {
                         if !conflicts.is_empty() {
-                            heading_ui(ui, "Changed on both sides");
+                            heading_ui(ui, "Changed here and in the file");
                         }
                         for conflict in conflicts {
                             conflict_ui(ui, conflict, [base, workbench.book(), book], state);
@@ -142,7 +142,7 @@ pub(super) fn disk_change_ui(
             Theirs::Gone => {
                 sentence_ui(
                     ui,
-                    "Another program, or somebody, has deleted, renamed or moved the file. The whole book is still here, with all your changes; no book file holds it now. When it was only renamed, open it under its new name, or put it back: that is noticed.",
+                    "The file was deleted, renamed or moved. The whole book is still open with all your changes, but it is unsaved. If the file was only renamed, open it under its new name, or put it back: Evensip will notice.",
                 );
                 ui.add_space(grid::NEAR);
                 ui.horizontal(|ui| done = gone_choices_ui(ui, change, view, actions));
@@ -255,7 +255,7 @@ fn choices_ui(
             }
             if button_ui(
                 ui,
-                "Take theirs",
+                "Use the file",
                 "The book of the file comes in place of what is on the screen",
             ) {
                 command(actions, Command::TakeTheirs);
@@ -320,7 +320,7 @@ fn save_over_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
     if button_ui(
         ui,
         "Save over it",
-        "What stands in the file is kept as an earlier copy",
+        "The present file is kept as an earlier copy",
     ) {
         command(actions, Command::OverwriteDisk);
     }

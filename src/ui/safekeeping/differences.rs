@@ -56,7 +56,7 @@ fn item_ui(
             let text = RichText::new(&name).color(palette.accent);
             let button = Button::new(text).frame_when_inactive(false).truncate();
             let words = if open {
-                "Fold up"
+                "Hide details"
             } else {
                 "What changed inside"
             };

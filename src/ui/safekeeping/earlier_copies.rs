@@ -37,7 +37,7 @@ pub(super) fn earlier_ui(
             Some(Ok(copies)) => {
                 quiet_ui(
                     ui,
-                    "Each save keeps what it replaces: the last ten, and the last of each day. They never change.",
+                    "Each time you save, Evensip keeps the previous copy: the last ten, and the last of each day.",
                 );
                 ui.add_space(grid::NEAR);
                 ui.horizontal_top(|ui| {
@@ -71,7 +71,7 @@ fn none_ui(ui: &mut Ui, home: &Home) {
         ui,
         match home {
             Home::File(_) => {
-                "There are none yet. Each save that changes the file keeps what it replaces."
+                "No earlier copies yet. Evensip keeps one each time a save changes the file."
             }
             Home::Nowhere(_) => {
                 "This book is in no file yet. Once it is saved, each save keeps what it replaces."
@@ -157,7 +157,7 @@ fn copy_ui(
         ui.add_enabled_ui(!difference.is_empty(), |ui| {
             if button_ui(
                 ui,
-                "Take it back",
+                "Restore this copy",
                 "Put this book on the screen, as one step that undo takes back",
             ) {
                 command(actions, Command::RestoreEarlier(path.to_owned()));

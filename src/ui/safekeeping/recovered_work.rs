@@ -40,7 +40,7 @@ pub(super) fn recovery_ui(
         if !may_take_back {
             quiet_ui(
                 ui,
-                "Save or undo what is unsaved in the open book first; then this work can be taken back.",
+                "Save or undo the changes in the open book first, then restore this work.",
             );
         }
         if state.recovery == RecoveryAsked::Delete {
@@ -61,7 +61,7 @@ fn choices_ui(
     actions: &mut Vec<Action>,
 ) {
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Take it back", may_take_back) {
+        if main_button_ui(ui, "Restore this work", may_take_back) {
             command(actions, Command::AcceptRecovery);
         }
         if button_ui(
@@ -118,7 +118,7 @@ fn whose_ui(ui: &mut Ui, offered: &OfferedRecovery) {
     sentence_ui(
         ui,
         &format!(
-            "Evensip did not end as it should. The work on “{}” was kept on {}.",
+            "Evensip closed unexpectedly. Your work on “{}” was kept on {}.",
             offered.name,
             moment_words(offered.kept)
         ),
@@ -134,7 +134,7 @@ fn whose_ui(ui: &mut Ui, offered: &OfferedRecovery) {
     if offered.file_changed {
         sentence_ui(
             ui,
-            "The file was changed after this work was begun. Both are put together, item by item, before anything is saved.",
+            "The file changed after you began this work. Evensip merges the two, item by item, before anything is saved.",
         );
     }
 }

@@ -18,7 +18,7 @@ pub(super) fn replace_ui(
         return;
     };
     let stays = sheet_ui(ctx, "replace a file", |ui| {
-        title_ui(ui, "There is a file of this name");
+        title_ui(ui, "A file with this name already exists");
         sentence_ui(ui, &replacing.path.display().to_string());
         let size = size_words(replacing.bytes);
         quiet_ui(
@@ -31,7 +31,7 @@ pub(super) fn replace_ui(
         ui.add_space(grid::NEAR);
         sentence_ui(
             ui,
-            "Replace it with this book? What stands in it now is kept as an earlier copy beside it.",
+            "Replace it with this book? Evensip keeps the present file as an earlier copy.",
         );
         ui.add_space(grid::NEAR);
         ui.horizontal(|ui| {

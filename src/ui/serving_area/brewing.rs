@@ -128,7 +128,7 @@ fn choices_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut BrewingState) {
     sheet::choice_ui(ui, "Infusion", &mut infusion, &infusions);
     state.infusion = Some(infusion);
     let ways = [
-        (false, "so much tea is wanted".to_owned()),
+        (false, "from the tea you need".to_owned()),
         (true, "so much leaf is brewed".to_owned()),
     ];
     sheet::choice_ui(ui, "Plan", &mut state.is_from_leaf, &ways);
@@ -237,21 +237,21 @@ fn fields_ui(
         ),
         field(
             Asked::Start,
-            "poured on at",
+            "brewing starts at",
             "Time when the water is poured on",
             "hh:mm".to_owned(),
             "",
         ),
         field(
             Asked::Holding,
-            "held for",
+            "keep for",
             "Hours that the tea is held",
             holding,
             "h",
         ),
         field(
             Asked::Extraction,
-            "leaf that dissolves",
+            "extracted from the leaf",
             "Part of the leaf that dissolves",
             percent,
             "% of it",
@@ -261,7 +261,7 @@ fn fields_ui(
             "leaf keeps back",
             "Water that a gram of leaf keeps back",
             show_number(usual.retention.value, 1),
-            "g of water a gram",
+            "g of water per gram of leaf",
         ),
         field(
             Asked::Caffeine,
@@ -321,7 +321,7 @@ fn usual_strength(tea: Option<&Ingredient>, state: &BrewingState) -> Option<f64>
 
 /// What is asked, or what is still to be typed.
 fn question(tea: Option<&Ingredient>, state: &BrewingState) -> Result<BrewQuestion, &'static str> {
-    const UNREAD: &str = "One of the fields can't be read; nothing is worked out from it.";
+    const UNREAD: &str = "One field can't be read. Correct it to see the result.";
     let number = |range: Range, asked| range.read(state.text(asked)).map_err(|_| UNREAD);
     let grams = |asked, density| typed::read_grams(state.text(asked), density).map_err(|_| UNREAD);
     let way = if state.is_from_leaf {
@@ -329,7 +329,7 @@ fn question(tea: Option<&Ingredient>, state: &BrewingState) -> Result<BrewQuesti
         let leaf = grams(Asked::Leaf, LEAF_GRAMS_PER_MILLILITRE)?;
         let (water, leaf) = water
             .zip(leaf)
-            .ok_or("Type how much water is poured on how much leaf.")?;
+            .ok_or("Enter the amounts of water and leaf.")?;
         Way::FromLeaf { water, leaf }
     } else {
         let ready = grams(Asked::Ready, WATER_GRAMS_PER_MILLILITRE)?
@@ -366,7 +366,7 @@ fn answer_ui(
     let plan = match answer {
         Ok(plan) => plan,
         Err(error) => {
-            sheet::off_ui(ui, format!("It can't be brewed so: {error}."));
+            sheet::off_ui(ui, format!("This brew is not possible: {error}."));
             return;
         }
     };
@@ -385,7 +385,7 @@ fn answer_ui(
     sheet::quiet_ui(
         ui,
         format!(
-            "Water of {}, {}. Figures: {}. A millilitre of tea or water is taken as a gram; of leaf, as {} g.",
+            "Water at {}, {}. Figures: {}. One millilitre of tea or water counts as 1 g, one of leaf as {} g.",
             units.temperature(method.water_celsius, 0),
             steep_words(method.steep_minutes),
             method.source,
@@ -483,7 +483,7 @@ fn use_ui(ui: &mut Ui, tea: &Ingredient, plan: &BrewPlan, actions: &mut Vec<Acti
     if tea.house_made.is_some() {
         sheet::quiet_ui(
             ui,
-            format!("{name} is made by a recipe of the book, which gives its figures."),
+            format!("{name} is house-made: its recipe gives these figures."),
         );
         return;
     }

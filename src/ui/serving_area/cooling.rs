@@ -37,7 +37,7 @@ pub(super) fn cooling_ui(
     sheet::figure_ui(
         ui,
         screen,
-        "as it is handed over",
+        "when served",
         &celsius,
         screen.units.of("°C").symbol,
         Measurand::ServingTemperature,
@@ -103,7 +103,7 @@ fn window_words(
 ) -> (String, bool) {
     let unit = units.of("°C");
     let shop = format!(
-        "the {} to {} {} that the shop wants of {kind} drinks",
+        "the serving window of {} to {} {} for {kind} drinks",
         unit.trimmed(window.from, 1),
         unit.trimmed(window.to, 1),
         unit.symbol
@@ -149,8 +149,7 @@ fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
                 Value::digits(show_number(latest, 0)).with_gap(milestone.words_with_latest())
             }
             (Some(_), None) if served.is_some_and(|served| served <= milestone.celsius) => {
-                Value::digits("0")
-                    .with_gap(Some("it is handed over no warmer than that".to_owned()))
+                Value::digits("0").with_gap(Some("already this cool when served".to_owned()))
             }
             (Some(minutes), None) => Value::known(minutes, i32::from(minutes.value < 10.0)),
         };

@@ -59,7 +59,7 @@ pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         let total = (TOTAL.to_owned(), total, currency);
         sheet::facts_as_table(of_parts.into_iter().chain([total]).chain(left))
     });
-    let prices = "Ingredients by what is paid for their packs, without sales tax and with what is lost of them.";
+    let prices = "Ingredient costs come from pack prices before sales tax and include waste.";
     sheet::quiet_ui(ui, prices);
 }
 
@@ -195,7 +195,7 @@ fn margin_facts<'book>(
         ),
     ];
     facts.extend(margin.percent.map(|percent| {
-        let name = "margin, of the price without tax".to_owned();
+        let name = "margin, as a share of the price before tax".to_owned();
         (name, figure(percent, 1), "%")
     }));
     facts

@@ -60,7 +60,7 @@ fn us_words(summary: &AllergenSummary) -> Option<String> {
         .filter(|(_, names)| !names.is_empty())
         .map(|(verb, names)| format!("{verb} {}", names.join(", ")))
         .collect();
-    (!parts.is_empty()).then(|| format!("By the nine names of US law: {}.", parts.join("; ")))
+    (!parts.is_empty()).then(|| format!("The nine major US allergens: {}.", parts.join("; ")))
 }
 
 fn listed(allergens: &BTreeSet<Allergen>) -> String {
@@ -106,7 +106,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     if serving.questions.is_empty() {
         return;
     }
-    words::subheading_ui(ui, "The statements of ingredients ask");
+    words::subheading_ui(ui, "Questions about the ingredient lists");
     let palette = theme::palette(ui.visuals());
     for finding in &serving.questions {
         let name = wording::ingredient_name(screen.book, &finding.ingredient);
@@ -115,7 +115,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
             words::capitalised(&question_words(screen.book, finding)),
         );
         let source = format!(
-            "Read in the statement of {}: “{}”",
+            "From the ingredient list of {}: “{}”",
             name, finding.matched_words
         );
         ui.label(

@@ -83,7 +83,7 @@ pub(super) fn melting_ui(
     sheet::figure_ui(
         ui,
         screen,
-        "ice left as it is handed over",
+        "ice left when served",
         &ice,
         "g",
         Measurand::IceLeft,
@@ -93,10 +93,7 @@ pub(super) fn melting_ui(
         sheet::fact_ui(ui, "all of it gone after", &gone, "min");
         ui.add_space(grid::NEAR);
         standing_ui(ui, screen, &serving.standing);
-        sheet::quiet_ui(
-            ui,
-            "While it stands, unstirred and without being drunk from.",
-        );
+        sheet::quiet_ui(ui, "For a drink that stands untouched and unstirred.");
     } else {
         sheet::words_ui(ui, "No ice is left in it when it is handed over.");
     }
@@ -208,8 +205,7 @@ fn rate_ui(
     sheet::quiet_ui(
         ui,
         format!(
-            "{basis}; ± {u} g/min. To find your own: fill cups with the same ice and drink, drain and weigh the ice of one every \
-             five minutes, and type what the scale shows."
+            "{basis}; ± {u} g/min. To measure your own, fill several cups with the same ice and drink. Every five minutes, drain one, weigh its ice and enter the weight."
         ),
     );
     weighings_ui(ui, screen, view, actions);

@@ -60,7 +60,7 @@ impl Sheet {
             Self::Yardsticks => "Yardsticks",
             Self::Guests => "Allergens and diet",
             Self::Cost => "Cost and margin",
-            Self::Brewing => "Brewing for it",
+            Self::Brewing => "Brewing tea",
         }
     }
 }

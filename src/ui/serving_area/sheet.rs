@@ -34,7 +34,7 @@ const CELL_UNCERTAINTY: f32 = 5.0 * grid::STEP;
 const HEAD: f32 = 15.0 * grid::STEP;
 /// Room for the uncertainty of such a cell, in points.
 const CELL_DOUBT: f32 = 10.0 * grid::STEP;
-/// Width of the answer to "why this number", in points.
+/// Width of the answer to "how this is worked out", in points.
 const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 
 /// A paragraph.
@@ -112,7 +112,7 @@ pub(super) fn figure_ui(
     measurand: Measurand,
 ) {
     let response = row_ui(ui, name, value, unit, Sense::click());
-    let response = response.explained_with(Term::of_measurand(measurand), "why this number");
+    let response = response.explained_with(Term::of_measurand(measurand), "how this is worked out");
     Popup::from_toggle_button_response(&response)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(WHY_WIDTH)

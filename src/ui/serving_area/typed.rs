@@ -23,7 +23,7 @@ pub(super) enum TypedError {
     #[error(transparent)]
     Amount(#[from] AmountTextError),
     /// A number that can't be.
-    #[error("found {found} {unit}; expected {from} to {to} {unit}")]
+    #[error("{found} {unit} is out of range: enter {from} to {to} {unit}")]
     OutOfRange {
         /// What was typed.
         found: String,
@@ -43,7 +43,7 @@ pub(super) enum TypedError {
         expected: &'static str,
     },
     /// No time of day.
-    #[error("`{found}` is no time of day; expected hh:mm, 00:00 to 23:59")]
+    #[error("“{found}” is not a time: enter hh:mm, from 00:00 to 23:59")]
     TimeOfDay {
         /// What was typed.
         found: String,

@@ -20,7 +20,7 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
             .color(palette.text_strong),
     );
     if in_hand.findings.is_empty() {
-        ui.label("Nothing is wrong with this book.");
+        ui.label("This book has no findings.");
     }
     let rows = rows(in_hand.findings);
     let mut list = std::mem::take(&mut view.findings);
@@ -53,9 +53,9 @@ fn rows(findings: &[Finding]) -> Vec<Row<'_>> {
         let heading = of_kind.peek().map(|_| Row::Heading(heading));
         heading.into_iter().chain(of_kind)
     };
-    let errors = "Errors: figures that need these are not known";
+    let errors = "Errors: figures that depend on these are not known";
     under(Severity::Error, errors)
-        .chain(under(Severity::Warning, "Worth a look"))
+        .chain(under(Severity::Warning, "Warnings"))
         .collect()
 }
 

@@ -78,7 +78,7 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
         ),
     };
     let words = format!(
-        "Held to {name}, approved {} by {}",
+        "Compared with {name}, approved {} by {}",
         standard.date, standard.by
     );
     let quiet = |words: String| {
@@ -100,9 +100,9 @@ fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     heading_ui(ui, "No standard yet").explained(Term::Standard);
     let is_empty = screen.balance.resolved.lines().next().is_none();
     let words = if is_empty {
-        "Nothing is in this drink yet. Once it is written down and tasted, approving it sets the standard that every version is held to."
+        "This drink has no ingredients yet. Write the recipe, taste it and approve it: it then becomes the standard for every version."
     } else {
-        "Nothing has been approved: approve this version to set the standard that every other is held to."
+        "No version has been approved. Approve this one to make it the standard for the others."
     };
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);

@@ -213,11 +213,11 @@ fn empty_book_ui(
     let palette = theme::palette(ui.visuals());
     ui.add_space(grid::FAR);
     ui.label(
-        egui::RichText::new("Nothing on the menu yet")
+        egui::RichText::new("This book has no recipes yet")
             .font(TypeStyle::Title.font_id())
             .color(palette.text_strong),
     );
-    ui.label("Begin with a drink, or open one of the sample books to look around.");
+    ui.label("Add your first recipe, or open a sample book to look around.");
     ui.horizontal(|ui| {
         if ui.button(UiCommand::NewRecipe.label()).clicked() {
             shelf_list::add_recipe(in_hand.book, view, actions);

@@ -58,12 +58,12 @@ pub(super) fn shelf_list_ui(
             }
             Row::Batches => {
                 ui.add_space(grid::EASY);
-                quiet_ui(ui, "Made in the house");
+                quiet_ui(ui, "House-made");
                 ui.add_space(grid::TIGHT);
             }
         });
         if rows.rows.is_empty() && !view.search.trim().is_empty() {
-            quiet_ui(ui, &format!("No drink is called “{}”", view.search));
+            quiet_ui(ui, &format!("No recipe matches “{}”", view.search));
         }
     });
     view.drinks = rows;
@@ -186,7 +186,7 @@ fn version_ui(
         leave_findings(view);
     }
     response.context_menu(|ui| {
-        if ui.button("New version on this").clicked() {
+        if ui.button("New version based on this").clicked() {
             add_version(recipe, Some(&version.id), view, actions);
         }
         if ui.button("Delete this version").clicked() {
@@ -213,7 +213,7 @@ fn row_of_buttons_ui(
         };
         if ui
             .add(quiet("New version"))
-            .on_hover_text("A draft that builds on the version in hand")
+            .on_hover_text("A draft based on the selected version")
             .clicked()
         {
             add_version(recipe, version, view, actions);
@@ -246,7 +246,7 @@ fn recipe_menu_ui(
     }
     if ui
         .button("Delete the recipe")
-        .on_hover_text("With all its versions; undo brings it back")
+        .on_hover_text("Deletes it with all its versions. You can undo this.")
         .clicked()
     {
         actions.push(Action::edit(
@@ -271,7 +271,7 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         .find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
     let recipe = Recipe {
         id: id.clone(),
-        name: "New drink".to_owned(),
+        name: "New recipe".to_owned(),
         state: State::Draft,
         entries: Vec::new(),
         cup: cup.map(|cup| cup.id.clone()),

@@ -39,13 +39,13 @@ pub(super) fn top_strip_ui(
         ui.add_space(grid::EASY);
         // From left to right like the rest, so that Tab goes the way the eye does.
         let button = egui::TextStyle::Button.resolve(ui.style());
-        let keys_width = width_of(ui, "Keys", &button) + 2.0 * ui.spacing().button_padding.x;
+        let keys_width = width_of(ui, "Keyboard", &button) + 2.0 * ui.spacing().button_padding.x;
         let needed = keys_width + grid::TIGHT + grid::TARGET + grid::NEAR;
         area_tabs_ui(ui, in_hand, view, needed);
         ui.add_space((ui.available_width() - needed).max(0.0));
         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
             if ui
-                .add(Button::new("Keys").frame_when_inactive(false))
+                .add(Button::new("Keyboard").frame_when_inactive(false))
                 .on_hover_text(UiCommand::ShowKeys.tooltip())
                 .clicked()
             {
@@ -58,9 +58,9 @@ pub(super) fn top_strip_ui(
                 );
             }
             let (icon, words) = match view.appearance {
-                Appearance::Light => (Icon::Moon, "Show by night"),
+                Appearance::Light => (Icon::Moon, "Dark appearance"),
                 Appearance::Dark => (Icon::Contrast, "Show with high contrast"),
-                Appearance::Contrast => (Icon::Sun, "Show by day"),
+                Appearance::Contrast => (Icon::Sun, "Light appearance"),
             };
             if icon_button(ui, icon, words, words).clicked() {
                 view.appearance = view.appearance.next();
@@ -105,7 +105,7 @@ fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
         .list_open
         .unwrap_or(ui.ctx().content_rect().width() >= super::SLIM);
     let words = if open {
-        "Hide the list of drinks"
+        "Hide the recipe list"
     } else {
         "Show the list of drinks"
     };
@@ -176,7 +176,7 @@ fn menu_items_ui(
         }
     }
     if !view.recent.is_empty() {
-        heading_ui(ui, "Open before");
+        heading_ui(ui, "Recent books");
     }
     for path in &view.recent {
         let name = path.file_name().map_or_else(
@@ -195,7 +195,7 @@ fn menu_items_ui(
 
 /// What temperatures and volumes are read in.
 fn units_ui(ui: &mut Ui, view: &mut ViewState) {
-    heading_ui(ui, "Read in");
+    heading_ui(ui, "Units");
     ui.horizontal(|ui| {
         let before = view.units;
         for unit in TemperatureUnit::ALL {
@@ -328,7 +328,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     });
     let response = menu.response;
     chevron(ui, &response, palette.text_quiet);
-    response.accessible_name("More areas of work");
+    response.accessible_name("More screens");
 }
 
 /// The sign of a menu at the end of its button.

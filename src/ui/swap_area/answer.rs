@@ -208,9 +208,9 @@ fn choice_ui<'answer>(
             .spacing([grid::APART, grid::TIGHT])
             .show(ui, |ui| {
                 let heads = [
-                    ("bring it back by", None),
+                    ("suggestion", None),
                     ("", None),
-                    ("distance, steps", Some(Term::Distance)),
+                    ("overall, steps", Some(Term::Distance)),
                     ("sugar", None),
                     ("cost", None),
                 ];
@@ -297,11 +297,11 @@ fn sentences_ui(
 pub(super) fn scatter_words(within_scatter: Option<bool>, difference: &Difference) -> &'static str {
     match (within_scatter, difference.within_one_step()) {
         (Some(true), _) => {
-            "What is left is within the counter's own scatter: two makings of one drink differ as much."
+            "The remaining difference is within the counter's own scatter: two cups of the same recipe differ as much."
         }
         (None, _) => "As far as it is known, what is left is within the counter's own scatter.",
         (Some(false), Some(true)) => {
-            "What is left is more than the counter's own scatter, and less than anyone would notice."
+            "The remaining difference is more than the counter's own scatter, but less than a noticeable step on every axis."
         }
         (Some(false), _) => "What is left is more than the counter's own scatter.",
     }
@@ -311,16 +311,16 @@ fn search_words(answer: &Answer) -> String {
     let standard = if answer.standard_is_approved {
         "Held to the approved standard"
     } else {
-        "Nothing is approved yet: held to this version as it stands"
+        "No approval yet: compared with this version as it is now"
     };
     match (answer.evaluated, answer.proven_optimal) {
         (0, _) => format!("{standard}."),
         (_, true) => format!(
-            "{standard}. Proven best of {} possible combinations of amounts.",
+            "{standard}. Proven to be the best of {} combinations of amounts.",
             show_grouped(answer.candidates)
         ),
         (_, false) => format!(
-            "{standard}. The best that was found among {} possible combinations of amounts; a limit stopped the proof.",
+            "{standard}. The best result so far among {} combinations of amounts; the search reached its limit before it could prove this.",
             show_grouped(answer.candidates)
         ),
     }

@@ -63,13 +63,13 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         if is_another {
             "What goes as well"
         } else {
-            "What goes"
+            "Replace"
         },
     );
     let chosen = what_goes(state);
     if screen.balance.resolved.lines().next().is_none() {
         let palette = theme::palette(ui.visuals());
-        let words = "This version has no ingredients yet; add a line to the recipe first.";
+        let words = "This version has no ingredients yet. Add one in Recipe first.";
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     }
     ui.scope(|ui| {
@@ -124,7 +124,7 @@ fn goes_already(state: &SwapState, id: &IngredientId) -> bool {
 }
 
 fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
-    subheading_ui(ui, "What comes");
+    subheading_ui(ui, "With");
     let palette = theme::palette(ui.visuals());
     let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
         ui.label(RichText::new("First choose what goes.").color(palette.text_quiet));
@@ -174,8 +174,7 @@ fn coming_ui(
 ) -> Option<IngredientId> {
     if coming.found.is_empty() {
         let palette = theme::palette(ui.visuals());
-        let words =
-            "Nothing in this book is called so; a new ingredient can be added to the book first.";
+        let words = "No ingredient matches. Add it in Counter first.";
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
         return None;
     }
@@ -299,12 +298,12 @@ pub(super) fn chosen_ui(
     ui.horizontal_wrapped(|ui| {
         pair_ui(ui, screen, &question.replace, &question.with);
         ui.add_space(grid::NEAR);
-        if ui.button("Choose again").clicked() {
+        if ui.button("Change the swap").clicked() {
             state.choosing = Choosing::Main;
         }
-        let words = "Another ingredient goes and comes in the same drink, as in a vegan conversion";
+        let words = "Replace a second ingredient in the same drink, for example to make it vegan";
         if ui
-            .button("Swap another as well")
+            .button("Swap another ingredient too")
             .on_hover_text(words)
             .clicked()
         {

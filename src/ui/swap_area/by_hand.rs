@@ -75,8 +75,7 @@ fn sliders_ui(
     state: &mut SwapState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let words = "Each slider goes in the increments of its measure. The small line is where the suggestion has it. Nothing is \
-                 saved until you keep it.";
+    let words = "Each slider moves in the increments of its measure. The small line marks the suggestion. The recipe changes only when you keep the result.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let Some(point) = &mut state.point else {
         return;
@@ -159,7 +158,7 @@ fn drink_ui(
     ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())
         .explained(Term::Scatter);
     if let Some(obstacle) = &nearby.obstacle {
-        let words = format!("It does not keep what is asked: {obstacle}.");
+        let words = format!("This does not meet the conditions: {obstacle}.");
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
     }
     ui.add_space(grid::NEAR);

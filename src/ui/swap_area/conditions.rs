@@ -39,7 +39,7 @@ pub(super) fn conditions_ui(
         let (icon, words) = if is_open {
             (Icon::ChevronDown, "Close the conditions")
         } else {
-            (Icon::ChevronRight, "Open the conditions")
+            (Icon::ChevronRight, "Show conditions")
         };
         if icons::icon_button(ui, icon, words, words).clicked() {
             state.conditions_open = !is_open;
@@ -74,9 +74,7 @@ pub(super) fn conditions_ui(
         ui.add_space(grid::NEAR);
         demands_ui(ui, screen, &mut state.demands, drafts, actions);
     }
-    if state.demands != usual(&state.demands)
-        && ui.button("Ask for nothing beside the swap").clicked()
-    {
+    if state.demands != usual(&state.demands) && ui.button("Clear all conditions").clicked() {
         state.demands = usual(&state.demands);
         drafts.clear();
     }
@@ -102,14 +100,14 @@ fn summary(screen: &Screen<'_>, answer: Option<&Answer>, demands: &Demands) -> S
         .collect();
     let asked = asked_words(screen, demands);
     let asked = if asked.is_empty() {
-        "nothing else is asked".to_owned()
+        "no other conditions".to_owned()
     } else {
         format!("asked: {}", asked.join(", "))
     };
     if moving.is_empty() {
         capitalised(&asked)
     } else {
-        format!("may move: {} · {asked}", moving.join(", "))
+        format!("may change: {} · {asked}", moving.join(", "))
     }
 }
 
@@ -242,7 +240,7 @@ fn temperature_ui(
     let mut from = temperature.map(|window| window.from);
     let mut to = temperature.map(|window| window.to);
     for (end, words, value) in [
-        ("from", "served no cooler than", &mut from),
+        ("from", "serving temperature at least", &mut from),
         ("to", "served no hotter than", &mut to),
     ] {
         ui.label(words).explained(Term::ServingWindow);
@@ -352,7 +350,7 @@ fn read_number(
         return Ok(Some(found));
     }
     Err(format!(
-        "found {}; expected {} to {}",
+        "{} is out of range: enter {} to {}",
         show_in(unit, found),
         show_in(unit, from),
         show_in(unit, to)

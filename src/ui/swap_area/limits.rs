@@ -34,7 +34,7 @@ pub(super) fn limits_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let Some(answer) = answer else {
-        quiet_ui(ui, "the lines are here once an answer is found.");
+        quiet_ui(ui, "The lines appear here when the search is done.");
         return;
     };
     let rows = rows(&answer.plain.resolved, answer);
@@ -42,7 +42,7 @@ pub(super) fn limits_ui(
         .num_columns(5)
         .spacing([grid::EASY, 0.0])
         .show(ui, |ui| {
-            for head in ["may move", "now", "at least", "at most", ""] {
+            for head in ["may change", "now", "at least", "at most", ""] {
                 ui.label(RichText::new(head).color(palette.text_quiet));
             }
             ui.end_row();
@@ -102,7 +102,7 @@ fn row_ui(
     let before = moves;
     let checkbox = Checkbox::new(&mut moves, &name);
     ui.add(checkbox)
-        .on_hover_text("unticked, its amount stays as it is in the plain swap");
+        .on_hover_text("When this is off, the amount stays as in the plain swap.");
     if moves != before {
         demands.locked.retain(|other| other != id);
         demands.unlocked.retain(|other| other != id);
@@ -140,7 +140,7 @@ fn now_words(screen: &Screen<'_>, row: &Row<'_>) -> String {
 fn as_table(screen: &Screen<'_>, rows: &[Row<'_>], demands: &Demands) -> Table {
     let heads = [
         "ingredient",
-        "may move",
+        "may change",
         "now",
         "at least",
         "at most",

@@ -298,7 +298,7 @@ fn way_ui(ui: &mut Ui, state: &mut SwapState) {
             (Way::SideBySide, "Side by side"),
             (Way::Steps, "Step by step"),
             (Way::ByHand, "By hand"),
-            (Way::Everywhere, "Every recipe that uses it"),
+            (Way::Everywhere, "All recipes that use it"),
         ] {
             if ui.selectable_label(state.way == way, words).clicked() {
                 state.way = way;
@@ -312,8 +312,7 @@ fn way_ui(ui: &mut Ui, state: &mut SwapState) {
 fn introduction_ui(ui: &mut Ui) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, "Swap an ingredient");
-    let words = "Choose what goes and what comes instead. You then see the drink with equal measures, and which amounts bring \
-                 it back to the standard. Nothing changes until you keep one as a new version.";
+    let words = "Choose an ingredient and its replacement. Evensip shows the plain swap and the amounts that match the standard again. The recipe changes only when you keep a result as a new version.";
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     ui.add_space(grid::EASY);
 }

@@ -257,9 +257,9 @@ pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<
         ));
     }
     let dairy = |verdict: Verdict| match verdict {
-        Verdict::Yes => "free of milk by its ingredients",
+        Verdict::Yes => "dairy-free, by ingredients",
         Verdict::No => "not free of milk",
-        Verdict::NotKnown => "free of milk or not: not known",
+        Verdict::NotKnown => "dairy-free: not known",
     };
     if before.dairy_free != after.dairy_free {
         words.push(format!(
@@ -269,7 +269,7 @@ pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<
         ));
     }
     if words.is_empty() {
-        words.push("Allergens and diet stay as they are in the standard".to_owned());
+        words.push("Allergens and diet are the same as in the standard".to_owned());
     }
     words
 }
@@ -377,7 +377,7 @@ pub(super) fn merits(screen: &Screen<'_>, answer: &Answer, suggestion: &Suggesti
     let moved = match suggestion.moves.len() {
         0 => "no line moves".to_owned(),
         1 => "1 line moves".to_owned(),
-        count => format!("{count} lines move"),
+        count => format!("{count} lines change"),
     };
     let distance = suggestion
         .difference

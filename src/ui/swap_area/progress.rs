@@ -23,7 +23,7 @@ pub(in crate::ui) fn progress_ui(
             let words = running_words(state, parts);
             ui.horizontal(|ui| {
                 ui.label(RichText::new(words).color(palette.text_quiet));
-                if ui.button("Stop looking").clicked() {
+                if ui.button("Stop the search").clicked() {
                     actions.push(Action::Command(Command::StopSearching));
                 }
             });
@@ -31,7 +31,7 @@ pub(in crate::ui) fn progress_ui(
         }
         LookState::Stopped => {
             ui.horizontal(|ui| {
-                let words = "Stopped: nothing is shown for what was just asked.";
+                let words = "Search stopped. Start it again to see suggestions.";
                 ui.label(RichText::new(words).color(palette.caution));
                 if ui.button("Look again").clicked() {
                     actions.push(Action::Command(Command::SearchAgain));
@@ -50,7 +50,7 @@ fn running_words(state: LookState, parts: &str) -> String {
         LookState::Running { boxes, .. } if boxes > 0 => {
             let boxes = u32::try_from(boxes).unwrap_or(u32::MAX);
             let boxes = show_number(f64::from(boxes), 0);
-            format!("Looking: {boxes} groups of amounts looked at.")
+            format!("Searching: {boxes} groups of amounts checked.")
         }
         _ => "Looking.".to_owned(),
     }

@@ -40,9 +40,7 @@ pub(super) fn review_ui(
         return;
     }
     let words = format!(
-        "Every recipe and version that uses {goes}, with the fewest changes that bring each back to its own standard. Conditions \
-         on single lines do not hold here. What is ticked becomes a new version of its own, all in one step that can be \
-         undone; what is approved stays as it is."
+        "Every recipe and version that uses {goes}, each with the fewest changes that match its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once."
     );
     quiet_ui(ui, &words);
     ui.add_space(grid::NEAR);
@@ -69,8 +67,8 @@ fn take_ui(
     ui.horizontal_wrapped(|ui| {
         let count = review_model::count(items, &state.left_out);
         let words = match count {
-            1 => "Take 1 as a new version".to_owned(),
-            _ => format!("Take {count} as new versions"),
+            1 => "Add 1 new version".to_owned(),
+            _ => format!("Add {count} new versions"),
         };
         let words = RichText::new(words).color(palette.on_accent);
         let button = egui::Button::new(words).fill(palette.accent);
@@ -84,7 +82,7 @@ fn take_ui(
             });
             actions.push(Action::Command(crate::workbench::Command::CloseStep));
         }
-        if ui.button("Tick all").clicked() {
+        if ui.button("Select all").clicked() {
             state.left_out.clear();
             state.taken = None;
         }
@@ -96,8 +94,8 @@ fn take_ui(
     let now = review_model::versions(screen.book);
     if let Some((count, _)) = state.taken.filter(|(_, since)| *since == now) {
         let words = match count {
-            1 => "1 new version was added. Undo takes it back.".to_owned(),
-            _ => format!("{count} new versions were added. Undo takes them back."),
+            1 => "Added 1 new version. You can undo this.".to_owned(),
+            _ => format!("Added {count} new versions. You can undo this."),
         };
         ui.label(RichText::new(words).color(palette.text_strong));
     }

@@ -29,7 +29,7 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
         screen.units,
     );
     ui.label(
-        RichText::new(format!("Why {}", row.words()))
+        RichText::new(format!("How {} is worked out", row.words()))
             .text_style(TypeStyle::Strong.into())
             .color(palette.text_strong),
     );

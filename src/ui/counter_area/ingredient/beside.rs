@@ -24,7 +24,7 @@ pub(super) fn beside_ui(
     let places = uses.list(&ItemId::Ingredient(item.id.clone()));
     sentences_ui(
         ui,
-        "Does not add up",
+        "Check these figures",
         &checks::contradictions(counter.book, item, counter.findings),
         palette.off_level,
     );
@@ -62,7 +62,7 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
     if measures.is_empty() {
         quiet_ui(
             ui,
-            "No measure has been weighed with it. Open a measure and add readings.",
+            "No measure has readings for this ingredient. Open a measure to add some.",
         );
     }
     let mix = per_gram(item, &mut Slots::default()).mix;

@@ -32,7 +32,7 @@ const WANTED: [(Component, &str); 8] = [
     (Component::Salt, "salt: not stated — read the label"),
     (
         Component::Caffeine,
-        "caffeine: not stated — ask the maker, or state 0 where there can be none",
+        "caffeine: not stated — ask the maker, or enter 0 if it can't contain any",
     ),
     (
         Component::Water,
@@ -74,8 +74,7 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
     }
     if item.allergens.is_none() {
         gaps.push(
-            "allergens: the pack says nothing — a drink with it can't be called free of any"
-                .to_owned(),
+            "allergens: not stated — no drink with it can be called free of an allergen".to_owned(),
         );
     }
     if item.diet.vegan.is_none() {

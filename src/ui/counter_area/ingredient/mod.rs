@@ -130,7 +130,7 @@ fn what_it_is_ui(
             item.lot = text;
         });
     });
-    sheet.row(ui, "is a", |sheet, ui| {
+    sheet.row(ui, "form", |sheet, ui| {
         let form = Spot::wide("form", "Form");
         sheet.choice(
             ui,
@@ -155,13 +155,13 @@ fn what_it_is_ui(
         .units
         .of("°C")
         .trimmed(counter.book.settings.room_temperature, 1);
-    sheet.row(ui, "comes at", |sheet, ui| {
+    sheet.row(ui, "temperature", |sheet, ui| {
         let spot = Spot::number("temperature", "Temperature").hint(&room);
         sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
         });
     });
-    sheet.row(ui, "opened, keeps", |sheet, ui| {
+    sheet.row(ui, "keeps after opening", |sheet, ui| {
         let spot = Spot::number("opened", "Opened life in hours").hint("–");
         sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
             item.opened_life_hours = hours;

@@ -11,8 +11,7 @@ use crate::ui::words::quiet_ui;
 pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     let before = sheet.item.clone();
     sheet.row(ui, "ingredients", |sheet, ui| {
-        let spot =
-            Spot::wide("statement", "Statement of ingredients").hint("as printed on the pack");
+        let spot = Spot::wide("statement", "Ingredient list").hint("as printed on the pack");
         sheet.long_text(ui, spot, &before.statement, |item, text| {
             item.statement = text;
         });

@@ -17,7 +17,7 @@ pub(super) fn price_ui(
     before: &Ingredient,
 ) {
     let currency = &counter.book.settings.currency;
-    sheet.row(ui, "a pack costs", |sheet, ui| {
+    sheet.row(ui, "pack price", |sheet, ui| {
         let shown = before.price.as_ref().map(words).unwrap_or_default();
         let spot = Spot::wide("price", "Price of a pack")
             .width(180.0)
@@ -32,7 +32,7 @@ pub(super) fn price_ui(
         if let Some(price) = price_per_kg(before) {
             quiet_ui(
                 ui,
-                &format!("{} {currency} a usable kg", show_number(price, 2)),
+                &format!("{} {currency} per usable kg", show_number(price, 2)),
             );
         }
     });
@@ -44,7 +44,7 @@ pub(super) fn price_ui(
                 price.waste_percent = percent;
             }
         });
-        quiet_ui(ui, "%, bill of");
+        quiet_ui(ui, "%, priced on");
         let shown = price.date.clone().unwrap_or_default();
         let spot = Spot::wide("price date", "Day of the price")
             .width(96.0)
@@ -68,7 +68,7 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
     if text.is_empty() {
         return Ok(None);
     }
-    let wanted = || format!("`{text}` is no price; expected one such as 11.40 for 1 kg");
+    let wanted = || format!("“{text}” is not a price: enter, for example, 11.40 for 1 kg");
     let (pack, content) = text
         .split_once("for")
         .or_else(|| text.split_once('/'))

@@ -21,7 +21,7 @@ pub(super) fn sweetness_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         sheet.number(ui, spot, fraction, |item, fraction| {
             item.composition.free_sugar_fraction = fraction;
         });
-        quiet_ui(ui, "of them: 1 for syrup and juice, 0 for milk");
+        quiet_ui(ui, "of the sugars: 1 for syrup and juice, 0 for milk");
     });
     flavours_ui(ui, sheet);
     sweeteners_ui(ui, sheet);
@@ -198,7 +198,7 @@ fn flavours_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             let asked = Asked {
                 field: &field,
                 name: &name,
-                unit: "a gram",
+                unit: "per gram",
                 unit_width: 40.0,
                 factor: 1.0,
                 first: Evidence::Measured,
@@ -256,7 +256,7 @@ fn bench_note_ui(
         if ui
             .add(Button::selectable(
                 known.is_none(),
-                "nobody has tasted it: equal per gram, ±25 %",
+                "not tasted: assumed equal per gram, ± 25 %",
             ))
             .clicked()
         {

@@ -84,7 +84,7 @@ enum Called {
 }
 
 fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
-    sheet.row(ui, "is a", |sheet, ui| {
+    sheet.row(ui, "kind", |sheet, ui| {
         let word = |kind: &MeasureKind| kind.word().to_owned();
         sheet.choice(
             ui,
@@ -144,7 +144,7 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         Some(Nominal::Volume(value)) => (Called::Millilitres, Some(value)),
         Some(Nominal::Mass(value)) => (Called::Grams, Some(value)),
     };
-    sheet.row(ui, "is called", |sheet, ui| {
+    sheet.row(ui, "stated size", |sheet, ui| {
         let volumes = sheet.units.of("ml");
         let spot = Spot::number("nominal", "What it is called to hold").hint("–");
         let unit = if kind == Called::Grams {

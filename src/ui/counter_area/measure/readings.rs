@@ -216,7 +216,7 @@ fn uses(text: &str) -> Result<u32, String> {
     match text.parse() {
         Ok(uses) if (1..=10_000).contains(&uses) => Ok(uses),
         _ => Err(format!(
-            "`{text}` is no count of uses; expected a whole number from 1 on"
+            "“{text}” is not a count: enter a whole number, 1 or more"
         )),
     }
 }

@@ -19,13 +19,13 @@ pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
         quiet_ui(
             ui,
             &format!(
-                "Nobody has weighed it. Weigh ten {uses} together, three times, and add the readings."
+                "No readings yet. Weigh ten {uses} together, three times, and add the weights."
             ),
         );
         let assumed = show_number(100.0 * measure.assumed_relative_uncertainty(), 0);
         quiet_ui(
             ui,
-            &format!("Until then a use counts as what it is called, ± {assumed} %."),
+            &format!("Until then, Evensip uses the stated size, ± {assumed} %."),
         );
     }
     for ingredient in groups {
@@ -82,7 +82,7 @@ fn result_ui(
     }
     if let Some(found) = drift(measure, ingredient).filter(|found| found.is_significant) {
         let words = format!(
-            "drifts: {} g on {}, {} g on {}, {} % — more than the readings scatter by. A worn or reset {} is a new measure.",
+            "Drift: {} g on {}, {} g on {}, {} %, more than the readings scatter. If the {} is worn or was reset, add it as a new measure.",
             show_number(found.before.grams.value, 2),
             found.before.date,
             show_number(found.now.grams.value, 2),
@@ -116,7 +116,7 @@ fn sentences(
             let percent = 100.0 * scatter / found.grams;
             let shown = rounded(scatter, Some(scatter)).value;
             sentences.push(format!(
-                "a single {one} scatters by {shown} g ({} %); {} readings, {} {many}",
+                "one {one} varies by {shown} g ({} %); {} readings with {} {many} in total",
                 show_number(percent, 1),
                 found.readings,
                 advice.uses

@@ -25,7 +25,7 @@ pub(super) fn closures_ui(
     sheet: &mut Sheet<'_, Vessel>,
     before: &Vessel,
 ) {
-    section_ui(ui, "Closed with");
+    section_ui(ui, "Lid or film");
     if before.closures.is_empty() {
         quiet_ui(ui, "Stays open.");
     }

@@ -98,7 +98,7 @@ fn what_it_is_ui(
             |item, kind| item.kind = kind,
         );
     });
-    sheet.row(ui, "to the rim", |sheet, ui| {
+    sheet.row(ui, "capacity to the rim", |sheet, ui| {
         sheet.required_in(
             ui,
             Spot::number("capacity", "Capacity"),
@@ -132,9 +132,9 @@ const FIRST_SHAPE: Shape = Shape {
 };
 
 fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
-    section_ui(ui, "Inside, by the ruler");
+    section_ui(ui, "Inside measurements");
     let Some(shape) = before.shape else {
-        quiet_ui(ui, "Its shape is not stated: it is drawn as a plain cup.");
+        quiet_ui(ui, "Shape not stated, so a plain cup is drawn.");
         if super::sheet::link_ui(ui, "State its shape").clicked() {
             sheet.change("shape", |item| item.shape = Some(FIRST_SHAPE));
         }
@@ -224,7 +224,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
             item.temperature = celsius;
         });
     });
-    sheet.row(ui, "cools by", |sheet, ui| {
+    sheet.row(ui, "cooling time", |sheet, ui| {
         let spot = Spot::number("cooling", "Cooling time constant")
             .width(VALUE)
             .hint("not stated");
@@ -233,12 +233,12 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         });
         quiet_ui(
             ui,
-            "minutes until 63 % of the way to the room, open and full",
+            "minutes for a full, open cup to cool 63 % of the way to room temperature",
         );
     });
     if let Some(run) = &before.cooling_run {
         let words = format!(
-            "{} thermometer readings of it go before that time.",
+            "{} thermometer readings are used instead of this time.",
             run.readings.len()
         );
         quiet_ui(ui, &words);

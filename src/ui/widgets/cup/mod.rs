@@ -89,7 +89,7 @@ impl Notes {
             ));
         }
         if !has_cup {
-            remarks.push("no cup is named, drawn as a plain cup".to_owned());
+            remarks.push("no cup chosen: drawn as a plain cup".to_owned());
         } else if !cup.is_stated {
             remarks.push("shape not stated, drawn as a plain cup".to_owned());
         }

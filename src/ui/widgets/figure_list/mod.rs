@@ -35,7 +35,7 @@ const IN_100_ML: f32 = 17.0 * grid::STEP;
 const WIDE: f32 = 100.0 * grid::STEP;
 /// The widest list, in points: beyond it the eye loses the row.
 const MOST_WIDTH: f32 = 115.0 * grid::STEP;
-/// Width of the answer to "why this number", in points.
+/// Width of the answer to "how this is worked out", in points.
 const WHY_WIDTH: f32 = 100.0 * grid::STEP;
 
 /// All figures of the version in hand.
@@ -147,7 +147,8 @@ fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
             ui.label(RichText::new(claim).color(palette.text_normal));
             ui.add_space(grid::TIGHT);
         }
-        let source = "By what the packs state; shared scoops, shakers and blenders carry traces.";
+        let source =
+            "Based on what the packs state. Shared scoops, shakers and blenders can leave traces.";
         ui.label(
             RichText::new(source)
                 .text_style(TypeStyle::Small.into())
@@ -275,7 +276,7 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
     figure(ui, row, columns, line, style, colour);
-    response.explained_with(Term::of_measurand(row.measurand), "why this number")
+    response.explained_with(Term::of_measurand(row.measurand), "how this is worked out")
 }
 
 fn figure(

@@ -158,7 +158,8 @@ fn name(balance: &Balance, measurand: Measurand, units: DisplayUnits) -> String 
 fn said(balance: &Balance, measurand: Measurand) -> Option<FigureText> {
     let serving = balance.figures.get(Measurand::ServingTemperature)?;
     let waits = measurand == Measurand::MinutesToDrinkable;
-    (waits && serving <= balance.drinking_temperature).then_some(FigureText::Said("already below"))
+    (waits && serving <= balance.drinking_temperature)
+        .then_some(FigureText::Said("served below this"))
 }
 
 fn text(book: &Book, measurand: Measurand, reported: &Reported, units: DisplayUnits) -> FigureText {

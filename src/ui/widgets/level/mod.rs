@@ -167,7 +167,7 @@ fn explain_on_hover(
         ));
         if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
             ui.label(format!(
-                "uncertain by ± {} steps; the counter's own scatter is {}",
+                "uncertainty: ± {} steps; the counter's own scatter: {} steps",
                 show_number(u, 1),
                 show_number(scatter, 1)
             ));

@@ -163,16 +163,16 @@ pub fn marks_of(difference: &Difference) -> Vec<LevelMark> {
 pub fn overall_words(difference: &Difference) -> String {
     let not_known: Vec<&str> = difference.not_compared().map(Axis::word).collect();
     let Some(distance) = difference.distance.filter(|distance| distance.is_finite()) else {
-        return "nothing can be compared with the standard yet".to_owned();
+        return "no axis can be compared with the standard yet".to_owned();
     };
     let far = size_words(distance);
     if difference.is_level() {
         return "level on every axis".to_owned();
     }
     let verdict = match difference.within_one_step() {
-        Some(true) => return format!("within one step on every axis (distance {far})"),
-        Some(false) => format!("distance {far} steps: not level, {}", off_words(difference)),
-        None => format!("within one step as far as it is known (distance {far})"),
+        Some(true) => return format!("every axis is within one step ({far} overall)"),
+        Some(false) => format!("not level: {far} steps overall, {}", off_words(difference)),
+        None => format!("every known axis is within one step ({far} overall)"),
     };
     if not_known.is_empty() {
         verdict
@@ -335,7 +335,7 @@ mod tests {
                 vec![gap(), known(-3.0)],
                 "distance 3.0 steps: not level, thinner by 3.0 steps; not known: sweetness",
             ),
-            (vec![gap()], "nothing can be compared with the standard yet"),
+            (vec![gap()], "no axis can be compared with the standard yet"),
         ] {
             assert_eq!(overall_words(&of(axes)), words);
         }
