@@ -2,10 +2,11 @@
 
 use evensip::book::{Book, Entry, Instruction, LineId, RecipeId};
 use evensip::cards::{
-    CardRequest, Document, Fonts, Mark, Page, Paper, Typesetter, card, pdf, picture,
+    CardOptions, CardRequest, Document, Fonts, Mark, Page, Paper, Typesetter, card, pdf, picture,
 };
+use evensip::say::Language;
 
-use crate::cards::{drink, every_kind, must_say, options};
+use crate::cards::{drink, every_kind, every_kind_with, must_say, options};
 use crate::sample::sample;
 
 fn typesetter() -> Typesetter {
@@ -227,6 +228,43 @@ fn characters_without_a_font_are_named_before_anything_is_written() {
     )
     .unwrap();
     assert_eq!(Fonts::bundled().missing(&plain), []);
+}
+
+#[test]
+fn every_kind_of_card_is_set_in_every_language_without_an_empty_box() {
+    let book = sample();
+    let fonts = Fonts::installed();
+    let mut skipped = Vec::new();
+    for language in Language::all() {
+        let options = CardOptions {
+            language,
+            ..options()
+        };
+        let documents = every_kind_with(&book, &options);
+        if documents
+            .iter()
+            .any(|document| !fonts.missing(document).is_empty())
+        {
+            skipped.push(language);
+            continue;
+        }
+        let mut setter = Typesetter::new(fonts.clone(), language.code());
+        for document in documents {
+            assert!(!setter.pages(&document, Paper::A5).is_empty());
+        }
+    }
+    // On a machine without fonts for a script there is nothing to set; the machine of the tests has them.
+    if !skipped.is_empty() {
+        eprintln!(
+            "skipped: no font for {skipped:?} is installed (Debian: fonts-droid-fallback, fonts-nanum)"
+        );
+    }
+    let latin = ["en", "de", "fr", "es", "vi"];
+    assert!(
+        skipped
+            .iter()
+            .all(|language| !latin.contains(&language.code()))
+    );
 }
 
 #[test]

@@ -2,7 +2,7 @@
 //! stated is never zero.
 
 use evensip::balance::{balance_version, caution_words};
-use evensip::book::{Book, Entry, Nutrient, RecipeId, VersionId};
+use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
     BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
     StepRow, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
@@ -29,6 +29,10 @@ pub(crate) fn options() -> CardOptions {
 
 /// Every kind of card of the sample book.
 pub(crate) fn every_kind(book: &Book) -> Vec<Document> {
+    every_kind_with(book, &options())
+}
+
+pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Document> {
     let ember = || drink("hob-and-ember", None);
     let recipe = book.recipe(&ember().recipe).unwrap();
     let version = recipe.versions[0].id.clone();
@@ -39,6 +43,11 @@ pub(crate) fn every_kind(book: &Book) -> Vec<Document> {
     [
         CardRequest::Counter(ember()),
         CardRequest::Training(ember()),
+        CardRequest::Exercise {
+            drink: ember(),
+            replace: IngredientId::new("tambrel-chestnut").unwrap(),
+            with: IngredientId::new("ketterby-chestnut").unwrap(),
+        },
         CardRequest::Menu,
         CardRequest::Ladder(ember()),
         CardRequest::Comparison(vec![ember(), beside]),
@@ -48,7 +57,11 @@ pub(crate) fn every_kind(book: &Book) -> Vec<Document> {
         }]),
     ]
     .iter()
-    .map(|request| card(book, request, &options()).unwrap())
+    .filter_map(|request| match card(book, request, options) {
+        // Of what is not stated no exercise can be made.
+        Err(CardError::NoExercise { .. }) => None,
+        document => Some(document.unwrap()),
+    })
     .collect()
 }
 

@@ -298,7 +298,9 @@ fn a_term_is_explained_by_one_sentence_wherever_it_stands() {
         described(Area::Serving, "free sugars, per drink:"),
         free_sugars
     );
-    assert!(described(Area::Recipe, "Compared with the original recipe").starts_with("The standard is"));
+    assert!(
+        described(Area::Recipe, "Compared with the original recipe").starts_with("The standard is")
+    );
     assert!(described(Area::Serving, "the serving window of").starts_with("The serving window is"));
 }
 

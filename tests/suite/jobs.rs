@@ -50,8 +50,8 @@ fn a_developer_changes_the_brand_and_keeps_the_compensation_as_a_new_version() {
     let sugar = |balance: &Balance| balance.figures.get(Measurand::TotalSugar).unwrap();
     let standard = sugar(&balance(&window, "hazelthwaite", None));
     area(&mut window, "Swap");
-    press_button(&mut window, "Tambrel chestnut powder goes");
-    press_button(&mut window, "Ketterby chestnut powder comes");
+    press_button(&mut window, "Replace Tambrel chestnut powder");
+    press_button(&mut window, "With Ketterby chestnut powder");
     press_button(&mut window, "Keep as new version");
     let id = shown(&window).version.expect("the new version is in hand");
     let after = book(&window);
@@ -119,8 +119,8 @@ fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
     show(&mut window, "hazelthwaite", None);
     let before = book(&window);
     area(&mut window, "Lesson");
-    press_button(&mut window, "Tambrel chestnut powder goes");
-    press_button(&mut window, "Ketterby chestnut powder comes");
+    press_button(&mut window, "Replace Tambrel chestnut powder");
+    press_button(&mut window, "With Ketterby chestnut powder");
     press_button(&mut window, "sweetness: sweeter");
     press_button(&mut window, "Reveal");
     assert!(!words(&window, "steps: correct").is_empty());
@@ -146,7 +146,7 @@ fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
     click(&mut window, "Another swap");
     assert!(
         window
-            .query_by_label_contains("First choose what goes")
+            .query_by_label_contains("First choose the ingredient to replace.")
             .is_some()
     );
 }

@@ -246,8 +246,8 @@ fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_sai
         "ketterby-chestnut",
     );
     click(&mut window, "Swap another ingredient too");
-    click(&mut window, "Ondry non-dairy creamer goes");
-    click(&mut window, "Velloom rice creamer comes");
+    click(&mut window, "Replace Ondry non-dairy creamer");
+    click(&mut window, "With Velloom rice creamer");
     assert!(says(&window, "No milk by its ingredients"));
     assert!(says(
         &window,

@@ -94,17 +94,17 @@ fn a_few_teas_stand_in_a_row_and_many_are_found_by_typing() {
 #[test]
 fn of_thousands_that_may_come_those_in_sight_are_drawn_and_the_keyboard_reaches_the_others() {
     let (mut window, _folder) = window_with(3_000, Area::Swap);
-    click(&mut window, "Tambrel chestnut powder goes");
+    click(&mut window, "Replace Tambrel chestnut powder");
     assert!(named(&window) < 100, "{}", named(&window));
-    type_into(&mut window, "Find what comes", "hillside");
+    type_into(&mut window, "Find a replacement", "hillside");
     assert!((10..100).contains(&named(&window)), "{}", named(&window));
     for _ in 0..200 {
         window.key_press(Key::ArrowDown);
         window.step();
     }
     window.run();
-    window.get_by_label("Hillside tea 200 comes");
-    assert!(window.query_by_label("Hillside tea 0 comes").is_none());
+    window.get_by_label("With Hillside tea 200");
+    assert!(window.query_by_label("With Hillside tea 0").is_none());
     press(&mut window, Modifiers::NONE, Key::Enter);
     window
         .query_all_by_label_contains("Hillside tea 200")

@@ -272,16 +272,18 @@ fn swapping(scene: Scene) -> Harness<'static, Swapping> {
 /// A harness in which chestnut powder of one brand has been swapped for the other.
 fn swapped() -> Harness<'static, Swapping> {
     let mut harness = swapping(Scene::new("hob-and-ember", None));
-    harness.get_by_label("Tambrel chestnut powder goes").click();
+    harness
+        .get_by_label("Replace Tambrel chestnut powder")
+        .click();
     harness.run();
-    harness.get_by_label("Find what comes").focus();
+    harness.get_by_label("Find a replacement").focus();
     harness.run();
     harness
-        .get_by_label("Find what comes")
+        .get_by_label("Find a replacement")
         .type_text("ketterby chest");
     harness.run();
     harness
-        .get_by_label("Ketterby chestnut powder comes")
+        .get_by_label("With Ketterby chestnut powder")
         .click();
     harness.run();
     harness.run();
@@ -296,19 +298,25 @@ fn an_empty_swap_says_what_to_do() {
             .query_by_label_contains("Choose an ingredient and its replacement")
             .is_some()
     );
-    assert!(harness.query_by_label("First choose what goes.").is_some());
+    assert!(
+        harness
+            .query_by_label("First choose the ingredient to replace.")
+            .is_some()
+    );
 }
 
 #[test]
 fn ingredients_of_the_same_role_are_offered_first() {
     let mut harness = swapping(Scene::new("hob-and-ember", None));
-    harness.get_by_label("Ondry non-dairy creamer goes").click();
+    harness
+        .get_by_label("Replace Ondry non-dairy creamer")
+        .click();
     harness.run();
     let top = |name: &str| harness.get_by_label(name).rect().top();
-    assert!(top("Velloom rice creamer comes") < top("Black tea, brewed comes"));
+    assert!(top("With Velloom rice creamer") < top("With Black tea, brewed"));
     assert!(
         harness
-            .query_by_label("Ondry non-dairy creamer comes")
+            .query_by_label("With Ondry non-dairy creamer")
             .is_none()
     );
 }

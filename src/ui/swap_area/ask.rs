@@ -61,7 +61,7 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     subheading_ui(
         ui,
         if is_another {
-            "What goes as well"
+            "Replace as well"
         } else {
             "Replace"
         },
@@ -84,7 +84,7 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
                 role: going.role,
             };
             let is_chosen = chosen.as_ref() == Some(&going.id);
-            if row_ui(ui, &row, is_chosen, &format!("{} goes", going.name)).clicked() {
+            if row_ui(ui, &row, is_chosen, &format!("Replace {}", going.name)).clicked() {
                 goes(screen, state, going.id);
             }
         }
@@ -127,14 +127,16 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     subheading_ui(ui, "With");
     let palette = theme::palette(ui.visuals());
     let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
-        ui.label(RichText::new("First choose what goes.").color(palette.text_quiet));
+        ui.label(
+            RichText::new("First choose the ingredient to replace.").color(palette.text_quiet),
+        );
         return;
     };
     let role = role_of(screen, &replace);
     let field = TextEdit::singleline(&mut state.find)
         .hint_text("type a name, a brand or a role")
         .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name("Find what comes");
+    let response = ui.add(field).accessible_name("Find a replacement");
     state
         .coming
         .follow(screen.book, &replace, role, &state.find);
@@ -201,7 +203,7 @@ fn coming_ui(
                 role: ingredient.role,
             };
             let is_in_hand = has_keyboard && index == *row;
-            if row_ui(ui, &words, is_in_hand, &format!("{name} comes")).clicked() {
+            if row_ui(ui, &words, is_in_hand, &format!("With {name}")).clicked() {
                 taken = Some(ingredient.id.clone());
             }
         });

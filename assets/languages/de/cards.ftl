@@ -1,0 +1,245 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = Thekenkarte
+card-kind-training = Schulungsblatt
+card-kind-exercise = Übung zum Austausch
+card-kind-menu = Zutaten und Allergene der Getränkekarte
+card-kind-ladder = Zuckerstufen
+card-kind-comparison = Versionsvergleich
+card-kind-batch = Einkauf und Ansätze
+
+## Why there is no card
+
+card-no-recipe = im Buch gibt es kein Rezept `{ $id }`
+card-no-version = das Rezept „{ $recipe }“ hat keine Version `{ $version }`
+card-count-to-compare = { $count ->
+    [one] ein Vergleich umfasst 2 bis 4 Versionen, nicht 1; weitere auswählen
+   *[other] ein Vergleich umfasst 2 bis 4 Versionen, nicht { $count }; Auswahl anpassen
+}
+card-nothing-to-make = keine Getränke angefordert; eine Anzahl von 1 bis { $most } eingeben
+card-no-exercise = mit { $replace } und { $with } ist keine Übung möglich: Die erste Zutat ist nicht im Getränk, oder keine Änderung der Mengen trifft den Geschmack. Zuerst unter „Austausch“ ausprobieren
+card-empty-menu = die Getränkekarte ist leer: Kein Rezept hat einen Becher, oder alle sind ausgelistet
+card-menu-too-long = { $drinks ->
+    [one] auf der Getränkekarte steht 1 Getränk, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
+   *[other] auf der Getränkekarte stehen { $drinks } Getränke, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
+}
+
+pdf-font = eine für „{ $text }“ nötige Schrift kann nicht eingebettet werden; Schrift entfernen oder ersetzen und erneut exportieren
+pdf-writer = die PDF-Datei konnte nicht geschrieben werden: { $reason }
+
+## Figures
+
+figure-not-known = nicht bekannt
+figure-not-known-because = nicht bekannt ({ $reason })
+figure-unstated = nicht angegeben
+# Why a figure is not known in full.
+figure-not-stated = nicht angegeben: { $names }
+figure-at-least = mindestens { $figure } ({ $reason })
+figure-least = mindestens { $figure }
+weight-not-known = Gewicht nicht bekannt
+amount-none = ohne
+hours = { $hours } h
+
+## Versions and approvals
+
+version-original = Original
+revision-approved = { $version }: freigegeben am { $day }
+revision-approved-by = { $version }: freigegeben am { $day } von { $person }
+revision-changed = { $version }: geändert seit der Freigabe vom { $day }
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }: freigegeben, ohne Datum
+    [trial] { $version }: in Erprobung, nicht freigegeben
+    [retired] { $version }: ausgelistet, nicht freigegeben
+   *[draft] { $version }: Entwurf, nicht freigegeben
+}
+
+## Steps
+
+stage-mixed = Mischen
+stage-mixed-cup = Mischen ({ $cup })
+stage-mixed-shaker = Mischen ({ $shaker }), in den Becher gießen
+stage-mixed-strained = Mischen ({ $shaker }), in den Becher abseihen
+stage-in-cup = Im Becher
+stage-on-top = Obenauf
+stage-steeped = Ziehen lassen und herausnehmen
+line-at-temperature = mit { $temperature }
+line-brings = bringt { $mass } { $ingredient } mit
+
+## Facts
+
+fact-cup = Becher
+cup-not-named = nicht gewählt
+cup-open = { $cup }, offen
+cup-with-lid = { $cup }, mit Deckel
+cup-sealed = { $cup }, mit Folie versiegelt
+fact-contains = enthält
+fact-may-contain = kann enthalten
+contains-none = keines der 14 Allergene, laut Packungsangaben
+fact-allergens-not-stated = Allergene nicht angegeben bei
+allergens-all-stated = bei allen angegeben
+allergen-not-stated = nicht angegeben
+fact-vegan = vegan, nach Zutaten
+
+## Cautions and small print
+
+card-cautions = Warnhinweise
+# Before a caution: "Caution (heat)".
+card-caution = Vorsicht ({ $kind })
+card-small-print = ± ist eine Standardunsicherheit. Allergene und Ernährungsweisen richten sich nach den Zutaten, wie auf deren Packungen angegeben; gemeinsam benutzte Shaker, Messlöffel und Mixer können Spuren hinterlassen. Dieses Blatt dient der Information und ist kein Nachweis für die Einhaltung der Vorschriften: örtliches Lebensmittelrecht beachten.
+card-foot-in-full = Fußzeile, vollständig: { $foot }
+
+## Columns of tables
+
+column-all-batches = für alle Ansätze
+column-amount = Menge
+column-axis = Merkmal
+column-batches = Ansätze
+column-cost = Kosten
+column-drink = Getränk
+column-drinks = Anzahl
+column-energy = Energie
+column-figure = Wert
+column-for = für
+column-house-made = hausgemacht
+column-ingredient = Zutat
+column-ingredients = Zutaten, nach Gewicht absteigend
+column-item = Artikel
+column-keeps = haltbar
+column-level = Zuckerstufe
+column-measure = Dosierhilfe
+column-needed = Bedarf
+column-noticeable = ein merklicher Schritt
+column-nutrition = Nährwerte
+column-one-batch = ein Ansatz, abzüglich Verlust
+column-one-pack = eine Packung
+column-one-use = eine Dosierung
+column-packs = Packungen
+column-part = Bestandteil
+column-per-100-ml = je 100 ml, ohne Toppings
+column-per-drink = je Getränk
+column-pieces = Stück
+column-state = Stand
+column-sugar = Zucker
+column-supplier = Lieferant
+column-sweetness = Süße
+column-this-drink = dieses Getränk
+column-total-sugar = Gesamtzucker
+column-weight = Gewicht
+column-with = Zutat
+
+## Training sheet
+
+training-how = Zubereitung
+training-target = Ziel
+training-lines = Beitrag der einzelnen Zutaten
+training-taste = Geschmack
+training-measures = Dosierhilfen
+training-nutrition = Nährwerte
+training-shown = Gezeigt und einmal selbst zubereitet
+training-time-to-cool = Abkühlzeit bis { $temperature }
+training-already-below = bereits darunter
+training-name = Name
+training-shown-by = gezeigt von
+training-day = Datum
+training-measured = gemessene Serviertemperatur, { $unit }
+training-lines-caption = Gewicht, Zucker und Energie jeder Zutat
+training-taste-caption = das Getränk nach Geschmacksmerkmalen
+training-measures-caption = Inhalt einer Dosierung je Dosierhilfe
+training-nutrition-caption = Nährwerte des Getränks
+measure-stated = laut Angabe { $amount }
+measure-not-weighed = nicht gewogen
+
+## Menu
+
+menu-title = Zutaten und Allergene
+menu-subtitle = gesamte Getränkekarte
+menu-marks = „enthält“ und „kann enthalten“: auf der Packung einer Zutat angegeben. „nicht angegeben“: Auf mindestens einer Packung fehlen Angaben zu Allergenen. „{ $sign }“: Jede Packung gibt ihre Allergene an, und keine nennt dieses.
+menu-ingredients = Zutaten
+menu-allergens-caption = Allergene aller Getränke
+menu-ingredients-caption = Zutaten aller Getränke
+
+## Shopping and batches
+
+batch-title = Einkauf und Ansätze
+batch-for = { $count ->
+    [one] für 1 Getränk
+   *[other] für { $count } Getränke
+}
+batch-drinks = Getränke
+batch-make = Vorbereiten
+batch-buy = Einkaufen
+batch-serve = Becher und Zubehör
+batch-note = Die Mengen sind der Bedarf der Rezepte zuzüglich Verlust, ohne Reserve. Packungen und Ansätze sind aufgerundet.
+batch-parts-caption = Zutaten für alle Ansätze zusammen
+batch-drinks-caption = zuzubereitende Getränke
+batch-make-caption = hausgemachte Zutaten, vorab herzustellen
+batch-buy-caption = Einkaufsliste
+batch-serve-caption = Becher und ihr Zubehör
+batch-total = Summe
+price-not-stated = Preis nicht angegeben
+serve-lid = Deckel für { $cup }
+serve-film = Folie für { $cup }
+serve-straw = Trinkhalm
+serve-wide-straw = dicker Trinkhalm
+serve-sleeve = Becherhülle
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, Übung
+exercise-task = { $replace } wird durch { $with } ersetzt. Wie verändert sich das Getränk mit jeder Änderung gegenüber dem Stand davor? In jeder Zeile ein Kästchen ankreuzen.
+exercise-same = „Gleich“ bedeutet: Der Unterschied ist kleiner als { $share } merkliche Schritte und nicht zu schmecken.
+exercise-answers = Lösungen für die Schulungsleitung (vor Gebrauch abtrennen)
+exercise-standard = Standard
+exercise-plain-swap = Austausch bei gleichen Maßen
+exercise-less = weniger
+exercise-the-same = gleich
+exercise-more = mehr
+exercise-step = { $number ->
+   *[other] Änderung { $number }
+}
+exercise-crosses-caption = erwartete Veränderung je Geschmacksmerkmal
+exercise-answers-caption = Wirkung jeder Änderung, in merklichen Schritten
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, Zuckerstufen
+ladder-floor = Auch ohne Süßung enthält das Getränk Zucker aus den übrigen Zutaten: { $sugar }.
+ladder-not-possible = { $level }: { $reason }
+ladder-see-below = nicht möglich, siehe unten
+ladder-caption = Mengen je Zuckerstufe
+
+## Comparison
+
+comparison-title = Vergleich
+comparison-lines = Zutaten und Mengen
+comparison-figures = Werte
+comparison-taste = Geschmack im Vergleich zu { $first }
+comparison-line = { $amount } { $ingredient } ({ $grams })
+comparison-level = gleichauf
+comparison-by-steps = um { $steps } Schritte { $change }
+comparison-lines-caption = Zutaten und Mengen jeder Version
+comparison-drinks-caption = Zutaten und Mengen jedes Getränks
+comparison-figures-caption = Werte jeder Version
+comparison-taste-caption = Geschmack jeder Version im Vergleich zur ersten, in merklichen Schritten
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 Getränk
+serving-of = 1 Getränk, { $volume }
+step-add = { $amount } { $ingredient } zugeben.
+left-state = Stand ({ $revision })
+left-cautions = { $count ->
+    [one] 1 Warnhinweis, der auf anderem Weg mit dem Getränk weiterzugeben ist
+   *[other] { $count } Warnhinweise, die auf anderem Weg mit dem Getränk weiterzugeben sind
+}
+left-allergens = Allergene
+left-uncertainty = Serviertemperatur und alle Unsicherheiten
+left-measures = Dosierhilfen des Ladens als eigene Angaben: Ihre Namen stehen im Text der Zutat
+left-roles = Funktion und Temperatur der Zeilen, Becher, Shaker und Verkaufspreis
+left-composition = Zusammensetzung der Zutaten und Herkunft der Angaben
+left-versions = die übrigen Versionen und der Verlauf der Freigaben
+left-caffeine = Koffein und Energie in kJ
+left-figure = { $figure }, nicht vollständig bekannt: { $known }

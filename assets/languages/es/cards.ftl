@@ -1,0 +1,245 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = ficha de barra
+card-kind-training = hoja de formación
+card-kind-exercise = ejercicio de sustitución
+card-kind-menu = ingredientes y alérgenos de la carta
+card-kind-ladder = escala de azúcar
+card-kind-comparison = comparación de versiones
+card-kind-batch = compra y tandas
+
+## Why there is no card
+
+card-no-recipe = no hay ninguna receta `{ $id }` en el libro
+card-no-version = la receta «{ $recipe }» no tiene ninguna versión `{ $version }`
+card-count-to-compare = { $count ->
+    [one] una comparación admite de 2 a 4 versiones, no 1; elegir más
+   *[other] una comparación admite de 2 a 4 versiones, no { $count }; ajustar la selección
+}
+card-nothing-to-make = no se ha pedido ninguna bebida; introducir un número de bebidas de 1 a { $most }
+card-no-exercise = no es posible ningún ejercicio con { $replace } y { $with }: el primero no está en la bebida o ningún cambio de cantidades iguala el sabor. Probar antes en «Sustitución»
+card-empty-menu = la carta está vacía: ninguna receta tiene vaso o todas están retiradas
+card-menu-too-long = { $drinks ->
+    [one] hay 1 bebida en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
+   *[other] hay { $drinks } bebidas en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
+}
+
+pdf-font = no se puede incrustar una fuente que necesita «{ $text }»; quitar o cambiar la fuente y volver a exportar
+pdf-writer = no se pudo escribir el PDF: { $reason }
+
+## Figures
+
+figure-not-known = se desconoce
+figure-not-known-because = se desconoce ({ $reason })
+figure-unstated = no se indica
+# Why a figure is not known in full.
+figure-not-stated = no se indica: { $names }
+figure-at-least = al menos { $figure } ({ $reason })
+figure-least = al menos { $figure }
+weight-not-known = se desconoce el peso
+amount-none = sin añadir
+hours = { $hours } h
+
+## Versions and approvals
+
+version-original = receta original
+revision-approved = { $version }: aprobada el { $day }
+revision-approved-by = { $version }: aprobada el { $day } por { $person }
+revision-changed = { $version }: modificada desde la aprobación del { $day }
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }: aprobada, sin fecha
+    [trial] { $version }: en prueba, sin aprobar
+    [retired] { $version }: retirada, sin aprobar
+   *[draft] { $version }: borrador, sin aprobar
+}
+
+## Steps
+
+stage-mixed = Mezclar
+stage-mixed-cup = Mezclar ({ $cup })
+stage-mixed-shaker = Mezclar ({ $shaker }) y verter en el vaso
+stage-mixed-strained = Mezclar ({ $shaker }) y colar en el vaso
+stage-in-cup = En el vaso
+stage-on-top = Por encima
+stage-steeped = Infusionar y retirar
+line-at-temperature = a { $temperature }
+line-brings = aporta { $mass } de { $ingredient }
+
+## Facts
+
+fact-cup = vaso
+cup-not-named = sin elegir
+cup-open = { $cup }, sin tapar
+cup-with-lid = { $cup }, con tapa
+cup-sealed = { $cup }, sellado con film
+fact-contains = contiene
+fact-may-contain = puede contener
+contains-none = ninguno de los catorce alérgenos, según los envases
+fact-allergens-not-stated = no indican alérgenos
+allergens-all-stated = todos los indican
+allergen-not-stated = no se indica
+fact-vegan = vegano, según los ingredientes
+
+## Cautions and small print
+
+card-cautions = Advertencias
+# Before a caution: "Caution (heat)".
+card-caution = Atención ({ $kind })
+card-small-print = ± es una incertidumbre típica. Los alérgenos y las dietas se basan en los ingredientes, según lo indicado en sus envases; las cocteleras, los cacitos medidores y las batidoras de uso común pueden dejar trazas. Esta hoja es informativa y no acredita el cumplimiento de la normativa: aplicar la normativa local.
+card-foot-in-full = Pie de página completo: { $foot }
+
+## Columns of tables
+
+column-all-batches = para todas las tandas
+column-amount = cantidad
+column-axis = atributo
+column-batches = tandas
+column-cost = coste
+column-drink = bebida
+column-drinks = n.º de bebidas
+column-energy = valor energético
+column-figure = dato
+column-for = para
+column-house-made = elaboración propia
+column-ingredient = ingrediente
+column-ingredients = ingredientes, en orden decreciente de peso
+column-item = artículo
+column-keeps = conservación
+column-level = nivel de azúcar
+column-measure = dosificador
+column-needed = necesario
+column-noticeable = un escalón perceptible
+column-nutrition = información nutricional
+column-one-batch = una tanda, sin la merma
+column-one-pack = un envase
+column-one-use = una dosis
+column-packs = envases
+column-part = componente
+column-per-100-ml = por 100 ml, sin toppings
+column-per-drink = por bebida
+column-pieces = unidades
+column-state = estado
+column-sugar = azúcares
+column-supplier = proveedor
+column-sweetness = dulzor
+column-this-drink = esta bebida
+column-total-sugar = azúcares totales
+column-weight = peso
+column-with = ingrediente
+
+## Training sheet
+
+training-how = Elaboración
+training-target = Objetivo
+training-lines = Lo que aporta cada ingrediente
+training-taste = Sabor
+training-measures = Dosificadores
+training-nutrition = Información nutricional
+training-shown = Mostrado y preparado una vez
+training-time-to-cool = tiempo hasta enfriarse a { $temperature }
+training-already-below = ya está por debajo
+training-name = nombre
+training-shown-by = mostrado por
+training-day = fecha
+training-measured = temperatura de servicio medida, { $unit }
+training-lines-caption = peso, azúcares y valor energético de cada ingrediente
+training-taste-caption = la bebida en cada atributo del sabor
+training-measures-caption = contenido de una dosis de cada dosificador
+training-nutrition-caption = información nutricional de la bebida
+measure-stated = según indicación: { $amount }
+measure-not-weighed = sin pesar
+
+## Menu
+
+menu-title = Ingredientes y alérgenos
+menu-subtitle = toda la carta
+menu-marks = «contiene» y «puede contener»: indicado en el envase de un ingrediente. «no se indica»: al menos un envase no indica sus alérgenos. «{ $sign }»: todos los envases indican sus alérgenos y ninguno menciona este.
+menu-ingredients = Ingredientes
+menu-allergens-caption = alérgenos de todas las bebidas
+menu-ingredients-caption = ingredientes de todas las bebidas
+
+## Shopping and batches
+
+batch-title = Compra y tandas
+batch-for = { $count ->
+    [one] para 1 bebida
+   *[other] para { $count } bebidas
+}
+batch-drinks = Bebidas
+batch-make = Preparar con antelación
+batch-buy = Comprar
+batch-serve = Vasos y complementos
+batch-note = Las cantidades son las que requieren las recetas más la merma, sin reserva. Los envases y las tandas se redondean al alza.
+batch-parts-caption = ingredientes de todas las tandas juntas
+batch-drinks-caption = bebidas que preparar
+batch-make-caption = elaboraciones propias que preparar con antelación
+batch-buy-caption = artículos que comprar
+batch-serve-caption = vasos y sus complementos
+batch-total = total
+price-not-stated = no se indica el precio
+serve-lid = tapa para { $cup }
+serve-film = film para { $cup }
+serve-straw = pajita
+serve-wide-straw = pajita ancha
+serve-sleeve = funda para vaso
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, ejercicio
+exercise-task = { $replace } se sustituye por { $with }. ¿Cómo cambia la bebida en cada paso respecto al paso anterior? Marcar una casilla en cada fila.
+exercise-same = «Igual» significa una diferencia inferior a { $share } escalones perceptibles, que nadie nota al probarla.
+exercise-answers = Soluciones para quien imparte la formación (recortar antes del uso)
+exercise-standard = la referencia
+exercise-plain-swap = sustitución a medidas iguales
+exercise-less = menos
+exercise-the-same = igual
+exercise-more = más
+exercise-step = { $number ->
+   *[other] paso { $number }
+}
+exercise-crosses-caption = cambio previsto en cada atributo del sabor
+exercise-answers-caption = cambio en cada paso, en escalones perceptibles
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, escala de azúcar
+ladder-floor = Sin endulzar, la bebida aún contiene los azúcares de sus otros ingredientes: { $sugar }.
+ladder-not-possible = { $level }: { $reason }
+ladder-see-below = no es posible, véase abajo
+ladder-caption = cantidades en cada nivel de azúcar
+
+## Comparison
+
+comparison-title = Comparación
+comparison-lines = Ingredientes y cantidades
+comparison-figures = Datos
+comparison-taste = Sabor en comparación con { $first }
+comparison-line = { $amount } de { $ingredient } ({ $grams })
+comparison-level = a la par
+comparison-by-steps = { $change } en { $steps } escalones
+comparison-lines-caption = ingredientes y cantidades de cada versión
+comparison-drinks-caption = ingredientes y cantidades de cada bebida
+comparison-figures-caption = datos de cada versión
+comparison-taste-caption = sabor de cada versión en comparación con la primera, en escalones perceptibles
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 bebida
+serving-of = 1 bebida, { $volume }
+step-add = Añadir { $amount } de { $ingredient }.
+left-state = el estado ({ $revision })
+left-cautions = { $count ->
+    [one] 1 advertencia, que debe transmitirse con la bebida por otro medio
+   *[other] { $count } advertencias, que deben transmitirse con la bebida por otro medio
+}
+left-allergens = los alérgenos
+left-uncertainty = la temperatura de servicio y todas las incertidumbres
+left-measures = los dosificadores del local como tales: sus nombres figuran en el texto del ingrediente
+left-roles = la función y la temperatura de las líneas, el vaso, la coctelera y el precio en carta
+left-composition = la composición de los ingredientes y la procedencia de los datos
+left-versions = las demás versiones y el historial de aprobaciones
+left-caffeine = la cafeína y el valor energético en kJ
+left-figure = { $figure }, que no se conoce por completo: { $known }

@@ -1,0 +1,245 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = fiche de comptoir
+card-kind-training = fiche de formation
+card-kind-exercise = exercice de remplacement
+card-kind-menu = ingrédients et allergènes de la carte
+card-kind-ladder = échelle de sucre
+card-kind-comparison = comparaison de versions
+card-kind-batch = achats et préparations
+
+## Why there is no card
+
+card-no-recipe = le livre ne contient pas de recette `{ $id }`
+card-no-version = la recette « { $recipe } » n’a pas de version `{ $version }`
+card-count-to-compare = { $count ->
+    [one] une comparaison porte sur 2 à 4 versions, et non { $count } ; en choisir davantage
+   *[other] une comparaison porte sur 2 à 4 versions, et non { $count } ; n’en choisir qu’une partie
+}
+card-nothing-to-make = aucune boisson n’est demandée ; saisir un nombre de boissons de 1 à { $most }
+card-no-exercise = aucun exercice n’est possible avec { $replace } et { $with } : le premier ingrédient n’est pas dans la boisson, ou aucun changement de quantité ne retrouve le goût. Essayer d’abord dans « Remplacement »
+card-empty-menu = la carte est vide : aucune recette n’a de gobelet, ou toutes sont retirées
+card-menu-too-long = { $drinks ->
+    [one] la carte compte { $drinks } boisson, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
+   *[other] la carte compte { $drinks } boissons, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
+}
+
+pdf-font = une police nécessaire à « { $text } » ne peut pas être incorporée ; supprimer ou remplacer la police, puis exporter de nouveau
+pdf-writer = le fichier PDF n’a pas pu être écrit : { $reason }
+
+## Figures
+
+figure-not-known = inconnu
+figure-not-known-because = inconnu ({ $reason })
+figure-unstated = non indiqué
+# Why a figure is not known in full.
+figure-not-stated = non indiqué : { $names }
+figure-at-least = au moins { $figure } ({ $reason })
+figure-least = au moins { $figure }
+weight-not-known = poids inconnu
+amount-none = aucun ajout
+hours = { $hours } h
+
+## Versions and approvals
+
+version-original = recette d’origine
+revision-approved = { $version } : validée le { $day }
+revision-approved-by = { $version } : validée le { $day } par { $person }
+revision-changed = { $version } : modifiée depuis la validation du { $day }
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version } : validée, sans date
+    [trial] { $version } : à l’essai, non validée
+    [retired] { $version } : retirée, non validée
+   *[draft] { $version } : brouillon, non validée
+}
+
+## Steps
+
+stage-mixed = Mélanger
+stage-mixed-cup = Mélanger ({ $cup })
+stage-mixed-shaker = Mélanger ({ $shaker }), verser dans le gobelet
+stage-mixed-strained = Mélanger ({ $shaker }), filtrer dans le gobelet
+stage-in-cup = Dans le gobelet
+stage-on-top = Sur le dessus
+stage-steeped = Infuser, puis retirer
+line-at-temperature = à { $temperature }
+line-brings = apporte aussi { $ingredient } : { $mass }
+
+## Facts
+
+fact-cup = gobelet
+cup-not-named = non choisi
+cup-open = { $cup }, non couvert
+cup-with-lid = { $cup }, avec couvercle
+cup-sealed = { $cup }, scellé par un film
+fact-contains = contient
+fact-may-contain = peut contenir
+contains-none = aucun des quatorze allergènes, d’après les emballages
+fact-allergens-not-stated = allergènes non indiqués pour
+allergens-all-stated = indiqués pour tous
+allergen-not-stated = non indiqué
+fact-vegan = végan, d’après les ingrédients
+
+## Cautions and small print
+
+card-cautions = Mises en garde
+# Before a caution: "Caution (heat)".
+card-caution = Attention ({ $kind })
+card-small-print = ± correspond à une incertitude-type. Les allergènes et les régimes alimentaires sont établis d’après les ingrédients, selon les mentions des emballages ; les shakers, cuillères doseuses et mixeurs partagés peuvent laisser des traces. Cette fiche est informative et ne constitue pas une preuve de conformité : respecter la réglementation locale.
+card-foot-in-full = Pied de page complet : { $foot }
+
+## Columns of tables
+
+column-all-batches = pour toutes les préparations
+column-amount = quantité
+column-axis = critère
+column-batches = préparations
+column-cost = coût
+column-drink = boisson
+column-drinks = nombre
+column-energy = énergie
+column-figure = valeur
+column-for = pour
+column-house-made = fait maison
+column-ingredient = ingrédient
+column-ingredients = ingrédients, par ordre de poids décroissant
+column-item = article
+column-keeps = conservation
+column-level = niveau de sucre
+column-measure = doseur
+column-needed = besoin
+column-noticeable = un cran perceptible
+column-nutrition = valeurs nutritionnelles
+column-one-batch = une préparation, pertes déduites
+column-one-pack = un emballage
+column-one-use = une dose
+column-packs = emballages
+column-part = composant
+column-per-100-ml = pour 100 ml, sans garnitures
+column-per-drink = par boisson
+column-pieces = unités
+column-state = état
+column-sugar = sucres
+column-supplier = fournisseur
+column-sweetness = goût sucré
+column-this-drink = cette boisson
+column-total-sugar = sucres totaux
+column-weight = poids
+column-with = ingrédient
+
+## Training sheet
+
+training-how = Préparation
+training-target = Objectif
+training-lines = Apport de chaque ingrédient
+training-taste = Goût
+training-measures = Doseurs
+training-nutrition = Valeurs nutritionnelles
+training-shown = Démonstration suivie d’une réalisation
+training-time-to-cool = temps de refroidissement jusqu’à { $temperature }
+training-already-below = déjà en dessous
+training-name = nom
+training-shown-by = démonstration par
+training-day = date
+training-measured = température de service mesurée, { $unit }
+training-lines-caption = poids, sucres et énergie de chaque ingrédient
+training-taste-caption = la boisson selon chaque critère de goût
+training-measures-caption = contenu d’une dose de chaque doseur
+training-nutrition-caption = valeurs nutritionnelles de la boisson
+measure-stated = indiqué : { $amount }
+measure-not-weighed = non pesé
+
+## Menu
+
+menu-title = Ingrédients et allergènes
+menu-subtitle = toute la carte
+menu-marks = « contient » et « peut contenir » : indiqué sur l’emballage d’un ingrédient. « non indiqué » : au moins un emballage n’indique pas ses allergènes. « { $sign } » : chaque emballage indique ses allergènes, et aucun ne mentionne celui-ci.
+menu-ingredients = Ingrédients
+menu-allergens-caption = allergènes de toutes les boissons
+menu-ingredients-caption = ingrédients de toutes les boissons
+
+## Shopping and batches
+
+batch-title = Achats et préparations
+batch-for = { $count ->
+    [one] pour { $count } boisson
+   *[other] pour { $count } boissons
+}
+batch-drinks = Boissons
+batch-make = À préparer à l’avance
+batch-buy = À acheter
+batch-serve = Gobelets et accessoires
+batch-note = Les quantités correspondent aux besoins des recettes, pertes comprises, sans réserve. Les nombres d’emballages et de préparations sont arrondis à l’unité supérieure.
+batch-parts-caption = ingrédients de toutes les préparations réunies
+batch-drinks-caption = boissons à préparer
+batch-make-caption = préparations maison à faire à l’avance
+batch-buy-caption = articles à acheter
+batch-serve-caption = gobelets et leurs accessoires
+batch-total = total
+price-not-stated = prix non indiqué
+serve-lid = couvercle pour { $cup }
+serve-film = film pour { $cup }
+serve-straw = paille
+serve-wide-straw = paille large
+serve-sleeve = manchon de gobelet
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, exercice
+exercise-task = { $replace } est remplacé par { $with }. À chaque étape, comment la boisson change-t-elle par rapport à l’étape précédente ? Cocher une case par ligne.
+exercise-same = « Identique » signifie une différence inférieure à { $share } cran perceptible, que personne ne sent au goût.
+exercise-answers = Réponses pour le formateur (à détacher avant usage)
+exercise-standard = la référence
+exercise-plain-swap = remplacement à mesures égales
+exercise-less = moins
+exercise-the-same = identique
+exercise-more = plus
+exercise-step = { $number ->
+   *[other] étape { $number }
+}
+exercise-crosses-caption = changement attendu pour chaque critère de goût
+exercise-answers-caption = changement à chaque étape, en crans perceptibles
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, échelle de sucre
+ladder-floor = Sans ingrédient sucrant, la boisson contient encore les sucres de ses autres ingrédients : { $sugar }.
+ladder-not-possible = { $level } : { $reason }
+ladder-see-below = impossible, voir ci-dessous
+ladder-caption = quantités à chaque niveau de sucre
+
+## Comparison
+
+comparison-title = Comparaison
+comparison-lines = Ingrédients et quantités
+comparison-figures = Valeurs
+comparison-taste = Goût par rapport à : { $first }
+comparison-line = { $ingredient }, { $amount } ({ $grams })
+comparison-level = à égalité
+comparison-by-steps = { $change } de { $steps } cran(s)
+comparison-lines-caption = ingrédients et quantités de chaque version
+comparison-drinks-caption = ingrédients et quantités de chaque boisson
+comparison-figures-caption = valeurs de chaque version
+comparison-taste-caption = goût de chaque version par rapport à la première, en crans perceptibles
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 boisson
+serving-of = 1 boisson, { $volume }
+step-add = Ajouter { $ingredient } : { $amount }.
+left-state = l’état ({ $revision })
+left-cautions = { $count ->
+    [one] { $count } mise en garde, à transmettre avec la boisson par un autre moyen
+   *[other] { $count } mises en garde, à transmettre avec la boisson par un autre moyen
+}
+left-allergens = les allergènes
+left-uncertainty = la température de service et toutes les incertitudes
+left-measures = les doseurs de la boutique en tant que tels : leurs noms figurent dans le texte de l’ingrédient
+left-roles = le rôle et la température des lignes, le gobelet, le shaker et le prix à la carte
+left-composition = la composition des ingrédients et l’origine des données
+left-versions = les autres versions et l’historique des validations
+left-caffeine = la caféine et l’énergie en kJ
+left-figure = { $figure }, valeur connue en partie seulement : { $known }

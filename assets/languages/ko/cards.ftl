@@ -1,0 +1,241 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = 카운터 카드
+card-kind-training = 교육 시트
+card-kind-exercise = 재료 대체 연습
+card-kind-menu = 메뉴의 원재료와 알레르기 유발물질
+card-kind-ladder = 당도표
+card-kind-comparison = 버전 비교
+card-kind-batch = 구매와 사전 제조
+
+## Why there is no card
+
+card-no-recipe = 레시피북에 `{ $id }` 레시피가 없습니다
+card-no-version = ‘{ $recipe }’ 레시피에 `{ $version }` 버전이 없습니다
+card-count-to-compare = { $count ->
+   *[other] 비교에는 버전 2~4개가 필요합니다(현재 { $count }개). 다시 선택하십시오
+}
+card-nothing-to-make = 만들 음료가 없습니다. 1~{ $most } 범위에서 잔 수를 입력하십시오
+card-no-exercise = { $replace } → { $with } 대체로는 연습을 만들 수 없습니다. 앞의 재료가 음료에 없거나, 양을 바꾸어도 맛을 맞출 수 없습니다. 먼저 ‘대체’에서 시도해 보십시오
+card-empty-menu = 메뉴가 비어 있습니다. 컵이 지정된 레시피가 없거나 모두 판매 종료되었습니다
+card-menu-too-long = { $drinks ->
+   *[other] 메뉴에 음료가 { $drinks }종 있지만 카드 한 장에는 { $most }종까지 들어갑니다. 제공하지 않는 음료를 판매 종료하거나 음료별로 카드를 만드십시오
+}
+
+pdf-font = ‘{ $text }’에 필요한 글꼴을 포함할 수 없습니다. 글꼴을 삭제하거나 바꾼 뒤 다시 내보내십시오
+pdf-writer = PDF를 저장할 수 없습니다: { $reason }
+
+## Figures
+
+figure-not-known = 알 수 없음
+figure-not-known-because = 알 수 없음({ $reason })
+figure-unstated = 표시 없음
+# Why a figure is not known in full.
+figure-not-stated = 표시 없음: { $names }
+figure-at-least = 최소 { $figure }({ $reason })
+figure-least = 최소 { $figure }
+weight-not-known = 무게 알 수 없음
+amount-none = 넣지 않음
+hours = { $hours }시간
+
+## Versions and approvals
+
+version-original = 원본
+revision-approved = { $version }: { $day } 승인
+revision-approved-by = { $version }: { $day } 승인({ $person })
+revision-changed = { $version }: { $day } 승인 이후 변경됨
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }: 승인됨, 날짜 없음
+    [trial] { $version }: 시험 중, 미승인
+    [retired] { $version }: 판매 종료, 미승인
+   *[draft] { $version }: 초안, 미승인
+}
+
+## Steps
+
+stage-mixed = 섞기
+stage-mixed-cup = { $cup }에서 섞기
+stage-mixed-shaker = { $shaker }에서 섞어 컵에 붓기
+stage-mixed-strained = { $shaker }에서 섞어 컵에 걸러 붓기
+stage-in-cup = 컵에 담기
+stage-on-top = 위에 올리기
+stage-steeped = 우린 뒤 건져 내기
+line-at-temperature = 온도 { $temperature }
+line-brings = { $ingredient } { $mass } 함께 들어감
+
+## Facts
+
+fact-cup = 컵
+cup-not-named = 선택 안 함
+cup-open = { $cup }, 뚜껑 없음
+cup-with-lid = { $cup }, 뚜껑
+cup-sealed = { $cup }, 필름 실링
+fact-contains = 함유
+fact-may-contain = 혼입 가능
+contains-none = 알레르기 유발물질 14종 중 해당 없음(포장 표시 기준)
+fact-allergens-not-stated = 알레르기 유발물질 표시 없는 재료
+allergens-all-stated = 모두 표시됨
+allergen-not-stated = 표시 없음
+fact-vegan = 비건(원재료 기준)
+
+## Cautions and small print
+
+card-cautions = 주의 사항
+# Before a caution: "Caution (heat)".
+card-caution = 주의({ $kind })
+card-small-print = ±는 표준불확도입니다. 알레르기 유발물질과 식단 구분은 원재료의 포장 표시를 따릅니다. 함께 쓰는 셰이커, 계량스푼, 블렌더를 통해 미량이 혼입될 수 있습니다. 이 시트는 참고 자료이며 법규 준수를 증명하지 않습니다. 현지 법규를 따르십시오.
+card-foot-in-full = 바닥글 전문: { $foot }
+
+## Columns of tables
+
+column-all-batches = 전체 제조분
+column-amount = 양
+column-axis = 맛 항목
+column-batches = 제조 횟수
+column-cost = 비용
+column-drink = 음료
+column-drinks = 잔 수
+column-energy = 열량
+column-figure = 항목
+column-for = 제조 품목
+column-house-made = 매장 제조
+column-ingredient = 재료
+column-ingredients = 원재료(무게가 많은 순)
+column-item = 품목
+column-keeps = 보관 시간
+column-level = 당도
+column-measure = 계량 도구
+column-needed = 필요량
+column-noticeable = 체감 1단계
+column-nutrition = 영양성분
+column-one-batch = 1회 제조량(손실 제외)
+column-one-pack = 포장 단위
+column-one-use = 1회 계량
+column-packs = 포장 수
+column-part = 구성
+column-per-100-ml = 100 ml당(토핑 제외)
+column-per-drink = 1잔당
+column-pieces = 수량
+column-state = 상태
+column-sugar = 당류
+column-supplier = 공급업체
+column-sweetness = 단맛
+column-this-drink = 이 음료
+column-total-sugar = 총당류
+column-weight = 무게
+column-with = 재료
+
+## Training sheet
+
+training-how = 만드는 법
+training-target = 목표
+training-lines = 재료별 기여
+training-taste = 맛
+training-measures = 계량 도구
+training-nutrition = 영양성분
+training-shown = 시범 및 1회 실습
+training-time-to-cool = { $temperature }까지 식는 시간
+training-already-below = 이미 더 낮음
+training-name = 이름
+training-shown-by = 시범자
+training-day = 날짜
+training-measured = 제공 온도 측정값, { $unit }
+training-lines-caption = 재료별 무게, 당류, 열량
+training-taste-caption = 맛 항목별 음료 수치
+training-measures-caption = 계량 도구별 1회 계량
+training-nutrition-caption = 음료의 영양성분
+measure-stated = 표시 { $amount }
+measure-not-weighed = 무게 미측정
+
+## Menu
+
+menu-title = 원재료와 알레르기 유발물질
+menu-subtitle = 전체 메뉴
+menu-marks = ‘함유’와 ‘혼입 가능’: 재료의 포장에 표시되어 있습니다. ‘표시 없음’: 알레르기 유발물질을 표시하지 않은 포장이 하나 이상 있습니다. ‘{ $sign }’: 모든 포장에 알레르기 유발물질이 표시되어 있으며, 이 물질을 적은 포장은 없습니다.
+menu-ingredients = 원재료
+menu-allergens-caption = 모든 음료의 알레르기 유발물질
+menu-ingredients-caption = 모든 음료의 원재료
+
+## Shopping and batches
+
+batch-title = 구매와 사전 제조
+batch-for = { $count ->
+   *[other] { $count }잔분
+}
+batch-drinks = 음료
+batch-make = 미리 만들기
+batch-buy = 구매
+batch-serve = 컵과 부자재
+batch-note = 양은 레시피 필요량에 손실분을 더한 것이며 여유분은 없습니다. 포장 수와 제조 횟수는 올림했습니다.
+batch-parts-caption = 전체 제조분에 들어가는 재료
+batch-drinks-caption = 만들 음료
+batch-make-caption = 매장에서 미리 만들 것
+batch-buy-caption = 구매할 것
+batch-serve-caption = 컵과 함께 쓰는 부자재
+batch-total = 합계
+price-not-stated = 가격 표시 없음
+serve-lid = { $cup }용 뚜껑
+serve-film = { $cup }용 필름
+serve-straw = 빨대
+serve-wide-straw = 굵은 빨대
+serve-sleeve = 컵홀더
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, 연습
+exercise-task = 재료 대체: { $replace } → { $with }. 변경할 때마다 음료가 바로 전과 비교해 어떻게 달라집니까? 행마다 한 칸에 표시하십시오.
+exercise-same = ‘같음’은 차이가 체감 { $share }단계 미만이라 맛으로 구별할 수 없다는 뜻입니다.
+exercise-answers = 교육자용 정답(사용 전에 잘라 내기)
+exercise-standard = 표준
+exercise-plain-swap = 계량 횟수를 유지한 대체
+exercise-less = 덜함
+exercise-the-same = 같음
+exercise-more = 더함
+exercise-step = { $number ->
+   *[other] { $number }번 변경
+}
+exercise-crosses-caption = 맛 항목별 예상 변화
+exercise-answers-caption = 변경별 변화(체감 단계)
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, 당도표
+ladder-floor = 단맛 재료를 넣지 않아도 다른 재료에서 오는 당류가 남습니다: { $sugar }.
+ladder-not-possible = { $level }: { $reason }
+ladder-see-below = 불가능, 아래 참조
+ladder-caption = 당도별 양
+
+## Comparison
+
+comparison-title = 비교
+comparison-lines = 재료와 양
+comparison-figures = 수치
+comparison-taste = 맛 비교(기준: { $first })
+comparison-line = { $ingredient } { $amount }({ $grams })
+comparison-level = 차이 없음
+comparison-by-steps = { $steps }단계 { $change }
+comparison-lines-caption = 버전별 재료와 양
+comparison-drinks-caption = 음료별 재료와 양
+comparison-figures-caption = 버전별 수치
+comparison-taste-caption = 첫 번째 버전과 비교한 버전별 맛(체감 단계)
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1잔
+serving-of = 1잔, { $volume }
+step-add = { $ingredient } { $amount } 넣기.
+left-state = 상태({ $revision })
+left-cautions = { $count ->
+   *[other] 주의 사항 { $count }건(다른 방법으로 음료와 함께 전달해야 함)
+}
+left-allergens = 알레르기 유발물질
+left-uncertainty = 제공 온도와 모든 불확도
+left-measures = 매장 계량 도구 정보(이름은 재료 문구에 포함됨)
+left-roles = 각 재료 항목의 역할과 온도, 컵, 셰이커, 판매가
+left-composition = 재료의 성분과 수치 근거
+left-versions = 다른 버전과 승인 이력
+left-caffeine = 카페인과 kJ 단위 열량
+left-figure = { $figure }(일부만 알려짐): { $known }

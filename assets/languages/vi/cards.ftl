@@ -1,0 +1,241 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = thẻ quầy pha chế
+card-kind-training = phiếu đào tạo
+card-kind-exercise = bài tập thay nguyên liệu
+card-kind-menu = thành phần và chất gây dị ứng của thực đơn
+card-kind-ladder = bảng mức đường
+card-kind-comparison = so sánh các phiên bản
+card-kind-batch = mua hàng và mẻ nấu
+
+## Why there is no card
+
+card-no-recipe = không có công thức `{ $id }` trong sổ công thức
+card-no-version = công thức “{ $recipe }” không có phiên bản `{ $version }`
+card-count-to-compare = { $count ->
+   *[other] cần 2 đến 4 phiên bản để so sánh, hiện có { $count }; hãy chọn lại
+}
+card-nothing-to-make = chưa yêu cầu ly nào; hãy nhập số ly từ 1 đến { $most }
+card-no-exercise = không thể tạo bài tập với { $replace } và { $with }: nguyên liệu thứ nhất không có trong đồ uống, hoặc không cách chỉnh lượng nào đưa được về đúng vị. Hãy thử trong “Thay thế” trước
+card-empty-menu = thực đơn trống: không công thức nào có ly, hoặc tất cả đã ngừng bán
+card-menu-too-long = { $drinks ->
+   *[other] thực đơn có { $drinks } đồ uống, mà một thẻ chỉ chứa được { $most }; hãy chuyển món không còn phục vụ sang ngừng bán, hoặc tạo thẻ riêng cho từng đồ uống
+}
+
+pdf-font = không thể nhúng một phông chữ mà “{ $text }” cần; hãy gỡ hoặc thay phông chữ rồi xuất lại
+pdf-writer = không ghi được tệp PDF: { $reason }
+
+## Figures
+
+figure-not-known = chưa rõ
+figure-not-known-because = chưa rõ ({ $reason })
+figure-unstated = không ghi
+# Why a figure is not known in full.
+figure-not-stated = không ghi: { $names }
+figure-at-least = ít nhất { $figure } ({ $reason })
+figure-least = ít nhất { $figure }
+weight-not-known = chưa rõ khối lượng
+amount-none = không thêm
+hours = { $hours } giờ
+
+## Versions and approvals
+
+version-original = bản gốc
+revision-approved = { $version }: duyệt ngày { $day }
+revision-approved-by = { $version }: { $person } duyệt ngày { $day }
+revision-changed = { $version }: đã thay đổi sau lần duyệt ngày { $day }
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }: đã duyệt, không ghi ngày
+    [trial] { $version }: đang thử, chưa duyệt
+    [retired] { $version }: ngừng bán, chưa duyệt
+   *[draft] { $version }: bản nháp, chưa duyệt
+}
+
+## Steps
+
+stage-mixed = Pha trộn
+stage-mixed-cup = Pha trong { $cup }
+stage-mixed-shaker = Pha trong { $shaker }, rót ra ly
+stage-mixed-strained = Pha trong { $shaker }, lọc ra ly
+stage-in-cup = Trong ly
+stage-on-top = Trên mặt
+stage-steeped = Ngâm rồi vớt ra
+line-at-temperature = ở { $temperature }
+line-brings = kèm { $mass } { $ingredient }
+
+## Facts
+
+fact-cup = ly
+cup-not-named = chưa chọn
+cup-open = { $cup }, không đậy
+cup-with-lid = { $cup }, có nắp
+cup-sealed = { $cup }, dán màng
+fact-contains = có chứa
+fact-may-contain = có thể chứa
+contains-none = không có chất nào trong 14 chất gây dị ứng, theo bao bì
+fact-allergens-not-stated = nguyên liệu không ghi chất gây dị ứng
+allergens-all-stated = tất cả đều ghi
+allergen-not-stated = không ghi
+fact-vegan = thuần chay, theo nguyên liệu
+
+## Cautions and small print
+
+card-cautions = Lưu ý
+# Before a caution: "Caution (heat)".
+card-caution = Lưu ý ({ $kind })
+card-small-print = ± là một độ không đảm bảo chuẩn. Chất gây dị ứng và chế độ ăn được xác định theo nguyên liệu, như ghi trên bao bì; bình lắc, muỗng đong và máy xay dùng chung có thể để lại dấu vết. Phiếu này chỉ để tham khảo, không phải bằng chứng tuân thủ: hãy theo quy định tại địa phương.
+card-foot-in-full = Chân trang, đầy đủ: { $foot }
+
+## Columns of tables
+
+column-all-batches = cho tất cả các mẻ
+column-amount = lượng
+column-axis = tiêu chí
+column-batches = số mẻ
+column-cost = chi phí
+column-drink = đồ uống
+column-drinks = số ly
+column-energy = năng lượng
+column-figure = chỉ số
+column-for = dùng cho
+column-house-made = tự làm tại quán
+column-ingredient = nguyên liệu
+column-ingredients = thành phần, theo khối lượng giảm dần
+column-item = vật dụng
+column-keeps = bảo quản được
+column-level = mức đường
+column-measure = dụng cụ đong
+column-needed = lượng cần
+column-noticeable = một nấc cảm nhận được
+column-nutrition = thành phần dinh dưỡng
+column-one-batch = một mẻ, đã trừ hao hụt
+column-one-pack = một gói
+column-one-use = một lần đong
+column-packs = số gói
+column-part = phần
+column-per-100-ml = trong 100 ml, không kể topping
+column-per-drink = mỗi ly
+column-pieces = số lượng
+column-state = trạng thái
+column-sugar = đường
+column-supplier = nhà cung cấp
+column-sweetness = độ ngọt
+column-this-drink = đồ uống này
+column-total-sugar = đường tổng số
+column-weight = khối lượng
+column-with = nguyên liệu
+
+## Training sheet
+
+training-how = Cách pha
+training-target = Mục tiêu
+training-lines = Phần đóng góp của từng nguyên liệu
+training-taste = Vị
+training-measures = Dụng cụ đong
+training-nutrition = Thành phần dinh dưỡng
+training-shown = Đã được hướng dẫn và tự pha một lần
+training-time-to-cool = thời gian nguội đến { $temperature }
+training-already-below = đã thấp hơn
+training-name = họ tên
+training-shown-by = người hướng dẫn
+training-day = ngày
+training-measured = nhiệt độ đo được khi phục vụ, { $unit }
+training-lines-caption = khối lượng, đường và năng lượng của từng nguyên liệu
+training-taste-caption = đồ uống theo từng tiêu chí vị
+training-measures-caption = lượng trong một lần đong của từng dụng cụ
+training-nutrition-caption = thành phần dinh dưỡng của đồ uống
+measure-stated = ghi là { $amount }
+measure-not-weighed = chưa cân
+
+## Menu
+
+menu-title = Thành phần và chất gây dị ứng
+menu-subtitle = toàn bộ thực đơn
+menu-marks = “có chứa” và “có thể chứa”: ghi trên bao bì của một nguyên liệu. “không ghi”: ít nhất một bao bì không ghi chất gây dị ứng. “{ $sign }”: mọi bao bì đều ghi chất gây dị ứng, và không bao bì nào nêu chất này.
+menu-ingredients = Thành phần
+menu-allergens-caption = chất gây dị ứng của mọi đồ uống
+menu-ingredients-caption = thành phần của mọi đồ uống
+
+## Shopping and batches
+
+batch-title = Mua hàng và mẻ nấu
+batch-for = { $count ->
+   *[other] cho { $count } ly
+}
+batch-drinks = Đồ uống
+batch-make = Làm trước
+batch-buy = Cần mua
+batch-serve = Ly và phụ kiện
+batch-note = Lượng ghi ở đây là lượng công thức cần cộng hao hụt, không có dự phòng. Số gói và số mẻ được làm tròn lên.
+batch-parts-caption = nguyên liệu cho tất cả các mẻ
+batch-drinks-caption = đồ uống cần pha
+batch-make-caption = những thứ quán tự làm trước
+batch-buy-caption = những thứ cần mua
+batch-serve-caption = ly và phụ kiện đi kèm
+batch-total = tổng cộng
+price-not-stated = không ghi giá
+serve-lid = nắp cho { $cup }
+serve-film = màng cho { $cup }
+serve-straw = ống hút
+serve-wide-straw = ống hút to
+serve-sleeve = vỏ bọc ly
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }, bài tập
+exercise-task = Thay { $replace } bằng { $with }. Ở mỗi bước, đồ uống thay đổi thế nào so với bước trước? Đánh dấu một ô trong mỗi hàng.
+exercise-same = “Như nhau” nghĩa là chênh lệch dưới { $share } nấc cảm nhận được, không ai nếm ra.
+exercise-answers = Đáp án cho người đào tạo (cắt rời trước khi dùng)
+exercise-standard = bản chuẩn
+exercise-plain-swap = thay với số lần đong như cũ
+exercise-less = ít hơn
+exercise-the-same = như nhau
+exercise-more = nhiều hơn
+exercise-step = { $number ->
+   *[other] bước { $number }
+}
+exercise-crosses-caption = thay đổi dự kiến theo từng tiêu chí vị
+exercise-answers-caption = thay đổi ở mỗi bước, tính bằng nấc cảm nhận được
+
+## Sugar ladder
+
+ladder-subtitle = { $version }, bảng mức đường
+ladder-floor = Khi không thêm nguyên liệu tạo ngọt, đồ uống vẫn có đường từ các nguyên liệu khác: { $sugar }.
+ladder-not-possible = { $level }: { $reason }
+ladder-see-below = không thể, xem bên dưới
+ladder-caption = lượng ở từng mức đường
+
+## Comparison
+
+comparison-title = So sánh
+comparison-lines = Nguyên liệu và lượng
+comparison-figures = Số liệu
+comparison-taste = Vị so với { $first }
+comparison-line = { $amount } { $ingredient } ({ $grams })
+comparison-level = ngang nhau
+comparison-by-steps = { $change } { $steps } nấc
+comparison-lines-caption = nguyên liệu và lượng của từng phiên bản
+comparison-drinks-caption = nguyên liệu và lượng của từng đồ uống
+comparison-figures-caption = số liệu của từng phiên bản
+comparison-taste-caption = vị của từng phiên bản so với phiên bản đầu, tính bằng nấc cảm nhận được
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 ly
+serving-of = 1 ly, { $volume }
+step-add = Thêm { $amount } { $ingredient }.
+left-state = trạng thái ({ $revision })
+left-cautions = { $count ->
+   *[other] { $count } lưu ý, phải truyền đạt kèm đồ uống bằng cách khác
+}
+left-allergens = chất gây dị ứng
+left-uncertainty = nhiệt độ phục vụ và mọi độ không đảm bảo
+left-measures = dụng cụ đong của quán dưới dạng dữ liệu riêng: tên của chúng nằm trong phần chữ của nguyên liệu
+left-roles = vai trò và nhiệt độ của từng dòng, ly, bình lắc và giá bán
+left-composition = thành phần của nguyên liệu và căn cứ số liệu
+left-versions = các phiên bản khác và lịch sử duyệt
+left-caffeine = caffeine và năng lượng tính bằng kJ
+left-figure = { $figure }, chưa rõ đầy đủ: { $known }

@@ -1,0 +1,241 @@
+# Everything that is printed on cards and sheets.
+
+## What kinds of cards there are
+
+card-kind-counter = 吧台卡
+card-kind-training = 培训单
+card-kind-exercise = 替换练习
+card-kind-menu = 饮品单配料与致敏物质
+card-kind-ladder = 甜度对照表
+card-kind-comparison = 版本比较
+card-kind-batch = 采购与备料
+
+## Why there is no card
+
+card-no-recipe = 配方簿中没有配方 `{ $id }`
+card-no-version = 配方“{ $recipe }”没有版本 `{ $version }`
+card-count-to-compare = { $count ->
+   *[other] 比较需要 2 至 4 个版本，当前为 { $count } 个；请调整选择
+}
+card-nothing-to-make = 未指定饮品；请输入 1 至 { $most } 的杯数
+card-no-exercise = 无法用 { $replace } 和 { $with } 制作练习：饮品中没有前者，或调整用量后仍无法还原味道。请先在“替换”中试做
+card-empty-menu = 饮品单为空：没有配方指定杯子，或全部已下架
+card-menu-too-long = { $drinks ->
+   *[other] 饮品单上有 { $drinks } 款饮品，而一张卡片最多容纳 { $most } 款；请将不供应的饮品下架，或逐款制作卡片
+}
+
+pdf-font = “{ $text }”所需的字体无法嵌入；请移除或更换字体后重新导出
+pdf-writer = 无法写入 PDF：{ $reason }
+
+## Figures
+
+figure-not-known = 未知
+figure-not-known-because = 未知（{ $reason }）
+figure-unstated = 未标示
+# Why a figure is not known in full.
+figure-not-stated = 未标示：{ $names }
+figure-at-least = 至少 { $figure }（{ $reason }）
+figure-least = 至少 { $figure }
+weight-not-known = 重量未知
+amount-none = 不加
+hours = { $hours } 小时
+
+## Versions and approvals
+
+version-original = 原版
+revision-approved = { $version }：{ $day } 批准
+revision-approved-by = { $version }：{ $day } 由 { $person } 批准
+revision-changed = { $version }：{ $day } 批准后有改动
+# The word of the state is chosen by its key.
+revision-never-approved = { $state ->
+    [approved] { $version }：已批准，无日期
+    [trial] { $version }：试行中，未批准
+    [retired] { $version }：已下架，未批准
+   *[draft] { $version }：草稿，未批准
+}
+
+## Steps
+
+stage-mixed = 混合
+stage-mixed-cup = 在 { $cup } 中混合
+stage-mixed-shaker = 在 { $shaker } 中混合，倒入杯中
+stage-mixed-strained = 在 { $shaker } 中混合，滤入杯中
+stage-in-cup = 杯中
+stage-on-top = 最上层
+stage-steeped = 浸泡后取出
+line-at-temperature = 温度 { $temperature }
+line-brings = 带入 { $ingredient } { $mass }
+
+## Facts
+
+fact-cup = 杯子
+cup-not-named = 未选择
+cup-open = { $cup }，不加盖
+cup-with-lid = { $cup }，加盖
+cup-sealed = { $cup }，封膜
+fact-contains = 含有
+fact-may-contain = 可能含有
+contains-none = 十四类致敏物质均无（按包装标示）
+fact-allergens-not-stated = 未标示致敏物质的原料
+allergens-all-stated = 全部已标示
+allergen-not-stated = 未标示
+fact-vegan = 纯素（按原料）
+
+## Cautions and small print
+
+card-cautions = 注意事项
+# Before a caution: "Caution (heat)".
+card-caution = 注意（{ $kind }）
+card-small-print = ± 为一个标准不确定度。致敏物质与饮食类别按原料包装标示判定；共用的雪克杯、量勺和搅拌机可能造成微量残留。本单仅供参考，不作为合规证明；请遵守当地法规。
+card-foot-in-full = 页脚全文：{ $foot }
+
+## Columns of tables
+
+column-all-batches = 全部批次用量
+column-amount = 用量
+column-axis = 风味维度
+column-batches = 批数
+column-cost = 成本
+column-drink = 饮品
+column-drinks = 杯数
+column-energy = 能量
+column-figure = 项目
+column-for = 用于
+column-house-made = 自制品
+column-ingredient = 原料
+column-ingredients = 配料（按重量递减）
+column-item = 物品
+column-keeps = 保存时间
+column-level = 甜度
+column-measure = 量具
+column-needed = 需求量
+column-noticeable = 一级可察觉差异
+column-nutrition = 营养成分
+column-one-batch = 每批（扣除损耗）
+column-one-pack = 每包装
+column-one-use = 一次用量
+column-packs = 包装数
+column-part = 组成
+column-per-100-ml = 每 100 ml（不含小料）
+column-per-drink = 每杯
+column-pieces = 数量
+column-state = 状态
+column-sugar = 糖
+column-supplier = 供应商
+column-sweetness = 甜味强度
+column-this-drink = 本饮品
+column-total-sugar = 总糖
+column-weight = 重量
+column-with = 原料
+
+## Training sheet
+
+training-how = 做法
+training-target = 目标
+training-lines = 各原料的贡献
+training-taste = 味道
+training-measures = 量具
+training-nutrition = 营养成分
+training-shown = 示范并实操一次
+training-time-to-cool = 降温至 { $temperature } 所需时间
+training-already-below = 已低于此温度
+training-name = 姓名
+training-shown-by = 示范人
+training-day = 日期
+training-measured = 实测出杯温度，{ $unit }
+training-lines-caption = 各原料的重量、糖和能量
+training-taste-caption = 本饮品的各风味维度
+training-measures-caption = 各量具一次的用量
+training-nutrition-caption = 本饮品的营养成分
+measure-stated = 标示为 { $amount }
+measure-not-weighed = 未称重
+
+## Menu
+
+menu-title = 配料与致敏物质
+menu-subtitle = 全部饮品
+menu-marks = “含有”和“可能含有”：原料包装上有此标示。“未标示”：至少一种原料的包装未标示致敏物质。“{ $sign }”：所有包装均已标示致敏物质，且均未列出此项。
+menu-ingredients = 配料
+menu-allergens-caption = 所有饮品的致敏物质
+menu-ingredients-caption = 所有饮品的配料
+
+## Shopping and batches
+
+batch-title = 采购与备料
+batch-for = { $count ->
+   *[other] { $count } 杯份
+}
+batch-drinks = 饮品
+batch-make = 预先制作
+batch-buy = 采购
+batch-serve = 杯子与耗材
+batch-note = 用量为配方所需加上损耗，不含备用量。包装数与批数一律向上取整。
+batch-parts-caption = 全部批次合计所需原料
+batch-drinks-caption = 要制作的饮品
+batch-make-caption = 店内预先制作的物品
+batch-buy-caption = 要采购的物品
+batch-serve-caption = 杯子与配套耗材
+batch-total = 合计
+price-not-stated = 未标示价格
+serve-lid = { $cup } 用杯盖
+serve-film = { $cup } 用封膜
+serve-straw = 吸管
+serve-wide-straw = 粗吸管
+serve-sleeve = 杯套
+
+## Exercise on a swap
+
+exercise-subtitle = { $version }，练习
+exercise-task = 用 { $with } 替换 { $replace }。每一步之后，饮品与上一步相比有何不同？每行勾选一格。
+exercise-same = “相同”指差异小于 { $share } 级可察觉差异，喝不出来。
+exercise-answers = 培训师用答案（使用前裁下）
+exercise-standard = 标准
+exercise-plain-swap = 量取次数不变的替换
+exercise-less = 较少
+exercise-the-same = 相同
+exercise-more = 较多
+exercise-step = { $number ->
+   *[other] 第 { $number } 步
+}
+exercise-crosses-caption = 各风味维度的预期变化
+exercise-answers-caption = 每一步的变化，以可察觉差异的级数计
+
+## Sugar ladder
+
+ladder-subtitle = { $version }，甜度对照表
+ladder-floor = 不加甜味原料时，其他原料仍带入糖：{ $sugar }。
+ladder-not-possible = { $level }：{ $reason }
+ladder-see-below = 无法制作，见下方
+ladder-caption = 各甜度的用量
+
+## Comparison
+
+comparison-title = 比较
+comparison-lines = 原料与用量
+comparison-figures = 数据
+comparison-taste = 与 { $first } 相比的味道
+comparison-line = { $ingredient } { $amount }（{ $grams }）
+comparison-level = 持平
+comparison-by-steps = { $change } { $steps } 级
+comparison-lines-caption = 各版本的原料与用量
+comparison-drinks-caption = 各饮品的原料与用量
+comparison-figures-caption = 各版本的数据
+comparison-taste-caption = 各版本与第一个版本相比的味道，以可察觉差异的级数计
+
+## A recipe for other programs, and what it leaves out
+
+serving = 1 杯
+serving-of = 1 杯，{ $volume }
+step-add = 加入 { $ingredient } { $amount }。
+left-state = 状态（{ $revision }）
+left-cautions = { $count ->
+   *[other] { $count } 条注意事项，须以其他方式随饮品一并告知
+}
+left-allergens = 致敏物质
+left-uncertainty = 出杯温度和所有不确定度
+left-measures = 店内量具本身的信息：其名称仅出现在原料文字中
+left-roles = 各项原料的作用和温度、杯子、雪克杯和售价
+left-composition = 原料的组成和数据依据
+left-versions = 其他版本和批准记录
+left-caffeine = 咖啡因，以及以 kJ 表示的能量
+left-figure = { $figure }，尚未完整得知：{ $known }
