@@ -2,7 +2,8 @@
 
 use evensip::book::{Book, Entry, Instruction, LineId, RecipeId};
 use evensip::cards::{
-    CardOptions, CardRequest, Document, Fonts, Mark, Page, Paper, Typesetter, card, pdf, picture,
+    CardOptions, CardRequest, Document, Fonts, Mark, Page, Paper, Picture, Typesetter, card, pdf,
+    picture,
 };
 use evensip::say::Language;
 
@@ -250,7 +251,10 @@ fn every_kind_of_card_is_set_in_every_language_without_an_empty_box() {
         }
         let mut setter = Typesetter::new(fonts.clone(), language.code());
         for document in documents {
-            assert!(!setter.pages(&document, Paper::A5).is_empty());
+            let pages = setter.pages(&document, Paper::A5);
+            assert!(!pages.is_empty());
+            let name = format!("card-{}-{}", language.code(), document.kind.key());
+            keep(&picture(&pages[0], 2.0), &name);
         }
     }
     // On a machine without fonts for a script there is nothing to set; the machine of the tests has them.
@@ -349,13 +353,14 @@ fn the_preview_shows_what_the_pdf_prints() {
     assert!(count > 5000, "{count}");
     let edge = &picture.rgba[..usize::from(picture.width) * 4 * 20];
     assert!(!edge.chunks_exact(4).any(dark));
-    if let Some(folder) = std::env::var_os("EVENSIP_PICTURES") {
-        let size = (u32::from(picture.width), u32::from(picture.height));
-        let image = image::RgbaImage::from_raw(size.0, size.1, picture.rgba).unwrap();
-        image
-            .save(std::path::Path::new(&folder).join("card-preview.png"))
-            .unwrap();
-    }
+    keep(&picture, "card-preview");
+}
+
+/// Writes a picture of a page to the folder that `EVENSIP_PICTURES` names.
+fn keep(picture: &Picture, name: &str) {
+    let size = (u32::from(picture.width), u32::from(picture.height));
+    let image = image::RgbaImage::from_raw(size.0, size.1, picture.rgba.clone()).unwrap();
+    crate::picture::keep(&image, name);
 }
 
 #[test]
