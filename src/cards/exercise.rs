@@ -8,7 +8,7 @@ use crate::book::{Axis, IngredientId};
 use crate::say::{Speaker, say};
 use crate::swap::{
     Answer, AxisMove, Demands, NOT_TASTED, Question, WalkMove, WalkStep, answer_with, axis_moves,
-    move_words_in, walk,
+    walk,
 };
 
 /// Where a cross is made.
@@ -68,12 +68,9 @@ fn words(speaker: &Speaker<'_>, answer: &Answer, step: &WalkStep) -> String {
     match &step.does {
         WalkMove::Standard => speaker.word("exercise-standard").to_owned(),
         WalkMove::PlainSwap => speaker.word("exercise-plain-swap").to_owned(),
-        WalkMove::Line(moved) => move_words_in(
-            speaker.book,
-            moved,
-            &[&step.balance.resolved, &answer.plain.resolved],
-            speaker.units,
-        ),
+        WalkMove::Line(moved) => {
+            speaker.line_move(moved, &[&step.balance.resolved, &answer.plain.resolved])
+        }
     }
 }
 
@@ -123,10 +120,8 @@ fn answers(speaker: &Speaker<'_>, steps: &[WalkStep]) -> Table {
         let cells = moves.iter().map(|step| {
             let moved = step.iter().find(|moved| moved.axis == *axis);
             // An axis that neither drink of a step has did not move.
-            moved.map_or_else(
-                || speaker.word("exercise-the-same").to_owned(),
-                AxisMove::words,
-            )
+            let same = || speaker.word("exercise-the-same").to_owned();
+            moved.map_or_else(same, |moved| speaker.axis_move(moved))
         });
         std::iter::once(axis.word().to_owned())
             .chain(cells)

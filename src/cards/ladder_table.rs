@@ -23,14 +23,18 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
     if !ladder.rungs.is_empty() {
         blocks.push(Block::Table(levels(&made, &ladder)));
     }
-    let mut sentences = ladder.reasons.clone();
+    let reasons = ladder.reasons.iter();
+    let mut sentences: Vec<String> = reasons.map(|reason| speaker.no_levels(reason)).collect();
     let sugar = balance_words(&speaker, &ladder.floor, Measurand::TotalSugar);
     sentences.push(say!(speaker, "ladder-floor", sugar: sugar));
     for rung in &ladder.rungs {
         if let Err(reason) = &rung.drink {
-            sentences.push(
-                say!(speaker, "ladder-not-possible", level: &rung.level.name, reason: reason),
-            );
+            sentences.push(say!(
+                speaker,
+                "ladder-not-possible",
+                level: &rung.level.name,
+                reason: speaker.unadaptable(reason),
+            ));
         }
     }
     blocks.push(Block::Paragraphs(sentences));

@@ -11,11 +11,12 @@ use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
 use crate::edit::{Edit, EditError, History};
 use crate::exchange::{
-    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, Review, ReviewLine, arrival,
-    edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
-    review_price_list, utf8_text,
+    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, MappingReason,
+    RecipeExchangeError, Review, ReviewLine, arrival, edits_of, guess_mapping, propose_mappings,
+    read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use crate::quantity::show_number;
+use crate::say::Speaker;
 
 /// Why nothing is written although it was accepted.
 #[derive(Debug, PartialEq, Eq, thiserror::Error)]
@@ -95,12 +96,22 @@ fn failed(error: &EditError) -> Failure {
     Failure::Book(error.to_string())
 }
 
+/// What a person types for the sign between cells.
+fn delimiter_key(delimiter: Delimiter) -> &'static str {
+    match delimiter {
+        Delimiter::Comma => "comma",
+        Delimiter::Semicolon => "semicolon",
+        Delimiter::Tab => "tab",
+        Delimiter::Bar => "vertical bar",
+    }
+}
+
 fn delimiter(text: &str) -> Result<Delimiter, Failure> {
     Delimiter::ALL
         .into_iter()
-        .find(|delimiter| delimiter.words() == text)
+        .find(|delimiter| delimiter_key(*delimiter) == text)
         .ok_or_else(|| {
-            let words = Delimiter::ALL.map(Delimiter::words).join(", ");
+            let words = Delimiter::ALL.map(delimiter_key).join(", ");
             Failure::Usage(format!(
                 "`{}` is no delimiter; expected one of {words}",
                 text.escape_debug()
@@ -114,7 +125,9 @@ fn price_list(
     bytes: &[u8],
 ) -> Result<(String, Option<Edit>), Failure> {
     let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
-    let table = read_table(bytes, delimiter).map_err(|error| Failure::Book(error.to_string()))?;
+    let speaker = Speaker::new(book);
+    let table =
+        read_table(bytes, delimiter).map_err(|error| Failure::Book(speaker.table_error(&error)))?;
     let mapping = guess_mapping(&table.headings);
     let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
         (true, _) => Some(DecimalSign::Comma),
@@ -127,17 +140,17 @@ fn price_list(
     let mut text = format!(
         "{} rows, {} between cells, decimal {}, {}\n",
         table.rows.len(),
-        table.delimiter.words(),
+        speaker.delimiter(table.delimiter),
         chosen
             .or(signs.found)
             .map_or("sign not told by the numbers", DecimalSign::words),
-        table.encoding.words()
+        speaker.encoding(table.encoding)
     );
     for (heading, field) in table.headings.iter().zip(&mapping.columns) {
-        let field = field.map_or("left out", crate::exchange::Field::words);
+        let field = field.map_or("left out", |field| speaker.field(field));
         let _ = writeln!(text, "  {heading}: {field}");
     }
-    text.push_str(&review_text(&review));
+    text.push_str(&review_text(speaker, &review));
     // Nobody can be asked here, and half of a row is not what its writer meant.
     let ambiguous = |line: &&ReviewLine| line.is_change() && line.is_ambiguous();
     let refused = review.lines.iter().filter(ambiguous).count();
@@ -159,20 +172,20 @@ fn price_list(
     Ok((text, edit))
 }
 
-fn review_text(review: &Review) -> String {
+fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
     let mut text = String::new();
     for line in &review.lines {
-        let details = line.details();
+        let details = speaker.outcome_details(line);
         let colon = if details.is_empty() { "" } else { ": " };
         let _ = writeln!(
             text,
             "line {}, {}: {}{colon}{details}",
             line.line,
             line.name,
-            line.word()
+            speaker.outcome(&line.outcome)
         );
         for doubt in &line.doubts {
-            let _ = writeln!(text, "    {doubt}");
+            let _ = writeln!(text, "    {}", speaker.doubt(doubt));
         }
     }
     let [new, changed, same, skipped] = review.counts();
@@ -184,12 +197,19 @@ fn review_text(review: &Review) -> String {
 }
 
 fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Failure> {
-    let text = utf8_text(bytes).map_err(|error| Failure::Book(error.to_string()))?;
-    let read = read_json_ld(text).map_err(|error| Failure::Book(error.to_string()))?;
-    let (edit, questions) = read.edit(book).map_err(|error| failed(&error))?;
+    let speaker = Speaker::new(book);
+    let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
+    let read = read_json_ld(text).map_err(|error| Failure::Book(speaker.json_ld_error(error)))?;
+    let (name, label) = (
+        speaker.read_recipe_name(&read),
+        speaker.bringing_in(&read.name),
+    );
+    let (edit, questions) = read
+        .edit(book, &name, label)
+        .map_err(|error| failed(&error))?;
     let mut text = format!("{} ({})\n", read.name, read.makes);
     for question in questions {
-        let _ = writeln!(text, "  {question}");
+        let _ = writeln!(text, "  {}", speaker.recipe_question(&question));
     }
     for left in &read.left_out {
         let _ = writeln!(text, "  left out: {left}");
@@ -202,18 +222,20 @@ fn recipe_of_shop(
     arguments: &BringInArguments,
     bytes: &[u8],
 ) -> Result<(String, Option<Edit>), Failure> {
-    let text = utf8_text(bytes).map_err(|error| Failure::Book(error.to_string()))?;
+    let speaker = Speaker::new(book);
+    let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
     let (foreign, _) = book_file::parse(text).map_err(|problems| {
         let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
         Failure::Book(problems.join("\n"))
     })?;
-    let foreign = read_recipe(foreign).map_err(|error| Failure::Book(error.to_string()))?;
+    let exchange_failed =
+        |error: RecipeExchangeError| Failure::Book(speaker.recipe_exchange_error(&error));
+    let foreign = read_recipe(foreign).map_err(exchange_failed)?;
     let mut mappings = propose_mappings(book, &foreign);
     for text in &arguments.map {
         map_by_hand(book, &mut mappings, text)?;
     }
-    let arrived =
-        arrival(book, &foreign, &mappings).map_err(|error| Failure::Book(error.to_string()))?;
+    let arrived = arrival(book, &foreign, &mappings).map_err(exchange_failed)?;
     let mut sheet = format!("{}\n", arrived.recipe.name);
     for mapping in &mappings {
         let to = match &mapping.to {
@@ -225,7 +247,9 @@ fn recipe_of_shop(
         let _ = writeln!(
             sheet,
             "  {} ({}) → {to}: {}",
-            mapping.foreign.name, mapping.foreign.ingredient, mapping.why
+            mapping.foreign.name,
+            mapping.foreign.ingredient,
+            speaker.mapping_reason(mapping)
         );
     }
     let distance = |distance: Option<f64>| {
@@ -239,9 +263,13 @@ fn recipe_of_shop(
         "  re-expressed: distance {} noticeable steps; brought back: {}. {}",
         distance(arrived.plain.distance),
         distance(arrived.difference.distance),
-        arrived.explanation
+        Speaker::new(book).arrival(&arrived)
     );
-    let edit = arrived.edit(book).map_err(|error| failed(&error))?;
+    let note = Speaker::new(book).arrival_note(&arrived);
+    let label = Speaker::new(book).bringing_in(&arrived.recipe.name);
+    let edit = arrived
+        .edit(book, note, label)
+        .map_err(|error| failed(&error))?;
     Ok((sheet, Some(edit)))
 }
 
@@ -261,7 +289,7 @@ fn map_by_hand(book: &Book, mappings: &mut [LineMapping], text: &str) -> Result<
         .iter_mut()
         .find(|mapping| mapping.foreign.ingredient.as_str() == theirs)
         .ok_or_else(|| super::unknown("ingredient", theirs, known.iter().map(String::as_str)))?;
-    "chosen by you".clone_into(&mut mapping.why);
+    mapping.why = MappingReason::Chosen;
     mapping.to = if ours.is_empty() {
         MappedTo::Added
     } else {

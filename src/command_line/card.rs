@@ -349,7 +349,8 @@ fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> 
 
 fn write_for_other_shop(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let drink = named_drink(book, arguments)?;
-    let passed = write_recipe(book, &drink.recipe, drink.version.as_ref())
-        .map_err(|error| Failure::Usage(error.to_string()))?;
+    let mut passed = write_recipe(book, &drink.recipe, drink.version.as_ref())
+        .map_err(|error| Failure::Usage(Speaker::new(book).recipe_exchange_error(&error)))?;
+    passed.settings.note = Speaker::new(book).passed_on();
     out_file::write(arguments, book_file::write(&passed).as_bytes())
 }

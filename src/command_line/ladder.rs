@@ -13,7 +13,8 @@ use super::{
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
-use crate::swap::{Ladder, Level, Rung, ladder, move_words};
+use crate::say::Speaker;
+use crate::swap::{Ladder, Level, NoLevels, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -62,7 +63,8 @@ fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &
         "standard": balance(&ladder.standard),
         "floor": balance(&ladder.floor),
         "levels": ladder.rungs.iter().map(|one| rung(book, recipe, version, one)).collect::<Vec<_>>(),
-        "reasons": ladder.reasons,
+        "reasons": ladder.reasons.iter().map(|one| Speaker::new(book).no_levels(one)).collect::<Vec<_>>(),
+        "reason_kinds": ladder.reasons.iter().map(NoLevels::word).collect::<Vec<_>>(),
     })
 }
 
@@ -75,10 +77,12 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
                 book, recipe.id.as_str(), version, &drink.balance, Some(&drink.difference)
             ),
             "distance": documents::distance(&drink.difference),
-            "explanation": drink.explanation,
+            "explanation": Speaker::new(book).adapted(drink),
             "proven_optimal": drink.proven_optimal,
         }),
-        Err(reason) => json!({ "reasons": [reason] }),
+        Err(reason) => {
+            json!({ "reasons": [Speaker::new(book).unadaptable(reason)], "reason_kinds": [reason.word()] })
+        }
     };
     if let (Value::Object(map), Value::Object(rest)) = (&mut value, rest) {
         map.extend(rest);
@@ -107,7 +111,7 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
                 let moves: Vec<String> = drink
                     .moves
                     .iter()
-                    .map(|moved| move_words(book, moved, &lines))
+                    .map(|moved| Speaker::new(book).line_move(moved, &lines))
                     .collect();
                 let moves = if moves.is_empty() {
                     "as it is".to_owned()
@@ -120,16 +124,17 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
                     rung.level.name,
                     show_number(rung.aim, 1),
                     figure(&drink.balance, Measurand::Sweetness, 1),
-                    drink.explanation
+                    Speaker::new(book).adapted(drink)
                 );
             }
             Err(reason) => {
+                let reason = Speaker::new(book).unadaptable(reason);
                 let _ = writeln!(sheet, "{:<8}{reason}", rung.level.name);
             }
         }
     }
     for reason in &ladder.reasons {
-        let _ = writeln!(sheet, "{reason}");
+        let _ = writeln!(sheet, "{}", Speaker::new(book).no_levels(reason));
     }
     sheet
 }

@@ -14,9 +14,9 @@ use crate::book::{
     resolve,
 };
 use crate::quantity::parse_number;
+use crate::say::Speaker;
 use crate::swap::{
-    Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
-    move_words,
+    Answer, Demands, LineLimit, LineMove, Question, Reason, Suggestion, SuggestionKind, answer_with,
 };
 
 pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
@@ -219,7 +219,8 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         "standard_is_approved": answer.standard_is_approved,
         "plain_swap": with_distance(plain, documents::distance(&answer.plain_difference)),
         "suggestions": answer.suggestions.iter().map(|one| suggestion(book, recipe, answer, one)).collect::<Vec<_>>(),
-        "reasons": answer.reasons,
+        "reasons": answer.reasons.iter().map(|one| Speaker::new(book).swap_reason(one)).collect::<Vec<_>>(),
+        "reason_kinds": answer.reasons.iter().map(Reason::word).collect::<Vec<_>>(),
         "proven_optimal": answer.proven_optimal,
         "evaluated": answer.evaluated,
         "nodes": answer.nodes,
@@ -235,16 +236,26 @@ fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Sugges
         .collect();
     let version = answer.question.version.as_ref();
     json!({
-        "kind": suggestion.kind.word(),
-        "also": suggestion.also.iter().map(|kind| kind.word()).collect::<Vec<_>>(),
+        "kind": key(suggestion.kind),
+        "also": suggestion.also.iter().map(|kind| key(*kind)).collect::<Vec<_>>(),
         "changes": changes,
         "balance": documents::balance(
             book, recipe.id.as_str(), version, &suggestion.balance, Some(&suggestion.difference)
         ),
         "distance": documents::distance(&suggestion.difference),
         "within_scatter": suggestion.within_scatter,
-        "explanation": suggestion.explanation,
+        "explanation": Speaker::new(book).suggestion(answer, suggestion),
     })
+}
+
+/// What programs know a suggestion by.
+fn key(kind: SuggestionKind) -> &'static str {
+    match kind {
+        SuggestionKind::FewestChanges => "fewest changes",
+        SuggestionKind::ClosestTaste => "closest taste",
+        SuggestionKind::Cheapest => "cheapest",
+        SuggestionKind::LeastSugar => "least sugar",
+    }
 }
 
 pub(super) fn change(book: &Book, moved: &LineMove) -> Value {
@@ -286,7 +297,7 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         let moves: Vec<String> = suggestion
             .moves
             .iter()
-            .map(|moved| move_words(book, moved, &lines))
+            .map(|moved| Speaker::new(book).line_move(moved, &lines))
             .collect();
         let moves = if moves.is_empty() {
             "nothing moves".to_owned()
@@ -295,7 +306,7 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         };
         let kinds: Vec<&str> = std::iter::once(suggestion.kind)
             .chain(suggestion.also.iter().copied())
-            .map(SuggestionKind::word)
+            .map(|kind| Speaker::new(book).suggestion_kind(kind))
             .collect();
         let _ = writeln!(sheet, "{}: {moves}", kinds.join(", "));
         sheet.push_str(&text::distance("  then", &suggestion.difference));
@@ -307,11 +318,11 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         let _ = writeln!(
             sheet,
             "  {} The difference left is {scatter}.",
-            suggestion.explanation
+            Speaker::new(book).suggestion(answer, suggestion)
         );
     }
     for reason in &answer.reasons {
-        let _ = writeln!(sheet, "{reason}");
+        let _ = writeln!(sheet, "{}", Speaker::new(book).swap_reason(reason));
     }
     let proof = if answer.proven_optimal {
         "proven best"

@@ -1,23 +1,22 @@
-//! What is doubtful about a row, and why a row is left out: facts, and one sentence for each.
+//! What is doubtful about a row, and why a row is left out: facts, of which `say` makes the sentences.
 
 use super::row_fault::RowFault;
-use crate::book::FindingKind;
+use crate::book::{FindingKind, IngredientId};
+use crate::quantity::DecimalSign;
 
 /// A cell that is left out of what is taken, or an assumption about its row.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Doubt {
     /// The cell does not say what its column wants.
-    #[error("{heading} “{cell}”: {why}")]
     Cell {
         /// The heading of its column, shortened.
         heading: String,
         /// What stands in it, shortened.
         cell: String,
         /// What is wrong with it.
-        why: String,
+        why: CellFault,
     },
     /// The number may be a thousand or one.
-    #[error("{heading} “{cell}”: {thousands} or {decimals}? choose the decimal sign of the list")]
     Ambiguous {
         /// The heading of its column, shortened.
         heading: String,
@@ -29,35 +28,77 @@ pub enum Doubt {
         decimals: String,
     },
     /// A new ingredient whose form nobody states: it decides what the rest to 100 g is.
-    #[error("no form is stated: taken for a powder; set it at the counter")]
     NoForm,
 }
 
+/// What is wrong with a cell.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CellFault {
+    /// The figure is for 100 ml, and what they weigh is not known here.
+    PerHundredMillilitres,
+    /// "<0.5" is a bound and no figure.
+    Bound,
+    /// It is no number, as this decimal sign has it.
+    NotANumber(Option<DecimalSign>),
+    /// The number is negative or larger than any figure, see [`MOST_IN_CELL`].
+    OutOfRange,
+    /// More than 100 g in 100 g.
+    MoreThanAll,
+    /// Without a unit it may be milligrams or grams.
+    MilligramsOrGrams,
+    /// The unit is none of those that are understood here.
+    Unit(UnitsOf),
+    /// A pack without a unit.
+    NoPackUnit,
+    /// A letter beside a price, which may be meant as a digit.
+    LetterBesideNumber,
+    /// A volume, and no density to weigh it with.
+    NoDensity,
+    /// A price, and no content of the pack.
+    NoPackContent,
+    /// It is no day.
+    NotADay,
+    /// It is none of the forms.
+    NotAForm,
+    /// It is none of the roles.
+    NotARole,
+}
+
+/// What a unit is wanted of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum UnitsOf {
+    /// Grams or milligrams.
+    Mass,
+    /// Kilojoules or kilocalories.
+    Energy,
+    /// A part of a hundred.
+    Share,
+    /// The content of a pack, by mass or volume.
+    Pack,
+}
+
+/// The number of a cell lies below this, in whatever unit the cell has.
+pub const MOST_IN_CELL: f64 = 1e6;
+
 /// Why a row is left out.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Skip {
     /// Nobody knows which column is the name.
-    #[error("no column is the name; choose one above")]
     NoNameColumn,
     /// The name is empty.
-    #[error("the name is empty")]
     NoName,
     /// The same ingredient stands in an earlier row.
-    #[error("the same brand and name stand in line {before}")]
     Again {
         /// The line of that row, from 1.
         before: u64,
     },
     /// The book has several ingredients of this name.
-    #[error("it could be {}; add a column for the brand", .names.join(" or "))]
     Several {
-        /// Their full names.
-        names: Vec<String>,
+        /// The ingredients.
+        ingredients: Vec<IngredientId>,
     },
     /// The row would bring an error into the book.
-    #[error("{0}")]
     Error(Box<FindingKind>),
     /// The row is not what it seems.
-    #[error("{0}")]
     Row(RowFault),
 }

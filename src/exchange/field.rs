@@ -61,27 +61,6 @@ impl Field {
         all
     }
 
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Name => "name",
-            Self::Brand => "brand",
-            Self::Supplier => "supplier",
-            Self::Form => "form",
-            Self::Role => "role",
-            Self::PackPrice => "price of a pack",
-            Self::PackContent => "content of a pack",
-            Self::Waste => "waste, %",
-            Self::PriceDate => "day of the price",
-            Self::Density => "density, g/ml",
-            Self::Nutrient(nutrient) => nutrient.word(),
-            Self::EnergyKcal => "energy, kcal",
-            Self::Sodium => "sodium",
-            Self::Statement => "statement of ingredients",
-            Self::Note => "note",
-        }
-    }
-
     /// Whether its cells are numbers.
     pub fn is_number(self) -> bool {
         matches!(

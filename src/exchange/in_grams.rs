@@ -32,21 +32,6 @@ pub enum NoGrams {
     SameId,
 }
 
-impl NoGrams {
-    /// The reason, to stand behind the line.
-    fn words(self) -> &'static str {
-        match self {
-            Self::Fills => "it depends on the other shop's cup",
-            Self::NoMeasure => "its measure is not in the file",
-            Self::NotWeighed => "the other shop has not weighed the measure with it",
-            Self::NoDensity => "the file does not state its density",
-            Self::NoIngredient => "the file does not describe the ingredient",
-            Self::NoAmount => "this is no amount",
-            Self::SameId => "another line has the same id",
-        }
-    }
-}
-
 /// A line of another shop without grams.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LineWithoutGrams {
@@ -58,20 +43,6 @@ pub struct LineWithoutGrams {
     pub amount: String,
     /// Why it has no grams.
     pub why: NoGrams,
-}
-
-/// "milk, to the rim (line `milk`): it depends on the other shop's cup".
-pub(super) fn without_grams_words(lines: &[LineWithoutGrams]) -> String {
-    let words = lines.iter().map(|line| {
-        format!(
-            "{}, {} (line `{}`): {}",
-            line.ingredient,
-            line.amount,
-            line.line,
-            line.why.words()
-        )
-    });
-    words.collect::<Vec<_>>().join("; ")
 }
 
 /// The approved lines of another shop's recipe in grams, with the temperatures that its buttons and jugs give them.

@@ -4,29 +4,34 @@
 
 mod basis;
 mod doubt;
+mod exchange_error;
 mod field;
 mod in_grams;
 mod number;
 mod price_list;
 mod recipe_json_ld;
 mod recipe_of_shop;
+mod renamed;
 mod review;
 mod row_fault;
 mod table;
 mod text;
 
 pub use crate::quantity::DecimalSign;
-pub use doubt::{Doubt, Skip};
+pub use doubt::{CellFault, Doubt, MOST_IN_CELL, Skip, UnitsOf};
+pub use exchange_error::RecipeExchangeError;
 pub use field::{Field, Mapping, guess_mapping};
 pub use in_grams::{ForeignEntry, LineWithoutGrams, NoGrams};
 pub use number::{DecimalSigns, number_and_unit};
 pub use price_list::review_price_list;
-pub use recipe_json_ld::{JsonLdError, ReadIngredient, ReadRecipe, read_json_ld};
+pub use recipe_json_ld::{
+    JsonLdError, ReadIngredient, ReadRecipe, RecipeQuestion, UnclearAmount, read_json_ld,
+};
 pub use recipe_of_shop::{
-    Arrival, ForeignLine, ForeignRecipe, LineMapping, MappedTo, RecipeExchangeError, arrival,
+    Arrival, ForeignLine, ForeignRecipe, LineMapping, MappedTo, MappingReason, Origin, arrival,
     arrival_watched, propose_mappings, read_recipe, write_recipe,
 };
-pub use review::{Outcome, Review, ReviewLine, edits_of};
+pub use review::{FieldChange, Outcome, Review, ReviewLine, edits_of};
 pub use row_fault::RowFault;
-pub use table::{Delimiter, Encoding, TableError, TextTable, read_table};
+pub use table::{Delimiter, Encoding, MOST_ROWS, TableError, TextTable, read_table};
 pub use text::{NotUtf8, utf8_text};

@@ -6,10 +6,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::basis::{Basis, without_basis};
-use super::doubt::{Doubt, Skip};
+use super::doubt::{CellFault, Doubt, MOST_IN_CELL, Skip, UnitsOf};
 use super::field::{Field, Mapping};
 use super::number::{DecimalSigns, number_and_unit};
-use super::review::{Outcome, Review, ReviewLine, price_words};
+use super::review::{FieldChange, Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
     Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
@@ -17,7 +17,7 @@ use crate::book::{
 };
 use crate::quantity::{
     GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,
-    NumberError, excerpt, show_compact,
+    NumberError, excerpt,
 };
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
@@ -65,14 +65,14 @@ pub fn review_price_list(
                     let ingredient = row.new_ingredient(book, &name, &brand, &mut taken, date);
                     Outcome::New(Box::new(ingredient))
                 }
-                Found::Several(names) => Outcome::Skipped(Skip::Several { names }),
+                Found::Several(ingredients) => Outcome::Skipped(Skip::Several { ingredients }),
             }
         };
         let outcome = without_errors(book, outcome);
         let full = if brand.is_empty() {
             name
         } else {
-            format!("{brand} {name}")
+            [brand, name].join(" ")
         };
         review.lines.push(ReviewLine {
             line: *line,
@@ -98,7 +98,7 @@ fn without_errors(book: &Book, outcome: Outcome) -> Outcome {
 enum Found<'book> {
     None,
     One(&'book Ingredient),
-    Several(Vec<String>),
+    Several(Vec<IngredientId>),
 }
 
 /// The ingredients of a book by what a table may call them; a list of thousands would else go through all of them per row.
@@ -130,7 +130,7 @@ impl<'book> KnownNames<'book> {
         let full = if brand.is_empty() {
             folded(name)
         } else {
-            folded(&format!("{brand} {name}"))
+            folded(&[brand, name].join(" "))
         };
         let (alone, brand) = (folded(name), folded(brand));
         let fits = |item: &&&Ingredient| {
@@ -149,7 +149,7 @@ impl<'book> KnownNames<'book> {
         match matching.as_slice() {
             [] => Found::None,
             [one] => Found::One(one),
-            several => Found::Several(several.iter().map(|item| item.full_name()).collect()),
+            several => Found::Several(several.iter().map(|item| item.id.clone()).collect()),
         }
     }
 }
@@ -187,9 +187,8 @@ impl RowReader<'_> {
         (excerpt(heading, NAME), excerpt(cell, NAME))
     }
 
-    fn doubt(&mut self, field: Field, why: &str) {
+    fn doubt(&mut self, field: Field, why: CellFault) {
         let (heading, cell) = self.heading_and_cell(field);
-        let why = why.to_owned();
         self.doubts.push(Doubt::Cell { heading, cell, why });
     }
 
@@ -209,10 +208,7 @@ impl RowReader<'_> {
             stated => stated,
         };
         if basis == Basis::HundredMillilitres {
-            self.doubt(
-                field,
-                "per 100 ml; type it at the counter, where the density of the ingredient stands",
-            );
+            self.doubt(field, CellFault::PerHundredMillilitres);
             return None;
         }
         Some((number, without_basis(&unit).0))
@@ -231,10 +227,7 @@ impl RowReader<'_> {
         }
         // "<0.5" on a label is a bound, and no number that adds up.
         if text.starts_with(['<', '>', '~']) {
-            self.doubt(
-                field,
-                "a bound is not a figure; enter what the maker states",
-            );
+            self.doubt(field, CellFault::Bound);
             return None;
         }
         let sign = self
@@ -258,16 +251,12 @@ impl RowReader<'_> {
                 return None;
             }
             Err(_) => {
-                let why = sign.map_or_else(
-                    || "not a number".to_owned(),
-                    |sign| format!("not a number with a decimal {}", sign.words()),
-                );
-                self.doubt(field, &why);
+                self.doubt(field, CellFault::NotANumber(sign));
                 return None;
             }
         };
-        if !(0.0..1e6).contains(&number) {
-            self.doubt(field, "out of range; expected 0 to 1 000 000");
+        if !(0.0..MOST_IN_CELL).contains(&number) {
+            self.doubt(field, CellFault::OutOfRange);
             return None;
         }
         let unit = if beside.is_empty() {
@@ -303,17 +292,17 @@ impl RowReader<'_> {
             ("g", true) => 1000.0,
             ("mg", false) => 0.001,
             ("", true) => {
-                self.doubt(field, "mg or g? write the unit into the heading");
+                self.doubt(field, CellFault::MilligramsOrGrams);
                 return None;
             }
             _ => {
-                self.doubt(field, "a unit that is not understood; expected g or mg");
+                self.doubt(field, CellFault::Unit(UnitsOf::Mass));
                 return None;
             }
         };
         let value = number * unit * factor;
         if !in_milligrams && value > 100.0 {
-            self.doubt(field, "more than 100 g in 100 g");
+            self.doubt(field, CellFault::MoreThanAll);
             return None;
         }
         Some(value)
@@ -327,7 +316,7 @@ impl RowReader<'_> {
             "kj" => Some(number),
             "kcal" => Some(number * KILOJOULES_PER_KILOCALORIE),
             _ => {
-                self.doubt(field, "a unit that is not understood; expected kJ or kcal");
+                self.doubt(field, CellFault::Unit(UnitsOf::Energy));
                 None
             }
         }
@@ -340,10 +329,7 @@ impl RowReader<'_> {
         if let (Some(letter), None) = (letters.next(), letters.next())
             && letter.is_alphabetic()
         {
-            self.doubt(
-                Field::PackPrice,
-                "a letter beside the number; is it a digit?",
-            );
+            self.doubt(Field::PackPrice, CellFault::LetterBesideNumber);
             return None;
         }
         Some(pack)
@@ -353,10 +339,7 @@ impl RowReader<'_> {
     fn waste(&mut self) -> Option<f64> {
         let (waste, unit) = self.number(Field::Waste)?;
         if !matches!(unit.as_str(), "" | "%") {
-            self.doubt(
-                Field::Waste,
-                "a unit that is not understood; expected percent",
-            );
+            self.doubt(Field::Waste, CellFault::Unit(UnitsOf::Share));
             return None;
         }
         Some(waste)
@@ -378,25 +361,16 @@ impl RowReader<'_> {
             "cl" => volume(number * 10.0),
             "l" | "lt" | "litre" | "liter" => volume(number * 1000.0),
             "" => {
-                self.doubt(
-                    Field::PackContent,
-                    "without a unit; write g, kg, oz, lb, ml, l or fl oz behind it",
-                );
+                self.doubt(Field::PackContent, CellFault::NoPackUnit);
                 return None;
             }
             _ => {
-                self.doubt(
-                    Field::PackContent,
-                    "a unit that is not understood; expected g, kg, oz, lb, ml, l or fl oz",
-                );
+                self.doubt(Field::PackContent, CellFault::Unit(UnitsOf::Pack));
                 return None;
             }
         };
         if grams.is_none() {
-            self.doubt(
-                Field::PackContent,
-                "a volume, and no density is stated to weigh it with",
-            );
+            self.doubt(Field::PackContent, CellFault::NoDensity);
         }
         grams.filter(|grams| *grams > 0.0)
     }
@@ -410,10 +384,7 @@ impl RowReader<'_> {
         let pack = pack.or_else(|| before.map(|before| before.pack))?;
         let Some(grams) = grams else {
             if !self.text(Field::PackPrice).is_empty() {
-                self.doubt(
-                    Field::PackPrice,
-                    "a price without the content of the pack says nothing of a drink",
-                );
+                self.doubt(Field::PackPrice, CellFault::NoPackContent);
             }
             return None;
         };
@@ -423,7 +394,7 @@ impl RowReader<'_> {
         } else if Day::from_text(&stated).is_some() {
             stated
         } else {
-            self.doubt(Field::PriceDate, "expected a day such as 2026-05-04");
+            self.doubt(Field::PriceDate, CellFault::NotADay);
             date.to_owned()
         };
         let date = (!stated.is_empty()).then_some(stated);
@@ -458,19 +429,25 @@ impl RowReader<'_> {
                 continue;
             };
             let before = known.composition.get(nutrient).map(|figure| figure.value);
-            let unit = nutrient.unit();
             let same = before.is_some_and(|before| is_same(before, value));
             if same {
                 continue;
             }
-            changes.push(change(nutrient.word(), before, value, unit));
+            changes.push(FieldChange::Figure {
+                nutrient,
+                before,
+                after: value,
+            });
             let figure = Figure::new(value, Evidence::Label);
             ingredient.composition.state(nutrient, figure);
         }
         if let Some((density, _)) = self.number(Field::Density) {
             let before = known.density.map(|figure| figure.value);
             if before != Some(density) && density > 0.0 {
-                changes.push(change("density", before, density, "g/ml"));
+                changes.push(FieldChange::Density {
+                    before,
+                    after: density,
+                });
                 ingredient.density = Some(Figure::new(density, Evidence::SpecSheet));
             }
         }
@@ -478,12 +455,10 @@ impl RowReader<'_> {
         if let Some(price) = self.price(known.price.as_ref(), density, date)
             && known.price.as_ref() != Some(&price)
         {
-            let before = known.price.as_ref();
-            changes.push(format!(
-                "price: {} → {}",
-                before.map_or_else(|| "not stated".to_owned(), price_words),
-                price_words(&price)
-            ));
+            changes.push(FieldChange::Price {
+                before: known.price.clone(),
+                after: price.clone(),
+            });
             ingredient.bring_in_price(price, &self.text(Field::Supplier));
         }
         for (field, place) in [
@@ -493,7 +468,8 @@ impl RowReader<'_> {
         ] {
             let text = self.text(field);
             if !text.is_empty() && text != *place {
-                changes.push(format!("{}: {}", field.words(), excerpt(&text, NAME)));
+                let after = excerpt(&text, NAME);
+                changes.push(FieldChange::Text { field, after });
                 *place = text;
             }
         }
@@ -515,20 +491,20 @@ impl RowReader<'_> {
         taken: &mut BTreeSet<IngredientId>,
         date: &str,
     ) -> Ingredient {
-        let id = IngredientId::from_name(&format!("{brand} {name}"), |id| {
+        let id = IngredientId::from_name(&[brand, name].join(" "), |id| {
             book.ingredient(id).is_some() || taken.contains(id)
         });
         taken.insert(id.clone());
-        let form = self.word(Field::Form, &Form::ALL, Form::word).unwrap_or({
+        let form = self.word(Field::Form, &Form::ALL, Form::word, CellFault::NotAForm);
+        let form = form.unwrap_or({
             // Said, so that a person looks at it: the form decides what the rest to 100 g is.
             Form::Powder
         });
         if self.text(Field::Form).is_empty() {
             self.doubts.push(Doubt::NoForm);
         }
-        let role = self
-            .word(Field::Role, &Role::ALL, Role::word)
-            .unwrap_or(Role::Flavour);
+        let role = self.word(Field::Role, &Role::ALL, Role::word, CellFault::NotARole);
+        let role = role.unwrap_or(Role::Flavour);
         let mut composition = Composition::default();
         for nutrient in Nutrient::ALL {
             if let Some(value) = self.figure(nutrient) {
@@ -562,15 +538,20 @@ impl RowReader<'_> {
     }
 
     /// A word of a list; in doubt when it is none of them.
-    fn word<T: Copy>(&mut self, field: Field, all: &[T], word: fn(T) -> &'static str) -> Option<T> {
+    fn word<T: Copy>(
+        &mut self,
+        field: Field,
+        all: &[T],
+        word: fn(T) -> &'static str,
+        why: CellFault,
+    ) -> Option<T> {
         let text = self.text(field).to_lowercase();
         if text.is_empty() {
             return None;
         }
         let found = all.iter().copied().find(|item| word(*item) == text);
         if found.is_none() {
-            let words: Vec<&str> = all.iter().map(|item| word(*item)).collect();
-            self.doubt(field, &format!("expected one of {}", words.join(", ")));
+            self.doubt(field, why);
         }
         found
     }
@@ -579,16 +560,4 @@ impl RowReader<'_> {
 /// Whether two numbers are one, but for the last digits of the arithmetic.
 fn is_same(one: f64, two: f64) -> bool {
     (one - two).abs() <= 1e-9 * two.abs()
-}
-
-fn change(word: &str, before: Option<f64>, after: f64, unit: &str) -> String {
-    let words = |value: f64| {
-        let rounded = (value * 1000.0).round() / 1000.0;
-        format!("{} {unit}", show_compact(rounded))
-    };
-    format!(
-        "{word}: {} → {}",
-        before.map_or_else(|| "not stated".to_owned(), words),
-        words(after)
-    )
 }

@@ -18,14 +18,55 @@ use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_am
 const SHOWN: usize = 60;
 
 /// Why there is no recipe in a text.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum JsonLdError {
     /// It is not JSON.
-    #[error("the file is not JSON: {0}")]
-    NotJson(String),
+    NotJson {
+        /// The line where that is seen, from 1.
+        line: usize,
+        /// The letter of that line, from 1.
+        column: usize,
+    },
     /// No value in it is a recipe.
-    #[error("the file holds no schema.org Recipe; expected a value with \"@type\": \"Recipe\"")]
     NoRecipe,
+}
+
+/// Why the amount of an ingredient can't be told.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum UnclearAmount {
+    /// Its number can be read in two ways.
+    Number(NumberError),
+    /// "2 500 ml" may be two of 500 ml as well as 2500 ml.
+    TwoCounts {
+        /// The digits before the space.
+        first: String,
+        /// Those behind it.
+        second: String,
+    },
+}
+
+/// What has to be looked at in a recipe that is brought in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum RecipeQuestion {
+    /// An ingredient stands among the instructions, because its amount may be one thing or another.
+    UnclearAmount {
+        /// The ingredient as it was written, shortened.
+        text: String,
+        /// Why.
+        why: UnclearAmount,
+    },
+    /// An ingredient stands among the instructions, because it states neither grams nor millilitres.
+    NoAmount {
+        /// The ingredient as it was written, shortened.
+        text: String,
+    },
+    /// An ingredient is new to the book, and nothing is known of it.
+    NewIngredient {
+        /// Its name, shortened.
+        name: String,
+    },
+    /// Cup, shaker, temperatures and stages are not in such a file.
+    NotInFile,
 }
 
 /// An ingredient as it was written.
@@ -36,7 +77,7 @@ pub struct ReadIngredient {
     /// The amount at its beginning, in grams or millilitres; `None` when it says neither.
     pub amount: Option<Amount>,
     /// Why the amount can't be told, where it may be one thing or another.
-    pub unclear: Option<String>,
+    pub unclear: Option<UnclearAmount>,
     /// What is left: the name.
     pub name: String,
 }
@@ -74,8 +115,10 @@ const TAKEN: [&str; 7] = [
 /// Reads the first recipe of a text.
 pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
     let text = text.trim_start_matches('\u{feff}');
-    let value: Value =
-        serde_json::from_str(text).map_err(|error| JsonLdError::NotJson(error.to_string()))?;
+    let value: Value = serde_json::from_str(text).map_err(|error| JsonLdError::NotJson {
+        line: error.line(),
+        column: error.column(),
+    })?;
     let recipe = find_recipe(&value, 0).ok_or(JsonLdError::NoRecipe)?;
     let mut read = ReadRecipe {
         name: text_of(recipe.get("name")),
@@ -208,7 +251,7 @@ fn read_ingredient(text: String) -> ReadIngredient {
         let amount = match parse_amount(&beginning.join(" ")) {
             Ok(amount) => amount,
             Err(AmountTextError::Number(error @ NumberError::Ambiguous { .. })) => {
-                unclear = Some(error.to_string());
+                unclear = Some(UnclearAmount::Number(error));
                 continue;
             }
             Err(_) => continue,
@@ -244,44 +287,46 @@ fn read_ingredient(text: String) -> ReadIngredient {
 }
 
 /// In a sentence "2 500 ml" may be two of 500 ml as well as 2500 ml.
-fn two_counts(words: &[&str]) -> Option<String> {
+fn two_counts(words: &[&str]) -> Option<UnclearAmount> {
     let [first, second, ..] = words else {
         return None;
     };
     let is_digits = |word: &str| word.chars().all(|c| c.is_ascii_digit());
     let digits = second.trim_end_matches(|c: char| !c.is_ascii_digit());
     let may_be_group = is_digits(first) && digits.len() == 3 && is_digits(digits);
-    may_be_group.then(|| {
-        format!("`{first} {digits}` can be read as {first}{digits} or as {first} times {digits}")
+    may_be_group.then(|| UnclearAmount::TwoCounts {
+        first: (*first).to_owned(),
+        second: digits.to_owned(),
     })
 }
 
 impl ReadRecipe {
-    /// The recipe as a draft of this book, with what has to be looked at. Ingredients that the book does not know are added
+    /// The recipe as a draft of this book with this name, in a step with this label, and what has to be looked at. Ingredients that the book does not know are added
     /// with nothing stated: their figures stay unknown until a label is read.
-    pub fn edit(&self, book: &Book) -> Result<(Edit, Vec<String>), EditError> {
+    pub fn edit(
+        &self,
+        book: &Book,
+        name: &str,
+        label: impl Into<String>,
+    ) -> Result<(Edit, Vec<RecipeQuestion>), EditError> {
         let mut after = book.clone();
         let mut questions = Vec::new();
         let mut entries: Vec<Entry> = Vec::new();
         for read in &self.ingredients {
             let Some(amount) = &read.amount else {
-                let shown = excerpt(&read.text, SHOWN);
-                questions.push(match &read.unclear {
-                    Some(unclear) => {
-                        format!("“{shown}”: {unclear}; it stands among the instructions")
-                    }
-                    None => format!(
-                        "“{shown}” states neither grams nor millilitres: it stands among the instructions"
-                    ),
+                let text = excerpt(&read.text, SHOWN);
+                questions.push(match read.unclear.clone() {
+                    Some(why) => RecipeQuestion::UnclearAmount { text, why },
+                    None => RecipeQuestion::NoAmount { text },
                 });
                 entries.push(instruction(&entries, &read.text));
                 continue;
             };
-            let name = read.name.to_lowercase();
+            let wanted = read.name.to_lowercase();
             let known = book
                 .ingredients
                 .iter()
-                .find(|item| item.full_name().to_lowercase() == name);
+                .find(|item| item.full_name().to_lowercase() == wanted);
             let (ingredient, role, stage) = if let Some(known) = known {
                 let stage = match known.form {
                     Form::Pieces => Stage::Topping,
@@ -296,10 +341,8 @@ impl ReadRecipe {
                 };
                 let new = unknown_ingredient(id.clone(), &read.name, form);
                 after = apply_soundly(&after, [&Edit::PutIngredient(new)])?;
-                questions.push(format!(
-                    "“{}” is new: nothing is known of it; read its label at the counter",
-                    excerpt(&read.name, SHOWN)
-                ));
+                let name = excerpt(&read.name, SHOWN);
+                questions.push(RecipeQuestion::NewIngredient { name });
                 (id, Role::Flavour, Stage::Mixed)
             };
             let id = LineId::from_name(ingredient.as_str(), |id| {
@@ -319,26 +362,20 @@ impl ReadRecipe {
         for text in &self.instructions {
             entries.push(instruction(&entries, text));
         }
-        questions
-            .push("cup, shaker, temperatures and stages are not in the file: set them".to_owned());
-        let recipe = self.recipe(book, entries);
+        questions.push(RecipeQuestion::NotInFile);
+        let recipe = self.recipe(book, name, entries);
         after = apply_soundly(&after, [&Edit::PutRecipe(recipe)])?;
         let edit = Edit::PutBook {
             book: Arc::new(after),
-            label: format!("bring in {}", excerpt(&self.name, SHOWN)),
+            label: label.into(),
         };
         Ok((edit, questions))
     }
 
-    fn recipe(&self, book: &Book, entries: Vec<Entry>) -> Recipe {
-        let name = if self.name.is_empty() {
-            "Recipe without a name".to_owned()
-        } else {
-            self.name.clone()
-        };
+    fn recipe(&self, book: &Book, name: &str, entries: Vec<Entry>) -> Recipe {
         Recipe {
-            id: RecipeId::from_name(&name, |id| book.recipe(id).is_some()),
-            name,
+            id: RecipeId::from_name(name, |id| book.recipe(id).is_some()),
+            name: name.to_owned(),
             state: State::Draft,
             entries,
             cup: None,

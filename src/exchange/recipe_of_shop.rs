@@ -9,21 +9,20 @@
 
 use std::sync::Arc;
 
-use super::in_grams::{
-    ForeignEntry, LineWithoutGrams, in_grams as entries_in_grams, lines_in_grams,
-    without_grams_words,
-};
+use super::exchange_error::RecipeExchangeError;
+use super::in_grams::{ForeignEntry, in_grams as entries_in_grams, lines_in_grams};
+use super::renamed::put_theirs;
 use crate::balance::{
     Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
 };
 use crate::book::{
     Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
-    Measure, MeasureId, Nutrient, Place, Recipe, RecipeId, Resolved, State, SugarProfile, Version,
-    VersionId, Vessel, VesselId, VesselKind,
+    Nutrient, Place, Recipe, RecipeId, Resolved, Role, State, SugarProfile, Version, VersionId,
+    Vessel, VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, apply_soundly};
 use crate::quantity::Grams;
-use crate::swap::{LineMove, Watch, bring_level};
+use crate::swap::{Adapted, LineMove, Unadaptable, Watch, bring_level};
 
 /// Step in which a volume is poured, ml (common practice, no source).
 const MILLILITRES: f64 = 5.0;
@@ -31,53 +30,10 @@ const MILLILITRES: f64 = 5.0;
 /// How deep something house-made may be made of something house-made.
 const DEEPEST: usize = 8;
 
-/// Why a recipe can't leave or enter a shop.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
-pub enum RecipeExchangeError {
-    /// The recipe is not in the book.
-    #[error("there is no recipe `{0}` in the book")]
-    NoRecipe(RecipeId),
-    /// Only what has been approved is passed on.
-    #[error("“{0}” has not been approved; approve it, so that there is a standard to hold it to")]
-    NotApproved(String),
-    /// Nobody knows what a line weighs.
-    #[error(
-        "the weight of {0} is not known; weigh the measure with it, so that another shop can do without yours"
-    )]
-    NoWeight(String),
-    /// A line has a weight or temperature that is none.
-    #[error(
-        "the weight or temperature of {0} is beyond all measure; put its amount, or the readings and the density that it is weighed with, right"
-    )]
-    BeyondMeasure(String),
-    /// Lines of the other shop that no one can weigh here.
-    #[error(
-        "“{recipe}” has lines that are not in grams: {}; ask the other shop for the file that “Recipe for another shop” writes, which has every line in grams",
-        without_grams_words(.lines)
-    )]
-    NotInGrams {
-        /// Name of the recipe.
-        recipe: String,
-        /// The lines.
-        lines: Vec<LineWithoutGrams>,
-    },
-    /// The book that comes in holds something else.
-    #[error(
-        "the file holds {0} recipes with a cup; expected one, as another shop's “recipe for another shop” writes it"
-    )]
-    NotOneRecipe(usize),
-    /// A mapping names an ingredient that is not there.
-    #[error("there is no ingredient `{0}` in the book")]
-    NoIngredient(IngredientId),
-    /// The change could not be put together.
-    #[error(transparent)]
-    Edit(#[from] EditError),
-}
-
 /// Largest weight and temperature of a line that is passed on, g and °C: a tonne, as for amounts that are typed.
 const MOST_PASSED_ON: f64 = 1e6;
 
-/// The approved lines of a version as a book of its own: grams and composition, without measures and prices.
+/// The approved lines of a version as a book of its own without a note: grams and composition, without measures and prices.
 pub fn write_recipe(
     book: &Book,
     recipe: &RecipeId,
@@ -96,12 +52,12 @@ pub fn write_recipe(
             || recipe.name.clone(),
             |version| format!("{} — {}", recipe.name, version.name),
         );
-    let resolved = in_grams(book, &standard.resolved, &standard.lines)?;
+    let resolved = in_grams(&standard.resolved, &standard.lines)?;
     let mut out = Book {
         settings: book.settings.clone(),
         ..Book::default()
     };
-    out.settings.note = format!("One recipe of {} for another shop.", book.settings.shop);
+    out.settings.note.clear();
     for id in [&resolved.cup, &resolved.shaker].into_iter().flatten() {
         if let Some(vessel) = book.vessel(id) {
             out.vessels.put(Vessel {
@@ -127,7 +83,7 @@ pub fn write_recipe(
                     house.plain(),
                     &Place::Recipe(house.id.clone(), "lines"),
                 );
-                let lines = in_grams(book, &weighed.resolved, &weighed.lines)?;
+                let lines = in_grams(&weighed.resolved, &weighed.lines)?;
                 further.extend(ingredients_of(&lines));
                 out.recipes
                     .put(plain_recipe(house, house.name.clone(), &lines));
@@ -161,7 +117,7 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
     }
 }
 
-fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
+pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
     Recipe {
         id: recipe.id.clone(),
         name,
@@ -191,7 +147,6 @@ fn ingredients_of(resolved: &Resolved) -> Vec<IngredientId> {
 
 /// The same lines, each in the grams that it weighs.
 fn in_grams(
-    book: &Book,
     resolved: &Resolved,
     shares: &[crate::balance::LineShare],
 ) -> Result<Resolved, RecipeExchangeError> {
@@ -201,13 +156,10 @@ fn in_grams(
         let share = shares
             .iter()
             .find(|share| share.line == line.id && !share.carried);
-        let name = || {
-            book.ingredient(&line.ingredient)
-                .map_or_else(|| line.ingredient.to_string(), |item| item.full_name())
-        };
+        let ingredient = || line.ingredient.clone();
         let Some((grams, celsius)) = share.and_then(|share| Some((share.grams?, share.celsius)))
         else {
-            return Err(RecipeExchangeError::NoWeight(name()));
+            return Err(RecipeExchangeError::NoWeight(ingredient()));
         };
         // A hundredth of a gram is finer than any scale of a counter.
         let hundredths = (grams * 100.0).round() / 100.0;
@@ -217,7 +169,7 @@ fn in_grams(
             .into_iter()
             .all(is_measurable)
         {
-            return Err(RecipeExchangeError::BeyondMeasure(name()));
+            return Err(RecipeExchangeError::BeyondMeasure(ingredient()));
         }
         line.amount = Amount::Grams(hundredths);
         // A button or jug may have given it its temperature.
@@ -311,8 +263,23 @@ pub struct LineMapping {
     pub candidates: Vec<IngredientId>,
     /// What is chosen.
     pub to: MappedTo,
-    /// Why, for the person who reviews it.
-    pub why: String,
+    /// Why.
+    pub why: MappingReason,
+}
+
+/// Why an ingredient of this book stands for a foreign one, or none does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MappingReason {
+    /// The file does not describe the foreign one.
+    NotDescribed,
+    /// They have one name.
+    SameName,
+    /// They have this role and a flavour in common, or no flavour.
+    SameRole(Role),
+    /// Nothing here is like it.
+    NothingAlike,
+    /// A person chose it.
+    Chosen,
 }
 
 /// Proposes what stands for each foreign ingredient: the same name, else the same role and flavour, else nothing.
@@ -323,7 +290,7 @@ pub fn propose_mappings(book: &Book, foreign: &ForeignRecipe) -> Vec<LineMapping
                 foreign: line.clone(),
                 candidates: Vec::new(),
                 to: MappedTo::Added,
-                why: "the file does not describe it".to_owned(),
+                why: MappingReason::NotDescribed,
             };
         };
         let mut ranked: Vec<(u32, &Ingredient)> = book
@@ -337,16 +304,13 @@ pub fn propose_mappings(book: &Book, foreign: &ForeignRecipe) -> Vec<LineMapping
             ranked.iter().map(|(_, ours)| ours.id.clone()).collect();
         let (to, why) = match ranked.first() {
             Some((likeness, ours)) if *likeness >= SAME_NAME => {
-                (MappedTo::Ours(ours.id.clone()), "the same name".to_owned())
+                (MappedTo::Ours(ours.id.clone()), MappingReason::SameName)
             }
             Some((likeness, ours)) if *likeness >= LIKE => (
                 MappedTo::Ours(ours.id.clone()),
-                format!("also {}, and tastes of the same", ours.role.word()),
+                MappingReason::SameRole(ours.role),
             ),
-            _ => (
-                MappedTo::Added,
-                "nothing here is like it: it is added".to_owned(),
-            ),
+            _ => (MappedTo::Added, MappingReason::NothingAlike),
         };
         LineMapping {
             foreign: line.clone(),
@@ -405,21 +369,41 @@ pub struct Arrival {
     pub difference: Difference,
     /// What was moved to bring it back.
     pub moves: Vec<LineMove>,
-    /// In a sentence; or why nothing could be brought back.
-    pub explanation: String,
+    /// The drink as it was brought back to that standard, or why it could not be.
+    pub brought: Result<Adapted, Unadaptable>,
+    /// Where it is from.
+    pub origin: Origin,
+}
+
+/// Where a recipe is from.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Origin {
+    /// The other shop, as its book names it.
+    pub shop: String,
+    /// The day on which it approved the recipe, as its book has it.
+    pub approved: String,
+    /// The note that the recipe has there.
+    pub note: String,
 }
 
 impl Arrival {
-    /// What accepting it does, as one step.
-    pub fn edit(&self, book: &Book) -> Result<Edit, EditError> {
+    /// What accepting it does, as one step with this label: the recipe has this note in the book.
+    pub fn edit(
+        &self,
+        book: &Book,
+        note: String,
+        label: impl Into<String>,
+    ) -> Result<Edit, EditError> {
         let added = self.added.iter().cloned().map(Edit::PutIngredient);
-        let edits: Vec<Edit> = added
-            .chain([Edit::PutRecipe(self.recipe.clone())])
-            .collect();
+        let recipe = Recipe {
+            note,
+            ..self.recipe.clone()
+        };
+        let edits: Vec<Edit> = added.chain([Edit::PutRecipe(recipe)]).collect();
         let after = apply_soundly(book, &edits)?;
         Ok(Edit::PutBook {
             book: Arc::new(after),
-            label: format!("bring in {}", self.recipe.name),
+            label: label.into(),
         })
     }
 }
@@ -499,30 +483,30 @@ pub fn arrival_watched(
     let standard = balance(&both, recipe.approvals[0].resolved.clone(), &place);
     let plain_balance = balance(&both, lines, &place);
     let plain = difference(&both.settings, &standard, &plain_balance);
-    let brought = bring_level(&both, &recipe, None, watch);
-    let (difference, moves, explanation) = match brought {
-        Some(Ok(adapted)) => {
+    let brought = bring_level(&both, &recipe, None, watch)
+        .ok_or_else(|| RecipeExchangeError::NoRecipe(foreign.recipe.clone()))?;
+    let (difference, moves) = match &brought {
+        Ok(adapted) => {
             recipe.entries.clone_from(&adapted.balance.resolved.entries);
-            (adapted.difference, adapted.moves, adapted.explanation)
+            (adapted.difference.clone(), adapted.moves.clone())
         }
-        Some(Err(reason)) => (plain.clone(), Vec::new(), reason),
-        None => (plain.clone(), Vec::new(), String::new()),
+        Err(_) => (plain.clone(), Vec::new()),
     };
     // Their lines are no lines of this book: the shop that takes the recipe over tastes and approves it itself.
     recipe.approvals.clear();
-    let from = &foreign.book.settings.shop;
-    let note = format!(
-        "From {from}, approved there {}. {explanation} {}",
-        approval.date, theirs.note
-    );
-    note.trim().clone_into(&mut recipe.note);
+    let origin = Origin {
+        shop: foreign.book.settings.shop.clone(),
+        approved: approval.date.clone(),
+        note: theirs.note.clone(),
+    };
     Ok(Arrival {
         recipe,
         added,
         plain,
         difference,
         moves,
-        explanation,
+        brought,
+        origin,
     })
 }
 
@@ -596,107 +580,6 @@ fn own_profile(part: &dyn Fn(Measurand) -> Option<f64>) -> Option<SugarProfile> 
         maltose: part(Measurand::Maltose)?,
         other: part(Measurand::OtherSugar)?,
     })
-}
-
-/// What their ids have become.
-struct Renamed {
-    ingredients: Vec<(IngredientId, IngredientId)>,
-    measures: Vec<(MeasureId, MeasureId)>,
-    vessels: Vec<(VesselId, VesselId)>,
-}
-
-fn new_id<I: Clone + PartialEq>(known: &[(I, I)], id: &I) -> I {
-    let found = known.iter().find(|(before, _)| before == id);
-    found.map_or_else(|| id.clone(), |(_, after)| after.clone())
-}
-
-impl Renamed {
-    fn ingredient(&self, id: &IngredientId) -> IngredientId {
-        new_id(&self.ingredients, id)
-    }
-
-    fn resolved(&self, resolved: &Resolved) -> Resolved {
-        let mut renamed = resolved.clone();
-        for entry in &mut renamed.entries {
-            if let Entry::Line(line) = entry {
-                line.ingredient = self.ingredient(&line.ingredient);
-                if let Amount::Count(_, measure) = &mut line.amount {
-                    *measure = new_id(&self.measures, measure);
-                }
-                if let Some(carried) = &mut line.carried {
-                    carried.ingredient = self.ingredient(&carried.ingredient);
-                }
-            }
-        }
-        let vessel = |id: &VesselId| new_id(&self.vessels, id);
-        renamed.cup = renamed.cup.as_ref().map(vessel);
-        renamed.shaker = renamed.shaker.as_ref().map(vessel);
-        renamed
-    }
-
-    /// A measure of theirs, which their house-made batches are counted in.
-    fn measure(&self, measure: &Measure) -> Measure {
-        let mut renamed = measure.clone();
-        renamed.id = new_id(&self.measures, &measure.id);
-        for reading in &mut renamed.readings {
-            reading.ingredient = reading.ingredient.as_ref().map(|id| self.ingredient(id));
-        }
-        renamed
-    }
-}
-
-fn put_theirs(both: &mut Book, theirs: &Book) -> Renamed {
-    let mut renamed = Renamed {
-        ingredients: Vec::new(),
-        measures: Vec::new(),
-        vessels: Vec::new(),
-    };
-    for item in &theirs.ingredients {
-        let id = IngredientId::from_name(item.id.as_str(), |id| {
-            both.ingredient(id).is_some()
-                || renamed.ingredients.iter().any(|(_, known)| known == id)
-        });
-        renamed.ingredients.push((item.id.clone(), id));
-    }
-    for item in &theirs.vessels {
-        let id = VesselId::from_name(item.id.as_str(), |id| {
-            both.vessel(id).is_some() || renamed.vessels.iter().any(|(_, known)| known == id)
-        });
-        both.vessels.put(Vessel {
-            id: id.clone(),
-            ..(**item).clone()
-        });
-        renamed.vessels.push((item.id.clone(), id));
-    }
-    for item in &theirs.measures {
-        let id = MeasureId::from_name(item.id.as_str(), |id| {
-            both.measure(id).is_some() || renamed.measures.iter().any(|(_, known)| known == id)
-        });
-        renamed.measures.push((item.id.clone(), id));
-    }
-    for item in &theirs.measures {
-        both.measures.put(renamed.measure(item));
-    }
-    let mut recipes = Vec::new();
-    for recipe in theirs.recipes.iter().filter(|recipe| recipe.cup.is_none()) {
-        let id = RecipeId::from_name(recipe.id.as_str(), |id| both.recipe(id).is_some());
-        let lines = renamed.resolved(&recipe.plain());
-        let mut house = plain_recipe(recipe, recipe.name.clone(), &lines);
-        house.id = id.clone();
-        both.recipes.put(house);
-        recipes.push((recipe.id.clone(), id));
-    }
-    for item in &theirs.ingredients {
-        let mut ingredient = (**item).clone();
-        ingredient.id = renamed.ingredient(&item.id);
-        if let Some(made) = &mut ingredient.house_made
-            && let Some((_, id)) = recipes.iter().find(|(before, _)| *before == made.recipe)
-        {
-            made.recipe = id.clone();
-        }
-        both.ingredients.put(ingredient);
-    }
-    renamed
 }
 
 /// Their lines with our ingredients in our measures, in our cup and shaker of nearest size.

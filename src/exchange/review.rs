@@ -3,26 +3,61 @@
 use std::sync::Arc;
 
 use super::doubt::{Doubt, Skip};
+use super::field::Field;
 use crate::book::{Book, Ingredient, Nutrient, Price};
 use crate::edit::{Edit, EditError, apply_soundly};
-use crate::quantity::{show_compact, show_number};
 
 /// What would become of one row.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Outcome {
     /// An ingredient that the book does not have.
     New(Box<Ingredient>),
-    /// An ingredient with other figures than now; the sentences say which.
+    /// An ingredient with other figures than now.
     Changed {
         /// The ingredient as it would be.
         ingredient: Box<Ingredient>,
-        /// "fat: 30.0 g → 32.0 g".
-        changes: Vec<String>,
+        /// Which, and what they are now.
+        changes: Vec<FieldChange>,
     },
     /// The book has it just so.
     Same,
     /// It is left out.
     Skipped(Skip),
+}
+
+/// A field of an ingredient that a row changes.
+#[derive(Clone, Debug, PartialEq)]
+pub enum FieldChange {
+    /// A figure of the label, in its unit for 100 g.
+    Figure {
+        /// Which.
+        nutrient: Nutrient,
+        /// Before; `None` when it was not stated.
+        before: Option<f64>,
+        /// After.
+        after: f64,
+    },
+    /// The density, g/ml.
+    Density {
+        /// Before; `None` when it was not stated.
+        before: Option<f64>,
+        /// After.
+        after: f64,
+    },
+    /// The price of a pack.
+    Price {
+        /// Before; `None` when it was not stated.
+        before: Option<Price>,
+        /// After.
+        after: Price,
+    },
+    /// A text.
+    Text {
+        /// Which.
+        field: Field,
+        /// After, shortened.
+        after: String,
+    },
 }
 
 /// A row of the list.
@@ -49,53 +84,6 @@ impl ReviewLine {
         let mut doubts = self.doubts.iter();
         doubts.any(|doubt| matches!(doubt, Doubt::Ambiguous { .. }))
     }
-
-    /// What is new, what changes, or why it is left out; empty for what stays the same.
-    pub fn details(&self) -> String {
-        match &self.outcome {
-            Outcome::New(ingredient) => figures_of(ingredient).join("; "),
-            Outcome::Changed { changes, .. } => changes.join("; "),
-            Outcome::Skipped(why) => why.to_string(),
-            Outcome::Same => String::new(),
-        }
-    }
-
-    /// The word on screens.
-    pub fn word(&self) -> &'static str {
-        match self.outcome {
-            Outcome::New(_) => "new",
-            Outcome::Changed { .. } => "changed",
-            Outcome::Same => "the same",
-            Outcome::Skipped(_) => "skipped",
-        }
-    }
-}
-
-/// The figures of a new ingredient: "sugars: 71.0 g", "price: 9.50 for 1000 g".
-fn figures_of(ingredient: &Ingredient) -> Vec<String> {
-    let mut figures = Vec::new();
-    for nutrient in Nutrient::ALL {
-        if let Some(figure) = ingredient.composition.get(nutrient) {
-            let value = show_compact((figure.value * 1000.0).round() / 1000.0);
-            figures.push(format!("{}: {value} {}", nutrient.word(), nutrient.unit()));
-        }
-    }
-    if let Some(density) = ingredient.density {
-        figures.push(format!("density: {} g/ml", show_compact(density.value)));
-    }
-    if let Some(price) = &ingredient.price {
-        figures.push(format!("price: {}", price_words(price)));
-    }
-    if figures.is_empty() {
-        figures.push("no figures".to_owned());
-    }
-    figures
-}
-
-/// "9.50 for 1000 g".
-pub(super) fn price_words(price: &Price) -> String {
-    let (pack, grams) = (show_number(price.pack, 2), show_compact(price.grams));
-    format!("{pack} for {grams} g")
 }
 
 /// What a file would do to the book.

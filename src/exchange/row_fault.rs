@@ -3,12 +3,9 @@
 use super::table::Delimiter;
 
 /// Why a row is not taken for what it seems.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum RowFault {
     /// A quote is opened and the file ends before it is closed.
-    #[error(
-        "a quote is opened and never closed, from line {from} to {to}; close it or take it away"
-    )]
     NeverClosed {
         /// The first line of the row, from 1.
         from: u64,
@@ -16,23 +13,16 @@ pub enum RowFault {
         to: u64,
     },
     /// Something stands between a closed quote and the end of its cell.
-    #[error(
-        "something stands behind a closed quote in line {line}; close the cell there or double the quotes within it"
-    )]
     BehindQuote {
         /// The line, from 1.
         line: u64,
     },
     /// A quote ends a cell that none begins.
-    #[error("a quote is closed and never opened in line {line}; open it or take it away")]
     NeverOpened {
         /// The line, from 1.
         line: u64,
     },
     /// A quoted cell holds what looks like a row of its own.
-    #[error(
-        "a quote holds what looks like another row, from line {from} to {to}; close the quote where its cell ends"
-    )]
     HoldsRow {
         /// The first line of the row, from 1.
         from: u64,
@@ -40,9 +30,6 @@ pub enum RowFault {
         to: u64,
     },
     /// There are more cells than headings.
-    #[error(
-        "{cells} cells stand under {headings} headings; put a text or number that holds the sign between cells into quotes"
-    )]
     TooWide {
         /// Cells of the row.
         cells: usize,
@@ -50,9 +37,6 @@ pub enum RowFault {
         headings: usize,
     },
     /// There are fewer cells than headings: one that is left out shifts those behind it under the wrong heading.
-    #[error(
-        "{cells} cells stand under {headings} headings; keep the sign between cells where a cell is empty"
-    )]
     TooNarrow {
         /// Cells of the row.
         cells: usize,

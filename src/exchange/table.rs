@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::row_fault::{RowFault, quote_fault};
 
 /// Most rows that are read: a price list of a wholesaler has some ten thousand.
-pub(super) const MOST_ROWS: usize = 100_000;
+pub const MOST_ROWS: usize = 100_000;
 
 /// How the bytes of a file become letters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,17 +16,6 @@ pub enum Encoding {
     Utf16,
     /// One byte a letter, as older office programs write: taken for Windows-1252.
     SingleByte,
-}
-
-impl Encoding {
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Utf8 => "UTF-8",
-            Self::Utf16 => "UTF-16",
-            Self::SingleByte => "one byte a letter (read as Windows-1252; check the accents)",
-        }
-    }
 }
 
 /// The sign between cells.
@@ -45,16 +34,6 @@ pub enum Delimiter {
 impl Delimiter {
     /// All of them, in the order in which they are offered.
     pub const ALL: [Self; 4] = [Self::Comma, Self::Semicolon, Self::Tab, Self::Bar];
-
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Comma => "comma",
-            Self::Semicolon => "semicolon",
-            Self::Tab => "tab",
-            Self::Bar => "vertical bar",
-        }
-    }
 
     pub(super) fn byte(self) -> u8 {
         match self {
@@ -82,41 +61,31 @@ pub struct TextTable {
 }
 
 /// Why a file is no table.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum TableError {
     /// There is nothing in it.
-    #[error("the file is empty; expected a row of headings and a row for each ingredient")]
     Empty,
     /// There are headings and nothing else.
-    #[error("the file has headings and no rows below them")]
     NoRows,
-    /// It is not text.
-    #[error(
-        "the file is not text (a zero byte at {at}); save the sheet as CSV in your spreadsheet and choose that file"
-    )]
+    /// It is not text: it has a zero byte.
     NotText {
         /// Byte, from 1.
         at: usize,
     },
     /// It begins as UTF-16 and is none.
-    #[error(
-        "the file is cut or broken (half a letter at byte {at} of UTF-16); save the sheet as CSV in UTF-8 and choose that file"
-    )]
     HalfALetter {
         /// Byte, from 1.
         at: usize,
     },
-    /// It has more rows than any list of ingredients.
-    #[error("the file has more than {MOST_ROWS} rows; divide it")]
+    /// It has more rows than any list of ingredients, see [`MOST_ROWS`].
     TooLong,
-    /// The quotes don't close.
-    #[error("line {line} can't be read: {reason}")]
-    Row {
+    /// A line is no row.
+    Unreadable {
         /// Line, from 1.
         line: u64,
-        /// What is wrong with it.
-        reason: String,
     },
+    /// The row of headings is not what it seems.
+    Headings(RowFault),
 }
 
 /// Reads a table. Without a delimiter the one is taken that parts the most rows into the same number of cells.
@@ -134,9 +103,8 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
     let mut rows = Vec::new();
     let mut begins: Vec<(u64, usize)> = Vec::new();
     for record in reader.records() {
-        let record = record.map_err(|error| TableError::Row {
+        let record = record.map_err(|error| TableError::Unreadable {
             line: error.position().map_or(0, csv::Position::line),
-            reason: error.to_string(),
         })?;
         let (line, byte) = record
             .position()
@@ -167,10 +135,7 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
         .filter_map(|(line, raw)| Some((line, quote_fault(raw, line, delimiter, headings.len())?)))
         .collect();
     if let Some(fault) = faults.get(&heading_line) {
-        return Err(TableError::Row {
-            line: heading_line,
-            reason: fault.to_string(),
-        });
+        return Err(TableError::Headings(fault.clone()));
     }
     for (line, cells) in &rows {
         let mut behind = cells.iter().skip(headings.len());

@@ -1,8 +1,7 @@
 //! Bytes of a file that has to be UTF-8: JSON (RFC 8259, section 8.1) and books.
 
 /// The file is in another encoding.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
-#[error("line {line} is not UTF-8 text; save the file as UTF-8 and bring it in again")]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NotUtf8 {
     /// The line with the first wrong byte, from 1.
     pub line: usize,

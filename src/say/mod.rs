@@ -5,9 +5,12 @@
 //! `assets/languages`, one folder per language and one file per subject, in the notation of Project Fluent.
 
 mod catalogue;
+mod exchange;
 mod language;
 mod names;
 mod numbers;
+mod swap;
+mod variation;
 
 pub use language::Language;
 

@@ -79,7 +79,7 @@ impl Speaker<'_> {
     }
 
     /// Digits that the core wrote, in the signs of the language. What is told without digits, or with a fraction, is left.
-    fn localised(&self, digits: &str, value: f64) -> String {
+    pub(super) fn localised(&self, digits: &str, value: f64) -> String {
         if beyond_digits(value).is_some() || !digits.contains('.') {
             return digits.to_owned();
         }

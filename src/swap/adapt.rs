@@ -13,14 +13,46 @@ use crate::optimiser::Status;
 
 use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
-use super::impossible::impossible_reason;
+use super::impossible::impossible;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::Adjustable;
+use super::reason::Unadaptable;
 use super::shortfall::{Shortfall, shortfalls};
 use super::watch::Watch;
 
 /// Most lines that move when a drink is made hot or iced.
 const MOST_MOVABLE: usize = 8;
+
+/// How a drink is changed on purpose.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Adaptation {
+    /// Not at all: only its amounts move towards its standard.
+    ToStandard,
+    /// To a part of its added sweetness.
+    SugarLevel {
+        /// Sugar of the drink without any sweetener, g.
+        floor_sugar: f64,
+    },
+    /// Into another cup.
+    Cup {
+        /// How many times as much that cup holds.
+        ratio: f64,
+        /// Part of it that the drink fills, percent; `None` when it is not known.
+        fill: Option<f64>,
+    },
+    /// From hot to iced.
+    Iced,
+    /// To a part of its ice.
+    IceLevel {
+        /// Volume of the standard, ml.
+        standard_volume: f64,
+    },
+    /// From iced to hot.
+    Hot {
+        /// Temperature that water and tea are poured at, °C.
+        poured_at: f64,
+    },
+}
 
 /// A drink that has been changed and brought back.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,8 +67,8 @@ pub struct Adapted {
     pub difference: Difference,
     /// What the search aimed at and did not reach within a noticeable step, with what stands in the way.
     pub shortfalls: Vec<Shortfall>,
-    /// One or two sentences with figures.
-    pub explanation: String,
+    /// How it was changed on purpose.
+    pub adaptation: Adaptation,
     /// Whether it is proven best.
     pub proven_optimal: bool,
 }
@@ -111,7 +143,7 @@ impl<'book> Origin<'book> {
         adjustable: Vec<Adjustable>,
         aimed: &[(Axis, f64)],
         demands: &Demands,
-    ) -> Result<Adapted, String> {
+    ) -> Result<Adapted, Unadaptable> {
         let start = balance(self.book, changed, &self.place());
         let problem = Problem::new(&ProblemInput {
             book: self.book,
@@ -126,7 +158,7 @@ impl<'book> Origin<'book> {
         let Some((best, status)) =
             outcome.and_then(|outcome| Some((outcome.best?, outcome.status)))
         else {
-            return Err(impossible_reason(self.book, &problem, &start));
+            return Err(Unadaptable::Impossible(impossible(&problem, &start)));
         };
         let lines = with_amounts(&problem.lines, &problem.adjustable, &best.point);
         let adapted = balance(self.book, lines, &self.place());
@@ -138,7 +170,7 @@ impl<'book> Origin<'book> {
             difference,
             balance: Arc::new(adapted),
             shortfalls: shortfalls(&problem, &best.point),
-            explanation: String::new(),
+            adaptation: Adaptation::ToStandard,
             proven_optimal: status == Status::Optimal,
         })
     }
@@ -176,23 +208,4 @@ pub(super) fn movable(
         }
     }
     found
-}
-
-/// Names what the difference comes to: "no axis differs by a noticeable step", or the axis that differs most.
-pub(super) fn remaining(difference: &Difference) -> String {
-    let counted = difference.axes.iter().filter(|axis| axis.weight > 0.0);
-    let largest = counted
-        .filter_map(|axis| axis.steps.map(|steps| (axis, steps)))
-        .max_by(|one, other| one.1.abs().total_cmp(&other.1.abs()));
-    match largest {
-        Some((axis, steps)) if steps.abs() > 1.0 => {
-            let (more, less) = axis.axis.comparatives();
-            let word = if steps > 0.0 { more } else { less };
-            format!(
-                "{word} by {} noticeable steps at most",
-                crate::quantity::show_number(steps.abs(), 1)
-            )
-        }
-        _ => "no difference reaches a noticeable step".to_owned(),
-    }
 }

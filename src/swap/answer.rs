@@ -15,12 +15,13 @@ use crate::optimiser::{Outcome, Status};
 use super::adapt::new_version;
 use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
-use super::explain::{explain, gap_reason, short_reason};
-use super::impossible::{diet_reason, impossible_reason, trace_reasons};
+use super::impossible::{diet_reason, impossible, trace_reasons};
 use super::landscape::{Aim, TasteLandscape};
 use super::plain::plain_swap;
 use super::problem::{Problem, ProblemInput, run};
 use super::question::{Adjustable, Question, adjustable_lines_with};
+use super::reason::Reason;
+use super::short::{gap_reason, short_reasons};
 use super::shortfall::{Shortfall, shortfalls};
 use super::unheld::unheld;
 use super::watch::Watch;
@@ -36,18 +37,6 @@ pub enum SuggestionKind {
     Cheapest,
     /// The least sugar within one noticeable step on every axis.
     LeastSugar,
-}
-
-impl SuggestionKind {
-    /// The word on screens and in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::FewestChanges => "fewest changes",
-            Self::ClosestTaste => "closest taste",
-            Self::Cheapest => "cheapest",
-            Self::LeastSugar => "least sugar",
-        }
-    }
 }
 
 /// Changes that bring the taste back.
@@ -71,8 +60,6 @@ pub struct Suggestion {
     pub shortfalls: Vec<Shortfall>,
     /// Whether the difference is within the counter's own scatter.
     pub within_scatter: Option<bool>,
-    /// One or two sentences with figures.
-    pub explanation: String,
 }
 
 /// The answer to a swap.
@@ -99,7 +86,7 @@ pub struct Answer {
     /// What brings the taste back; the fewest changes first.
     pub suggestions: Vec<Suggestion>,
     /// Why nothing, or not enough, can be suggested.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<Reason>,
     /// Whether the suggestions are proven best.
     pub proven_optimal: bool,
     /// Candidates that were evaluated.
@@ -156,11 +143,9 @@ pub fn answer_watched(
         candidates: 0.0,
     };
     if answer.swapped.is_empty() {
-        answer.reasons.push(format!(
-            "`{}` is not in this version; nothing is swapped",
-            question.replace
-        ));
-    } else if let Some(reason) = gap_reason(book, &answer) {
+        let replace = question.replace.clone();
+        answer.reasons.push(Reason::NotInVersion(replace));
+    } else if let Some(reason) = gap_reason(&answer) {
         answer.reasons.push(reason);
     } else if let Some(reason) = diet_reason(book, &answer.plain, demands) {
         answer.reasons.push(reason);
@@ -236,9 +221,8 @@ impl Suggesting<'_> {
             None,
             self.watch,
         )) else {
-            answer
-                .reasons
-                .push(impossible_reason(self.book, &problem, &answer.plain));
+            let impossible = impossible(&problem, &answer.plain);
+            answer.reasons.push(Reason::Impossible(impossible));
             return;
         };
         let reached = problem
@@ -332,21 +316,17 @@ impl Suggesting<'_> {
             if *kind == SuggestionKind::ClosestTaste
                 || suggestion.also.contains(&SuggestionKind::ClosestTaste)
             {
-                answer.reasons.extend(short_reason(
-                    self.book,
-                    answer,
-                    &suggestion,
-                    problem,
-                    self.demands,
-                ));
+                let reasons = short_reasons(answer, &suggestion, problem, self.demands);
+                answer.reasons.extend(reasons);
             }
             answer.suggestions.push(suggestion);
         }
         if let Some(first) = answer.suggestions.first() {
             let window = problem.landscape.bounds().window;
             let unheld = unheld(&first.balance, self.demands, window);
-            let reasons = unheld.iter().map(|unheld| unheld.words(self.book));
-            answer.reasons.extend(reasons);
+            answer
+                .reasons
+                .extend(unheld.into_iter().map(Reason::Unheld));
         }
     }
 
@@ -367,7 +347,6 @@ impl Suggesting<'_> {
             kind,
             also,
             point: point.to_vec(),
-            explanation: explain(self.book, answer, kind, &moves, &balance, &difference),
             changes: differences_between(self.resolved, &balance.resolved).changes,
             shortfalls: shortfalls(problem, point),
             within_scatter: difference.within_scatter(),

@@ -2,9 +2,10 @@
 
 use crate::book::{Book, Line, Recipe, Role, Stage, VersionId};
 
-use super::adapt::{Adapted, Origin, remaining};
+use super::adapt::{Adapted, Origin};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
+use super::reason::Unadaptable;
 use super::watch::Watch;
 
 /// How far a line may move from its amount, in steps.
@@ -20,7 +21,7 @@ pub fn bring_level(
     recipe: &Recipe,
     version: Option<&VersionId>,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let mut origin = Origin::new(book, recipe, version, watch)?;
     let mut lines: Vec<&Line> = origin
         .resolved
@@ -50,14 +51,10 @@ pub fn bring_level(
     let adjustable = adjustable.collect();
     // A line counts as moved against how it stands, not against the standard, whose measures may be another shop's.
     origin.standard.resolved = origin.resolved.clone();
-    let brought = origin.bring_back(
+    Some(origin.bring_back(
         origin.resolved.clone(),
         adjustable,
         &[],
         &Demands::default(),
-    );
-    Some(brought.map(|mut adapted| {
-        adapted.explanation = format!("Against the standard, {}.", remaining(&adapted.difference));
-        adapted
-    }))
+    ))
 }

@@ -1,7 +1,6 @@
 //! One swap over the whole book: every recipe and version that uses the ingredient, each with a compensation of its own.
 
 use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, VersionId};
-use crate::edit::Edit;
 
 use super::answer::{Answer, answer_watched};
 use super::demands::Demands;
@@ -17,11 +16,6 @@ pub struct ReviewItem {
     pub version: Option<VersionId>,
     /// The answer for it.
     pub answer: Answer,
-    /// Name of the version that its edits add.
-    pub name: String,
-    /// The edits that keep its first suggestion, or the plain swap where there is none to make; empty where nothing may be
-    /// accepted unseen.
-    pub edits: Vec<Edit>,
 }
 
 /// Every recipe and version that uses an ingredient, with what takes its place.
@@ -96,25 +90,9 @@ fn review(
     watch: &Watch,
 ) -> Option<ReviewItem> {
     let answer = answer_watched(book, &question, demands, watch)?;
-    let Question { version, with, .. } = question;
-    let ingredient = book
-        .ingredient(&with)
-        .map_or_else(|| with.to_string(), |item| item.full_name());
-    let name = match version.as_ref().and_then(|id| recipe.version(id)) {
-        Some(version) => format!("{}, {ingredient}", version.name),
-        None => format!("with {ingredient}"),
-    };
-    let edits = answer
-        .suggestions
-        .first()
-        .map(|suggestion| answer.accept(recipe, &suggestion.changes, &name).0)
-        .into_iter()
-        .collect();
     Some(ReviewItem {
         recipe: recipe.id.clone(),
-        version,
+        version: question.version,
         answer,
-        name,
-        edits,
     })
 }

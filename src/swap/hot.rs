@@ -1,11 +1,10 @@
 //! An iced drink turned hot: the ice goes, and what is poured is hot enough to serve it warm.
 
-use crate::balance::Measurand;
 use crate::book::{Book, Change, LineId, Recipe, Role, Stage, VersionId, VesselId};
-use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, movable, remaining};
+use super::adapt::{Adaptation, Adapted, Origin, movable};
 use super::demands::Demands;
+use super::reason::{Impossible, Unadaptable};
 use super::watch::Watch;
 
 /// Temperatures that tea or water is tried with, the least hot last, °C (common practice, no source).
@@ -22,7 +21,7 @@ pub fn hot(
     version: Option<&VersionId>,
     cup: Option<&VesselId>,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let of_role = |wanted: fn(Role) -> bool| -> Vec<LineId> {
         let lines = origin.resolved.lines();
@@ -32,12 +31,10 @@ pub fn hot(
     let ice = of_role(|role| role == Role::Ice);
     let poured = of_role(|role| matches!(role, Role::Water | Role::Tea));
     if ice.is_empty() {
-        return Some(Err("there is no ice in it: it is not iced".to_owned()));
+        return Some(Err(Unadaptable::NoIce));
     }
     if poured.is_empty() {
-        return Some(Err(
-            "nothing in it is poured hot: add water or tea first".to_owned()
-        ));
+        return Some(Err(Unadaptable::NothingPouredHot));
     }
     let mut without_ice = origin.resolved.clone();
     for id in ice {
@@ -46,7 +43,7 @@ pub fn hot(
     if let Some(cup) = cup {
         without_ice.apply(&Change::Cup(cup.clone()));
     }
-    let mut refused: Option<String> = None;
+    let mut refused: Option<Unadaptable> = None;
     let mut best: Option<(f64, Adapted)> = None;
     for celsius in POURED_AT {
         let mut changed = without_ice.clone();
@@ -73,16 +70,10 @@ pub fn hot(
         }
     }
     let Some((celsius, mut drink)) = best else {
-        return Some(Err(refused.unwrap_or_default()));
+        let all = Unadaptable::Impossible(Impossible::AllConditions);
+        return Some(Err(refused.unwrap_or(all)));
     };
-    let served = drink.balance.figures.of[Measurand::ServingTemperature.slot()];
-    drink.explanation = format!(
-        "Poured at {} °C it is served at {} °C. The strength is that of the iced standard: {}. Warmth brings out sweetness \
-         and bitterness, so taste it before it is approved.",
-        show_number(celsius, 0),
-        show_number(served, 1),
-        remaining(&drink.difference)
-    );
+    drink.adaptation = Adaptation::Hot { poured_at: celsius };
     Some(Ok(drink))
 }
 

@@ -1,15 +1,15 @@
 //! A hot drink turned iced, and levels of ice: what melts is made up for, so that the strength stays.
 
-use crate::balance::{Balance, Measurand, ice_volume};
+use crate::balance::{Measurand, ice_volume};
 use crate::book::{
     Amount, Axis, Book, Change, Entry, Form, Line, LineId, Recipe, Role, Stage, VersionId, VesselId,
 };
 use crate::optimiser::Range;
-use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, movable, remaining};
+use super::adapt::{Adaptation, Adapted, Origin, movable};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
+use super::reason::Unadaptable;
 use super::watch::Watch;
 
 /// Step of ice that is weighed, g (common practice, no source).
@@ -28,7 +28,7 @@ pub fn iced(
     recipe: &Recipe,
     version: Option<&VersionId>,
     cup: Option<&VesselId>,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     iced_watched(book, recipe, version, cup, &Watch::default())
 }
 
@@ -39,17 +39,13 @@ pub fn iced_watched(
     version: Option<&VersionId>,
     cup: Option<&VesselId>,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
     if origin.resolved.lines().any(|line| line.role == Role::Ice) {
-        return Some(Err(
-            "there is ice in it already: choose a level of ice instead".to_owned(),
-        ));
+        return Some(Err(Unadaptable::AlreadyIced));
     }
     let Some(ice) = book.ingredients.iter().find(|item| item.form == Form::Ice) else {
-        return Some(Err(
-            "the book has no ice: add it to the ingredients".to_owned()
-        ));
+        return Some(Err(Unadaptable::NoIceInBook));
     };
     let mut changed = origin.resolved.clone();
     if let Some(cup) = cup {
@@ -85,13 +81,10 @@ pub fn iced_watched(
         // Melted ice takes the place of water: little of it may be left.
         found.range.low = 1;
     }
-    Some(origin.bring_back(changed, adjustable, &[], &Demands::default()).map(|mut adapted| {
-        adapted.explanation = format!(
-            "{} The strength is that of the hot standard: {}. Cold dulls sweetness, so taste it before it is approved.",
-            ice_words(&adapted.balance),
-            remaining(&adapted.difference)
-        );
-        adapted
+    let brought = origin.bring_back(changed, adjustable, &[], &Demands::default());
+    Some(brought.map(|adapted| Adapted {
+        adaptation: Adaptation::Iced,
+        ..adapted
     }))
 }
 
@@ -104,7 +97,7 @@ pub fn with_ice_level(
     recipe: &Recipe,
     version: Option<&VersionId>,
     percent: f64,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     ice_level_watched(book, recipe, version, percent, &Watch::default())
 }
 
@@ -115,7 +108,7 @@ pub fn ice_level_watched(
     version: Option<&VersionId>,
     percent: f64,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let Some(ice) = origin
         .resolved
@@ -123,13 +116,10 @@ pub fn ice_level_watched(
         .find(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
         .cloned()
     else {
-        return Some(Err("there is no ice in it".to_owned()));
+        return Some(Err(Unadaptable::NoIce));
     };
     let Some(amount) = ice.amount.number().filter(|_| !ice.amount.fills()) else {
-        return Some(Err(
-            "its ice fills the cup to the rim: state an amount of ice before it is divided"
-                .to_owned(),
-        ));
+        return Some(Err(Unadaptable::IceFills));
     };
     let part = (percent / 100.0).max(0.0);
     let mut changed = origin.resolved.clone();
@@ -151,27 +141,10 @@ pub fn ice_level_watched(
     };
     let adjustable = movable(book, &changed, |role| role != Role::Ice);
     let aimed = [(Axis::Volume, volume)];
-    Some(
-        origin
-            .bring_back(changed, adjustable, &aimed, &demands)
-            .map(|mut adapted| {
-                adapted.explanation = format!(
-                    "{} {} ml of drink instead of {} ml keep the cup as full; {}.",
-                    ice_words(&adapted.balance),
-                    show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
-                    show_number(origin.standard.figures.of[Measurand::Volume.slot()], 0),
-                    remaining(&adapted.difference)
-                );
-                adapted
-            }),
-    )
-}
-
-fn ice_words(balance: &Balance) -> String {
-    let of = |measurand: Measurand| balance.figures.of[measurand.slot()];
-    format!(
-        "It is served at {} °C with {} g of ice left.",
-        show_number(of(Measurand::ServingTemperature), 1),
-        show_number(of(Measurand::IceLeft), 0)
-    )
+    let standard_volume = origin.standard.figures.of[Measurand::Volume.slot()];
+    let brought = origin.bring_back(changed, adjustable, &aimed, &demands);
+    Some(brought.map(|adapted| Adapted {
+        adaptation: Adaptation::IceLevel { standard_volume },
+        ..adapted
+    }))
 }

@@ -9,9 +9,10 @@ use crate::balance::{Balance, Measurand, balance};
 use crate::book::{Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId};
 use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, remaining};
+use super::adapt::{Adaptation, Adapted, Origin};
 use super::demands::Demands;
 use super::question::Adjustable;
+use super::reason::{NoLevels, Unadaptable};
 use super::watch::Watch;
 
 /// A level as the shop names it.
@@ -52,7 +53,7 @@ pub struct Rung {
     /// The sweetness aimed at, g/100 ml.
     pub aim: f64,
     /// The drink, or why there is none.
-    pub drink: Result<Adapted, String>,
+    pub drink: Result<Adapted, Unadaptable>,
 }
 
 /// The sugar ladder of a version.
@@ -65,7 +66,7 @@ pub struct Ladder {
     /// The rungs, in the order of the levels.
     pub rungs: Vec<Rung>,
     /// Why there are none.
-    pub reasons: Vec<String>,
+    pub reasons: Vec<NoLevels>,
 }
 
 /// The sugar ladder of a version; `None` when there is no such version.
@@ -115,15 +116,7 @@ pub fn ladder_watched(
         (sweetness(&origin.standard), sweetness(&ladder.floor), known)
     else {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
-        let names: Vec<String> = missing
-            .iter()
-            .filter_map(|id| book.ingredient(id))
-            .map(|item| item.full_name())
-            .collect();
-        ladder.reasons.push(format!(
-            "the sweetness is not known: read the sugars (and their kind) on the label of {}",
-            names.join(" and ")
-        ));
+        ladder.reasons.push(NoLevels::SweetnessNotKnown { missing });
         return Some(ladder);
     };
     // Water or tea makes up what the sweeteners leave, and thins what is left.
@@ -134,22 +127,14 @@ pub fn ladder_watched(
     };
     let bottom = bottom * thinned;
     if sweeteners.is_empty() {
-        ladder.reasons.push(format!(
-            "no line is there to sweeten: all {} g of sugar come with what it tastes of",
-            show_number(ladder.floor.figures.of[Measurand::TotalSugar.slot()], 1)
-        ));
+        let sugar = ladder.floor.figures.of[Measurand::TotalSugar.slot()];
+        ladder.reasons.push(NoLevels::NoSweetener { sugar });
         return Some(ladder);
     }
     if movable.is_empty() {
-        let names: Vec<String> = sweeteners
-            .iter()
-            .filter_map(|line| book.ingredient(&line.ingredient))
-            .map(|item| item.full_name())
-            .collect();
-        ladder.reasons.push(format!(
-            "{} can't be taken out step by step: give it an amount in grams, millilitres or a measure of the shop",
-            names.join(" and ")
-        ));
+        let sweeteners = sweeteners.iter().map(|line| line.ingredient.clone());
+        let sweeteners = sweeteners.collect();
+        ladder.reasons.push(NoLevels::NotInSteps { sweeteners });
         return Some(ladder);
     }
     watch.expect(levels.len());
@@ -190,7 +175,7 @@ fn rung(
     floor: &Balance,
     part: f64,
     aimed: &[(Axis, f64)],
-) -> Result<Adapted, String> {
+) -> Result<Adapted, Unadaptable> {
     let moves = |role: Role| matches!(role, Role::Sweetener | Role::Water | Role::Tea);
     let mut adjustable: Vec<Adjustable> = Vec::new();
     for line in origin
@@ -214,29 +199,15 @@ fn rung(
             adjustable.push(found);
         }
     }
-    let mut adapted = origin.bring_back(
+    let adapted = origin.bring_back(
         origin.resolved.clone(),
         adjustable,
         aimed,
         &Demands::default(),
     )?;
-    let sugar =
-        |balance: &Balance| show_number(balance.figures.of[Measurand::TotalSugar.slot()], 1);
-    let short = adapted
-        .shortfalls
-        .iter()
-        .max_by(|one, other| one.steps.abs().total_cmp(&other.steps.abs()));
-    let why = short.map_or_else(String::new, |short| {
-        format!(
-            ": {}",
-            short.why.words(origin.book, &adapted.balance.resolved)
-        )
-    });
-    adapted.explanation = format!(
-        "{} g of sugar, of which {} g come with what it tastes of and can't be taken out; {}{why}.",
-        sugar(&adapted.balance),
-        sugar(floor),
-        remaining(&adapted.difference)
-    );
-    Ok(adapted)
+    let floor_sugar = floor.figures.of[Measurand::TotalSugar.slot()];
+    Ok(Adapted {
+        adaptation: Adaptation::SugarLevel { floor_sugar },
+        ..adapted
+    })
 }

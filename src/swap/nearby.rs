@@ -7,8 +7,9 @@ use crate::book::{Book, Change, Place, differences_between, resolve};
 
 use super::answer::Answer;
 use super::changes::with_amounts;
-use super::impossible::sentence;
+use super::impossible::forbidden;
 use super::problem::{Problem, ProblemInput};
+use super::reason::Forbidden;
 
 /// A drink near a suggestion. It is neither searched nor proven; it is what a person has set.
 #[derive(Clone, Debug, PartialEq)]
@@ -23,8 +24,8 @@ pub struct Nearby {
     pub difference: Difference,
     /// Whether the difference is within the counter's own scatter.
     pub within_scatter: Option<bool>,
-    /// Which demand it does not keep, with figures.
-    pub obstacle: Option<String>,
+    /// Which condition it does not keep, with figures.
+    pub obstacle: Option<Forbidden>,
 }
 
 impl Answer {
@@ -55,7 +56,7 @@ impl Answer {
             point: point.to_vec(),
             changes: differences_between(&before, &balance.resolved).changes,
             within_scatter: difference.within_scatter(),
-            obstacle: obstacle.map(|obstacle| sentence(book, &obstacle, &balance)),
+            obstacle: obstacle.map(|obstacle| forbidden(obstacle, &balance)),
             difference,
             balance: Arc::new(balance),
         })

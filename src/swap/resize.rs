@@ -3,11 +3,11 @@
 use crate::balance::{Measurand, balance};
 use crate::book::{Axis, Book, Carried, Change, Recipe, Stage, VersionId, VesselId};
 use crate::optimiser::Range;
-use crate::quantity::show_number;
 
-use super::adapt::{Adapted, Origin, remaining};
+use super::adapt::{Adaptation, Adapted, Origin};
 use super::demands::Demands;
 use super::question::{Adjustable, steps_in};
+use super::reason::Unadaptable;
 use super::watch::Watch;
 
 /// How far a line may end from its grown amount, in steps.
@@ -21,7 +21,7 @@ pub fn resize(
     recipe: &Recipe,
     version: Option<&VersionId>,
     cup: &VesselId,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     resize_watched(book, recipe, version, cup, &Watch::default())
 }
 
@@ -32,7 +32,7 @@ pub fn resize_watched(
     version: Option<&VersionId>,
     cup: &VesselId,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let room = |id: &VesselId| {
         let vessel = book.vessel(id)?;
@@ -43,9 +43,7 @@ pub fn resize_watched(
     };
     let new = room(cup)?;
     let Some(old) = origin.resolved.cup.as_ref().and_then(room) else {
-        return Some(Err(
-            "it has no cup yet: name one before it is resized".to_owned()
-        ));
+        return Some(Err(Unadaptable::NoCup));
     };
     let ratio = new / old;
     let mut changed = origin.resolved.clone();
@@ -100,13 +98,7 @@ pub fn resize_watched(
                 let fill = balance(book, adapted.balance.resolved.clone(), &grown.place())
                     .figures
                     .get(Measurand::Fill);
-                adapted.explanation = format!(
-                    "The cup holds {} times as much; the drink is {} ml and fills {} %; {}.",
-                    show_number(ratio, 2),
-                    show_number(adapted.balance.figures.of[Measurand::Volume.slot()], 0),
-                    fill.map_or_else(|| "an unknown part".to_owned(), |fill| show_number(fill, 0)),
-                    remaining(&adapted.difference)
-                );
+                adapted.adaptation = Adaptation::Cup { ratio, fill };
                 adapted
             }),
     )

@@ -1,8 +1,8 @@
 //! Why an axis is not reached: what the amounts next to the closest ones run into.
 
-use crate::book::{Amount, Axis, Book, LineId, Resolved};
+use crate::book::{Amount, Axis, IngredientId, LineId};
 
-use super::obstacle::{CapKind, Obstacle};
+use super::obstacle::Obstacle;
 use super::problem::Problem;
 
 /// A smaller change of an axis than this, in noticeable steps, brings nobody nearer.
@@ -29,6 +29,8 @@ pub enum Hindrance {
     AtMost {
         /// The line.
         line: LineId,
+        /// Its ingredient.
+        ingredient: IngredientId,
         /// That amount.
         amount: Amount,
     },
@@ -36,6 +38,8 @@ pub enum Hindrance {
     AtLeast {
         /// The line.
         line: LineId,
+        /// Its ingredient.
+        ingredient: IngredientId,
         /// That amount.
         amount: Amount,
     },
@@ -43,6 +47,8 @@ pub enum Hindrance {
     Forbidden {
         /// The line.
         line: LineId,
+        /// Its ingredient.
+        ingredient: IngredientId,
         /// Whether the step is one up.
         more: bool,
         /// What forbids it.
@@ -52,6 +58,8 @@ pub enum Hindrance {
     PushesOthers {
         /// The line.
         line: LineId,
+        /// Its ingredient.
+        ingredient: IngredientId,
         /// Whether the step is one up.
         more: bool,
         /// Those axes, the one that suffers most first.
@@ -61,8 +69,17 @@ pub enum Hindrance {
     TooCoarse {
         /// The line.
         line: LineId,
+        /// Its ingredient.
+        ingredient: IngredientId,
         /// The step.
         step: Amount,
+    },
+    /// An ingredient that can't be taken back brings more of the sugar than any other.
+    BringsSugar {
+        /// The ingredient.
+        ingredient: IngredientId,
+        /// Sugar that it brings, g.
+        grams: f64,
     },
     /// No line that may move changes the axis.
     NoLine,
@@ -135,18 +152,32 @@ fn neighbour(
         return None;
     }
     let (line, more) = (adjustable.line.id.clone(), step > 0);
+    let ingredient = adjustable.line.ingredient.clone();
     let why = if there[axis].abs() > here[axis].abs() - NOTHING {
         let step = adjustable.amount(1);
-        Hindrance::TooCoarse { line, step }
+        Hindrance::TooCoarse {
+            line,
+            ingredient,
+            step,
+        }
     } else if next[at] > adjustable.range.high {
         let amount = adjustable.amount(point[at]);
-        Hindrance::AtMost { line, amount }
+        Hindrance::AtMost {
+            line,
+            ingredient,
+            amount,
+        }
     } else if next[at] < adjustable.range.low {
         let amount = adjustable.amount(point[at]);
-        Hindrance::AtLeast { line, amount }
+        Hindrance::AtLeast {
+            line,
+            ingredient,
+            amount,
+        }
     } else if let Some(obstacle) = problem.landscape.obstacle(&next, &figures) {
         Hindrance::Forbidden {
             line,
+            ingredient,
             more,
             obstacle,
         }
@@ -155,7 +186,12 @@ fn neighbour(
         if axes.is_empty() {
             return None;
         }
-        Hindrance::PushesOthers { line, more, axes }
+        Hindrance::PushesOthers {
+            line,
+            ingredient,
+            more,
+            axes,
+        }
     };
     Some(Neighbour { effect, why })
 }
@@ -174,61 +210,4 @@ fn further_off(problem: &Problem, here: &[f64], there: &[f64], axis: usize) -> V
     worse.sort_by(|one, other| other.0.total_cmp(&one.0));
     let worse = worse.into_iter().take(NAMED);
     worse.map(|(_, axis)| axis.clone()).collect()
-}
-
-impl Hindrance {
-    /// The reason in words, with the names of the lines as they are in `lines`.
-    pub fn words(&self, book: &Book, lines: &Resolved) -> String {
-        let name = |id: &LineId| {
-            let line = lines.line(id);
-            line.and_then(|line| book.ingredient(&line.ingredient))
-                .map_or_else(|| id.to_string(), |item| item.full_name())
-        };
-        let step = |more: bool, line: &LineId| {
-            let word = if more { "more" } else { "less" };
-            format!("{word} of {}", name(line))
-        };
-        match self {
-            Self::AtMost { line, amount } => format!(
-                "{} is at the most that it may be, {}",
-                name(line),
-                book.amount_words(amount)
-            ),
-            Self::AtLeast { line, amount } => format!(
-                "{} is at the least that it may be, {}",
-                name(line),
-                book.amount_words(amount)
-            ),
-            Self::Forbidden {
-                line,
-                more,
-                obstacle,
-            } => format!("{} {}", step(*more, line), forbidden_words(*obstacle)),
-            Self::PushesOthers { line, more, axes } => {
-                let axes: Vec<&str> = axes.iter().map(Axis::word).collect();
-                let axes = axes.join(" and ");
-                format!("{} would push {axes} further off", step(*more, line))
-            }
-            Self::TooCoarse { line, step } => format!(
-                "{} can't be measured out any finer than {}",
-                name(line),
-                book.amount_words(step)
-            ),
-            Self::NoLine => "no line that may move changes it".to_owned(),
-        }
-    }
-}
-
-fn forbidden_words(obstacle: Obstacle) -> &'static str {
-    match obstacle {
-        Obstacle::FillOutOfReach => "would leave no room for what fills it up",
-        Obstacle::Cup { .. } => "would not fit the cup",
-        Obstacle::Temperature { .. } => "would be served outside the window of temperatures",
-        Obstacle::Cap { kind, .. } => match kind {
-            CapKind::Sugar => "would be more sugar than is allowed",
-            CapKind::Energy => "would be more energy than is allowed",
-            CapKind::Cost => "would cost more than is allowed",
-        },
-        Obstacle::HotWater { .. } => "would leave powder that does not dissolve",
-    }
 }

@@ -1,8 +1,7 @@
 //! What is asked of a drink and can't be held against it, because what it is held against is not known.
 
 use crate::balance::{Balance, Measurand};
-use crate::book::{Book, IngredientId, TemperatureWindow};
-use crate::quantity::show_number;
+use crate::book::{IngredientId, TemperatureWindow};
 
 use super::demands::Demands;
 
@@ -40,29 +39,6 @@ impl Bound {
             Self::Cup => Measurand::Fill,
         }
     }
-
-    fn words(self, book: &Book) -> String {
-        match self {
-            Self::Sugar(most) => {
-                format!(
-                    "it has at most {} g of sugar in 100 ml",
-                    show_number(most, 1)
-                )
-            }
-            Self::Energy(most) => format!("it has at most {} kJ", show_number(most, 0)),
-            Self::Cost(most) => format!(
-                "it costs at most {} {}",
-                show_number(most, 2),
-                book.settings.currency
-            ),
-            Self::Temperature(window) => format!(
-                "it is served at {} to {} °C",
-                show_number(window.from, 0),
-                show_number(window.to, 0)
-            ),
-            Self::Cup => "it fits the cup".to_owned(),
-        }
-    }
 }
 
 /// What is asked of a drink that its balance can't tell.
@@ -86,31 +62,4 @@ pub(super) fn unheld(
             missing: balance.reported(bound.measurand()).missing,
         })
         .collect()
-}
-
-impl Unheld {
-    /// "whether it costs at most 1.20 EUR is not known: House syrup does not state what that takes".
-    pub fn words(&self, book: &Book) -> String {
-        let bound = self.bound.words(book);
-        let name = |id: &IngredientId| {
-            book.ingredient(id)
-                .map_or_else(|| id.to_string(), |item| item.full_name())
-        };
-        let names: Vec<String> = self.missing.iter().map(name).collect();
-        let lead = format!("whether {bound} is not known");
-        match (self.bound, names.as_slice()) {
-            (Bound::Cost(_), []) => format!("{lead}: the cup or what goes with it has no price"),
-            (_, []) => lead,
-            (Bound::Cost(_), _) => format!("{lead}: there is no price for {}", names.join(" and ")),
-            (Bound::Cup | Bound::Temperature(_), _) => {
-                format!(
-                    "{lead}: nothing says how much {} weighs",
-                    names.join(" and ")
-                )
-            }
-            (Bound::Sugar(_) | Bound::Energy(_), _) => {
-                format!("{lead}: it is not stated of {}", names.join(" and "))
-            }
-        }
-    }
 }

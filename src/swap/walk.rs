@@ -4,7 +4,6 @@ use std::sync::Arc;
 
 use crate::balance::{AxisDifference, Balance, Difference, balance, difference};
 use crate::book::{Axis, Book, Change, Line, LineId, Place, Resolved};
-use crate::quantity::show_number;
 
 use super::answer::{Answer, Suggestion};
 use super::changes::{LineMove, with_added_lines};
@@ -53,21 +52,6 @@ pub fn axis_moves(before: &Difference, after: &Difference) -> Vec<AxisMove> {
                 .map(|(after, before)| after - before),
         })
         .collect()
-}
-
-impl AxisMove {
-    /// "sweeter by 1.9 steps", "the same", "not known".
-    pub fn words(&self) -> String {
-        let Some(moved) = self.moved else {
-            return "not known".to_owned();
-        };
-        if moved.abs() < NOT_TASTED {
-            return "the same".to_owned();
-        }
-        let (more, less) = self.axis.comparatives();
-        let word = if moved > 0.0 { more } else { less };
-        format!("{word} by {} steps", show_number(moved.abs(), 1))
-    }
 }
 
 /// One step of a walk, and the drink after it.
@@ -170,28 +154,25 @@ mod tests {
             (plum.clone(), 3.0),
             (Axis::Body, 0.1),
         ]);
-        let words = |before: &Difference, after: &Difference| -> Vec<String> {
+        let moved = |before: &Difference, after: &Difference| -> Vec<(Axis, f64)> {
             let moves = axis_moves(before, after);
+            let rounded = |steps: f64| (steps * 10.0).round() / 10.0;
             moves
-                .iter()
-                .map(|moved| format!("{}: {}", moved.axis.word(), moved.words()))
+                .into_iter()
+                .map(|moved| (moved.axis, rounded(moved.moved.unwrap())))
                 .collect()
         };
         assert_eq!(
-            words(&without, &with),
+            moved(&without, &with),
             [
-                "sweetness: sweeter by 1.0 steps",
-                "plum: more plum by 3.0 steps",
-                "body: the same"
+                (Axis::Sweetness, 1.0),
+                (plum.clone(), 3.0),
+                (Axis::Body, 0.0)
             ]
         );
         assert_eq!(
-            words(&with, &without),
-            [
-                "sweetness: less sweet by 1.0 steps",
-                "body: the same",
-                "plum: less plum by 3.0 steps"
-            ]
+            moved(&with, &without),
+            [(Axis::Sweetness, -1.0), (Axis::Body, 0.0), (plum, -3.0)]
         );
     }
 }

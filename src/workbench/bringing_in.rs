@@ -14,9 +14,11 @@ use crate::book_file;
 use crate::edit::Edit;
 use crate::exchange::{
     Arrival, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo,
-    Mapping, ReadRecipe, Review, TextTable, arrival_watched, edits_of, guess_mapping,
-    propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
+    Mapping, MappingReason, ReadRecipe, RecipeQuestion, Review, TextTable, arrival_watched,
+    edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
+    review_price_list, utf8_text,
 };
+use crate::say::Speaker;
 use crate::swap::Watch;
 
 /// A file that is being brought in.
@@ -79,6 +81,13 @@ pub struct TableReview {
     of: Arc<Book>,
 }
 
+impl TableReview {
+    /// The book that it is about.
+    pub fn book(&self) -> &Book {
+        &self.of
+    }
+}
+
 /// A recipe of another shop, with what a person has chosen to stand for some of its ingredients.
 #[derive(Clone, Debug)]
 pub struct ArrivalOrder {
@@ -114,7 +123,7 @@ impl PartialEq for RecipeOrder {
 }
 
 /// What adding a schema.org recipe does, with what has to be looked at; or why it can't be added.
-pub type RecipeReview = Result<(Edit, Vec<String>), String>;
+pub type RecipeReview = Result<(Edit, Vec<RecipeQuestion>), String>;
 
 /// Lines of a list that are taken into the book: all that change something, but for those that are refused.
 #[derive(Clone, Debug, PartialEq)]
@@ -246,7 +255,10 @@ impl Workbench {
     /// What adding a schema.org recipe does.
     pub fn recipe_review(&mut self, order: &RecipeOrder) -> Look<RecipeReview> {
         let find = |book: &Arc<Book>, order: &RecipeOrder, _: &Watch| {
-            order.0.edit(book).map_err(|error| error.to_string())
+            let (read, speaker) = (&order.0, Speaker::new(book));
+            let label = speaker.bringing_in(&read.name);
+            let edit = read.edit(book, &speaker.read_recipe_name(read), label);
+            edit.map_err(|error| error.to_string())
         };
         let (book, stamp) = (self.history.book(), self.stamp());
         let recipes = &mut self.bringing_in.recipes;
@@ -304,23 +316,26 @@ const CHANGED_MEANWHILE: &str =
     "the book has changed in the meantime; look through the list and take it again";
 
 fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
+    let speaker = Speaker::without_book();
     let ending = path.extension().and_then(|ending| ending.to_str());
     match ending.map(str::to_lowercase).as_deref() {
         Some("json" | "jsonld") => {
-            let text = utf8_text(&bytes).map_err(|error| error.to_string());
-            let read = text.and_then(|text| read_json_ld(text).map_err(|error| error.to_string()));
+            let text = utf8_text(&bytes).map_err(|error| speaker.not_utf8(error));
+            let read = text
+                .and_then(|text| read_json_ld(text).map_err(|error| speaker.json_ld_error(error)));
             ListContent::Recipe(read.map(Arc::new))
         }
         Some("ron") => {
-            let text = utf8_text(&bytes).map_err(|error| error.to_string());
+            let text = utf8_text(&bytes).map_err(|error| speaker.not_utf8(error));
             let parsed = text.and_then(|text| {
                 book_file::parse(text).map_err(|problems| {
                     let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
                     problems.join("\n")
                 })
             });
-            let read =
-                parsed.and_then(|(book, _)| read_recipe(book).map_err(|error| error.to_string()));
+            let read = parsed.and_then(|(book, _)| {
+                read_recipe(book).map_err(|error| speaker.recipe_exchange_error(&error))
+            });
             ListContent::OtherShop(read.map(Arc::new))
         }
         _ => ListContent::Table(Arc::new(bytes)),
@@ -328,7 +343,8 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
 }
 
 fn find_table(book: &Arc<Book>, order: &TableOrder, _: &Watch) -> Result<TableReview, String> {
-    let table = read_table(&order.bytes, order.delimiter).map_err(|error| error.to_string())?;
+    let table = read_table(&order.bytes, order.delimiter)
+        .map_err(|error| Speaker::new(book).table_error(&error))?;
     let mut mapping = guess_mapping(&table.headings);
     if let Some(columns) = &order.columns {
         mapping.columns.clone_from(columns);
@@ -351,14 +367,13 @@ fn edit_of(
     refused: &BTreeSet<usize>,
 ) -> Result<Option<Edit>, String> {
     let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
-    let label = match (0..review.lines.len()).filter(|at| taken(*at)).count() {
-        1 => "bring in an ingredient".to_owned(),
-        count => format!("bring in {count} ingredients"),
-    };
+    let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
+    let label = Speaker::new(book).bringing_in_ingredients(count);
     edits_of(book, review, taken, label).map_err(|error| error.to_string())
 }
 
 fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> ArrivalReview {
+    let speaker = Speaker::new(book);
     let mut mappings = propose_mappings(book, &order.foreign);
     for mapping in &mut mappings {
         let Some(to) = order.chosen.get(&mapping.foreign.ingredient) else {
@@ -370,13 +385,17 @@ fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> Arriva
         };
         if is_there {
             mapping.to = to.clone();
-            "chosen by you".clone_into(&mut mapping.why);
+            mapping.why = MappingReason::Chosen;
         }
     }
     let arrival = arrival_watched(book, &order.foreign, &mappings, watch)
-        .map_err(|error| error.to_string())
+        .map_err(|error| speaker.recipe_exchange_error(&error))
         .and_then(|arrival| {
-            let edit = arrival.edit(book).map_err(|error| error.to_string())?;
+            let note = Speaker::new(book).arrival_note(&arrival);
+            let label = speaker.bringing_in(&arrival.recipe.name);
+            let edit = arrival
+                .edit(book, note, label)
+                .map_err(|error| error.to_string())?;
             Ok((arrival, edit))
         });
     ArrivalReview { mappings, arrival }

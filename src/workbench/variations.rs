@@ -9,9 +9,9 @@ use crate::book::{
     Book, IngredientId, NamedLevel, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve,
 };
 use crate::swap::{
-    Adapted, Answer, Demands, Ladder, Level, Nearby, Question, ReviewItem, WalkStep, Watch,
-    answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched, ladder_watched,
-    resize_watched, walk,
+    Adapted, Answer, Demands, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
+    Watch, answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
+    ladder_watched, resize_watched, walk,
 };
 
 /// A swap with what goes with it.
@@ -65,7 +65,7 @@ pub struct Variation {
     /// Which.
     pub kind: VariationKind,
     /// The drink.
-    pub drink: Result<Adapted, String>,
+    pub drink: Result<Adapted, Unadaptable>,
 }
 
 /// Amounts set by hand, with the swap that they belong to.
@@ -228,7 +228,7 @@ fn variation(
     shown: &Shown,
     kind: &VariationKind,
     watch: &Watch,
-) -> Option<Result<Adapted, String>> {
+) -> Option<Result<Adapted, Unadaptable>> {
     let version = shown.version.as_ref();
     match kind {
         VariationKind::Size(cup) => resize_watched(book, recipe, version, cup, watch),

@@ -13,6 +13,7 @@ use evensip::exchange::{
     read_recipe, read_table, review_price_list, utf8_text,
 };
 use evensip::quantity::is_hidden;
+use evensip::say::Speaker;
 use evensip::swap::Watch;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
@@ -158,7 +159,11 @@ pub(crate) fn lists_come_in_whole(bytes: &[u8]) {
 pub(crate) fn written_recipes_come_in_whole(bytes: &[u8]) {
     let Ok(text) = utf8_text(bytes) else { return };
     if let Ok(recipe) = read_json_ld(text)
-        && let Ok((edit, _)) = recipe.edit(&BOOK)
+        && let Ok((edit, _)) = recipe.edit(
+            &BOOK,
+            &Speaker::new(&BOOK).read_recipe_name(&recipe),
+            "bring in",
+        )
     {
         comes_in(&edit);
     }
@@ -178,7 +183,11 @@ pub(crate) fn recipes_of_other_shops_come_in_whole(bytes: &[u8]) {
     let watch = Watch::default();
     watch.stop();
     if let Ok(arrival) = arrival_watched(&BOOK, &foreign, &mappings, &watch)
-        && let Ok(edit) = arrival.edit(&BOOK)
+        && let Ok(edit) = arrival.edit(
+            &BOOK,
+            Speaker::new(&BOOK).arrival_note(&arrival),
+            "bring in",
+        )
     {
         comes_in(&edit);
     }

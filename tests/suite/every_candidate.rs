@@ -290,12 +290,8 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
                 assert_eq!(found.is_none(), is_moot, "{name}: {kind:?}");
                 let Some(found) = found else { continue };
                 let (first, taste) = least_of(allowed.iter().copied(), of, Candidate::closeness);
-                same(of(&found), first, kind.word());
-                same(
-                    found.closeness(),
-                    taste,
-                    &format!("taste of {}", kind.word()),
-                );
+                same(of(&found), first, &format!("{kind:?}"));
+                same(found.closeness(), taste, &format!("taste of {kind:?}"));
                 held[at] += 1;
             }
         }

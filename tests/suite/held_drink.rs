@@ -196,10 +196,6 @@ fn a_swap_of_powders_known_by_their_labels_is_compensated_with_what_sweetens() {
         let first = &found.suggestions[0];
         assert_eq!(first.difference.within_one_step(), Some(true), "{labels}");
         assert_eq!(first.difference.not_compared().count(), 0, "{labels}");
-        assert!(
-            first.explanation.contains("less") || first.explanation.contains('→'),
-            "{labels}"
-        );
         let moved: BTreeSet<&str> = first.moves.iter().map(|one| one.line.as_str()).collect();
         assert!(
             moved.contains("sugar") || moved.contains("powder"),

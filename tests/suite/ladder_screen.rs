@@ -154,6 +154,6 @@ fn a_drink_whose_sugar_is_not_known_has_no_levels_and_says_what_to_read() {
     let window = window("hob-and-ember", Some("oat"));
     assert!(says(
         &window,
-        "No levels: the sweetness is not known: read the sugars"
+        "No levels: the sweetness is not known: enter the sugars"
     ));
 }

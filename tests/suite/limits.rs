@@ -167,7 +167,7 @@ fn a_recipe_of_another_program_with_a_line_too_many_is_refused_and_the_most_is_t
             ingredients.join(", ")
         );
         let read = read_json_ld(&text).unwrap();
-        match read.edit(&book) {
+        match read.edit(&book, &read.name, "bring in") {
             Ok((edit, _)) => {
                 assert!(fits, "{lines} lines are taken");
                 let mut history = history(&book);

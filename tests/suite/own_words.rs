@@ -4,6 +4,7 @@ use evensip::balance::{balance_version, caution_words};
 use evensip::book::{Book, Entry, RecipeId, resolve};
 use evensip::cards::{Block, CardOptions, CardRequest, Document, Drink, StepRow, card};
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
+use evensip::say::Speaker;
 use evensip::swap::{Question, answer};
 
 use crate::sample::sample;
@@ -151,9 +152,14 @@ fn cautions_and_suggestions_leave_names_as_they_are() {
                     adjust: Some(vec![line.id.clone()]),
                 };
                 let found = answer(&book, &question).unwrap();
-                let explanations = found.suggestions.iter().map(|one| &one.explanation);
-                for metric in found.reasons.iter().chain(explanations) {
-                    seen += check(&book, metric, &US.words(metric, &words));
+                let (metric, us) = (Speaker::new(&book), Speaker::new(&book).in_units(US));
+                for one in &found.suggestions {
+                    let said = |speaker: Speaker<'_>| speaker.suggestion(&found, one);
+                    seen += check(&book, &said(metric), &said(us));
+                }
+                for reason in &found.reasons {
+                    let said = |speaker: Speaker<'_>| speaker.swap_reason(reason);
+                    seen += check(&book, &said(metric), &said(us));
                 }
             }
         }

@@ -135,7 +135,7 @@ fn a_recipe_that_is_passed_on_can_be_opened() {
     let refused = write_recipe(&book, &id, None).unwrap_err();
     assert!(
         matches!(refused, RecipeExchangeError::BeyondMeasure(_)),
-        "{refused}"
+        "{refused:?}"
     );
     eprintln!("{passed_on} recipes at random were passed on");
 }

@@ -9,6 +9,7 @@ use super::model::CardState;
 use super::review::{self, ReviewState, working_ui};
 use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe, TextTable};
 use crate::quantity::{excerpt, name_as_shown};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -140,11 +141,16 @@ fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) 
         ui.label("Cell separator");
         let delimiter = now.map(|now| now.table.delimiter);
         let combo = ComboBox::from_id_salt("delimiter")
-            .selected_text(delimiter.map_or("not known", Delimiter::words))
+            .selected_text(
+                delimiter.map_or("not known", |sign| Speaker::without_book().delimiter(sign)),
+            )
             .show_ui(ui, |ui| {
                 for other in Delimiter::ALL {
                     let is_now = delimiter == Some(other);
-                    if ui.selectable_label(is_now, other.words()).clicked() {
+                    if ui
+                        .selectable_label(is_now, Speaker::without_book().delimiter(other))
+                        .clicked()
+                    {
                         review.read_with(other);
                     }
                 }
@@ -161,7 +167,7 @@ fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) 
         }
         if let Some(now) = now {
             ui.add_space(grid::EASY);
-            quiet_ui(ui, now.table.encoding.words());
+            quiet_ui(ui, Speaker::without_book().encoding(now.table.encoding));
         }
     });
 }
@@ -179,7 +185,9 @@ fn mapping_ui(ui: &mut Ui, now: &TableReview, review: &mut ReviewState) {
                 for (at, heading) in table.headings.iter().enumerate() {
                     let now = columns.get(at).copied().flatten();
                     let combo = ComboBox::from_id_salt(("field", at))
-                        .selected_text(now.map_or("left out", Field::words))
+                        .selected_text(
+                            now.map_or("left out", |field| Speaker::without_book().field(field)),
+                        )
                         .width(130.0)
                         .show_ui(ui, |ui| {
                             if ui.selectable_label(now.is_none(), "left out").clicked() {
@@ -187,7 +195,10 @@ fn mapping_ui(ui: &mut Ui, now: &TableReview, review: &mut ReviewState) {
                             }
                             for field in Field::all() {
                                 if ui
-                                    .selectable_label(now == Some(field), field.words())
+                                    .selectable_label(
+                                        now == Some(field),
+                                        Speaker::without_book().field(field),
+                                    )
                                     .clicked()
                                 {
                                     chosen = Some((at, Some(field)));
@@ -229,7 +240,7 @@ fn as_table(file: &TextTable, meanings: &[Option<Field>]) -> Table {
     let mut table = Table::new(heads.into_iter().chain(rows));
     for (at, heading) in file.headings.iter().enumerate() {
         let meaning = meanings.get(at).copied().flatten();
-        let meaning = meaning.map_or("left out", Field::words);
+        let meaning = meaning.map_or("left out", |field| Speaker::without_book().field(field));
         let cells = previewed().map(|(_, cells)| cells.get(at).map_or("", String::as_str));
         let row = [heading.as_str(), meaning].into_iter().chain(cells);
         table.row(row.map(Cell::words));
@@ -264,7 +275,8 @@ fn recipe_ui(
         Some(Ok((edit, questions))) => {
             heading_ui(ui, "To look at");
             for question in questions {
-                ui.add(Label::new(question).wrap());
+                let words = Speaker::without_book().recipe_question(question);
+                ui.add(Label::new(words).wrap());
             }
             for left in &recipe.left_out {
                 quiet_ui(ui, &format!("Left out: {left}"));

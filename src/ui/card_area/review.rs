@@ -10,10 +10,11 @@ use super::bring_in::away_ui;
 use crate::book::IngredientId;
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, Delimiter, Doubt, Field, ForeignRecipe, LineMapping, MappedTo, Review,
+    Arrival, DecimalSign, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo, Review,
     ReviewLine,
 };
 use crate::quantity::{name_as_shown, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::tall_list::TallList;
@@ -167,6 +168,7 @@ pub(super) fn list_ui(
     actions: &mut Vec<Action>,
 ) {
     let Ok(table) = reviewed.as_ref() else { return };
+    let speaker = Speaker::new(table.book());
     state.follow_list(reviewed);
     let palette = theme::palette(ui.visuals());
     let review = &table.review;
@@ -197,7 +199,7 @@ pub(super) fn list_ui(
     let mut ticked = None;
     let refused = &state.refused;
     state.rows.in_sheet_ui(ui, review.lines.len(), |ui, at| {
-        if line_ui(ui, &review.lines[at], refused.contains(&at)) {
+        if line_ui(ui, speaker, &review.lines[at], refused.contains(&at)) {
             ticked = Some(at);
         }
     });
@@ -207,7 +209,7 @@ pub(super) fn list_ui(
         state.refused.insert(at);
     }
     copy_ui(ui, "what would change", || {
-        list_as_table(review, &state.refused)
+        list_as_table(speaker, review, &state.refused)
     });
 }
 
@@ -217,7 +219,7 @@ pub(super) fn working_ui(ui: &mut Ui, words: &str) {
 }
 
 /// A line of the list; `true` when it is ticked or unticked.
-fn line_ui(ui: &mut Ui, line: &ReviewLine, is_refused: bool) -> bool {
+fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_refused: bool) -> bool {
     let palette = theme::palette(ui.visuals());
     let mut changed = false;
     ui.horizontal_wrapped(|ui| {
@@ -231,27 +233,23 @@ fn line_ui(ui: &mut Ui, line: &ReviewLine, is_refused: bool) -> bool {
         } else {
             ui.label(RichText::new(name).color(palette.text_quiet));
         }
-        let words = match line.details() {
-            details if details.is_empty() => line.word().to_owned(),
-            details => format!("{}: {details}", line.word()),
+        let outcome = speaker.outcome(&line.outcome);
+        let words = match speaker.outcome_details(line) {
+            details if details.is_empty() => outcome.to_owned(),
+            details => format!("{outcome}: {details}"),
         };
         ui.add(Label::new(words).wrap());
     });
     for doubt in &line.doubts {
         ui.indent("doubt", |ui| {
-            ui.add(Label::new(RichText::new(doubt.to_string()).color(palette.caution)).wrap());
+            ui.add(Label::new(RichText::new(speaker.doubt(doubt)).color(palette.caution)).wrap());
         });
     }
     changed
 }
 
-fn joined(doubts: &[Doubt]) -> String {
-    let doubts: Vec<String> = doubts.iter().map(ToString::to_string).collect();
-    doubts.join("; ")
-}
-
 /// The list line by line, with what is ticked.
-fn list_as_table(review: &Review, refused: &BTreeSet<usize>) -> Table {
+fn list_as_table(speaker: Speaker<'_>, review: &Review, refused: &BTreeSet<usize>) -> Table {
     let heads = [
         "line",
         "ingredient",
@@ -271,9 +269,9 @@ fn list_as_table(review: &Review, refused: &BTreeSet<usize>) -> Table {
             Cell::figure(&line.line.to_string()),
             Cell::words(&name_as_shown(&line.name)),
             Cell::words(taken),
-            Cell::words(line.word()),
-            Cell::words(&line.details()),
-            Cell::words(&joined(&line.doubts)),
+            Cell::words(speaker.outcome(&line.outcome)),
+            Cell::words(&speaker.outcome_details(line)),
+            Cell::words(&speaker.doubts(&line.doubts)),
         ]);
     }
     table
@@ -348,7 +346,10 @@ fn mappings_ui(
                     "Use in place of {}",
                     name_as_shown(&mapping.foreign.name)
                 ));
-                ui.label(RichText::new(&mapping.why).color(palette.text_quiet));
+                ui.label(
+                    RichText::new(Speaker::new(screen.book).mapping_reason(mapping))
+                        .color(palette.text_quiet),
+                );
                 ui.end_row();
             }
         });
@@ -358,7 +359,7 @@ fn mappings_ui(
             table.row([
                 Cell::words(&name_as_shown(&mapping.foreign.name)),
                 Cell::words(&mapped_words(screen, &mapping.to)),
-                Cell::words(&mapping.why),
+                Cell::words(&Speaker::new(screen.book).mapping_reason(mapping)),
             ]);
         }
         table
@@ -427,8 +428,15 @@ fn arrival_ui(
         steps(arrived.plain.distance)
     ));
     ui.add(
-        Label::new(RichText::new(screen.words(&arrived.explanation)).color(palette.text_quiet))
-            .wrap(),
+        Label::new(
+            RichText::new(
+                Speaker::new(screen.book)
+                    .in_units(screen.units)
+                    .arrival(arrived),
+            )
+            .color(palette.text_quiet),
+        )
+        .wrap(),
     );
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {

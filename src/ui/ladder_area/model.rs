@@ -3,7 +3,8 @@
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, VesselId};
 use crate::quantity::{DisplayUnits, show_number};
-use crate::swap::{Adapted, Ladder, move_words_in};
+use crate::say::Speaker;
+use crate::swap::{Adapted, Ladder};
 use crate::ui::Screen;
 use crate::ui::wording::ingredient_name;
 use crate::workbench::VariationKind;
@@ -14,10 +15,11 @@ const LITTLE: f64 = 0.05;
 /// The amounts of a drink that differ from the version in hand, in counter measures.
 pub(super) fn amounts(screen: &Screen<'_>, drink: &Adapted) -> String {
     let lines = [&drink.balance.resolved, &screen.balance.resolved];
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
     let moves: Vec<String> = drink
         .moves
         .iter()
-        .map(|moved| move_words_in(screen.book, moved, &lines, screen.units))
+        .map(|moved| speaker.line_move(moved, &lines))
         .collect();
     if moves.is_empty() {
         "no amount changes".to_owned()

@@ -5,6 +5,7 @@ use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 use super::{keep, model, name_ui, words_ui};
 use crate::balance::Measurand;
 use crate::quantity::show_number;
+use crate::say::Speaker;
 use crate::swap::{Adapted, Ladder, Rung};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
@@ -41,7 +42,8 @@ pub(super) fn rungs_ui(
         return;
     };
     for reason in &ladder.reasons {
-        let words = screen.words(&format!("No levels: {reason}."));
+        let speaker = Speaker::new(screen.book).in_units(screen.units);
+        let words = format!("No levels: {}.", speaker.no_levels(reason));
         words_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
@@ -92,7 +94,8 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
                 Cell::words(&overall_words(&drink.difference)),
             ]),
             Err(reason) => {
-                let words = screen.words(&format!("can't be made: {reason}"));
+                let speaker = Speaker::new(screen.book).in_units(screen.units);
+                let words = format!("can't be made: {}", speaker.unadaptable(reason));
                 table.row([level, Cell::words(&words)]);
             }
         }
@@ -136,7 +139,8 @@ fn rung_ui(
         Ok(drink) => drink,
         Err(reason) => {
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            let words = screen.words(&format!("Can't be made: {reason}."));
+            let speaker = Speaker::new(screen.book).in_units(screen.units);
+            let words = format!("Can't be made: {}.", speaker.unadaptable(reason));
             words_ui(ui, words, palette.caution);
             return;
         }

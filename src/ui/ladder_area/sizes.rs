@@ -3,6 +3,7 @@
 use egui::{RichText, Ui};
 
 use super::{keep, model, name_ui, words_ui};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area::progress_ui;
@@ -72,6 +73,7 @@ fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
         "taste against the standard",
         "remark",
     ]);
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
     for variation in variations {
         let (title, _) = model::variation_names(screen.book, &variation.kind, screen.units);
         let title = Cell::words(&title);
@@ -80,10 +82,10 @@ fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
                 title,
                 Cell::words(&model::amounts(screen, drink)),
                 Cell::words(&overall_words(&drink.difference)),
-                Cell::words(&screen.words(&drink.explanation)),
+                Cell::words(&speaker.adapted(drink)),
             ]),
             Err(reason) => {
-                let reason = screen.words(&format!("can't be made: {reason}"));
+                let reason = format!("can't be made: {}", speaker.unadaptable(reason));
                 table.row([title, Cell::words(&reason)]);
             }
         }
@@ -100,12 +102,13 @@ fn variation_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let (title, version) = model::variation_names(screen.book, &variation.kind, screen.units);
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
     let drink = match &variation.drink {
         Ok(drink) => drink,
         Err(reason) => {
             name_ui(ui, &title, ui.available_width());
             ui.indent(("variation", &title), |ui| {
-                let words = screen.words(&format!("Can't be made: {reason}."));
+                let words = format!("Can't be made: {}.", speaker.unadaptable(reason));
                 words_ui(ui, words, palette.caution);
             });
             return;
@@ -125,8 +128,7 @@ fn variation_ui(
     });
     ui.indent(("variation", &title), |ui| {
         words_ui(ui, model::amounts(screen, drink), palette.text_strong);
-        let small =
-            RichText::new(screen.words(&drink.explanation)).font(TypeStyle::Small.font_id());
+        let small = RichText::new(speaker.adapted(drink)).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
     ui.add_space(grid::TIGHT);

@@ -14,6 +14,7 @@ use super::wording;
 use super::words::heading_ui;
 use crate::cards::CardKind;
 use crate::quantity::{name_as_shown, show_number};
+use crate::say::Speaker;
 use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
 use crate::workbench::{Action, Look, SwapFound, Workbench};
 
@@ -311,7 +312,7 @@ fn as_table(
                 Cell::words(&does),
                 Cell::words(outcome.axis.word()),
                 Cell::words(&expected.unwrap_or_default()),
-                Cell::words(&outcome.words()),
+                Cell::words(&Speaker::new(screen.book).axis_move(&outcome)),
                 Cell::figure(&moved.unwrap_or_default()),
                 Cell::words(judged.unwrap_or_default()),
             ]);
@@ -335,7 +336,7 @@ fn column_width(ui: &Ui, guess: Guess, outcomes: &[AxisMove]) -> f32 {
 
 /// "sweeter by 1.9 steps — as expected".
 fn outcome_words(outcome: &AxisMove, taken: Option<Guess>) -> String {
-    let words = outcome.words();
+    let words = Speaker::without_book().axis_move(outcome);
     match (taken, model::right(outcome)) {
         (None, _) | (_, None) => words,
         (Some(guess), Some(right)) if guess == right => format!("{words}: correct"),

@@ -5,6 +5,7 @@ use egui::{TextEdit, Ui};
 use super::SwapState;
 use super::model::version_name;
 use crate::book::Change;
+use crate::say::Speaker;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
@@ -26,7 +27,10 @@ pub(super) fn wanted_name(
         ingredient_name(screen.book, &answer.question.with)
     );
     if state.suggestion > 0 {
-        format!("{with}, {}", suggestion.kind.word())
+        format!(
+            "{with}, {}",
+            Speaker::new(screen.book).suggestion_kind(suggestion.kind)
+        )
     } else {
         with
     }

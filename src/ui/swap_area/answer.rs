@@ -9,6 +9,7 @@ use super::model::{self, Compared};
 use super::{SwapState, accept};
 use crate::balance::{Balance, Difference, difference};
 use crate::quantity::show_grouped;
+use crate::say::Speaker;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
@@ -252,11 +253,12 @@ fn sentences_ui(
     let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
         ui.add(Label::new(RichText::new(words).color(colour)).wrap())
     };
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
-            let words = screen.words(&suggestion.explanation);
+            let words = speaker.suggestion(answer, suggestion);
             say(ui, &words, palette.text_strong);
             let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
             say(ui, words, palette.text_normal).explained(Term::Scatter);
@@ -267,7 +269,7 @@ fn sentences_ui(
             FIRST_REASONS
         };
         for reason in answer.reasons.iter().take(shown) {
-            let reason = &screen.words(reason);
+            let reason = &speaker.swap_reason(reason);
             if answer.suggestions.is_empty() {
                 say(ui, &format!("No suggestion: {reason}."), palette.caution);
             } else {

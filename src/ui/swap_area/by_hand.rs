@@ -4,6 +4,7 @@ use egui::{Label, RichText, Slider, Stroke, Ui};
 
 use super::answer::{figures_ui, line_words, scatter_words};
 use super::{SwapState, accept, model};
+use crate::say::Speaker;
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
@@ -158,7 +159,11 @@ fn drink_ui(
     ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())
         .explained(Term::Scatter);
     if let Some(obstacle) = &nearby.obstacle {
-        let words = format!("This does not meet the conditions: {obstacle}.");
+        let speaker = Speaker::new(screen.book).in_units(screen.units);
+        let words = format!(
+            "This does not meet the conditions: {}.",
+            speaker.forbidden(obstacle)
+        );
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
     }
     ui.add_space(grid::NEAR);

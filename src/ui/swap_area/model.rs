@@ -6,9 +6,8 @@ use crate::book::{
     Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
 };
 use crate::quantity::{DisplayUnits, show_number};
-use crate::swap::{
-    Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep, move_words_in,
-};
+use crate::say::Speaker;
+use crate::swap::{Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
@@ -122,7 +121,8 @@ fn sugars_in_words(ingredient: &Ingredient) -> String {
 /// What a suggestion is best at: "closest taste", "fewest changes, cheapest".
 pub(super) fn kind_words(suggestion: &Suggestion) -> String {
     let kinds = std::iter::once(&suggestion.kind).chain(&suggestion.also);
-    kinds.map(|kind| kind.word()).collect::<Vec<_>>().join(", ")
+    let kinds = kinds.map(|kind| Speaker::without_book().suggestion_kind(*kind));
+    kinds.collect::<Vec<_>>().join(", ")
 }
 
 /// What differs between two sets of lines, in counter measures: the swapped lines first.
@@ -140,7 +140,9 @@ pub(in crate::ui) fn changes_in_words(
             from: from.cloned(),
             to: to.cloned(),
         };
-        move_words_in(book, &line, &[after, before], units)
+        Speaker::new(book)
+            .in_units(units)
+            .line_move(&line, &[after, before])
     };
     for line in after.lines() {
         match before.line(&line.id) {
@@ -237,7 +239,9 @@ pub(in crate::ui) fn step_words(
         WalkMove::Line(moved) => {
             let before = &answer.plain.resolved;
             let lines = [&step.balance.resolved, before];
-            move_words_in(screen.book, moved, &lines, screen.units)
+            Speaker::new(screen.book)
+                .in_units(screen.units)
+                .line_move(moved, &lines)
         }
     }
 }

@@ -4,6 +4,7 @@ use egui::{Checkbox, Label, RichText, Ui};
 
 use super::conditions::quiet_ui;
 use super::{SwapState, model, review_model};
+use crate::say::Speaker;
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
@@ -144,7 +145,8 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         if let Some(suggestion) = suggestion {
             changes_ui(ui, screen, item, suggestion);
         } else {
-            let reasons = screen.words(&item.answer.reasons.join("; "));
+            let speaker = Speaker::new(screen.book).in_units(screen.units);
+            let reasons = speaker.swap_reasons(&item.answer.reasons);
             let words = format!("No suggestion: {reasons}.");
             ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }

@@ -8,6 +8,7 @@ use super::model::{changes_in_words, version_name};
 use crate::book::{Book, Recipe, RecipeId, State};
 use crate::edit::Edit;
 use crate::quantity::{name_as_shown, show_number};
+use crate::say::Speaker;
 use crate::swap::{Demands, ReviewItem, Suggestion};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table};
@@ -50,7 +51,7 @@ pub(super) fn versions(book: &Book) -> usize {
 
 /// Whether anything can be taken.
 pub(super) fn can_be_taken(item: &ReviewItem) -> bool {
-    !item.edits.is_empty()
+    !item.answer.suggestions.is_empty()
 }
 
 /// What a suggestion changes of the recipe or version of an item, in counter measures.
@@ -82,7 +83,8 @@ pub(super) fn as_table(
         let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
         let in_words = suggestion.map_or_else(
             || {
-                let reasons = screen.words(&item.answer.reasons.join("; "));
+                let speaker = Speaker::new(screen.book).in_units(screen.units);
+                let reasons = speaker.swap_reasons(&item.answer.reasons);
                 format!("no suggestion: {reasons}")
             },
             |suggestion| overall_words(&suggestion.difference),
@@ -136,7 +138,7 @@ pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place
                 new.insert(recipe.as_ref().clone())
             }
         };
-        let name = version_name(recipe, &item.name);
+        let name = version_name(recipe, &Speaker::new(book).swapped_version(&item.answer));
         let (edit, _) = item.answer.accept(recipe, &suggestion.changes, &name);
         if let Edit::AddVersion { version, .. } = &edit {
             recipe.versions.push(version.clone());

@@ -1,0 +1,147 @@
+//! What is said of a drink made in another way: with less sugar, in another cup, iced, hot, or with less ice.
+
+use super::swap::{comparative, largest};
+use super::{Speaker, say};
+use crate::balance::{Balance, Measurand};
+use crate::swap::{Adaptation, Adapted, NoLevels, Unadaptable};
+
+impl Speaker<'_> {
+    /// What became of a drink, in sentences with figures.
+    pub fn adapted(&self, drink: &Adapted) -> String {
+        let figure = |measurand: Measurand| drink.balance.figures.of[measurand.slot()];
+        let volume = || self.volume(figure(Measurand::Volume), 0);
+        let mut sentences = Vec::new();
+        match drink.adaptation {
+            Adaptation::ToStandard => sentences.push(self.remaining(drink, "standard")),
+            Adaptation::SugarLevel { floor_sugar } => {
+                let sugar = self.in_unit(figure(Measurand::TotalSugar), "g", 1);
+                let floor = self.in_unit(floor_sugar, "g", 1);
+                sentences.push(say!(self, "variation-sugar", sugar: sugar, floor: floor));
+                sentences.push(self.remaining(drink, "level"));
+            }
+            Adaptation::Cup { ratio, fill } => {
+                sentences.push(say!(self, "variation-cup", ratio: self.number(ratio, 2)));
+                sentences.push(match fill {
+                    Some(fill) => {
+                        say!(self, "variation-fill", volume: volume(), fill: self.in_unit(fill, "%", 0))
+                    }
+                    None => say!(self, "variation-fill-not-known", volume: volume()),
+                });
+                sentences.push(self.remaining(drink, "cup"));
+            }
+            Adaptation::Iced => {
+                sentences.push(self.ice_left(&drink.balance));
+                sentences.push(self.remaining(drink, "hot"));
+                sentences.push(self.word("variation-taste-iced").to_owned());
+            }
+            Adaptation::IceLevel { standard_volume } => {
+                sentences.push(self.ice_left(&drink.balance));
+                let before = self.volume(standard_volume, 0);
+                sentences.push(say!(self, "variation-ice", volume: volume(), standard: before));
+                sentences.push(self.remaining(drink, "level"));
+            }
+            Adaptation::Hot { poured_at } => {
+                let served = self.temperature(figure(Measurand::ServingTemperature), 1);
+                let poured = self.temperature(poured_at, 0);
+                sentences.push(say!(self, "variation-hot", poured: poured, served: served));
+                sentences.push(self.remaining(drink, "iced"));
+                sentences.push(self.word("variation-taste-hot").to_owned());
+            }
+        }
+        sentences.join(" ")
+    }
+
+    fn ice_left(&self, balance: &Balance) -> String {
+        let figure = |measurand: Measurand| balance.figures.of[measurand.slot()];
+        let served = self.temperature(figure(Measurand::ServingTemperature), 1);
+        let ice = self.in_unit(figure(Measurand::IceLeft), "g", 0);
+        say!(self, "variation-ice-left", served: served, ice: ice)
+    }
+
+    /// How far the drink is from what it is compared with, and what stands in the way.
+    fn remaining(&self, drink: &Adapted, compared: &str) -> String {
+        let difference = &drink.difference;
+        let beyond = largest(difference).filter(|(_, steps)| steps.abs() > 1.0);
+        let Some((axis, steps)) = beyond else {
+            let known = if difference.not_compared().next().is_none() {
+                "all"
+            } else {
+                "part"
+            };
+            return say!(self, "variation-within", compared: compared, known: known);
+        };
+        let (change, size) = (comparative(axis, steps), self.number(steps.abs(), 1));
+        let shortfalls = drink.shortfalls.iter();
+        let short = shortfalls.max_by(|one, other| one.steps.abs().total_cmp(&other.steps.abs()));
+        match (short, drink.adaptation) {
+            (Some(short), Adaptation::SugarLevel { .. }) => {
+                let why = self.hindrance(&short.why);
+                say!(self, "variation-beyond-because", change: change, steps: size, why: why)
+            }
+            _ => say!(self, "variation-beyond", compared: compared, change: change, steps: size),
+        }
+    }
+
+    /// Why a drink can't be made in another way: a clause without a capital and a stop.
+    pub fn unadaptable(&self, reason: &Unadaptable) -> String {
+        let message = match reason {
+            Unadaptable::NoCup => "variation-no-cup",
+            Unadaptable::AlreadyIced => "variation-already-iced",
+            Unadaptable::NoIceInBook => "variation-no-ice-in-book",
+            Unadaptable::NoIce => "variation-no-ice",
+            Unadaptable::IceFills => "variation-ice-fills",
+            Unadaptable::NothingPouredHot => "variation-nothing-poured-hot",
+            Unadaptable::Impossible(impossible) => return self.swap_impossible(impossible),
+        };
+        self.word(message).to_owned()
+    }
+
+    /// Why a drink has no sugar levels: a clause without a capital and a stop.
+    pub fn no_levels(&self, reason: &NoLevels) -> String {
+        match reason {
+            NoLevels::SweetnessNotKnown { missing } => {
+                say!(self, "levels-sweetness-not-known", ingredients: self.ingredients(missing))
+            }
+            NoLevels::NoSweetener { sugar } => {
+                say!(self, "levels-no-sweetener", sugar: self.in_unit(*sugar, "g", 1))
+            }
+            NoLevels::NotInSteps { sweeteners } => {
+                say!(self, "levels-not-in-steps", count: sweeteners.len(), ingredients: self.ingredients(sweeteners))
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book::IngredientId;
+    use crate::swap::Impossible;
+
+    #[test]
+    fn what_can_not_be_made_is_told_with_what_to_do() {
+        let speaker = Speaker::without_book();
+        for (reason, words) in [
+            (
+                Unadaptable::NoCup,
+                "the recipe has no cup: choose one first",
+            ),
+            (
+                Unadaptable::Impossible(Impossible::LeastOverfills {
+                    fill: 120.4,
+                    room: 95.0,
+                }),
+                "the cup is too small: even with the smallest amounts it is 120 % full, and 95 % is the limit",
+            ),
+        ] {
+            assert_eq!(speaker.unadaptable(&reason), words);
+        }
+        let sweeteners = ["honey", "syrup"].map(|id| IngredientId::new(id).unwrap());
+        assert_eq!(
+            speaker.no_levels(&NoLevels::NotInSteps {
+                sweeteners: sweeteners.to_vec()
+            }),
+            "honey and syrup can’t be reduced step by step: enter their amounts in grams, millilitres or a measure of the shop"
+        );
+    }
+}
