@@ -168,7 +168,7 @@ fn follow(
                     ingredient.full_name(),
                     speaker.ingredient(&share.ingredient),
                     grams.map_or_else(
-                        || speaker.word("figure-not-known").to_owned(),
+                        || speaker.word("card-figure-not-known").to_owned(),
                         |grams| mass_words(speaker, grams),
                     ),
                 ]);
@@ -204,7 +204,7 @@ fn need_words(speaker: &Speaker<'_>, need: &Need) -> String {
     let mass = mass_words(speaker, need.grams);
     match (need.incomplete, need.grams > 0.0) {
         (false, _) => mass,
-        (true, true) => say!(speaker, "figure-least", figure: mass),
+        (true, true) => say!(speaker, "card-figure-least", figure: mass),
         (true, false) => speaker.word("weight-not-known").to_owned(),
     }
 }
@@ -227,9 +227,9 @@ fn drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
 fn to_make(speaker: &Speaker<'_>, batches: &[Batch]) -> Table {
     let rows = batches.iter().map(|batch| {
         let made = match batch.made() {
-            None => speaker.word("figure-not-known").to_owned(),
+            None => speaker.word("card-figure-not-known").to_owned(),
             Some(made) if batch.need.incomplete => {
-                say!(speaker, "figure-least", figure: speaker.count(made))
+                say!(speaker, "card-figure-least", figure: speaker.count(made))
             }
             Some(made) => speaker.count(made),
         };
@@ -239,7 +239,7 @@ fn to_make(speaker: &Speaker<'_>, batches: &[Batch]) -> Table {
             mass_words(speaker, batch.usable),
             made,
             batch.keeps_hours.map_or_else(
-                || speaker.word("figure-unstated").to_owned(),
+                || speaker.word("card-figure-unstated").to_owned(),
                 |hours| say!(speaker, "hours", hours: speaker.count(hours)),
             ),
         ]
@@ -274,7 +274,7 @@ fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
                 [
                     speaker.word("price-not-stated").to_owned(),
                     String::new(),
-                    speaker.word("figure-not-known").to_owned(),
+                    speaker.word("card-figure-not-known").to_owned(),
                 ]
             },
             |price| {
@@ -298,7 +298,7 @@ fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
         rows.push(row);
     }
     let sum = if incomplete {
-        say!(speaker, "figure-least", figure: money(total))
+        say!(speaker, "card-figure-least", figure: money(total))
     } else {
         money(total)
     };

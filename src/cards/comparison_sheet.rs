@@ -194,13 +194,13 @@ fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
         let cells = differences.iter().enumerate().map(|(at, difference)| {
             if at == 0 {
                 return axis.value.map_or_else(
-                    || speaker.word("figure-not-known").to_owned(),
+                    || speaker.word("card-figure-not-known").to_owned(),
                     |value| speaker.uncertain(value, axis.u, axis.axis.unit()),
                 );
             }
             let found = difference.axes.iter().find(|other| other.axis == axis.axis);
             let Some(steps) = found.and_then(|found| found.steps) else {
-                return speaker.word("figure-not-known").to_owned();
+                return speaker.word("card-figure-not-known").to_owned();
             };
             let (more, less) = axis.axis.comparatives();
             if steps.abs() < 0.05 {

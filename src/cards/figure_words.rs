@@ -9,23 +9,23 @@ pub fn figure_words(speaker: &Speaker<'_>, reported: &Reported, unit: &str) -> S
     let missing = match (reported.missing.is_empty(), reported.reason) {
         (false, _) => {
             let names = speaker.ingredients(&reported.missing);
-            Some(say!(speaker, "figure-not-stated", names: names))
+            Some(say!(speaker, "card-figure-not-stated", names: names))
         }
         (true, reason) => reason.map(str::to_owned),
     };
     let Some(value) = reported.value else {
         return match missing {
-            Some(missing) => say!(speaker, "figure-not-known-because", reason: missing),
-            None => speaker.word("figure-not-known").to_owned(),
+            Some(missing) => say!(speaker, "card-figure-not-known-because", reason: missing),
+            None => speaker.word("card-figure-not-known").to_owned(),
         };
     };
     let figure = with_uncertainty(speaker, value, reported.u, unit);
     match missing {
         // Nothing is known of it: "at least 0" would read like a figure.
         Some(missing) if value == 0.0 => {
-            say!(speaker, "figure-not-known-because", reason: missing)
+            say!(speaker, "card-figure-not-known-because", reason: missing)
         }
-        Some(missing) => say!(speaker, "figure-at-least", figure: figure, reason: missing),
+        Some(missing) => say!(speaker, "card-figure-at-least", figure: figure, reason: missing),
         None => figure,
     }
 }

@@ -109,7 +109,7 @@ impl<'book> Made<'book> {
         let share = self.share(line, false);
         match share.and_then(|share| Some((share.grams?, share.u_grams))) {
             Some((grams, u)) => with_uncertainty(&self.speaker, grams, u, "g"),
-            None => self.speaker.word("figure-not-known").to_owned(),
+            None => self.speaker.word("card-figure-not-known").to_owned(),
         }
     }
 
@@ -195,14 +195,16 @@ impl<'book> Made<'book> {
         };
         match (stage, name(shaker), name(cup)) {
             (Stage::Mixed, Some(shaker), _) if *strained => {
-                say!(speaker, "stage-mixed-strained", shaker: shaker)
+                say!(speaker, "card-stage-mixed-strained", shaker: shaker)
             }
-            (Stage::Mixed, Some(shaker), _) => say!(speaker, "stage-mixed-shaker", shaker: shaker),
-            (Stage::Mixed, None, Some(cup)) => say!(speaker, "stage-mixed-cup", cup: cup),
-            (Stage::Mixed, None, None) => speaker.word("stage-mixed").to_owned(),
-            (Stage::Topping, ..) => speaker.word("stage-in-cup").to_owned(),
-            (Stage::OnTop, ..) => speaker.word("stage-on-top").to_owned(),
-            (Stage::Steeped, ..) => speaker.word("stage-steeped").to_owned(),
+            (Stage::Mixed, Some(shaker), _) => {
+                say!(speaker, "card-stage-mixed-shaker", shaker: shaker)
+            }
+            (Stage::Mixed, None, Some(cup)) => say!(speaker, "card-stage-mixed-cup", cup: cup),
+            (Stage::Mixed, None, None) => speaker.word("card-stage-mixed").to_owned(),
+            (Stage::Topping, ..) => speaker.word("card-stage-in-cup").to_owned(),
+            (Stage::OnTop, ..) => speaker.word("card-stage-on-top").to_owned(),
+            (Stage::Steeped, ..) => speaker.word("card-stage-steeped").to_owned(),
         }
     }
 

@@ -79,7 +79,7 @@ fn lines(made: &Made<'_>) -> Table {
             .find(|share| share.line == line.id && !share.carried);
         let figure = |value: Option<f64>, u: Option<f64>, unit: &str| {
             value.map_or_else(
-                || speaker.word("figure-unstated").to_owned(),
+                || speaker.word("card-figure-unstated").to_owned(),
                 |value| with_uncertainty(speaker, value, u, unit),
             )
         };
@@ -119,7 +119,7 @@ fn taste(made: &Made<'_>) -> Table {
             unit
         };
         let value = axis.value.map_or_else(
-            || speaker.word("figure-not-known").to_owned(),
+            || speaker.word("card-figure-not-known").to_owned(),
             |value| with_uncertainty(speaker, value, axis.u, unit),
         );
         let step = speaker.trimmed(axis.step, step_unit, 2);
@@ -182,19 +182,19 @@ fn nutrition(made: &Made<'_>) -> Table {
     let speaker = &made.speaker;
     let words = |value: &PrintedValue, unit: &str| {
         if !value.is_complete && value.value <= 0.0 {
-            return speaker.word("figure-unstated").to_owned();
+            return speaker.word("card-figure-unstated").to_owned();
         }
         let text = beyond_digits(value.value).unwrap_or_else(|| speaker.digits(&value.text));
         let figure = format!("{text}\u{a0}{unit}");
         if value.is_complete {
             figure
         } else {
-            say!(speaker, "figure-least", figure: figure)
+            say!(speaker, "card-figure-least", figure: figure)
         }
     };
     let rows = declaration(&made.balance).into_iter().map(|row| {
         let per_100_ml = row.per_100_ml.as_ref().map_or_else(
-            || speaker.word("figure-not-known").to_owned(),
+            || speaker.word("card-figure-not-known").to_owned(),
             |value| words(value, row.unit),
         );
         vec![

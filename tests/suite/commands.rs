@@ -281,10 +281,7 @@ fn the_caps_of_a_swap_are_kept_and_bad_ones_refused() {
         let arguments = with(cap, most);
         let (code, message) = error_of(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
         assert_eq!(code, Some(2), "{cap} {most}: {message}");
-        assert!(
-            message.contains("expected") && message.contains(cap),
-            "{message}"
-        );
+        assert!(message.contains(cap), "{message}");
     }
 }
 

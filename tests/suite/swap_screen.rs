@@ -167,7 +167,7 @@ fn a_cap_that_can_not_be_kept_gives_its_reason_and_is_taken_back() {
     type_into(&mut window, "Sugar in 100 ml at most", "0,5");
     assert!(says(
         &window,
-        "No suggestion: a limit of 0.5 g of sugar per 100 ml"
+        "No suggestion: a limit of 0.5\u{a0}g of sugar per 100 ml"
     ));
     assert!(says(&window, "asked: at most 0.5 g sugar in 100 ml"));
     click(&mut window, "Clear all conditions");

@@ -31,13 +31,13 @@ pdf-writer = die PDF-Datei konnte nicht geschrieben werden: { $reason }
 
 ## Figures
 
-figure-not-known = nicht bekannt
-figure-not-known-because = nicht bekannt ({ $reason })
-figure-unstated = nicht angegeben
+card-figure-not-known = nicht bekannt
+card-figure-not-known-because = nicht bekannt ({ $reason })
+card-figure-unstated = nicht angegeben
 # Why a figure is not known in full.
-figure-not-stated = nicht angegeben: { $names }
-figure-at-least = mindestens { $figure } ({ $reason })
-figure-least = mindestens { $figure }
+card-figure-not-stated = nicht angegeben: { $names }
+card-figure-at-least = mindestens { $figure } ({ $reason })
+card-figure-least = mindestens { $figure }
 weight-not-known = Gewicht nicht bekannt
 amount-none = ohne
 hours = { $hours } h
@@ -58,13 +58,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = Mischen
-stage-mixed-cup = Mischen ({ $cup })
-stage-mixed-shaker = Mischen ({ $shaker }), in den Becher gießen
-stage-mixed-strained = Mischen ({ $shaker }), in den Becher abseihen
-stage-in-cup = Im Becher
-stage-on-top = Obenauf
-stage-steeped = Ziehen lassen und herausnehmen
+card-stage-mixed = Mischen
+card-stage-mixed-cup = Mischen ({ $cup })
+card-stage-mixed-shaker = Mischen ({ $shaker }), in den Becher gießen
+card-stage-mixed-strained = Mischen ({ $shaker }), in den Becher abseihen
+card-stage-in-cup = Im Becher
+card-stage-on-top = Obenauf
+card-stage-steeped = Ziehen lassen und herausnehmen
 line-at-temperature = mit { $temperature }
 line-brings = bringt { $mass } { $ingredient } mit
 

@@ -31,13 +31,13 @@ pdf-writer = the PDF could not be written: { $reason }
 
 ## Figures
 
-figure-not-known = not known
-figure-not-known-because = not known ({ $reason })
-figure-unstated = not stated
+card-figure-not-known = not known
+card-figure-not-known-because = not known ({ $reason })
+card-figure-unstated = not stated
 # Why a figure is not known in full.
-figure-not-stated = not stated: { $names }
-figure-at-least = at least { $figure } ({ $reason })
-figure-least = at least { $figure }
+card-figure-not-stated = not stated: { $names }
+card-figure-at-least = at least { $figure } ({ $reason })
+card-figure-least = at least { $figure }
 weight-not-known = weight not known
 amount-none = none
 hours = { $hours } h
@@ -58,13 +58,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = Mixed
-stage-mixed-cup = Mixed in the { $cup }
-stage-mixed-shaker = Mixed in the { $shaker }, poured into the cup
-stage-mixed-strained = Mixed in the { $shaker }, strained into the cup
-stage-in-cup = In the cup
-stage-on-top = On top
-stage-steeped = Steeped and taken out
+card-stage-mixed = Mixed
+card-stage-mixed-cup = Mixed in the { $cup }
+card-stage-mixed-shaker = Mixed in the { $shaker }, poured into the cup
+card-stage-mixed-strained = Mixed in the { $shaker }, strained into the cup
+card-stage-in-cup = In the cup
+card-stage-on-top = On top
+card-stage-steeped = Steeped and taken out
 line-at-temperature = at { $temperature }
 line-brings = brings { $mass } of { $ingredient }
 

@@ -31,13 +31,13 @@ pdf-writer = no se pudo escribir el PDF: { $reason }
 
 ## Figures
 
-figure-not-known = se desconoce
-figure-not-known-because = se desconoce ({ $reason })
-figure-unstated = no se indica
+card-figure-not-known = se desconoce
+card-figure-not-known-because = se desconoce ({ $reason })
+card-figure-unstated = no se indica
 # Why a figure is not known in full.
-figure-not-stated = no se indica: { $names }
-figure-at-least = al menos { $figure } ({ $reason })
-figure-least = al menos { $figure }
+card-figure-not-stated = no se indica: { $names }
+card-figure-at-least = al menos { $figure } ({ $reason })
+card-figure-least = al menos { $figure }
 weight-not-known = se desconoce el peso
 amount-none = sin añadir
 hours = { $hours } h
@@ -58,13 +58,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = Mezclar
-stage-mixed-cup = Mezclar ({ $cup })
-stage-mixed-shaker = Mezclar ({ $shaker }) y verter en el vaso
-stage-mixed-strained = Mezclar ({ $shaker }) y colar en el vaso
-stage-in-cup = En el vaso
-stage-on-top = Por encima
-stage-steeped = Infusionar y retirar
+card-stage-mixed = Mezclar
+card-stage-mixed-cup = Mezclar ({ $cup })
+card-stage-mixed-shaker = Mezclar ({ $shaker }) y verter en el vaso
+card-stage-mixed-strained = Mezclar ({ $shaker }) y colar en el vaso
+card-stage-in-cup = En el vaso
+card-stage-on-top = Por encima
+card-stage-steeped = Infusionar y retirar
 line-at-temperature = a { $temperature }
 line-brings = aporta { $mass } de { $ingredient }
 

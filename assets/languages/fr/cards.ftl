@@ -31,13 +31,13 @@ pdf-writer = le fichier PDF n’a pas pu être écrit : { $reason }
 
 ## Figures
 
-figure-not-known = inconnu
-figure-not-known-because = inconnu ({ $reason })
-figure-unstated = non indiqué
+card-figure-not-known = inconnu
+card-figure-not-known-because = inconnu ({ $reason })
+card-figure-unstated = non indiqué
 # Why a figure is not known in full.
-figure-not-stated = non indiqué : { $names }
-figure-at-least = au moins { $figure } ({ $reason })
-figure-least = au moins { $figure }
+card-figure-not-stated = non indiqué : { $names }
+card-figure-at-least = au moins { $figure } ({ $reason })
+card-figure-least = au moins { $figure }
 weight-not-known = poids inconnu
 amount-none = aucun ajout
 hours = { $hours } h
@@ -58,13 +58,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = Mélanger
-stage-mixed-cup = Mélanger ({ $cup })
-stage-mixed-shaker = Mélanger ({ $shaker }), verser dans le gobelet
-stage-mixed-strained = Mélanger ({ $shaker }), filtrer dans le gobelet
-stage-in-cup = Dans le gobelet
-stage-on-top = Sur le dessus
-stage-steeped = Infuser, puis retirer
+card-stage-mixed = Mélanger
+card-stage-mixed-cup = Mélanger ({ $cup })
+card-stage-mixed-shaker = Mélanger ({ $shaker }), verser dans le gobelet
+card-stage-mixed-strained = Mélanger ({ $shaker }), filtrer dans le gobelet
+card-stage-in-cup = Dans le gobelet
+card-stage-on-top = Sur le dessus
+card-stage-steeped = Infuser, puis retirer
 line-at-temperature = à { $temperature }
 line-brings = apporte aussi { $ingredient } : { $mass }
 

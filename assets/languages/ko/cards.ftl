@@ -29,13 +29,13 @@ pdf-writer = PDF를 저장할 수 없습니다: { $reason }
 
 ## Figures
 
-figure-not-known = 알 수 없음
-figure-not-known-because = 알 수 없음({ $reason })
-figure-unstated = 표시 없음
+card-figure-not-known = 알 수 없음
+card-figure-not-known-because = 알 수 없음({ $reason })
+card-figure-unstated = 표시 없음
 # Why a figure is not known in full.
-figure-not-stated = 표시 없음: { $names }
-figure-at-least = 최소 { $figure }({ $reason })
-figure-least = 최소 { $figure }
+card-figure-not-stated = 표시 없음: { $names }
+card-figure-at-least = 최소 { $figure }({ $reason })
+card-figure-least = 최소 { $figure }
 weight-not-known = 무게 알 수 없음
 amount-none = 넣지 않음
 hours = { $hours }시간
@@ -56,13 +56,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = 섞기
-stage-mixed-cup = { $cup }에서 섞기
-stage-mixed-shaker = { $shaker }에서 섞어 컵에 붓기
-stage-mixed-strained = { $shaker }에서 섞어 컵에 걸러 붓기
-stage-in-cup = 컵에 담기
-stage-on-top = 위에 올리기
-stage-steeped = 우린 뒤 건져 내기
+card-stage-mixed = 섞기
+card-stage-mixed-cup = { $cup }에서 섞기
+card-stage-mixed-shaker = { $shaker }에서 섞어 컵에 붓기
+card-stage-mixed-strained = { $shaker }에서 섞어 컵에 걸러 붓기
+card-stage-in-cup = 컵에 담기
+card-stage-on-top = 위에 올리기
+card-stage-steeped = 우린 뒤 건져 내기
 line-at-temperature = 온도 { $temperature }
 line-brings = { $ingredient } { $mass } 함께 들어감
 

@@ -29,13 +29,13 @@ pdf-writer = không ghi được tệp PDF: { $reason }
 
 ## Figures
 
-figure-not-known = chưa rõ
-figure-not-known-because = chưa rõ ({ $reason })
-figure-unstated = không ghi
+card-figure-not-known = chưa rõ
+card-figure-not-known-because = chưa rõ ({ $reason })
+card-figure-unstated = không ghi
 # Why a figure is not known in full.
-figure-not-stated = không ghi: { $names }
-figure-at-least = ít nhất { $figure } ({ $reason })
-figure-least = ít nhất { $figure }
+card-figure-not-stated = không ghi: { $names }
+card-figure-at-least = ít nhất { $figure } ({ $reason })
+card-figure-least = ít nhất { $figure }
 weight-not-known = chưa rõ khối lượng
 amount-none = không thêm
 hours = { $hours } giờ
@@ -56,13 +56,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = Pha trộn
-stage-mixed-cup = Pha trong { $cup }
-stage-mixed-shaker = Pha trong { $shaker }, rót ra ly
-stage-mixed-strained = Pha trong { $shaker }, lọc ra ly
-stage-in-cup = Trong ly
-stage-on-top = Trên mặt
-stage-steeped = Ngâm rồi vớt ra
+card-stage-mixed = Pha trộn
+card-stage-mixed-cup = Pha trong { $cup }
+card-stage-mixed-shaker = Pha trong { $shaker }, rót ra ly
+card-stage-mixed-strained = Pha trong { $shaker }, lọc ra ly
+card-stage-in-cup = Trong ly
+card-stage-on-top = Trên mặt
+card-stage-steeped = Ngâm rồi vớt ra
 line-at-temperature = ở { $temperature }
 line-brings = kèm { $mass } { $ingredient }
 

@@ -29,13 +29,13 @@ pdf-writer = 无法写入 PDF：{ $reason }
 
 ## Figures
 
-figure-not-known = 未知
-figure-not-known-because = 未知（{ $reason }）
-figure-unstated = 未标示
+card-figure-not-known = 未知
+card-figure-not-known-because = 未知（{ $reason }）
+card-figure-unstated = 未标示
 # Why a figure is not known in full.
-figure-not-stated = 未标示：{ $names }
-figure-at-least = 至少 { $figure }（{ $reason }）
-figure-least = 至少 { $figure }
+card-figure-not-stated = 未标示：{ $names }
+card-figure-at-least = 至少 { $figure }（{ $reason }）
+card-figure-least = 至少 { $figure }
 weight-not-known = 重量未知
 amount-none = 不加
 hours = { $hours } 小时
@@ -56,13 +56,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = 混合
-stage-mixed-cup = 在 { $cup } 中混合
-stage-mixed-shaker = 在 { $shaker } 中混合，倒入杯中
-stage-mixed-strained = 在 { $shaker } 中混合，滤入杯中
-stage-in-cup = 杯中
-stage-on-top = 最上层
-stage-steeped = 浸泡后取出
+card-stage-mixed = 混合
+card-stage-mixed-cup = 在 { $cup } 中混合
+card-stage-mixed-shaker = 在 { $shaker } 中混合，倒入杯中
+card-stage-mixed-strained = 在 { $shaker } 中混合，滤入杯中
+card-stage-in-cup = 杯中
+card-stage-on-top = 最上层
+card-stage-steeped = 浸泡后取出
 line-at-temperature = 温度 { $temperature }
 line-brings = 带入 { $ingredient } { $mass }
 

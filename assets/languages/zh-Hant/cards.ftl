@@ -29,13 +29,13 @@ pdf-writer = 無法寫入 PDF：{ $reason }
 
 ## Figures
 
-figure-not-known = 未知
-figure-not-known-because = 未知（{ $reason }）
-figure-unstated = 未標示
+card-figure-not-known = 未知
+card-figure-not-known-because = 未知（{ $reason }）
+card-figure-unstated = 未標示
 # Why a figure is not known in full.
-figure-not-stated = 未標示：{ $names }
-figure-at-least = 至少 { $figure }（{ $reason }）
-figure-least = 至少 { $figure }
+card-figure-not-stated = 未標示：{ $names }
+card-figure-at-least = 至少 { $figure }（{ $reason }）
+card-figure-least = 至少 { $figure }
 weight-not-known = 重量未知
 amount-none = 不加
 hours = { $hours } 小時
@@ -56,13 +56,13 @@ revision-never-approved = { $state ->
 
 ## Steps
 
-stage-mixed = 混合
-stage-mixed-cup = 在 { $cup } 中混合
-stage-mixed-shaker = 在 { $shaker } 中混合，倒入杯中
-stage-mixed-strained = 在 { $shaker } 中混合，濾入杯中
-stage-in-cup = 杯中
-stage-on-top = 最上層
-stage-steeped = 浸泡後取出
+card-stage-mixed = 混合
+card-stage-mixed-cup = 在 { $cup } 中混合
+card-stage-mixed-shaker = 在 { $shaker } 中混合，倒入杯中
+card-stage-mixed-strained = 在 { $shaker } 中混合，濾入杯中
+card-stage-in-cup = 杯中
+card-stage-on-top = 最上層
+card-stage-steeped = 浸泡後取出
 line-at-temperature = 溫度 { $temperature }
 line-brings = 帶入 { $ingredient } { $mass }
 
