@@ -1,9 +1,9 @@
 //! What is wrong with a book, as facts with a place.
 
-use std::fmt;
-
-use super::{IngredientId, LineId, MeasureId, Miscalled, RecipeId, VersionId, VesselId};
-use crate::quantity::{show_compact, show_number};
+use super::{
+    Allergen, Axis, ChangedField, FigureName, FigureRange, IngredientId, LineId, MeasureId,
+    Miscalled, Nutrient, RecipeId, VersionId, VesselId,
+};
 
 /// How bad a finding is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -45,113 +45,177 @@ pub enum Place {
     Approval(RecipeId, usize),
 }
 
-impl fmt::Display for Place {
-    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+/// What an id is meant to name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum IdKind {
+    /// An ingredient.
+    Ingredient,
+    /// A measure.
+    Measure,
+    /// A vessel.
+    Vessel,
+    /// A recipe.
+    Recipe,
+    /// A version of a recipe.
+    Version,
+    /// A line or an instruction of a recipe.
+    Line,
+}
+
+impl IdKind {
+    /// The word for machines, by which a sentence is chosen.
+    pub fn key(self) -> &'static str {
         match self {
-            Self::Settings => write!(formatter, "settings"),
-            Self::Ingredient(id, field) => write!(formatter, "ingredient `{id}`, {field}"),
-            Self::Measure(id, field) => write!(formatter, "measure `{id}`, {field}"),
-            Self::Vessel(id, field) => write!(formatter, "vessel `{id}`, {field}"),
-            Self::Recipe(id, field) => write!(formatter, "recipe `{id}`, {field}"),
-            Self::Line(recipe, None, line) => write!(formatter, "recipe `{recipe}`, line `{line}`"),
-            Self::Line(recipe, Some(version), line) => {
-                write!(
-                    formatter,
-                    "recipe `{recipe}`, version `{version}`, line `{line}`"
-                )
-            }
-            Self::Version(recipe, version) => {
-                write!(formatter, "recipe `{recipe}`, version `{version}`")
-            }
-            Self::Approval(recipe, number) => {
-                write!(formatter, "recipe `{recipe}`, approval {number}")
-            }
+            Self::Ingredient => "ingredient",
+            Self::Measure => "measure",
+            Self::Vessel => "vessel",
+            Self::Recipe => "recipe",
+            Self::Version => "version",
+            Self::Line => "line",
         }
     }
 }
 
+/// An entry that further typing puts right.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Unfinished {
+    /// A reading that nobody has weighed yet.
+    EmptyReading,
+    /// Fractions of sugars that do not sum to 1.
+    SugarFractions {
+        /// Their sum.
+        sum: f64,
+    },
+    /// A window of temperatures with the warmer end first.
+    Window {
+        /// Which window.
+        what: FigureName,
+        /// Its first end, °C.
+        from: f64,
+        /// Its second end, °C.
+        to: f64,
+    },
+    /// A noticeable step of nothing.
+    NoStep(Axis),
+}
+
+/// What the yield of a batch can't pass.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum YieldLimit {
+    /// It is more than what goes in.
+    WhatGoesIn,
+    /// It is less than the solids that go in.
+    Solids,
+}
+
+/// Of what one drink carries a limited number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SlotKind {
+    /// Flavours.
+    Flavours,
+    /// High-potency sweeteners.
+    HighPotencySweeteners,
+}
+
+/// What an ingredient is stated to be.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum StatedClaim {
+    /// Free of milk.
+    DairyFree,
+    /// Free of everything from animals.
+    Vegan,
+    /// Listed with all its allergens.
+    AllergensListed,
+}
+
+/// What speaks against a claim.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum AgainstClaim {
+    /// An allergen that it is stated to contain.
+    Contains(Allergen),
+    /// Its sugars are lactose.
+    Lactose,
+    /// Its sugars are those of honey.
+    Honey,
+    /// It is stated not to be dairy-free.
+    NotDairyFree,
+    /// A part of it that contains an allergen.
+    PartContains(IngredientId, Allergen),
+    /// A part of it that is stated not to be so.
+    PartIsNot(IngredientId),
+}
+
 /// What is wrong, with the facts that a sentence needs.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum FindingKind {
     /// An id that names nothing.
-    #[error("there is no {kind} `{id}`; {}", nearest_advice(.nearest))]
     Dangling {
-        /// "ingredient", "measure" …
-        kind: &'static str,
+        /// What it should name.
+        kind: IdKind,
         /// The id.
         id: String,
         /// Ids that look like it.
         nearest: Vec<String>,
     },
     /// The same id twice in one recipe.
-    #[error("the id `{id}` is used twice in this recipe; give one of them another id")]
     DuplicateInRecipe {
         /// The id.
         id: String,
     },
     /// Versions that build on each other in a circle.
-    #[error("the versions build on each other in a circle: {}; let one of them build on the recipe", chained(.chain))]
     VersionCycle {
         /// The ids in order, the first one again at the end.
         chain: Vec<String>,
     },
     /// House-made ingredients that need each other.
-    #[error("house-made ingredients need each other in a circle: {}; take one of them out of the recipe of the other", chained(.chain))]
     HouseMadeCycle {
         /// The ids in order, the first one again at the end.
         chain: Vec<String>,
     },
     /// A change whose target is gone.
-    #[error("a change of {field} has no target any more; delete the change or bring the line back")]
     ChangeWithoutTarget {
         /// What it changes.
-        field: &'static str,
+        field: ChangedField,
     },
     /// A number outside what is possible.
-    #[error("{what} is {found}; expected {expected}")]
     OutOfRange {
         /// What the number is.
-        what: String,
-        /// The number as text.
-        found: String,
+        what: FigureName,
+        /// The number, in the unit of the range.
+        value: f64,
         /// What is possible.
-        expected: &'static str,
+        range: FigureRange,
     },
-    /// An entry that more than one field makes, and that is not right until all of them are typed: a reading that nobody has
-    /// weighed yet, fractions that do not sum to 1 yet. An edit may pass through it.
-    #[error("{what} is {found}; expected {expected}")]
-    Unfinished {
-        /// What it is.
-        what: String,
-        /// What stands there as text.
-        found: String,
-        /// What is wanted.
-        expected: &'static str,
+    /// An entry that more than one field makes, and that is not right until all of them are typed. An edit may pass through it.
+    Unfinished(Unfinished),
+    /// A batch that weighs what can't be of what goes into it.
+    ImpossibleYield {
+        /// The stated yield, g.
+        grams: f64,
+        /// What it passes.
+        limit: YieldLimit,
     },
     /// Parts that add up to more than the whole.
-    #[error("{parts} add up to {} g in {} g; check the figures and their basis", show_compact(round_to_tenths(*.sum)), show_compact(*.whole))]
     SumOverWhole {
         /// Which parts.
-        parts: String,
+        parts: Vec<Nutrient>,
         /// Their sum, g.
         sum: f64,
         /// The whole, g.
         whole: f64,
     },
     /// A part that is larger than what it is a part of.
-    #[error("{part} ({}) are more than {whole} ({}) that they are a part of; check the label", show_compact(*.part_value), show_compact(*.whole_value))]
     PartOverWhole {
         /// The part.
-        part: &'static str,
+        part: Nutrient,
         /// Its value.
         part_value: f64,
         /// The whole.
-        whole: &'static str,
+        whole: Nutrient,
         /// Its value.
         whole_value: f64,
     },
     /// A measure that is not of the size that it is called.
-    #[error("“{name}”, {}", .miscalled.words(in_millilitres))]
     SizeNotAsCalled {
         /// The name of the measure.
         name: String,
@@ -159,10 +223,6 @@ pub enum FindingKind {
         miscalled: Miscalled,
     },
     /// Readings of one measure with one ingredient that are far apart.
-    #[error(
-        "the readings give {} to {} g a use of the same thing; expected one of them to be a slip: weigh once more",
-        show_compact(round_to_tenths(*.least)), show_compact(round_to_tenths(*.most))
-    )]
     ReadingsDisagree {
         /// The least that a use weighs, g.
         least: f64,
@@ -170,47 +230,36 @@ pub enum FindingKind {
         most: f64,
     },
     /// A measure that nobody has weighed.
-    #[error("no readings yet; weigh ten uses together three times")]
     NeverCalibrated,
     /// More flavours or sweeteners in one drink than the engine carries.
-    #[error("{count} {kind} in one drink; only the first {limit} are compared")]
     TooManySlots {
-        /// "flavours", "high-potency sweeteners".
-        kind: &'static str,
+        /// What there are too many of.
+        kind: SlotKind,
         /// How many there are.
         count: usize,
         /// How many there may be.
         limit: usize,
     },
     /// More than one line takes what the others leave.
-    #[error("more than one line fills up; only one amount can be left open")]
     SeveralFillAmounts,
     /// An amount in millilitres whose mass can't be told.
-    #[error("{what}; state its density or weigh the measure with it")]
     NoMass {
-        /// Which ingredient, and why.
-        what: String,
+        /// The ingredient.
+        ingredient: IngredientId,
+        /// The measure that it is counted in; none for millilitres.
+        measure: Option<MeasureId>,
     },
     /// A name with characters that nobody sees.
-    #[error(
-        "the name holds characters that nobody sees: “{shown}”; expected visible ones only, so type it anew"
-    )]
     HiddenCharacters {
         /// The name with those characters written out.
         shown: String,
     },
     /// A day that is no day.
-    #[error("`{found}` is no date; expected year-month-day, such as 2026-05-04")]
     NoDate {
         /// What was found.
         found: String,
     },
     /// An energy that the other figures do not give.
-    #[error(
-        "the energy is stated as {} kJ{}; expected {} to {} kJ by the composition (Regulation (EU) 1169/2011, Annex XIV){}",
-        show_compact(*.stated), off_by(*.percent), whole(*.from), whole(*.to),
-        if *.fits_as_kilocalories { ": the figure fits as kilocalories" } else { "" }
-    )]
     EnergyNotOfComposition {
         /// The stated energy, kJ in the basis of the composition.
         stated: f64,
@@ -224,10 +273,9 @@ pub enum FindingKind {
         fits_as_kilocalories: bool,
     },
     /// A density that the composition does not give.
-    #[error("the {what} is {} g/ml; expected {} to {} g/ml by the composition", show_compact(*.stated), show_number(*.low, 2), show_number(*.high, 2))]
     DensityNotOfComposition {
-        /// "density", "bulk density".
-        what: &'static str,
+        /// Which density.
+        what: FigureName,
         /// The stated one, g/ml.
         stated: f64,
         /// The least that is likely, g/ml.
@@ -236,17 +284,13 @@ pub enum FindingKind {
         high: f64,
     },
     /// A claim that the other figures speak against.
-    #[error("it is stated to be {claim}, but {against}; expected one of the two to be put right")]
     ClaimNotCarried {
-        /// "vegan", "dairy-free", "complete in its allergens".
-        claim: &'static str,
+        /// What is claimed.
+        claim: StatedClaim,
         /// What speaks against it.
-        against: String,
+        against: AgainstClaim,
     },
     /// A price that nobody has looked at for long.
-    #[error(
-        "the price is of {date}, {months} months before the newest day of the book, {newest}; ask for today's price"
-    )]
     StalePrice {
         /// Day of the price.
         date: String,
@@ -256,77 +300,18 @@ pub enum FindingKind {
         newest: String,
     },
     /// Versions that would take too long to carry out.
-    #[error(
-        "there are too many versions and changes to check them all; expected a few dozen a recipe"
-    )]
     TooManyToCheck,
     /// There is more than is listed.
-    #[error(
-        "only the first {listed} findings of the book are listed; expected fewer, so begin with these"
-    )]
     MoreFindings {
         /// How many are listed.
         listed: usize,
     },
     /// An amount that fills and never gets there.
-    #[error(
-        "no amount of it fills as far as this: its amount is not known; state it in grams, or fill up with another line"
-    )]
     FillOutOfReach,
     /// Something steeped that is no leaf.
-    #[error(
-        "only leaf is steeped: what something else gives to the water is not known; enter the liquor as an ingredient with its own figures"
-    )]
     NotALeaf,
     /// A drink without a cup.
-    #[error("no cup is named; volume, fill and serving temperature need one")]
     NoCup,
-}
-
-/// Longest chain of ids that is written out; of a longer one the beginning and the end are.
-const CHAIN: usize = 12;
-
-fn chained(ids: &[String]) -> String {
-    if ids.len() <= CHAIN {
-        return ids.join(" → ");
-    }
-    let left_out = ids.len() - CHAIN;
-    let (begin, end) = (&ids[..CHAIN - 1], &ids[ids.len() - 1..]);
-    format!(
-        "{} → … ({left_out} more) → {}",
-        begin.join(" → "),
-        end.join(" → ")
-    )
-}
-
-fn in_millilitres(millilitres: f64) -> String {
-    format!("{} ml", show_compact(round_to_tenths(millilitres)))
-}
-
-fn round_to_tenths(value: f64) -> f64 {
-    (value * 10.0).round() / 10.0
-}
-
-fn whole(value: f64) -> String {
-    show_compact(value.round())
-}
-
-/// ", 24 % too low"; nothing when it can't be told.
-fn off_by(percent: Option<f64>) -> String {
-    let Some(percent) = percent else {
-        return String::new();
-    };
-    let word = if percent < 0.0 { "low" } else { "high" };
-    format!(", {} % too {word}", show_compact(percent.abs().round()))
-}
-
-fn nearest_advice(nearest: &[String]) -> String {
-    if nearest.is_empty() {
-        "add it or name another".to_owned()
-    } else {
-        let quoted: Vec<String> = nearest.iter().map(|id| format!("`{id}`")).collect();
-        format!("did you mean {}?", quoted.join(" or "))
-    }
 }
 
 /// One thing that is wrong, and where.
@@ -360,8 +345,37 @@ impl Finding {
     }
 }
 
-impl fmt::Display for Finding {
-    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(formatter, "{}: {}", self.place, self.kind)
+impl FindingKind {
+    /// The word for machines.
+    pub fn key(&self) -> &'static str {
+        match self {
+            Self::Dangling { .. } => "dangling",
+            Self::DuplicateInRecipe { .. } => "duplicate-in-recipe",
+            Self::VersionCycle { .. } => "version-cycle",
+            Self::HouseMadeCycle { .. } => "house-made-cycle",
+            Self::ChangeWithoutTarget { .. } => "change-without-target",
+            Self::OutOfRange { .. } => "out-of-range",
+            Self::Unfinished(_) => "unfinished",
+            Self::ImpossibleYield { .. } => "impossible-yield",
+            Self::SumOverWhole { .. } => "sum-over-whole",
+            Self::PartOverWhole { .. } => "part-over-whole",
+            Self::SizeNotAsCalled { .. } => "size-not-as-called",
+            Self::ReadingsDisagree { .. } => "readings-disagree",
+            Self::NeverCalibrated => "never-calibrated",
+            Self::TooManySlots { .. } => "too-many-slots",
+            Self::SeveralFillAmounts => "several-fill-amounts",
+            Self::NoMass { .. } => "no-mass",
+            Self::HiddenCharacters { .. } => "hidden-characters",
+            Self::NoDate { .. } => "no-date",
+            Self::EnergyNotOfComposition { .. } => "energy-not-of-composition",
+            Self::DensityNotOfComposition { .. } => "density-not-of-composition",
+            Self::ClaimNotCarried { .. } => "claim-not-carried",
+            Self::StalePrice { .. } => "stale-price",
+            Self::TooManyToCheck => "too-many-to-check",
+            Self::MoreFindings { .. } => "more-findings",
+            Self::FillOutOfReach => "fill-out-of-reach",
+            Self::NotALeaf => "not-a-leaf",
+            Self::NoCup => "no-cup",
+        }
     }
 }

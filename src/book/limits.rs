@@ -1,7 +1,5 @@
 //! What a book may hold at most. Loading refuses more, and so does every edit: what was made can be opened again.
 
-use std::fmt;
-
 use super::recipe::MOST_LINES;
 use super::{Book, Recipe, RecipeId, VersionId};
 
@@ -40,53 +38,6 @@ pub enum LimitPassed {
         /// How many there would be.
         count: usize,
     },
-}
-
-impl fmt::Display for LimitPassed {
-    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        const MEGABYTE: u64 = 1024 * 1024;
-        match self {
-            Self::List {
-                recipe,
-                list,
-                count,
-            } => {
-                let what = match list {
-                    LimitedList::Lines => {
-                        format!("the recipe `{recipe}` would have {count} lines and instructions")
-                    }
-                    LimitedList::Changes(version) => {
-                        format!(
-                            "version `{version}` of the recipe `{recipe}` would have {count} changes"
-                        )
-                    }
-                    LimitedList::Approved(number) => {
-                        format!(
-                            "approval {number} of the recipe `{recipe}` would have {count} lines and instructions"
-                        )
-                    }
-                };
-                write!(
-                    formatter,
-                    "{what}; expected at most {MOST_LINES}, so divide them among several recipes"
-                )
-            }
-            Self::Text { bytes, most } => write!(
-                formatter,
-                "the book would have {} MB; expected at most {} MB, so begin a second book or take something out of this one",
-                bytes.div_ceil(MEGABYTE),
-                most / MEGABYTE
-            ),
-            Self::NotFinite { count: 1 } => write!(
-                formatter,
-                "a number of the book would not be finite; expected digits"
-            ),
-            Self::NotFinite { count } => write!(
-                formatter,
-                "{count} numbers of the book would not be finite; expected digits"
-            ),
-        }
-    }
 }
 
 /// What a book takes in its file.

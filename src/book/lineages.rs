@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::{Approval, Finding, FindingKind, Place, Recipe, Resolved, VersionId};
+use super::{Approval, Finding, FindingKind, IdKind, Place, Recipe, Resolved, VersionId};
 
 /// The lineages of a recipe. [`super::resolve`] looks for each ancestor among all versions, which is right for one version and
 /// takes minutes for the thousands of a long chain.
@@ -91,7 +91,7 @@ impl<'recipe> Lineages<'recipe> {
         Finding::error(
             Place::Recipe(self.recipe.id.clone(), "versions"),
             FindingKind::Dangling {
-                kind: "version",
+                kind: IdKind::Version,
                 id: id.to_string(),
                 nearest: Vec::new(),
             },

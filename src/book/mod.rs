@@ -9,6 +9,7 @@ mod contents;
 mod day;
 mod difference;
 mod field_differences;
+mod figure_name;
 mod finding;
 mod id;
 mod ingredient;
@@ -36,8 +37,12 @@ pub use changes_between::{Differences, differences_between};
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
-pub use finding::{Finding, FindingKind, Place, Severity};
-pub use id::{IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+pub use figure_name::{FigureName, FigureRange};
+pub use finding::{
+    AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,
+    YieldLimit,
+};
+pub use id::{IdError, IngredientId, LONGEST_ID, LineId, MeasureId, RecipeId, VersionId, VesselId};
 pub use ingredient::{
     Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure,
     FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
@@ -54,7 +59,7 @@ pub use recipe::{
     Amount, Approval, Carried, Change, Entry, Instruction, Line, MOST_LINES, Recipe, Role, Stage,
     State, Version,
 };
-pub use resolve::{Resolved, resolve};
+pub use resolve::{ChangedField, Resolved, resolve};
 pub use settings::{
     Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
 };
@@ -65,8 +70,8 @@ pub use vessel::{
     VesselKind,
 };
 pub use well_formed::{
-    CalledSize, EnergyRange, Held, Miscalled, NamedUnit, energy_of_composition, findings,
-    miscalled, nearest, new_errors, new_errors_of,
+    CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
+    findings, miscalled, nearest, new_errors, new_errors_of,
 };
 pub use wording::AmountWordError;
 

@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Change, Entry, Finding, FindingKind, Line, LineId, Place, Recipe, Version, VersionId, VesselId,
+    Change, Entry, Finding, FindingKind, IdKind, Line, LineId, Place, Recipe, Version, VersionId,
+    VesselId,
 };
 
 /// A version with all its changes carried out.
@@ -194,7 +195,7 @@ pub fn resolve(recipe: &Recipe, version: Option<&VersionId>) -> (Resolved, Vec<F
             None => findings.push(Finding::error(
                 Place::Recipe(recipe.id.clone(), "versions"),
                 FindingKind::Dangling {
-                    kind: "version",
+                    kind: IdKind::Version,
                     id: id.to_string(),
                     nearest: Vec::new(),
                 },
@@ -256,25 +257,62 @@ impl Change {
             && self.target() == other.target()
     }
 
-    /// The word for what it changes.
-    pub fn field(&self) -> &'static str {
+    /// What it changes.
+    pub fn field(&self) -> ChangedField {
         match self {
-            Self::Ingredient(..) => "the ingredient",
-            Self::Amount(..) => "the amount",
-            Self::Temperature(..) => "the temperature",
-            Self::Role(..) => "the role",
-            Self::Stage(..) => "the stage",
-            Self::Carried(..) => "the syrup that comes along",
-            Self::Note(..) => "the note",
-            Self::Instruction(..) => "the instruction",
-            Self::Add(..) => "an added line",
-            Self::Remove(..) => "a line left out",
-            Self::Move(..) => "the order",
-            Self::Cup(_) => "the cup",
-            Self::Shaker(_) => "the shaker",
-            Self::Strained(_) => "straining",
-            Self::DrinkingTemperature(_) => "the drinking temperature",
-            Self::MenuPrice(_) => "the menu price",
+            Self::Ingredient(..) => ChangedField::Ingredient,
+            Self::Amount(..) => ChangedField::Amount,
+            Self::Temperature(..) => ChangedField::Temperature,
+            Self::Role(..) => ChangedField::Role,
+            Self::Stage(..) => ChangedField::Stage,
+            Self::Carried(..) => ChangedField::CarriedSyrup,
+            Self::Note(..) => ChangedField::Note,
+            Self::Instruction(..) => ChangedField::Instruction,
+            Self::Add(..) => ChangedField::AddedLine,
+            Self::Remove(..) => ChangedField::RemovedLine,
+            Self::Move(..) => ChangedField::Order,
+            Self::Cup(_) => ChangedField::Cup,
+            Self::Shaker(_) => ChangedField::Shaker,
+            Self::Strained(_) => ChangedField::Straining,
+            Self::DrinkingTemperature(_) => ChangedField::DrinkingTemperature,
+            Self::MenuPrice(_) => ChangedField::MenuPrice,
         }
     }
+}
+
+/// What a change of a recipe changes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum ChangedField {
+    /// The ingredient of a line.
+    Ingredient,
+    /// The amount of a line.
+    Amount,
+    /// The temperature of a line.
+    Temperature,
+    /// The role of a line.
+    Role,
+    /// Where a line goes in.
+    Stage,
+    /// The syrup that sticks to what a line adds.
+    CarriedSyrup,
+    /// The note on a line.
+    Note,
+    /// The text of an instruction.
+    Instruction,
+    /// A line that is added.
+    AddedLine,
+    /// A line that is removed.
+    RemovedLine,
+    /// The order of the lines.
+    Order,
+    /// The cup.
+    Cup,
+    /// The shaker.
+    Shaker,
+    /// Whether the ice is strained off.
+    Straining,
+    /// The temperature at which the drink is compared.
+    DrinkingTemperature,
+    /// The price on the menu.
+    MenuPrice,
 }

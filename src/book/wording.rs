@@ -1,29 +1,21 @@
 //! Amounts the way they are said at the counter, and back.
 
-use super::well_formed::LARGEST_AMOUNT;
+use super::LARGEST_AMOUNT;
 use super::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
 use crate::quantity::DisplayUnits;
 use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
 
 /// Why a typed amount means nothing in this book.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum AmountWordError {
     /// The text is no amount.
-    #[error(transparent)]
-    Text(#[from] AmountTextError),
+    Text(AmountTextError),
     /// More than any cup of a counter holds.
-    #[error(
-        "{found} is more than a line can have; expected at most {} {unit}",
-        show_count(LARGEST_AMOUNT)
-    )]
     TooMuch {
-        /// The amount in words.
-        found: String,
-        /// "g", "ml", "uses".
-        unit: &'static str,
+        /// The amount.
+        amount: Amount,
     },
     /// No measure of the shop answers to the word.
-    #[error("no measure is called “{word}”; expected {}", .known.join(", "))]
     NoMeasure {
         /// The word.
         word: String,
@@ -31,13 +23,18 @@ pub enum AmountWordError {
         known: Vec<String>,
     },
     /// Several measures answer to the word and none was weighed with the ingredient.
-    #[error("“{word}” could be {}; type the name of the one that is meant", .candidates.join(" or "))]
     Ambiguous {
         /// The word.
         word: String,
-        /// Names of the measures.
-        candidates: Vec<String>,
+        /// The measures.
+        candidates: Vec<MeasureId>,
     },
+}
+
+impl From<AmountTextError> for AmountWordError {
+    fn from(error: AmountTextError) -> Self {
+        Self::Text(error)
+    }
 }
 
 impl Book {
@@ -114,14 +111,7 @@ impl Book {
             .number()
             .is_some_and(|number| number > LARGEST_AMOUNT)
         {
-            return Err(AmountWordError::TooMuch {
-                found: self.amount_words(&amount),
-                unit: match amount {
-                    Amount::Grams(_) => "g",
-                    Amount::Count(..) => "uses",
-                    _ => "ml",
-                },
-            });
+            return Err(AmountWordError::TooMuch { amount });
         }
         Ok(amount)
     }
@@ -187,7 +177,7 @@ impl Book {
             word: word.to_owned(),
             candidates: candidates
                 .iter()
-                .map(|measure| measure.name.clone())
+                .map(|measure| measure.id.clone())
                 .collect(),
         })
     }
@@ -248,13 +238,17 @@ mod tests {
     }
 
     #[test]
-    fn a_word_that_fits_nothing_used_with_the_ingredient_is_asked_about_in_plain_words() {
-        let error = two_scoops(&never_weighed(), "water")
-            .unwrap_err()
-            .to_string();
-        assert!(
-            error.starts_with("“scoops” could be brown scoop or white scoop"),
-            "{error}"
-        );
+    fn a_word_that_fits_nothing_used_with_the_ingredient_is_asked_about() {
+        let error = two_scoops(&never_weighed(), "water").unwrap_err();
+        let scoop = |id| MeasureId::new(id).unwrap();
+        match error {
+            AmountWordError::Ambiguous { candidates, .. } => {
+                assert_eq!(
+                    candidates[..2],
+                    [scoop("chestnut-scoop"), scoop("creamer-scoop")]
+                );
+            }
+            other => panic!("{other:?}"),
+        }
     }
 }

@@ -15,6 +15,7 @@ use super::error::SaveError;
 use super::fingerprint::{Fingerprint, OnDisk, content_number, look_closely};
 use super::load::{Loaded, load};
 use super::parse::read_book;
+use super::recovery::WorkFault;
 use super::recovery::{NoteInFile, RecoveryNote};
 use super::save::{readable_text, replace, save_error};
 use crate::book::{Book, Item, Shelf};
@@ -195,15 +196,14 @@ pub(super) struct ReadChanges {
 }
 
 /// Reads a file of changes; `None` when there is none.
-pub(super) fn read_changes(path: &Path) -> Result<Option<ReadChanges>, String> {
+pub(super) fn read_changes(path: &Path) -> Result<Option<ReadChanges>, WorkFault> {
     let text = match fs::read(path) {
         Ok(bytes) => String::from_utf8_lossy(&bytes).into_owned(),
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),
-        Err(error) => return Err(error.to_string()),
+        Err(error) => return Err(WorkFault::System(error)),
     };
-    let damaged = "its first line is damaged";
-    let (first, mut rest) = text.split_once('\n').ok_or(damaged)?;
-    let opening: Opening = after_mark(first, BEGINNING).ok_or(damaged)?;
+    let (first, mut rest) = text.split_once('\n').ok_or(WorkFault::FirstLineDamaged)?;
+    let opening: Opening = after_mark(first, BEGINNING).ok_or(WorkFault::FirstLineDamaged)?;
     let mut read = ReadChanges {
         base: opening.base,
         records: Vec::new(),

@@ -9,25 +9,22 @@ use super::save::{followed, replace, save_error, write_new};
 use super::scan;
 
 /// Longest list that is read, in bytes.
-const LONGEST_LIST: u64 = 32 * 1024 * 1024;
+pub const LONGEST_LIST: u64 = 32 * 1024 * 1024;
 
 /// Why a list can't be read.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 pub enum ReadError {
     /// It is no file.
-    #[error("this is not a file; choose a CSV, JSON or RON file: {}", .path.display())]
     NotAFile {
         /// The path.
         path: PathBuf,
     },
     /// It is longer than any list of ingredients.
-    #[error("the file is longer than 32 MB; divide it: {}", .path.display())]
     TooLong {
         /// The path.
         path: PathBuf,
     },
     /// The system refuses.
-    #[error("the file can't be read ({source}): {}", .path.display())]
     Read {
         /// The path.
         path: PathBuf,

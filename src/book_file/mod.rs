@@ -23,12 +23,14 @@ mod write;
 
 pub use changes::{ChangesFile, earlier_state};
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
-pub use error::{FilePlace, LoadError, LoadProblem, SaveError, Step, TextFault};
-pub use export::{ReadError, begins_as_book, read_bytes, replace_file, write_beside_others};
+pub use error::{FilePlace, Found, LoadError, LoadProblem, SaveError, Step, TextFault, Wanted};
+pub use export::{
+    LONGEST_LIST, ReadError, begins_as_book, read_bytes, replace_file, write_beside_others,
+};
 pub use fingerprint::{Fingerprint, OnDisk, look, look_closely};
 pub use load::{Loaded, load};
 pub use parse::parse;
-pub use recovery::{LeftWork, RecoveryNote, RecoveryPlace, SetAside, left_work};
+pub use recovery::{LeftWork, RecoveryNote, RecoveryPlace, SetAside, WorkFault, left_work};
 pub use save::{Saved, save, save_over};
 pub use write::{text_measure, write};
 

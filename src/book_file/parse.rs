@@ -4,7 +4,8 @@ use ron::Options;
 use ron::error::{Position, SpannedError};
 use ron::extensions::Extensions;
 
-use super::error::{LoadProblem, TextFault};
+use super::error::{Found, LoadProblem, TextFault, Wanted};
+use super::format_v1::FIGURE;
 use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
 use crate::book::{self, Book, Finding};
 use crate::quantity::excerpt;
@@ -13,8 +14,8 @@ use crate::quantity::excerpt;
 /// book has eleven.
 const DEEPEST: usize = 96;
 
-/// Longest sentence of the reader that is passed on, in characters.
-const LONGEST_EXPECTATION: usize = 160;
+/// Longest words of the reader that are passed on, in characters.
+const LONGEST_WORDS: usize = 160;
 
 /// Reads the text of a book and lists what is wrong in it; or says why it can't become a book.
 ///
@@ -67,29 +68,29 @@ fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
             found, expected, ..
         } => TextFault::UnknownField {
             found,
-            expected: expected.to_vec(),
+            known: expected.to_vec(),
         },
         Ron::NoSuchEnumVariant {
             found, expected, ..
         } => TextFault::UnknownWord {
             found,
-            expected: expected.to_vec(),
+            known: expected.to_vec(),
         },
         Ron::MissingStructField { field, .. } => TextFault::MissingField { field },
         Ron::DuplicateStructField { field, .. } => TextFault::FieldTwice { field },
-        Ron::InvalidValueForType { expected, found } => TextFault::WrongKind { found, expected },
-        Ron::ExpectedDifferentLength { expected, found } => {
-            let values = if found == 1 { "value" } else { "values" };
-            TextFault::WrongKind {
-                found: format!("{found} {values} in brackets"),
-                expected,
-            }
-        }
-        Ron::IntegerOutOfBounds => TextFault::WrongKind {
-            found: "a number that is negative or far too large".to_owned(),
-            expected: "a whole number of 0 or more".to_owned(),
+        Ron::InvalidValueForType { expected, found } => TextFault::WrongKind {
+            found: Found::Reader(excerpt(&found, LONGEST_WORDS)),
+            wanted: wanted_by_reader(&expected),
         },
-        other => wrong_kind(text, &error.span.end, expectation(&other)),
+        Ron::ExpectedDifferentLength { expected, found } => TextFault::WrongKind {
+            found: Found::Values(found),
+            wanted: wanted_by_reader(&expected),
+        },
+        Ron::IntegerOutOfBounds => TextFault::WrongKind {
+            found: Found::NoWholeNumber,
+            wanted: Wanted::Count,
+        },
+        other => wrong_kind(text, &error.span.end, wanted(&other)),
     };
     // The reader stands behind a name or number that it has taken, and before anything else.
     let Position { line, col: column } = match fault {
@@ -105,43 +106,50 @@ fn text_problem(text: &str, error: SpannedError) -> LoadProblem {
     }
 }
 
-fn wrong_kind(text: &str, at: &Position, expected: String) -> TextFault {
+fn wrong_kind(text: &str, at: &Position, wanted: Wanted) -> TextFault {
     match text_at(text, at) {
         None => TextFault::Ended,
         Some(found) => TextFault::WrongKind {
-            found: format!("`{found}`"),
-            expected,
+            found: Found::Text(found),
+            wanted,
         },
     }
 }
 
-/// What the reader wanted, without the "Expected" in front.
-fn expectation(error: &ron::Error) -> String {
+/// What the reader wanted.
+fn wanted(error: &ron::Error) -> Wanted {
     use ron::Error as Ron;
     match error {
-        Ron::ExpectedArray => "`[` at the beginning of a list".to_owned(),
-        Ron::ExpectedArrayEnd => "`,` or `]` at the end of a list".to_owned(),
-        Ron::ExpectedStructLike | Ron::ExpectedNamedStructLike(_) => {
-            "`(` at the beginning of a group, such as `(8.0, Label)` for a figure".to_owned()
-        }
-        Ron::ExpectedStructLikeEnd => "`)` at the end of a group".to_owned(),
-        Ron::ExpectedMapColon => "`:` behind the name of a field".to_owned(),
-        Ron::ExpectedComma => "`,` between two values".to_owned(),
-        Ron::ExpectedFloat => "a number such as 12.5".to_owned(),
-        Ron::ExpectedInteger => "a whole number such as 3".to_owned(),
-        Ron::ExpectedString => "a text in quotes".to_owned(),
-        Ron::ExpectedIdentifier => "a word".to_owned(),
-        Ron::ExpectedBoolean => "true or false".to_owned(),
-        Ron::TrailingCharacters => "nothing behind the end of the book".to_owned(),
+        Ron::ExpectedArray => Wanted::List,
+        Ron::ExpectedArrayEnd => Wanted::EndOfList,
+        Ron::ExpectedStructLike | Ron::ExpectedNamedStructLike(_) => Wanted::Group,
+        Ron::ExpectedStructLikeEnd => Wanted::EndOfGroup,
+        Ron::ExpectedMapColon => Wanted::Colon,
+        Ron::ExpectedComma => Wanted::Comma,
+        Ron::ExpectedFloat => Wanted::Number,
+        Ron::ExpectedInteger => Wanted::WholeNumber,
+        Ron::ExpectedString => Wanted::Text,
+        Ron::ExpectedIdentifier => Wanted::Word,
+        Ron::ExpectedBoolean => Wanted::YesOrNo,
+        Ron::TrailingCharacters => Wanted::EndOfBook,
         other => {
             let sentence = other.to_string();
             let mut characters = sentence.chars();
             let sentence: String = characters.next().map_or_else(String::new, |first| {
                 first.to_lowercase().chain(characters).collect()
             });
-            // The sentence may repeat a word of the text, which may be long or hold characters that can't be seen.
-            excerpt(&sentence, LONGEST_EXPECTATION)
+            wanted_by_reader(&sentence)
         }
+    }
+}
+
+/// What the reader wanted, in its own words. They may repeat a word of the text, which may be long or hold characters that can't
+/// be seen.
+fn wanted_by_reader(words: &str) -> Wanted {
+    if words == FIGURE {
+        Wanted::Figure
+    } else {
+        Wanted::Reader(excerpt(words, LONGEST_WORDS))
     }
 }
 

@@ -9,6 +9,7 @@ use std::collections::BTreeSet;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use std::time::{Duration, SystemTime, UNIX_EPOCH};
 
 use jiff::Timestamp;
@@ -227,13 +228,37 @@ pub struct LeftWork {
 }
 
 /// A recovery file that can't be read. It has been renamed so that it is not met again, and not deleted.
-#[derive(Debug, thiserror::Error)]
-#[error("unsaved work was found that can't be read ({reason}); it is kept as {}", .path.display())]
+#[derive(Debug)]
 pub struct SetAside {
     /// Where it is now.
     pub path: PathBuf,
     /// What is wrong with it.
-    pub reason: String,
+    pub reason: Arc<WorkFault>,
+}
+
+/// Why unsaved work, or a part of it, can't be read.
+#[derive(Debug)]
+pub enum WorkFault {
+    /// There is no whole change in it.
+    NoWholeChange,
+    /// It ends after its first line.
+    EndsEarly,
+    /// Its first line does not say whose work it is.
+    NoOwner,
+    /// Its first line is damaged.
+    FirstLineDamaged,
+    /// A part is missing or was changed.
+    PartMissing,
+    /// The time of the work is damaged.
+    TimeDamaged,
+    /// A change in the middle is damaged; those behind it are left out.
+    ChangeDamaged,
+    /// Its text is no book.
+    NoBook(Vec<LoadProblem>),
+    /// The file can't be read.
+    Unreadable(LoadError),
+    /// What the system says.
+    System(io::Error),
 }
 
 /// What programs have left in a folder, the newest first, and what of it could not be read.
@@ -261,6 +286,7 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
             // Cleared since the list of the folder was made.
             Ok(None) => {}
             Err(reason) => {
+                let reason = Arc::new(reason);
                 for file in [&place.changes_file(), &file] {
                     set_aside.extend(moved_aside(file, &reason));
                 }
@@ -271,20 +297,21 @@ pub fn left_work(folder: &Path) -> (Vec<LeftWork>, Vec<SetAside>) {
 }
 
 /// Renames a file that can't be read. When it can't even be renamed it is met again at the next start: a nuisance, and no loss.
-fn moved_aside(file: &Path, reason: &str) -> Option<SetAside> {
+fn moved_aside(file: &Path, reason: &Arc<WorkFault>) -> Option<SetAside> {
     let path = aside(file);
     let path = match fs::rename(file, &path) {
         Ok(()) => path,
         Err(error) if error.kind() == ErrorKind::NotFound => return None,
         Err(_) => file.to_owned(),
     };
-    let reason = reason.to_owned();
+    let reason = reason.clone();
     Some(SetAside { path, reason })
 }
 
 /// Copies a file of which a part could be read: the file itself goes with the work.
-fn copied_aside(file: &Path, reason: String) -> Option<SetAside> {
+fn copied_aside(file: &Path, reason: WorkFault) -> Option<SetAside> {
     let path = aside(file);
+    let reason = Arc::new(reason);
     fs::copy(file, &path).ok()?;
     Some(SetAside { path, reason })
 }
@@ -360,11 +387,11 @@ struct ReadWork {
     note: RecoveryNote,
     book: Book,
     /// Why the last changes are not in it, when more is wrong than that the last write was cut short.
-    damage: Option<String>,
+    damage: Option<WorkFault>,
 }
 
 /// The work of a place: the whole book that was kept last, or what the changes began on, with the changes carried out.
-fn read_work(file: &Path) -> Result<Option<ReadWork>, String> {
+fn read_work(file: &Path) -> Result<Option<ReadWork>, WorkFault> {
     let whole = file.exists().then(|| read_whole(file)).transpose()?;
     let changes = read_changes(&file.with_extension(CHANGES))?;
     let Some(changes) = changes else {
@@ -374,41 +401,30 @@ fn read_work(file: &Path) -> Result<Option<ReadWork>, String> {
             damage: None,
         }));
     };
-    let damage = "a change in the middle is damaged, and those behind it are left out";
-    let damage = changes.is_damaged.then(|| damage.to_owned());
+    let damage = changes.is_damaged.then_some(WorkFault::ChangeDamaged);
     let of_changes = changes.note();
     let (note, base) = match (whole, of_changes) {
         (Some((note, book)), later) => (later.unwrap_or(note), book),
         (None, Some(note)) => (note, changes.base()),
-        (None, None) => return Err("it holds no whole change".to_owned()),
+        (None, None) => return Err(WorkFault::NoWholeChange),
     };
     let book = changes.replay(base);
     Ok(Some(ReadWork { note, book, damage }))
 }
 
-fn read_whole(file: &Path) -> Result<(RecoveryNote, Book), String> {
-    let (text, _) = read_text(file).map_err(|error| reason_of(&error))?;
-    let (line, rest) = text
-        .split_once('\n')
-        .ok_or("it ends after its first line")?;
-    let header = line
-        .strip_prefix(BEGINNING)
-        .ok_or("its first line does not say whose work it is")?;
-    let header: Header =
-        ron::from_str(header).map_err(|_| "its first line is damaged".to_owned())?;
-    if content_number(rest.as_bytes()) != header.content {
-        return Err("a part of it is missing or was changed".to_owned());
-    }
-    let (book, _) = parse(rest).map_err(|problems| {
-        problems
-            .iter()
-            .map(LoadProblem::to_string)
-            .collect::<String>()
+fn read_whole(file: &Path) -> Result<(RecoveryNote, Book), WorkFault> {
+    let (text, _) = read_text(file).map_err(|error| match error {
+        LoadError::Problems { problems, .. } => WorkFault::NoBook(problems),
+        other => WorkFault::Unreadable(other),
     })?;
-    let kept = header
-        .kept
-        .parse()
-        .map_err(|error| format!("its time is damaged: {error}"))?;
+    let (line, rest) = text.split_once('\n').ok_or(WorkFault::EndsEarly)?;
+    let header = line.strip_prefix(BEGINNING).ok_or(WorkFault::NoOwner)?;
+    let header: Header = ron::from_str(header).map_err(|_| WorkFault::FirstLineDamaged)?;
+    if content_number(rest.as_bytes()) != header.content {
+        return Err(WorkFault::PartMissing);
+    }
+    let (book, _) = parse(rest).map_err(WorkFault::NoBook)?;
+    let kept = header.kept.parse().map_err(|_| WorkFault::TimeDamaged)?;
     let known = header.known.as_ref().map(Known::to_fingerprint);
     Ok((
         RecoveryNote {
@@ -419,15 +435,6 @@ fn read_whole(file: &Path) -> Result<(RecoveryNote, Book), String> {
         },
         book,
     ))
-}
-
-fn reason_of(error: &LoadError) -> String {
-    match error {
-        LoadError::Problems { problems, .. } => {
-            problems.iter().map(LoadProblem::to_string).collect()
-        }
-        other => other.to_string(),
-    }
 }
 
 fn header_line(note: &RecoveryNote, text: &str) -> ron::Result<String> {

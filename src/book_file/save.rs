@@ -127,7 +127,8 @@ pub(super) fn followed(path: &Path) -> io::Result<PathBuf> {
             Err(_) => return Ok(target),
         }
     }
-    Err(io::Error::other("symbolic links lead in a circle"))
+    // Links that lead in a loop are an error of the system; a longer chain ends somewhere.
+    fs::canonicalize(path)
 }
 
 pub(super) fn folder_of(path: &Path) -> &Path {

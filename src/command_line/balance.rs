@@ -23,7 +23,7 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
                 print(&one.sheet(&book))?;
             }
         }
-        return Ok(report_errors(&findings));
+        return Ok(report_errors(&book, &findings));
     }
     // Each is written before the next is worked out: ten thousand of them take no more room than one.
     let all = book.recipes.iter().flat_map(|recipe| {
@@ -37,7 +37,7 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
             print(&one.sheet(&book))?;
         }
     }
-    Ok(report_errors(&findings))
+    Ok(report_errors(&book, &findings))
 }
 
 /// A version with its balance, beside its standard.

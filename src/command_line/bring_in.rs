@@ -34,10 +34,10 @@ enum AcceptFault {
 }
 
 pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
-    let loaded =
-        book_file::load(&arguments.book).map_err(|error| Failure::Book(error.to_string()))?;
-    let bytes =
-        book_file::read_bytes(&arguments.file).map_err(|error| Failure::Book(error.to_string()))?;
+    let loaded = book_file::load(&arguments.book)
+        .map_err(|error| Failure::Book(Speaker::without_book().load_error(&error)))?;
+    let bytes = book_file::read_bytes(&arguments.file)
+        .map_err(|error| Failure::Book(Speaker::without_book().read_error(&error)))?;
     let ending = arguments
         .file
         .extension()
@@ -56,7 +56,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
             let mut history = History::new(book).measured_by(book_file::text_measure());
             history
                 .perform(String::new(), vec![edit], String::new())
-                .map_err(|error| failed(&error))?;
+                .map_err(|error| failed(&loaded.book, &error))?;
             let end = accept(&loaded, history.book(), arguments)?;
             findings = book::findings(history.book());
             end
@@ -66,7 +66,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
     };
     let _ = writeln!(text, "{end}");
     print(&text)?;
-    Ok(report_errors(&findings))
+    Ok(report_errors(&loaded.book, &findings))
 }
 
 /// Writes the book, guarded as a save of the window is, and tells what was done.
@@ -80,7 +80,7 @@ fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result
     let saved = book_file::save_over(path, after, &loaded.fingerprint).map_err(|error| {
         Failure::Book(match error {
             SaveError::ChangedOnDisk { path } => AcceptFault::ChangedMeanwhile(path).to_string(),
-            error => error.to_string(),
+            error => Speaker::without_book().save_error(&error),
         })
     })?;
     let path = path.display();
@@ -92,8 +92,8 @@ fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result
     })
 }
 
-fn failed(error: &EditError) -> Failure {
-    Failure::Book(error.to_string())
+fn failed(book: &Book, error: &EditError) -> Failure {
+    Failure::Book(Speaker::new(book).edit_error(error))
 }
 
 /// What a person types for the sign between cells.
@@ -167,8 +167,8 @@ fn price_list(
             .get(at)
             .is_some_and(|line| !line.is_ambiguous())
     };
-    let edit =
-        edits_of(book, &review, taken, "bring in a price list").map_err(|error| failed(&error))?;
+    let edit = edits_of(book, &review, taken, "bring in a price list")
+        .map_err(|error| failed(book, &error))?;
     Ok((text, edit))
 }
 
@@ -206,7 +206,7 @@ fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Fa
     );
     let (edit, questions) = read
         .edit(book, &name, label)
-        .map_err(|error| failed(&error))?;
+        .map_err(|error| failed(book, &error))?;
     let mut text = format!("{} ({})\n", read.name, read.makes);
     for question in questions {
         let _ = writeln!(text, "  {}", speaker.recipe_question(&question));
@@ -224,10 +224,8 @@ fn recipe_of_shop(
 ) -> Result<(String, Option<Edit>), Failure> {
     let speaker = Speaker::new(book);
     let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
-    let (foreign, _) = book_file::parse(text).map_err(|problems| {
-        let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
-        Failure::Book(problems.join("\n"))
-    })?;
+    let (foreign, _) = book_file::parse(text)
+        .map_err(|problems| Failure::Book(speaker.load_problems(&problems)))?;
     let exchange_failed =
         |error: RecipeExchangeError| Failure::Book(speaker.recipe_exchange_error(&error));
     let foreign = read_recipe(foreign).map_err(exchange_failed)?;
@@ -269,7 +267,7 @@ fn recipe_of_shop(
     let label = Speaker::new(book).bringing_in(&arrived.recipe.name);
     let edit = arrived
         .edit(book, note, label)
-        .map_err(|error| failed(&error))?;
+        .map_err(|error| failed(book, &error))?;
     Ok((sheet, Some(edit)))
 }
 

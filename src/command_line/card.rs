@@ -113,7 +113,7 @@ pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
             _ => write_one(&book, arguments)?,
         }
     }
-    Ok(report_errors(&findings))
+    Ok(report_errors(&book, &findings))
 }
 
 /// Refuses a format or the ending of another for a kind that has only one.
@@ -325,7 +325,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         let bytes = bytes_of(&document, format, paper, setter.as_mut())?;
         let name = file_name(&document, format.ending());
         let path = book_file::write_beside_others(&arguments.out, &name, &bytes)
-            .map_err(|error| Failure::Book(error.to_string()))?;
+            .map_err(|error| Failure::Book(Speaker::without_book().save_error(&error)))?;
         written += 1;
         let called = path.file_name().unwrap_or_default().to_string_lossy();
         if called != name {

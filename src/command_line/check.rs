@@ -11,6 +11,7 @@ use crate::balance::{Concern, StatementFinding, question_words, statement_findin
 use crate::book::{ApprovalRecord, Book, Recipe, Severity};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
+use crate::say::Speaker;
 
 /// Longest name or reason in a line of the history, in characters.
 const TEXT: usize = 120;
@@ -39,7 +40,7 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
                 checked(&loaded, arguments.history.as_deref())
             }
             Err(error) => {
-                complain(&error.to_string());
+                complain(&Speaker::without_book().load_error(&error));
                 unopened(&error)
             }
         };
@@ -97,7 +98,8 @@ fn print_named(path: &Path, text: &str) -> Result<(), Failure> {
 
 /// A book that does not open is one or more errors; they are told on standard error.
 fn unopened(error: &LoadError) -> Checked {
-    let problems: Vec<String> = error.to_string().lines().map(str::to_owned).collect();
+    let said = Speaker::without_book().load_error(error);
+    let problems: Vec<&str> = said.lines().collect();
     let errors = problems.len().max(1);
     Checked {
         text: String::new(),
@@ -123,7 +125,11 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     };
     let errors = count(Severity::Error);
     let warnings = count(Severity::Warning) + statements.len();
-    let mut problems: Vec<_> = loaded.findings.iter().map(json::finding).collect();
+    let mut problems: Vec<_> = loaded
+        .findings
+        .iter()
+        .map(|finding| json::finding(book, finding))
+        .collect();
     problems.extend(
         statements
             .iter()
@@ -141,7 +147,8 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     }
     let mut text = String::new();
     for finding in &loaded.findings {
-        let _ = writeln!(text, "{}: {finding}", finding.severity.word());
+        let said = Speaker::new(book).finding(finding);
+        let _ = writeln!(text, "{}: {said}", finding.severity.word());
     }
     for finding in &statements {
         let _ = writeln!(

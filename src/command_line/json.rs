@@ -7,6 +7,7 @@ use crate::balance::{
     Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported,
 };
 use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
+use crate::say::Speaker;
 
 /// A quantity: value, standard uncertainty, unit, ingredients that are missing; a reason when there is no value for
 /// another cause.
@@ -133,7 +134,11 @@ pub(super) fn balance(
     );
     map.insert(
         "findings".to_owned(),
-        balance.findings.iter().map(finding).collect(),
+        balance
+            .findings
+            .iter()
+            .map(|one| finding(book, one))
+            .collect(),
     );
     Value::Object(map)
 }
@@ -271,11 +276,13 @@ fn line_json(book: &Book, line: &LineShare) -> Value {
 }
 
 /// A finding with its place.
-pub(super) fn finding(finding: &Finding) -> Value {
+pub(super) fn finding(book: &Book, finding: &Finding) -> Value {
+    let speaker = Speaker::new(book);
     json!({
         "severity": finding.severity.word(),
-        "place": finding.place.to_string(),
-        "text": finding.kind.to_string(),
+        "kind": finding.kind.key(),
+        "place": speaker.place(&finding.place),
+        "text": speaker.finding_kind(&finding.kind),
     })
 }
 

@@ -29,7 +29,7 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     } else {
         print(&sheet(&book, recipe, &ladder))?;
     }
-    Ok(report_errors(&findings))
+    Ok(report_errors(&book, &findings))
 }
 
 fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {

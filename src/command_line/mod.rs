@@ -28,7 +28,7 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::quantity::{NumberError, excerpt, parse_number, visible};
-use crate::say::Language;
+use crate::say::{Language, Speaker};
 
 /// What the end of a command tells; the same for all of them.
 const EXIT_CODES: &str = "Exit codes: 0 on success, 1 when a book has errors or could not be read or written, 2 on wrong usage.";
@@ -273,7 +273,9 @@ pub struct BringInArguments {
 fn amount(text: &str) -> Result<f64, String> {
     match parse_number(text) {
         Ok(number) if number >= 0.0 => Ok(number),
-        Err(error @ NumberError::Ambiguous { .. }) => Err(error.to_string()),
+        Err(error @ NumberError::Ambiguous { .. }) => {
+            Err(Speaker::without_book().number_error(&error))
+        }
         _ => Err("enter a number of 0 or more, such as 7.5".to_owned()),
     }
 }
@@ -431,18 +433,18 @@ fn print_json_list(values: impl Iterator<Item = serde_json::Value>) -> Result<()
 fn open(path: &std::path::Path) -> Result<(Book, Vec<Finding>), Failure> {
     match book_file::load(path) {
         Ok(loaded) => Ok((loaded.book, loaded.findings)),
-        Err(error) => Err(Failure::Book(error.to_string())),
+        Err(error) => Err(Failure::Book(Speaker::without_book().load_error(&error))),
     }
 }
 
 /// Tells the errors of a book on standard error; the exit code of a command that worked on it.
-fn report_errors(findings: &[Finding]) -> ExitCode {
+fn report_errors(book: &Book, findings: &[Finding]) -> ExitCode {
     let errors = findings
         .iter()
         .filter(|finding| finding.severity == Severity::Error);
     let mut code = ExitCode::SUCCESS;
     for error in errors {
-        complain(&format!("error in {error}"));
+        complain(&format!("error in {}", Speaker::new(book).finding(error)));
         code = ExitCode::from(1);
     }
     code

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use super::{CardArguments, Failure};
 use crate::book_file;
 use crate::cards::is_card_like;
+use crate::say::Speaker;
 
 /// Why a file stays as it is.
 #[derive(Debug, PartialEq, Eq, thiserror::Error)]
@@ -54,5 +55,6 @@ pub(super) fn write(arguments: &CardArguments, card: &[u8]) -> Result<(), Failur
             _ => return Err(OutFault::NoSuchCard(path.clone()).into()),
         }
     }
-    book_file::replace_file(path, card).map_err(|error| Failure::Book(error.to_string()))
+    book_file::replace_file(path, card)
+        .map_err(|error| Failure::Book(Speaker::without_book().save_error(&error)))
 }

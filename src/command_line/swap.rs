@@ -52,12 +52,12 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
     } else {
         print(&sheet(&book, recipe, &answer))?;
     }
-    Ok(report_errors(&findings))
+    Ok(report_errors(&book, &findings))
 }
 
 fn lines(texts: &[String]) -> Result<Vec<LineId>, Failure> {
     let ids: Result<Vec<LineId>, _> = texts.iter().map(|text| LineId::new(text)).collect();
-    ids.map_err(|error| Failure::Usage(error.to_string()))
+    ids.map_err(|error| Failure::Usage(Speaker::without_book().id_error(&error)))
 }
 
 /// An ingredient that goes has to be there.
@@ -152,7 +152,8 @@ fn limit(text: &str) -> Result<LineLimit, Failure> {
     let failure = || expected(text, "LINE=LEAST..MOST, such as `milk=40..60`");
     let (line, amounts) = text.split_once('=').ok_or_else(failure)?;
     let (least, most) = range(amounts).ok_or_else(failure)?;
-    let line = LineId::new(line).map_err(|error| Failure::Usage(error.to_string()))?;
+    let line = LineId::new(line)
+        .map_err(|error| Failure::Usage(Speaker::without_book().id_error(&error)))?;
     Ok(LineLimit {
         line,
         least,

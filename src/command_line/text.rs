@@ -6,6 +6,7 @@ use crate::balance::wording::cause_words;
 use crate::balance::{Balance, Difference, Layer, Measurand, Reported, caution_words};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
+use crate::say::Speaker;
 
 /// The figures of a balance for people, in the order in which they are asked for at the counter.
 const SHOWN: [Measurand; 22] = [
@@ -152,7 +153,8 @@ pub(super) fn balance(
         );
     }
     for finding in &balance.findings {
-        let _ = writeln!(text, "  {}: {finding}", finding.severity.word());
+        let said = Speaker::new(book).finding(finding);
+        let _ = writeln!(text, "  {}: {said}", finding.severity.word());
     }
     text
 }

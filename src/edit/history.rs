@@ -8,7 +8,7 @@ use crate::book::{Book, LimitPassed, TextMeasure, Written};
 /// One step: what was done, and the book before it.
 #[derive(Clone, Debug)]
 pub struct Step {
-    /// What was done, for the menu.
+    /// What was done, as the menu says it.
     pub label: String,
     /// The edits, in order.
     pub edits: Vec<Edit>,
@@ -171,7 +171,7 @@ impl History {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::Settings;
+    use crate::book::{IdKind, Settings};
 
     fn rename_shop(name: &str) -> Vec<Edit> {
         vec![Edit::SetSettings(Settings {
@@ -236,7 +236,13 @@ mod tests {
         let error = history
             .perform("change".into(), edits, String::new())
             .unwrap_err();
-        assert_eq!(error.to_string(), "there is no recipe `gone` any more");
+        assert_eq!(
+            error,
+            EditError::Gone {
+                kind: IdKind::Recipe,
+                id: "gone".into(),
+            }
+        );
         assert_eq!(history.book().settings.shop, "");
         assert!(history.next_undo().is_none());
     }

@@ -7,9 +7,9 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Finding, Ingredient, IngredientId, LimitPassed, Measure,
-    MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId, new_errors,
-    put_change,
+    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, LimitPassed,
+    Measure, MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId,
+    new_errors, put_change,
 };
 
 /// What a person wants changed.
@@ -103,68 +103,50 @@ pub enum Edit {
     PutBook {
         /// The book. Items that it shares with the one before stay the same shared values.
         book: Arc<Book>,
-        /// Where it comes from, for the undo menu: "merge with the file".
+        /// Where it comes from, for the undo menu, as the person reads it.
         label: String,
     },
 }
 
 /// Why an edit can't be carried out: what it is about is gone, something still stands on it, or the book could not be opened
 /// again or would have an error.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum EditError {
     /// The target is no longer in the book.
-    #[error("there is no {kind} `{id}` any more")]
     Gone {
-        /// "recipe", "line" …
-        kind: &'static str,
+        /// What it is.
+        kind: IdKind,
         /// Its id.
         id: String,
     },
     /// The id is taken already.
-    #[error("there is a {kind} `{id}` already")]
     Taken {
-        /// "version" …
-        kind: &'static str,
-        /// Its id.
+        /// What has it.
+        kind: IdKind,
+        /// The id.
         id: String,
     },
     /// A name of blanks only.
-    #[error("a {kind} needs a name; it keeps the one that it has")]
     NoName {
-        /// "recipe", "version".
-        kind: &'static str,
+        /// What would have it.
+        kind: IdKind,
     },
     /// An approved version without a cup would be given one.
-    #[error(
-        "“{version}” builds on this, is approved and has no cup; choose the cup in a new version instead"
-    )]
     GivesApprovedCup {
         /// Name of the approved version.
         version: String,
     },
     /// The book would pass a limit, and could not be opened again.
-    #[error("{0}")]
     PastLimit(LimitPassed),
-    /// The book would have errors that it has not now.
-    #[error("{}", faults_in_words(.0))]
-    Faulty(Vec<Finding>),
+    /// The book would have errors that it has not now: the first, and the others.
+    Faulty(Box<Finding>, Vec<Finding>),
     /// Other versions build on the one that should go.
-    #[error("`{id}` can't go: {others} builds on it")]
     BuiltOn {
-        /// The version.
-        id: String,
+        /// Name of the version.
+        version: String,
         /// Names of those that build on it.
-        others: String,
+        others: Vec<String>,
     },
-}
-
-/// The first error in words, and how many more there are.
-fn faults_in_words(faults: &[Finding]) -> String {
-    match faults {
-        [] => "the book would have an error".to_owned(),
-        [only] => only.to_string(),
-        [first, rest @ ..] => format!("{first} (and {} more)", rest.len()),
-    }
 }
 
 /// The book with the edit carried out. Items that it does not touch stay the same shared values.
@@ -204,11 +186,10 @@ pub fn apply_soundly<'edit>(
     if takes_whole_book {
         return Ok(after);
     }
-    let faults = new_errors(book, &after);
-    if faults.is_empty() {
-        Ok(after)
-    } else {
-        Err(EditError::Faulty(faults))
+    let mut faults = new_errors(book, &after).into_iter();
+    match faults.next() {
+        None => Ok(after),
+        Some(first) => Err(EditError::Faulty(Box::new(first), faults.collect())),
     }
 }
 
@@ -224,7 +205,7 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
             })?;
         }
         Edit::RenameRecipe { recipe, name } => {
-            needs_name("recipe", name)?;
+            needs_name(IdKind::Recipe, name)?;
             change_recipe(book, recipe, |recipe| {
                 recipe.name.clone_from(name);
                 Ok(())
@@ -253,7 +234,7 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
             version,
             name,
         } => {
-            needs_name("version", name)?;
+            needs_name(IdKind::Version, name)?;
             change_recipe(book, recipe, |recipe| {
                 version_of(recipe, version)?.name.clone_from(name);
                 Ok(())
@@ -269,27 +250,27 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
             })?;
         }
         Edit::PutRecipe(recipe) => book.recipes.put(recipe.clone()),
-        Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), "recipe", id)?,
+        Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), IdKind::Recipe, id)?,
         Edit::PutIngredient(ingredient) => book.ingredients.put(ingredient.clone()),
-        Edit::RemoveIngredient(id) => removed(book.ingredients.remove(id), "ingredient", id)?,
+        Edit::RemoveIngredient(id) => removed(book.ingredients.remove(id), IdKind::Ingredient, id)?,
         Edit::PutMeasure(measure) => book.measures.put(measure.clone()),
-        Edit::RemoveMeasure(id) => removed(book.measures.remove(id), "measure", id)?,
+        Edit::RemoveMeasure(id) => removed(book.measures.remove(id), IdKind::Measure, id)?,
         Edit::PutVessel(vessel) => book.vessels.put(vessel.clone()),
-        Edit::RemoveVessel(id) => removed(book.vessels.remove(id), "vessel", id)?,
+        Edit::RemoveVessel(id) => removed(book.vessels.remove(id), IdKind::Vessel, id)?,
         Edit::SetSettings(settings) => book.settings = settings.clone(),
         Edit::PutBook { book: other, .. } => *book = other.as_ref().clone(),
     }
     Ok(())
 }
 
-fn gone(kind: &'static str, id: &(impl ToString + ?Sized)) -> EditError {
+fn gone(kind: IdKind, id: &(impl ToString + ?Sized)) -> EditError {
     EditError::Gone {
         kind,
         id: id.to_string(),
     }
 }
 
-fn needs_name(kind: &'static str, name: &str) -> Result<(), EditError> {
+fn needs_name(kind: IdKind, name: &str) -> Result<(), EditError> {
     if name.trim().is_empty() {
         Err(EditError::NoName { kind })
     } else {
@@ -297,7 +278,7 @@ fn needs_name(kind: &'static str, name: &str) -> Result<(), EditError> {
     }
 }
 
-fn removed<T>(item: Option<T>, kind: &'static str, id: &impl ToString) -> Result<(), EditError> {
+fn removed<T>(item: Option<T>, kind: IdKind, id: &impl ToString) -> Result<(), EditError> {
     item.map(drop).ok_or_else(|| gone(kind, id))
 }
 
@@ -308,7 +289,7 @@ fn change_recipe(
 ) -> Result<(), EditError> {
     let mut recipe = book
         .recipe(id)
-        .ok_or_else(|| gone("recipe", id))?
+        .ok_or_else(|| gone(IdKind::Recipe, id))?
         .as_ref()
         .clone();
     change(&mut recipe)?;
@@ -324,7 +305,7 @@ fn version_of<'recipe>(
         .versions
         .iter_mut()
         .find(|version| version.id == *id)
-        .ok_or_else(|| gone("version", id))
+        .ok_or_else(|| gone(IdKind::Version, id))
 }
 
 fn apply_change(
@@ -333,10 +314,10 @@ fn apply_change(
     change: &Change,
 ) -> Result<(), EditError> {
     put_change(recipe, version, change).map_err(|refused| match refused {
-        ChangeRefused::NoVersion(id) => gone("version", &id),
-        ChangeRefused::NoEntry(id) => gone("line", &id),
+        ChangeRefused::NoVersion(id) => gone(IdKind::Version, &id),
+        ChangeRefused::NoEntry(id) => gone(IdKind::Line, &id),
         ChangeRefused::IdTaken(id) => EditError::Taken {
-            kind: "line",
+            kind: IdKind::Line,
             id: id.to_string(),
         },
         ChangeRefused::GivesApprovedCup(id) => EditError::GivesApprovedCup {
@@ -362,7 +343,7 @@ fn set_state(
 fn add_version(recipe: &mut Recipe, version: &Version) -> Result<(), EditError> {
     if recipe.version(&version.id).is_some() {
         return Err(EditError::Taken {
-            kind: "version",
+            kind: IdKind::Version,
             id: version.id.to_string(),
         });
     }
@@ -371,90 +352,25 @@ fn add_version(recipe: &mut Recipe, version: &Version) -> Result<(), EditError> 
 }
 
 fn remove_version(recipe: &mut Recipe, id: &VersionId) -> Result<(), EditError> {
-    let building: Vec<&str> = recipe
+    let building: Vec<String> = recipe
         .versions
         .iter()
         .filter(|version| version.builds_on.as_ref() == Some(id))
-        .map(|version| version.name.as_str())
+        .map(|version| version.name.clone())
         .collect();
     if !building.is_empty() {
         return Err(EditError::BuiltOn {
-            id: id.to_string(),
-            others: building.join(", "),
+            version: recipe
+                .version(id)
+                .map_or_else(|| id.to_string(), |version| version.name.clone()),
+            others: building,
         });
     }
     let before = recipe.versions.len();
     recipe.versions.retain(|version| version.id != *id);
     if recipe.versions.len() == before {
-        Err(gone("version", id))
+        Err(gone(IdKind::Version, id))
     } else {
         Ok(())
-    }
-}
-
-impl Edit {
-    /// What the edit does, for the undo menu: "change the amount of Tambrel chestnut powder".
-    pub fn label(&self, book: &Book) -> String {
-        let recipe_name = |id: &RecipeId| {
-            book.recipe(id)
-                .map_or_else(|| id.to_string(), |recipe| recipe.name.clone())
-        };
-        match self {
-            Self::Change {
-                recipe,
-                version,
-                change,
-            } => change_label(book, recipe, version.as_ref(), change),
-            Self::RenameRecipe { name, .. } => format!("rename to {name}"),
-            Self::NoteRecipe { recipe, .. } => {
-                format!("change the note of {}", recipe_name(recipe))
-            }
-            Self::SetState { state, .. } => format!("set the state to {}", state.word()),
-            Self::AddVersion { version, .. } => format!("add version {}", version.name),
-            Self::RenameVersion { name, .. } => format!("rename the version to {name}"),
-            Self::RemoveVersion { version, .. } => format!("remove version {version}"),
-            Self::Approve { recipe, .. } => format!("approve {}", recipe_name(recipe)),
-            Self::PutRecipe(recipe) => format!("change {}", recipe.name),
-            Self::RemoveRecipe(id) => format!("remove {}", recipe_name(id)),
-            Self::PutIngredient(ingredient) => format!("change {}", ingredient.full_name()),
-            Self::RemoveIngredient(id) => format!("remove ingredient {id}"),
-            Self::PutMeasure(measure) => format!("change {}", measure.name),
-            Self::RemoveMeasure(id) => format!("remove measure {id}"),
-            Self::PutVessel(vessel) => format!("change {}", vessel.name),
-            Self::RemoveVessel(id) => format!("remove vessel {id}"),
-            Self::SetSettings(_) => "change the shop's settings".to_owned(),
-            Self::PutBook { label, .. } => label.clone(),
-        }
-    }
-}
-
-fn change_label(
-    book: &Book,
-    recipe: &RecipeId,
-    version: Option<&VersionId>,
-    change: &Change,
-) -> String {
-    let resolved = book
-        .recipe(recipe)
-        .map(|recipe| crate::book::resolve(recipe, version).0);
-    let line = change
-        .target()
-        .and_then(|id| resolved.as_ref().and_then(|resolved| resolved.line(id)));
-    let name = line
-        .and_then(|line| book.ingredient(&line.ingredient))
-        .map(|ingredient| ingredient.full_name());
-    match (change, name.as_deref()) {
-        (Change::Add(_, entry), _) => match entry
-            .line()
-            .and_then(|line| book.ingredient(&line.ingredient))
-        {
-            Some(ingredient) => format!("add {}", ingredient.full_name()),
-            None => "add an instruction".to_owned(),
-        },
-        (Change::Remove(_), Some(name)) => format!("remove {name}"),
-        (Change::Remove(_), None) => "remove an instruction".to_owned(),
-        (Change::Move(..), Some(name)) => format!("move {name}"),
-        (_, Some(name)) => format!("change {} of {name}", change.field()),
-        (_, None) => format!("change {}", change.field()),
     }
 }

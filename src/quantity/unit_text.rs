@@ -52,7 +52,7 @@ pub fn parse_in_unit_up_to(text: &str, unit: &str, most: f64) -> Result<f64, Num
     let Some(factor) = factor else {
         return Err(NumberError::AnotherUnit {
             found: excerpt(typed, REPEATED),
-            expected: unit.to_owned(),
+            unit: unit.to_owned(),
         });
     };
     Ok(parse_up_to(digits, most / factor)? * factor)
@@ -91,7 +91,11 @@ mod tests {
     #[test]
     fn another_kind_of_unit_is_refused_with_what_is_expected() {
         let error = parse_in_unit("5 kcal", "g").unwrap_err();
-        assert!(error.to_string().contains("kcal") && error.to_string().contains('g'));
+        let wanted = NumberError::AnotherUnit {
+            found: "kcal".into(),
+            unit: "g".into(),
+        };
+        assert_eq!(error, wanted);
         assert!(parse_in_unit("plenty", "g").is_err());
     }
 }

@@ -161,7 +161,7 @@ impl Speaker<'_> {
                 let names: Vec<String> = ingredients.iter().map(|id| self.ingredient(id)).collect();
                 say!(self, "row-several", ingredients: self.or(&names))
             }
-            Skip::Error(kind) => kind.to_string(),
+            Skip::Error(kind) => self.finding_kind(kind),
             Skip::Row(fault) => self.row_fault(fault),
         }
     }
@@ -304,7 +304,7 @@ impl Speaker<'_> {
         match question {
             RecipeQuestion::UnclearAmount { text, why } => {
                 let why = match why {
-                    UnclearAmount::Number(error) => error.to_string(),
+                    UnclearAmount::Number(error) => self.number_error(error),
                     UnclearAmount::TwoCounts { first, second } => {
                         say!(self, "amount-two-counts", first: first, second: second)
                     }
@@ -359,7 +359,7 @@ impl Speaker<'_> {
             RecipeExchangeError::NoIngredient(id) => {
                 say!(self, "exchange-no-ingredient", id: id.as_str())
             }
-            RecipeExchangeError::Edit(error) => error.to_string(),
+            RecipeExchangeError::Edit(error) => self.edit_error(error),
         }
     }
 

@@ -4,12 +4,16 @@
 //! units that a person reads and the language, and turns facts into text. The texts themselves stand in the catalogues of
 //! `assets/languages`, one folder per language and one file per subject, in the notation of Project Fluent.
 
+mod book_file;
 mod catalogue;
+mod edits;
 mod exchange;
+mod findings;
 mod language;
 mod names;
 mod numbers;
 mod swap;
+mod typing;
 mod variation;
 
 pub use language::Language;

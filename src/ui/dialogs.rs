@@ -14,6 +14,7 @@ use super::view_state::ViewState;
 pub(super) use super::words::quiet_ui;
 use crate::book::{RecipeId, VersionId};
 use crate::quantity::{DisplayUnits, name_as_shown};
+use crate::say::Speaker;
 use crate::workbench::{Action, Command, FileState, Home, Intent, Message, Sample};
 
 /// A dialog with what has been typed into it.
@@ -344,7 +345,8 @@ fn approve_ui(
         && !nothing_typed
     {
         let palette = theme::palette(ui.visuals());
-        ui.label(RichText::new(error.to_string()).color(palette.off_level));
+        let said = Speaker::without_book().number_error(error);
+        ui.label(RichText::new(said).color(palette.off_level));
     }
     let complete = !approving.by.trim().is_empty() && (nothing_typed || tasted_at.is_ok());
     let mut keep = true;

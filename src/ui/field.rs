@@ -2,8 +2,6 @@
 //!
 //! Text goes into the book as soon as it can be read; what can't be read stays in the field as a marked draft.
 
-use std::fmt::Display;
-
 use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
 use egui::{
@@ -13,6 +11,8 @@ use egui::{
 
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;
+use crate::quantity::NumberError;
+use crate::say::Speaker;
 use crate::workbench::{Action, Command};
 
 /// A field that shows a value of the book.
@@ -270,6 +270,30 @@ impl<'field> Field<'field> {
     }
 }
 
+/// Why a text is not taken.
+pub(super) trait TypingError {
+    /// The reason as a clause: a small letter first and no full stop.
+    fn said(&self) -> String;
+}
+
+impl TypingError for String {
+    fn said(&self) -> String {
+        self.clone()
+    }
+}
+
+impl TypingError for &str {
+    fn said(&self) -> String {
+        (*self).to_owned()
+    }
+}
+
+impl TypingError for NumberError {
+    fn said(&self) -> String {
+        Speaker::without_book().number_error(self)
+    }
+}
+
 /// What happened in a field.
 pub(super) struct FieldOutcome {
     /// The text, when it has changed.
@@ -286,7 +310,7 @@ pub(super) struct FieldOutcome {
 
 impl FieldOutcome {
     /// Reads the text when it has changed; text that can't be read stays as a draft with the reason.
-    pub(super) fn read<T, E: Display>(
+    pub(super) fn read<T, E: TypingError>(
         &self,
         key: &str,
         drafts: &mut Drafts,
@@ -298,7 +322,7 @@ impl FieldOutcome {
                 Some(value)
             }
             Err(error) => {
-                drafts.judge(key, Some(error.to_string()));
+                drafts.judge(key, Some(error.said()));
                 // The next frame withdraws what could be read on the way.
                 self.response.ctx.request_repaint();
                 None

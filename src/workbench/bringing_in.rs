@@ -186,7 +186,8 @@ impl Workbench {
     pub(super) fn read_list(&mut self, path: PathBuf) {
         let of = path.clone();
         let work = move || {
-            let bytes = book_file::read_bytes(&of).map_err(|error| error.to_string())?;
+            let bytes = book_file::read_bytes(&of)
+                .map_err(|error| Speaker::without_book().read_error(&error))?;
             Ok(content_of(&of, bytes))
         };
         let awaited = Awaited::start(work, self.wake.clone());
@@ -258,7 +259,7 @@ impl Workbench {
             let (read, speaker) = (&order.0, Speaker::new(book));
             let label = speaker.bringing_in(&read.name);
             let edit = read.edit(book, &speaker.read_recipe_name(read), label);
-            edit.map_err(|error| error.to_string())
+            edit.map_err(|error| speaker.edit_error(&error))
         };
         let (book, stamp) = (self.history.book(), self.stamp());
         let recipes = &mut self.bringing_in.recipes;
@@ -328,10 +329,8 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
         Some("ron") => {
             let text = utf8_text(&bytes).map_err(|error| speaker.not_utf8(error));
             let parsed = text.and_then(|text| {
-                book_file::parse(text).map_err(|problems| {
-                    let problems: Vec<String> = problems.iter().map(ToString::to_string).collect();
-                    problems.join("\n")
-                })
+                book_file::parse(text)
+                    .map_err(|problems| Speaker::without_book().load_problems(&problems))
             });
             let read = parsed.and_then(|(book, _)| {
                 read_recipe(book).map_err(|error| speaker.recipe_exchange_error(&error))
@@ -369,7 +368,7 @@ fn edit_of(
     let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
     let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
     let label = Speaker::new(book).bringing_in_ingredients(count);
-    edits_of(book, review, taken, label).map_err(|error| error.to_string())
+    edits_of(book, review, taken, label).map_err(|error| Speaker::new(book).edit_error(&error))
 }
 
 fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> ArrivalReview {
@@ -395,7 +394,7 @@ fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> Arriva
             let label = speaker.bringing_in(&arrival.recipe.name);
             let edit = arrival
                 .edit(book, note, label)
-                .map_err(|error| error.to_string())?;
+                .map_err(|error| speaker.edit_error(&error))?;
             Ok((arrival, edit))
         });
     ArrivalReview { mappings, arrival }

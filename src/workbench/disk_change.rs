@@ -12,6 +12,7 @@ use super::file_watch::{FileWatch, SETTLED};
 use super::open_book::{Home, Message, Workbench};
 use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
+use crate::say::Speaker;
 
 /// How often the file is looked at where the system does not tell of changes.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -285,7 +286,7 @@ impl Workbench {
         let theirs = match *book {
             Err(LoadError::Missing { .. }) => Theirs::Gone,
             Err(error) => Theirs::Unreadable {
-                reason: error.to_string(),
+                reason: Speaker::without_book().load_error(&error),
             },
             Ok(loaded) => {
                 text_has_comments = loaded.text_has_comments;

@@ -8,6 +8,7 @@ use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
 use crate::book::Book;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
+use crate::say::Speaker;
 
 /// An earlier copy that is looked at.
 #[derive(Clone, Debug)]
@@ -79,7 +80,7 @@ impl Workbench {
         std::thread::spawn(move || {
             let book = match disk.load(&of) {
                 Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
-                Err(error) => EarlierBook::Unreadable(error.to_string()),
+                Err(error) => EarlierBook::Unreadable(Speaker::without_book().load_error(&error)),
             };
             if sender.send(book).is_ok() {
                 wake();

@@ -220,7 +220,7 @@ fn write_all(
         let name = file_name(&document, order.format.ending());
         let bytes = order.format.bytes(&document, order.paper, &mut setter)?;
         let path = book_file::write_beside_others(&order.folder, &name, &bytes)
-            .map_err(|error| error.to_string())?;
+            .map_err(|error| Speaker::without_book().save_error(&error))?;
         let written = WrittenCard {
             was_taken: (path.file_name() != Some(OsStr::new(&name))).then_some(name),
             path,

@@ -13,6 +13,7 @@ use jiff::Timestamp;
 
 use crate::book::Book;
 use crate::book_file::{ChangesFile, RecoveryNote, RecoveryPlace, SaveError};
+use crate::say::Speaker;
 
 /// How long after the first change a whole book is written.
 const WHOLE_AFTER: Duration = Duration::from_secs(2);
@@ -221,7 +222,9 @@ impl Keeping {
         let outcome = self.keep(*work, kept);
         self.written = Some(Instant::now());
         if let Err(error) = outcome {
-            self.say(RecoveryState::Failing(error.to_string()));
+            self.say(RecoveryState::Failing(
+                Speaker::without_book().save_error(&error),
+            ));
             return;
         }
         for other in self.taken_over.drain(..) {

@@ -19,6 +19,7 @@ use crate::book::{
 use crate::book_file;
 use crate::edit::{Edit, History};
 use crate::quantity::OwnWords;
+use crate::say::Speaker;
 
 /// Where the book is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -455,23 +456,20 @@ impl Workbench {
     pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
         let (edits, draft) = redirect_from_approved(self.book(), edits);
         // What was asked for last names the step; before it stands the draft that it goes into.
-        let Some(last) = edits.last() else { return };
-        let label = if edits.len() > 1
-            && edits
-                .iter()
-                .all(|edit| matches!(edit, Edit::AddVersion { .. }))
-        {
-            format!("add {} versions", edits.len())
-        } else {
-            last.label(self.book())
-        };
+        if edits.is_empty() {
+            return;
+        }
+        let label = Speaker::new(self.book()).step_label(&edits);
         let before = self.book().clone();
         match self.history.perform(label, edits, focus) {
             Ok(()) => {
                 self.show = draft.or(self.show.take());
                 self.note_change(&before);
             }
-            Err(error) => self.message = Some(Message::Failed(error.to_string())),
+            Err(error) => {
+                let said = Speaker::new(&before).edit_error(&error);
+                self.message = Some(Message::Failed(said));
+            }
         }
     }
 
@@ -688,8 +686,8 @@ impl Workbench {
         match book_file::parse(sample.text()) {
             Ok((book, _)) => self.replace(book, Home::Nowhere(sample.name().to_owned()), false),
             Err(problems) => {
-                let text: Vec<String> = problems.iter().map(ToString::to_string).collect();
-                self.message = Some(Message::Failed(text.join("\n")));
+                let said = Speaker::without_book().load_problems(&problems);
+                self.message = Some(Message::Failed(said));
             }
         }
     }

@@ -12,6 +12,7 @@ use super::earlier_book::earlier_name;
 use super::open_book::{Home, Intent, Message, Workbench};
 use super::saving::whole_path;
 use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
+use crate::say::Speaker;
 
 /// A book that is being read.
 pub(super) struct Reading {
@@ -62,7 +63,7 @@ impl Workbench {
             return;
         };
         let loaded = match reading.outcome.recv_timeout(patience) {
-            Ok(loaded) => loaded.map_err(|error| error.to_string()),
+            Ok(loaded) => loaded.map_err(|error| Speaker::without_book().load_error(&error)),
             Err(RecvTimeoutError::Timeout) => return,
             Err(RecvTimeoutError::Disconnected) => {
                 Err(format!("reading {} broke down", reading.path.display()))

@@ -14,6 +14,7 @@ use crate::book_file::{
     Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_state, left_work,
     load,
 };
+use crate::say::Speaker;
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
 const USUAL_PAUSE: Duration = Duration::from_millis(80);
@@ -160,8 +161,9 @@ impl Workbench {
             }) => {
                 self.file.offered = offered;
                 if !set_aside.is_empty() {
+                    let speaker = Speaker::without_book();
                     let sentences: Vec<String> =
-                        set_aside.iter().map(SetAside::to_string).collect();
+                        set_aside.iter().map(|one| speaker.set_aside(one)).collect();
                     self.add_failure(&sentences.join("\n"));
                 }
                 place

@@ -5,6 +5,7 @@ use std::path::Path;
 use super::keeper::RecoveryState;
 use super::open_book::{Message, Workbench};
 use crate::book_file::{SaveError, Saved};
+use crate::say::Speaker;
 
 impl Workbench {
     /// A save has ended whose book is no longer open.
@@ -21,7 +22,7 @@ impl Workbench {
                 }
                 return;
             }
-            Some(Err(error)) => error.to_string(),
+            Some(Err(error)) => Speaker::without_book().save_error(&error),
             None => "the save broke down".to_owned(),
         };
         self.add_failure(&format!(

@@ -24,6 +24,7 @@ use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::Edit;
+use crate::say::Speaker;
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
 /// had been done at once.
@@ -306,7 +307,7 @@ impl Workbench {
             }
             Some(Outcome {
                 saved: Err(error), ..
-            }) => self.say_unsaved(&error.to_string(), way_out(&error)),
+            }) => self.say_unsaved(&Speaker::without_book().save_error(&error), way_out(&error)),
             None => self.say_unsaved("the save broke down", ELSEWHERE),
         }
     }

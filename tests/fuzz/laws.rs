@@ -43,7 +43,7 @@ pub(crate) fn opens_or_says_why(bytes: &[u8]) {
     match parse(text) {
         Ok((book, findings)) => {
             for finding in &findings {
-                assert!(!finding.to_string().is_empty());
+                assert!(!Speaker::new(&book).finding(finding).is_empty());
             }
             let written = write(&book);
             let read = parse(&written)
@@ -55,7 +55,7 @@ pub(crate) fn opens_or_says_why(bytes: &[u8]) {
         Err(problems) => {
             assert!(!problems.is_empty());
             for problem in problems {
-                let sentence = problem.to_string();
+                let sentence = Speaker::without_book().load_problem(&problem);
                 assert!(
                     sentence.len() < 4000 && !sentence.contains('\u{202e}'),
                     "{sentence:?}"
@@ -81,11 +81,11 @@ pub(crate) fn amounts_are_said_and_understood(bytes: &[u8]) {
                     );
                     let words = BOOK.amount_words(&amount);
                     let again = BOOK.amount_from_text(&words, ingredient, Some(&amount));
-                    let again =
-                        again.unwrap_or_else(|error| panic!("{text:?} is said {words:?}: {error}"));
+                    let again = again
+                        .unwrap_or_else(|error| panic!("{text:?} is said {words:?}: {error:?}"));
                     assert_eq!(BOOK.amount_words(&again), words, "{text:?}");
                 }
-                Err(error) => assert!(!error.to_string().is_empty()),
+                Err(error) => assert!(!Speaker::new(&BOOK).amount_error(&error).is_empty()),
             }
         }
     }
@@ -195,7 +195,7 @@ pub(crate) fn recipes_of_other_shops_come_in_whole(bytes: &[u8]) {
 
 fn comes_in(edit: &Edit) {
     let after =
-        apply(&BOOK, edit).unwrap_or_else(|error| panic!("accepted, then refused: {error}"));
+        apply(&BOOK, edit).unwrap_or_else(|error| panic!("accepted, then refused: {error:?}"));
     has_no_new_error(&BOOK, &after, "accepted");
     is_read_back(&after);
 }

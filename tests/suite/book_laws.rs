@@ -12,6 +12,7 @@ use evensip::book::{
 };
 use evensip::book_file::{parse, write};
 use evensip::edit::{Edit, History, apply, apply_soundly};
+use evensip::say::Speaker;
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
@@ -163,7 +164,7 @@ proptest! {
             let before = history.book().clone();
             let edit = arbitrary::edit(&mut dice, &before);
             let replayed = apply_soundly(&before, [&edit]);
-            let outcome = history.perform(edit.label(&before), vec![edit.clone()], format!("field {}", number % 3));
+            let outcome = history.perform(Speaker::new(&before).edit_label(&edit), vec![edit.clone()], format!("field {}", number % 3));
             match replayed {
                 Err(error) => {
                     prop_assert_eq!(outcome, Err(error));

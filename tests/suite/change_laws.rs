@@ -8,8 +8,8 @@
 use std::fmt::Write as _;
 
 use evensip::book::{
-    Book, Change, ChangeRefused, Entry, FindingKind, LineId, Place, Recipe, Resolved, State,
-    VersionId, put_change, resolve,
+    Book, Change, ChangeRefused, ChangedField, Entry, FindingKind, LineId, Place, Recipe, Resolved,
+    State, VersionId, put_change, resolve,
 };
 use evensip::edit::Edit;
 use evensip::workbench::{Action, Home, Workbench};
@@ -61,12 +61,12 @@ fn everything(recipe: &Recipe) -> Vec<(Option<VersionId>, State, Resolved)> {
 }
 
 /// Changes that have no target, each with its version, what it is about and the line.
-fn without_target(recipe: &Recipe) -> Vec<(VersionId, &'static str, Option<LineId>)> {
+fn without_target(recipe: &Recipe) -> Vec<(VersionId, ChangedField, Option<LineId>)> {
     let mut found = Vec::new();
     for version in &recipe.versions {
         for finding in resolve(recipe, Some(&version.id)).1 {
             let FindingKind::ChangeWithoutTarget { field } = finding.kind else {
-                panic!("{finding}");
+                panic!("{finding:?}");
             };
             match finding.place {
                 Place::Line(_, Some(of), line) if of == version.id => {

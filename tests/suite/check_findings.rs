@@ -7,8 +7,9 @@
 
 use evensip::balance::published::energy;
 use evensip::book::{
-    Allergen, AllergenStatement, Basis, Book, Evidence, Figure, Form, HouseMade, Ingredient,
-    Nutrient, Price, RecipeId, Role, SugarProfile, energy_of_composition, findings,
+    AgainstClaim, Allergen, AllergenStatement, Basis, Book, Evidence, Figure, FigureName,
+    FindingKind, Form, HouseMade, Ingredient, IngredientId, Nutrient, Price, RecipeId, Role,
+    StatedClaim, SugarProfile, energy_of_composition, findings,
 };
 
 use super::sample;
@@ -31,12 +32,19 @@ const CREAMER: [(Nutrient, f64); 5] = [
     (Nutrient::Fibre, 1.0),
 ];
 
-fn said_of(items: Vec<Ingredient>) -> Vec<String> {
+fn found_in(items: Vec<Ingredient>) -> Vec<FindingKind> {
     let mut book = Book::default();
     for item in items {
         book.ingredients.put(item);
     }
-    findings(&book).iter().map(ToString::to_string).collect()
+    kinds(&book)
+}
+
+fn kinds(book: &Book) -> Vec<FindingKind> {
+    findings(book)
+        .into_iter()
+        .map(|finding| finding.kind)
+        .collect()
 }
 
 fn with(nutrient: Nutrient, value: f64) -> Ingredient {
@@ -83,85 +91,104 @@ fn the_check_reckons_with_the_factors_of_the_engine() {
 
 #[test]
 fn an_energy_that_the_composition_does_not_give_is_found_and_said_by_how_much() {
-    assert_eq!(said_of(vec![label(&CREAMER)]), Vec::<String>::new());
+    assert_eq!(found_in(vec![label(&CREAMER)]), []);
     for fits in [2180.0, 2340.0] {
-        assert_eq!(
-            said_of(vec![with(Nutrient::Energy, fits)]),
-            Vec::<String>::new(),
-            "{fits}"
-        );
+        let found = found_in(vec![with(Nutrient::Energy, fits)]);
+        assert_eq!(found, [], "{fits}");
     }
     // Polyols are not stated, so that all of the 55 g could be: from 2263 − 28 − 7 × 55 = 1850 kJ on.
-    let said = said_of(vec![with(Nutrient::Energy, 1400.0)]).concat();
-    assert!(
-        said.contains("stated as 1400 kJ, 24 % too low; expected 1850 to"),
-        "{said}"
-    );
-    let said = said_of(vec![with(Nutrient::Energy, 3100.0)]).concat();
-    assert!(said.contains("% too high"), "{said}");
-    let said = said_of(vec![with(Nutrient::Energy, 541.0)]).concat();
-    assert!(said.contains("fits as kilocalories"), "{said}");
+    let off = |energy: f64| match found_in(vec![with(Nutrient::Energy, energy)]).as_slice() {
+        [
+            FindingKind::EnergyNotOfComposition {
+                stated,
+                from,
+                percent: Some(percent),
+                fits_as_kilocalories,
+                ..
+            },
+        ] => (
+            *stated,
+            from.round(),
+            percent.round(),
+            *fits_as_kilocalories,
+        ),
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(off(1400.0), (1400.0, 1850.0, -24.0, false));
+    assert!(off(3100.0).2 > 0.0);
+    assert!(off(541.0).3);
 }
 
 #[test]
 fn parts_beyond_their_whole_are_found_in_every_basis() {
-    let said = said_of(vec![with(Nutrient::Protein, 20.0)]).concat();
-    assert!(
-        said.contains("fat, carbohydrate, protein, fibre add up to 108 g in 100 g"),
-        "{said}"
-    );
+    let over = |item: Ingredient| match found_in(vec![item]).as_slice() {
+        [FindingKind::SumOverWhole { parts, sum, whole }, ..] => {
+            Some((parts.clone(), sum.round(), *whole))
+        }
+        _ => None,
+    };
+    let parts = vec![
+        Nutrient::Fat,
+        Nutrient::Carbohydrate,
+        Nutrient::Protein,
+        Nutrient::Fibre,
+    ];
+    let found = over(with(Nutrient::Protein, 20.0));
+    assert_eq!(found, Some((parts, 108.0, 100.0)));
     let mut serving = label(&[(Nutrient::Fat, 12.0), (Nutrient::Carbohydrate, 25.0)]);
     serving.composition.basis = Basis::PerServing(30.0);
-    assert!(
-        said_of(vec![serving.clone()])
-            .concat()
-            .contains("add up to 37 g in 30 g")
-    );
+    let parts = vec![Nutrient::Fat, Nutrient::Carbohydrate];
+    assert_eq!(over(serving.clone()), Some((parts, 37.0, 30.0)));
     serving.composition.basis = Basis::PerServing(38.0);
-    assert_eq!(said_of(vec![serving]), Vec::<String>::new());
-    for (nutrient, words) in [
-        (
-            Nutrient::Sugars,
-            "sugars (60) are more than carbohydrate (55)",
-        ),
-        (
-            Nutrient::Polyols,
-            "polyols (60) are more than carbohydrate (55)",
-        ),
-        (Nutrient::Saturates, "saturates (60) are more than fat (32)"),
+    assert_eq!(found_in(vec![serving]), []);
+    for (part, whole, whole_value) in [
+        (Nutrient::Sugars, Nutrient::Carbohydrate, 55.0),
+        (Nutrient::Polyols, Nutrient::Carbohydrate, 55.0),
+        (Nutrient::Saturates, Nutrient::Fat, 32.0),
     ] {
-        let said = said_of(vec![with(nutrient, 60.0)]).concat();
-        assert!(said.contains(words), "{said}");
+        let found = found_in(vec![with(part, 60.0)]);
+        let wanted = FindingKind::PartOverWhole {
+            part,
+            part_value: 60.0,
+            whole,
+            whole_value,
+        };
+        assert!(found.contains(&wanted), "{found:?}");
     }
 }
 
 #[test]
 fn a_density_that_the_composition_does_not_give_is_found() {
+    // Which density, what is stated, and the least that the composition gives.
+    let densities = |item: Ingredient| -> Vec<(FigureName, f64, f64)> {
+        let found = found_in(vec![item]).into_iter();
+        found
+            .map(|kind| match kind {
+                FindingKind::DensityNotOfComposition {
+                    what, stated, low, ..
+                } => (what, stated, (low * 10.0).floor() / 10.0),
+                other => panic!("{other:?}"),
+            })
+            .collect()
+    };
     let syrup = |density: f64| {
         let mut item = label(&[(Nutrient::Carbohydrate, 70.0)]);
         item.form = Form::Syrup;
         item.density = Some(Figure::new(density, Evidence::SpecSheet));
-        said_of(vec![item]).concat()
+        densities(item)
     };
     // 70 % sugar has 1.347 g/ml at 20 °C (ICUMSA).
-    assert_eq!(syrup(1.347), "");
-    for (wrong, words) in [
-        (1.0, "the density is 1 g/ml; expected 1.2"),
-        (1.7, "the density is 1.7 g/ml; expected 1.2"),
-    ] {
-        assert!(syrup(wrong).contains(words), "{}", syrup(wrong));
+    assert_eq!(syrup(1.347), []);
+    for wrong in [1.0, 1.7] {
+        assert_eq!(syrup(wrong), [(FigureName::Density, wrong, 1.2)]);
     }
     let powder = |bulk: f64| {
         let mut item = label(&CREAMER);
         item.bulk_density = Some(Figure::new(bulk, Evidence::Measured));
-        said_of(vec![item]).concat()
+        densities(item)
     };
-    assert_eq!(powder(0.45), "");
-    assert!(
-        powder(1.2).contains("the bulk density is 1.2 g/ml"),
-        "{}",
-        powder(1.2)
-    );
+    assert_eq!(powder(0.45), []);
+    assert_eq!(powder(1.2)[0].0, FigureName::BulkDensity);
 }
 
 #[test]
@@ -176,34 +203,39 @@ fn claims_that_the_entry_speaks_against_are_found() {
         item
     };
     let yes = Some(true);
-    assert_eq!(
-        said_of(vec![claiming(yes, yes, vec![Allergen::Soybeans])]),
-        Vec::<String>::new()
-    );
-    for (item, words) in [
+    let soy = claiming(yes, yes, vec![Allergen::Soybeans]);
+    assert_eq!(found_in(vec![soy]), []);
+    let mut honey = claiming(None, yes, vec![]);
+    honey.composition.sugar_profile = Some(SugarProfile::Honey);
+    for (item, claim, against) in [
         (
             claiming(yes, None, vec![Allergen::Milk]),
-            "dairy-free, but its allergens contain milk",
+            StatedClaim::DairyFree,
+            AgainstClaim::Contains(Allergen::Milk),
         ),
         (
             claiming(None, yes, vec![Allergen::Eggs]),
-            "vegan, but its allergens contain eggs",
+            StatedClaim::Vegan,
+            AgainstClaim::Contains(Allergen::Eggs),
         ),
         (
             claiming(Some(false), yes, vec![]),
-            "vegan, but it is stated not to be dairy-free",
+            StatedClaim::Vegan,
+            AgainstClaim::NotDairyFree,
         ),
+        (honey, StatedClaim::Vegan, AgainstClaim::Honey),
     ] {
-        let said = said_of(vec![item]);
-        assert!(said.len() == 1 && said[0].contains(words), "{said:?}");
+        let found = found_in(vec![item]);
+        assert_eq!(found, [FindingKind::ClaimNotCarried { claim, against }]);
     }
-    let mut honey = claiming(None, yes, vec![]);
-    honey.composition.sugar_profile = Some(SugarProfile::Honey);
-    assert!(
-        said_of(vec![honey])
-            .concat()
-            .contains("its sugars are those of honey")
-    );
+}
+
+/// Milk among the parts speaks against a claim, and against the list of allergens.
+fn milk_against(claim: StatedClaim) -> [FindingKind; 2] {
+    [claim, StatedClaim::AllergensListed].map(|claim| FindingKind::ClaimNotCarried {
+        claim,
+        against: AgainstClaim::PartContains(IngredientId::new("milk").unwrap(), Allergen::Milk),
+    })
 }
 
 #[test]
@@ -225,16 +257,7 @@ fn a_claim_of_what_the_house_makes_is_held_against_its_parts() {
     });
     let recipe = sample::recipe(vec![sample::line("a", "milk", 100.0, 5.0, Role::Creamer)]);
     let book = sample::book(vec![milk, foam], vec![], recipe);
-    let said: Vec<String> = findings(&book).iter().map(ToString::to_string).collect();
-    assert_eq!(said.len(), 2, "{said:?}");
-    assert!(
-        said[0].contains("vegan, but milk in it contains milk"),
-        "{said:?}"
-    );
-    assert!(
-        said[1].contains("complete in its allergens, but milk in it contains milk"),
-        "{said:?}"
-    );
+    assert_eq!(kinds(&book), milk_against(StatedClaim::Vegan));
 }
 
 /// Milk in a foam, the foam in a topping, and a syrup of which there is none.
@@ -277,16 +300,7 @@ fn a_claim_is_held_against_what_is_deeper_down() {
         id: RecipeId::new("foam").unwrap(),
         ..sample::recipe(vec![sample::line("a", "milk", 100.0, 5.0, Role::Creamer)])
     });
-    let said: Vec<String> = findings(&book).iter().map(ToString::to_string).collect();
-    assert_eq!(said.len(), 2, "{said:?}");
-    assert!(
-        said[0].contains("dairy-free, but milk in it contains milk"),
-        "{said:?}"
-    );
-    assert!(
-        said[1].contains("complete in its allergens, but milk in it contains milk"),
-        "{said:?}"
-    );
+    assert_eq!(kinds(&book), milk_against(StatedClaim::DairyFree));
 }
 
 #[test]
@@ -301,19 +315,17 @@ fn a_price_is_stale_against_the_newest_day_of_the_book() {
         });
         item
     };
-    let said = said_of(vec![
+    let found = found_in(vec![
         priced("old", Some("2025-05-03")),
         priced("year", Some("2025-05-05")),
         priced("new", Some("2026-05-04")),
         priced("none", None),
     ]);
-    assert_eq!(said.len(), 1, "{said:?}");
-    assert!(
-        said[0].contains("`old`, price: the price is of 2025-05-03, 12 months before"),
-        "{said:?}"
-    );
-    assert_eq!(
-        said_of(vec![priced("alone", Some("1999-01-01"))]),
-        Vec::<String>::new()
-    );
+    let stale = FindingKind::StalePrice {
+        date: "2025-05-03".into(),
+        months: 12,
+        newest: "2026-05-04".into(),
+    };
+    assert_eq!(found, [stale]);
+    assert_eq!(found_in(vec![priced("alone", Some("1999-01-01"))]), []);
 }

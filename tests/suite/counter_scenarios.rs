@@ -485,7 +485,8 @@ fn foam_fills_the_cup_with_its_air_and_is_tasted_first() {
 fn findings_of(item: Ingredient) -> Vec<String> {
     let book = book(vec![item], Vec::new(), recipe(Vec::new()));
     let found = findings(&book);
-    let said = found.iter().map(ToString::to_string);
+    let speaker = evensip::say::Speaker::new(&book);
+    let said = found.iter().map(|finding| speaker.finding(finding));
     said.filter(|text| text.contains("density")).collect()
 }
 

@@ -12,11 +12,12 @@ use std::time::{Duration, Instant};
 use evensip::balance::{Cause, CautionKind, Measurand, Verdict, balance_version, caution_words};
 use evensip::book::{
     Allergen, Amount, Book, Change, Closure, ClosureKind, Entry, Evidence, Figure, FlavourStrength,
-    Form, HouseMade, MOST_LINES, MeasureId, Nutrient, Place, Reading, Recipe, RecipeId, Role,
-    Serviceware, ServicewareKind, TemperatureWindow, findings,
+    Form, HouseMade, IdKind, MOST_LINES, MeasureId, Nutrient, Place, Reading, Recipe, RecipeId,
+    Role, Serviceware, ServicewareKind, TemperatureWindow, findings,
 };
-use evensip::edit::{Edit, apply};
+use evensip::edit::{Edit, EditError, apply};
 use evensip::quantity::{parse_amount, parse_number};
+use evensip::say::Speaker;
 use evensip::ui::wording::cause_words;
 use serde_json::Value;
 
@@ -41,7 +42,11 @@ pub(crate) fn evensip(arguments: &[&str]) -> (Option<i32>, String, String) {
 }
 
 fn said(book: &Book) -> Vec<String> {
-    findings(book).iter().map(ToString::to_string).collect()
+    let speaker = Speaker::new(book);
+    findings(book)
+        .iter()
+        .map(|finding| speaker.finding(finding))
+        .collect()
 }
 
 fn assert_said(said: &[String], parts: &[&str]) {
@@ -58,7 +63,7 @@ fn prices_factors_and_windows_out_of_range_are_found() {
     assert!(
         said(&book)
             .iter()
-            .all(|sentence| !sentence.contains("expected 0"))
+            .all(|sentence| !sentence.contains("must be"))
     );
     let mut cup = book.vessels.iter().next().unwrap().as_ref().clone();
     cup.closures.push(Closure {
@@ -86,16 +91,16 @@ fn prices_factors_and_windows_out_of_range_are_found() {
     book.settings.iced_window.to = 1e308;
     let said = said(&book);
     for parts in [
-        ["closures", "the price is -0.1"],
+        ["closures", "the price is −0.1"],
         ["closures", "the cooling factor is 1e308"],
         ["serviceware", "the price is 1e308"],
-        ["menu_price", "the menu price is -4"],
+        ["menu_price", "the menu price is −4"],
         [version.as_str(), "the menu price is 1e308"],
         [
-            "the window of hot drinks is 65 to 50 °C",
+            "the serving window of hot drinks is 65 to 50 °C",
             "the cooler end first",
         ],
-        ["the window of iced drinks", "1e308"],
+        ["the serving window of iced drinks", "1e308"],
     ] {
         assert_said(&said, &parts);
     }
@@ -125,7 +130,7 @@ fn an_uncertainty_beyond_its_figure_and_readings_far_apart_are_found() {
     });
     book.ingredients.put(item);
     let said = said(&book);
-    assert_said(&said, &[id.as_str(), "readings", "weigh once more"]);
+    assert_said(&said, &[id.as_str(), "readings", "weigh again"]);
     assert_said(&said, &["water", "an uncertainty is 1000000"]);
 }
 
@@ -140,10 +145,7 @@ fn water_and_solids_that_weigh_more_than_the_whole_are_found() {
             sample::recipe(Vec::new()),
         ))
     };
-    assert_said(
-        &syrup(50.0, 70.0),
-        &["water and dissolved solids", "120 g in 100 g"],
-    );
+    assert_said(&syrup(50.0, 70.0), &["water and °Brix", "120 g in 100 g"]);
     let is_silent = |said: &[String]| said.iter().all(|one| !one.contains("add up"));
     assert!(is_silent(&syrup(30.0, 70.0)));
 }
@@ -152,14 +154,13 @@ fn water_and_solids_that_weigh_more_than_the_whole_are_found() {
 fn an_amount_that_no_cup_holds_is_refused_where_it_is_typed() {
     let book = sample::sample();
     let error = |text| {
-        book.amount_from_text(text, None, None)
-            .unwrap_err()
-            .to_string()
+        let error = book.amount_from_text(text, None, None).unwrap_err();
+        Speaker::new(&book).amount_error(&error)
     };
     for (text, says) in [
-        ("20000 g", "expected at most 10000 g"),
-        ("11 l", "expected at most 10000 ml"),
-        ("to 12 l", "expected at most 10000 ml"),
+        ("20000 g", "enter 10000 g or less"),
+        ("11 l", "enter 10000 ml or less"),
+        ("to 12 l", "enter 10000 ml or less"),
     ] {
         assert!(error(text).contains(says), "{text}: {}", error(text));
     }
@@ -169,19 +170,18 @@ fn an_amount_that_no_cup_holds_is_refused_where_it_is_typed() {
 #[test]
 fn very_many_digits_are_out_of_range_and_not_repeated() {
     let digits = "9".repeat(400);
+    let speaker = Speaker::without_book();
     for text in [
         digits.clone(),
         format!("{digits}/{digits}"),
         format!("1 {digits}/7"),
         format!("-{digits}"),
     ] {
-        let error = parse_number(&text).unwrap_err().to_string();
+        let error = speaker.number_error(&parse_number(&text).unwrap_err());
         assert!(error.contains("out of range"), "{error}");
         assert!(error.chars().count() < 120, "{error}");
     }
-    let error = parse_amount(&format!("{digits} g"))
-        .unwrap_err()
-        .to_string();
+    let error = speaker.amount_text_error(&parse_amount(&format!("{digits} g")).unwrap_err());
     assert!(error.chars().count() < 120, "{error}");
 }
 
@@ -382,7 +382,7 @@ fn a_recipe_with_very_many_lines_is_refused_with_a_sentence_and_the_most_stay_qu
         format!("(format: 1, recipes: [(id: \"a\", name: \"a\", entries: [{lines}])])")
     };
     let problems = evensip::book_file::parse(&text(10_000)).unwrap_err();
-    let sentence = problems[0].to_string();
+    let sentence = Speaker::without_book().load_problem(&problems[0]);
     assert!(
         sentence.contains("10000 entries") && sentence.contains("recipe `a`"),
         "{sentence}"
@@ -406,8 +406,8 @@ fn a_recipe_with_very_many_lines_is_refused_with_a_sentence_and_the_most_stay_qu
         version: None,
         change,
     };
-    let error = apply(&book, &edit).unwrap_err().to_string();
-    assert!(error.contains("at most 1000"), "{error}");
+    let error = apply(&book, &edit).unwrap_err();
+    assert!(matches!(error, EditError::PastLimit(_)), "{error:?}");
 }
 
 #[test]
@@ -420,7 +420,8 @@ fn names_that_hide_characters_are_found_and_printed_visibly() {
     let place = Place::Recipe(id.clone(), "name");
     let found = findings(&book);
     let found = found.iter().find(|finding| finding.place == place).unwrap();
-    assert!(found.to_string().contains("\\u{202e}"), "{found}");
+    let said = Speaker::new(&book).finding(found);
+    assert!(said.contains("\\u{202e}"), "{said}");
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
     evensip::book_file::save(&path, &book).unwrap();
@@ -430,15 +431,16 @@ fn names_that_hide_characters_are_found_and_printed_visibly() {
 }
 
 #[test]
-fn a_name_of_blanks_is_refused_with_a_sentence() {
+fn a_name_of_blanks_is_refused() {
     let book = sample::sample();
     let recipe = book.recipes.iter().next().unwrap();
     let edit = Edit::RenameRecipe {
         recipe: recipe.id.clone(),
         name: " \t".to_owned(),
     };
-    let error = apply(&book, &edit).unwrap_err().to_string();
-    assert!(error.contains("needs a name"), "{error}");
+    let error = apply(&book, &edit).unwrap_err();
+    let kind = IdKind::Recipe;
+    assert_eq!(error, EditError::NoName { kind });
 }
 
 /// Each batch is made from the one below it three times over.
@@ -558,10 +560,11 @@ fn what_can_t_be_weighed_is_said_with_names() {
     book.measures.put(weighed);
     book.recipes.put(sample::recipe(vec![entry]));
     let balance = sample::balance_of(&book, "drink", None);
+    let speaker = Speaker::new(&book);
     let sentences: Vec<String> = balance
         .findings
         .iter()
-        .map(|finding| finding.kind.to_string())
+        .map(|finding| speaker.finding_kind(&finding.kind))
         .collect();
-    assert_said(&sentences, &["a use of the odd ladle"]);
+    assert_said(&sentences, &["the weight of one odd ladle"]);
 }

@@ -165,7 +165,7 @@ fn a_damaged_change_costs_those_behind_it_and_is_said() {
     let (found, set_aside) = left_work(folder.path());
     assert_eq!(found[0].book.settings.shop, "first shop");
     assert_eq!(set_aside.len(), 1);
-    assert!(set_aside[0].path.exists(), "{}", set_aside[0]);
+    assert!(set_aside[0].path.exists(), "{:?}", set_aside[0]);
 }
 
 fn now_in_milliseconds() -> u128 {

@@ -162,7 +162,7 @@ fn errors(book: &evensip::book::Book) -> Vec<String> {
     findings(book)
         .into_iter()
         .filter(|finding| finding.severity == Severity::Error)
-        .map(|finding| format!("{}: {}", finding.place, finding.kind))
+        .map(|finding| format!("{finding:?}"))
         .collect()
 }
 

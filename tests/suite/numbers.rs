@@ -104,7 +104,7 @@ proptest! {
         match parse_number(&text) {
             Ok(read) => prop_assert!(close(read), "{text}: {read}"),
             Err(NumberError::Ambiguous { .. }) => {}
-            Err(error) => prop_assert!(false, "{text}: {error}"),
+            Err(error) => prop_assert!(false, "{text}: {error:?}"),
         }
         let sign = if style.0 == '.' { DecimalSign::Point } else { DecimalSign::Comma };
         let read = parse_with_sign(&text, Some(sign));

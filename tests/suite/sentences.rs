@@ -7,6 +7,7 @@ use evensip::book_file::{parse, write};
 use evensip::cards::{Block, CardOptions, CardRequest, Document, card, drinks_of_menu};
 use evensip::edit::{Edit, apply};
 use evensip::exchange::{RecipeExchangeError, write_recipe};
+use evensip::say::Speaker;
 
 use crate::arbitrary_book;
 use crate::sample::sample;
@@ -36,7 +37,10 @@ fn findings_and_differences_of_any_book_are_written_in_words_and_short_numbers()
     for seed in 0..2000 {
         let (book, other) = (arbitrary_book::book(seed), arbitrary_book::book(seed + 1));
         for finding in findings(&book) {
-            check(&finding.to_string(), &format!("seed {seed}"));
+            check(
+                &Speaker::new(&book).finding(&finding),
+                &format!("seed {seed}"),
+            );
         }
         for recipe in &book.recipes {
             let id = ItemId::Recipe(recipe.id.clone());

@@ -11,7 +11,7 @@ use crate::balance::kind::Assumption;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
 use crate::book::{
     Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
-    Stage, resolve,
+    Stage, YieldLimit, resolve,
 };
 use crate::quantity::Uncertain;
 
@@ -269,13 +269,12 @@ impl Preparation<'_> {
         if sum.knows(Component::Mass) && (too_little_water || too_much) {
             self.findings.push(Finding::error(
                 Place::Ingredient(item.id.clone(), "house_made"),
-                FindingKind::OutOfRange {
-                    what: "the yield".to_owned(),
-                    found: format!("{grams} g"),
-                    expected: if too_much {
-                        "no more than what goes into a batch"
+                FindingKind::ImpossibleYield {
+                    grams,
+                    limit: if too_much {
+                        YieldLimit::WhatGoesIn
                     } else {
-                        "at least the solids that go into a batch"
+                        YieldLimit::Solids
                     },
                 },
             ));

@@ -187,21 +187,9 @@ impl Preparation<'_> {
     }
 
     fn no_mass(&self, line: &Line, item: &Ingredient, amount: &Amount) -> Finding {
-        let what = match amount {
-            Amount::Count(_, measure) => {
-                let measure = self
-                    .book
-                    .measure(measure)
-                    .map_or_else(|| measure.to_string(), |found| found.name.clone());
-                format!(
-                    "nobody knows what a use of the {measure} weighs of {}",
-                    item.full_name()
-                )
-            }
-            _ => format!(
-                "the mass of a millilitre of {} is not known",
-                item.full_name()
-            ),
+        let measure = match amount {
+            Amount::Count(_, measure) => Some(measure.clone()),
+            _ => None,
         };
         let place = match &self.place {
             Place::Recipe(recipe, _) => Place::Line(recipe.clone(), None, line.id.clone()),
@@ -210,7 +198,14 @@ impl Preparation<'_> {
             }
             other => other.clone(),
         };
-        Finding::warning(place, FindingKind::NoMass { what })
+        let ingredient = item.id.clone();
+        Finding::warning(
+            place,
+            FindingKind::NoMass {
+                ingredient,
+                measure,
+            },
+        )
     }
 }
 

@@ -14,7 +14,7 @@ use super::mix::{COMPONENTS, HIGH_POTENCY_SLOTS, Mix};
 use super::physics::{Freezing, Wall};
 use crate::book::{
     Book, Finding, FindingKind, HighPotencySweetener, Ingredient, IngredientId, LineId, Place,
-    Recipe, Resolved, Role, Stage, resolve,
+    Recipe, Resolved, Role, SlotKind, Stage, resolve,
 };
 
 /// How the effect of a cause grows with the count of a line.
@@ -308,9 +308,13 @@ fn add_slot_findings(book: &Book, resolved: &Resolved, place: &Place, findings: 
     sweeteners.sort_unstable();
     sweeteners.dedup();
     for (kind, count, limit) in [
-        ("flavours", flavours.len(), super::mix::FLAVOUR_SLOTS),
         (
-            "high-potency sweeteners",
+            SlotKind::Flavours,
+            flavours.len(),
+            super::mix::FLAVOUR_SLOTS,
+        ),
+        (
+            SlotKind::HighPotencySweeteners,
             sweeteners.len(),
             HIGH_POTENCY_SLOTS,
         ),

@@ -3,9 +3,10 @@
 use std::collections::BTreeSet;
 
 use crate::book::{
-    Day, Figure, Finding, FindingKind, Item, Place, Recipe, Severity, Shelf, VersionId, nearest,
+    Day, Figure, FigureName, FigureRange, Finding, FindingKind, IdKind, Item, Place, Recipe,
+    Severity, Shelf, Unfinished, VersionId, nearest,
 };
-use crate::quantity::{excerpt, is_hidden, show_compact};
+use crate::quantity::{excerpt, is_hidden};
 
 use super::NAME;
 
@@ -87,58 +88,31 @@ impl Checklist {
         }
     }
 
+    /// Reports a number outside what is possible.
     pub(super) fn in_range(
         &mut self,
         place: Place,
-        what: &str,
+        what: FigureName,
         value: f64,
-        range: (f64, f64),
-        expected: &'static str,
+        range: FigureRange,
     ) {
-        if !(range.0..=range.1).contains(&value) {
-            self.out_of_range(place, what.to_owned(), show_compact(value), expected);
+        if !range.contains(value) {
+            self.error(place, FindingKind::OutOfRange { what, value, range });
         }
     }
 
-    pub(super) fn out_of_range(
-        &mut self,
-        place: Place,
-        what: String,
-        found: String,
-        expected: &'static str,
-    ) {
-        self.error(
-            place,
-            FindingKind::OutOfRange {
-                what,
-                found,
-                expected,
-            },
-        );
-    }
-
-    pub(super) fn unfinished(
-        &mut self,
-        place: Place,
-        what: &str,
-        found: String,
-        expected: &'static str,
-    ) {
-        self.error(
-            place,
-            FindingKind::Unfinished {
-                what: what.to_owned(),
-                found,
-                expected,
-            },
-        );
+    pub(super) fn unfinished(&mut self, place: Place, what: Unfinished) {
+        self.error(place, FindingKind::Unfinished(what));
     }
 
     /// The uncertainty of a figure is not larger than the figure itself may be.
-    pub(super) fn uncertainty(&mut self, place: Place, figure: Figure, most: f64) {
+    pub(super) fn uncertainty(&mut self, place: Place, figure: Figure, range: FigureRange) {
         if let Some(u) = figure.u {
-            let expected = "0 or more, and no more than the figure itself may be";
-            self.in_range(place, "an uncertainty", u, (0.0, most), expected);
+            let range = FigureRange {
+                least: 0.0,
+                ..range
+            };
+            self.in_range(place, FigureName::Uncertainty, u, range);
         }
     }
 
@@ -168,7 +142,7 @@ impl Checklist {
     pub(super) fn dangling<T: Item>(
         &mut self,
         place: Place,
-        kind: &'static str,
+        kind: IdKind,
         shelf: &Shelf<T>,
         id: &T::Id,
     ) where
@@ -202,7 +176,7 @@ impl Checklist {
             self.error(
                 place,
                 FindingKind::Dangling {
-                    kind: "version",
+                    kind: IdKind::Version,
                     id: id.to_string(),
                     nearest,
                 },

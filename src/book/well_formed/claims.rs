@@ -1,33 +1,33 @@
 //! Claims that the rest of the entry, or what the house makes it from, can't carry.
 
-use super::NAME;
 use super::checklist::Checklist;
-use crate::book::{Allergen, Book, FindingKind, Ingredient, Place, SugarProfile};
-use crate::quantity::excerpt;
+use crate::book::{
+    AgainstClaim, Allergen, Book, FindingKind, Ingredient, Place, StatedClaim, SugarProfile,
+};
 
 /// A claim, and what speaks against it.
 struct Claim {
-    word: &'static str,
+    kind: StatedClaim,
     stated: fn(&Ingredient) -> Option<bool>,
     speaks_against: fn(Allergen) -> bool,
     profile_against: SugarProfile,
-    profile_words: &'static str,
+    profile: AgainstClaim,
 }
 
 const CLAIMS: [Claim; 2] = [
     Claim {
-        word: "dairy-free",
+        kind: StatedClaim::DairyFree,
         stated: |item| item.diet.dairy_free,
         speaks_against: |allergen| allergen == Allergen::Milk,
         profile_against: SugarProfile::Lactose,
-        profile_words: "its sugars are lactose",
+        profile: AgainstClaim::Lactose,
     },
     Claim {
-        word: "vegan",
+        kind: StatedClaim::Vegan,
         stated: |item| item.diet.vegan,
         speaks_against: Allergen::is_animal,
         profile_against: SugarProfile::Honey,
-        profile_words: "its sugars are those of honey",
+        profile: AgainstClaim::Honey,
     },
 ];
 
@@ -43,29 +43,19 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         .filter(|claim| (claim.stated)(item) == Some(true))
     {
         if let Some(allergen) = contained(item, claim) {
-            report(
-                list,
-                "diet",
-                claim.word,
-                format!("its allergens contain {}", allergen.word()),
-            );
+            report(list, "diet", claim.kind, AgainstClaim::Contains(allergen));
         }
         if item.composition.sugar_profile == Some(claim.profile_against) {
-            report(list, "diet", claim.word, claim.profile_words.to_owned());
+            report(list, "diet", claim.kind, claim.profile.clone());
         }
         for part in parts(book, item) {
             if let Some(reason) = reason_against(part, claim) {
-                report(list, "diet", claim.word, reason);
+                report(list, "diet", claim.kind, reason);
             }
         }
     }
     if item.diet.vegan == Some(true) && item.diet.dairy_free == Some(false) {
-        report(
-            list,
-            "diet",
-            "vegan",
-            "it is stated not to be dairy-free".to_owned(),
-        );
+        report(list, "diet", StatedClaim::Vegan, AgainstClaim::NotDairyFree);
     }
     if let Some(statement) = &item.allergens {
         let mut known: Vec<Allergen> = statement.contains.clone();
@@ -76,12 +66,8 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
                     continue;
                 }
                 known.push(*allergen);
-                let against = format!(
-                    "{} in it contains {}",
-                    excerpt(&part.full_name(), NAME),
-                    allergen.word()
-                );
-                report(list, "allergens", "complete in its allergens", against);
+                let against = AgainstClaim::PartContains(part.id.clone(), *allergen);
+                report(list, "allergens", StatedClaim::AllergensListed, against);
             }
         }
     }
@@ -92,13 +78,12 @@ fn contained(item: &Ingredient, claim: &Claim) -> Option<Allergen> {
     contains.find(|allergen| (claim.speaks_against)(*allergen))
 }
 
-fn reason_against(part: &Ingredient, claim: &Claim) -> Option<String> {
-    let name = || excerpt(&part.full_name(), NAME);
+fn reason_against(part: &Ingredient, claim: &Claim) -> Option<AgainstClaim> {
+    let id = || part.id.clone();
     if let Some(allergen) = contained(part, claim) {
-        return Some(format!("{} in it contains {}", name(), allergen.word()));
+        return Some(AgainstClaim::PartContains(id(), allergen));
     }
-    ((claim.stated)(part) == Some(false))
-        .then(|| format!("{} in it is stated not to be so", name()))
+    ((claim.stated)(part) == Some(false)).then(|| AgainstClaim::PartIsNot(id()))
 }
 
 /// How many parts of a house-made ingredient are looked through: hundreds stand in no recipe of a counter, and a book that

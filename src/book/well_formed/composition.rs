@@ -2,9 +2,9 @@
 
 use super::checklist::Checklist;
 use crate::book::{
-    Basis, CarbohydrateKind, Composition, FindingKind, Ingredient, Nutrient, Place, SugarProfile,
+    Basis, CarbohydrateKind, Composition, FigureName, FigureRange, FindingKind, Ingredient,
+    Nutrient, Place, SugarProfile, Unfinished,
 };
-use crate::quantity::show_compact;
 
 pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
     let composition = &item.composition;
@@ -13,28 +13,39 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
         let Some(figure) = composition.get(*nutrient) else {
             continue;
         };
-        let (range, expected) = match nutrient {
-            Nutrient::Energy => ((0.0, 4000.0), "0 to 4000 kJ"),
-            Nutrient::Caffeine => ((0.0, 100_000.0), "0 to 100 000 mg"),
-            // A syrup per 100 ml or a serving may hold more than 100 g in its basis.
-            _ => ((0.0, 200.0), "0 to 200 g"),
-        };
-        list.in_range(place(), nutrient.word(), figure.value, range, expected);
-        list.uncertainty(place(), figure, range.1);
+        let range = range_of(*nutrient);
+        list.in_range(
+            place(),
+            FigureName::Nutrient(*nutrient),
+            figure.value,
+            range,
+        );
+        list.uncertainty(place(), figure, range);
     }
     parts_within_wholes(item, list);
     sum_within_basis(item, list);
     water_and_solids(item, list);
     sugar_profile(item, list);
     if let Some(fraction) = composition.free_sugar_fraction {
-        list.in_range(
-            place(),
-            "the free part of the sugars",
-            fraction,
-            (0.0, 1.0),
-            "0 to 1",
-        );
+        list.in_range(place(), FigureName::FreeSugarFraction, fraction, FRACTION);
     }
+}
+
+/// A part of a whole.
+const FRACTION: FigureRange = FigureRange::new(0.0, 1.0, "");
+
+/// Dextrose equivalents of glucose syrups.
+const DEXTROSE_EQUIVALENTS: FigureRange = FigureRange::new(0.0, 100.0, "");
+
+/// What a nutrient can be in the basis of its composition.
+fn range_of(nutrient: Nutrient) -> FigureRange {
+    let most = match nutrient {
+        Nutrient::Energy => 4000.0,
+        Nutrient::Caffeine => 100_000.0,
+        // A syrup per 100 ml or a serving may hold more than 100 g in its basis.
+        _ => 200.0,
+    };
+    FigureRange::new(0.0, most, nutrient.unit())
 }
 
 fn value(composition: &Composition, nutrient: Nutrient) -> Option<f64> {
@@ -56,9 +67,9 @@ fn parts_within_wholes(item: &Ingredient, list: &mut Checklist) {
             && part_value > whole_value
         {
             let kind = FindingKind::PartOverWhole {
-                part: part.word(),
+                part,
                 part_value,
-                whole: whole.word(),
+                whole,
                 whole_value,
             };
             list.warning(Place::Ingredient(item.id.clone(), "composition"), kind);
@@ -95,9 +106,8 @@ fn sum_within_basis(item: &Ingredient, list: &mut Checklist) {
         .collect();
     let sum: f64 = stated.iter().map(|(_, value)| value).sum();
     if sum > whole + 2.0 {
-        let parts: Vec<&str> = stated.iter().map(|(part, _)| part.word()).collect();
         let kind = FindingKind::SumOverWhole {
-            parts: parts.join(", "),
+            parts: stated.iter().map(|(part, _)| *part).collect(),
             sum,
             whole,
         };
@@ -122,7 +132,7 @@ fn water_and_solids(item: &Ingredient, list: &mut Checklist) {
     let sum = water + brix * whole / 100.0;
     if sum > whole + 2.0 {
         let kind = FindingKind::SumOverWhole {
-            parts: "water and dissolved solids (°Brix)".to_owned(),
+            parts: vec![Nutrient::Water, Nutrient::Brix],
             sum,
             whole,
         };
@@ -143,29 +153,20 @@ fn sugar_profile(item: &Ingredient, list: &mut Checklist) {
         }) => {
             let fractions = [sucrose, glucose, fructose, lactose, maltose, other];
             let sum: f64 = fractions.iter().sum();
-            let (what, expected) = (
-                "the sum of the sugar fractions",
-                "fractions of 0 or more that sum to 1",
-            );
-            if fractions
-                .iter()
-                .any(|fraction| !(0.0..=1.0).contains(fraction))
+            if let Some(fraction) = fractions
+                .into_iter()
+                .find(|fraction| !FRACTION.contains(*fraction))
             {
-                list.out_of_range(place(), what.to_owned(), show_compact(sum), expected);
+                list.in_range(place(), FigureName::SugarFraction, fraction, FRACTION);
             } else if (sum - 1.0).abs() > 0.011 {
-                list.unfinished(place(), what, show_compact(sum), expected);
+                list.unfinished(place(), Unfinished::SugarFractions { sum });
             }
         }
         Some(SugarProfile::GlucoseSyrup {
             dextrose_equivalent,
         }) => {
-            list.in_range(
-                place(),
-                "the dextrose equivalent",
-                dextrose_equivalent,
-                (0.0, 100.0),
-                "0 to 100",
-            );
+            let what = FigureName::DextroseEquivalent;
+            list.in_range(place(), what, dextrose_equivalent, DEXTROSE_EQUIVALENTS);
         }
         _ => {}
     }

@@ -2,11 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use super::NAME;
 use super::called_size::miscalled;
 use super::checklist::Checklist;
+use super::{FOOD_TEMPERATURE, NAME};
 use crate::book::{
-    Book, FindingKind, IngredientId, Measure, MeasureKind, Nominal, Place, Reading, Vessel,
+    Book, FigureName, FigureRange, FindingKind, IdKind, IngredientId, Measure, MeasureKind,
+    Nominal, Place, Reading, Unfinished, Vessel,
 };
 use crate::quantity::excerpt;
 
@@ -15,78 +16,84 @@ use crate::quantity::excerpt;
 const DISAGREEING: f64 = 3.0;
 
 /// Prices of what goes over the counter, and of drinks, in any currency.
-pub(super) const PRICES: (f64, f64) = (0.0, 1e5);
-pub(super) const PRICES_IN_WORDS: &str = "0 to 100 000";
+pub(super) const PRICES: FigureRange = FigureRange::new(0.0, 1e5, "");
 
 /// How fast a closed vessel may cool beside the open one: a vacuum flask a hundredth of it, and nothing that closes twice as fast.
-const COOLING_FACTORS: (f64, f64) = (0.01, 2.0);
+const COOLING_FACTORS: FigureRange = FigureRange::new(0.01, 2.0, "");
+
+/// What measures hold.
+const VOLUMES_OF_MEASURES: FigureRange = FigureRange::new(0.01, 5000.0, "ml");
+
+/// What measures dose.
+const MASSES_OF_MEASURES: FigureRange = FigureRange::new(0.01, 5000.0, "g");
+
+/// Temperatures of what comes from a button or a pump.
+const TEMPERATURES_OF_MEASURES: FigureRange = FigureRange::new(0.0, 100.0, "°C");
+
+/// The smallest parts of a measure that are counted, in uses.
+const INCREMENTS: FigureRange = FigureRange::new(0.01, 100.0, "");
+
+/// What scales show.
+const READINGS: FigureRange = FigureRange::new(1e-3, 1e5, "g");
+
+/// Uses that are weighed together.
+const USES: FigureRange = FigureRange::new(1.0, 1e4, "");
+
+/// What vessels hold.
+const CAPACITIES: FigureRange = FigureRange::new(1.0, 20_000.0, "ml");
+
+/// What vessels weigh.
+const MASSES_OF_VESSELS: FigureRange = FigureRange::new(0.0, 5000.0, "g");
+
+/// Heat that materials take up; water has 4.2.
+const SPECIFIC_HEATS: FigureRange = FigureRange::new(0.0, 5.0, "kJ/(kg K)");
+
+/// Cooling times, from a thimble to a vacuum flask.
+const COOLING_TIMES: FigureRange = FigureRange::new(0.5, 2000.0, "min");
+
+/// Rooms in which somebody looks at a thermometer.
+const ROOMS_OF_RUNS: FigureRange = FigureRange::new(-10.0, 60.0, "°C");
+
+/// A day of minutes.
+const TIMES_OF_RUNS: FigureRange = FigureRange::new(0.0, 1440.0, "min");
+
+/// What thermometers show in a drink.
+const READINGS_OF_RUNS: FigureRange = FigureRange::new(-10.0, 110.0, "°C");
+
+/// Sides of a vessel.
+const LENGTHS: FigureRange = FigureRange::new(1.0, 1000.0, "mm");
 
 pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     let place = |field| Place::Measure(item.id.clone(), field);
     list.name(place("name"), &item.name);
-    match item.nominal {
-        Some(Nominal::Volume(millilitres)) => {
-            list.in_range(
-                place("nominal"),
-                "its volume",
-                millilitres,
-                (0.01, 5000.0),
-                "0.01 to 5000 ml",
-            );
-        }
-        Some(Nominal::Mass(grams)) => {
-            list.in_range(
-                place("nominal"),
-                "its mass",
-                grams,
-                (0.01, 5000.0),
-                "0.01 to 5000 g",
-            );
-        }
-        None => {}
+    let nominal = item.nominal.map(|nominal| match nominal {
+        Nominal::Volume(value) => (FigureName::Volume, value, VOLUMES_OF_MEASURES),
+        Nominal::Mass(value) => (FigureName::Mass, value, MASSES_OF_MEASURES),
+    });
+    if let Some((what, value, range)) = nominal {
+        list.in_range(place("nominal"), what, value, range);
     }
     if let Some(celsius) = item.temperature {
-        list.in_range(
-            place("temperature"),
-            "the temperature",
-            celsius,
-            (0.0, 100.0),
-            "0 to 100 °C",
-        );
+        let (at, what) = (place("temperature"), FigureName::Temperature);
+        list.in_range(at, what, celsius, TEMPERATURES_OF_MEASURES);
     }
     if let Some(increment) = item.increment {
-        list.in_range(
-            place("increment"),
-            "the increment",
-            increment,
-            (0.01, 100.0),
-            "0.01 to 100 uses",
-        );
+        let what = FigureName::Increment;
+        list.in_range(place("increment"), what, increment, INCREMENTS);
     }
     for reading in &item.readings {
+        let at = || place("readings");
         if let Some(id) = &reading.ingredient {
-            list.dangling(place("readings"), "ingredient", &book.ingredients, id);
+            list.dangling(at(), IdKind::Ingredient, &book.ingredients, id);
         }
-        let (what, expected) = ("a reading", "more than 0 g");
         if reading.grams == 0.0 {
-            list.unfinished(place("readings"), what, "0".to_owned(), expected);
+            list.unfinished(at(), Unfinished::EmptyReading);
         } else {
-            list.in_range(
-                place("readings"),
-                what,
-                reading.grams,
-                (1e-3, 1e5),
-                expected,
-            );
+            list.in_range(at(), FigureName::Reading, reading.grams, READINGS);
         }
-        list.in_range(
-            place("readings"),
-            "uses in a reading",
-            f64::from(reading.uses),
-            (1.0, 1e4),
-            "1 or more",
-        );
-        list.date(place("readings"), reading.date.as_deref());
+        let uses = f64::from(reading.uses);
+        list.in_range(at(), FigureName::UsesInReading, uses, USES);
+        list.date(at(), reading.date.as_deref());
     }
     if item.readings.is_empty() && item.kind != MeasureKind::Button {
         list.warning(place("readings"), FindingKind::NeverCalibrated);
@@ -127,100 +134,60 @@ fn check_agreement(item: &Measure, list: &mut Checklist) {
 pub(super) fn check_vessel(item: &Vessel, list: &mut Checklist) {
     let place = |field| Place::Vessel(item.id.clone(), field);
     list.name(place("name"), &item.name);
-    list.in_range(
-        place("capacity"),
-        "the capacity",
-        item.capacity,
-        (1.0, 20_000.0),
-        "1 to 20 000 ml",
-    );
-    for (field, value, range, expected) in [
-        ("mass", item.mass, (0.0, 5000.0), "0 to 5000 g"),
+    let what = FigureName::Capacity;
+    list.in_range(place("capacity"), what, item.capacity, CAPACITIES);
+    for (field, what, value, range) in [
+        ("mass", FigureName::Mass, item.mass, MASSES_OF_VESSELS),
         (
             "specific_heat",
+            FigureName::SpecificHeat,
             item.specific_heat,
-            (0.0, 5.0),
-            "0 to 5 kJ/(kg K)",
+            SPECIFIC_HEATS,
         ),
         (
             "temperature",
+            FigureName::Temperature,
             item.temperature,
-            (-40.0, 100.0),
-            "−40 to 100 °C",
+            FOOD_TEMPERATURE,
         ),
         (
             "cooling_minutes",
+            FigureName::CoolingTime,
             item.cooling_minutes,
-            (0.5, 2000.0),
-            "0.5 to 2000 min",
+            COOLING_TIMES,
         ),
-        ("price", item.price, PRICES, PRICES_IN_WORDS),
+        ("price", FigureName::Price, item.price, PRICES),
     ] {
         if let Some(value) = value {
-            list.in_range(
-                place(field),
-                &format!("the {}", field.replace('_', " ")),
-                value,
-                range,
-                expected,
-            );
+            list.in_range(place(field), what, value, range);
         }
     }
     check_cooling_run(item, list);
     if let Some(shape) = item.shape {
         for (what, millimetres) in [
-            ("the height", shape.height),
-            ("the bottom", shape.bottom),
-            ("the top", shape.top),
+            (FigureName::Height, shape.height),
+            (FigureName::BottomDiameter, shape.bottom),
+            (FigureName::TopDiameter, shape.top),
         ] {
-            list.in_range(
-                place("shape"),
-                what,
-                millimetres,
-                (1.0, 1000.0),
-                "1 to 1000 mm",
-            );
+            list.in_range(place("shape"), what, millimetres, LENGTHS);
         }
     }
     check_what_goes_with(item, list);
 }
 
 fn check_cooling_run(item: &Vessel, list: &mut Checklist) {
-    let place = |field| Place::Vessel(item.id.clone(), field);
-    if let Some(run) = &item.cooling_run {
-        let at = || place("cooling_run");
-        list.in_range(
-            at(),
-            "the room temperature",
-            run.room,
-            (-10.0, 60.0),
-            "−10 to 60 °C",
-        );
-        if let Some(millilitres) = run.millilitres {
-            list.in_range(
-                at(),
-                "the volume",
-                millilitres,
-                (1.0, 20_000.0),
-                "1 to 20 000 ml",
-            );
-        }
-        for reading in &run.readings {
-            list.in_range(
-                at(),
-                "the time of a reading",
-                reading.minutes,
-                (0.0, 1440.0),
-                "0 to 1440 min",
-            );
-            list.in_range(
-                at(),
-                "a reading",
-                reading.celsius,
-                (-10.0, 110.0),
-                "−10 to 110 °C",
-            );
-        }
+    let Some(run) = &item.cooling_run else {
+        return;
+    };
+    let at = || Place::Vessel(item.id.clone(), "cooling_run");
+    list.in_range(at(), FigureName::RoomTemperature, run.room, ROOMS_OF_RUNS);
+    if let Some(millilitres) = run.millilitres {
+        list.in_range(at(), FigureName::Volume, millilitres, CAPACITIES);
+    }
+    for reading in &run.readings {
+        let (minutes, celsius) = (reading.minutes, reading.celsius);
+        list.in_range(at(), FigureName::ReadingTime, minutes, TIMES_OF_RUNS);
+        list.in_range(at(), FigureName::Reading, celsius, READINGS_OF_RUNS);
     }
 }
 
@@ -230,25 +197,20 @@ fn check_what_goes_with(item: &Vessel, list: &mut Checklist) {
     for ware in &item.serviceware {
         if let Some(price) = ware.price {
             let at = place("serviceware");
-            list.in_range(at, "the price", price, PRICES, PRICES_IN_WORDS);
+            list.in_range(at, FigureName::Price, price, PRICES);
         }
     }
     for closure in &item.closures {
         if let Some(price) = closure.price {
             let at = place("closures");
-            list.in_range(at, "the price", price, PRICES, PRICES_IN_WORDS);
+            list.in_range(at, FigureName::Price, price, PRICES);
         }
         if let Some(factor) = closure.cooling_factor {
-            let (at, what) = (place("closures"), "the cooling factor");
-            list.in_range(at, what, factor, COOLING_FACTORS, "0.01 to 2");
+            let (at, what) = (place("closures"), FigureName::CoolingFactor);
+            list.in_range(at, what, factor, COOLING_FACTORS);
         }
         let room = closure.head_room;
-        list.in_range(
-            place("closures"),
-            "the head room",
-            room,
-            (0.0, item.capacity),
-            "0 to the capacity",
-        );
+        let (at, what) = (place("closures"), FigureName::HeadRoom);
+        list.in_range(at, what, room, FigureRange::new(0.0, item.capacity, "ml"));
     }
 }

@@ -6,7 +6,7 @@
 
 use super::checklist::Checklist;
 use crate::book::{
-    Basis, CarbohydrateKind, Figure, FindingKind, Form, Ingredient, Nutrient, Place,
+    Basis, CarbohydrateKind, Figure, FigureName, FindingKind, Form, Ingredient, Nutrient, Place,
 };
 
 // g/ml at 20 °C; the dry ones from ρ = b0 + b1·t of the source.
@@ -38,14 +38,14 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
         && let Some(reckoned) = solution_density(item, density)
     {
         let (low, high) = (reckoned * (1.0 - TOLERANCE), reckoned * (1.0 + TOLERANCE));
-        report(item, "density", density, (low, high), list);
+        report(item, FigureName::Density, density, (low, high), list);
     }
     if let Some(bulk) = item.bulk_density.filter(|_| item.form.is_dry())
         && let Some(grain) = grain_density(item)
     {
         report(
             item,
-            "bulk density",
+            FigureName::BulkDensity,
             bulk,
             (grain * LOOSEST_PACKING, grain * CLOSEST_PACKING),
             list,
@@ -55,7 +55,7 @@ pub(super) fn check(item: &Ingredient, list: &mut Checklist) {
 
 fn report(
     item: &Ingredient,
-    field: &'static str,
+    what: FigureName,
     stated: Figure,
     (low, high): (f64, f64),
     list: &mut Checklist,
@@ -68,8 +68,12 @@ fn report(
     if (low - doubt..=high + doubt).contains(&stated.value) {
         return;
     }
+    let field = match what {
+        FigureName::BulkDensity => "bulk_density",
+        _ => "density",
+    };
     let kind = FindingKind::DensityNotOfComposition {
-        what: field,
+        what,
         stated: stated.value,
         low,
         high,

@@ -1,78 +1,72 @@
 //! Checks of an ingredient outside its composition.
 
 use super::checklist::Checklist;
-use super::{claims, composition, density, energy};
-use crate::book::{Book, Form, Ingredient, Place};
+use super::{FOOD_TEMPERATURE, claims, composition, density, energy};
+use crate::book::{Book, Figure, FigureName, FigureRange, Form, IdKind, Ingredient, Place};
+
+/// Densities of what is poured, from oil to the thickest syrup, with room.
+const DENSITIES: FigureRange = FigureRange::new(0.5, 2.0, "g/ml");
+
+/// A foam is as light as its air makes it.
+const DENSITIES_OF_FOAM: FigureRange = FigureRange::new(0.05, 2.0, "g/ml");
+
+/// Densities of what is heaped.
+const BULK_DENSITIES: FigureRange = FigureRange::new(0.02, 1.6, "g/ml");
+
+/// Prices of a pack, in any currency.
+const PACK_PRICES: FigureRange = FigureRange::new(0.0, 1e6, "");
+
+/// What packs hold, from a milligram of a flavour to a tank.
+const PACK_CONTENTS: FigureRange = FigureRange::new(1e-3, 1e7, "g");
+
+/// What is lost before it gets into a drink.
+const WASTE: FigureRange = FigureRange::new(0.0, 99.0, "%");
+
+/// What batches weigh.
+const YIELDS: FigureRange = FigureRange::new(1e-3, 1e6, "g");
+
+/// What steeped leaf gives of its mass.
+const EXTRACTIONS: FigureRange = FigureRange::new(0.0, 100.0, "%");
 
 pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     let place = |field| Place::Ingredient(item.id.clone(), field);
     list.name(place("name"), &item.name);
     list.name(place("brand"), &item.brand);
     composition::check(item, list);
-    let (lightest, of_density) = if item.form == Form::Foam {
-        (0.05, "0.05 to 2 g/ml")
+    let densities = if item.form == Form::Foam {
+        DENSITIES_OF_FOAM
     } else {
-        (0.5, "0.5 to 2 g/ml")
+        DENSITIES
     };
-    for (field, figure, expected, range) in [
-        ("density", item.density, of_density, (lightest, 2.0)),
+    for (field, what, figure, range) in [
+        ("density", FigureName::Density, item.density, densities),
         (
-            "bulk density",
+            "bulk_density",
+            FigureName::BulkDensity,
             item.bulk_density,
-            "0.02 to 1.6 g/ml",
-            (0.02, 1.6),
+            BULK_DENSITIES,
         ),
     ] {
         if let Some(figure) = figure {
-            list.in_range(
-                place(field),
-                &format!("the {field}"),
-                figure.value,
-                range,
-                expected,
-            );
-            list.uncertainty(place(field), figure, range.1);
+            list.in_range(place(field), what, figure.value, range);
+            list.uncertainty(place(field), figure, range);
         }
     }
     if let Some(celsius) = item.temperature {
-        list.in_range(
-            place("temperature"),
-            "the temperature",
-            celsius,
-            (-40.0, 100.0),
-            "−40 to 100 °C",
-        );
+        let what = FigureName::Temperature;
+        list.in_range(place("temperature"), what, celsius, FOOD_TEMPERATURE);
     }
     if let Some(price) = &item.price {
-        list.in_range(
-            place("price"),
-            "the price of a pack",
-            price.pack,
-            (0.0, 1e6),
-            "0 or more",
-        );
-        list.in_range(
-            place("price"),
-            "the content of a pack",
-            price.grams,
-            (1e-3, 1e7),
-            "more than 0 g",
-        );
-        list.in_range(
-            place("price"),
-            "waste",
-            price.waste_percent,
-            (0.0, 99.0),
-            "0 to 99 %",
-        );
-        list.date(place("price"), price.date.as_deref());
+        let at = || place("price");
+        list.in_range(at(), FigureName::PackPrice, price.pack, PACK_PRICES);
+        list.in_range(at(), FigureName::PackContent, price.grams, PACK_CONTENTS);
+        list.in_range(at(), FigureName::Waste, price.waste_percent, WASTE);
+        list.date(at(), price.date.as_deref());
     }
     for price in &item.earlier_prices {
         let at = || place("earlier_prices");
-        let what = "an earlier price of a pack";
-        list.in_range(at(), what, price.pack, (0.0, 1e6), "0 or more");
-        let what = "the content of a pack";
-        list.in_range(at(), what, price.grams, (1e-3, 1e7), "more than 0 g");
+        list.in_range(at(), FigureName::EarlierPackPrice, price.pack, PACK_PRICES);
+        list.in_range(at(), FigureName::PackContent, price.grams, PACK_CONTENTS);
         list.date(at(), price.date.as_deref());
     }
     check_batch(book, item, list);
@@ -86,30 +80,18 @@ fn check_batch(book: &Book, item: &Ingredient, list: &mut Checklist) {
         return;
     };
     let place = || Place::Ingredient(item.id.clone(), "house_made");
-    list.dangling(place(), "recipe", &book.recipes, &made.recipe);
-    list.in_range(
-        place(),
-        "the yield",
-        made.yield_grams.value,
-        (1e-3, 1e6),
-        "more than 0 g",
-    );
-    list.uncertainty(place(), made.yield_grams, 1e6);
+    list.dangling(place(), IdKind::Recipe, &book.recipes, &made.recipe);
+    list.in_range(place(), FigureName::Yield, made.yield_grams.value, YIELDS);
+    list.uncertainty(place(), made.yield_grams, YIELDS);
     if let Some(extraction) = made.extraction {
-        list.in_range(
-            place(),
-            "what steeped leaf gives",
-            100.0 * extraction.value,
-            (0.0, 100.0),
-            "0 to 100 %",
-        );
-        list.uncertainty(place(), extraction, 1.0);
+        let percent = 100.0 * extraction.value;
+        list.in_range(place(), FigureName::Extraction, percent, EXTRACTIONS);
+        let percent = Figure {
+            value: percent,
+            u: extraction.u.map(|u| 100.0 * u),
+            ..extraction
+        };
+        list.uncertainty(place(), percent, EXTRACTIONS);
     }
-    list.in_range(
-        place(),
-        "waste",
-        made.waste_percent,
-        (0.0, 99.0),
-        "0 to 99 %",
-    );
+    list.in_range(place(), FigureName::Waste, made.waste_percent, WASTE);
 }

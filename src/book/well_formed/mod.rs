@@ -19,13 +19,13 @@ mod since;
 pub use called_size::{CalledSize, Held, Miscalled, NamedUnit, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
 pub use nearest::nearest;
-pub(super) use recipe::LARGEST_AMOUNT;
+pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};
 
 use checklist::Checklist;
 
-use super::{Book, Finding, Instruments, Place};
-use crate::quantity::{excerpt, show_compact};
+use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Unfinished};
+use crate::quantity::excerpt;
 
 /// Longest name that is repeated in a finding, in characters.
 const NAME: usize = 60;
@@ -51,65 +51,93 @@ pub fn findings(book: &Book) -> Vec<Finding> {
     list.finish()
 }
 
+/// Temperatures of ingredients, vessels and lines.
+const FOOD_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 100.0, "°C");
+
+/// Temperatures at which drinks are drunk, and of rooms.
+const DRINKING_TEMPERATURE: FigureRange = FigureRange::new(-10.0, 100.0, "°C");
+
+/// Temperatures of ice.
+const ICE_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 0.0, "°C");
+
+/// Temperatures at which drinks are served, slush among them.
+const SERVING_TEMPERATURE: FigureRange = FigureRange::new(-20.0, 100.0, "°C");
+
+/// Densities of ice as it is poured; solid ice has 0.917.
+const ICE_BULK_DENSITY: FigureRange = FigureRange::new(0.2, 0.917, "g/ml");
+
+/// How fast ice melts.
+const ICE_MELT_RATE: FigureRange = FigureRange::new(0.0, 100.0, "g/min");
+
+/// Sugar and ice levels.
+const LEVEL: FigureRange = FigureRange::new(0.0, 200.0, "%");
+
+/// Sales taxes.
+const SALES_TAX: FigureRange = FigureRange::new(0.0, 100.0, "%");
+
+/// Steps of scales.
+const SCALE_STEP: FigureRange = FigureRange::new(0.0, 100.0, "g");
+
+/// What thermometers may be off.
+const THERMOMETER_ERROR: FigureRange = FigureRange::new(0.0, 20.0, "K");
+
+/// What marks may be off.
+const MARK_ERROR: FigureRange = FigureRange::new(0.0, 50.0, "%");
+
+/// Noticeable steps, as a part of the figure.
+const NOTICEABLE_STEP: FigureRange = FigureRange::new(0.0, 2.0, "");
+
+/// The least that noticeable steps can be, in the unit of the axis.
+const STEP_FLOOR: FigureRange = FigureRange::new(0.0, 1000.0, "");
+
+/// How much axes count.
+const AXIS_WEIGHT: FigureRange = FigureRange::new(0.0, 100.0, "");
+
 fn settings(book: &Book, list: &mut Checklist) {
     let settings = &book.settings;
-    for (what, celsius) in [
-        ("the room temperature", settings.room_temperature),
+    for (what, value, range) in [
         (
-            "the refrigerator temperature",
+            FigureName::RoomTemperature,
+            settings.room_temperature,
+            DRINKING_TEMPERATURE,
+        ),
+        (
+            FigureName::RefrigeratorTemperature,
             settings.refrigerator_temperature,
+            DRINKING_TEMPERATURE,
         ),
         (
-            "the hot drinking temperature",
+            FigureName::HotDrinkingTemperature,
             settings.hot_drinking_temperature,
+            DRINKING_TEMPERATURE,
         ),
         (
-            "the iced drinking temperature",
+            FigureName::IcedDrinkingTemperature,
             settings.iced_drinking_temperature,
+            DRINKING_TEMPERATURE,
+        ),
+        (
+            FigureName::IceTemperature,
+            settings.ice_temperature,
+            ICE_TEMPERATURE,
         ),
     ] {
-        list.in_range(
-            Place::Settings,
-            what,
-            celsius,
-            (-10.0, 100.0),
-            "−10 to 100 °C",
-        );
+        list.in_range(Place::Settings, what, value, range);
     }
-    list.in_range(
-        Place::Settings,
-        "the ice temperature",
-        settings.ice_temperature,
-        (-40.0, 0.0),
-        "−40 to 0 °C",
-    );
     windows(book, list);
-    let bulk = settings.ice_bulk_density;
-    list.in_range(
-        Place::Settings,
-        "the bulk density of ice",
-        bulk,
-        (0.2, 0.917),
-        "0.2 to 0.917 g/ml",
-    );
+    let (what, bulk) = (FigureName::IceBulkDensity, settings.ice_bulk_density);
+    list.in_range(Place::Settings, what, bulk, ICE_BULK_DENSITY);
     if let Some(rate) = settings.ice_melt_rate {
         list.in_range(
             Place::Settings,
-            "the melt rate of ice",
+            FigureName::IceMeltRate,
             rate,
-            (0.0, 100.0),
-            "0 to 100 g/min",
+            ICE_MELT_RATE,
         );
     }
     for level in settings.sugar_levels.iter().chain(&settings.ice_levels) {
-        let what = format!("the level {}", excerpt(&level.name, NAME));
-        list.in_range(
-            Place::Settings,
-            &what,
-            level.percent,
-            (0.0, 200.0),
-            "0 to 200 %",
-        );
+        let what = FigureName::Level(excerpt(&level.name, NAME));
+        list.in_range(Place::Settings, what, level.percent, LEVEL);
     }
     instruments(book, list);
     steps(book, list);
@@ -119,35 +147,19 @@ fn settings(book: &Book, list: &mut Checklist) {
 fn windows(book: &Book, list: &mut Checklist) {
     let settings = &book.settings;
     for (what, window) in [
-        ("the window of hot drinks", settings.hot_window),
-        ("the window of iced drinks", settings.iced_window),
+        (FigureName::HotWindow, settings.hot_window),
+        (FigureName::IcedWindow, settings.iced_window),
     ] {
-        for celsius in [window.from, window.to] {
-            list.in_range(
-                Place::Settings,
-                what,
-                celsius,
-                (-20.0, 100.0),
-                "−20 to 100 °C",
-            );
+        let (from, to) = (window.from, window.to);
+        for celsius in [from, to] {
+            list.in_range(Place::Settings, what.clone(), celsius, SERVING_TEMPERATURE);
         }
-        if window.from > window.to {
-            let found = format!(
-                "{} to {} °C",
-                show_compact(window.from),
-                show_compact(window.to)
-            );
-            list.unfinished(Place::Settings, what, found, "the cooler end first");
+        if from > to {
+            list.unfinished(Place::Settings, Unfinished::Window { what, from, to });
         }
     }
     if let Some(percent) = settings.sales_tax_percent {
-        list.in_range(
-            Place::Settings,
-            "the sales tax",
-            percent,
-            (0.0, 100.0),
-            "0 to 100 %",
-        );
+        list.in_range(Place::Settings, FigureName::SalesTax, percent, SALES_TAX);
     }
 }
 
@@ -158,50 +170,38 @@ fn instruments(book: &Book, list: &mut Checklist) {
         thermometer_kelvin,
         jug_percent,
     } = book.settings.instruments;
-    for (what, stated, most, expected) in [
-        ("the step of the scale", scale_grams, 100.0, "0 to 100 g"),
+    for (what, stated, range) in [
+        (FigureName::ScaleStep, scale_grams, SCALE_STEP),
         (
-            "what a thermometer may be off",
+            FigureName::ThermometerError,
             thermometer_kelvin,
-            20.0,
-            "0 to 20 K",
+            THERMOMETER_ERROR,
         ),
-        ("what a mark may be off", jug_percent, 50.0, "0 to 50 %"),
+        (FigureName::MarkError, jug_percent, MARK_ERROR),
     ] {
         if let Some(found) = stated {
-            list.in_range(Place::Settings, what, found, (0.0, most), expected);
+            list.in_range(Place::Settings, what, found, range);
         }
     }
 }
 
 /// The shop's own noticeable steps.
 fn steps(book: &Book, list: &mut Checklist) {
-    let settings = &book.settings;
-    for step in &settings.steps {
-        let what = format!("the noticeable step of {}", excerpt(step.axis.word(), NAME));
-        list.in_range(Place::Settings, &what, step.fraction, (0.0, 2.0), "0 to 2");
-        let weight = format!("the weight of {}", excerpt(step.axis.word(), NAME));
-        list.in_range(
-            Place::Settings,
-            &weight,
-            step.weight,
-            (0.0, 100.0),
-            "0 to 100",
-        );
-        list.in_range(
-            Place::Settings,
-            &what,
-            step.floor,
-            (0.0, 1000.0),
-            "0 or more",
-        );
+    for step in &book.settings.steps {
+        let axis = || step.axis.clone();
+        for (what, value, range) in [
+            (
+                FigureName::NoticeableStep(axis()),
+                step.fraction,
+                NOTICEABLE_STEP,
+            ),
+            (FigureName::AxisWeight(axis()), step.weight, AXIS_WEIGHT),
+            (FigureName::StepFloor(axis()), step.floor, STEP_FLOOR),
+        ] {
+            list.in_range(Place::Settings, what, value, range);
+        }
         if step.fraction <= 0.0 && step.floor <= 0.0 {
-            list.unfinished(
-                Place::Settings,
-                &what,
-                "0".to_owned(),
-                "a fraction or a floor above 0",
-            );
+            list.unfinished(Place::Settings, Unfinished::NoStep(axis()));
         }
     }
 }

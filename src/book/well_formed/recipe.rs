@@ -3,14 +3,18 @@
 use std::collections::BTreeSet;
 
 use super::checklist::Checklist;
-use super::counter::{PRICES, PRICES_IN_WORDS};
+use super::counter::PRICES;
+use super::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE};
 use crate::book::{
-    Amount, Book, Change, Entry, FindingKind, Form, Line, LineId, Place, Recipe, Resolved, Stage,
-    Version, VersionId, resolve,
+    Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
+    Place, Recipe, Resolved, Stage, Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
-pub(crate) const LARGEST_AMOUNT: f64 = 10_000.0;
+pub const LARGEST_AMOUNT: f64 = 10_000.0;
+
+/// Syrup that sticks to what is added.
+const CARRIED_SYRUP: FigureRange = FigureRange::new(0.0, 1000.0, "g");
 
 /// Circles with more members are reported once, not from the place of each member.
 const REPORTED_BY_EACH: usize = 20;
@@ -20,12 +24,12 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
     list.name(Place::Recipe(item.id.clone(), "name"), &item.name);
     if let Some(price) = item.menu_price {
         let at = Place::Recipe(item.id.clone(), "menu_price");
-        list.in_range(at, "the menu price", price, PRICES, PRICES_IN_WORDS);
+        list.in_range(at, FigureName::MenuPrice, price, PRICES);
     }
     if let Some(celsius) = item.drinking_temperature {
         let at = Place::Recipe(item.id.clone(), "drinking_temperature");
-        let what = "the drinking temperature";
-        list.in_range(at, what, celsius, (-10.0, 100.0), "−10 to 100 °C");
+        let what = FigureName::DrinkingTemperature;
+        list.in_range(at, what, celsius, DRINKING_TEMPERATURE);
     }
     let known: BTreeSet<&VersionId> = item.versions.iter().map(|version| &version.id).collect();
     version_circles(item, &known, &item.bases(), list);
@@ -101,7 +105,7 @@ fn resolved(
     }
     let vessels = [&resolved.cup, &resolved.shaker];
     for id in vessels.into_iter().flatten() {
-        list.dangling(whole(), "vessel", &book.vessels, id);
+        list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
     }
 }
 
@@ -115,7 +119,7 @@ fn approvals(book: &Book, item: &Recipe, known: &BTreeSet<&VersionId>, list: &mu
         for approved in approval.resolved.lines() {
             list.dangling(
                 place.clone(),
-                "ingredient",
+                IdKind::Ingredient,
                 &book.ingredients,
                 &approved.ingredient,
             );
@@ -211,26 +215,21 @@ fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list:
     let at = |line: &LineId| Place::Line(item.id.clone(), Some(version.id.clone()), line.clone());
     match change {
         Change::Ingredient(id, ingredient) => {
-            list.dangling(at(id), "ingredient", &book.ingredients, ingredient);
+            list.dangling(at(id), IdKind::Ingredient, &book.ingredients, ingredient);
         }
         Change::Amount(id, to) => amount(book, at(id), to, list),
         Change::Temperature(id, Some(celsius)) => {
-            list.in_range(
-                at(id),
-                "the temperature",
-                *celsius,
-                (-40.0, 100.0),
-                "−40 to 100 °C",
-            );
+            let what = FigureName::Temperature;
+            list.in_range(at(id), what, *celsius, FOOD_TEMPERATURE);
         }
         Change::MenuPrice(Some(price)) => {
             let at = Place::Version(item.id.clone(), version.id.clone());
-            list.in_range(at, "the menu price", *price, PRICES, PRICES_IN_WORDS);
+            list.in_range(at, FigureName::MenuPrice, *price, PRICES);
         }
         Change::DrinkingTemperature(Some(celsius)) => {
             let at = Place::Version(item.id.clone(), version.id.clone());
-            let what = "the drinking temperature";
-            list.in_range(at, what, *celsius, (-10.0, 100.0), "−10 to 100 °C");
+            let what = FigureName::DrinkingTemperature;
+            list.in_range(at, what, *celsius, DRINKING_TEMPERATURE);
         }
         Change::Add(_, Entry::Line(added)) => line(book, item, Some(version), added, list),
         _ => {}
@@ -245,49 +244,44 @@ fn line(book: &Book, item: &Recipe, version: Option<&Version>, found: &Line, lis
             found.id.clone(),
         )
     };
-    list.dangling(place(), "ingredient", &book.ingredients, &found.ingredient);
+    list.dangling(
+        place(),
+        IdKind::Ingredient,
+        &book.ingredients,
+        &found.ingredient,
+    );
     amount(book, place(), &found.amount, list);
     let item = book.ingredient(&found.ingredient);
     if found.stage == Stage::Steeped && item.is_some_and(|item| item.form != Form::Leaf) {
         list.warning(place(), FindingKind::NotALeaf);
     }
     if let Some(celsius) = found.temperature {
-        list.in_range(
-            place(),
-            "the temperature",
-            celsius,
-            (-40.0, 100.0),
-            "−40 to 100 °C",
-        );
+        let what = FigureName::Temperature;
+        list.in_range(place(), what, celsius, FOOD_TEMPERATURE);
     }
     if let Some(carried) = &found.carried {
         list.dangling(
             place(),
-            "ingredient",
+            IdKind::Ingredient,
             &book.ingredients,
             &carried.ingredient,
         );
-        list.in_range(
-            place(),
-            "the syrup that comes along",
-            carried.grams,
-            (0.0, 1000.0),
-            "0 to 1000 g",
-        );
+        let what = FigureName::CarriedSyrup;
+        list.in_range(place(), what, carried.grams, CARRIED_SYRUP);
     }
 }
 
 fn amount(book: &Book, place: Place, amount: &Amount, list: &mut Checklist) {
     if let Some(number) = amount.number() {
-        list.in_range(
-            place.clone(),
-            "the amount",
-            number,
-            (0.0, LARGEST_AMOUNT),
-            "0 to 10 000",
-        );
+        let unit = match amount {
+            Amount::Grams(_) => "g",
+            Amount::Millilitres(_) | Amount::FillTo(_) => "ml",
+            Amount::FillToRim | Amount::Count(..) => "",
+        };
+        let range = FigureRange::new(0.0, LARGEST_AMOUNT, unit);
+        list.in_range(place.clone(), FigureName::Amount, number, range);
     }
     if let Amount::Count(_, measure) = amount {
-        list.dangling(place, "measure", &book.measures, measure);
+        list.dangling(place, IdKind::Measure, &book.measures, measure);
     }
 }

@@ -9,8 +9,9 @@ use std::collections::BTreeMap;
 use super::error::{FilePlace, LoadProblem, Step};
 use super::{format_v1 as file, scan};
 use crate::book::{
-    self, Axis, Book, IdError, IngredientId, Instruments, Item, LineId, MOST_LINES, MeasureId,
-    NamedLevel, RecipeId, Settings, Shelf, StepSetting, TemperatureWindow, VersionId, VesselId,
+    self, Axis, Book, IdError, IdKind, IngredientId, Instruments, Item, LineId, MOST_LINES,
+    MeasureId, NamedLevel, RecipeId, Settings, Shelf, StepSetting, TemperatureWindow, VersionId,
+    VesselId,
 };
 
 /// How many problems get their line looked up: each costs a walk through the text.
@@ -27,22 +28,22 @@ pub(super) fn book_from_file(file: file::Book, text: &str) -> Result<Book, Vec<L
         problems: Vec::new(),
     };
     checker.duplicates(
-        "ingredient",
+        IdKind::Ingredient,
         "ingredients",
         file.ingredients.iter().map(|item| item.id.as_str()),
     );
     checker.duplicates(
-        "measure",
+        IdKind::Measure,
         "measures",
         file.measures.iter().map(|item| item.id.as_str()),
     );
     checker.duplicates(
-        "vessel",
+        IdKind::Vessel,
         "vessels",
         file.vessels.iter().map(|item| item.id.as_str()),
     );
     checker.duplicates(
-        "recipe",
+        IdKind::Recipe,
         "recipes",
         file.recipes.iter().map(|item| item.id.as_str()),
     );
@@ -206,7 +207,7 @@ impl Checker<'_> {
     /// Reports every item whose id an earlier item of the list has.
     fn duplicates<'ids>(
         &mut self,
-        kind: &'static str,
+        kind: IdKind,
         list: &'static str,
         ids: impl Iterator<Item = &'ids str>,
     ) {

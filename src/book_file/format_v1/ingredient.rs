@@ -21,13 +21,16 @@ impl<'de> Deserialize<'de> for Figure {
     }
 }
 
+/// What the reader says it wanted where a figure does not have its two or three parts.
+pub(crate) const FIGURE: &str = "figure";
+
 struct FigureVisitor;
 
 impl<'de> Visitor<'de> for FigureVisitor {
     type Value = Figure;
 
     fn expecting(&self, formatter: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        formatter.write_str("a figure such as `(8.0, Label)` or `(8.0, Measured, 0.2)`")
+        formatter.write_str(FIGURE)
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut parts: A) -> Result<Figure, A::Error> {

@@ -8,7 +8,7 @@ mod recipe;
 mod words;
 
 pub(crate) use ingredient::{
-    Basis, Composition, EarlierPrice, Figure, HouseMade, Ingredient, Price, SugarProfile,
+    Basis, Composition, EarlierPrice, FIGURE, Figure, HouseMade, Ingredient, Price, SugarProfile,
 };
 pub(crate) use recipe::{Amount, Approval, Carried, Change, Entry, Recipe, Resolved, Version};
 pub(crate) use words::{

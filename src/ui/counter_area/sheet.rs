@@ -1,7 +1,5 @@
 //! A form over one item of the book: rows of a word and its fields, where every change is one edit of the item.
 
-use std::fmt::Display;
-
 use egui::containers::menu::MenuButton;
 use egui::{
     Align, Button, Color32, Label, Layout, Rect, Response, RichText, Sense, Ui, UiBuilder, pos2,
@@ -281,7 +279,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A field whose text has to be read; what can't be read stays as a draft.
-    pub(super) fn reading<V, E: Display>(
+    pub(super) fn reading<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
         spot: Spot<'_>,
@@ -293,7 +291,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// The same for a number with rules of its own.
-    pub(super) fn measured<V, E: Display>(
+    pub(super) fn measured<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
         spot: Spot<'_>,
@@ -304,7 +302,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         self.aligned(ui, spot, shown, Align::Max, read, put);
     }
 
-    fn aligned<V, E: Display>(
+    fn aligned<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
         spot: Spot<'_>,

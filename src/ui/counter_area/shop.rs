@@ -6,6 +6,7 @@ use super::sheet::{Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, steps};
 use crate::book::{Instruments, Settings, TemperatureWindow};
 use crate::edit::Edit;
+use crate::say::Speaker;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
@@ -265,12 +266,13 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
 /// What is wrong with the settings.
 fn findings_ui(ui: &mut Ui, counter: Counter<'_>) {
     let palette = theme::palette(ui.visuals());
+    let speaker = Speaker::new(counter.book).in_units(counter.units);
     for finding in counter
         .findings
         .iter()
         .filter(|finding| finding.place == crate::book::Place::Settings)
     {
-        let text = egui::RichText::new(finding.kind.to_string())
+        let text = egui::RichText::new(speaker.finding_kind(&finding.kind))
             .font(TypeStyle::Small.font_id())
             .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());

@@ -6,6 +6,7 @@ use crate::book::{NamedLevel, Settings};
 use crate::edit::Edit;
 use crate::quantity::{parse_up_to, show_compact, show_editable};
 use crate::ui::Screen;
+use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
@@ -172,7 +173,7 @@ const MOST_PERCENT: f64 = 200.0;
 
 fn read_percent(text: &str) -> Result<f64, String> {
     let text = text.trim().trim_end_matches('%').trim();
-    let found = parse_up_to(text, MOST_PERCENT).map_err(|error| error.to_string())?;
+    let found = parse_up_to(text, MOST_PERCENT).map_err(|error| error.said())?;
     if (0.0..=MOST_PERCENT).contains(&found) {
         Ok(found)
     } else {

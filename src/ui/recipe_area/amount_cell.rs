@@ -6,6 +6,7 @@ use super::lines::{amount_focus, row_focus};
 use super::model::LineRow;
 use super::row::Neighbours;
 use crate::book::{Change, LineId};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::Field;
@@ -30,10 +31,12 @@ pub(super) fn amount_ui(
     let outcome = Field::new(key.clone(), &name, &row.amount)
         .underlined()
         .show(ui, rect, &mut view.drafts, actions);
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
     let read = |text: &str| {
         screen
             .book
             .amount_from_text_in(text, row.ingredient, Some(&line.amount), screen.units)
+            .map_err(|error| speaker.amount_error(&error))
     };
     if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);

@@ -11,6 +11,7 @@ use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::counter_area::ItemId;
+use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
@@ -199,7 +200,7 @@ fn not_negative(text: &str) -> Result<f64, String> {
     match parse_in_unit(text, "g") {
         Ok(number) if number < 0.0 => Err(format!("“{text}” is less than 0 g. Enter 0 g or more.")),
         Ok(number) => Ok(number),
-        Err(error) => Err(error.to_string()),
+        Err(error) => Err(error.said()),
     }
 }
 

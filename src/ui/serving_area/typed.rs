@@ -3,7 +3,8 @@
 use egui::{Align, Layout, RichText, Sense, Ui, vec2};
 
 use crate::quantity::{AmountTextError, DisplayUnits, NumberError, TypedUnit, parse_amount};
-use crate::ui::field::{Field, FieldOutcome};
+use crate::say::Speaker;
+use crate::ui::field::{Field, FieldOutcome, TypingError};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
 use crate::workbench::Action;
@@ -17,11 +18,11 @@ const FIELD: f32 = 22.0 * grid::STEP;
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub(super) enum TypedError {
     /// No number.
-    #[error(transparent)]
-    Number(#[from] NumberError),
+    #[error("{}", Speaker::without_book().number_error(.0))]
+    Number(NumberError),
     /// No amount.
-    #[error(transparent)]
-    Amount(#[from] AmountTextError),
+    #[error("{}", Speaker::without_book().amount_text_error(.0))]
+    Amount(AmountTextError),
     /// A number that can't be.
     #[error("{found} {unit} is out of range: enter {from} to {to} {unit}")]
     OutOfRange {
@@ -51,6 +52,24 @@ pub(super) enum TypedError {
     /// Nothing was typed where something is needed.
     #[error("a number is missing")]
     Empty,
+}
+
+impl From<NumberError> for TypedError {
+    fn from(error: NumberError) -> Self {
+        Self::Number(error)
+    }
+}
+
+impl From<AmountTextError> for TypedError {
+    fn from(error: AmountTextError) -> Self {
+        Self::Amount(error)
+    }
+}
+
+impl TypingError for TypedError {
+    fn said(&self) -> String {
+        self.to_string()
+    }
 }
 
 /// A range with its unit.

@@ -5,6 +5,7 @@ use egui::{Button, Label, RichText, Ui};
 use super::BookInHand;
 use crate::book::{Book, Finding, Place, Severity};
 use crate::quantity::name_as_shown;
+use crate::say::Speaker;
 use crate::ui::counter_area::{ItemId, Kind};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -34,7 +35,7 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
     view.findings = list;
     if !in_hand.findings.is_empty() {
         ui.add_space(grid::NEAR);
-        copy_ui(ui, "findings", || as_table(in_hand.findings));
+        copy_ui(ui, "findings", || as_table(in_hand.book, in_hand.findings));
     }
 }
 
@@ -60,14 +61,15 @@ fn rows(findings: &[Finding]) -> Vec<Row<'_>> {
 }
 
 /// The findings in their order on the screen.
-fn as_table(findings: &[Finding]) -> Table {
+fn as_table(book: &Book, findings: &[Finding]) -> Table {
+    let speaker = Speaker::new(book);
     let mut table = Table::new(["severity", "place", "finding"]);
     for severity in [Severity::Error, Severity::Warning] {
         for finding in findings.iter().filter(|one| one.severity == severity) {
             table.row([
                 Cell::words(severity.word()),
-                Cell::words(&finding.place.to_string()),
-                Cell::words(&finding.kind.to_string()),
+                Cell::words(&speaker.place(&finding.place)),
+                Cell::words(&speaker.finding_kind(&finding.kind)),
             ]);
         }
     }
@@ -76,10 +78,11 @@ fn as_table(findings: &[Finding]) -> Table {
 
 fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    let sentence = capitalised(&finding.kind.to_string());
+    let speaker = Speaker::new(in_hand.book).in_units(view.units);
+    let sentence = capitalised(&speaker.finding_kind(&finding.kind));
     ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
-        let place = RichText::new(finding.place.to_string())
+        let place = RichText::new(speaker.place(&finding.place))
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.label(place);

@@ -7,6 +7,7 @@ use crate::book::{Allergen, TemperatureWindow};
 use crate::quantity::{DisplayUnits, ShownUnit, show_compact, show_editable};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
+use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{self, Icon};
@@ -345,7 +346,7 @@ fn read_number(
     if text.is_empty() {
         return Ok(None);
     }
-    let found = unit.read(text).map_err(|error| error.to_string())?;
+    let found = unit.read(text).map_err(|error| error.said())?;
     if (from..=to).contains(&found) {
         return Ok(Some(found));
     }

@@ -5,6 +5,7 @@ use egui::{Align, Checkbox, RichText, Sense, Ui, vec2};
 use super::conditions::{FIELD, quiet_ui};
 use crate::book::{Amount, Line, LineId, Resolved};
 use crate::quantity::{show_compact, show_count};
+use crate::say::Speaker;
 use crate::swap::{Adjustable, Answer, Demands, LineLimit};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
@@ -276,7 +277,11 @@ fn read_limit(screen: &Screen<'_>, line: &Line, text: &str) -> Result<Option<f64
     let ingredient = book.ingredient(&line.ingredient).map(AsRef::as_ref);
     let amount = book
         .amount_from_text_in(text, ingredient, Some(&line.amount), screen.units)
-        .map_err(|error| error.to_string())?;
+        .map_err(|error| {
+            Speaker::new(book)
+                .in_units(screen.units)
+                .amount_error(&error)
+        })?;
     let same_unit = match (&amount, &line.amount) {
         (Amount::Count(_, one), Amount::Count(_, other)) => one == other,
         (one, other) => std::mem::discriminant(one) == std::mem::discriminant(other),

@@ -2,6 +2,7 @@
 
 use crate::balance::{Component, Slots, per_gram, question_words, statement_findings};
 use crate::book::{Basis, Book, Finding, Ingredient, Place};
+use crate::say::Speaker;
 use crate::ui::words::capitalised;
 
 /// What the figures of a label are multiplied with to be per 100 g; `None` while a density is missing.
@@ -90,7 +91,7 @@ pub(super) fn contradictions(book: &Book, item: &Ingredient, findings: &[Finding
     let mut wrong: Vec<String> = findings
         .iter()
         .filter(own)
-        .map(|finding| finding.kind.to_string())
+        .map(|finding| Speaker::new(book).finding_kind(&finding.kind))
         .collect();
     let asked = statement_findings(item);
     wrong.extend(asked.iter().map(|asked| question_words(book, asked)));

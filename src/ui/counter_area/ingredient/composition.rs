@@ -10,6 +10,7 @@ use crate::book::{
 };
 use crate::quantity::{parse_in_unit, parse_number, show_number};
 use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, plain, plain_to, words_ui};
+use crate::ui::field::TypingError as _;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::words::quiet_ui;
@@ -243,7 +244,7 @@ fn serving(text: &str, density: Option<f64>) -> Result<f64, String> {
     match grams {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a serving is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.to_string()),
+        Err(error) => Err(error.said()),
     }
 }
 

@@ -7,6 +7,7 @@ use crate::quantity::{parse_in_unit, parse_number, show_number};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain};
 use crate::ui::counter_area::table::price_per_kg;
+use crate::ui::field::TypingError as _;
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
 
@@ -73,7 +74,7 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
         .split_once("for")
         .or_else(|| text.split_once('/'))
         .ok_or_else(wanted)?;
-    let number = |text: &str| parse_number(text).map_err(|error| error.to_string());
+    let number = |text: &str| parse_number(text).map_err(|error| error.said());
     let pack = number(pack.replace(currency, " ").trim())?;
     let content = content.trim().to_lowercase();
     if !["g", "oz", "lb"].iter().any(|unit| content.ends_with(unit)) {
@@ -81,7 +82,7 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
             "the content `{content}` has no unit; expected g, kg, oz or lb"
         ));
     }
-    let grams = parse_in_unit(&content, "g").map_err(|error| error.to_string())?;
+    let grams = parse_in_unit(&content, "g").map_err(|error| error.said())?;
     if grams > 0.0 {
         Ok(Some((pack, grams)))
     } else {

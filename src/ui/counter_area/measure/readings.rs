@@ -9,6 +9,7 @@ use crate::ui::counter_area::sheet::{
     Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui,
     words_ui,
 };
+use crate::ui::field::TypingError as _;
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -225,7 +226,7 @@ fn grams(text: &str) -> Result<f64, String> {
     match crate::quantity::parse_in_unit(text, "g") {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a reading is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.to_string()),
+        Err(error) => Err(error.said()),
     }
 }
 

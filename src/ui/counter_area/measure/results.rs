@@ -5,10 +5,12 @@ use egui::{Label, RichText, Ui};
 use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
 use crate::book::{IngredientId, Measure, Reading, miscalled};
 use crate::quantity::{rounded, show_number};
+use crate::say::Speaker;
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::section_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording::ingredient_name;
+use crate::ui::words::capitalised;
 use crate::ui::words::quiet_ui;
 
 pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
@@ -159,7 +161,7 @@ fn warning_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
         return;
     };
     let palette = theme::palette(ui.visuals());
-    let words = found.words(|millilitres| counter.units.volume(millilitres, 1));
-    let words = words.replacen("called", "Called", 1);
+    let speaker = Speaker::new(counter.book).in_units(counter.units);
+    let words = capitalised(&speaker.miscalled(found));
     ui.add(Label::new(RichText::new(words).color(palette.off_level)).wrap());
 }

@@ -10,6 +10,7 @@ use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
+use crate::ui::field::TypingError as _;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
@@ -189,7 +190,7 @@ fn length(text: &str) -> Result<f64, String> {
     match crate::quantity::parse_number(text.trim().trim_end_matches("mm")) {
         Ok(length) if length > 0.0 => Ok(length),
         Ok(_) => Err(format!("a length is more than 0 mm; found `{text}`")),
-        Err(error) => Err(error.to_string()),
+        Err(error) => Err(error.said()),
     }
 }
 
