@@ -29,17 +29,11 @@ impl Infusion {
     /// All of them, in the order in which they are offered.
     pub const ALL: [Self; 4] = [Self::Hot, Self::Cold, Self::Second, Self::Reference];
 
-    /// The word on screens and in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Hot => "hot",
-            Self::Cold => "cold",
-            Self::Second => "second infusion",
-            Self::Reference => "reference brew (ISO 3103)",
-        }
-    }
-
     /// The method as it usually is; a shop replaces what it has measured.
+    ///
+    /// Hot: extraction between 22 % of the leaf in household infusions (Letheby, in Cooley's Cyclopaedia) and 35 % at equilibrium
+    /// at 1:10 (Long 1977). Cold: assumed, lower than hot. Second: assumed, most of what a first infusion leaves below those
+    /// 35 %. Reference: ISO 3103:2019, 2 g per 100 ml, boiling water, 6 min for black tea; extraction as for a hot brew.
     pub fn usual(self) -> BrewMethod {
         let method = BrewMethod {
             infusion: self,
@@ -50,8 +44,6 @@ impl Infusion {
                 u: 0.05,
             },
             retention: RETENTION,
-            source: "extraction between 22 % of the leaf in household infusions (Letheby, in Cooley's Cyclopaedia) and 35 % at \
-                     equilibrium at 1:10 (Long 1977); retention common practice, no source",
         };
         match self {
             Self::Hot => method,
@@ -62,7 +54,6 @@ impl Infusion {
                     value: 0.20,
                     u: 0.06,
                 },
-                source: "extraction assumed, lower than hot; retention common practice, no source",
                 ..method
             },
             Self::Second => BrewMethod {
@@ -72,13 +63,11 @@ impl Infusion {
                 },
                 // Wet leaf holds what it can: what is poured on comes off again.
                 retention: Uncertain { value: 0.0, u: 0.3 },
-                source: "extraction assumed: most of what a first infusion leaves below 35 % at equilibrium (Long 1977)",
                 ..method
             },
             Self::Reference => BrewMethod {
                 water_celsius: 100.0,
                 steep_minutes: 6.0,
-                source: "ISO 3103:2019: 2 g per 100 ml, boiling water, 6 min for black tea; extraction as for a hot brew",
                 ..method
             },
         }
@@ -101,8 +90,6 @@ pub struct BrewMethod {
     pub extraction: Uncertain,
     /// Water that a gram of leaf keeps back, g.
     pub retention: Uncertain,
-    /// Where the figures come from.
-    pub source: &'static str,
 }
 
 /// Water and leaf of one pot.
@@ -156,12 +143,9 @@ impl BrewYield {
 }
 
 /// Why a brew can't be.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum BrewError {
     /// Nothing comes off.
-    #[error(
-        "{leaf:.0} g of leaf keep back {retained:.0} g of the {water:.0} g of water; expected more water or less leaf"
-    )]
     LeafTakesAll {
         /// Leaf, g.
         leaf: f64,
@@ -171,9 +155,6 @@ pub enum BrewError {
         water: f64,
     },
     /// Stronger than the leaf can make it.
-    #[error(
-        "a strength of {wanted:.2} g per 100 g; expected less than {most:.2}, which is all that this method draws"
-    )]
     TooStrong {
         /// Wanted strength, g per 100 g.
         wanted: f64,
@@ -181,16 +162,32 @@ pub enum BrewError {
         most: f64,
     },
     /// An amount that is no amount.
-    #[error("{what} is {found}; expected a number above 0")]
     NotAnAmount {
         /// What it is.
-        what: &'static str,
+        what: BrewAmount,
         /// What was found.
         found: f64,
     },
 }
 
-fn above_zero(what: &'static str, found: f64) -> Result<f64, BrewError> {
+/// An amount that a brew needs, which is above zero.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BrewAmount {
+    /// Water, g.
+    Water,
+    /// Leaf, g.
+    Leaf,
+    /// Ready tea, g.
+    Tea,
+    /// Strength, g per 100 g.
+    Strength,
+    /// Part of the leaf that dissolves.
+    Extraction,
+    /// Water that a pot holds, g.
+    Pot,
+}
+
+fn above_zero(what: BrewAmount, found: f64) -> Result<f64, BrewError> {
     if found > 0.0 && found.is_finite() {
         Ok(found)
     } else {
@@ -200,8 +197,8 @@ fn above_zero(what: &'static str, found: f64) -> Result<f64, BrewError> {
 
 /// What comes off the leaf of one pot.
 pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewError> {
-    let water = above_zero("the water", brew.water)?;
-    let leaf = above_zero("the leaf", brew.leaf)?;
+    let water = above_zero(BrewAmount::Water, brew.water)?;
+    let leaf = above_zero(BrewAmount::Leaf, brew.leaf)?;
     let of = |extraction: f64, retention: f64| {
         let liquor = water + leaf * extraction;
         let kept = leaf * retention;
@@ -242,12 +239,12 @@ pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewErr
 ///
 /// From `strength = leaf·e/(water + leaf·e)` the leaf per gram of water is `s/(e·(1 − s))`; the ready tea then gives the water.
 pub fn brew_for(ready: f64, strength: f64, method: &BrewMethod) -> Result<Brew, BrewError> {
-    let ready = above_zero("the tea", ready)?;
-    let wanted = above_zero("the strength", strength)?;
+    let ready = above_zero(BrewAmount::Tea, ready)?;
+    let wanted = above_zero(BrewAmount::Strength, strength)?;
     let part = wanted / 100.0;
     let (extraction, retention) = (method.extraction.value, method.retention.value);
     let leaf_per_water =
-        part / (above_zero("the extraction", extraction)? * (1.0 - part).max(1e-9));
+        part / (above_zero(BrewAmount::Extraction, extraction)? * (1.0 - part).max(1e-9));
     let kept = leaf_per_water * retention;
     // A leaf to water ratio at which everything is kept back.
     let most = extraction / (extraction + retention.max(1e-9)) * 100.0;
@@ -276,8 +273,8 @@ pub struct Batches {
 
 /// Divides a brew evenly over pots of at most so much water, g.
 pub fn in_batches(whole: &Brew, pot_water: f64) -> Result<Batches, BrewError> {
-    let pot = above_zero("the pot", pot_water)?;
-    let water = above_zero("the water", whole.water)?;
+    let pot = above_zero(BrewAmount::Pot, pot_water)?;
+    let water = above_zero(BrewAmount::Water, whole.water)?;
     // A shop that needs more than ten thousand pots has mistyped the pot.
     let count = (water / pot - 1e-9).ceil().clamp(1.0, 10_000.0);
     let each = Brew {
@@ -313,17 +310,6 @@ impl DayMinute {
         Self {
             days_later: whole.div_euclid(1440),
             minute: whole.rem_euclid(1440),
-        }
-    }
-}
-
-impl std::fmt::Display for DayMinute {
-    fn fmt(&self, formatter: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(formatter, "{:02}:{:02}", self.minute / 60, self.minute % 60)?;
-        match self.days_later {
-            0 => Ok(()),
-            1 => write!(formatter, " the next day"),
-            days => write!(formatter, " {days} days later"),
         }
     }
 }
@@ -483,13 +469,13 @@ mod tests {
     #[test]
     fn tea_that_is_brewed_late_is_good_until_the_next_day() {
         let times = brew_times(23 * 60 + 50, &Infusion::Hot.usual(), Some(4.0));
-        assert_eq!(times.ready.to_string(), "23:55");
-        assert_eq!(times.use_by.unwrap().to_string(), "03:55 the next day");
-        assert_eq!(
-            brew_times(480, &Infusion::Cold.usual(), None)
-                .ready
-                .to_string(),
-            "16:00"
-        );
+        let at = |days_later, hour: i64, minute| DayMinute {
+            days_later,
+            minute: hour * 60 + minute,
+        };
+        assert_eq!(times.ready, at(0, 23, 55));
+        assert_eq!(times.use_by, Some(at(1, 3, 55)));
+        let cold = brew_times(480, &Infusion::Cold.usual(), None);
+        assert_eq!(cold.ready, at(0, 16, 0));
     }
 }

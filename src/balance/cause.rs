@@ -28,17 +28,6 @@ impl Sweet {
         Self::Maltose,
         Self::OtherSugar,
     ];
-
-    /// The word on screens and in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Glucose => "glucose",
-            Self::Fructose => "fructose",
-            Self::Lactose => "lactose",
-            Self::Maltose => "maltose",
-            Self::OtherSugar => "other sugars",
-        }
-    }
 }
 
 /// A physical cause of uncertainty. Equal causes in two drinks are the same cause, unless [`Cause::is_own`].

@@ -1,6 +1,7 @@
 //! What the engine gives a figure of.
 
 use super::mix::{Component, FLAVOUR_SLOTS};
+use crate::book::Nutrient;
 
 const NAMED: usize = 48;
 
@@ -201,6 +202,25 @@ impl Measurand {
         })
     }
 
+    /// The figure of a composition that it is made of; `None` when it is made of several.
+    pub const fn nutrient(self) -> Option<Nutrient> {
+        Some(match self {
+            Self::TotalSugar | Self::FreeSugars | Self::Sweetness => Nutrient::Sugars,
+            Self::Fat | Self::Creaminess => Nutrient::Fat,
+            Self::Saturates => Nutrient::Saturates,
+            Self::Carbohydrate => Nutrient::Carbohydrate,
+            Self::Polyols => Nutrient::Polyols,
+            Self::Fibre => Nutrient::Fibre,
+            Self::Protein => Nutrient::Protein,
+            Self::Salt => Nutrient::Salt,
+            Self::Caffeine => Nutrient::Caffeine,
+            Self::TeaSolids | Self::TeaStrength => Nutrient::TeaSolids,
+            Self::Acid | Self::Acidity => Nutrient::Acid,
+            Self::Brix => Nutrient::Water,
+            _ => return None,
+        })
+    }
+
     /// Its place in the vector of figures.
     pub const fn slot(self) -> usize {
         self as usize
@@ -319,26 +339,26 @@ impl Measurand {
         )
     }
 
-    /// The word on screens and in reports.
-    pub const fn word(self) -> &'static str {
+    /// Its name in machine-readable output; a figure per 100 ml has that of the whole drink.
+    pub const fn key(self) -> &'static str {
         match self {
             Self::Mass => "mass",
             Self::Volume => "volume",
-            Self::TotalSugar => "total sugar",
-            Self::FreeSugars | Self::FreeSugarsPer100Ml => "free sugars",
+            Self::TotalSugar => "total_sugar",
+            Self::FreeSugars | Self::FreeSugarsPer100Ml => "free_sugars",
             Self::Sucrose => "sucrose",
             Self::Glucose => "glucose",
             Self::Fructose => "fructose",
             Self::Lactose => "lactose",
             Self::Maltose => "maltose",
-            Self::OtherSugar => "other sugars",
+            Self::OtherSugar => "other_sugars",
             Self::Sweetness => "sweetness",
-            Self::Brix => "soluble solids",
+            Self::Brix => "soluble_solids",
             Self::Density => "density",
             Self::Dilution => "dilution",
-            Self::ServingTemperature => "serving temperature",
-            Self::IceLeft => "ice left",
-            Self::MinutesToDrinkable => "minutes to drinkable",
+            Self::ServingTemperature => "serving_temperature",
+            Self::IceLeft => "ice_left",
+            Self::MinutesToDrinkable => "minutes_to_drinkable",
             Self::EnergyKj
             | Self::EnergyKcal
             | Self::EnergyKjPer100Ml
@@ -351,15 +371,15 @@ impl Measurand {
             Self::Protein | Self::ProteinPer100Ml => "protein",
             Self::Salt | Self::SaltPer100Ml => "salt",
             Self::Caffeine | Self::CaffeinePer100Ml => "caffeine",
-            Self::TeaSolids => "tea solids",
+            Self::TeaSolids => "tea_solids",
             Self::Acid => "acid",
             Self::Cost => "cost",
             Self::Fill => "fill",
-            Self::TeaStrength => "tea strength",
+            Self::TeaStrength => "tea_strength",
             Self::Creaminess => "creaminess",
             Self::Acidity => "acidity",
             Self::Body => "body",
-            Self::DryMatter => "dry matter",
+            Self::DryMatter => "dry_matter",
             Self::SugarPer100Ml => "sugar",
         }
     }

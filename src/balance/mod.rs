@@ -43,7 +43,7 @@ pub use axes::{
     noticeable_step, overall_distance,
 };
 pub use brewing::{
-    Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion,
+    Batches, Brew, BrewAmount, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion,
     REFERENCE_LEAF_PER_100_ML, RETENTION, brew_for, brew_times, brew_yield, in_batches,
 };
 pub use calibration::{
@@ -53,7 +53,7 @@ pub use calibration::{
 pub use cause::{Cause, Sweet};
 pub use caution::{
     CaffeineDose, Caution, CautionFact, CautionKind, HOT_FOR_A_WIDE_STRAW, Hot, KeptAt, Mention,
-    NamedWords, NotKnown, Since, UseWithin, caution_words, question_words,
+    NamedWords, NotKnown, Since, UseWithin,
 };
 pub use composition::{PerGram, Slots, per_gram};
 pub use cooling::{
@@ -82,7 +82,7 @@ pub use portion::{Portion, portion};
 pub use prepare::{Fill, Kitchen, Prepared, PreparedLine, Scaling, Setup, SetupChange, prepare};
 pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::{
-    Balance, Contribution, Layer, Layers, Reported, Unstated, balance, balance_version,
+    Balance, Contribution, Layer, Layers, NoFigure, Reported, Unstated, balance, balance_version,
     standard_balance,
 };
 pub use share::{Lens, LineShare};
@@ -91,4 +91,7 @@ pub use statement::{
     Concern, HintKind, Hints, NamedPolyol, NamedSweetener, StatementFinding, StatementKind,
     StatementMatch, hints_of, read_statement, statement_findings, statement_findings_of,
 };
-pub use yardsticks::{Outcome, YardstickLine, YardstickReading, yardstick_reading, yardsticks};
+pub use yardsticks::{
+    Band, DayLimit, Grade, LARGE_PORTION, Level, Outcome, YardstickLine, YardstickPart,
+    YardstickReading, yardstick_reading, yardsticks,
+};

@@ -36,8 +36,8 @@ pub struct PrintedValue {
 pub struct NutritionRow {
     /// Which figure of the balance it is.
     pub measurand: Measurand,
-    /// The words: "of which sugars".
-    pub words: &'static str,
+    /// Whether it is a part of the row above that is none: "of which sugars".
+    pub is_part: bool,
     /// The unit.
     pub unit: &'static str,
     /// Per 100 ml of the mixed drink, without what sits in it or floats on it; `None` for an empty drink.
@@ -49,46 +49,38 @@ pub struct NutritionRow {
 /// What a row is and how it is rounded.
 struct Row {
     measurand: Measurand,
-    words: &'static str,
+    is_part: bool,
     rounding: Rounding,
 }
 
-const fn row(measurand: Measurand, words: &'static str, rounding: Rounding) -> Row {
+const fn row(measurand: Measurand, rounding: Rounding) -> Row {
     Row {
         measurand,
-        words,
+        is_part: false,
+        rounding,
+    }
+}
+
+const fn part(measurand: Measurand, rounding: Rounding) -> Row {
+    Row {
+        measurand,
+        is_part: true,
         rounding,
     }
 }
 
 /// The rows in the order of Annex XV, with energy in both units.
 const ROWS: [Row; 10] = [
-    row(Measurand::EnergyKj, "energy", Rounding::Energy),
-    row(Measurand::EnergyKcal, "energy", Rounding::Energy),
-    row(Measurand::Fat, "fat", Rounding::Macronutrient),
-    row(
-        Measurand::Saturates,
-        "of which saturates",
-        Rounding::FattyAcid,
-    ),
-    row(
-        Measurand::Carbohydrate,
-        "carbohydrate",
-        Rounding::Macronutrient,
-    ),
-    row(
-        Measurand::TotalSugar,
-        "of which sugars",
-        Rounding::Macronutrient,
-    ),
-    row(
-        Measurand::Polyols,
-        "of which polyols",
-        Rounding::Macronutrient,
-    ),
-    row(Measurand::Fibre, "fibre", Rounding::Macronutrient),
-    row(Measurand::Protein, "protein", Rounding::Macronutrient),
-    row(Measurand::Salt, "salt", Rounding::Salt),
+    row(Measurand::EnergyKj, Rounding::Energy),
+    row(Measurand::EnergyKcal, Rounding::Energy),
+    row(Measurand::Fat, Rounding::Macronutrient),
+    part(Measurand::Saturates, Rounding::FattyAcid),
+    row(Measurand::Carbohydrate, Rounding::Macronutrient),
+    part(Measurand::TotalSugar, Rounding::Macronutrient),
+    part(Measurand::Polyols, Rounding::Macronutrient),
+    row(Measurand::Fibre, Rounding::Macronutrient),
+    row(Measurand::Protein, Rounding::Macronutrient),
+    row(Measurand::Salt, Rounding::Salt),
 ];
 
 /// The declaration of a drink.
@@ -106,7 +98,7 @@ pub fn declaration(balance: &Balance) -> Vec<NutritionRow> {
             let is_given = |measurand: &Measurand| balance.figures.get(*measurand).is_some();
             NutritionRow {
                 measurand: row.measurand,
-                words: row.words,
+                is_part: row.is_part,
                 unit: row.measurand.unit(),
                 per_100_ml: row.measurand.per_100_ml().filter(is_given).map(printed),
                 per_drink: printed(row.measurand),
@@ -194,9 +186,12 @@ mod tests {
 
     #[test]
     fn the_rows_are_in_the_order_of_the_annex() {
-        let words: Vec<&str> = ROWS.iter().map(|row| row.words).collect();
-        let fat = words.iter().position(|word| *word == "fat").unwrap();
-        assert_eq!(words[fat + 1], "of which saturates");
-        assert_eq!(words.last(), Some(&"salt"));
+        let rows: Vec<(Measurand, bool)> = ROWS
+            .iter()
+            .map(|row| (row.measurand, row.is_part))
+            .collect();
+        let fat = rows.iter().position(|row| *row == (Measurand::Fat, false));
+        assert_eq!(rows[fat.unwrap() + 1], (Measurand::Saturates, true));
+        assert_eq!(rows.last(), Some(&(Measurand::Salt, false)));
     }
 }

@@ -38,7 +38,22 @@ pub struct Reported {
     /// Ingredients that do not state what the figure needs.
     pub missing: Vec<IngredientId>,
     /// Why there is no value or only a part of it, when it is not for want of an ingredient's statement.
-    pub reason: Option<&'static str>,
+    pub reason: Option<NoFigure>,
+}
+
+/// Why a figure can't be given, or only a part of it, when it is not for want of an ingredient's statement.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum NoFigure {
+    /// No cup is named, or the room is no cooler than the drinking temperature.
+    CupOrWarmRoom,
+    /// No cup is named.
+    Cup,
+    /// The price of the cup, of its closure or of what goes with it is not stated.
+    Price,
+    /// There is nothing but water, tea and ice to dilute.
+    OnlyWater,
+    /// There is nothing in the cup.
+    Empty,
 }
 
 /// What floats on top, and what becomes of the drink when it is stirred in.
@@ -202,15 +217,13 @@ impl Balance {
     }
 }
 
-fn reason(measurand: Measurand) -> &'static str {
+fn reason(measurand: Measurand) -> NoFigure {
     match measurand {
-        Measurand::MinutesToDrinkable => {
-            "no cup is named, or the room is no cooler than the drinking temperature"
-        }
-        Measurand::Fill => "no cup is named",
-        Measurand::Cost => "the price of the cup, its closure or its straw is not stated",
-        Measurand::Dilution => "there is nothing but water, tea and ice in it",
-        _ => "there is nothing in the cup",
+        Measurand::MinutesToDrinkable => NoFigure::CupOrWarmRoom,
+        Measurand::Fill => NoFigure::Cup,
+        Measurand::Cost => NoFigure::Price,
+        Measurand::Dilution => NoFigure::OnlyWater,
+        _ => NoFigure::Empty,
     }
 }
 

@@ -9,32 +9,121 @@ use super::parts::parts;
 use super::report::Balance;
 use super::statement::names_sweetener;
 use crate::book::{Book, IngredientId, Yardstick};
-use crate::quantity::show_number;
 
 /// A concentration that is a hair above a line by the arithmetic of a filled volume is on the line, g/100 ml.
 const ON_THE_LINE: f64 = 1e-6;
 
 /// Front-of-pack criteria per portion hold for portions above this, ml.
-const LARGE_PORTION: f64 = 150.0;
+pub const LARGE_PORTION: f64 = 150.0;
+
+/// A grade of the Singapore scheme, the best first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Grade {
+    /// Least sugar and saturates, and no sweetener.
+    A,
+    /// Little.
+    B,
+    /// More.
+    C,
+    /// Most.
+    D,
+}
+
+impl Grade {
+    const ALL: [Self; 4] = [Self::A, Self::B, Self::C, Self::D];
+}
+
+/// A band of the front-of-pack guide.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Band {
+    /// Green.
+    Low,
+    /// Amber.
+    Medium,
+    /// Red.
+    High,
+}
+
+impl Band {
+    const ALL: [Self; 3] = [Self::Low, Self::Medium, Self::High];
+}
+
+/// What a drink reaches on a line of a yardstick.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Level {
+    /// A grade.
+    Grade(Grade),
+    /// A band.
+    Band(Band),
+    /// A mass, g.
+    Grams(f64),
+    /// A part of what is advised for a day, percent.
+    Percent(f64),
+}
 
 /// What a line of a yardstick comes to.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Outcome {
     /// This.
-    Is(String),
+    Is(Level),
     /// The known part amounts to this already.
-    AtLeast(String),
+    AtLeast(Level),
     /// Nothing can be told.
     NotKnown,
 }
 
-impl Outcome {
-    /// The words: "B", "at least B", "not known".
-    pub fn words(&self) -> String {
+/// What a line of a yardstick looks at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum YardstickPart {
+    /// The grade of the drink.
+    Grade {
+        /// Whether a sweetener rules the best grade out.
+        has_sweetener: bool,
+    },
+    /// Sugars less lactose.
+    SugarWithoutLactose,
+    /// Sugars of the toppings.
+    ToppingSugar,
+    /// Fat.
+    Fat,
+    /// Saturates.
+    Saturates,
+    /// Sugars.
+    Sugars,
+    /// Salt.
+    Salt,
+    /// Free sugars, as a part of what is advised for a day.
+    Day(DayLimit),
+}
+
+/// Free sugars that are advised for a day at most.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DayLimit {
+    /// World Health Organization, strong recommendation.
+    World,
+    /// World Health Organization, conditional recommendation.
+    WorldConditional,
+    /// United Kingdom, adults.
+    UkAdults,
+    /// United Kingdom, 7 to 10 years.
+    UkSevenToTen,
+    /// United Kingdom, 4 to 6 years.
+    UkFourToSix,
+}
+
+impl DayLimit {
+    const WORLD: [Self; 2] = [Self::World, Self::WorldConditional];
+    const UK: [Self; 3] = [Self::UkAdults, Self::UkSevenToTen, Self::UkFourToSix];
+
+    /// Free sugars, g a day: 10 % and 5 % of 2000 kcal (World Health Organization 2015); Scientific Advisory Committee on
+    /// Nutrition 2015 (value from memory).
+    pub const fn grams(self) -> f64 {
         match self {
-            Self::Is(word) => word.clone(),
-            Self::AtLeast(word) => format!("at least {word}"),
-            Self::NotKnown => "not known".to_owned(),
+            Self::World => 50.0,
+            Self::WorldConditional => 25.0,
+            Self::UkAdults => 30.0,
+            Self::UkSevenToTen => 24.0,
+            Self::UkFourToSix => 19.0,
         }
     }
 }
@@ -42,8 +131,8 @@ impl Outcome {
 /// One line of a yardstick.
 #[derive(Clone, Debug, PartialEq)]
 pub struct YardstickLine {
-    /// What is looked at: "sugar without lactose".
-    pub what: &'static str,
+    /// What is looked at.
+    pub part: YardstickPart,
     /// Its figure, the known part when something is missing.
     pub value: Option<f64>,
     /// The unit of the figure.
@@ -59,12 +148,6 @@ pub struct YardstickLine {
 pub struct YardstickReading {
     /// Which one.
     pub yardstick: Yardstick,
-    /// Its name in words.
-    pub name: &'static str,
-    /// Who publishes it, and when.
-    pub publisher: &'static str,
-    /// What it counts, and per what.
-    pub definition: &'static str,
     /// Its lines; the first sums up the others where the scheme does.
     pub lines: Vec<YardstickLine>,
 }
@@ -80,33 +163,13 @@ pub fn yardsticks(book: &Book, balance: &Balance) -> Vec<YardstickReading> {
 
 /// One yardstick, turned on or not.
 pub fn yardstick_reading(yardstick: Yardstick, book: &Book, balance: &Balance) -> YardstickReading {
-    match yardstick {
+    let lines = match yardstick {
         Yardstick::SingaporeGrade => singapore(book, balance),
         Yardstick::UkFrontOfPack => front_of_pack(book, balance),
-        Yardstick::WhoFreeSugars => YardstickReading {
-            yardstick,
-            name: "free sugars of a day, world",
-            publisher: "World Health Organization, Guideline: Sugars intake for adults and children, 2015",
-            definition: "free sugars of the whole drink; below 10 % of a day's energy (strong recommendation) and below 5 % \
-                         (conditional) are 50 g and 25 g at 2000 kcal; honey, syrups and juices count, lactose of milk does not",
-            lines: free_sugars(balance, &[("of 50 g a day", 50.0), ("of 25 g a day", 25.0)]),
-        },
-        Yardstick::UkFreeSugars => YardstickReading {
-            yardstick,
-            name: "free sugars of a day, United Kingdom",
-            publisher: "Scientific Advisory Committee on Nutrition, Carbohydrates and Health, 2015 (value from memory)",
-            definition: "free sugars of the whole drink; not above 5 % of a day's energy: 30 g for adults, 24 g from 7 to 10 \
-                         years, 19 g from 4 to 6; purées and blended drinks count, lactose of milk does not",
-            lines: free_sugars(
-                balance,
-                &[
-                    ("of 30 g a day, adults", 30.0),
-                    ("of 24 g, 7 to 10 years", 24.0),
-                    ("of 19 g, 4 to 6 years", 19.0),
-                ],
-            ),
-        },
-    }
+        Yardstick::WhoFreeSugars => free_sugars(balance, &DayLimit::WORLD),
+        Yardstick::UkFreeSugars => free_sugars(balance, &DayLimit::UK),
+    };
+    YardstickReading { yardstick, lines }
 }
 
 /// A figure of which the known part and, when nothing is missing, the whole is known.
@@ -140,12 +203,12 @@ fn above(lines: &[f64], value: f64) -> usize {
         .count()
 }
 
-fn outcome(word: &str, is_exact: bool, is_lowest: bool) -> Outcome {
+fn outcome(level: Level, is_exact: bool, is_lowest: bool) -> Outcome {
     match (is_exact, is_lowest) {
-        (true, _) => Outcome::Is(word.to_owned()),
+        (true, _) => Outcome::Is(level),
         // "At least the lowest" says nothing.
         (false, true) => Outcome::NotKnown,
-        (false, false) => Outcome::AtLeast(word.to_owned()),
+        (false, false) => Outcome::AtLeast(level),
     }
 }
 
@@ -164,11 +227,10 @@ fn missing(balance: &Balance, components: &[Component]) -> Vec<IngredientId> {
 }
 
 /// Singapore Food Regulations, Sixteenth Schedule (S 451/2023, in force 30 December 2023): upper lines of A, B and C, g/100 ml.
-const GRADES: [&str; 4] = ["A", "B", "C", "D"];
 const GRADE_SUGAR: [f64; 3] = [1.0, 5.0, 10.0];
 const GRADE_SATURATES: [f64; 3] = [0.7, 1.2, 2.8];
 
-fn singapore(book: &Book, balance: &Balance) -> YardstickReading {
+fn singapore(book: &Book, balance: &Balance) -> Vec<YardstickLine> {
     let parts = parts(book, &balance.resolved);
     let drink = &parts.poured.drink;
     let volume = parts.volume();
@@ -179,85 +241,72 @@ fn singapore(book: &Book, balance: &Balance) -> YardstickReading {
     let (by_sugar, sugar_exact) = sugar.step(|value| above(&GRADE_SUGAR, value));
     let (by_saturates, saturates_exact) = saturates.step(|value| above(&GRADE_SATURATES, value));
     let grade = by_sugar.max(by_saturates).max(usize::from(sweetened));
-    let is_exact = (sugar_exact && saturates_exact) || grade == GRADES.len() - 1;
+    let is_exact = (sugar_exact && saturates_exact) || grade == Grade::ALL.len() - 1;
     let gap = |components: &[Component]| missing(balance, components);
     let empty = volume <= 0.0;
-    let line = |what, bounds: Bounds, step: usize, exact: bool, missing| YardstickLine {
-        what,
+    let line = |part, bounds: Bounds, step: usize, exact: bool, missing| YardstickLine {
+        part,
         value: (!empty).then_some(bounds.low),
         unit: "g/100 ml",
         outcome: if empty {
             Outcome::NotKnown
         } else {
-            outcome(GRADES[step], exact, step == 0)
+            outcome(Level::Grade(Grade::ALL[step]), exact, step == 0)
         },
         missing,
     };
     let topping_sugar = Bounds::of(&parts.toppings, Component::Sugars, 1.0);
-    YardstickReading {
-        yardstick: Yardstick::SingaporeGrade,
-        name: "beverage grade, Singapore",
-        publisher: "Singapore Food Regulations, Sixteenth Schedule (S 451/2023, in force 30 December 2023)",
-        definition: "per 100 ml of the liquid as it is handed over, toppings apart; total sugars less lactose (galactose, which \
-                     the scheme takes off too, is not known apart and stays in); the poorer of sugar and saturates; any \
-                     sweetener or polyol rules A out",
-        lines: vec![
-            YardstickLine {
-                what: if sweetened {
-                    "grade, with a sweetener"
-                } else {
-                    "grade"
-                },
-                value: None,
-                unit: "",
-                outcome: if empty {
-                    Outcome::NotKnown
-                } else {
-                    outcome(GRADES[grade], is_exact, grade == 0)
-                },
-                missing: gap(&SUGAR_GAPS
-                    .iter()
-                    .copied()
-                    .chain([Component::Saturates])
-                    .collect::<Vec<_>>()),
+    let grade_gaps = [Component::Sugars, Component::Lactose, Component::Saturates];
+    vec![
+        YardstickLine {
+            part: YardstickPart::Grade {
+                has_sweetener: sweetened,
             },
-            line(
-                "sugar without lactose",
-                sugar,
-                by_sugar,
-                sugar_exact,
-                gap(&SUGAR_GAPS),
-            ),
-            line(
-                "saturates",
-                saturates,
-                by_saturates,
-                saturates_exact,
-                gap(&[Component::Saturates]),
-            ),
-            YardstickLine {
-                what: "sugar in the toppings, apart",
-                value: Some(topping_sugar.low),
-                unit: "g",
-                outcome: grams_outcome(topping_sugar),
-                missing: if topping_sugar.high.is_some() {
-                    Vec::new()
-                } else {
-                    gap(&[Component::Sugars])
-                },
+            value: None,
+            unit: "",
+            outcome: if empty {
+                Outcome::NotKnown
+            } else {
+                outcome(Level::Grade(Grade::ALL[grade]), is_exact, grade == 0)
             },
-        ],
-    }
+            missing: gap(&grade_gaps),
+        },
+        line(
+            YardstickPart::SugarWithoutLactose,
+            sugar,
+            by_sugar,
+            sugar_exact,
+            gap(&SUGAR_GAPS),
+        ),
+        line(
+            YardstickPart::Saturates,
+            saturates,
+            by_saturates,
+            saturates_exact,
+            gap(&[Component::Saturates]),
+        ),
+        YardstickLine {
+            part: YardstickPart::ToppingSugar,
+            value: Some(topping_sugar.low),
+            unit: "g",
+            outcome: grams_outcome(topping_sugar),
+            missing: if topping_sugar.high.is_some() {
+                Vec::new()
+            } else {
+                gap(&[Component::Sugars])
+            },
+        },
+    ]
 }
 
 /// What the sugar of the grade can be missing.
 const SUGAR_GAPS: [Component; 2] = [Component::Sugars, Component::Lactose];
 
 fn grams_outcome(bounds: Bounds) -> Outcome {
-    let text = format!("{} g", show_number(bounds.low, 1));
+    let level = Level::Grams(bounds.low);
     match bounds.high {
-        Some(_) => Outcome::Is(text),
-        None if bounds.low > 0.0 => Outcome::AtLeast(text),
+        Some(_) => Outcome::Is(level),
+        None if bounds.low > 0.0 => Outcome::AtLeast(level),
         None => Outcome::NotKnown,
     }
 }
@@ -289,41 +338,39 @@ fn sugar_without_lactose(drink: &Mix, factor: f64) -> Bounds {
 
 /// One nutrient of the front-of-pack guide, for drinks: lines per 100 ml, and per portion above 150 ml.
 struct Criterion {
-    what: &'static str,
+    part: YardstickPart,
     component: Component,
     low_to: f64,
     high_from: f64,
     high_portion: f64,
 }
 
-const BANDS: [&str; 3] = ["low", "medium", "high"];
-
 /// Department of Health and Food Standards Agency, Guide to creating a front of pack nutrition label, 2013, updated 2016,
 /// table for drinks; the lines of sugars were confirmed, the others are half those for food (value from memory).
 const CRITERIA: [Criterion; 4] = [
     Criterion {
-        what: "fat",
+        part: YardstickPart::Fat,
         component: Component::Fat,
         low_to: 1.5,
         high_from: 8.75,
         high_portion: 10.5,
     },
     Criterion {
-        what: "saturates",
+        part: YardstickPart::Saturates,
         component: Component::Saturates,
         low_to: 0.75,
         high_from: 2.5,
         high_portion: 3.0,
     },
     Criterion {
-        what: "sugars",
+        part: YardstickPart::Sugars,
         component: Component::Sugars,
         low_to: 2.5,
         high_from: 11.25,
         high_portion: 13.5,
     },
     Criterion {
-        what: "salt",
+        part: YardstickPart::Salt,
         component: Component::Salt,
         low_to: 0.3,
         high_from: 0.75,
@@ -340,7 +387,7 @@ impl Criterion {
     }
 }
 
-fn front_of_pack(book: &Book, balance: &Balance) -> YardstickReading {
+fn front_of_pack(book: &Book, balance: &Balance) -> Vec<YardstickLine> {
     let parts = parts(book, &balance.resolved);
     let drink = &parts.poured.drink;
     let volume = parts.volume();
@@ -351,41 +398,33 @@ fn front_of_pack(book: &Book, balance: &Balance) -> YardstickReading {
             criterion.band(value, portion)
         };
         let (step, exact) = bounds.step(band);
-        let is_exact = exact || step == BANDS.len() - 1;
+        let is_exact = exact || step == Band::ALL.len() - 1;
         YardstickLine {
-            what: criterion.what,
+            part: criterion.part,
             value: (volume > 0.0).then_some(bounds.low),
             unit: "g/100 ml",
             outcome: if volume > 0.0 {
-                outcome(BANDS[step], is_exact, step == 0)
+                outcome(Level::Band(Band::ALL[step]), is_exact, step == 0)
             } else {
                 Outcome::NotKnown
             },
             missing: missing(balance, &[criterion.component]),
         }
     });
-    YardstickReading {
-        yardstick: Yardstick::UkFrontOfPack,
-        name: "front-of-pack bands for drinks, United Kingdom",
-        publisher: "UK Department of Health and Food Standards Agency, Guide to creating a front of pack nutrition label, 2013, \
-                    updated 2016",
-        definition: "total sugars, fat, saturates and salt per 100 ml of the liquid as it is handed over, toppings apart; a portion \
-                     above 150 ml is high when it alone is above the line for a portion",
-        lines: lines.collect(),
-    }
+    lines.collect()
 }
 
-fn free_sugars(balance: &Balance, limits: &[(&'static str, f64)]) -> Vec<YardstickLine> {
+fn free_sugars(balance: &Balance, limits: &[DayLimit]) -> Vec<YardstickLine> {
     let reported = balance.reported(Measurand::FreeSugars);
     let is_complete = balance.figures.missing(Measurand::FreeSugars) == 0;
     limits
         .iter()
-        .map(|(what, limit)| {
+        .map(|limit| {
             let share = reported
                 .value
-                .map(|grams| format!("{} %", show_number(grams / limit * 100.0, 0)));
+                .map(|grams| Level::Percent(grams / limit.grams() * 100.0));
             YardstickLine {
-                what,
+                part: YardstickPart::Day(*limit),
                 value: reported.value,
                 unit: "g",
                 outcome: match share {
@@ -447,8 +486,9 @@ mod tests {
 
     #[test]
     fn at_least_the_lowest_band_says_nothing() {
-        assert_eq!(outcome("A", false, true).words(), "not known");
-        assert_eq!(outcome("B", false, false).words(), "at least B");
-        assert_eq!(outcome("B", true, false).words(), "B");
+        let [a, b] = [Grade::A, Grade::B].map(Level::Grade);
+        assert_eq!(outcome(a, false, true), Outcome::NotKnown);
+        assert_eq!(outcome(b, false, false), Outcome::AtLeast(b));
+        assert_eq!(outcome(b, true, false), Outcome::Is(b));
     }
 }

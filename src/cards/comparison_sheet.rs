@@ -162,14 +162,17 @@ fn ingredients(made: &[Made<'_>], names: &[String]) -> Table {
 
 fn figures(made: &[Made<'_>], names: &[String]) -> Table {
     let figures = FIGURES.iter().map(|measurand| {
-        std::iter::once(measurand.word().to_owned())
+        std::iter::once(made[0].speaker.measurand(*measurand).to_owned())
             .chain(made.iter().map(|made| made.words(*measurand)))
             .collect()
     });
     let mut rows: Vec<Vec<String>> = figures.collect();
     rows.push(
         std::iter::once(made[0].speaker.word("fact-vegan").to_owned())
-            .chain(made.iter().map(|made| made.balance.vegan.word().to_owned()))
+            .chain(
+                made.iter()
+                    .map(|made| made.speaker.verdict(made.balance.vegan).to_owned()),
+            )
             .collect(),
     );
     Table {
@@ -195,7 +198,7 @@ fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
             if at == 0 {
                 return axis.value.map_or_else(
                     || speaker.word("card-figure-not-known").to_owned(),
-                    |value| speaker.uncertain(value, axis.u, axis.axis.unit()),
+                    |value| speaker.figure(value, axis.u, axis.axis.unit()),
                 );
             }
             let found = difference.axes.iter().find(|other| other.axis == axis.axis);

@@ -11,7 +11,7 @@ pub fn figure_words(speaker: &Speaker<'_>, reported: &Reported, unit: &str) -> S
             let names = speaker.ingredients(&reported.missing);
             Some(say!(speaker, "card-figure-not-stated", names: names))
         }
-        (true, reason) => reason.map(str::to_owned),
+        (true, reason) => reason.map(|reason| speaker.no_figure(reason).to_owned()),
     };
     let Some(value) = reported.value else {
         return match missing {
@@ -37,7 +37,7 @@ pub(super) fn with_uncertainty(
     u: Option<f64>,
     unit: &str,
 ) -> String {
-    speaker.uncertain(value, u, unit)
+    speaker.figure(value, u, unit)
 }
 
 /// The unit of a figure in this book; that of cost is the book's currency.
@@ -65,9 +65,10 @@ pub(super) fn balance_words(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::balance::NoFigure;
     use crate::book::IngredientId;
 
-    fn reported(value: Option<f64>, missing: &[&str], reason: Option<&'static str>) -> Reported {
+    fn reported(value: Option<f64>, missing: &[&str], reason: Option<NoFigure>) -> Reported {
         Reported {
             value,
             u: value.map(|_| 1.1),
@@ -97,8 +98,8 @@ mod tests {
                 "not known (not stated: powder)",
             ),
             (
-                reported(None, &[], Some("no cup is named")),
-                "not known (no cup is named)",
+                reported(None, &[], Some(NoFigure::Cup)),
+                "not known (no cup is chosen)",
             ),
         ] {
             assert_eq!(figure_words(&Speaker::new(&book), &reported, "g"), words);

@@ -186,7 +186,7 @@ fn nutrition(made: &Made<'_>, left_behind: &mut Vec<String>) -> Value {
             left_behind.push(say!(
                 made.speaker,
                 "left-figure",
-                figure: measurand.word(),
+                figure: made.speaker.measurand(measurand),
                 known: made.words(measurand),
             ));
             continue;
@@ -208,7 +208,7 @@ fn nutrition(made: &Made<'_>, left_behind: &mut Vec<String>) -> Value {
         None => left_behind.push(say!(
             made.speaker,
             "left-figure",
-            figure: Measurand::Salt.word(),
+            figure: made.speaker.measurand(Measurand::Salt),
             known: made.words(Measurand::Salt),
         )),
     }

@@ -84,7 +84,7 @@ fn ingredients(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
         vec![
             made.name(),
             speaker.ingredients(&by_weight(made)),
-            made.balance.vegan.word().to_owned(),
+            speaker.verdict(made.balance.vegan).to_owned(),
             unstated,
         ]
     });

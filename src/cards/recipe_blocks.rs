@@ -1,12 +1,10 @@
 //! The blocks that several cards share: steps, facts, cautions, small print.
 
-use std::collections::BTreeSet;
-
 use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
-use crate::balance::{Balance, LineShare, Measurand, VersionBalances, caution_words};
-use crate::book::{Allergen, Amount, ClosureKind, Entry, Line, Recipe, Resolved, Stage, VesselId};
+use crate::balance::{Balance, LineShare, Measurand, VersionBalances};
+use crate::book::{Amount, ClosureKind, Entry, Line, Recipe, Resolved, Stage, VesselId};
 use crate::say::{Speaker, say};
 
 /// How far a line may differ from the shelf that its ingredient stands on without being told, K.
@@ -230,7 +228,10 @@ impl<'book> Made<'book> {
     pub(super) fn facts(&self) -> Vec<Fact> {
         let mut facts = vec![Fact::new(self.speaker.word("fact-cup"), self.cup())];
         let mut add = |measurand: Measurand| {
-            facts.push(Fact::new(measurand.word(), self.words(measurand)));
+            facts.push(Fact::new(
+                self.speaker.measurand(measurand),
+                self.words(measurand),
+            ));
         };
         add(Measurand::ServingTemperature);
         if self.balance.iced {
@@ -247,17 +248,16 @@ impl<'book> Made<'book> {
     pub(super) fn diet_facts(&self) -> Vec<Fact> {
         let speaker = &self.speaker;
         let allergens = &self.balance.allergens;
-        let words = |list: &BTreeSet<Allergen>| {
-            let words: Vec<&str> = list.iter().map(|allergen| allergen.word()).collect();
-            words.join(", ")
-        };
         let mut facts = Vec::new();
         let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
         if !allergens.contains.is_empty() {
-            add("fact-contains", words(&allergens.contains));
+            add("fact-contains", speaker.allergens(&allergens.contains));
         }
         if !allergens.may_contain.is_empty() {
-            add("fact-may-contain", words(&allergens.may_contain));
+            add(
+                "fact-may-contain",
+                speaker.allergens(&allergens.may_contain),
+            );
         }
         if !allergens.not_stated.is_empty() {
             add(
@@ -267,7 +267,7 @@ impl<'book> Made<'book> {
         } else if allergens.contains.is_empty() {
             add("fact-contains", speaker.word("contains-none").to_owned());
         }
-        add("fact-vegan", self.balance.vegan.word().to_owned());
+        add("fact-vegan", speaker.verdict(self.balance.vegan).to_owned());
         facts
     }
 
@@ -277,10 +277,7 @@ impl<'book> Made<'book> {
         cautions
             .map(|caution| CautionLine {
                 kind: caution.kind().word().to_owned(),
-                text: self.speaker.units.words(
-                    &caution_words(self.speaker.book, &caution.fact),
-                    &self.speaker.book.own_words(),
-                ),
+                text: self.speaker.caution(&caution.fact),
             })
             .collect()
     }

@@ -24,7 +24,8 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
                 // Someone drinks by it.
                 _ => cooling(speaker.book, &made.balance)
                     .and_then(|cooling| {
-                        cooling.milestone(CoolingLine::Drinking).words_with_latest()
+                        let milestone = cooling.milestone(CoolingLine::Drinking);
+                        speaker.about_and_latest(milestone)
                     })
                     .unwrap_or_else(|| made.words(Measurand::MinutesToDrinkable)),
             },
@@ -198,7 +199,7 @@ fn nutrition(made: &Made<'_>) -> Table {
             |value| words(value, row.unit),
         );
         vec![
-            row.words.to_owned(),
+            speaker.nutrition_row(row.measurand).to_owned(),
             words(&row.per_drink, row.unit),
             per_100_ml,
         ]

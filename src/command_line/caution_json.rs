@@ -4,16 +4,17 @@ use serde_json::{Value, json};
 
 use crate::balance::{
     Against, CaffeineDose, Caution, CautionFact, Claim, Contradiction, Hot, KeptAt, NamedWords,
-    NotKnown, ScaldBound, ScaldTime, Since, StatementKind, UseWithin, caution_words,
+    NotKnown, ScaldBound, ScaldTime, Since, StatementKind, UseWithin,
 };
 use crate::book::{Allergen, Book, IngredientId};
+use crate::say::Speaker;
 
 /// A caution of a drink.
 pub(super) fn caution(book: &Book, caution: &Caution) -> Value {
     let (name, arguments) = fact(&caution.fact);
     json!({
         "kind": caution.kind().word(),
-        "text": caution_words(book, &caution.fact),
+        "text": Speaker::new(book).caution(&caution.fact),
         "fact": name,
         "arguments": arguments,
     })
@@ -97,8 +98,8 @@ fn fact(fact: &CautionFact) -> (&'static str, Value) {
         ),
         CautionFact::NotKnown(gaps) => {
             let gaps = gaps.iter().map(|gap| match gap {
-                NotKnown::Figure(measurand) => measurand.word(),
-                NotKnown::Vegan => "vegan",
+                NotKnown::Figure(measurand) => measurand.key().replace('_', " "),
+                NotKnown::Vegan => "vegan".to_owned(),
             });
             ("not_known", json!({ "gaps": gaps.collect::<Vec<_>>() }))
         }

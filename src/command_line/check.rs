@@ -7,7 +7,7 @@ use std::process::ExitCode;
 use serde_json::{Value, json};
 
 use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called};
-use crate::balance::{Concern, StatementFinding, question_words, statement_findings};
+use crate::balance::{Concern, StatementFinding, statement_findings};
 use crate::book::{ApprovalRecord, Book, Recipe, Severity};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
@@ -156,7 +156,7 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
             "{}: {}: {}",
             Severity::Warning.word(),
             statement_place(finding),
-            question_words(book, finding)
+            Speaker::new(book).question(finding)
         );
     }
     text.push_str(&summary(book, errors, warnings));
@@ -186,7 +186,7 @@ fn statement_place(finding: &StatementFinding) -> String {
 }
 
 fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
-    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": question_words(book, finding) })
+    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": Speaker::new(book).question(finding) })
 }
 
 fn summary(book: &Book, errors: usize, warnings: usize) -> String {

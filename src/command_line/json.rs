@@ -2,9 +2,8 @@
 
 use serde_json::{Map, Value, json};
 
-use crate::balance::wording::{assumption_words, cause_words};
 use crate::balance::{
-    Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported,
+    Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported, Verdict,
 };
 use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
 use crate::say::Speaker;
@@ -16,7 +15,10 @@ pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
     let mut quantity =
         json!({ "value": reported.value, "u": reported.u, "unit": unit, "missing": missing });
     if let (Some(reason), Value::Object(map)) = (reported.reason, &mut quantity) {
-        map.insert("reason".to_owned(), json!(reason));
+        map.insert(
+            "reason".to_owned(),
+            json!(Speaker::without_book().no_figure(reason)),
+        );
     }
     quantity
 }
@@ -115,7 +117,7 @@ pub(super) fn balance(
         "drinking_temperature".to_owned(),
         json!(balance.drinking_temperature),
     );
-    map.insert("vegan".to_owned(), json!(balance.vegan.word()));
+    map.insert("vegan".to_owned(), json!(verdict(balance.vegan)));
     map.insert("allergens".to_owned(), allergens(balance));
     super::serving_json::add(book, balance, &mut map);
     map.insert("axes".to_owned(), axes(balance, difference));
@@ -149,7 +151,7 @@ fn causes(book: &Book, balance: &Balance, measurand: Measurand) -> Value {
         .largest_causes(measurand.slot(), CAUSES)
         .into_iter()
         .map(|(cause, part)| {
-            let words = cause_words(book, balance, cause);
+            let words = Speaker::new(book).cause(balance, cause);
             json!({ "cause": words.what, "part_of_variance": part, "to_narrow": words.narrow })
         })
         .collect()
@@ -178,7 +180,7 @@ fn layer(balance: &Balance, layer: &Layer) -> Value {
             reason: None,
         };
         (
-            measurand.word().replace(' ', "_"),
+            measurand.key().to_owned(),
             quantity(&reported, measurand.unit()),
         )
     };
@@ -192,8 +194,17 @@ fn assumption(book: &Book, whose: &IngredientId, assumption: &Assumption) -> Val
         "kind": format!("{:?}", assumption.what),
         "value": assumption.figure.map(|figure| figure.value),
         "u": assumption.figure.map(|figure| figure.u),
-        "text": assumption_words(book, whose, assumption),
+        "text": Speaker::new(book).assumption(whose, assumption),
     })
+}
+
+/// "yes", "no", "not known".
+pub(super) fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Yes => "yes",
+        Verdict::No => "no",
+        Verdict::NotKnown => "not known",
+    }
 }
 
 fn allergens(balance: &Balance) -> Value {

@@ -3,18 +3,22 @@
 use serde_json::{Map, Value, json};
 
 use crate::balance::{
-    Balance, Concern, CoolingBasis, cooling, declaration, margin, question_words, standing,
+    Balance, Concern, CoolingBasis, CoolingLine, cooling, declaration, margin, standing,
     statement_findings_of, yardsticks,
 };
 use crate::book::Book;
 use crate::quantity::Uncertain;
+use crate::say::Speaker;
 
 /// Minutes after which a drink with ice is looked at again.
 const STANDING_MINUTES: [f64; 3] = [5.0, 10.0, 20.0];
 
 /// Adds what is known of serving the drink; a part that does not apply is null.
 pub(super) fn add(book: &Book, balance: &Balance, map: &mut Map<String, Value>) {
-    map.insert("dairy_free".to_owned(), json!(balance.dairy_free.word()));
+    map.insert(
+        "dairy_free".to_owned(),
+        json!(super::json::verdict(balance.dairy_free)),
+    );
     map.insert("cooling".to_owned(), cooling_json(book, balance));
     map.insert("standing".to_owned(), standing_json(book, balance));
     map.insert("nutrition".to_owned(), nutrition_json(balance));
@@ -38,7 +42,7 @@ fn cooling_json(book: &Book, balance: &Balance) -> Value {
     };
     let milestones = cooling.milestones.iter().map(|milestone| {
         json!({
-            "line": milestone.line.word(),
+            "line": line_key(milestone.line),
             "temperature": milestone.celsius,
             "minutes": milestone.minutes.map(|minutes| uncertain(minutes, "min")),
             "earliest": milestone.interval.map(|[earliest, _]| earliest),
@@ -52,6 +56,14 @@ fn cooling_json(book: &Book, balance: &Balance) -> Value {
         "fill": cooling.curve.fill(),
         "milestones": milestones.collect::<Vec<_>>(),
     })
+}
+
+fn line_key(line: CoolingLine) -> &'static str {
+    match line {
+        CoolingLine::VeryHot => "below very hot",
+        CoolingLine::Drinking => "drinking temperature",
+        CoolingLine::Lukewarm => "lukewarm",
+    }
 }
 
 fn standing_json(book: &Book, balance: &Balance) -> Value {
@@ -73,7 +85,7 @@ fn nutrition_json(balance: &Balance) -> Value {
     let rows = declaration(balance).into_iter().map(|row| {
         let complete = row.per_drink.is_complete;
         json!({
-            "words": row.words,
+            "words": Speaker::without_book().nutrition_row(row.measurand),
             "unit": row.unit,
             "per_100_ml": row.per_100_ml.map(|printed| printed.text),
             "per_drink": row.per_drink.text,
@@ -84,21 +96,22 @@ fn nutrition_json(balance: &Balance) -> Value {
 }
 
 fn yardsticks_json(book: &Book, balance: &Balance) -> Value {
+    let speaker = Speaker::new(book);
     let readings = yardsticks(book, balance).into_iter().map(|reading| {
         let lines = reading.lines.iter().map(|line| {
             let missing: Vec<&str> = line.missing.iter().map(AsRef::as_ref).collect();
             json!({
-                "what": line.what,
+                "what": speaker.yardstick_part(line.part),
                 "value": line.value,
                 "unit": line.unit,
-                "outcome": line.outcome.words(),
+                "outcome": speaker.yardstick_outcome(line.outcome),
                 "missing": missing,
             })
         });
         json!({
-            "name": reading.name,
-            "publisher": reading.publisher,
-            "definition": reading.definition,
+            "name": speaker.yardstick(reading.yardstick),
+            "publisher": speaker.yardstick_publisher(reading.yardstick),
+            "definition": speaker.yardstick_definition(reading.yardstick),
             "lines": lines.collect::<Vec<_>>(),
         })
     });
@@ -134,7 +147,7 @@ fn questions_json(book: &Book, balance: &Balance) -> Value {
                 "ingredient": finding.ingredient.as_str(),
                 "concern": concern,
                 "words": finding.matched_words,
-                "question": question_words(book, &finding),
+                "question": Speaker::new(book).question(&finding),
             })
         });
     questions.collect()

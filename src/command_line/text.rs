@@ -2,8 +2,7 @@
 
 use std::fmt::Write as _;
 
-use crate::balance::wording::cause_words;
-use crate::balance::{Balance, Difference, Layer, Measurand, Reported, caution_words};
+use crate::balance::{Balance, Difference, Layer, Measurand, Reported};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
 use crate::say::Speaker;
@@ -47,7 +46,7 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
     let Some(value) = reported.value else {
         let why = reported.reason.map_or_else(
             || format!("not stated by {}", names.join(", ")),
-            str::to_owned,
+            |reason| Speaker::new(book).no_figure(reason).to_owned(),
         );
         return format!("not known: {why}");
     };
@@ -64,7 +63,7 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
         let _ = write!(text, " — not stated: {}", names.join(", "));
     }
     if let Some(reason) = reported.reason {
-        let _ = write!(text, " — {reason}");
+        let _ = write!(text, " — {}", Speaker::new(book).no_figure(reason));
     }
     text
 }
@@ -81,6 +80,7 @@ const CAUSES: usize = 3;
 
 /// What makes the main figures uncertain, the cause with the largest part of the variance first.
 fn doubt(book: &Book, balance: &Balance) -> String {
+    let speaker = Speaker::new(book);
     let mut text = String::new();
     for measurand in DOUBTED {
         for (at, (cause, part)) in balance
@@ -89,8 +89,12 @@ fn doubt(book: &Book, balance: &Balance) -> String {
             .filter(|(_, part)| *part >= 0.05)
             .enumerate()
         {
-            let name = if at == 0 { measurand.word() } else { "" };
-            let words = cause_words(book, balance, cause);
+            let name = if at == 0 {
+                speaker.measurand(measurand)
+            } else {
+                ""
+            };
+            let words = speaker.cause(balance, cause);
             let narrow = words.narrow.map(|narrow| format!(" — {narrow}"));
             let _ = writeln!(
                 text,
@@ -128,7 +132,11 @@ pub(super) fn balance(
             }
             _ => String::new(),
         };
-        let _ = writeln!(text, "  {:<22}{figure}{at}", measurand.word());
+        let _ = writeln!(
+            text,
+            "  {:<22}{figure}{at}",
+            Speaker::without_book().measurand(measurand)
+        );
     }
     if let Some(layers) = &balance.layers {
         text.push_str(&layer("first sip", &layers.first_sip));
@@ -138,7 +146,7 @@ pub(super) fn balance(
         text,
         "  {:<22}{}, by ingredients",
         "vegan",
-        balance.vegan.word()
+        Speaker::new(book).verdict(balance.vegan)
     );
     if let Some(difference) = difference {
         text.push_str(&distance("  against the standard", difference));
@@ -149,7 +157,7 @@ pub(super) fn balance(
             text,
             "  caution ({}): {}",
             caution.kind().word(),
-            caution_words(book, &caution.fact)
+            Speaker::new(book).caution(&caution.fact)
         );
     }
     for finding in &balance.findings {
@@ -165,7 +173,11 @@ fn layer(name: &str, layer: &Layer) -> String {
         let found = layer.get(measurand)?;
         let shown = rounded(found.value, Some(found.u));
         let doubt = shown.u.map_or_else(String::new, |u| format!(" ± {u}"));
-        Some(format!("{} {}{doubt}", measurand.word(), shown.value))
+        Some(format!(
+            "{} {}{doubt}",
+            Speaker::without_book().measurand(measurand),
+            shown.value
+        ))
     };
     let parts: Vec<String> = Layer::TASTED.into_iter().filter_map(of).collect();
     format!("  {name:<22}in 100 ml: {}\n", parts.join(", "))

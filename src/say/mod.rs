@@ -4,18 +4,30 @@
 //! units that a person reads and the language, and turns facts into text. The texts themselves stand in the catalogues of
 //! `assets/languages`, one folder per language and one file per subject, in the notation of Project Fluent.
 
+mod allergens;
+mod assumption;
 mod book_file;
+mod brewing;
 mod catalogue;
+mod cause;
+mod caution;
+mod cooling;
 mod edits;
 mod exchange;
+mod figure;
 mod findings;
 mod language;
+mod lists;
 mod names;
 mod numbers;
+mod stage;
+mod statement;
 mod swap;
 mod typing;
 mod variation;
+mod yardstick;
 
+pub use cause::CauseWords;
 pub use language::Language;
 
 use std::borrow::Cow;

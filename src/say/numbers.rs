@@ -2,7 +2,9 @@
 
 use super::Speaker;
 use crate::book::Amount;
-use crate::quantity::{beyond_digits, rounded, rounded_at_most, show_count, show_number};
+use crate::quantity::{
+    Uncertain, beyond_digits, rounded, rounded_at_most, show_count, show_number,
+};
 
 impl Speaker<'_> {
     /// A number with so many decimals, a true minus sign and no sign between thousands; never `-0`.
@@ -43,7 +45,12 @@ impl Speaker<'_> {
     }
 
     /// "20.3 ± 1.7 g": a value of a metric unit with its standard uncertainty, to the digits that mean something.
-    pub fn uncertain(&self, metric: f64, u: Option<f64>, unit: &str) -> String {
+    pub fn uncertain(&self, metric: Uncertain, unit: &str) -> String {
+        self.figure(metric.value, Some(metric.u), unit)
+    }
+
+    /// The same where the uncertainty may not be known.
+    pub fn figure(&self, metric: f64, u: Option<f64>, unit: &str) -> String {
         let shown = self.units.of(unit);
         let (value, u) = (shown.value(metric), u.map(|u| shown.difference(u)));
         let rounded = rounded(value, u);

@@ -3,7 +3,7 @@
 use crate::balance::{Balance, Measurand, Reported};
 use crate::book::Book;
 use crate::quantity::{DisplayUnits, Rounded, ShownUnit, Uncertain, rounded_at_most};
-use crate::ui::wording;
+use crate::say::Speaker;
 
 /// A figure in digits.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -141,10 +141,11 @@ fn spoken(text: &str) -> String {
 /// "not stated: Velloom oat creamer", or why there is no value; `None` when nothing is missing.
 pub(super) fn gap_words(book: &Book, reported: &Reported) -> Option<String> {
     if let Some(reason) = reported.reason {
-        return Some(reason.to_owned());
+        return Some(Speaker::new(book).no_figure(reason).to_owned());
     }
     let missing = &reported.missing;
-    (!missing.is_empty()).then(|| format!("not stated: {}", wording::names(book, missing)))
+    (!missing.is_empty())
+        .then(|| format!("not stated: {}", Speaker::new(book).ingredients(missing)))
 }
 
 #[cfg(test)]

@@ -1,7 +1,7 @@
 //! Cards as documents and as text: every line and caution is on them, nothing in a name is markup or a formula, what is not
 //! stated is never zero.
 
-use evensip::balance::{balance_version, caution_words};
+use evensip::balance::balance_version;
 use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
     BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
@@ -83,7 +83,7 @@ pub(crate) fn must_say(book: &Book, drink: &Drink) -> Vec<String> {
         balance
             .cautions
             .iter()
-            .map(|caution| caution_words(book, &caution.fact)),
+            .map(|caution| Speaker::new(book).caution(&caution.fact)),
     );
     texts
 }

@@ -9,10 +9,19 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 3] = ["optimiser", "swap", "exchange"];
+const WITHOUT_SENTENCES: [&str; 8] = [
+    "balance/caution",
+    "balance/cooling",
+    "balance/diet",
+    "balance/published",
+    "balance/statement",
+    "optimiser",
+    "swap",
+    "exchange",
+];
 
 /// What lists of other programs hold, as it is read from them.
-const READ: [&str; 10] = [
+const READ: [&str; 7] = [
     "matières grasses",
     "pack size",
     "price date",
@@ -20,13 +29,10 @@ const READ: [&str; 10] = [
     "fl. oz",
     "fluid ounce",
     "fluid ounces",
-    "kcal/100 ml",
-    "kj/100 ml",
-    "{unit}/100 ml",
 ];
 
 /// Messages that are found by the word of a fact: `role-` and `powder`.
-const BEGINNINGS: [&str; 0] = [];
+const BEGINNINGS: [&str; 1] = ["measurand-"];
 
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
@@ -282,7 +288,9 @@ fn facts_hold_no_sentences() {
                 .filter(|line| !line.trim_start().starts_with("reason = "))
                 .collect();
             for literal in literals(&without_panics(&lines.join("\n"))) {
-                if READ.contains(&literal.as_str()) {
+                // A unit such as "kcal/100 ml".
+                let is_unit = literal.ends_with("/100 ml") && !literal.starts_with(' ');
+                if is_unit || READ.contains(&literal.as_str()) {
                     continue;
                 }
                 let words = literal.split_whitespace();

@@ -7,7 +7,7 @@
 
 use std::time::{Duration, Instant};
 
-use evensip::balance::{CautionKind, Verdict, caution_words, claims_of_ingredient};
+use evensip::balance::{Against, CautionFact, Claim, Contradiction, Verdict, claims_of_ingredient};
 use evensip::book::{
     Allergen, AllergenStatement, Book, Entry, Evidence, Figure, Form, HouseMade, Ingredient,
     IngredientId, Nutrient, Recipe, RecipeId, Role,
@@ -64,17 +64,23 @@ fn a_batch_never_hides_the_milk_in_it() {
         assert_eq!(balance.vegan, Verdict::No);
         assert_eq!(balance.dairy_free, Verdict::No);
         assert!(balance.allergens.contains.contains(&Allergen::Milk));
-        let said: Vec<String> = balance
+        let facts: Vec<&CautionFact> = balance
             .cautions
             .iter()
-            .filter(|caution| caution.kind() == CautionKind::Allergen)
-            .map(|caution| caution_words(&book, &caution.fact))
+            .map(|caution| &caution.fact)
             .collect();
-        assert!(said[0].contains("contains milk"), "{said:?}");
         assert!(
-            said.iter()
-                .any(|text| text.contains("batch is entered as vegan, and milk in it is not")),
-            "{said:?}"
+            matches!(facts[0], CautionFact::Allergens(said) if said.contains.contains(&Allergen::Milk)),
+            "{facts:?}"
+        );
+        let contradiction = Contradiction {
+            ingredient: IngredientId::new("batch").unwrap(),
+            claim: Claim::Vegan,
+            against: Against::Part(IngredientId::new("milk").unwrap()),
+        };
+        assert!(
+            facts.iter().any(|fact| matches!(fact, CautionFact::ClaimsContradicted(found) if found.contains(&contradiction))),
+            "{facts:?}"
         );
     }
 }

@@ -118,7 +118,7 @@ proptest! {
             let (a, b) = (one.figures.get(measurand), other.figures.get(measurand));
             prop_assert_eq!(a.is_some(), b.is_some());
             if let (Some(a), Some(b)) = (a, b) {
-                prop_assert!((a - b).abs() < 1e-6 * (1.0 + a.abs()), "{}: {} and {}", measurand.word(), a, b);
+                prop_assert!((a - b).abs() < 1e-6 * (1.0 + a.abs()), "{}: {} and {}", measurand.key(), a, b);
             }
         }
     }
@@ -141,7 +141,7 @@ proptest! {
             (Measurand::ServingTemperature, 1.0),
         ] {
             if let (Some(a), Some(b)) = (one.figures.get(measurand), two.figures.get(measurand)) {
-                prop_assert!((a * factor - b).abs() < 1e-6 * (1.0 + b.abs()), "{}: {} and {}", measurand.word(), a, b);
+                prop_assert!((a * factor - b).abs() < 1e-6 * (1.0 + b.abs()), "{}: {} and {}", measurand.key(), a, b);
             }
         }
     }

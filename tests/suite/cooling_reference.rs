@@ -19,6 +19,7 @@ use evensip::book::{
 };
 use evensip::book_file::{parse, write};
 use evensip::quantity::Uncertain;
+use evensip::say::Speaker;
 
 use crate::sample::{book, cup, figure, line, recipe, sample, water};
 
@@ -150,7 +151,7 @@ fn readings_of_the_cup_decide_when_a_drink_is_drinkable() {
         // Rates are known within factors: the late end is the farther one.
         assert!(latest - minutes >= minutes - earliest);
     }
-    let words = hot.words_with_latest().unwrap();
+    let words = Speaker::without_book().about_and_latest(&hot).unwrap();
     assert!(
         words.starts_with("about ") && words.contains(", at the latest "),
         "{words}"

@@ -12,8 +12,8 @@
 )]
 
 use evensip::balance::{
-    Balance, Brew, Infusion, Measurand, balance, brew_yield, declaration, standing,
-    yardstick_reading,
+    Balance, Brew, Grade, Infusion, Level, Measurand, Outcome, balance, brew_yield, declaration,
+    standing, yardstick_reading,
 };
 use evensip::book::{
     Amount, Book, CarbohydrateKind, Entry, Evidence, Figure, Form, HighPotencyAmount,
@@ -21,6 +21,7 @@ use evensip::book::{
     Yardstick,
 };
 use evensip::quantity::Uncertain;
+use evensip::say::Speaker;
 use serde::Deserialize;
 
 use crate::sample::{balance_of, book, cup, figure, ice, ingredient, line, recipe, sample, water};
@@ -236,9 +237,8 @@ fn saturates() -> Ingredient {
 }
 
 fn outcome(yardstick: Yardstick, line: usize, (book, balance): &(Book, Balance)) -> String {
-    yardstick_reading(yardstick, book, balance).lines[line]
-        .outcome
-        .words()
+    let found = yardstick_reading(yardstick, book, balance).lines[line].outcome;
+    Speaker::new(book).yardstick_outcome(found)
 }
 
 #[test]
@@ -316,7 +316,10 @@ fn a_milk_drink_is_graded_without_its_lactose() {
     let drink = made_up(350.0, &[(milk, 206.0), (sugar(), 12.0)]);
     let reading = yardstick_reading(Yardstick::SingaporeGrade, &drink.0, &drink.1);
     let values: Vec<f64> = reading.lines.iter().filter_map(|line| line.value).collect();
-    assert_eq!(reading.lines[0].outcome.words(), "B");
+    assert_eq!(
+        reading.lines[0].outcome,
+        Outcome::Is(Level::Grade(Grade::B))
+    );
     assert!(
         (values[0] - 3.43).abs() < 0.01 && (values[1] - 1.10).abs() < 0.01,
         "{values:?}"

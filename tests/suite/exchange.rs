@@ -414,7 +414,7 @@ fn a_recipe_for_another_shop_is_a_book_of_grams_without_measures_and_prices() {
         assert!(
             (one - two).abs() < 0.02 * one.abs() + 0.05,
             "{}: {one} {two}",
-            measurand.word()
+            measurand.key()
         );
     }
     let draft = book

@@ -204,7 +204,7 @@ fn a_figure_that_is_shown_twice_has_one_doubt() {
                     "{} {:?}: {} ± {own} of the line, ± {whole} of the drink",
                     item.id,
                     share,
-                    measurand.word()
+                    measurand.key()
                 );
             }
         }

@@ -150,7 +150,7 @@ fn the_figures_that_packs_print_are_enough_for_a_drink() {
             assert!(
                 drink.figures.complete(measurand).is_some(),
                 "{labels}: {} lacks {:?}",
-                measurand.word(),
+                measurand.key(),
                 reported.missing
             );
         }
@@ -172,7 +172,7 @@ fn the_figures_that_packs_print_are_enough_for_a_drink() {
         assert!(
             (one - other).abs() < 2.5 * u,
             "{}: {one} and {other} ± {u}",
-            measurand.word()
+            measurand.key()
         );
     }
     // Caffeine of tea is on no label either, and is not taken for none.

@@ -9,10 +9,11 @@ use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use evensip::balance::{
-    Assumed, Balance, Component, Measurand, balance_version, cooling, declaration, question_words,
-    standing, statement_findings_of, yardstick_reading,
+    Assumed, Balance, Component, Measurand, balance_version, cooling, declaration, standing,
+    statement_findings_of, yardstick_reading,
 };
 use evensip::book::{Book, Ingredient, IngredientId, Nutrient, Yardstick};
+use evensip::say::Speaker;
 use proptest::prelude::*;
 
 use crate::sample::sample;
@@ -188,7 +189,7 @@ proptest! {
                         .assumptions
                         .iter()
                         .any(|(of, assumption)| of == id && assumption.concerns(measurand));
-                    prop_assert!(missing.contains(id) || is_assumed, "{} is a silent zero in {}", id, measurand.word());
+                    prop_assert!(missing.contains(id) || is_assumed, "{} is a silent zero in {}", id, measurand.key());
                 }
             }
             // Where the amounts of the lines are the same, a hole only takes away.
@@ -203,7 +204,7 @@ proptest! {
                     let (part, all) = (found.figures.get(measurand), whole.figures.get(measurand));
                     let (Some(part), Some(all)) = (part, all) else { continue };
                     let kept = found.figures.missing(measurand) == 0 || part <= all + 1e-9;
-                    prop_assert!(kept, "{} grew from {all} to {part} by a hole", measurand.word());
+                    prop_assert!(kept, "{} grew from {all} to {part} by a hole", measurand.key());
                 }
             }
         }
@@ -227,7 +228,7 @@ proptest! {
             for step in standing(&book, &found, &[0.0, 10.0]) {
                 prop_assert!(step.volume.value.is_finite() && step.ice_left.value >= 0.0);
             }
-            prop_assert!(statement_findings_of(&book, &found.resolved).iter().all(|finding| !question_words(&book, finding).is_empty()));
+            prop_assert!(statement_findings_of(&book, &found.resolved).iter().all(|finding| !Speaker::new(&book).question(finding).is_empty()));
             prop_assert!(found.unstated.iter().all(|gap| Component::ALL.contains(&gap.component)));
         }
     }

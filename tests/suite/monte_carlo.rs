@@ -113,7 +113,7 @@ fn compare(recipe: &str, version: Option<&str>, but: &[(Measurand, &str)]) {
             .map(|(_, why)| *why);
         println!(
             "{:22} propagated {propagated:9.4}, drawn {by_draws:9.4} {}",
-            measurand.word(),
+            measurand.key(),
             why.unwrap_or("")
         );
         if propagated < 1e-9 && by_draws < 1e-6 {
@@ -124,7 +124,7 @@ fn compare(recipe: &str, version: Option<&str>, but: &[(Measurand, &str)]) {
             agrees,
             why.is_none(),
             "{} of {recipe}: drawn/propagated {ratio:.3}",
-            measurand.word()
+            measurand.key()
         );
     }
 }

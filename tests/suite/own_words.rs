@@ -1,6 +1,6 @@
 //! What a person wrote stands as it was written, in whatever units the rest is read.
 
-use evensip::balance::{balance_version, caution_words};
+use evensip::balance::balance_version;
 use evensip::book::{Book, Entry, RecipeId, resolve};
 use evensip::cards::{Block, CardOptions, CardRequest, Document, Drink, StepRow, card};
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
@@ -134,8 +134,10 @@ fn cautions_and_suggestions_leave_names_as_they_are() {
         for version in std::iter::once(None).chain(versions) {
             let balance = balance_version(&book, recipe, version).unwrap();
             for caution in &balance.cautions {
-                let metric = caution_words(&book, &caution.fact);
-                seen += check(&book, &metric, &US.words(&metric, &words));
+                let speaker = Speaker::new(&book);
+                let metric = speaker.caution(&caution.fact);
+                let shown = speaker.in_units(US).caution(&caution.fact);
+                seen += check(&book, &metric, &shown);
             }
         }
         for line in resolve(recipe, None).0.lines() {

@@ -26,7 +26,7 @@ pub(crate) fn figure(balance: &Balance, measurand: Measurand) -> f64 {
     balance
         .figures
         .complete(measurand)
-        .unwrap_or_else(|| panic!("{} is not known", measurand.word()))
+        .unwrap_or_else(|| panic!("{} is not known", measurand.key()))
 }
 
 /// An ingredient with these figures per 100 g, at room temperature.

@@ -684,7 +684,7 @@ fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
                 .cautions;
             let mut whole = 0;
             for caution in &cautions {
-                let words = evensip::balance::caution_words(&book, &caution.fact);
+                let words = evensip::say::Speaker::new(&book).caution(&caution.fact);
                 let found = window
                     .query_all_by_label_contains(&words)
                     .map(|node| node.rect().bottom());

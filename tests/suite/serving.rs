@@ -166,7 +166,7 @@ fn a_reading_is_taken_away_with_its_button() {
     type_into(&mut window, "Temperature of reading 1", "80");
     assert!(
         window
-            .query_by_label_contains("1 usable readings")
+            .query_by_label_contains("only 1 reading is usable")
             .is_some()
     );
     window.get_by_label("Take reading 1 away").click();

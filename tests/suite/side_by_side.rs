@@ -53,7 +53,7 @@ fn a_version_set_beside_the_drink_says_what_sets_it_apart_and_can_be_taken_away(
     assert_eq!(contains.accesskit_node().role(), Role::Label);
     assert!(
         window
-            .query_by_label_contains("no milk by its ingredients")
+            .query_by_label_contains("no milk by ingredients")
             .is_some()
     );
     let cost = window.get_by_label_contains("cost: ");

@@ -8,10 +8,11 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Balance, Lens, Measurand};
 use evensip::book::{Book, IngredientId, LineId, Recipe, RecipeId, VersionId};
 use evensip::edit::{self, Edit};
+use evensip::say::Speaker;
 use evensip::swap::{Answer, Question, answer, answer_with};
 use evensip::ui::theme::{self, Appearance};
 use evensip::ui::widgets::cup::{Frustum, filling};
-use evensip::ui::{Drafts, Screen, swap_area, widgets, wording};
+use evensip::ui::{Drafts, Screen, swap_area, widgets};
 use evensip::workbench::{Action, Shown, Standard, Workbench};
 
 use crate::picture::{CpuRenderer, keep};
@@ -169,7 +170,7 @@ fn pictures_of_the_figures() {
         Measurand::Cost,
     ] {
         pictures(
-            &format!("why-{}", measurand.word()),
+            &format!("why-{}", measurand.key()),
             vec2(420.0, 420.0),
             |ui| {
                 widgets::why_ui(ui, &scene.screen(), measurand);
@@ -530,7 +531,9 @@ fn every_cause_of_doubt_has_a_sentence_that_names_no_id() {
     for recipe in &book.recipes {
         let scene = Scene::new(recipe.id.as_str(), None);
         for contribution in &scene.balance.contributions {
-            let words = wording::cause_words(&book, &scene.balance, &contribution.cause).what;
+            let words = Speaker::new(&book)
+                .cause(&scene.balance, &contribution.cause)
+                .what;
             let hyphenated = book
                 .ingredients
                 .iter()

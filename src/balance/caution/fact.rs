@@ -1,4 +1,4 @@
-//! What cautions say, as facts: ids, quantities and kinds. The sentences are made in [`super::words`].
+//! What cautions say, as facts: ids, quantities and kinds. The sentences are made where they are said.
 
 use crate::balance::diet::{AllergenSummary, Contradiction};
 use crate::balance::measurand::Measurand;

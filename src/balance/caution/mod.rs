@@ -4,13 +4,11 @@ mod additive;
 mod fact;
 mod guests;
 mod holding;
-mod words;
 
 pub use fact::{
     CaffeineDose, CautionFact, CautionKind, Hot, KeptAt, Mention, NamedWords, NotKnown, Since,
     UseWithin,
 };
-pub use words::{caution_words, question_words};
 
 use super::diet::Claims;
 use super::figures::Figures;
@@ -32,7 +30,7 @@ const SCALDS_WITHIN_SECONDS: f64 = 30.0;
 /// A warning with its reason.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Caution {
-    /// What it says; [`caution_words`] makes the sentence.
+    /// What it says.
     pub fact: CautionFact,
 }
 

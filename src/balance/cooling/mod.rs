@@ -29,7 +29,7 @@ use super::measurand::Measurand;
 use super::published::serving::{LUKEWARM_CELSIUS, VERY_HOT_CELSIUS};
 use super::report::Balance;
 use crate::book::{Book, ClosureKind, CoolingRun, Vessel};
-use crate::quantity::{Uncertain, show_number};
+use crate::quantity::Uncertain;
 use run::{give_a_curve, usable};
 
 /// Rooms in which a drink may be left to cool, °C.
@@ -82,19 +82,6 @@ impl CoolingQuestion {
             Self::LaterReadings
         } else {
             Self::AnotherRun
-        }
-    }
-
-    /// What to do about it.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Readings => {
-                "read a thermometer in it every few minutes, down to drinking temperature"
-            }
-            Self::Volume => "note how much was in it when it was read",
-            Self::Cover => "time a drink with its lid or film on, and one without",
-            Self::LaterReadings => "read on, down to drinking temperature",
-            Self::AnotherRun => "read another cup of the kind, on another day",
         }
     }
 }
@@ -164,17 +151,6 @@ pub enum CoolingLine {
     Lukewarm,
 }
 
-impl CoolingLine {
-    /// The word on screens and in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::VeryHot => "below very hot",
-            Self::Drinking => "drinking temperature",
-            Self::Lukewarm => "lukewarm",
-        }
-    }
-}
-
 /// When a drink passes a line.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct CoolingMilestone {
@@ -186,18 +162,6 @@ pub struct CoolingMilestone {
     pub minutes: Option<Uncertain>,
     /// The minutes between which that happens in 95 of 100 cases.
     pub interval: Option<[f64; 2]>,
-}
-
-impl CoolingMilestone {
-    /// The minutes for someone who drinks by them: "about 12 min, at the latest 17 min".
-    pub fn words_with_latest(&self) -> Option<String> {
-        let (minutes, [_, latest]) = (self.minutes?, self.interval?);
-        Some(format!(
-            "about {} min, at the latest {} min",
-            show_number(minutes.value, 0),
-            show_number(latest.ceil(), 0)
-        ))
-    }
 }
 
 /// How the drink of a balance cools in its cup.

@@ -10,9 +10,9 @@ pub(super) const CUP_PARAMETERS: usize = 4;
 /// than a factor of 2.2, and evaporation under a lid, are `None`.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PublishedCup {
-    /// Who published it.
+    /// Who published it, as a key.
     pub source: &'static str,
-    /// Which cup.
+    /// Which cup, as a key.
     pub name: &'static str,
     /// Heat through wall and surface at 40 K, W/(m² K).
     pub dry: Option<f64>,
@@ -49,8 +49,8 @@ const fn cup(
 /// Cups of five sources. Readings at the outside of a wall are not among them.
 pub const PUBLISHED_CUPS: [PublishedCup; 10] = [
     cup(
-        "Gould & Tobochnik",
-        "glass cup",
+        "Gould-Tobochnik",
+        "glass-cup",
         [Some(12.26), Some(44.0), None, None],
     ),
     cup(
@@ -60,24 +60,24 @@ pub const PUBLISHED_CUPS: [PublishedCup; 10] = [
     ),
     cup(
         "Lobanov",
-        "thermos mug with cap",
+        "thermos-mug-with-cap",
         [Some(5.32), None, Some(3.78), Some(2.24)],
     ),
-    cup("Lobanov", "iron mug", [Some(6.62), Some(55.1), None, None]),
+    cup("Lobanov", "iron-mug", [Some(6.62), Some(55.1), None, None]),
     cup(
         "Lobanov",
-        "ceramic mug",
+        "ceramic-mug",
         [Some(8.14), Some(46.0), None, Some(3.09)],
     ),
     cup(
         "CHE 212",
-        "ceramic mug",
+        "ceramic-mug",
         [None, None, Some(5.76), Some(0.622)],
     ),
-    cup("CHE 212", "vacuum mug", [None, None, None, Some(1.8)]),
-    cup("MPC", "small can, 22.6 g", [Some(23.5), None, None, None]),
-    cup("MPC", "small can, 26.0 g", [Some(16.5), None, None, None]),
-    cup("MPC", "small can, 16.4 g", [Some(18.1), None, None, None]),
+    cup("CHE 212", "vacuum-mug", [None, None, None, Some(1.8)]),
+    cup("MPC", "small-can-22.6-g", [Some(23.5), None, None, None]),
+    cup("MPC", "small-can-26.0-g", [Some(16.5), None, None, None]),
+    cup("MPC", "small-can-16.4-g", [Some(18.1), None, None, None]),
 ];
 
 /// What physics says before any cup has been measured, as a value with its uncertainty as a part of it, in the order of

@@ -35,12 +35,9 @@ pub(super) const EVAPORATION: usize = 2;
 const ROOM: usize = 5;
 
 /// Why readings give no curve.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum CoolingError {
     /// Too few readings.
-    #[error(
-        "{found} usable readings; expected at least {LEAST_READINGS} at different minutes, above the {room} °C of the room"
-    )]
     TooFew {
         /// Minutes with a reading that is finite and above the room.
         found: usize,
@@ -48,15 +45,11 @@ pub enum CoolingError {
         room: f64,
     },
     /// They do not fall.
-    #[error(
-        "the readings do not fall towards the {room} °C of the room; expected a drink that cools"
-    )]
     NotFalling {
         /// Temperature of the room, °C.
         room: f64,
     },
     /// The cup states no volume that it holds.
-    #[error("the cup holds nothing; expected a capacity above 0 ml")]
     NoCapacity,
 }
 

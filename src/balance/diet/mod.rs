@@ -35,15 +35,6 @@ pub enum Verdict {
 }
 
 impl Verdict {
-    /// The word in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Yes => "yes",
-            Self::No => "no",
-            Self::NotKnown => "not known",
-        }
-    }
-
     /// The verdict on a whole of which this and another are parts: the one that is further from "yes".
     #[must_use]
     pub fn join(self, other: Self) -> Self {

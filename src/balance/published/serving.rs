@@ -43,19 +43,27 @@ pub struct ScaldRow {
     /// How they are meant.
     pub bound: ScaldBound,
     /// Where it is published.
-    pub source: &'static str,
+    pub source: ScaldSource,
 }
 
-const MORITZ_HENRIQUES: &str =
-    "Moritz & Henriques 1947, Am. J. Pathol. 23:695, in a table based on it: second degree";
-const HOSPITAL: &str =
-    "children's hospital page on scald prevention: serious burn, second to third degree";
-const HEALTH_PAGE: &str = "public health page on scalds";
-const PLUMBING: &str = "plumbing safety page on codes: severe burn of small children, a fifth to a third of the adult time";
-const HOTTEST: &str =
-    "Moritz & Henriques 1947: full thickness, value from memory; no time was measured above it";
+/// Where times until hot water burns skin are published.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ScaldSource {
+    /// Moritz & Henriques 1947, Am. J. Pathol. 23:695, in a table based on it: second degree.
+    MoritzHenriques,
+    /// A children's hospital's page on scald prevention: serious burn, second to third degree.
+    Hospital,
+    /// A public health page on scalds.
+    HealthPage,
+    /// A plumbing safety page on codes: severe burn of small children, a fifth to a third of the adult time.
+    Plumbing,
+    /// Moritz & Henriques 1947: full thickness, value from memory; no time was measured above it.
+    Hottest,
+}
 
-const fn row(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
+use ScaldSource::{HealthPage, Hospital, Hottest, MoritzHenriques, Plumbing};
+
+const fn row(celsius: f64, seconds: f64, source: ScaldSource) -> ScaldRow {
     ScaldRow {
         celsius,
         seconds,
@@ -64,7 +72,7 @@ const fn row(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
     }
 }
 
-const fn under(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
+const fn under(celsius: f64, seconds: f64, source: ScaldSource) -> ScaldRow {
     ScaldRow {
         bound: ScaldBound::LessThan,
         ..row(celsius, seconds, source)
@@ -74,31 +82,31 @@ const fn under(celsius: f64, seconds: f64, source: &'static str) -> ScaldRow {
 /// Published times for the skin of adults, the coolest first. The tables differ in how deep a burn they mean (second degree,
 /// second to third, full thickness), and where they differ in time the shorter one counts.
 pub const ADULT_SCALDS: [ScaldRow; 18] = [
-    row(44.0, 21_600.0, MORITZ_HENRIQUES),
-    row(45.0, 7200.0, MORITZ_HENRIQUES),
-    row(47.0, 1200.0, MORITZ_HENRIQUES),
-    row(48.0, 900.0, MORITZ_HENRIQUES),
-    row(48.9, 300.0, HOSPITAL),
-    row(49.0, 480.0, MORITZ_HENRIQUES),
-    row(51.0, 120.0, MORITZ_HENRIQUES),
-    row(51.7, 90.0, HOSPITAL),
-    row(52.0, 90.0, HEALTH_PAGE),
-    row(54.4, 30.0, HOSPITAL),
-    row(55.0, 17.0, MORITZ_HENRIQUES),
-    row(57.0, 10.0, HEALTH_PAGE),
-    row(57.2, 10.0, HOSPITAL),
-    row(60.0, 3.0, MORITZ_HENRIQUES),
-    under(62.8, 3.0, HOSPITAL),
-    row(65.6, 1.5, HOSPITAL),
-    row(68.3, 1.0, HOSPITAL),
-    under(70.0, 1.0, HOTTEST),
+    row(44.0, 21_600.0, MoritzHenriques),
+    row(45.0, 7200.0, MoritzHenriques),
+    row(47.0, 1200.0, MoritzHenriques),
+    row(48.0, 900.0, MoritzHenriques),
+    row(48.9, 300.0, Hospital),
+    row(49.0, 480.0, MoritzHenriques),
+    row(51.0, 120.0, MoritzHenriques),
+    row(51.7, 90.0, Hospital),
+    row(52.0, 90.0, HealthPage),
+    row(54.4, 30.0, Hospital),
+    row(55.0, 17.0, MoritzHenriques),
+    row(57.0, 10.0, HealthPage),
+    row(57.2, 10.0, Hospital),
+    row(60.0, 3.0, MoritzHenriques),
+    under(62.8, 3.0, Hospital),
+    row(65.6, 1.5, Hospital),
+    row(68.3, 1.0, Hospital),
+    under(70.0, 1.0, Hottest),
 ];
 
 /// Published times for the skin of small children, the coolest first.
 pub const CHILD_SCALDS: [ScaldRow; 3] = [
-    row(48.9, 240.0, PLUMBING),
-    row(60.0, 1.0, PLUMBING),
-    row(65.6, 0.5, PLUMBING),
+    row(48.9, 240.0, Plumbing),
+    row(60.0, 1.0, Plumbing),
+    row(65.6, 0.5, Plumbing),
 ];
 
 /// Hot holding not below this, °C: Food Hygiene Regulations (UK), Schedule 4.

@@ -87,6 +87,9 @@ pub enum HintKind {
     Sweetener(NamedSweetener),
 }
 
+/// The words by which a hint of a name is quoted that says it is without sugar.
+const SUGAR_FREE: [&str; 2] = ["sugar", "free"];
+
 /// What an ingredient is likely to hold, each with the words that say so, in lower case and in their order: first those of the
 /// statement, then of the name, then of the flavours.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -243,7 +246,8 @@ pub fn hints_of(ingredient: &Ingredient) -> Hints {
             }
         }
         if kind == Text::Name && is_called_sugar_free(&tokens) {
-            hints.add(HintKind::Sweetener(NamedSweetener::NotNamed), "sugar free");
+            let words = SUGAR_FREE.join(" ");
+            hints.add(HintKind::Sweetener(NamedSweetener::NotNamed), &words);
         }
     }
     if is_caffeine_free {

@@ -7,6 +7,7 @@ use std::sync::Arc;
 use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
 use crate::book::{Allergen, Book, Entry, LineId, Recipe};
 use crate::quantity::{Beside, DisplayUnits, Rounded, Uncertain, name_as_shown, rounded_beside};
+use crate::say::Speaker;
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
@@ -140,7 +141,7 @@ fn figure_row(
         },
     };
     Row {
-        name: measurand.word().to_owned(),
+        name: Speaker::new(book).measurand(measurand).to_owned(),
         unit: unit_of(book, measurand, units),
         term: Term::of_measurand(measurand),
         cells: drinks.iter().zip(shown).map(cell).collect(),
@@ -206,12 +207,12 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
             }
         }
     };
+    let speaker = Speaker::new(book);
     let listed = |allergens: &BTreeSet<Allergen>| {
-        let words: Vec<&str> = allergens.iter().map(|allergen| allergen.word()).collect();
-        if words.is_empty() {
+        if allergens.is_empty() {
             "none named".to_owned()
         } else {
-            words.join(", ")
+            speaker.allergens(allergens)
         }
     };
     vec![
@@ -235,18 +236,18 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
             listed(&drink.balance.allergens.may_contain)
         }),
         words_row("allergens not stated by", drinks, |drink| {
-            let ids: Vec<_> = drink.balance.allergens.not_stated.iter().cloned().collect();
-            if ids.is_empty() {
+            let silent = &drink.balance.allergens.not_stated;
+            if silent.is_empty() {
                 "—".to_owned()
             } else {
-                wording::names(book, &ids)
+                speaker.ingredients(silent)
             }
         }),
         words_row("vegan, by ingredients", drinks, |drink| {
-            drink.balance.vegan.word().to_owned()
+            speaker.verdict(drink.balance.vegan).to_owned()
         }),
         words_row("free of dairy, by ingredients", drinks, |drink| {
-            drink.balance.dairy_free.word().to_owned()
+            speaker.verdict(drink.balance.dairy_free).to_owned()
         }),
     ]
 }
@@ -300,9 +301,9 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
         None => words.push("cost can't be compared: a price is not stated".to_owned()),
     }
     let (before, after) = (&first.balance.allergens, &other.balance.allergens);
-    words.extend(wording::allergen_differences(book, before, after));
+    words.extend(Speaker::new(book).allergen_differences(before, after));
     if first.balance.vegan != other.balance.vegan {
-        words.push(wording::vegan_words(other.balance.vegan).to_owned());
+        words.push(Speaker::new(book).vegan(other.balance.vegan).to_owned());
     }
     if let Some(difference) = &other.difference {
         words.push(crate::ui::widgets::level::overall_words(difference));

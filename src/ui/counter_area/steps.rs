@@ -8,6 +8,7 @@ use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
 use crate::quantity::{DisplayUnits, ShownUnit};
+use crate::say::Speaker;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -37,15 +38,16 @@ pub(super) fn steps_ui(
         words_ui(ui, "", UNIT);
         number_heading_ui(ui, "weight", NUMBER);
     });
-    let mut said = "";
+    let speaker = Speaker::new(counter.book).in_units(counter.units);
+    let mut said = String::new();
     let axes = axes(counter, before);
     for axis in &axes {
         step_ui(ui, sheet, before, axis);
         // All flavours rest on the same source, which is said once.
-        let source = default_of(axis).source;
+        let source = speaker.step_source(axis);
         if source != said {
             let palette = theme::palette(ui.visuals());
-            let text = RichText::new(source)
+            let text = RichText::new(source.as_str())
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet);
             ui.add(Label::new(text).wrap());
@@ -65,7 +67,8 @@ fn as_table(settings: &Settings, units: DisplayUnits, axes: &[Axis]) -> Table {
     let mut table = Table::new(heads);
     for axis in axes {
         let own = settings.steps.iter().find(|step| step.axis == *axis);
-        let whose = own.map_or(default_of(axis).source, |_| "the shop's own");
+        let source = || Speaker::without_book().in_units(units).step_source(axis);
+        let whose = own.map_or_else(source, |_| "the shop's own".to_owned());
         let first = first_step(settings, axis);
         let step = own.unwrap_or(&first);
         table.row([
@@ -74,7 +77,7 @@ fn as_table(settings: &Settings, units: DisplayUnits, axes: &[Axis]) -> Table {
             Cell::figure(&plain(step.floor)),
             Cell::words(floor_unit(units, axis).symbol),
             Cell::figure(&plain(step.weight)),
-            Cell::words(whose),
+            Cell::words(&whose),
         ]);
     }
     table
@@ -138,7 +141,6 @@ fn default_of(axis: &Axis) -> NoticeableStep {
 fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis: &Axis) {
     let palette = theme::palette(ui.visuals());
     let own = before.steps.iter().find(|step| step.axis == *axis);
-    let default = default_of(axis);
     let first = first_step(before, axis);
     let word = axis.word();
     let unit = floor_unit(sheet.units, axis);
@@ -151,9 +153,11 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 palette.text_normal
             };
             let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
-            label
-                .explained(Term::of_axis(axis))
-                .on_hover_text(default.source);
+            label.explained(Term::of_axis(axis)).on_hover_text(
+                Speaker::without_book()
+                    .in_units(sheet.units)
+                    .step_source(axis),
+            );
         });
         number_ui(
             ui,

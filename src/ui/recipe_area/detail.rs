@@ -8,6 +8,7 @@ use super::row::Columns;
 use super::{amount_cell, carry_out};
 use crate::book::{Carried, Change, Form, Line, Role, Stage};
 use crate::quantity::{name_as_shown, parse_in_unit};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::counter_area::ItemId;
@@ -15,7 +16,6 @@ use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::ui::wording::stage_words;
 use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
@@ -81,10 +81,14 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
         }
     });
     quiet_ui(ui, "in the drink:");
-    word_menu_ui(ui, "Stage", stage_words(line.stage), |ui| {
+    let speaker = Speaker::without_book();
+    word_menu_ui(ui, "Stage", speaker.stage(line.stage), |ui| {
         for stage in Stage::ALL {
             if ui
-                .add(Button::selectable(stage == line.stage, stage_words(stage)))
+                .add(Button::selectable(
+                    stage == line.stage,
+                    speaker.stage(stage),
+                ))
                 .clicked()
             {
                 let change = Change::Stage(line.id.clone(), stage);

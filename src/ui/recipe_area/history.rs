@@ -5,12 +5,12 @@ use egui::{Label, RichText, Sense, Ui, vec2};
 use crate::book::{Change, IngredientId, LineId, RecipeId, Version, VesselId};
 use crate::edit::Edit;
 use crate::quantity::{name_as_shown, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::field::Field;
 use crate::ui::safekeeping::approvals_ui;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::wording::stage_words;
 use crate::ui::words::small_heading_ui;
 use crate::workbench::Action;
 
@@ -150,7 +150,9 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         ),
         Change::Temperature(id, to) => format!("{} at {}", line_name(id), celsius(to)),
         Change::Role(id, to) => format!("{} as {}", line_name(id), to.word()),
-        Change::Stage(id, to) => format!("{}: {}", line_name(id), stage_words(*to)),
+        Change::Stage(id, to) => {
+            format!("{}: {}", line_name(id), Speaker::without_book().stage(*to))
+        }
         Change::Carried(id, None) => format!("{} brings nothing along", line_name(id)),
         Change::Carried(id, Some(to)) => format!(
             "{} brings along {} g",

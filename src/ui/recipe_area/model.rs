@@ -5,10 +5,11 @@ use crate::book::{
     Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
 };
 use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, show_count, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
-use crate::ui::wording::{ingredient_name, stage_words};
+use crate::ui::wording::ingredient_name;
 use std::borrow::Cow;
 
 /// A line in words.
@@ -93,7 +94,7 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
         );
         let [grams, doubt] = Cell::figure_and_doubt(&mass);
         table.row([
-            Cell::words(stage_words(line.stage)),
+            Cell::words(Speaker::without_book().stage(line.stage)),
             Cell::words(&ingredient_name(screen.book, &line.ingredient)),
             Cell::words(&row.amount),
             Cell::figure(temperature.as_deref().unwrap_or_default()),

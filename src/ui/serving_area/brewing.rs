@@ -11,6 +11,7 @@ use crate::balance::{BrewError, DayMinute, Infusion};
 use crate::book::{Ingredient, IngredientId, Nutrient};
 use crate::edit::Edit;
 use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, rounded, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::spreadsheet::copy_ui;
@@ -122,7 +123,12 @@ fn choices_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut BrewingState) {
     teas_ui(ui, screen.book, &mut state.teas, &mut state.tea);
     let infusions: Vec<(Infusion, String)> = Infusion::ALL
         .into_iter()
-        .map(|infusion| (infusion, infusion.word().to_owned()))
+        .map(|infusion| {
+            (
+                infusion,
+                Speaker::without_book().infusion(infusion).to_owned(),
+            )
+        })
         .collect();
     let mut infusion = state.infusion.unwrap_or(Infusion::Hot);
     sheet::choice_ui(ui, "Infusion", &mut infusion, &infusions);
@@ -366,6 +372,7 @@ fn answer_ui(
     let plan = match answer {
         Ok(plan) => plan,
         Err(error) => {
+            let error = Speaker::without_book().brew_error(error);
             sheet::off_ui(ui, format!("This brew is not possible: {error}."));
             return;
         }
@@ -388,7 +395,7 @@ fn answer_ui(
             "Water at {}, {}. Figures: {}. One millilitre of tea or water counts as 1 g, one of leaf as {} g.",
             units.temperature(method.water_celsius, 0),
             steep_words(method.steep_minutes),
-            method.source,
+            Speaker::without_book().infusion_source(method.infusion),
             show_number(LEAF_GRAMS_PER_MILLILITRE, 2)
         ),
     );
@@ -443,8 +450,13 @@ fn time_facts(plan: &BrewPlan) -> Vec<Fact<'static>> {
     let ready = plan.times.map(|times| ("ready at", times.ready));
     let use_by = plan.times.and_then(|times| times.use_by);
     let use_by = use_by.map(|use_by| ("use by", use_by));
-    let of =
-        |(name, time): (&str, DayMinute)| (name.to_owned(), Value::digits(time.to_string()), "");
+    let of = |(name, time): (&str, DayMinute)| {
+        (
+            name.to_owned(),
+            Value::digits(Speaker::without_book().day_minute(time)),
+            "",
+        )
+    };
     ready.into_iter().chain(use_by).map(of).collect()
 }
 
@@ -452,6 +464,7 @@ fn times_words(question: &BrewQuestion, plan: &BrewPlan) -> String {
     let Some(times) = plan.times else {
         return "Type when the water is poured on to see when it is ready.".to_owned();
     };
+    let speaker = Speaker::without_book();
     match (times.use_by, question.holding) {
         (Some(use_by), Some(hours)) => {
             let beyond = if hours > BREWED_TEA_HOURS {
@@ -463,14 +476,15 @@ fn times_words(question: &BrewQuestion, plan: &BrewPlan) -> String {
                 String::new()
             };
             format!(
-                "Ready at {}, use by {use_by} ({} h held).{beyond}",
-                times.ready,
+                "Ready at {}, use by {} ({} h held).{beyond}",
+                speaker.day_minute(times.ready),
+                speaker.day_minute(use_by),
                 show_number(hours, 1)
             )
         }
         _ => format!(
             "Ready at {}. Use by: the book states no holding time; published guidance is no longer than {} h.",
-            times.ready,
+            speaker.day_minute(times.ready),
             show_number(BREWED_TEA_HOURS, 0)
         ),
     }

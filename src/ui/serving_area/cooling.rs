@@ -12,6 +12,7 @@ use crate::balance::{
 };
 use crate::book::{ClosureKind, TemperatureWindow, Vessel};
 use crate::quantity::{DisplayUnits, Uncertain, rounded_at_most, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
@@ -68,7 +69,9 @@ pub(super) fn cooling_ui(
     if let Some(run) = &serving.run
         && let Some(error) = run.error.as_ref().filter(|_| !run.readings.is_empty())
     {
-        let error = screen.words(&error.to_string());
+        let error = Speaker::new(screen.book)
+            .in_units(screen.units)
+            .cooling_error(error);
         sheet::quiet_ui(ui, format!("The readings give no curve yet: {error}."));
     }
     if !screen.balance.iced {
@@ -145,9 +148,8 @@ fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
             .filter(|latest| *latest >= 1.0);
         let value = match (milestone.minutes, latest) {
             (None, _) => Value::not_known("the room is no cooler than that"),
-            (Some(_), Some(latest)) => {
-                Value::digits(show_number(latest, 0)).with_gap(milestone.words_with_latest())
-            }
+            (Some(_), Some(latest)) => Value::digits(show_number(latest, 0))
+                .with_gap(Speaker::without_book().about_and_latest(milestone)),
             (Some(_), None) if served.is_some_and(|served| served <= milestone.celsius) => {
                 Value::digits("0").with_gap(Some("already this cool when served".to_owned()))
             }
@@ -215,7 +217,11 @@ fn basis_words(screen: &Screen<'_>, cooling: &Cooling) -> String {
     }
     if let Some(cup) = cup_of(screen) {
         let question = CoolingQuestion::of(cup, screen.balance.drinking_temperature);
-        let _ = write!(words, " To narrow it: {}.", question.words());
+        let _ = write!(
+            words,
+            " To narrow it: {}.",
+            Speaker::without_book().cooling_question(question)
+        );
     }
     words
 }

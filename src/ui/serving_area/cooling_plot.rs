@@ -10,6 +10,7 @@ use super::cooling::line_words;
 use super::sheet;
 use crate::balance::CoolingLine;
 use crate::quantity::{DisplayUnits, ShownUnit, show_number};
+use crate::say::Speaker;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 
@@ -225,7 +226,7 @@ fn words(course: &CoolingCourse, run: Option<&RunCourse>, units: DisplayUnits) -
     let symbol = units.of("°C").symbol;
     let passed = course.cooling.milestones.iter().filter_map(|milestone| {
         let minutes = if milestone.line == CoolingLine::VeryHot {
-            milestone.words_with_latest()?
+            Speaker::without_book().about_and_latest(milestone)?
         } else {
             format!("{} min", show_number(milestone.minutes?.value, 0))
         };

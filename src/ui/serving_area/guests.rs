@@ -5,8 +5,9 @@ use std::collections::BTreeSet;
 use egui::{Label, RichText, Ui};
 
 use super::sheet;
-use crate::balance::{AllergenSummary, Verdict, question_words};
-use crate::book::{Allergen, IngredientId};
+use crate::balance::{AllergenSummary, Verdict};
+use crate::book::Allergen;
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::wording;
@@ -15,16 +16,17 @@ use crate::workbench::Serving;
 
 pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     let summary = &screen.balance.allergens;
-    let not_stated: Vec<IngredientId> = summary.not_stated.iter().cloned().collect();
-    if summary.contains.is_empty() && summary.may_contain.is_empty() && not_stated.is_empty() {
+    let speaker = Speaker::new(screen.book);
+    let is_silent = summary.contains.is_empty() && summary.may_contain.is_empty();
+    if is_silent && summary.not_stated.is_empty() {
         sheet::words_ui(ui, "No pack names an allergen.");
     }
-    said_ui(ui, "Contains", &listed(&summary.contains));
-    said_ui(ui, "May contain", &listed(&summary.may_contain));
+    said_ui(ui, "Contains", &speaker.allergens(&summary.contains));
+    said_ui(ui, "May contain", &speaker.allergens(&summary.may_contain));
     said_ui(
         ui,
         "Not stated by",
-        &wording::names(screen.book, &not_stated),
+        &speaker.ingredients(&summary.not_stated),
     );
     if let Some(words) = us_words(summary) {
         sheet::quiet_ui(ui, words);
@@ -61,14 +63,6 @@ fn us_words(summary: &AllergenSummary) -> Option<String> {
         .map(|(verb, names)| format!("{verb} {}", names.join(", ")))
         .collect();
     (!parts.is_empty()).then(|| format!("The nine major US allergens: {}.", parts.join("; ")))
-}
-
-fn listed(allergens: &BTreeSet<Allergen>) -> String {
-    allergens
-        .iter()
-        .map(|allergen| allergen.word())
-        .collect::<Vec<_>>()
-        .join(", ")
 }
 
 /// "Contains  milk, soybeans"; nothing for an empty list.
@@ -112,7 +106,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         let name = wording::ingredient_name(screen.book, &finding.ingredient);
         sheet::words_ui(
             ui,
-            words::capitalised(&question_words(screen.book, finding)),
+            words::capitalised(&Speaker::new(screen.book).question(finding)),
         );
         let source = format!(
             "From the ingredient list of {}: “{}”",

@@ -6,6 +6,7 @@ use super::sheet::{self, Column, TableRow};
 use crate::balance::{Lens, LineShare, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -78,8 +79,10 @@ fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
     };
     let in_100_ml = row.per_100_ml.as_ref();
     TableRow {
-        name: row.words.to_owned(),
-        is_part: row.words.starts_with("of which"),
+        name: Speaker::new(screen.book)
+            .nutrition_row(row.measurand)
+            .to_owned(),
+        is_part: row.is_part,
         cells: vec![
             in_100_ml.map_or_else(|| Value::not_known("there is nothing in the cup"), value),
             Value {

@@ -3,15 +3,15 @@
 use egui::Ui;
 
 use super::sheet;
-use crate::balance::{Outcome, YardstickLine, YardstickReading};
+use crate::balance::{Level, Outcome, YardstickLine, YardstickReading};
 use crate::book::{Settings, Yardstick};
 use crate::edit::Edit;
 use crate::quantity::rounded;
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
-use crate::ui::wording;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -25,7 +25,7 @@ pub(super) fn yardsticks_ui(
     for reading in &serving.yardsticks {
         let mut is_on = turned_on.contains(&reading.yardstick);
         if ui
-            .checkbox(&mut is_on, words::capitalised(reading.name))
+            .checkbox(&mut is_on, name_of_yardstick(reading.yardstick))
             .changed()
         {
             let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
@@ -63,7 +63,8 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 }
 
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
-    words::subheading_ui(ui, &words::capitalised(reading.name));
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    words::subheading_ui(ui, &name_of_yardstick(reading.yardstick));
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for line in &reading.lines {
@@ -71,42 +72,54 @@ fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
             sheet::fact_ui(ui, &name_of(line), &value, line.unit);
         }
     });
-    copy_ui(ui, reading.name, || {
+    copy_ui(ui, speaker.yardstick(reading.yardstick), || {
         let fact = |line| (name_of(line), value_of(screen, line), line.unit);
         sheet::facts_as_table(reading.lines.iter().map(fact))
     });
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(
         ui,
-        format!("{}. Counts {}.", reading.publisher, reading.definition),
+        format!(
+            "{}. Counts {}.",
+            speaker.yardstick_publisher(reading.yardstick),
+            speaker.yardstick_definition(reading.yardstick)
+        ),
     );
+}
+
+fn name_of_yardstick(yardstick: Yardstick) -> String {
+    words::capitalised(Speaker::without_book().yardstick(yardstick))
 }
 
 /// "sugar without lactose: B"; what can't be told is said beside the figure.
 fn name_of(line: &YardstickLine) -> String {
-    let outcome = line.outcome.words();
-    let says_the_figure = line.value.is_some() && outcome.ends_with(" g");
+    let speaker = Speaker::without_book();
+    let part = speaker.yardstick_part(line.part);
     match line.outcome {
         // Without a figure of its own the row says "not known" in its place.
-        Outcome::NotKnown if line.value.is_none_or(|value| value <= 0.0) => line.what.to_owned(),
-        _ if says_the_figure => line.what.to_owned(),
-        _ if line.value.is_none() => line.what.to_owned(),
-        _ => format!("{}: {outcome}", line.what),
+        Outcome::NotKnown if line.value.is_none_or(|value| value <= 0.0) => part,
+        Outcome::Is(Level::Grams(_)) | Outcome::AtLeast(Level::Grams(_)) => part,
+        _ if line.value.is_none() => part,
+        outcome => format!("{part}: {}", speaker.yardstick_outcome(outcome)),
     }
 }
 
 fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
-    let gap = (!line.missing.is_empty())
-        .then(|| format!("not stated: {}", wording::names(screen.book, &line.missing)));
+    let gap = (!line.missing.is_empty()).then(|| {
+        format!(
+            "not stated: {}",
+            Speaker::new(screen.book).ingredients(&line.missing)
+        )
+    });
     let is_partial = !line.missing.is_empty() && !matches!(line.outcome, Outcome::Is(_));
-    match (line.value, &line.outcome) {
+    match (line.value, line.outcome) {
         (None, Outcome::NotKnown) => Value {
             gap,
             ..Value::default()
         },
         (None, outcome) => Value {
             gap,
-            ..Value::digits(outcome.words())
+            ..Value::digits(Speaker::without_book().yardstick_outcome(outcome))
         },
         (Some(value), Outcome::NotKnown) if value <= 0.0 => Value {
             gap,

@@ -8,7 +8,8 @@ use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
 use super::top_strip::sign_ui;
-use crate::balance::{Caution, caution_words};
+use crate::balance::Caution;
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::icons::Icon;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -168,8 +169,8 @@ fn height_of(sentences: &[Arc<Galley>]) -> f32 {
 fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &Caution| {
-        let words = caution_words(screen.book, &caution.fact);
-        let text = screen.words(&words);
+        let speaker = Speaker::new(screen.book).in_units(screen.units);
+        let text = speaker.caution(&caution.fact);
         let mut job = sentence(caution.kind().word(), &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))

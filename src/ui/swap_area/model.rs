@@ -13,7 +13,7 @@ use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::widgets::level::moved_words;
-use crate::ui::wording::{allergen_differences, ingredient_name, vegan_words};
+use crate::ui::wording::ingredient_name;
 use crate::ui::words::capitalised;
 
 /// The figures that a swap is judged by.
@@ -248,7 +248,8 @@ pub(in crate::ui) fn step_words(
 
 /// How allergens and diet differ from the standard, in sentences.
 pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<String> {
-    let differences = allergen_differences(book, &before.allergens, &after.allergens);
+    let speaker = Speaker::new(book);
+    let differences = speaker.allergen_differences(&before.allergens, &after.allergens);
     let mut words: Vec<String> = differences
         .iter()
         .map(|clause| capitalised(clause))
@@ -256,8 +257,8 @@ pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<
     if before.vegan != after.vegan {
         words.push(format!(
             "{}; the standard: {}",
-            capitalised(vegan_words(after.vegan)),
-            vegan_words(before.vegan)
+            capitalised(speaker.vegan(after.vegan)),
+            speaker.vegan(before.vegan)
         ));
     }
     let dairy = |verdict: Verdict| match verdict {

@@ -7,6 +7,7 @@ use super::role_colour;
 use super::share_bar::share_bar_ui;
 use crate::balance::{Lens, Measurand};
 use crate::quantity::show_number;
+use crate::say::Speaker;
 use crate::ui::screen::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -33,7 +34,8 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
             .text_style(TypeStyle::Strong.into())
             .color(palette.text_strong),
     );
-    ui.label(screen.words(wording::formula_words(measurand)));
+    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    ui.label(speaker.formula(measurand));
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
         ui.scope(|ui| shares_ui(ui, screen, lens));
@@ -44,8 +46,8 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     ui.add_space(grid::TIGHT);
     doubt_ui(ui, screen, measurand);
     granted_ui(ui, screen, measurand);
-    if let Some(nutrient) = wording::nutrient_behind(measurand) {
-        let evidence = wording::evidence_words(screen.book, screen.balance, nutrient);
+    if let Some(nutrient) = measurand.nutrient() {
+        let evidence = speaker.evidence(screen.balance, nutrient);
         if !evidence.is_empty() {
             let text = format!(
                 "Evidence for the {}: {}.",
@@ -188,7 +190,7 @@ fn granted_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     let assumptions = screen.balance.assumptions.iter();
     let concerned: Vec<String> = assumptions
         .filter(|(_, assumption)| assumption.concerns(measurand))
-        .map(|(whose, assumption)| wording::assumption_words(screen.book, whose, assumption))
+        .map(|(whose, assumption)| Speaker::new(screen.book).assumption(whose, assumption))
         .collect();
     if concerned.is_empty() {
         return;
@@ -214,7 +216,9 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     }
     ui.label(RichText::new("What makes it uncertain").text_style(TypeStyle::Strong.into()));
     for (cause, part) in causes {
-        let words = wording::cause_words(screen.book, screen.balance, cause);
+        let words = Speaker::new(screen.book)
+            .in_units(screen.units)
+            .cause(screen.balance, cause);
         let mut job = egui::text::LayoutJob::default();
         let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
         let body = format(TypeStyle::Body, palette.text_normal);
@@ -223,7 +227,7 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
             0.0,
             format(TypeStyle::Strong, palette.text_strong),
         );
-        job.append(&screen.words(&words.what), 0.0, body);
+        job.append(&words.what, 0.0, body);
         if let Some(narrow) = words.narrow {
             job.append(
                 &format!(" — {narrow}"),

@@ -1,6 +1,6 @@
 //! What is missing on a label and what does not add up on it, in sentences.
 
-use crate::balance::{Component, Slots, per_gram, question_words, statement_findings};
+use crate::balance::{Component, Slots, per_gram, statement_findings};
 use crate::book::{Basis, Book, Finding, Ingredient, Place};
 use crate::say::Speaker;
 use crate::ui::words::capitalised;
@@ -94,7 +94,7 @@ pub(super) fn contradictions(book: &Book, item: &Ingredient, findings: &[Finding
         .map(|finding| Speaker::new(book).finding_kind(&finding.kind))
         .collect();
     let asked = statement_findings(item);
-    wrong.extend(asked.iter().map(|asked| question_words(book, asked)));
+    wrong.extend(asked.iter().map(|asked| Speaker::new(book).question(asked)));
     wrong.iter().map(|sentence| capitalised(sentence)).collect()
 }
 

@@ -10,12 +10,12 @@ use egui::{
 };
 
 use super::why::why_ui;
+use crate::say::Speaker;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::screen::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::ui::value::Value;
-use crate::ui::wording;
 
 /// Height of a row with one line of text, in points.
 const ROW: f32 = 6.0 * grid::STEP;
@@ -134,11 +134,12 @@ fn beside(column: Rect, row: Rect, expected: Option<egui::Vec2>) -> Rect {
 }
 
 fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
+    let speaker = Speaker::new(screen.book);
     let claims = [
-        wording::vegan_words(screen.balance.vegan).to_owned(),
+        speaker.vegan(screen.balance.vegan).to_owned(),
         format!(
             "allergens: {}",
-            wording::allergen_words(screen.book, screen.balance)
+            speaker.allergen_summary(&screen.balance.allergens)
         ),
     ];
     ui.scope(|ui| {

@@ -3,7 +3,7 @@
 use crate::balance::{Balance, Layer, Lens, Measurand, Reported};
 use crate::book::Book;
 use crate::quantity::{DisplayUnits, Rounded, rounded, rounded_at_most, show_number};
-use crate::ui::wording;
+use crate::say::Speaker;
 
 /// Groups of figures, in the order in which they are read.
 const GROUPS: [(&str, &[Measurand]); 4] = [
@@ -150,7 +150,7 @@ fn name(balance: &Balance, measurand: Measurand, units: DisplayUnits) -> String 
         Measurand::MinutesToDrinkable => {
             format!("minutes until {drinking} {}", celsius.symbol)
         }
-        other => other.word().to_owned(),
+        other => Speaker::without_book().measurand(other).to_owned(),
     }
 }
 
@@ -165,8 +165,11 @@ fn said(balance: &Balance, measurand: Measurand) -> Option<FigureText> {
 fn text(book: &Book, measurand: Measurand, reported: &Reported, units: DisplayUnits) -> FigureText {
     let unit = units.of(measurand.unit());
     let gap = || match reported.reason {
-        Some(reason) => reason.to_owned(),
-        None => format!("not stated: {}", wording::names(book, &reported.missing)),
+        Some(reason) => Speaker::new(book).no_figure(reason).to_owned(),
+        None => format!(
+            "not stated: {}",
+            Speaker::new(book).ingredients(&reported.missing)
+        ),
     };
     let rounded = |value: f64, u: Option<f64>| match measurand {
         // Nobody pays less than a hundredth, or tells a tenth of a degree.
@@ -214,7 +217,7 @@ fn layer_rows(balance: &Balance) -> Vec<FigureRow> {
         let shown = rounded(found.value, Some(found.u));
         Some(FigureRow {
             measurand,
-            name: format!("{name}: {}", measurand.word()),
+            name: format!("{name}: {}", Speaker::without_book().measurand(measurand)),
             text: FigureText::Known {
                 value: shown.value,
                 u: shown.u,

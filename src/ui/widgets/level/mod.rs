@@ -15,10 +15,10 @@ pub use model::{
 use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};
 
 use self::paint::{Drawing, Drawn, paint_strip};
-use crate::balance::published::noticeable;
 use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
 use crate::quantity::{DisplayUnits, show_number};
+use crate::say::Speaker;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
@@ -175,7 +175,8 @@ fn explain_on_hover(
         if let Some(term) = Term::of_axis(&axis.axis) {
             ui.label(term.sentence());
         }
-        let source = egui::RichText::new(source_of(&axis.axis)).text_style(TypeStyle::Small.into());
+        let source =
+            egui::RichText::new(source_of(&axis.axis, units)).text_style(TypeStyle::Small.into());
         ui.label(source.color(theme::palette(ui.visuals()).text_quiet));
     });
 }
@@ -190,16 +191,7 @@ fn show_fine(value: f64) -> String {
     show_number(value, decimals)
 }
 
-fn source_of(axis: &Axis) -> String {
-    let step = match axis {
-        Axis::Sweetness => noticeable::SWEETNESS,
-        Axis::TeaStrength => noticeable::TEA_STRENGTH,
-        Axis::Flavour(_) => noticeable::FLAVOUR,
-        Axis::Creaminess => noticeable::CREAMINESS,
-        Axis::Acidity => noticeable::ACIDITY,
-        Axis::Body => noticeable::BODY,
-        Axis::Temperature => noticeable::TEMPERATURE,
-        Axis::Volume => noticeable::VOLUME,
-    };
-    format!("Step, unless the shop has set its own: {}", step.source)
+fn source_of(axis: &Axis, units: DisplayUnits) -> String {
+    let source = Speaker::without_book().in_units(units).step_source(axis);
+    format!("Step, unless the shop has set its own: {source}")
 }
