@@ -18,7 +18,7 @@ use crate::exchange::{
     edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
     review_price_list, utf8_text,
 };
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::Watch;
 
 /// A file that is being brought in.
@@ -211,7 +211,8 @@ impl Workbench {
             }
             Ok(Err(error)) => self.message = Some(Message::Failed(error)),
             Err(()) => {
-                let text = format!("{} could not be read", path.display());
+                let path = path.display().to_string();
+                let text = say!(Speaker::without_book(), "list-broke-down", path: path);
                 self.message = Some(Message::Failed(text));
             }
         }
@@ -272,7 +273,7 @@ impl Workbench {
         };
         let book = self.book().clone();
         if !Arc::ptr_eq(&reviewed.of, &book) {
-            self.message = Some(Message::Failed(CHANGED_MEANWHILE.to_owned()));
+            self.message = Some(Message::Failed(changed_meanwhile()));
             return;
         }
         let of = book.clone();
@@ -297,7 +298,7 @@ impl Workbench {
         };
         let failed = match edit {
             // An edit of the whole book would take back what was done since.
-            Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => CHANGED_MEANWHILE.to_owned(),
+            Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => changed_meanwhile(),
             Ok(Ok(Some(edit))) => {
                 self.edit(vec![edit], "book".to_owned());
                 self.history.close_step();
@@ -306,15 +307,16 @@ impl Workbench {
             }
             Ok(Ok(None)) => return,
             Ok(Err(error)) => error,
-            Err(()) => "the list could not be taken".to_owned(),
+            Err(()) => Speaker::without_book().word("list-not-added").to_owned(),
         };
         self.message = Some(Message::Failed(failed));
     }
 }
 
 /// What is said when the book is another one than that which a list was compared with.
-const CHANGED_MEANWHILE: &str =
-    "the book has changed in the meantime; look through the list and take it again";
+fn changed_meanwhile() -> String {
+    Speaker::without_book().word("list-book-changed").to_owned()
+}
 
 fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
     let speaker = Speaker::without_book();

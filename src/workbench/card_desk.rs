@@ -1,5 +1,6 @@
 //! What the window needs of cards: a preview and an export that runs.
 
+use crate::say::{Speaker, say};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -90,10 +91,9 @@ impl Workbench {
     /// Shows a file in the viewer that the system has for it, from where it can be printed.
     pub(super) fn show_file(&mut self, path: &Path) {
         if let Err(error) = open::that_detached(path) {
-            self.message = Some(Message::Failed(format!(
-                "the system has no program to show {} with ({error}); open it from your folder",
-                path.display()
-            )));
+            let (path, error) = (path.display().to_string(), error.to_string());
+            let text = say!(Speaker::without_book(), "file-no-viewer", path: path, error: error);
+            self.message = Some(Message::Failed(text));
         }
     }
 }

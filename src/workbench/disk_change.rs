@@ -12,7 +12,7 @@ use super::file_watch::{FileWatch, SETTLED};
 use super::open_book::{Home, Message, Workbench};
 use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// How often the file is looked at where the system does not tell of changes.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
@@ -334,13 +334,11 @@ impl Workbench {
     }
 
     pub(super) fn take_theirs(&mut self) {
-        self.put_with_theirs("take the book of the file", |_, theirs| {
-            theirs.as_ref().clone()
-        });
+        self.put_with_theirs("step-take-theirs", |_, theirs| theirs.as_ref().clone());
     }
 
     pub(super) fn merge_with_disk(&mut self, take_theirs: &[ItemId]) {
-        self.put_with_theirs("merge with the book of the file", |workbench, theirs| {
+        self.put_with_theirs("step-merge-theirs", |workbench, theirs| {
             let choose = |item: &ItemId| {
                 if take_theirs.contains(item) {
                     Side::Theirs
@@ -369,7 +367,7 @@ impl Workbench {
         self.file.left = None;
         self.text_has_comments = text_has_comments;
         self.comments_agreed = false;
-        self.put_book(&book, label.to_owned());
+        self.put_book(&book, Speaker::without_book().word(label).to_owned());
         self.keep_unsaved_work();
     }
 
@@ -409,12 +407,8 @@ fn free_name_beside(path: &Path) -> PathBuf {
         .strftime("%Y-%m-%d %H.%M.%S")
         .to_string();
     let named = |number: u32| {
-        let number = if number == 1 {
-            String::new()
-        } else {
-            format!(", {number}")
-        };
-        path.with_file_name(format!("{stem} (mine, {now}{number}).ron"))
+        let name = say!(Speaker::without_book(), "file-of-mine", name: &stem, moment: &now, number: number);
+        path.with_file_name(format!("{name}.ron"))
     };
     // A name with the second in it is hardly ever taken.
     (1..100)

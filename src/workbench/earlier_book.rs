@@ -8,7 +8,7 @@ use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
 use crate::book::Book;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// An earlier copy that is looked at.
 #[derive(Clone, Debug)]
@@ -53,8 +53,9 @@ impl Workbench {
         let (sender, listing) = channel();
         let wake = self.wake.clone();
         std::thread::spawn(move || {
-            let list = earlier_copies(&path)
-                .map_err(|error| format!("the earlier copies can't be read ({error})"));
+            let list = earlier_copies(&path).map_err(
+                |error| say!(Speaker::without_book(), "earlier-not-listed", error: error.to_string()),
+            );
             if sender.send(list).is_ok() {
                 wake();
             }
@@ -95,14 +96,14 @@ impl Workbench {
         let earlier = match self.earlier_book() {
             Some((of, EarlierBook::Read(book))) if of == path => book.clone(),
             _ => {
-                let text = "that earlier copy has not been read; look at it first";
+                let text = Speaker::without_book().word("earlier-not-read");
                 self.message = Some(Message::Failed(text.to_owned()));
                 return;
             }
         };
         let label = match earlier_words(path) {
-            Some(when) => format!("go back to the book of {when}"),
-            None => "go back to an earlier book".to_owned(),
+            Some(when) => say!(Speaker::without_book(), "step-go-back-to", moment: when),
+            None => Speaker::without_book().word("step-go-back").to_owned(),
         };
         self.put_book(&earlier, label);
     }
@@ -119,9 +120,11 @@ impl Workbench {
         }
         let book = match shelf.reading.as_ref().map(Receiver::try_recv) {
             Some(Ok(book)) => book,
-            Some(Err(TryRecvError::Disconnected)) => {
-                EarlierBook::Unreadable("reading it broke down".to_owned())
-            }
+            Some(Err(TryRecvError::Disconnected)) => EarlierBook::Unreadable(
+                Speaker::without_book()
+                    .word("earlier-broke-down")
+                    .to_owned(),
+            ),
             Some(Err(TryRecvError::Empty)) | None => return,
         };
         shelf.reading = None;
@@ -146,7 +149,7 @@ pub(super) fn earlier_name(book: &Path, copy: &Path) -> String {
         .file_name()
         .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
     earlier_words(copy).map_or_else(
-        || format!("{name}, earlier"),
-        |when| format!("{name} of {when}"),
+        || say!(Speaker::without_book(), "earlier-name", name: &name),
+        |when| say!(Speaker::without_book(), "earlier-name-of", name: &name, moment: when),
     )
 }

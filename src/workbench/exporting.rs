@@ -179,7 +179,9 @@ impl Export {
                 Ok(Report::Ended(end)) => self.end = Some(end),
                 Err(TryRecvError::Empty) => break,
                 Err(TryRecvError::Disconnected) => {
-                    self.end = Some(Err("the export broke down".to_owned()));
+                    self.end = Some(Err(Speaker::without_book()
+                        .word("export-broke-down")
+                        .to_owned()));
                 }
             }
         }
@@ -213,7 +215,7 @@ fn write_all(
     let mut setter = Typesetter::new(fonts.get(), order.options.language.code());
     for request in &order.requests {
         if cancelled.load(Ordering::Relaxed) {
-            return Err("stopped; what has been written stays".to_owned());
+            return Err(Speaker::without_book().word("export-stopped").to_owned());
         }
         let document = card(book, request, &order.options)
             .map_err(|error| error.words(&order.options.speaker(book)))?;
@@ -324,7 +326,9 @@ impl Previewing {
         match self.answer.try_recv() {
             Ok(preview) => Some(preview),
             Err(TryRecvError::Empty) => None,
-            Err(TryRecvError::Disconnected) => Some(Err("the preview broke down".to_owned())),
+            Err(TryRecvError::Disconnected) => Some(Err(Speaker::without_book()
+                .word("preview-broke-down")
+                .to_owned())),
         }
     }
 }

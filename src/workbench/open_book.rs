@@ -19,7 +19,7 @@ use crate::book::{
 use crate::book_file;
 use crate::edit::{Edit, History};
 use crate::quantity::OwnWords;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// Where the book is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,11 +47,11 @@ impl Sample {
 
     /// Its name.
     pub fn name(self) -> &'static str {
-        match self {
-            Self::Harrowmere => "Harrowmere (sample)",
-            Self::FirstSteps => "First steps (sample)",
-            Self::UnreadLabels => "Unread labels (sample)",
-        }
+        Speaker::without_book().word(match self {
+            Self::Harrowmere => "sample-harrowmere",
+            Self::FirstSteps => "sample-first-steps",
+            Self::UnreadLabels => "sample-unread-labels",
+        })
     }
 
     fn text(self) -> &'static str {
@@ -242,7 +242,7 @@ pub struct Workbench {
 
 impl Default for Workbench {
     fn default() -> Self {
-        Self::with_book(Book::default(), Home::Nowhere("New book".to_owned()))
+        Self::with_book(Book::default(), new_home())
     }
 }
 
@@ -604,7 +604,7 @@ impl Workbench {
                 recipe: id.clone(),
                 approval,
             }],
-            format!("recipe {id}"),
+            ["recipe", id.as_str()].join(" "),
         );
         self.history.close_step();
     }
@@ -626,7 +626,7 @@ impl Workbench {
                 recipe: id.clone(),
                 version,
             }],
-            format!("recipe {id}"),
+            ["recipe", id.as_str()].join(" "),
         );
         self.history.close_step();
     }
@@ -665,14 +665,14 @@ impl Workbench {
             Intent::OpenSample(sample) => self.open_sample(sample),
             Intent::New => {
                 let settings = Settings {
-                    shop: "My tea bar".to_owned(),
+                    shop: Speaker::without_book().word("new-shop").to_owned(),
                     ..Settings::default()
                 };
                 let book = Book {
                     settings,
                     ..Book::default()
                 };
-                self.replace(book, Home::Nowhere("New book".to_owned()), false);
+                self.replace(book, new_home(), false);
             }
             Intent::Quit => {
                 // Saved or given up: there is nothing to bring back.
@@ -715,11 +715,20 @@ impl Workbench {
     }
 }
 
+/// Where a new book is: in no file.
+fn new_home() -> Home {
+    Home::Nowhere(Speaker::without_book().word("new-book").to_owned())
+}
+
 /// A new draft that builds on a version, and its id. The recipe as written is the first version, so names begin with
 /// "version 2".
 pub fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
     let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
-    let names = (2_usize..).map(|number| format!("version {number}"));
+    let name = |number: usize| {
+        let number = number.to_string();
+        say!(Speaker::without_book(), "version-name", number: number)
+    };
+    let names = (2_usize..).map(name);
     let name = names
         .into_iter()
         .find(|name| !is_taken(name))

@@ -12,7 +12,7 @@ use super::earlier_book::earlier_name;
 use super::open_book::{Home, Intent, Message, Workbench};
 use super::saving::whole_path;
 use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// A book that is being read.
 pub(super) struct Reading {
@@ -53,7 +53,8 @@ impl Workbench {
     /// The book on the screen stays; what is still being read is dropped when it comes.
     pub(super) fn stop_opening(&mut self) {
         if let Some(reading) = self.file.reading.take() {
-            let text = format!("{} was not opened", reading.path.display());
+            let path = reading.path.display().to_string();
+            let text = say!(Speaker::without_book(), "open-stopped", path: path);
             self.message = Some(Message::Done(text));
         }
     }
@@ -66,7 +67,8 @@ impl Workbench {
             Ok(loaded) => loaded.map_err(|error| Speaker::without_book().load_error(&error)),
             Err(RecvTimeoutError::Timeout) => return,
             Err(RecvTimeoutError::Disconnected) => {
-                Err(format!("reading {} broke down", reading.path.display()))
+                let path = reading.path.display().to_string();
+                Err(say!(Speaker::without_book(), "open-broke-down", path: path))
             }
         };
         let Some(Reading { path, asked_at, .. }) = self.file.reading.take() else {

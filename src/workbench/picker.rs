@@ -1,5 +1,6 @@
 //! Asking the system for a file, apart from the screen so that tests can answer instead.
 
+use crate::say::Speaker;
 use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, Sender, channel};
 
@@ -26,26 +27,27 @@ pub struct SystemPicker;
 
 impl FilePicker for SystemPicker {
     fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf> {
+        let speaker = Speaker::without_book();
         let mut dialog = match request {
             PickRequest::List => rfd::FileDialog::new().add_filter(
-                "list or recipe",
+                speaker.word("pick-kind-list"),
                 &["csv", "tsv", "txt", "json", "jsonld", "ron"],
             ),
-            _ => rfd::FileDialog::new().add_filter("book", &["ron"]),
+            _ => rfd::FileDialog::new().add_filter(speaker.word("pick-kind-book"), &["ron"]),
         };
         if let Some(folder) = beside.and_then(Path::parent) {
             dialog = dialog.set_directory(folder);
         }
         match request {
-            PickRequest::Open => dialog.set_title("Open a book").pick_file(),
-            PickRequest::List => dialog.set_title("Bring in a list or recipe").pick_file(),
+            PickRequest::Open => dialog.set_title(speaker.word("pick-open")).pick_file(),
+            PickRequest::List => dialog.set_title(speaker.word("pick-list")).pick_file(),
             PickRequest::Save => {
                 let name = beside
                     .and_then(Path::file_name)
                     .and_then(|name| name.to_str())
                     .unwrap_or("book.ron");
                 dialog
-                    .set_title("Save the book")
+                    .set_title(speaker.word("pick-save"))
                     .set_file_name(name)
                     .save_file()
             }

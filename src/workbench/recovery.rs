@@ -14,7 +14,7 @@ use crate::book_file::{
     Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_state, left_work,
     load,
 };
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
 const USUAL_PAUSE: Duration = Duration::from_millis(80);
@@ -168,15 +168,15 @@ impl Workbench {
                 }
                 place
             }
-            None => Err("looking for it broke down".to_owned()),
+            None => Err(Speaker::without_book()
+                .word("recovery-broke-down")
+                .to_owned()),
         };
         match place {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
             Err(error) => {
-                let text = format!(
-                    "unsaved work can't be kept in {} ({error}); save often",
-                    folder.display()
-                );
+                let (folder, error) = (folder.display().to_string(), error.clone());
+                let text = say!(Speaker::without_book(), "recovery-no-folder", folder: folder, error: error);
                 self.add_failure(&text);
             }
         }
@@ -205,9 +205,8 @@ impl Workbench {
         match self.recovery_state() {
             RecoveryState::Failing(reason) if !self.file.keeper_fails => {
                 self.file.keeper_fails = true;
-                self.add_failure(&format!(
-                    "Unsaved changes can’t be kept against a crash, so save often: {reason}"
-                ));
+                let speaker = Speaker::without_book();
+                self.add_failure(&say!(speaker, "recovery-failing", reason: reason));
             }
             RecoveryState::Kept(_) | RecoveryState::Empty => self.file.keeper_fails = false,
             _ => {}
@@ -260,7 +259,7 @@ impl Workbench {
 
     pub(super) fn accept_recovery(&mut self) {
         if self.has_unsaved_changes() {
-            let text = "there are unsaved changes in the open book; save or undo them, then bring back the work";
+            let text = Speaker::without_book().word("recovery-unsaved-changes");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
@@ -300,7 +299,7 @@ impl Workbench {
         };
         self.put_book(
             &book,
-            format!("bring back the unsaved work of {}", moment_words(kept)),
+            say!(Speaker::without_book(), "step-restore-work", moment: moment_words(kept)),
         );
         match &self.file.keeper {
             Some(keeper) if self.has_unsaved_changes() => {
@@ -315,10 +314,12 @@ impl Workbench {
         if let Some(offered) = self.file.offered.pop()
             && let Err(error) = offered.place.clear()
         {
-            let text = format!(
-                "the unsaved work could not be deleted ({error}): {}",
-                offered.place.file().display()
+            let (path, error) = (
+                offered.place.file().display().to_string(),
+                error.to_string(),
             );
+            let text =
+                say!(Speaker::without_book(), "recovery-not-deleted", path: path, error: error);
             self.message = Some(Message::Failed(text));
         }
     }

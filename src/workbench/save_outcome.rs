@@ -5,7 +5,7 @@ use std::path::Path;
 use super::keeper::RecoveryState;
 use super::open_book::{Message, Workbench};
 use crate::book_file::{SaveError, Saved};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 impl Workbench {
     /// A save has ended whose book is no longer open.
@@ -14,63 +14,55 @@ impl Workbench {
         path: &Path,
         saved: Option<Result<Saved, SaveError>>,
     ) {
-        let path = path.display();
+        let path = path.display().to_string();
         let reason = match saved {
             Some(Ok(_)) => {
                 if self.message.is_none() {
-                    self.message = Some(Message::Done(format!("saved to {path}")));
+                    self.message = Some(Message::Done(
+                        say!(Speaker::without_book(), "save-done", path: path),
+                    ));
                 }
                 return;
             }
             Some(Err(error)) => Speaker::without_book().save_error(&error),
-            None => "the save broke down".to_owned(),
+            None => Speaker::without_book().word("save-broke-down").to_owned(),
         };
-        self.add_failure(&format!(
-            "the book that was open before was not saved to {path}: {reason}"
-        ));
+        let speaker = Speaker::without_book();
+        self.add_failure(&say!(speaker, "save-left-behind", path: path, reason: reason));
     }
 
     /// A save has failed: what is wrong, that nothing is lost, and what can be done.
     pub(super) fn say_unsaved(&mut self, error: &str, way_out: &str) {
+        let speaker = Speaker::without_book();
         let kept = match self.recovery_state() {
-            RecoveryState::Off | RecoveryState::Empty => "the changes are still here.".to_owned(),
-            RecoveryState::Waiting => {
-                "the changes are still here and go into the recovery file now.".to_owned()
-            }
-            RecoveryState::Kept(_) => {
-                "the changes are still here and in the recovery file.".to_owned()
-            }
-            RecoveryState::Failing(reason) => format!(
-                "the changes are still here. They are nowhere else, so do not close the window: {reason}"
-            ),
+            RecoveryState::Off | RecoveryState::Empty => speaker.word("kept-here").to_owned(),
+            RecoveryState::Waiting => speaker.word("kept-soon").to_owned(),
+            RecoveryState::Kept(_) => speaker.word("kept-in-recovery").to_owned(),
+            RecoveryState::Failing(reason) => say!(speaker, "kept-nowhere-else", reason: reason),
         };
-        self.message = Some(Message::Failed(format!(
-            "Not saved: {error}\nNothing is lost: {kept}\n{way_out}"
-        )));
+        let failed = say!(speaker, "save-failed", error: error);
+        let way_out = speaker.word(way_out);
+        self.message = Some(Message::Failed(format!("{failed}\n{kept}\n{way_out}")));
         self.keep_unsaved_work();
     }
 }
 
-/// What can be done when nothing more is known.
-pub(super) const ELSEWHERE: &str = "Save once more, or use “Save as…” for another place.";
+/// The message on what can be done when nothing more is known.
+pub(super) const ELSEWHERE: &str = "way-out-again-or-elsewhere";
 
-/// What can be done about a failed save.
+/// The message on what can be done about a failed save.
 pub(super) fn way_out(error: &SaveError) -> &'static str {
     match error {
         SaveError::NoPermission { .. } | SaveError::NoPermissionInFolder { .. } => {
-            "Use “Save as…” for another place, or ask whoever looks after this computer for permission."
+            "way-out-permission"
         }
         SaveError::ReadOnlyDisk { .. }
         | SaveError::Directory { .. }
-        | SaveError::NotAFile { .. } => "Use “Save as…” for another place.",
-        SaveError::NoFolder { .. } => {
-            "Bring the folder back and save once more, or use “Save as…” for another place."
-        }
-        SaveError::DiskFull { .. } => {
-            "Make room and save once more, or use “Save as…” for another disk."
-        }
-        SaveError::TooLong { .. } => "Take something out of the book and save once more.",
-        SaveError::NotFinite { .. } => "Type numbers in their place and save once more.",
+        | SaveError::NotAFile { .. } => "way-out-elsewhere",
+        SaveError::NoFolder { .. } => "way-out-folder",
+        SaveError::DiskFull { .. } => "way-out-room",
+        SaveError::TooLong { .. } => "way-out-shorter",
+        SaveError::NotFinite { .. } => "way-out-numbers",
         SaveError::ChangedOnDisk { .. } | SaveError::Write { .. } => ELSEWHERE,
     }
 }

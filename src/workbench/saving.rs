@@ -24,7 +24,7 @@ use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::Edit;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
 /// had been done at once.
@@ -220,12 +220,12 @@ impl Workbench {
         let same_file = self.is_home(&path);
         if same_file && self.save_drops_comments() {
             self.comments_agreed = true;
-            let text = "the file holds text comments, which a save can't keep: move them into notes, or save once more to drop them";
+            let text = Speaker::without_book().word("save-drops-comments");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
         if book_of_earlier_copy(&path).is_some() {
-            let text = "an earlier copy stays as it is; save under a name outside of the folder of earlier copies";
+            let text = Speaker::without_book().word("save-over-earlier-copy");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
@@ -240,10 +240,8 @@ impl Workbench {
         insisted: bool,
     ) {
         if let Some(saving) = &self.file.saving {
-            let text = format!(
-                "still saving to {}; save once more when that is done",
-                saving.path.display()
-            );
+            let path = saving.path.display().to_string();
+            let text = say!(Speaker::without_book(), "save-still-running", path: path);
             self.message = Some(Message::Failed(text));
             return;
         }
@@ -271,10 +269,8 @@ impl Workbench {
         });
         self.poll_saving(self.file.patience);
         if let Some(saving) = &self.file.saving {
-            let text = format!(
-                "saving to {} takes long; go on working, and it will be said when it is done",
-                saving.path.display()
-            );
+            let path = saving.path.display().to_string();
+            let text = say!(Speaker::without_book(), "save-takes-long", path: path);
             self.message = Some(Message::Done(text));
         }
     }
@@ -308,18 +304,16 @@ impl Workbench {
             Some(Outcome {
                 saved: Err(error), ..
             }) => self.say_unsaved(&Speaker::without_book().save_error(&error), way_out(&error)),
-            None => self.say_unsaved("the save broke down", ELSEWHERE),
+            None => self.say_unsaved(Speaker::without_book().word("save-broke-down"), ELSEWHERE),
         }
     }
 
     fn note_saved(&mut self, saving: Saving, saved: &Saved) {
+        let (speaker, path) = (Speaker::without_book(), saving.path.display().to_string());
         let text = match &saved.earlier {
-            Ok(_) => format!("saved to {}", saving.path.display()),
+            Ok(_) => say!(speaker, "save-done", path: path),
             Err(error) => {
-                format!(
-                    "saved to {}; what it replaced could not be kept as an earlier copy ({error})",
-                    saving.path.display()
-                )
+                say!(speaker, "save-without-earlier", path: path, error: error.to_string())
             }
         };
         self.message = Some(Message::Done(text));

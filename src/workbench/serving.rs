@@ -77,23 +77,31 @@ pub struct RunCourse {
 }
 
 /// Why nothing is said of how a drink cools.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum NoCooling {
     /// A drink with ice.
-    #[error("there is ice in it: it stays near its freezing point until the ice is gone")]
     Iced,
     /// It is no warmer than the room.
-    #[error("it is handed over no warmer than the room")]
     NoWarmerThanRoom,
     /// The serving temperature itself is not known.
-    #[error("its serving temperature is not known")]
     NotWarm,
     /// The version names no cup.
-    #[error("no cup is named")]
     NoCup,
     /// The cup holds nothing.
-    #[error("the cup has no capacity: state how much it holds")]
     NoCapacity,
+}
+
+impl NoCooling {
+    /// The message on it in the catalogues.
+    pub fn message(self) -> &'static str {
+        match self {
+            Self::Iced => "cooling-iced",
+            Self::NoWarmerThanRoom => "cooling-no-warmer",
+            Self::NotWarm => "cooling-not-known",
+            Self::NoCup => "cooling-no-cup",
+            Self::NoCapacity => "cooling-no-capacity",
+        }
+    }
 }
 
 /// What is said of the drink of a balance as it is served.

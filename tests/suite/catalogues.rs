@@ -9,7 +9,7 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 8] = [
+const WITHOUT_SENTENCES: [&str; 9] = [
     "balance/caution",
     "balance/cooling",
     "balance/diet",
@@ -18,6 +18,7 @@ const WITHOUT_SENTENCES: [&str; 8] = [
     "optimiser",
     "swap",
     "exchange",
+    "workbench",
 ];
 
 /// What lists of other programs hold, as it is read from them.

@@ -160,7 +160,7 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
         workbench
             .undo_label()
             .unwrap()
-            .starts_with("bring back the unsaved work of")
+            .starts_with("restore the unsaved work of")
     );
     eventually("the work is kept anew", || is_kept(&workbench));
     command(&mut workbench, Command::Save);
@@ -345,7 +345,7 @@ fn where_nothing_can_be_kept_it_is_said_and_the_work_goes_on() {
         .with_patience(PATIENT)
         .with_recovery_every(&blocked.join("data"), PAUSE);
     assert!(
-        failed(&workbench).contains("unsaved work can't be kept"),
+        failed(&workbench).contains("unsaved work can’t be kept"),
         "{}",
         failed(&workbench)
     );
@@ -614,7 +614,7 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
         workbench
             .undo_label()
             .unwrap()
-            .starts_with("go back to the book of")
+            .starts_with("restore the copy of")
     );
     command(&mut workbench, Command::Undo);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate, later");
@@ -721,7 +721,7 @@ fn a_slow_save_leaves_the_window_alive_and_what_is_changed_meanwhile_unsaved() {
     let (mut workbench, disk) = slowly_saving(&path, false);
     assert!(workbench.is_saving());
     assert!(
-        matches!(workbench.message(), Some(Message::Done(text)) if text.contains("takes long"))
+        matches!(workbench.message(), Some(Message::Done(text)) if text.contains("is taking a while"))
     );
     edit(&mut workbench, "second");
     command(&mut workbench, Command::Save);

@@ -127,7 +127,6 @@ fn texts(document: &Document) -> String {
 #[test]
 fn cautions_and_suggestions_leave_names_as_they_are() {
     let book = own();
-    let words = book.own_words();
     let mut seen = 0;
     for recipe in &book.recipes {
         let versions = recipe.versions.iter().map(|version| Some(&version.id));

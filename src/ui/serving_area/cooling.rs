@@ -53,11 +53,11 @@ pub(super) fn cooling_ui(
             sheet::quiet_ui(ui, basis_words(screen, &course.cooling));
         }
         Err(reason) if screen.balance.iced => {
-            let reason = screen.words(&reason.to_string());
+            let reason = Speaker::without_book().word(reason.message());
             sheet::quiet_ui(ui, format!("No cooling curve: {reason}."));
         }
         Err(reason) => {
-            let reason = screen.words(&reason.to_string());
+            let reason = Speaker::without_book().word(reason.message());
             sheet::fact_ui(
                 ui,
                 "to drinking temperature",
