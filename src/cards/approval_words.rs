@@ -42,7 +42,13 @@ pub(super) fn revision(
         // The state was set by hand, without a copy of the lines.
         None => {
             let state = recipe.state_of(version).unwrap_or(State::Draft);
-            say!(speaker, "revision-never-approved", version: name, state: state.word())
+            let state = match state {
+                State::Draft => "draft",
+                State::OnTrial => "trial",
+                State::Approved => "approved",
+                State::Retired => "retired",
+            };
+            say!(speaker, "revision-never-approved", version: name, state: state)
         }
     }
 }

@@ -102,7 +102,10 @@ fn lines(made: &[Made<'_>], names: &[String]) -> Table {
     }
     let rows = ids.into_iter().map(|id| {
         let of = |made: &Made<'_>| made.balance.resolved.line(id).cloned();
-        let role = made.iter().find_map(of).map_or("", |line| line.role.word());
+        let role = made
+            .iter()
+            .find_map(of)
+            .map_or("", |line| made[0].speaker.role(line.role));
         let speaker = &made[0].speaker;
         let cells = made.iter().map(|made| match of(made) {
             Some(line) => say!(
@@ -205,20 +208,13 @@ fn tastes(made: &[Made<'_>], names: &[String]) -> Table {
             let Some(steps) = found.and_then(|found| found.steps) else {
                 return speaker.word("card-figure-not-known").to_owned();
             };
-            let (more, less) = axis.axis.comparatives();
             if steps.abs() < 0.05 {
                 speaker.word("comparison-level").to_owned()
             } else {
-                let word = if steps > 0.0 { more } else { less };
-                say!(
-                    speaker,
-                    "comparison-by-steps",
-                    change: word,
-                    steps: speaker.number(steps.abs(), 1),
-                )
+                speaker.axis_change(&axis.axis, steps)
             }
         });
-        std::iter::once(axis.axis.word().to_owned())
+        std::iter::once(speaker.axis(&axis.axis))
             .chain(cells)
             .collect()
     });

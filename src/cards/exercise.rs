@@ -78,12 +78,11 @@ fn words(speaker: &Speaker<'_>, answer: &Answer, step: &WalkStep) -> String {
 fn crosses(speaker: &Speaker<'_>, difference: &Difference) -> Table {
     let axes = difference.axes.iter().filter(|axis| axis.weight > 0.0);
     let rows = axes.map(|axis| {
-        let (more, less) = axis.axis.comparatives();
         vec![
-            axis.axis.word().to_owned(),
-            format!("{BOX}  {less}"),
+            speaker.axis(&axis.axis),
+            format!("{BOX}  {}", speaker.less(&axis.axis)),
             format!("{BOX}  {}", speaker.word("exercise-the-same")),
-            format!("{BOX}  {more}"),
+            format!("{BOX}  {}", speaker.more(&axis.axis)),
         ]
     });
     Table {
@@ -123,9 +122,7 @@ fn answers(speaker: &Speaker<'_>, steps: &[WalkStep]) -> Table {
             let same = || speaker.word("exercise-the-same").to_owned();
             moved.map_or_else(same, |moved| speaker.axis_move(moved))
         });
-        std::iter::once(axis.word().to_owned())
-            .chain(cells)
-            .collect()
+        std::iter::once(speaker.axis(axis)).chain(cells).collect()
     });
     Table {
         caption: speaker.word("exercise-answers-caption").to_owned(),

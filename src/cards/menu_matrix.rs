@@ -47,7 +47,7 @@ fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
     columns.extend(
         Allergen::ALL
             .iter()
-            .map(|allergen| Column::text(allergen.word())),
+            .map(|allergen| Column::text(speaker.allergen(*allergen))),
     );
     let rows = made.iter().map(|made| {
         let summary = &made.balance.allergens;

@@ -276,7 +276,7 @@ impl<'book> Made<'book> {
         let cautions = self.balance.cautions.iter();
         cautions
             .map(|caution| CautionLine {
-                kind: caution.kind().word().to_owned(),
+                kind: self.speaker.caution_kind(caution.kind()).to_owned(),
                 text: self.speaker.caution(&caution.fact),
             })
             .collect()

@@ -124,7 +124,7 @@ fn taste(made: &Made<'_>) -> Table {
             |value| with_uncertainty(speaker, value, axis.u, unit),
         );
         let step = speaker.trimmed(axis.step, step_unit, 2);
-        vec![axis.axis.word().to_owned(), value, step]
+        vec![speaker.axis(&axis.axis), value, step]
     });
     Table {
         caption: speaker.word("training-taste-caption").to_owned(),

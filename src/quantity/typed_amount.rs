@@ -195,6 +195,10 @@ mod tests {
             };
             thousands == "1000" && decimals == "1.0000"
         };
+        #[allow(
+            clippy::items_after_statements,
+            reason = "the type is of this test alone"
+        )]
         type IsRefusedSo<'a> = &'a dyn Fn(&A) -> bool;
         let is: [(&str, IsRefusedSo<'_>); 9] = [
             ("scoops", &missing),

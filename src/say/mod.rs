@@ -23,6 +23,7 @@ mod numbers;
 mod stage;
 mod statement;
 mod swap;
+mod taste;
 mod typing;
 mod variation;
 mod yardstick;

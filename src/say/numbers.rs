@@ -1,7 +1,6 @@
 //! Numbers as the language writes them, with the units that a person reads.
 
 use super::Speaker;
-use crate::book::Amount;
 use crate::quantity::{
     Uncertain, beyond_digits, rounded, rounded_at_most, show_count, show_number,
 };
@@ -15,11 +14,6 @@ impl Speaker<'_> {
     /// A count as it is said at the counter, in quarters and thirds where it is one: "1½".
     pub fn count(&self, count: f64) -> String {
         self.localised(&show_count(count), count)
-    }
-
-    /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
-    pub fn amount(&self, amount: &Amount) -> String {
-        self.book.amount_words_in(amount, self.units)
     }
 
     /// "58 °C" or "136 °F".

@@ -5,8 +5,8 @@ use crate::balance::{Balance, Difference, Measurand};
 use crate::book::{Amount, Axis, Resolved};
 use crate::quantity::show_count;
 use crate::swap::{
-    Answer, AxisMove, Bound, CapKind, ComparedDrink, Forbidden, Hindrance, Impossible, LineMove,
-    NOT_TASTED, Obstacle, Reason, Suggestion, SuggestionKind, Unheld,
+    Answer, Bound, CapKind, ComparedDrink, Forbidden, Hindrance, Impossible, LineMove, Obstacle,
+    Reason, Suggestion, SuggestionKind, Unheld,
 };
 
 impl Speaker<'_> {
@@ -62,18 +62,6 @@ impl Speaker<'_> {
         }
     }
 
-    /// "sweeter by 1.9 steps", "the same", "not known".
-    pub fn axis_move(&self, moved: &AxisMove) -> String {
-        let Some(steps) = moved.moved else {
-            return self.word("axis-not-known").to_owned();
-        };
-        if steps.abs() < NOT_TASTED {
-            return self.word("axis-same").to_owned();
-        }
-        let change = comparative(&moved.axis, steps);
-        say!(self, "axis-changes", change: change, steps: self.number(steps.abs(), 1))
-    }
-
     /// The name that a new version gets at first.
     pub fn swapped_version(&self, answer: &Answer) -> String {
         let (question, with) = (&answer.question, self.ingredient(&answer.question.with));
@@ -117,7 +105,7 @@ impl Speaker<'_> {
         if difference.is_level() {
             return say!(self, "swap-result-level", changed: changed, moves: moves);
         }
-        let (change, steps) = (comparative(axis, steps), self.number(steps.abs(), 1));
+        let (change, steps) = (self.comparative(axis, steps), self.number(steps.abs(), 1));
         match difference.within_one_step() {
             Some(false) => {
                 say!(self, "swap-result-beyond", changed: changed, moves: moves, change: change, steps: steps)
@@ -217,7 +205,7 @@ impl Speaker<'_> {
             }
             Reason::Impossible(impossible) => self.swap_impossible(impossible),
             Reason::NotReached { axis, steps, why } => {
-                say!(self, "swap-not-reached", axis: axis.word(), change: comparative(axis, *steps),
+                say!(self, "swap-not-reached", axis: self.axis(axis), change: self.comparative(axis, *steps),
                     steps: self.number(steps.abs(), 1), why: self.hindrance(why))
             }
             Reason::KeptTo(bounds) => {
@@ -405,12 +393,6 @@ impl Speaker<'_> {
     }
 }
 
-/// "sweeter" or "less sweet".
-pub(super) fn comparative(axis: &Axis, steps: f64) -> String {
-    let (more, less) = axis.comparatives();
-    if steps > 0.0 { more } else { less }
-}
-
 /// The axis that differs most of those that count.
 pub(super) fn largest(difference: &Difference) -> Option<(&Axis, f64)> {
     let counted = difference.axes.iter().filter(|axis| axis.weight > 0.0);
@@ -521,7 +503,7 @@ mod tests {
     fn axes_that_move_are_told_in_steps() {
         let speaker = Speaker::without_book();
         let said = |moved| {
-            speaker.axis_move(&AxisMove {
+            speaker.axis_move(&crate::swap::AxisMove {
                 axis: Axis::Flavour("plum".to_owned()),
                 moved,
             })

@@ -1,6 +1,6 @@
 //! What is said of a drink made in another way: with less sugar, in another cup, iced, hot, or with less ice.
 
-use super::swap::{comparative, largest};
+use super::swap::largest;
 use super::{Speaker, say};
 use crate::balance::{Balance, Measurand};
 use crate::swap::{Adaptation, Adapted, NoLevels, Unadaptable};
@@ -70,7 +70,7 @@ impl Speaker<'_> {
             };
             return say!(self, "variation-within", compared: compared, known: known);
         };
-        let (change, size) = (comparative(axis, steps), self.number(steps.abs(), 1));
+        let (change, size) = (self.comparative(axis, steps), self.number(steps.abs(), 1));
         let shortfalls = drink.shortfalls.iter();
         let short = shortfalls.max_by(|one, other| one.steps.abs().total_cmp(&other.steps.abs()));
         match (short, drink.adaptation) {

@@ -99,7 +99,7 @@ impl NoCooling {
             Self::NoWarmerThanRoom => "cooling-no-warmer",
             Self::NotWarm => "cooling-not-known",
             Self::NoCup => "cooling-no-cup",
-            Self::NoCapacity => "cooling-no-capacity",
+            Self::NoCapacity => "serving-no-capacity",
         }
     }
 }

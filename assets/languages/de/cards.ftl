@@ -219,7 +219,6 @@ comparison-figures = Werte
 comparison-taste = Geschmack im Vergleich zu { $first }
 comparison-line = { $amount } { $ingredient } ({ $grams })
 comparison-level = gleichauf
-comparison-by-steps = um { $steps } Schritte { $change }
 comparison-lines-caption = Zutaten und Mengen jeder Version
 comparison-drinks-caption = Zutaten und Mengen jedes Getränks
 comparison-figures-caption = Werte jeder Version
@@ -243,3 +242,15 @@ left-composition = Zusammensetzung der Zutaten und Herkunft der Angaben
 left-versions = die übrigen Versionen und der Verlauf der Freigaben
 left-caffeine = Koffein und Energie in kJ
 left-figure = { $figure }, nicht vollständig bekannt: { $known }
+
+## What an ingredient is for in a drink
+
+role-base = Basis
+role-flavour = Geschmack
+role-creamer = Weißer
+role-sweetener = Süßung
+role-tea = Tee
+role-water = Wasser
+role-ice = Eis
+role-topping = Topping
+role-garnish = Dekoration

@@ -103,3 +103,15 @@ caution-undissolved = { $sucrose } Saccharose je { $whole } Saccharose und Wasse
 caution-runs-over = Füllgrad { $fill } ({ $cup }), aber nur { $most } passen unter Rand und Verschluss: Der Becher läuft über; weniger einfüllen oder einen größeren Becher verwenden
 caution-not-known = nicht bekannt: { $gaps }; vor einer Auskunft an Gäste die Etiketten lesen
 gap-vegan = ob das Getränk vegan ist
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = Hitze
+caution-kind-allergen = Allergen
+caution-kind-choking = Verschlucken
+caution-kind-curdling = Ausflocken
+caution-kind-caffeine = Koffein
+caution-kind-additive = Zusatzstoff
+caution-kind-holding = Haltbarkeit
+caution-kind-undissolved = ungelöst
+caution-kind-fill = Füllmenge
+caution-kind-unknown = unbekannt

@@ -219,7 +219,6 @@ comparison-figures = Figures
 comparison-taste = Taste compared with { $first }
 comparison-line = { $amount } { $ingredient } ({ $grams })
 comparison-level = level
-comparison-by-steps = { $change } by { $steps } steps
 comparison-lines-caption = ingredients and amounts of each version
 comparison-drinks-caption = ingredients and amounts of each drink
 comparison-figures-caption = figures of each version
@@ -243,3 +242,15 @@ left-composition = composition and evidence of the ingredients
 left-versions = the other versions and the history of approvals
 left-caffeine = caffeine and energy in kJ
 left-figure = { $figure }, which is not known in full: { $known }
+
+## What an ingredient is for in a drink
+
+role-base = base
+role-flavour = flavour
+role-creamer = creamer
+role-sweetener = sweetener
+role-tea = tea
+role-water = water
+role-ice = ice
+role-topping = topping
+role-garnish = garnish

@@ -103,3 +103,15 @@ caution-undissolved = { $sucrose } of sucrose per { $whole } of sucrose and wate
 caution-runs-over = { $fill } of { $cup }, but only { $most } fits below its rim and closure: it runs over; use less or a larger cup
 caution-not-known = not known: { $gaps }; read the labels before you tell a guest
 gap-vegan = whether it is vegan
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = heat
+caution-kind-allergen = allergen
+caution-kind-choking = choking
+caution-kind-curdling = curdling
+caution-kind-caffeine = caffeine
+caution-kind-additive = additive
+caution-kind-holding = holding
+caution-kind-undissolved = undissolved
+caution-kind-fill = fill
+caution-kind-unknown = unknown

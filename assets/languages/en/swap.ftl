@@ -6,16 +6,6 @@ suggestion-closest-taste = closest taste
 suggestion-cheapest = cheapest
 suggestion-least-sugar = least sugar
 
-# How the amount of a line changes: "Hob pear syrup 2 → 1½ pumps".
-line-changes = { $ingredient } { $from } → { $to }
-# In place of an amount, where the line is added or left out.
-line-none = none
-
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } by { $steps } steps
-axis-same = the same
-axis-not-known = not known
-
 # The name of a new version, until a person gives it another.
 swap-version-name = with { $ingredient }
 

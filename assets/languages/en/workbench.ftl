@@ -89,4 +89,4 @@ cooling-iced = it has ice: it stays near its freezing point until the ice is gon
 cooling-no-warmer = it is served no warmer than the room
 cooling-not-known = its serving temperature is not known
 cooling-no-cup = no cup is chosen
-cooling-no-capacity = the capacity of the cup is not known: enter it
+serving-no-capacity = the capacity of the cup is not known: enter it

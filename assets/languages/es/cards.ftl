@@ -219,7 +219,6 @@ comparison-figures = Datos
 comparison-taste = Sabor en comparación con { $first }
 comparison-line = { $amount } de { $ingredient } ({ $grams })
 comparison-level = a la par
-comparison-by-steps = { $change } en { $steps } escalones
 comparison-lines-caption = ingredientes y cantidades de cada versión
 comparison-drinks-caption = ingredientes y cantidades de cada bebida
 comparison-figures-caption = datos de cada versión
@@ -243,3 +242,15 @@ left-composition = la composición de los ingredientes y la procedencia de los d
 left-versions = las demás versiones y el historial de aprobaciones
 left-caffeine = la cafeína y el valor energético en kJ
 left-figure = { $figure }, que no se conoce por completo: { $known }
+
+## What an ingredient is for in a drink
+
+role-base = base
+role-flavour = sabor
+role-creamer = cremador
+role-sweetener = endulzante
+role-tea = té
+role-water = agua
+role-ice = hielo
+role-topping = topping
+role-garnish = decoración

@@ -103,3 +103,15 @@ caution-undissolved = { $sucrose } de sacarosa por { $whole } de sacarosa y agua
 caution-runs-over = { $fill } de llenado ({ $cup }), pero solo cabe el { $most } por debajo del borde y del cierre: se desborda; usar menos cantidad o un vaso más grande
 caution-not-known = se desconoce: { $gaps }; leer las etiquetas antes de informar a un cliente
 gap-vegan = si es vegana
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = calor
+caution-kind-allergen = alérgeno
+caution-kind-choking = atragantamiento
+caution-kind-curdling = cuajado
+caution-kind-caffeine = cafeína
+caution-kind-additive = aditivo
+caution-kind-holding = conservación
+caution-kind-undissolved = sin disolver
+caution-kind-fill = llenado
+caution-kind-unknown = desconocido

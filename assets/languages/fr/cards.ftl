@@ -219,7 +219,6 @@ comparison-figures = Valeurs
 comparison-taste = Goût par rapport à : { $first }
 comparison-line = { $ingredient }, { $amount } ({ $grams })
 comparison-level = à égalité
-comparison-by-steps = { $change } de { $steps } cran(s)
 comparison-lines-caption = ingrédients et quantités de chaque version
 comparison-drinks-caption = ingrédients et quantités de chaque boisson
 comparison-figures-caption = valeurs de chaque version
@@ -243,3 +242,15 @@ left-composition = la composition des ingrédients et l’origine des données
 left-versions = les autres versions et l’historique des validations
 left-caffeine = la caféine et l’énergie en kJ
 left-figure = { $figure }, valeur connue en partie seulement : { $known }
+
+## What an ingredient is for in a drink
+
+role-base = base
+role-flavour = arôme
+role-creamer = crème
+role-sweetener = sucrant
+role-tea = thé
+role-water = eau
+role-ice = glace
+role-topping = garniture
+role-garnish = décor

@@ -103,3 +103,15 @@ caution-undissolved = { $sucrose } de saccharose pour { $whole } de saccharose e
 caution-runs-over = remplissage de { $fill } ({ $cup }), alors que { $most } seulement tiennent sous le bord et la fermeture : la boisson déborde ; en mettre moins ou prendre un gobelet plus grand
 caution-not-known = inconnu : { $gaps } ; lire les étiquettes avant de renseigner un client
 gap-vegan = caractère végan
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = chaleur
+caution-kind-allergen = allergène
+caution-kind-choking = étouffement
+caution-kind-curdling = caillage
+caution-kind-caffeine = caféine
+caution-kind-additive = additif
+caution-kind-holding = conservation
+caution-kind-undissolved = non dissous
+caution-kind-fill = remplissage
+caution-kind-unknown = inconnu

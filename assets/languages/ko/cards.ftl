@@ -216,7 +216,6 @@ comparison-figures = 수치
 comparison-taste = 맛 비교(기준: { $first })
 comparison-line = { $ingredient } { $amount }({ $grams })
 comparison-level = 차이 없음
-comparison-by-steps = { $steps }단계 { $change }
 comparison-lines-caption = 버전별 재료와 양
 comparison-drinks-caption = 음료별 재료와 양
 comparison-figures-caption = 버전별 수치
@@ -239,3 +238,15 @@ left-composition = 재료의 성분과 수치 근거
 left-versions = 다른 버전과 승인 이력
 left-caffeine = 카페인과 kJ 단위 열량
 left-figure = { $figure }(일부만 알려짐): { $known }
+
+## What an ingredient is for in a drink
+
+role-base = 베이스
+role-flavour = 맛
+role-creamer = 크리머
+role-sweetener = 감미
+role-tea = 차
+role-water = 물
+role-ice = 얼음
+role-topping = 토핑
+role-garnish = 장식

@@ -103,3 +103,15 @@ caution-undissolved = 자당과 물 { $whole }당 자당 { $sucrose }, 그러나
 caution-runs-over = { $cup }의 { $fill }, 그러나 컵 입구와 뚜껑 아래에는 { $most }만 들어가므로 넘칩니다. 양을 줄이거나 더 큰 컵을 쓰십시오
 caution-not-known = 알 수 없음: { $gaps }. 고객에게 알리기 전에 라벨을 확인하십시오
 gap-vegan = 비건 여부
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = 뜨거움
+caution-kind-allergen = 알레르기
+caution-kind-choking = 질식
+caution-kind-curdling = 응고
+caution-kind-caffeine = 카페인
+caution-kind-additive = 첨가물
+caution-kind-holding = 보관
+caution-kind-undissolved = 미용해
+caution-kind-fill = 채움
+caution-kind-unknown = 알 수 없음

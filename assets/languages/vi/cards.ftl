@@ -216,7 +216,6 @@ comparison-figures = Số liệu
 comparison-taste = Vị so với { $first }
 comparison-line = { $amount } { $ingredient } ({ $grams })
 comparison-level = ngang nhau
-comparison-by-steps = { $change } { $steps } nấc
 comparison-lines-caption = nguyên liệu và lượng của từng phiên bản
 comparison-drinks-caption = nguyên liệu và lượng của từng đồ uống
 comparison-figures-caption = số liệu của từng phiên bản
@@ -239,3 +238,15 @@ left-composition = thành phần của nguyên liệu và căn cứ số liệu
 left-versions = các phiên bản khác và lịch sử duyệt
 left-caffeine = caffeine và năng lượng tính bằng kJ
 left-figure = { $figure }, chưa rõ đầy đủ: { $known }
+
+## What an ingredient is for in a drink
+
+role-base = nền
+role-flavour = hương vị
+role-creamer = bột béo
+role-sweetener = chất ngọt
+role-tea = trà
+role-water = nước
+role-ice = đá
+role-topping = topping
+role-garnish = trang trí

@@ -103,3 +103,15 @@ caution-undissolved = { $sucrose } sucrose trong { $whole } sucrose và nước,
 caution-runs-over = { $fill } dung tích { $cup }, nhưng dưới miệng ly và nắp chỉ chứa được { $most }: sẽ tràn; hãy giảm lượng hoặc dùng ly lớn hơn
 caution-not-known = chưa rõ: { $gaps }; hãy đọc nhãn trước khi trả lời khách
 gap-vegan = có thuần chay hay không
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = nóng
+caution-kind-allergen = chất gây dị ứng
+caution-kind-choking = hóc nghẹn
+caution-kind-curdling = kết tủa
+caution-kind-caffeine = caffeine
+caution-kind-additive = phụ gia
+caution-kind-holding = bảo quản
+caution-kind-undissolved = chưa tan
+caution-kind-fill = dung tích
+caution-kind-unknown = chưa rõ

@@ -216,7 +216,6 @@ comparison-figures = 数据
 comparison-taste = 与 { $first } 相比的味道
 comparison-line = { $ingredient } { $amount }（{ $grams }）
 comparison-level = 持平
-comparison-by-steps = { $change } { $steps } 级
 comparison-lines-caption = 各版本的原料与用量
 comparison-drinks-caption = 各饮品的原料与用量
 comparison-figures-caption = 各版本的数据
@@ -239,3 +238,15 @@ left-composition = 原料的组成和数据依据
 left-versions = 其他版本和批准记录
 left-caffeine = 咖啡因，以及以 kJ 表示的能量
 left-figure = { $figure }，尚未完整得知：{ $known }
+
+## What an ingredient is for in a drink
+
+role-base = 基底
+role-flavour = 风味
+role-creamer = 奶精
+role-sweetener = 甜味
+role-tea = 茶
+role-water = 水
+role-ice = 冰
+role-topping = 小料
+role-garnish = 装饰

@@ -103,3 +103,15 @@ caution-undissolved = 每 { $whole } 蔗糖和水中有蔗糖 { $sucrose }，但
 caution-runs-over = 装杯量为 { $cup } 的 { $fill }，但杯口和封盖以下仅能容纳 { $most }：会溢出；请减量或改用较大的杯子
 caution-not-known = 未知：{ $gaps }；告知顾客前请先查看标签
 gap-vegan = 是否纯素
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = 高温
+caution-kind-allergen = 致敏物质
+caution-kind-choking = 噎呛
+caution-kind-curdling = 结块
+caution-kind-caffeine = 咖啡因
+caution-kind-additive = 添加剂
+caution-kind-holding = 存放
+caution-kind-undissolved = 未溶解
+caution-kind-fill = 装杯量
+caution-kind-unknown = 未知

@@ -216,7 +216,6 @@ comparison-figures = 數據
 comparison-taste = 與 { $first } 相比的味道
 comparison-line = { $ingredient } { $amount }（{ $grams }）
 comparison-level = 持平
-comparison-by-steps = { $change } { $steps } 級
 comparison-lines-caption = 各版本的原料與用量
 comparison-drinks-caption = 各飲品的原料與用量
 comparison-figures-caption = 各版本的數據
@@ -239,3 +238,15 @@ left-composition = 原料的組成與數據依據
 left-versions = 其他版本與核准紀錄
 left-caffeine = 咖啡因，以及以 kJ 表示的熱量
 left-figure = { $figure }，尚未完整得知：{ $known }
+
+## What an ingredient is for in a drink
+
+role-base = 基底
+role-flavour = 風味
+role-creamer = 奶精
+role-sweetener = 甜味
+role-tea = 茶
+role-water = 水
+role-ice = 冰
+role-topping = 配料
+role-garnish = 裝飾

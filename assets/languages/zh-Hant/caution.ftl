@@ -103,3 +103,15 @@ caution-undissolved = 每 { $whole } 蔗糖與水中有蔗糖 { $sucrose }，但
 caution-runs-over = 裝杯量為 { $cup } 的 { $fill }，但杯口與封蓋以下僅能容納 { $most }：會溢出；請減量或改用較大的杯子
 caution-not-known = 未知：{ $gaps }；告知客人前請先查看標籤
 gap-vegan = 是否純素
+
+# What a caution is about; it stands before the sentence.
+caution-kind-heat = 高溫
+caution-kind-allergen = 過敏原
+caution-kind-choking = 噎嗆
+caution-kind-curdling = 結塊
+caution-kind-caffeine = 咖啡因
+caution-kind-additive = 添加物
+caution-kind-holding = 存放
+caution-kind-undissolved = 未溶解
+caution-kind-fill = 裝杯量
+caution-kind-unknown = 未知

@@ -1,0 +1,34 @@
+# How drinks differ in taste, and amounts as the counter says them.
+
+axis-temperature = Temperatur
+axis-sweetness-more = süßer
+axis-sweetness-less = weniger süß
+axis-tea-strength-more = stärkerer Tee
+axis-tea-strength-less = schwächerer Tee
+axis-creaminess-more = cremiger
+axis-creaminess-less = weniger cremig
+axis-acidity-more = säuerlicher
+axis-acidity-less = weniger säuerlich
+axis-body-more = voller
+axis-body-less = dünner
+axis-temperature-more = heißer
+axis-temperature-less = kühler
+axis-volume-more = größer
+axis-volume-less = kleiner
+# { $flavour } is what the shop calls it: "more chestnut".
+axis-flavour-more = mehr { $flavour }
+axis-flavour-less = weniger { $flavour }
+
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
+axis-changes = um { $steps } Schritte { $change }
+axis-same = gleich
+axis-not-known = nicht bekannt
+
+# How the amount of a line changes: "Hob pear syrup 2 → 1½ pumps".
+line-changes = { $ingredient } { $from } → { $to }
+# In place of an amount, where the line is added or left out.
+line-none = ohne
+
+# What fills a cup: "to 400 ml".
+amount-fill-to = bis { $volume }
+amount-fill-to-rim = bis zum Rand

@@ -1,0 +1,34 @@
+# How drinks differ in taste, and amounts as the counter says them.
+
+axis-temperature = temperature
+axis-sweetness-more = sweeter
+axis-sweetness-less = less sweet
+axis-tea-strength-more = stronger tea
+axis-tea-strength-less = weaker tea
+axis-creaminess-more = creamier
+axis-creaminess-less = less creamy
+axis-acidity-more = more acid
+axis-acidity-less = less acid
+axis-body-more = fuller
+axis-body-less = thinner
+axis-temperature-more = hotter
+axis-temperature-less = cooler
+axis-volume-more = larger
+axis-volume-less = smaller
+# { $flavour } is what the shop calls it: "more chestnut".
+axis-flavour-more = more { $flavour }
+axis-flavour-less = less { $flavour }
+
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
+axis-changes = { $change } by { $steps } steps
+axis-same = the same
+axis-not-known = not known
+
+# How the amount of a line changes: "Hob pear syrup 2 → 1½ pumps".
+line-changes = { $ingredient } { $from } → { $to }
+# In place of an amount, where the line is added or left out.
+line-none = none
+
+# What fills a cup: "to 400 ml".
+amount-fill-to = to { $volume }
+amount-fill-to-rim = to the rim

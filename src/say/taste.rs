@@ -1,0 +1,120 @@
+//! How drinks differ in taste, and amounts as the counter says them.
+
+use super::{Speaker, say};
+use crate::balance::{CautionKind, Measurand};
+use crate::book::{Amount, Axis, Role};
+use crate::swap::{AxisMove, NOT_TASTED};
+
+impl Speaker<'_> {
+    /// What an axis of taste is called; a flavour has the name that the shop gave it.
+    pub fn axis(&self, axis: &Axis) -> String {
+        let measurand = match axis {
+            Axis::Flavour(name) => return name.clone(),
+            Axis::Temperature => return self.word("axis-temperature").to_owned(),
+            Axis::Sweetness => Measurand::Sweetness,
+            Axis::TeaStrength => Measurand::TeaStrength,
+            Axis::Creaminess => Measurand::Creaminess,
+            Axis::Acidity => Measurand::Acidity,
+            Axis::Body => Measurand::Body,
+            Axis::Volume => Measurand::Volume,
+        };
+        self.measurand(measurand).to_owned()
+    }
+
+    /// "sweeter", "more chestnut".
+    pub fn more(&self, axis: &Axis) -> String {
+        let message = match axis {
+            Axis::Flavour(name) => return say!(self, "axis-flavour-more", flavour: name),
+            Axis::Sweetness => "axis-sweetness-more",
+            Axis::TeaStrength => "axis-tea-strength-more",
+            Axis::Creaminess => "axis-creaminess-more",
+            Axis::Acidity => "axis-acidity-more",
+            Axis::Body => "axis-body-more",
+            Axis::Temperature => "axis-temperature-more",
+            Axis::Volume => "axis-volume-more",
+        };
+        self.word(message).to_owned()
+    }
+
+    /// "less sweet", "less chestnut".
+    pub fn less(&self, axis: &Axis) -> String {
+        let message = match axis {
+            Axis::Flavour(name) => return say!(self, "axis-flavour-less", flavour: name),
+            Axis::Sweetness => "axis-sweetness-less",
+            Axis::TeaStrength => "axis-tea-strength-less",
+            Axis::Creaminess => "axis-creaminess-less",
+            Axis::Acidity => "axis-acidity-less",
+            Axis::Body => "axis-body-less",
+            Axis::Temperature => "axis-temperature-less",
+            Axis::Volume => "axis-volume-less",
+        };
+        self.word(message).to_owned()
+    }
+
+    /// "sweeter by 1.9 steps", for a change that is more than nothing.
+    pub fn axis_change(&self, axis: &Axis, steps: f64) -> String {
+        let change = self.comparative(axis, steps);
+        say!(self, "axis-changes", change: change, steps: self.number(steps.abs(), 1))
+    }
+
+    /// "sweeter" or "less sweet", by the sign.
+    pub(super) fn comparative(&self, axis: &Axis, steps: f64) -> String {
+        if steps > 0.0 {
+            self.more(axis)
+        } else {
+            self.less(axis)
+        }
+    }
+
+    /// "sweeter by 1.9 steps", "the same", "not known".
+    pub fn axis_move(&self, moved: &AxisMove) -> String {
+        match moved.moved {
+            None => self.word("axis-not-known").to_owned(),
+            Some(steps) if steps.abs() < NOT_TASTED => self.word("axis-same").to_owned(),
+            Some(steps) => self.axis_change(&moved.axis, steps),
+        }
+    }
+
+    /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
+    pub fn amount(&self, amount: &Amount) -> String {
+        match amount {
+            Amount::FillTo(millilitres) => {
+                let volume = self.units.volume_count(*millilitres);
+                say!(self, "amount-fill-to", volume: volume)
+            }
+            Amount::FillToRim => self.word("amount-fill-to-rim").to_owned(),
+            _ => self.book.amount_words_in(amount, self.units),
+        }
+    }
+
+    /// What a caution is about.
+    pub fn caution_kind(&self, kind: CautionKind) -> &'static str {
+        self.word(match kind {
+            CautionKind::Heat => "caution-kind-heat",
+            CautionKind::Allergen => "caution-kind-allergen",
+            CautionKind::Choking => "caution-kind-choking",
+            CautionKind::Curdling => "caution-kind-curdling",
+            CautionKind::Caffeine => "caution-kind-caffeine",
+            CautionKind::Additive => "caution-kind-additive",
+            CautionKind::Holding => "caution-kind-holding",
+            CautionKind::Undissolved => "caution-kind-undissolved",
+            CautionKind::Fill => "caution-kind-fill",
+            CautionKind::Unknown => "caution-kind-unknown",
+        })
+    }
+
+    /// What an ingredient is for in a drink.
+    pub fn role(&self, role: Role) -> &'static str {
+        self.word(match role {
+            Role::Base => "role-base",
+            Role::Flavour => "role-flavour",
+            Role::Creamer => "role-creamer",
+            Role::Sweetener => "role-sweetener",
+            Role::Tea => "role-tea",
+            Role::Water => "role-water",
+            Role::Ice => "role-ice",
+            Role::Topping => "role-topping",
+            Role::Garnish => "role-garnish",
+        })
+    }
+}
