@@ -141,7 +141,7 @@ impl Speaker<'_> {
     }
 
     /// "13.6 g", or "at least 13.6 g" where an ingredient states nothing.
-    fn sugar_of(&self, balance: &Balance) -> String {
+    pub(super) fn sugar_of(&self, balance: &Balance) -> String {
         let is_known = balance.figures.complete(Measurand::TotalSugar).is_some();
         let sugar = self.in_unit(balance.figures.of[Measurand::TotalSugar.slot()], "g", 1);
         if is_known {

@@ -14,9 +14,7 @@ impl Speaker<'_> {
         match drink.adaptation {
             Adaptation::ToStandard => sentences.push(self.remaining(drink, "standard")),
             Adaptation::SugarLevel { floor_sugar } => {
-                let sugar = self.in_unit(figure(Measurand::TotalSugar), "g", 1);
-                let floor = self.in_unit(floor_sugar, "g", 1);
-                sentences.push(say!(self, "variation-sugar", sugar: sugar, floor: floor));
+                sentences.push(self.sugar_and_floor(&drink.balance, floor_sugar));
                 sentences.push(self.remaining(drink, "level"));
             }
             Adaptation::Cup { ratio, fill } => {
@@ -49,6 +47,21 @@ impl Speaker<'_> {
             }
         }
         sentences.join(" ")
+    }
+
+    /// The sugar of a level, and how much of it no level takes out.
+    fn sugar_and_floor(&self, balance: &Balance, floor: Option<f64>) -> String {
+        let (sugar, nothing) = (self.sugar_of(balance), self.in_unit(0.0, "g", 1));
+        let floor = floor.map(|floor| self.in_unit(floor, "g", 1));
+        let others = match &floor {
+            None => "not-known",
+            Some(floor) if *floor == nothing && sugar == nothing => "no-sugar",
+            Some(floor) if *floor == nothing => "none",
+            Some(floor) if *floor == sugar => "all",
+            Some(_) => "part",
+        };
+        let floor = floor.unwrap_or_default();
+        say!(self, "variation-sugar", others: others, sugar: sugar, floor: floor)
     }
 
     fn ice_left(&self, balance: &Balance) -> String {

@@ -30,8 +30,8 @@ pub enum Adaptation {
     ToStandard,
     /// To a part of its added sweetness.
     SugarLevel {
-        /// Sugar of the drink without any sweetener, g.
-        floor_sugar: f64,
+        /// Sugar of the drink without any sweetener, g; `None` when it is not known.
+        floor_sugar: Option<f64>,
     },
     /// Into another cup.
     Cup {

@@ -205,7 +205,7 @@ fn rung(
         aimed,
         &Demands::default(),
     )?;
-    let floor_sugar = floor.figures.of[Measurand::TotalSugar.slot()];
+    let floor_sugar = floor.figures.complete(Measurand::TotalSugar);
     Ok(Adapted {
         adaptation: Adaptation::SugarLevel { floor_sugar },
         ..adapted

@@ -1,7 +1,14 @@
 # What is said of a drink made in another way: with less sugar, in another cup, iced, hot, or with less ice.
 
 # Whole sentences, which follow each other.
-variation-sugar = { $sugar } of sugar, of which { $floor } come from other ingredients and can’t be taken out.
+# { $others } says how much of the sugar other ingredients than the sweetener bring.
+variation-sugar = { $others ->
+    [not-known] { $sugar } of sugar. How much of it comes from other ingredients is not known.
+    [no-sugar] { $sugar } of sugar.
+    [none] { $sugar } of sugar, all from the sweetener.
+    [all] { $sugar } of sugar, which comes from other ingredients and can’t be taken out.
+   *[part] { $sugar } of sugar, of which { $floor } come from other ingredients and can’t be taken out.
+}
 variation-cup = The new cup holds { $ratio } times as much.
 variation-fill = The drink is { $volume } and fills { $fill }.
 variation-fill-not-known = The drink is { $volume }. How much of the cup it fills is not known.
