@@ -426,7 +426,7 @@ mod tests {
         for (why, words) in [
             (
                 CellFault::NotANumber(Some(DecimalSign::Comma)),
-                "Fat (g) “x”: not a number with a decimal comma",
+                "Fat (g) “x”: not a number with a decimal comma (1,5)",
             ),
             (
                 CellFault::OutOfRange,

@@ -438,7 +438,7 @@ mod tests {
         let sweet = Forbidden {
             obstacle: Obstacle::Cap {
                 kind: CapKind::Sugar,
-                found: 6.25,
+                found: 6.3,
                 most: 5.0,
             },
             carrier: Some(Carrier {
