@@ -1,10 +1,6 @@
 //! What changed from one state of a recipe's lines to another, as the changes that lead from one to the other.
 
-use super::{Amount, Book, Carried, Change, Entry, IngredientId, Line, LineId, Resolved, VesselId};
-use crate::quantity::{excerpt, show_number};
-
-/// Longest note or instruction that is repeated in a sentence, in characters.
-const TEXT: usize = 80;
+use super::{Change, Entry, Line, LineId, Resolved};
 
 /// Two states of a recipe's lines and what leads from the first to the second.
 #[derive(Clone, Debug, PartialEq)]
@@ -155,237 +151,26 @@ impl Differences {
         self.changes.is_empty() && !self.cup_taken_away
     }
 
-    /// A sentence for each change, in the words of the counter.
-    pub fn sentences(&self, book: &Book) -> Vec<String> {
-        let mut sentences: Vec<String> = self
-            .changes
-            .iter()
-            .map(|change| self.sentence(book, change))
-            .collect();
-        if self.cup_taken_away {
-            sentences.push(format!(
-                "no cup instead of {}",
-                vessel_name(book, self.before.cup.as_ref())
-            ));
-        }
-        sentences
+    /// A line as it is in the second state, or as it was.
+    pub fn line(&self, id: &LineId) -> Option<&Line> {
+        self.after.line(id).or_else(|| self.before.line(id))
     }
 
-    fn sentence(&self, book: &Book, change: &Change) -> String {
-        match change {
-            Change::Ingredient(id, to) => {
-                let from = self
-                    .before
-                    .line(id)
-                    .map(|line| ingredient_name(book, &line.ingredient));
-                format!(
-                    "{} instead of {}",
-                    ingredient_name(book, to),
-                    from.unwrap_or_default()
-                )
-            }
-            Change::Instruction(id, to) => {
-                format!(
-                    "instruction “{}” instead of “{}”",
-                    excerpt(to, TEXT),
-                    self.instruction(id)
-                )
-            }
-            Change::Add(behind, entry) => {
-                format!(
-                    "{} added{}",
-                    entry_words(book, entry),
-                    self.place_words(book, behind.as_ref())
-                )
-            }
-            Change::Remove(id) => match self.before.line(id) {
-                Some(line) => format!(
-                    "{} left out ({})",
-                    self.name_of(book, id),
-                    book.amount_words(&line.amount)
-                ),
-                None => format!("instruction “{}” left out", self.instruction(id)),
-            },
-            Change::Move(id, None) => format!("{} moved to the beginning", self.name_of(book, id)),
-            Change::Move(id, behind) => {
-                format!(
-                    "{} moved{}",
-                    self.name_of(book, id),
-                    self.place_words(book, behind.as_ref())
-                )
-            }
-            Change::Cup(to) => instead(
-                "cup",
-                &vessel_name(book, Some(to)),
-                &vessel_name(book, self.before.cup.as_ref()),
-            ),
-            Change::Shaker(to) => instead(
-                "shaker",
-                &vessel_name(book, to.as_ref()),
-                &vessel_name(book, self.before.shaker.as_ref()),
-            ),
-            Change::Strained(true) => "the ice stays behind in the shaker".to_owned(),
-            Change::Strained(false) => "the ice comes along from the shaker".to_owned(),
-            Change::DrinkingTemperature(to) => {
-                let words = |celsius: Option<f64>| {
-                    celsius.map_or_else(|| "the shop's".to_owned(), celsius_words)
-                };
-                instead(
-                    "drinking temperature",
-                    &words(*to),
-                    &words(self.before.drinking_temperature),
-                )
-            }
-            Change::MenuPrice(to) => {
-                let words = |price: Option<f64>| {
-                    price.map_or_else(
-                        || "none".to_owned(),
-                        |price| format!("{} {}", book.settings.currency, show_number(price, 2)),
-                    )
-                };
-                instead("menu price", &words(*to), &words(self.before.menu_price))
-            }
-            Change::Amount(id, _)
-            | Change::Temperature(id, _)
-            | Change::Role(id, _)
-            | Change::Stage(id, _)
-            | Change::Carried(id, _)
-            | Change::Note(id, _) => self.line_sentence(book, id, change),
-        }
-    }
-
-    /// A change of one field of a line.
-    fn line_sentence(&self, book: &Book, id: &LineId, change: &Change) -> String {
-        let name = self.name_of(book, id);
-        let Some(before) = self.before.line(id) else {
-            return name;
-        };
-        match change {
-            Change::Amount(_, to) => instead(
-                &name,
-                &book.amount_words(to),
-                &book.amount_words(&before.amount),
-            ),
-            Change::Temperature(_, to) => {
-                let words = |celsius: Option<f64>| {
-                    celsius.map_or_else(|| "as it comes".to_owned(), celsius_words)
-                };
-                instead(
-                    &format!("temperature of {name}"),
-                    &words(*to),
-                    &words(before.temperature),
-                )
-            }
-            Change::Role(_, to) => {
-                instead(&format!("role of {name}"), to.word(), before.role.word())
-            }
-            Change::Stage(_, to) => {
-                instead(&format!("place of {name}"), to.word(), before.stage.word())
-            }
-            Change::Carried(_, to) => {
-                let words = |carried: Option<&Carried>| carried_words(book, carried);
-                instead(
-                    &format!("with {name}"),
-                    &words(to.as_ref()),
-                    &words(before.carried.as_ref()),
-                )
-            }
-            Change::Note(_, to) => instead(
-                &format!("note on {name}"),
-                &note_words(to),
-                &note_words(&before.note),
-            ),
-            _ => name,
-        }
-    }
-
-    /// The ingredient of a line as it is in the second state, or "an instruction".
-    fn name_of(&self, book: &Book, id: &LineId) -> String {
-        let line = self.after.line(id).or_else(|| self.before.line(id));
-        line.map_or_else(
-            || format!("instruction “{}”", self.instruction(id)),
-            |line| ingredient_name(book, &line.ingredient),
-        )
-    }
-
-    fn instruction(&self, id: &LineId) -> String {
-        let entries = self.before.entries.iter().chain(&self.after.entries);
-        let text = entries.filter_map(|entry| match entry {
+    /// The text of an instruction as it was in the first state, or as it is.
+    pub fn instruction(&self, id: &LineId) -> Option<&str> {
+        let mut entries = self.before.entries.iter().chain(&self.after.entries);
+        entries.find_map(|entry| match entry {
             Entry::Instruction(instruction) if instruction.id == *id => {
                 Some(instruction.text.as_str())
             }
             _ => None,
-        });
-        excerpt(text.into_iter().next().unwrap_or_default(), TEXT)
-    }
-
-    fn place_words(&self, book: &Book, behind: Option<&LineId>) -> String {
-        match behind {
-            None => " at the beginning".to_owned(),
-            Some(id) => format!(" behind {}", self.name_of(book, id)),
-        }
-    }
-}
-
-fn instead(what: &str, now: &str, before: &str) -> String {
-    format!("{what}: {now} instead of {before}")
-}
-
-fn entry_words(book: &Book, entry: &Entry) -> String {
-    match entry {
-        Entry::Line(line) => {
-            format!(
-                "{}, {},",
-                ingredient_name(book, &line.ingredient),
-                book.amount_words(&line.amount)
-            )
-        }
-        Entry::Instruction(instruction) => {
-            format!("instruction “{}”", excerpt(&instruction.text, TEXT))
-        }
-    }
-}
-
-fn ingredient_name(book: &Book, id: &IngredientId) -> String {
-    book.ingredient(id)
-        .map_or_else(|| id.to_string(), |item| excerpt(&item.full_name(), TEXT))
-}
-
-fn vessel_name(book: &Book, id: Option<&VesselId>) -> String {
-    id.map_or_else(
-        || "none".to_owned(),
-        |id| {
-            book.vessel(id)
-                .map_or_else(|| id.to_string(), |item| excerpt(&item.name, TEXT))
-        },
-    )
-}
-
-fn celsius_words(celsius: f64) -> String {
-    format!("{} °C", show_number(celsius, 1))
-}
-
-fn carried_words(book: &Book, carried: Option<&Carried>) -> String {
-    carried.map_or_else(
-        || "nothing".to_owned(),
-        |carried| {
-            let grams = book.amount_words(&Amount::Grams(carried.grams));
-            format!("{grams} of {}", ingredient_name(book, &carried.ingredient))
-        },
-    )
-}
-
-fn note_words(note: &str) -> String {
-    if note.is_empty() {
-        "none".to_owned()
-    } else {
-        format!("“{}”", excerpt(note, TEXT))
+        })
     }
 }
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Role, Stage};
+    use super::super::{Amount, IngredientId, Role, Stage};
     use super::*;
 
     fn line(id: &str, grams: f64) -> Entry {
@@ -434,16 +219,5 @@ mod tests {
                 differences.changes
             );
         }
-    }
-
-    #[test]
-    fn a_sentence_says_both_amounts_in_counter_words() {
-        let (before, mut after) = (resolved("ab"), resolved("ba"));
-        after.entries[1] = line("a", 2.5);
-        let book = Book::default();
-        assert_eq!(
-            differences_between(&before, &after).sentences(&book),
-            ["a: 2½ g instead of 1 g", "b moved to the beginning"]
-        );
     }
 }

@@ -1,19 +1,12 @@
 //! How two books differ, item by item.
 
-use std::fmt;
 use std::sync::Arc;
 
+use super::field_differences::{self, ItemDetail};
 use super::{
-    Book, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf, Vessel,
-    VesselId,
+    Book, IdKind, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf,
+    Vessel, VesselId,
 };
-use crate::quantity::excerpt;
-
-/// Longest name in a sentence, in characters.
-const NAME: usize = 40;
-
-/// How many names a sentence gives before it counts the rest.
-const NAMED: usize = 3;
 
 /// Names one item of a book.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -81,8 +74,8 @@ pub struct ItemDifference {
 pub struct BookDifference {
     /// Items that differ, in the order of the book.
     pub items: Vec<ItemDifference>,
-    /// Kinds of items that stand in another order ("recipes").
-    pub reordered: Vec<&'static str>,
+    /// Kinds of items that stand in another order.
+    pub reordered: Vec<IdKind>,
 }
 
 impl BookDifference {
@@ -90,61 +83,6 @@ impl BookDifference {
     pub fn is_empty(&self) -> bool {
         self.items.is_empty() && self.reordered.is_empty()
     }
-}
-
-impl fmt::Display for BookDifference {
-    /// "2 recipes changed (Pear Drift, Snowgate), 1 ingredient added (Plum syrup)".
-    fn fmt(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if self.is_empty() {
-            return formatter.write_str("nothing differs");
-        }
-        let mut parts = Vec::new();
-        let mut rest = self.items.as_slice();
-        while let Some(first) = rest.first() {
-            let kind = first.item.words().0;
-            let of_kind = rest
-                .iter()
-                .take_while(|other| other.item.words().0 == kind)
-                .count();
-            let (group, others) = rest.split_at(of_kind);
-            for change in [ItemChange::Changed, ItemChange::Added, ItemChange::Removed] {
-                parts.extend(group_words(group, change));
-            }
-            rest = others;
-        }
-        parts.extend(
-            self.reordered
-                .iter()
-                .map(|kind| format!("{kind} in another order")),
-        );
-        formatter.write_str(&parts.join(", "))
-    }
-}
-
-/// "2 recipes changed (Pear Drift, Snowgate)"; nothing when none of the group did.
-fn group_words(group: &[ItemDifference], change: ItemChange) -> Option<String> {
-    let of_change: Vec<&ItemDifference> =
-        group.iter().filter(|item| item.change == change).collect();
-    let first = of_change.first()?;
-    if first.item == ItemId::Settings {
-        return Some(format!("settings {}", change.word()));
-    }
-    let (one, many) = first.item.words();
-    let word = if of_change.len() == 1 { one } else { many };
-    let mut names: Vec<String> = of_change
-        .iter()
-        .take(NAMED)
-        .map(|item| excerpt(&item.name, NAME))
-        .collect();
-    if of_change.len() > NAMED {
-        names.push(format!("{} more", of_change.len() - NAMED));
-    }
-    Some(format!(
-        "{} {word} {} ({})",
-        of_change.len(),
-        change.word(),
-        names.join(", ")
-    ))
 }
 
 /// How a later book differs from an earlier one. Items that the two share cost a comparison of pointers.
@@ -211,8 +149,8 @@ pub(super) fn is_same<T: PartialEq>(one: &Arc<T>, other: &Arc<T>) -> bool {
 
 /// Items with a name for people.
 pub(super) trait Named: Item {
-    /// The word for several of them.
-    const KIND: &'static str;
+    /// What its ids name.
+    const KIND: IdKind;
     /// Names it among all items.
     fn item_id(id: &Self::Id) -> ItemId;
     /// Its name.
@@ -220,9 +158,9 @@ pub(super) trait Named: Item {
 }
 
 macro_rules! named {
-    ($type:ty, $kind:literal, $variant:ident, $name:expr) => {
+    ($type:ty, $variant:ident, $name:expr) => {
         impl Named for $type {
-            const KIND: &'static str = $kind;
+            const KIND: IdKind = IdKind::$variant;
             fn item_id(id: &Self::Id) -> ItemId {
                 ItemId::$variant(id.clone())
             }
@@ -234,10 +172,10 @@ macro_rules! named {
     };
 }
 
-named!(Ingredient, "ingredients", Ingredient, Ingredient::full_name);
-named!(Measure, "measures", Measure, |item| item.name.clone());
-named!(Vessel, "vessels", Vessel, |item| item.name.clone());
-named!(Recipe, "recipes", Recipe, |item| item.name.clone());
+named!(Ingredient, Ingredient, Ingredient::full_name);
+named!(Measure, Measure, |item| item.name.clone());
+named!(Vessel, Vessel, |item| item.name.clone());
+named!(Recipe, Recipe, |item| item.name.clone());
 
 impl Book {
     /// The same book with the items that equal those of another one shared with it, so that comparing the two is quick and
@@ -253,30 +191,30 @@ impl Book {
         }
     }
 
-    /// What differs inside an item that two books have, as a list of its fields or, for a recipe, as sentences.
-    pub fn item_differences(before: &Self, after: &Self, item: &ItemId) -> Vec<String> {
+    /// What differs inside an item that two books have.
+    pub fn item_differences(before: &Self, after: &Self, item: &ItemId) -> Vec<ItemDetail> {
         match item {
-            ItemId::Settings => {
-                super::field_differences::settings(&before.settings, &after.settings)
-            }
+            ItemId::Settings => field_differences::settings(&before.settings, &after.settings),
             ItemId::Ingredient(id) => both(
                 before.ingredient(id),
                 after.ingredient(id),
-                super::field_differences::ingredient,
+                field_differences::ingredient,
             ),
             ItemId::Measure(id) => both(
                 before.measure(id),
                 after.measure(id),
-                super::field_differences::measure,
+                field_differences::measure,
             ),
             ItemId::Vessel(id) => both(
                 before.vessel(id),
                 after.vessel(id),
-                super::field_differences::vessel,
+                field_differences::vessel,
             ),
-            ItemId::Recipe(id) => both(before.recipe(id), after.recipe(id), |one, other| {
-                super::field_differences::recipe(after, one, other)
-            }),
+            ItemId::Recipe(id) => both(
+                before.recipe(id),
+                after.recipe(id),
+                field_differences::recipe,
+            ),
         }
     }
 }
@@ -284,8 +222,8 @@ impl Book {
 fn both<T>(
     one: Option<&Arc<T>>,
     other: Option<&Arc<T>>,
-    compare: impl Fn(&T, &T) -> Vec<String>,
-) -> Vec<String> {
+    compare: impl Fn(&T, &T) -> Vec<ItemDetail>,
+) -> Vec<ItemDetail> {
     one.zip(other)
         .map_or_else(Vec::new, |(one, other)| compare(one, other))
 }

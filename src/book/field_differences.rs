@@ -3,17 +3,63 @@
 //! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared.
 
 use super::{
-    Book, Ingredient, Measure, Recipe, Settings, Version, VersionId, Vessel, differences_between,
-    resolve,
+    Differences, Ingredient, Measure, Recipe, Settings, State, Version, VersionId, Vessel,
+    differences_between, resolve,
 };
-use crate::quantity::excerpt;
 
-/// Longest name in a sentence, in characters.
-const NAME: usize = 40;
-
-/// How many versions of a recipe are told with their lines, and how many lines of each.
+/// How many versions of a recipe are compared line by line; a recipe may have thousands.
 const VERSIONS: usize = 10;
-const LINES: usize = 4;
+
+/// What differs inside an item that two books have.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ItemDetail {
+    /// A field, by its name in the file.
+    Field(&'static str),
+    /// The name of a recipe.
+    Name {
+        /// The earlier one.
+        before: String,
+        /// The later one.
+        after: String,
+    },
+    /// The state of a recipe.
+    State {
+        /// The earlier one.
+        before: State,
+        /// The later one.
+        after: State,
+    },
+    /// The lines of a recipe, its cup and the rest that a version may change.
+    Lines(Box<Differences>),
+    /// A version that is new.
+    VersionAdded {
+        /// Its name.
+        name: String,
+        /// What it does otherwise than its base, when that was compared.
+        lines: Option<Box<Differences>>,
+    },
+    /// A version that has other values.
+    VersionChanged {
+        /// Its name.
+        name: String,
+        /// The fields that differ, by their names in the file.
+        fields: Vec<&'static str>,
+        /// What it does otherwise than before, when that was compared.
+        lines: Option<Box<Differences>>,
+    },
+    /// A version that is gone.
+    VersionRemoved {
+        /// Its name.
+        name: String,
+    },
+    /// The number of approvals, or what one of them holds.
+    Approvals {
+        /// How many there were.
+        before: usize,
+        /// How many there are.
+        after: usize,
+    },
+}
 
 /// Names of the fields in which two values of a struct differ.
 macro_rules! differing {
@@ -22,13 +68,13 @@ macro_rules! differing {
         [$((stringify!($field), is_another($field, &other.$field))),+]
             .into_iter()
             .filter(|(_, differs)| *differs)
-            .map(|(name, _)| name.replace('_', " "))
-            .collect::<Vec<String>>()
+            .map(|(name, _)| name)
+            .collect::<Vec<&'static str>>()
     }};
 }
 
-pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<String> {
-    differing!(Settings, one, other, {
+pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<ItemDetail> {
+    as_details(differing!(Settings, one, other, {
         shop,
         note,
         currency,
@@ -47,11 +93,11 @@ pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<String> {
         yardsticks,
         sugar_levels,
         ice_levels,
-    })
+    }))
 }
 
-pub(super) fn ingredient(one: &Ingredient, other: &Ingredient) -> Vec<String> {
-    differing!(Ingredient, one, other, {
+pub(super) fn ingredient(one: &Ingredient, other: &Ingredient) -> Vec<ItemDetail> {
+    as_details(differing!(Ingredient, one, other, {
         id,
         name,
         brand,
@@ -71,11 +117,11 @@ pub(super) fn ingredient(one: &Ingredient, other: &Ingredient) -> Vec<String> {
         earlier_prices,
         house_made,
         note,
-    })
+    }))
 }
 
-pub(super) fn measure(one: &Measure, other: &Measure) -> Vec<String> {
-    differing!(Measure, one, other, {
+pub(super) fn measure(one: &Measure, other: &Measure) -> Vec<ItemDetail> {
+    as_details(differing!(Measure, one, other, {
         id,
         name,
         kind,
@@ -85,11 +131,11 @@ pub(super) fn measure(one: &Measure, other: &Measure) -> Vec<String> {
         temperature,
         readings,
         note,
-    })
+    }))
 }
 
-pub(super) fn vessel(one: &Vessel, other: &Vessel) -> Vec<String> {
-    differing!(Vessel, one, other, {
+pub(super) fn vessel(one: &Vessel, other: &Vessel) -> Vec<ItemDetail> {
+    as_details(differing!(Vessel, one, other, {
         id,
         name,
         kind,
@@ -104,15 +150,19 @@ pub(super) fn vessel(one: &Vessel, other: &Vessel) -> Vec<String> {
         closures,
         serviceware,
         note,
-    })
+    }))
 }
 
 fn is_another<T: PartialEq>(one: &T, other: &T) -> bool {
     one != other
 }
 
-/// What differs between two states of a recipe, as sentences.
-pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
+fn as_details(fields: Vec<&'static str>) -> Vec<ItemDetail> {
+    fields.into_iter().map(ItemDetail::Field).collect()
+}
+
+/// What differs between two states of a recipe.
+pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
     let Recipe {
         id: _,
         name,
@@ -127,92 +177,76 @@ pub(super) fn recipe(book: &Book, one: &Recipe, other: &Recipe) -> Vec<String> {
         approvals,
         note,
     } = one;
-    let mut sentences = Vec::new();
+    let mut details = Vec::new();
     if *name != other.name {
-        sentences.push(format!(
-            "name: {} instead of {}",
-            excerpt(&other.name, NAME),
-            excerpt(name, NAME)
-        ));
+        details.push(ItemDetail::Name {
+            before: name.clone(),
+            after: other.name.clone(),
+        });
     }
     if *state != other.state {
-        sentences.push(format!(
-            "state: {} instead of {}",
-            other.state.word(),
-            state.word()
-        ));
+        details.push(ItemDetail::State {
+            before: *state,
+            after: other.state,
+        });
     }
-    // Versions whose lines are told; a recipe may have thousands.
-    let mut told = 0;
-    sentences.extend(differences_between(&one.plain(), &other.plain()).sentences(book));
+    let lines = differences_between(&one.plain(), &other.plain());
+    if !lines.is_empty() {
+        details.push(ItemDetail::Lines(Box::new(lines)));
+    }
+    let mut compared = 0;
     for version in &other.versions {
+        let name = || version.name.clone();
         match versions.iter().find(|earlier| earlier.id == version.id) {
             None => {
                 let base = (other, version.builds_on.as_ref());
-                let of = lines_between(book, base, (other, Some(&version.id)), &mut told);
-                let name = excerpt(&version.name, NAME);
-                sentences.push(with_lines(format!("version “{name}” added"), &of));
+                let lines = lines_between(base, (other, Some(&version.id)), &mut compared);
+                details.push(ItemDetail::VersionAdded {
+                    name: name(),
+                    lines,
+                });
             }
             Some(earlier) if earlier != version => {
                 let id = Some(&version.id);
-                let of = lines_between(book, (one, id), (other, id), &mut told);
-                sentences.push(with_lines(version_sentence(earlier, version), &of));
+                details.push(ItemDetail::VersionChanged {
+                    name: name(),
+                    fields: version_fields(earlier, version),
+                    lines: lines_between((one, id), (other, id), &mut compared),
+                });
             }
             Some(_) => {}
         }
     }
-    for version in versions
-        .iter()
-        .filter(|version| other.version(&version.id).is_none())
-    {
-        sentences.push(format!(
-            "version “{}” removed",
-            excerpt(&version.name, NAME)
-        ));
-    }
+    let is_gone = |version: &&Version| other.version(&version.id).is_none();
+    details.extend(versions.iter().filter(is_gone).map(|version| {
+        let name = version.name.clone();
+        ItemDetail::VersionRemoved { name }
+    }));
     if *approvals != other.approvals {
-        sentences.push(format!(
-            "approvals: {} instead of {}",
-            other.approvals.len(),
-            approvals.len()
-        ));
+        details.push(ItemDetail::Approvals {
+            before: approvals.len(),
+            after: other.approvals.len(),
+        });
     }
     if *note != other.note {
-        sentences.push("note".to_owned());
+        details.push(ItemDetail::Field("note"));
     }
-    sentences
+    details
 }
 
 /// What the second of two states does otherwise than the first, for the first versions that are asked about.
 fn lines_between(
-    book: &Book,
     (one, from): (&Recipe, Option<&VersionId>),
     (other, to): (&Recipe, Option<&VersionId>),
-    told: &mut usize,
-) -> Vec<String> {
-    *told += 1;
-    if *told > VERSIONS {
-        return Vec::new();
-    }
-    let (before, after) = (resolve(one, from).0, resolve(other, to).0);
-    differences_between(&before, &after).sentences(book)
+    compared: &mut usize,
+) -> Option<Box<Differences>> {
+    *compared += 1;
+    (*compared <= VERSIONS).then(|| {
+        let (before, after) = (resolve(one, from).0, resolve(other, to).0);
+        Box::new(differences_between(&before, &after))
+    })
 }
 
-/// "version “vegan” added (House sweetener: 1 spoon instead of 2 spoons)".
-fn with_lines(sentence: String, lines: &[String]) -> String {
-    let listed = lines.iter().take(LINES).cloned().collect::<Vec<_>>();
-    match lines.len().saturating_sub(LINES) {
-        _ if lines.is_empty() => sentence,
-        0 => format!("{sentence} ({})", listed.join("; ")),
-        more => format!("{sentence} ({}; and {more} more)", listed.join("; ")),
-    }
-}
-
-fn version_sentence(one: &Version, other: &Version) -> String {
-    let fields = differing!(Version, one, other, { id, name, builds_on, state, season, changes });
-    format!(
-        "version “{}”: {}",
-        excerpt(&other.name, NAME),
-        fields.join(", ")
-    )
+fn version_fields(one: &Version, other: &Version) -> Vec<&'static str> {
+    differing!(Version, one, other, { id, name, builds_on, state, season, changes })
 }

@@ -37,6 +37,7 @@ pub use changes_between::{Differences, differences_between};
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
+pub use field_differences::ItemDetail;
 pub use figure_name::{FigureName, FigureRange};
 pub use finding::{
     AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,

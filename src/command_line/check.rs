@@ -235,7 +235,7 @@ fn history_text(book: &Book, recipe: &Recipe) -> String {
         if differences.is_empty() {
             let _ = writeln!(text, "     as {follows}");
         }
-        for sentence in differences.sentences(book) {
+        for sentence in Speaker::new(book).differences(differences) {
             let _ = writeln!(text, "     since {follows}: {sentence}");
         }
     }
@@ -275,7 +275,7 @@ fn history_json(book: &Book, recipe: &Recipe) -> Value {
             "reason": approval.reason,
             "tasted_at": approval.tasted_at,
             "follows": record.follows,
-            "changes": record.differences.map(|differences| differences.sentences(book)),
+            "changes": record.differences.map(|one| Speaker::new(book).differences(&one)),
         })
     });
     json!({ "recipe": recipe.id.as_str(), "approvals": approvals.collect::<Vec<_>>() })

@@ -181,6 +181,7 @@ mod tests {
     #[test]
     fn nonsense_is_refused_with_a_reason() {
         use AmountTextError as A;
+        type IsRefusedSo<'a> = &'a dyn Fn(&A) -> bool;
         let missing = |error: &A| matches!(error, A::Number(NumberError::Missing));
         let no_number = |error: &A| matches!(error, A::Number(NumberError::NotANumber { .. }));
         let too_large = |error: &A| matches!(error, A::Number(NumberError::OutOfRange { .. }));
@@ -195,11 +196,6 @@ mod tests {
             };
             thousands == "1000" && decimals == "1.0000"
         };
-        #[allow(
-            clippy::items_after_statements,
-            reason = "the type is of this test alone"
-        )]
-        type IsRefusedSo<'a> = &'a dyn Fn(&A) -> bool;
         let is: [(&str, IsRefusedSo<'_>); 9] = [
             ("scoops", &missing),
             ("-2 g", &|error| matches!(error, A::Negative { .. })),

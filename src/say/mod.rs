@@ -12,6 +12,7 @@ mod catalogue;
 mod cause;
 mod caution;
 mod cooling;
+mod differences;
 mod edits;
 mod exchange;
 mod figure;

@@ -87,9 +87,10 @@ impl OfferedRecovery {
         }
     }
 
-    /// What differs inside an item from the book in the file.
+    /// What differs inside an item from the book in the file, a clause each.
     pub fn item_differences(&self, item: &ItemId) -> Vec<String> {
-        Book::item_differences(&self.on_disk, &self.book, item)
+        let details = Book::item_differences(&self.on_disk, &self.book, item);
+        Speaker::new(&self.book).item_details(&details)
     }
 }
 

@@ -83,7 +83,7 @@ proptest! {
         }
         prop_assert!(led == after, "seed {seed}");
         let book = arbitrary::book(seed);
-        let sentences = differences.sentences(&book);
+        let sentences = Speaker::new(&book).differences(&differences);
         prop_assert_eq!(sentences.len(), differences.changes.len() + usize::from(differences.cup_taken_away));
         prop_assert!(differences_between(&before, &before).is_empty());
     }

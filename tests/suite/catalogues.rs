@@ -9,7 +9,7 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 9] = [
+const WITHOUT_SENTENCES: [&str; 10] = [
     "balance/caution",
     "balance/cooling",
     "balance/diet",
@@ -18,6 +18,7 @@ const WITHOUT_SENTENCES: [&str; 9] = [
     "optimiser",
     "swap",
     "exchange",
+    "edit",
     "workbench",
 ];
 
@@ -33,7 +34,7 @@ const READ: [&str; 7] = [
 ];
 
 /// Messages that are found by the word of a fact: `role-` and `powder`.
-const BEGINNINGS: [&str; 1] = ["measurand-"];
+const BEGINNINGS: [&str; 2] = ["measurand-", "item-field-"];
 
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))

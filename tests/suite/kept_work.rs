@@ -18,6 +18,7 @@ use evensip::book_file::{
     built_in_book, earlier_copies, load, save,
 };
 use evensip::edit::Edit;
+use evensip::say::Speaker;
 use evensip::workbench::{
     Action, Command, Disk, EarlierBook, Home, Intent, Message, RecoveryState, SystemDisk, Theirs,
     Workbench,
@@ -135,7 +136,7 @@ fn the_work_of_a_killed_program_is_offered_and_brought_back() {
     let offered = workbench.offered_recovery().unwrap();
     assert_eq!(offered.home.as_ref(), Some(&path));
     assert_eq!(
-        offered.difference.to_string(),
+        Speaker::without_book().book_difference(&offered.difference),
         "1 recipe changed (Pear Drift of the killed)"
     );
     assert!(!offered.file_changed && !offered.stands_alone);
@@ -393,7 +394,7 @@ fn a_change_on_disk_is_noticed_without_a_save() {
         panic!("{change:?}")
     };
     assert_eq!(
-        difference.to_string(),
+        Speaker::without_book().book_difference(difference),
         "1 recipe changed (Snowgate, theirs)"
     );
     assert_eq!(conflicts.len(), 0);
@@ -607,7 +608,10 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
         panic!("{:?}", workbench.earlier_book());
     };
     let difference = difference_of_books(earlier, workbench.book());
-    assert_eq!(difference.to_string(), "1 recipe changed (Snowgate, later)");
+    assert_eq!(
+        Speaker::without_book().book_difference(&difference),
+        "1 recipe changed (Snowgate, later)"
+    );
     command(&mut workbench, restore);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate");
     assert!(

@@ -44,7 +44,8 @@ fn findings_and_differences_of_any_book_are_written_in_words_and_short_numbers()
         }
         for recipe in &book.recipes {
             let id = ItemId::Recipe(recipe.id.clone());
-            for sentence in Book::item_differences(&book, &other, &id) {
+            let details = Book::item_differences(&book, &other, &id);
+            for sentence in Speaker::new(&other).item_details(&details) {
                 check(&sentence, &format!("seed {seed}"));
             }
         }
@@ -94,11 +95,15 @@ fn with_version(id: &str, scoops: f64) -> Book {
 fn two_versions_of_one_name_are_told_apart_by_their_amounts() {
     let base = sample();
     let id = ItemId::Recipe(RecipeId::new("hob-and-ember").unwrap());
-    let told = |book: &Book| Book::item_differences(&base, book, &id).join("; ");
+    let details = |one: &Book, other: &Book| {
+        let details = Book::item_differences(one, other, &id);
+        Speaker::new(other).item_details(&details).join("; ")
+    };
+    let told = |book: &Book| details(&base, book);
     let (mine, theirs) = (with_version("mine", 3.0), with_version("theirs", 4.0));
     assert!(told(&mine).contains("version “version 2” added (") && told(&mine).contains("3 "));
     assert!(told(&theirs).contains("4 ") && told(&mine) != told(&theirs));
-    let changed = Book::item_differences(&with_version("mine", 2.0), &mine, &id).join("; ");
+    let changed = details(&with_version("mine", 2.0), &mine);
     assert!(
         changed.contains("changes (") && changed.contains("instead of"),
         "{changed}"

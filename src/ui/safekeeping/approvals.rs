@@ -6,6 +6,7 @@ use super::ComparedApprovals;
 use super::differences::sentences_ui;
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
 use crate::quantity::excerpt;
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -80,8 +81,8 @@ fn approval_ui(
         } else {
             ui.indent(("since", record.number), |ui| {
                 quiet_ui(ui, &head);
-                let sentences = differences.sentences(screen.book);
-                sentences_ui(ui, &sentences, |words| screen.words(words));
+                let speaker = Speaker::new(screen.book).in_units(screen.units);
+                sentences_ui(ui, &speaker.differences(differences), str::to_owned);
             });
         }
     }
@@ -170,8 +171,8 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
         if differences.is_empty() {
             quiet_ui(ui, "nothing changed");
         } else {
-            let sentences = differences.sentences(screen.book);
-            sentences_ui(ui, &sentences, |words| screen.words(words));
+            let speaker = Speaker::new(screen.book).in_units(screen.units);
+            sentences_ui(ui, &speaker.differences(&differences), str::to_owned);
         }
     }
     view.safekeeping.approvals = Some(compared);

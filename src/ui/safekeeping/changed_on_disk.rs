@@ -7,6 +7,7 @@ use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
 use crate::book::{Book, Conflict, ItemId};
+use crate::say::Speaker;
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -80,6 +81,7 @@ fn strip_words(change: &DiskChange) -> String {
                 1 => "; you have changed one of them, too".to_owned(),
                 several => format!("; you have changed {several} of them, too"),
             };
+            let difference = Speaker::without_book().book_difference(difference);
             format!("Another program has changed “{name}”: {difference}{both}")
         }
         Theirs::Unreadable { .. } => {
@@ -124,11 +126,14 @@ pub(super) fn disk_change_ui(
                         }
                         heading_ui(ui, "Changed in the file");
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
-                            Book::item_differences(base, book, item)
+                            Speaker::new(book)
+                                .item_details(&Book::item_differences(base, book, item))
                         });
                         heading_ui(ui, "Changed here and not saved");
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
-                            Book::item_differences(base, workbench.book(), item)
+                            let mine = workbench.book();
+                            Speaker::new(mine)
+                                .item_details(&Book::item_differences(base, mine, item))
                         });
                     });
                 ui.add_space(grid::EASY);
@@ -209,7 +214,8 @@ fn conflict_ui(
         ("mine", conflict.mine, mine),
         ("theirs", conflict.theirs, theirs),
     ] {
-        let sentences = Book::item_differences(base, book, &conflict.item);
+        let details = Book::item_differences(base, book, &conflict.item);
+        let sentences = Speaker::new(book).item_details(&details);
         ui.indent((whose, &name), |ui| {
             quiet_ui(ui, &format!("{whose}: {}", change.word()));
             if !sentences.is_empty() {

@@ -6,6 +6,7 @@ use egui::{Button, Label, RichText, Ui};
 
 use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
 use crate::quantity::excerpt;
+use crate::say::Speaker;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::quiet_ui;
 
@@ -33,7 +34,7 @@ pub(super) fn differences_ui(
         quiet_ui(ui, &format!("and {} more", difference.items.len() - ROWS));
     }
     for kind in &difference.reordered {
-        quiet_ui(ui, &format!("{kind} in another order"));
+        quiet_ui(ui, &Speaker::without_book().another_order(*kind));
     }
 }
 

@@ -11,6 +11,7 @@ use super::{
     wide_sheet_ui,
 };
 use crate::book::{Book, BookDifference, difference_of_books};
+use crate::say::Speaker;
 use crate::ui::dialogs::{quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::{
@@ -149,7 +150,8 @@ fn copy_ui(
         .auto_shrink([false, true])
         .show(ui, |ui| {
             differences_ui(ui, "earlier", &difference, &mut state.unfolded, |item| {
-                Book::item_differences(earlier, workbench.book(), item)
+                let now = workbench.book();
+                Speaker::new(now).item_details(&Book::item_differences(earlier, now, item))
             });
         });
     ui.add_space(grid::NEAR);
