@@ -1,7 +1,7 @@
 //! Ingredients and allergens of the whole menu: a row for each drink, a column for each allergen.
 
 use super::document::{Block, Column, Document, Orientation, Table};
-use super::recipe_blocks::{Made, cautions_of_all, footnotes};
+use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes};
 use super::request::{CardError, drinks_of_menu};
 use crate::book::{Allergen, IngredientId};
 use crate::say::{Speaker, say};
@@ -44,11 +44,11 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
 
 fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
     let mut columns = vec![Column::text(speaker.word("column-drink"))];
-    columns.extend(
-        Allergen::ALL
-            .iter()
-            .map(|allergen| Column::text(speaker.allergen(*allergen))),
-    );
+    columns.extend(Allergen::ALL.iter().map(|allergen| {
+        Column::text(beside_english(speaker, |speaker| {
+            speaker.allergen(*allergen).to_owned()
+        }))
+    }));
     let rows = made.iter().map(|made| {
         let summary = &made.balance.allergens;
         let cell = |allergen: &Allergen| {

@@ -5,7 +5,7 @@ use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
 use crate::balance::{Balance, LineShare, Measurand, VersionBalances};
 use crate::book::{Amount, ClosureKind, Entry, Line, Recipe, Resolved, Stage, VesselId};
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, say};
 
 /// How far a line may differ from the shelf that its ingredient stands on without being told, K.
 const SAME_TEMPERATURE: f64 = 0.5;
@@ -251,13 +251,12 @@ impl<'book> Made<'book> {
         let mut facts = Vec::new();
         let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
         if !allergens.contains.is_empty() {
-            add("fact-contains", speaker.allergens(&allergens.contains));
+            let contains = |speaker: &Speaker<'_>| speaker.allergens(&allergens.contains);
+            add("fact-contains", beside_english(speaker, contains));
         }
         if !allergens.may_contain.is_empty() {
-            add(
-                "fact-may-contain",
-                speaker.allergens(&allergens.may_contain),
-            );
+            let may = |speaker: &Speaker<'_>| speaker.allergens(&allergens.may_contain);
+            add("fact-may-contain", beside_english(speaker, may));
         }
         if !allergens.not_stated.is_empty() {
             add(
@@ -277,7 +276,7 @@ impl<'book> Made<'book> {
         cautions
             .map(|caution| CautionLine {
                 kind: self.speaker.caution_kind(caution.kind()).to_owned(),
-                text: self.speaker.caution(&caution.fact),
+                text: beside_english(&self.speaker, |speaker| speaker.caution(&caution.fact)),
             })
             .collect()
     }
@@ -308,7 +307,24 @@ pub(super) fn cautions_of_all(made: &[&Made<'_>]) -> Vec<CautionLine> {
         .collect()
 }
 
+/// What someone's health may depend on, with the English beside it: no one of the shop has confirmed the translation.
+pub(super) fn beside_english<'book>(
+    speaker: &Speaker<'book>,
+    words: impl Fn(&Speaker<'book>) -> String,
+) -> String {
+    let text = words(speaker);
+    if speaker.language == Language::ENGLISH {
+        return text;
+    }
+    let english = words(&speaker.in_language(Language::ENGLISH));
+    say!(speaker, "card-beside-english", text: text, english: english)
+}
+
 /// The small print under every card.
 pub(super) fn footnotes(speaker: &Speaker<'_>) -> Block {
-    Block::Footnotes(vec![speaker.word("card-small-print").to_owned()])
+    let mut lines = vec![speaker.word("card-small-print").to_owned()];
+    if speaker.language != Language::ENGLISH {
+        lines.push(speaker.word("card-not-confirmed").to_owned());
+    }
+    Block::Footnotes(lines)
 }

@@ -137,7 +137,7 @@ fn a_folder_that_is_not_there_is_said() {
             label
                 .accesskit_node()
                 .value()
-                .is_some_and(|value| value.contains("folder of the file does not exist"))
+                .is_some_and(|value| value.contains("the folder does not exist"))
         })
     });
 }

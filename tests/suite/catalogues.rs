@@ -9,12 +9,8 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 10] = [
-    "balance/caution",
-    "balance/cooling",
-    "balance/diet",
-    "balance/published",
-    "balance/statement",
+const WITHOUT_SENTENCES: [&str; 6] = [
+    "balance",
     "optimiser",
     "swap",
     "exchange",

@@ -89,6 +89,9 @@ card-cautions = Warnhinweise
 # Before a caution: "Caution (heat)".
 card-caution = Vorsicht ({ $kind })
 card-small-print = ± ist eine Standardunsicherheit. Allergene und Ernährungsweisen richten sich nach den Zutaten, wie auf deren Packungen angegeben; gemeinsam benutzte Shaker, Messlöffel und Mixer können Spuren hinterlassen. Dieses Blatt dient der Information und ist kein Nachweis für die Einhaltung der Vorschriften: örtliches Lebensmittelrecht beachten.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = Die Übersetzung der Allergene und Hinweise ist vom Geschäft noch nicht bestätigt: Daneben steht der englische Text.
 card-foot-in-full = Fußzeile, vollständig: { $foot }
 
 ## Columns of tables

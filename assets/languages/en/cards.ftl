@@ -89,6 +89,9 @@ card-cautions = Cautions
 # Before a caution: "Caution (heat)".
 card-caution = Caution ({ $kind })
 card-small-print = ± is one standard uncertainty. Allergens and diets are by ingredients, as their packs state them; shared shakers, scoops and blenders can leave traces. This sheet is information, not proof of compliance: follow your local code.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = The translation of allergens and cautions has not been confirmed by the shop: the English text stands beside it.
 card-foot-in-full = At the foot, in full: { $foot }
 
 ## Columns of tables

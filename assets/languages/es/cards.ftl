@@ -89,6 +89,9 @@ card-cautions = Advertencias
 # Before a caution: "Caution (heat)".
 card-caution = Atención ({ $kind })
 card-small-print = ± es una incertidumbre típica. Los alérgenos y las dietas se basan en los ingredientes, según lo indicado en sus envases; las cocteleras, los cacitos medidores y las batidoras de uso común pueden dejar trazas. Esta hoja es informativa y no acredita el cumplimiento de la normativa: aplicar la normativa local.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = La traducción de los alérgenos y las advertencias aún no está confirmada por el local: al lado figura el texto en inglés.
 card-foot-in-full = Pie de página completo: { $foot }
 
 ## Columns of tables

@@ -89,6 +89,9 @@ card-cautions = Mises en garde
 # Before a caution: "Caution (heat)".
 card-caution = Attention ({ $kind })
 card-small-print = ± correspond à une incertitude-type. Les allergènes et les régimes alimentaires sont établis d’après les ingrédients, selon les mentions des emballages ; les shakers, cuillères doseuses et mixeurs partagés peuvent laisser des traces. Cette fiche est informative et ne constitue pas une preuve de conformité : respecter la réglementation locale.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = La traduction des allergènes et des mises en garde n’a pas encore été confirmée par l’établissement : le texte anglais figure à côté.
 card-foot-in-full = Pied de page complet : { $foot }
 
 ## Columns of tables

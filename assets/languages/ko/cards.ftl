@@ -87,6 +87,9 @@ card-cautions = 주의 사항
 # Before a caution: "Caution (heat)".
 card-caution = 주의({ $kind })
 card-small-print = ±는 표준불확도입니다. 알레르기 유발물질과 식단 구분은 원재료의 포장 표시를 따릅니다. 함께 쓰는 셰이커, 계량스푼, 블렌더를 통해 미량이 혼입될 수 있습니다. 이 시트는 참고 자료이며 법규 준수를 증명하지 않습니다. 현지 법규를 따르십시오.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = 알레르기 유발물질과 주의사항의 번역은 아직 매장에서 확인하지 않았습니다. 옆에 영문을 함께 적습니다.
 card-foot-in-full = 바닥글 전문: { $foot }
 
 ## Columns of tables

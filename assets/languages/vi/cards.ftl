@@ -87,6 +87,9 @@ card-cautions = Lưu ý
 # Before a caution: "Caution (heat)".
 card-caution = Lưu ý ({ $kind })
 card-small-print = ± là một độ không đảm bảo chuẩn. Chất gây dị ứng và chế độ ăn được xác định theo nguyên liệu, như ghi trên bao bì; bình lắc, muỗng đong và máy xay dùng chung có thể để lại dấu vết. Phiếu này chỉ để tham khảo, không phải bằng chứng tuân thủ: hãy theo quy định tại địa phương.
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text } ({ $english })
+card-not-confirmed = Bản dịch các chất gây dị ứng và lưu ý chưa được cửa hàng xác nhận: nguyên văn tiếng Anh được ghi bên cạnh.
 card-foot-in-full = Chân trang, đầy đủ: { $foot }
 
 ## Columns of tables

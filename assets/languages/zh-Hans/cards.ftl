@@ -87,6 +87,9 @@ card-cautions = 注意事项
 # Before a caution: "Caution (heat)".
 card-caution = 注意（{ $kind }）
 card-small-print = ± 为一个标准不确定度。致敏物质与饮食类别按原料包装标示判定；共用的雪克杯、量勺和搅拌机可能造成微量残留。本单仅供参考，不作为合规证明；请遵守当地法规。
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text }（{ $english }）
+card-not-confirmed = 致敏物质与注意事项的译文尚未经店家确认，旁附英文原文。
 card-foot-in-full = 页脚全文：{ $foot }
 
 ## Columns of tables

@@ -87,6 +87,9 @@ card-cautions = 注意事項
 # Before a caution: "Caution (heat)".
 card-caution = 注意（{ $kind }）
 card-small-print = ± 為一個標準不確定度。過敏原與飲食類別依原料包裝標示判定；共用的雪克杯、量匙與調理機可能造成微量殘留。本單僅供參考，不代表符合法規；請遵守當地法規。
+# Allergens and cautions in a language that nobody of the shop has confirmed.
+card-beside-english = { $text }（{ $english }）
+card-not-confirmed = 過敏原與注意事項的譯文尚未經店家確認，旁附英文原文。
 card-foot-in-full = 頁尾全文：{ $foot }
 
 ## Columns of tables
