@@ -311,7 +311,9 @@ impl Speaker<'_> {
     /// The name of a figure, as the subject of a sentence.
     pub fn figure_name(&self, name: &FigureName) -> String {
         let message = match name {
-            FigureName::Nutrient(nutrient) => return nutrient.word().to_owned(),
+            FigureName::Nutrient(nutrient) => {
+                return say!(self, "book-figure-nutrient", nutrient: nutrient.word());
+            }
             FigureName::Level(level) => return say!(self, "book-figure-level", level: level),
             FigureName::NoticeableStep(axis) => {
                 return say!(self, "book-figure-noticeable-step", axis: excerpt(axis.word(), NAME));

@@ -91,7 +91,7 @@ fn sodium_is_salt_and_calories_are_kilojoules_whichever_way_they_are_typed() {
     assert!(item(&window).composition.get(Nutrient::Sugars).is_none());
     assert!(says(
         &window,
-        "`kcal` is no unit of this figure; expected a number in g"
+        "“kcal” is not a unit of this figure; enter a number in g"
     ));
 }
 
@@ -144,7 +144,13 @@ fn what_does_not_add_up_is_said_beside_the_label() {
     ] {
         type_into(&mut window, &format!("label: {field}"), text);
     }
-    assert!(says(&window, "aturates (12) are more than fat (10)"));
-    assert!(says(&window, "ugars (75) are more than carbohydrate (60)"));
-    assert!(says(&window, "energy is stated as 400 kJ"));
+    assert!(says(
+        &window,
+        "12 g of saturates are more than the 10 g of fat"
+    ));
+    assert!(says(
+        &window,
+        "75 g of sugars are more than the 60 g of carbohydrate"
+    ));
+    assert!(says(&window, "stated energy is 400 kJ"));
 }

@@ -220,7 +220,7 @@ fn damaged_work_is_set_aside_with_a_message_and_the_window_opens() {
     fs::create_dir_all(shop.data()).unwrap();
     fs::write(shop.data().join("unsaved-2026-1-1.ron"), "half a book").unwrap();
     let window = shop.window();
-    assert!(has(&window, "unsaved work was found that can't be read"));
+    assert!(has(&window, "unsaved work can't be read"));
     assert!(shop.data().join("unsaved-2026-1-1.damaged").exists());
     assert_eq!(
         *window.state().workbench().home(),
@@ -405,7 +405,7 @@ fn a_folder_that_is_missing_is_said_and_the_work_stays() {
     show(&mut window, "pear-drift");
     type_name(&mut window, "Pear Drift, mine");
     save_as(&mut window, &shop.folder.path().join("no/such/book.ron"));
-    assert!(has(&window, "the folder of the file does not exist"));
+    assert!(has(&window, "the folder does not exist"));
     assert!(has(&window, "Nothing is lost"));
     assert!(window.state().workbench().has_unsaved_changes());
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift, mine");

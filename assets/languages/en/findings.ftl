@@ -36,8 +36,8 @@ finding-no-step = the noticeable step of { $axis } is 0; enter a fraction or a f
 finding-yield-over-input = the yield is { $grams }, more than goes into a batch; check the recipe and the yield
 finding-yield-under-solids = the yield is { $grams }, less than the solids that go into a batch; check the recipe and the yield
 finding-sum-over-whole = { $parts } add up to { $sum } in { $whole }; check the figures and what they are per
-# Both values are of one nutrient each, in the same unit.
-finding-part-over-whole = { $part } ({ $part_value }) is more than { $whole } ({ $whole_value }), which includes it; check the label
+# $part and $whole are nutrients, as in "75 g of sugars".
+finding-part-over-whole = { $part_value } of { $part } are more than the { $whole_value } of { $whole } that they are part of; check the label
 finding-readings-disagree = readings of the same ingredient range from { $least } to { $most } per use; one of them may be a slip, so weigh again
 finding-never-calibrated = there are no readings yet; weigh ten uses together, three times
 finding-too-many-flavours = the drink has { $count } flavours; only the first { $limit } are compared
@@ -118,6 +118,7 @@ size-quart = { $count ->
 book-figure-amount = the amount
 book-figure-temperature = the temperature
 book-figure-carried-syrup = the syrup that sticks to it
+book-figure-nutrient = the figure for { $nutrient }
 book-figure-menu-price = the menu price
 book-figure-drinking-temperature = the drinking temperature
 book-figure-uncertainty = an uncertainty
