@@ -93,7 +93,7 @@ mod tests {
         };
         assert_eq!(
             speaker.brew_error(&error),
-            "30 g of leaf keeps back 120 g of the 100 g of water; use more water or less leaf"
+            "30\u{a0}g of leaf keeps back 120\u{a0}g of the 100\u{a0}g of water; use more water or less leaf"
         );
         let error = BrewError::NotAnAmount {
             what: BrewAmount::Pot,

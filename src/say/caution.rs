@@ -340,11 +340,11 @@ mod tests {
             adult: Some(adult),
             child: None,
         };
-        let burns = "a spill scalds (adult skin burns to the second degree or deeper in less than 1 s, that of small children \
+        let burns = "a spill scalds (adult skin burns to the second degree or deeper in less than 1\u{a0}s, that of small children \
                      even sooner)";
         let too_hot = said(&CautionFact::TooHot(hot));
         assert!(
-            too_hot.starts_with("81 °C when served, above 65 °C: too hot"),
+            too_hot.starts_with("81\u{a0}°C when served, above 65\u{a0}°C: too hot"),
             "{too_hot}"
         );
         assert!(too_hot.contains(burns), "{too_hot}");
@@ -352,7 +352,7 @@ mod tests {
         let unknown = Hot { adult: None, ..hot };
         assert_eq!(
             said(&CautionFact::Scalds(unknown)),
-            "81 °C when served: a spill scalds; close the cup, and follow your local code"
+            "81\u{a0}°C when served: a spill scalds; close the cup, and follow your local code"
         );
         let units = DisplayUnits {
             temperature: TemperatureUnit::Fahrenheit,
@@ -361,7 +361,7 @@ mod tests {
         let straw = CautionFact::HotThroughWideStraw(hot);
         let fahrenheit = Speaker::without_book().in_units(units).caution(&straw);
         assert!(
-            fahrenheit.starts_with("178 °F through a wide straw, above 140 °F:"),
+            fahrenheit.starts_with("178\u{a0}°F through a wide straw, above 140\u{a0}°F:"),
             "{fahrenheit}"
         );
     }
@@ -402,12 +402,12 @@ mod tests {
             ),
             (
                 CautionFact::KeptAt(vec![holding.clone(), holding]),
-                "milk at 12 °C: if it is kept at that temperature, cold holding needs at most 8 °C (UK) or 5 °C (US); follow your \
+                "milk at 12\u{a0}°C: if it is kept at that temperature, cold holding needs at most 8\u{a0}°C (UK) or 5\u{a0}°C (US); follow your \
                  local code",
             ),
             (
                 CautionFact::UseWithin(vec![rule(Some(3.5)), rule(None)]),
-                "tea: use within 3.5 h of brewing; tea: the shop states no holding rule; the Tea Council of the USA says 8 h after \
+                "tea: use within 3.5\u{a0}h of brewing; tea: the shop states no holding rule; the Tea Council of the USA says 8\u{a0}h after \
                  brewing at most. By the shop's own rules; follow your local code",
             ),
             (
@@ -420,7 +420,7 @@ mod tests {
                     acid: 0.3,
                     is_complete: false,
                 },
-                "at least 0.30 g of acid per 100 ml may curdle the milk or soy: add it last and cold, and serve at once",
+                "at least 0.30\u{a0}g of acid per 100 ml may curdle the milk or soy: add it last and cold, and serve at once",
             ),
             (
                 CautionFact::Caffeine {
@@ -429,7 +429,7 @@ mod tests {
                     dose: Some(CaffeineDose::Single),
                     per_litre: None,
                 },
-                "210 mg of caffeine: above the single dose of 200 mg for adults (EFSA 2015); less for pregnant women and children",
+                "210\u{a0}mg of caffeine: above the single dose of 200\u{a0}mg for adults (EFSA 2015); less for pregnant women and children",
             ),
             (
                 CautionFact::Additives(vec![mention]),
@@ -442,7 +442,7 @@ mod tests {
                     fill: 104.0,
                     most: 95.0,
                 },
-                "104 % of cup, but only 95 % fits below its rim and closure: it runs over; use less or a larger cup",
+                "104\u{a0}% of cup, but only 95\u{a0}% fits below its rim and closure: it runs over; use less or a larger cup",
             ),
             (
                 CautionFact::NotKnown(vec![NotKnown::Vegan]),

@@ -56,7 +56,7 @@ mod tests {
         let too_few = |found| CoolingError::TooFew { found, room: 22.0 };
         assert_eq!(
             speaker.cooling_error(&too_few(1)),
-            "only 1 reading is usable; take at least 3 at different minutes, above the 22 °C of the room"
+            "only 1 reading is usable; take at least 3 at different minutes, above the 22\u{a0}°C of the room"
         );
         assert!(
             speaker
@@ -74,7 +74,7 @@ mod tests {
         };
         assert_eq!(
             speaker.about_and_latest(&milestone).as_deref(),
-            Some("about 12 min, at the latest 17 min")
+            Some("about 12\u{a0}min, at the latest 17\u{a0}min")
         );
     }
 }

@@ -124,7 +124,7 @@ mod tests {
         );
         assert_eq!(
             speaker.formula(Measurand::Volume),
-            "The volumes of water and dissolved solids at 20 °C, with the ice that has melted."
+            "The volumes of water and dissolved solids at 20\u{a0}°C, with the ice that has melted."
         );
     }
 
@@ -132,7 +132,7 @@ mod tests {
     fn steps_that_rest_on_temperatures_are_told_in_the_units_of_the_reader() {
         let source = Speaker::without_book().step_source(&Axis::Temperature);
         assert!(
-            source.contains("10 °C, 22 °C and 35 °C are told apart"),
+            source.contains("10\u{a0}°C, 22\u{a0}°C and 35\u{a0}°C are told apart"),
             "{source}"
         );
     }

@@ -433,7 +433,7 @@ mod tests {
         }));
         assert_eq!(
             speaker.in_units(us).swap_reason(&warm),
-            "it would be served at 158.0 °F, outside the serving window of 122 °F to 140 °F: change the water, the tea or the window"
+            "it would be served at 158.0\u{a0}°F, outside the serving window of 122\u{a0}°F to 140\u{a0}°F: change the water, the tea or the window"
         );
         let sweet = Forbidden {
             obstacle: Obstacle::Cap {
@@ -448,7 +448,7 @@ mod tests {
         };
         assert_eq!(
             speaker.forbidden(&sweet),
-            "a limit of 5.0 g of sugar per 100 ml can’t be met: without it, the closest taste has 6.3 g; powder alone brings 13.6 g"
+            "a limit of 5.0\u{a0}g of sugar per 100 ml can’t be met: without it, the closest taste has 6.3\u{a0}g; powder alone brings 13.6\u{a0}g"
         );
         for (names, words) in [
             (

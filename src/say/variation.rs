@@ -144,7 +144,7 @@ mod tests {
                     fill: 120.4,
                     room: 95.0,
                 }),
-                "the cup is too small: even with the smallest amounts it is 120 % full, and 95 % is the limit",
+                "the cup is too small: even with the smallest amounts it is 120\u{a0}% full, and 95\u{a0}% is the limit",
             ),
         ] {
             assert_eq!(speaker.unadaptable(&reason), words);

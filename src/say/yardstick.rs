@@ -107,15 +107,15 @@ mod tests {
         for (outcome, expected) in [
             (Outcome::Is(Level::Grade(Grade::B)), "B"),
             (Outcome::AtLeast(Level::Band(Band::High)), "at least high"),
-            (Outcome::AtLeast(Level::Percent(41.6)), "at least 42 %"),
-            (Outcome::Is(Level::Grams(3.25)), "3.2 g"),
+            (Outcome::AtLeast(Level::Percent(41.6)), "at least 42\u{a0}%"),
+            (Outcome::Is(Level::Grams(3.25)), "3.2\u{a0}g"),
             (Outcome::NotKnown, "not known"),
         ] {
             assert_eq!(speaker.yardstick_outcome(outcome), expected);
         }
         assert_eq!(
             speaker.yardstick_part(YardstickPart::Day(DayLimit::UkSevenToTen)),
-            "of 24 g per day, 7 to 10 years"
+            "of 24\u{a0}g per day, 7 to 10 years"
         );
         for yardstick in Yardstick::ALL {
             assert!(!speaker.yardstick(yardstick).is_empty());

@@ -91,7 +91,7 @@ mod tests {
             assert_eq!(
                 said("Pear\u{202e}\u{e123}"),
                 [
-                    "the name holds characters that nobody sees: U+202E",
+                    "the name contains invisible characters: U+202E",
                     "no font here can show a part of the name: U+E123"
                 ]
             );

@@ -348,7 +348,7 @@ fn what_is_missing_is_no_top_grade() {
     );
     assert_eq!(
         outcome(Yardstick::WhoFreeSugars, 0, &sweet),
-        "at least 24 %"
+        "at least 24\u{a0}%"
     );
     let reading = yardstick_reading(Yardstick::SingaporeGrade, &sweet.0, &sweet.1);
     assert_eq!(reading.lines[0].missing, std::slice::from_ref(&unknown.id));
@@ -411,11 +411,11 @@ fn free_sugars_are_shares_of_a_day() {
     let drink = made_up(300.0, &[(sugar(), 24.0)]);
     assert_eq!(
         [0, 1].map(|line| outcome(Yardstick::WhoFreeSugars, line, &drink)),
-        ["48 %", "96 %"]
+        ["48\u{a0}%", "96\u{a0}%"]
     );
     assert_eq!(
         [0, 1, 2].map(|line| outcome(Yardstick::UkFreeSugars, line, &drink)),
-        ["80 %", "100 %", "126 %"]
+        ["80\u{a0}%", "100\u{a0}%", "126\u{a0}%"]
     );
 }
 

@@ -98,7 +98,7 @@ fn a_gone_file_whose_folder_is_gone_too_is_said_and_saved_elsewhere() {
     command(&mut workbench, Command::Save);
     let text = failed(&workbench);
     for part in [
-        "the folder of the file does not exist",
+        "the folder does not exist",
         path.to_str().unwrap(),
         "Nothing is lost",
         "Save as…",
@@ -126,7 +126,7 @@ fn a_save_that_fails_before_the_book_is_left_is_said_in_the_sheet_with_a_way_out
     click(&mut window, "Save");
     assert!(window.state().workbench().pending().is_some());
     // In the message of the window and in the sheet before it.
-    let said = "Not saved: the folder of the file does not exist";
+    let said = "Not saved: the folder does not exist";
     assert_eq!(window.query_all_by_label_contains(said).count(), 2);
     click(&mut window, "Save as…");
     press(&mut window, Modifiers::COMMAND, Key::A);

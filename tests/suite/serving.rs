@@ -373,14 +373,14 @@ fn the_end_of_very_hot_is_given_by_its_late_end() {
     let row = row(&window, "below 65 °C, no longer very hot");
     let latest = number(&window, "below 65 °C, no longer very hot");
     assert!(
-        row.contains("about ") && row.ends_with(&format!("at the latest {latest} min")),
+        row.contains("about ") && row.ends_with(&format!("at the latest {latest}\u{a0}min")),
         "{row}"
     );
     let likely: f64 = row
         .split("about ")
         .nth(1)
         .unwrap()
-        .split(' ')
+        .split(char::is_whitespace)
         .next()
         .unwrap()
         .parse()

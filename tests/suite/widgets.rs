@@ -327,7 +327,7 @@ fn a_suggestion_is_read_in_counter_measures_and_kept_as_a_new_version() {
     let mut harness = swapped();
     assert!(
         harness
-            .query_by_label_contains("Ketterby chestnut powder by equal measures gives")
+            .query_by_label_contains("By equal measures, Ketterby chestnut powder gives")
             .is_some()
     );
     let change = "Tambrel chestnut powder 2½ scoops → Ketterby chestnut powder 2 scoops";

@@ -254,7 +254,7 @@ mod tests {
         assert_eq!(
             window_words("hot", window, 65.0, DisplayUnits::METRIC),
             (
-                "Within the 50 to 65 °C that the shop wants of hot drinks.".into(),
+                "Within the serving window of 50 to 65 °C for hot drinks.".into(),
                 true
             )
         );

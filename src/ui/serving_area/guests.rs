@@ -140,7 +140,7 @@ mod tests {
         };
         assert_eq!(
             us_words(&summary).as_deref(),
-            Some("By the nine names of US law: contains tree nuts; may contain sesame.")
+            Some("The nine major US allergens: contains tree nuts; may contain sesame.")
         );
         assert_eq!(us_words(&AllergenSummary::default()), None);
     }

@@ -277,7 +277,7 @@ mod tests {
         };
         assert_eq!(celsius.read("58.5 °C"), Ok(Some(58.5)));
         let message = celsius.read("300").unwrap_err().to_string();
-        assert_eq!(message, "found 300 °C; expected −10 to 110 °C");
+        assert_eq!(message, "300 °C is out of range: enter −10 to 110 °C");
         assert_eq!(
             celsius.read_needed_in("", DisplayUnits::METRIC),
             Err(TypedError::Empty)

@@ -384,7 +384,7 @@ mod tests {
             Ok(Some(5.5))
         );
         let error = read_number("-3", DisplayUnits::METRIC.of(""), (0.0, 100.0)).unwrap_err();
-        assert!(error.contains("expected 0 to 100"), "{error}");
+        assert!(error.contains("enter 0 to 100"), "{error}");
         assert!(read_number("little", DisplayUnits::METRIC.of(""), (0.0, 100.0)).is_err());
     }
 }

@@ -321,19 +321,19 @@ mod tests {
             (vec![known(0.01)], "level on every axis"),
             (
                 vec![known(0.4)],
-                "within one step on every axis (distance 0.4)",
+                "every axis is within one step (0.4 overall)",
             ),
             (
                 vec![known(2.4)],
-                "distance 2.4 steps: not level, fuller by 2.4 steps",
+                "not level: 2.4 steps overall, fuller by 2.4 steps",
             ),
             (
                 vec![gap(), known(0.4)],
-                "within one step as far as it is known (distance 0.4); not known: sweetness",
+                "every known axis is within one step (0.4 overall); not known: sweetness",
             ),
             (
                 vec![gap(), known(-3.0)],
-                "distance 3.0 steps: not level, thinner by 3.0 steps; not known: sweetness",
+                "not level: 3.0 steps overall, thinner by 3.0 steps; not known: sweetness",
             ),
             (vec![gap()], "no axis can be compared with the standard yet"),
         ] {
