@@ -4,7 +4,7 @@ use super::document::{Block, Column, Document, Orientation, Table};
 use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes};
 use super::request::{CardError, drinks_of_menu};
 use crate::book::{Allergen, IngredientId};
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, say};
 
 /// What stands in a cell when the packs of all ingredients are silent about an allergen although they state others.
 const NOT_NAMED: &str = "–";
@@ -31,7 +31,7 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
         orientation: Orientation::Wide,
         blocks: vec![
             Block::Table(allergens(&speaker, &made)),
-            Block::Footnotes(vec![say!(speaker, "menu-marks", sign: NOT_NAMED)]),
+            Block::Footnotes(marks(&speaker)),
             Block::Heading(speaker.word("menu-ingredients").to_owned()),
             Block::Table(ingredients(&speaker, &made)),
             Block::Heading(speaker.word("card-cautions").to_owned()),
@@ -42,13 +42,25 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
     })
 }
 
+/// What the marks mean and, in another language, the English of every heading: beside it there is no room for a second name.
+fn marks(speaker: &Speaker<'_>) -> Vec<String> {
+    let mut lines = vec![say!(speaker, "menu-marks", sign: NOT_NAMED)];
+    if speaker.language != Language::ENGLISH {
+        let both = Allergen::ALL.map(|allergen| {
+            beside_english(speaker, |speaker| speaker.allergen(allergen).to_owned())
+        });
+        lines.push(both.join(" · "));
+    }
+    lines
+}
+
 fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
     let mut columns = vec![Column::text(speaker.word("column-drink"))];
-    columns.extend(Allergen::ALL.iter().map(|allergen| {
-        Column::text(beside_english(speaker, |speaker| {
-            speaker.allergen(*allergen).to_owned()
-        }))
-    }));
+    columns.extend(
+        Allergen::ALL
+            .iter()
+            .map(|allergen| Column::text(speaker.allergen(*allergen))),
+    );
     let rows = made.iter().map(|made| {
         let summary = &made.balance.allergens;
         let cell = |allergen: &Allergen| {
