@@ -14,6 +14,8 @@ pub struct Lineages<'recipe> {
     bases: Vec<Option<usize>>,
     /// The latest approval of each version, and of the recipe itself (`None`).
     approvals: BTreeMap<Option<&'recipe VersionId>, &'recipe Approval>,
+    /// The approval of the lineage of each version, once it has been looked for.
+    standards: BTreeMap<usize, Option<&'recipe Approval>>,
     /// The version that was resolved last, when it is in no circle: the next one often builds on it.
     last: Option<(usize, Resolved, Vec<Finding>)>,
 }
@@ -29,6 +31,7 @@ impl<'recipe> Lineages<'recipe> {
             approvals: approvals
                 .map(|approval| (approval.version.as_ref(), approval))
                 .collect(),
+            standards: BTreeMap::new(),
             last: None,
         }
     }
@@ -98,19 +101,32 @@ impl<'recipe> Lineages<'recipe> {
         )
     }
 
-    /// The same as [`Recipe::standard_for`].
-    pub fn standard_for(&self, version: Option<&VersionId>) -> Option<&'recipe Approval> {
+    /// The same as [`Recipe::standard_for`]. What is found for a version holds for all that were passed on the way to it.
+    pub fn standard_for(&mut self, version: Option<&VersionId>) -> Option<&'recipe Approval> {
+        let mut path = Vec::new();
         let mut next = version;
+        let mut found = None;
         // A lineage has no more versions than the recipe, and a missing one behind them; in a circle the search ends there.
-        for _ in 0..=self.bases.len() {
-            let Some(id) = next else { break };
+        while let Some(id) = next.filter(|_| path.len() <= self.bases.len()) {
             if let Some(approval) = self.approvals.get(&Some(id)) {
-                return Some(approval);
+                found = Some(*approval);
+                break;
             }
-            let version = self.index.get(id).map(|at| &self.recipe.versions[*at]);
-            next = version.and_then(|version| version.builds_on.as_ref());
+            let Some(at) = self.index.get(id).copied() else {
+                break;
+            };
+            if let Some(known) = self.standards.get(&at) {
+                found = *known;
+                break;
+            }
+            path.push(at);
+            next = self.recipe.versions[at].builds_on.as_ref();
         }
-        let of_recipe = self.approvals.get(&None).copied();
-        of_recipe.or_else(|| self.recipe.approvals.last())
+        for at in path {
+            self.standards.insert(at, found);
+        }
+        found
+            .or_else(|| self.approvals.get(&None).copied())
+            .or_else(|| self.recipe.approvals.last())
     }
 }
