@@ -84,3 +84,11 @@ fn a_text_longer_than_16_bits_count_goes_into_the_pdf() {
         pages_hold(&document, Paper::A4);
     }
 }
+
+#[test]
+fn a_column_of_numbers_that_are_marks_without_letters_ends_on_the_paper() {
+    // Found by the law above: the line was aligned by a width that did not count the marks.
+    let mut dice = Dice(15_193_179_605_430_330_483);
+    let document = document(&mut dice);
+    pages_hold(&document, dice.pick(&Paper::ALL));
+}

@@ -199,6 +199,9 @@ impl Typesetter {
                         shared.clone(),
                     ));
                 }
+                if look.align == Align::Right {
+                    text_line.keep_within(width);
+                }
                 text_line
             })
             .collect()
@@ -227,8 +230,24 @@ impl Typesetter {
     }
 }
 
+impl TextLine {
+    /// Moves a line to the left that ends beyond this width: it is aligned by what `parley` counts, see [`break_lines`].
+    fn keep_within(&mut self, width: f32) {
+        let ends = self.runs.iter().map(|run| {
+            let advances = run.glyphs.iter().map(|glyph| glyph.advance);
+            run.x + advances.sum::<f32>()
+        });
+        let starts = self.runs.iter().map(|run| run.x);
+        let room = starts.fold(f32::INFINITY, f32::min).max(0.0);
+        let beyond = (ends.fold(0.0, f32::max) - width).clamp(0.0, room);
+        for run in &mut self.runs {
+            run.x -= beyond;
+        }
+    }
+}
+
 /// How often lines that are too long are broken again.
-const TRIES: usize = 4;
+const TRIES: usize = 12;
 
 /// Breaks a text into lines of at most this width. Marks without a letter are wider on the line than `parley` counts when it
 /// breaks it: where a line is too long for the width, all are broken again, earlier by that much.
@@ -242,10 +261,10 @@ fn break_lines(layout: &mut Layout<()>, width: f32) {
         });
         let excess = widths.fold(0.0, f32::max) - width;
         // A letter can be wider than its line, and then no break helps.
-        if excess < 0.5 || limit < 3.0 * excess {
+        if excess < 0.5 || limit < 1.0 {
             return;
         }
-        limit -= excess + 0.5;
+        limit = (limit - excess - 0.5).max(limit / 2.0);
     }
 }
 
