@@ -46,6 +46,16 @@ impl Language {
         self.catalogue().word("language-name").unwrap_or(self.0)
     }
 
+    /// Whether it has all the files that English has, so that the window can speak it. Others have what is printed.
+    pub fn is_whole(self) -> bool {
+        let count = |language: Self| {
+            FOLDERS
+                .get_dir(language.0)
+                .map(|folder| folder.files().count())
+        };
+        count(self) == count(Self::ENGLISH)
+    }
+
     pub(super) fn catalogue(self) -> &'static Catalogue {
         let place = CATALOGUES.get(self.0).or_else(|| CATALOGUES.get("en"));
         // The folder of English is part of the program; without it there would be nothing to say.

@@ -21,12 +21,14 @@ use super::shell::{self, BookInHand};
 use super::start::{Start, window_options};
 use super::theme::{self, Appearance};
 use super::view_state::{Area, ViewState};
+use super::words;
 use super::{
     Screen, card_area, compare_area, counter_area, ladder_area, lesson_area, serving_area,
     swap_area,
 };
 use crate::book::{Book, Finding, Recipe};
 use crate::quantity::DisplayUnits;
+use crate::say::Speaker;
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
 };
@@ -201,6 +203,7 @@ impl App {
             theme::apply(&ctx, self.view.appearance);
             ctx.request_repaint();
         }
+        words::speak(&ctx, self.view.units, self.view.language);
         self.let_cursor_rest(&ctx);
         let before = self.workbench.book().clone();
         self.workbench.poll();
@@ -427,7 +430,8 @@ impl App {
         } else {
             self.workbench.own_words()
         };
-        let in_hand = in_hand(&self.workbench, &book, &findings);
+        let speaker = self.view.speaker(&book);
+        let in_hand = in_hand(&self.workbench, &book, &findings, speaker);
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
                 book: &book,
@@ -438,6 +442,7 @@ impl App {
                 findings: &findings,
                 lens: self.view.lens,
                 units: self.view.units,
+                speaker,
                 own_words: &own_words,
                 lit: lit.as_ref(),
             },
@@ -566,9 +571,11 @@ fn in_hand<'frame>(
     workbench: &'frame Workbench,
     book: &'frame Arc<Book>,
     findings: &'frame [Finding],
+    speaker: Speaker<'frame>,
 ) -> BookInHand<'frame> {
     BookInHand {
         book,
+        speaker,
         title: workbench.title(),
         unsaved: workbench.has_unsaved_changes(),
         undo: workbench.undo_label(),

@@ -10,6 +10,7 @@ use super::view_state::ViewState;
 use crate::balance::Lens;
 use crate::book::{RecipeId, VersionId};
 use crate::quantity::{TemperatureUnit, VolumeUnit};
+use crate::say::Language;
 use crate::workbench::{Home, Shown};
 
 const BOOK: &str = "book";
@@ -19,6 +20,7 @@ const ZOOM: &str = "zoom";
 const LENS: &str = "lens";
 const TEMPERATURE: &str = "temperature unit";
 const VOLUME: &str = "volume unit";
+const LANGUAGE: &str = "language";
 const RECIPE: &str = "recipe";
 const VERSION: &str = "version";
 
@@ -57,6 +59,11 @@ pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -
         let mut all = VolumeUnit::ALL.into_iter();
         view.units.volume = all.find(|unit| unit.symbol() == symbol).unwrap_or_default();
     }
+    if let Some(code) = text(LANGUAGE) {
+        view.language = Language::from_code(&code)
+            .filter(|language| language.is_whole())
+            .unwrap_or_default();
+    }
     view.shown = text(RECIPE)
         .and_then(|recipe| RecipeId::new(&recipe).ok())
         .map(|recipe| Shown {
@@ -94,6 +101,7 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
     storage.set_string(LENS, view.lens.word().to_owned());
     storage.set_string(TEMPERATURE, view.units.temperature.symbol().to_owned());
     storage.set_string(VOLUME, view.units.volume.symbol().to_owned());
+    storage.set_string(LANGUAGE, view.language.code().to_owned());
     storage.set_string(
         RECIPE,
         shown

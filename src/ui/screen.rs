@@ -5,6 +5,7 @@ use std::sync::Arc;
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
 use crate::quantity::{DisplayUnits, OwnWords};
+use crate::say::Speaker;
 use crate::workbench::{Shown, Standard};
 
 /// The read-only side of a frame.
@@ -25,6 +26,8 @@ pub struct Screen<'frame> {
     pub lens: Lens,
     /// What temperatures and volumes are read in.
     pub units: DisplayUnits,
+    /// Speaks about the book in these units and the language of the window.
+    pub speaker: Speaker<'frame>,
     /// What a person has written: it is not translated into them.
     pub own_words: &'frame OwnWords,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.

@@ -1,11 +1,10 @@
 //! A figure as it is said: in digits with its uncertainty, as far as it is known, or why it is not.
 
 use crate::balance::{Balance, Measurand, Reported};
-use crate::book::Book;
-use crate::quantity::{DisplayUnits, Rounded, ShownUnit, Uncertain, rounded_at_most};
-use crate::say::Speaker;
+use crate::quantity::{Rounded, ShownUnit, Uncertain, rounded_at_most};
+use crate::say::{Speaker, say};
 
-/// A figure in digits.
+/// A figure in digits, with a decimal point whatever the language: a speaker writes its own sign where the figure is shown.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(super) struct Value {
     /// The digits, with "≥ " or "≤ " before them when something is missing; `None` when it is not known.
@@ -54,19 +53,18 @@ impl Value {
 
     /// A figure of the balance.
     pub(super) fn of(
-        book: &Book,
+        speaker: Speaker<'_>,
         balance: &Balance,
         measurand: Measurand,
         most_decimals: i32,
-        units: DisplayUnits,
     ) -> Self {
-        let unit = units.of(measurand.unit());
+        let unit = speaker.units.of(measurand.unit());
         let reported = balance.reported(measurand);
         let value = reported.value.map(|value| Uncertain {
             value,
             u: reported.u.unwrap_or(0.0),
         });
-        let gap = gap_words(book, &reported);
+        let gap = gap_words(speaker, &reported);
         match (value, gap) {
             (Some(value), None) => Self::shown(value, &unit, most_decimals),
             // The known part of nothing says nothing.
@@ -105,47 +103,60 @@ impl Value {
     }
 
     /// The figure in a sentence, with the reason when it is not known.
-    pub(super) fn sentence(&self, name: &str, unit: &str) -> String {
-        let mut words = match (&self.text, &self.u) {
-            (Some(text), Some(u)) => format!("{name}: {} {unit}, ± {u}", spoken(text)),
-            (Some(text), None) => format!("{name}: {} {unit}", spoken(text)),
-            (None, _) => format!("{name}: not known"),
+    pub(super) fn sentence(&self, speaker: Speaker<'_>, name: &str, unit: &str) -> String {
+        let figure = self.figure(speaker, unit);
+        let said = match (figure, &self.u) {
+            (Some(figure), Some(u)) => {
+                let u = speaker.digits(u);
+                say!(speaker, "value-with-uncertainty", name: name, figure: figure, u: u)
+            }
+            (Some(figure), None) => say!(speaker, "value-known", name: name, figure: figure),
+            (None, _) => say!(speaker, "value-not-known", name: name),
         };
-        words.truncate(words.trim_end().len());
-        if let Some(gap) = &self.gap {
-            words.push_str("; ");
-            words.push_str(gap);
+        match &self.gap {
+            Some(gap) => say!(speaker, "clauses", before: said, after: gap),
+            None => said,
         }
-        words
     }
 
     /// "ice left 120 g", for a row of several figures.
-    pub(super) fn short(&self, name: &str, unit: &str) -> String {
-        match &self.text {
-            Some(text) => {
+    pub(super) fn short(&self, speaker: Speaker<'_>, name: &str, unit: &str) -> String {
+        let said = match (self.figure(speaker, unit), &self.text) {
+            (Some(figure), Some(text)) => {
                 // The doubt of a known part says nothing of the whole.
                 let is_whole = !text.starts_with(['≥', '≤']);
                 let doubt = self.u.as_ref().filter(|_| is_whole);
-                let doubt = doubt.map(|u| format!(" ± {u}")).unwrap_or_default();
-                format!("{name} {} {unit}{doubt}", spoken(text).trim_end())
+                let doubt = doubt.map(|u| format!(" ± {}", speaker.digits(u)));
+                format!("{name} {figure}{}", doubt.unwrap_or_default())
             }
-            None => format!("{name} not known"),
-        }
+            _ => say!(speaker, "value-short-not-known", name: name),
+        };
+        said.trim_start().to_owned()
     }
-}
 
-fn spoken(text: &str) -> String {
-    text.replace("≥ ", "at least ").replace("≤ ", "at most ")
+    /// "at least 20.3 g".
+    fn figure(&self, speaker: Speaker<'_>, unit: &str) -> Option<String> {
+        let text = self.text.as_deref()?;
+        let with_unit = |digits: &str| {
+            let digits = speaker.digits(digits);
+            format!("{digits} {unit}").trim_end().to_owned()
+        };
+        Some(match (text.strip_prefix("≥ "), text.strip_prefix("≤ ")) {
+            (Some(digits), _) => say!(speaker, "at-least", figure: with_unit(digits)),
+            (_, Some(digits)) => say!(speaker, "value-at-most", figure: with_unit(digits)),
+            _ => with_unit(text),
+        })
+    }
 }
 
 /// "not stated: Velloom oat creamer", or why there is no value; `None` when nothing is missing.
-pub(super) fn gap_words(book: &Book, reported: &Reported) -> Option<String> {
+pub(super) fn gap_words(speaker: Speaker<'_>, reported: &Reported) -> Option<String> {
     if let Some(reason) = reported.reason {
-        return Some(Speaker::new(book).no_figure(reason).to_owned());
+        return Some(speaker.no_figure(reason).to_owned());
     }
     let missing = &reported.missing;
     (!missing.is_empty())
-        .then(|| format!("not stated: {}", Speaker::new(book).ingredients(missing)))
+        .then(|| say!(speaker, "value-not-stated", ingredients: speaker.ingredients(missing)))
 }
 
 #[cfg(test)]
@@ -156,7 +167,7 @@ mod tests {
     fn a_figure_that_is_not_known_says_why_and_shows_no_digit() {
         let value = Value::not_known("not stated: Ondry creamer");
         assert_eq!(
-            value.sentence("fat", "g"),
+            value.sentence(Speaker::without_book(), "fat", "g"),
             "fat: not known; not stated: Ondry creamer"
         );
         assert!(value.text.is_none());
@@ -172,10 +183,12 @@ mod tests {
             1,
         );
         assert_eq!(
-            value.sentence("until 58 °C", "min"),
+            value.sentence(Speaker::without_book(), "until 58 °C", "min"),
             "until 58 °C: 7.4 min, ± 1.1"
         );
-        assert_eq!(value.short("fat", "g"), "fat 7.4 g ± 1.1");
-        assert_eq!(value.at_least().short("fat", "g"), "fat at least 7.4 g");
+        let speaker = Speaker::without_book();
+        assert_eq!(value.short(speaker, "fat", "g"), "fat 7.4 g ± 1.1");
+        let least = value.at_least();
+        assert_eq!(least.short(speaker, "fat", "g"), "fat at least 7.4 g");
     }
 }

@@ -20,6 +20,7 @@ use super::theme::Appearance;
 use crate::balance::Lens;
 use crate::book::{Book, LineId};
 use crate::quantity::DisplayUnits;
+use crate::say::{Language, Speaker};
 use crate::workbench::Shown;
 
 /// The areas of work.
@@ -136,6 +137,8 @@ pub struct ViewState {
     pub appearance: Appearance,
     /// What temperatures and volumes are read in.
     pub units: DisplayUnits,
+    /// The language of the window.
+    pub language: Language,
     /// What is searched for in the list of drinks.
     pub search: String,
     /// The rows of the list of drinks.
@@ -186,6 +189,13 @@ pub struct ViewState {
 const MOST_RECENT: usize = 8;
 
 impl ViewState {
+    /// Speaks about a book in the units and the language of the window.
+    pub fn speaker<'book>(&self, book: &'book Book) -> Speaker<'book> {
+        Speaker::new(book)
+            .in_units(self.units)
+            .in_language(self.language)
+    }
+
     /// The recipe and version in hand, or the first of the book when what was in hand is gone; `None` for an empty book.
     pub fn shown_in(&self, book: &Book) -> Option<Shown> {
         if let Some(shown) = &self.shown

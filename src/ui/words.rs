@@ -2,9 +2,29 @@
 
 use std::sync::Arc;
 
-use egui::{Color32, Galley, Label, Response, RichText, Role, Sense, Ui, Vec2, WidgetInfo, vec2};
+use egui::{
+    Color32, Context, Galley, Id, Label, Response, RichText, Role, Sense, Ui, Vec2, WidgetInfo,
+    vec2,
+};
 
 use super::theme::{self, TypeStyle, grid};
+use crate::quantity::DisplayUnits;
+use crate::say::{Language, Speaker};
+
+/// Sets what the window speaks in this frame.
+pub(super) fn speak(ctx: &Context, units: DisplayUnits, language: Language) {
+    ctx.data_mut(|data| data.insert_temp(Id::unique("spoken"), (units, language)));
+}
+
+/// Speaks as the window does where no book is at hand: labels, headings, tables of the screen.
+pub(super) fn speaker(ctx: &Context) -> Speaker<'static> {
+    let (units, language) = ctx
+        .data(|data| data.get_temp(Id::unique("spoken")))
+        .unwrap_or_default();
+    Speaker::without_book()
+        .in_units(units)
+        .in_language(language)
+}
 
 /// The heading of an area or a sheet; a heading to screen readers, too.
 pub(super) fn heading_ui(ui: &mut Ui, words: &str) -> Response {

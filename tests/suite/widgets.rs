@@ -64,6 +64,7 @@ impl Scene {
             findings: &[],
             lens: self.lens,
             units: evensip::quantity::DisplayUnits::METRIC,
+            speaker: evensip::say::Speaker::new(&self.book),
             own_words: &self.own_words,
             lit: self.lit.as_ref(),
         }

@@ -136,7 +136,12 @@ fn figure_row(
         },
         // A figure of which something is missing is no measure for the others.
         None => Cell::Figure {
-            value: Value::of(book, &drink.balance, measurand, decimals, units),
+            value: Value::of(
+                Speaker::new(book).in_units(units),
+                &drink.balance,
+                measurand,
+                decimals,
+            ),
             against: None,
         },
     };

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use egui::{Color32, Galley, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
 use super::model::{Cell, Part, Row};
+use crate::say::Speaker;
 use crate::ui::glossary::Explained as _;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::heading_ui;
@@ -167,7 +168,7 @@ fn sentence(row: &Row) -> String {
     let cells = row.cells.iter().map(|cell| match cell {
         Cell::Words { text, .. } => text.clone(),
         Cell::Figure { value, against } => {
-            let mut words = value.short("", &row.unit).trim().to_owned();
+            let mut words = value.short(Speaker::without_book(), "", &row.unit);
             if let Some(against) = against {
                 words.push_str(", ");
                 words.push_str(against);

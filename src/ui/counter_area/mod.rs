@@ -23,6 +23,7 @@ use super::theme::{self, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
 use crate::quantity::DisplayUnits;
+use crate::say::Speaker;
 use crate::ui::words;
 use crate::workbench::Action;
 
@@ -229,6 +230,8 @@ struct Counter<'frame> {
     findings: &'frame [Finding],
     /// What temperatures and volumes are read in.
     units: DisplayUnits,
+    /// Speaks about the book in these units and the language of the window.
+    speaker: Speaker<'frame>,
 }
 
 /// From this width of the window on the list keeps its columns beside an open item, in points.
@@ -248,6 +251,7 @@ pub(super) fn counter_area_ui(
         book,
         findings,
         units: view.units,
+        speaker: view.speaker(book),
     };
     view.counter.shelf.take(book, view.units);
     if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {

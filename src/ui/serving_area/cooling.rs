@@ -29,11 +29,10 @@ pub(super) fn cooling_ui(
     actions: &mut Vec<Action>,
 ) {
     let celsius = Value::of(
-        screen.book,
+        screen.speaker,
         screen.balance,
         Measurand::ServingTemperature,
         1,
-        screen.units,
     );
     sheet::figure_ui(
         ui,

@@ -119,13 +119,7 @@ fn part_of_serviceware(ware: &Serviceware) -> Part {
 
 /// The cost with everything in it, or the known part of it with the names of what has no price.
 fn total(screen: &Screen<'_>, parts: &[Part]) -> Value {
-    let value = Value::of(
-        screen.book,
-        screen.balance,
-        Measurand::Cost,
-        2,
-        screen.units,
-    );
+    let value = Value::of(screen.speaker, screen.balance, Measurand::Cost, 2);
     let is_partial = screen.balance.figures.missing(Measurand::Cost) != 0;
     let gap = missing(parts);
     if !is_partial || value.gap.is_some() && gap.is_none() {

@@ -73,13 +73,7 @@ pub(super) fn melting_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let ice = Value::of(
-        screen.book,
-        screen.balance,
-        Measurand::IceLeft,
-        0,
-        screen.units,
-    );
+    let ice = Value::of(screen.speaker, screen.balance, Measurand::IceLeft, 0);
     sheet::figure_ui(
         ui,
         screen,
@@ -129,7 +123,8 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
         (first.dilution.is_some(), "dilution", Measurand::Dilution),
     ] {
         if !is_known {
-            let gap = crate::ui::value::gap_words(screen.book, &screen.balance.reported(measurand));
+            let gap =
+                crate::ui::value::gap_words(screen.speaker, &screen.balance.reported(measurand));
             sheet::quiet_ui(
                 ui,
                 format!(

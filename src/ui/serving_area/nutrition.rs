@@ -61,7 +61,7 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
 
 fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
     let reported = screen.balance.reported(row.measurand);
-    let gap = gap_words(screen.book, &reported);
+    let gap = gap_words(screen.speaker, &reported);
     let value = |printed: &PrintedValue| {
         if printed.is_complete {
             Value::digits(&printed.text)
@@ -109,7 +109,7 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
             ("caffeine, per drink", Measurand::Caffeine, "mg"),
             ("free sugars, per drink", Measurand::FreeSugars, "g"),
         ] {
-            let value = Value::of(screen.book, screen.balance, measurand, 1, screen.units);
+            let value = Value::of(screen.speaker, screen.balance, measurand, 1);
             sheet::figure_ui(ui, screen, name, &value, unit, measurand);
         }
     });

@@ -6,13 +6,14 @@ use egui::{
 };
 
 use crate::balance::Measurand;
+use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::why_ui;
-use crate::ui::words;
+use crate::ui::words::{self, speaker};
 
 /// Height of a row with one line of text, in points.
 const ROW: f32 = 6.0 * grid::STEP;
@@ -143,7 +144,8 @@ fn row_ui(ui: &mut Ui, name: &str, value: &Value, unit: &str, sense: Sense) -> R
     } else {
         Role::Label
     };
-    response.widget_info(|| WidgetInfo::labeled(role, true, value.sentence(name, unit)));
+    let speaker = speaker(ui.ctx());
+    response.widget_info(|| WidgetInfo::labeled(role, true, value.sentence(speaker, name, unit)));
     if !ui.is_rect_visible(rect) {
         return response;
     }
@@ -368,7 +370,8 @@ fn table_row_ui(
         });
     let height = ROW + gap.as_ref().map_or(0.0, |gap| gap.size().y + grid::TIGHT);
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, row.sentence(columns)));
+    let speaker = speaker(ui.ctx());
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, row.sentence(speaker, columns)));
     if !ui.is_rect_visible(rect) {
         return;
     }
@@ -417,14 +420,14 @@ fn cell_ui(ui: &Ui, at: egui::Pos2, cell: &Value) {
 
 impl TableRow {
     /// The row in one sentence.
-    fn sentence(&self, columns: &[Column]) -> String {
+    fn sentence(&self, speaker: Speaker<'_>, columns: &[Column]) -> String {
         let cells = columns.iter().zip(&self.cells).map(|(column, cell)| {
             let unit = if column.unit.is_empty() {
                 &self.unit
             } else {
                 &column.unit
             };
-            cell.short(&column.name, unit)
+            cell.short(speaker, &column.name, unit)
         });
         let mut sentence = format!("{}: {}", self.name, cells.collect::<Vec<_>>().join(", "));
         if let Some(gap) = self.cells.iter().rev().find_map(|cell| cell.gap.as_ref()) {

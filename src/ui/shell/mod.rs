@@ -23,12 +23,15 @@ use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding};
+use crate::say::Speaker;
 use crate::workbench::{Action, Command, DiskChange, FileState, Home, Intent, Message};
 
 /// What every screen shows of the book as a whole.
 pub(super) struct BookInHand<'frame> {
     /// The book.
     pub book: &'frame Arc<Book>,
+    /// Speaks about it in the units and the language of the window.
+    pub speaker: Speaker<'frame>,
     /// Its name.
     pub title: String,
     /// Whether there are changes that no file holds.

@@ -5,12 +5,13 @@ use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 use super::{BookInHand, carry_out};
 use crate::book::Severity;
 use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
+use crate::say::Language;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::ui::words::small_heading_ui;
+use crate::ui::words::{small_heading_ui, speaker};
 use crate::workbench::{Action, Command, Intent, Sample};
 
 /// The part of the strip that the name of the book may take.
@@ -169,6 +170,7 @@ fn menu_items_ui(
     }
     safekeeping::menu_items_ui(ui, in_hand.has_left_work, view, actions);
     units_ui(ui, view);
+    languages_ui(ui, view);
     heading_ui(ui, "Samples");
     for sample in Sample::ALL {
         if ui.button(sample.name()).clicked() {
@@ -214,6 +216,20 @@ fn units_ui(ui: &mut Ui, view: &mut ViewState) {
         if view.units != before {
             // What is half typed was meant in the other unit.
             view.drafts.clear();
+        }
+    });
+}
+
+/// The languages that have every message; nothing is asked while there is only one.
+fn languages_ui(ui: &mut Ui, view: &mut ViewState) {
+    let languages: Vec<Language> = Language::all().filter(|one| one.is_whole()).collect();
+    if languages.len() < 2 {
+        return;
+    }
+    heading_ui(ui, speaker(ui.ctx()).word("strip-language"));
+    ui.horizontal_wrapped(|ui| {
+        for language in languages {
+            ui.selectable_value(&mut view.language, language, language.name());
         }
     });
 }
