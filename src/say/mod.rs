@@ -5,6 +5,7 @@
 //! `assets/languages`, one folder per language and one file per subject, in the notation of Project Fluent.
 
 mod allergens;
+mod amounts;
 mod assumption;
 mod book_file;
 mod brewing;
@@ -17,6 +18,7 @@ mod edits;
 mod exchange;
 mod figure;
 mod findings;
+mod kinds;
 mod language;
 mod lists;
 mod names;

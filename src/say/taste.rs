@@ -2,7 +2,7 @@
 
 use super::{Speaker, say};
 use crate::balance::{CautionKind, Measurand};
-use crate::book::{Amount, Axis, Role};
+use crate::book::{Axis, Role};
 use crate::swap::{AxisMove, NOT_TASTED};
 
 impl Speaker<'_> {
@@ -72,18 +72,6 @@ impl Speaker<'_> {
             None => self.word("axis-not-known").to_owned(),
             Some(steps) if steps.abs() < NOT_TASTED => self.word("axis-same").to_owned(),
             Some(steps) => self.axis_change(&moved.axis, steps),
-        }
-    }
-
-    /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
-    pub fn amount(&self, amount: &Amount) -> String {
-        match amount {
-            Amount::FillTo(millilitres) => {
-                let volume = self.units.volume_count(*millilitres);
-                say!(self, "amount-fill-to", volume: volume)
-            }
-            Amount::FillToRim => self.word("amount-fill-to-rim").to_owned(),
-            _ => self.book.amount_words_in(amount, self.units),
         }
     }
 

@@ -30,7 +30,20 @@ const READ: [&str; 7] = [
 ];
 
 /// Messages that are found by the word of a fact: `role-` and `powder`.
-const BEGINNINGS: [&str; 2] = ["measurand-", "item-field-"];
+const BEGINNINGS: [&str; 12] = [
+    "measurand-",
+    "item-field-",
+    "evidence-",
+    "form-",
+    "nutrient-",
+    "polyol-",
+    "measure-kind-",
+    "vessel-kind-",
+    "state-",
+    "lens-",
+    "found-",
+    "severity-",
+];
 
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))

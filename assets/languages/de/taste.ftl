@@ -32,3 +32,33 @@ line-none = ohne
 # What fills a cup: "to 400 ml".
 amount-fill-to = bis { $volume }
 amount-fill-to-rim = bis zum Rand
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+    [one] Messlöffel
+   *[other] Messlöffel
+}
+amount-uses-pump = { $amount } { $count ->
+    [one] Hub
+   *[other] Hübe
+}
+amount-uses-spoon = { $amount } { $count ->
+    [one] Löffel
+   *[other] Löffel
+}
+amount-uses-jug = { $amount } { $count ->
+    [one] Kännchen
+   *[other] Kännchen
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+    [one] Eisschaufel
+   *[other] Eisschaufeln
+}
+amount-uses-button = { $amount } { $count ->
+    [one] Tastendruck
+   *[other] Tastendrücke
+}
+amount-uses-other = { $amount } { $count ->
+    [one] Einheit
+   *[other] Einheiten
+}

@@ -32,3 +32,33 @@ line-none = none
 # What fills a cup: "to 400 ml".
 amount-fill-to = to { $volume }
 amount-fill-to-rim = to the rim
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+    [one] scoop
+   *[other] scoops
+}
+amount-uses-pump = { $amount } { $count ->
+    [one] press
+   *[other] presses
+}
+amount-uses-spoon = { $amount } { $count ->
+    [one] spoon
+   *[other] spoons
+}
+amount-uses-jug = { $amount } { $count ->
+    [one] jug
+   *[other] jugs
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+    [one] ice scoop
+   *[other] ice scoops
+}
+amount-uses-button = { $amount } { $count ->
+    [one] push
+   *[other] pushes
+}
+amount-uses-other = { $amount } { $count ->
+    [one] use
+   *[other] uses
+}

@@ -32,3 +32,33 @@ line-none = sin
 # What fills a cup: "to 400 ml".
 amount-fill-to = hasta { $volume }
 amount-fill-to-rim = hasta el borde
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+    [one] cacito
+   *[other] cacitos
+}
+amount-uses-pump = { $amount } { $count ->
+    [one] bombeo
+   *[other] bombeos
+}
+amount-uses-spoon = { $amount } { $count ->
+    [one] cuchara
+   *[other] cucharas
+}
+amount-uses-jug = { $amount } { $count ->
+    [one] jarra
+   *[other] jarras
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+    [one] pala de hielo
+   *[other] palas de hielo
+}
+amount-uses-button = { $amount } { $count ->
+    [one] toque de botón
+   *[other] toques de botón
+}
+amount-uses-other = { $amount } { $count ->
+    [one] unidad
+   *[other] unidades
+}

@@ -32,3 +32,33 @@ line-none = sans
 # What fills a cup: "to 400 ml".
 amount-fill-to = jusqu’à { $volume }
 amount-fill-to-rim = à ras bord
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+    [one] mesurette
+   *[other] mesurettes
+}
+amount-uses-pump = { $amount } { $count ->
+    [one] coup de pompe
+   *[other] coups de pompe
+}
+amount-uses-spoon = { $amount } { $count ->
+    [one] cuillère
+   *[other] cuillères
+}
+amount-uses-jug = { $amount } { $count ->
+    [one] pichet
+   *[other] pichets
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+    [one] pelle à glaçons
+   *[other] pelles à glaçons
+}
+amount-uses-button = { $amount } { $count ->
+    [one] appui
+   *[other] appuis
+}
+amount-uses-other = { $amount } { $count ->
+    [one] unité
+   *[other] unités
+}

@@ -32,3 +32,26 @@ line-none = 없음
 # What fills a cup: "to 400 ml".
 amount-fill-to = { $volume }까지
 amount-fill-to-rim = 컵 가득
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+   *[other] 스쿱
+}
+amount-uses-pump = { $amount } { $count ->
+   *[other] 펌프
+}
+amount-uses-spoon = { $amount } { $count ->
+   *[other] 스푼
+}
+amount-uses-jug = { $amount } { $count ->
+   *[other] 저그
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+   *[other] 아이스 스쿱
+}
+amount-uses-button = { $amount } { $count ->
+   *[other] 버튼 누름
+}
+amount-uses-other = { $amount } { $count ->
+   *[other] 회
+}

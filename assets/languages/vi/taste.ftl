@@ -32,3 +32,26 @@ line-none = không có
 # What fills a cup: "to 400 ml".
 amount-fill-to = đến { $volume }
 amount-fill-to-rim = đến miệng ly
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+   *[other] muỗng đong
+}
+amount-uses-pump = { $amount } { $count ->
+   *[other] lần nhấn bơm
+}
+amount-uses-spoon = { $amount } { $count ->
+   *[other] muỗng
+}
+amount-uses-jug = { $amount } { $count ->
+   *[other] ca
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+   *[other] xẻng đá
+}
+amount-uses-button = { $amount } { $count ->
+   *[other] lần nhấn nút
+}
+amount-uses-other = { $amount } { $count ->
+   *[other] lần
+}

@@ -32,3 +32,26 @@ line-none = 無
 # What fills a cup: "to 400 ml".
 amount-fill-to = 加至 { $volume }
 amount-fill-to-rim = 加至杯口
+
+# How often a measure is used. $amount may hold a fraction: "1½ scoops"; $count is 1 up to one use.
+amount-uses-scoop = { $amount } { $count ->
+   *[other] 勺
+}
+amount-uses-pump = { $amount } { $count ->
+   *[other] 泵
+}
+amount-uses-spoon = { $amount } { $count ->
+   *[other] 匙
+}
+amount-uses-jug = { $amount } { $count ->
+   *[other] 壺
+}
+amount-uses-ice-scoop = { $amount } { $count ->
+   *[other] 冰鏟
+}
+amount-uses-button = { $amount } { $count ->
+   *[other] 次按鍵
+}
+amount-uses-other = { $amount } { $count ->
+   *[other] 份
+}

@@ -1,0 +1,90 @@
+# The words of fixed lists, by their key.
+
+# What a figure rests on.
+evidence-label = label
+evidence-specification-sheet = specification sheet
+evidence-measured = measured
+evidence-published-table = published table
+evidence-assumed = assumed
+
+# What an ingredient is like.
+form-liquid = liquid
+form-syrup = syrup
+form-powder = powder
+form-crystals = crystals
+form-paste = paste
+form-leaf = leaf
+form-ice = ice
+form-pieces = pieces
+form-foam = foam
+
+# A figure of an ingredient.
+nutrient-energy = energy
+nutrient-water = water
+nutrient-fat = fat
+nutrient-saturates = saturates
+nutrient-carbohydrate = carbohydrate
+nutrient-sugars = sugars
+nutrient-polyols = polyols
+nutrient-fibre = fibre
+nutrient-protein = protein
+nutrient-salt = salt
+nutrient-acid = acid
+nutrient-tea-solids = tea solids
+nutrient-insoluble-solids = insoluble solids
+nutrient-caffeine = caffeine
+nutrient-degrees-brix = °Brix
+
+# A sweetening alcohol.
+polyol-erythritol = erythritol
+polyol-xylitol = xylitol
+polyol-sorbitol = sorbitol
+polyol-mannitol = mannitol
+polyol-maltitol = maltitol
+polyol-lactitol = lactitol
+polyol-isomalt = isomalt
+
+# What the counter measures with.
+measure-kind-scoop = scoop
+measure-kind-pump = pump
+measure-kind-spoon = spoon
+measure-kind-jug = jug
+measure-kind-ice-scoop = ice scoop
+measure-kind-button = button
+
+# What a drink is made, poured or served in.
+vessel-kind-cup = cup
+vessel-kind-shaker = shaker
+vessel-kind-jug = jug
+
+# How far a recipe or version is.
+state-draft = draft
+state-on-trial = on trial
+state-approved = approved
+state-retired = retired
+
+# What the shares of the lines are shown of.
+lens-sugar = sugar
+lens-sweetness = sweetness
+lens-heat = heat
+lens-cost = cost
+lens-energy = energy
+lens-tea = tea
+lens-uncertainty = uncertainty
+
+# What was found in the book.
+found-recipe = recipe
+found-version = version
+found-ingredient = ingredient
+found-measure = measure
+found-vessel = cup, shaker or jug
+found-flavour = flavour
+found-level = sugar level
+found-instruction = instruction
+found-note = note
+found-approval = approval
+found-shop = shop
+
+# How serious a finding is.
+severity-warning = warning
+severity-error = error

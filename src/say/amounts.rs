@@ -1,0 +1,149 @@
+//! Amounts as the counter says them, and read back in the same words.
+
+use super::{Argument, Speaker, say};
+use crate::book::{Amount, AmountWordError, Ingredient, MeasureKind};
+use crate::quantity::show_count;
+
+impl Speaker<'_> {
+    /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
+    pub fn amount(&self, amount: &Amount) -> String {
+        match amount {
+            Amount::Grams(grams) => format!("{} g", self.count(*grams)),
+            Amount::Millilitres(millilitres) => self.volume_count(*millilitres),
+            Amount::FillTo(millilitres) => {
+                say!(self, "amount-fill-to", volume: self.volume_count(*millilitres))
+            }
+            Amount::FillToRim => self.word("amount-fill-to-rim").to_owned(),
+            Amount::Count(count, measure) => {
+                let measure = self.book.measure(measure);
+                self.uses(*count, measure.map(|measure| measure.kind))
+            }
+        }
+    }
+
+    /// "1½ scoops"; a measure that the book does not have is said without its name: "2 uses".
+    pub fn uses(&self, count: f64, kind: Option<MeasureKind>) -> String {
+        // A part of a use, and what is shown as 1, is one use.
+        let is_one = count <= 1.0 || show_count(count) == "1";
+        let plural = Argument::Count(if is_one { 1.0 } else { count });
+        let amount = self.count(count).into();
+        self.say(uses_message(kind), &[("amount", amount), ("count", plural)])
+    }
+
+    /// What a use of a measure is called without a number: "scoops".
+    pub fn uses_word(&self, kind: MeasureKind) -> String {
+        let many = [("amount", "".into()), ("count", Argument::Count(5.0))];
+        self.say(uses_message(Some(kind)), &many).trim().to_owned()
+    }
+
+    /// Reads an amount that was typed in the words of the language or in those of a book, as
+    /// [`crate::book::Book::amount_from_text_in`] does; what went wrong is said.
+    pub fn read_amount(
+        &self,
+        text: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&Amount>,
+    ) -> Result<Amount, String> {
+        let text = self.in_words_of_a_book(text);
+        self.book
+            .amount_from_text_in(&text, ingredient, current, self.units)
+            .map_err(|error: AmountWordError| self.amount_error(&error))
+    }
+
+    /// The words of the language for measures and for what fills a cup, replaced by those that a book is written in.
+    fn in_words_of_a_book(&self, text: &str) -> String {
+        let typed = text.trim().to_lowercase();
+        if typed == self.word("amount-fill-to-rim").to_lowercase() {
+            return "to the rim".to_owned();
+        }
+        let fill_to = say!(self, "amount-fill-to", volume: "\u{0}").to_lowercase();
+        if let Some((before, after)) = fill_to.split_once('\u{0}')
+            && let Some(volume) = typed.strip_prefix(before)
+            && let Some(volume) = volume.strip_suffix(after)
+        {
+            return format!("to {volume}");
+        }
+        let words = MeasureKind::ALL.into_iter().flat_map(|kind| {
+            [1.0, 5.0].map(|count| {
+                let arguments = [("amount", "".into()), ("count", Argument::Count(count))];
+                let word = self.say(uses_message(Some(kind)), &arguments);
+                (word.trim().to_lowercase(), kind)
+            })
+        });
+        let ends_typed = |word: &str| {
+            let number = typed.strip_suffix(word)?;
+            let is_whole = number.ends_with(|last: char| !last.is_alphabetic());
+            is_whole.then(|| number.to_owned())
+        };
+        // The longest: "ice scoops" ends like "scoops".
+        let longest = words
+            .filter_map(|(word, kind)| Some((word.len(), ends_typed(&word)?, kind)))
+            .max_by_key(|(length, ..)| *length);
+        longest.map_or_else(
+            || text.to_owned(),
+            |(_, number, kind)| format!("{number}{}", kind.words().1),
+        )
+    }
+
+    fn volume_count(&self, millilitres: f64) -> String {
+        let digits = self.units.volume_number(millilitres);
+        let digits = self.localised(&digits, millilitres);
+        format!("{digits} {}", self.units.of("ml").symbol)
+    }
+}
+
+fn uses_message(kind: Option<MeasureKind>) -> &'static str {
+    match kind {
+        Some(MeasureKind::Scoop) => "amount-uses-scoop",
+        Some(MeasureKind::Pump) => "amount-uses-pump",
+        Some(MeasureKind::Spoon) => "amount-uses-spoon",
+        Some(MeasureKind::Jug) => "amount-uses-jug",
+        Some(MeasureKind::IceScoop) => "amount-uses-ice-scoop",
+        Some(MeasureKind::Button) => "amount-uses-button",
+        None => "amount-uses-other",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::book::{Amount, MeasureId};
+    use crate::say::{Language, Speaker};
+
+    #[test]
+    fn an_amount_is_read_as_it_is_said_in_every_language() {
+        let text = include_str!("../../sample-books/harrowmere.ron");
+        let book = crate::book_file::parse(text).unwrap().0;
+        let mut amounts = vec![
+            Amount::Grams(12.5),
+            Amount::Millilitres(150.0),
+            Amount::FillTo(400.0),
+            Amount::FillToRim,
+        ];
+        let measures: Vec<MeasureId> = book.measures.iter().map(|item| item.id.clone()).collect();
+        for measure in measures {
+            for count in [0.5, 1.0, 1.5, 2.0, 5.0] {
+                amounts.push(Amount::Count(count, measure.clone()));
+            }
+        }
+        for language in Language::all() {
+            let speaker = Speaker::new(&book).in_language(language);
+            for amount in &amounts {
+                let said = speaker.amount(amount);
+                let read = speaker.read_amount(&said, None, Some(amount));
+                assert_eq!(read.as_ref(), Ok(amount), "{language:?}: {said}");
+            }
+        }
+        let german = Speaker::new(&book).in_language(Language::from_code("de").unwrap());
+        let pump = book
+            .measures
+            .iter()
+            .find(|item| item.kind == crate::book::MeasureKind::Pump);
+        let presses = Amount::Count(1.5, pump.unwrap().id.clone());
+        assert_eq!(german.amount(&presses), "1½ Hübe");
+        assert_eq!(
+            german.amount(&presses.with_number(0.5)),
+            "½ Hub",
+            "a part of a use is one use"
+        );
+    }
+}

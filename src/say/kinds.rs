@@ -1,0 +1,68 @@
+//! The words of fixed lists: what kind a thing is, how far a recipe is, what a figure rests on.
+
+use super::Speaker;
+use crate::balance::Lens;
+use crate::book::{
+    Evidence, Form, FoundKind, MeasureKind, Nutrient, PolyolKind, Severity, State, VesselKind,
+};
+
+impl Speaker<'_> {
+    /// What a figure rests on: "specification sheet".
+    pub fn evidence_kind(&self, evidence: Evidence) -> &'static str {
+        self.kind("evidence", evidence.word())
+    }
+
+    /// What an ingredient is like: "powder".
+    pub fn form(&self, form: Form) -> &'static str {
+        self.kind("form", form.word())
+    }
+
+    /// A figure of an ingredient: "saturates".
+    pub fn nutrient(&self, nutrient: Nutrient) -> &'static str {
+        self.kind("nutrient", nutrient.word())
+    }
+
+    /// A sweetening alcohol.
+    pub fn polyol(&self, kind: PolyolKind) -> &'static str {
+        self.kind("polyol", kind.word())
+    }
+
+    /// What a measure is: "pump".
+    pub fn measure_kind(&self, kind: MeasureKind) -> &'static str {
+        self.kind("measure-kind", kind.word())
+    }
+
+    /// What a vessel is: "shaker".
+    pub fn vessel_kind(&self, kind: VesselKind) -> &'static str {
+        self.kind("vessel-kind", kind.word())
+    }
+
+    /// How far a recipe or version is: "on trial".
+    pub fn state(&self, state: State) -> &'static str {
+        self.kind("state", state.word())
+    }
+
+    /// What the shares of the lines are shown of.
+    pub fn lens(&self, lens: Lens) -> &'static str {
+        self.kind("lens", lens.word())
+    }
+
+    /// What was found in the book.
+    pub fn found_kind(&self, kind: FoundKind) -> &'static str {
+        self.kind("found", kind.word())
+    }
+
+    /// How serious a finding is.
+    pub fn severity(&self, severity: Severity) -> &'static str {
+        self.kind("severity", severity.word())
+    }
+
+    /// The message of a key such as "ice scoop" in a list.
+    fn kind(&self, list: &str, key: &str) -> &'static str {
+        let key = key
+            .replace(' ', "-")
+            .replace('°', "degrees-")
+            .to_lowercase();
+        self.word(&format!("{list}-{key}"))
+    }
+}
