@@ -55,7 +55,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
             let book = Arc::new(loaded.book.clone());
             let mut history = History::new(book).measured_by(book_file::text_measure());
             history
-                .perform(String::new(), vec![edit], String::new())
+                .perform(vec![edit], String::new())
                 .map_err(|error| failed(&loaded.book, &error))?;
             let end = accept(&loaded, history.book(), arguments)?;
             findings = book::findings(history.book());
@@ -167,8 +167,7 @@ fn price_list(
             .get(at)
             .is_some_and(|line| !line.is_ambiguous())
     };
-    let edit = edits_of(book, &review, taken, "bring in a price list")
-        .map_err(|error| failed(book, &error))?;
+    let edit = edits_of(book, &review, taken).map_err(|error| failed(book, &error))?;
     Ok((text, edit))
 }
 
@@ -200,12 +199,9 @@ fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Fa
     let speaker = Speaker::new(book);
     let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
     let read = read_json_ld(text).map_err(|error| Failure::Book(speaker.json_ld_error(error)))?;
-    let (name, label) = (
-        speaker.read_recipe_name(&read),
-        speaker.bringing_in(&read.name),
-    );
+    let name = speaker.read_recipe_name(&read);
     let (edit, questions) = read
-        .edit(book, &name, label)
+        .edit(book, &name)
         .map_err(|error| failed(book, &error))?;
     let mut text = format!("{} ({})\n", read.name, read.makes);
     for question in questions {
@@ -264,9 +260,8 @@ fn recipe_of_shop(
         Speaker::new(book).arrival(&arrived)
     );
     let note = Speaker::new(book).arrival_note(&arrived);
-    let label = Speaker::new(book).bringing_in(&arrived.recipe.name);
     let edit = arrived
-        .edit(book, note, label)
+        .edit(book, note)
         .map_err(|error| failed(book, &error))?;
     Ok((sheet, Some(edit)))
 }

@@ -8,8 +8,6 @@ use crate::book::{Book, LimitPassed, TextMeasure, Written};
 /// One step: what was done, and the book before it.
 #[derive(Clone, Debug)]
 pub struct Step {
-    /// What was done, as the menu says it.
-    pub label: String,
     /// The edits, in order.
     pub edits: Vec<Edit>,
     /// The book before the step.
@@ -28,7 +26,7 @@ pub struct History {
     now: Arc<Book>,
     done: Vec<Step>,
     undone: Vec<Step>,
-    /// Whether the next step with the same focus and label may join the last one.
+    /// Whether the next step that does the same at the same focus may join the last one.
     open: bool,
     measure: Option<TextMeasure>,
     /// The book that was measured last.
@@ -87,14 +85,9 @@ impl History {
 
     /// Carries out edits as one step. Nothing has changed when one of them fails.
     ///
-    /// A step joins the last one when that is still open and has the same label and focus: typing `12` into a field is
+    /// A step joins the last one when that is still open, does the same and has the same focus: typing `12` into a field is
     /// one step, not two.
-    pub fn perform(
-        &mut self,
-        label: String,
-        edits: Vec<Edit>,
-        focus: String,
-    ) -> Result<(), EditError> {
+    pub fn perform(&mut self, edits: Vec<Edit>, focus: String) -> Result<(), EditError> {
         let book = Arc::new(apply_soundly(&self.now, &edits)?);
         if book == self.now {
             return Ok(());
@@ -103,7 +96,9 @@ impl History {
         let before = std::mem::replace(&mut self.now, book);
         self.undone.clear();
         match self.done.last_mut() {
-            Some(last) if self.open && last.label == label && last.focus == focus => {
+            Some(last)
+                if self.open && last.focus == focus && does_the_same(&last.edits, &edits) =>
+            {
                 last.edits.extend(edits);
                 // Typed and typed back: there is nothing left to undo.
                 if *last.before == *self.now {
@@ -112,7 +107,6 @@ impl History {
                 }
             }
             _ => self.done.push(Step {
-                label,
                 edits,
                 before,
                 focus,
@@ -168,6 +162,36 @@ impl History {
     }
 }
 
+/// Whether edits go on with what edits before them have begun: another amount of the same line, another figure of the same item.
+fn does_the_same(before: &[Edit], edits: &[Edit]) -> bool {
+    let Some((before, now)) = before.last().zip(edits.last()) else {
+        return false;
+    };
+    match (before, now) {
+        (
+            Edit::Change {
+                recipe,
+                version,
+                change,
+            },
+            Edit::Change {
+                recipe: other_recipe,
+                version: other_version,
+                change: other,
+            },
+        ) => {
+            (recipe, version, change.target()) == (other_recipe, other_version, other.target())
+                && std::mem::discriminant(change) == std::mem::discriminant(other)
+        }
+        (Edit::PutRecipe(item), Edit::PutRecipe(other)) => item.id == other.id,
+        (Edit::PutIngredient(item), Edit::PutIngredient(other)) => item.id == other.id,
+        (Edit::PutMeasure(item), Edit::PutMeasure(other)) => item.id == other.id,
+        (Edit::PutVessel(item), Edit::PutVessel(other)) => item.id == other.id,
+        (Edit::SetSettings(_), Edit::SetSettings(_)) => true,
+        _ => false,
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -181,9 +205,7 @@ mod tests {
     }
 
     fn perform(history: &mut History, name: &str) {
-        history
-            .perform("change".into(), rename_shop(name), "shop".into())
-            .unwrap();
+        history.perform(rename_shop(name), "shop".into()).unwrap();
     }
 
     #[test]
@@ -233,9 +255,7 @@ mod tests {
         let mut history = History::new(Arc::new(Book::default()));
         let gone = crate::book::RecipeId::new("gone").unwrap();
         let edits = vec![rename_shop("x").remove(0), Edit::RemoveRecipe(gone)];
-        let error = history
-            .perform("change".into(), edits, String::new())
-            .unwrap_err();
+        let error = history.perform(edits, String::new()).unwrap_err();
         assert_eq!(
             error,
             EditError::Gone {

@@ -103,9 +103,26 @@ pub enum Edit {
     PutBook {
         /// The book. Items that it shares with the one before stay the same shared values.
         book: Arc<Book>,
-        /// Where it comes from, for the undo menu, as the person reads it.
-        label: String,
+        /// Where it is from.
+        reason: WholeBook,
     },
+}
+
+/// Why the whole book is another one.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum WholeBook {
+    /// An earlier copy was restored, of the moment as a person reads it when that is known.
+    EarlierCopy(Option<String>),
+    /// Unsaved work was restored, of the moment as a person reads it.
+    RecoveredWork(String),
+    /// What another program wrote into the file was taken.
+    FileOnDisk,
+    /// The changes of another program were joined with those made here.
+    Merge,
+    /// A recipe of this name was brought in.
+    Recipe(String),
+    /// So many ingredients were brought in.
+    Ingredients(usize),
 }
 
 /// Why an edit can't be carried out: what it is about is gone, something still stands on it, or the book could not be opened

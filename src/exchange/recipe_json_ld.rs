@@ -11,7 +11,7 @@ use crate::book::{
     Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
     LineId, Recipe, RecipeId, Role, Stage, State,
 };
-use crate::edit::{Edit, EditError, apply_soundly};
+use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_amount};
 
 /// Longest text that is shown of what could not be read, in characters.
@@ -301,14 +301,9 @@ fn two_counts(words: &[&str]) -> Option<UnclearAmount> {
 }
 
 impl ReadRecipe {
-    /// The recipe as a draft of this book with this name, in a step with this label, and what has to be looked at. Ingredients that the book does not know are added
+    /// The recipe as a draft of this book with this name, in one step, and what has to be looked at. Ingredients that the book does not know are added
     /// with nothing stated: their figures stay unknown until a label is read.
-    pub fn edit(
-        &self,
-        book: &Book,
-        name: &str,
-        label: impl Into<String>,
-    ) -> Result<(Edit, Vec<RecipeQuestion>), EditError> {
+    pub fn edit(&self, book: &Book, name: &str) -> Result<(Edit, Vec<RecipeQuestion>), EditError> {
         let mut after = book.clone();
         let mut questions = Vec::new();
         let mut entries: Vec<Entry> = Vec::new();
@@ -367,7 +362,7 @@ impl ReadRecipe {
         after = apply_soundly(&after, [&Edit::PutRecipe(recipe)])?;
         let edit = Edit::PutBook {
             book: Arc::new(after),
-            label: label.into(),
+            reason: WholeBook::Recipe(name.to_owned()),
         };
         Ok((edit, questions))
     }

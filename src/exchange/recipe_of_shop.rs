@@ -20,7 +20,7 @@ use crate::book::{
     Nutrient, Place, Recipe, RecipeId, Resolved, Role, State, SugarProfile, Version, VersionId,
     Vessel, VesselId, VesselKind,
 };
-use crate::edit::{Edit, EditError, apply_soundly};
+use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::Grams;
 use crate::swap::{Adapted, LineMove, Unadaptable, Watch, bring_level};
 
@@ -387,13 +387,8 @@ pub struct Origin {
 }
 
 impl Arrival {
-    /// What accepting it does, as one step with this label: the recipe has this note in the book.
-    pub fn edit(
-        &self,
-        book: &Book,
-        note: String,
-        label: impl Into<String>,
-    ) -> Result<Edit, EditError> {
+    /// What accepting it does, as one step: the recipe has this note in the book.
+    pub fn edit(&self, book: &Book, note: String) -> Result<Edit, EditError> {
         let added = self.added.iter().cloned().map(Edit::PutIngredient);
         let recipe = Recipe {
             note,
@@ -403,7 +398,7 @@ impl Arrival {
         let after = apply_soundly(book, &edits)?;
         Ok(Edit::PutBook {
             book: Arc::new(after),
-            label: label.into(),
+            reason: WholeBook::Recipe(self.recipe.name.clone()),
         })
     }
 }

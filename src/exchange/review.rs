@@ -5,7 +5,7 @@ use std::sync::Arc;
 use super::doubt::{Doubt, Skip};
 use super::field::Field;
 use crate::book::{Book, Ingredient, Nutrient, Price};
-use crate::edit::{Edit, EditError, apply_soundly};
+use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 
 /// What would become of one row.
 #[derive(Clone, Debug, PartialEq)]
@@ -110,13 +110,12 @@ impl Review {
     }
 }
 
-/// What accepting lines of a review does: one edit with a label, so that it is one step back. `accepted` tells by position
+/// What accepting lines of a review does: one edit, so that it is one step back. `accepted` tells by position
 /// which lines are; `None` when none of them changes anything.
 pub fn edits_of(
     book: &Book,
     review: &Review,
     accepted: impl Fn(usize) -> bool,
-    label: impl Into<String>,
 ) -> Result<Option<Edit>, EditError> {
     let lines = review.lines.iter().enumerate();
     let edits: Vec<Edit> = lines
@@ -133,6 +132,6 @@ pub fn edits_of(
     let after = apply_soundly(book, &edits)?;
     Ok(Some(Edit::PutBook {
         book: Arc::new(after),
-        label: label.into(),
+        reason: WholeBook::Ingredients(edits.len()),
     }))
 }

@@ -2,8 +2,11 @@
 
 use super::{Speaker, say};
 use crate::book::{Change, LimitPassed, LimitedList, MOST_LINES, RecipeId, VersionId, resolve};
-use crate::edit::{Edit, EditError};
-use crate::quantity::name_as_shown;
+use crate::edit::{Edit, EditError, WholeBook};
+use crate::quantity::{excerpt, name_as_shown};
+
+/// Longest name in a label, in characters.
+const NAME: usize = 60;
 
 const MEGABYTE: u64 = 1024 * 1024;
 
@@ -34,7 +37,9 @@ impl Speaker<'_> {
             Edit::NoteRecipe { recipe, .. } => {
                 say!(self, "edit-note-recipe", recipe: self.recipe(recipe))
             }
-            Edit::SetState { state, .. } => say!(self, "edit-set-state", state: state.word()),
+            Edit::SetState { state, .. } => {
+                say!(self, "edit-set-state", state: self.state(*state))
+            }
             Edit::AddVersion { version, .. } => {
                 say!(self, "edit-add-version", version: name_as_shown(&version.name))
             }
@@ -58,7 +63,21 @@ impl Speaker<'_> {
             Edit::RemoveMeasure(id) => say!(self, "edit-remove-measure", name: self.measure(id)),
             Edit::RemoveVessel(id) => say!(self, "edit-remove-vessel", name: self.vessel(id)),
             Edit::SetSettings(_) => self.word("edit-settings").to_owned(),
-            Edit::PutBook { label, .. } => label.clone(),
+            Edit::PutBook { reason, .. } => self.whole_book(reason),
+        }
+    }
+
+    fn whole_book(&self, reason: &WholeBook) -> String {
+        match reason {
+            WholeBook::EarlierCopy(Some(moment)) => say!(self, "step-go-back-to", moment: moment),
+            WholeBook::EarlierCopy(None) => self.word("step-go-back").to_owned(),
+            WholeBook::RecoveredWork(moment) => say!(self, "step-restore-work", moment: moment),
+            WholeBook::FileOnDisk => self.word("step-take-theirs").to_owned(),
+            WholeBook::Merge => self.word("step-merge-theirs").to_owned(),
+            WholeBook::Recipe(name) => say!(self, "step-bring-in", name: excerpt(name, NAME)),
+            WholeBook::Ingredients(count) => {
+                say!(self, "step-bring-in-ingredients", count: *count)
+            }
         }
     }
 

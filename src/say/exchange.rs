@@ -8,10 +8,7 @@ use crate::exchange::{
     ReadRecipe, RecipeExchangeError, RecipeQuestion, ReviewLine, RowFault, Skip, TableError,
     UnclearAmount, UnitsOf,
 };
-use crate::quantity::{excerpt, show_compact};
-
-/// Longest name in the label of a step, in characters.
-const NAME: usize = 60;
+use crate::quantity::show_compact;
 
 impl Speaker<'_> {
     /// What a column of a list means.
@@ -287,16 +284,6 @@ impl Speaker<'_> {
         } else {
             read.name.clone()
         }
-    }
-
-    /// The label of the step that brings something of this name in.
-    pub fn bringing_in(&self, name: &str) -> String {
-        say!(self, "step-bring-in", name: excerpt(name, NAME))
-    }
-
-    /// The label of the step that brings so many ingredients in.
-    pub fn bringing_in_ingredients(&self, count: usize) -> String {
-        say!(self, "step-bring-in-ingredients", count: count)
     }
 
     /// What has to be looked at in a recipe that is brought in.

@@ -86,6 +86,16 @@ impl<'book> Speaker<'book> {
         Speaker::new(&NO_BOOK)
     }
 
+    /// The same about another book.
+    #[must_use]
+    pub fn about(self, book: &Book) -> Speaker<'_> {
+        Speaker {
+            book,
+            units: self.units,
+            language: self.language,
+        }
+    }
+
     /// The same in other units.
     #[must_use]
     pub fn in_units(self, units: DisplayUnits) -> Self {

@@ -204,6 +204,7 @@ impl App {
             ctx.request_repaint();
         }
         words::speak(&ctx, self.view.units, self.view.language);
+        self.workbench.speak(words::speaker(&ctx));
         self.let_cursor_rest(&ctx);
         let before = self.workbench.book().clone();
         self.workbench.poll();
@@ -431,7 +432,8 @@ impl App {
             self.workbench.own_words()
         };
         let speaker = self.view.speaker(&book);
-        let in_hand = in_hand(&self.workbench, &book, &findings, speaker);
+        let steps = [self.workbench.undo_label(), self.workbench.redo_label()];
+        let in_hand = in_hand(&self.workbench, &book, &findings, speaker, &steps);
         let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
             |((shown, recipe), balance)| Screen {
                 book: &book,
@@ -572,14 +574,16 @@ fn in_hand<'frame>(
     book: &'frame Arc<Book>,
     findings: &'frame [Finding],
     speaker: Speaker<'frame>,
+    steps: &'frame [Option<String>; 2],
 ) -> BookInHand<'frame> {
+    let [undo, redo] = steps.each_ref().map(Option::as_deref);
     BookInHand {
         book,
         speaker,
         title: workbench.title(),
         unsaved: workbench.has_unsaved_changes(),
-        undo: workbench.undo_label(),
-        redo: workbench.redo_label(),
+        undo,
+        redo,
         message: workbench.message(),
         findings,
         home: workbench.home(),

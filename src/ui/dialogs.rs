@@ -11,6 +11,7 @@ use super::look_up;
 use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::words;
 pub(super) use super::words::quiet_ui;
 use crate::book::{RecipeId, VersionId};
 use crate::quantity::{DisplayUnits, name_as_shown};
@@ -265,7 +266,7 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
     quiet_ui(ui, "Samples");
     for sample in Sample::ALL {
         if ui
-            .add(Button::new(sample.name()).frame_when_inactive(false))
+            .add(Button::new(sample.name(words::speaker(ui.ctx()))).frame_when_inactive(false))
             .clicked()
         {
             intent = Some(Intent::OpenSample(sample));

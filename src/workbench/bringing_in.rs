@@ -184,11 +184,10 @@ impl BringingIn {
 
 impl Workbench {
     pub(super) fn read_list(&mut self, path: PathBuf) {
-        let of = path.clone();
+        let (of, voice) = (path.clone(), self.voice);
         let work = move || {
-            let bytes = book_file::read_bytes(&of)
-                .map_err(|error| Speaker::without_book().read_error(&error))?;
-            Ok(content_of(&of, bytes))
+            let bytes = book_file::read_bytes(&of).map_err(|error| voice.read_error(&error))?;
+            Ok(content_of(voice, &of, bytes))
         };
         let awaited = Awaited::start(work, self.wake.clone());
         self.bringing_in.reading = Some((path, awaited));
@@ -212,7 +211,7 @@ impl Workbench {
             Ok(Err(error)) => self.message = Some(Message::Failed(error)),
             Err(()) => {
                 let path = path.display().to_string();
-                let text = say!(Speaker::without_book(), "list-broke-down", path: path);
+                let text = say!(self.voice, "list-broke-down", path: path);
                 self.message = Some(Message::Failed(text));
             }
         }
@@ -242,24 +241,35 @@ impl Workbench {
     pub fn table_review(&mut self, order: &TableOrder) -> Look<Result<TableReview, String>> {
         let (book, stamp) = (self.history.book(), self.stamp());
         let tables = &mut self.bringing_in.tables;
-        tables.look(book, stamp, order, &self.wake, find_table).0
+        let voice = self.voice;
+        let find =
+            move |book: &Arc<Book>, order: &TableOrder, _: &Watch| find_table(voice, book, order);
+        tables.look(book, stamp, order, &self.wake, find).0
     }
 
     /// A recipe of another shop as this shop would make it.
     pub fn arrival_review(&mut self, order: &ArrivalOrder) -> Look<ArrivalReview> {
         let (book, stamp) = (self.history.book(), self.stamp());
-        let arrivals = &mut self.bringing_in.arrivals;
-        let (look, begun) = arrivals.look(book, stamp, order, &self.wake, find_arrival);
+        let (arrivals, voice) = (&mut self.bringing_in.arrivals, self.voice);
+        let (look, begun) = arrivals.look(
+            book,
+            stamp,
+            order,
+            &self.wake,
+            move |book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch| {
+                find_arrival(voice, book, order, watch)
+            },
+        );
         self.count_engine_calls(begun);
         look
     }
 
     /// What adding a schema.org recipe does.
     pub fn recipe_review(&mut self, order: &RecipeOrder) -> Look<RecipeReview> {
-        let find = |book: &Arc<Book>, order: &RecipeOrder, _: &Watch| {
-            let (read, speaker) = (&order.0, Speaker::new(book));
-            let label = speaker.bringing_in(&read.name);
-            let edit = read.edit(book, &speaker.read_recipe_name(read), label);
+        let voice = self.voice;
+        let find = move |book: &Arc<Book>, order: &RecipeOrder, _: &Watch| {
+            let (read, speaker) = (&order.0, voice.about(book));
+            let edit = read.edit(book, &speaker.read_recipe_name(read));
             edit.map_err(|error| speaker.edit_error(&error))
         };
         let (book, stamp) = (self.history.book(), self.stamp());
@@ -273,12 +283,12 @@ impl Workbench {
         };
         let book = self.book().clone();
         if !Arc::ptr_eq(&reviewed.of, &book) {
-            self.message = Some(Message::Failed(changed_meanwhile()));
+            self.message = Some(Message::Failed(self.changed_meanwhile()));
             return;
         }
-        let of = book.clone();
+        let (of, voice) = (book.clone(), self.voice);
         let work = move || match taking.reviewed.as_ref() {
-            Ok(reviewed) => edit_of(&of, &reviewed.review, &taking.refused),
+            Ok(reviewed) => edit_of(voice.about(&of), &reviewed.review, &taking.refused),
             Err(error) => Err(error.clone()),
         };
         let awaited = Awaited::start(work, self.wake.clone());
@@ -298,7 +308,7 @@ impl Workbench {
         };
         let failed = match edit {
             // An edit of the whole book would take back what was done since.
-            Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => changed_meanwhile(),
+            Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => self.changed_meanwhile(),
             Ok(Ok(Some(edit))) => {
                 self.edit(vec![edit], "book".to_owned());
                 self.history.close_step();
@@ -307,19 +317,18 @@ impl Workbench {
             }
             Ok(Ok(None)) => return,
             Ok(Err(error)) => error,
-            Err(()) => Speaker::without_book().word("list-not-added").to_owned(),
+            Err(()) => self.voice.word("list-not-added").to_owned(),
         };
         self.message = Some(Message::Failed(failed));
     }
+
+    /// What is said when the book is another one than that which a list was compared with.
+    fn changed_meanwhile(&self) -> String {
+        self.voice.word("list-book-changed").to_owned()
+    }
 }
 
-/// What is said when the book is another one than that which a list was compared with.
-fn changed_meanwhile() -> String {
-    Speaker::without_book().word("list-book-changed").to_owned()
-}
-
-fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
-    let speaker = Speaker::without_book();
+fn content_of(speaker: Speaker<'_>, path: &Path, bytes: Vec<u8>) -> ListContent {
     let ending = path.extension().and_then(|ending| ending.to_str());
     match ending.map(str::to_lowercase).as_deref() {
         Some("json" | "jsonld") => {
@@ -331,8 +340,7 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
         Some("ron") => {
             let text = utf8_text(&bytes).map_err(|error| speaker.not_utf8(error));
             let parsed = text.and_then(|text| {
-                book_file::parse(text)
-                    .map_err(|problems| Speaker::without_book().load_problems(&problems))
+                book_file::parse(text).map_err(|problems| speaker.load_problems(&problems))
             });
             let read = parsed.and_then(|(book, _)| {
                 read_recipe(book).map_err(|error| speaker.recipe_exchange_error(&error))
@@ -343,9 +351,13 @@ fn content_of(path: &Path, bytes: Vec<u8>) -> ListContent {
     }
 }
 
-fn find_table(book: &Arc<Book>, order: &TableOrder, _: &Watch) -> Result<TableReview, String> {
+fn find_table(
+    voice: Speaker<'_>,
+    book: &Arc<Book>,
+    order: &TableOrder,
+) -> Result<TableReview, String> {
     let table = read_table(&order.bytes, order.delimiter)
-        .map_err(|error| Speaker::new(book).table_error(&error))?;
+        .map_err(|error| voice.about(book).table_error(&error))?;
     let mut mapping = guess_mapping(&table.headings);
     if let Some(columns) = &order.columns {
         mapping.columns.clone_from(columns);
@@ -363,18 +375,21 @@ fn find_table(book: &Arc<Book>, order: &TableOrder, _: &Watch) -> Result<TableRe
 }
 
 fn edit_of(
-    book: &Book,
+    speaker: Speaker<'_>,
     review: &Review,
     refused: &BTreeSet<usize>,
 ) -> Result<Option<Edit>, String> {
     let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
-    let count = (0..review.lines.len()).filter(|at| taken(*at)).count();
-    let label = Speaker::new(book).bringing_in_ingredients(count);
-    edits_of(book, review, taken, label).map_err(|error| Speaker::new(book).edit_error(&error))
+    edits_of(speaker.book, review, taken).map_err(|error| speaker.edit_error(&error))
 }
 
-fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> ArrivalReview {
-    let speaker = Speaker::new(book);
+fn find_arrival(
+    voice: Speaker<'_>,
+    book: &Arc<Book>,
+    order: &ArrivalOrder,
+    watch: &Watch,
+) -> ArrivalReview {
+    let speaker = voice.about(book);
     let mut mappings = propose_mappings(book, &order.foreign);
     for mapping in &mut mappings {
         let Some(to) = order.chosen.get(&mapping.foreign.ingredient) else {
@@ -392,10 +407,9 @@ fn find_arrival(book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch) -> Arriva
     let arrival = arrival_watched(book, &order.foreign, &mappings, watch)
         .map_err(|error| speaker.recipe_exchange_error(&error))
         .and_then(|arrival| {
-            let note = Speaker::new(book).arrival_note(&arrival);
-            let label = speaker.bringing_in(&arrival.recipe.name);
+            let note = speaker.arrival_note(&arrival);
             let edit = arrival
-                .edit(book, note, label)
+                .edit(book, note)
                 .map_err(|error| speaker.edit_error(&error))?;
             Ok((arrival, edit))
         });

@@ -1,6 +1,6 @@
 //! What the window needs of cards: a preview and an export that runs.
 
-use crate::say::{Speaker, say};
+use crate::say::say;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -92,7 +92,7 @@ impl Workbench {
     pub(super) fn show_file(&mut self, path: &Path) {
         if let Err(error) = open::that_detached(path) {
             let (path, error) = (path.display().to_string(), error.to_string());
-            let text = say!(Speaker::without_book(), "file-no-viewer", path: path, error: error);
+            let text = say!(self.voice, "file-no-viewer", path: path, error: error);
             self.message = Some(Message::Failed(text));
         }
     }

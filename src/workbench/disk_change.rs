@@ -12,6 +12,7 @@ use super::file_watch::{FileWatch, SETTLED};
 use super::open_book::{Home, Message, Workbench};
 use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
+use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
 
 /// How often the file is looked at where the system does not tell of changes.
@@ -286,7 +287,7 @@ impl Workbench {
         let theirs = match *book {
             Err(LoadError::Missing { .. }) => Theirs::Gone,
             Err(error) => Theirs::Unreadable {
-                reason: Speaker::without_book().load_error(&error),
+                reason: self.voice.load_error(&error),
             },
             Ok(loaded) => {
                 text_has_comments = loaded.text_has_comments;
@@ -334,11 +335,11 @@ impl Workbench {
     }
 
     pub(super) fn take_theirs(&mut self) {
-        self.put_with_theirs("step-take-theirs", |_, theirs| theirs.as_ref().clone());
+        self.put_with_theirs(WholeBook::FileOnDisk, |_, theirs| theirs.as_ref().clone());
     }
 
     pub(super) fn merge_with_disk(&mut self, take_theirs: &[ItemId]) {
-        self.put_with_theirs("step-merge-theirs", |workbench, theirs| {
+        self.put_with_theirs(WholeBook::Merge, |workbench, theirs| {
             let choose = |item: &ItemId| {
                 if take_theirs.contains(item) {
                     Side::Theirs
@@ -351,7 +352,7 @@ impl Workbench {
     }
 
     /// Puts a book in place that holds what they did; from now on the file is what it is.
-    fn put_with_theirs(&mut self, label: &str, book: impl Fn(&Self, &Arc<Book>) -> Book) {
+    fn put_with_theirs(&mut self, reason: WholeBook, book: impl Fn(&Self, &Arc<Book>) -> Book) {
         let Some(DiskChange {
             theirs: Theirs::Book { book: theirs, .. },
             fingerprint,
@@ -367,7 +368,7 @@ impl Workbench {
         self.file.left = None;
         self.text_has_comments = text_has_comments;
         self.comments_agreed = false;
-        self.put_book(&book, Speaker::without_book().word(label).to_owned());
+        self.put_book(&book, reason);
         self.keep_unsaved_work();
     }
 
@@ -376,7 +377,7 @@ impl Workbench {
             return;
         };
         // The file stays theirs; from now on the copy is the book.
-        self.start_saving(free_name_beside(&change.path), None, true);
+        self.start_saving(free_name_beside(self.voice, &change.path), None, true);
         if matches!(self.message, Some(Message::Failed(_))) {
             self.file.change = Some(change);
         }
@@ -398,7 +399,7 @@ impl Workbench {
 }
 
 /// A name beside a file that is not taken: `winter (mine, 2026-05-04 10.22.31).ron`.
-fn free_name_beside(path: &Path) -> PathBuf {
+fn free_name_beside(voice: Speaker<'_>, path: &Path) -> PathBuf {
     let stem = path.file_stem().map_or_else(
         || "book".to_owned(),
         |stem| stem.to_string_lossy().into_owned(),
@@ -407,7 +408,7 @@ fn free_name_beside(path: &Path) -> PathBuf {
         .strftime("%Y-%m-%d %H.%M.%S")
         .to_string();
     let named = |number: u32| {
-        let name = say!(Speaker::without_book(), "file-of-mine", name: &stem, moment: &now, number: number);
+        let name = say!(voice, "file-of-mine", name: &stem, moment: &now, number: number);
         path.with_file_name(format!("{name}.ron"))
     };
     // A name with the second in it is hardly ever taken.

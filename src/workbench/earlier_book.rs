@@ -8,6 +8,7 @@ use super::open_book::{Home, Message, Workbench};
 use super::saving::moment_words;
 use crate::book::Book;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
+use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
 
 /// An earlier copy that is looked at.
@@ -51,11 +52,10 @@ impl Workbench {
             return;
         };
         let (sender, listing) = channel();
-        let wake = self.wake.clone();
+        let (wake, voice) = (self.wake.clone(), self.voice);
         std::thread::spawn(move || {
-            let list = earlier_copies(&path).map_err(
-                |error| say!(Speaker::without_book(), "earlier-not-listed", error: error.to_string()),
-            );
+            let list = earlier_copies(&path)
+                .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()));
             if sender.send(list).is_ok() {
                 wake();
             }
@@ -77,11 +77,11 @@ impl Workbench {
             self.wake.clone(),
             self.book().clone(),
         );
-        let of = path.clone();
+        let (of, voice) = (path.clone(), self.voice);
         std::thread::spawn(move || {
             let book = match disk.load(&of) {
                 Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
-                Err(error) => EarlierBook::Unreadable(Speaker::without_book().load_error(&error)),
+                Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
             };
             if sender.send(book).is_ok() {
                 wake();
@@ -96,16 +96,12 @@ impl Workbench {
         let earlier = match self.earlier_book() {
             Some((of, EarlierBook::Read(book))) if of == path => book.clone(),
             _ => {
-                let text = Speaker::without_book().word("earlier-not-read");
+                let text = self.voice.word("earlier-not-read");
                 self.message = Some(Message::Failed(text.to_owned()));
                 return;
             }
         };
-        let label = match earlier_words(path) {
-            Some(when) => say!(Speaker::without_book(), "step-go-back-to", moment: when),
-            None => Speaker::without_book().word("step-go-back").to_owned(),
-        };
-        self.put_book(&earlier, label);
+        self.put_book(&earlier, WholeBook::EarlierCopy(earlier_words(path)));
     }
 
     pub(super) fn poll_earlier(&mut self) {
@@ -120,11 +116,9 @@ impl Workbench {
         }
         let book = match shelf.reading.as_ref().map(Receiver::try_recv) {
             Some(Ok(book)) => book,
-            Some(Err(TryRecvError::Disconnected)) => EarlierBook::Unreadable(
-                Speaker::without_book()
-                    .word("earlier-broke-down")
-                    .to_owned(),
-            ),
+            Some(Err(TryRecvError::Disconnected)) => {
+                EarlierBook::Unreadable(self.voice.word("earlier-broke-down").to_owned())
+            }
             Some(Err(TryRecvError::Empty)) | None => return,
         };
         shelf.reading = None;
@@ -144,12 +138,12 @@ fn earlier_words(path: &Path) -> Option<String> {
 }
 
 /// The name of a copy that is opened by itself.
-pub(super) fn earlier_name(book: &Path, copy: &Path) -> String {
+pub(super) fn earlier_name(voice: Speaker<'_>, book: &Path, copy: &Path) -> String {
     let name = book
         .file_name()
         .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
     earlier_words(copy).map_or_else(
-        || say!(Speaker::without_book(), "earlier-name", name: &name),
-        |when| say!(Speaker::without_book(), "earlier-name-of", name: &name, moment: when),
+        || say!(voice, "earlier-name", name: &name),
+        |when| say!(voice, "earlier-name-of", name: &name, moment: when),
     )
 }

@@ -17,7 +17,7 @@ use crate::book::{
     resolve,
 };
 use crate::book_file;
-use crate::edit::{Edit, History};
+use crate::edit::{Edit, History, Step};
 use crate::quantity::OwnWords;
 use crate::say::{Speaker, say};
 
@@ -46,8 +46,8 @@ impl Sample {
     pub const ALL: [Self; 3] = [Self::Harrowmere, Self::FirstSteps, Self::UnreadLabels];
 
     /// Its name.
-    pub fn name(self) -> &'static str {
-        Speaker::without_book().word(match self {
+    pub fn name(self, voice: Speaker<'_>) -> &'static str {
+        voice.word(match self {
             Self::Harrowmere => "sample-harrowmere",
             Self::FirstSteps => "sample-first-steps",
             Self::UnreadLabels => "sample-unread-labels",
@@ -219,6 +219,8 @@ pub struct Shown {
 /// One open book.
 pub struct Workbench {
     pub(super) history: History,
+    /// Speaks as the window does, about no book.
+    pub(super) voice: Speaker<'static>,
     stamp: BookStamp,
     pub(super) home: Home,
     pub(super) saved: Arc<Book>,
@@ -251,6 +253,7 @@ impl Workbench {
     pub fn with_book(book: Book, home: Home) -> Self {
         let book = Arc::new(book);
         Self {
+            voice: Speaker::without_book(),
             history: History::new(book.clone()).measured_by(book_file::text_measure()),
             stamp: BookStamp(1),
             home,
@@ -294,6 +297,11 @@ impl Workbench {
         self
     }
 
+    /// Sets the units and the language in which it says what has been done and what has failed.
+    pub fn speak(&mut self, voice: Speaker<'static>) {
+        self.voice = voice;
+    }
+
     /// The book as it is now.
     pub fn book(&self) -> &Arc<Book> {
         self.history.book()
@@ -326,13 +334,17 @@ impl Workbench {
     }
 
     /// What undo would take back.
-    pub fn undo_label(&self) -> Option<&str> {
-        self.history.next_undo().map(|step| step.label.as_str())
+    pub fn undo_label(&self) -> Option<String> {
+        self.history.next_undo().map(|step| self.step_label(step))
     }
 
     /// What redo would repeat.
-    pub fn redo_label(&self) -> Option<&str> {
-        self.history.next_redo().map(|step| step.label.as_str())
+    pub fn redo_label(&self) -> Option<String> {
+        self.history.next_redo().map(|step| self.step_label(step))
+    }
+
+    fn step_label(&self, step: &Step) -> String {
+        self.voice.about(&step.before).step_label(&step.edits)
     }
 
     /// What waits for an answer about unsaved changes.
@@ -459,15 +471,14 @@ impl Workbench {
         if edits.is_empty() {
             return;
         }
-        let label = Speaker::new(self.book()).step_label(&edits);
         let before = self.book().clone();
-        match self.history.perform(label, edits, focus) {
+        match self.history.perform(edits, focus) {
             Ok(()) => {
                 self.show = draft.or(self.show.take());
                 self.note_change(&before);
             }
             Err(error) => {
-                let said = Speaker::new(&before).edit_error(&error);
+                let said = self.voice.about(&before).edit_error(&error);
                 self.message = Some(Message::Failed(said));
             }
         }
@@ -665,7 +676,7 @@ impl Workbench {
             Intent::OpenSample(sample) => self.open_sample(sample),
             Intent::New => {
                 let settings = Settings {
-                    shop: Speaker::without_book().word("new-shop").to_owned(),
+                    shop: self.voice.word("new-shop").to_owned(),
                     ..Settings::default()
                 };
                 let book = Book {
@@ -684,9 +695,13 @@ impl Workbench {
 
     fn open_sample(&mut self, sample: Sample) {
         match book_file::parse(sample.text()) {
-            Ok((book, _)) => self.replace(book, Home::Nowhere(sample.name().to_owned()), false),
+            Ok((book, _)) => self.replace(
+                book,
+                Home::Nowhere(sample.name(self.voice).to_owned()),
+                false,
+            ),
             Err(problems) => {
-                let said = Speaker::without_book().load_problems(&problems);
+                let said = self.voice.load_problems(&problems);
                 self.message = Some(Message::Failed(said));
             }
         }

@@ -12,7 +12,7 @@ use super::earlier_book::earlier_name;
 use super::open_book::{Home, Intent, Message, Workbench};
 use super::saving::whole_path;
 use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
-use crate::say::{Speaker, say};
+use crate::say::say;
 
 /// A book that is being read.
 pub(super) struct Reading {
@@ -54,7 +54,7 @@ impl Workbench {
     pub(super) fn stop_opening(&mut self) {
         if let Some(reading) = self.file.reading.take() {
             let path = reading.path.display().to_string();
-            let text = say!(Speaker::without_book(), "open-stopped", path: path);
+            let text = say!(self.voice, "open-stopped", path: path);
             self.message = Some(Message::Done(text));
         }
     }
@@ -64,11 +64,11 @@ impl Workbench {
             return;
         };
         let loaded = match reading.outcome.recv_timeout(patience) {
-            Ok(loaded) => loaded.map_err(|error| Speaker::without_book().load_error(&error)),
+            Ok(loaded) => loaded.map_err(|error| self.voice.load_error(&error)),
             Err(RecvTimeoutError::Timeout) => return,
             Err(RecvTimeoutError::Disconnected) => {
                 let path = reading.path.display().to_string();
-                Err(say!(Speaker::without_book(), "open-broke-down", path: path))
+                Err(say!(self.voice, "open-broke-down", path: path))
             }
         };
         let Some(Reading { path, asked_at, .. }) = self.file.reading.take() else {
@@ -85,7 +85,7 @@ impl Workbench {
     fn put_on_the_desk(&mut self, path: PathBuf, loaded: Loaded) {
         if let Some(book) = book_of_earlier_copy(&path) {
             // Saving must not change what was.
-            let name = earlier_name(&book, &path);
+            let name = earlier_name(self.voice, &book, &path);
             self.replace(loaded.book, Home::Nowhere(name), false);
         } else {
             self.replace(loaded.book, Home::File(path), loaded.text_has_comments);

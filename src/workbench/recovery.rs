@@ -14,6 +14,7 @@ use crate::book_file::{
     Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_state, left_work,
     load,
 };
+use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
@@ -88,9 +89,9 @@ impl OfferedRecovery {
     }
 
     /// What differs inside an item from the book in the file, a clause each.
-    pub fn item_differences(&self, item: &ItemId) -> Vec<String> {
+    pub fn item_differences(&self, voice: Speaker<'_>, item: &ItemId) -> Vec<String> {
         let details = Book::item_differences(&self.on_disk, &self.book, item);
-        Speaker::new(&self.book).item_details(&details)
+        voice.about(&self.book).item_details(&details)
     }
 }
 
@@ -162,22 +163,20 @@ impl Workbench {
             }) => {
                 self.file.offered = offered;
                 if !set_aside.is_empty() {
-                    let speaker = Speaker::without_book();
+                    let speaker = self.voice;
                     let sentences: Vec<String> =
                         set_aside.iter().map(|one| speaker.set_aside(one)).collect();
                     self.add_failure(&sentences.join("\n"));
                 }
                 place
             }
-            None => Err(Speaker::without_book()
-                .word("recovery-broke-down")
-                .to_owned()),
+            None => Err(self.voice.word("recovery-broke-down").to_owned()),
         };
         match place {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
             Err(error) => {
                 let (folder, error) = (folder.display().to_string(), error.clone());
-                let text = say!(Speaker::without_book(), "recovery-no-folder", folder: folder, error: error);
+                let text = say!(self.voice, "recovery-no-folder", folder: folder, error: error);
                 self.add_failure(&text);
             }
         }
@@ -206,7 +205,7 @@ impl Workbench {
         match self.recovery_state() {
             RecoveryState::Failing(reason) if !self.file.keeper_fails => {
                 self.file.keeper_fails = true;
-                let speaker = Speaker::without_book();
+                let speaker = self.voice;
                 self.add_failure(&say!(speaker, "recovery-failing", reason: reason));
             }
             RecoveryState::Kept(_) | RecoveryState::Empty => self.file.keeper_fails = false,
@@ -260,7 +259,7 @@ impl Workbench {
 
     pub(super) fn accept_recovery(&mut self) {
         if self.has_unsaved_changes() {
-            let text = Speaker::without_book().word("recovery-unsaved-changes");
+            let text = self.voice.word("recovery-unsaved-changes");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
@@ -298,10 +297,7 @@ impl Workbench {
             // A file that can't be read is not one to be saved over unseen either.
             known.filter(|_| !stands_alone || is_there)
         };
-        self.put_book(
-            &book,
-            say!(Speaker::without_book(), "step-restore-work", moment: moment_words(kept)),
-        );
+        self.put_book(&book, WholeBook::RecoveredWork(moment_words(kept)));
         match &self.file.keeper {
             Some(keeper) if self.has_unsaved_changes() => {
                 keeper.order(Order::TakeOver(Box::new(self.work()), place));
@@ -319,8 +315,7 @@ impl Workbench {
                 offered.place.file().display().to_string(),
                 error.to_string(),
             );
-            let text =
-                say!(Speaker::without_book(), "recovery-not-deleted", path: path, error: error);
+            let text = say!(self.voice, "recovery-not-deleted", path: path, error: error);
             self.message = Some(Message::Failed(text));
         }
     }

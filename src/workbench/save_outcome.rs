@@ -5,7 +5,7 @@ use std::path::Path;
 use super::keeper::RecoveryState;
 use super::open_book::{Message, Workbench};
 use crate::book_file::{SaveError, Saved};
-use crate::say::{Speaker, say};
+use crate::say::say;
 
 impl Workbench {
     /// A save has ended whose book is no longer open.
@@ -18,22 +18,20 @@ impl Workbench {
         let reason = match saved {
             Some(Ok(_)) => {
                 if self.message.is_none() {
-                    self.message = Some(Message::Done(
-                        say!(Speaker::without_book(), "save-done", path: path),
-                    ));
+                    self.message = Some(Message::Done(say!(self.voice, "save-done", path: path)));
                 }
                 return;
             }
-            Some(Err(error)) => Speaker::without_book().save_error(&error),
-            None => Speaker::without_book().word("save-broke-down").to_owned(),
+            Some(Err(error)) => self.voice.save_error(&error),
+            None => self.voice.word("save-broke-down").to_owned(),
         };
-        let speaker = Speaker::without_book();
+        let speaker = self.voice;
         self.add_failure(&say!(speaker, "save-left-behind", path: path, reason: reason));
     }
 
     /// A save has failed: what is wrong, that nothing is lost, and what can be done.
     pub(super) fn say_unsaved(&mut self, error: &str, way_out: &str) {
-        let speaker = Speaker::without_book();
+        let speaker = self.voice;
         let kept = match self.recovery_state() {
             RecoveryState::Off | RecoveryState::Empty => speaker.word("kept-here").to_owned(),
             RecoveryState::Waiting => speaker.word("kept-soon").to_owned(),

@@ -23,8 +23,8 @@ use super::recovery::{LooksForWork, OfferedRecovery};
 use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
-use crate::edit::Edit;
-use crate::say::{Speaker, say};
+use crate::edit::{Edit, WholeBook};
+use crate::say::say;
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
 /// had been done at once.
@@ -163,9 +163,9 @@ impl Workbench {
     }
 
     /// Puts another state of the whole book in place as one step.
-    pub(super) fn put_book(&mut self, book: &Book, label: String) {
+    pub(super) fn put_book(&mut self, book: &Book, reason: WholeBook) {
         let book = Arc::new(book.sharing_with(self.book()));
-        self.edit(vec![Edit::PutBook { book, label }], "book".to_owned());
+        self.edit(vec![Edit::PutBook { book, reason }], "book".to_owned());
         self.history.close_step();
     }
 
@@ -220,12 +220,12 @@ impl Workbench {
         let same_file = self.is_home(&path);
         if same_file && self.save_drops_comments() {
             self.comments_agreed = true;
-            let text = Speaker::without_book().word("save-drops-comments");
+            let text = self.voice.word("save-drops-comments");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
         if book_of_earlier_copy(&path).is_some() {
-            let text = Speaker::without_book().word("save-over-earlier-copy");
+            let text = self.voice.word("save-over-earlier-copy");
             self.message = Some(Message::Failed(text.to_owned()));
             return;
         }
@@ -241,7 +241,7 @@ impl Workbench {
     ) {
         if let Some(saving) = &self.file.saving {
             let path = saving.path.display().to_string();
-            let text = say!(Speaker::without_book(), "save-still-running", path: path);
+            let text = say!(self.voice, "save-still-running", path: path);
             self.message = Some(Message::Failed(text));
             return;
         }
@@ -270,7 +270,7 @@ impl Workbench {
         self.poll_saving(self.file.patience);
         if let Some(saving) = &self.file.saving {
             let path = saving.path.display().to_string();
-            let text = say!(Speaker::without_book(), "save-takes-long", path: path);
+            let text = say!(self.voice, "save-takes-long", path: path);
             self.message = Some(Message::Done(text));
         }
     }
@@ -303,13 +303,13 @@ impl Workbench {
             }
             Some(Outcome {
                 saved: Err(error), ..
-            }) => self.say_unsaved(&Speaker::without_book().save_error(&error), way_out(&error)),
-            None => self.say_unsaved(Speaker::without_book().word("save-broke-down"), ELSEWHERE),
+            }) => self.say_unsaved(&self.voice.save_error(&error), way_out(&error)),
+            None => self.say_unsaved(self.voice.word("save-broke-down"), ELSEWHERE),
         }
     }
 
     fn note_saved(&mut self, saving: Saving, saved: &Saved) {
-        let (speaker, path) = (Speaker::without_book(), saving.path.display().to_string());
+        let (speaker, path) = (self.voice, saving.path.display().to_string());
         let text = match &saved.earlier {
             Ok(_) => say!(speaker, "save-done", path: path),
             Err(error) => {

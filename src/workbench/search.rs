@@ -121,7 +121,7 @@ where
         stamp: BookStamp,
         key: &K,
         wake: &Wake,
-        find: fn(&Arc<Book>, &K, &Watch) -> V,
+        find: impl FnOnce(&Arc<Book>, &K, &Watch) -> V + Send + 'static,
     ) -> (Look<V>, bool) {
         let is_asked = |of: BookStamp, asked: &K| of == stamp && asked == key;
         if let Some((of, asked, found)) = &self.latest
@@ -203,7 +203,7 @@ fn begin<K: Clone + Send + 'static, V: Send + 'static>(
     stamp: BookStamp,
     key: K,
     wake: Wake,
-    find: fn(&Arc<Book>, &K, &Watch) -> V,
+    find: impl FnOnce(&Arc<Book>, &K, &Watch) -> V + Send + 'static,
 ) -> Option<Running<K, V>> {
     let watch = Arc::new(Watch::default());
     let (sender, answer) = channel();

@@ -73,9 +73,7 @@ fn books(criterion: &mut Criterion) {
                 recipe: recipe.clone(),
                 name: "another".to_owned(),
             };
-            history
-                .perform("rename".to_owned(), vec![edit], "name".to_owned())
-                .unwrap();
+            history.perform(vec![edit], "name".to_owned()).unwrap();
             black_box(history.undo())
         });
     });

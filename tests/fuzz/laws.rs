@@ -131,7 +131,7 @@ pub(crate) fn edits_are_kept(bytes: &[u8]) {
             _ => {
                 let edit = arbitrary::edit(&mut dice, &before);
                 let told = format!("{edit:?}");
-                match history.perform(String::new(), vec![edit], String::new()) {
+                match history.perform(vec![edit], String::new()) {
                     Ok(()) => has_no_new_error(&before, history.book(), &told),
                     Err(_) => assert!(Arc::ptr_eq(history.book(), &before), "{told}"),
                 }
@@ -150,7 +150,7 @@ pub(crate) fn lists_come_in_whole(bytes: &[u8]) {
     let signs = DecimalSigns::of(&table, &mapping, None);
     let review = review_price_list(&BOOK, &table, &mapping, &signs, "2026-11-28");
     assert_eq!(review.lines.len(), table.rows.len());
-    if let Ok(Some(edit)) = edits_of(&BOOK, &review, |_| true, "list") {
+    if let Ok(Some(edit)) = edits_of(&BOOK, &review, |_| true) {
         comes_in(&edit);
     }
 }
@@ -159,11 +159,7 @@ pub(crate) fn lists_come_in_whole(bytes: &[u8]) {
 pub(crate) fn written_recipes_come_in_whole(bytes: &[u8]) {
     let Ok(text) = utf8_text(bytes) else { return };
     if let Ok(recipe) = read_json_ld(text)
-        && let Ok((edit, _)) = recipe.edit(
-            &BOOK,
-            &Speaker::new(&BOOK).read_recipe_name(&recipe),
-            "bring in",
-        )
+        && let Ok((edit, _)) = recipe.edit(&BOOK, &Speaker::new(&BOOK).read_recipe_name(&recipe))
     {
         comes_in(&edit);
     }
@@ -183,11 +179,7 @@ pub(crate) fn recipes_of_other_shops_come_in_whole(bytes: &[u8]) {
     let watch = Watch::default();
     watch.stop();
     if let Ok(arrival) = arrival_watched(&BOOK, &foreign, &mappings, &watch)
-        && let Ok(edit) = arrival.edit(
-            &BOOK,
-            Speaker::new(&BOOK).arrival_note(&arrival),
-            "bring in",
-        )
+        && let Ok(edit) = arrival.edit(&BOOK, Speaker::new(&BOOK).arrival_note(&arrival))
     {
         comes_in(&edit);
     }

@@ -164,7 +164,7 @@ proptest! {
             let before = history.book().clone();
             let edit = arbitrary::edit(&mut dice, &before);
             let replayed = apply_soundly(&before, [&edit]);
-            let outcome = history.perform(Speaker::new(&before).edit_label(&edit), vec![edit.clone()], format!("field {}", number % 3));
+            let outcome = history.perform(vec![edit.clone()], format!("field {}", number % 3));
             match replayed {
                 Err(error) => {
                     prop_assert_eq!(outcome, Err(error));

@@ -142,7 +142,10 @@ fn lines_are_taken_as_one_step_and_never_into_another_book() {
         workbench.book().ingredients.len(),
         before.ingredients.len() + 298
     );
-    assert_eq!(workbench.undo_label(), Some("bring in 298 ingredients"));
+    assert_eq!(
+        workbench.undo_label().as_deref(),
+        Some("bring in 298 ingredients")
+    );
     command(&mut workbench, Command::Undo);
     assert_eq!(**workbench.book(), *typed);
 }

@@ -182,7 +182,7 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
         .unwrap();
     assert!((plum.price.as_ref().unwrap().pack - 9.5).abs() < 1e-9);
     assert_eq!(
-        window.state().workbench().undo_label(),
+        window.state().workbench().undo_label().as_deref(),
         Some("bring in an ingredient")
     );
     window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);

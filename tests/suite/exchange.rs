@@ -119,10 +119,8 @@ fn nothing_is_taken_but_what_is_accepted_and_that_in_one_step() {
     let text = "name,brand,price,pack,fat (g)\nPlum powder,Velm,9.50,1 kg,3\nFig powder,Velm,8.50,1 kg,2\n";
     let review = review_of(&book, text, DecimalSign::Point);
     assert_eq!(review.counts(), [2, 0, 0, 0]);
-    assert_eq!(edits_of(&book, &review, |_| false, "none").unwrap(), None);
-    let edit = edits_of(&book, &review, |at| at == 1, "bring in")
-        .unwrap()
-        .unwrap();
+    assert_eq!(edits_of(&book, &review, |_| false).unwrap(), None);
+    let edit = edits_of(&book, &review, |at| at == 1).unwrap().unwrap();
     let after = apply(&book, &edit).unwrap();
     assert_eq!(after.ingredients.len(), book.ingredients.len() + 1);
     assert!(
@@ -278,7 +276,7 @@ fn an_amount_that_may_be_two_things_is_asked_and_not_guessed() {
         amounts,
         [None, None, Some(1500.0), Some(7.25), Some(1500.0)]
     );
-    let edit = read.edit(&Book::default(), &read.name, "bring in");
+    let edit = read.edit(&Book::default(), &read.name);
     let asked = edit.unwrap().1.into_iter().filter_map(|one| match one {
         RecipeQuestion::UnclearAmount { why, .. } => Some(why),
         _ => None,
@@ -332,7 +330,7 @@ fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
     }
     // Taken over, it is a draft whose ingredients are those of the book.
     let name = Speaker::new(&book).read_recipe_name(&read);
-    let (edit, questions) = read.edit(&book, &name, "bring in").unwrap();
+    let (edit, questions) = read.edit(&book, &name).unwrap();
     let after = apply(&book, &edit).unwrap();
     assert_eq!(after.ingredients.len(), book.ingredients.len());
     let new = after.recipes.iter().last().unwrap();
@@ -361,7 +359,7 @@ fn json_ld_of_others_is_read_in_its_many_shapes() {
         [("calories".to_owned(), "90 kcal".to_owned())]
     );
     assert_eq!(read.left_out, ["cookTime: PT5M"]);
-    let edit = read.edit(&Book::default(), &read.name, "bring in");
+    let edit = read.edit(&Book::default(), &read.name);
     let (edit, questions) = edit.unwrap();
     let book = apply(&Book::default(), &edit).unwrap();
     assert_eq!(book.ingredients.len(), 2);
@@ -497,7 +495,7 @@ fn a_recipe_that_comes_in_is_re_expressed_and_brought_back_by_the_search() {
     assert!(back <= plain + 1e-9, "{plain} then {back}");
     // Accepting it is one step; the book stays well formed.
     let note = Speaker::new(&other).arrival_note(&arrived);
-    let edit = arrived.edit(&other, note, "bring in").unwrap();
+    let edit = arrived.edit(&other, note).unwrap();
     assert!(matches!(edit, Edit::PutBook { .. }));
     let after = apply(&other, &edit).unwrap();
     let new = after.recipe(&arrived.recipe.id).unwrap();
@@ -522,11 +520,7 @@ fn what_no_shelf_has_is_added_with_its_composition() {
     assert!(mappings.iter().all(|mapping| mapping.to == MappedTo::Added));
     let arrived = arrival(&empty, &foreign, &mappings).unwrap();
     assert_eq!(arrived.added.len(), foreign.lines.len());
-    let after = apply(
-        &empty,
-        &arrived.edit(&empty, String::new(), "bring in").unwrap(),
-    )
-    .unwrap();
+    let after = apply(&empty, &arrived.edit(&empty, String::new()).unwrap()).unwrap();
     let balance = balance_version(&after, after.recipe(&arrived.recipe.id).unwrap(), None).unwrap();
     assert!(balance.figures.get(Measurand::TotalSugar).unwrap() > 0.0);
     assert!(matches!(
@@ -609,11 +603,8 @@ fn counts_and_millilitres_are_weighed_as_the_other_shop_weighs_them() {
             let mappings = propose_mappings(&doubled, &foreign);
             let arrived = arrival(&doubled, &foreign, &mappings).unwrap();
             let here = {
-                let after = apply(
-                    &doubled,
-                    &arrived.edit(&doubled, String::new(), "bring in").unwrap(),
-                )
-                .unwrap();
+                let after =
+                    apply(&doubled, &arrived.edit(&doubled, String::new()).unwrap()).unwrap();
                 balance_version(&after, after.recipe(&arrived.recipe.id).unwrap(), None).unwrap()
             };
             for (line, grams) in grams_there(&foreign) {

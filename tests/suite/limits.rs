@@ -8,7 +8,7 @@ use evensip::book::{
     Settings, Side, State, TextMeasure, Version, VersionId, merge, resolve,
 };
 use evensip::book_file::{parse, text_measure, write};
-use evensip::edit::{Edit, EditError, History, apply};
+use evensip::edit::{Edit, EditError, History, WholeBook, apply};
 use evensip::exchange::{
     DecimalSigns, edits_of, guess_mapping, read_json_ld, read_table, review_price_list,
 };
@@ -23,7 +23,7 @@ fn history(book: &Arc<Book>) -> History {
 }
 
 fn perform(history: &mut History, edit: Edit) -> Result<(), EditError> {
-    history.perform(String::new(), vec![edit], String::new())
+    history.perform(vec![edit], String::new())
 }
 
 fn step(number: usize) -> Entry {
@@ -128,7 +128,7 @@ proptest! {
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, None);
         let review = review_price_list(&book, &table, &mapping, &signs, "2026-05-04");
-        if let Some(edit) = edits_of(&book, &review, |_| true, "list").unwrap() {
+        if let Some(edit) = edits_of(&book, &review, |_| true).unwrap() {
             let mut history = history(&book);
             perform(&mut history, edit).unwrap();
             prop_assert_eq!(new_errors(&book, history.book()), Vec::<String>::new(), "{}", text);
@@ -168,7 +168,7 @@ fn a_recipe_of_another_program_with_a_line_too_many_is_refused_and_the_most_is_t
             ingredients.join(", ")
         );
         let read = read_json_ld(&text).unwrap();
-        match read.edit(&book, &read.name, "bring in") {
+        match read.edit(&book, &read.name) {
             Ok((edit, _)) => {
                 assert!(fits, "{lines} lines are taken");
                 let mut history = history(&book);
@@ -234,7 +234,7 @@ fn every_list_of_a_recipe_has_its_limit_in_every_edit() {
     whole.recipes.put(long_recipe("long", MOST_LINES + 1));
     let edit = Edit::PutBook {
         book: Arc::new(whole),
-        label: String::new(),
+        reason: WholeBook::Merge,
     };
     apply(&book, &edit).unwrap_err();
 }

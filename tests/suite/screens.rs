@@ -104,7 +104,7 @@ fn typing_an_amount_is_one_step_named_in_the_tooltip() {
         window.run();
     }
     assert_eq!(
-        window.state().workbench().undo_label(),
+        window.state().workbench().undo_label().as_deref(),
         Some("change the amount of House sweetener, syrup")
     );
     press(&mut window, Modifiers::COMMAND, Key::Z);

@@ -299,7 +299,10 @@ fn a_missing_figure_shows_its_name_and_never_nothing() {
     window.get_by_label("Book").click();
     window.run();
     window
-        .get_by_role_and_label(Role::Button, Sample::UnreadLabels.name())
+        .get_by_role_and_label(
+            Role::Button,
+            Sample::UnreadLabels.name(evensip::say::Speaker::without_book()),
+        )
         .click();
     window.run();
     window.state_mut().view_mut().area = Area::Serving;

@@ -231,7 +231,10 @@ fn every_recipe_that_uses_it_is_taken_in_one_step_and_goes_in_one() {
         }
     }
     let add = format!("add {count} versions");
-    assert_eq!(window.state().workbench().undo_label(), Some(add.as_str()));
+    assert_eq!(
+        window.state().workbench().undo_label().as_deref(),
+        Some(add.as_str())
+    );
     press(&mut window, Modifiers::COMMAND, Key::Z);
     assert_eq!(book(&window), before);
     assert_eq!(window.state().workbench().undo_label(), None);

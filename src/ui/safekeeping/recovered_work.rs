@@ -9,6 +9,7 @@ use super::{
 };
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
+use crate::ui::words;
 use crate::workbench::{Action, Command, OfferedRecovery, Workbench, moment_words};
 
 pub(super) fn recovery_ui(
@@ -33,7 +34,7 @@ pub(super) fn recovery_ui(
                     "recovery",
                     &offered.difference,
                     &mut state.unfolded,
-                    |item| offered.item_differences(item),
+                    |item| offered.item_differences(words::speaker(ctx), item),
                 );
             });
         ui.add_space(grid::EASY);

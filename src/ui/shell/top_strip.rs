@@ -173,7 +173,7 @@ fn menu_items_ui(
     languages_ui(ui, view);
     heading_ui(ui, "Samples");
     for sample in Sample::ALL {
-        if ui.button(sample.name()).clicked() {
+        if ui.button(sample.name(in_hand.speaker)).clicked() {
             actions.push(Action::Command(Command::Do(Intent::OpenSample(sample))));
         }
     }
