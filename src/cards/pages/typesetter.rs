@@ -286,9 +286,20 @@ fn without_overrides(text: &str) -> Cow<'_, str> {
     Cow::Owned(written)
 }
 
-/// A text in pieces that can be laid out, cut behind white space where there is any and within characters that join without end.
+/// What ends a line of a text: `parley` holds these for nothing else, and panics where a mark is joined to one.
+const LINE_ENDS: [char; 4] = ['\n', '\r', '\u{2028}', '\u{2029}'];
+
+/// A text in pieces that can be laid out: its lines, cut behind white space where there is any and within characters that join
+/// without end. An empty line is a space.
 fn pieces(text: &str) -> impl Iterator<Item = &str> {
-    let mut rest = text;
+    let is_cut = !text.is_empty();
+    let lines = text.split("\r\n").flat_map(|lines| lines.split(LINE_ENDS));
+    let lines = lines.filter(move |_| is_cut);
+    lines.flat_map(|line| pieces_of_line(if line.is_empty() { " " } else { line }))
+}
+
+fn pieces_of_line(line: &str) -> impl Iterator<Item = &str> {
+    let mut rest = line;
     std::iter::from_fn(move || {
         if rest.is_empty() {
             return None;
