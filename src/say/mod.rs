@@ -21,6 +21,7 @@ mod findings;
 mod kinds;
 mod language;
 mod lists;
+mod look_up;
 mod names;
 mod numbers;
 mod stage;

@@ -28,7 +28,7 @@ use super::{
 };
 use crate::book::{Book, Finding, Recipe};
 use crate::quantity::DisplayUnits;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
 };
@@ -47,7 +47,7 @@ pub struct Opening {
 #[derive(Debug, thiserror::Error)]
 pub enum WindowError {
     /// No display, or one that can't draw.
-    #[error("no window can be opened here: {reason}")]
+    #[error("{}", say!(Speaker::without_book(), "shell-no-window", reason: reason))]
     NoWindow {
         /// What the system says.
         reason: String,
@@ -84,7 +84,9 @@ fn without_source_places(message: &str) -> String {
     };
     let reason = words[at + 1..].join(" ");
     if reason.is_empty() {
-        "the system gives no reason".to_owned()
+        Speaker::without_book()
+            .word("shell-no-window-reason")
+            .to_owned()
     } else {
         reason
     }
@@ -534,12 +536,13 @@ impl App {
     }
 
     fn tell_window(&mut self, ctx: &Context) {
-        let mark = if self.workbench.has_unsaved_changes() {
-            " (unsaved)"
+        let speaker = words::speaker(ctx);
+        let book = self.workbench.title();
+        let title = if self.workbench.has_unsaved_changes() {
+            say!(speaker, "shell-window-title-unsaved", book: book)
         } else {
-            ""
+            say!(speaker, "shell-window-title", book: book)
         };
-        let title = format!("Evensip — {}{mark}", self.workbench.title());
         if title != self.title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;

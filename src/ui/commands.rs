@@ -3,6 +3,7 @@
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
 use super::view_state::Area;
+use crate::say::{Speaker, say};
 
 /// What a person can ask for with a key, a button or a menu.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -51,7 +52,7 @@ pub enum UiCommand {
     GoTo(Area),
 }
 
-/// The words and keys of a command.
+/// The messages and keys of a command.
 struct Entry {
     label: &'static str,
     tooltip: &'static str,
@@ -114,99 +115,99 @@ impl UiCommand {
             ..entry
         };
         match self {
-            Self::NewBook => control("New book", "Begin an empty book", Key::N),
-            Self::NewRecipe => shifted("New recipe", "Begin a new drink", Key::N),
-            Self::LookUp => control(
-                "Find…",
-                "Find recipes, ingredients, notes and approvals in this book",
-                Key::F,
-            ),
-            Self::OpenBook => control("Open…", "Open another book", Key::O),
-            Self::SaveAs => shifted("Save as…", "Save the book in another file", Key::S),
-            Self::Save => control("Save", "Save the book", Key::S),
+            Self::NewBook => control("command-new-book", "command-new-book-does", Key::N),
+            Self::NewRecipe => shifted("command-new-recipe", "command-new-recipe-does", Key::N),
+            Self::LookUp => control("command-look-up", "command-look-up-does", Key::F),
+            Self::OpenBook => control("command-open-book", "command-open-book-does", Key::O),
+            Self::SaveAs => shifted("command-save-as", "command-save-as-does", Key::S),
+            Self::Save => control("command-save", "command-save-does", Key::S),
             Self::Redo => either(
-                shifted("Redo", "Repeat the step that was taken back", Key::Z),
+                shifted("command-redo", "command-redo-does", Key::Z),
                 keys(Modifiers::COMMAND, Key::Y),
             ),
-            Self::Undo => control("Undo", "Take the last step back", Key::Z),
+            Self::Undo => control("command-undo", "command-undo-does", Key::Z),
             Self::AddInstruction => shifted(
-                "Add an instruction",
-                "Add an instruction below the selected line",
+                "command-add-instruction",
+                "command-add-instruction-does",
                 Key::Enter,
             ),
             Self::AddLine => either(
-                alone(
-                    "Add an ingredient…",
-                    "Find an ingredient and add it",
-                    Key::Insert,
-                ),
+                alone("command-add-line", "command-add-line-does", Key::Insert),
                 keys(Modifiers::COMMAND, Key::Enter),
             ),
-            Self::SwapLine => control(
-                "Swap this ingredient…",
-                "Replace this ingredient and match the taste",
-                Key::R,
-            ),
+            Self::SwapLine => control("command-swap-line", "command-swap-line-does", Key::R),
             Self::MoveLineUp => entry(
-                "Move up",
-                "Move the line one place up",
+                "command-move-up",
+                "command-move-up-does",
                 keys(Modifiers::ALT, Key::ArrowUp),
             ),
             Self::MoveLineDown => entry(
-                "Move down",
-                "Move the line one place down",
+                "command-move-down",
+                "command-move-down-does",
                 keys(Modifiers::ALT, Key::ArrowDown),
             ),
-            Self::RemoveLine => alone("Remove", "Take the line out of the recipe", Key::Delete),
-            Self::LineAbove => alone("Line above", "Go to the line above", Key::ArrowUp),
-            Self::LineBelow => alone("Line below", "Go to the line below", Key::ArrowDown),
-            Self::Back => alone(
-                "Back",
-                "Close what is open, or return to the recipe",
-                Key::Escape,
+            Self::RemoveLine => alone("command-remove", "command-remove-does", Key::Delete),
+            Self::LineAbove => alone(
+                "command-line-above",
+                "command-line-above-does",
+                Key::ArrowUp,
             ),
-            Self::OtherDegrees => shifted("°C or °F", "Show temperatures in °F or °C", Key::D),
+            Self::LineBelow => alone(
+                "command-line-below",
+                "command-line-below-does",
+                Key::ArrowDown,
+            ),
+            Self::Back => alone("command-back", "command-back-does", Key::Escape),
+            Self::OtherDegrees => shifted(
+                "command-other-degrees",
+                "command-other-degrees-does",
+                Key::D,
+            ),
             Self::OtherVolumes => shifted(
-                "ml or fl oz",
-                "Read volumes in US fluid ounces instead of millilitres, and back",
+                "command-other-volumes",
+                "command-other-volumes-does",
                 Key::L,
             ),
-            Self::ShowKeys => alone("Keys…", "Show the keys", Key::F1),
+            Self::ShowKeys => alone("command-show-keys", "command-show-keys-does", Key::F1),
             Self::GoTo(area) => {
                 let (label, key) = area_entry(area);
-                control(label, "Go to this screen", key)
+                control(label, "command-go-to-does", key)
             }
         }
     }
 
     /// The words in a menu or on a button.
-    pub fn label(self) -> &'static str {
-        self.entry().label
+    pub fn label(self, speaker: Speaker<'_>) -> &'static str {
+        speaker.word(self.entry().label)
     }
 
     /// What it does, with its keys.
-    pub fn tooltip(self) -> String {
-        format!("{} ({})", self.entry().tooltip, self.keys_in_words())
+    pub fn tooltip(self, speaker: Speaker<'_>) -> String {
+        let keys = self.keys_in_words(speaker);
+        say!(speaker, "command-with-keys", what: self.explanation(speaker), keys: keys)
     }
 
     /// What it does.
-    pub fn explanation(self) -> &'static str {
-        self.entry().tooltip
+    pub fn explanation(self, speaker: Speaker<'_>) -> &'static str {
+        speaker.word(self.entry().tooltip)
     }
 
     /// Its keys: "Ctrl+Shift+S".
-    pub fn keys_in_words(self) -> String {
+    pub fn keys_in_words(self, speaker: Speaker<'_>) -> String {
         let entry = self.entry();
-        let first = shortcut_in_words(entry.shortcut);
+        let first = shortcut_in_words(speaker, entry.shortcut);
         match entry.alternative {
-            Some(other) => format!("{first} or {}", shortcut_in_words(other)),
+            Some(other) => {
+                let second = shortcut_in_words(speaker, other);
+                say!(speaker, "keys-either", first: first, second: second)
+            }
             None => first,
         }
     }
 
     /// Its first keys alone, for a menu.
-    pub fn menu_keys(self) -> String {
-        shortcut_in_words(self.entry().shortcut)
+    pub fn menu_keys(self, speaker: Speaker<'_>) -> String {
+        shortcut_in_words(speaker, self.entry().shortcut)
     }
 
     /// Whether its keys also mean something to a text field, so that a field keeps them.
@@ -229,18 +230,18 @@ impl UiCommand {
     }
 }
 
-/// The word of an area and its number on the keyboard, from left to right.
+/// The message of an area and its number on the keyboard, from left to right.
 const fn area_entry(area: Area) -> (&'static str, Key) {
     match area {
-        Area::Recipe => ("Recipe", Key::Num1),
-        Area::Swap => ("Swap", Key::Num2),
-        Area::Variations => ("Variations", Key::Num3),
-        Area::Compare => ("Compare", Key::Num4),
-        Area::Lesson => ("Lesson", Key::Num5),
-        Area::Serving => ("Serving", Key::Num6),
-        Area::Counter => ("Counter", Key::Num7),
-        Area::Cards => ("Cards", Key::Num8),
-        Area::Findings => ("Findings", Key::Num9),
+        Area::Recipe => ("command-area-recipe", Key::Num1),
+        Area::Swap => ("command-area-swap", Key::Num2),
+        Area::Variations => ("command-area-variations", Key::Num3),
+        Area::Compare => ("command-area-compare", Key::Num4),
+        Area::Lesson => ("command-area-lesson", Key::Num5),
+        Area::Serving => ("command-area-serving", Key::Num6),
+        Area::Counter => ("command-area-counter", Key::Num7),
+        Area::Cards => ("command-area-cards", Key::Num8),
+        Area::Findings => ("command-area-findings", Key::Num9),
     }
 }
 
@@ -257,26 +258,31 @@ pub(super) fn pressed_here(ctx: &Context, command: UiCommand) -> bool {
     command.consume(ctx)
 }
 
-fn shortcut_in_words(shortcut: KeyboardShortcut) -> String {
+/// "Ctrl+Shift+S", in the words that stand on the keys.
+fn shortcut_in_words(speaker: Speaker<'_>, shortcut: KeyboardShortcut) -> String {
     let mut words = Vec::new();
     let held = shortcut.modifiers;
     if held.command || held.ctrl {
-        words.push(if cfg!(target_os = "macos") {
-            "Cmd"
+        words.push(speaker.word(if cfg!(target_os = "macos") {
+            "keys-command"
         } else {
-            "Ctrl"
-        });
+            "keys-control"
+        }));
     }
     if held.alt {
-        words.push("Alt");
+        words.push(speaker.word("keys-alt"));
     }
     if held.shift {
-        words.push("Shift");
+        words.push(speaker.word("keys-shift"));
     }
     words.push(match shortcut.logical_key {
-        Key::Escape => "Esc",
-        Key::ArrowUp => "Up",
-        Key::ArrowDown => "Down",
+        Key::Escape => speaker.word("keys-escape"),
+        Key::Enter => speaker.word("keys-enter"),
+        Key::Insert => speaker.word("keys-insert"),
+        Key::Delete => speaker.word("keys-delete"),
+        Key::ArrowUp => speaker.word("keys-up"),
+        Key::ArrowDown => speaker.word("keys-down"),
+        // A letter, a digit or a key such as F1 has the same name everywhere.
         other => other.name(),
     });
     words.join("+")
@@ -285,6 +291,7 @@ fn shortcut_in_words(shortcut: KeyboardShortcut) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::say::Language;
 
     #[test]
     fn no_two_commands_have_the_same_keys() {
@@ -298,7 +305,7 @@ mod tests {
                 assert!(
                     !seen.contains(&shortcut),
                     "{command:?} shares {}",
-                    shortcut_in_words(shortcut)
+                    shortcut_in_words(Speaker::without_book(), shortcut)
                 );
                 seen.push(shortcut);
             }
@@ -313,5 +320,26 @@ mod tests {
         assert!(place(UiCommand::SaveAs) < place(UiCommand::Save));
         assert!(place(UiCommand::Redo) < place(UiCommand::Undo));
         assert!(place(UiCommand::MoveLineUp) < place(UiCommand::LineAbove));
+    }
+    #[test]
+    fn keys_are_called_what_stands_on_them() {
+        let english = Speaker::without_book();
+        let german = english.in_language(Language::from_code("de").unwrap());
+        for (command, in_english, in_german) in [
+            (UiCommand::SaveAs, "Ctrl+Shift+S", "Strg+Umschalt+S"),
+            (UiCommand::Back, "Esc", "Esc"),
+            (
+                UiCommand::AddLine,
+                "Insert or Ctrl+Enter",
+                "Einfg oder Strg+Eingabe",
+            ),
+            (UiCommand::MoveLineUp, "Alt+Up", "Alt+Pfeil nach oben"),
+            (UiCommand::GoTo(Area::Lesson), "Ctrl+5", "Strg+5"),
+        ] {
+            // A Mac calls the key that is held down otherwise, in every language.
+            let said = |speaker| command.keys_in_words(speaker).replace("Cmd", "Ctrl");
+            assert_eq!(said(english), in_english);
+            assert_eq!(said(german).replace("Ctrl", "Strg"), in_german);
+        }
     }
 }

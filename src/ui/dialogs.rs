@@ -11,11 +11,10 @@ use super::look_up;
 use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
-use super::words;
 pub(super) use super::words::quiet_ui;
 use crate::book::{RecipeId, VersionId};
-use crate::quantity::{DisplayUnits, name_as_shown};
-use crate::say::Speaker;
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::workbench::{Action, Command, FileState, Home, Intent, Message, Sample};
 
 /// A dialog with what has been typed into it.
@@ -74,8 +73,14 @@ impl Dialog {
             .version
             .as_ref()
             .and_then(|id| screen.recipe.version(id));
-        let name = version.map_or("original", |version| &version.name);
-        let name = format!("{}, {name}", screen.recipe.name);
+        let speaker = screen.speaker;
+        let recipe = &screen.recipe.name;
+        let name = match version {
+            Some(version) => {
+                say!(speaker, "dialog-version", recipe: recipe, version: &version.name)
+            }
+            None => say!(speaker, "dialog-original", recipe: recipe),
+        };
         Self::Approve(Approving {
             recipe: screen.recipe.id.clone(),
             version: screen.shown.version.clone(),
@@ -121,11 +126,11 @@ pub(super) fn dialogs_ui(
             (area, WIDTH)
         };
         let keep = sheet_in(ctx, area, width, |ui| match &mut dialog {
-            Dialog::Open { path } => open_ui(ui, path, view, actions),
-            Dialog::SaveAs { path } => save_as_ui(ui, path, actions),
-            Dialog::Approve(approving) => approve_ui(ui, approving, view.units, actions),
-            Dialog::LookUp => look_up::look_up_ui(ui, in_hand.book, view),
-            Dialog::Keys => keys_sheet::keys_ui(ui),
+            Dialog::Open { path } => open_ui(ui, path, in_hand.speaker, view, actions),
+            Dialog::SaveAs { path } => save_as_ui(ui, path, in_hand.speaker, actions),
+            Dialog::Approve(approving) => approve_ui(ui, approving, in_hand.speaker, actions),
+            Dialog::LookUp => look_up::look_up_ui(ui, in_hand, view),
+            Dialog::Keys => keys_sheet::keys_ui(ui, in_hand.speaker),
         });
         if keep {
             view.dialog = Some(dialog);
@@ -213,9 +218,9 @@ pub(super) fn main_button_ui(ui: &mut Ui, words: &str, enabled: bool) -> bool {
 }
 
 /// A field for a path that takes the keyboard when the dialog opens; `true` when Enter was pressed in it.
-fn path_ui(ui: &mut Ui, path: &mut String, name: &str) -> bool {
+fn path_ui(ui: &mut Ui, path: &mut String, name: &str, speaker: Speaker<'_>) -> bool {
     let field = TextEdit::singleline(path)
-        .hint_text("/home/me/books/winter.ron")
+        .hint_text(speaker.word("dialog-path-hint"))
         .desired_width(f32::INFINITY);
     let response = ui.add(field).accessible_name(name);
     if ui.memory(|memory| memory.focused().is_none()) && !response.lost_focus() {
@@ -228,31 +233,37 @@ fn path_of(text: &str) -> PathBuf {
     PathBuf::from(text.trim())
 }
 
-fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<Action>) -> bool {
-    title_ui(ui, "Open a book");
+fn open_ui(
+    ui: &mut Ui,
+    path: &mut String,
+    speaker: Speaker<'_>,
+    view: &ViewState,
+    actions: &mut Vec<Action>,
+) -> bool {
+    title_ui(ui, speaker.word("dialog-open-title"));
     let mut intent = None;
-    let entered = path_ui(ui, path, "Path of the book");
+    let entered = path_ui(ui, path, speaker.word("dialog-open-path"), speaker);
     let has_path = !path.trim().is_empty();
     let mut keep = true;
     ui.horizontal(|ui| {
-        if (main_button_ui(ui, "Open", has_path) || entered) && has_path {
+        if (main_button_ui(ui, speaker.word("dialog-open"), has_path) || entered) && has_path {
             intent = Some(Intent::Open(path_of(path)));
         }
         if ui
-            .button("Browse…")
-            .on_hover_text("Ask with the dialog of the system, where there is one")
+            .button(speaker.word("dialog-browse"))
+            .on_hover_text(speaker.word("dialog-browse-does"))
             .clicked()
         {
             actions.push(Action::Command(Command::PickOpen));
             keep = false;
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(speaker.word("dialog-cancel")).clicked() {
             keep = false;
         }
     });
     if !view.recent.is_empty() {
         ui.add_space(grid::NEAR);
-        quiet_ui(ui, "Recent books");
+        quiet_ui(ui, speaker.word("dialog-recent"));
     }
     for recent in &view.recent {
         let button = Button::new(recent.display().to_string())
@@ -263,10 +274,10 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
         }
     }
     ui.add_space(grid::NEAR);
-    quiet_ui(ui, "Samples");
+    quiet_ui(ui, speaker.word("dialog-samples"));
     for sample in Sample::ALL {
         if ui
-            .add(Button::new(sample.name(words::speaker(ui.ctx()))).frame_when_inactive(false))
+            .add(Button::new(sample.name(speaker)).frame_when_inactive(false))
             .clicked()
         {
             intent = Some(Intent::OpenSample(sample));
@@ -279,26 +290,31 @@ fn open_ui(ui: &mut Ui, path: &mut String, view: &ViewState, actions: &mut Vec<A
     keep
 }
 
-fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool {
-    title_ui(ui, "Save the book as");
-    let entered = path_ui(ui, path, "Path to save to");
-    quiet_ui(ui, "A text file; its name ends in .ron");
+fn save_as_ui(
+    ui: &mut Ui,
+    path: &mut String,
+    speaker: Speaker<'_>,
+    actions: &mut Vec<Action>,
+) -> bool {
+    title_ui(ui, speaker.word("dialog-save-title"));
+    let entered = path_ui(ui, path, speaker.word("dialog-save-path"), speaker);
+    quiet_ui(ui, speaker.word("dialog-save-kind"));
     let has_path = !path.trim().is_empty();
     let mut keep = true;
     ui.horizontal(|ui| {
-        if (main_button_ui(ui, "Save here", has_path) || entered) && has_path {
+        if (main_button_ui(ui, speaker.word("dialog-save-here"), has_path) || entered) && has_path {
             actions.push(Action::Command(Command::SaveAs(path_of(path))));
             keep = false;
         }
         if ui
-            .button("Browse…")
-            .on_hover_text("Ask with the dialog of the system, where there is one")
+            .button(speaker.word("dialog-browse"))
+            .on_hover_text(speaker.word("dialog-browse-does"))
             .clicked()
         {
             actions.push(Action::Command(Command::PickSave));
             keep = false;
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(speaker.word("dialog-cancel")).clicked() {
             keep = false;
         }
     });
@@ -308,25 +324,33 @@ fn save_as_ui(ui: &mut Ui, path: &mut String, actions: &mut Vec<Action>) -> bool
 fn approve_ui(
     ui: &mut Ui,
     approving: &mut Approving,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
     actions: &mut Vec<Action>,
 ) -> bool {
-    title_ui(ui, &format!("Approve {}", approving.name));
-    quiet_ui(
+    title_ui(
         ui,
-        "Evensip keeps these lines as the standard. Later changes go into a new version.",
+        &say!(speaker, "dialog-approve-title", drink: &approving.name),
     );
-    let celsius = units.of("°C");
+    quiet_ui(ui, speaker.word("dialog-approve-keeps"));
+    let celsius = speaker.units.of("°C");
     let tasted_at = celsius.read(&approving.tasted_at);
-    let tasted_name = format!("Tasted at, {}", celsius.symbol);
+    let tasted_name = say!(speaker, "dialog-tasted-at", unit: celsius.symbol);
     let nothing_typed = approving.tasted_at.trim().is_empty();
     let mut entered = false;
     for (name, hint, text) in [
-        ("Approved by", "who tasted it", &mut approving.by),
-        ("Reason", "why it is right", &mut approving.reason),
+        (
+            speaker.word("dialog-approved-by"),
+            speaker.word("dialog-approved-by-hint"),
+            &mut approving.by,
+        ),
+        (
+            speaker.word("dialog-reason"),
+            speaker.word("dialog-reason-hint"),
+            &mut approving.reason,
+        ),
         (
             tasted_name.as_str(),
-            "leave empty when nobody measured",
+            speaker.word("dialog-tasted-at-hint"),
             &mut approving.tasted_at,
         ),
     ] {
@@ -346,14 +370,14 @@ fn approve_ui(
         && !nothing_typed
     {
         let palette = theme::palette(ui.visuals());
-        let said = Speaker::without_book().number_error(error);
+        let said = speaker.number_error(error);
         ui.label(RichText::new(said).color(palette.off_level));
     }
     let complete = !approving.by.trim().is_empty() && (nothing_typed || tasted_at.is_ok());
     let mut keep = true;
     ui.add_space(grid::NEAR);
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Approve", complete) || entered && complete {
+        if main_button_ui(ui, speaker.word("dialog-approve"), complete) || entered && complete {
             actions.push(Action::Command(Command::Approve {
                 recipe: approving.recipe.clone(),
                 version: approving.version.clone(),
@@ -363,7 +387,7 @@ fn approve_ui(
             }));
             keep = false;
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(speaker.word("dialog-cancel")).clicked() {
             keep = false;
         }
     });
@@ -371,31 +395,35 @@ fn approve_ui(
 }
 
 /// What is asked before changes that no file holds are left, or a book that is still being saved.
-fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, String) {
-    let title = &in_hand.title;
-    let next = match pending {
-        Intent::Quit => "close the window",
-        Intent::New => "begin an empty book",
-        Intent::Open(_) | Intent::OpenSample(_) => "open another book",
+fn unsaved_words(in_hand: &BookInHand<'_>, pending: &Intent) -> (String, &'static str) {
+    let (speaker, title) = (in_hand.speaker, &in_hand.title);
+    let (saving, gone, unsaved) = match pending {
+        Intent::Quit => (
+            "dialog-saving-quit",
+            "dialog-gone-quit",
+            "dialog-unsaved-quit",
+        ),
+        Intent::New => ("dialog-saving-new", "dialog-gone-new", "dialog-unsaved-new"),
+        Intent::Open(_) | Intent::OpenSample(_) => (
+            "dialog-saving-open",
+            "dialog-gone-open",
+            "dialog-unsaved-open",
+        ),
     };
-    if in_hand.file_state == FileState::Saving {
-        return (
-            format!("“{title}” is still being saved"),
-            format!("Evensip will {next} as soon as the book is saved."),
-        );
+    match in_hand.file_state {
+        FileState::Saving => (
+            say!(speaker, "dialog-saving-title", book: title),
+            speaker.word(saving),
+        ),
+        FileState::Gone => (
+            say!(speaker, "dialog-gone-title", book: title),
+            speaker.word(gone),
+        ),
+        FileState::Steady => (
+            say!(speaker, "dialog-unsaved-title", book: title),
+            speaker.word(unsaved),
+        ),
     }
-    if in_hand.file_state == FileState::Gone {
-        return (
-            format!("“{title}” is no longer in its folder"),
-            format!(
-                "The file was deleted, renamed or moved, so the book is unsaved. Save it again before you {next}?"
-            ),
-        );
-    }
-    (
-        format!("“{title}” has unsaved changes"),
-        format!("Save them before you {next}?"),
-    )
 }
 
 /// What happens to changes that no file holds.
@@ -406,6 +434,7 @@ fn unsaved_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
+    let speaker = in_hand.speaker;
     let (title, question) = unsaved_words(in_hand, pending);
     title_ui(ui, &title);
     ui.add(Label::new(question).wrap());
@@ -423,7 +452,11 @@ fn unsaved_ui(
     ui.add_space(grid::NEAR);
     let mut keep = true;
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Save", in_hand.file_state != FileState::Saving) {
+        if main_button_ui(
+            ui,
+            speaker.word("dialog-save"),
+            in_hand.file_state != FileState::Saving,
+        ) {
             match in_hand.home {
                 Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
                 // What waits goes on as soon as the book has a place.
@@ -431,25 +464,23 @@ fn unsaved_ui(
             }
             keep = false;
         }
-        if may_save_elsewhere && ui.button(UiCommand::SaveAs.label()).clicked() {
+        if may_save_elsewhere && ui.button(UiCommand::SaveAs.label(speaker)).clicked() {
             view.dialog = Some(Dialog::save_as(in_hand.home));
             keep = false;
         }
         let (words, explanation) = if in_hand.file_state == FileState::Saving {
-            (
-                "Do not wait",
-                "What is being saved might not reach the file",
-            )
+            ("dialog-do-not-wait", "dialog-do-not-wait-does")
         } else if in_hand.file_state == FileState::Gone {
-            ("Discard", "The whole book will be lost")
+            ("dialog-discard", "dialog-discard-book-does")
         } else {
-            ("Discard", "The changes are lost")
+            ("dialog-discard", "dialog-discard-changes-does")
         };
-        if ui.button(words).on_hover_text(explanation).clicked() {
+        let button = ui.button(speaker.word(words));
+        if button.on_hover_text(speaker.word(explanation)).clicked() {
             actions.push(Action::Command(Command::DiscardThenDo));
             keep = false;
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(speaker.word("dialog-cancel")).clicked() {
             actions.push(Action::Command(Command::StayHere));
             keep = false;
         }

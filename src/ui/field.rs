@@ -11,8 +11,9 @@ use egui::{
 
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;
+use super::words;
 use crate::quantity::NumberError;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::workbench::{Action, Command};
 
 /// A field that shows a value of the book.
@@ -270,27 +271,27 @@ impl<'field> Field<'field> {
     }
 }
 
-/// Why a text is not taken.
+/// Why a text is not taken: words that are said already, or a fact that is said in the language of the window.
 pub(super) trait TypingError {
     /// The reason as a clause: a small letter first and no full stop.
-    fn said(&self) -> String;
+    fn said(&self, speaker: Speaker<'_>) -> String;
 }
 
 impl TypingError for String {
-    fn said(&self) -> String {
+    fn said(&self, _speaker: Speaker<'_>) -> String {
         self.clone()
     }
 }
 
 impl TypingError for &str {
-    fn said(&self) -> String {
+    fn said(&self, _speaker: Speaker<'_>) -> String {
         (*self).to_owned()
     }
 }
 
 impl TypingError for NumberError {
-    fn said(&self) -> String {
-        Speaker::without_book().number_error(self)
+    fn said(&self, speaker: Speaker<'_>) -> String {
+        speaker.number_error(self)
     }
 }
 
@@ -322,7 +323,8 @@ impl FieldOutcome {
                 Some(value)
             }
             Err(error) => {
-                drafts.judge(key, Some(error.said()));
+                let speaker = words::speaker(&self.response.ctx);
+                drafts.judge(key, Some(error.said(speaker)));
                 // The next frame withdraws what could be read on the way.
                 self.response.ctx.request_repaint();
                 None
@@ -335,7 +337,8 @@ impl FieldOutcome {
 pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &str) {
     if let Some(error) = drafts.error(key) {
         let palette = theme::palette(ui.visuals());
-        let text = egui::RichText::new(format!("not changed: {error}"))
+        let words = say!(words::speaker(ui.ctx()), "shell-not-changed", reason: error);
+        let text = egui::RichText::new(words)
             .font(TypeStyle::Small.font_id())
             .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());

@@ -2,8 +2,10 @@
 
 use egui::Response;
 
+use super::words;
 use crate::balance::{Lens, Measurand};
 use crate::book::Axis;
+use crate::say::{Speaker, say};
 
 /// A term that is explained.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -63,75 +65,32 @@ impl Term {
     ];
 
     /// What it means, in a sentence or two.
-    pub(super) fn sentence(self) -> &'static str {
-        match self {
-            Self::Standard => {
-                "The standard is the latest approval of the version or of the nearest one that it builds on, with today's figures of its ingredients."
-            }
-            Self::PlainSwap => {
-                "The plain swap replaces one ingredient by equal measures (between a powder and a liquid, by equal fat or dry matter) and changes no other line."
-            }
-            Self::NoticeableStep => {
-                "A noticeable step is a difference that a taster just notices: a percentage of the standard's value, but never less than the floor."
-            }
-            Self::Level => {
-                "The level compares a drink with its standard. The line is the standard, the band is one noticeable step either side, and each mark is one axis of taste with its uncertainty."
-            }
-            Self::Distance => {
-                "The overall difference combines all axes into one number of noticeable steps. It can be above 1 even when every single axis is within one step."
-            }
-            Self::StepFloor => {
-                "The floor is the least that a noticeable step is, however little of it the standard has."
-            }
-            Self::SugarFloor => {
-                "The sugar floor is what powders, milk and fruit bring. Leaving out the sweetener can't take the drink below it."
-            }
-            Self::Scatter => {
-                "The counter's own scatter is how much two cups of the same recipe differ, because no two scoops or presses are quite alike."
-            }
-            Self::Uncertainty => {
-                "± is one standard uncertainty: the true value lies within it about two times in three, and almost always within twice that."
-            }
-            Self::Evidence => {
-                "Evidence says where a figure comes from: a label, a specification sheet, a measurement, a published table or an assumption. It decides how far the figure is trusted."
-            }
-            Self::Sweetness => {
-                "Sweetness is sucrose equivalent (SE): the grams of plain sugar in 100 ml that would taste as sweet at this \
-                 temperature."
-            }
-            Self::TeaStrength => {
-                "Tea strength is the dissolved solids of the tea in 100 ml of the drink."
-            }
-            Self::Flavour => {
-                "A flavour is measured in house units. The book says how many units one gram of an ingredient has."
-            }
-            Self::Creaminess => "Creaminess is the fat in 100 ml of the drink.",
-            Self::Acidity => {
-                "Acidity is the fruit acid in 100 ml of the drink, counted as citric acid."
-            }
-            Self::Body => {
-                "Body is how full the drink feels in the mouth: the dissolved and very fine solids in 100 ml, sugars left out."
-            }
-            Self::FreeSugars => {
-                "Free sugars are added sugars and those of honey, syrups and juices. The sugar of milk does not count."
-            }
-            Self::SolubleSolids => {
-                "Soluble solids are what is dissolved in 100 g of the drink, as a refractometer reads it (°Brix)."
-            }
-            Self::Dilution => {
-                "Dilution is the water, melted ice and tea for each gram of everything else."
-            }
-            Self::DrinkingTemperature => {
-                "The drinking temperature is where tastes are compared: warmth changes how sweet a sugar is."
-            }
-            Self::ServingWindow => {
-                "The serving window is the temperature range in which the shop serves drinks of this kind."
-            }
-            Self::Fill => {
-                "Fill is how much of the cup the drink takes up, with toppings and ice, in percent of its volume to the rim."
-            }
-            Self::HeadRoom => "Head room is what a lid or film needs to stay free below the rim.",
-        }
+    pub(super) fn sentence(self, speaker: Speaker<'_>) -> &'static str {
+        speaker.word(match self {
+            Self::Standard => "term-standard",
+            Self::PlainSwap => "term-plain-swap",
+            Self::NoticeableStep => "term-noticeable-step",
+            Self::Level => "term-level",
+            Self::Distance => "term-distance",
+            Self::StepFloor => "term-step-floor",
+            Self::SugarFloor => "term-sugar-floor",
+            Self::Scatter => "term-scatter",
+            Self::Uncertainty => "term-uncertainty",
+            Self::Evidence => "term-evidence",
+            Self::Sweetness => "term-sweetness",
+            Self::TeaStrength => "term-tea-strength",
+            Self::Flavour => "term-flavour",
+            Self::Creaminess => "term-creaminess",
+            Self::Acidity => "term-acidity",
+            Self::Body => "term-body",
+            Self::FreeSugars => "term-free-sugars",
+            Self::SolubleSolids => "term-soluble-solids",
+            Self::Dilution => "term-dilution",
+            Self::DrinkingTemperature => "term-drinking-temperature",
+            Self::ServingWindow => "term-serving-window",
+            Self::Fill => "term-fill",
+            Self::HeadRoom => "term-head-room",
+        })
     }
 
     /// The term behind an axis of taste.
@@ -186,14 +145,22 @@ pub(super) trait Explained {
 impl Explained for Response {
     fn explained(self, term: impl Into<Option<Term>>) -> Self {
         match term.into() {
-            Some(term) => self.on_hover_text(term.sentence()),
+            Some(term) => {
+                let sentence = term.sentence(words::speaker(&self.ctx));
+                self.on_hover_text(sentence)
+            }
             None => self,
         }
     }
 
     fn explained_with(self, term: impl Into<Option<Term>>, click: &str) -> Self {
         match term.into() {
-            Some(term) => self.on_hover_text(format!("{}\nClick: {click}", term.sentence())),
+            Some(term) => {
+                let speaker = words::speaker(&self.ctx);
+                let sentence = term.sentence(speaker);
+                let words = say!(speaker, "term-and-click", sentence: sentence, click: click);
+                self.on_hover_text(words)
+            }
             None => self.on_hover_text(click),
         }
     }
@@ -202,15 +169,20 @@ impl Explained for Response {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::say::Language;
 
     #[test]
     fn each_term_has_sentences_of_its_own_that_end_as_sentences_do() {
-        for (at, term) in Term::ALL.into_iter().enumerate() {
-            let sentence = term.sentence();
-            assert!(sentence.ends_with('.'), "{term:?}");
-            assert!(sentence.len() < 200, "{term:?} takes long to read");
-            let others = &Term::ALL[at + 1..];
-            assert!(others.iter().all(|other| other.sentence() != sentence));
+        for (code, longest) in [("en", 200), ("de", 230)] {
+            let speaker = Speaker::without_book().in_language(Language::from_code(code).unwrap());
+            for (at, term) in Term::ALL.into_iter().enumerate() {
+                let sentence = term.sentence(speaker);
+                assert!(sentence.ends_with('.'), "{code}: {term:?}");
+                let length = sentence.chars().count();
+                assert!(length < longest, "{code}: {term:?} takes {length}");
+                let mut others = Term::ALL[at + 1..].iter();
+                assert!(others.all(|other| other.sentence(speaker) != sentence));
+            }
         }
     }
 }

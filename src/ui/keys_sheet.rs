@@ -8,24 +8,26 @@ use super::spreadsheet::{Cell, Table, copy_ui};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Area;
 use super::words::small_heading_ui;
+use crate::say::Speaker;
 
 /// A row of a group.
 #[derive(Clone, Copy)]
 enum Row {
     /// A command with its keys.
     Of(UiCommand),
-    /// Keys that belong to no command of ours: which, and what they do.
+    /// Keys that belong to no command of ours: the messages of which, and of what they do.
     Other(&'static str, &'static str),
 }
 
 /// Rows under a heading.
 struct Group {
+    /// Its message.
     heading: &'static str,
     rows: &'static [Row],
 }
 
 const BOOK: Group = Group {
-    heading: "The book",
+    heading: "keys-of-book",
     rows: &[
         Row::Of(UiCommand::NewBook),
         Row::Of(UiCommand::OpenBook),
@@ -38,17 +40,14 @@ const BOOK: Group = Group {
 };
 
 const DRINK: Group = Group {
-    heading: "The drink",
+    heading: "keys-of-drink",
     rows: &[
         Row::Of(UiCommand::NewRecipe),
         Row::Of(UiCommand::AddLine),
         Row::Of(UiCommand::AddInstruction),
         Row::Of(UiCommand::LineAbove),
         Row::Of(UiCommand::LineBelow),
-        Row::Other(
-            "Enter, or just type",
-            "Change the amount of the selected line",
-        ),
+        Row::Other("keys-enter-or-type", "keys-enter-or-type-does"),
         Row::Of(UiCommand::MoveLineUp),
         Row::Of(UiCommand::MoveLineDown),
         Row::Of(UiCommand::SwapLine),
@@ -57,7 +56,7 @@ const DRINK: Group = Group {
 };
 
 const AREAS: Group = Group {
-    heading: "The areas of work",
+    heading: "keys-of-areas",
     rows: &[
         Row::Of(UiCommand::GoTo(Area::Recipe)),
         Row::Of(UiCommand::GoTo(Area::Swap)),
@@ -72,11 +71,11 @@ const AREAS: Group = Group {
 };
 
 const WINDOW: Group = Group {
-    heading: "The window",
+    heading: "keys-of-window",
     rows: &[
         Row::Of(UiCommand::Back),
-        Row::Other("Tab", "Go to the next field"),
-        Row::Other("Ctrl+Plus, Minus or 0", "Larger, smaller, as it was"),
+        Row::Other("keys-tab", "keys-tab-does"),
+        Row::Other("keys-zoom", "keys-zoom-does"),
         Row::Of(UiCommand::OtherDegrees),
         Row::Of(UiCommand::OtherVolumes),
         Row::Of(UiCommand::ShowKeys),
@@ -105,8 +104,8 @@ pub(super) fn width(window: f32) -> f32 {
 }
 
 /// The keys; `false` when the sheet should close.
-pub(super) fn keys_ui(ui: &mut Ui) -> bool {
-    title_ui(ui, "Keys");
+pub(super) fn keys_ui(ui: &mut Ui, speaker: Speaker<'_>) -> bool {
+    title_ui(ui, speaker.word("keys-title"));
     // Where the window is low they scroll, so that the way out stays in sight.
     let most = ui.ctx().content_rect().height() - AROUND;
     ScrollArea::vertical().max_height(most).show(ui, |ui| {
@@ -115,44 +114,45 @@ pub(super) fn keys_ui(ui: &mut Ui) -> bool {
             ui.horizontal_top(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::APART;
                 for groups in COLUMNS {
-                    ui.vertical(|ui| groups_ui(ui, groups));
+                    ui.vertical(|ui| groups_ui(ui, speaker, groups));
                 }
             });
         } else {
             // The bar floats over the keys; it gets a margin of its own.
             ui.set_width(ui.available_width() - grid::EASY);
             for groups in COLUMNS {
-                groups_ui(ui, groups);
+                groups_ui(ui, speaker, groups);
             }
         }
     });
     ui.add_space(grid::NEAR);
     ui.horizontal(|ui| {
-        let stays = !main_button_ui(ui, "Close", true);
-        copy_ui(ui, "keys", as_table);
+        let stays = !main_button_ui(ui, speaker.word("keys-close"), true);
+        copy_ui(ui, speaker.word("keys-table"), || as_table(speaker));
         stays
     })
     .inner
 }
 
-fn as_table() -> Table {
-    let mut table = Table::new(["keys", "what they do"]);
+fn as_table(speaker: Speaker<'_>) -> Table {
+    let heads = ["keys-column", "keys-column-does"];
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     let groups = COLUMNS.into_iter().flatten();
     for row in groups.flat_map(|group| group.rows) {
-        let (keys, words) = words_of(*row);
+        let (keys, words) = words_of(speaker, *row);
         table.row([Cell::words(&keys), Cell::words(words)]);
     }
     table
 }
 
-fn groups_ui(ui: &mut Ui, groups: &[Group]) {
+fn groups_ui(ui: &mut Ui, speaker: Speaker<'_>, groups: &[Group]) {
     let palette = theme::palette(ui.visuals());
     ui.set_width(COLUMN.min(ui.available_width()));
     for group in groups {
         ui.add_space(grid::TIGHT);
-        small_heading_ui(ui, group.heading);
+        small_heading_ui(ui, speaker.word(group.heading));
         for row in group.rows {
-            let (keys, words) = words_of(*row);
+            let (keys, words) = words_of(speaker, *row);
             ui.horizontal_top(|ui| {
                 ui.spacing_mut().item_spacing.x = 0.0;
                 ui.allocate_ui(egui::vec2(KEYS, grid::ICON), |ui| {
@@ -171,11 +171,13 @@ fn groups_ui(ui: &mut Ui, groups: &[Group]) {
 }
 
 /// The keys of a row and what they do; an area of work is named and needs no sentence.
-fn words_of(row: Row) -> (String, &'static str) {
+fn words_of(speaker: Speaker<'_>, row: Row) -> (String, &'static str) {
     match row {
-        Row::Of(command @ UiCommand::GoTo(_)) => (command.keys_in_words(), command.label()),
-        Row::Of(command) => (command.keys_in_words(), command.explanation()),
-        Row::Other(keys, words) => (keys.to_owned(), words),
+        Row::Of(command @ UiCommand::GoTo(_)) => {
+            (command.keys_in_words(speaker), command.label(speaker))
+        }
+        Row::Of(command) => (command.keys_in_words(speaker), command.explanation(speaker)),
+        Row::Other(keys, words) => (speaker.word(keys).to_owned(), speaker.word(words)),
     }
 }
 

@@ -7,11 +7,13 @@ use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2,
 
 use super::dialogs::{quiet_ui, title_ui};
 use super::field::select_all;
+use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use super::{counter_area, ladder_area, recipe_area, safekeeping};
 use crate::book::{Book, Hit, Hits, LookUpIndex, Spot};
-use crate::quantity::{name_as_shown, show_grouped};
+use crate::quantity::{excerpt, name_as_shown, show_grouped};
+use crate::say::{Speaker, say};
 use crate::workbench::Shown;
 
 /// Width of the sheet, in points.
@@ -70,14 +72,15 @@ impl LookUpState {
 }
 
 /// The sheet; `false` when it should go.
-pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) -> bool {
-    title_ui(ui, "Find in the book");
+pub(super) fn look_up_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) -> bool {
+    let speaker = in_hand.speaker;
+    title_ui(ui, speaker.word("look-up-title"));
     let state = &mut view.look_up;
-    let entered = field_ui(ui, state);
-    state.take(book);
+    let entered = field_ui(ui, speaker, state);
+    state.take(in_hand.book);
     let moved = take_arrows(ui, state);
     ui.add_space(grid::NEAR);
-    count_ui(ui, state);
+    count_ui(ui, speaker, state);
     ui.add_space(grid::TIGHT);
     let height = LIST.min(ui.ctx().content_rect().height() - REST_OF_SHEET);
     let mut taken = entered.then_some(state.chosen);
@@ -90,7 +93,7 @@ pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) ->
             ui.spacing_mut().item_spacing.y = 0.0;
             for (at, hit) in state.best().iter().enumerate() {
                 let chosen = at == state.chosen;
-                let response = hit_ui(ui, hit, chosen);
+                let response = hit_ui(ui, speaker, hit, chosen);
                 if chosen && moved {
                     response.scroll_to_me(None);
                 }
@@ -111,7 +114,7 @@ pub(super) fn look_up_ui(ui: &mut Ui, book: &Arc<Book>, view: &mut ViewState) ->
 }
 
 /// The field, which has the keyboard as long as the sheet is open; `true` when Enter was pressed in it.
-fn field_ui(ui: &mut Ui, state: &mut LookUpState) -> bool {
+fn field_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LookUpState) -> bool {
     let id = egui::Id::unique("find in the book");
     if std::mem::take(&mut state.just_opened) {
         // Before the field is drawn: what is typed in this very frame already replaces what stands there.
@@ -120,9 +123,9 @@ fn field_ui(ui: &mut Ui, state: &mut LookUpState) -> bool {
     }
     let field = TextEdit::singleline(&mut state.text)
         .id(id)
-        .hint_text("a name, a brand, an instruction, a note …")
+        .hint_text(speaker.word("look-up-hint"))
         .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name("Find in the book");
+    let response = ui.add(field).accessible_name(speaker.word("look-up-title"));
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
     if !response.has_focus() && !response.lost_focus() {
         response.request_focus();
@@ -146,44 +149,47 @@ fn take_arrows(ui: &Ui, state: &mut LookUpState) -> bool {
 }
 
 /// How many fit, or what to do.
-fn count_ui(ui: &mut Ui, state: &LookUpState) {
+fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &LookUpState) {
     let hits = state.hits.as_ref().map(|(_, hits)| hits);
     let count = hits.map_or(0, |hits| hits.count);
     let words = if state.text.trim().is_empty() {
-        "Type part of a name, brand, flavour, instruction, note or approval reason, in any order. Choose with Up and Down, then press Enter."
-            .to_owned()
+        speaker.word("look-up-what-to-do").to_owned()
     } else if count == 0 {
-        format!(
-            "Nothing in this book matches “{}”. Try fewer words, or part of a word.",
-            crate::quantity::excerpt(state.text.trim(), 60)
-        )
+        let typed = excerpt(state.text.trim(), 60);
+        say!(speaker, "look-up-nothing", typed: typed)
     } else if count > MOST {
-        format!(
-            "{} matches; these are the best {MOST}. Add a word to narrow them down.",
-            show_grouped(count as f64)
-        )
-    } else if count == 1 {
-        "1 found".to_owned()
+        let all = show_grouped(count as f64);
+        say!(speaker, "look-up-best", all: all, best: MOST)
     } else {
-        format!("{count} found")
+        say!(speaker, "look-up-found", count: count)
     };
     quiet_ui(ui, &words);
 }
 
-fn hit_ui(ui: &mut Ui, hit: &Hit, chosen: bool) -> Response {
+fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Response {
     let palette = theme::palette(ui.visuals());
     let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
-    let below = if hit.piece.is_empty() {
-        hit.place.clone()
-    } else if hit.place.is_empty() {
-        format!("“{}”", hit.piece)
-    } else {
-        format!("{} — “{}”", hit.place, hit.piece)
+    let kind = speaker.found_kind(hit.kind);
+    let place = speaker.found_place(&hit.spot);
+    let below = match (place, hit.piece.as_str()) {
+        (place, "") => place.unwrap_or_default(),
+        (None, piece) => say!(speaker, "look-up-piece", piece: piece),
+        (Some(place), piece) => {
+            say!(speaker, "look-up-place-and-piece", place: place, piece: piece)
+        }
     };
-    let (name, below) = (name_as_shown(&hit.name), name_as_shown(&below));
+    let name = match hit.name.as_str() {
+        "" => speaker.word("look-up-no-reason"),
+        name => name,
+    };
+    let (name, below) = (name_as_shown(name), name_as_shown(&below));
     response.widget_info(|| {
-        let words = format!("{}: {name}, {below}", hit.kind.word());
-        let words = words.trim_end_matches([',', ' ']);
+        let name = &*name;
+        let words = if below.is_empty() {
+            say!(speaker, "look-up-hit", kind: kind, name: name)
+        } else {
+            say!(speaker, "look-up-hit-at", kind: kind, name: name, place: &*below)
+        };
         egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words)
     });
     if !ui.is_rect_visible(rect) {
@@ -212,7 +218,7 @@ fn hit_ui(ui: &mut Ui, hit: &Hit, chosen: bool) -> Response {
     ui.painter().text(
         pos2(rect.left() + grid::NEAR, middle),
         Align2::LEFT_CENTER,
-        hit.kind.word(),
+        kind,
         small,
         palette.text_quiet,
     );

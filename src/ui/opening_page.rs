@@ -6,7 +6,8 @@ use std::time::{Duration, Instant};
 use egui::{CentralPanel, Frame, Label, Margin, RichText, Ui};
 
 use super::theme::{self, TypeStyle, grid};
-use super::words::{heading_ui, quiet_ui};
+use super::words::{heading_ui, quiet_ui, speaker};
+use crate::say::{Speaker, say};
 use crate::workbench::{Action, Command};
 
 /// How often the seconds are counted.
@@ -26,30 +27,31 @@ pub(super) fn opening_page_ui(
     ui.ctx().request_repaint_after(COUNTED);
     CentralPanel::default().frame(paper).show(ui, |ui| {
         ui.set_max_width(640.0);
+        let speaker = speaker(ui.ctx());
         let name = path.file_name().unwrap_or(path.as_os_str());
-        heading_ui(ui, &format!("Opening {}", name.display()));
+        let name = name.display().to_string();
+        heading_ui(ui, &say!(speaker, "shell-opening", file: name));
         quiet_ui(ui, &path.display().to_string());
         ui.add_space(grid::NEAR);
-        let text = RichText::new(progress_words(since.elapsed()))
+        let text = RichText::new(progress_words(speaker, since.elapsed()))
             .font(TypeStyle::Body.font_id())
             .color(palette.text_normal);
         ui.add(Label::new(text).wrap());
         ui.add_space(grid::NEAR);
-        let stop = ui.button("Stop opening");
+        let stop = ui.button(speaker.word("shell-stop-opening"));
         if stop.clicked() || ui.input(|input| input.key_pressed(egui::Key::Escape)) {
             actions.push(Action::Command(Command::StopOpening));
         }
         quiet_ui(
             ui,
-            &format!("You can also press Escape; {book_on_screen} then stays open."),
+            &say!(speaker, "shell-stop-opening-keys", book: book_on_screen),
         );
     });
 }
 
-fn progress_words(taken: Duration) -> String {
+fn progress_words(speaker: Speaker<'_>, taken: Duration) -> String {
     match taken.as_secs() {
-        0 => "Reading and checking it…".to_owned(),
-        1 => "Reading and checking it: 1 second so far.".to_owned(),
-        seconds => format!("Reading and checking it: {seconds} seconds so far."),
+        0 => speaker.word("shell-reading").to_owned(),
+        seconds => say!(speaker, "shell-reading-for", seconds: seconds),
     }
 }

@@ -4,12 +4,14 @@ use egui::{Button, Id, RichText, Ui};
 
 use super::theme::{self, TypeStyle, grid};
 use super::value::Value;
+use super::words;
 use crate::cards::neutral_cell;
+use crate::say::{Speaker, say};
 
 /// A table as a spreadsheet takes it.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Table {
-    lines: Vec<String>,
+    rows: Vec<Vec<Cell>>,
 }
 
 impl Table {
@@ -22,8 +24,7 @@ impl Table {
 
     /// A row.
     pub(super) fn row(&mut self, cells: impl IntoIterator<Item = Cell>) {
-        let cells: Vec<String> = cells.into_iter().map(|Cell(text)| text).collect();
-        self.lines.push(cells.join("\t"));
+        self.rows.push(cells.into_iter().collect());
     }
 
     /// A line with a heading of its own between rows.
@@ -33,48 +34,90 @@ impl Table {
 
     /// The rows of another table behind those of this one, with an empty line between.
     pub(super) fn then(mut self, other: Self) -> Self {
-        self.lines.push(String::new());
-        self.lines.extend(other.lines);
+        self.rows.push(Vec::new());
+        self.rows.extend(other.rows);
         self
     }
 
-    /// The text for the clipboard.
-    pub(super) fn text(&self) -> String {
-        let mut text = self.lines.join("\n");
-        text.push('\n');
-        text
+    /// The text for the clipboard, with the decimal sign that a spreadsheet of the language reads.
+    pub(super) fn text(&self, speaker: Speaker<'_>) -> String {
+        let line = |row: &Vec<Cell>| {
+            let cells: Vec<String> = row.iter().map(|cell| cell.text(speaker)).collect();
+            cells.join("\t") + "\n"
+        };
+        self.rows.iter().map(line).collect()
     }
 }
 
 /// A cell that a spreadsheet takes for what it is.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub(super) struct Cell(String);
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Cell {
+    /// Text.
+    Words(String),
+    /// Digits with a decimal point or comma, "≥ " or "≤ " before them when something is missing.
+    Figure(String),
+    /// A figure that is not known.
+    NotKnown,
+}
+
+impl Default for Cell {
+    /// Nothing.
+    fn default() -> Self {
+        Self::Words(String::new())
+    }
+}
 
 impl Cell {
     /// Words: what begins like a formula gets an apostrophe in front, tabs and line ends become spaces.
     pub(super) fn words(text: &str) -> Self {
-        let plain = text.replace(['\t', '\n', '\r'], " ");
-        Self(neutral_cell(&plain))
+        Self::Words(text.to_owned())
     }
 
-    /// Digits with the minus sign of a spreadsheet; anything but a number is words.
+    /// Digits; anything but a number is words.
     pub(super) fn figure(text: &str) -> Self {
-        let plain = text.replace('−', "-");
-        if plain.parse::<f64>().is_ok() {
-            Self(plain)
-        } else {
-            Self::words(text)
-        }
+        Self::Figure(text.to_owned())
     }
 
     /// A figure and its doubt in cells of their own.
     pub(super) fn figure_and_doubt(value: &Value) -> [Self; 2] {
-        let text = value.text.as_deref().unwrap_or("not known");
         [
-            Self::figure(text),
+            value.text.as_deref().map_or(Self::NotKnown, Self::figure),
             Self::figure(value.u.as_deref().unwrap_or_default()),
         ]
     }
+
+    fn text(&self, speaker: Speaker<'_>) -> String {
+        match self {
+            Self::Words(text) => plain_words(text),
+            Self::Figure(text) => figure_in(text, speaker),
+            Self::NotKnown => speaker.word("shell-not-known").to_owned(),
+        }
+    }
+}
+
+fn plain_words(text: &str) -> String {
+    neutral_cell(&text.replace(['\t', '\n', '\r'], " "))
+}
+
+/// A figure with the minus sign of a spreadsheet and the decimal sign of the language, however it was written.
+fn figure_in(text: &str, speaker: Speaker<'_>) -> String {
+    let (bound, digits) = match text.strip_prefix("≥ ") {
+        Some(digits) => ("≥ ", digits),
+        None => text
+            .strip_prefix("≤ ")
+            .map_or(("", text), |digits| ("≤ ", digits)),
+    };
+    let is_negative = digits.starts_with(['−', '-']);
+    let magnitude = digits
+        .strip_prefix(['−', '-'])
+        .unwrap_or(digits)
+        .replace(',', ".");
+    let begins_as_number = magnitude.starts_with(|first: char| first.is_ascii_digit());
+    if !begins_as_number || magnitude.parse::<f64>().is_err() {
+        return plain_words(text);
+    }
+    let sign = if is_negative { "-" } else { "" };
+    format!("{bound}{sign}{}", speaker.digits(&magnitude))
 }
 
 /// "sweetness, g/100 ml", for the head of a column.
@@ -93,19 +136,21 @@ pub(super) fn copy_ui(ui: &mut Ui, of: &str, table: impl FnOnce() -> Table) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         ui.spacing_mut().button_padding.x = grid::TIGHT;
-        let words = RichText::new("Copy the table").font(TypeStyle::Small.font_id());
+        let speaker = words::speaker(ui.ctx());
+        let words = speaker.word("shell-copy-table");
+        let words = RichText::new(words).font(TypeStyle::Small.font_id());
         let button = Button::new(words.color(palette.accent)).frame_when_inactive(false);
         let response = ui
             .add(button)
-            .accessible_name(format!("Copy the table: {of}"))
-            .on_hover_text("For a spreadsheet: tabs between the cells, units in the headings");
+            .accessible_name(say!(speaker, "shell-copy-table-of", table: of))
+            .on_hover_text(speaker.word("shell-copy-table-does"));
         if response.clicked() {
-            ui.ctx().copy_text(table().text());
+            ui.ctx().copy_text(table().text(speaker));
             ui.data_mut(|data| data.insert_temp(last, of.to_owned()));
         }
         let copied: Option<String> = ui.data(|data| data.get_temp(last));
         if copied.as_deref() == Some(of) {
-            let words = RichText::new("Copied: paste it into a spreadsheet.");
+            let words = RichText::new(speaker.word("shell-copied-table"));
             let words = words.font(TypeStyle::Small.font_id());
             ui.label(words.color(palette.text_quiet));
         }
@@ -115,6 +160,11 @@ pub(super) fn copy_ui(ui: &mut Ui, of: &str, table: impl FnOnce() -> Table) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::say::Language;
+
+    fn english(cell: &Cell) -> String {
+        cell.text(Speaker::without_book())
+    }
 
     #[test]
     fn what_looks_like_a_formula_stays_words() {
@@ -124,15 +174,35 @@ mod tests {
             ("a\tb\nc", "a b c"),
             ("Hob & Ember", "Hob & Ember"),
         ] {
-            assert_eq!(Cell::words(text).0, cell);
+            assert_eq!(english(&Cell::words(text)), cell);
         }
     }
 
     #[test]
     fn a_negative_number_stays_a_number_and_a_formula_after_a_sign_does_not() {
-        assert_eq!(Cell::figure("−3.5").0, "-3.5");
-        assert_eq!(Cell::figure("-2+cmd").0, "'-2+cmd");
-        assert_eq!(Cell::figure("≥ 3").0, "≥ 3");
+        let english = |text| english(&Cell::figure(text));
+        assert_eq!(english("−3.5"), "-3.5");
+        assert_eq!(english("-2+cmd"), "'-2+cmd");
+        assert_eq!(english("≥ 3"), "≥ 3");
+        assert_eq!(english(""), "");
+    }
+
+    #[test]
+    fn a_figure_has_the_decimal_sign_of_the_language_however_it_was_written() {
+        let german = Speaker::without_book().in_language(Language::from_code("de").unwrap());
+        for (written, cell) in [
+            ("20.30", "20,30"),
+            ("20,30", "20,30"),
+            ("−0.5", "-0,5"),
+            ("≥ 1.5", "≥ 1,5"),
+            ("≤ 12", "≤ 12"),
+            ("1200", "1200"),
+            ("2.5 of 3", "2.5 of 3"),
+            ("=1.5", "'=1.5"),
+        ] {
+            assert_eq!(Cell::figure(written).text(german), cell);
+        }
+        assert_eq!(Cell::NotKnown.text(german), "nicht bekannt");
     }
 
     #[test]
@@ -142,7 +212,7 @@ mod tests {
         let mut more = Table::default();
         more.heading("more");
         assert_eq!(
-            table.then(more).text(),
+            table.then(more).text(Speaker::without_book()),
             "drink\tsugar, g\n'=Tea\t20.3\n\nmore\n"
         );
     }

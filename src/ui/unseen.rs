@@ -7,7 +7,9 @@ use egui::{Context, Label, RichText, Ui};
 use unicode_bidi::{BidiClass, bidi_class};
 
 use super::theme::{self, TypeStyle};
+use super::words;
 use crate::quantity::is_hidden;
+use crate::say::{Speaker, say};
 
 /// Most characters that are named.
 const NAMED: usize = 6;
@@ -39,23 +41,21 @@ fn sentences(ctx: &Context, what: &str, text: &str, style: TypeStyle) -> Vec<Str
         .filter(|one| !one.is_ascii() && !is_hidden(*one) && !one.is_whitespace())
         .filter(|one| !ctx.fonts_mut(|fonts| fonts.has_glyph(&font, *one)))
         .collect();
-    let characters = [
-        (hidden, format!("{what} contains invisible characters")),
-        (
-            without_font,
-            format!("no font here can show a part of {what}"),
-        ),
-    ];
-    let characters = characters
-        .into_iter()
-        .filter(|(characters, _)| !characters.is_empty())
-        .map(|(characters, words)| format!("{words}: {}", codes(&characters)));
-    let directions = runs_both_ways(text).then(|| {
-        format!(
-            "{what} mixes right-to-left and left-to-right text: the window shows the parts one after another; cards print them in reading order"
-        )
+    let speaker = words::speaker(ctx);
+    let hidden = (!hidden.is_empty()).then(|| {
+        let characters = codes(speaker, &hidden);
+        say!(speaker, "shell-unseen-hidden", what: what, characters: characters)
     });
-    characters.chain(directions).collect()
+    let without_font = (!without_font.is_empty()).then(|| {
+        let characters = codes(speaker, &without_font);
+        say!(speaker, "shell-unseen-no-font", what: what, characters: characters)
+    });
+    let directions =
+        runs_both_ways(text).then(|| say!(speaker, "shell-unseen-directions", what: what));
+    [hidden, without_font, directions]
+        .into_iter()
+        .flatten()
+        .collect()
 }
 
 /// Whether letters that are written from right to left stand beside others or beside numbers.
@@ -65,14 +65,15 @@ fn runs_both_ways(text: &str) -> bool {
 }
 
 /// "U+202E, U+0007": the characters themselves could not be seen here either.
-fn codes(characters: &BTreeSet<char>) -> String {
+fn codes(speaker: Speaker<'_>, characters: &BTreeSet<char>) -> String {
     let mut codes: Vec<String> = characters
         .iter()
         .take(NAMED)
         .map(|one| format!("U+{:04X}", u32::from(*one)))
         .collect();
     if characters.len() > NAMED {
-        codes.push(format!("{} more", characters.len() - NAMED));
+        let more = characters.len() - NAMED;
+        codes.push(say!(speaker, "shell-unseen-more", count: more));
     }
     codes.join(", ")
 }
@@ -114,7 +115,8 @@ mod tests {
 
     #[test]
     fn characters_are_named_by_their_numbers() {
-        assert_eq!(codes(&"\u{7}\u{202e}".chars().collect()), "U+0007, U+202E");
-        assert!(codes(&('\u{e000}'..'\u{e010}').collect()).ends_with("10 more"));
+        let codes = |characters| codes(Speaker::without_book(), &characters);
+        assert_eq!(codes("\u{7}\u{202e}".chars().collect()), "U+0007, U+202E");
+        assert!(codes(('\u{e000}'..'\u{e010}').collect()).ends_with("10 more"));
     }
 }

@@ -737,11 +737,15 @@ fn new_home() -> Home {
 
 /// A new draft that builds on a version, and its id. The recipe as written is the first version, so names begin with
 /// "version 2".
-pub fn draft_on(recipe: &Recipe, on: Option<&VersionId>) -> (VersionId, Version) {
+pub fn draft_on(
+    recipe: &Recipe,
+    on: Option<&VersionId>,
+    speaker: Speaker<'_>,
+) -> (VersionId, Version) {
     let is_taken = |name: &str| recipe.versions.iter().any(|version| version.name == name);
     let name = |number: usize| {
         let number = number.to_string();
-        say!(Speaker::without_book(), "version-name", number: number)
+        say!(speaker, "version-name", number: number)
     };
     let names = (2_usize..).map(name);
     let name = names

@@ -74,7 +74,8 @@ pub(super) fn redirect_from_approved(book: &Book, edits: Vec<Edit>) -> (Vec<Edit
                 _ => None,
             });
             with_all.versions.extend(made);
-            let (draft, version) = draft_on(&with_all, on.as_ref());
+            let (draft, version) =
+                draft_on(&with_all, on.as_ref(), crate::say::Speaker::without_book());
             redirected.push(Edit::AddVersion {
                 recipe: id.clone(),
                 version,

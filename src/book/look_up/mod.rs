@@ -96,17 +96,15 @@ struct Thing {
     beside_ends: usize,
 }
 
-/// A thing that was found, in words.
+/// A thing that was found.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Hit {
     /// What it is.
     pub kind: FoundKind,
     /// Where it is.
     pub spot: Spot,
-    /// Its name.
+    /// Its name, or the beginning of its text; empty for an approval without a reason.
     pub name: String,
-    /// Where it stands, for a thing that belongs to another one: "in Hob & Ember, iced".
-    pub place: String,
     /// The piece of its text that was found, when its name alone does not say why it was.
     pub piece: String,
 }

@@ -1,12 +1,11 @@
-//! What of a book can be found, and what is said of it.
+//! What of a book can be found, and the piece of its text that says why.
 
 use super::folded::folded;
 use super::{Fit, FoundKind, Hit, PIECE, Spot, Thing, WantedWords};
 use crate::book::{
-    Approval, Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version,
-    VersionId,
+    Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version, VersionId,
 };
-use crate::quantity::{excerpt, show_compact};
+use crate::quantity::excerpt;
 
 /// Longest name that is shown, in characters.
 const NAME: usize = 120;
@@ -201,126 +200,73 @@ fn of_text(
     things.push(thing(kind, spot, "", &beside, text));
 }
 
-/// What is said of a thing that was found; `None` when the book does not hold it.
+/// A thing that was found, with the piece of its text that says why; `None` when the book does not hold it.
 pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) -> Option<Hit> {
     let in_text = |text: &str| match fit {
         Fit::InText => wanted.piece_of(text, PIECE),
         _ => String::new(),
     };
-    let (name, place, piece) = match &thing.spot {
-        Spot::Drink(recipe, None) => {
-            let recipe = book.recipe(recipe)?;
-            (
-                recipe.name.clone(),
-                recipe.state.word().to_owned(),
-                String::new(),
-            )
-        }
+    let level = |levels: &[NamedLevel], at: usize| Some(levels.get(at)?.name.clone());
+    let (name, piece) = match &thing.spot {
+        Spot::Drink(recipe, None) => (book.recipe(recipe)?.name.clone(), String::new()),
         Spot::Drink(recipe, Some(version)) => {
-            let recipe = book.recipe(recipe)?;
-            let version = recipe.version(version)?;
-            let place = format!("of {}, {}", recipe.name, version.state.word());
-            (version.name.clone(), place, String::new())
+            let version = book.recipe(recipe)?.version(version)?;
+            (version.name.clone(), String::new())
         }
         Spot::RecipeNote(recipe) => {
-            let recipe = book.recipe(recipe)?;
-            let piece = wanted.piece_of(&recipe.note, PIECE);
-            (piece, format!("on {}", recipe.name), String::new())
+            let note = &book.recipe(recipe)?.note;
+            (wanted.piece_of(note, PIECE), String::new())
         }
         Spot::Entry(recipe, version, line) => {
             let recipe = book.recipe(recipe)?;
-            let (text, on) = text_of(book, recipe, version.as_ref(), line)?;
-            let place = format!("{on} {}", drink_name(recipe, version.as_ref()));
-            (wanted.piece_of(text, PIECE), place, String::new())
+            let text = text_of(recipe, version.as_ref(), line)?;
+            (wanted.piece_of(text, PIECE), String::new())
         }
         Spot::Approval(recipe, at) => {
-            let recipe = book.recipe(recipe)?;
-            let approval = recipe.approvals.get(*at)?;
-            let name = approval_name(approval, wanted);
-            let drink = drink_name(recipe, approval.version.as_ref());
-            let place = format!("of {drink}, {} by {}", approval.date, approval.by);
-            (name, place, String::new())
+            let approval = book.recipe(recipe)?.approvals.get(*at)?;
+            (wanted.piece_of(&approval.reason, PIECE), String::new())
         }
         Spot::Ingredient(id) => {
             let item = book.ingredient(id)?;
-            let place = [item.brand.as_str(), item.role.word(), item.form.word()];
-            let place = place.into_iter().filter(|part| !part.is_empty());
-            let place = place.collect::<Vec<_>>().join(", ");
-            (item.name.clone(), place, in_text(&text_of_ingredient(item)))
+            (item.name.clone(), in_text(&text_of_ingredient(item)))
         }
         Spot::Flavour(id, at) => {
-            let item = book.ingredient(id)?;
-            let flavour = item.composition.flavours.get(*at)?;
-            (
-                flavour.name.clone(),
-                format!("in {}", item.full_name()),
-                String::new(),
-            )
+            let flavours = &book.ingredient(id)?.composition.flavours;
+            (flavours.get(*at)?.name.clone(), String::new())
         }
         Spot::Measure(id) => {
             let item = book.measure(id)?;
-            let kind = item.kind.word().to_owned();
-            (item.name.clone(), kind, in_text(&item.note))
+            (item.name.clone(), in_text(&item.note))
         }
         Spot::Vessel(id) => {
             let item = book.vessel(id)?;
-            let kind = item.kind.word().to_owned();
-            (item.name.clone(), kind, in_text(&item.note))
+            (item.name.clone(), in_text(&item.note))
         }
-        Spot::SugarLevel(at) => of_level(&book.settings.sugar_levels(), *at, SUGAR)?,
-        Spot::IceLevel(at) => of_level(&book.settings.ice_levels(), *at, ICE)?,
-        Spot::Shop => (book.settings.shop.clone(), String::new(), String::new()),
+        Spot::SugarLevel(at) => (level(&book.settings.sugar_levels(), *at)?, String::new()),
+        Spot::IceLevel(at) => (level(&book.settings.ice_levels(), *at)?, String::new()),
+        Spot::Shop => (book.settings.shop.clone(), String::new()),
         Spot::BookNote => {
             let piece = wanted.piece_of(&book.settings.note, PIECE);
-            (piece, format!("on {BOOK}"), String::new())
+            (piece, String::new())
         }
     };
     Some(Hit {
         kind: thing.kind,
         spot: thing.spot.clone(),
         name: excerpt(&name, NAME),
-        place: excerpt(&place, NAME),
         piece,
     })
 }
 
-/// What is said of a level.
-fn of_level(levels: &[NamedLevel], at: usize, of: &str) -> Option<(String, String, String)> {
-    let level = levels.get(at)?;
-    let place = format!("of {of}, {} %", show_compact(level.percent));
-    Some((level.name.clone(), place, String::new()))
-}
-
-fn approval_name(approval: &Approval, wanted: &WantedWords) -> String {
-    if approval.reason.trim().is_empty() {
-        "no reason given".to_owned()
-    } else {
-        wanted.piece_of(&approval.reason, PIECE)
-    }
-}
-
-/// "Hob & Ember, iced"; the recipe alone for what stands in it as written.
-fn drink_name(recipe: &Recipe, version: Option<&VersionId>) -> String {
-    match version.and_then(|id| recipe.version(id)) {
-        Some(version) => format!("{}, {}", recipe.name, version.name),
-        None => recipe.name.clone(),
-    }
-}
-
-/// The sentence of an instruction or the note on a line, and "in" or what the note is on.
+/// The sentence of an instruction or the note on a line.
 fn text_of<'book>(
-    book: &Book,
     recipe: &'book Recipe,
     version: Option<&VersionId>,
     wanted: &LineId,
-) -> Option<(&'book str, String)> {
+) -> Option<&'book str> {
     let of_entry = |entry: &'book Entry| match entry {
-        Entry::Line(line) => {
-            let item = book.ingredient(&line.ingredient);
-            let name = item.map_or_else(|| line.ingredient.to_string(), |item| item.full_name());
-            (line.note.as_str(), format!("on {name} in"))
-        }
-        Entry::Instruction(instruction) => (instruction.text.as_str(), "in".to_owned()),
+        Entry::Line(line) => line.note.as_str(),
+        Entry::Instruction(instruction) => instruction.text.as_str(),
     };
     let Some(id) = version else {
         let entry = recipe.entries.iter().find(|entry| entry.id() == wanted)?;
@@ -329,7 +275,7 @@ fn text_of<'book>(
     let changes = &recipe.version(id)?.changes;
     changes.iter().find_map(|change| match change {
         Change::Note(line, text) | Change::Instruction(line, text) if line == wanted => {
-            Some((text.as_str(), "in".to_owned()))
+            Some(text.as_str())
         }
         Change::Add(_, entry) if entry.id() == wanted => Some(of_entry(entry)),
         _ => None,

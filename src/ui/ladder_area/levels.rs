@@ -173,7 +173,8 @@ const MOST_PERCENT: f64 = 200.0;
 
 fn read_percent(text: &str) -> Result<f64, String> {
     let text = text.trim().trim_end_matches('%').trim();
-    let found = parse_up_to(text, MOST_PERCENT).map_err(|error| error.said())?;
+    let found = parse_up_to(text, MOST_PERCENT)
+        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
     if (0.0..=MOST_PERCENT).contains(&found) {
         Ok(found)
     } else {

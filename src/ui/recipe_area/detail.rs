@@ -204,7 +204,7 @@ fn not_negative(text: &str) -> Result<f64, String> {
     match parse_in_unit(text, "g") {
         Ok(number) if number < 0.0 => Err(format!("“{text}” is less than 0 g. Enter 0 g or more.")),
         Ok(number) => Ok(number),
-        Err(error) => Err(error.said()),
+        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
     }
 }
 
@@ -251,8 +251,11 @@ fn command_row_ui(
             UiCommand::MoveLineDown,
             UiCommand::RemoveLine,
         ] {
-            let response = ui.add(quiet_button(ui, command.label()));
-            if response.on_hover_text(command.tooltip()).clicked() {
+            let response = ui.add(quiet_button(ui, command.label(screen.speaker)));
+            if response
+                .on_hover_text(command.tooltip(screen.speaker))
+                .clicked()
+            {
                 view.line_in_hand = Some(row.line.id.clone());
                 carry_out(
                     command,

@@ -185,7 +185,7 @@ fn replace_words_ui(
         let button = egui::Button::new(swap).frame_when_inactive(false);
         if ui
             .add(button)
-            .on_hover_text(UiCommand::SwapLine.tooltip())
+            .on_hover_text(UiCommand::SwapLine.tooltip(screen.speaker))
             .clicked()
         {
             view.finder.close();

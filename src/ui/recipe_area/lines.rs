@@ -203,13 +203,13 @@ fn add_row_ui(
         };
         let add = ui
             .add(quiet("Add an ingredient"))
-            .on_hover_text(UiCommand::AddLine.tooltip());
+            .on_hover_text(UiCommand::AddLine.tooltip(screen.speaker));
         if add.clicked() {
             view.finder.open_to_add(view.line_in_hand.clone());
         }
         let instruct = ui
             .add(quiet("Add an instruction"))
-            .on_hover_text(UiCommand::AddInstruction.tooltip());
+            .on_hover_text(UiCommand::AddInstruction.tooltip(screen.speaker));
         if instruct.clicked() {
             add_instruction(
                 screen.recipe,

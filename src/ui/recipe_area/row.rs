@@ -282,7 +282,10 @@ fn row_menu_ui(
         UiCommand::RemoveLine,
     ] {
         if ui
-            .add(egui::Button::new(command.label()).shortcut_text(command.menu_keys()))
+            .add(
+                egui::Button::new(command.label(screen.speaker))
+                    .shortcut_text(command.menu_keys(screen.speaker)),
+            )
             .clicked()
         {
             view.line_in_hand = Some(id.clone());

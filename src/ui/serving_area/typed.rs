@@ -67,7 +67,7 @@ impl From<AmountTextError> for TypedError {
 }
 
 impl TypingError for TypedError {
-    fn said(&self) -> String {
+    fn said(&self, _speaker: crate::say::Speaker<'_>) -> String {
         self.to_string()
     }
 }

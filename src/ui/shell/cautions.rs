@@ -9,10 +9,11 @@ use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
 use super::top_strip::sign_ui;
 use crate::balance::Caution;
-use crate::say::Speaker;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::icons::Icon;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::{capitalised, speaker};
 
 /// Part of the window's height that cautions take before they scroll, and the bounds of it in points.
 const MOST_PART: f32 = 0.14;
@@ -89,10 +90,11 @@ impl Cautions {
             ui.set_min_size(ui.available_size());
             ui.spacing_mut().item_spacing.y = GAP;
             if self.sentences.is_empty() {
+                let speaker = speaker(ui.ctx());
                 let words = if self.is_empty_drink {
-                    "Cautions stand here as soon as something is in the drink"
+                    speaker.word("shell-cautions-empty-drink")
                 } else {
-                    "No cautions for this drink, as far as its labels say"
+                    speaker.word("shell-cautions-none")
                 };
                 ui.label(
                     RichText::new(words)
@@ -141,7 +143,7 @@ impl Cautions {
         let hidden = self.below(output.state.clamped_offset().y + output.inner_rect.height());
         if hidden > 0 {
             let place = right_top - egui::vec2(grid::EASY + grid::TIGHT, -self.room);
-            let words = format!("{hidden} more below");
+            let words = say!(speaker(ui.ctx()), "shell-cautions-below", count: hidden);
             let font = TypeStyle::Small.font_id();
             ui.painter().text(
                 place,
@@ -169,9 +171,9 @@ fn height_of(sentences: &[Arc<Galley>]) -> f32 {
 fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &Caution| {
-        let speaker = Speaker::new(screen.book).in_units(screen.units);
-        let text = speaker.caution(&caution.fact);
-        let mut job = sentence(caution.kind().word(), &text, palette);
+        let kind = screen.speaker.caution_kind(caution.kind());
+        let text = screen.speaker.caution(&caution.fact);
+        let mut job = sentence(kind, &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))
     };
@@ -181,16 +183,16 @@ fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
 /// "Allergen  contains milk": the kind strong, its reason behind it.
 fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
     let mut job = LayoutJob::default();
-    let mut kind = kind.to_owned();
-    if let Some(first) = kind.get_mut(0..1) {
-        first.make_ascii_uppercase();
-    }
     let set = |style: TypeStyle, color| TextFormat {
         font_id: style.font_id(),
         color,
         ..TextFormat::default()
     };
-    job.append(&kind, 0.0, set(TypeStyle::Strong, palette.caution));
+    job.append(
+        &capitalised(kind),
+        0.0,
+        set(TypeStyle::Strong, palette.caution),
+    );
     job.append(text, grid::NEAR, set(TypeStyle::Body, palette.text_strong));
     job
 }

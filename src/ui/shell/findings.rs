@@ -3,9 +3,9 @@
 use egui::{Button, Label, RichText, Ui};
 
 use super::BookInHand;
-use crate::book::{Book, Finding, Place, Severity};
+use crate::book::{Finding, Place, Severity};
 use crate::quantity::name_as_shown;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::{ItemId, Kind};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -15,33 +15,36 @@ use crate::workbench::Shown;
 
 pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
+    let speaker = in_hand.speaker;
     ui.label(
-        RichText::new("Findings")
+        RichText::new(speaker.word("shell-findings"))
             .font(TypeStyle::Title.font_id())
             .color(palette.text_strong),
     );
     if in_hand.findings.is_empty() {
-        ui.label("This book has no findings.");
+        ui.label(speaker.word("shell-findings-none"));
     }
     let rows = rows(in_hand.findings);
     let mut list = std::mem::take(&mut view.findings);
     list.in_sheet_ui(ui, rows.len(), |ui, at| match rows[at] {
-        Row::Heading(words) => {
+        Row::Heading(message) => {
             ui.add_space(grid::EASY);
-            heading_ui(ui, words);
+            heading_ui(ui, speaker.word(message));
         }
         Row::Finding(finding) => finding_ui(ui, finding, in_hand, view),
     });
     view.findings = list;
     if !in_hand.findings.is_empty() {
         ui.add_space(grid::NEAR);
-        copy_ui(ui, "findings", || as_table(in_hand.book, in_hand.findings));
+        let of = speaker.word("shell-findings-table");
+        copy_ui(ui, of, || as_table(speaker, in_hand.findings));
     }
 }
 
 /// A row of the list.
 #[derive(Clone, Copy)]
 enum Row<'finding> {
+    /// The message of a heading.
     Heading(&'static str),
     Finding(&'finding Finding),
 }
@@ -54,20 +57,22 @@ fn rows(findings: &[Finding]) -> Vec<Row<'_>> {
         let heading = of_kind.peek().map(|_| Row::Heading(heading));
         heading.into_iter().chain(of_kind)
     };
-    let errors = "Errors: figures that depend on these are not known";
-    under(Severity::Error, errors)
-        .chain(under(Severity::Warning, "Warnings"))
+    under(Severity::Error, "shell-findings-errors")
+        .chain(under(Severity::Warning, "shell-findings-warnings"))
         .collect()
 }
 
 /// The findings in their order on the screen.
-fn as_table(book: &Book, findings: &[Finding]) -> Table {
-    let speaker = Speaker::new(book);
-    let mut table = Table::new(["severity", "place", "finding"]);
+fn as_table(speaker: Speaker<'_>, findings: &[Finding]) -> Table {
+    let mut table = Table::new([
+        speaker.word("shell-column-severity"),
+        speaker.word("shell-column-place"),
+        speaker.word("shell-column-finding"),
+    ]);
     for severity in [Severity::Error, Severity::Warning] {
         for finding in findings.iter().filter(|one| one.severity == severity) {
             table.row([
-                Cell::words(severity.word()),
+                Cell::words(speaker.severity(severity)),
                 Cell::words(&speaker.place(&finding.place)),
                 Cell::words(&speaker.finding_kind(&finding.kind)),
             ]);
@@ -78,7 +83,7 @@ fn as_table(book: &Book, findings: &[Finding]) -> Table {
 
 fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    let speaker = Speaker::new(in_hand.book).in_units(view.units);
+    let speaker = in_hand.speaker;
     let sentence = capitalised(&speaker.finding_kind(&finding.kind));
     ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
@@ -86,8 +91,7 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.label(place);
-        if let Some(name) = name_of(in_hand.book, &finding.place) {
-            let words = format!("Go to {name}");
+        if let Some(words) = way_words(speaker, &finding.place) {
             let button = Button::new(words).frame_when_inactive(false);
             if ui.add(button).clicked() {
                 go_to(&finding.place, view);
@@ -97,10 +101,11 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
     ui.add_space(grid::TIGHT);
 }
 
-/// What the place belongs to, when the book has it.
-fn name_of(book: &Book, place: &Place) -> Option<String> {
+/// The way to what the place belongs to, when the book has it.
+fn way_words(speaker: Speaker<'_>, place: &Place) -> Option<String> {
+    let book = speaker.book;
     let name = match place {
-        Place::Settings => return Some("the settings of the shop".to_owned()),
+        Place::Settings => return Some(speaker.word("shell-go-to-settings").to_owned()),
         Place::Ingredient(id, _) => book.ingredient(id)?.full_name(),
         Place::Measure(id, _) => book.measure(id)?.name.clone(),
         Place::Vessel(id, _) => book.vessel(id)?.name.clone(),
@@ -109,7 +114,7 @@ fn name_of(book: &Book, place: &Place) -> Option<String> {
         | Place::Line(id, ..)
         | Place::Version(id, _) => book.recipe(id)?.name.clone(),
     };
-    Some(name_as_shown(&name).into_owned())
+    Some(say!(speaker, "shell-go-to", name: name_as_shown(&name)))
 }
 
 fn go_to(place: &Place, view: &mut ViewState) {

@@ -4,6 +4,7 @@ use egui::{Label, RichText, ScrollArea, Ui, vec2};
 
 use crate::book::State;
 use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::glossary::{Explained as _, Term};
@@ -34,7 +35,12 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
     match screen.standard {
         Some(standard) => {
             standard_ui(ui, screen, standard);
-            level::level_ui(ui, &standard.difference, "the standard", screen.units);
+            level::level_ui(
+                ui,
+                &standard.difference,
+                screen.speaker.word("shell-the-standard"),
+                screen.units,
+            );
         }
         None => nothing_approved_ui(ui, screen, view),
     }
@@ -70,17 +76,18 @@ pub(super) fn cup_column_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSta
 /// Which version is the standard, who approved it and why.
 fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
     let palette = theme::palette(ui.visuals());
-    let name = match &standard.version {
-        None => "the original recipe".to_owned(),
-        Some(id) => screen.recipe.version(id).map_or_else(
-            || id.to_string(),
-            |version| name_as_shown(&version.name).into_owned(),
-        ),
+    let speaker = screen.speaker;
+    let (date, by) = (&standard.date, &standard.by);
+    let words = match &standard.version {
+        None => say!(speaker, "shell-compared-with-original", date: date, by: by),
+        Some(id) => {
+            let name = screen.recipe.version(id).map_or_else(
+                || id.to_string(),
+                |version| name_as_shown(&version.name).into_owned(),
+            );
+            say!(speaker, "shell-compared-with", version: name, date: date, by: by)
+        }
     };
-    let words = format!(
-        "Compared with {name}, approved {} by {}",
-        standard.date, standard.by
-    );
     let quiet = |words: String| {
         RichText::new(words)
             .font(TypeStyle::Small.font_id())
@@ -97,16 +104,17 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
 
 fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    heading_ui(ui, "No standard yet").explained(Term::Standard);
+    heading_ui(ui, screen.speaker.word("shell-no-standard")).explained(Term::Standard);
     let is_empty = screen.balance.resolved.lines().next().is_none();
-    let words = if is_empty {
-        "This drink has no ingredients yet. Write the recipe, taste it and approve it: it then becomes the standard for every version."
+    let words = screen.speaker.word(if is_empty {
+        "shell-no-standard-empty"
     } else {
-        "No version has been approved. Approve this one to make it the standard for the others."
-    };
+        "shell-no-standard-why"
+    });
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let retired = screen.recipe.state_of(screen.shown.version.as_ref()) == Some(State::Retired);
-    if !retired && !is_empty && ui.button("Approve this version…").clicked() {
+    let approve = screen.speaker.word("shell-approve-version");
+    if !retired && !is_empty && ui.button(approve).clicked() {
         view.dialog = Some(Dialog::approve(screen));
     }
 }

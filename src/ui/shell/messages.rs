@@ -4,6 +4,7 @@ use egui::{Align, Frame, Label, Layout, Margin, Panel, RichText, Ui};
 
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle};
+use crate::ui::words::speaker;
 use crate::workbench::{Action, Command, Message};
 
 pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut Vec<Action>) {
@@ -22,7 +23,10 @@ pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut V
         .frame(frame)
         .show(ui, |ui| {
             ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
-                if icon_button(ui, Icon::Delete, "Dismiss the message", "Dismiss").clicked() {
+                let speaker = speaker(ui.ctx());
+                let name = speaker.word("shell-dismiss-message");
+                let hover = speaker.word("shell-dismiss");
+                if icon_button(ui, Icon::Delete, name, hover).clicked() {
                     actions.push(Action::Command(Command::DismissMessage));
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {

@@ -214,18 +214,19 @@ fn empty_book_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = in_hand.speaker;
     ui.add_space(grid::FAR);
     ui.label(
-        egui::RichText::new("This book has no recipes yet")
+        egui::RichText::new(speaker.word("shell-no-recipes"))
             .font(TypeStyle::Title.font_id())
             .color(palette.text_strong),
     );
-    ui.label("Add your first recipe, or open a sample book to look around.");
+    ui.label(speaker.word("shell-no-recipes-what"));
     ui.horizontal(|ui| {
-        if ui.button(UiCommand::NewRecipe.label()).clicked() {
+        if ui.button(UiCommand::NewRecipe.label(speaker)).clicked() {
             shelf_list::add_recipe(in_hand.book, view, actions);
         }
-        if ui.button(UiCommand::OpenBook.label()).clicked() {
+        if ui.button(UiCommand::OpenBook.label(speaker)).clicked() {
             view.dialog = Some(Dialog::open_book(in_hand.home));
         }
     });

@@ -9,6 +9,7 @@ use super::drink_rows::Row;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
+use crate::say::{Speaker, say};
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::recipe_area;
@@ -53,17 +54,21 @@ pub(super) fn shelf_list_ui(
         list.rows_ui(ui, viewport, |ui, at| match &places[at] {
             Row::Recipe(id) => {
                 if let Some(recipe) = in_hand.book.recipe(id) {
-                    recipe_ui(ui, in_hand.book, recipe, view, actions);
+                    recipe_ui(ui, in_hand.speaker, recipe, view, actions);
                 }
             }
             Row::Batches => {
                 ui.add_space(grid::EASY);
-                quiet_ui(ui, "House-made");
+                quiet_ui(ui, in_hand.speaker.word("shell-house-made"));
                 ui.add_space(grid::TIGHT);
             }
         });
         if rows.rows.is_empty() && !view.search.trim().is_empty() {
-            quiet_ui(ui, &format!("No recipe matches “{}”", view.search));
+            let typed = excerpt(view.search.trim(), NAME);
+            quiet_ui(
+                ui,
+                &say!(in_hand.speaker, "shell-no-recipe-matches", typed: typed),
+            );
         }
     });
     view.drinks = rows;
@@ -75,14 +80,18 @@ fn search_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = in_hand.speaker;
     ui.horizontal(|ui| {
         let width = ui.available_width() - grid::TARGET - grid::TIGHT;
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let field = egui::TextEdit::singleline(&mut view.search)
-            .hint_text("find a drink")
+            .hint_text(speaker.word("shell-find-drink-hint"))
             .desired_width(width);
-        ui.add(field).accessible_name("Find a drink");
-        if icon_button(ui, Icon::Add, "New recipe", &UiCommand::NewRecipe.tooltip()).clicked() {
+        ui.add(field)
+            .accessible_name(speaker.word("shell-find-drink"));
+        let new_recipe = UiCommand::NewRecipe;
+        let (name, hover) = (new_recipe.label(speaker), new_recipe.tooltip(speaker));
+        if icon_button(ui, Icon::Add, name, &hover).clicked() {
             add_recipe(in_hand.book, view, actions);
         }
     });
@@ -90,12 +99,12 @@ fn search_ui(
 
 fn recipe_ui(
     ui: &mut Ui,
-    book: &Book,
+    speaker: Speaker<'_>,
     recipe: &Recipe,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let shown = view.shown_in(book);
+    let shown = view.shown_in(speaker.book);
     let in_hand = shown
         .as_ref()
         .is_some_and(|shown| shown.recipe == recipe.id);
@@ -106,10 +115,9 @@ fn recipe_ui(
         selected: in_hand,
         quiet: false,
     };
-    let response = row.show(
-        ui,
-        &format!("{}, {}", name_as_shown(&recipe.name), recipe.state.word()),
-    );
+    let (name, state) = (name_as_shown(&recipe.name), speaker.state(recipe.state));
+    let said = say!(speaker, "shell-recipe-row", recipe: &*name, state: state);
+    let response = row.show(ui, speaker, &said);
     if response.clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
@@ -117,22 +125,20 @@ fn recipe_ui(
         });
         leave_findings(view);
     }
-    response.context_menu(|ui| recipe_menu_ui(ui, book, recipe, view, actions));
+    response.context_menu(|ui| recipe_menu_ui(ui, speaker, recipe, view, actions));
     if !in_hand {
         return;
     }
     let version_in_hand = shown.and_then(|shown| shown.version);
     let own = ListRow {
-        name: "original",
+        name: speaker.word("shell-original"),
         state: recipe.state,
         depth: 1.0,
         selected: version_in_hand.is_none(),
         quiet: true,
     };
-    if own
-        .show(ui, &format!("{}, original", name_as_shown(&recipe.name)))
-        .clicked()
-    {
+    let said = say!(speaker, "shell-original-row", recipe: name);
+    if own.show(ui, speaker, &said).clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
             version: None,
@@ -150,13 +156,16 @@ fn recipe_ui(
             continue;
         }
         let in_hand = version_in_hand.as_ref();
-        version_ui(ui, recipe, (version, depth), in_hand, view, actions);
+        let version = (version, depth);
+        version_ui(ui, speaker, recipe, version, in_hand, view, actions);
     }
-    row_of_buttons_ui(ui, book, recipe, version_in_hand.as_ref(), view, actions);
+    let version = version_in_hand.as_ref();
+    row_of_buttons_ui(ui, speaker, recipe, version, view, actions);
 }
 
 fn version_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     recipe: &Recipe,
     (version, depth): (&Version, usize),
     in_hand: Option<&VersionId>,
@@ -170,14 +179,9 @@ fn version_ui(
         selected: in_hand == Some(&version.id),
         quiet: true,
     };
-    let response = row.show(
-        ui,
-        &format!(
-            "version {}, {}",
-            name_as_shown(&version.name),
-            version.state.word()
-        ),
-    );
+    let (name, state) = (name_as_shown(&version.name), speaker.state(version.state));
+    let said = say!(speaker, "shell-version-row", version: name, state: state);
+    let response = row.show(ui, speaker, &said);
     if response.clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
@@ -186,10 +190,14 @@ fn version_ui(
         leave_findings(view);
     }
     response.context_menu(|ui| {
-        if ui.button("New version based on this").clicked() {
-            add_version(recipe, Some(&version.id), view, actions);
+        if ui
+            .button(speaker.word("shell-new-version-on-this"))
+            .clicked()
+        {
+            add_version(speaker, recipe, Some(&version.id), view, actions);
         }
-        if ui.button("Delete this version").clicked() {
+        let delete = speaker.word("shell-delete-version");
+        if ui.button(delete).clicked() {
             remove_version(recipe, &version.id, view, actions);
         }
     });
@@ -198,7 +206,7 @@ fn version_ui(
 /// What can be done with the recipe in hand, for those who do not look for a context menu.
 fn row_of_buttons_ui(
     ui: &mut Ui,
-    book: &Book,
+    speaker: Speaker<'_>,
     recipe: &Recipe,
     version: Option<&VersionId>,
     view: &mut ViewState,
@@ -212,20 +220,21 @@ fn row_of_buttons_ui(
                 .frame_when_inactive(false)
         };
         if ui
-            .add(quiet("New version"))
-            .on_hover_text("A draft based on the selected version")
+            .add(quiet(speaker.word("shell-new-version")))
+            .on_hover_text(speaker.word("shell-new-version-does"))
             .clicked()
         {
-            add_version(recipe, version, view, actions);
+            add_version(speaker, recipe, version, view, actions);
         }
-        let more = egui::containers::menu::MenuButton::from_button(quiet("More"));
+        let more =
+            egui::containers::menu::MenuButton::from_button(quiet(speaker.word("shell-more")));
         more.ui(ui, |ui| {
             if let Some(version) = version
-                && ui.button("Delete this version").clicked()
+                && ui.button(speaker.word("shell-delete-version")).clicked()
             {
                 remove_version(recipe, version, view, actions);
             }
-            recipe_menu_ui(ui, book, recipe, view, actions);
+            recipe_menu_ui(ui, speaker, recipe, view, actions);
         });
     });
     ui.add_space(grid::TIGHT);
@@ -233,20 +242,20 @@ fn row_of_buttons_ui(
 
 fn recipe_menu_ui(
     ui: &mut Ui,
-    book: &Book,
+    speaker: Speaker<'_>,
     recipe: &Recipe,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    if ui.button("New version").clicked() {
-        add_version(recipe, None, view, actions);
+    if ui.button(speaker.word("shell-new-version")).clicked() {
+        add_version(speaker, recipe, None, view, actions);
     }
-    if ui.button("Duplicate the recipe").clicked() {
-        duplicate(book, recipe, view, actions);
+    if ui.button(speaker.word("shell-duplicate")).clicked() {
+        duplicate(speaker, recipe, view, actions);
     }
     if ui
-        .button("Delete the recipe")
-        .on_hover_text("Deletes it with all its versions. You can undo this.")
+        .button(speaker.word("shell-delete-recipe"))
+        .on_hover_text(speaker.word("shell-delete-recipe-does"))
         .clicked()
     {
         actions.push(Action::edit(
@@ -271,7 +280,7 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         .find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
     let recipe = Recipe {
         id: id.clone(),
-        name: "New recipe".to_owned(),
+        name: view.speaker(book).word("shell-new-recipe-name").to_owned(),
         state: State::Draft,
         entries: Vec::new(),
         cup: cup.map(|cup| cup.id.clone()),
@@ -295,7 +304,13 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
     view.area = Area::Recipe;
 }
 
-fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn duplicate(
+    speaker: Speaker<'_>,
+    recipe: &Recipe,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let book = speaker.book;
     let id = RecipeId::from_name(recipe.id.as_str(), |taken| book.recipe(taken).is_some());
     // A copy has not been tasted: it begins without approvals, and what was approved is a draft again.
     let draft = |state: State| {
@@ -307,7 +322,7 @@ fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut V
     };
     let mut copy = recipe.clone();
     copy.id = id.clone();
-    copy.name = format!("{} (copy)", recipe.name);
+    copy.name = say!(speaker, "shell-copy-of", recipe: &recipe.name);
     copy.state = draft(copy.state);
     copy.approvals.clear();
     for version in &mut copy.versions {
@@ -321,12 +336,13 @@ fn duplicate(book: &Book, recipe: &Recipe, view: &mut ViewState, actions: &mut V
 }
 
 fn add_version(
+    speaker: Speaker<'_>,
     recipe: &Recipe,
     on: Option<&VersionId>,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let (id, version) = draft_on(recipe, on);
+    let (id, version) = draft_on(recipe, on, speaker);
     actions.push(Action::edit(
         Edit::AddVersion {
             recipe: recipe.id.clone(),
@@ -373,11 +389,11 @@ struct ListRow<'row> {
 }
 
 impl ListRow<'_> {
-    fn show(&self, ui: &mut Ui, accessible_name: &str) -> egui::Response {
+    fn show(&self, ui: &mut Ui, speaker: Speaker<'_>, accessible_name: &str) -> egui::Response {
         let palette = theme::palette(ui.visuals());
         let width = ui.available_width();
         let left = grid::NEAR + self.depth * grid::EASY;
-        let state = self.state_galley(ui);
+        let state = self.state_galley(ui, speaker);
         let state_width = state.as_ref().map_or(grid::EASY, |state| state.size().x);
         let colour = if self.selected {
             palette.text_strong
@@ -435,9 +451,9 @@ impl ListRow<'_> {
     }
 
     /// The state as a word; approval is a lock instead.
-    fn state_galley(&self, ui: &Ui) -> Option<Arc<egui::Galley>> {
+    fn state_galley(&self, ui: &Ui, speaker: Speaker<'_>) -> Option<Arc<egui::Galley>> {
         let palette = theme::palette(ui.visuals());
-        let word = self.state.word().to_owned();
+        let word = speaker.state(self.state).to_owned();
         (self.state != State::Approved).then(|| {
             ui.painter()
                 .layout_no_wrap(word, TypeStyle::Small.font_id(), palette.text_quiet)

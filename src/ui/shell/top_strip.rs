@@ -5,13 +5,13 @@ use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 use super::{BookInHand, carry_out};
 use crate::book::Severity;
 use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
-use crate::say::Language;
+use crate::say::{Language, Speaker, say};
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::ui::words::{small_heading_ui, speaker};
+use crate::ui::words::small_heading_ui;
 use crate::workbench::{Action, Command, Intent, Sample};
 
 /// The part of the strip that the name of the book may take.
@@ -25,29 +25,32 @@ pub(super) fn top_strip_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = in_hand.speaker;
     ui.horizontal_centered(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        list_toggle_ui(ui, view);
+        list_toggle_ui(ui, speaker, view);
         book_menu_ui(ui, in_hand, view, actions);
         unsaved_ui(ui, in_hand);
         ui.add_space(grid::NEAR);
-        step_button_ui(ui, Icon::Undo, UiCommand::Undo, in_hand.undo, actions);
-        step_button_ui(ui, Icon::Redo, UiCommand::Redo, in_hand.redo, actions);
-        let words = UiCommand::LookUp.tooltip();
-        if icon_button(ui, Icon::Find, "Find in the book", &words).clicked() {
+        step_button_ui(ui, speaker, Step::Undo, in_hand.undo, actions);
+        step_button_ui(ui, speaker, Step::Redo, in_hand.redo, actions);
+        let hover = UiCommand::LookUp.tooltip(speaker);
+        let name = speaker.word("strip-find");
+        if icon_button(ui, Icon::Find, name, &hover).clicked() {
             carry_out(UiCommand::LookUp, in_hand.book, view, in_hand.home, actions);
         }
         ui.add_space(grid::EASY);
         // From left to right like the rest, so that Tab goes the way the eye does.
         let button = egui::TextStyle::Button.resolve(ui.style());
-        let keys_width = width_of(ui, "Keyboard", &button) + 2.0 * ui.spacing().button_padding.x;
+        let keyboard = speaker.word("strip-keyboard");
+        let keys_width = width_of(ui, keyboard, &button) + 2.0 * ui.spacing().button_padding.x;
         let needed = keys_width + grid::TIGHT + grid::TARGET + grid::NEAR;
         area_tabs_ui(ui, in_hand, view, needed);
         ui.add_space((ui.available_width() - needed).max(0.0));
         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
             if ui
-                .add(Button::new("Keyboard").frame_when_inactive(false))
-                .on_hover_text(UiCommand::ShowKeys.tooltip())
+                .add(Button::new(keyboard).frame_when_inactive(false))
+                .on_hover_text(UiCommand::ShowKeys.tooltip(speaker))
                 .clicked()
             {
                 carry_out(
@@ -58,11 +61,12 @@ pub(super) fn top_strip_ui(
                     actions,
                 );
             }
-            let (icon, words) = match view.appearance {
-                Appearance::Light => (Icon::Moon, "Dark appearance"),
-                Appearance::Dark => (Icon::Contrast, "Show with high contrast"),
-                Appearance::Contrast => (Icon::Sun, "Light appearance"),
+            let (icon, message) = match view.appearance {
+                Appearance::Light => (Icon::Moon, "strip-show-dark"),
+                Appearance::Dark => (Icon::Contrast, "strip-show-contrast"),
+                Appearance::Contrast => (Icon::Sun, "strip-show-light"),
             };
+            let words = speaker.word(message);
             if icon_button(ui, icon, words, words).clicked() {
                 view.appearance = view.appearance.next();
                 ui.ctx().request_repaint();
@@ -101,15 +105,15 @@ fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
     shorter(fits)
 }
 
-fn list_toggle_ui(ui: &mut Ui, view: &mut ViewState) {
+fn list_toggle_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
     let open = view
         .list_open
         .unwrap_or(ui.ctx().content_rect().width() >= super::SLIM);
-    let words = if open {
-        "Hide the recipe list"
+    let words = speaker.word(if open {
+        "strip-hide-list"
     } else {
-        "Show the list of drinks"
-    };
+        "strip-show-list"
+    });
     if icon_button(ui, Icon::SideColumn, words, words).clicked() {
         view.list_open = Some(!open);
     }
@@ -145,8 +149,8 @@ fn book_menu_ui(
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
     chevron(ui, &response, palette.text_quiet);
     response
-        .accessible_name("Book")
-        .on_hover_text(format!("{} — open, save, samples", in_hand.title));
+        .accessible_name(in_hand.speaker.word("strip-book"))
+        .on_hover_text(say!(in_hand.speaker, "strip-book-does", book: &in_hand.title));
 }
 
 fn menu_items_ui(
@@ -156,6 +160,7 @@ fn menu_items_ui(
     actions: &mut Vec<Action>,
 ) {
     ui.set_min_width(260.0);
+    let speaker = in_hand.speaker;
     for command in [
         UiCommand::NewBook,
         UiCommand::OpenBook,
@@ -163,22 +168,22 @@ fn menu_items_ui(
         UiCommand::SaveAs,
         UiCommand::LookUp,
     ] {
-        let item = Button::new(command.label()).shortcut_text(command.menu_keys());
+        let item = Button::new(command.label(speaker)).shortcut_text(command.menu_keys(speaker));
         if ui.add(item).clicked() {
             carry_out(command, in_hand.book, view, in_hand.home, actions);
         }
     }
     safekeeping::menu_items_ui(ui, in_hand.has_left_work, view, actions);
-    units_ui(ui, view);
-    languages_ui(ui, view);
-    heading_ui(ui, "Samples");
+    units_ui(ui, speaker, view);
+    languages_ui(ui, speaker, view);
+    heading_ui(ui, speaker.word("strip-samples"));
     for sample in Sample::ALL {
-        if ui.button(sample.name(in_hand.speaker)).clicked() {
+        if ui.button(sample.name(speaker)).clicked() {
             actions.push(Action::Command(Command::Do(Intent::OpenSample(sample))));
         }
     }
     if !view.recent.is_empty() {
-        heading_ui(ui, "Recent books");
+        heading_ui(ui, speaker.word("strip-recent"));
     }
     for path in &view.recent {
         let name = path.file_name().map_or_else(
@@ -196,22 +201,22 @@ fn menu_items_ui(
 }
 
 /// What temperatures and volumes are read in.
-fn units_ui(ui: &mut Ui, view: &mut ViewState) {
-    heading_ui(ui, "Units");
+fn units_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
+    heading_ui(ui, speaker.word("strip-units"));
     ui.horizontal(|ui| {
         let before = view.units;
         for unit in TemperatureUnit::ALL {
-            let words = format!("temperatures in {}", unit.symbol());
+            let words = say!(speaker, "strip-temperatures-in", unit: unit.symbol());
             ui.selectable_value(&mut view.units.temperature, unit, unit.symbol())
                 .accessible_name(words)
-                .on_hover_text(UiCommand::OtherDegrees.tooltip());
+                .on_hover_text(UiCommand::OtherDegrees.tooltip(speaker));
         }
         ui.add_space(grid::EASY);
         for unit in VolumeUnit::ALL {
-            let words = format!("volumes in {}", unit.symbol());
+            let words = say!(speaker, "strip-volumes-in", unit: unit.symbol());
             ui.selectable_value(&mut view.units.volume, unit, unit.symbol())
                 .accessible_name(words)
-                .on_hover_text(UiCommand::OtherVolumes.tooltip());
+                .on_hover_text(UiCommand::OtherVolumes.tooltip(speaker));
         }
         if view.units != before {
             // What is half typed was meant in the other unit.
@@ -221,12 +226,12 @@ fn units_ui(ui: &mut Ui, view: &mut ViewState) {
 }
 
 /// The languages that have every message; nothing is asked while there is only one.
-fn languages_ui(ui: &mut Ui, view: &mut ViewState) {
+fn languages_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
     let languages: Vec<Language> = Language::all().filter(|one| one.is_whole()).collect();
     if languages.len() < 2 {
         return;
     }
-    heading_ui(ui, speaker(ui.ctx()).word("strip-language"));
+    heading_ui(ui, speaker.word("strip-language"));
     ui.horizontal_wrapped(|ui| {
         for language in languages {
             ui.selectable_value(&mut view.language, language, language.name());
@@ -248,34 +253,40 @@ fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
     ui.painter()
         .circle_filled(dot.center(), 3.0, palette.caution);
     ui.label(
-        RichText::new("unsaved")
+        RichText::new(in_hand.speaker.word("strip-unsaved"))
             .font(TypeStyle::Small.font_id())
             .color(palette.caution),
     );
 }
 
+/// A way through the steps.
+#[derive(Clone, Copy)]
+enum Step {
+    Undo,
+    Redo,
+}
+
 /// Undo or redo; the tooltip names the step.
 fn step_button_ui(
     ui: &mut Ui,
-    icon: Icon,
-    command: UiCommand,
+    speaker: Speaker<'_>,
+    way: Step,
     step: Option<&str>,
     actions: &mut Vec<Action>,
 ) {
-    let words = match step {
-        Some(step) => {
-            let step = name_as_shown(step);
-            format!("{} {step} ({})", command.label(), command.menu_keys())
-        }
-        None => format!("Nothing to {}", command.label().to_lowercase()),
+    let (icon, command, action) = match way {
+        Step::Undo => (Icon::Undo, UiCommand::Undo, Command::Undo),
+        Step::Redo => (Icon::Redo, UiCommand::Redo, Command::Redo),
     };
-    let action = if command == UiCommand::Undo {
-        Command::Undo
-    } else {
-        Command::Redo
+    let keys = command.menu_keys(speaker);
+    let words = match (way, step.map(name_as_shown)) {
+        (Step::Undo, Some(step)) => say!(speaker, "strip-undo", step: step, keys: keys),
+        (Step::Redo, Some(step)) => say!(speaker, "strip-redo", step: step, keys: keys),
+        (Step::Undo, None) => speaker.word("strip-nothing-to-undo").to_owned(),
+        (Step::Redo, None) => speaker.word("strip-nothing-to-redo").to_owned(),
     };
     ui.add_enabled_ui(step.is_some(), |ui| {
-        if icon_button(ui, icon, command.label(), &words)
+        if icon_button(ui, icon, command.label(speaker), &words)
             .on_disabled_hover_text(&words)
             .clicked()
         {
@@ -286,22 +297,25 @@ fn step_button_ui(
 
 /// The areas of work; those that have no room stand in a menu behind the others, `reserved` being kept for what follows.
 fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, reserved: f32) {
-    let mut tabs = vec![
-        (Area::Recipe, "Recipe".to_owned()),
-        (Area::Swap, "Swap".to_owned()),
-        (Area::Variations, "Variations".to_owned()),
-        (Area::Compare, "Compare".to_owned()),
-        (Area::Lesson, "Lesson".to_owned()),
-        (Area::Serving, "Serving".to_owned()),
-        (Area::Counter, "Counter".to_owned()),
-        (Area::Cards, "Cards".to_owned()),
-    ];
+    let speaker = in_hand.speaker;
+    let mut tabs: Vec<(Area, String)> = [
+        Area::Recipe,
+        Area::Swap,
+        Area::Variations,
+        Area::Compare,
+        Area::Lesson,
+        Area::Serving,
+        Area::Counter,
+        Area::Cards,
+    ]
+    .map(|area| (area, UiCommand::GoTo(area).label(speaker).to_owned()))
+    .into();
     let has_errors = in_hand
         .findings
         .iter()
         .any(|finding| finding.severity == Severity::Error);
     if !in_hand.findings.is_empty() {
-        let words = format!("Findings {}", in_hand.findings.len());
+        let words = say!(speaker, "strip-findings", count: in_hand.findings.len());
         tabs.push((Area::Findings, words));
     }
     let around = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
@@ -314,7 +328,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     for (area, words) in &tabs[..fitting] {
         let warns = *area == Area::Findings && has_errors;
         let tab = tab_ui(ui, words, view.area == *area, warns);
-        let keys = UiCommand::GoTo(*area).keys_in_words();
+        let keys = UiCommand::GoTo(*area).keys_in_words(speaker);
         if tab.on_hover_text(keys).clicked() {
             view.area = *area;
         }
@@ -323,7 +337,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
         return;
     };
     let open = hidden.iter().find(|(area, _)| *area == view.area);
-    let words = open.map_or("More", |(_, words)| words.as_str());
+    let words = open.map_or(speaker.word("strip-more"), |(_, words)| words.as_str());
     let palette = theme::palette(ui.visuals());
     let colour = if open.is_some() {
         palette.text_strong
@@ -334,7 +348,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     let text = RichText::new(format!("{words}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}")).color(colour);
     let menu = ui.menu_button(text, |ui| {
         for (area, words) in hidden {
-            let keys = UiCommand::GoTo(*area).keys_in_words();
+            let keys = UiCommand::GoTo(*area).keys_in_words(speaker);
             let tab = ui.selectable_label(view.area == *area, words);
             if tab.on_hover_text(keys).clicked() {
                 view.area = *area;
@@ -344,7 +358,7 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
     });
     let response = menu.response;
     chevron(ui, &response, palette.text_quiet);
-    response.accessible_name("More screens");
+    response.accessible_name(speaker.word("strip-more-screens"));
 }
 
 /// The sign of a menu at the end of its button.

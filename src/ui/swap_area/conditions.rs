@@ -346,7 +346,9 @@ fn read_number(
     if text.is_empty() {
         return Ok(None);
     }
-    let found = unit.read(text).map_err(|error| error.said())?;
+    let found = unit
+        .read(text)
+        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
     if (from..=to).contains(&found) {
         return Ok(Some(found));
     }

@@ -244,7 +244,7 @@ fn serving(text: &str, density: Option<f64>) -> Result<f64, String> {
     match grams {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a serving is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.said()),
+        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
     }
 }
 

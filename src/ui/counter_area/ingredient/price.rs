@@ -74,7 +74,9 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
         .split_once("for")
         .or_else(|| text.split_once('/'))
         .ok_or_else(wanted)?;
-    let number = |text: &str| parse_number(text).map_err(|error| error.said());
+    let number = |text: &str| {
+        parse_number(text).map_err(|error| error.said(crate::say::Speaker::without_book()))
+    };
     let pack = number(pack.replace(currency, " ").trim())?;
     let content = content.trim().to_lowercase();
     if !["g", "oz", "lb"].iter().any(|unit| content.ends_with(unit)) {
@@ -82,7 +84,8 @@ fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
             "the content `{content}` has no unit; expected g, kg, oz or lb"
         ));
     }
-    let grams = parse_in_unit(&content, "g").map_err(|error| error.said())?;
+    let grams = parse_in_unit(&content, "g")
+        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
     if grams > 0.0 {
         Ok(Some((pack, grams)))
     } else {

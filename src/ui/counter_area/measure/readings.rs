@@ -226,7 +226,7 @@ fn grams(text: &str) -> Result<f64, String> {
     match crate::quantity::parse_in_unit(text, "g") {
         Ok(grams) if grams > 0.0 => Ok(grams),
         Ok(_) => Err(format!("a reading is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.said()),
+        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
     }
 }
 

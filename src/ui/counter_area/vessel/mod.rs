@@ -190,7 +190,7 @@ fn length(text: &str) -> Result<f64, String> {
     match crate::quantity::parse_number(text.trim().trim_end_matches("mm")) {
         Ok(length) if length > 0.0 => Ok(length),
         Ok(_) => Err(format!("a length is more than 0 mm; found `{text}`")),
-        Err(error) => Err(error.said()),
+        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
     }
 }
 

@@ -173,7 +173,7 @@ fn explain_on_hover(
             ));
         }
         if let Some(term) = Term::of_axis(&axis.axis) {
-            ui.label(term.sentence());
+            ui.label(term.sentence(crate::ui::words::speaker(ui.ctx())));
         }
         let source =
             egui::RichText::new(source_of(&axis.axis, units)).text_style(TypeStyle::Small.into());

@@ -1,0 +1,106 @@
+//! Where a thing stands that was looked up.
+
+use super::{Speaker, say};
+use crate::book::{Change, Entry, LineId, NamedLevel, Recipe, Spot, VersionId};
+use crate::quantity::{excerpt, show_compact};
+
+/// Longest place that is told, in characters.
+const LONGEST: usize = 120;
+
+impl Speaker<'_> {
+    /// Where a thing stands that belongs to another one ("in Hob & Ember, iced"), or what it is; `None` for what needs neither.
+    pub fn found_place(&self, spot: &Spot) -> Option<String> {
+        let place = match spot {
+            Spot::Drink(id, None) => self.state(self.book.recipe(id)?.state).to_owned(),
+            Spot::Drink(id, Some(version)) => {
+                let recipe = self.book.recipe(id)?;
+                let state = self.state(recipe.version(version)?.state);
+                say!(self, "look-up-version-of", recipe: &recipe.name, state: state)
+            }
+            Spot::RecipeNote(id) => {
+                say!(self, "look-up-note-on", name: &self.book.recipe(id)?.name)
+            }
+            Spot::Entry(id, version, line) => {
+                let recipe = self.book.recipe(id)?;
+                let drink = self.drink_found(recipe, version.as_ref());
+                match self.note_on(recipe, version.as_ref(), line) {
+                    Some(ingredient) => {
+                        say!(self, "look-up-line-note", ingredient: ingredient, drink: drink)
+                    }
+                    None => say!(self, "look-up-in", name: drink),
+                }
+            }
+            Spot::Approval(id, at) => {
+                let recipe = self.book.recipe(id)?;
+                let approval = recipe.approvals.get(*at)?;
+                let drink = self.drink_found(recipe, approval.version.as_ref());
+                let (date, by) = (&approval.date, &approval.by);
+                say!(self, "look-up-approval-of", drink: drink, date: date, by: by)
+            }
+            Spot::Ingredient(id) => {
+                let item = self.book.ingredient(id)?;
+                let (role, form) = (self.role(item.role), self.form(item.form));
+                match item.brand.as_str() {
+                    "" => say!(self, "look-up-ingredient", role: role, form: form),
+                    brand => {
+                        say!(self, "look-up-ingredient-of", brand: brand, role: role, form: form)
+                    }
+                }
+            }
+            Spot::Flavour(id, _) => {
+                say!(self, "look-up-in", name: self.book.ingredient(id)?.full_name())
+            }
+            Spot::Measure(id) => self.measure_kind(self.book.measure(id)?.kind).to_owned(),
+            Spot::Vessel(id) => self.vessel_kind(self.book.vessel(id)?.kind).to_owned(),
+            Spot::SugarLevel(at) => {
+                let percent = self.percent_of(&self.book.settings.sugar_levels(), *at)?;
+                say!(self, "look-up-sugar-level", percent: percent)
+            }
+            Spot::IceLevel(at) => {
+                let percent = self.percent_of(&self.book.settings.ice_levels(), *at)?;
+                say!(self, "look-up-ice-level", percent: percent)
+            }
+            Spot::Shop => return None,
+            Spot::BookNote => self.word("look-up-note-on-book").to_owned(),
+        };
+        Some(excerpt(&place, LONGEST))
+    }
+
+    fn percent_of(&self, levels: &[NamedLevel], at: usize) -> Option<String> {
+        Some(self.digits(&show_compact(levels.get(at)?.percent)))
+    }
+
+    /// "Hob & Ember, iced"; the recipe alone for what stands in it as written.
+    fn drink_found(&self, recipe: &Recipe, version: Option<&VersionId>) -> String {
+        match version.and_then(|id| recipe.version(id)) {
+            Some(version) => {
+                say!(self, "look-up-drink", recipe: &recipe.name, version: &version.name)
+            }
+            None => recipe.name.clone(),
+        }
+    }
+
+    /// What the note of a line is on; `None` for an instruction, and for a note that a version gives to a line that it did not
+    /// add.
+    fn note_on(
+        &self,
+        recipe: &Recipe,
+        version: Option<&VersionId>,
+        wanted: &LineId,
+    ) -> Option<String> {
+        let entry = match version {
+            None => recipe.entries.iter().find(|entry| entry.id() == wanted)?,
+            Some(id) => {
+                let mut changes = recipe.version(id)?.changes.iter();
+                changes.find_map(|change| match change {
+                    Change::Add(_, entry) if entry.id() == wanted => Some(entry),
+                    _ => None,
+                })?
+            }
+        };
+        match entry {
+            Entry::Line(line) => Some(self.ingredient(&line.ingredient)),
+            Entry::Instruction(_) => None,
+        }
+    }
+}
