@@ -12,11 +12,13 @@ use super::table::{Cell, Column, Row, Sort, as_table, columns};
 use super::{Counter, CounterState, ItemId, Kind};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
+use crate::ui::words;
 use crate::workbench::published_ingredients;
 
 /// Height of a row, in points.
@@ -56,7 +58,7 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
     headings_ui(ui, state, &shown, width);
     ui.add_space(grid::TIGHT);
     let mut shelf = std::mem::take(&mut state.shelf);
-    let (rows, order) = shelf.list(state.kind, &state.find, state.sort);
+    let (rows, order) = shelf.list(counter.speaker, state.kind, &state.find, state.sort);
     if order.is_empty() {
         if nothing_ui(ui, state) || matches!(wish, Some(Wish::New(_))) {
             let name = state.find.trim();
@@ -70,7 +72,8 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
             .allocate_ui(room, |ui| rows_ui(ui, state, (rows, order), &shown, width))
             .inner
             .or(wish);
-        copy_ui(ui, state.kind.words().1, || {
+        let of = say!(counter.speaker, "counter-table-of", kind: state.kind.key());
+        copy_ui(ui, &of, || {
             as_table(counter, state.kind, order.iter().map(|at| &rows[*at]))
         });
     }
@@ -85,18 +88,20 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
     // Where the list is narrow the tables stand below the field.
     let tables_beside = has_tables && room >= FIND.0 + FROM_TABLE;
     ui.horizontal(|ui| {
-        let (one, many) = state.kind.words();
+        let speaker = words::speaker(ui.ctx());
         let behind = if tables_beside { FROM_TABLE } else { 0.0 };
         let width = (room - behind).clamp(FIND.0, FIND.1);
         let field = TextEdit::singleline(&mut state.find)
             .id(egui::Id::unique("find at the counter"))
             .hint_text(if state.kind == Kind::Ingredients {
-                "name, brand or role"
+                speaker.word("counter-find-ingredient")
             } else {
-                "name or kind"
+                speaker.word("counter-find-other")
             })
             .desired_width(width);
-        let response = ui.add(field).accessible_name(format!("Find {many}"));
+        let response = ui
+            .add(field)
+            .accessible_name(say!(speaker, "counter-find-named", kind: state.kind.key()));
         if std::mem::take(&mut state.focus_find) {
             response.request_focus();
         }
@@ -109,7 +114,7 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
             state.enter_row = true;
         }
-        let words = format!("New {one}");
+        let words = say!(speaker, "counter-new", kind: state.kind.key());
         if icon_button(ui, Icon::Add, &words, &words).clicked() {
             wish = Some(Wish::New(None));
         }
@@ -124,7 +129,8 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
 }
 
 fn tables_ui(ui: &mut Ui) -> Option<Wish> {
-    let menu = ui.menu_button("From a published table…", published_ui);
+    let words = words::speaker(ui.ctx()).word("counter-published");
+    let menu = ui.menu_button(words, published_ui);
     menu.inner.flatten().map(Wish::Published)
 }
 
@@ -132,7 +138,7 @@ fn tables_ui(ui: &mut Ui) -> Option<Wish> {
 fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
     let palette = theme::palette(ui.visuals());
     let Ok(book) = published_ingredients() else {
-        ui.label("The tables can't be read.");
+        ui.label(words::speaker(ui.ctx()).word("counter-published-unreadable"));
         return None;
     };
     ui.set_min_width(240.0);
@@ -158,20 +164,19 @@ fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
 /// A list with nothing in it says what to do; `true` when what was looked for is to be added.
 fn nothing_ui(ui: &mut Ui, state: &CounterState) -> bool {
     let palette = theme::palette(ui.visuals());
-    let (one, many) = state.kind.words();
+    let speaker = words::speaker(ui.ctx());
     let name = state.find.trim();
     let words = if name.is_empty() {
-        format!("This book has no {many} yet. Use the plus sign to add a {one}.")
-            .replace("a ingredient", "an ingredient")
+        say!(speaker, "counter-none-yet", kind: state.kind.key())
     } else {
-        format!("No {many} match.")
+        say!(speaker, "counter-none-match", kind: state.kind.key())
     };
     ui.add_space(grid::NEAR);
     ui.add(egui::Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     if name.is_empty() {
         return false;
     }
-    let words = format!("Add “{}”", name_as_shown(name));
+    let words = say!(speaker, "counter-add-named", name: name_as_shown(name));
     link_ui(ui, &words).clicked()
 }
 
@@ -216,9 +221,17 @@ fn places(rect: Rect, shown: &[(usize, Column)]) -> (Rect, Vec<Rect>) {
 
 fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)], width: f32) {
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
+    let speaker = words::speaker(ui.ctx());
     let (name, cells) = places(rect, shown);
     let mut clicked = None;
-    if heading_ui(ui, state.sort, None, "name", name, false) {
+    if heading_ui(
+        ui,
+        state.sort,
+        None,
+        speaker.word("counter-column-name"),
+        name,
+        false,
+    ) {
         clicked = Some(None);
     }
     for ((at, column), place) in shown.iter().zip(cells) {
@@ -226,7 +239,7 @@ fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)],
             ui,
             state.sort,
             Some(*at),
-            column.title,
+            speaker.word(column.title),
             place,
             column.is_number,
         ) {
@@ -257,16 +270,13 @@ fn heading_ui(
     let sorting = sort.filter(|sort| sort.column == column);
     let response = ui.interact(
         place,
-        ui.scope_id().with(("heading", title)),
+        ui.scope_id().with(("heading", column)),
         Sense::click(),
     );
+    // Said before: the context is locked while a widget tells its name.
+    let name = say!(words::speaker(ui.ctx()), "counter-sort-by", column: title);
     response.widget_info(|| {
-        WidgetInfo::selected(
-            egui::Role::Button,
-            true,
-            sorting.is_some(),
-            format!("Sort by {title}"),
-        )
+        WidgetInfo::selected(egui::Role::Button, true, sorting.is_some(), name.as_str())
     });
     let strong = sorting.is_some() || response.hovered() || response.has_focus();
     let colour = if strong {
@@ -506,7 +516,11 @@ fn cell_ui(ui: &Ui, cell: &Cell, column: &Column, place: Rect) {
         }
         Cell::Word(text) => (text.as_str(), TypeStyle::Small, palette.text_quiet),
         Cell::Number(_, text) => (text.as_str(), TypeStyle::Body, palette.text_normal),
-        Cell::Gap => (column.gap, TypeStyle::Small, palette.text_quiet),
+        Cell::Gap => (
+            column.gap_words(words::speaker(ui.ctx())),
+            TypeStyle::Small,
+            palette.text_quiet,
+        ),
     };
     let (at, anchor) = if column.is_number {
         (place.right_center(), Align2::RIGHT_CENTER)
@@ -518,6 +532,7 @@ fn cell_ui(ui: &Ui, cell: &Cell, column: &Column, place: Rect) {
 
 /// The kinds as words; the one in hand has a line under it.
 pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]) {
+    let speaker = words::speaker(ui.ctx());
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
@@ -534,7 +549,7 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
             } else {
                 palette.text_quiet
             };
-            let text = RichText::new(kind.words().1)
+            let text = RichText::new(say!(speaker, "counter-kinds", kind: kind.key()))
                 .font(style.font_id())
                 .color(colour);
             let button = Button::selectable(chosen, text)
@@ -542,9 +557,10 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
                 .fill(egui::Color32::TRANSPARENT);
             let response = ui
                 .add(button)
-                .accessible_name(format!("look at {}", kind.words().1));
+                .accessible_name(say!(speaker, "counter-look-at", kind: kind.key()));
             let response = match counts.get(kind as usize) {
-                Some(count) => response.on_hover_text(format!("{count} {}", kind.words().1)),
+                Some(count) => response
+                    .on_hover_text(say!(speaker, "counter-count", kind: kind.key(), count: *count)),
                 None => response,
             };
             if chosen {
@@ -565,7 +581,9 @@ pub(super) fn kinds_ui(ui: &mut Ui, state: &mut CounterState, counts: [usize; 3]
 /// The sign that closes what is open.
 pub(super) fn close_ui(ui: &mut Ui, rect: Rect) -> bool {
     let response = ui.interact(rect, ui.scope_id().with("close"), Sense::click());
-    response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, "Close the item"));
+    let speaker = words::speaker(ui.ctx());
+    let name = speaker.word("counter-close");
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, name));
     let palette = theme::palette(ui.visuals());
     if response.hovered() {
         ui.painter()
@@ -579,6 +597,6 @@ pub(super) fn close_ui(ui: &mut Ui, rect: Rect) -> bool {
         palette.text_quiet,
     );
     response
-        .on_hover_text("Back to the whole list (Esc)")
+        .on_hover_text(speaker.word("counter-close-hint"))
         .clicked()
 }

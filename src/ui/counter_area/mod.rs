@@ -45,13 +45,13 @@ impl Kind {
     /// All of them.
     pub const ALL: [Self; 4] = [Self::Ingredients, Self::Measures, Self::Vessels, Self::Shop];
 
-    /// The words for one and for several.
-    pub fn words(self) -> (&'static str, &'static str) {
+    /// What an item of it is called in the names of fields, and what messages choose by.
+    fn key(self) -> &'static str {
         match self {
-            Self::Ingredients => ("ingredient", "ingredients"),
-            Self::Measures => ("measure", "measures"),
-            Self::Vessels => ("vessel", "vessels"),
-            Self::Shop => ("shop", "shop"),
+            Self::Ingredients => "ingredient",
+            Self::Measures => "measure",
+            Self::Vessels => "vessel",
+            Self::Shop => "shop",
         }
     }
 }
@@ -83,7 +83,7 @@ impl ItemId {
             Self::Measure(id) => id.as_str(),
             Self::Vessel(id) => id.as_str(),
         };
-        format!("{}/{id}", self.kind().words().0)
+        format!("{}/{id}", self.kind().key())
     }
 
     fn is_in(&self, book: &Book) -> bool {
@@ -253,7 +253,7 @@ pub(super) fn counter_area_ui(
         units: view.units,
         speaker: view.speaker(book),
     };
-    view.counter.shelf.take(book, view.units);
+    view.counter.shelf.take(book, counter.speaker);
     if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {
         view.counter.show(item);
     }
@@ -321,10 +321,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
     );
     ui.add_space(grid::NEAR);
     if view.counter.kind == Kind::Shop {
-        words::quiet_ui(
-            ui,
-            "Settings for every drink in the shop: temperatures, prices and noticeable steps.",
-        );
+        words::quiet_ui(ui, counter.speaker.word("counter-shop-about"));
         return;
     }
     match list::list_ui(ui, counter, &mut view.counter) {

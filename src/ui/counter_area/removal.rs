@@ -10,10 +10,10 @@ use crate::book::{
     VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
-use crate::quantity::name_as_shown;
+use crate::say::{Language, Speaker, say};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::{Area, ViewState};
-use crate::ui::words::capitalised;
+use crate::ui::words::{self, capitalised};
 use crate::workbench::{Action, Shown, published_ingredients};
 
 /// Where a click in an editor leads.
@@ -43,7 +43,8 @@ pub(super) fn commands_room(
     if state.refused.as_ref() == Some(item) {
         let palette = theme::palette(ui.visuals());
         let uses = state.shelf.uses.list(item);
-        if let Some(sentence) = refusal(counter.book, uses, &name_of(counter, item)) {
+        if let Some(sentence) = refusal(counter.speaker, uses, item, &name_of(counter, item)) {
+            let sentence = capitalised(&sentence);
             ui.add(Label::new(RichText::new(sentence).color(palette.off_level)).wrap());
         }
     }
@@ -60,7 +61,7 @@ pub(super) fn commands_ui(ui: &mut Ui, room: Rect, copy: &str) -> Option<Going> 
     if link_ui(&mut row, copy).clicked() {
         going = Some(Going::Duplicate);
     }
-    if link_ui(&mut row, "Delete").clicked() {
+    if link_ui(&mut row, words::speaker(ui.ctx()).word("counter-delete")).clicked() {
         going = Some(Going::Delete);
     }
     going
@@ -70,7 +71,7 @@ pub(super) fn commands_ui(ui: &mut Ui, room: Rect, copy: &str) -> Option<Going> 
 pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option<Going> {
     let mut going = None;
     if uses.is_empty() {
-        crate::ui::words::quiet_ui(ui, "Nowhere yet.");
+        words::quiet_ui(ui, counter.speaker.word("counter-used-nowhere"));
     }
     // An approval is named where the recipe that it belongs to needs the item no more.
     let is_said = |place: &Use| match place {
@@ -80,7 +81,7 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
         Use::Recipe(..) | Use::Readings(_) => false,
     };
     for place in uses.iter().filter(|place| !is_said(place)) {
-        let words = place.words(counter.book);
+        let words = place.words(counter.speaker);
         match place {
             Use::Recipe(recipe, version) => {
                 if link_ui(ui, &words).clicked() {
@@ -131,21 +132,11 @@ pub(super) fn carry_out(
 }
 
 fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
-    let found = match item {
-        ItemId::Ingredient(id) => counter
-            .book
-            .ingredient(id)
-            .map(|item| name_as_shown(&item.full_name()).into_owned()),
-        ItemId::Measure(id) => counter
-            .book
-            .measure(id)
-            .map(|item| format!("the {}", name_as_shown(&item.name))),
-        ItemId::Vessel(id) => counter
-            .book
-            .vessel(id)
-            .map(|item| format!("the {}", name_as_shown(&item.name))),
-    };
-    capitalised(&found.unwrap_or_default())
+    match item {
+        ItemId::Ingredient(id) => counter.speaker.ingredient(id),
+        ItemId::Measure(id) => counter.speaker.measure(id),
+        ItemId::Vessel(id) => counter.speaker.vessel(id),
+    }
 }
 
 /// A new item of the kind in hand, open and ready to be named; one that nobody found keeps the name it was looked for by.
@@ -155,17 +146,21 @@ pub(super) fn add_new(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = counter.speaker;
     let (item, edit) = match view.counter.kind {
         Kind::Ingredients => {
-            let new = new_ingredient(counter.book, name.unwrap_or("New ingredient"));
+            let new = new_ingredient(
+                counter.book,
+                name.unwrap_or(speaker.word("counter-new-ingredient")),
+            );
             (ItemId::Ingredient(new.id.clone()), Edit::PutIngredient(new))
         }
         Kind::Measures => {
-            let new = new_measure(counter, name.unwrap_or("New measure"));
+            let new = new_measure(counter, name.unwrap_or(speaker.word("counter-new-measure")));
             (ItemId::Measure(new.id.clone()), Edit::PutMeasure(new))
         }
         Kind::Vessels => {
-            let new = new_vessel(counter, name.unwrap_or("New cup"));
+            let new = new_vessel(counter, name.unwrap_or(speaker.word("counter-new-cup")));
             (ItemId::Vessel(new.id.clone()), Edit::PutVessel(new))
         }
         Kind::Shop => return,
@@ -222,17 +217,23 @@ fn free_vessel(counter: Counter<'_>, name: &str) -> VesselId {
 
 /// An ingredient of which nothing is stated. A name that ends with the word of a form says what it is: "plum syrup".
 pub(in crate::ui) fn new_ingredient(book: &Book, name: &str) -> Ingredient {
-    let last = name.split_whitespace().next_back().unwrap_or_default();
-    let said = |form: &Form| form.word().eq_ignore_ascii_case(last);
+    let said = |form: &Form| ends_with_word(name, |speaker| speaker.form(*form));
     Ingredient {
         form: Form::ALL.into_iter().find(said).unwrap_or(Form::Powder),
         ..Ingredient::new(free_ingredient(book, name), name.to_owned())
     }
 }
 
-fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
+/// Whether the last word of a name is this one, in any language that there is a catalogue of.
+fn ends_with_word(name: &str, word: impl Fn(Speaker<'_>) -> &'static str) -> bool {
     let last = name.split_whitespace().next_back().unwrap_or_default();
-    let said = |kind: &MeasureKind| kind.word().eq_ignore_ascii_case(last);
+    let last = last.to_lowercase();
+    Language::all()
+        .any(|language| word(Speaker::without_book().in_language(language)).to_lowercase() == last)
+}
+
+fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
+    let said = |kind: &MeasureKind| ends_with_word(name, |speaker| speaker.measure_kind(*kind));
     Measure {
         id: free_measure(counter, name),
         name: name.to_owned(),
@@ -300,7 +301,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 return;
             };
             let id = free_measure(counter, &from.name);
-            let name = format!("{}, another", from.name);
+            let name = say!(counter.speaker, "counter-name-of-copy", name: &from.name);
             let copy = Measure {
                 id: id.clone(),
                 name,
@@ -320,7 +321,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 return;
             };
             let id = free_vessel(counter, &from.name);
-            let name = format!("{}, another", from.name);
+            let name = say!(counter.speaker, "counter-name-of-copy", name: &from.name);
             let copy = Vessel {
                 id: id.clone(),
                 name,

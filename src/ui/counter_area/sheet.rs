@@ -11,13 +11,14 @@ use crate::edit::Edit;
 use crate::quantity::{
     DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, parse_number, show_editable,
 };
+use crate::say::{Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
-use crate::ui::words::{quiet_ui, subheading_ui};
+use crate::ui::words::{self, quiet_ui, subheading_ui};
 use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields, in points.
@@ -245,14 +246,17 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             .hint(spot.hint)
             .style(TypeStyle::Heading);
         let outcome = self.show(ui, field, spot.width, grid::TARGET + grid::TIGHT);
-        if let Some(text) = outcome.read(&key, self.drafts, name) {
+        if let Some(text) = outcome.read(&key, self.drafts, |text| {
+            name(words::speaker(ui.ctx()), text)
+        }) {
             self.typed(spot.field, |item| put(item, text));
         }
         if outcome.left_empty {
-            let sentence = "a name is missing; it keeps the one that it had";
+            let sentence = words::speaker(ui.ctx()).word("counter-error-no-name-kept");
             self.drafts.refuse(&key, shown, sentence);
         }
-        unseen_ui(ui, 0.0, "the name", shown, TypeStyle::Heading);
+        let what = words::speaker(ui.ctx()).word("counter-the-name");
+        unseen_ui(ui, 0.0, what, shown, TypeStyle::Heading);
         self.errors_ui(ui, 0.0);
     }
 
@@ -393,9 +397,10 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         put: impl Fn(&mut T, Option<Figure>),
     ) {
         let factor = asked.factor;
+        let speaker = words::speaker(ui.ctx());
         let spot = Spot::number(asked.field, asked.name)
             .width(VALUE)
-            .hint("not stated");
+            .hint(speaker.word("counter-not-stated"));
         let first = Figure::new(0.0, asked.first);
         let shown = figure.map(|figure| plain(figure.value * factor));
         self.measured(
@@ -422,7 +427,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         );
         words_ui(ui, asked.unit, asked.unit_width);
         let (name, field) = (
-            format!("{}, evidence", asked.name),
+            say!(speaker, "counter-evidence-named", figure: asked.name),
             format!("{} evidence", asked.field),
         );
         cell_ui(ui, EVIDENCE, |ui| {
@@ -433,7 +438,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
                 width: EVIDENCE,
                 hint: "",
             };
-            let word = |evidence: &Evidence| evidence.word().to_owned();
+            let word = |evidence: &Evidence| speaker.evidence_kind(*evidence).to_owned();
             self.choice(
                 ui,
                 spot,
@@ -448,7 +453,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         });
         let Some(figure) = figure else { return };
         let (name, field) = (
-            format!("{}, uncertainty", asked.name),
+            say!(speaker, "counter-uncertainty-named", figure: asked.name),
             format!("{}{UNCERTAINTY}", asked.field),
         );
         quiet_ui(ui, "±").explained(Term::Uncertainty);
@@ -589,7 +594,12 @@ pub(super) fn word_menu_ui(
             })
         })
         .inner;
-    let response = inner.0.accessible_name(format!("{name}: {word}"));
+    let response = inner.0.accessible_name(say!(
+        words::speaker(ui.ctx()),
+        "counter-choice-named",
+        name: name,
+        word: word,
+    ));
     let right = response.rect.right() - grid::NEAR - 2.0;
     let sign = Rect::from_center_size(
         pos2(right, response.rect.center().y + 1.0),
@@ -628,17 +638,17 @@ pub(super) fn optional_number(text: &str) -> Result<Option<f64>, crate::quantity
 }
 
 /// A name is not empty.
-pub(super) fn name(text: &str) -> Result<String, &'static str> {
+fn name(speaker: Speaker<'_>, text: &str) -> Result<String, &'static str> {
     let text = text.trim();
     if text.is_empty() {
-        Err("a name is missing")
+        Err(speaker.word("counter-error-no-name"))
     } else {
         Ok(text.to_owned())
     }
 }
 
 /// A day as `2026-05-04`, or nothing for an empty text.
-pub(super) fn date(text: &str) -> Result<Option<String>, String> {
+pub(super) fn read_date(speaker: Speaker<'_>, text: &str) -> Result<Option<String>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
@@ -646,10 +656,13 @@ pub(super) fn date(text: &str) -> Result<Option<String>, String> {
     if Day::from_text(text).is_some() {
         Ok(Some(text.to_owned()))
     } else {
-        Err(format!(
-            "“{text}” is not a date: enter, for example, 2026-05-04"
-        ))
+        Err(say!(speaker, "counter-error-date", found: text))
     }
+}
+
+/// The same, with the reason in English.
+pub(super) fn date(text: &str) -> Result<Option<String>, String> {
+    read_date(Speaker::without_book(), text)
 }
 
 #[cfg(test)]

@@ -6,10 +6,9 @@ use super::sheet::{Sheet, Spot, columns_ui, section_ui};
 use super::{Counter, steps};
 use crate::book::{Instruments, Settings, TemperatureWindow};
 use crate::edit::Edit;
-use crate::say::Speaker;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
 /// From this width on the steps stand beside the settings, in points.
@@ -25,6 +24,7 @@ pub(super) fn editor_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
+    let speaker = counter.speaker;
     let settings = &counter.book.settings;
     let mut sheet = Sheet::new(
         settings.clone(),
@@ -36,7 +36,8 @@ pub(super) fn editor_ui(
     );
     sheet.title(
         ui,
-        Spot::wide("shop", "Name of the shop").hint("the shop's name"),
+        Spot::wide("shop", speaker.word("counter-shop-name-named"))
+            .hint(speaker.word("counter-shop-name-hint")),
         &settings.shop,
         |item, name| {
             item.shop = name;
@@ -65,25 +66,26 @@ pub(super) fn editor_ui(
 }
 
 fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
-    sheet.row(ui, "currency", |sheet, ui| {
-        let spot = Spot::number("currency", "Currency");
+    let speaker = words::speaker(ui.ctx());
+    sheet.row(ui, speaker.word("counter-shop-currency"), |sheet, ui| {
+        let spot = Spot::number("currency", speaker.word("counter-shop-currency-named"));
         sheet.text(ui, spot, &before.currency, |item, text| {
             item.currency = text;
         });
     });
-    sheet.row(ui, "sales tax", |sheet, ui| {
-        let spot = Spot::number("tax", "Sales tax in percent")
+    sheet.row(ui, speaker.word("counter-shop-tax"), |sheet, ui| {
+        let spot = Spot::number("tax", speaker.word("counter-shop-tax-named"))
             .width(76.0)
-            .hint("not stated");
+            .hint(speaker.word("counter-not-stated"));
         sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
             item.sales_tax_percent = percent;
         });
-        quiet_ui(ui, "% within the menu price");
+        quiet_ui(ui, speaker.word("counter-shop-tax-unit"));
     });
-    sheet.row(ui, "note", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", "Note on the book"),
+            Spot::wide("note", speaker.word("counter-shop-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -91,22 +93,26 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
 }
 
 fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
-    section_ui(ui, "Temperatures");
+    let speaker = words::speaker(ui.ctx());
+    section_ui(ui, speaker.word("counter-shop-temperatures"));
     celsius_ui(
         ui,
         sheet,
-        "the room",
-        ["room", "Temperature of the room"],
+        speaker.word("counter-shop-room"),
+        ["room", speaker.word("counter-shop-room-named")],
         before.room_temperature,
         |item, celsius| {
             item.room_temperature = celsius;
         },
     );
-    let names = ["refrigerator", "Temperature of the refrigerator"];
+    let names = [
+        "refrigerator",
+        speaker.word("counter-shop-refrigerator-named"),
+    ];
     celsius_ui(
         ui,
         sheet,
-        "the refrigerator",
+        speaker.word("counter-shop-refrigerator"),
         names,
         before.refrigerator_temperature,
         |item, celsius| {
@@ -116,41 +122,65 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
     celsius_ui(
         ui,
         sheet,
-        "the ice",
-        ["ice", "Temperature of the ice"],
+        speaker.word("counter-shop-ice-temperature"),
+        ["ice", speaker.word("counter-shop-ice-temperature-named")],
         before.ice_temperature,
         |item, celsius| {
             item.ice_temperature = celsius;
         },
     );
-    let names = ["hot", "Hot drinks are tasted at"];
+    let names = ["hot", speaker.word("counter-shop-hot-named")];
     celsius_ui(
         ui,
         sheet,
-        "hot, tasted at",
+        speaker.word("counter-shop-hot"),
         names,
         before.hot_drinking_temperature,
         |item, celsius| {
             item.hot_drinking_temperature = celsius;
         },
     );
-    window_ui(ui, sheet, "hot", before.hot_window, |item, window| {
-        item.hot_window = window;
-    });
-    let names = ["iced", "Iced drinks are tasted at"];
+    let words = [
+        speaker.word("counter-shop-hot-window"),
+        speaker.word("counter-shop-hot-from-named"),
+        speaker.word("counter-shop-hot-to-named"),
+    ];
+    window_ui(
+        ui,
+        sheet,
+        "hot",
+        words,
+        before.hot_window,
+        |item, window| {
+            item.hot_window = window;
+        },
+    );
+    let names = ["iced", speaker.word("counter-shop-iced-named")];
     celsius_ui(
         ui,
         sheet,
-        "iced, tasted at",
+        speaker.word("counter-shop-iced"),
         names,
         before.iced_drinking_temperature,
         |item, celsius| {
             item.iced_drinking_temperature = celsius;
         },
     );
-    window_ui(ui, sheet, "iced", before.iced_window, |item, window| {
-        item.iced_window = window;
-    });
+    let words = [
+        speaker.word("counter-shop-iced-window"),
+        speaker.word("counter-shop-iced-from-named"),
+        speaker.word("counter-shop-iced-to-named"),
+    ];
+    window_ui(
+        ui,
+        sheet,
+        "iced",
+        words,
+        before.iced_window,
+        |item, window| {
+            item.iced_window = window;
+        },
+    );
 }
 
 fn celsius_ui(
@@ -171,29 +201,25 @@ fn window_ui(
     ui: &mut Ui,
     sheet: &mut Sheet<'_, Settings>,
     kind: &str,
+    [words, coolest, hottest]: [&str; 3],
     window: TemperatureWindow,
     put: impl Fn(&mut Settings, TemperatureWindow),
 ) {
-    sheet.row(ui, &format!("{kind}, served"), |sheet, ui| {
-        let (field, name) = (
-            format!("{kind} from"),
-            format!("Coolest that is served {kind}"),
-        );
+    let until = words::speaker(ui.ctx()).word("counter-shop-window-to");
+    sheet.row(ui, words, |sheet, ui| {
+        let field = format!("{kind} from");
         sheet.required_in(
             ui,
-            Spot::number(&field, &name),
+            Spot::number(&field, coolest),
             "°C",
             window.from,
             |item, from| {
                 put(item, TemperatureWindow { from, ..window });
             },
         );
-        quiet_ui(ui, "to");
-        let (field, name) = (
-            format!("{kind} to"),
-            format!("Hottest that is served {kind}"),
-        );
-        let spot = Spot::number(&field, &name);
+        quiet_ui(ui, until);
+        let field = format!("{kind} to");
+        let spot = Spot::number(&field, hottest);
         sheet.required_in(ui, spot, "°C", window.to, |item, to| {
             put(item, TemperatureWindow { to, ..window });
         });
@@ -201,31 +227,33 @@ fn window_ui(
 }
 
 fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
-    section_ui(ui, "Ice");
-    sheet.row(ui, "as it lies", |sheet, ui| {
-        let spot = Spot::number("ice density", "Bulk density of ice");
+    let speaker = words::speaker(ui.ctx());
+    section_ui(ui, speaker.word("counter-shop-ice"));
+    sheet.row(ui, speaker.word("counter-shop-ice-density"), |sheet, ui| {
+        let spot = Spot::number(
+            "ice density",
+            speaker.word("counter-shop-ice-density-named"),
+        );
         sheet.required(ui, spot, before.ice_bulk_density, |item, density| {
             item.ice_bulk_density = density;
         });
-        quiet_ui(
-            ui,
-            "g/ml; weigh a level scoop of it and measure the scoop with water",
-        );
+        quiet_ui(ui, speaker.word("counter-shop-ice-density-unit"));
     });
-    sheet.row(ui, "melts", |sheet, ui| {
-        let spot = Spot::number("melt", "Ice that melts in a minute")
+    sheet.row(ui, speaker.word("counter-shop-ice-melts"), |sheet, ui| {
+        let spot = Spot::number("melt", speaker.word("counter-shop-ice-melts-named"))
             .width(76.0)
-            .hint("assumed");
+            .hint(speaker.word("counter-shop-assumed"));
         sheet.number(ui, spot, before.ice_melt_rate, |item, rate| {
             item.ice_melt_rate = rate;
         });
-        quiet_ui(ui, "g a minute in a drink that stands");
+        quiet_ui(ui, speaker.word("counter-shop-ice-melts-unit"));
     });
 }
 
 /// How well the shop measures, where it knows.
 fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
-    section_ui(ui, "How well you measure");
+    let speaker = words::speaker(ui.ctx());
+    section_ui(ui, speaker.word("counter-shop-instruments"));
     let instruments = before.instruments;
     let mut row = |words: &str,
                    names: [&str; 2],
@@ -233,7 +261,9 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
                    unit: &str,
                    put: fn(&mut Instruments, Option<f64>)| {
         sheet.row(ui, words, |sheet, ui| {
-            let spot = Spot::number(names[0], names[1]).width(76.0).hint("assumed");
+            let spot = Spot::number(names[0], names[1])
+                .width(76.0)
+                .hint(speaker.word("counter-shop-assumed"));
             sheet.number(ui, spot, value, |item: &mut Settings, number| {
                 put(&mut item.instruments, number);
             });
@@ -241,24 +271,27 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
         });
     };
     row(
-        "the scale shows",
-        ["scale", "Steps of the scale in grams"],
+        speaker.word("counter-shop-scale"),
+        ["scale", speaker.word("counter-shop-scale-named")],
         instruments.scale_grams,
-        "g steps",
+        speaker.word("counter-shop-scale-unit"),
         |instruments, grams| instruments.scale_grams = grams,
     );
     row(
-        "temperatures are",
-        ["thermometer", "How far a temperature may be off"],
+        speaker.word("counter-shop-thermometer"),
+        [
+            "thermometer",
+            speaker.word("counter-shop-thermometer-named"),
+        ],
         instruments.thermometer_kelvin,
-        "K off at most",
+        speaker.word("counter-shop-thermometer-unit"),
         |instruments, kelvin| instruments.thermometer_kelvin = kelvin,
     );
     row(
-        "marks are",
-        ["jug", "How far a mark may be off in percent"],
+        speaker.word("counter-shop-marks"),
+        ["jug", speaker.word("counter-shop-marks-named")],
         instruments.jug_percent,
-        "% off at most",
+        speaker.word("counter-shop-marks-unit"),
         |instruments, percent| instruments.jug_percent = percent,
     );
 }
@@ -266,13 +299,12 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
 /// What is wrong with the settings.
 fn findings_ui(ui: &mut Ui, counter: Counter<'_>) {
     let palette = theme::palette(ui.visuals());
-    let speaker = Speaker::new(counter.book).in_units(counter.units);
     for finding in counter
         .findings
         .iter()
         .filter(|finding| finding.place == crate::book::Place::Settings)
     {
-        let text = egui::RichText::new(speaker.finding_kind(&finding.kind))
+        let text = egui::RichText::new(counter.speaker.finding_kind(&finding.kind))
             .font(TypeStyle::Small.font_id())
             .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());

@@ -8,11 +8,11 @@ use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
 use crate::quantity::{DisplayUnits, ShownUnit};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{self, quiet_ui};
 
 /// Widths of the axis, a number, and the unit, in points.
 const AXIS: f32 = 26.0 * grid::STEP;
@@ -25,20 +25,18 @@ pub(super) fn steps_ui(
     sheet: &mut Sheet<'_, Settings>,
     before: &Settings,
 ) {
-    section_ui(ui, "Noticeable steps").explained(Term::NoticeableStep);
-    quiet_ui(
-        ui,
-        "How large a difference must be before a guest notices it: a percentage of the standard's value, but never less than the floor. If you have tested your tasters, enter your own figures.",
-    );
+    let speaker = counter.speaker;
+    section_ui(ui, speaker.word("counter-steps")).explained(Term::NoticeableStep);
+    quiet_ui(ui, speaker.word("counter-steps-about"));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
-        words_ui(ui, "axis", AXIS);
-        number_heading_ui(ui, "part, %", NUMBER);
-        number_heading_ui(ui, "floor", NUMBER).explained(Term::StepFloor);
+        words_ui(ui, speaker.word("counter-step-axis"), AXIS);
+        number_heading_ui(ui, speaker.word("counter-step-part-percent"), NUMBER);
+        number_heading_ui(ui, speaker.word("counter-step-floor"), NUMBER)
+            .explained(Term::StepFloor);
         words_ui(ui, "", UNIT);
-        number_heading_ui(ui, "weight", NUMBER);
+        number_heading_ui(ui, speaker.word("counter-step-weight"), NUMBER);
     });
-    let speaker = Speaker::new(counter.book).in_units(counter.units);
     let mut said = String::new();
     let axes = axes(counter, before);
     for axis in &axes {
@@ -55,28 +53,36 @@ pub(super) fn steps_ui(
             said = source;
         }
     }
-    copy_ui(ui, "noticeable steps", || {
-        as_table(before, counter.units, &axes)
+    copy_ui(ui, speaker.word("counter-steps-table"), || {
+        as_table(before, speaker, &axes)
     });
 }
 
 /// The steps for a spreadsheet: the shop's own, or what holds in its place, and whose each is.
-fn as_table(settings: &Settings, units: DisplayUnits, axes: &[Axis]) -> Table {
-    let part = spreadsheet::head("part", "%");
-    let heads = ["axis", part.as_str(), "floor", "unit", "weight", "whose"];
+fn as_table(settings: &Settings, speaker: Speaker<'_>, axes: &[Axis]) -> Table {
+    let part = spreadsheet::head(speaker.word("counter-step-part"), "%");
+    let heads = [
+        speaker.word("counter-step-axis"),
+        part.as_str(),
+        speaker.word("counter-step-floor"),
+        speaker.word("counter-step-unit"),
+        speaker.word("counter-step-weight"),
+        speaker.word("counter-step-whose"),
+    ];
+    let digits = |value: f64| speaker.digits(&plain(value));
     let mut table = Table::new(heads);
     for axis in axes {
         let own = settings.steps.iter().find(|step| step.axis == *axis);
-        let source = || Speaker::without_book().in_units(units).step_source(axis);
-        let whose = own.map_or_else(source, |_| "the shop's own".to_owned());
+        let source = || speaker.step_source(axis);
+        let whose = own.map_or_else(source, |_| speaker.word("counter-step-own").to_owned());
         let first = first_step(settings, axis);
         let step = own.unwrap_or(&first);
         table.row([
-            Cell::words(axis.word()),
-            Cell::figure(&plain(100.0 * step.fraction)),
-            Cell::figure(&plain(step.floor)),
-            Cell::words(floor_unit(units, axis).symbol),
-            Cell::figure(&plain(step.weight)),
+            Cell::words(&speaker.axis(axis)),
+            Cell::figure(&digits(100.0 * step.fraction)),
+            Cell::figure(&digits(step.floor)),
+            Cell::words(floor_unit(speaker.units, axis).symbol),
+            Cell::figure(&digits(step.weight)),
             Cell::words(&whose),
         ]);
     }
@@ -142,7 +148,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
     let palette = theme::palette(ui.visuals());
     let own = before.steps.iter().find(|step| step.axis == *axis);
     let first = first_step(before, axis);
-    let word = axis.word();
+    let speaker = words::speaker(ui.ctx()).in_units(sheet.units);
+    // The names of its fields, whatever the language.
+    let key = axis.word();
+    let word = speaker.axis(axis);
     let unit = floor_unit(sheet.units, axis);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
@@ -152,17 +161,18 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             } else {
                 palette.text_normal
             };
-            let label = ui.add(Label::new(RichText::new(word).color(colour)).truncate());
-            label.explained(Term::of_axis(axis)).on_hover_text(
-                Speaker::without_book()
-                    .in_units(sheet.units)
-                    .step_source(axis),
-            );
+            let label = ui.add(Label::new(RichText::new(&word).color(colour)).truncate());
+            label
+                .explained(Term::of_axis(axis))
+                .on_hover_text(speaker.step_source(axis));
         });
         number_ui(
             ui,
             sheet,
-            &format!("Part of {word} in percent"),
+            [
+                &format!("{key} part"),
+                &say!(speaker, "counter-step-part-named", axis: &word),
+            ],
             own.map(|own| 100.0 * own.fraction),
             100.0 * first.fraction,
             {
@@ -173,7 +183,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         number_ui(
             ui,
             sheet,
-            &format!("Floor of {word}"),
+            [
+                &format!("{key} floor"),
+                &say!(speaker, "counter-step-floor-named", axis: &word),
+            ],
             own.map(|own| own.floor),
             first.floor,
             {
@@ -185,7 +198,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         number_ui(
             ui,
             sheet,
-            &format!("Weight of {word}"),
+            [
+                &format!("{key} weight"),
+                &say!(speaker, "counter-step-weight-named", axis: &word),
+            ],
             own.map(|own| own.weight),
             first.weight,
             {
@@ -193,8 +209,8 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 move |item, value| own_step(item, &first).weight = value
             },
         );
-        if own.is_some() && link_ui(ui, "Reset").clicked() {
-            sheet.change(&format!("step {word}"), |item| {
+        if own.is_some() && link_ui(ui, speaker.word("counter-step-reset")).clicked() {
+            sheet.change(&format!("step {key}"), |item| {
                 item.steps.retain(|step| step.axis != *axis);
             });
         }
@@ -221,13 +237,13 @@ fn own_step<'settings>(
 fn number_ui(
     ui: &mut Ui,
     sheet: &mut Sheet<'_, Settings>,
-    name: &str,
+    [field, name]: [&str; 2],
     own: Option<f64>,
     default: f64,
     put: impl FnOnce(&mut Settings, f64),
 ) {
     let hint = plain(default);
-    let spot = Spot::number(name, name).width(NUMBER).hint(&hint);
+    let spot = Spot::number(field, name).width(NUMBER).hint(&hint);
     sheet.number(ui, spot, own, |item, value| {
         // An emptied field takes the default again; the two beside it stay.
         put(item, value.unwrap_or(default));

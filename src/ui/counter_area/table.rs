@@ -11,22 +11,33 @@ use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
     folded,
 };
-use crate::quantity::{DisplayUnits, show_number};
+use crate::quantity::DisplayUnits;
+use crate::say::{Language, Speaker};
 use crate::ui::spreadsheet::{self, Table};
 
 /// A column behind the name.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Column {
-    /// Its words.
+    /// The message of its words.
     pub title: &'static str,
     /// Its width, in points.
     pub width: f32,
     /// Whether it holds numbers, which stand at its right edge.
     pub is_number: bool,
-    /// What stands there when a figure is not known.
+    /// The message that stands there when a figure is not known, if there is one.
     pub gap: &'static str,
     /// Columns of a high rank are the first to go when there is little room.
     pub rank: u8,
+}
+
+impl Column {
+    /// What stands there when a figure is not known.
+    pub(super) fn gap_words(&self, speaker: Speaker<'_>) -> &'static str {
+        if self.gap.is_empty() {
+            return "";
+        }
+        speaker.word(self.gap)
+    }
 }
 
 const fn words(title: &'static str, width: f32, rank: u8) -> Column {
@@ -50,29 +61,39 @@ const fn numbers(title: &'static str, width: f32, gap: &'static str, rank: u8) -
 }
 
 const INGREDIENTS: [Column; 6] = [
-    words("form", 68.0, 4),
-    words("role", 80.0, 3),
-    numbers("sugars per 100 g", 108.0, "not stated", 0),
-    numbers("price per kg", 88.0, "no price", 1),
-    numbers("used", 44.0, "", 2),
-    numbers("last reading", 92.0, "not weighed", 5),
+    words("counter-column-form", 68.0, 4),
+    words("counter-column-role", 80.0, 3),
+    numbers("counter-column-sugars", 108.0, "counter-not-stated", 0),
+    numbers("counter-column-price-per-kg", 88.0, "counter-no-price", 1),
+    numbers("counter-column-used", 44.0, "", 2),
+    numbers(
+        "counter-column-last-reading",
+        92.0,
+        "counter-not-weighed",
+        5,
+    ),
 ];
 
 const MEASURES: [Column; 6] = [
-    words("kind", 80.0, 3),
-    numbers("called", 72.0, "–", 2),
-    numbers("one use", 96.0, "not weighed", 0),
-    numbers("readings", 72.0, "", 4),
-    numbers("used", 44.0, "", 1),
-    numbers("last reading", 92.0, "not weighed", 5),
+    words("counter-column-kind", 80.0, 3),
+    numbers("counter-column-called", 72.0, "counter-dash", 2),
+    numbers("counter-column-one-use", 96.0, "counter-not-weighed", 0),
+    numbers("counter-column-readings", 72.0, "", 4),
+    numbers("counter-column-used", 44.0, "", 1),
+    numbers(
+        "counter-column-last-reading",
+        92.0,
+        "counter-not-weighed",
+        5,
+    ),
 ];
 
 const VESSELS: [Column; 5] = [
-    words("kind", 72.0, 2),
-    numbers("capacity", 80.0, "", 0),
-    numbers("mass", 72.0, "not stated", 3),
-    numbers("price", 72.0, "no price", 4),
-    numbers("used", 44.0, "", 1),
+    words("counter-column-kind", 72.0, 2),
+    numbers("counter-column-capacity", 80.0, "", 0),
+    numbers("counter-column-mass", 72.0, "counter-not-stated", 3),
+    numbers("counter-column-price", 72.0, "counter-no-price", 4),
+    numbers("counter-column-used", 44.0, "", 1),
 ];
 
 /// The columns of a kind.
@@ -97,16 +118,16 @@ pub(super) enum Cell {
 }
 
 impl Cell {
-    fn number(value: Option<f64>, decimals: usize) -> Self {
+    fn number(speaker: Speaker<'_>, value: Option<f64>, decimals: usize) -> Self {
         value.map_or(Self::Gap, |value| {
-            Self::Number(value, show_number(value, decimals))
+            Self::Number(value, speaker.number(value, decimals))
         })
     }
 
     /// With its unit behind it.
     fn in_unit(self, unit: &str) -> Self {
         match self {
-            Self::Number(value, text) => Self::Number(value, format!("{text} {unit}")),
+            Self::Number(value, text) => Self::Number(value, format!("{text}\u{a0}{unit}")),
             other => other,
         }
     }
@@ -171,7 +192,7 @@ impl Sort {
 #[derive(Default)]
 pub(super) struct Shelf {
     book: Option<Arc<Book>>,
-    units: DisplayUnits,
+    spoken: (DisplayUnits, Language),
     /// Where things are used.
     pub uses: Uses,
     sugars: BTreeMap<IngredientId, (Arc<Ingredient>, Option<f64>)>,
@@ -181,9 +202,10 @@ pub(super) struct Shelf {
 
 impl Shelf {
     /// Takes the book of this frame.
-    pub(super) fn take(&mut self, book: &Arc<Book>, units: DisplayUnits) {
-        if self.units != units {
-            self.units = units;
+    pub(super) fn take(&mut self, book: &Arc<Book>, speaker: Speaker<'_>) {
+        let spoken = (speaker.units, speaker.language);
+        if self.spoken != spoken {
+            self.spoken = spoken;
             self.rows = None;
         }
         let same = |before: &Arc<Book>| Arc::ptr_eq(before, book);
@@ -204,12 +226,13 @@ impl Shelf {
     /// The rows of a kind, and which of them are shown in which order.
     pub(super) fn list(
         &mut self,
+        speaker: Speaker<'_>,
         kind: Kind,
         find: &str,
         sort: Option<Sort>,
     ) -> (&[Row], &[usize]) {
         if self.rows.as_ref().is_none_or(|(known, _)| *known != kind) {
-            let rows = self.rows_of(kind);
+            let rows = self.rows_of(speaker, kind);
             self.rows = Some((kind, rows));
             self.order = None;
         }
@@ -223,7 +246,7 @@ impl Shelf {
         (rows, self.order.as_ref().map_or(&[], |(.., order)| order))
     }
 
-    fn rows_of(&mut self, kind: Kind) -> Vec<Row> {
+    fn rows_of(&mut self, speaker: Speaker<'_>, kind: Kind) -> Vec<Row> {
         let Some(book) = self.book.clone() else {
             return Vec::new();
         };
@@ -235,19 +258,19 @@ impl Shelf {
                 ingredients
                     .map(|item| {
                         let date = dates.get(item.id());
-                        self.ingredient_row(&book, &mut kitchen, item, date)
+                        self.ingredient_row(speaker, &book, &mut kitchen, item, date)
                     })
                     .collect()
             }
             Kind::Measures => book
                 .measures
                 .iter()
-                .map(|item| self.measure_row(item))
+                .map(|item| self.measure_row(speaker, item))
                 .collect(),
             Kind::Vessels => book
                 .vessels
                 .iter()
-                .map(|item| self.vessel_row(&book, item))
+                .map(|item| self.vessel_row(speaker, &book, item))
                 .collect(),
             Kind::Shop => Vec::new(),
         }
@@ -255,6 +278,7 @@ impl Shelf {
 
     fn ingredient_row(
         &mut self,
+        speaker: Speaker<'_>,
         book: &Book,
         kitchen: &mut Kitchen<'_>,
         item: &Arc<Ingredient>,
@@ -262,15 +286,15 @@ impl Shelf {
     ) -> Row {
         let id = ItemId::Ingredient(item.id.clone());
         let cells = vec![
-            Cell::Word(item.form.word().to_owned()),
-            Cell::Word(item.role.word().to_owned()),
-            Cell::number(self.sugars_of(book, kitchen, item), 1).in_unit("g"),
+            Cell::Word(speaker.form(item.form).to_owned()),
+            Cell::Word(speaker.role(item.role).to_owned()),
+            Cell::number(speaker, self.sugars_of(book, kitchen, item), 1).in_unit("g"),
             match price_per_kg(item) {
                 // Water from the tap is cheap and not free.
                 Some(price) if price > 0.0 && price < 0.005 => {
-                    Cell::Number(price, "< 0.01".to_owned())
+                    Cell::Number(price, format!("< {}", speaker.number(0.01, 2)))
                 }
-                price => Cell::number(price, 2),
+                price => Cell::number(speaker, price, 2),
             }
             .in_unit(&book.settings.currency),
             Cell::count(self.uses.recipes(&id)),
@@ -280,8 +304,8 @@ impl Shelf {
             "{} {} {} {}",
             item.name,
             item.brand,
-            item.role.word(),
-            item.form.word()
+            speaker.role(item.role),
+            speaker.form(item.form)
         ));
         Row {
             id,
@@ -319,14 +343,12 @@ impl Shelf {
         sugars
     }
 
-    fn measure_row(&self, item: &Measure) -> Row {
+    fn measure_row(&self, speaker: Speaker<'_>, item: &Measure) -> Row {
         let id = ItemId::Measure(item.id.clone());
-        let kind = item.kind.word();
+        let kind = speaker.measure_kind(item.kind);
         let called = match item.nominal {
-            Some(Nominal::Volume(value)) => Cell::Number(value, self.units.volume(value, 0)),
-            Some(Nominal::Mass(value)) => {
-                Cell::Number(value, format!("{} g", show_number(value, 0)))
-            }
+            Some(Nominal::Volume(value)) => Cell::Number(value, speaker.volume(value, 0)),
+            Some(Nominal::Mass(value)) => Cell::Number(value, speaker.in_unit(value, "g", 0)),
             None => Cell::Gap,
         };
         let ingredient = item
@@ -337,7 +359,7 @@ impl Shelf {
             .and_then(|ingredient| item.calibration(ingredient))
             .map(|found| found.grams);
         let one_use = use_grams.map_or(Cell::Gap, |grams| {
-            Cell::Number(grams, format!("{} g", show_number(grams, 1)))
+            Cell::Number(grams, speaker.in_unit(grams, "g", 1))
         });
         let date = item
             .readings
@@ -353,7 +375,7 @@ impl Shelf {
             date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
         ];
         let quiet = if item.filling == Filling::Heaped {
-            "heaped"
+            speaker.word("counter-measure-heaped")
         } else {
             ""
         };
@@ -368,14 +390,14 @@ impl Shelf {
         }
     }
 
-    fn vessel_row(&self, book: &Book, item: &Vessel) -> Row {
+    fn vessel_row(&self, speaker: Speaker<'_>, book: &Book, item: &Vessel) -> Row {
         let id = ItemId::Vessel(item.id.clone());
-        let kind = item.kind.word();
+        let kind = speaker.vessel_kind(item.kind);
         let cells = vec![
             Cell::Word(kind.to_owned()),
-            Cell::Number(item.capacity, self.units.volume(item.capacity, 0)),
-            Cell::number(item.mass, 0).in_unit("g"),
-            Cell::number(item.price, 3).in_unit(&book.settings.currency),
+            Cell::Number(item.capacity, speaker.volume(item.capacity, 0)),
+            Cell::number(speaker, item.mass, 0).in_unit("g"),
+            Cell::number(speaker, item.price, 3).in_unit(&book.settings.currency),
             Cell::count(self.uses.recipes(&id)),
         ];
         let words = folded(&format!("{} {kind}", item.name));
@@ -396,24 +418,25 @@ pub(super) fn as_table<'row>(
     kind: Kind,
     rows: impl Iterator<Item = &'row Row>,
 ) -> Table {
+    let speaker = counter.speaker;
     let currency = &counter.book.settings.currency;
     let volume = counter.units.of("ml").symbol;
     // What a measure is called in differs from row to row, and stays behind its number.
     let unit = |column: &Column| match column.title {
-        "sugars per 100 g" | "one use" | "mass" => "g",
-        "price per kg" | "price" => currency,
-        "capacity" => volume,
+        "counter-column-sugars" | "counter-column-one-use" | "counter-column-mass" => "g",
+        "counter-column-price-per-kg" | "counter-column-price" => currency,
+        "counter-column-capacity" => volume,
         _ => "",
     };
     let columns = columns(kind);
     let of_columns = columns
         .iter()
-        .map(|column| spreadsheet::head(column.title, unit(column)));
+        .map(|column| spreadsheet::head(speaker.word(column.title), unit(column)));
     let quiet = match kind {
-        Kind::Ingredients => "brand",
-        _ => "remark",
+        Kind::Ingredients => speaker.word("counter-column-brand"),
+        _ => speaker.word("counter-column-remark"),
     };
-    let names = ["name", quiet].map(str::to_owned);
+    let names = [speaker.word("counter-column-name"), quiet].map(str::to_owned);
     let mut table = Table::new(names.into_iter().chain(of_columns));
     for row in rows {
         let names = [&row.name, &row.quiet].map(|text| spreadsheet::Cell::words(text));
@@ -426,7 +449,7 @@ pub(super) fn as_table<'row>(
                     let digits = text.strip_suffix(unit(column)).unwrap_or(text);
                     spreadsheet::Cell::figure(digits.trim_end())
                 }
-                Cell::Gap => spreadsheet::Cell::words(column.gap),
+                Cell::Gap => spreadsheet::Cell::words(column.gap_words(speaker)),
             });
         table.row(names.into_iter().chain(cells));
     }
@@ -500,8 +523,8 @@ mod tests {
     fn what_is_not_known_comes_last_whichever_way_a_column_is_sorted() {
         let rows = [
             row("a", Cell::Gap),
-            row("b", Cell::number(Some(2.0), 0)),
-            row("c", Cell::number(Some(1.0), 0)),
+            row("b", Cell::number(Speaker::without_book(), Some(2.0), 0)),
+            row("c", Cell::number(Speaker::without_book(), Some(1.0), 0)),
         ];
         let by = |descending| {
             order(

@@ -6,7 +6,7 @@ use super::ItemId;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };
-use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 
 /// A place that needs an item.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -126,36 +126,20 @@ impl Use {
     }
 
     /// "Hob & Ember, vegan", "an approval of Hob & Ember", "readings of the brown scoop".
-    pub(super) fn words(&self, book: &Book) -> String {
-        let name = |id: &RecipeId| {
-            book.recipe(id).map_or_else(
-                || id.to_string(),
-                |recipe| name_as_shown(&recipe.name).into_owned(),
-            )
-        };
+    pub(super) fn words(&self, speaker: Speaker<'_>) -> String {
         match self {
-            Self::Recipe(recipe, None) => name(recipe),
-            Self::Recipe(recipe, Some(version)) => {
-                let found = book
-                    .recipe(recipe)
-                    .and_then(|recipe| recipe.version(version));
-                format!(
-                    "{}, {}",
-                    name(recipe),
-                    found.map_or(version.as_str().into(), |version| name_as_shown(
-                        &version.name
-                    ))
-                )
+            Self::Recipe(recipe, None) => speaker.recipe(recipe),
+            Self::Recipe(recipe, Some(version)) => say!(
+                speaker,
+                "counter-use-version",
+                recipe: speaker.recipe(recipe),
+                version: speaker.version(recipe, version),
+            ),
+            Self::Approval(recipe) => {
+                say!(speaker, "counter-use-approval", recipe: speaker.recipe(recipe))
             }
-            Self::Approval(recipe) => format!("an approval of {}", name(recipe)),
             Self::Readings(measure) => {
-                let found = book.measure(measure);
-                format!(
-                    "readings of the {}",
-                    found.map_or(measure.as_str().into(), |measure| name_as_shown(
-                        &measure.name
-                    ))
-                )
+                say!(speaker, "counter-use-readings", measure: speaker.measure(measure))
             }
         }
     }
@@ -165,25 +149,32 @@ impl Use {
 const MOST_NAMED: usize = 3;
 
 /// Why an item can't be taken out of the book; `None` when nothing needs it.
-pub(super) fn refusal(book: &Book, uses: &[Use], name: &str) -> Option<String> {
+pub(super) fn refusal(
+    speaker: Speaker<'_>,
+    uses: &[Use],
+    item: &ItemId,
+    name: &str,
+) -> Option<String> {
     if uses.is_empty() {
         return None;
     }
     let mut named: Vec<String> = uses
         .iter()
         .take(MOST_NAMED)
-        .map(|place| place.words(book))
+        .map(|place| place.words(speaker))
         .collect();
     if uses.len() > MOST_NAMED {
-        named.push(format!("{} more", uses.len() - MOST_NAMED));
+        named.push(say!(speaker, "counter-uses-more", count: uses.len() - MOST_NAMED));
     }
     let last = named.pop().unwrap_or_default();
-    let list = if named.is_empty() {
-        last
-    } else {
-        format!("{} and {last}", named.join("; "))
+    // Names of versions have commas in them: a list with commas would not tell them apart.
+    let before = named
+        .into_iter()
+        .reduce(|before, after| say!(speaker, "clauses", before: before, after: after));
+    let list = match before {
+        Some(before) => say!(speaker, "counter-uses-last", before: before, last: last),
+        None => last,
     };
-    Some(format!(
-        "{name} can't be deleted, because it is used in {list}."
-    ))
+    let kind = item.kind().key();
+    Some(say!(speaker, "counter-refusal", kind: kind, name: name, uses: list))
 }

@@ -12,7 +12,7 @@ use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
 /// From this width on the results stand beside the readings, in points.
@@ -41,7 +41,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", "Name").width(room),
+        Spot::wide("name", counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -62,12 +62,12 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
-            super::sheet::section_ui(ui, "Used in");
+            super::sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
         }
     });
-    let asked = removal::commands_ui(ui, room, "Duplicate without readings");
+    let asked = removal::commands_ui(ui, room, counter.speaker.word("counter-measure-duplicate"));
     going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
@@ -84,11 +84,12 @@ enum Called {
 }
 
 fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
-    sheet.row(ui, "kind", |sheet, ui| {
-        let word = |kind: &MeasureKind| kind.word().to_owned();
+    let speaker = words::speaker(ui.ctx());
+    sheet.row(ui, speaker.word("counter-measure-kind"), |sheet, ui| {
+        let word = |kind: &MeasureKind| speaker.measure_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("kind", "Kind"),
+            Spot::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &MeasureKind::ALL,
             word,
@@ -98,13 +99,13 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
             before.kind,
             MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop
         ) {
-            quiet_ui(ui, "filled");
+            quiet_ui(ui, speaker.word("counter-measure-filled"));
             let word = |filling: &Filling| match filling {
-                Filling::Levelled => "level".to_owned(),
-                Filling::Heaped => "heaped".to_owned(),
+                Filling::Levelled => speaker.word("counter-measure-level").to_owned(),
+                Filling::Heaped => speaker.word("counter-measure-heaped").to_owned(),
             };
             let all = [Filling::Levelled, Filling::Heaped];
-            let spot = Spot::wide("filling", "Filling");
+            let spot = Spot::wide("filling", speaker.word("counter-measure-filled-named"));
             sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {
                 item.filling = filling;
             });
@@ -112,25 +113,27 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
     });
     nominal_ui(ui, sheet, before);
     let usual = super::sheet::plain(before.kind.usual_increment());
-    sheet.row(ui, "smallest step", |sheet, ui| {
-        let spot = Spot::number("increment", "Smallest step in uses").hint(&usual);
+    sheet.row(ui, speaker.word("counter-measure-step"), |sheet, ui| {
+        let spot =
+            Spot::number("increment", speaker.word("counter-measure-step-named")).hint(&usual);
         sheet.number(ui, spot, before.increment, |item, increment| {
             item.increment = increment;
         });
-        quiet_ui(ui, before.words().1);
+        quiet_ui(ui, &speaker.uses_word(before.kind));
     });
     if before.kind == MeasureKind::Button || before.temperature.is_some() {
-        sheet.row(ui, "pours at", |sheet, ui| {
-            let spot = Spot::number("temperature", "Temperature at which it pours").hint("its own");
+        sheet.row(ui, speaker.word("counter-measure-pours"), |sheet, ui| {
+            let spot = Spot::number("temperature", speaker.word("counter-measure-pours-named"))
+                .hint(speaker.word("counter-measure-pours-hint"));
             sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
                 item.temperature = celsius;
             });
         });
     }
-    sheet.row(ui, "note", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", "Note"),
+            Spot::wide("note", speaker.word("counter-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -144,9 +147,10 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         Some(Nominal::Volume(value)) => (Called::Millilitres, Some(value)),
         Some(Nominal::Mass(value)) => (Called::Grams, Some(value)),
     };
-    sheet.row(ui, "stated size", |sheet, ui| {
+    let speaker = words::speaker(ui.ctx());
+    sheet.row(ui, speaker.word("counter-measure-size"), |sheet, ui| {
         let volumes = sheet.units.of("ml");
-        let spot = Spot::number("nominal", "What it is called to hold").hint("–");
+        let spot = Spot::number("nominal", speaker.word("counter-measure-size-named")).hint("–");
         let unit = if kind == Called::Grams {
             sheet.units.of("g")
         } else {
@@ -174,7 +178,7 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         } else {
             kind
         };
-        let spot = Spot::wide("nominal", "It is called in");
+        let spot = Spot::wide("nominal", speaker.word("counter-measure-size-unit-named"));
         sheet.choice(ui, spot, &current, &all, word, |item, called| {
             item.nominal = value.map(|value| match called {
                 Called::Grams => Nominal::Mass(value),

@@ -4,16 +4,15 @@ use egui::text::LayoutJob;
 use egui::{Button, ScrollArea, TextFormat, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{
-    Sheet, Spot, cell_ui, date, link_ui, number_heading_ui, plain, section_ui, word_menu_ui,
+    Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui, word_menu_ui,
     words_ui,
 };
-use crate::ui::field::TypingError as _;
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::wording::ingredient_name;
 
 /// Widths of what, uses, grams and day, in points.
 const WHAT: f32 = 45.0 * grid::STEP;
@@ -30,14 +29,15 @@ pub(super) fn readings_ui(
     sheet: &mut Sheet<'_, Measure>,
     before: &Measure,
 ) {
-    section_ui(ui, "Readings");
+    let speaker = counter.speaker;
+    section_ui(ui, speaker.word("counter-readings"));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        words_ui(ui, "of", WHAT);
-        number_heading_ui(ui, before.words().1, USES);
-        number_heading_ui(ui, "grams", GRAMS);
+        words_ui(ui, speaker.word("counter-reading-of"), WHAT);
+        number_heading_ui(ui, &speaker.uses_word(before.kind), USES);
+        number_heading_ui(ui, speaker.word("counter-reading-grams"), GRAMS);
         ui.add_space(grid::EASY);
-        words_ui(ui, "day", DAY);
+        words_ui(ui, speaker.word("counter-reading-day"), DAY);
     });
     for (at, reading) in before.readings.iter().enumerate() {
         if !reading_ui(ui, counter, sheet, reading, at) {
@@ -51,9 +51,11 @@ pub(super) fn readings_ui(
         }
     }
     if !before.readings.is_empty() {
-        copy_ui(ui, "readings", || as_table(counter, before));
+        copy_ui(ui, speaker.word("counter-readings-table"), || {
+            as_table(counter, before)
+        });
     }
-    if link_ui(ui, "Add a reading").clicked() {
+    if link_ui(ui, speaker.word("counter-reading-add")).clicked() {
         let last = before.readings.last();
         let reading = Reading {
             // A measure that nobody has weighed begins with water, which gives its volume.
@@ -68,13 +70,20 @@ pub(super) fn readings_ui(
 
 /// The readings for a spreadsheet; one that nobody has weighed yet has no mass.
 fn as_table(counter: Counter<'_>, measure: &Measure) -> Table {
-    let mass = spreadsheet::head("mass", "g");
-    let mut table = Table::new(["of", measure.words().1, mass.as_str(), "day"]);
+    let speaker = counter.speaker;
+    let mass = spreadsheet::head(speaker.word("counter-reading-mass"), "g");
+    let uses = speaker.uses_word(measure.kind);
+    let mut table = Table::new([
+        speaker.word("counter-reading-of"),
+        &uses,
+        &mass,
+        speaker.word("counter-reading-day"),
+    ]);
     for reading in &measure.readings {
         let mass = if reading.grams == 0.0 {
             String::new()
         } else {
-            plain(reading.grams)
+            speaker.digits(&plain(reading.grams))
         };
         table.row([
             Cell::words(&what_word(counter, reading)),
@@ -94,6 +103,7 @@ fn reading_ui(
     reading: &Reading,
     at: usize,
 ) -> bool {
+    let speaker = counter.speaker;
     let mut stays = true;
     let number = at + 1;
     ui.horizontal(|ui| {
@@ -106,36 +116,56 @@ fn reading_ui(
         });
         let (field, name) = (
             format!("reading {at} uses"),
-            format!("Uses of reading {number}"),
+            say!(speaker, "counter-reading-uses-named", number: number),
         );
         let spot = Spot::number(&field, &name).width(USES);
-        sheet.measured(ui, spot, reading.uses.to_string(), uses, |item, uses| {
-            item.readings[at].uses = uses;
-        });
+        sheet.measured(
+            ui,
+            spot,
+            reading.uses.to_string(),
+            |text| uses(speaker, text),
+            |item, uses| {
+                item.readings[at].uses = uses;
+            },
+        );
         let (field, name) = (
             format!("reading {at} grams"),
-            format!("Grams of reading {number}"),
+            say!(speaker, "counter-reading-grams-named", number: number),
         );
         let shown = if reading.grams == 0.0 {
             String::new()
         } else {
             plain(reading.grams)
         };
-        let spot = Spot::number(&field, &name).width(GRAMS).hint("weigh");
-        sheet.measured(ui, spot, shown, grams, |item, grams| {
-            item.readings[at].grams = grams;
-        });
+        let spot = Spot::number(&field, &name)
+            .width(GRAMS)
+            .hint(speaker.word("counter-reading-weigh"));
+        sheet.measured(
+            ui,
+            spot,
+            shown,
+            |text| grams(speaker, text),
+            |item, grams| {
+                item.readings[at].grams = grams;
+            },
+        );
         ui.add_space(grid::NEAR);
         let (field, name) = (
             format!("reading {at} day"),
-            format!("Day of reading {number}"),
+            say!(speaker, "counter-reading-day-named", number: number),
         );
         let shown = reading.date.clone().unwrap_or_default();
         let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");
-        sheet.reading(ui, spot, shown, date, |item, date| {
-            item.readings[at].date = date;
-        });
-        let words = format!("Take reading {number} out");
+        sheet.reading(
+            ui,
+            spot,
+            shown,
+            |text| read_date(speaker, text),
+            |item, date| {
+                item.readings[at].date = date;
+            },
+        );
+        let words = say!(speaker, "counter-reading-remove", number: number);
         stays = !icon_button(ui, Icon::Delete, &words, &words).clicked();
     });
     sheet.errors_ui(ui, WHAT);
@@ -145,9 +175,15 @@ fn reading_ui(
 /// Most ingredients that the menu lists; the others are found with their first letters at the counter's list.
 const MOST_LISTED: usize = 400;
 
+/// The name of what is weighed: an ingredient, or water (`None`).
+pub(super) fn weighed(speaker: Speaker<'_>, ingredient: Option<&IngredientId>) -> String {
+    let water = || speaker.word("counter-water").to_owned();
+    ingredient.map_or_else(water, |id| speaker.ingredient(id))
+}
+
 fn what_word(counter: Counter<'_>, reading: &Reading) -> String {
     let named = reading.ingredient.as_ref();
-    named.map_or("water".to_owned(), |id| ingredient_name(counter.book, id))
+    weighed(counter.speaker, named)
 }
 
 /// What was weighed as it is after this frame: water (`None`), or an ingredient.
@@ -160,30 +196,34 @@ fn what_ui(
     let word = what_word(counter, reading);
     let fitting = fitted(ui, &word, WHAT - 24.0);
     let mut taken = reading.ingredient.clone();
-    word_menu_ui(ui, &format!("Reading {number} is of"), &fitting, |ui| {
-        ScrollArea::vertical()
-            .max_height(90.0 * grid::STEP)
-            .show(ui, |ui| {
-                if ui
-                    .add(Button::selectable(reading.ingredient.is_none(), "water"))
-                    .clicked()
-                {
-                    taken = None;
-                }
-                for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
-                    let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
-                    if ui
-                        .add(Button::selectable(
-                            chosen,
-                            Ingredient::full_name(ingredient),
-                        ))
-                        .clicked()
-                    {
-                        taken = Some(ingredient.id.clone());
+    word_menu_ui(
+        ui,
+        &say!(counter.speaker, "counter-reading-of-named", number: number),
+        &fitting,
+        |ui| {
+            ScrollArea::vertical()
+                .max_height(90.0 * grid::STEP)
+                .show(ui, |ui| {
+                    let water = counter.speaker.word("counter-water");
+                    let is_water = reading.ingredient.is_none();
+                    if ui.add(Button::selectable(is_water, water)).clicked() {
+                        taken = None;
                     }
-                }
-            });
-    });
+                    for ingredient in counter.book.ingredients.iter().take(MOST_LISTED) {
+                        let chosen = reading.ingredient.as_ref() == Some(&ingredient.id);
+                        if ui
+                            .add(Button::selectable(
+                                chosen,
+                                Ingredient::full_name(ingredient),
+                            ))
+                            .clicked()
+                        {
+                            taken = Some(ingredient.id.clone());
+                        }
+                    }
+                });
+        },
+    );
     taken
 }
 
@@ -212,21 +252,19 @@ fn fitted(ui: &Ui, text: &str, width: f32) -> String {
     text.to_owned()
 }
 
-fn uses(text: &str) -> Result<u32, String> {
+fn uses(speaker: Speaker<'_>, text: &str) -> Result<u32, String> {
     let text = text.trim();
     match text.parse() {
         Ok(uses) if (1..=10_000).contains(&uses) => Ok(uses),
-        _ => Err(format!(
-            "“{text}” is not a count: enter a whole number, 1 or more"
-        )),
+        _ => Err(say!(speaker, "counter-error-uses", found: text)),
     }
 }
 
-fn grams(text: &str) -> Result<f64, String> {
+fn grams(speaker: Speaker<'_>, text: &str) -> Result<f64, String> {
     match crate::quantity::parse_in_unit(text, "g") {
         Ok(grams) if grams > 0.0 => Ok(grams),
-        Ok(_) => Err(format!("a reading is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
+        Ok(_) => Err(say!(speaker, "counter-error-grams", found: text)),
+        Err(error) => Err(speaker.number_error(&error)),
     }
 }
 
@@ -236,6 +274,9 @@ mod tests {
 
     #[test]
     fn readings_are_read_with_a_decimal_comma_and_never_as_nothing() {
+        let speaker = Speaker::without_book();
+        let grams = |text: &str| grams(speaker, text);
+        let uses = |text: &str| uses(speaker, text);
         assert_eq!(grams("124,7"), Ok(124.7));
         assert_eq!(grams("43.6 g"), Ok(43.6));
         assert_eq!(grams("0.12 kg"), Ok(120.0));

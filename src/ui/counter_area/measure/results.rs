@@ -4,30 +4,26 @@ use egui::{Label, RichText, Ui};
 
 use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
 use crate::book::{IngredientId, Measure, Reading, miscalled};
-use crate::quantity::{rounded, show_number};
-use crate::say::Speaker;
+use crate::quantity::rounded;
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
+use crate::ui::counter_area::measure::readings::weighed;
 use crate::ui::counter_area::sheet::section_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::wording::ingredient_name;
 use crate::ui::words::capitalised;
 use crate::ui::words::quiet_ui;
 
 pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
-    section_ui(ui, "What it says");
+    let speaker = counter.speaker;
+    section_ui(ui, speaker.word("counter-results"));
     let groups = groups(measure);
     if groups.is_empty() {
-        let (_, uses) = measure.words();
+        let uses = speaker.uses_word(measure.kind);
+        quiet_ui(ui, &say!(speaker, "counter-results-none", uses: uses));
+        let assumed = percent(speaker, measure.assumed_relative_uncertainty(), 0);
         quiet_ui(
             ui,
-            &format!(
-                "No readings yet. Weigh ten {uses} together, three times, and add the weights."
-            ),
-        );
-        let assumed = show_number(100.0 * measure.assumed_relative_uncertainty(), 0);
-        quiet_ui(
-            ui,
-            &format!("Until then, Evensip uses the stated size, ± {assumed} %."),
+            &say!(speaker, "counter-results-assumed", percent: assumed),
         );
     }
     for ingredient in groups {
@@ -54,43 +50,51 @@ fn result_ui(
     ingredient: Option<&IngredientId>,
 ) {
     let palette = theme::palette(ui.visuals());
-    let (one, many) = measure.words();
-    let name = ingredient.map_or("water".to_owned(), |id| ingredient_name(counter.book, id));
+    let speaker = counter.speaker;
+    let name = weighed(speaker, ingredient);
     let Some(found) = measure.calibration(ingredient) else {
-        quiet_ui(ui, &format!("{name}: weighed, but without a mass yet"));
+        quiet_ui(
+            ui,
+            &say!(speaker, "counter-result-no-mass", ingredient: name),
+        );
         return;
     };
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let figure = rounded(found.grams, found.u_mean);
-        ui.label(
-            RichText::new(format!("1 {one} = {}", figure.value)).font(TypeStyle::Strong.font_id()),
+        let figure_words = say!(
+            speaker,
+            "counter-result",
+            measured: speaker.uses(1.0, Some(measure.kind)),
+            mass: speaker.digits(&figure.value),
         );
+        ui.label(RichText::new(figure_words).font(TypeStyle::Strong.font_id()));
         ui.label(
             RichText::new("g")
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet),
         );
         if let Some(u) = figure.u {
-            quiet_ui(ui, &format!("± {u}"));
+            quiet_ui(ui, &format!("± {}", speaker.digits(&u)));
         }
-        ui.label(format!("of {name}"));
+        ui.label(say!(speaker, "counter-result-of", ingredient: name));
     });
-    for sentence in sentences(counter, measure, ingredient, one, many) {
+    for sentence in sentences(counter, measure, ingredient) {
         let text = RichText::new(sentence)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.add(Label::new(text).wrap());
     }
     if let Some(found) = drift(measure, ingredient).filter(|found| found.is_significant) {
-        let words = format!(
-            "Drift: {} g on {}, {} g on {}, {} %, more than the readings scatter. If the {} is worn or was reset, add it as a new measure.",
-            show_number(found.before.grams.value, 2),
-            found.before.date,
-            show_number(found.now.grams.value, 2),
-            found.now.date,
-            show_number(100.0 * found.relative, 1),
-            measure.kind.word()
+        let words = say!(
+            speaker,
+            "counter-result-drift",
+            before: speaker.in_unit(found.before.grams.value, "g", 2),
+            first: &found.before.date,
+            now: speaker.in_unit(found.now.grams.value, "g", 2),
+            last: &found.now.date,
+            percent: percent(speaker, found.relative, 1),
+            measure: speaker.measure_kind(measure.kind),
         );
         let text = RichText::new(words)
             .font(TypeStyle::Small.font_id())
@@ -100,14 +104,20 @@ fn result_ui(
     ui.add_space(grid::NEAR);
 }
 
+/// A part of one in percent, without its sign.
+fn percent(speaker: Speaker<'_>, part: f64, decimals: usize) -> String {
+    speaker.number(100.0 * part, decimals)
+}
+
 /// Scatter, count, and what would narrow it.
 fn sentences(
     counter: Counter<'_>,
     measure: &Measure,
     ingredient: Option<&IngredientId>,
-    one: &str,
-    many: &str,
 ) -> Vec<String> {
+    let speaker = counter.speaker;
+    let uses = |count: f64| speaker.uses(count, Some(measure.kind));
+    let kind = measure.kind.word().replace(' ', "-");
     let Some(found) = measure.calibration(ingredient) else {
         return Vec::new();
     };
@@ -115,39 +125,48 @@ fn sentences(
     let mut sentences = Vec::new();
     match found.scatter {
         Some(scatter) => {
-            let percent = 100.0 * scatter / found.grams;
-            let shown = rounded(scatter, Some(scatter)).value;
-            sentences.push(format!(
-                "one {one} varies by {shown} g ({} %); {} readings with {} {many} in total",
-                show_number(percent, 1),
-                found.readings,
-                advice.uses
+            sentences.push(say!(
+                speaker,
+                "counter-result-scatter",
+                measured: say!(speaker, "counter-one-use", kind: kind),
+                scatter: speaker.digits(&rounded(scatter, Some(scatter)).value),
+                percent: percent(speaker, scatter / found.grams, 1),
+                count: found.readings,
+                total: uses(advice.uses.into()),
             ));
-            sentences.push(format!(
-                "weigh {} {many} more to halve the uncertainty",
-                advice.more_uses
+            sentences.push(say!(
+                speaker,
+                "counter-result-weigh-more",
+                more: uses(advice.more_uses.into()),
             ));
         }
-        None => sentences.push(format!(
-            "one reading of {} {many} shows no scatter: weigh {} {many} more in readings of ten",
-            advice.uses, advice.more_uses
+        None => sentences.push(say!(
+            speaker,
+            "counter-result-no-scatter",
+            total: uses(advice.uses.into()),
+            more: uses(advice.more_uses.into()),
         )),
     }
     match ingredient {
         None => {
             if let Some(volume) = volume_of_use(measure) {
-                let unit = counter.units.of("ml");
+                let unit = speaker.units.of("ml");
                 let volume = unit.uncertain(volume);
-                let digits = rounded(volume.value, Some(volume.u)).value;
-                sentences.push(format!("holds {digits} {}", unit.symbol));
+                let digits = speaker.digits(&rounded(volume.value, Some(volume.u)).value);
+                sentences.push(say!(
+                    speaker,
+                    "counter-result-volume",
+                    volume: format!("{digits}\u{a0}{}", unit.symbol),
+                ));
             }
         }
         Some(id) => {
             if let Some(density) = bulk_density_from(measure, id) {
                 let density = rounded(density.value, density.u);
-                sentences.push(format!(
-                    "with the readings in water: {} g/ml as it lies in it",
-                    density.value
+                sentences.push(say!(
+                    speaker,
+                    "counter-result-density",
+                    density: speaker.digits(&density.value),
                 ));
             }
         }
@@ -161,7 +180,6 @@ fn warning_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
         return;
     };
     let palette = theme::palette(ui.visuals());
-    let speaker = Speaker::new(counter.book).in_units(counter.units);
-    let words = capitalised(&speaker.miscalled(found));
+    let words = capitalised(&counter.speaker.miscalled(found));
     ui.add(Label::new(RichText::new(words).color(palette.off_level)).wrap());
 }

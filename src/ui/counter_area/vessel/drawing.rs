@@ -3,7 +3,8 @@
 use egui::{Align2, Pos2, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 use crate::book::{Vessel, VesselKind};
-use crate::quantity::{DisplayUnits, VolumeUnit, show_number};
+use crate::quantity::VolumeUnit;
+use crate::say::{Speaker, say};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::cup::Frustum;
 
@@ -20,15 +21,16 @@ const MARK_STEPS: [f64; 5] = [50.0, 100.0, 200.0, 500.0, 1000.0];
 /// The same, US fluid ounces.
 const MARK_STEPS_OUNCES: [f64; 5] = [2.0, 4.0, 8.0, 16.0, 32.0];
 
-pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, units: DisplayUnits) {
-    let unit = units.of("ml");
+pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, speaker: Speaker<'_>) {
+    let unit = speaker.units.of("ml");
     let inside = Frustum::of(Some(vessel));
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
-    let words = format!(
-        "{}, {} mm high",
-        unit.show(inside.capacity(), 0),
-        show_number(inside.height(), 0)
+    let words = say!(
+        speaker,
+        "counter-vessel-drawing",
+        capacity: speaker.volume(inside.capacity(), 0),
+        height: speaker.in_unit(inside.height(), "mm", 0),
     );
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
     if !ui.is_rect_visible(rect) {
@@ -78,7 +80,7 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, units: DisplayUnits) {
         }
     }
     let capacity = unit.value(inside.capacity());
-    let steps = match units.volume {
+    let steps = match speaker.units.volume {
         VolumeUnit::Millilitres => MARK_STEPS,
         VolumeUnit::FluidOunces => MARK_STEPS_OUNCES,
     };
@@ -91,7 +93,7 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, units: DisplayUnits) {
         mark(
             ui,
             wall(inside.height_of(unit.metric_from_shown(volume)), 1.0),
-            &show_number(volume, 0),
+            &speaker.number(volume, 0),
             palette.text_quiet,
         );
         volume += step;
@@ -99,7 +101,7 @@ pub(super) fn drawing_ui(ui: &mut Ui, vessel: &Vessel, units: DisplayUnits) {
     mark(
         ui,
         wall(top, 1.0),
-        &unit.show(inside.capacity(), 0),
+        &speaker.volume(inside.capacity(), 0),
         palette.text_strong,
     );
 }

@@ -3,6 +3,7 @@
 use egui::Ui;
 
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, section_ui};
 use crate::ui::glossary::{Explained as _, Term};
@@ -11,12 +12,12 @@ use crate::ui::words::quiet_ui;
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
 
-fn closure_word(kind: ClosureKind) -> &'static str {
-    match kind {
-        ClosureKind::Open => "open",
-        ClosureKind::Lid => "lid",
-        ClosureKind::Film => "film",
-    }
+fn closure_word(speaker: Speaker<'_>, kind: ClosureKind) -> &'static str {
+    speaker.word(match kind {
+        ClosureKind::Open => "counter-closure-open",
+        ClosureKind::Lid => "counter-closure-lid",
+        ClosureKind::Film => "counter-closure-film",
+    })
 }
 
 pub(super) fn closures_ui(
@@ -25,9 +26,10 @@ pub(super) fn closures_ui(
     sheet: &mut Sheet<'_, Vessel>,
     before: &Vessel,
 ) {
-    section_ui(ui, "Lid or film");
+    let speaker = counter.speaker;
+    section_ui(ui, speaker.word("counter-closures"));
     if before.closures.is_empty() {
-        quiet_ui(ui, "Stays open.");
+        quiet_ui(ui, speaker.word("counter-closures-none"));
     }
     for (at, closure) in before.closures.iter().enumerate() {
         if !closure_ui(ui, counter, sheet, closure, at) {
@@ -42,7 +44,7 @@ pub(super) fn closures_ui(
             break;
         }
     }
-    if link_ui(ui, "Add a closure").clicked() {
+    if link_ui(ui, speaker.word("counter-closure-add")).clicked() {
         let closure = Closure {
             kind: ClosureKind::Lid,
             price: None,
@@ -62,13 +64,19 @@ fn closure_ui(
     at: usize,
 ) -> bool {
     let mut stays = true;
-    let word = closure_word(closure.kind);
-    sheet.row(ui, if at == 0 { "usually" } else { "or" }, |sheet, ui| {
+    let speaker = counter.speaker;
+    let word = closure_word(speaker, closure.kind);
+    let place = if at == 0 {
+        speaker.word("counter-closure-first")
+    } else {
+        speaker.word("counter-closure-other")
+    };
+    sheet.row(ui, place, |sheet, ui| {
         let field = format!("closure {at} kind");
-        let all_word = |kind: &ClosureKind| closure_word(*kind).to_owned();
+        let all_word = |kind: &ClosureKind| closure_word(speaker, *kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide(&field, "Closure"),
+            Spot::wide(&field, speaker.word("counter-closure-named")),
             &closure.kind,
             &CLOSURES,
             all_word,
@@ -76,14 +84,14 @@ fn closure_ui(
                 item.closures[at].kind = kind;
             },
         );
-        let words = format!("Take closure {word} out");
-        stays = !icon_button(ui, Icon::Delete, &words, "Take it out").clicked();
+        let words = say!(speaker, "counter-closure-remove", closure: word);
+        stays = !icon_button(ui, Icon::Delete, &words, speaker.word("counter-take-out")).clicked();
     });
     sheet.row(ui, "", |sheet, ui| {
-        quiet_ui(ui, "leaves").explained(Term::HeadRoom);
+        quiet_ui(ui, speaker.word("counter-closure-leaves")).explained(Term::HeadRoom);
         let (field, name) = (
             format!("closure {at} room"),
-            format!("Head room of the {word}"),
+            say!(speaker, "counter-closure-room-named", closure: word),
         );
         sheet.required_in(
             ui,
@@ -94,10 +102,10 @@ fn closure_ui(
                 item.closures[at].head_room = room;
             },
         );
-        quiet_ui(ui, "free, costs");
+        quiet_ui(ui, speaker.word("counter-closure-costs"));
         let (field, name) = (
             format!("closure {at} price"),
-            format!("Price of the {word}"),
+            say!(speaker, "counter-price-of", item: word),
         );
         sheet.number(
             ui,
@@ -110,10 +118,10 @@ fn closure_ui(
         quiet_ui(ui, &counter.book.settings.currency);
     });
     sheet.row(ui, "", |sheet, ui| {
-        quiet_ui(ui, "cools");
+        quiet_ui(ui, speaker.word("counter-closure-cools"));
         let (field, name) = (
             format!("closure {at} factor"),
-            format!("Cooling factor of the {word}"),
+            say!(speaker, "counter-closure-factor-named", closure: word),
         );
         // A lid of which nothing is stated is taken to cool like a published one.
         let hint = if closure.kind == ClosureKind::Open {
@@ -129,7 +137,7 @@ fn closure_ui(
                 item.closures[at].cooling_factor = factor;
             },
         );
-        quiet_ui(ui, "times as fast as open");
+        quiet_ui(ui, speaker.word("counter-closure-cools-unit"));
     });
     stays
 }
@@ -140,12 +148,12 @@ const SERVICEWARE: [ServicewareKind; 3] = [
     ServicewareKind::Sleeve,
 ];
 
-fn serviceware_word(kind: ServicewareKind) -> &'static str {
-    match kind {
-        ServicewareKind::Straw { wide: false } => "straw",
-        ServicewareKind::Straw { wide: true } => "wide straw",
-        ServicewareKind::Sleeve => "sleeve",
-    }
+fn serviceware_word(speaker: Speaker<'_>, kind: ServicewareKind) -> &'static str {
+    speaker.word(match kind {
+        ServicewareKind::Straw { wide: false } => "counter-ware-straw",
+        ServicewareKind::Straw { wide: true } => "counter-ware-wide-straw",
+        ServicewareKind::Sleeve => "counter-ware-sleeve",
+    })
 }
 
 pub(super) fn serviceware_ui(
@@ -154,16 +162,17 @@ pub(super) fn serviceware_ui(
     sheet: &mut Sheet<'_, Vessel>,
     before: &Vessel,
 ) {
-    section_ui(ui, "Goes with it");
+    let speaker = counter.speaker;
+    section_ui(ui, speaker.word("counter-ware"));
     for (at, ware) in before.serviceware.iter().enumerate() {
-        let word = serviceware_word(ware.kind);
+        let word = serviceware_word(speaker, ware.kind);
         let mut removed = false;
-        sheet.row(ui, "a", |sheet, ui| {
+        sheet.row(ui, speaker.word("counter-ware-first"), |sheet, ui| {
             let field = format!("ware {at} kind");
-            let all_word = |kind: &ServicewareKind| serviceware_word(*kind).to_owned();
+            let all_word = |kind: &ServicewareKind| serviceware_word(speaker, *kind).to_owned();
             sheet.choice(
                 ui,
-                Spot::wide(&field, "Serviceware"),
+                Spot::wide(&field, speaker.word("counter-ware-named")),
                 &ware.kind,
                 &SERVICEWARE,
                 all_word,
@@ -171,8 +180,11 @@ pub(super) fn serviceware_ui(
                     item.serviceware[at].kind = kind;
                 },
             );
-            quiet_ui(ui, "for");
-            let (field, name) = (format!("ware {at} price"), format!("Price of the {word}"));
+            quiet_ui(ui, speaker.word("counter-ware-price"));
+            let (field, name) = (
+                format!("ware {at} price"),
+                say!(speaker, "counter-price-of", item: word),
+            );
             sheet.number(
                 ui,
                 Spot::number(&field, &name).width(52.0).hint("–"),
@@ -185,8 +197,8 @@ pub(super) fn serviceware_ui(
             removed = icon_button(
                 ui,
                 Icon::Delete,
-                &format!("Take the {word} out"),
-                "Take it out",
+                &say!(speaker, "counter-ware-remove", item: word),
+                speaker.word("counter-take-out"),
             )
             .clicked();
         });
@@ -200,7 +212,7 @@ pub(super) fn serviceware_ui(
             break;
         }
     }
-    if link_ui(ui, "Add a straw or sleeve").clicked() {
+    if link_ui(ui, speaker.word("counter-ware-add")).clicked() {
         let ware = Serviceware {
             kind: ServicewareKind::Straw { wide: false },
             price: None,

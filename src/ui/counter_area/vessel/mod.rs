@@ -10,10 +10,10 @@ use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
-use crate::ui::field::TypingError as _;
+use crate::say::{Speaker, say};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
 /// From this width on the drawing stands beside the fields, in points.
@@ -42,7 +42,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", "Name").width(room),
+        Spot::wide("name", counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -65,13 +65,13 @@ pub(super) fn editor_ui(
             extras::serviceware_ui(ui, counter, &mut sheet, &found);
         }
         if at + 1 == widths.len() {
-            drawing::drawing_ui(ui, &found, counter.units);
-            section_ui(ui, "Used in");
+            drawing::drawing_ui(ui, &found, counter.speaker);
+            section_ui(ui, counter.speaker.word("counter-used-in"));
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
         }
     });
-    let asked = removal::commands_ui(ui, room, "Duplicate");
+    let asked = removal::commands_ui(ui, room, counter.speaker.word("counter-duplicate"));
     going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
@@ -88,21 +88,22 @@ fn what_it_is_ui(
     sheet: &mut Sheet<'_, Vessel>,
     before: &Vessel,
 ) {
-    sheet.row(ui, "is a", |sheet, ui| {
-        let word = |kind: &VesselKind| kind.word().to_owned();
+    let speaker = counter.speaker;
+    sheet.row(ui, speaker.word("counter-vessel-kind"), |sheet, ui| {
+        let word = |kind: &VesselKind| speaker.vessel_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("kind", "Kind"),
+            Spot::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &KINDS,
             word,
             |item, kind| item.kind = kind,
         );
     });
-    sheet.row(ui, "capacity to the rim", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-vessel-capacity"), |sheet, ui| {
         sheet.required_in(
             ui,
-            Spot::number("capacity", "Capacity"),
+            Spot::number("capacity", speaker.word("counter-vessel-capacity-named")),
             "ml",
             before.capacity,
             |item, capacity| {
@@ -110,15 +111,16 @@ fn what_it_is_ui(
             },
         );
     });
-    sheet.row(ui, "one costs", |sheet, ui| {
-        let spot = Spot::number("price", "Price of one").hint("no price");
+    sheet.row(ui, speaker.word("counter-vessel-price"), |sheet, ui| {
+        let spot = Spot::number("price", speaker.word("counter-vessel-price-named"))
+            .hint(speaker.word("counter-no-price"));
         sheet.number(ui, spot, before.price, |item, price| item.price = price);
         quiet_ui(ui, &counter.book.settings.currency);
     });
-    sheet.row(ui, "note", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", "Note"),
+            Spot::wide("note", speaker.word("counter-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -133,10 +135,11 @@ const FIRST_SHAPE: Shape = Shape {
 };
 
 fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
-    section_ui(ui, "Inside measurements");
+    let speaker = words::speaker(ui.ctx());
+    section_ui(ui, speaker.word("counter-vessel-inside"));
     let Some(shape) = before.shape else {
-        quiet_ui(ui, "Shape not stated, so a plain cup is drawn.");
-        if super::sheet::link_ui(ui, "State its shape").clicked() {
+        quiet_ui(ui, speaker.word("counter-vessel-no-shape"));
+        if super::sheet::link_ui(ui, speaker.word("counter-vessel-state-shape")).clicked() {
             sheet.change("shape", |item| item.shape = Some(FIRST_SHAPE));
         }
         return;
@@ -146,102 +149,108 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
             change(shape);
         }
     };
-    sheet.row(ui, "height", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-vessel-height"), |sheet, ui| {
         sheet.measured(
             ui,
-            Spot::number("height", "Height inside"),
+            Spot::number("height", speaker.word("counter-vessel-height-named")),
             super::sheet::plain(shape.height),
-            length,
+            |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.height = mm);
             },
         );
-        quiet_ui(ui, "mm, bottom to rim");
+        quiet_ui(ui, speaker.word("counter-vessel-height-unit"));
     });
-    sheet.row(ui, "across", |sheet, ui| {
+    sheet.row(ui, speaker.word("counter-vessel-across"), |sheet, ui| {
         sheet.measured(
             ui,
-            Spot::number("top", "Across the rim"),
+            Spot::number("top", speaker.word("counter-vessel-top-named")),
             super::sheet::plain(shape.top),
-            length,
+            |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.top = mm);
             },
         );
-        quiet_ui(ui, "mm at the rim,");
-        let bottom = Spot::number("bottom", "Across the bottom");
+        quiet_ui(ui, speaker.word("counter-vessel-top-unit"));
+        let bottom = Spot::number("bottom", speaker.word("counter-vessel-bottom-named"));
         sheet.measured(
             ui,
             bottom,
             super::sheet::plain(shape.bottom),
-            length,
+            |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.bottom = mm);
             },
         );
-        quiet_ui(ui, "mm at the bottom");
+        quiet_ui(ui, speaker.word("counter-vessel-bottom-unit"));
     });
-    if super::sheet::link_ui(ui, "Forget the shape").clicked() {
+    if super::sheet::link_ui(ui, speaker.word("counter-vessel-forget-shape")).clicked() {
         sheet.change("shape", |item| item.shape = None);
     }
 }
 
-fn length(text: &str) -> Result<f64, String> {
+fn length(speaker: Speaker<'_>, text: &str) -> Result<f64, String> {
     match crate::quantity::parse_number(text.trim().trim_end_matches("mm")) {
         Ok(length) if length > 0.0 => Ok(length),
-        Ok(_) => Err(format!("a length is more than 0 mm; found `{text}`")),
-        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
+        Ok(_) => Err(say!(speaker, "counter-error-length", found: text)),
+        Err(error) => Err(speaker.number_error(&error)),
     }
 }
 
 fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
-    section_ui(ui, "The heat it takes");
-    sheet.row(ui, "weighs", |sheet, ui| {
-        let spot = Spot::number("mass", "Mass").width(VALUE).hint("not stated");
+    let speaker = counter.speaker;
+    let not_stated = speaker.word("counter-not-stated");
+    section_ui(ui, speaker.word("counter-vessel-heat"));
+    sheet.row(ui, speaker.word("counter-vessel-mass"), |sheet, ui| {
+        let spot = Spot::number("mass", speaker.word("counter-vessel-mass-named"))
+            .width(VALUE)
+            .hint(not_stated);
         sheet.number(ui, spot, before.mass, |item, mass| item.mass = mass);
         quiet_ui(ui, "g");
     });
-    sheet.row(ui, "specific heat", |sheet, ui| {
-        let spot = Spot::number("heat", "Specific heat")
-            .width(VALUE)
-            .hint("not stated");
-        sheet.number(ui, spot, before.specific_heat, |item, heat| {
-            item.specific_heat = heat;
-        });
-        quiet_ui(
-            ui,
-            "kJ/(kg K): paper 1.4, plastic 1.7, glass 0.84, steel 0.5",
-        );
-    });
+    sheet.row(
+        ui,
+        speaker.word("counter-vessel-specific-heat"),
+        |sheet, ui| {
+            let spot = Spot::number("heat", speaker.word("counter-vessel-specific-heat-named"))
+                .width(VALUE)
+                .hint(not_stated);
+            sheet.number(ui, spot, before.specific_heat, |item, heat| {
+                item.specific_heat = heat;
+            });
+            quiet_ui(ui, speaker.word("counter-vessel-specific-heat-unit"));
+        },
+    );
     let room = counter
         .units
         .of("°C")
         .trimmed(counter.book.settings.room_temperature, 1);
-    sheet.row(ui, "starts at", |sheet, ui| {
-        let spot = Spot::number("temperature", "Temperature at the start")
+    sheet.row(
+        ui,
+        speaker.word("counter-vessel-temperature"),
+        |sheet, ui| {
+            let spot = Spot::number(
+                "temperature",
+                speaker.word("counter-vessel-temperature-named"),
+            )
             .width(VALUE)
             .hint(&room);
-        sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
-            item.temperature = celsius;
-        });
-    });
-    sheet.row(ui, "cooling time", |sheet, ui| {
-        let spot = Spot::number("cooling", "Cooling time constant")
+            sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
+                item.temperature = celsius;
+            });
+        },
+    );
+    sheet.row(ui, speaker.word("counter-vessel-cooling"), |sheet, ui| {
+        let spot = Spot::number("cooling", speaker.word("counter-vessel-cooling-named"))
             .width(VALUE)
-            .hint("not stated");
+            .hint(not_stated);
         sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
             item.cooling_minutes = minutes;
         });
-        quiet_ui(
-            ui,
-            "minutes for a full, open cup to cool 63 % of the way to room temperature",
-        );
+        quiet_ui(ui, speaker.word("counter-vessel-cooling-unit"));
     });
     if let Some(run) = &before.cooling_run {
-        let words = format!(
-            "{} thermometer readings are used instead of this time.",
-            run.readings.len()
-        );
+        let words = say!(speaker, "counter-vessel-cooling-run", count: run.readings.len());
         quiet_ui(ui, &words);
     }
 }
