@@ -5,7 +5,8 @@ use egui::{Label, RichText, Ui};
 use super::{checks, group_ui};
 use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
-use crate::quantity::{Rounded, name_as_shown, rounded};
+use crate::quantity::{Rounded, rounded};
+use crate::say::Speaker;
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::sheet::link_ui;
 use crate::ui::counter_area::uses::{Use, Uses};
@@ -22,26 +23,32 @@ pub(super) fn beside_ui(
 ) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
     let places = uses.list(&ItemId::Ingredient(item.id.clone()));
+    let speaker = counter.speaker;
     sentences_ui(
         ui,
-        "Check these figures",
-        &checks::contradictions(counter.book, item, counter.findings),
+        speaker.word("ingredient-check"),
+        &checks::contradictions(speaker, item, counter.findings),
         palette.off_level,
     );
-    sentences_ui(ui, "Missing", &checks::missing(item), palette.text_normal);
-    let going = weights_ui(ui, counter.book, item, places);
-    group_ui(ui, "Used in");
+    sentences_ui(
+        ui,
+        speaker.word("ingredient-missing"),
+        &checks::missing(speaker, item),
+        palette.text_normal,
+    );
+    let going = weights_ui(ui, speaker, item, places);
+    group_ui(ui, speaker.word("ingredient-used-in"));
     going.or(uses_ui(ui, counter, places))
 }
 
 /// Sentences under a heading; nothing when there are none.
-fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[String], colour: egui::Color32) {
+fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[impl AsRef<str>], colour: egui::Color32) {
     if sentences.is_empty() {
         return;
     }
     group_ui(ui, heading);
     for sentence in sentences {
-        let text = RichText::new(sentence)
+        let text = RichText::new(sentence.as_ref())
             .font(TypeStyle::Small.font_id())
             .color(colour);
         ui.add(Label::new(text).wrap());
@@ -50,8 +57,14 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[String], colour: egui::
 }
 
 /// What one use weighs, for the measures that were weighed with it or that its recipes count in.
-fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Option<Going> {
-    group_ui(ui, "One use weighs");
+fn weights_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    item: &Ingredient,
+    places: &[Use],
+) -> Option<Going> {
+    let book = speaker.book;
+    group_ui(ui, speaker.word("ingredient-one-use"));
     let mut going = None;
     let measures: Vec<&Measure> = book
         .measures
@@ -60,10 +73,7 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
         .filter(|measure| goes_with(book, measure, item, places))
         .collect();
     if measures.is_empty() {
-        quiet_ui(
-            ui,
-            "No measure has readings for this ingredient. Open a measure to add some.",
-        );
+        quiet_ui(ui, speaker.word("ingredient-no-readings"));
     }
     let mix = per_gram(item, &mut Slots::default()).mix;
     let celsius = item.temperature.unwrap_or(book.settings.room_temperature);
@@ -77,37 +87,36 @@ fn weights_ui(ui: &mut Ui, book: &Book, item: &Ingredient, places: &[Use]) -> Op
     for measure in &measures {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
-            if link_ui(ui, &name_as_shown(&measure.name)).clicked() {
+            if link_ui(ui, &speaker.measure(&measure.id)).clicked() {
                 going = Some(Going::Item(ItemId::Measure(measure.id.clone())));
             }
             match weighed(measure) {
                 Some(figure) => {
-                    ui.label(figure.value);
-                    quiet_ui(
-                        ui,
-                        &format!(
-                            "g {}",
-                            figure.u.map(|u| format!("± {u}")).unwrap_or_default()
-                        ),
-                    );
+                    ui.label(speaker.digits(&figure.value));
+                    let u = figure.u.map(|u| format!("± {} ", speaker.digits(&u)));
+                    quiet_ui(ui, &format!("{}g", u.unwrap_or_default()));
                 }
                 None => {
-                    quiet_ui(ui, "not known");
+                    quiet_ui(ui, speaker.word("ingredient-not-known"));
                 }
             }
         });
     }
     if !measures.is_empty() {
-        copy_ui(ui, "one use weighs", || {
-            let mass = spreadsheet::head("one use", "g");
-            let mut table = Table::new(["measure", mass.as_str(), "±"]);
+        copy_ui(ui, speaker.word("ingredient-one-use-table"), || {
+            let mass = spreadsheet::head(speaker.word("ingredient-head-one-use"), "g");
+            let measure = speaker.word("ingredient-head-measure");
+            let mut table = Table::new([measure, mass.as_str(), "±"]);
             for measure in &measures {
                 let figure = weighed(measure);
-                let value = figure.as_ref().map_or("not known", |figure| &figure.value);
+                let value = figure.as_ref().map_or_else(
+                    || Cell::words(speaker.word("ingredient-not-known")),
+                    |figure| Cell::figure(&figure.value),
+                );
                 let u = figure.as_ref().and_then(|figure| figure.u.as_deref());
                 table.row([
-                    Cell::words(&name_as_shown(&measure.name)),
-                    Cell::figure(value),
+                    Cell::words(&speaker.measure(&measure.id)),
+                    value,
                     Cell::figure(u.unwrap_or_default()),
                 ]);
             }

@@ -1,7 +1,7 @@
 //! What is missing on a label and what does not add up on it, in sentences.
 
 use crate::balance::{Component, Slots, per_gram, statement_findings};
-use crate::book::{Basis, Book, Finding, Ingredient, Place};
+use crate::book::{Basis, Finding, Ingredient, Place};
 use crate::say::Speaker;
 use crate::ui::words::capitalised;
 
@@ -17,32 +17,20 @@ pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
     }
 }
 
-/// Figures that a drink needs, the part of the mix they become, and where to find them.
+/// Figures that a drink needs, as the part of the mix they become, each with the message that says where to find it.
 const WANTED: [(Component, &str); 8] = [
-    (Component::Sugars, "sugars: not stated — read the label"),
-    (Component::Fat, "fat: not stated — read the label"),
-    (
-        Component::Saturates,
-        "saturates: not stated — read the label",
-    ),
-    (
-        Component::Carbohydrate,
-        "carbohydrate: not stated — read the label",
-    ),
-    (Component::Protein, "protein: not stated — read the label"),
-    (Component::Salt, "salt: not stated — read the label"),
-    (
-        Component::Caffeine,
-        "caffeine: not stated — ask the maker, or enter 0 if it can't contain any",
-    ),
-    (
-        Component::Water,
-        "water: can't be told while a solid is not stated",
-    ),
+    (Component::Sugars, "ingredient-missing-sugars"),
+    (Component::Fat, "ingredient-missing-fat"),
+    (Component::Saturates, "ingredient-missing-saturates"),
+    (Component::Carbohydrate, "ingredient-missing-carbohydrate"),
+    (Component::Protein, "ingredient-missing-protein"),
+    (Component::Salt, "ingredient-missing-salt"),
+    (Component::Caffeine, "ingredient-missing-caffeine"),
+    (Component::Water, "ingredient-missing-water"),
 ];
 
 /// What nobody has stated, each with what would close the gap.
-pub(super) fn missing(item: &Ingredient) -> Vec<String> {
+pub(super) fn missing(speaker: Speaker<'_>, item: &Ingredient) -> Vec<&'static str> {
     let mut gaps = Vec::new();
     if item.house_made.is_none() {
         let mix = per_gram(item, &mut Slots::default()).mix;
@@ -50,51 +38,51 @@ pub(super) fn missing(item: &Ingredient) -> Vec<String> {
             WANTED
                 .iter()
                 .filter(|(component, _)| !mix.knows(*component))
-                .map(|(_, words)| (*words).to_owned()),
+                .map(|(_, message)| speaker.word(message)),
         );
         if mix.knows(Component::Sugars) && !mix.knows(Component::FreeSugars) {
-            gaps.push("free sugars: not stated — say which part of the sugars is added".to_owned());
+            gaps.push(speaker.word("ingredient-missing-free-sugars"));
         }
         let kinds_known = Component::SUGAR_KINDS
             .into_iter()
             .all(|kind| mix.knows(kind));
         if mix.knows(Component::Sugars) && !kinds_known {
-            gaps.push("which sugars they are: not stated — sweetness needs it".to_owned());
+            gaps.push(speaker.word("ingredient-missing-profile"));
         }
         if item.price.is_none() {
-            gaps.push("price: not stated — the cost of its drinks is not known".to_owned());
+            gaps.push(speaker.word("ingredient-missing-price"));
         }
     }
     if item.form.is_dry() && item.bulk_density.is_none() {
-        gaps.push("poured density: not stated — weigh a level measure of it".to_owned());
+        gaps.push(speaker.word("ingredient-missing-poured-density"));
     }
     if item.composition.basis == Basis::Per100Millilitres && item.density.is_none() {
-        gaps.push(
-            "density: not stated — the label is per 100 ml, so weigh 100 ml of it".to_owned(),
-        );
+        gaps.push(speaker.word("ingredient-missing-density"));
     }
     if item.allergens.is_none() {
-        gaps.push(
-            "allergens: not stated — no drink with it can be called free of an allergen".to_owned(),
-        );
+        gaps.push(speaker.word("ingredient-missing-allergens"));
     }
     if item.diet.vegan.is_none() {
-        gaps.push("vegan: not stated".to_owned());
+        gaps.push(speaker.word("ingredient-missing-vegan"));
     }
     gaps
 }
 
 /// What can't be true of a label, and what its statement of ingredients says otherwise.
-pub(super) fn contradictions(book: &Book, item: &Ingredient, findings: &[Finding]) -> Vec<String> {
+pub(super) fn contradictions(
+    speaker: Speaker<'_>,
+    item: &Ingredient,
+    findings: &[Finding],
+) -> Vec<String> {
     let own =
         |finding: &&Finding| matches!(&finding.place, Place::Ingredient(id, _) if *id == item.id);
     let mut wrong: Vec<String> = findings
         .iter()
         .filter(own)
-        .map(|finding| Speaker::new(book).finding_kind(&finding.kind))
+        .map(|finding| speaker.finding_kind(&finding.kind))
         .collect();
     let asked = statement_findings(item);
-    wrong.extend(asked.iter().map(|asked| Speaker::new(book).question(asked)));
+    wrong.extend(asked.iter().map(|asked| speaker.question(asked)));
     wrong.iter().map(|sentence| capitalised(sentence)).collect()
 }
 
@@ -134,7 +122,7 @@ mod tests {
 
     #[test]
     fn what_is_not_stated_is_named_and_zero_is_not_missing() {
-        let gaps = missing(&labelled(&POWDER));
+        let gaps = missing(Speaker::without_book(), &labelled(&POWDER));
         assert!(
             gaps.iter().any(|gap| gap.starts_with("sugars: not stated")),
             "{gaps:?}"
@@ -142,7 +130,7 @@ mod tests {
         let mut figures = POWDER.to_vec();
         figures.push((Nutrient::Sugars, 0.0));
         assert!(
-            missing(&labelled(&figures))
+            missing(Speaker::without_book(), &labelled(&figures))
                 .iter()
                 .all(|gap| !gap.starts_with("sugars"))
         );

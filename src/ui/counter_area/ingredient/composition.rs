@@ -3,44 +3,56 @@
 use egui::Ui;
 
 use super::checks::per_100_grams;
-use super::group_ui;
+use super::{REPEATED, group_ui};
 use crate::book::{
     Basis, CarbohydrateKind, EnergyUnit, Evidence, Figure, Ingredient, LabelUnits, Nutrient,
     SaltUnit,
 };
-use crate::quantity::{parse_in_unit, parse_number, show_number};
-use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, plain, plain_to, words_ui};
-use crate::ui::field::TypingError as _;
+use crate::quantity::{excerpt, parse_in_unit, parse_number, show_number};
+use crate::say::{Speaker, say};
+use crate::ui::counter_area::sheet::{
+    Asked, EVIDENCE, SPREAD, Sheet, Spot, VALUE, plain, plain_to, words_ui,
+};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
-use crate::ui::theme::grid;
+use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
 
 /// The word and the unit that a figure is printed with.
-fn printed_as(units: LabelUnits, nutrient: Nutrient) -> (&'static str, &'static str) {
+fn printed_as(
+    speaker: Speaker<'_>,
+    units: LabelUnits,
+    nutrient: Nutrient,
+) -> (&'static str, &'static str) {
+    let word = speaker.nutrient(nutrient);
     match (nutrient, units.energy, units.salt) {
-        (Nutrient::Energy, EnergyUnit::Kilocalories, _) => (nutrient.word(), "kcal"),
-        (Nutrient::Salt, _, SaltUnit::SodiumMilligrams) => ("sodium", "mg"),
-        _ => (nutrient.word(), nutrient.unit()),
+        (Nutrient::Energy, EnergyUnit::Kilocalories, _) => (word, "kcal"),
+        (Nutrient::Salt, _, SaltUnit::SodiumMilligrams) => {
+            (speaker.word("ingredient-sodium"), "mg")
+        }
+        _ => (word, nutrient.unit()),
     }
 }
 
 /// Serving that a label is per until somebody reads its size, g (common practice, no source).
 const FIRST_SERVING: f64 = 16.0;
 
-/// Width of the word of a figure, in points.
+/// Least width of the word of a figure, in points.
 const WORD: f32 = 27.0 * grid::STEP;
 /// Width of its unit, in points.
 const UNIT: f32 = 7.0 * grid::STEP;
+/// Width of what stands behind the word: the figure with its unit, its evidence and its uncertainty, in points.
+const FIGURE: f32 = VALUE + UNIT + EVIDENCE + SPREAD + 9.0 * grid::STEP;
 
-pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
-    group_ui(ui, "The label as printed");
-    basis_ui(ui, sheet);
+pub(super) fn composition_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
+    group_ui(ui, speaker.word("ingredient-label"));
+    basis_ui(ui, speaker, sheet);
     let before = sheet.item.clone();
     let converts = before.composition.basis != Basis::Per100Grams;
     let factor = per_100_grams(&before).filter(|_| converts);
+    let width = word_width(ui, speaker, before.composition.units);
     for nutrient in Nutrient::ALL {
-        let (word, unit) = printed_as(before.composition.units, nutrient);
-        let name = format!("label: {word}");
+        let (word, unit) = printed_as(speaker, before.composition.units, nutrient);
+        let name = say!(speaker, "ingredient-label-figure", figure: word);
         let field = format!("label {}", nutrient.word());
         let asked = Asked {
             field: &field,
@@ -52,7 +64,7 @@ pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         };
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
-            words_ui(ui, &indented(nutrient, word), WORD);
+            words_ui(ui, &indented(nutrient, word), width);
             let figure = before.composition.printed.get(&nutrient).copied();
             sheet.figure(ui, &asked, figure, |item, figure| {
                 match figure {
@@ -61,12 +73,33 @@ pub(super) fn composition_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
                 };
             });
             if let Some(figure) = converted(figure, nutrient, factor) {
-                quiet_ui(ui, &format!("{figure} per 100 g"));
+                let figure = speaker.digits(&figure);
+                quiet_ui(
+                    ui,
+                    &say!(speaker, "ingredient-per-100-grams", figure: figure),
+                );
             }
         });
-        sheet.errors_ui(ui, WORD);
+        sheet.errors_ui(ui, width);
     }
-    copy_ui(ui, "label", || as_table(&before, factor));
+    copy_ui(ui, speaker.word("ingredient-label-table"), || {
+        as_table(speaker, &before, factor)
+    });
+}
+
+/// Width of the longest word of a figure in this language, as far as the column has room for it.
+fn word_width(ui: &Ui, speaker: Speaker<'_>, units: LabelUnits) -> f32 {
+    let colour = theme::palette(ui.visuals()).text_quiet;
+    let longest = Nutrient::ALL
+        .into_iter()
+        .map(|nutrient| {
+            let (word, _) = printed_as(speaker, units, nutrient);
+            let words = indented(nutrient, word);
+            let font = TypeStyle::Small.font_id();
+            ui.painter().layout_no_wrap(words, font, colour).size().x
+        })
+        .fold(WORD, f32::max);
+    longest.ceil().min(ui.available_width() - FIGURE).max(WORD)
 }
 
 /// A figure per 100 g, in digits, where the label is per something else.
@@ -76,21 +109,33 @@ fn converted(figure: Option<Figure>, nutrient: Nutrient, factor: Option<f64>) ->
 }
 
 /// The label for a spreadsheet, as it is printed; with the figures per 100 g beside those that are per something else.
-fn as_table(item: &Ingredient, factor: Option<f64>) -> Table {
+fn as_table(speaker: Speaker<'_>, item: &Ingredient, factor: Option<f64>) -> Table {
+    let per_100_grams = speaker.word("ingredient-head-per-100-grams");
     let per = match item.composition.basis {
-        Basis::Per100Grams => "per 100 g".to_owned(),
-        Basis::Per100Millilitres => "per 100 ml".to_owned(),
-        Basis::PerServing(grams) => format!("per {} g", plain(grams)),
+        Basis::Per100Grams => per_100_grams.to_owned(),
+        Basis::Per100Millilitres => speaker
+            .word("ingredient-head-per-100-millilitres")
+            .to_owned(),
+        Basis::PerServing(grams) => {
+            let grams = speaker.digits(&plain(grams));
+            say!(speaker, "ingredient-head-per-serving", grams: grams)
+        }
     };
-    let heads = ["figure", "unit", per.as_str(), "±", "evidence"];
-    let more = factor.map(|_| "per 100 g");
+    let heads = [
+        speaker.word("ingredient-head-figure"),
+        speaker.word("ingredient-head-unit"),
+        per.as_str(),
+        "±",
+        speaker.word("ingredient-head-evidence"),
+    ];
+    let more = factor.map(|_| per_100_grams);
     let mut table = Table::new(heads.into_iter().chain(more));
     for nutrient in Nutrient::ALL {
         let units = item.composition.units;
-        let (word, unit) = printed_as(units, nutrient);
+        let (word, unit) = printed_as(speaker, units, nutrient);
         let figure = item.composition.printed.get(&nutrient).copied();
         let value = figure.map_or_else(
-            || Cell::words("not stated"),
+            || Cell::words(speaker.word("ingredient-not-stated")),
             |figure| Cell::figure(&plain(figure.value)),
         );
         let doubt = figure.map(|figure| {
@@ -98,7 +143,7 @@ fn as_table(item: &Ingredient, factor: Option<f64>) -> Table {
             let usual = usual.unwrap_or(0.0) / units.factor(nutrient);
             figure.u.map_or_else(|| plain_to(usual), plain)
         });
-        let evidence = figure.map_or("", |figure| figure.evidence.word());
+        let evidence = figure.map_or("", |figure| speaker.evidence_kind(figure.evidence));
         let in_grams = converted(figure, nutrient, factor);
         let in_grams = factor.map(|_| Cell::figure(&in_grams.unwrap_or_default()));
         let cells = [
@@ -133,23 +178,25 @@ enum BasisKind {
     Serving,
 }
 
-fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
+fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let before = sheet.item.composition.clone();
     let kind = match before.basis {
         Basis::Per100Grams => BasisKind::Grams,
         Basis::Per100Millilitres => BasisKind::Millilitres,
         Basis::PerServing(_) => BasisKind::Serving,
     };
-    ui.horizontal_wrapped(|ui| {
+    ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
-        quiet_ui(ui, "per");
+        quiet_ui(ui, speaker.word("ingredient-basis"));
         let all = [BasisKind::Grams, BasisKind::Millilitres, BasisKind::Serving];
-        let word = |kind: &BasisKind| match kind {
-            BasisKind::Grams => "100 g",
-            BasisKind::Millilitres => "100 ml",
-            BasisKind::Serving => "serving",
+        let word = |kind: &BasisKind| {
+            speaker.word(match kind {
+                BasisKind::Grams => "ingredient-basis-grams",
+                BasisKind::Millilitres => "ingredient-basis-millilitres",
+                BasisKind::Serving => "ingredient-basis-serving",
+            })
         };
-        let spot = Spot::wide("basis", "Figures are per");
+        let spot = Spot::wide("basis", speaker.word("ingredient-basis-named"));
         sheet.choice(
             ui,
             spot,
@@ -165,24 +212,25 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             },
         );
         if let Basis::PerServing(grams) = before.basis {
-            quiet_ui(ui, "of");
+            quiet_ui(ui, speaker.word("ingredient-serving-of"));
             let density = sheet.item.density.map(|figure| figure.value);
-            let spot = Spot::number("serving", "Grams of a serving").width(52.0);
+            let spot =
+                Spot::number("serving", speaker.word("ingredient-serving-named")).width(52.0);
             sheet.measured(
                 ui,
                 spot,
                 plain(grams),
-                |text| serving(text, density),
+                |text| serving(speaker, text, density),
                 |item, grams| {
                     item.composition.basis = Basis::PerServing(grams);
                 },
             );
             quiet_ui(ui, "g");
         }
-        quiet_ui(ui, "energy in");
+        quiet_ui(ui, speaker.word("ingredient-energy-in"));
         sheet.choice(
             ui,
-            Spot::wide("energy unit", "Energy is printed in"),
+            Spot::wide("energy unit", speaker.word("ingredient-energy-in-named")),
             &before.units.energy,
             &[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories],
             |unit| match unit {
@@ -194,28 +242,45 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
                 item.composition.print_in(LabelUnits { energy, ..units });
             },
         );
-        quiet_ui(ui, "salt as");
+    });
+    sheet.errors_ui(ui, 0.0);
+    // All of it in one row is wider than the column.
+    printed_kinds_ui(ui, speaker, sheet);
+}
+
+/// Whether salt or sodium is printed, and what is counted as carbohydrate.
+fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
+    let before = sheet.item.composition.clone();
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
+        quiet_ui(ui, speaker.word("ingredient-salt-as"));
         sheet.choice(
             ui,
-            Spot::wide("salt unit", "Salt is printed as"),
+            Spot::wide("salt unit", speaker.word("ingredient-salt-as-named")),
             &before.units.salt,
             &[SaltUnit::Salt, SaltUnit::SodiumMilligrams],
-            |unit| match unit {
-                SaltUnit::Salt => "salt".to_owned(),
-                SaltUnit::SodiumMilligrams => "sodium".to_owned(),
+            |unit| {
+                let word = speaker.word(match unit {
+                    SaltUnit::Salt => "ingredient-salt-as-salt",
+                    SaltUnit::SodiumMilligrams => "ingredient-sodium",
+                });
+                word.to_owned()
             },
             |item, salt| {
                 let units = item.composition.units;
                 item.composition.print_in(LabelUnits { salt, ..units });
             },
         );
-        quiet_ui(ui, "carbohydrate");
+        quiet_ui(ui, speaker.word("ingredient-carbohydrate"));
         let all = [CarbohydrateKind::WithoutFibre, CarbohydrateKind::WithFibre];
-        let word = |kind: &CarbohydrateKind| match kind {
-            CarbohydrateKind::WithoutFibre => "without fibre".to_owned(),
-            CarbohydrateKind::WithFibre => "with fibre in it".to_owned(),
+        let word = |kind: &CarbohydrateKind| {
+            let word = speaker.word(match kind {
+                CarbohydrateKind::WithoutFibre => "ingredient-without-fibre",
+                CarbohydrateKind::WithFibre => "ingredient-with-fibre",
+            });
+            word.to_owned()
         };
-        let spot = Spot::wide("fibre kind", "Carbohydrate is printed");
+        let spot = Spot::wide("fibre kind", speaker.word("ingredient-carbohydrate-named"));
         sheet.choice(
             ui,
             spot,
@@ -227,24 +292,25 @@ fn basis_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             },
         );
     });
-    sheet.errors_ui(ui, 0.0);
 }
 
 /// Grams of a serving; one in millilitres is weighed with the density.
-fn serving(text: &str, density: Option<f64>) -> Result<f64, String> {
+fn serving(speaker: Speaker<'_>, text: &str, density: Option<f64>) -> Result<f64, String> {
     let grams = match (text.trim().strip_suffix("ml"), density) {
         (None, _) => parse_in_unit(text, "g"),
         (Some(millilitres), Some(density)) => {
             parse_number(millilitres).map(|millilitres| millilitres * density)
         }
         (Some(_), None) => {
-            return Err("a serving in ml needs a density: weigh 100 ml and state it".to_owned());
+            return Err(speaker.word("ingredient-serving-needs-density").to_owned());
         }
     };
     match grams {
         Ok(grams) if grams > 0.0 => Ok(grams),
-        Ok(_) => Err(format!("a serving is more than 0 g; found `{text}`")),
-        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
+        Ok(_) => Err(
+            say!(speaker, "ingredient-serving-out-of-range", found: excerpt(text.trim(), REPEATED)),
+        ),
+        Err(error) => Err(speaker.number_error(&error)),
     }
 }
 
@@ -254,10 +320,15 @@ mod tests {
 
     #[test]
     fn a_serving_in_millilitres_is_weighed_with_the_density() {
-        assert_eq!(serving("250 ml", Some(1.02)), Ok(255.0));
-        assert_eq!(serving("16 g", None), Ok(16.0));
-        assert_eq!(serving("16", None), Ok(16.0));
-        assert!(serving("250 ml", None).unwrap_err().contains("density"));
-        assert!(serving("0", None).is_err());
+        let speaker = Speaker::without_book();
+        assert_eq!(serving(speaker, "250 ml", Some(1.02)), Ok(255.0));
+        assert_eq!(serving(speaker, "16 g", None), Ok(16.0));
+        assert_eq!(serving(speaker, "16", None), Ok(16.0));
+        assert!(
+            serving(speaker, "250 ml", None)
+                .unwrap_err()
+                .contains("density")
+        );
+        assert!(serving(speaker, "0", None).is_err());
     }
 }

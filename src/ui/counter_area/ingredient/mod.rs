@@ -11,15 +11,15 @@ mod sweetness;
 use egui::Ui;
 
 use super::removal::{self, Going};
-use super::sheet::{Asked, Sheet, Spot, columns_ui, section_ui};
+use super::sheet::{Asked, Sheet, Spot, columns_ui, link_ui, section_ui};
 use super::{Counter, ItemId};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
-use crate::quantity::name_as_shown;
+use crate::say::Speaker;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::Action;
 
 /// From this width on the editor has three columns, in points.
@@ -32,6 +32,8 @@ const FIRST: f32 = 428.0;
 const BESIDE: f32 = 288.0;
 /// From this width on the column beside has more room, in points.
 const ROOMY: f32 = 820.0;
+/// Most characters of what was typed that a refusal repeats.
+const REPEATED: usize = 40;
 
 /// The editor; tells whether a field was left with Escape.
 pub(super) fn editor_ui(
@@ -44,6 +46,7 @@ pub(super) fn editor_ui(
     let Some(found) = counter.book.ingredient(id).cloned() else {
         return false;
     };
+    let speaker = counter.speaker;
     let item = ItemId::Ingredient(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
@@ -56,7 +59,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", "Name").width(room),
+        Spot::wide("name", speaker.word("ingredient-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -78,14 +81,14 @@ pub(super) fn editor_ui(
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, counter, &mut sheet, &mut going);
-            pack::pack_ui(ui, &mut sheet);
+            pack::pack_ui(ui, speaker, &mut sheet);
         }
         if at == last / 2 {
-            composition::composition_ui(ui, &mut sheet);
-            sweetness::sweetness_ui(ui, &mut sheet);
+            composition::composition_ui(ui, speaker, &mut sheet);
+            sweetness::sweetness_ui(ui, speaker, &mut sheet);
         }
         if at == 0 {
-            pack::allergens_ui(ui, &mut sheet);
+            pack::allergens_ui(ui, speaker, &mut sheet);
         }
         escaped |= sheet.escaped;
         if at == last {
@@ -93,7 +96,7 @@ pub(super) fn editor_ui(
             going = going.take().or(wished);
         }
     });
-    let asked = removal::commands_ui(ui, room, "Duplicate as another brand");
+    let asked = removal::commands_ui(ui, room, speaker.word("ingredient-duplicate"));
     going = asked.or(going);
     drop(sheet);
     if let Some(going) = going {
@@ -108,46 +111,45 @@ fn what_it_is_ui(
     sheet: &mut Sheet<'_, Ingredient>,
     going: &mut Option<Going>,
 ) {
+    let speaker = counter.speaker;
     let before = sheet.item.clone();
-    sheet.row(ui, "brand", |sheet, ui| {
-        sheet.text(
-            ui,
-            Spot::wide("brand", "Brand"),
-            &before.brand,
-            |item, text| item.brand = text,
-        );
+    let brand = speaker.word("ingredient-brand");
+    sheet.row(ui, brand, |sheet, ui| {
+        let name = capitalised(brand);
+        let spot = Spot::wide("brand", &name);
+        sheet.text(ui, spot, &before.brand, |item, text| item.brand = text);
     });
-    sheet.row(ui, "supplier", |sheet, ui| {
-        sheet.text(
-            ui,
-            Spot::wide("supplier", "Supplier"),
-            &before.supplier,
-            |item, text| item.supplier = text,
-        );
-    });
-    sheet.row(ui, "lot in use", |sheet, ui| {
-        sheet.text(ui, Spot::wide("lot", "Lot"), &before.lot, |item, text| {
-            item.lot = text;
+    let supplier = speaker.word("ingredient-supplier");
+    sheet.row(ui, supplier, |sheet, ui| {
+        let name = capitalised(supplier);
+        let spot = Spot::wide("supplier", &name);
+        sheet.text(ui, spot, &before.supplier, |item, text| {
+            item.supplier = text;
         });
     });
-    sheet.row(ui, "form", |sheet, ui| {
-        let form = Spot::wide("form", "Form");
+    sheet.row(ui, speaker.word("ingredient-lot"), |sheet, ui| {
+        let spot = Spot::wide("lot", speaker.word("ingredient-lot-named"));
+        sheet.text(ui, spot, &before.lot, |item, text| item.lot = text);
+    });
+    let form = speaker.word("ingredient-form");
+    sheet.row(ui, form, |sheet, ui| {
+        let name = capitalised(form);
         sheet.choice(
             ui,
-            form,
+            Spot::wide("form", &name),
             &before.form,
             &Form::ALL,
-            |form| form.word().to_owned(),
+            |form| speaker.form(*form).to_owned(),
             |item, form| item.form = form,
         );
-        quiet_ui(ui, "used as");
-        let role = Spot::wide("role", "Usual role");
+        quiet_ui(ui, speaker.word("ingredient-role"));
+        let role = Spot::wide("role", speaker.word("ingredient-role-named"));
         sheet.choice(
             ui,
             role,
             &before.role,
             &Role::ALL,
-            |role| role.word().to_owned(),
+            |role| speaker.role(*role).to_owned(),
             |item, role| item.role = role,
         );
     });
@@ -155,61 +157,73 @@ fn what_it_is_ui(
         .units
         .of("°C")
         .trimmed(counter.book.settings.room_temperature, 1);
-    sheet.row(ui, "temperature", |sheet, ui| {
-        let spot = Spot::number("temperature", "Temperature").hint(&room);
+    let room = speaker.digits(&room);
+    let temperature = speaker.word("ingredient-temperature");
+    sheet.row(ui, temperature, |sheet, ui| {
+        let name = capitalised(temperature);
+        let spot = Spot::number("temperature", &name).hint(&room);
         sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
         });
     });
-    sheet.row(ui, "keeps after opening", |sheet, ui| {
-        let spot = Spot::number("opened", "Opened life in hours").hint("–");
+    sheet.row(ui, speaker.word("ingredient-opened"), |sheet, ui| {
+        let spot = Spot::number("opened", speaker.word("ingredient-opened-named")).hint("–");
         sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
             item.opened_life_hours = hours;
         });
-        quiet_ui(ui, "hours");
+        quiet_ui(ui, speaker.word("ingredient-hours"));
     });
-    density_ui(ui, sheet, &before);
+    density_ui(ui, speaker, sheet, &before);
     source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
     price_history::price_history_ui(ui, counter, sheet, &before);
-    sheet.row(ui, "note", |sheet, ui| {
-        sheet.long_text(
-            ui,
-            Spot::wide("note", "Note"),
-            &before.note,
-            |item, text| item.note = text,
-        );
+    let note = speaker.word("ingredient-note");
+    sheet.row(ui, note, |sheet, ui| {
+        let name = capitalised(note);
+        let spot = Spot::wide("note", &name);
+        sheet.long_text(ui, spot, &before.note, |item, text| item.note = text);
     });
 }
 
 /// How heavy a millilitre is: of a liquid, or of a powder as it is poured.
-fn density_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, before: &Ingredient) {
-    let asked = |field, name| Asked {
-        field,
-        name,
-        unit: "g/ml",
-        unit_width: 30.0,
-        factor: 1.0,
-        first: Evidence::Measured,
-    };
+fn density_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    before: &Ingredient,
+) {
+    fn asked<'asked>(field: &'asked str, name: &'asked str) -> Asked<'asked> {
+        Asked {
+            field,
+            name,
+            unit: "g/ml",
+            unit_width: 30.0,
+            factor: 1.0,
+            first: Evidence::Measured,
+        }
+    }
     // A form shows the one that it is measured by; the other stays in sight while it is stated.
     if !before.form.is_dry() || before.density.is_some() {
-        sheet.row(ui, "density", |sheet, ui| {
-            sheet.figure(
-                ui,
-                &asked("density", "Density"),
-                before.density,
-                |item, figure| item.density = figure,
-            );
+        let density = speaker.word("ingredient-density");
+        sheet.row(ui, density, |sheet, ui| {
+            let name = capitalised(density);
+            let asked = asked("density", &name);
+            sheet.figure(ui, &asked, before.density, |item, figure| {
+                item.density = figure;
+            });
         });
     }
     if before.form.is_dry() || before.bulk_density.is_some() {
-        sheet.row(ui, "poured density", |sheet, ui| {
-            let asked = asked("bulk", "Poured bulk density");
-            sheet.figure(ui, &asked, before.bulk_density, |item, figure| {
-                item.bulk_density = figure;
-            });
-        });
+        sheet.row(
+            ui,
+            speaker.word("ingredient-poured-density"),
+            |sheet, ui| {
+                let asked = asked("bulk", speaker.word("ingredient-poured-density-named"));
+                sheet.figure(ui, &asked, before.bulk_density, |item, figure| {
+                    item.bulk_density = figure;
+                });
+            },
+        );
     }
 }
 
@@ -221,6 +235,7 @@ fn source_ui(
     before: &Ingredient,
     going: &mut Option<Going>,
 ) {
+    let speaker = counter.speaker;
     let recipes = counter
         .book
         .recipes
@@ -232,19 +247,17 @@ fn source_ui(
     if all.len() == 1 && before.house_made.is_none() {
         return;
     }
-    let name = |id: &RecipeId| {
-        counter.book.recipe(id).map_or_else(
-            || id.to_string(),
-            |recipe| name_as_shown(&recipe.name).into_owned(),
-        )
-    };
     let current = before.house_made.as_ref().map(|made| made.recipe.clone());
-    sheet.row(ui, "comes from", |sheet, ui| {
-        let word =
-            |id: &Option<RecipeId>| id.as_ref().map_or_else(|| "a supplier".to_owned(), name);
+    let source = speaker.word("ingredient-source");
+    sheet.row(ui, source, |sheet, ui| {
+        let name = capitalised(source);
+        let word = |id: &Option<RecipeId>| match id {
+            Some(id) => speaker.recipe(id),
+            None => speaker.word("ingredient-bought").to_owned(),
+        };
         sheet.choice(
             ui,
-            Spot::wide("made", "Comes from"),
+            Spot::wide("made", &name),
             &current,
             &all,
             word,
@@ -256,13 +269,13 @@ fn source_ui(
             },
         );
         if let Some(recipe) = &current
-            && super::sheet::link_ui(ui, "see it").clicked()
+            && link_ui(ui, speaker.word("ingredient-see-recipe")).clicked()
         {
             *going = Some(Going::Recipe(recipe.clone(), None));
         }
     });
     if let Some(made) = &before.house_made {
-        batch_ui(ui, sheet, made);
+        batch_ui(ui, speaker, sheet, made);
     }
 }
 
@@ -284,16 +297,21 @@ fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
     }
 }
 
-fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
+fn batch_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    made: &HouseMade,
+) {
     let change = |item: &mut Ingredient, change: &dyn Fn(&mut HouseMade)| {
         if let Some(made) = &mut item.house_made {
             change(made);
         }
     };
-    sheet.row(ui, "a batch yields", |sheet, ui| {
+    sheet.row(ui, speaker.word("ingredient-yield"), |sheet, ui| {
         let asked = Asked {
             field: "yield",
-            name: "Yield of a batch",
+            name: speaker.word("ingredient-yield-named"),
             unit: "g",
             unit_width: 30.0,
             factor: 1.0,
@@ -305,10 +323,10 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
             }
         });
     });
-    sheet.row(ui, "steeped leaf gives", |sheet, ui| {
+    sheet.row(ui, speaker.word("ingredient-extraction"), |sheet, ui| {
         let asked = Asked {
             field: "extraction",
-            name: "Part of the steeped leaf that dissolves",
+            name: speaker.word("ingredient-extraction-named"),
             unit: "%",
             unit_width: 30.0,
             factor: 100.0,
@@ -318,15 +336,16 @@ fn batch_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, made: &HouseMade) {
             change(item, &|made| made.extraction = figure);
         });
     });
-    sheet.row(ui, "keeps", |sheet, ui| {
-        let spot = Spot::number("keeps", "Shelf life in hours").hint("–");
+    sheet.row(ui, speaker.word("ingredient-keeps"), |sheet, ui| {
+        let spot = Spot::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
         sheet.number(ui, spot, made.shelf_life_hours, |item, hours| {
             change(item, &|made| made.shelf_life_hours = hours);
         });
-        quiet_ui(ui, "hours, waste");
+        quiet_ui(ui, speaker.word("ingredient-hours-waste"));
+        let name = speaker.word("ingredient-waste-of-batch-named");
         sheet.required(
             ui,
-            Spot::number("batch waste", "Waste of a batch").width(44.0),
+            Spot::number("batch waste", name).width(44.0),
             made.waste_percent,
             |item, percent| {
                 change(item, &|made| made.waste_percent = percent);

@@ -3,37 +3,44 @@
 use egui::{Checkbox, Ui};
 
 use super::group_ui;
+use crate::balance::Verdict;
 use crate::book::{Allergen, AllergenStatement, Ingredient};
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, words_ui};
 use crate::ui::theme::grid;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{capitalised, quiet_ui};
 
-pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
+pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let before = sheet.item.clone();
-    sheet.row(ui, "ingredients", |sheet, ui| {
-        let spot = Spot::wide("statement", "Ingredient list").hint("as printed on the pack");
+    sheet.row(ui, speaker.word("ingredient-statement"), |sheet, ui| {
+        let name = speaker.word("ingredient-statement-named");
+        let hint = speaker.word("ingredient-statement-hint");
+        let spot = Spot::wide("statement", name).hint(hint);
         sheet.long_text(ui, spot, &before.statement, |item, text| {
             item.statement = text;
         });
     });
     let word = |stated: &Option<bool>| match stated {
-        Some(true) => "yes",
-        Some(false) => "no",
-        None => "not stated",
+        Some(true) => speaker.verdict(Verdict::Yes),
+        Some(false) => speaker.verdict(Verdict::No),
+        None => speaker.word("ingredient-not-stated"),
     };
     let all = [Some(true), Some(false), None];
-    sheet.row(ui, "vegan", |sheet, ui| {
+    let vegan = speaker.word("ingredient-vegan");
+    sheet.row(ui, vegan, |sheet, ui| {
         let word = |stated: &Option<bool>| word(stated).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("vegan", "Vegan"),
+            Spot::wide("vegan", &capitalised(vegan)),
             &before.diet.vegan,
             &all,
             word,
             |item, to| item.diet.vegan = to,
         );
-        quiet_ui(ui, "dairy-free");
-        let spot = Spot::wide("dairy-free", "Dairy-free");
+        let dairy_free = speaker.word("ingredient-dairy-free");
+        quiet_ui(ui, dairy_free);
+        let name = capitalised(dairy_free);
+        let spot = Spot::wide("dairy-free", &name);
         sheet.choice(ui, spot, &before.diet.dairy_free, &all, word, |item, to| {
             item.diet.dairy_free = to;
         });
@@ -43,22 +50,23 @@ pub(super) fn pack_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
 /// Width of the name of an allergen, in points.
 const NAME: f32 = 39.0 * grid::STEP;
 /// Width of a column of boxes, in points.
-const BOX: f32 = 9.0 * grid::STEP;
+const BOX: f32 = 12.0 * grid::STEP;
 
 /// The fourteen allergens in two columns, once the pack states them.
-pub(super) fn allergens_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
-    group_ui(ui, "Allergens");
+pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
+    let allergens = speaker.word("ingredient-allergens");
+    group_ui(ui, allergens);
     let before = sheet.item.allergens.clone();
     ui.horizontal(|ui| {
         let word = |stated: &bool| {
-            if *stated {
-                "the pack states them"
+            let word = speaker.word(if *stated {
+                "ingredient-allergens-stated"
             } else {
-                "the pack says nothing"
-            }
-            .to_owned()
+                "ingredient-allergens-silent"
+            });
+            word.to_owned()
         };
-        let spot = Spot::wide("allergens", "Allergens");
+        let spot = Spot::wide("allergens", allergens);
         sheet.choice(
             ui,
             spot,
@@ -73,7 +81,7 @@ pub(super) fn allergens_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             .as_ref()
             .is_some_and(|stated| stated.contains.is_empty() && stated.may_contain.is_empty())
         {
-            quiet_ui(ui, "contains none of the fourteen");
+            quiet_ui(ui, speaker.word("ingredient-allergens-none"));
         }
     });
     let Some(stated) = before else { return };
@@ -87,15 +95,19 @@ pub(super) fn allergens_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
         ui.spacing_mut().item_spacing.x = 0.0;
         for _ in 0..if two { 2 } else { 1 } {
             words_ui(ui, "", NAME);
-            words_ui(ui, "has", BOX);
-            words_ui(ui, "may", BOX + grid::EASY);
+            words_ui(ui, speaker.word("ingredient-allergen-has"), BOX);
+            words_ui(
+                ui,
+                speaker.word("ingredient-allergen-may"),
+                BOX + grid::EASY,
+            );
         }
     });
     for row in 0..rows {
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 0.0;
             for allergen in Allergen::ALL.into_iter().skip(row).step_by(rows) {
-                allergen_ui(ui, sheet, &stated, allergen);
+                allergen_ui(ui, speaker, sheet, &stated, allergen);
             }
         });
     }
@@ -103,23 +115,30 @@ pub(super) fn allergens_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
 
 fn allergen_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     sheet: &mut Sheet<'_, Ingredient>,
     stated: &AllergenStatement,
     allergen: Allergen,
 ) {
-    words_ui(ui, allergen.word(), NAME);
+    let word = speaker.allergen(allergen);
+    words_ui(ui, word, NAME);
     let boxes = [
-        ("contains", &stated.contains, BOX),
-        ("may contain", &stated.may_contain, BOX + grid::EASY),
+        (
+            say!(speaker, "allergens-contains", allergens: word),
+            &stated.contains,
+            BOX,
+        ),
+        (
+            say!(speaker, "allergens-may-contain", allergens: word),
+            &stated.may_contain,
+            BOX + grid::EASY,
+        ),
     ];
-    for (at, (words, list, width)) in boxes.into_iter().enumerate() {
+    for (at, (name, list, width)) in boxes.into_iter().enumerate() {
         cell_ui(ui, width, |ui| {
             let mut ticked = list.contains(&allergen);
             let response = ui.add(Checkbox::without_text(&mut ticked));
-            if response
-                .accessible_name(format!("{words} {}", allergen.word()))
-                .changed()
-            {
+            if response.accessible_name(name).changed() {
                 sheet.change("allergens", |item| {
                     if let Some(stated) = &mut item.allergens {
                         let list = if at == 0 {

@@ -2,12 +2,13 @@
 
 use egui::Ui;
 
+use super::REPEATED;
 use crate::book::{Ingredient, Price};
-use crate::quantity::{parse_in_unit, parse_number, show_number};
+use crate::quantity::{excerpt, parse_in_unit, parse_number};
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain};
 use crate::ui::counter_area::table::price_per_kg;
-use crate::ui::field::TypingError as _;
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
 
@@ -17,39 +18,39 @@ pub(super) fn price_ui(
     sheet: &mut Sheet<'_, Ingredient>,
     before: &Ingredient,
 ) {
-    let currency = &counter.book.settings.currency;
-    sheet.row(ui, "pack price", |sheet, ui| {
-        let shown = before.price.as_ref().map(words).unwrap_or_default();
-        let spot = Spot::wide("price", "Price of a pack")
+    let speaker = counter.speaker;
+    let currency = counter.book.settings.currency.as_str();
+    sheet.row(ui, speaker.word("ingredient-price"), |sheet, ui| {
+        let shown = before.price.as_ref().map(|price| words(speaker, price));
+        let spot = Spot::wide("price", speaker.word("ingredient-price-named"))
             .width(180.0)
-            .hint("such as 11.40 for 1 kg");
+            .hint(speaker.word("ingredient-price-hint"));
         sheet.reading(
             ui,
             spot,
-            shown,
-            |text| read(text, currency),
+            shown.unwrap_or_default(),
+            |text| read(speaker, text, currency),
             |item, pack| item.type_price(pack, &today()),
         );
         if let Some(price) = price_per_kg(before) {
-            quiet_ui(
-                ui,
-                &format!("{} {currency} per usable kg", show_number(price, 2)),
-            );
+            let price = speaker.number(price, 2);
+            let words = say!(speaker, "ingredient-price-usable", price: price, currency: currency);
+            quiet_ui(ui, &words);
         }
     });
     let Some(price) = &before.price else { return };
-    sheet.row(ui, "of it is lost", |sheet, ui| {
-        let spot = Spot::number("waste", "Waste in percent").width(44.0);
+    sheet.row(ui, speaker.word("ingredient-waste"), |sheet, ui| {
+        let spot = Spot::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
         sheet.required(ui, spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
             }
         });
-        quiet_ui(ui, "%, priced on");
+        quiet_ui(ui, speaker.word("ingredient-priced-on"));
         let shown = price.date.clone().unwrap_or_default();
-        let spot = Spot::wide("price date", "Day of the price")
+        let spot = Spot::wide("price date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
-            .hint("no day");
+            .hint(speaker.word("ingredient-no-day"));
         sheet.reading(ui, spot, shown, date, |item, date| {
             if let Some(price) = &mut item.price {
                 price.date = date;
@@ -58,44 +59,59 @@ pub(super) fn price_ui(
     });
 }
 
-/// "11.4 for 1000 g".
-fn words(price: &Price) -> String {
-    format!("{} for {} g", plain(price.pack), plain(price.grams))
+/// "11.4 for 1000 g", with a decimal point in every language: it stands in a field.
+fn words(speaker: Speaker<'_>, price: &Price) -> String {
+    let content = format!("{} g", plain(price.grams));
+    say!(speaker, "ingredient-price-for", price: plain(price.pack), content: content)
+}
+
+/// What stands between a price and the content of its pack: the words of the language, and what bills of every language have.
+fn between(speaker: Speaker<'_>) -> [String; 3] {
+    let mark = "\u{0}";
+    let shown = say!(speaker, "ingredient-price-for", price: mark, content: mark);
+    let words = shown.split(mark).nth(1).unwrap_or_default();
+    [words.trim().to_owned(), "for".to_owned(), "/".to_owned()]
 }
 
 /// Reads "11.40 for 1 kg", "11,40 € / 500 g"; nothing for an empty text.
-fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
+fn read(speaker: Speaker<'_>, text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
     }
-    let wanted = || format!("“{text}” is not a price: enter, for example, 11.40 for 1 kg");
-    let (pack, content) = text
-        .split_once("for")
-        .or_else(|| text.split_once('/'))
-        .ok_or_else(wanted)?;
-    let number = |text: &str| {
-        parse_number(text).map_err(|error| error.said(crate::say::Speaker::without_book()))
+    let (pack, content) = between(speaker)
+        .iter()
+        .filter(|words| !words.is_empty())
+        .find_map(|words| text.split_once(words.as_str()))
+        .ok_or_else(
+            || say!(speaker, "ingredient-price-not-read", found: excerpt(text, REPEATED)),
+        )?;
+    let pack = match currency {
+        "" => pack.to_owned(),
+        currency => pack.replace(currency, " "),
     };
-    let pack = number(pack.replace(currency, " ").trim())?;
+    let pack = parse_number(pack.trim()).map_err(|error| speaker.number_error(&error))?;
     let content = content.trim().to_lowercase();
+    let found = || excerpt(&content, REPEATED);
     if !["g", "oz", "lb"].iter().any(|unit| content.ends_with(unit)) {
-        return Err(format!(
-            "the content `{content}` has no unit; expected g, kg, oz or lb"
-        ));
+        return Err(say!(speaker, "ingredient-price-without-unit", found: found()));
     }
-    let grams = parse_in_unit(&content, "g")
-        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
+    let grams = parse_in_unit(&content, "g").map_err(|error| speaker.number_error(&error))?;
     if grams > 0.0 {
         Ok(Some((pack, grams)))
     } else {
-        Err(format!("a pack of `{content}` holds nothing"))
+        Err(say!(speaker, "ingredient-price-of-nothing", found: found()))
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::say::Language;
+
+    fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
+        super::read(Speaker::without_book(), text, currency)
+    }
 
     #[test]
     fn a_price_is_read_as_it_is_said() {
@@ -112,6 +128,7 @@ mod tests {
             "a thousand, or a little more than one"
         );
         assert_eq!(read("", "€"), Ok(None));
+        assert_eq!(read("11.40 for 1 kg", ""), Ok(Some((11.4, 1000.0))));
     }
 
     #[test]
@@ -129,13 +146,27 @@ mod tests {
     }
 
     #[test]
-    fn what_is_shown_can_be_read_again() {
+    fn what_is_shown_can_be_read_again_in_every_language_and_so_can_english() {
         let price = Price {
             pack: 0.004,
             grams: 1000.0,
             waste_percent: 0.0,
             date: None,
         };
-        assert_eq!(read(&words(&price), "€"), Ok(Some((0.004, 1000.0))));
+        let english = words(Speaker::without_book(), &price);
+        assert_eq!(english, "0.004 for 1000 g");
+        for language in Language::all() {
+            let speaker = Speaker::without_book().in_language(language);
+            for text in [words(speaker, &price), english.clone()] {
+                let read = super::read(speaker, &text, "€");
+                assert_eq!(read, Ok(Some((0.004, 1000.0))), "{language:?}: {text}");
+            }
+            let hint = speaker.word("ingredient-price-hint");
+            let example = &hint[hint.find(|first: char| first.is_ascii_digit()).unwrap()..];
+            let read = super::read(speaker, example, "€");
+            assert_eq!(read, Ok(Some((11.4, 1000.0))), "{language:?}: {hint}");
+        }
+        let german = Speaker::without_book().in_language(Language::from_code("de").unwrap());
+        assert_eq!(words(german, &price), "0.004 für 1000 g");
     }
 }

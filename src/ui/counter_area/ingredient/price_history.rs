@@ -3,7 +3,8 @@
 use egui::{Align, Id, Label, Layout, RichText, Sense, Ui, UiBuilder, vec2};
 
 use crate::book::{Form, Ingredient, PriceInTime};
-use crate::quantity::show_number;
+use crate::quantity::{excerpt, show_compact, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::sheet::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
@@ -32,6 +33,8 @@ pub(super) fn price_history_ui(
     if before.earlier_prices.is_empty() {
         return;
     }
+    let speaker = counter.speaker;
+    let currency = counter.book.settings.currency.as_str();
     let per = Per::of(before);
     let history = before.price_history();
     let narrow = DAY + PACK + EACH + CHANGE + grid::TARGET;
@@ -40,17 +43,22 @@ pub(super) fn price_history_ui(
     let supplier = (has_suppliers && room >= SUPPLIER.0).then(|| room.min(SUPPLIER.1));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
-        words_ui(ui, "prices so far", DAY);
-        let in_currency = |words: &str| {
-            let words = format!("{} {words}", counter.book.settings.currency);
-            words.trim_start().to_owned()
+        words_ui(ui, speaker.word("ingredient-prices"), DAY);
+        let pack = say!(speaker, "ingredient-prices-per-pack", currency: currency);
+        let each = match per.of {
+            PerWhat::Litre => say!(speaker, "ingredient-prices-per-litre", currency: currency),
+            PerWhat::Kilogram => {
+                say!(speaker, "ingredient-prices-per-kilogram", currency: currency)
+            }
         };
-        number_heading_ui(ui, &in_currency("a pack"), PACK);
-        number_heading_ui(ui, &in_currency(per.word), EACH);
-        number_heading_ui(ui, "change", CHANGE);
+        // A shop may state no currency.
+        number_heading_ui(ui, pack.trim(), PACK);
+        number_heading_ui(ui, each.trim(), EACH);
+        number_heading_ui(ui, speaker.word("ingredient-prices-change"), CHANGE);
         if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
-            words_ui(ui, "from", width - grid::NEAR);
+            let words = speaker.word("ingredient-prices-from");
+            words_ui(ui, words, width - grid::NEAR);
         }
     });
     let id = Id::unique(("all prices", before.id.as_str()));
@@ -58,15 +66,18 @@ pub(super) fn price_history_ui(
     let shown = if all { history.len() } else { MOST };
     let mut forgotten = None;
     for row in &history[..shown] {
-        if row_ui(ui, row, per, supplier) {
+        if row_ui(ui, speaker, row, per, supplier) {
             forgotten = row.earlier;
         }
     }
-    if !all && link_ui(ui, &format!("Show all {} prices", history.len())).clicked() {
-        ui.data_mut(|data| data.insert_temp(id, true));
+    if !all {
+        let words = say!(speaker, "ingredient-prices-all", count: history.len());
+        if link_ui(ui, &words).clicked() {
+            ui.data_mut(|data| data.insert_temp(id, true));
+        }
     }
-    copy_ui(ui, "prices", || {
-        as_table(&counter.book.settings.currency, per, &history)
+    copy_ui(ui, speaker.word("ingredient-prices-table"), || {
+        as_table(speaker, currency, per, &history)
     });
     if let Some(at) = forgotten {
         sheet.change("earlier prices", |item| {
@@ -76,11 +87,17 @@ pub(super) fn price_history_ui(
     ui.add_space(grid::TIGHT);
 }
 
-/// What prices are compared by.
+/// What prices are compared by, and what that weighs.
 #[derive(Clone, Copy)]
 struct Per {
-    word: &'static str,
+    of: PerWhat,
     grams: f64,
+}
+
+#[derive(Clone, Copy)]
+enum PerWhat {
+    Litre,
+    Kilogram,
 }
 
 impl Per {
@@ -89,11 +106,11 @@ impl Per {
         let density = item.density.map(|figure| figure.value);
         match density.filter(|density| item.form == Form::Liquid && *density > 0.0) {
             Some(density) => Self {
-                word: "per l",
+                of: PerWhat::Litre,
                 grams: 1000.0 * density,
             },
             None => Self {
-                word: "per kg",
+                of: PerWhat::Kilogram,
                 grams: 1000.0,
             },
         }
@@ -107,10 +124,16 @@ impl Per {
 }
 
 /// One price; `true` when it is to be forgotten.
-fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, supplier: Option<f32>) -> bool {
+fn row_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    row: &PriceInTime<'_>,
+    per: Per,
+    supplier: Option<f32>,
+) -> bool {
     let palette = theme::palette(ui.visuals());
     let mut forgotten = false;
-    let day = row.date.unwrap_or("no day");
+    let day = row.date.map(|day| excerpt(day, 12));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         let colour = if row.earlier.is_none() {
@@ -121,23 +144,22 @@ fn row_ui(ui: &mut Ui, row: &PriceInTime<'_>, per: Per, supplier: Option<f32>) -
         let put = |ui: &mut Ui, words: String, width, is_number| {
             put_ui(ui, &words, width, is_number, colour);
         };
-        put(ui, crate::quantity::excerpt(day, 12), DAY, false);
-        put(ui, pack_words(row), PACK, true);
+        let no_day = || speaker.word("ingredient-no-day").to_owned();
+        put(ui, day.clone().unwrap_or_else(no_day), DAY, false);
+        put(ui, pack_words(speaker, row), PACK, true);
         let each = per
             .of_price(row)
-            .map_or_else(|| "–".to_owned(), |each| show_number(each, 2));
+            .map_or_else(|| "–".to_owned(), |each| speaker.number(each, 2));
         put(ui, each, EACH, true);
-        put(ui, change_words(row.change_percent), CHANGE, true);
+        put(ui, change_words(speaker, row.change_percent), CHANGE, true);
         if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
-            put(
-                ui,
-                crate::quantity::excerpt(row.supplier, 60),
-                width - grid::NEAR,
-                false,
-            );
+            put(ui, excerpt(row.supplier, 60), width - grid::NEAR, false);
         }
-        let words = format!("Forget the price of {day}");
+        let words = match day {
+            Some(day) => say!(speaker, "ingredient-price-remove", day: day),
+            None => speaker.word("ingredient-price-remove-no-day").to_owned(),
+        };
         if row.earlier.is_some() {
             cell_ui(ui, grid::TARGET, |ui| {
                 forgotten = icon_button(ui, Icon::Delete, &words, &words).clicked();
@@ -163,14 +185,18 @@ fn put_ui(ui: &mut Ui, words: &str, width: f32, is_number: bool, colour: egui::C
 }
 
 /// Every price for a spreadsheet, with the content of the pack in a column of its own.
-fn as_table(currency: &str, per: Per, history: &[PriceInTime<'_>]) -> Table {
+fn as_table(speaker: Speaker<'_>, currency: &str, per: Per, history: &[PriceInTime<'_>]) -> Table {
+    let each = speaker.word(match per.of {
+        PerWhat::Litre => "ingredient-head-per-litre",
+        PerWhat::Kilogram => "ingredient-head-per-kilogram",
+    });
     let heads = [
-        "day".to_owned(),
-        spreadsheet::head("price of a pack", currency),
-        spreadsheet::head("content", "g"),
-        spreadsheet::head(&format!("price {}", per.word), currency),
-        spreadsheet::head("change", "%"),
-        "from".to_owned(),
+        speaker.word("ingredient-head-day").to_owned(),
+        spreadsheet::head(speaker.word("ingredient-head-pack"), currency),
+        spreadsheet::head(speaker.word("ingredient-head-content"), "g"),
+        spreadsheet::head(each, currency),
+        spreadsheet::head(speaker.word("ingredient-prices-change"), "%"),
+        speaker.word("ingredient-prices-from").to_owned(),
     ];
     let mut table = Table::new(heads);
     for row in history {
@@ -178,9 +204,9 @@ fn as_table(currency: &str, per: Per, history: &[PriceInTime<'_>]) -> Table {
         let each = each.map(|each| show_number(each, 2)).unwrap_or_default();
         let change = row.change_percent.map(|change| show_number(change, 1));
         table.row([
-            Cell::words(row.date.unwrap_or("no day")),
+            Cell::words(row.date.unwrap_or(speaker.word("ingredient-no-day"))),
             Cell::figure(&show_number(row.pack, 2)),
-            Cell::figure(&crate::quantity::show_compact(row.grams)),
+            Cell::figure(&show_compact(row.grams)),
             Cell::figure(&each),
             Cell::figure(&change.unwrap_or_default()),
             Cell::words(row.supplier),
@@ -190,23 +216,24 @@ fn as_table(currency: &str, per: Per, history: &[PriceInTime<'_>]) -> Table {
 }
 
 /// "11.40 for 1 kg".
-fn pack_words(row: &PriceInTime<'_>) -> String {
-    let content = if row.grams >= 1000.0 {
-        format!("{} kg", crate::quantity::show_compact(row.grams / 1000.0))
+fn pack_words(speaker: Speaker<'_>, row: &PriceInTime<'_>) -> String {
+    let (content, unit) = if row.grams >= 1000.0 {
+        (row.grams / 1000.0, "kg")
     } else {
-        format!("{} g", crate::quantity::show_compact(row.grams))
+        (row.grams, "g")
     };
-    format!("{} for {content}", show_number(row.pack, 2))
+    let content = format!("{}\u{a0}{unit}", speaker.digits(&show_compact(content)));
+    say!(speaker, "ingredient-price-for", price: speaker.number(row.pack, 2), content: content)
 }
 
 /// "+9.6 %"; nothing for the first price.
-fn change_words(percent: Option<f64>) -> String {
+fn change_words(speaker: Speaker<'_>, percent: Option<f64>) -> String {
     match percent {
         None => String::new(),
-        Some(percent) if percent.abs() < 0.05 => "the same".to_owned(),
+        Some(percent) if percent.abs() < 0.05 => speaker.word("ingredient-prices-same").to_owned(),
         Some(percent) => {
-            let sign = if percent > 0.0 { "+" } else { "−" };
-            format!("{sign}{} %", show_number(percent.abs(), 1))
+            let sign = if percent > 0.0 { "+" } else { "" };
+            format!("{sign}{}", speaker.in_unit(percent, "%", 1))
         }
     }
 }
@@ -214,16 +241,20 @@ fn change_words(percent: Option<f64>) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::say::Language;
 
     #[test]
     fn a_change_says_which_way() {
-        for (percent, words) in [
-            (None, ""),
-            (Some(0.01), "the same"),
-            (Some(9.649), "+9.6 %"),
-            (Some(-12.5), "−12.5 %"),
+        let english = Speaker::without_book();
+        let german = english.in_language(Language::from_code("de").unwrap());
+        for (percent, words, in_german) in [
+            (None, "", ""),
+            (Some(0.01), "the same", "unverändert"),
+            (Some(9.649), "+9.6\u{a0}%", "+9,6\u{a0}%"),
+            (Some(-12.5), "−12.5\u{a0}%", "−12,5\u{a0}%"),
         ] {
-            assert_eq!(change_words(percent), words);
+            assert_eq!(change_words(english, percent), words);
+            assert_eq!(change_words(german, percent), in_german);
         }
     }
 }

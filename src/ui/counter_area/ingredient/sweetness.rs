@@ -7,24 +7,26 @@ use crate::book::{
     Evidence, Figure, FlavourStrength, HighPotencyAmount, HighPotencySweetener, Ingredient,
     SugarProfile,
 };
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, WORDS, link_ui, word_menu_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{capitalised, quiet_ui};
 
-pub(super) fn sweetness_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
-    group_ui(ui, "Sweetness and flavour");
-    profile_ui(ui, sheet);
+pub(super) fn sweetness_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
+    group_ui(ui, speaker.word("ingredient-sweetness"));
+    profile_ui(ui, speaker, sheet);
     let fraction = sheet.item.composition.free_sugar_fraction;
-    sheet.row(ui, "free sugars", |sheet, ui| {
-        let spot = Spot::number("free", "Free part of the sugars").hint("–");
+    sheet.row(ui, speaker.word("ingredient-free-sugars"), |sheet, ui| {
+        let spot = Spot::number("free", speaker.word("ingredient-free-sugars-named")).hint("–");
         sheet.number(ui, spot, fraction, |item, fraction| {
             item.composition.free_sugar_fraction = fraction;
         });
-        quiet_ui(ui, "of the sugars: 1 for syrup and juice, 0 for milk");
+        quiet_ui(ui, speaker.word("ingredient-free-sugars-hint"));
     });
-    flavours_ui(ui, sheet);
-    sweeteners_ui(ui, sheet);
+    flavours_ui(ui, speaker, sheet);
+    sweeteners_ui(ui, speaker, sheet);
 }
 
 const OWN: SugarProfile = SugarProfile::Own {
@@ -54,33 +56,36 @@ const PROFILES: [Option<SugarProfile>; 11] = [
     Some(OWN),
 ];
 
-fn profile_word(profile: Option<&SugarProfile>) -> &'static str {
+/// The message of a kind of profile.
+fn profile_message(profile: Option<&SugarProfile>) -> &'static str {
     match profile {
-        None => "not stated",
-        Some(SugarProfile::Sucrose) => "table sugar",
-        Some(SugarProfile::Invert) => "invert sugar",
-        Some(SugarProfile::Hfcs42) => "HFCS-42",
-        Some(SugarProfile::Hfcs55) => "HFCS-55",
-        Some(SugarProfile::Fructose) => "fructose",
-        Some(SugarProfile::Glucose) => "dextrose",
-        Some(SugarProfile::Lactose) => "milk sugar",
-        Some(SugarProfile::Honey) => "honey",
-        Some(SugarProfile::GlucoseSyrup { .. }) => "glucose syrup",
-        Some(SugarProfile::Own { .. }) => "own fractions",
+        None => "ingredient-not-stated",
+        Some(SugarProfile::Sucrose) => "ingredient-profile-sucrose",
+        Some(SugarProfile::Invert) => "ingredient-profile-invert",
+        Some(SugarProfile::Hfcs42) => "ingredient-profile-hfcs-42",
+        Some(SugarProfile::Hfcs55) => "ingredient-profile-hfcs-55",
+        Some(SugarProfile::Fructose) => "ingredient-profile-fructose",
+        Some(SugarProfile::Glucose) => "ingredient-profile-glucose",
+        Some(SugarProfile::Lactose) => "ingredient-profile-lactose",
+        Some(SugarProfile::Honey) => "ingredient-profile-honey",
+        Some(SugarProfile::GlucoseSyrup { .. }) => "ingredient-profile-glucose-syrup",
+        Some(SugarProfile::Own { .. }) => "ingredient-profile-own",
     }
 }
 
-fn profile_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
+fn profile_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let profile = sheet.item.composition.sugar_profile;
-    let same =
-        |one: Option<SugarProfile>| profile_word(one.as_ref()) == profile_word(profile.as_ref());
+    let message = profile_message(profile.as_ref());
+    let same = |one: Option<SugarProfile>| profile_message(one.as_ref()) == message;
     // The kind in hand stands in the menu with the numbers that it has.
     let all = PROFILES.map(|known| if same(known) { profile } else { known });
-    sheet.row(ui, "the sugars are", |sheet, ui| {
-        let word = |profile: &Option<SugarProfile>| profile_word(profile.as_ref()).to_owned();
+    sheet.row(ui, speaker.word("ingredient-profile"), |sheet, ui| {
+        let word = |profile: &Option<SugarProfile>| {
+            speaker.word(profile_message(profile.as_ref())).to_owned()
+        };
         sheet.choice(
             ui,
-            Spot::wide("profile", "Sugar profile"),
+            Spot::wide("profile", speaker.word("ingredient-profile-named")),
             &profile,
             &all,
             word,
@@ -92,8 +97,10 @@ fn profile_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             dextrose_equivalent,
         }) = profile
         {
-            quiet_ui(ui, "dextrose equivalent");
-            let spot = Spot::number("dextrose", "Dextrose equivalent").width(48.0);
+            let words = speaker.word("ingredient-dextrose-equivalent");
+            quiet_ui(ui, words);
+            let name = capitalised(words);
+            let spot = Spot::number("dextrose", &name).width(48.0);
             sheet.required(
                 ui,
                 spot,
@@ -116,24 +123,31 @@ fn profile_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
     }) = profile
     {
         let fractions = [sucrose, glucose, fructose, lactose, maltose, other];
-        fractions_ui(ui, sheet, fractions);
+        fractions_ui(ui, speaker, sheet, fractions);
     }
 }
 
+/// Messages of the sugars, in the order of the fractions.
 const SUGARS: [&str; 6] = [
-    "sucrose",
-    "glucose",
-    "fructose",
-    "lactose",
-    "maltose",
-    "other sugar",
+    "measurand-sucrose",
+    "measurand-glucose",
+    "measurand-fructose",
+    "measurand-lactose",
+    "measurand-maltose",
+    "ingredient-other-sugar",
 ];
 
 /// The fractions of the shop's own profile.
-fn fractions_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, fractions: [f64; 6]) {
-    for (at, sugar) in SUGARS.into_iter().enumerate() {
-        let field = format!("fraction {sugar}");
-        let name = format!("Fraction of {sugar}");
+fn fractions_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    fractions: [f64; 6],
+) {
+    for (at, message) in SUGARS.into_iter().enumerate() {
+        let sugar = speaker.word(message);
+        let field = format!("fraction {message}");
+        let name = say!(speaker, "ingredient-fraction", sugar: sugar);
         sheet.row(ui, &format!("\u{2007}\u{2007}{sugar}"), |sheet, ui| {
             sheet.required(
                 ui,
@@ -157,49 +171,66 @@ fn fractions_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>, fractions: [f64;
     }
 }
 
-/// What somebody says who has tasted it against the one in use, and how strong that is per gram.
+/// Messages of what somebody says who has tasted it against the one in use, and how strong that is per gram.
 ///
 /// The steps are a fifth to two fifths (common practice, no source); the note is taken for ±10 %.
 const BENCH_NOTES: [(&str, f64); 5] = [
-    ("much weaker, about 0.6", 0.6),
-    ("weaker, about 0.8", 0.8),
-    ("as strong as the standard", 1.0),
-    ("stronger, about 1.25", 1.25),
-    ("much stronger, about 1.6", 1.6),
+    ("ingredient-bench-much-weaker", 0.6),
+    ("ingredient-bench-weaker", 0.8),
+    ("ingredient-bench-equal", 1.0),
+    ("ingredient-bench-stronger", 1.25),
+    ("ingredient-bench-much-stronger", 1.6),
 ];
 
 /// Relative standard uncertainty of a bench note (assumed).
 const BENCH_UNCERTAINTY: f64 = 0.10;
 
-fn flavours_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
+/// "much weaker, about 0.6"; what is as strong needs no figure.
+fn bench_words(speaker: Speaker<'_>, message: &str, strength: f64) -> String {
+    let note = speaker.word(message);
+    if is_strength(strength, 1.0) {
+        return note.to_owned();
+    }
+    let strength = speaker.trimmed(strength, "", 2);
+    say!(speaker, "ingredient-bench-about", note: note, strength: strength)
+}
+
+fn is_strength(one: f64, other: f64) -> bool {
+    (one - other).abs() < 1e-9
+}
+
+fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let flavours = sheet.item.composition.flavours.clone();
+    let tastes_of = speaker.word("ingredient-tastes-of");
     for (at, flavour) in flavours.iter().enumerate() {
         let field = format!("flavour {at}");
+        let flavour_name = name_as_shown(&flavour.name);
         let mut removed = false;
-        sheet.row(ui, if at == 0 { "tastes of" } else { "" }, |sheet, ui| {
-            let spot = Spot::wide(&field, "Flavour").width(112.0).hint("chestnut");
+        let words = if at == 0 { tastes_of } else { "" };
+        sheet.row(ui, words, |sheet, ui| {
+            let spot = Spot::wide(&field, speaker.word("ingredient-flavour-named"))
+                .width(112.0)
+                .hint(speaker.word("ingredient-flavour-hint"));
             sheet.text(ui, spot, &flavour.name, |item, name| {
                 item.composition.flavours[at].name = name;
             });
-            bench_note_ui(ui, sheet, &field, flavour, at);
-            removed = icon_button(
-                ui,
-                Icon::Delete,
-                &format!("Take {} out", flavour.name),
-                "Take it out",
-            )
-            .clicked();
+            bench_note_ui(ui, speaker, sheet, &field, flavour, at);
+            let words = match flavour_name.as_ref() {
+                "" => speaker.word("ingredient-remove-flavour").to_owned(),
+                name => say!(speaker, "ingredient-remove", item: name),
+            };
+            removed = icon_button(ui, Icon::Delete, &words, &words).clicked();
         });
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, "", WORDS);
             let field = format!("{field} strength");
-            let name = format!("Strength of {}", flavour.name);
+            let name = say!(speaker, "ingredient-flavour-strength", flavour: flavour_name);
             let asked = Asked {
                 field: &field,
                 name: &name,
-                unit: "per gram",
-                unit_width: 40.0,
+                unit: speaker.word("ingredient-per-gram"),
+                unit_width: 52.0,
                 factor: 1.0,
                 first: Evidence::Measured,
             };
@@ -219,51 +250,51 @@ fn flavours_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             return;
         }
     }
-    sheet.row(
-        ui,
-        if flavours.is_empty() { "tastes of" } else { "" },
-        |sheet, ui| {
-            if link_ui(ui, "Add a flavour").clicked() {
-                let flavour = FlavourStrength {
-                    name: String::new(),
-                    per_gram: None,
-                };
-                sheet.change("flavours", |item| item.composition.flavours.push(flavour));
-            }
-        },
-    );
+    let words = if flavours.is_empty() { tastes_of } else { "" };
+    sheet.row(ui, words, |sheet, ui| {
+        if link_ui(ui, speaker.word("ingredient-add-flavour")).clicked() {
+            let flavour = FlavourStrength {
+                name: String::new(),
+                per_gram: None,
+            };
+            sheet.change("flavours", |item| item.composition.flavours.push(flavour));
+        }
+    });
 }
 
 /// The quick word for how strong a flavour is.
 fn bench_note_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     sheet: &mut Sheet<'_, Ingredient>,
     field: &str,
     flavour: &FlavourStrength,
     at: usize,
 ) {
     let known = flavour.per_gram.map(|figure| figure.value);
-    let is = |value: f64| known.is_some_and(|known| (known - value).abs() < 1e-9);
+    let is = |value: f64| known.is_some_and(|known| is_strength(known, value));
     let word = match known {
-        None => "nobody has tasted it",
+        None => speaker.word("ingredient-bench-not-tasted").to_owned(),
         Some(_) => BENCH_NOTES
             .iter()
             .find(|(_, value)| is(*value))
-            .map_or("measured", |(word, _)| word),
+            .map_or_else(
+                || speaker.evidence_kind(Evidence::Measured).to_owned(),
+                |(message, value)| bench_words(speaker, message, *value),
+            ),
     };
     let mut taken = None;
-    word_menu_ui(ui, "Bench note", word, |ui| {
+    word_menu_ui(ui, speaker.word("ingredient-bench-note"), &word, |ui| {
+        let assumed = speaker.word("ingredient-bench-assumed");
         if ui
-            .add(Button::selectable(
-                known.is_none(),
-                "not tasted: assumed equal per gram, ± 25 %",
-            ))
+            .add(Button::selectable(known.is_none(), assumed))
             .clicked()
         {
             taken = Some(None);
         }
-        for (word, value) in BENCH_NOTES {
-            if ui.add(Button::selectable(is(value), word)).clicked() {
+        for (message, value) in BENCH_NOTES {
+            let words = bench_words(speaker, message, value);
+            if ui.add(Button::selectable(is(value), words)).clicked() {
                 let u = Some(BENCH_UNCERTAINTY * value);
                 taken = Some(Some(Figure {
                     value,
@@ -289,23 +320,24 @@ const SWEETENERS: [HighPotencySweetener; 6] = [
     HighPotencySweetener::Saccharin,
 ];
 
-fn sweetener_word(sweetener: HighPotencySweetener) -> &'static str {
+fn sweetener_message(sweetener: HighPotencySweetener) -> &'static str {
     match sweetener {
-        HighPotencySweetener::Sucralose => "sucralose",
-        HighPotencySweetener::Aspartame => "aspartame",
-        HighPotencySweetener::AcesulfameK => "acesulfame K",
-        HighPotencySweetener::RebaudiosideA => "rebaudioside A",
-        HighPotencySweetener::Stevioside => "stevioside",
-        HighPotencySweetener::Saccharin => "saccharin",
+        HighPotencySweetener::Sucralose => "ingredient-sucralose",
+        HighPotencySweetener::Aspartame => "ingredient-aspartame",
+        HighPotencySweetener::AcesulfameK => "ingredient-acesulfame-k",
+        HighPotencySweetener::RebaudiosideA => "ingredient-rebaudioside-a",
+        HighPotencySweetener::Stevioside => "ingredient-stevioside",
+        HighPotencySweetener::Saccharin => "ingredient-saccharin",
     }
 }
 
-fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
+fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let amounts = sheet.item.composition.high_potency.clone();
     for (at, amount) in amounts.iter().enumerate() {
-        let word = sweetener_word(amount.sweetener);
-        let field = format!("sweetener {word}");
-        let name = format!("Milligrams of {word}");
+        let message = sweetener_message(amount.sweetener);
+        let word = speaker.word(message);
+        let field = format!("sweetener {message}");
+        let name = say!(speaker, "ingredient-sweetener-milligrams", sweetener: word);
         let mut removed = false;
         sheet.row(ui, word, |sheet, ui| {
             let asked = Asked {
@@ -319,8 +351,8 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             sheet.figure(ui, &asked, amount.milligrams, |item, figure| {
                 item.composition.high_potency[at].milligrams = figure;
             });
-            removed =
-                icon_button(ui, Icon::Delete, &format!("Take {word} out"), "Take it out").clicked();
+            let words = say!(speaker, "ingredient-remove", item: word);
+            removed = icon_button(ui, Icon::Delete, &words, &words).clicked();
         });
         if removed {
             sheet.change("sweeteners", |item| {
@@ -330,35 +362,34 @@ fn sweeteners_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Ingredient>) {
             return;
         }
     }
-    sheet.row(
-        ui,
-        if amounts.is_empty() { "sweeteners" } else { "" },
-        |sheet, ui| {
-            let mut added = None;
-            word_menu_ui(
-                ui,
-                "High-potency sweetener",
-                "Add a high-potency sweetener",
-                |ui| {
-                    let free = |sweetener: &HighPotencySweetener| {
-                        amounts.iter().all(|known| known.sweetener != *sweetener)
-                    };
-                    for sweetener in SWEETENERS.into_iter().filter(free) {
-                        if ui.button(sweetener_word(sweetener)).clicked() {
-                            added = Some(sweetener);
-                        }
-                    }
-                },
-            );
-            if let Some(sweetener) = added {
-                let amount = HighPotencyAmount {
-                    sweetener,
-                    milligrams: None,
-                };
-                sheet.change("sweeteners", |item| {
-                    item.composition.high_potency.push(amount);
-                });
+    let words = if amounts.is_empty() {
+        speaker.word("ingredient-sweeteners")
+    } else {
+        ""
+    };
+    sheet.row(ui, words, |sheet, ui| {
+        let mut added = None;
+        let name = speaker.word("ingredient-sweetener-named");
+        let words = speaker.word("ingredient-add-sweetener");
+        word_menu_ui(ui, name, words, |ui| {
+            let free = |sweetener: &HighPotencySweetener| {
+                amounts.iter().all(|known| known.sweetener != *sweetener)
+            };
+            for sweetener in SWEETENERS.into_iter().filter(free) {
+                let word = speaker.word(sweetener_message(sweetener));
+                if ui.button(word).clicked() {
+                    added = Some(sweetener);
+                }
             }
-        },
-    );
+        });
+        if let Some(sweetener) = added {
+            let amount = HighPotencyAmount {
+                sweetener,
+                milligrams: None,
+            };
+            sheet.change("sweeteners", |item| {
+                item.composition.high_potency.push(amount);
+            });
+        }
+    });
 }
