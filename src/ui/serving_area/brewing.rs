@@ -18,6 +18,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::{Drafts, ViewState};
+use crate::ui::words;
 use crate::workbench::Action;
 
 /// Parts of leaf that dissolve.
@@ -384,8 +385,9 @@ fn answer_ui(
             sheet::fact_ui(ui, name, value, unit);
         }
     });
+    let speaker = words::speaker(ui.ctx());
     copy_ui(ui, "brewing", || {
-        sheet::facts_as_table(facts.into_iter().chain(time_facts(plan)))
+        sheet::facts_as_table(speaker, facts.into_iter().chain(time_facts(plan)))
     });
     sheet::words_ui(ui, times_words(question, plan));
     let method = &plan.method;

@@ -181,7 +181,7 @@ fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
         let [figure, doubt] = Cell::figure_and_doubt(&Value::shown(at, &unit, 1));
         curve.row([Cell::figure(&show_number(point.minutes, 1)), figure, doubt]);
     }
-    sheet::facts_as_table(milestones(screen, &course.cooling)).then(curve)
+    sheet::facts_as_table(screen.speaker, milestones(screen, &course.cooling)).then(curve)
 }
 
 /// What the curve rests on, how fast it is, and what would make it surer.

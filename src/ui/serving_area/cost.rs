@@ -6,18 +6,12 @@ use super::sheet::{self, Fact};
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::quantity::{Uncertain, name_as_shown, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
-use crate::ui::wording;
 use crate::workbench::Serving;
-
-/// What a line without a price says.
-const NO_PRICE: &str = "no price is stated";
-
-/// What the sum is called.
-const TOTAL: &str = "cost of the drink";
 
 /// A part of the cost.
 struct Part {
@@ -26,9 +20,9 @@ struct Part {
 }
 
 impl Part {
-    fn fact<'book>(&self, currency: &'book str) -> Fact<'book> {
+    fn fact<'book>(&self, speaker: Speaker<'_>, currency: &'book str) -> Fact<'book> {
         let value = self.price.map_or_else(
-            || Value::not_known(NO_PRICE),
+            || Value::not_known(speaker.word("serving-cost-no-price-stated")),
             |price| Value::digits(show_number(price, 2)),
         );
         (name_as_shown(&self.name).into_owned(), value, currency)
@@ -36,9 +30,14 @@ impl Part {
 }
 
 pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    let speaker = screen.speaker;
+    let total_name = speaker.word("serving-cost-of-drink");
     let currency = screen.book.settings.currency.as_str();
     let parts = parts(screen);
-    let of_parts: Vec<Fact<'_>> = parts.iter().map(|part| part.fact(currency)).collect();
+    let of_parts: Vec<Fact<'_>> = parts
+        .iter()
+        .map(|part| part.fact(speaker, currency))
+        .collect();
     let total = total(screen, &parts);
     let left = match &serving.margin {
         Some(margin) => margin_facts(screen, margin, &parts),
@@ -50,17 +49,16 @@ pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
             sheet::fact_ui(ui, name, value, unit);
         }
         ui.add_space(grid::NEAR);
-        sheet::figure_ui(ui, screen, TOTAL, &total, currency, Measurand::Cost);
+        sheet::figure_ui(ui, screen, total_name, &total, currency, Measurand::Cost);
         for (name, value, unit) in &left {
             sheet::fact_ui(ui, name, value, unit);
         }
     });
-    copy_ui(ui, "cost", || {
-        let total = (TOTAL.to_owned(), total, currency);
-        sheet::facts_as_table(of_parts.into_iter().chain([total]).chain(left))
+    copy_ui(ui, speaker.word("serving-cost-table"), || {
+        let total = (total_name.to_owned(), total, currency);
+        sheet::facts_as_table(speaker, of_parts.into_iter().chain([total]).chain(left))
     });
-    let prices = "Ingredient costs come from pack prices before sales tax and include waste.";
-    sheet::quiet_ui(ui, prices);
+    sheet::quiet_ui(ui, speaker.word("serving-cost-source"));
 }
 
 /// The lines of the drink, then cup, closure and what goes with it.
@@ -71,7 +69,7 @@ fn parts(screen: &Screen<'_>) -> Vec<Part> {
         .iter()
         .filter(|line| line.count != 0.0)
         .map(|line| Part {
-            name: wording::ingredient_name(screen.book, &line.ingredient),
+            name: screen.speaker.ingredient(&line.ingredient),
             price: line.cost,
         });
     let cup = screen
@@ -81,38 +79,46 @@ fn parts(screen: &Screen<'_>) -> Vec<Part> {
         .as_ref()
         .and_then(|id| screen.book.vessel(id));
     lines
-        .chain(cup.iter().flat_map(|cup| parts_of_cup(cup)))
+        .chain(cup.iter().flat_map(|cup| parts_of_cup(screen.speaker, cup)))
         .collect()
 }
 
-fn parts_of_cup(cup: &Vessel) -> Vec<Part> {
-    let closure = cup.usual_closure().map(|closure| Part {
-        name: match closure.kind {
-            ClosureKind::Open => "no closure".to_owned(),
-            ClosureKind::Lid => "lid".to_owned(),
-            ClosureKind::Film => "film".to_owned(),
-        },
+fn parts_of_cup(speaker: Speaker<'_>, cup: &Vessel) -> Vec<Part> {
+    // An open cup has no closure to pay for, but a price may be stated for one all the same.
+    let closure = cup
+        .usual_closure()
+        .filter(|closure| closure.price.is_some() || closure.kind != ClosureKind::Open);
+    let closure = closure.map(|closure| Part {
+        name: speaker
+            .word(match closure.kind {
+                ClosureKind::Open => "serving-cost-no-closure",
+                ClosureKind::Lid => "serving-cost-lid",
+                ClosureKind::Film => "serving-cost-film",
+            })
+            .to_owned(),
         price: closure.price,
     });
-    // An open cup has no closure to pay for, but a price may be stated for one all the same.
-    let closure = closure.filter(|part| part.price.is_some() || part.name != "no closure");
     std::iter::once(Part {
         name: cup.name.clone(),
         price: cup.price,
     })
     .chain(closure)
-    .chain(cup.serviceware.iter().map(part_of_serviceware))
+    .chain(
+        cup.serviceware
+            .iter()
+            .map(|ware| part_of_serviceware(speaker, ware)),
+    )
     .collect()
 }
 
-fn part_of_serviceware(ware: &Serviceware) -> Part {
+fn part_of_serviceware(speaker: Speaker<'_>, ware: &Serviceware) -> Part {
     let name = match ware.kind {
-        ServicewareKind::Straw { wide: true } => "wide straw",
-        ServicewareKind::Straw { wide: false } => "straw",
-        ServicewareKind::Sleeve => "sleeve",
+        ServicewareKind::Straw { wide: true } => "serving-cost-wide-straw",
+        ServicewareKind::Straw { wide: false } => "serving-cost-straw",
+        ServicewareKind::Sleeve => "serving-cost-sleeve",
     };
     Part {
-        name: name.to_owned(),
+        name: speaker.word(name).to_owned(),
         price: ware.price,
     }
 }
@@ -121,7 +127,7 @@ fn part_of_serviceware(ware: &Serviceware) -> Part {
 fn total(screen: &Screen<'_>, parts: &[Part]) -> Value {
     let value = Value::of(screen.speaker, screen.balance, Measurand::Cost, 2);
     let is_partial = screen.balance.figures.missing(Measurand::Cost) != 0;
-    let gap = missing(parts);
+    let gap = missing(screen.speaker, parts);
     if !is_partial || value.gap.is_some() && gap.is_none() {
         return value;
     }
@@ -137,13 +143,13 @@ fn total(screen: &Screen<'_>, parts: &[Part]) -> Value {
 }
 
 /// "no price: Ondry creamer, lid".
-fn missing(parts: &[Part]) -> Option<String> {
+fn missing(speaker: Speaker<'_>, parts: &[Part]) -> Option<String> {
     let names: Vec<&str> = parts
         .iter()
         .filter(|part| part.price.is_none())
         .map(|part| part.name.as_str())
         .collect();
-    (!names.is_empty()).then(|| format!("no price: {}", names.join(", ")))
+    (!names.is_empty()).then(|| say!(speaker, "serving-cost-no-price", parts: names.join(", ")))
 }
 
 /// What is left of the price, step by step.
@@ -152,19 +158,21 @@ fn margin_facts<'book>(
     margin: &Margin,
     parts: &[Part],
 ) -> Vec<Fact<'book>> {
+    let speaker = screen.speaker;
     let settings = &screen.book.settings;
     let currency = settings.currency.as_str();
     let money = |value: f64| Value::digits(show_number(value, 2));
     let tax_name = settings.sales_tax_percent.map_or_else(
-        || "sales tax".to_owned(),
-        |percent| format!("sales tax, {} %", show_number(percent, 1)),
+        || speaker.word("serving-cost-sales-tax").to_owned(),
+        |percent| say!(speaker, "serving-cost-sales-tax-of", percent: speaker.number(percent, 1)),
     );
-    let tax = margin
-        .sales_tax
-        .map_or_else(|| Value::not_known("the shop states no rate"), money);
-    let mut gaps: Vec<String> = missing(parts).into_iter().collect();
+    let tax = margin.sales_tax.map_or_else(
+        || Value::not_known(speaker.word("serving-cost-no-rate")),
+        money,
+    );
+    let mut gaps: Vec<String> = missing(screen.speaker, parts).into_iter().collect();
     if margin.sales_tax.is_none() {
-        gaps.push("sales tax not stated".to_owned());
+        gaps.push(speaker.word("serving-cost-tax-not-stated").to_owned());
     }
     let gap = (!gaps.is_empty()).then(|| gaps.join("; "));
     let figure = |figure: Uncertain, decimals: i32| {
@@ -177,19 +185,19 @@ fn margin_facts<'book>(
     };
     let mut facts = vec![
         (
-            "menu price, sales tax included".to_owned(),
+            speaker.word("serving-cost-menu-price").to_owned(),
             money(margin.menu_price),
             currency,
         ),
         (tax_name, tax, currency),
         (
-            "margin".to_owned(),
+            speaker.word("serving-cost-margin").to_owned(),
             figure(margin.margin, 2).with_gap(gap),
             currency,
         ),
     ];
     facts.extend(margin.percent.map(|percent| {
-        let name = "margin, as a share of the price before tax".to_owned();
+        let name = speaker.word("serving-cost-margin-share").to_owned();
         (name, figure(percent, 1), "%")
     }));
     facts
@@ -197,10 +205,12 @@ fn margin_facts<'book>(
 
 fn no_margin<'book>(screen: &Screen<'book>) -> Fact<'book> {
     let reason = if screen.balance.resolved.menu_price.is_some() {
-        "its cost is not known"
+        "serving-cost-not-known"
     } else {
-        "the recipe states no menu price"
+        "serving-cost-no-menu-price"
     };
     let currency = screen.book.settings.currency.as_str();
-    ("margin".to_owned(), Value::not_known(reason), currency)
+    let speaker = screen.speaker;
+    let name = speaker.word("serving-cost-margin").to_owned();
+    (name, Value::not_known(speaker.word(reason)), currency)
 }

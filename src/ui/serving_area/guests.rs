@@ -7,44 +7,55 @@ use egui::{Label, RichText, Ui};
 use super::sheet;
 use crate::balance::{AllergenSummary, Verdict};
 use crate::book::Allergen;
-use crate::say::Speaker;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::wording;
 use crate::ui::words;
 use crate::workbench::Serving;
 
 pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     let summary = &screen.balance.allergens;
-    let speaker = Speaker::new(screen.book);
+    let speaker = screen.speaker;
     let is_silent = summary.contains.is_empty() && summary.may_contain.is_empty();
     if is_silent && summary.not_stated.is_empty() {
-        sheet::words_ui(ui, "No pack names an allergen.");
+        sheet::words_ui(ui, speaker.word("serving-guests-none"));
     }
-    said_ui(ui, "Contains", &speaker.allergens(&summary.contains));
-    said_ui(ui, "May contain", &speaker.allergens(&summary.may_contain));
     said_ui(
         ui,
-        "Not stated by",
+        speaker.word("serving-guests-contains"),
+        &speaker.allergens(&summary.contains),
+    );
+    said_ui(
+        ui,
+        speaker.word("serving-guests-may-contain"),
+        &speaker.allergens(&summary.may_contain),
+    );
+    said_ui(
+        ui,
+        speaker.word("serving-guests-not-stated"),
         &speaker.ingredients(&summary.not_stated),
     );
     if let Some(words) = us_words(summary) {
         sheet::quiet_ui(ui, words);
     }
     ui.add_space(grid::TIGHT);
-    sheet::words_ui(ui, claim("Vegan", "Not vegan", screen.balance.vegan));
     sheet::words_ui(
         ui,
-        claim(
-            "Free of dairy",
-            "Not free of dairy",
-            screen.balance.dairy_free,
-        ),
+        speaker.word(match screen.balance.vegan {
+            Verdict::Yes => "serving-guests-vegan-yes",
+            Verdict::No => "serving-guests-vegan-no",
+            Verdict::NotKnown => "serving-guests-vegan-not-known",
+        }),
     );
-    sheet::quiet_ui(
+    sheet::words_ui(
         ui,
-        "By what the packs state of their ingredients; shared scoops, shakers and blenders carry traces.",
+        speaker.word(match screen.balance.dairy_free {
+            Verdict::Yes => "serving-guests-dairy-free-yes",
+            Verdict::No => "serving-guests-dairy-free-no",
+            Verdict::NotKnown => "serving-guests-dairy-free-not-known",
+        }),
     );
+    sheet::quiet_ui(ui, speaker.word("serving-guests-basis"));
     questions_ui(ui, screen, serving);
 }
 
@@ -85,32 +96,22 @@ fn said_ui(ui: &mut Ui, words: &str, list: &str) {
     });
 }
 
-fn claim(yes: &str, no: &str, verdict: Verdict) -> String {
-    match verdict {
-        Verdict::Yes => format!("{yes} by its ingredients."),
-        Verdict::No => format!("{no}."),
-        Verdict::NotKnown => {
-            format!("{yes} or not: not known, an ingredient does not state it or is contradicted.")
-        }
-    }
-}
-
 /// Questions to whoever has the packs in hand; they change nothing by themselves.
 fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     if serving.questions.is_empty() {
         return;
     }
-    words::subheading_ui(ui, "Questions about the ingredient lists");
+    let speaker = screen.speaker;
+    words::subheading_ui(ui, speaker.word("serving-guests-questions"));
     let palette = theme::palette(ui.visuals());
     for finding in &serving.questions {
-        let name = wording::ingredient_name(screen.book, &finding.ingredient);
-        sheet::words_ui(
-            ui,
-            words::capitalised(&Speaker::new(screen.book).question(finding)),
-        );
-        let source = format!(
-            "From the ingredient list of {}: “{}”",
-            name, finding.matched_words
+        let name = speaker.ingredient(&finding.ingredient);
+        sheet::words_ui(ui, words::capitalised(&speaker.question(finding)));
+        let source = say!(
+            speaker,
+            "serving-guests-question-source",
+            ingredient: name,
+            words: &finding.matched_words
         );
         ui.label(
             RichText::new(source)
@@ -119,10 +120,7 @@ fn questions_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         );
         ui.add_space(grid::TIGHT);
     }
-    sheet::quiet_ui(
-        ui,
-        "The pack in your hand is right. Words that name an allergen or an animal count until the entry is put right.",
-    );
+    sheet::quiet_ui(ui, speaker.word("serving-guests-questions-basis"));
 }
 
 #[cfg(test)]

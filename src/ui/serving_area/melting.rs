@@ -109,7 +109,9 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
     ];
     let rows: Vec<TableRow> = standing.iter().map(row_of).collect();
     sheet::table_ui(ui, &columns, AFTER, &rows);
-    copy_ui(ui, "standing", || sheet::as_table("time", &columns, &rows));
+    copy_ui(ui, "standing", || {
+        sheet::as_table(screen.speaker, "time", &columns, &rows)
+    });
     let Some(first) = standing.first() else {
         return;
     };

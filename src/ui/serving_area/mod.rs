@@ -20,6 +20,7 @@ use super::Screen;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -52,15 +53,16 @@ impl Sheet {
         Self::Brewing,
     ];
 
-    fn words(self) -> &'static str {
+    /// The message with its heading.
+    fn message(self) -> &'static str {
         match self {
-            Self::Cooling => "Temperature and cooling",
-            Self::Ice => "Ice and standing",
-            Self::Nutrition => "Nutrition",
-            Self::Yardsticks => "Yardsticks",
-            Self::Guests => "Allergens and diet",
-            Self::Cost => "Cost and margin",
-            Self::Brewing => "Brewing tea",
+            Self::Cooling => "serving-sheet-cooling",
+            Self::Ice => "serving-sheet-ice",
+            Self::Nutrition => "serving-sheet-nutrition",
+            Self::Yardsticks => "serving-sheet-yardsticks",
+            Self::Guests => "serving-sheet-guests",
+            Self::Cost => "serving-sheet-cost",
+            Self::Brewing => "serving-sheet-brewing",
         }
     }
 }
@@ -112,20 +114,25 @@ pub(super) fn serving_area_ui(
 
 /// Which drink it is, and the way to each sheet.
 fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let version = screen
         .shown
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
+    let version = version.map_or(speaker.word("serving-original").into(), |version| {
+        name_as_shown(&version.name)
+    });
     let cup = screen
         .balance
         .resolved
         .cup
         .as_ref()
         .and_then(|id| screen.book.vessel(id));
-    let cup = cup.map_or("no cup is named".into(), |cup| name_as_shown(&cup.name));
+    let cup = cup.map_or(speaker.word("serving-no-cup").into(), |cup| {
+        name_as_shown(&cup.name)
+    });
     let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
     ui.label(RichText::new(format!("{version} · {cup}")).color(palette.text_quiet));
@@ -136,11 +143,12 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
             .into_iter()
             .filter(|sheet| *sheet != Sheet::Ice || screen.balance.iced)
         {
-            let words = RichText::new(sheet.words()).font(TypeStyle::Small.font_id());
+            let name = speaker.word(sheet.message());
+            let words = RichText::new(name).font(TypeStyle::Small.font_id());
             let button = Button::new(words.color(palette.accent)).frame_when_inactive(false);
             let button = ui
                 .add(button)
-                .accessible_name(format!("Go to {}", sheet.words()));
+                .accessible_name(say!(speaker, "serving-go-to", sheet: name));
             if button.clicked() {
                 view.serving.wanted = Some(sheet);
             }
@@ -180,7 +188,7 @@ fn sheet_ui(
         return;
     }
     ui.add_space(grid::APART);
-    let heading = words::heading_ui(ui, sheet.words());
+    let heading = words::heading_ui(ui, screen.speaker.word(sheet.message()));
     if view.serving.wanted == Some(sheet) {
         heading.scroll_to_me(Some(Align::TOP));
     }

@@ -6,13 +6,11 @@ use super::sheet::{self, Column, TableRow};
 use crate::balance::{Lens, LineShare, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
-use crate::say::Speaker;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::{role_colour, share_bar_ui};
-use crate::ui::wording;
 use crate::ui::words;
 use crate::workbench::Serving;
 
@@ -22,20 +20,25 @@ const WORDS: f32 = 42.0 * grid::STEP;
 const LINE_NAME: f32 = 46.0 * grid::STEP;
 
 pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
+    let speaker = screen.speaker;
     let column = |name: &str| Column {
         name: name.to_owned(),
         unit: String::new(),
         term: None,
     };
-    let columns = [column("per 100 ml"), column("per drink")];
+    let columns = [
+        column(speaker.word("serving-nutrition-per-100-ml")),
+        column(speaker.word("serving-nutrition-per-drink")),
+    ];
     let rows: Vec<TableRow> = serving
         .declaration
         .iter()
         .map(|row| row_of(screen, row))
         .collect();
     sheet::table_ui(ui, &columns, WORDS, &rows);
-    copy_ui(ui, "nutrition", || {
-        sheet::as_table("nutrition", &columns, &rows)
+    let table = speaker.word("serving-nutrition-table");
+    copy_ui(ui, table, || {
+        sheet::as_table(speaker, table, &columns, &rows)
     });
     ui.add_space(grid::TIGHT);
     caffeine_ui(ui, screen);
@@ -44,17 +47,13 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
         .lines
         .iter()
         .any(|line| line.stage != Stage::Mixed);
-    let toppings = if apart {
-        " Per 100 ml is the liquid without its toppings; per drink has them in it."
-    } else {
-        ""
-    };
     sheet::quiet_ui(
         ui,
-        format!(
-            "In the order of Regulation (EU) 1169/2011, Annex XV, rounded as the Commission's guidance of 2012 prints it.{toppings} \
-             Worked out from what the packs state; guidance, and no claim that it meets any law."
-        ),
+        speaker.word(if apart {
+            "serving-nutrition-basis-with-toppings"
+        } else {
+            "serving-nutrition-basis"
+        }),
     );
     energy_ui(ui, screen);
 }
@@ -79,12 +78,13 @@ fn row_of(screen: &Screen<'_>, row: &NutritionRow) -> TableRow {
     };
     let in_100_ml = row.per_100_ml.as_ref();
     TableRow {
-        name: Speaker::new(screen.book)
-            .nutrition_row(row.measurand)
-            .to_owned(),
+        name: screen.speaker.nutrition_row(row.measurand).to_owned(),
         is_part: row.is_part,
         cells: vec![
-            in_100_ml.map_or_else(|| Value::not_known("there is nothing in the cup"), value),
+            in_100_ml.map_or_else(
+                || Value::not_known(screen.speaker.word("serving-nutrition-empty")),
+                value,
+            ),
             Value {
                 u: doubt_of(row, &reported),
                 ..value(&row.per_drink)
@@ -106,10 +106,11 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, measurand, unit) in [
-            ("caffeine, per drink", Measurand::Caffeine, "mg"),
-            ("free sugars, per drink", Measurand::FreeSugars, "g"),
+            ("serving-nutrition-caffeine", Measurand::Caffeine, "mg"),
+            ("serving-nutrition-free-sugars", Measurand::FreeSugars, "g"),
         ] {
             let value = Value::of(screen.speaker, screen.balance, measurand, 1);
+            let name = screen.speaker.word(name);
             sheet::figure_ui(ui, screen, name, &value, unit, measurand);
         }
     });
@@ -117,7 +118,8 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
 
 /// Where the energy comes from, line by line, the most first.
 fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
-    words::subheading_ui(ui, "Where the energy comes from");
+    let speaker = screen.speaker;
+    words::subheading_ui(ui, speaker.word("serving-energy-heading"));
     let palette = theme::palette(ui.visuals());
     let mut lines: Vec<_> = screen
         .balance
@@ -137,14 +139,14 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
         .fold(0.0, f64::max);
     let (total, _) = screen.balance.total_through(Lens::Energy);
     if lines.is_empty() {
-        sheet::words_ui(ui, "No line brings any energy.");
+        sheet::words_ui(ui, speaker.word("serving-energy-none"));
     }
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for line in &lines {
             let text = line.energy.map_or_else(
-                || "not stated".to_owned(),
-                |energy| format!("{} kJ", show_number(energy, 0)),
+                || speaker.word("serving-energy-not-stated").to_owned(),
+                |energy| speaker.in_unit(energy, "kJ", 0),
             );
             ui.horizontal(|ui| {
                 let size = vec2(LINE_NAME, grid::TARGET);
@@ -153,10 +155,7 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
                     Layout::left_to_right(egui::Align::Center),
                     |ui| {
                         ui.set_min_width(LINE_NAME);
-                        ui.add(
-                            Label::new(wording::ingredient_name(screen.book, &line.ingredient))
-                                .truncate(),
-                        );
+                        ui.add(Label::new(speaker.ingredient(&line.ingredient)).truncate());
                     },
                 );
                 let lit = screen.lit == Some(&line.line);
@@ -170,14 +169,17 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
                     lit,
                 );
                 if let Some(part) = part_of(line, total) {
-                    let part = RichText::new(format!("{part} %")).font(TypeStyle::Small.font_id());
+                    let part =
+                        RichText::new(format!("{part}\u{a0}%")).font(TypeStyle::Small.font_id());
                     ui.label(part.color(palette.text_quiet));
                 }
             });
         }
     });
     if !lines.is_empty() {
-        copy_ui(ui, "energy", || energy_as_table(screen, &lines, total));
+        copy_ui(ui, speaker.word("serving-energy-table"), || {
+            energy_as_table(screen, &lines, total)
+        });
     }
 }
 
@@ -188,13 +190,23 @@ fn part_of(line: &LineShare, total: f64) -> Option<String> {
 }
 
 fn energy_as_table(screen: &Screen<'_>, lines: &[&LineShare], total: f64) -> Table {
-    let heads = [("ingredient", ""), ("energy", "kJ"), ("part", "%")];
-    let mut table = Table::new(heads.map(|(name, unit)| spreadsheet::head(name, unit)));
+    let speaker = screen.speaker;
+    let heads = [
+        ("serving-energy-ingredient", ""),
+        ("serving-energy-table", "kJ"),
+        ("serving-energy-part", "%"),
+    ];
+    let mut table =
+        Table::new(heads.map(|(name, unit)| spreadsheet::head(speaker.word(name), unit)));
     for line in lines {
         let energy = line.energy.map(|energy| show_number(energy, 0));
         table.row([
-            Cell::words(&wording::ingredient_name(screen.book, &line.ingredient)),
-            Cell::figure(energy.as_deref().unwrap_or("not stated")),
+            Cell::words(&speaker.ingredient(&line.ingredient)),
+            Cell::figure(
+                energy
+                    .as_deref()
+                    .unwrap_or(speaker.word("serving-energy-not-stated")),
+            ),
             Cell::figure(&part_of(line, total).unwrap_or_default()),
         ]);
     }

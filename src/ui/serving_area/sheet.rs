@@ -6,7 +6,7 @@ use egui::{
 };
 
 use crate::balance::Measurand;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table};
@@ -113,11 +113,13 @@ pub(super) fn figure_ui(
     measurand: Measurand,
 ) {
     let response = row_ui(ui, name, value, unit, Sense::click());
-    let response = response.explained_with(Term::of_measurand(measurand), "how this is worked out");
+    let speaker = screen.speaker;
+    let click = speaker.word("serving-how-worked-out");
+    let response = response.explained_with(Term::of_measurand(measurand), click);
     Popup::from_toggle_button_response(&response)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(WHY_WIDTH)
-        .accessible_name(format!("why {name}"))
+        .accessible_name(say!(speaker, "serving-why", figure: name))
         .show(|ui| why_ui(ui, screen, measurand));
 }
 
@@ -214,20 +216,35 @@ fn figure(ui: &Ui, at: egui::Pos2, value: &Value, style: TypeStyle, uncertainty:
         painter.text(
             at,
             Align2::CENTER_CENTER,
-            "not known",
+            speaker(ui.ctx()).word("serving-not-known"),
             font,
             palette.text_quiet,
         );
         return;
     };
-    let (whole, decimals) = text.split_at(text.find('.').unwrap_or(text.len()));
+    let text = digits_of(speaker(ui.ctx()), text);
+    let (whole, decimals) = text.split_at(text.find(['.', ',']).unwrap_or(text.len()));
     let colour = palette.text_strong;
     painter.text(at, Align2::RIGHT_CENTER, whole, style.font_id(), colour);
     let end = painter.text(at, Align2::LEFT_CENTER, decimals, style.font_id(), colour);
     if let Some(u) = &value.u {
         let x = (at.x + uncertainty).max(end.right() + grid::TIGHT);
-        quiet_text(ui, pos2(x, at.y), &format!("± {u}"));
+        quiet_text(
+            ui,
+            pos2(x, at.y),
+            &format!("± {}", speaker(ui.ctx()).digits(u)),
+        );
     }
+}
+
+/// Digits as the language writes them, with what stands before them when something is missing.
+fn digits_of(speaker: Speaker<'_>, text: &str) -> String {
+    for bound in ["≥ ", "≤ "] {
+        if let Some(digits) = text.strip_prefix(bound) {
+            return format!("{bound}{}", speaker.digits(digits));
+        }
+    }
+    speaker.digits(text)
 }
 
 /// A column of figures.
@@ -253,9 +270,14 @@ pub(super) struct TableRow {
 }
 
 /// The table for a spreadsheet; `first` heads the column of names. Units that differ by row get a column of their own.
-pub(super) fn as_table(first: &str, columns: &[Column], rows: &[TableRow]) -> Table {
+pub(super) fn as_table(
+    speaker: Speaker<'_>,
+    first: &str,
+    columns: &[Column],
+    rows: &[TableRow],
+) -> Table {
     let with_units = rows.iter().any(|row| !row.unit.is_empty());
-    let unit = with_units.then(|| "unit".to_owned());
+    let unit = with_units.then(|| speaker.word("serving-head-unit").to_owned());
     let heads = columns.iter().flat_map(|column| {
         [
             spreadsheet::head(&column.name, &column.unit),
@@ -279,8 +301,17 @@ pub(super) fn as_table(first: &str, columns: &[Column], rows: &[TableRow]) -> Ta
 pub(super) type Fact<'fact> = (String, Value, &'fact str);
 
 /// The facts of a sheet for a spreadsheet.
-pub(super) fn facts_as_table<'fact>(facts: impl IntoIterator<Item = Fact<'fact>>) -> Table {
-    let mut table = Table::new(["", "unit", "value", "±", "remark"]);
+pub(super) fn facts_as_table<'fact>(
+    speaker: Speaker<'_>,
+    facts: impl IntoIterator<Item = Fact<'fact>>,
+) -> Table {
+    let mut table = Table::new([
+        "",
+        speaker.word("serving-head-unit"),
+        speaker.word("serving-head-value"),
+        "±",
+        speaker.word("serving-head-remark"),
+    ]);
     for (name, value, unit) in facts {
         let [figure, doubt] = Cell::figure_and_doubt(&value);
         let remark = Cell::words(value.gap.as_deref().unwrap_or_default());
@@ -412,7 +443,7 @@ fn cell_ui(ui: &Ui, at: egui::Pos2, cell: &Value) {
     ui.painter().text(
         right,
         Align2::RIGHT_CENTER,
-        "not known",
+        speaker(ui.ctx()).word("serving-not-known"),
         font,
         palette.text_quiet,
     );

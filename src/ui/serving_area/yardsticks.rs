@@ -74,7 +74,7 @@ fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
     });
     copy_ui(ui, speaker.yardstick(reading.yardstick), || {
         let fact = |line| (name_of(line), value_of(screen, line), line.unit);
-        sheet::facts_as_table(reading.lines.iter().map(fact))
+        sheet::facts_as_table(screen.speaker, reading.lines.iter().map(fact))
     });
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(
