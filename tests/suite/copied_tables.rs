@@ -349,7 +349,7 @@ fn the_steps_of_a_swap_are_copied_with_what_each_moves() {
     let table = copied(&mut window, "steps");
     assert_eq!(
         table[0][..3],
-        ["step", "what it does", "distance, noticeable steps"]
+        ["step", "change", "overall difference, steps"]
     );
     assert!(table[0].iter().any(|head| head == "total sugar, g"));
     assert!(table.iter().all(|row| row.len() == table[0].len()));
@@ -370,7 +370,7 @@ fn the_steps_of_a_swap_are_copied_with_what_each_moves() {
 fn what_may_move_is_copied_between_what_is_asked_and_what_is_searched() {
     let mut window = swap(Area::Swap);
     click(&mut window, "Show conditions");
-    let table = copied(&mut window, "what may move");
+    let table = copied(&mut window, "lines that may change");
     assert_eq!(
         table[0],
         [
@@ -387,7 +387,7 @@ fn what_may_move_is_copied_between_what_is_asked_and_what_is_searched() {
     assert_eq!(sweetener[5], "spoons");
     type_into(&mut window, "Least of House sweetener, syrup", "0.75");
     settle(&mut window);
-    let table = copied(&mut window, "what may move");
+    let table = copied(&mut window, "lines that may change");
     let asked = row(&table, "House sweetener, syrup");
     assert_ne!(asked[3], sweetener[3]);
     assert_eq!(asked[3], "0.75", "{asked:?}");
@@ -404,7 +404,7 @@ fn amounts_by_hand_are_copied_with_the_figures_that_they_give() {
     assert!(
         table
             .iter()
-            .any(|row| row[..] == ["figure", "unit", "value", "±", "against the standard"])
+            .any(|row| row[..] == ["figure", "unit", "value", "±", "compared with the standard"])
     );
     let sugar = row(&table, "total sugar");
     assert!(
@@ -418,16 +418,16 @@ fn every_recipe_that_uses_it_is_copied_with_what_is_ticked() {
     let mut window = swap(Area::Swap);
     click(&mut window, "All recipes that use it");
     settle(&mut window);
-    click(&mut window, "Tick none");
+    click(&mut window, "Select none");
     let table = copied(&mut window, "every recipe that uses it");
     assert_eq!(
         table[0],
         [
             "drink",
             "state",
-            "taken",
-            "distance, noticeable steps",
-            "in words",
+            "selected",
+            "overall difference, steps",
+            "result",
             "changes"
         ]
     );

@@ -55,8 +55,8 @@ fn in_hand(window: &Window) -> Balance {
 fn a_level_of_sugar_is_kept_as_a_version_and_undone() {
     let mut window = window("hazelthwaite", None);
     let before = book(&window);
-    assert!(says(&window, "can't be taken out"));
-    assert!(says(&window, "Tambrel chestnut powder 10.2 g"));
+    assert!(says(&window, "can’t be taken out"));
+    assert!(says(&window, "Tambrel chestnut powder 10.2\u{a0}g"));
     click(&mut window, "Keep 0 % as a new version");
     let kept = in_hand(&window);
     assert!((figure(&kept, Measurand::TotalSugar) - 12.1).abs() < 0.2);
@@ -78,7 +78,10 @@ fn a_level_of_sugar_is_kept_as_a_version_and_undone() {
 #[test]
 fn another_cup_is_kept_and_tastes_the_same() {
     let mut window = window("hazelthwaite", None);
-    click(&mut window, "Keep paper cup 700, 700 ml as a new version");
+    click(
+        &mut window,
+        "Keep paper cup 700, 700\u{a0}ml as a new version",
+    );
     let large = in_hand(&window);
     assert_eq!(
         large.resolved.cup.as_ref().unwrap().as_str(),
@@ -103,15 +106,18 @@ fn a_hot_drink_is_offered_iced_and_an_iced_one_hot_and_with_less_ice() {
     assert!(!says(&hot, "With less ice"));
     let mut iced = window("copper-plum", None);
     assert!(says(&iced, "Hot instead of iced"));
-    click(&mut iced, "Keep no ice, 0 % of the ice as a new version");
+    click(
+        &mut iced,
+        "Keep no ice, 0\u{a0}% of the ice as a new version",
+    );
     assert!(!in_hand(&iced).iced);
 }
 
 #[test]
 fn a_shop_names_its_levels_and_the_ladder_follows() {
     let mut window = window("hazelthwaite", None);
-    click(&mut window, "Open the names of the levels");
-    let field = "Name of level sugar 3";
+    click(&mut window, "Show the names of the levels");
+    let field = "Name of sugar level 3";
     window.get_by_label(field).focus();
     window.run();
     window.get_by_label(field).type_text("half sweet");
@@ -131,13 +137,13 @@ fn a_shop_names_its_levels_and_the_ladder_follows() {
 #[test]
 fn a_level_that_is_no_part_is_refused_with_what_is_expected() {
     let mut window = window("hazelthwaite", None);
-    click(&mut window, "Open the names of the levels");
-    let field = "Percent of level ice 1";
+    click(&mut window, "Show the names of the levels");
+    let field = "Percent of ice level 1";
     window.get_by_label(field).focus();
     window.run();
     window.get_by_label(field).type_text("400");
     settle(&mut window);
-    assert!(says(&window, "enter 0 to 200 %"));
+    assert!(says(&window, "enter 0 to 200\u{a0}%"));
     window.key_press(Key::Escape);
     settle(&mut window);
     assert!(

@@ -123,7 +123,7 @@ fn what_was_found_of_the_shop_gets_the_keyboard_in_its_field() {
     for (words, field) in [
         ("everything here is invented", "Note on the book"),
         ("harrowmere tea counter", "Name of the shop"),
-        ("little ice", "Name of level ice 2"),
+        ("little ice", "Name of ice level 2"),
         ("cold months", "Note on the recipe"),
     ] {
         let mut window = window();

@@ -6,12 +6,13 @@ use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Amount, Book, IngredientId, LineId, Recipe, RecipeId, VersionId, resolve};
+use evensip::say::Language;
 use evensip::swap::Question;
 use evensip::ui::swap_area::SwapState;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
-use crate::window::{Window, settle};
+use crate::window::{Window, retype, settle};
 
 const SWEETENER: &str = "House sweetener, syrup";
 
@@ -105,7 +106,7 @@ fn a_trainer_steps_through_a_swap_and_every_step_moves_its_marks() {
     assert!(says(&window, "Moved: sweetness: level → sweeter by"));
     press(&mut window, Modifiers::NONE, Key::ArrowRight);
     assert!(says(&window, "Moved: sweetness: sweeter by"));
-    assert!(says(&window, "1 → ½ spoon — the result"));
+    assert!(says(&window, "1 → ½ spoon: the result"));
     // Beyond the last step there is none.
     press(&mut window, Modifiers::NONE, Key::ArrowRight);
     assert!(says(&window, "Moved: sweetness: sweeter by"));
@@ -126,7 +127,7 @@ fn a_line_that_is_held_stays_in_what_is_kept() {
     let before = recipe(&window, "hazelthwaite");
     click(&mut window, "Show conditions");
     tick(&mut window, SWEETENER);
-    assert!(says(&window, "1 line held"));
+    assert!(says(&window, "1 line locked or limited"));
     click(&mut window, "Keep as new version");
     let after = recipe(&window, "hazelthwaite");
     let kept = shown(&window).expect("the new version is shown");
@@ -164,12 +165,15 @@ fn a_limit_in_another_measure_is_refused_in_words() {
 fn a_cap_that_can_not_be_kept_gives_its_reason_and_is_taken_back() {
     let mut window = chestnut();
     click(&mut window, "Show conditions");
-    type_into(&mut window, "Sugar in 100 ml at most", "0,5");
+    type_into(&mut window, "Sugar per 100 ml at most", "0,5");
     assert!(says(
         &window,
         "No suggestion: a limit of 0.5\u{a0}g of sugar per 100 ml"
     ));
-    assert!(says(&window, "asked: at most 0.5 g sugar in 100 ml"));
+    assert!(says(
+        &window,
+        "conditions: at most 0.5\u{a0}g of sugar per 100 ml"
+    ));
     click(&mut window, "Clear all conditions");
     assert!(!says(&window, "No suggestion"));
 }
@@ -179,7 +183,7 @@ fn amounts_set_by_hand_move_the_level_and_change_nothing_until_they_are_kept() {
     let mut window = chestnut();
     click(&mut window, "By hand");
     let stamp = window.state().workbench().stamp();
-    let slider = format!("How much {SWEETENER}");
+    let slider = format!("Amount of {SWEETENER}");
     window.get_by_label(&slider).focus();
     window.run();
     press(&mut window, Modifiers::NONE, Key::ArrowRight);
@@ -295,4 +299,30 @@ fn suggestions_of_each_kind_are_chosen_with_the_keyboard() {
     press(&mut window, Modifiers::NONE, Key::Enter);
     let heading = format!("{}{}", label[..1].to_uppercase(), &label[1..]);
     assert!(window.query_by_label(&heading).is_some(), "{heading}");
+}
+
+#[test]
+fn in_another_language_limits_are_typed_and_found_in_its_words() {
+    let mut window = chestnut();
+    window.state_mut().view_mut().language = Language::from_code("de").unwrap();
+    settle(&mut window);
+    click(&mut window, "Bedingungen anzeigen");
+    let least = format!("Mindestmenge: {SWEETENER}");
+    type_into(&mut window, &least, "20 ml");
+    assert!(says(&window, "die Einheit dieser Zeile ist: Löffel"));
+    retype(&mut window, &least, "1½ Löffel");
+    settle(&mut window);
+    assert!(says(&window, "1 Zeile festgehalten oder begrenzt"));
+    let sugar = "Zucker je 100\u{a0}ml höchstens";
+    window.get_by_role_and_label(Role::TextInput, sugar).focus();
+    window.run();
+    let field = window.get_by_role_and_label(Role::TextInput, sugar);
+    field.type_text("0,5");
+    settle(&mut window);
+    assert!(says(&window, "höchstens 0,5\u{a0}g Zucker je 100\u{a0}ml"));
+    click(&mut window, "Alle Bedingungen löschen");
+    click(&mut window, "Austausch ändern");
+    type_into(&mut window, "Ersatz suchen", "Süßung");
+    assert!(says(&window, "Durch House sweetener"));
+    assert!(!says(&window, "Durch Ketterby chestnut powder"));
 }

@@ -5,8 +5,8 @@ use egui::{Align, RichText, Sense, Ui, vec2};
 use crate::book::{NamedLevel, Settings};
 use crate::edit::Edit;
 use crate::quantity::{parse_up_to, show_compact, show_editable};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
-use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
@@ -31,7 +31,8 @@ pub(in crate::ui) enum Kind {
 }
 
 impl Kind {
-    fn words(self) -> &'static str {
+    /// What it is called in the names of fields and messages.
+    fn key(self) -> &'static str {
         match self {
             Self::Sugar => "sugar",
             Self::Ice => "ice",
@@ -55,9 +56,9 @@ impl Kind {
     }
 }
 
-/// The place of a level in its list, by its number from 0, as its fields are called.
+/// The place of a level in its list, by its number from 0, in the keys of its fields.
 fn place_of(kind: Kind, at: usize) -> String {
-    format!("{} {}", kind.words(), at + 1)
+    format!("{} {}", kind.key(), at + 1)
 }
 
 /// The name of the field of the name of a level.
@@ -76,15 +77,16 @@ pub(super) fn levels_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let (icon, words) = if is_open {
-            (Icon::ChevronDown, "Close the names of the levels")
+            (Icon::ChevronDown, "variations-names-hide")
         } else {
-            (Icon::ChevronRight, "Open the names of the levels")
+            (Icon::ChevronRight, "variations-names-show")
         };
+        let words = screen.speaker.word(words);
         if icons::icon_button(ui, icon, words, words).clicked() {
             view.ladder.levels_open = !is_open;
         }
         let palette = theme::palette(ui.visuals());
-        let words = "Names of the sugar and ice levels";
+        let words = screen.speaker.word("variations-names");
         ui.label(RichText::new(words).color(palette.text_quiet));
     });
     if is_open {
@@ -104,23 +106,26 @@ fn list_ui(
     let palette = theme::palette(ui.visuals());
     let settings = &screen.book.settings;
     let levels = kind.of(settings);
-    subheading_ui(ui, &format!("Levels of {}", kind.words()));
+    let speaker = screen.speaker;
+    subheading_ui(ui, &say!(speaker, "variations-names-of", kind: kind.key()));
     let mut wanted = levels.clone();
-    let mut focus = format!("levels of {}", kind.words());
+    let mut focus = format!("levels of {}", kind.key());
     for (index, level) in levels.iter().enumerate() {
-        let place = place_of(kind, index);
+        let (place, number) = (place_of(kind, index), (index + 1).to_string());
         ui.horizontal(|ui| {
             let key = name_key(kind, index);
-            let name = format!("Name of level {place}");
+            let name = say!(speaker, "variations-level-name", kind: kind.key(), number: &number);
             let (rect, _) = ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
             let field = Field::new(key.clone(), &name, &level.name).underlined();
             let outcome = field.show(ui, rect, &mut view.drafts, actions);
-            if let Some(name) = outcome.read(&key, &mut view.drafts, read_name) {
+            if let Some(name) =
+                outcome.read(&key, &mut view.drafts, |text| read_name(speaker, text))
+            {
                 wanted[index].name = name;
                 focus = key;
             }
             let key = format!("field level percent {place}");
-            let name = format!("Percent of level {place}");
+            let name = say!(speaker, "variations-level-percent", kind: kind.key(), number: &number);
             let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
             let field =
                 Field::new(key.clone(), &name, show_editable(level.percent, 4)).underlined();
@@ -129,12 +134,13 @@ fn list_ui(
                 ..field
             };
             let outcome = field.show(ui, rect, &mut view.drafts, actions);
-            if let Some(percent) = outcome.read(&key, &mut view.drafts, read_percent) {
+            let read = |text: &str| read_percent(speaker, text);
+            if let Some(percent) = outcome.read(&key, &mut view.drafts, read) {
                 wanted[index].percent = percent;
                 focus = key;
             }
             ui.label(RichText::new("%").color(palette.text_quiet));
-            let name = format!("Take out level {place}");
+            let name = say!(speaker, "variations-level-remove", kind: kind.key(), number: &number);
             if levels.len() > 1 && icons::icon_button(ui, Icon::Delete, &name, &name).clicked() {
                 wanted.remove(index);
                 view.drafts.clear();
@@ -144,13 +150,13 @@ fn list_ui(
             draft_error_ui(ui, &view.drafts, &format!("field level {part} {place}"));
         }
     }
-    let add = format!("Add a level of {}", kind.words());
+    let add = say!(speaker, "variations-level-add", kind: kind.key());
     if ui
         .add_enabled(levels.len() < MOST, egui::Button::new(add))
         .clicked()
     {
         wanted.push(NamedLevel {
-            name: format!("level {}", levels.len() + 1),
+            name: say!(speaker, "variations-new-level", number: (levels.len() + 1).to_string()),
             percent: 50.0,
         });
     }
@@ -160,10 +166,10 @@ fn list_ui(
     }
 }
 
-fn read_name(text: &str) -> Result<String, String> {
+fn read_name(speaker: Speaker<'_>, text: &str) -> Result<String, String> {
     let text = text.trim();
     if text.is_empty() {
-        return Err("a level needs a name".to_owned());
+        return Err(speaker.word("variations-level-without-name").to_owned());
     }
     Ok(text.to_owned())
 }
@@ -171,16 +177,14 @@ fn read_name(text: &str) -> Result<String, String> {
 /// Twice as sweet as the standard is the most that a level can be.
 const MOST_PERCENT: f64 = 200.0;
 
-fn read_percent(text: &str) -> Result<f64, String> {
+fn read_percent(speaker: Speaker<'_>, text: &str) -> Result<f64, String> {
     let text = text.trim().trim_end_matches('%').trim();
-    let found = parse_up_to(text, MOST_PERCENT)
-        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
+    let found = parse_up_to(text, MOST_PERCENT).map_err(|error| speaker.number_error(&error))?;
     if (0.0..=MOST_PERCENT).contains(&found) {
         Ok(found)
     } else {
-        Err(format!(
-            "“{}” is out of range: enter 0 to 200 %",
-            show_compact(found)
-        ))
+        let found = speaker.digits(&show_compact(found));
+        let most = speaker.in_unit(MOST_PERCENT, "%", 0);
+        Err(say!(speaker, "variations-percent-out-of-range", found: found, most: most))
     }
 }

@@ -11,6 +11,7 @@ use super::Screen;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Area, ViewState};
 use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::swap::{Adapted, Ladder};
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
 
@@ -68,12 +69,17 @@ pub(super) fn ladder_area_ui(
         .version
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
-    let held = match screen.standard {
-        Some(standard) => format!("compared with the standard of {}", standard.date),
-        None => "no approval yet: compared with this version itself".to_owned(),
+    let speaker = screen.speaker;
+    let version = version.map_or(speaker.word("version-original").into(), |version| {
+        name_as_shown(&version.name)
+    });
+    let words = match screen.standard {
+        Some(standard) => {
+            say!(speaker, "variations-compared-with-standard", version: version, day: &standard.date)
+        }
+        None => say!(speaker, "variations-compared-with-itself", version: version),
     };
-    ui.label(RichText::new(format!("{version} · {held}")).color(palette.text_quiet));
+    ui.label(RichText::new(words).color(palette.text_quiet));
     ui.add_space(grid::EASY);
     if ui.available_width() >= TWO_COLUMNS {
         let room = ui.available_width() - grid::FAR - grid::EASY;

@@ -5,12 +5,12 @@ use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 use super::{keep, model, name_ui, words_ui};
 use crate::balance::Measurand;
 use crate::quantity::show_number;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Adapted, Ladder, Rung};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
-use crate::ui::swap_area::progress_ui;
+use crate::ui::swap_area::{Parts, progress_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
@@ -36,50 +36,48 @@ pub(super) fn rungs_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    heading_ui(ui, "Less sugar");
-    progress_ui(ui, look.state, "levels", actions);
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("variations-ladder"));
+    progress_ui(ui, look.state, Parts::Levels, actions);
     let Some(ladder) = look.current().and_then(Option::as_ref) else {
         return;
     };
     for reason in &ladder.reasons {
-        let speaker = Speaker::new(screen.book).in_units(screen.units);
-        let words = format!("No levels: {}.", speaker.no_levels(reason));
+        let reason = speaker.no_levels(reason);
+        let words = say!(speaker, "variations-no-levels", reason: reason);
         words_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
         return;
     }
-    words_ui(
-        ui,
-        model::floor_words(screen.book, ladder),
-        palette.text_normal,
-    );
-    legend_ui(ui);
+    words_ui(ui, model::floor_words(speaker, ladder), palette.text_normal);
+    legend_ui(ui, speaker);
     ui.add_space(grid::NEAR);
     for rung in &ladder.rungs {
         rung_ui(ui, screen, ladder, rung, view, actions);
         ui.add_space(grid::NEAR);
     }
-    copy_ui(ui, "levels of sugar", || as_table(screen, ladder));
+    let table = speaker.word("variations-ladder-table");
+    copy_ui(ui, table, || as_table(screen, ladder));
     ui.add_space(grid::NEAR);
 }
 
 /// The levels for a spreadsheet.
 fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
-    let mut table = Table::new([
-        "level",
-        "sugar, g",
-        "of which can't be taken out, g",
-        "sweetness, g/100 ml",
-        "target, g/100 ml",
-        "amounts",
-        "taste compared with the target",
-    ]);
-    let figure = |value: Option<f64>| {
-        value.map_or_else(
-            || Cell::words("not known"),
-            |value| Cell::figure(&show_number(value, 1)),
-        )
+    let speaker = screen.speaker;
+    let heads = [
+        "variations-column-level",
+        "variations-column-sugar",
+        "variations-column-floor",
+        "variations-column-sweetness",
+        "variations-column-target",
+        "variations-column-amounts",
+        "variations-column-taste-target",
+    ];
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
+    let figure = |value: Option<f64>| match value {
+        Some(value) => Cell::figure(&show_number(value, 1)),
+        None => Cell::words(speaker.word("variations-not-known")),
     };
     for rung in &ladder.rungs {
         let level = Cell::words(&rung.level.name);
@@ -94,8 +92,8 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
                 Cell::words(&overall_words(&drink.difference)),
             ]),
             Err(reason) => {
-                let speaker = Speaker::new(screen.book).in_units(screen.units);
-                let words = format!("can't be made: {}", speaker.unadaptable(reason));
+                let reason = speaker.unadaptable(reason);
+                let words = say!(speaker, "variations-not-possible-cell", reason: reason);
                 table.row([level, Cell::words(&words)]);
             }
         }
@@ -104,21 +102,21 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
 }
 
 /// What the two parts of a bar are.
-fn legend_ui(ui: &mut Ui) {
+fn legend_ui(ui: &mut Ui, speaker: Speaker<'_>) {
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         for (colour, words, term) in [
             (
                 palette.roles.flavour,
-                "can't be taken out",
+                "variations-legend-floor",
                 Some(Term::SugarFloor),
             ),
-            (palette.roles.sweetener, "added by the sweetener", None),
+            (palette.roles.sweetener, "variations-legend-sweetener", None),
         ] {
             let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
             ui.painter().rect_filled(rect.shrink(1.0), 2.0, colour);
-            let words = RichText::new(words).font(TypeStyle::Small.font_id());
+            let words = RichText::new(speaker.word(words)).font(TypeStyle::Small.font_id());
             ui.label(words.color(palette.text_quiet)).explained(term);
             ui.add_space(grid::NEAR);
         }
@@ -134,65 +132,65 @@ fn rung_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     let level = &rung.level.name;
     let drink = match &rung.drink {
         Ok(drink) => drink,
         Err(reason) => {
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            let speaker = Speaker::new(screen.book).in_units(screen.units);
-            let words = format!("Can't be made: {}.", speaker.unadaptable(reason));
+            let reason = speaker.unadaptable(reason);
+            let words = say!(speaker, "variations-not-possible", reason: reason);
             words_ui(ui, words, palette.caution);
             return;
         }
     };
     ui.horizontal(|ui| {
         name_ui(ui, level, NAME);
-        bar_ui(ui, ladder, drink);
-        level_strip_ui(ui, &drink.difference, "what this level aims at");
-        let name = format!("Keep {level} as a new version");
+        bar_ui(ui, speaker, ladder, drink);
+        let target = speaker.word("variations-level-target");
+        level_strip_ui(ui, &drink.difference, target);
+        let name = say!(speaker, "variations-keep-as-version", name: level);
         let differs = !drink.changes.is_empty();
+        let button = egui::Button::new(speaker.word("variations-keep"));
         let button = ui
-            .add_enabled(differs, egui::Button::new("Keep"))
+            .add_enabled(differs, button)
             .accessible_name(&name)
             .on_hover_text(&name)
-            .on_disabled_hover_text("nothing changes");
+            .on_disabled_hover_text(speaker.word("variations-nothing-changes"));
         if button.clicked() {
-            keep(screen, drink, &model::level_version(level), view, actions);
+            let wanted = model::level_version(speaker, level);
+            keep(screen, drink, &wanted, view, actions);
         }
     });
     ui.indent(("rung", level), |ui| {
         words_ui(ui, model::amounts(screen, drink), palette.text_strong);
-        let sweetness = |value: Option<f64>| {
-            value.map_or_else(|| "not known".to_owned(), |value| show_number(value, 1))
-        };
         let reached = drink.balance.figures.complete(Measurand::Sweetness);
-        let words = format!(
-            "sweetness {} of {} g/100 ml aimed at; {}",
-            sweetness(reached),
-            sweetness(Some(rung.aim)),
-            overall_words(&drink.difference)
-        );
+        let sweetness = match reached {
+            Some(sweetness) => speaker.number(sweetness, 1),
+            None => speaker.word("variations-not-known").to_owned(),
+        };
+        let words = say!(speaker, "variations-level-words",
+            sweetness: sweetness,
+            target: speaker.number(rung.aim, 1),
+            compared: overall_words(&drink.difference));
         let small = RichText::new(words).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
 }
 
 /// The sugar of a rung beside the most of all: what can't be taken out, and what the sweetener adds.
-fn bar_ui(ui: &mut Ui, ladder: &Ladder, drink: &Adapted) {
+fn bar_ui(ui: &mut Ui, speaker: Speaker<'_>, ladder: &Ladder, drink: &Adapted) {
     let palette = theme::palette(ui.visuals());
     let size = vec2(BAR + FIGURE, grid::TARGET);
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     let (Some(sugar), Some(floor)) = (model::sugar(&drink.balance), model::sugar(&ladder.floor))
     else {
-        let words = "sugar not known";
+        let words = speaker.word("variations-bar-not-known");
         response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, words));
         return;
     };
-    let words = format!(
-        "{} g of sugar, of which {} g can't be taken out",
-        show_number(sugar, 1),
-        show_number(floor, 1)
-    );
+    let grams = |sugar: f64| speaker.in_unit(sugar, "g", 1);
+    let words = say!(speaker, "variations-bar-words", sugar: grams(sugar), floor: grams(floor));
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
     let response = response.on_hover_text(&words);
     let most = ladder
@@ -218,7 +216,7 @@ fn bar_ui(ui: &mut Ui, ladder: &Ladder, drink: &Adapted) {
     ui.painter().text(
         pos2(response.rect.right(), rect.center().y),
         egui::Align2::RIGHT_CENTER,
-        format!("{} g sugar", show_number(sugar, 1)),
+        say!(speaker, "variations-bar", sugar: grams(sugar)),
         TypeStyle::Body.font_id(),
         palette.text_strong,
     );

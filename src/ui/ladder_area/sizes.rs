@@ -3,10 +3,10 @@
 use egui::{RichText, Ui};
 
 use super::{keep, model, name_ui, words_ui};
-use crate::say::Speaker;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
-use crate::ui::swap_area::progress_ui;
+use crate::ui::swap_area::{Parts, progress_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
@@ -14,7 +14,7 @@ use crate::ui::widgets::level_strip_ui;
 use crate::ui::words::{heading_ui, subheading_ui};
 use crate::workbench::{Action, Look, Variation, VariationKind};
 
-/// A heading, and what stands under it.
+/// The message of a heading, and what stands under it.
 type Group = (&'static str, fn(&VariationKind) -> bool);
 
 /// Room for the name of a variation, in points.
@@ -28,22 +28,23 @@ pub(super) fn sizes_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    heading_ui(ui, "Sizes and ice");
-    progress_ui(ui, look.state, "variations", actions);
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("variations-sizes"));
+    progress_ui(ui, look.state, Parts::Variations, actions);
     let Some(variations) = look.current() else {
         return;
     };
     let groups: [Group; 4] = [
-        ("In another cup", |kind| {
+        ("variations-in-another-cup", |kind| {
             matches!(kind, VariationKind::Size(_))
         }),
-        ("With less ice", |kind| {
+        ("variations-with-less-ice", |kind| {
             matches!(kind, VariationKind::Ice(_))
         }),
-        ("Iced instead of hot", |kind| {
+        ("variations-iced-instead", |kind| {
             matches!(kind, VariationKind::Iced(_))
         }),
-        ("Hot instead of iced", |kind| {
+        ("variations-hot-instead", |kind| {
             matches!(kind, VariationKind::Hot(_))
         }),
     ];
@@ -55,27 +56,29 @@ pub(super) fn sizes_ui(
         if group.peek().is_none() {
             continue;
         }
-        subheading_ui(ui, words);
+        subheading_ui(ui, speaker.word(words));
         for variation in group {
             variation_ui(ui, screen, variation, view, actions);
         }
     }
     if !variations.is_empty() {
-        copy_ui(ui, "sizes and ice", || as_table(screen, variations));
+        let table = speaker.word("variations-sizes-table");
+        copy_ui(ui, table, || as_table(screen, variations));
     }
 }
 
 /// The variations for a spreadsheet.
 fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
-    let mut table = Table::new([
-        "variation",
-        "amounts",
-        "taste against the standard",
-        "remark",
-    ]);
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    let speaker = screen.speaker;
+    let heads = [
+        "variations-column-variation",
+        "variations-column-amounts",
+        "variations-column-taste-standard",
+        "variations-column-remark",
+    ];
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for variation in variations {
-        let (title, _) = model::variation_names(screen.book, &variation.kind, screen.units);
+        let (title, _) = model::variation_names(speaker, &variation.kind);
         let title = Cell::words(&title);
         match &variation.drink {
             Ok(drink) => table.row([
@@ -85,8 +88,9 @@ fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
                 Cell::words(&speaker.adapted(drink)),
             ]),
             Err(reason) => {
-                let reason = format!("can't be made: {}", speaker.unadaptable(reason));
-                table.row([title, Cell::words(&reason)]);
+                let reason = speaker.unadaptable(reason);
+                let words = say!(speaker, "variations-not-possible-cell", reason: reason);
+                table.row([title, Cell::words(&words)]);
             }
         }
     }
@@ -101,14 +105,15 @@ fn variation_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    let (title, version) = model::variation_names(screen.book, &variation.kind, screen.units);
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    let speaker = screen.speaker;
+    let (title, version) = model::variation_names(speaker, &variation.kind);
     let drink = match &variation.drink {
         Ok(drink) => drink,
         Err(reason) => {
             name_ui(ui, &title, ui.available_width());
             ui.indent(("variation", &title), |ui| {
-                let words = format!("Can't be made: {}.", speaker.unadaptable(reason));
+                let reason = speaker.unadaptable(reason);
+                let words = say!(speaker, "variations-not-possible", reason: reason);
                 words_ui(ui, words, palette.caution);
             });
             return;
@@ -116,10 +121,11 @@ fn variation_ui(
     };
     ui.horizontal(|ui| {
         name_ui(ui, &title, NAME);
-        level_strip_ui(ui, &drink.difference, "the standard, in this size");
-        let keep_name = format!("Keep {title} as a new version");
+        let target = speaker.word("variations-size-target");
+        level_strip_ui(ui, &drink.difference, target);
+        let keep_name = say!(speaker, "variations-keep-as-version", name: &title);
         let button = ui
-            .add(egui::Button::new("Keep"))
+            .add(egui::Button::new(speaker.word("variations-keep")))
             .accessible_name(&keep_name)
             .on_hover_text(&keep_name);
         if button.clicked() {

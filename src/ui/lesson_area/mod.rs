@@ -88,7 +88,7 @@ pub(super) fn lesson_area_ui(
     };
     head_ui(ui, screen, &question, view);
     ask_again(ui, before != view.swap.question, view);
-    swap_area::progress_ui(ui, look.state, "combinations of amounts", actions);
+    swap_area::progress_ui(ui, look.state, swap_area::Parts::Amounts, actions);
     let found = look.found.as_ref().and_then(|found| (**found).as_ref());
     let Some(found) = found.filter(|found| found.answer.question == question) else {
         return;
@@ -182,7 +182,7 @@ fn step_ui(
     );
     buttons_ui(ui, last, state);
     ui.add_space(grid::NEAR);
-    let line = swap_area::line_words(answer);
+    let line = swap_area::line_words(screen.speaker, answer);
     let show_level = |ui: &mut Ui, is_revealed: bool| {
         if is_revealed {
             level_moved_ui(

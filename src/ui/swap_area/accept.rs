@@ -5,11 +5,10 @@ use egui::{TextEdit, Ui};
 use super::SwapState;
 use super::model::version_name;
 use crate::book::Change;
-use crate::say::Speaker;
+use crate::say::say;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
-use crate::ui::wording::ingredient_name;
 use crate::workbench::Action;
 
 /// Width of the field for the name, in points.
@@ -22,17 +21,13 @@ pub(super) fn wanted_name(
     suggestion: &Suggestion,
     state: &SwapState,
 ) -> String {
-    let with = format!(
-        "with {}",
-        ingredient_name(screen.book, &answer.question.with)
-    );
+    let speaker = screen.speaker;
+    let with = speaker.ingredient(&answer.question.with);
     if state.suggestion > 0 {
-        format!(
-            "{with}, {}",
-            Speaker::new(screen.book).suggestion_kind(suggestion.kind)
-        )
+        let kind = speaker.suggestion_kind(suggestion.kind);
+        say!(speaker, "swap-screen-name-with-kind", ingredient: with, kind: kind)
     } else {
-        with
+        say!(speaker, "swap-version-name", ingredient: with)
     }
 }
 
@@ -48,16 +43,11 @@ pub(super) fn main_ui(
 ) {
     let mut name = state.suggestion_name.take();
     let palette = theme::palette(ui.visuals());
-    let words = egui::RichText::new("Keep as new version").color(palette.on_accent);
+    let words = screen.speaker.word("swap-screen-keep");
+    let words = egui::RichText::new(words).color(palette.on_accent);
     let button = egui::Button::new(words).fill(palette.accent);
-    let kept = keep_ui(
-        ui,
-        screen,
-        wanted,
-        &mut name,
-        "Name of the new version",
-        button,
-    );
+    let field_name = screen.speaker.word("swap-screen-keep-name");
+    let kept = keep_ui(ui, screen, wanted, &mut name, field_name, button);
     state.suggestion_name = name;
     if let Some(name) = kept {
         keep(screen, answer, changes, &name, state, actions);
@@ -75,20 +65,13 @@ pub(super) fn plain_ui(
     if answer.plain_changes.is_empty() {
         return;
     }
-    let wanted = format!(
-        "{}, equal measures",
-        ingredient_name(screen.book, &answer.question.with)
-    );
+    let speaker = screen.speaker;
+    let with = speaker.ingredient(&answer.question.with);
+    let wanted = say!(speaker, "swap-screen-name-plain", ingredient: with);
     let mut name = state.plain_name.take();
-    let button = egui::Button::new("Keep the plain swap");
-    let kept = keep_ui(
-        ui,
-        screen,
-        &wanted,
-        &mut name,
-        "Name of the plain swap",
-        button,
-    );
+    let button = egui::Button::new(speaker.word("swap-screen-keep-plain"));
+    let field_name = speaker.word("swap-screen-keep-plain-name");
+    let kept = keep_ui(ui, screen, &wanted, &mut name, field_name, button);
     state.plain_name = name;
     if let Some(name) = kept {
         keep(screen, answer, &answer.plain_changes, &name, state, actions);

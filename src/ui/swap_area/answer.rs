@@ -9,7 +9,7 @@ use super::model::{self, Compared};
 use super::{SwapState, accept};
 use crate::balance::{Balance, Difference, difference};
 use crate::quantity::show_grouped;
-use crate::say::Speaker;
+use crate::say::{Argument, Speaker, say};
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
@@ -72,9 +72,8 @@ pub(super) fn side_by_side_ui(
     let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
     if answer.suggestions.is_empty() {
         // With suggestions the two drinks stand in their table.
-        copy_ui(ui, "standard and plain swap", || {
-            model::as_table(screen, answer)
-        });
+        let table = screen.speaker.word("swap-screen-standard-and-plain");
+        copy_ui(ui, table, || model::as_table(screen, answer));
     }
     let drinks = drinks(screen, answer, chosen, &itself);
     let fits = |columns: usize| {
@@ -141,19 +140,18 @@ fn drinks<'answer>(
     itself: &'answer Difference,
 ) -> Vec<Drink<'answer>> {
     let before = &screen.balance.resolved;
-    let changes = |after: &Balance| {
-        model::changes_in_words(screen.book, screen.units, before, &after.resolved)
-    };
+    let speaker = screen.speaker;
+    let changes = |after: &Balance| model::changes_in_words(speaker, before, &after.resolved);
     let mut drinks = vec![
         Drink {
-            title: "Standard".to_owned(),
+            title: speaker.word("swap-screen-standard").to_owned(),
             balance: &answer.standard,
             difference: itself,
             changes: Vec::new(),
             kind: Kind::Standard,
         },
         Drink {
-            title: "Plain swap".to_owned(),
+            title: speaker.word("swap-screen-plain-swap").to_owned(),
             balance: &answer.plain,
             difference: &answer.plain_difference,
             changes: changes(&answer.plain),
@@ -161,7 +159,7 @@ fn drinks<'answer>(
         },
     ];
     drinks.extend(chosen.map(|suggestion| Drink {
-        title: capitalised(&model::kind_words(suggestion)),
+        title: capitalised(&model::kind_words(speaker, suggestion)),
         balance: &suggestion.balance,
         difference: &suggestion.difference,
         changes: changes(&suggestion.balance),
@@ -204,16 +202,20 @@ fn choice_ui<'answer>(
     let last = answer.suggestions.len().saturating_sub(1);
     state.suggestion = state.suggestion.min(last);
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     if !answer.suggestions.is_empty() {
         egui::Grid::new("suggestions")
             .spacing([grid::APART, grid::TIGHT])
             .show(ui, |ui| {
                 let heads = [
-                    ("suggestion", None),
+                    (speaker.word("swap-screen-column-suggestion"), None),
                     ("", None),
-                    ("overall, steps", Some(Term::Distance)),
-                    ("sugar", None),
-                    ("cost", None),
+                    (
+                        speaker.word("swap-screen-column-overall"),
+                        Some(Term::Distance),
+                    ),
+                    (speaker.word("swap-screen-column-sugar"), None),
+                    (speaker.word("swap-screen-column-cost"), None),
                 ];
                 for (head, term) in heads {
                     ui.label(RichText::new(head).color(palette.text_quiet))
@@ -221,7 +223,7 @@ fn choice_ui<'answer>(
                 }
                 ui.end_row();
                 for (at, suggestion) in answer.suggestions.iter().enumerate() {
-                    let words = model::kind_words(suggestion);
+                    let words = model::kind_words(speaker, suggestion);
                     let merits = model::merits(screen, answer, suggestion);
                     let is_chosen = at == state.suggestion;
                     let response = ui.selectable_label(is_chosen, &words);
@@ -235,7 +237,8 @@ fn choice_ui<'answer>(
                     }
                 }
             });
-        copy_ui(ui, "suggestions", || model::as_table(screen, answer));
+        let table = speaker.word("swap-screen-suggestions");
+        copy_ui(ui, table, || model::as_table(screen, answer));
         ui.add_space(grid::NEAR);
     }
     answer.suggestions.get(state.suggestion)
@@ -250,18 +253,18 @@ fn sentences_ui(
     state: &mut SwapState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let say = |ui: &mut Ui, words: &str, colour: egui::Color32| {
+    let put = |ui: &mut Ui, words: &str, colour: egui::Color32| {
         ui.add(Label::new(RichText::new(words).color(colour)).wrap())
     };
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    let speaker = screen.speaker;
     ui.scope(|ui| {
         ui.set_max_width(TEXT_WIDTH.min(ui.available_width()));
         ui.spacing_mut().item_spacing.y = grid::TIGHT;
         if let Some(suggestion) = chosen {
             let words = speaker.suggestion(answer, suggestion);
-            say(ui, &words, palette.text_strong);
-            let words = scatter_words(suggestion.within_scatter, &suggestion.difference);
-            say(ui, words, palette.text_normal).explained(Term::Scatter);
+            put(ui, &words, palette.text_strong);
+            let words = scatter_words(speaker, suggestion.within_scatter, &suggestion.difference);
+            put(ui, words, palette.text_normal).explained(Term::Scatter);
         }
         let shown = if state.all_reasons {
             answer.reasons.len()
@@ -271,61 +274,65 @@ fn sentences_ui(
         for reason in answer.reasons.iter().take(shown) {
             let reason = &speaker.swap_reason(reason);
             if answer.suggestions.is_empty() {
-                say(ui, &format!("No suggestion: {reason}."), palette.caution);
+                let words = say!(speaker, "swap-screen-no-suggestion", reason: reason);
+                put(ui, &words, palette.caution);
             } else {
                 let words = format!("{}.", capitalised(reason));
-                say(ui, &words, palette.text_normal);
+                put(ui, &words, palette.text_normal);
             }
         }
         let more = answer.reasons.len().saturating_sub(shown);
-        if more > 0 && ui.button(format!("Show {more} more")).clicked() {
+        let words = say!(speaker, "swap-screen-show-more", count: more);
+        if more > 0 && ui.button(words).clicked() {
             state.all_reasons = true;
         }
         let after = chosen.map_or(&answer.plain, |suggestion| &suggestion.balance);
-        let diet = model::diet_words(screen.book, &answer.standard, after);
+        let diet = model::diet_words(speaker, &answer.standard, after);
         let changes = diet.len() > 1 || answer.standard.allergens != after.allergens;
         let colour = if changes {
             palette.text_strong
         } else {
             palette.text_quiet
         };
-        say(ui, &format!("{}.", diet.join(". ")), colour);
-        let small = RichText::new(search_words(answer)).font(TypeStyle::Small.font_id());
+        put(ui, &format!("{}.", diet.join(". ")), colour);
+        let small = RichText::new(search_words(speaker, answer)).font(TypeStyle::Small.font_id());
         ui.add(Label::new(small.color(palette.text_quiet)).wrap());
     });
 }
 
 /// What the difference that is left is against the counter's own scatter.
-pub(super) fn scatter_words(within_scatter: Option<bool>, difference: &Difference) -> &'static str {
-    match (within_scatter, difference.within_one_step()) {
-        (Some(true), _) => {
-            "The remaining difference is within the counter's own scatter: two cups of the same recipe differ as much."
-        }
-        (None, _) => "As far as it is known, what is left is within the counter's own scatter.",
-        (Some(false), Some(true)) => {
-            "The remaining difference is more than the counter's own scatter, but less than a noticeable step on every axis."
-        }
-        (Some(false), _) => "What is left is more than the counter's own scatter.",
-    }
+pub(super) fn scatter_words(
+    speaker: Speaker<'_>,
+    within_scatter: Option<bool>,
+    difference: &Difference,
+) -> &'static str {
+    speaker.word(match (within_scatter, difference.within_one_step()) {
+        (Some(true), _) => "swap-screen-within-scatter",
+        (None, _) => "swap-screen-within-scatter-known",
+        (Some(false), Some(true)) => "swap-screen-beyond-scatter-within-step",
+        (Some(false), _) => "swap-screen-beyond-scatter",
+    })
 }
 
-fn search_words(answer: &Answer) -> String {
-    let standard = if answer.standard_is_approved {
-        "Held to the approved standard"
+/// What the suggestions are compared with, and whether a better one is possible.
+fn search_words(speaker: Speaker<'_>, answer: &Answer) -> String {
+    let standard = speaker.word(if answer.standard_is_approved {
+        "swap-screen-compared-with-approved"
     } else {
-        "No approval yet: compared with this version as it is now"
-    };
-    match (answer.evaluated, answer.proven_optimal) {
-        (0, _) => format!("{standard}."),
-        (_, true) => format!(
-            "{standard}. Proven to be the best of {} combinations of amounts.",
-            show_grouped(answer.candidates)
-        ),
-        (_, false) => format!(
-            "{standard}. The best result so far among {} combinations of amounts; the search reached its limit before it could prove this.",
-            show_grouped(answer.candidates)
-        ),
+        "swap-screen-compared-with-itself"
+    });
+    if answer.evaluated == 0 {
+        return standard.to_owned();
     }
+    let proof = if answer.proven_optimal {
+        "swap-screen-proven"
+    } else {
+        "swap-screen-not-proven"
+    };
+    let number = show_grouped(answer.candidates);
+    let count = Argument::Count(answer.candidates);
+    let proof = speaker.say(proof, &[("count", count), ("number", number.into())]);
+    format!("{standard} {proof}")
 }
 
 fn drink_ui(
@@ -341,23 +348,21 @@ fn drink_ui(
     ui.spacing_mut().item_spacing.x = grid::NEAR;
     title_ui(ui, drink);
     let is_standard = matches!(drink.kind, Kind::Standard);
-    figures_ui(
-        ui,
-        &model::compared(
-            screen,
-            drink.balance,
-            (!is_standard).then_some(&*answer.standard),
-        ),
-    );
+    let speaker = screen.speaker;
+    let standard = (!is_standard).then_some(&*answer.standard);
+    let figures = model::compared(screen, drink.balance, standard);
+    figures_ui(ui, speaker, &figures);
     ui.add_space(grid::EASY);
-    level_ui(ui, drink.difference, line_words(answer), screen.units);
+    let line = line_words(speaker, answer);
+    level_ui(ui, drink.difference, line, screen.units);
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {
             ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
         }
         if drink.changes.is_empty() {
-            ui.label(RichText::new("no line changes").color(palette.text_quiet));
+            let words = speaker.word("swap-screen-no-line-changes");
+            ui.label(RichText::new(words).color(palette.text_quiet));
         }
         ui.add_space(grid::NEAR);
     }
@@ -381,24 +386,27 @@ fn drink_ui(
 }
 
 /// What the line of the level is.
-pub(in crate::ui) fn line_words(answer: &Answer) -> &'static str {
-    if answer.standard_is_approved {
-        "the standard"
+pub(in crate::ui) fn line_words(speaker: Speaker<'_>, answer: &Answer) -> &'static str {
+    speaker.word(if answer.standard_is_approved {
+        "swap-screen-the-standard"
     } else {
-        "this version as it stands"
-    }
+        "swap-screen-this-version"
+    })
 }
 
 /// The figures of one drink, aligned at the decimal sign, with the change against the standard.
-pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
+pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]) {
     let palette = theme::palette(ui.visuals());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for Compared { row, change } in figures {
             let width = ui.available_width().min(WIDEST);
             let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
+            let change = &change.as_deref().map(|change| model::signed(speaker, change));
             let words = match change {
-                Some(change) => format!("{}, against the standard {change}", row.words()),
+                Some(change) => {
+                    say!(speaker, "swap-screen-figure-and-change", figure: row.words(), change: change)
+                }
                 None => row.words(),
             };
             response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
@@ -416,10 +424,16 @@ pub(super) fn figures_ui(ui: &mut Ui, figures: &[Compared]) {
                     palette.text_normal,
                 );
             let (value, colour) = match &row.text {
-                FigureText::Known { value, .. } => (value.clone(), palette.text_strong),
-                FigureText::AtLeast { value, .. } => (format!("≥ {value}"), palette.text_strong),
+                FigureText::Known { value, .. } => (speaker.digits(value), palette.text_strong),
+                FigureText::AtLeast { value, .. } => {
+                    let value = speaker.digits(value);
+                    (format!("≥ {value}"), palette.text_strong)
+                }
                 FigureText::Said(words) => ((*words).to_owned(), palette.text_quiet),
-                FigureText::NotKnown { .. } => ("not known".to_owned(), palette.text_quiet),
+                FigureText::NotKnown { .. } => {
+                    let words = speaker.word("swap-screen-not-known");
+                    (words.to_owned(), palette.text_quiet)
+                }
             };
             let end = number_at(painter, pos2(decimal, y), &value, TypeStyle::Body, colour);
             let unit = pos2(end.max(decimal) + grid::TIGHT, y);
@@ -463,7 +477,8 @@ fn number_at(
     style: TypeStyle,
     colour: Color32,
 ) -> f32 {
-    let (whole, decimals) = number.split_at(number.find('.').unwrap_or(number.len()));
+    let decimal_sign = number.find(['.', ',']).unwrap_or(number.len());
+    let (whole, decimals) = number.split_at(decimal_sign);
     let font = style.font_id();
     painter.text(decimal, Align2::RIGHT_CENTER, whole, font.clone(), colour);
     let end = painter.text(decimal, Align2::LEFT_CENTER, decimals, font, colour);

@@ -10,12 +10,12 @@ use super::model;
 use super::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
 use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::swap::Question;
 use crate::ui::Screen;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
-use crate::ui::wording::ingredient_name;
 use crate::ui::words::subheading_ui;
 
 /// From this width on the two lists stand side by side, in points.
@@ -50,7 +50,7 @@ pub(in crate::ui) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut Swa
     }
     if state.choosing != Choosing::Nothing && state.complete().is_some() {
         ui.add_space(grid::EASY);
-        if ui.button("Back to the answer").clicked() {
+        if ui.button(screen.speaker.word("swap-screen-back")).clicked() {
             state.choosing = Choosing::Nothing;
         }
     }
@@ -58,18 +58,17 @@ pub(in crate::ui) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut Swa
 
 fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     let is_another = matches!(state.choosing, Choosing::Another(_));
-    subheading_ui(
-        ui,
-        if is_another {
-            "Replace as well"
-        } else {
-            "Replace"
-        },
-    );
+    let speaker = screen.speaker;
+    let heading = if is_another {
+        "swap-screen-replace-as-well"
+    } else {
+        "swap-screen-replace"
+    };
+    subheading_ui(ui, speaker.word(heading));
     let chosen = what_goes(state);
     if screen.balance.resolved.lines().next().is_none() {
         let palette = theme::palette(ui.visuals());
-        let words = "This version has no ingredients yet. Add one in Recipe first.";
+        let words = speaker.word("swap-screen-no-lines");
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     }
     ui.scope(|ui| {
@@ -84,7 +83,8 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
                 role: going.role,
             };
             let is_chosen = chosen.as_ref() == Some(&going.id);
-            if row_ui(ui, &row, is_chosen, &format!("Replace {}", going.name)).clicked() {
+            let words = say!(speaker, "swap-screen-replace-ingredient", ingredient: &going.name);
+            if row_ui(ui, &row, is_chosen, &words).clicked() {
                 goes(screen, state, going.id);
             }
         }
@@ -124,27 +124,28 @@ fn goes_already(state: &SwapState, id: &IngredientId) -> bool {
 }
 
 fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
-    subheading_ui(ui, "With");
+    let speaker = screen.speaker;
+    subheading_ui(ui, speaker.word("swap-screen-with"));
     let palette = theme::palette(ui.visuals());
     let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
-        ui.label(
-            RichText::new("First choose the ingredient to replace.").color(palette.text_quiet),
-        );
+        let words = speaker.word("swap-screen-choose-first");
+        ui.label(RichText::new(words).color(palette.text_quiet));
         return;
     };
     let role = role_of(screen, &replace);
     let field = TextEdit::singleline(&mut state.find)
-        .hint_text("type a name, a brand or a role")
+        .hint_text(speaker.word("swap-screen-find-hint"))
         .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name("Find a replacement");
-    state
-        .coming
-        .follow(screen.book, &replace, role, &state.find);
+    let response = ui
+        .add(field)
+        .accessible_name(speaker.word("swap-screen-find"));
+    let coming = &mut state.coming;
+    coming.follow(screen, &replace, role, &state.find);
     if response.has_focus() {
         move_by_keys(ui, &mut state.coming);
     }
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let chosen = coming_ui(ui, &mut state.coming, role, response.has_focus());
+    let chosen = coming_ui(ui, speaker, &mut state.coming, role, response.has_focus());
     let in_hand = || state.coming.found.get(state.coming.row);
     let taken = chosen.or_else(|| {
         let in_hand = in_hand().filter(|_| entered);
@@ -170,13 +171,14 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
 /// The list of what may come; what was clicked in it.
 fn coming_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     coming: &mut Coming,
     role: Role,
     has_keyboard: bool,
 ) -> Option<IngredientId> {
     if coming.found.is_empty() {
         let palette = theme::palette(ui.visuals());
-        let words = "No ingredient matches. Add it in Counter first.";
+        let words = speaker.word("swap-screen-no-match");
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
         return None;
     }
@@ -196,14 +198,16 @@ fn coming_ui(
         list.expect(found.len(), grid::TARGET);
         list.rows_ui(ui, viewport, |ui, index| {
             let ingredient = &found[index];
-            let (name, quiet) = (ingredient.full_name(), model::facts(ingredient, role));
+            let name = ingredient.full_name();
+            let quiet = model::facts(speaker, ingredient, role);
             let words = Row {
                 name: &name,
                 quiet: &quiet,
                 role: ingredient.role,
             };
             let is_in_hand = has_keyboard && index == *row;
-            if row_ui(ui, &words, is_in_hand, &format!("With {name}")).clicked() {
+            let label = say!(speaker, "swap-screen-with-ingredient", ingredient: &name);
+            if row_ui(ui, &words, is_in_hand, &label).clicked() {
                 taken = Some(ingredient.id.clone());
             }
         });
@@ -297,18 +301,16 @@ pub(super) fn chosen_ui(
     question: &Question,
     state: &mut SwapState,
 ) {
+    let speaker = screen.speaker;
     ui.horizontal_wrapped(|ui| {
-        pair_ui(ui, screen, &question.replace, &question.with);
+        pair_ui(ui, speaker, &question.replace, &question.with);
         ui.add_space(grid::NEAR);
-        if ui.button("Change the swap").clicked() {
+        if ui.button(speaker.word("swap-screen-change")).clicked() {
             state.choosing = Choosing::Main;
         }
-        let words = "Replace a second ingredient in the same drink, for example to make it vegan";
-        if ui
-            .button("Swap another ingredient too")
-            .on_hover_text(words)
-            .clicked()
-        {
+        let another = ui.button(speaker.word("swap-screen-another"));
+        let another = another.on_hover_text(speaker.word("swap-screen-another-hint"));
+        if another.clicked() {
             state.choosing = Choosing::Another(None);
             state.find.clear();
         }
@@ -316,12 +318,10 @@ pub(super) fn chosen_ui(
     let mut taken_out = None;
     for (index, (replace, with)) in state.demands.also.iter().enumerate() {
         ui.horizontal_wrapped(|ui| {
-            pair_ui(ui, screen, replace, with);
+            pair_ui(ui, speaker, replace, with);
             ui.add_space(grid::NEAR);
-            let name = format!(
-                "Take out the swap of {}",
-                ingredient_name(screen.book, replace)
-            );
+            let name = speaker.ingredient(replace);
+            let name = say!(speaker, "swap-screen-remove-pair", ingredient: name);
             if icons::icon_button(ui, Icon::Delete, &name, &name).clicked() {
                 taken_out = Some(index);
             }
@@ -333,10 +333,9 @@ pub(super) fn chosen_ui(
     }
 }
 
-fn pair_ui(ui: &mut Ui, screen: &Screen<'_>, replace: &IngredientId, with: &IngredientId) {
+fn pair_ui(ui: &mut Ui, speaker: Speaker<'_>, replace: &IngredientId, with: &IngredientId) {
     let palette = theme::palette(ui.visuals());
-    let name =
-        |id| RichText::new(ingredient_name(screen.book, id)).font(TypeStyle::Heading.font_id());
+    let name = |id| RichText::new(speaker.ingredient(id)).font(TypeStyle::Heading.font_id());
     ui.label(name(replace).color(palette.text_quiet));
     let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
     icons::paint(ui.painter(), rect, Icon::Swap, palette.accent);

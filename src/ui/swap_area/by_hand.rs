@@ -4,14 +4,13 @@ use egui::{Label, RichText, Slider, Stroke, Ui};
 
 use super::answer::{figures_ui, line_words, scatter_words};
 use super::{SwapState, accept, model};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, grid};
 use crate::ui::widgets::level_moved_ui;
-use crate::ui::wording::ingredient_name;
 use crate::ui::words::heading_ui;
 use crate::workbench::Action;
 
@@ -76,7 +75,8 @@ fn sliders_ui(
     state: &mut SwapState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let words = "Each slider moves in the increments of its measure. The small line marks the suggestion. The recipe changes only when you keep the result.";
+    let speaker = screen.speaker;
+    let words = speaker.word("swap-screen-sliders");
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     let Some(point) = &mut state.point else {
         return;
@@ -87,11 +87,11 @@ fn sliders_ui(
         .zip(point.iter_mut())
         .zip(&suggestion.point)
     {
-        slider_ui(ui, screen, adjustable, steps, *suggested);
+        slider_ui(ui, speaker, adjustable, steps, *suggested);
     }
     ui.add_space(grid::NEAR);
     let is_moved = *point != suggestion.point;
-    let back = egui::Button::new("Back to the suggestion");
+    let back = egui::Button::new(speaker.word("swap-screen-sliders-back"));
     if ui.add_enabled(is_moved, back).clicked() {
         point.clone_from(&suggestion.point);
     }
@@ -99,20 +99,21 @@ fn sliders_ui(
 
 fn slider_ui(
     ui: &mut Ui,
-    screen: &Screen<'_>,
+    speaker: Speaker<'_>,
     adjustable: &Adjustable,
     steps: &mut i32,
     suggested: i32,
 ) {
     let palette = theme::palette(ui.visuals());
-    let name = ingredient_name(screen.book, &adjustable.line.ingredient);
+    let name = speaker.ingredient(&adjustable.line.ingredient);
     let (low, high) = ((suggested - REACH).max(0), suggested + REACH);
     ui.add_space(grid::TIGHT);
     ui.label(RichText::new(&name).color(palette.text_strong));
     ui.horizontal(|ui| {
         ui.spacing_mut().slider_width = SLIDER;
         let slider = Slider::new(steps, low..=high).show_value(false);
-        let response = ui.add(slider).accessible_name(format!("How much {name}"));
+        let label = say!(speaker, "swap-screen-slider", ingredient: &name);
+        let response = ui.add(slider).accessible_name(label);
         #[expect(clippy::cast_precision_loss, reason = "a handful of steps")]
         let part = (suggested - low) as f32 / (high - low) as f32;
         // The handle goes from half its width to half its width before the end.
@@ -121,17 +122,16 @@ fn slider_ui(
         let end = response.rect.bottom();
         let stroke = Stroke::new(grid::FOCUS_RING, palette.accent);
         ui.painter().vline(x, end - 2.0..=end + 4.0, stroke);
-        let amount = amount_words(screen, adjustable, *steps);
+        let amount = amount_words(speaker, adjustable, *steps);
         ui.label(RichText::new(amount).color(palette.text_strong));
     });
 }
 
-fn amount_words(screen: &Screen<'_>, adjustable: &Adjustable, steps: i32) -> String {
+fn amount_words(speaker: Speaker<'_>, adjustable: &Adjustable, steps: i32) -> String {
     if steps == 0 {
-        return "none".to_owned();
+        return speaker.word("line-none").to_owned();
     }
-    let amount = adjustable.amount(steps);
-    screen.book.amount_words_in(&amount, screen.units)
+    speaker.amount(&adjustable.amount(steps))
 }
 
 fn drink_ui(
@@ -146,8 +146,9 @@ fn drink_ui(
     let Some(nearby) = nearby else {
         return;
     };
-    heading_ui(ui, "With these amounts");
-    let line = line_words(answer);
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("swap-screen-with-these"));
+    let line = line_words(speaker, answer);
     level_moved_ui(
         ui,
         &nearby.difference,
@@ -155,36 +156,32 @@ fn drink_ui(
         line,
         screen.units,
     );
-    let scatter = scatter_words(nearby.within_scatter, &nearby.difference);
+    let scatter = scatter_words(speaker, nearby.within_scatter, &nearby.difference);
     ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())
         .explained(Term::Scatter);
     if let Some(obstacle) = &nearby.obstacle {
-        let speaker = Speaker::new(screen.book).in_units(screen.units);
-        let words = format!(
-            "This does not meet the conditions: {}.",
-            speaker.forbidden(obstacle)
-        );
+        let reason = speaker.forbidden(obstacle);
+        let words = say!(speaker, "swap-screen-conditions-not-met", reason: reason);
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
     }
     ui.add_space(grid::NEAR);
     let standard = Some(&*answer.standard);
     let figures = model::compared(screen, &nearby.balance, standard);
-    figures_ui(ui, &figures);
-    copy_ui(ui, "with these amounts", || {
+    figures_ui(ui, speaker, &figures);
+    let table = speaker.word("swap-screen-with-these-table");
+    copy_ui(ui, table, || {
         let amounts = answer.adjustable.iter().zip(&nearby.point);
         let amounts = amounts.map(|(adjustable, steps)| {
-            let name = ingredient_name(screen.book, &adjustable.line.ingredient);
-            (name, amount_words(screen, adjustable, *steps))
+            let name = speaker.ingredient(&adjustable.line.ingredient);
+            (name, amount_words(speaker, adjustable, *steps))
         });
-        model::by_hand_as_table(amounts, &figures)
+        model::by_hand_as_table(speaker, amounts, &figures)
     });
     ui.add_space(grid::NEAR);
     let is_here = state.point.as_ref() == Some(&nearby.point);
     ui.add_enabled_ui(is_current && is_here, |ui| {
-        let wanted = format!(
-            "with {}, by hand",
-            ingredient_name(screen.book, &answer.question.with)
-        );
+        let with = speaker.ingredient(&answer.question.with);
+        let wanted = say!(speaker, "swap-screen-name-by-hand", ingredient: with);
         accept::main_ui(ui, screen, answer, &nearby.changes, &wanted, state, actions);
     });
 }

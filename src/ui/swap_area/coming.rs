@@ -3,6 +3,8 @@
 use std::sync::Arc;
 
 use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
+use crate::say::{Language, Speaker};
+use crate::ui::Screen;
 use crate::ui::tall_list::TallList;
 
 /// The ingredients that fit what is typed.
@@ -19,22 +21,24 @@ pub(super) struct Coming {
 #[derive(Clone, Debug)]
 struct Asked {
     book: Arc<Book>,
+    language: Language,
     replace: IngredientId,
     role: Role,
     typed: String,
 }
 
 impl Coming {
-    /// Looks again when the book, what goes or what is typed is another.
+    /// Looks again when the book, the language, what goes or what is typed is another.
     pub(super) fn follow(
         &mut self,
-        book: &Arc<Book>,
+        screen: &Screen<'_>,
         replace: &IngredientId,
         role: Role,
         typed: &str,
     ) {
         let is_same = |asked: &Asked| {
-            Arc::ptr_eq(&asked.book, book)
+            Arc::ptr_eq(&asked.book, screen.book)
+                && asked.language == screen.speaker.language
                 && asked.replace == *replace
                 && asked.role == role
                 && asked.typed == typed
@@ -42,9 +46,10 @@ impl Coming {
         if self.asked.as_ref().is_some_and(is_same) {
             return;
         }
-        self.found = coming(book, replace, role, typed);
+        self.found = coming(screen.speaker, replace, role, typed);
         self.asked = Some(Asked {
-            book: book.clone(),
+            book: screen.book.clone(),
+            language: screen.speaker.language,
             replace: replace.clone(),
             role,
             typed: typed.to_owned(),
@@ -61,13 +66,20 @@ impl Coming {
 
 /// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
 /// typed must be in the name, the brand or the word of the role.
-fn coming(book: &Book, replace: &IngredientId, role: Role, typed: &str) -> Vec<Arc<Ingredient>> {
+fn coming(
+    speaker: Speaker<'_>,
+    replace: &IngredientId,
+    role: Role,
+    typed: &str,
+) -> Vec<Arc<Ingredient>> {
     let wanted = WantedWords::of(typed);
     let fits = |ingredient: &&Arc<Ingredient>| {
-        let words = format!("{} {}", ingredient.full_name(), ingredient.role.word());
+        let role = speaker.role(ingredient.role);
+        let words = format!("{} {role}", ingredient.full_name());
         ingredient.id != *replace && wanted.are_in(&words)
     };
-    let mut found: Vec<_> = book.ingredients.iter().filter(fits).cloned().collect();
+    let ingredients = speaker.book.ingredients.iter();
+    let mut found: Vec<_> = ingredients.filter(fits).cloned().collect();
     found.sort_by_key(|ingredient| ingredient.role != role);
     found
 }

@@ -5,9 +5,9 @@ use egui::{Button, Checkbox, Label, RichText, Ui};
 use super::{SwapState, Way, limits};
 use crate::book::{Allergen, TemperatureWindow};
 use crate::quantity::{DisplayUnits, ShownUnit, show_compact, show_editable};
+use crate::say::{Speaker, say};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
-use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{self, Icon};
@@ -38,14 +38,15 @@ pub(super) fn conditions_ui(
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         let (icon, words) = if is_open {
-            (Icon::ChevronDown, "Close the conditions")
+            (Icon::ChevronDown, "swap-screen-conditions-hide")
         } else {
-            (Icon::ChevronRight, "Show conditions")
+            (Icon::ChevronRight, "swap-screen-conditions-show")
         };
+        let words = screen.speaker.word(words);
         if icons::icon_button(ui, icon, words, words).clicked() {
             state.conditions_open = !is_open;
         }
-        let summary = summary(screen, answer, &state.demands);
+        let summary = summary(screen.speaker, answer, &state.demands);
         ui.vertical(|ui| {
             ui.add_space(grid::TIGHT);
             ui.add(Label::new(RichText::new(summary).color(palette.text_quiet)).wrap());
@@ -75,7 +76,8 @@ pub(super) fn conditions_ui(
         ui.add_space(grid::NEAR);
         demands_ui(ui, screen, &mut state.demands, drafts, actions);
     }
-    if state.demands != usual(&state.demands) && ui.button("Clear all conditions").clicked() {
+    let clear = screen.speaker.word("swap-screen-conditions-clear");
+    if state.demands != usual(&state.demands) && ui.button(clear).clicked() {
         state.demands = usual(&state.demands);
         drafts.clear();
     }
@@ -90,56 +92,62 @@ fn usual(demands: &Demands) -> Demands {
     }
 }
 
-/// "may move: milk, water · asked: vegan, at most 5 g sugar in 100 ml".
-fn summary(screen: &Screen<'_>, answer: Option<&Answer>, demands: &Demands) -> String {
-    let moving: Vec<String> = answer
-        .iter()
-        .flat_map(|answer| &answer.adjustable)
-        .map(|adjustable| {
-            crate::ui::wording::ingredient_name(screen.book, &adjustable.line.ingredient)
-        })
+/// "may change: milk, water · conditions: vegan, at most 5 g of sugar per 100 ml".
+fn summary(speaker: Speaker<'_>, answer: Option<&Answer>, demands: &Demands) -> String {
+    let adjustable = answer.iter().flat_map(|answer| &answer.adjustable);
+    let lines: Vec<String> = adjustable
+        .map(|adjustable| speaker.ingredient(&adjustable.line.ingredient))
         .collect();
-    let asked = asked_words(screen, demands);
-    let asked = if asked.is_empty() {
-        "no other conditions".to_owned()
-    } else {
-        format!("asked: {}", asked.join(", "))
-    };
-    if moving.is_empty() {
-        capitalised(&asked)
-    } else {
-        format!("may change: {} · {asked}", moving.join(", "))
+    let (lines, conditions) = (lines.join(", "), conditions(speaker, demands).join(", "));
+    match (lines.is_empty(), conditions.is_empty()) {
+        (true, true) => speaker.word("swap-screen-summary-nothing").to_owned(),
+        (true, false) => say!(speaker, "swap-screen-summary-no-lines", conditions: conditions),
+        (false, true) => say!(speaker, "swap-screen-summary-no-conditions", lines: lines),
+        (false, false) => {
+            say!(speaker, "swap-screen-summary", lines: lines, conditions: conditions)
+        }
     }
 }
 
-fn asked_words(screen: &Screen<'_>, demands: &Demands) -> Vec<String> {
-    let mut words = Vec::new();
-    if demands.keep_vegan {
-        words.push("vegan".to_owned());
-    }
+/// What the drink must keep, each condition by itself.
+fn conditions(speaker: Speaker<'_>, demands: &Demands) -> Vec<String> {
+    let vegan = speaker.word("swap-screen-condition-vegan");
+    let mut words: Vec<String> = Vec::new();
+    words.extend(demands.keep_vegan.then(|| vegan.to_owned()));
+    words.extend(demands.without.iter().map(|allergen| {
+        let allergen = speaker.allergen(*allergen);
+        say!(speaker, "swap-screen-condition-without", allergen: allergen)
+    }));
+    let figure = |value: f64, unit: &str| {
+        let digits = speaker.digits(&show_compact(value));
+        format!("{digits}\u{a0}{unit}")
+    };
     words.extend(
         demands
-            .without
-            .iter()
-            .map(|allergen| format!("without {}", allergen.word())),
+            .most_sugar_per_100_ml
+            .map(|most| say!(speaker, "swap-screen-condition-sugar", most: figure(most, "g"))),
     );
-    let mut most = |value: Option<f64>, unit: &str| {
-        words.extend(value.map(|value| format!("at most {} {unit}", show_compact(value))));
-    };
-    most(demands.most_sugar_per_100_ml, "g sugar in 100 ml");
-    most(demands.most_energy_kj, "kJ");
-    most(demands.most_cost, &screen.book.settings.currency);
-    most(demands.most_fill, "% of the cup");
+    words.extend(
+        demands
+            .most_energy_kj
+            .map(|most| say!(speaker, "swap-screen-condition-energy", most: figure(most, "kJ"))),
+    );
+    words.extend(demands.most_cost.map(|most| {
+        let most = figure(most, &speaker.book.settings.currency);
+        say!(speaker, "swap-screen-condition-cost", most: most)
+    }));
+    words.extend(
+        demands
+            .most_fill
+            .map(|most| say!(speaker, "swap-screen-condition-fill", most: figure(most, "%"))),
+    );
     words.extend(demands.temperature.map(|window| {
-        let unit = screen.units.of("°C");
-        let (from, to) = (unit.trimmed(window.from, 1), unit.trimmed(window.to, 1));
-        format!("served at {from} to {to} {}", unit.symbol)
+        let from = speaker.units.of("°C").trimmed(window.from, 1);
+        let (from, to) = (speaker.digits(&from), speaker.trimmed(window.to, "°C", 1));
+        say!(speaker, "swap-screen-condition-served", from: from, to: to)
     }));
     let lines = demands.locked.len() + demands.limits.len();
-    if lines > 0 {
-        let word = if lines == 1 { "line" } else { "lines" };
-        words.push(format!("{lines} {word} held"));
-    }
+    words.extend((lines > 0).then(|| say!(speaker, "swap-screen-condition-lines", count: lines)));
     words
 }
 
@@ -151,39 +159,39 @@ fn demands_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    ui.label(RichText::new("The drink must").color(palette.text_quiet));
-    ui.add(Checkbox::new(
-        &mut demands.keep_vegan,
-        "be vegan by its ingredients",
-    ));
+    let speaker = screen.speaker;
+    let heading = RichText::new(speaker.word("swap-screen-must"));
+    ui.label(heading.color(palette.text_quiet));
+    let vegan = speaker.word("swap-screen-must-vegan");
+    ui.add(Checkbox::new(&mut demands.keep_vegan, vegan));
     without_ui(ui, screen, demands);
     let key = |name: &str| format!("field swap {name} {}", screen.recipe.id);
     let currency = screen.book.settings.currency.clone();
     let caps: [(&str, &str, &str, &mut Option<f64>, f64); 4] = [
         (
             "sugar",
-            "sugar in 100 ml at most",
+            speaker.word("swap-screen-most-sugar"),
             "g",
             &mut demands.most_sugar_per_100_ml,
             100.0,
         ),
         (
             "energy",
-            "energy at most",
+            speaker.word("swap-screen-most-energy"),
             "kJ",
             &mut demands.most_energy_kj,
             100_000.0,
         ),
         (
             "cost",
-            "cost at most",
+            speaker.word("swap-screen-most-cost"),
             &currency,
             &mut demands.most_cost,
             100_000.0,
         ),
         (
             "fill",
-            "cup filled at most",
+            speaker.word("swap-screen-most-fill"),
             "%",
             &mut demands.most_fill,
             100.0,
@@ -201,9 +209,10 @@ fn demands_ui(
                 let name = capitalised(words);
                 let range = (0.0, most);
                 let figure = metric.of(unit);
-                if let Some(value) =
-                    number_ui(ui, &key, &name, *cap, figure, range, drafts, actions)
-                {
+                let value = number_ui(
+                    ui, speaker, &key, &name, *cap, figure, range, drafts, actions,
+                );
+                if let Some(value) = value {
                     *cap = value;
                 }
                 ui.label(RichText::new(unit).color(palette.text_quiet));
@@ -231,6 +240,7 @@ fn temperature_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     let settings = &screen.book.settings;
     let unit = screen.units.of("°C");
     let shop = if screen.balance.iced {
@@ -241,14 +251,18 @@ fn temperature_ui(
     let mut from = temperature.map(|window| window.from);
     let mut to = temperature.map(|window| window.to);
     for (end, words, value) in [
-        ("from", "serving temperature at least", &mut from),
-        ("to", "served no hotter than", &mut to),
+        ("from", "swap-screen-served-least", &mut from),
+        ("to", "swap-screen-served-most", &mut to),
     ] {
+        let words = speaker.word(words);
         ui.label(words).explained(Term::ServingWindow);
         let key = served_key(screen, end);
         let range = (-20.0, 120.0);
         let name = capitalised(words);
-        if let Some(asked) = number_ui(ui, &key, &name, *value, unit, range, drafts, actions) {
+        let asked = number_ui(
+            ui, speaker, &key, &name, *value, unit, range, drafts, actions,
+        );
+        if let Some(asked) = asked {
             *value = asked;
         }
         ui.label(RichText::new(unit.symbol).color(palette.text_quiet));
@@ -271,8 +285,9 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
             demands.without.push(allergen);
         }
     };
+    let speaker = screen.speaker;
     ui.horizontal_wrapped(|ui| {
-        ui.label("be without");
+        ui.label(speaker.word("swap-screen-must-without"));
         let of_drink = &screen.balance.allergens.contains;
         for allergen in Allergen::ALL {
             let is_asked = demands.without.contains(&allergen);
@@ -280,18 +295,19 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
                 continue;
             }
             let mut wanted = is_asked;
-            if ui
-                .add(Checkbox::new(&mut wanted, allergen.word()))
-                .changed()
-            {
+            let checkbox = Checkbox::new(&mut wanted, speaker.allergen(allergen));
+            if ui.add(checkbox).changed() {
                 set(demands, allergen, wanted);
             }
         }
-        let menu = egui::containers::menu::MenuButton::from_button(Button::new("allergens…"));
+        let menu = egui::containers::menu::MenuButton::from_button(Button::new(
+            speaker.word("swap-screen-allergens"),
+        ));
         menu.ui(ui, |ui| {
             for allergen in Allergen::ALL {
                 let mut wanted = demands.without.contains(&allergen);
-                let name = format!("without {}", allergen.word());
+                let name = speaker.allergen(allergen);
+                let name = say!(speaker, "swap-screen-condition-without", allergen: name);
                 if ui.add(Checkbox::new(&mut wanted, name)).changed() {
                     set(demands, allergen, wanted);
                 }
@@ -308,6 +324,7 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
 )]
 fn number_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     key: &str,
     name: &str,
     value: Option<f64>,
@@ -318,13 +335,13 @@ fn number_ui(
 ) -> Option<Option<f64>> {
     let shown = value.map_or_else(String::new, |value| show_in(unit, value));
     let (rect, _) = ui.allocate_exact_size(egui::vec2(FIELD, grid::TARGET), egui::Sense::hover());
-    let field = Field::new(key, name, shown).underlined().hint("any");
+    let field = Field::new(key, name, shown).underlined();
     let field = Field {
         align: egui::Align::Max,
-        ..field
+        ..field.hint(speaker.word("swap-screen-any"))
     };
     let outcome = field.show(ui, rect, drafts, actions);
-    outcome.read(key, drafts, |text| read_number(text, unit, range))
+    outcome.read(key, drafts, |text| read_number(speaker, text, unit, range))
 }
 
 /// A figure with as few digits as it needs.
@@ -338,6 +355,7 @@ fn show_in(unit: ShownUnit<'_>, value: f64) -> String {
 
 /// Reads a number within a range; `None` for an empty text.
 fn read_number(
+    speaker: Speaker<'_>,
     text: &str,
     unit: ShownUnit<'_>,
     (from, to): (f64, f64),
@@ -348,16 +366,12 @@ fn read_number(
     }
     let found = unit
         .read(text)
-        .map_err(|error| error.said(crate::say::Speaker::without_book()))?;
+        .map_err(|error| speaker.number_error(&error))?;
     if (from..=to).contains(&found) {
         return Ok(Some(found));
     }
-    Err(format!(
-        "{} is out of range: enter {} to {}",
-        show_in(unit, found),
-        show_in(unit, from),
-        show_in(unit, to)
-    ))
+    let [found, from, to] = [found, from, to].map(|value| speaker.digits(&show_in(unit, value)));
+    Err(say!(speaker, "swap-screen-out-of-range", found: found, from: from, to: to))
 }
 
 /// A paragraph that can be passed over.
@@ -373,20 +387,27 @@ mod tests {
 
     #[test]
     fn an_empty_field_asks_for_nothing_and_nonsense_says_what_is_expected() {
+        let speaker = Speaker::without_book();
         assert_eq!(
-            read_number("  ", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
+            read_number(speaker, "  ", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
             Ok(None)
         );
         assert_eq!(
-            read_number("5,5", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
+            read_number(speaker, "5,5", DisplayUnits::METRIC.of(""), (0.0, 100.0)),
             Ok(Some(5.5))
         );
         assert_eq!(
-            read_number("5500 mg", DisplayUnits::METRIC.of("g"), (0.0, 100.0)),
+            read_number(
+                speaker,
+                "5500 mg",
+                DisplayUnits::METRIC.of("g"),
+                (0.0, 100.0)
+            ),
             Ok(Some(5.5))
         );
-        let error = read_number("-3", DisplayUnits::METRIC.of(""), (0.0, 100.0)).unwrap_err();
+        let error =
+            read_number(speaker, "-3", DisplayUnits::METRIC.of(""), (0.0, 100.0)).unwrap_err();
         assert!(error.contains("enter 0 to 100"), "{error}");
-        assert!(read_number("little", DisplayUnits::METRIC.of(""), (0.0, 100.0)).is_err());
+        assert!(read_number(speaker, "little", DisplayUnits::METRIC.of(""), (0.0, 100.0)).is_err());
     }
 }

@@ -5,14 +5,13 @@ use egui::{Align, Checkbox, RichText, Sense, Ui, vec2};
 use super::conditions::{FIELD, quiet_ui};
 use crate::book::{Amount, Line, LineId, Resolved};
 use crate::quantity::{show_compact, show_count};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Adjustable, Answer, Demands, LineLimit};
 use crate::ui::Screen;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
-use crate::ui::wording::ingredient_name;
 use crate::workbench::Action;
 
 /// A line that could move.
@@ -35,16 +34,22 @@ pub(super) fn limits_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let Some(answer) = answer else {
-        quiet_ui(ui, "The lines appear here when the search is done.");
+        quiet_ui(ui, screen.speaker.word("swap-screen-lines-later"));
         return;
     };
+    let speaker = screen.speaker;
     let rows = rows(&answer.plain.resolved, answer);
     egui::Grid::new("limits")
         .num_columns(5)
         .spacing([grid::EASY, 0.0])
         .show(ui, |ui| {
-            for head in ["may change", "now", "at least", "at most", ""] {
-                ui.label(RichText::new(head).color(palette.text_quiet));
+            for head in [
+                "swap-screen-column-may-change",
+                "swap-screen-column-now",
+                "swap-screen-column-least",
+                "swap-screen-column-most",
+            ] {
+                ui.label(RichText::new(speaker.word(head)).color(palette.text_quiet));
             }
             ui.end_row();
             for row in &rows {
@@ -52,15 +57,17 @@ pub(super) fn limits_ui(
                 ui.end_row();
             }
         });
-    copy_ui(ui, "what may move", || as_table(screen, &rows, demands));
+    copy_ui(ui, speaker.word("swap-screen-lines"), || {
+        as_table(screen, &rows, demands)
+    });
     for row in &rows {
         for end in End::BOTH {
             draft_error_ui(ui, drafts, &end.key(screen, row.line));
         }
     }
-    let add = "a house sweetener may be added that the drink does not have";
+    let add = speaker.word("swap-screen-may-add");
     ui.add(Checkbox::new(&mut demands.may_add_sweetener, add));
-    let leave_out = "a sweetener may be left out altogether";
+    let leave_out = speaker.word("swap-screen-may-leave-out");
     ui.add(Checkbox::new(
         &mut demands.may_leave_out_sweetener,
         leave_out,
@@ -98,12 +105,13 @@ fn row_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let id = &row.line.id;
-    let name = ingredient_name(screen.book, &row.line.ingredient);
+    let speaker = screen.speaker;
+    let name = speaker.ingredient(&row.line.ingredient);
     let mut moves = may_move(row, demands);
     let before = moves;
     let checkbox = Checkbox::new(&mut moves, &name);
     ui.add(checkbox)
-        .on_hover_text("When this is off, the amount stays as in the plain swap.");
+        .on_hover_text(speaker.word("swap-screen-may-change-hint"));
     if moves != before {
         demands.locked.retain(|other| other != id);
         demands.unlocked.retain(|other| other != id);
@@ -113,13 +121,13 @@ fn row_ui(
             demands.locked.push(id.clone());
         }
     }
-    ui.label(RichText::new(now_words(screen, row)).color(palette.text_normal));
+    ui.label(RichText::new(now_words(speaker, row)).color(palette.text_normal));
     for end in End::BOTH {
         ui.add_enabled_ui(moves, |ui| {
             end_ui(ui, screen, row, end, demands, drafts, actions);
         });
     }
-    let unit = unit_word(screen, &row.line.amount);
+    let unit = unit_word(speaker, &row.line.amount);
     ui.label(RichText::new(unit).color(palette.text_quiet));
 }
 
@@ -130,24 +138,25 @@ fn may_move(row: &Row<'_>, demands: &Demands) -> bool {
 }
 
 /// How much there is of it in the plain swap.
-fn now_words(screen: &Screen<'_>, row: &Row<'_>) -> String {
+fn now_words(speaker: Speaker<'_>, row: &Row<'_>) -> String {
     if row.added {
-        return "not in it".to_owned();
+        return speaker.word("swap-screen-not-in-drink").to_owned();
     }
-    screen.book.amount_words_in(&row.line.amount, screen.units)
+    speaker.amount(&row.line.amount)
 }
 
 /// The lines for a spreadsheet, each between what is asked of it or, where nobody asks, what is searched.
 fn as_table(screen: &Screen<'_>, rows: &[Row<'_>], demands: &Demands) -> Table {
+    let speaker = screen.speaker;
     let heads = [
-        "ingredient",
-        "may change",
-        "now",
-        "at least",
-        "at most",
-        "unit",
+        "swap-screen-column-ingredient",
+        "swap-screen-column-may-change",
+        "swap-screen-column-now",
+        "swap-screen-column-least",
+        "swap-screen-column-most",
+        "swap-screen-column-unit",
     ];
-    let mut table = Table::new(heads);
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for row in rows {
         let limit = demands
             .limits
@@ -161,15 +170,20 @@ fn as_table(screen: &Screen<'_>, rows: &[Row<'_>], demands: &Demands) -> Table {
                 _ => show_end(screen, row.line, number),
             };
             let end = asked.or_else(|| end.searched(row)).map(digits);
-            Cell::figure(end.as_deref().unwrap_or("any"))
+            Cell::figure(
+                end.as_deref()
+                    .unwrap_or_else(|| speaker.word("swap-screen-any")),
+            )
         });
-        let moves = if may_move(row, demands) { "yes" } else { "no" };
-        let [name, now] = [
-            ingredient_name(screen.book, &row.line.ingredient),
-            now_words(screen, row),
-        ];
+        let moves = speaker.word(if may_move(row, demands) {
+            "swap-screen-yes"
+        } else {
+            "swap-screen-no"
+        });
+        let name = speaker.ingredient(&row.line.ingredient);
+        let now = now_words(speaker, row);
         let cells = [&*name, moves, &now].map(Cell::words);
-        let unit = Cell::words(&unit_word(screen, &row.line.amount));
+        let unit = Cell::words(&unit_word(speaker, &row.line.amount));
         table.row(cells.into_iter().chain(ends).chain([unit]));
     }
     table
@@ -185,16 +199,23 @@ enum End {
 impl End {
     const BOTH: [Self; 2] = [Self::Least, Self::Most];
 
-    fn words(self) -> &'static str {
-        match self {
-            Self::Least => "Least",
-            Self::Most => "Most",
-        }
-    }
-
+    /// The key of its field for a line; nobody reads it.
     fn key(self, screen: &Screen<'_>, line: &Line) -> String {
         let recipe = &screen.recipe.id;
-        format!("field swap {} {recipe}/{}", self.words(), line.id)
+        let end = match self {
+            Self::Least => "least",
+            Self::Most => "most",
+        };
+        format!("field swap {end} {recipe}/{}", line.id)
+    }
+
+    /// "Least of House sweetener", the name of its field.
+    fn name(self, speaker: Speaker<'_>, line: &Line) -> String {
+        let ingredient = speaker.ingredient(&line.ingredient);
+        match self {
+            Self::Least => say!(speaker, "swap-screen-least-of", ingredient: ingredient),
+            Self::Most => say!(speaker, "swap-screen-most-of", ingredient: ingredient),
+        }
     }
 
     /// The end of the range that is searched as long as nobody says anything.
@@ -225,11 +246,8 @@ fn end_ui(
     actions: &mut Vec<Action>,
 ) {
     let key = end.key(screen, row.line);
-    let name = format!(
-        "{} of {}",
-        end.words(),
-        ingredient_name(screen.book, &row.line.ingredient)
-    );
+    let speaker = screen.speaker;
+    let name = end.name(speaker, row.line);
     let at = demands
         .limits
         .iter()
@@ -247,10 +265,14 @@ fn end_ui(
             asked.map_or_else(String::new, |number| show_end(screen, row.line, number)),
         )
         .underlined()
-        .hint(searched.as_deref().unwrap_or("any"))
+        .hint(
+            searched
+                .as_deref()
+                .unwrap_or_else(|| speaker.word("swap-screen-any")),
+        )
     };
     let outcome = field.show(ui, rect, drafts, actions);
-    let read = |text: &str| read_limit(screen, row.line, text);
+    let read = |text: &str| read_limit(speaker, row.line, text);
     if let Some(value) = outcome.read(&key, drafts, read) {
         let at = at.unwrap_or_else(|| {
             demands.limits.push(LineLimit {
@@ -269,30 +291,22 @@ fn end_ui(
 }
 
 /// Reads an amount in the unit of the line; `None` for an empty text.
-fn read_limit(screen: &Screen<'_>, line: &Line, text: &str) -> Result<Option<f64>, String> {
-    let book = screen.book;
+fn read_limit(speaker: Speaker<'_>, line: &Line, text: &str) -> Result<Option<f64>, String> {
     if text.trim().is_empty() {
         return Ok(None);
     }
-    let ingredient = book.ingredient(&line.ingredient).map(AsRef::as_ref);
-    let amount = book
-        .amount_from_text_in(text, ingredient, Some(&line.amount), screen.units)
-        .map_err(|error| {
-            Speaker::new(book)
-                .in_units(screen.units)
-                .amount_error(&error)
-        })?;
+    let ingredient = speaker.book.ingredient(&line.ingredient);
+    let ingredient = ingredient.map(AsRef::as_ref);
+    let amount = speaker.read_amount(text, ingredient, Some(&line.amount))?;
     let same_unit = match (&amount, &line.amount) {
         (Amount::Count(_, one), Amount::Count(_, other)) => one == other,
         (one, other) => std::mem::discriminant(one) == std::mem::discriminant(other),
     };
-    match amount.number().filter(|_| same_unit) {
-        Some(number) => Ok(Some(number)),
-        None => Err(format!(
-            "this line is counted in {}",
-            unit_word(screen, &line.amount)
-        )),
-    }
+    let number = amount.number().filter(|_| same_unit);
+    number.map(Some).ok_or_else(|| {
+        let unit = unit_word(speaker, &line.amount);
+        say!(speaker, "swap-screen-counted-in", unit: unit)
+    })
 }
 
 /// The number of a limit as it is shown: that of a volume in the unit that is read.
@@ -303,15 +317,15 @@ fn show_end(screen: &Screen<'_>, line: &Line, number: f64) -> String {
     }
 }
 
-fn unit_word(screen: &Screen<'_>, amount: &Amount) -> String {
+fn unit_word(speaker: Speaker<'_>, amount: &Amount) -> String {
     match amount {
-        Amount::Count(_, measure) => screen
-            .book
-            .measure(measure)
-            .map_or_else(String::new, |measure| measure.words().1.to_owned()),
+        Amount::Count(_, measure) => {
+            let measure = speaker.book.measure(measure);
+            measure.map_or_else(String::new, |measure| speaker.uses_word(measure.kind))
+        }
         Amount::Grams(_) => "g".to_owned(),
         Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
-            screen.units.of("ml").symbol.to_owned()
+            speaker.units.of("ml").symbol.to_owned()
         }
     }
 }

@@ -19,6 +19,7 @@ use std::sync::Arc;
 use egui::{Label, RichText, ScrollArea, Ui};
 
 use crate::book::{Book, IngredientId, RecipeId, VersionId};
+use crate::say::Speaker;
 use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::tall_list::TallList;
@@ -30,7 +31,7 @@ use crate::workbench::{Action, Look, LookState, Review, SwapFound, Workbench};
 pub(super) use answer::line_words;
 pub(super) use ask::choose_ui;
 pub(super) use model::{follow, step_words, version_name};
-pub(super) use progress::progress_ui;
+pub(super) use progress::{Parts, progress_ui};
 
 /// What is being chosen.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -195,7 +196,7 @@ pub fn swap_area_ui(
                 asked_ui(ui, screen, &question, looks, state, drafts, actions);
             } else {
                 if state.choosing == Choosing::Nothing {
-                    introduction_ui(ui);
+                    introduction_ui(ui, screen.speaker);
                 }
                 ask::choose_ui(ui, screen, state);
             }
@@ -234,12 +235,12 @@ fn asked_ui(
     conditions::conditions_ui(ui, screen, plain, state, drafts, actions);
     ui.add_space(grid::NEAR);
     if state.way == Way::Everywhere {
-        way_ui(ui, state);
-        progress_ui(ui, looks.review.state, "recipes", actions);
+        way_ui(ui, screen.speaker, state);
+        progress_ui(ui, looks.review.state, Parts::Recipes, actions);
         review::review_ui(ui, screen, question, &looks.review, state, actions);
         return;
     }
-    progress_ui(ui, looks.swap.state, "combinations of amounts", actions);
+    progress_ui(ui, looks.swap.state, Parts::Amounts, actions);
     let Some(found) = found else {
         return;
     };
@@ -256,12 +257,12 @@ fn asked_ui(
                 // There are no steps to nothing, and no amounts around it.
                 state.way = Way::SideBySide;
             }
-            way_ui(ui, state);
+            way_ui(ui, screen.speaker, state);
             ui.add_space(grid::NEAR);
             answer::side_by_side_ui(ui, screen, &found.answer, None, is_current, state, actions);
             return;
         };
-        way_ui(ui, state);
+        way_ui(ui, screen.speaker, state);
         ui.add_space(grid::NEAR);
         let answer = &found.answer;
         match state.way {
@@ -292,14 +293,15 @@ fn asked_ui(
 }
 
 /// The ways to look at the answer.
-fn way_ui(ui: &mut Ui, state: &mut SwapState) {
+fn way_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut SwapState) {
     ui.horizontal_wrapped(|ui| {
         for (way, words) in [
-            (Way::SideBySide, "Side by side"),
-            (Way::Steps, "Step by step"),
-            (Way::ByHand, "By hand"),
-            (Way::Everywhere, "All recipes that use it"),
+            (Way::SideBySide, "swap-screen-side-by-side"),
+            (Way::Steps, "swap-screen-step-by-step"),
+            (Way::ByHand, "swap-screen-by-hand"),
+            (Way::Everywhere, "swap-screen-everywhere"),
         ] {
+            let words = speaker.word(words);
             if ui.selectable_label(state.way == way, words).clicked() {
                 state.way = way;
                 state.begin_anew();
@@ -309,10 +311,10 @@ fn way_ui(ui: &mut Ui, state: &mut SwapState) {
 }
 
 /// The empty state says what to do.
-fn introduction_ui(ui: &mut Ui) {
+fn introduction_ui(ui: &mut Ui, speaker: Speaker<'_>) {
     let palette = theme::palette(ui.visuals());
-    heading_ui(ui, "Swap an ingredient");
-    let words = "Choose an ingredient and its replacement. Evensip shows the plain swap and the amounts that match the standard again. The recipe changes only when you keep a result as a new version.";
+    heading_ui(ui, speaker.word("swap-screen-title"));
+    let words = speaker.word("swap-screen-introduction");
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
     ui.add_space(grid::EASY);
 }

@@ -3,17 +3,16 @@
 use super::SwapState;
 use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
-    Amount, Basis, Book, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
+    Amount, Basis, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,
 };
-use crate::quantity::{DisplayUnits, show_number};
-use crate::say::Speaker;
+use crate::quantity::show_number;
+use crate::say::{Speaker, say};
 use crate::swap::{Answer, Demands, LineMove, Question, Suggestion, WalkMove, WalkStep};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::widgets::level::moved_words;
-use crate::ui::wording::ingredient_name;
 use crate::ui::words::capitalised;
 
 /// The figures that a swap is judged by.
@@ -74,12 +73,12 @@ pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
 pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
     let mut going: Vec<Going> = Vec::new();
     for line in screen.balance.resolved.lines() {
-        let amount = screen.book.amount_words_in(&line.amount, screen.units);
+        let amount = screen.speaker.amount(&line.amount);
         match going.iter_mut().find(|known| known.id == line.ingredient) {
             Some(known) => known.amounts = format!("{} + {amount}", known.amounts),
             None => going.push(Going {
                 id: line.ingredient.clone(),
-                name: ingredient_name(screen.book, &line.ingredient),
+                name: screen.speaker.ingredient(&line.ingredient),
                 role: line.role,
                 amounts: amount,
             }),
@@ -89,12 +88,12 @@ pub(super) fn going(screen: &Screen<'_>) -> Vec<Going> {
 }
 
 /// What is worth knowing of an ingredient before it is chosen; its role where that is another than the one that goes.
-pub(super) fn facts(ingredient: &Ingredient, role: Role) -> String {
-    let sugars = sugars_in_words(ingredient);
+pub(super) fn facts(speaker: Speaker<'_>, ingredient: &Ingredient, role: Role) -> String {
+    let sugars = sugars_in_words(speaker, ingredient);
     if ingredient.role == role {
         return sugars;
     }
-    let parts = [ingredient.role.word(), sugars.as_str()];
+    let parts = [speaker.role(ingredient.role), sugars.as_str()];
     parts
         .into_iter()
         .filter(|part| !part.is_empty())
@@ -102,33 +101,37 @@ pub(super) fn facts(ingredient: &Ingredient, role: Role) -> String {
         .join(", ")
 }
 
-fn sugars_in_words(ingredient: &Ingredient) -> String {
+fn sugars_in_words(speaker: Speaker<'_>, ingredient: &Ingredient) -> String {
     if ingredient.house_made.is_some() {
-        return "made here".to_owned();
+        return speaker.word("swap-screen-house-made").to_owned();
     }
-    let basis = match ingredient.composition.basis {
-        Basis::Per100Grams => "in 100 g".to_owned(),
-        Basis::Per100Millilitres => "in 100 ml".to_owned(),
-        Basis::PerServing(grams) => format!("in {} g", show_number(grams, 0)),
+    let Some(sugars) = ingredient.composition.get(Nutrient::Sugars) else {
+        let has_none = matches!(ingredient.role, Role::Water | Role::Ice);
+        let words = (!has_none).then(|| speaker.word("swap-screen-sugars-not-stated"));
+        return words.unwrap_or_default().to_owned();
     };
-    match ingredient.composition.get(Nutrient::Sugars) {
-        Some(sugars) => format!("{} g sugars {basis}", show_number(sugars.value, 0)),
-        None if matches!(ingredient.role, Role::Water | Role::Ice) => String::new(),
-        None => "sugars not stated".to_owned(),
-    }
+    let grams = |grams: f64| speaker.in_unit(grams, "g", 0);
+    let sugars = grams(sugars.value);
+    let basis = match ingredient.composition.basis {
+        Basis::Per100Millilitres => {
+            return say!(speaker, "swap-screen-sugars-per-100-ml", sugars: sugars);
+        }
+        Basis::Per100Grams => 100.0,
+        Basis::PerServing(serving) => serving,
+    };
+    say!(speaker, "swap-screen-sugars-per", sugars: sugars, amount: grams(basis))
 }
 
 /// What a suggestion is best at: "closest taste", "fewest changes, cheapest".
-pub(super) fn kind_words(suggestion: &Suggestion) -> String {
+pub(super) fn kind_words(speaker: Speaker<'_>, suggestion: &Suggestion) -> String {
     let kinds = std::iter::once(&suggestion.kind).chain(&suggestion.also);
-    let kinds = kinds.map(|kind| Speaker::without_book().suggestion_kind(*kind));
+    let kinds = kinds.map(|kind| speaker.suggestion_kind(*kind));
     kinds.collect::<Vec<_>>().join(", ")
 }
 
 /// What differs between two sets of lines, in counter measures: the swapped lines first.
 pub(in crate::ui) fn changes_in_words(
-    book: &Book,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
     before: &Resolved,
     after: &Resolved,
 ) -> Vec<String> {
@@ -140,20 +143,15 @@ pub(in crate::ui) fn changes_in_words(
             from: from.cloned(),
             to: to.cloned(),
         };
-        Speaker::new(book)
-            .in_units(units)
-            .line_move(&line, &[after, before])
+        speaker.line_move(&line, &[after, before])
     };
     for line in after.lines() {
         match before.line(&line.id) {
             None => moved.push(say(&line.id, None, Some(&line.amount))),
             Some(old) if old.ingredient != line.ingredient => {
                 let side = |line: &Line| {
-                    format!(
-                        "{} {}",
-                        ingredient_name(book, &line.ingredient),
-                        book.amount_words_in(&line.amount, units)
-                    )
+                    let ingredient = speaker.ingredient(&line.ingredient);
+                    format!("{ingredient} {}", speaker.amount(&line.amount))
                 };
                 swapped.push(format!("{} → {}", side(old), side(line)));
             }
@@ -172,7 +170,8 @@ pub(in crate::ui) fn changes_in_words(
 /// One figure of one of the three drinks.
 pub(super) struct Compared {
     pub(super) row: FigureRow,
-    /// "+4.3"; `None` for the standard itself, and where one of the two is not known.
+    /// "+4.3" with a decimal point, or that it is the same; `None` for the standard itself, and where one of the two is not
+    /// known.
     pub(super) change: Option<String>,
 }
 
@@ -184,16 +183,16 @@ pub(super) fn compared(
 ) -> Vec<Compared> {
     let of = |measurand: Measurand| Compared {
         row: row(screen.book, balance, screen.lens, measurand, screen.units),
-        change: standard.and_then(|standard| change(balance, standard, measurand, screen.units)),
+        change: standard.and_then(|standard| change(screen.speaker, balance, standard, measurand)),
     };
     FIGURES.into_iter().map(of).collect()
 }
 
 fn change(
+    speaker: Speaker<'_>,
     balance: &Balance,
     standard: &Balance,
     measurand: Measurand,
-    units: DisplayUnits,
 ) -> Option<String> {
     let difference = balance.figures.complete(measurand)? - standard.figures.complete(measurand)?;
     let decimals = match measurand {
@@ -201,14 +200,22 @@ fn change(
         Measurand::EnergyKj => 0,
         _ => 1,
     };
-    let difference = units.of(measurand.unit()).difference(difference);
+    let difference = speaker.units.of(measurand.unit()).difference(difference);
     let text = show_number(difference, decimals);
     let is_none = text.chars().all(|sign| matches!(sign, '0' | '.'));
     Some(match (is_none, difference > 0.0) {
-        (true, _) => "the same".to_owned(),
+        (true, _) => speaker.word("swap-screen-same").to_owned(),
         (false, true) => format!("+{text}"),
         (false, false) => text,
     })
+}
+
+/// The change of a figure as it is shown: "+4.3".
+pub(super) fn signed(speaker: Speaker<'_>, change: &str) -> String {
+    match change.strip_prefix('+') {
+        Some(digits) => format!("+{}", speaker.digits(digits)),
+        None => speaker.digits(change),
+    }
 }
 
 /// A name for the new version that no version has yet.
@@ -230,51 +237,50 @@ pub(in crate::ui) fn step_words(
     steps: &[WalkStep],
     at: usize,
 ) -> String {
+    let speaker = screen.speaker;
     let Some(step) = steps.get(at) else {
         return String::new();
     };
     match &step.does {
-        WalkMove::Standard => "The standard".to_owned(),
-        WalkMove::PlainSwap => "Plain swap, equal measures".to_owned(),
+        WalkMove::Standard => speaker.word("swap-screen-step-standard").to_owned(),
+        WalkMove::PlainSwap => speaker.word("swap-screen-step-plain").to_owned(),
         WalkMove::Line(moved) => {
             let before = &answer.plain.resolved;
             let lines = [&step.balance.resolved, before];
-            Speaker::new(screen.book)
-                .in_units(screen.units)
-                .line_move(moved, &lines)
+            speaker.line_move(moved, &lines)
         }
     }
 }
 
-/// How allergens and diet differ from the standard, in sentences.
-pub(super) fn diet_words(book: &Book, before: &Balance, after: &Balance) -> Vec<String> {
-    let speaker = Speaker::new(book);
+/// How allergens and diet differ from the standard, in sentences without their stops.
+pub(super) fn diet_words(speaker: Speaker<'_>, before: &Balance, after: &Balance) -> Vec<String> {
     let differences = speaker.allergen_differences(&before.allergens, &after.allergens);
     let mut words: Vec<String> = differences
         .iter()
         .map(|clause| capitalised(clause))
         .collect();
+    let changed = |now: &str, before: &str| {
+        let words = say!(speaker, "swap-screen-claim-changes", now: now, before: before);
+        capitalised(&words)
+    };
     if before.vegan != after.vegan {
-        words.push(format!(
-            "{}; the standard: {}",
-            capitalised(speaker.vegan(after.vegan)),
-            speaker.vegan(before.vegan)
+        words.push(changed(
+            speaker.vegan(after.vegan),
+            speaker.vegan(before.vegan),
         ));
     }
-    let dairy = |verdict: Verdict| match verdict {
-        Verdict::Yes => "dairy-free, by ingredients",
-        Verdict::No => "not free of milk",
-        Verdict::NotKnown => "dairy-free: not known",
+    let dairy = |verdict: Verdict| {
+        speaker.word(match verdict {
+            Verdict::Yes => "swap-screen-dairy-free",
+            Verdict::No => "swap-screen-not-dairy-free",
+            Verdict::NotKnown => "swap-screen-dairy-free-not-known",
+        })
     };
     if before.dairy_free != after.dairy_free {
-        words.push(format!(
-            "{}; the standard: {}",
-            capitalised(dairy(after.dairy_free)),
-            dairy(before.dairy_free)
-        ));
+        words.push(changed(dairy(after.dairy_free), dairy(before.dairy_free)));
     }
     if words.is_empty() {
-        words.push("Allergens and diet are the same as in the standard".to_owned());
+        words.push(speaker.word("swap-screen-same-claims").to_owned());
     }
     words
 }
@@ -285,29 +291,31 @@ pub(super) fn as_table(screen: &Screen<'_>, answer: &Answer) -> Table {
         let compared = compared(screen, balance, None);
         compared.into_iter().map(|compared| compared.row).collect()
     };
-    let mut heads = vec!["drink".to_owned(), "distance, noticeable steps".to_owned()];
+    let speaker = screen.speaker;
+    let mut heads = ["swap-screen-table-drink", "swap-screen-table-overall"]
+        .map(|head| speaker.word(head).to_owned())
+        .to_vec();
     for row in figures(&answer.standard) {
         heads.push(spreadsheet::head(&row.name, &row.unit));
         heads.push("±".to_owned());
     }
-    heads.push("changes".to_owned());
+    heads.push(speaker.word("swap-screen-table-changes").to_owned());
     let mut table = Table::new(heads);
     let before = &screen.balance.resolved;
     let mut add = |name: &str, distance: Option<f64>, balance: &Balance, changes: &[String]| {
-        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
-        let mut cells = vec![Cell::words(name), Cell::figure(&distance)];
+        let mut cells = vec![Cell::words(name), distance_cell(speaker, distance)];
         for row in figures(balance) {
             cells.extend(Cell::figure_and_doubt(&Value::from(&row.text)));
         }
         cells.push(Cell::words(&changes.join("; ")));
         table.row(cells);
     };
-    let changes =
-        |after: &Balance| changes_in_words(screen.book, screen.units, before, &after.resolved);
-    add("standard", Some(0.0), &answer.standard, &[]);
+    let changes = |after: &Balance| changes_in_words(speaker, before, &after.resolved);
+    let standard = speaker.word("swap-screen-table-standard");
+    add(standard, Some(0.0), &answer.standard, &[]);
     let plain = &answer.plain;
     add(
-        "plain swap",
+        speaker.word("swap-screen-table-plain-swap"),
         answer.plain_difference.distance,
         plain,
         &changes(plain),
@@ -315,7 +323,7 @@ pub(super) fn as_table(screen: &Screen<'_>, answer: &Answer) -> Table {
     for suggestion in &answer.suggestions {
         let drink = &suggestion.balance;
         add(
-            &kind_words(suggestion),
+            &kind_words(speaker, suggestion),
             suggestion.difference.distance,
             drink,
             &changes(drink),
@@ -324,24 +332,35 @@ pub(super) fn as_table(screen: &Screen<'_>, answer: &Answer) -> Table {
     table
 }
 
+/// An overall difference in steps, for a spreadsheet.
+pub(super) fn distance_cell(speaker: Speaker<'_>, distance: Option<f64>) -> Cell {
+    match distance {
+        Some(distance) => Cell::figure(&show_number(distance, 2)),
+        None => Cell::words(speaker.word("swap-screen-not-known")),
+    }
+}
+
 /// Every step of a way for a spreadsheet: what it does, how far the drink then is, which marks it moves, and its figures.
 pub(super) fn steps_as_table(screen: &Screen<'_>, answer: &Answer, steps: &[WalkStep]) -> Table {
-    let mut heads = ["step", "what it does", "distance, noticeable steps"]
-        .map(str::to_owned)
-        .to_vec();
+    let speaker = screen.speaker;
+    let mut heads = [
+        "swap-screen-table-step",
+        "swap-screen-table-does",
+        "swap-screen-table-overall",
+    ]
+    .map(|head| speaker.word(head).to_owned())
+    .to_vec();
     for Compared { row, .. } in compared(screen, &answer.standard, None) {
         heads.push(spreadsheet::head(&row.name, &row.unit));
         heads.push("±".to_owned());
     }
-    heads.push("what moves".to_owned());
+    heads.push(speaker.word("swap-screen-table-moves").to_owned());
     let mut table = Table::new(heads);
     for (at, step) in steps.iter().enumerate() {
-        let distance = step.difference.distance;
-        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
         let mut cells = vec![
             Cell::figure(&(at + 1).to_string()),
             Cell::words(&step_words(screen, answer, steps, at)),
-            Cell::figure(&distance),
+            distance_cell(speaker, step.difference.distance),
         ];
         for Compared { row, .. } in compared(screen, &step.balance, None) {
             cells.extend(Cell::figure_and_doubt(&Value::from(&row.text)));
@@ -356,14 +375,22 @@ pub(super) fn steps_as_table(screen: &Screen<'_>, answer: &Answer, steps: &[Walk
 
 /// The amounts that are set by hand, and the figures that they give.
 pub(super) fn by_hand_as_table(
+    speaker: Speaker<'_>,
     amounts: impl IntoIterator<Item = (String, String)>,
     figures: &[Compared],
 ) -> Table {
-    let mut table = Table::new(["ingredient", "amount"]);
+    let heads = ["swap-screen-column-ingredient", "swap-screen-table-amount"];
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for (name, amount) in amounts {
         table.row([Cell::words(&name), Cell::words(&amount)]);
     }
-    let mut of_drink = Table::new(["figure", "unit", "value", "±", "against the standard"]);
+    let mut of_drink = Table::new([
+        speaker.word("swap-screen-table-figure"),
+        speaker.word("swap-screen-column-unit"),
+        speaker.word("swap-screen-table-value"),
+        "±",
+        speaker.word("swap-screen-table-compared"),
+    ]);
     for Compared { row, change } in figures {
         let [figure, doubt] = Cell::figure_and_doubt(&Value::from(&row.text));
         of_drink.row([
@@ -379,30 +406,20 @@ pub(super) fn by_hand_as_table(
 
 /// What a suggestion costs and brings, for the row that it is chosen in.
 pub(super) fn merits(screen: &Screen<'_>, answer: &Answer, suggestion: &Suggestion) -> [String; 4] {
-    let moved = match suggestion.moves.len() {
-        0 => "no line moves".to_owned(),
-        1 => "1 line moves".to_owned(),
-        count => format!("{count} lines change"),
-    };
-    let distance = suggestion
-        .difference
-        .distance
-        .map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2));
+    let speaker = screen.speaker;
+    let moved = say!(speaker, "swap-screen-lines-change", count: suggestion.moves.len());
+    let not_known = || speaker.word("swap-screen-not-known").to_owned();
+    let distance = suggestion.difference.distance;
+    let distance = distance.map_or_else(not_known, |steps| speaker.number(steps, 2));
     let figure = |measurand: Measurand, decimals: usize, unit: &str| {
-        let value = suggestion.balance.figures.complete(measurand);
-        let Some(value) = value else {
-            return "not known".to_owned();
+        let drink = &suggestion.balance;
+        let Some(value) = drink.figures.complete(measurand) else {
+            return not_known();
         };
-        let changed = change(
-            &suggestion.balance,
-            &answer.standard,
-            measurand,
-            screen.units,
-        );
-        let value = show_number(value, decimals);
-        match changed {
-            Some(changed) => format!("{value} {unit} ({changed})"),
-            None => format!("{value} {unit}"),
+        let value = format!("{}\u{a0}{unit}", speaker.number(value, decimals));
+        match change(speaker, drink, &answer.standard, measurand) {
+            Some(changed) => format!("{value} ({})", signed(speaker, &changed)),
+            None => value,
         }
     };
     [

@@ -2,28 +2,54 @@
 
 use egui::{RichText, Ui};
 
-use crate::quantity::show_number;
-use crate::ui::theme;
+use crate::say::{Speaker, say};
+use crate::ui::{theme, words};
 use crate::workbench::{Action, Command, LookState};
 
 /// How often the figures are drawn anew, in seconds.
 const EVERY: f32 = 0.1;
 
-/// Says how far a search is; nothing when it has ended. `parts` says what its parts are.
+/// What a search does one after the other.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::ui) enum Parts {
+    /// Combinations of amounts of one drink.
+    Amounts,
+    /// A swap in each recipe that uses an ingredient.
+    Recipes,
+    /// Sugar levels of a drink.
+    Levels,
+    /// Sizes, hot or iced, and ice levels of a drink.
+    Variations,
+}
+
+impl Parts {
+    /// The key by which a message chooses.
+    fn key(self) -> &'static str {
+        match self {
+            Self::Amounts => "amounts",
+            Self::Recipes => "recipes",
+            Self::Levels => "levels",
+            Self::Variations => "variations",
+        }
+    }
+}
+
+/// Says how far a search is; nothing when it has ended.
 pub(in crate::ui) fn progress_ui(
     ui: &mut Ui,
     state: LookState,
-    parts: &str,
+    parts: Parts,
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = words::speaker(ui.ctx());
     match state {
         LookState::Idle | LookState::Done => {}
         LookState::Running { .. } => {
-            let words = running_words(state, parts);
+            let words = running_words(speaker, state, parts);
             ui.horizontal(|ui| {
                 ui.label(RichText::new(words).color(palette.text_quiet));
-                if ui.button("Stop the search").clicked() {
+                if ui.button(speaker.word("swap-screen-stop")).clicked() {
                     actions.push(Action::Command(Command::StopSearching));
                 }
             });
@@ -31,9 +57,12 @@ pub(in crate::ui) fn progress_ui(
         }
         LookState::Stopped => {
             ui.horizontal(|ui| {
-                let words = "Search stopped. Start it again to see suggestions.";
+                let words = speaker.word("swap-screen-stopped");
                 ui.label(RichText::new(words).color(palette.caution));
-                if ui.button("Look again").clicked() {
+                if ui
+                    .button(speaker.word("swap-screen-search-again"))
+                    .clicked()
+                {
                     actions.push(Action::Command(Command::SearchAgain));
                 }
             });
@@ -41,17 +70,15 @@ pub(in crate::ui) fn progress_ui(
     }
 }
 
-fn running_words(state: LookState, parts: &str) -> String {
+fn running_words(speaker: Speaker<'_>, state: LookState, parts: Parts) -> String {
     match state {
         LookState::Running {
             parts: Some((done, all)),
             ..
-        } => format!("Looking: {done} of {all} {parts} done."),
+        } => say!(speaker, "swap-screen-searching-parts", parts: parts.key(), done: done, all: all),
         LookState::Running { boxes, .. } if boxes > 0 => {
-            let boxes = u32::try_from(boxes).unwrap_or(u32::MAX);
-            let boxes = show_number(f64::from(boxes), 0);
-            format!("Searching: {boxes} groups of amounts checked.")
+            say!(speaker, "swap-screen-searching-groups", count: boxes)
         }
-        _ => "Looking.".to_owned(),
+        _ => speaker.word("swap-screen-searching").to_owned(),
     }
 }

@@ -4,14 +4,13 @@ use egui::{Checkbox, Label, RichText, Ui};
 
 use super::conditions::quiet_ui;
 use super::{SwapState, model, review_model};
-use crate::say::Speaker;
+use crate::say::say;
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
-use crate::ui::wording::ingredient_name;
 use crate::workbench::{Action, Look};
 
 /// How far the second lines are set in, in points.
@@ -31,18 +30,18 @@ pub(super) fn review_ui(
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    let goes = ingredient_name(screen.book, &question.replace);
+    let speaker = screen.speaker;
+    let goes = speaker.ingredient(&question.replace);
     let Some(items) = look.current() else {
         return;
     };
     ui.set_max_width(WIDTH.min(ui.available_width()));
     if items.is_empty() {
-        quiet_ui(ui, &format!("no recipe uses {goes}."));
+        let words = say!(speaker, "swap-screen-review-none", ingredient: goes);
+        quiet_ui(ui, &words);
         return;
     }
-    let words = format!(
-        "Every recipe and version that uses {goes}, each with the fewest changes that match its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once."
-    );
+    let words = say!(speaker, "swap-screen-review", ingredient: goes);
     quiet_ui(ui, &words);
     ui.add_space(grid::NEAR);
     take_ui(ui, screen, items, state, actions);
@@ -52,7 +51,7 @@ pub(super) fn review_ui(
         item_ui(ui, screen, &items[at], state);
     });
     state.review_rows = rows;
-    copy_ui(ui, "every recipe that uses it", || {
+    copy_ui(ui, speaker.word("swap-screen-review-table"), || {
         review_model::as_table(screen, items, &state.left_out)
     });
 }
@@ -65,16 +64,14 @@ fn take_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     ui.horizontal_wrapped(|ui| {
         let count = review_model::count(items, &state.left_out);
-        let words = match count {
-            1 => "Add 1 new version".to_owned(),
-            _ => format!("Add {count} new versions"),
-        };
+        let words = say!(speaker, "swap-screen-review-add", count: count);
         let words = RichText::new(words).color(palette.on_accent);
         let button = egui::Button::new(words).fill(palette.accent);
         if ui.add_enabled(count > 0, button).clicked() {
-            let edits = review_model::edits(screen.book, items, &state.left_out);
+            let edits = review_model::edits(speaker, items, &state.left_out);
             state.taken = Some((count, review_model::versions(screen.book) + count));
             state.left_out = items.iter().map(review_model::place).collect();
             actions.push(Action::Edit {
@@ -83,21 +80,19 @@ fn take_ui(
             });
             actions.push(Action::Command(crate::workbench::Command::CloseStep));
         }
-        if ui.button("Select all").clicked() {
+        if ui.button(speaker.word("swap-screen-review-all")).clicked() {
             state.left_out.clear();
             state.taken = None;
         }
-        if ui.button("Tick none").clicked() {
+        let none = speaker.word("swap-screen-review-none-selected");
+        if ui.button(none).clicked() {
             state.left_out = items.iter().map(review_model::place).collect();
         }
     });
     // Once it is undone, nothing was added.
     let now = review_model::versions(screen.book);
     if let Some((count, _)) = state.taken.filter(|(_, since)| *since == now) {
-        let words = match count {
-            1 => "Added 1 new version. You can undo this.".to_owned(),
-            _ => format!("Added {count} new versions. You can undo this."),
-        };
+        let words = say!(speaker, "swap-screen-review-added", count: count);
         ui.label(RichText::new(words).color(palette.text_strong));
     }
 }
@@ -105,7 +100,8 @@ fn take_ui(
 fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut SwapState) {
     let palette = theme::palette(ui.visuals());
     let place = review_model::place(item);
-    let (name, state_word) = review_model::title(screen.book, item);
+    let speaker = screen.speaker;
+    let (name, state_word) = review_model::title(speaker, item);
     let suggestion = item.answer.suggestions.first();
     let width = ui.available_width();
     ui.horizontal(|ui| {
@@ -126,11 +122,8 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
             ui.label(RichText::new(state_word).color(palette.text_quiet));
         });
         if let Some(suggestion) = suggestion {
-            level_strip_ui(
-                ui,
-                &suggestion.difference,
-                super::answer::line_words(&item.answer),
-            );
+            let line = super::answer::line_words(speaker, &item.answer);
+            level_strip_ui(ui, &suggestion.difference, line);
             let colour = if suggestion.difference.within_one_step() == Some(false) {
                 palette.off_level
             } else {
@@ -145,9 +138,8 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         if let Some(suggestion) = suggestion {
             changes_ui(ui, screen, item, suggestion);
         } else {
-            let speaker = Speaker::new(screen.book).in_units(screen.units);
             let reasons = speaker.swap_reasons(&item.answer.reasons);
-            let words = format!("No suggestion: {reasons}.");
+            let words = say!(speaker, "swap-screen-no-suggestion", reason: reasons);
             ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }
     });
@@ -163,7 +155,8 @@ fn changes_ui(
     let palette = theme::palette(ui.visuals());
     let changes = review_model::changes(screen, item, suggestion).join(", ");
     ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
-    let diet = model::diet_words(screen.book, &item.answer.standard, &suggestion.balance);
+    let standard = &item.answer.standard;
+    let diet = model::diet_words(screen.speaker, standard, &suggestion.balance);
     if diet.len() > 1 || item.answer.standard.allergens != suggestion.balance.allergens {
         let small = RichText::new(format!("{}.", diet.join(". ")));
         let small = small.font(TypeStyle::Small.font_id());

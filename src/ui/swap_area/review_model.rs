@@ -4,11 +4,10 @@ use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::Place;
-use super::model::{changes_in_words, version_name};
-use crate::book::{Book, Recipe, RecipeId, State};
+use super::model::{changes_in_words, distance_cell, version_name};
+use crate::book::{Book, Recipe, RecipeId};
 use crate::edit::Edit;
-use crate::quantity::{name_as_shown, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Demands, ReviewItem, Suggestion};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table};
@@ -30,17 +29,24 @@ pub(super) fn place(item: &ReviewItem) -> Place {
 }
 
 /// "Hazelthwaite, iced" and "approved".
-pub(super) fn title(book: &Book, item: &ReviewItem) -> (String, &'static str) {
-    let Some(recipe) = book.recipe(&item.recipe) else {
-        return (item.recipe.to_string(), "");
+pub(super) fn title(speaker: Speaker<'_>, item: &ReviewItem) -> (String, &'static str) {
+    let name = speaker.recipe(&item.recipe);
+    let Some(recipe) = speaker.book.recipe(&item.recipe) else {
+        return (name, "");
     };
-    let version = item.version.as_ref().and_then(|id| recipe.version(id));
+    let version = item
+        .version
+        .as_ref()
+        .filter(|id| recipe.version(id).is_some());
     let name = match version {
-        Some(version) => name_as_shown(&format!("{}, {}", recipe.name, version.name)).into_owned(),
-        None => name_as_shown(&recipe.name).into_owned(),
+        Some(id) => {
+            let version = speaker.version(&item.recipe, id);
+            say!(speaker, "swap-screen-recipe-and-version", recipe: name, version: version)
+        }
+        None => name,
     };
     let state = recipe.state_of(item.version.as_ref());
-    (name, state.map_or("", State::word))
+    (name, state.map_or("", |state| speaker.state(state)))
 }
 
 /// How many versions the book has.
@@ -65,7 +71,7 @@ pub(super) fn changes(
     };
     let (before, _) = crate::book::resolve(recipe, item.version.as_ref());
     let after = &suggestion.balance.resolved;
-    changes_in_words(screen.book, screen.units, &before, after)
+    changes_in_words(screen.speaker, &before, after)
 }
 
 /// The list for a spreadsheet, with what is ticked and why there is no suggestion.
@@ -74,32 +80,38 @@ pub(super) fn as_table(
     items: &[ReviewItem],
     left_out: &BTreeSet<Place>,
 ) -> Table {
-    let heads = ["drink", "state", "taken", "distance, noticeable steps"];
-    let mut table = Table::new(heads.into_iter().chain(["in words", "changes"]));
+    let speaker = screen.speaker;
+    let heads = [
+        "swap-screen-table-drink",
+        "swap-screen-table-state",
+        "swap-screen-table-selected",
+        "swap-screen-table-overall",
+        "swap-screen-table-result",
+        "swap-screen-table-changes",
+    ];
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for item in items {
-        let (name, state) = title(screen.book, item);
+        let (name, state) = title(speaker, item);
         let suggestion = item.answer.suggestions.first();
         let distance = suggestion.and_then(|suggestion| suggestion.difference.distance);
-        let distance = distance.map_or_else(|| "not known".to_owned(), |far| show_number(far, 2));
         let in_words = suggestion.map_or_else(
             || {
-                let speaker = Speaker::new(screen.book).in_units(screen.units);
                 let reasons = speaker.swap_reasons(&item.answer.reasons);
-                format!("no suggestion: {reasons}")
+                say!(speaker, "swap-screen-table-no-suggestion", reason: reasons)
             },
             |suggestion| overall_words(&suggestion.difference),
         );
         let changes = suggestion.map(|suggestion| changes(screen, item, suggestion).join(", "));
         let taken = match (can_be_taken(item), left_out.contains(&place(item))) {
             (false, _) => "",
-            (true, true) => "no",
-            (true, false) => "yes",
+            (true, true) => speaker.word("swap-screen-no"),
+            (true, false) => speaker.word("swap-screen-yes"),
         };
         table.row([
             Cell::words(&name),
             Cell::words(state),
             Cell::words(taken),
-            Cell::figure(&distance),
+            distance_cell(speaker, distance),
             Cell::words(&in_words),
             Cell::words(&changes.unwrap_or_default()),
         ]);
@@ -124,7 +136,11 @@ pub(super) fn count(items: &[ReviewItem], left_out: &BTreeSet<Place>) -> usize {
 }
 
 /// The edits of everything that is ticked, each a new version with a name that no other has. Nothing that is there changes.
-pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place>) -> Vec<Edit> {
+pub(super) fn edits(
+    speaker: Speaker<'_>,
+    items: &[ReviewItem],
+    left_out: &BTreeSet<Place>,
+) -> Vec<Edit> {
     // The recipes with what was added to them so far.
     let mut grown: BTreeMap<&RecipeId, Recipe> = BTreeMap::new();
     let mut edits = Vec::new();
@@ -132,13 +148,13 @@ pub(super) fn edits(book: &Book, items: &[ReviewItem], left_out: &BTreeSet<Place
         let recipe = match grown.entry(&item.recipe) {
             Entry::Occupied(known) => known.into_mut(),
             Entry::Vacant(new) => {
-                let Some(recipe) = book.recipe(&item.recipe) else {
+                let Some(recipe) = speaker.book.recipe(&item.recipe) else {
                     continue;
                 };
                 new.insert(recipe.as_ref().clone())
             }
         };
-        let name = version_name(recipe, &Speaker::new(book).swapped_version(&item.answer));
+        let name = version_name(recipe, &speaker.swapped_version(&item.answer));
         let (edit, _) = item.answer.accept(recipe, &suggestion.changes, &name);
         if let Edit::AddVersion { version, .. } = &edit {
             recipe.versions.push(version.clone());

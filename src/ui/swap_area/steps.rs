@@ -4,6 +4,7 @@ use egui::{EventFilter, Key, Label, Response, RichText, Ui};
 
 use super::answer::{figures_ui, line_words};
 use super::{SwapState, model};
+use crate::say::say;
 use crate::swap::{Answer, WalkStep};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
@@ -56,6 +57,7 @@ fn list_ui(
     steps: &[WalkStep],
     state: &mut SwapState,
 ) {
+    let speaker = screen.speaker;
     let last = steps.len() - 1;
     let mut wanted = state.step;
     let mut has_keyboard = ui.memory(|memory| memory.focused().is_none());
@@ -72,29 +74,32 @@ fn list_ui(
         }
     };
     ui.horizontal(|ui| {
-        let back = ui.add_enabled(state.step > 0, egui::Button::new("Step back"));
+        let back = egui::Button::new(speaker.word("swap-screen-step-back"));
+        let back = ui.add_enabled(state.step > 0, back);
         take_keys(&back);
         if back.clicked() {
             wanted = state.step.saturating_sub(1);
         }
-        let on = ui.add_enabled(state.step < last, egui::Button::new("Next step"));
+        let on = egui::Button::new(speaker.word("swap-screen-step-next"));
+        let on = ui.add_enabled(state.step < last, on);
         take_keys(&on);
         if on.clicked() {
             wanted = state.step + 1;
         }
         let palette = theme::palette(ui.visuals());
-        let words = RichText::new("or the keys Left and Right").font(TypeStyle::Small.font_id());
+        let words = RichText::new(speaker.word("swap-screen-step-keys"));
+        let words = words.font(TypeStyle::Small.font_id());
         ui.label(words.color(palette.text_quiet));
     });
     ui.add_space(grid::TIGHT);
     for at in 0..=last {
-        let words = model::step_words(screen, answer, steps, at);
-        let result = if at == last && at > 1 {
-            " — the result"
+        let does = model::step_words(screen, answer, steps, at);
+        let number = (at + 1).to_string();
+        let words = if at == last && at > 1 {
+            say!(speaker, "swap-screen-step-row-result", number: number, does: does)
         } else {
-            ""
+            say!(speaker, "swap-screen-step-row", number: number, does: does)
         };
-        let words = format!("{}. {words}{result}", at + 1);
         let row = egui::Button::selectable(at == state.step, words).wrap();
         let row = ui.add(row);
         take_keys(&row);
@@ -102,7 +107,9 @@ fn list_ui(
             wanted = at;
         }
     }
-    copy_ui(ui, "steps", || model::steps_as_table(screen, answer, steps));
+    copy_ui(ui, speaker.word("swap-screen-steps-table"), || {
+        model::steps_as_table(screen, answer, steps)
+    });
     if has_keyboard {
         let pressed = |key| ui.input(|input| input.key_pressed(key));
         if pressed(Key::ArrowRight) {
@@ -126,7 +133,8 @@ fn drink_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let step = &steps[state.step];
-    let line = line_words(answer);
+    let speaker = screen.speaker;
+    let line = line_words(speaker, answer);
     let before = state.step.checked_sub(1).map(|before| &steps[before]);
     let title = model::step_words(screen, answer, steps, state.step);
     let title = RichText::new(title).font(TypeStyle::Heading.font_id());
@@ -141,7 +149,7 @@ fn drink_ui(
     if let Some(before) = before {
         let moved = moved_words(&before.difference, &step.difference);
         if moved.is_empty() {
-            let words = "No mark moves by as much as can be read.";
+            let words = speaker.word("swap-screen-no-mark-moves");
             ui.label(RichText::new(words).color(palette.text_quiet));
         }
         for words in moved {
@@ -150,5 +158,6 @@ fn drink_ui(
         ui.add_space(grid::NEAR);
     }
     let standard = (state.step > 0).then_some(&*answer.standard);
-    figures_ui(ui, &model::compared(screen, &step.balance, standard));
+    let figures = model::compared(screen, &step.balance, standard);
+    figures_ui(ui, speaker, &figures);
 }
