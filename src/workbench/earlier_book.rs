@@ -134,7 +134,7 @@ fn earlier_words(path: &Path) -> Option<String> {
     copies
         .iter()
         .find(|copy| copy.path == path)
-        .map(|copy| moment_words(copy.saved))
+        .map(|copy| moment_words(Speaker::without_book(), copy.saved))
 }
 
 /// The name of a copy that is opened by itself.

@@ -297,7 +297,8 @@ impl Workbench {
             // A file that can't be read is not one to be saved over unseen either.
             known.filter(|_| !stands_alone || is_there)
         };
-        self.put_book(&book, WholeBook::RecoveredWork(moment_words(kept)));
+        let moment = moment_words(self.voice, kept);
+        self.put_book(&book, WholeBook::RecoveredWork(moment));
         match &self.file.keeper {
             Some(keeper) if self.has_unsaved_changes() => {
                 keeper.order(Order::TakeOver(Box::new(self.work()), place));

@@ -24,7 +24,7 @@ use super::save_outcome::{ELSEWHERE, way_out};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::{Edit, WholeBook};
-use crate::say::say;
+use crate::say::{Speaker, say};
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
 /// had been done at once.
@@ -344,17 +344,27 @@ pub(super) fn whole_path(path: PathBuf) -> PathBuf {
 }
 
 /// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
-pub fn exact_moment_words(moment: Timestamp) -> String {
-    moment
-        .to_zoned_datetime(TimeZone::system())
-        .strftime("%-d %b %Y, %H:%M:%S")
-        .to_string()
+pub fn exact_moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
+    let at = moment.to_zoned_datetime(TimeZone::system());
+    say!(
+        speaker,
+        "safekeeping-exact-moment",
+        day: at.day().to_string(),
+        month: u32::from(at.month().unsigned_abs()),
+        year: at.year().to_string(),
+        time: at.strftime("%H:%M:%S").to_string(),
+    )
 }
 
 /// A moment in the time of this place: "4 May 2026, 10:22".
-pub fn moment_words(moment: Timestamp) -> String {
-    moment
-        .to_zoned_datetime(TimeZone::system())
-        .strftime("%-d %B %Y, %H:%M")
-        .to_string()
+pub fn moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
+    let at = moment.to_zoned_datetime(TimeZone::system());
+    say!(
+        speaker,
+        "safekeeping-moment",
+        day: at.day().to_string(),
+        month: u32::from(at.month().unsigned_abs()),
+        year: at.year().to_string(),
+        time: at.strftime("%H:%M").to_string(),
+    )
 }

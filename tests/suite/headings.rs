@@ -23,7 +23,7 @@ fn the_parts_of_a_recipe_below_its_lines_are_headings() {
         .unwrap();
     let version = recipe.versions.first().unwrap().id.to_string();
     show(&mut window, "hob-and-ember", Some(&version));
-    for words in ["Note on the recipe", "Approved"] {
+    for words in ["Note", "Approvals"] {
         assert!(is_heading(&window, words), "{words}");
     }
     let differs = window

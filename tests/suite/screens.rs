@@ -377,7 +377,7 @@ fn a_sweetener_says_where_it_is_edited_what_the_same_spoon_would_hold_of_the_oth
     let words =
         words.value().unwrap_or_default() + &words.accesskit_node().label().unwrap_or_default();
     assert!(
-        words.contains("syrup 7.5 g") && words.contains("crystals 5.9 g"),
+        words.contains("syrup 7.5\u{a0}g") && words.contains("crystals 5.9\u{a0}g"),
         "{words}"
     );
 }

@@ -6,7 +6,7 @@ use super::lines::{amount_focus, row_focus};
 use super::model::LineRow;
 use super::row::Neighbours;
 use crate::book::{Change, LineId};
-use crate::say::Speaker;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::Field;
@@ -27,17 +27,12 @@ pub(super) fn amount_ui(
     if ui.memory(|memory| memory.has_focus(Field::id(&key))) {
         arrows(ui, screen, neighbours, view);
     }
-    let name = format!("Amount of {}", row.name());
+    let speaker = screen.speaker;
+    let name = say!(speaker, "recipe-sheet-amount-of", ingredient: row.name());
     let outcome = Field::new(key.clone(), &name, &row.amount)
         .underlined()
         .show(ui, rect, &mut view.drafts, actions);
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
-    let read = |text: &str| {
-        screen
-            .book
-            .amount_from_text_in(text, row.ingredient, Some(&line.amount), screen.units)
-            .map_err(|error| speaker.amount_error(&error))
-    };
+    let read = |text: &str| speaker.read_amount(text, row.ingredient, Some(&line.amount));
     if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);
         actions.push(Action::edit(screen.shown.change(change), &key));
@@ -82,17 +77,28 @@ pub(super) fn temperature_ui(
 ) {
     let unit = screen.units.of("°C");
     let key = temperature_key(screen, &row.line.id);
-    let name = format!("Temperature of {}", row.name());
-    let (words, stated) = row.temperature.clone().unwrap_or_default();
-    let shown = if stated { words.clone() } else { String::new() };
+    let speaker = screen.speaker;
+    let name = say!(speaker, "recipe-sheet-temperature-of", ingredient: row.name());
+    let hint = row
+        .temperature
+        .map(|(celsius, _)| speaker.temperature(celsius, 0))
+        .unwrap_or_default();
+    let stated = row.temperature.filter(|(_, stated)| *stated);
+    let shown = stated
+        .map(|(celsius, _)| screen.units.temperature(celsius, 0))
+        .unwrap_or_default();
     let field = Field {
         align: egui::Align::Max,
         ..Field::new(key.clone(), &name, shown)
     }
     .style(crate::ui::theme::TypeStyle::Small)
-    .hint(&words);
+    .hint(&hint);
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
-    if let Some(celsius) = outcome.read(&key, &mut view.drafts, |text| unit.read_optional(text)) {
+    let read = |text: &str| {
+        unit.read_optional(text)
+            .map_err(|error| speaker.number_error(&error))
+    };
+    if let Some(celsius) = outcome.read(&key, &mut view.drafts, read) {
         let change = Change::Temperature(row.line.id.clone(), celsius);
         actions.push(Action::edit(screen.shown.change(change), &key));
     }

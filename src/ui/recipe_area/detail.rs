@@ -8,11 +8,10 @@ use super::row::Columns;
 use super::{amount_cell, carry_out};
 use crate::book::{Carried, Change, Form, Line, Role, Stage};
 use crate::quantity::{name_as_shown, parse_in_unit};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::counter_area::ItemId;
-use crate::ui::field::TypingError as _;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
@@ -49,7 +48,7 @@ pub(super) fn detail_ui(
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             part_ui(ui, screen, row, actions);
             if columns.compact {
-                quiet_ui(ui, "at");
+                quiet_ui(ui, screen.speaker.word("recipe-sheet-at"));
                 let (rect, _) = ui.allocate_exact_size(vec2(56.0, grid::TARGET), Sense::hover());
                 amount_cell::temperature_ui(ui, screen, row, rect, view, actions);
             }
@@ -66,13 +65,14 @@ pub(super) fn detail_ui(
 
 /// Role and stage.
 fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Vec<Action>) {
-    let line = row.line;
+    let (line, speaker) = (row.line, screen.speaker);
     let focus = super::lines::row_focus(&screen.recipe.id, &line.id);
-    quiet_ui(ui, "as");
-    word_menu_ui(ui, "Role", line.role.word(), |ui| {
+    quiet_ui(ui, speaker.word("recipe-sheet-as"));
+    let name = speaker.word("recipe-sheet-role");
+    word_menu_ui(ui, name, speaker.role(line.role), |ui| {
         for role in Role::ALL {
             if ui
-                .add(Button::selectable(role == line.role, role.word()))
+                .add(Button::selectable(role == line.role, speaker.role(role)))
                 .clicked()
             {
                 let change = Change::Role(line.id.clone(), role);
@@ -80,9 +80,9 @@ fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Ve
             }
         }
     });
-    quiet_ui(ui, "in the drink:");
-    let speaker = Speaker::without_book();
-    word_menu_ui(ui, "Stage", speaker.stage(line.stage), |ui| {
+    quiet_ui(ui, speaker.word("recipe-sheet-in-the-drink"));
+    let name = speaker.word("recipe-sheet-stage");
+    word_menu_ui(ui, name, speaker.stage(line.stage), |ui| {
         for stage in Stage::ALL {
             if ui
                 .add(Button::selectable(
@@ -104,11 +104,11 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
     let celsius = row
         .share
         .map_or(screen.book.settings.room_temperature, |share| share.celsius);
-    if let Some(words) = model::use_words(screen.book, row.line, celsius) {
+    if let Some(words) = model::use_words(screen.speaker, row.line, celsius) {
         quiet_ui(ui, &words);
     }
     let held = model::same_measure(screen.book, row.line, celsius);
-    if let Some(words) = model::same_measure_words(screen.book, row.line, &held) {
+    if let Some(words) = model::same_measure_words(screen.speaker, row.line, &held) {
         let text = RichText::new(words)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_strong);
@@ -127,7 +127,7 @@ fn carried_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let line = row.line;
+    let (line, speaker) = (row.line, screen.speaker);
     let key = format!("field carried {}/{}", screen.recipe.id, line.id);
     let carried = line.carried.as_ref();
     let put = |carried: Option<Carried>| {
@@ -138,37 +138,36 @@ fn carried_ui(
             &key,
         )
     };
-    let name = carried.map_or("nothing".into(), |carried| {
-        screen
-            .book
-            .ingredient(&carried.ingredient)
-            .map_or(carried.ingredient.as_str().into(), |found| {
-                name_as_shown(&found.name)
-            })
-    });
+    let nothing = speaker.word("recipe-sheet-brings-nothing");
+    let name = carried.map_or_else(
+        || nothing.to_owned(),
+        |carried| model::short_name(speaker, &carried.ingredient),
+    );
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        quiet_ui(ui, "brings along");
+        quiet_ui(ui, speaker.word("recipe-sheet-brings"));
         if let Some(carried) = carried {
             let (rect, _) = ui.allocate_exact_size(vec2(48.0, grid::TARGET), Sense::hover());
             let shown = crate::quantity::show_count(carried.grams);
-            let field = Field::new(key.clone(), "Grams that come along", shown).underlined();
+            let name = speaker.word("recipe-sheet-grams-along");
             let field = Field {
                 align: egui::Align::Max,
-                ..field
+                ..Field::new(key.clone(), name, shown).underlined()
             };
             let outcome = field.show(ui, rect, &mut view.drafts, actions);
-            if let Some(grams) = outcome.read(&key, &mut view.drafts, not_negative) {
+            let read = |text: &str| not_negative(speaker, text);
+            if let Some(grams) = outcome.read(&key, &mut view.drafts, read) {
                 actions.push(put(Some(Carried {
                     ingredient: carried.ingredient.clone(),
                     grams,
                 })));
             }
-            quiet_ui(ui, "g of");
+            quiet_ui(ui, speaker.word("recipe-sheet-grams-of"));
         }
-        word_menu_ui(ui, "Comes along", &name, |ui| {
+        let menu = speaker.word("recipe-sheet-comes-along");
+        word_menu_ui(ui, menu, &name, |ui| {
             if ui
-                .add(Button::selectable(carried.is_none(), "nothing"))
+                .add(Button::selectable(carried.is_none(), nothing))
                 .clicked()
             {
                 actions.push(put(None));
@@ -200,11 +199,13 @@ fn carried_ui(
 }
 
 /// A number of grams.
-fn not_negative(text: &str) -> Result<f64, String> {
+fn not_negative(speaker: Speaker<'_>, text: &str) -> Result<f64, String> {
     match parse_in_unit(text, "g") {
-        Ok(number) if number < 0.0 => Err(format!("“{text}” is less than 0 g. Enter 0 g or more.")),
+        Ok(number) if number < 0.0 => {
+            Err(say!(speaker, "recipe-sheet-grams-below-zero", text: text))
+        }
         Ok(number) => Ok(number),
-        Err(error) => Err(error.said(crate::say::Speaker::without_book())),
+        Err(error) => Err(speaker.number_error(&error)),
     }
 }
 
@@ -221,10 +222,11 @@ fn note_ui(
     }
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let key = format!("field note {}/{}", screen.recipe.id, row.line.id);
-    let name = format!("Note on {}", row.name());
+    let speaker = screen.speaker;
+    let name = say!(speaker, "recipe-sheet-note-on", ingredient: row.name());
     let field = Field::new(key.clone(), &name, &row.line.note)
         .style(TypeStyle::Small)
-        .hint("a note")
+        .hint(speaker.word("recipe-sheet-note-hint"))
         .underlined();
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
     if let Some(note) = outcome.changed {
@@ -267,8 +269,9 @@ fn command_row_ui(
                 );
             }
         }
-        let response = ui.add(quiet_button(ui, AT_THE_COUNTER));
-        let told = "See its label, price and weight per measure";
+        let speaker = screen.speaker;
+        let response = ui.add(quiet_button(ui, speaker.word(AT_THE_COUNTER)));
+        let told = speaker.word("recipe-sheet-open-in-counter-hint");
         if response.on_hover_text(told).clicked() {
             go_to_counter(row.line, view);
         }
@@ -283,8 +286,8 @@ fn quiet_button(ui: &Ui, words: &'static str) -> Button<'static> {
     Button::new(text).frame_when_inactive(false)
 }
 
-/// What leads from a line to its ingredient.
-pub(super) const AT_THE_COUNTER: &str = "Open in Counter";
+/// The message of what leads from a line to its ingredient.
+pub(super) const AT_THE_COUNTER: &str = "recipe-sheet-open-in-counter";
 
 /// Opens the ingredient of a line at the counter.
 pub(super) fn go_to_counter(line: &Line, view: &mut ViewState) {

@@ -106,11 +106,14 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         0 => view.finder.chosen.min(last),
         _ => view.finder.chosen.saturating_sub(1),
     };
+    let speaker = screen.speaker;
     let field = egui::TextEdit::singleline(&mut view.finder.text)
         .id(egui::Id::unique("find an ingredient"))
-        .hint_text("type a name or a brand")
+        .hint_text(speaker.word("recipe-sheet-find-hint"))
         .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name("Find an ingredient");
+    let response = ui
+        .add(field)
+        .accessible_name(speaker.word("recipe-sheet-find"));
     // The first pass only measures the list, so the wish stands until the field has the keyboard.
     if response.has_focus() {
         view.finder.just_opened = false;
@@ -132,7 +135,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
             ui.spacing_mut().item_spacing.y = 0.0;
             for (at, choice) in found.iter().enumerate() {
                 let chosen = at == view.finder.chosen;
-                let response = choice_ui(ui, choice, chosen, current);
+                let response = choice_ui(ui, speaker, choice, chosen, current);
                 if chosen && step != 0 {
                     response.scroll_to_me(None);
                 }
@@ -141,7 +144,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
                 }
             }
             if found.is_empty() {
-                ui.label("This book has no ingredients yet. Type a name to add the first.");
+                ui.label(speaker.word("recipe-sheet-find-none"));
             }
         });
     if let Some(choice) = taken {
@@ -173,13 +176,13 @@ fn replace_words_ui(
     let palette = theme::palette(ui.visuals());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let words = "Replaces it by equal measures. To match the taste, use";
+        let words = screen.speaker.word("recipe-sheet-equal-measures");
         ui.label(
             RichText::new(words)
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet),
         );
-        let swap = RichText::new("Swap…")
+        let swap = RichText::new(screen.speaker.word("recipe-sheet-swap"))
             .font(TypeStyle::Small.font_id())
             .color(palette.accent);
         let button = egui::Button::new(swap).frame_when_inactive(false);

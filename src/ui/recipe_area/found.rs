@@ -5,8 +5,9 @@ use std::collections::HashSet;
 
 use egui::{Align, Layout, Response, RichText, Sense, Ui, vec2};
 
-use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
+use crate::book::{Book, Evidence, Ingredient, IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::counter_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
@@ -105,6 +106,7 @@ fn matching<'book>(
 /// A row for a choice.
 pub(super) fn choice_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     choice: &Choice<'_>,
     chosen: bool,
     current: Option<&Ingredient>,
@@ -113,10 +115,10 @@ pub(super) fn choice_ui(
         Choice::InBook(ingredient) => {
             let mut words = vec![
                 name_as_shown(&ingredient.brand).into_owned(),
-                ingredient.form.word().to_owned(),
+                speaker.form(ingredient.form).to_owned(),
             ];
             if current.is_some_and(|current| current.id == ingredient.id) {
-                words.push("in the drink now".to_owned());
+                words.push(speaker.word("recipe-sheet-in-drink-now").to_owned());
             }
             words.retain(|word| !word.is_empty());
             let (name, brand) = (
@@ -127,17 +129,20 @@ pub(super) fn choice_ui(
             ingredient_ui(ui, ingredient, chosen, spoken.trim(), &words.join(" · "))
         }
         Choice::Published(ingredient) => {
-            let spoken = format!("{} of a published table", ingredient.name);
-            let quiet = format!("published table · {}", ingredient.form.word());
+            let name = name_as_shown(&ingredient.name);
+            let spoken = say!(speaker, "recipe-sheet-of-published-table", ingredient: name);
+            let source = speaker.evidence_kind(Evidence::Published);
+            let quiet = format!("{source} · {}", speaker.form(ingredient.form));
             ingredient_ui(ui, ingredient, chosen, &spoken, &quiet).on_hover_text(&ingredient.note)
         }
         Choice::New(name) => {
-            let words = format!("New ingredient “{}”", name_as_shown(name));
+            let name = name_as_shown(name);
+            let words = say!(speaker, "recipe-sheet-new-ingredient", name: name);
             row_ui(ui, chosen, None, &words, |row, palette| {
                 let text = RichText::new(&words).color(palette.accent);
                 row.add(egui::Label::new(text).selectable(false).truncate());
             })
-            .on_hover_text("Its figures are not known until you enter its label in Counter")
+            .on_hover_text(speaker.word("recipe-sheet-new-ingredient-hint"))
         }
     }
 }

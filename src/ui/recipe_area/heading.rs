@@ -6,6 +6,7 @@ use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
 use crate::book::{Change, RecipeId, State, VesselKind};
 use crate::edit::Edit;
 use crate::quantity::{ShownUnit, name_as_shown};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::dialogs::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
@@ -14,6 +15,7 @@ use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::speaker;
 use crate::workbench::Action;
 
 pub(super) fn heading_ui(
@@ -38,10 +40,10 @@ fn key(screen: &Screen<'_>, field: &str) -> String {
 }
 
 /// Nothing is called nothing.
-fn not_empty(text: &str) -> Result<String, &'static str> {
+fn not_empty(speaker: Speaker<'_>, text: &str) -> Result<String, &'static str> {
     let text = text.trim();
     if text.is_empty() {
-        Err("a name is missing")
+        Err(speaker.word("recipe-sheet-name-missing"))
     } else {
         Ok(text.to_owned())
     }
@@ -49,16 +51,17 @@ fn not_empty(text: &str) -> Result<String, &'static str> {
 
 fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 42.0), Sense::hover());
-    let key = name_focus(&screen.recipe.id);
-    let field =
-        Field::new(key.clone(), "Name of the recipe", &screen.recipe.name).style(TypeStyle::Title);
+    let (key, speaker) = (name_focus(&screen.recipe.id), screen.speaker);
+    let name = speaker.word("recipe-sheet-name");
+    let field = Field::new(key.clone(), name, &screen.recipe.name).style(TypeStyle::Title);
     let outcome = field.show(
         ui,
         rect.translate(vec2(-4.0, 0.0)),
         &mut view.drafts,
         actions,
     );
-    if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
+    let read = |text: &str| not_empty(speaker, text);
+    if let Some(name) = outcome.read(&key, &mut view.drafts, read) {
         let edit = Edit::RenameRecipe {
             recipe: screen.recipe.id.clone(),
             name,
@@ -66,15 +69,16 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         actions.push(Action::edit(edit, &key));
     }
     if outcome.left_empty {
-        let sentence = "A recipe needs a name, so the old name stays.";
+        let sentence = speaker.word("recipe-sheet-name-stays");
         view.drafts.refuse(&key, &screen.recipe.name, sentence);
     }
-    unseen_ui(ui, 0.0, "the name", &screen.recipe.name, TypeStyle::Title);
+    let what = speaker.word("recipe-sheet-the-name");
+    unseen_ui(ui, 0.0, what, &screen.recipe.name, TypeStyle::Title);
     draft_error_ui(ui, &view.drafts, &key);
 }
 
 fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let version = screen
         .shown
         .version
@@ -83,8 +87,8 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
     ui.horizontal(|ui| {
         if let Some(version) = version {
             let key = format!("field version-name {}/{}", screen.recipe.id, version.id);
-            let field = Field::new(key.clone(), "Name of the version", &version.name)
-                .style(TypeStyle::Strong);
+            let name = speaker.word("recipe-sheet-version-name");
+            let field = Field::new(key.clone(), name, &version.name).style(TypeStyle::Strong);
             let width = field
                 .width(ui, &view.drafts)
                 .min(ui.available_width() - 130.0)
@@ -96,7 +100,8 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                 &mut view.drafts,
                 actions,
             );
-            if let Some(name) = outcome.read(&key, &mut view.drafts, not_empty) {
+            let read = |text: &str| not_empty(speaker, text);
+            if let Some(name) = outcome.read(&key, &mut view.drafts, read) {
                 let (recipe, version) = (screen.recipe.id.clone(), version.id.clone());
                 actions.push(Action::edit(
                     Edit::RenameVersion {
@@ -109,7 +114,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             }
         } else {
             ui.label(
-                RichText::new("original")
+                RichText::new(speaker.word("version-original"))
                     .font(TypeStyle::Strong.font_id())
                     .color(palette.text_strong),
             );
@@ -119,7 +124,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
 }
 
 fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let Some(state) = screen.recipe.state_of(screen.shown.version.as_ref()) else {
         return;
     };
@@ -133,18 +138,19 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
         );
     }
     let is_empty = screen.balance.resolved.lines().next().is_none();
-    word_menu_ui(ui, "State", state.word(), |ui| {
+    let name = speaker.word("recipe-sheet-state");
+    word_menu_ui(ui, name, speaker.state(state), |ui| {
         for other in State::ALL {
             if other == State::Approved && is_empty {
-                let button = Button::new("approved…");
+                let button = Button::new(speaker.word("recipe-sheet-approve"));
                 ui.add_enabled(false, button)
-                    .on_disabled_hover_text("This recipe has no ingredients yet");
+                    .on_disabled_hover_text(speaker.word("recipe-sheet-no-ingredients"));
                 continue;
             }
             let words = if other == State::Approved {
-                "approved…"
+                speaker.word("recipe-sheet-approve")
             } else {
-                other.word()
+                speaker.state(other)
             };
             if !ui.add(Button::selectable(other == state, words)).clicked()
                 || other == state && other != State::Approved
@@ -165,7 +171,7 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
         }
     });
     if state == State::Approved {
-        let words = "a change makes a new version";
+        let words = speaker.word("recipe-sheet-change-makes-version");
         ui.label(
             RichText::new(words)
                 .font(TypeStyle::Small.font_id())
@@ -179,7 +185,7 @@ const ROOMY: f32 = 560.0;
 
 /// Cup, shaker, temperature and price in one quiet row.
 fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let resolved = &screen.balance.resolved;
+    let (resolved, speaker) = (&screen.balance.resolved, screen.speaker);
     ui.horizontal_wrapped(|ui| {
         let gap = if ui.available_width() < ROOMY {
             grid::TIGHT + 2.0
@@ -191,7 +197,8 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         vessel_ui(ui, screen, VesselKind::Shaker, actions);
         if resolved.shaker.is_some() {
             let mut strained = resolved.strained;
-            let words = RichText::new("strain off the ice").font(TypeStyle::Small.font_id());
+            let words = speaker.word("recipe-sheet-strain");
+            let words = RichText::new(words).font(TypeStyle::Small.font_id());
             if ui.checkbox(&mut strained, words).changed() {
                 actions.push(Action::edit(
                     screen.shown.change(Change::Strained(strained)),
@@ -202,21 +209,21 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         let celsius = screen.units.of("°C");
         let drinking = Number {
             field: "drinking-temperature",
-            before: "compare taste at",
+            before: speaker.word("recipe-sheet-compare-taste"),
             term: Some(Term::DrinkingTemperature),
-            name: &format!("Drinking temperature in {}", celsius.symbol),
+            name: &say!(speaker, "recipe-sheet-drinking-temperature", unit: celsius.symbol),
             unit: celsius,
             value: resolved.drinking_temperature,
-            hint: celsius.digits(screen.balance.drinking_temperature, 1),
+            hint: speaker.digits(&celsius.digits(screen.balance.drinking_temperature, 1)),
             decimals: 1,
             room: 196.0,
         };
         drinking.show(ui, screen, view, actions, Change::DrinkingTemperature);
         let price = Number {
             field: "menu-price",
-            before: "price",
+            before: speaker.word("recipe-sheet-price"),
             term: None,
-            name: "Menu price",
+            name: speaker.word("recipe-sheet-menu-price"),
             unit: screen.units.of(&screen.book.settings.currency),
             value: resolved.menu_price,
             hint: "–".to_owned(),
@@ -231,21 +238,26 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
 }
 
 fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut Vec<Action>) {
-    let resolved = &screen.balance.resolved;
+    let (resolved, speaker) = (&screen.balance.resolved, screen.speaker);
     let (label, current, none) = match kind {
-        VesselKind::Shaker => ("Shaker", resolved.shaker.as_ref(), "made in the cup"),
-        _ => ("Cup", resolved.cup.as_ref(), "no cup"),
+        VesselKind::Shaker => (
+            "recipe-sheet-shaker",
+            resolved.shaker.as_ref(),
+            "recipe-sheet-no-shaker",
+        ),
+        _ => (
+            "recipe-sheet-cup",
+            resolved.cup.as_ref(),
+            "recipe-sheet-no-cup",
+        ),
     };
-    let name = current.map_or(none.to_owned(), |id| {
-        screen.book.vessel(id).map_or_else(
-            || id.to_string(),
-            |vessel| name_as_shown(&vessel.name).into_owned(),
-        )
-    });
-    let words = if kind == VesselKind::Shaker && current.is_some() {
-        format!("shaken in {name}")
-    } else {
-        name
+    let [label, none] = [label, none].map(|message| speaker.word(message));
+    let words = match current {
+        None => none.to_owned(),
+        Some(id) if kind == VesselKind::Shaker => {
+            say!(speaker, "recipe-sheet-shaken-in", shaker: speaker.vessel(id))
+        }
+        Some(id) => speaker.vessel(id),
     };
     word_menu_ui(ui, label, &words, |ui| {
         if kind == VesselKind::Shaker
@@ -349,9 +361,12 @@ impl Number<'_> {
                 .hint(&self.hint)
                 .underlined();
                 let outcome = field.show(ui, rect, &mut view.drafts, actions);
-                if let Some(value) =
-                    outcome.read(&key, &mut view.drafts, |text| self.unit.read_optional(text))
-                {
+                let read = |text: &str| {
+                    self.unit
+                        .read_optional(text)
+                        .map_err(|error| screen.speaker.number_error(&error))
+                };
+                if let Some(value) = outcome.read(&key, &mut view.drafts, read) {
                     actions.push(Action::edit(screen.shown.change(change(value)), &key));
                 }
                 ui.label(small(self.unit.symbol));
@@ -377,7 +392,8 @@ pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOn
             })
         })
         .inner;
-    let response = inner.0.accessible_name(format!("{name}: {word}"));
+    let spoken = say!(speaker(ui.ctx()), "recipe-sheet-menu", name: name, word: word);
+    let response = inner.0.accessible_name(spoken);
     let right = response.rect.right() - grid::NEAR - 2.0;
     let sign = Rect::from_center_size(
         egui::pos2(right, response.rect.center().y + 1.0),

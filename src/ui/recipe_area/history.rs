@@ -2,10 +2,11 @@
 
 use egui::{Label, RichText, Sense, Ui, vec2};
 
-use crate::book::{Change, IngredientId, LineId, RecipeId, Version, VesselId};
+use super::model;
+use crate::book::{Change, Line, LineId, RecipeId, Version};
 use crate::edit::Edit;
-use crate::quantity::{name_as_shown, show_number};
-use crate::say::Speaker;
+use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::field::Field;
 use crate::ui::safekeeping::approvals_ui;
@@ -43,11 +44,13 @@ pub(in crate::ui) fn note_focus(recipe: &RecipeId) -> String {
 }
 
 fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    heading_ui(ui, "Note on the recipe");
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("recipe-sheet-note"));
     let key = note_focus(&screen.recipe.id);
-    let field = Field::new(key.clone(), "Note on the recipe", &screen.recipe.note)
+    let name = speaker.word("recipe-sheet-note-on-recipe");
+    let field = Field::new(key.clone(), name, &screen.recipe.note)
         .several_rows()
-        .hint("What should the next person know?");
+        .hint(speaker.word("recipe-sheet-note-on-recipe-hint"));
     let width = ui.available_width();
     let height = field.height(ui, &view.drafts, width);
     let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
@@ -68,15 +71,21 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
 
 /// What the version changes of what it builds on.
 fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let on = version
         .builds_on
         .as_ref()
         .and_then(|id| screen.recipe.version(id));
-    let on = on.map_or("the original recipe".into(), |on| name_as_shown(&on.name));
-    heading_ui(ui, &format!("Changes from {on}"));
+    let heading = match on {
+        Some(on) => say!(speaker, "recipe-sheet-changes-from", version: name_as_shown(&on.name)),
+        None => speaker
+            .word("recipe-sheet-changes-from-original")
+            .to_owned(),
+    };
+    heading_ui(ui, &heading);
     if version.changes.is_empty() {
-        ui.label(RichText::new("in nothing yet").color(palette.text_quiet));
+        let words = speaker.word("recipe-sheet-no-changes");
+        ui.label(RichText::new(words).color(palette.text_quiet));
     }
     for change in &version.changes {
         ui.add(
@@ -86,102 +95,105 @@ fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, version: &Version) {
     }
 }
 
+/// The line of this id in the recipe as it is without versions.
+fn original_line<'screen>(screen: &'screen Screen<'_>, id: &LineId) -> Option<&'screen Line> {
+    let lines = screen
+        .recipe
+        .entries
+        .iter()
+        .filter_map(|entry| entry.line());
+    lines.into_iter().find(|line| line.id == *id)
+}
+
 /// "House sweetener: 1½ spoons".
 fn change_words(screen: &Screen<'_>, change: &Change) -> String {
-    let book = screen.book;
+    let speaker = screen.speaker;
     let line_name = |id: &LineId| {
-        let in_recipe = || {
-            screen
-                .recipe
-                .entries
-                .iter()
-                .filter_map(|entry| entry.line())
-                .find(|line| line.id == *id)
-        };
-        let line = screen.balance.resolved.line(id).or_else(in_recipe);
-        line.map_or_else(
-            || "instruction".to_owned(),
-            |line| {
-                book.ingredient(&line.ingredient).map_or_else(
-                    || line.ingredient.to_string(),
-                    |found| name_as_shown(&found.name).into_owned(),
-                )
-            },
+        let line = screen.balance.resolved.line(id);
+        line.or_else(|| original_line(screen, id)).map_or_else(
+            || speaker.word("recipe-sheet-an-instruction").to_owned(),
+            |line| model::short_name(speaker, &line.ingredient),
         )
     };
-    let vessel = |id: &VesselId| {
-        book.vessel(id).map_or_else(
-            || id.to_string(),
-            |vessel| name_as_shown(&vessel.name).into_owned(),
-        )
-    };
-    let celsius = |value: &Option<f64>| {
-        value.map_or("as it comes".to_owned(), |value| {
-            screen.units.temperature(value, 1)
-        })
-    };
+    let celsius = |celsius: f64| speaker.temperature(celsius, 1);
     match change {
         Change::Ingredient(id, to) => {
-            let before = screen
-                .recipe
-                .entries
-                .iter()
-                .filter_map(|entry| entry.line())
-                .find(|line| line.id == *id);
-            let name = |id: &IngredientId| {
-                book.ingredient(id).map_or_else(
-                    || id.to_string(),
-                    |found| name_as_shown(&format!("{} {}", found.name, found.brand)).into_owned(),
-                )
-            };
-            match before {
-                Some(line) => format!(
-                    "{} instead of {}",
-                    name(to).trim(),
-                    name(&line.ingredient).trim()
-                ),
-                None => format!("{} instead", name(to).trim()),
+            let after = speaker.ingredient(to);
+            match original_line(screen, id) {
+                Some(line) => {
+                    let before = speaker.ingredient(&line.ingredient);
+                    say!(speaker, "recipe-sheet-change-ingredient", after: after, before: before)
+                }
+                None => say!(speaker, "recipe-sheet-change-ingredient-only", after: after),
             }
         }
-        Change::Amount(id, to) => format!(
-            "{}: {}",
-            line_name(id),
-            book.amount_words_in(to, screen.units)
-        ),
-        Change::Temperature(id, to) => format!("{} at {}", line_name(id), celsius(to)),
-        Change::Role(id, to) => format!("{} as {}", line_name(id), to.word()),
-        Change::Stage(id, to) => {
-            format!("{}: {}", line_name(id), Speaker::without_book().stage(*to))
+        Change::Amount(id, to) => {
+            let amount = speaker.amount(to);
+            say!(speaker, "recipe-sheet-change-amount", line: line_name(id), amount: amount)
         }
-        Change::Carried(id, None) => format!("{} brings nothing along", line_name(id)),
-        Change::Carried(id, Some(to)) => format!(
-            "{} brings along {} g",
-            line_name(id),
-            show_number(to.grams, 1)
+        Change::Temperature(id, Some(to)) => say!(
+            speaker,
+            "recipe-sheet-change-temperature",
+            line: line_name(id),
+            temperature: celsius(*to),
         ),
-        Change::Note(id, _) => format!("{}: another note", line_name(id)),
-        Change::Instruction(_, text) => format!("“{text}”"),
+        Change::Temperature(id, None) => {
+            say!(speaker, "recipe-sheet-change-temperature-stored", line: line_name(id))
+        }
+        Change::Role(id, to) => {
+            let role = speaker.role(*to);
+            say!(speaker, "recipe-sheet-change-role", line: line_name(id), role: role)
+        }
+        Change::Stage(id, to) => {
+            let stage = speaker.stage(*to);
+            say!(speaker, "recipe-sheet-change-stage", line: line_name(id), stage: stage)
+        }
+        Change::Carried(id, None) => {
+            say!(speaker, "recipe-sheet-change-carries-nothing", line: line_name(id))
+        }
+        Change::Carried(id, Some(to)) => {
+            let mass = speaker.in_unit(to.grams, "g", 1);
+            say!(speaker, "recipe-sheet-change-carries", line: line_name(id), mass: mass)
+        }
+        Change::Note(id, _) => say!(speaker, "recipe-sheet-change-note", line: line_name(id)),
+        Change::Instruction(_, text) => {
+            say!(speaker, "recipe-sheet-change-instruction", text: text)
+        }
         Change::Add(_, entry) => match entry.line() {
-            Some(line) => format!(
-                "added: {} {}",
-                book.amount_words_in(&line.amount, screen.units),
-                line_name(&line.id)
+            Some(line) => say!(
+                speaker,
+                "recipe-sheet-change-added",
+                amount: speaker.amount(&line.amount),
+                line: line_name(&line.id),
             ),
-            None => "added: an instruction".to_owned(),
+            None => speaker
+                .word("recipe-sheet-change-instruction-added")
+                .to_owned(),
         },
-        Change::Remove(id) => format!("without {}", line_name(id)),
-        Change::Move(id, _) => format!("{} in another place", line_name(id)),
-        Change::Cup(to) => format!("in the {}", vessel(to)),
-        Change::Shaker(None) => "made in the cup".to_owned(),
-        Change::Shaker(Some(to)) => format!("shaken in the {}", vessel(to)),
-        Change::Strained(true) => "the ice stays behind in the shaker".to_owned(),
-        Change::Strained(false) => "poured with the ice".to_owned(),
-        Change::DrinkingTemperature(to) => format!("taste compared at {}", celsius(to)),
-        Change::MenuPrice(None) => "not on the menu".to_owned(),
-        Change::MenuPrice(Some(to)) => format!(
-            "{} {} on the menu",
-            show_number(*to, 2),
-            book.settings.currency
-        ),
+        Change::Remove(id) => say!(speaker, "recipe-sheet-change-removed", line: line_name(id)),
+        Change::Move(id, _) => say!(speaker, "recipe-sheet-change-moved", line: line_name(id)),
+        Change::Cup(to) => say!(speaker, "recipe-sheet-change-cup", cup: speaker.vessel(to)),
+        Change::Shaker(None) => speaker.word("recipe-sheet-change-no-shaker").to_owned(),
+        Change::Shaker(Some(to)) => {
+            say!(speaker, "recipe-sheet-change-shaker", shaker: speaker.vessel(to))
+        }
+        Change::Strained(true) => speaker.word("recipe-sheet-change-strained").to_owned(),
+        Change::Strained(false) => speaker.word("recipe-sheet-change-not-strained").to_owned(),
+        Change::DrinkingTemperature(Some(to)) => {
+            let temperature = celsius(*to);
+            say!(
+                speaker,
+                "recipe-sheet-change-drinking-temperature",
+                temperature: temperature,
+            )
+        }
+        Change::DrinkingTemperature(None) => speaker
+            .word("recipe-sheet-change-drinking-temperature-of-shop")
+            .to_owned(),
+        Change::MenuPrice(None) => speaker.word("recipe-sheet-change-no-menu-price").to_owned(),
+        Change::MenuPrice(Some(to)) => {
+            let price = model::price_words(speaker, *to);
+            say!(speaker, "recipe-sheet-change-menu-price", price: price)
+        }
     }
 }

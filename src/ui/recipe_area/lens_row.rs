@@ -3,17 +3,19 @@
 use egui::{Button, RichText, Ui};
 
 use crate::balance::Lens;
+use crate::say::say;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::speaker;
 
 pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), speaker(ui.ctx()));
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         ui.spacing_mut().button_padding.x = grid::NEAR;
         ui.label(
-            RichText::new("show")
+            RichText::new(speaker.word("recipe-sheet-show"))
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet),
         );
@@ -30,7 +32,7 @@ pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
             } else {
                 palette.text_quiet
             };
-            let text = RichText::new(lens.word())
+            let text = RichText::new(speaker.lens(lens))
                 .font(style.font_id())
                 .color(colour);
             let button = Button::selectable(chosen, text)
@@ -38,7 +40,11 @@ pub(super) fn lens_row_ui(ui: &mut Ui, view: &mut ViewState) {
                 .fill(egui::Color32::TRANSPARENT);
             let response = ui
                 .add(button)
-                .accessible_name(format!("look at {}", lens.word()))
+                .accessible_name(say!(
+                    speaker,
+                    "recipe-sheet-show-lens",
+                    lens: speaker.lens(lens)
+                ))
                 .explained(Term::of_lens(lens));
             if chosen {
                 let line = response.rect.x_range().shrink(grid::NEAR);

@@ -6,6 +6,7 @@ use super::row::{Columns, instruction_ui, line_ui};
 use super::{detail, finder, model};
 use crate::balance::Lens;
 use crate::book::{Change, Entry, Instruction, LineId, Recipe, RecipeId, Resolved};
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::spreadsheet::copy_ui;
@@ -61,7 +62,7 @@ pub(super) fn lines_ui(
         tops.push(ui.cursor().top());
         match entry {
             Entry::Line(line) => {
-                let row = model::line_row(screen.book, screen.balance, line, screen.units);
+                let row = model::line_row(screen.speaker, screen.balance, line);
                 line_ui(ui, screen, &row, &columns, &neighbours, view, actions);
                 if view.line_in_hand.as_ref() == Some(&line.id) {
                     detail::detail_ui(ui, screen, &row, &columns, view, actions);
@@ -87,11 +88,11 @@ pub(super) fn lines_ui(
 
 /// What stands in the columns.
 fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, 22.0), Sense::hover());
     let font = TypeStyle::Small.font_id();
     let y = rect.center().y;
-    let put = |x: f32, align: Align2, words: String| {
+    let put = |x: f32, align: Align2, words: &str| {
         ui.painter().text(
             pos2(rect.left() + x, y),
             align,
@@ -104,12 +105,12 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
         put(
             columns.temperature.max - grid::TIGHT,
             Align2::RIGHT_CENTER,
-            "at".to_owned(),
+            speaker.word("recipe-sheet-at"),
         );
         put(
             columns.mass.min + Columns::MASS_NUMBER,
             Align2::RIGHT_CENTER,
-            "mass".to_owned(),
+            speaker.word("recipe-sheet-mass"),
         );
     }
     let (sum, _) = screen.balance.total_through(screen.lens);
@@ -118,14 +119,15 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
         .lines
         .iter()
         .all(|line| line.through(screen.lens).is_some());
-    let total = model::share_words(Some(sum), screen.lens, &screen.book.settings.currency);
+    let total = model::share_words(speaker, Some(sum), screen.lens);
+    let lens = speaker.lens(screen.lens);
     let words = match (screen.lens, known) {
-        (Lens::Heat, _) => "heat: brings, takes".to_owned(),
-        (Lens::Uncertainty, _) => "uncertainty of the sugar".to_owned(),
-        (lens, true) => format!("{}, total {total}", lens.word()),
-        (lens, false) => format!("{}, at least {total}", lens.word()),
+        (Lens::Heat, _) => speaker.word("recipe-sheet-heat").to_owned(),
+        (Lens::Uncertainty, _) => speaker.word("recipe-sheet-uncertainty").to_owned(),
+        (_, true) => say!(speaker, "recipe-sheet-total", lens: lens, total: total),
+        (_, false) => say!(speaker, "recipe-sheet-total-at-least", lens: lens, total: total),
     };
-    put(columns.share.min, Align2::LEFT_CENTER, words);
+    put(columns.share.min, Align2::LEFT_CENTER, &words);
     ui.painter().hline(
         rect.x_range(),
         rect.bottom(),
@@ -193,7 +195,7 @@ fn add_row_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     ui.add_space(grid::TIGHT);
     let row = ui.horizontal(|ui| {
         ui.add_space(columns.amount.min);
@@ -202,14 +204,14 @@ fn add_row_ui(
             egui::Button::new(RichText::new(words).color(palette.accent)).frame_when_inactive(false)
         };
         let add = ui
-            .add(quiet("Add an ingredient"))
-            .on_hover_text(UiCommand::AddLine.tooltip(screen.speaker));
+            .add(quiet(speaker.word("recipe-sheet-add-ingredient")))
+            .on_hover_text(UiCommand::AddLine.tooltip(speaker));
         if add.clicked() {
             view.finder.open_to_add(view.line_in_hand.clone());
         }
         let instruct = ui
-            .add(quiet("Add an instruction"))
-            .on_hover_text(UiCommand::AddInstruction.tooltip(screen.speaker));
+            .add(quiet(speaker.word("recipe-sheet-add-instruction")))
+            .on_hover_text(UiCommand::AddInstruction.tooltip(speaker));
         if instruct.clicked() {
             add_instruction(
                 screen.recipe,
@@ -219,7 +221,9 @@ fn add_row_ui(
                 actions,
             );
         }
-        copy_ui(ui, "lines", || model::as_table(screen));
+        copy_ui(ui, speaker.word("recipe-sheet-table"), || {
+            model::as_table(screen)
+        });
         add
     });
     if view.finder.adds() {

@@ -2,14 +2,14 @@
 
 use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, portion};
 use crate::book::{
-    Amount, Book, Change, Entry, Evidence, Form, Ingredient, Line, LineId, Measure, Role,
+    Amount, Book, Carried, Change, Entry, Evidence, Form, Ingredient, IngredientId, Line, LineId,
+    Measure, Role,
 };
-use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, show_count, show_number};
-use crate::say::Speaker;
+use crate::quantity::{Uncertain, name_as_shown, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
-use crate::ui::wording::ingredient_name;
 use std::borrow::Cow;
 
 /// A line in words.
@@ -24,16 +24,15 @@ pub(super) struct LineRow<'frame> {
     pub carried: Option<&'frame LineShare>,
     /// "2½ scoops".
     pub amount: String,
-    /// "78 °C", and whether the line states it itself.
-    pub temperature: Option<(String, bool)>,
+    /// Its temperature in °C, and whether the line states it itself.
+    pub temperature: Option<(f64, bool)>,
 }
 
 /// The rows of a balance, in order, with the entries that they belong to.
 pub(super) fn line_row<'frame>(
-    book: &'frame Book,
+    speaker: Speaker<'frame>,
     balance: &'frame Balance,
     line: &'frame Line,
-    units: DisplayUnits,
 ) -> LineRow<'frame> {
     let of_line = |carried: bool| {
         balance
@@ -44,22 +43,17 @@ pub(super) fn line_row<'frame>(
     let share = of_line(false);
     LineRow {
         line,
-        ingredient: book.ingredient(&line.ingredient).map(AsRef::as_ref),
+        ingredient: speaker.book.ingredient(&line.ingredient).map(AsRef::as_ref),
         share,
         carried: of_line(true),
-        amount: book.amount_words_in(&line.amount, units),
-        temperature: share.map(|share| {
-            (
-                units.temperature(share.celsius, 0),
-                line.temperature.is_some(),
-            )
-        }),
+        amount: speaker.amount(&line.amount),
+        temperature: share.map(|share| (share.celsius, line.temperature.is_some())),
     }
 }
 
 /// The lines for a spreadsheet.
 pub(super) fn as_table(screen: &Screen<'_>) -> Table {
-    let lens = screen.lens;
+    let (lens, speaker) = (screen.lens, screen.speaker);
     let currency = &screen.book.settings.currency;
     let unit = if lens == Lens::Cost {
         currency
@@ -67,20 +61,23 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
         lens.unit()
     };
     let mut table = Table::new([
-        "stage".to_owned(),
-        "ingredient".to_owned(),
-        "amount".to_owned(),
-        spreadsheet::head("temperature", screen.units.of("°C").symbol),
-        spreadsheet::head("mass", "g"),
+        speaker.word("recipe-sheet-table-stage").to_owned(),
+        speaker.word("recipe-sheet-table-ingredient").to_owned(),
+        speaker.word("recipe-sheet-table-amount").to_owned(),
+        spreadsheet::head(
+            speaker.word("recipe-sheet-table-temperature"),
+            screen.units.of("°C").symbol,
+        ),
+        spreadsheet::head(speaker.word("recipe-sheet-mass"), "g"),
         "±".to_owned(),
-        spreadsheet::head(lens.word(), unit),
+        spreadsheet::head(speaker.lens(lens), unit),
     ]);
     for line in screen.balance.resolved.lines() {
-        let row = line_row(screen.book, screen.balance, line, screen.units);
+        let row = line_row(speaker, screen.balance, line);
         let share = row.share;
         let mass = share.and_then(|share| Some((share.grams?, share.u_grams)));
         let mass = mass.map_or_else(
-            || Value::not_known("mass not known"),
+            || Value::not_known(speaker.word("recipe-sheet-mass-not-known")),
             |(value, u)| {
                 let u = u.unwrap_or(0.0);
                 Value::known(Uncertain { value, u }, 1)
@@ -89,13 +86,13 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
         let temperature = share.map(|share| screen.units.of("°C").digits(share.celsius, 0));
         let part = share.and_then(|share| share.through(lens));
         let part = part.map_or_else(
-            || Cell::words(gap_words(lens)),
+            || Cell::words(gap_words(speaker, lens)),
             |part| Cell::figure(&show_number(part, 2)),
         );
         let [grams, doubt] = Cell::figure_and_doubt(&mass);
         table.row([
-            Cell::words(Speaker::without_book().stage(line.stage)),
-            Cell::words(&ingredient_name(screen.book, &line.ingredient)),
+            Cell::words(speaker.stage(line.stage)),
+            Cell::words(&speaker.ingredient(&line.ingredient)),
             Cell::words(&row.amount),
             Cell::figure(temperature.as_deref().unwrap_or_default()),
             grams,
@@ -123,51 +120,82 @@ impl LineRow<'_> {
 }
 
 /// "22.0 g" and "± 0.7"; words when nobody knows what it weighs.
-pub(super) fn mass_words(share: &LineShare) -> (String, String) {
-    let Some(grams) = share.grams else {
-        return ("mass not known".to_owned(), String::new());
+pub(super) fn mass_words(speaker: Speaker<'_>, share: &LineShare) -> (String, String) {
+    let Some(mass) = known_mass(speaker, share) else {
+        let words = speaker.word("recipe-sheet-mass-not-known");
+        return (words.to_owned(), String::new());
     };
-    let decimals = usize::from(grams.abs() < 1000.0);
     let spread = share
         .u_grams
         .filter(|u| *u >= 0.05)
-        .map(|u| format!("± {}", show_number(u, 1)));
-    (
-        format!("{} g", show_number(grams, decimals)),
-        spread.unwrap_or_default(),
+        .map(|u| format!("± {}", speaker.number(u, 1)));
+    (mass, spread.unwrap_or_default())
+}
+
+fn known_mass(speaker: Speaker<'_>, share: &LineShare) -> Option<String> {
+    let grams = share.grams?;
+    let decimals = usize::from(grams.abs() < 1000.0);
+    Some(speaker.in_unit(grams, "g", decimals))
+}
+
+/// What a line brings along: "brings along 5.0 g of Brown sugar syrup".
+pub(super) fn carried_words(speaker: Speaker<'_>, carried: &Carried, share: &LineShare) -> String {
+    let ingredient = short_name(speaker, &carried.ingredient);
+    match known_mass(speaker, share) {
+        Some(mass) => {
+            say!(speaker, "recipe-sheet-brings-along", mass: mass, ingredient: ingredient)
+        }
+        None => say!(speaker, "recipe-sheet-brings-along-unknown", ingredient: ingredient),
+    }
+}
+
+/// The name of an ingredient without its brand, or its id when the book has none such.
+pub(super) fn short_name(speaker: Speaker<'_>, id: &IngredientId) -> String {
+    speaker.book.ingredient(id).map_or_else(
+        || id.to_string(),
+        |found| name_as_shown(&found.name).into_owned(),
     )
 }
 
-/// A share through a lens as text, with words instead of a number when it is not known.
-pub(super) fn share_words(share: Option<f64>, lens: Lens, currency: &str) -> String {
-    let Some(share) = share else {
-        return gap_words(lens).to_owned();
-    };
-    match lens {
-        Lens::Cost => format!("{} {currency}", show_number(share, 2)),
-        Lens::Energy => format!("{} kJ", show_number(share, 0)),
-        Lens::Tea | Lens::Uncertainty => format!("{} g", show_number(share, 2)),
-        Lens::Heat => format!("{} kJ", show_number(share, 1)),
-        Lens::Sugar | Lens::Sweetness => format!("{} g", show_number(share, 1)),
-    }
+/// An amount of money in the currency of the shop, which is a word of its own, whatever unit it may look like.
+pub(super) fn price_words(speaker: Speaker<'_>, price: f64) -> String {
+    let currency = &speaker.book.settings.currency;
+    format!("{}\u{a0}{currency}", speaker.number(price, 2))
 }
 
-fn gap_words(lens: Lens) -> &'static str {
-    match lens {
-        Lens::Cost => "no price",
-        Lens::Heat => "mass not known",
-        _ => "not stated",
-    }
+/// A share through a lens as text, with words instead of a number when it is not known.
+pub(super) fn share_words(speaker: Speaker<'_>, share: Option<f64>, lens: Lens) -> String {
+    let Some(share) = share else {
+        return gap_words(speaker, lens).to_owned();
+    };
+    let decimals = match lens {
+        Lens::Cost => return price_words(speaker, share),
+        Lens::Energy => 0,
+        Lens::Tea | Lens::Uncertainty => 2,
+        Lens::Heat | Lens::Sugar | Lens::Sweetness => 1,
+    };
+    speaker.in_unit(share, lens.unit(), decimals)
+}
+
+fn gap_words(speaker: Speaker<'_>, lens: Lens) -> &'static str {
+    speaker.word(match lens {
+        Lens::Cost => "recipe-sheet-no-price",
+        Lens::Heat => "recipe-sheet-mass-not-known",
+        _ => "recipe-sheet-not-stated",
+    })
 }
 
 /// What the whole row says to a screen reader.
-pub(super) fn spoken(row: &LineRow<'_>, lens: Lens, currency: &str) -> String {
-    let share = share_words(
-        row.share.and_then(|share| share.through(lens)),
-        lens,
-        currency,
-    );
-    format!("{}, {} {share}", row.name(), lens.word())
+pub(super) fn spoken(speaker: Speaker<'_>, row: &LineRow<'_>, lens: Lens) -> String {
+    let share = row.share.and_then(|share| share.through(lens));
+    let share = share_words(speaker, share, lens);
+    say!(
+        speaker,
+        "recipe-sheet-line",
+        ingredient: row.name(),
+        lens: speaker.lens(lens),
+        share: share,
+    )
 }
 
 /// The length that a full bar stands for: the whole for what adds up, the largest for heat that comes and goes.
@@ -214,15 +242,16 @@ pub(super) fn move_before(entries: &[Entry], id: &LineId, place: usize) -> Optio
     Some(Change::Move(id.clone(), after))
 }
 
-/// What one use of the line's measure weighs and what that rests on: "1 spoon = 9.7 g, weighed 3 times".
-pub(super) fn use_words(book: &Book, line: &Line, celsius: f64) -> Option<String> {
+/// What one use of the line's measure weighs and what that rests on: "1 spoon (Bar spoon) = 9.7 g, weighed 3 times".
+pub(super) fn use_words(speaker: Speaker<'_>, line: &Line, celsius: f64) -> Option<String> {
+    let book = speaker.book;
     let Amount::Count(_, id) = &line.amount else {
         return None;
     };
     let (measure, ingredient) = (book.measure(id)?, book.ingredient(&line.ingredient)?);
     let mut slots = Slots::default();
     let mix = per_gram(ingredient, &mut slots).mix;
-    let word = measure.words().0;
+    let one_use = speaker.uses(1.0, Some(measure.kind));
     let Some(portion) = portion(
         book,
         ingredient,
@@ -230,35 +259,46 @@ pub(super) fn use_words(book: &Book, line: &Line, celsius: f64) -> Option<String
         &Amount::Count(1.0, id.clone()),
         celsius,
     ) else {
-        return Some(format!(
-            "the weight of 1 {word} is not known: weigh ten together"
-        ));
+        return Some(say!(speaker, "recipe-sheet-weight-not-known", use: one_use));
     };
-    let evidence = evidence_words(measure, ingredient, portion.evidence);
-    Some(format!(
-        "1 {word} ({}) = {} g, {evidence}",
-        measure.name,
-        show_number(portion.grams, 1)
+    let mass = speaker.in_unit(portion.grams, "g", 1);
+    let evidence = portion.evidence;
+    Some(weight_words(
+        speaker, measure, ingredient, one_use, mass, evidence,
     ))
 }
 
-fn evidence_words(measure: &Measure, ingredient: &Ingredient, evidence: Evidence) -> String {
-    let times = |count: usize| match count {
-        1 => "once".to_owned(),
-        2 => "twice".to_owned(),
-        more => format!("{more} times"),
-    };
+fn weight_words(
+    speaker: Speaker<'_>,
+    measure: &Measure,
+    ingredient: &Ingredient,
+    one_use: String,
+    mass: String,
+    evidence: Evidence,
+) -> String {
+    let name = name_as_shown(&measure.name);
     if let Some(weighed) = measure.calibration(Some(&ingredient.id)) {
-        return format!("weighed {}", times(weighed.readings));
-    }
-    if let Some(water) = measure.calibration(None) {
-        return format!(
-            "its volume measured with water {}, density from {}",
-            times(water.readings),
-            evidence.word()
+        return say!(
+            speaker,
+            "recipe-sheet-weight-weighed",
+            use: one_use,
+            measure: name,
+            mass: mass,
+            count: weighed.readings,
         );
     }
-    "from the measure's stated size, not weighed".to_owned()
+    if let Some(water) = measure.calibration(None) {
+        return say!(
+            speaker,
+            "recipe-sheet-weight-water",
+            use: one_use,
+            measure: name,
+            mass: mass,
+            count: water.readings,
+            evidence: speaker.evidence_kind(evidence),
+        );
+    }
+    say!(speaker, "recipe-sheet-weight-stated", use: one_use, measure: name, mass: mass)
 }
 
 /// What the same measure would hold of another form of sweetener.
@@ -313,37 +353,50 @@ fn sugar_in(book: &Book, ingredient: &Ingredient, amount: &Amount, celsius: f64)
 }
 
 /// "the same spoon: 7.5 g of sugar as syrup · 5.9 g as crystals (Sugar crystals)".
-pub(super) fn same_measure_words(book: &Book, line: &Line, held: &[SameMeasure]) -> Option<String> {
+pub(super) fn same_measure_words(
+    speaker: Speaker<'_>,
+    line: &Line,
+    held: &[SameMeasure],
+) -> Option<String> {
     let Amount::Count(count, id) = &line.amount else {
         return None;
     };
     if held.len() < 2 {
         return None;
     }
-    let (one, many) = book.measure(id)?.words();
-    let measure = if *count <= 1.0 {
-        format!("the same {one}")
-    } else {
-        format!("the same {} {many}", show_count(*count))
-    };
-    let parts: Vec<String> = held
+    let kind = speaker.book.measure(id)?.kind;
+    let held: Vec<String> = held
         .iter()
         .enumerate()
-        .map(|(at, held)| {
-            let of = if at == 0 { " of sugar" } else { "" };
-            let name = if held.own {
-                String::new()
-            } else {
-                format!(" ({})", held.name)
-            };
-            format!(
-                "{} {} g{of}{name}",
-                held.form.word(),
-                show_number(held.sugar, 1)
-            )
-        })
+        .map(|(at, held)| held_words(speaker, held, at == 0))
         .collect();
-    Some(format!("{measure}: {}", parts.join(" · ")))
+    let held = held.join(" · ");
+    Some(if *count <= 1.0 {
+        let kind = kind.word().replace(' ', "-");
+        say!(speaker, "recipe-sheet-same-use", kind: kind, held: held)
+    } else {
+        let uses = speaker.uses(*count, Some(kind));
+        say!(speaker, "recipe-sheet-same-uses", uses: uses, held: held)
+    })
+}
+
+fn held_words(speaker: Speaker<'_>, held: &SameMeasure, is_first: bool) -> String {
+    let form = speaker.form(held.form);
+    let mass = speaker.in_unit(held.sugar, "g", 1);
+    if is_first && held.own {
+        return say!(speaker, "recipe-sheet-held-first", form: form, mass: mass);
+    }
+    let name = held.name.as_str();
+    if is_first {
+        return say!(
+            speaker,
+            "recipe-sheet-held-first-named",
+            form: form,
+            mass: mass,
+            name: name,
+        );
+    }
+    say!(speaker, "recipe-sheet-held", form: form, mass: mass, name: name)
 }
 
 #[cfg(test)]
@@ -408,8 +461,9 @@ mod tests {
 
     #[test]
     fn what_is_not_known_is_said_and_never_zero() {
-        assert_eq!(share_words(None, Lens::Sugar, "€"), "not stated");
-        assert_eq!(share_words(None, Lens::Cost, "€"), "no price");
-        assert_eq!(share_words(Some(0.0), Lens::Sugar, "€"), "0.0 g");
+        let speaker = Speaker::without_book();
+        assert_eq!(share_words(speaker, None, Lens::Sugar), "not stated");
+        assert_eq!(share_words(speaker, None, Lens::Cost), "no price");
+        assert_eq!(share_words(speaker, Some(0.0), Lens::Sugar), "0.0\u{a0}g");
     }
 }

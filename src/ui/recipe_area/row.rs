@@ -10,7 +10,7 @@ use super::model::{self, LineRow};
 use super::{amount_cell, detail, finder};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
-use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::{Field, draft_error_ui};
@@ -115,10 +115,7 @@ pub(super) fn line_ui(
         screen,
         rect,
         &line.id,
-        &format!(
-            "Line {}",
-            model::spoken(row, screen.lens, &screen.book.settings.currency)
-        ),
+        &model::spoken(screen.speaker, row, screen.lens),
         view,
         actions,
     );
@@ -142,13 +139,14 @@ pub(super) fn line_ui(
     );
     let ingredient = ingredient_ui(
         ui,
+        screen.speaker,
         row,
         cell(rect, columns.ingredient),
         !columns.compact,
         view,
     );
     if columns.compact {
-        second_line_ui(ui, row, rect, columns);
+        second_line_ui(ui, screen.speaker, row, rect, columns);
     } else {
         amount_cell::temperature_ui(
             ui,
@@ -158,7 +156,7 @@ pub(super) fn line_ui(
             view,
             actions,
         );
-        mass_ui(ui, row, cell(rect, columns.mass));
+        mass_ui(ui, screen.speaker, row, cell(rect, columns.mass));
     }
     share_ui(
         ui,
@@ -301,7 +299,9 @@ fn row_menu_ui(
     }
     // An instruction has no ingredient.
     if let Some(line) = screen.balance.resolved.line(id)
-        && ui.button(detail::AT_THE_COUNTER).clicked()
+        && ui
+            .button(screen.speaker.word(detail::AT_THE_COUNTER))
+            .clicked()
     {
         detail::go_to_counter(line, view);
     }
@@ -384,6 +384,7 @@ fn row_keys(
 /// The name of the ingredient, with its brand where there is room; a click finds another one.
 fn ingredient_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     row: &LineRow<'_>,
     rect: Rect,
     brand: bool,
@@ -419,12 +420,10 @@ fn ingredient_ui(
     let button = egui::Button::new(job).frame_when_inactive(false).truncate();
     let response = child
         .add(button)
-        .accessible_name(format!("Ingredient {}", row.name()));
-    let response = response.on_hover_text(format!(
-        "{} {}: put another ingredient here",
-        row.name(),
-        row.brand()
-    ));
+        .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: row.name()));
+    let whole_name = speaker.ingredient(&row.line.ingredient);
+    let told = say!(speaker, "recipe-sheet-put-another", ingredient: whole_name);
+    let response = response.on_hover_text(told);
     if response.clicked() {
         view.line_in_hand = Some(row.line.id.clone());
         view.finder.open_to_replace(row.line.id.clone());
@@ -447,10 +446,10 @@ fn label_at(
 }
 
 /// The mass right-aligned, so that its decimal signs stand in one column, and its uncertainty behind it.
-fn mass_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect) {
+fn mass_ui(ui: &mut Ui, speaker: Speaker<'_>, row: &LineRow<'_>, rect: Rect) {
     let palette = theme::palette(ui.visuals());
     let Some(share) = row.share else { return };
-    let (mass, spread) = model::mass_words(share);
+    let (mass, spread) = model::mass_words(speaker, share);
     let middle = rect.left() + Columns::MASS_NUMBER;
     let (number, behind) = (
         rect.with_max_x(middle),
@@ -479,21 +478,27 @@ fn mass_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect) {
 }
 
 /// Mass and temperature under the ingredient.
-fn second_line_ui(ui: &mut Ui, row: &LineRow<'_>, rect: Rect, columns: &Columns) {
+fn second_line_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    row: &LineRow<'_>,
+    rect: Rect,
+    columns: &Columns,
+) {
     let palette = theme::palette(ui.visuals());
     let Some(share) = row.share else { return };
-    let (mass, spread) = model::mass_words(share);
-    let temperature = row
-        .temperature
-        .as_ref()
-        .map(|(words, _)| format!("   at {words}"))
-        .unwrap_or_default();
-    let brand = if row.brand().is_empty() {
-        String::new()
-    } else {
-        format!("   {}", row.brand())
-    };
-    let words = format!("{mass} {spread}{temperature}{brand}");
+    let (mass, spread) = model::mass_words(speaker, share);
+    let temperature = row.temperature.map(|(celsius, _)| {
+        let temperature = speaker.temperature(celsius, 0);
+        say!(speaker, "recipe-sheet-at-temperature", temperature: temperature)
+    });
+    let figures = format!("{mass} {spread}");
+    let brand = Some(row.brand().into_owned()).filter(|brand| !brand.is_empty());
+    let words: Vec<String> = [Some(figures), temperature, brand]
+        .into_iter()
+        .flatten()
+        .collect();
+    let words = words.join("   ");
     let place = Rect::from_min_max(
         pos2(
             rect.left() + columns.ingredient.min + grid::TIGHT,
@@ -520,7 +525,7 @@ fn share_ui(
     lit: bool,
 ) {
     let through = share.and_then(|share| share.through(screen.lens));
-    let text = model::share_words(through, screen.lens, &screen.book.settings.currency);
+    let text = model::share_words(screen.speaker, through, screen.lens);
     let full_scale = model::full_scale(screen.balance, screen.lens);
     let mut child = ui.new_child(
         UiBuilder::new()
@@ -554,13 +559,7 @@ fn carried_ui(
     if in_hand {
         ui.painter().rect_filled(rect, 0.0, palette.stripe);
     }
-    let name = screen
-        .book
-        .ingredient(&carried.ingredient)
-        .map_or(carried.ingredient.as_str().into(), |found| {
-            name_as_shown(&found.name)
-        });
-    let words = format!("brings along {} of {name}", model::mass_words(share).0);
+    let words = model::carried_words(screen.speaker, carried, share);
     let place = rect
         .with_min_x(rect.left() + columns.ingredient.min + grid::TIGHT)
         .with_max_x(rect.left() + columns.share.min - grid::NEAR);
@@ -589,13 +588,15 @@ pub(super) fn instruction_ui(
     actions: &mut Vec<Action>,
 ) {
     let key = instruction_focus(&screen.recipe.id, &instruction.id);
-    let field = Field::new(key.clone(), "Instruction", &instruction.text)
+    let speaker = screen.speaker;
+    let name = speaker.word("recipe-sheet-instruction");
+    let field = Field::new(key.clone(), name, &instruction.text)
         .style(TypeStyle::Method)
         .several_rows()
-        .hint("what is done here");
+        .hint(speaker.word("recipe-sheet-instruction-hint"));
     let height = field.height(ui, &view.drafts, columns.width - columns.amount.min) + 4.0;
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, height), Sense::hover());
-    let name = format!("Instruction {}", instruction.text);
+    let name = say!(speaker, "recipe-sheet-instruction-row", text: &instruction.text);
     let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view, actions);
     row_keys(
         ui,
@@ -633,7 +634,7 @@ pub(super) fn instruction_ui(
     unseen_ui(
         ui,
         indent,
-        "the instruction",
+        speaker.word("recipe-sheet-the-instruction"),
         &instruction.text,
         TypeStyle::Method,
     );

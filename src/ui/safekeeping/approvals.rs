@@ -6,7 +6,7 @@ use super::ComparedApprovals;
 use super::differences::sentences_ui;
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
 use crate::quantity::excerpt;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -28,7 +28,7 @@ pub(in crate::ui) fn approvals_ui(
         return;
     }
     ui.add_space(grid::EASY);
-    small_heading_ui(ui, "Approved");
+    small_heading_ui(ui, screen.speaker.word("safekeeping-approvals"));
     for record in history.iter().rev() {
         approval_ui(ui, screen, record, view, actions);
     }
@@ -41,9 +41,9 @@ pub(in crate::ui) fn approval_focus(recipe: &RecipeId, at: usize) -> String {
 }
 
 /// "original" or the name of the version.
-fn version_name(recipe: &Recipe, approval: &Approval) -> String {
+fn version_name(speaker: Speaker<'_>, recipe: &Recipe, approval: &Approval) -> String {
     match &approval.version {
-        None => "original".to_owned(),
+        None => speaker.word("version-original").to_owned(),
         Some(id) => recipe
             .version(id)
             .map_or_else(|| id.to_string(), |version| excerpt(&version.name, TEXT)),
@@ -57,44 +57,53 @@ fn approval_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let approval = record.approval;
-    let tasted = approval
-        .tasted_at
-        .map(|celsius| format!(", tasted at {}", screen.units.temperature(celsius, 0)))
-        .unwrap_or_default();
-    let words = format!(
-        "{} — {}, by {}{tasted}",
-        excerpt(&approval.date, TEXT),
-        version_name(screen.recipe, approval),
-        excerpt(&approval.by, TEXT)
-    );
+    let date = excerpt(&approval.date, TEXT);
+    let version = version_name(speaker, screen.recipe, approval);
+    let by = excerpt(&approval.by, TEXT);
+    let words = match approval.tasted_at {
+        Some(celsius) => say!(
+            speaker,
+            "safekeeping-approval-tasted",
+            date: date,
+            version: version,
+            by: by,
+            temperature: speaker.temperature(celsius, 0),
+        ),
+        None => {
+            say!(speaker, "safekeeping-approval", date: date, version: version, by: by)
+        }
+    };
     ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
     if !approval.reason.is_empty() {
         quiet_ui(ui, &approval.reason);
     }
     if let (Some(follows), Some(differences)) = (record.follows, &record.differences) {
         let before = &screen.recipe.approvals[follows - 1];
-        let head = format!("since {}", excerpt(&before.date, TEXT));
+        let date = excerpt(&before.date, TEXT);
         if differences.is_empty() {
-            quiet_ui(ui, &format!("{head}: nothing changed"));
+            quiet_ui(ui, &say!(speaker, "safekeeping-since-nothing", date: date));
         } else {
             ui.indent(("since", record.number), |ui| {
-                quiet_ui(ui, &head);
-                let speaker = Speaker::new(screen.book).in_units(screen.units);
-                sentences_ui(ui, &speaker.differences(differences), str::to_owned);
+                quiet_ui(ui, &say!(speaker, "safekeeping-since", date: date));
+                sentences_ui(ui, &speaker.differences(differences));
             });
         }
     }
     ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
-        let text = RichText::new("Make a draft from this")
+        let text = RichText::new(speaker.word("safekeeping-make-draft"))
             .font(TypeStyle::Small.font_id())
             .color(palette.accent);
         let response = ui
             .add(Button::new(text).frame_when_inactive(false))
-            .on_hover_text("Starts a draft with these lines. Approvals stay as they are.")
-            .accessible_name(format!("Go back to the approval of {}", approval.date));
+            .on_hover_text(speaker.word("safekeeping-make-draft-hint"))
+            .accessible_name(say!(
+                speaker,
+                "safekeeping-make-draft-of",
+                date: excerpt(&approval.date, TEXT)
+            ));
         let key = approval_focus(&screen.recipe.id, record.number - 1);
         if view.focus_wanted.take_if(|wanted| *wanted == key).is_some() {
             response.request_focus();
@@ -112,7 +121,7 @@ fn approval_ui(
 
 /// What changed between any two states of the recipe that were approved, or from one of them to the version in hand.
 fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
-    let recipe = screen.recipe;
+    let (recipe, speaker) = (screen.recipe, screen.speaker);
     let count = recipe.approvals.len();
     let of_recipe = view
         .safekeeping
@@ -127,19 +136,21 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     compared.from = compared.from.clamp(1, count);
     compared.to = compared.to.filter(|to| *to <= count);
     let words = |number: Option<usize>| match number {
-        None => "the version in hand".to_owned(),
+        None => speaker.word("safekeeping-version-in-hand").to_owned(),
         Some(number) => {
             let approval = &recipe.approvals[number - 1];
-            format!(
-                "{number}: {}, {}",
-                excerpt(&approval.date, TEXT),
-                version_name(recipe, approval)
+            say!(
+                speaker,
+                "safekeeping-numbered-approval",
+                number: number,
+                date: excerpt(&approval.date, TEXT),
+                version: version_name(speaker, recipe, approval),
             )
         }
     };
     ui.add_space(grid::NEAR);
     ui.horizontal_wrapped(|ui| {
-        quiet_ui(ui, "What changed from");
+        quiet_ui(ui, speaker.word("safekeeping-changed-from"));
         ComboBox::from_id_salt("compare from")
             .selected_text(words(Some(compared.from)))
             .width(200.0)
@@ -149,8 +160,8 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
                 }
             })
             .response
-            .accessible_name("What changed from");
-        quiet_ui(ui, "to");
+            .accessible_name(speaker.word("safekeeping-changed-from"));
+        quiet_ui(ui, speaker.word("safekeeping-to"));
         ComboBox::from_id_salt("compare to")
             .selected_text(words(compared.to))
             .width(200.0)
@@ -161,7 +172,7 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
                 }
             })
             .response
-            .accessible_name("What changed to");
+            .accessible_name(speaker.word("safekeeping-changed-to"));
     });
     let differences = match compared.to {
         None => recipe.compare_with_approval(compared.from, screen.shown.version.as_ref()),
@@ -169,10 +180,9 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     };
     if let Some(differences) = differences {
         if differences.is_empty() {
-            quiet_ui(ui, "nothing changed");
+            quiet_ui(ui, speaker.word("safekeeping-nothing-changed"));
         } else {
-            let speaker = Speaker::new(screen.book).in_units(screen.units);
-            sentences_ui(ui, &speaker.differences(&differences), str::to_owned);
+            sentences_ui(ui, &speaker.differences(&differences));
         }
     }
     view.safekeeping.approvals = Some(compared);

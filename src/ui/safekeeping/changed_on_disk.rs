@@ -2,25 +2,26 @@
 
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
-use super::differences::{differences_ui, item_name, sentences_ui};
+use super::differences::{change_word, differences_ui, item_name, kind_word, sentences_ui};
 use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
 use crate::book::{Book, Conflict, ItemId};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::speaker;
 use crate::workbench::{Action, Command, DiskChange, Home, Theirs, Workbench};
 
-/// What "Later" and "Decide…" mean.
+/// The messages of what "Later" and "Decide…" mean.
 const IF_CHANGED: [&str; 2] = [
-    "Nothing is overwritten. Evensip asks again before it saves.",
-    "See what differs, and reload, merge or keep a copy",
+    "safekeeping-later-changed-hint",
+    "safekeeping-decide-changed-hint",
 ];
 const IF_GONE: [&str; 2] = [
-    "The book counts as unsaved until a file holds it again; saving writes it there",
-    "Save it there again, or under another name",
+    "safekeeping-later-gone-hint",
+    "safekeeping-decide-gone-hint",
 ];
 
 /// The strip below the top of the window.
@@ -33,7 +34,7 @@ pub(in crate::ui) fn strip_ui(
     let Some(change) = change.filter(|change| !change.at_save) else {
         return;
     };
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), speaker(ui.ctx()));
     let frame = Frame::new()
         .fill(palette.caution_fill)
         .inner_margin(Margin::symmetric(16, 4));
@@ -44,15 +45,16 @@ pub(in crate::ui) fn strip_ui(
         .show(ui, |ui| {
             ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
                 let is_gone = matches!(change.theirs, Theirs::Gone);
-                let [later, decide] = if is_gone { IF_GONE } else { IF_CHANGED };
-                if button_ui(ui, "Later", later) {
+                let hints = if is_gone { IF_GONE } else { IF_CHANGED };
+                let [later, decide] = hints.map(|hint| speaker.word(hint));
+                if button_ui(ui, speaker.word("safekeeping-later"), later) {
                     command(actions, Command::LeaveDiskChange);
                 }
-                if button_ui(ui, "Decide…", decide) {
+                if button_ui(ui, speaker.word("safekeeping-decide"), decide) {
                     view.safekeeping.disk_change_open = true;
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                    let text = RichText::new(strip_words(change))
+                    let text = RichText::new(strip_words(speaker, change))
                         .font(TypeStyle::Body.font_id())
                         .color(palette.text_strong);
                     ui.add(Label::new(text).wrap());
@@ -68,7 +70,7 @@ fn name_of(change: &DiskChange) -> String {
     )
 }
 
-fn strip_words(change: &DiskChange) -> String {
+fn strip_words(speaker: Speaker<'_>, change: &DiskChange) -> String {
     let name = name_of(change);
     match &change.theirs {
         Theirs::Book {
@@ -76,20 +78,21 @@ fn strip_words(change: &DiskChange) -> String {
             conflicts,
             ..
         } => {
-            let both = match conflicts.len() {
-                0 => String::new(),
-                1 => "; you have changed one of them, too".to_owned(),
-                several => format!("; you have changed {several} of them, too"),
-            };
-            let difference = Speaker::without_book().book_difference(difference);
-            format!("Another program has changed “{name}”: {difference}{both}")
+            let difference = speaker.book_difference(difference);
+            if conflicts.is_empty() {
+                say!(speaker, "safekeeping-strip-changed", name: name, difference: difference)
+            } else {
+                say!(
+                    speaker,
+                    "safekeeping-strip-changed-both",
+                    name: name,
+                    difference: difference,
+                    count: conflicts.len(),
+                )
+            }
         }
-        Theirs::Unreadable { .. } => {
-            format!("Another program has made “{name}” something that is no book")
-        }
-        Theirs::Gone => format!(
-            "“{name}” was deleted, renamed or moved. The book is still open but unsaved: save it again, here or elsewhere"
-        ),
+        Theirs::Unreadable { .. } => say!(speaker, "safekeeping-strip-unreadable", name: name),
+        Theirs::Gone => say!(speaker, "safekeeping-strip-gone", name: name),
     }
 }
 
@@ -103,9 +106,9 @@ pub(super) fn disk_change_ui(
     let Some(change) = workbench.disk_change() else {
         return;
     };
-    let mut done = false;
+    let (speaker, mut done) = (speaker(ctx), false);
     let stays = sheet_ui(ctx, "changed on disk", |ui| {
-        heading_of_change_ui(ui, change);
+        heading_of_change_ui(ui, speaker, change);
         match &change.theirs {
             Theirs::Book {
                 book,
@@ -119,38 +122,36 @@ pub(super) fn disk_change_ui(
                     .auto_shrink([false, true])
                     .show(ui, |ui| {
                         if !conflicts.is_empty() {
-                            heading_ui(ui, "Changed here and in the file");
+                            heading_ui(ui, speaker.word("safekeeping-changed-both"));
                         }
                         for conflict in conflicts {
-                            conflict_ui(ui, conflict, [base, workbench.book(), book], state);
+                            let books: [&Book; 3] = [base, workbench.book(), book];
+                            conflict_ui(ui, speaker, conflict, books, state);
                         }
-                        heading_ui(ui, "Changed in the file");
+                        heading_ui(ui, speaker.word("safekeeping-changed-in-file"));
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
-                            Speaker::new(book)
-                                .item_details(&Book::item_differences(base, book, item))
+                            let details = Book::item_differences(base, book, item);
+                            Speaker { book, ..speaker }.item_details(&details)
                         });
-                        heading_ui(ui, "Changed here and not saved");
+                        heading_ui(ui, speaker.word("safekeeping-changed-here"));
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
-                            let mine = workbench.book();
-                            Speaker::new(mine)
-                                .item_details(&Book::item_differences(base, mine, item))
+                            let book = workbench.book();
+                            let details = Book::item_differences(base, book, item);
+                            Speaker { book, ..speaker }.item_details(&details)
                         });
                     });
                 ui.add_space(grid::EASY);
-                done = choices_ui(ui, change, conflicts, state, actions);
+                done = choices_ui(ui, speaker, change, conflicts, state, actions);
             }
             Theirs::Unreadable { reason } => {
                 sentence_ui(ui, reason);
                 ui.add_space(grid::EASY);
-                ui.horizontal(|ui| done = unreadable_choices_ui(ui, actions));
+                ui.horizontal(|ui| done = unreadable_choices_ui(ui, speaker, actions));
             }
             Theirs::Gone => {
-                sentence_ui(
-                    ui,
-                    "The file was deleted, renamed or moved. The whole book is still open with all your changes, but it is unsaved. If the file was only renamed, open it under its new name, or put it back: Evensip will notice.",
-                );
+                sentence_ui(ui, speaker.word("safekeeping-gone"));
                 ui.add_space(grid::NEAR);
-                ui.horizontal(|ui| done = gone_choices_ui(ui, change, view, actions));
+                ui.horizontal(|ui| done = gone_choices_ui(ui, speaker, change, view, actions));
             }
         }
     });
@@ -166,60 +167,59 @@ pub(super) fn disk_change_ui(
     }
 }
 
-fn heading_of_change_ui(ui: &mut Ui, change: &DiskChange) {
+fn heading_of_change_ui(ui: &mut Ui, speaker: Speaker<'_>, change: &DiskChange) {
     let name = name_of(change);
-    title_ui(
-        ui,
-        &match &change.theirs {
-            Theirs::Book { .. } => format!("“{name}” was changed by another program"),
-            Theirs::Unreadable { .. } => format!("“{name}” is no book any more"),
-            Theirs::Gone => format!("“{name}” is no longer in its folder"),
-        },
-    );
+    let title = match &change.theirs {
+        Theirs::Book { .. } => say!(speaker, "safekeeping-title-changed", name: name),
+        Theirs::Unreadable { .. } => say!(speaker, "safekeeping-title-unreadable", name: name),
+        Theirs::Gone => say!(speaker, "safekeeping-title-gone", name: name),
+    };
+    title_ui(ui, &title);
     quiet_ui(ui, &change.path.display().to_string());
     if change.at_save {
-        sentence_ui(ui, "Nothing was saved, and your changes are still here.");
+        sentence_ui(ui, speaker.word("safekeeping-nothing-saved"));
     }
 }
 
 /// One item that both have changed: what each did, and whose is taken.
 fn conflict_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     conflict: &Conflict,
     [base, mine, theirs]: [&Book; 3],
     state: &mut SafekeepingState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let name = item_name(&conflict.item, &conflict.name);
+    let name = item_name(speaker, &conflict.item, &conflict.name);
     let takes_theirs = state.take_theirs.contains(&conflict.item);
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
         ui.label(RichText::new(&name).color(palette.text_strong));
-        quiet_ui(ui, conflict.item.words().0);
+        quiet_ui(ui, kind_word(speaker, &conflict.item));
         ui.add_space(grid::EASY);
-        let mine = choice_ui(ui, "Mine", !takes_theirs, &format!("Keep mine of {name}"));
-        let theirs = choice_ui(
-            ui,
-            "Theirs",
-            takes_theirs,
-            &format!("Take theirs of {name}"),
-        );
+        let words = speaker.word("safekeeping-here");
+        let spoken = say!(speaker, "safekeeping-here-of", name: &name);
+        let mine = choice_ui(ui, words, !takes_theirs, &spoken);
+        let words = speaker.word("safekeeping-in-file");
+        let spoken = say!(speaker, "safekeeping-in-file-of", name: &name);
+        let theirs = choice_ui(ui, words, takes_theirs, &spoken);
         if theirs {
             state.take_theirs.insert(conflict.item.clone());
         } else if mine {
             state.take_theirs.remove(&conflict.item);
         }
     });
-    for (whose, change, book) in [
-        ("mine", conflict.mine, mine),
-        ("theirs", conflict.theirs, theirs),
-    ] {
+    let change = change_word(speaker, conflict.mine);
+    let did_here = say!(speaker, "safekeeping-did-here", change: change);
+    let change = change_word(speaker, conflict.theirs);
+    let did_in_file = say!(speaker, "safekeeping-did-in-file", change: change);
+    for (whose, did, book) in [("mine", did_here, mine), ("theirs", did_in_file, theirs)] {
         let details = Book::item_differences(base, book, &conflict.item);
-        let sentences = Speaker::new(book).item_details(&details);
+        let sentences = Speaker { book, ..speaker }.item_details(&details);
         ui.indent((whose, &name), |ui| {
-            quiet_ui(ui, &format!("{whose}: {}", change.word()));
+            quiet_ui(ui, &did);
             if !sentences.is_empty() {
-                sentences_ui(ui, &sentences, str::to_owned);
+                sentences_ui(ui, &sentences);
             }
         });
     }
@@ -244,6 +244,7 @@ fn choice_ui(ui: &mut Ui, words: &str, chosen: bool, name: &str) -> bool {
 /// What can be done when both are books; `true` when something was chosen.
 fn choices_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     change: &DiskChange,
     conflicts: &[Conflict],
     state: &SafekeepingState,
@@ -253,7 +254,7 @@ fn choices_ui(
     let unsaved = !change.mine.is_empty();
     ui.horizontal_wrapped(|ui| {
         if unsaved {
-            if main_button_ui(ui, "Merge", true) {
+            if main_button_ui(ui, speaker.word("safekeeping-merge"), true) {
                 let is_asked =
                     |item: &&ItemId| conflicts.iter().any(|conflict| conflict.item == **item);
                 let take_theirs = state.take_theirs.iter().filter(is_asked).cloned().collect();
@@ -261,79 +262,82 @@ fn choices_ui(
             }
             if button_ui(
                 ui,
-                "Use the file",
-                "The book of the file comes in place of what is on the screen",
+                speaker.word("safekeeping-use-file"),
+                speaker.word("safekeeping-use-file-hint"),
             ) {
                 command(actions, Command::TakeTheirs);
             }
-            keep_copy_ui(ui, actions);
-            save_over_ui(ui, actions);
-        } else if main_button_ui(ui, "Reload", true) {
+            keep_copy_ui(ui, speaker, actions);
+            save_over_ui(ui, speaker, actions);
+        } else if main_button_ui(ui, speaker.word("safekeeping-reload"), true) {
             command(actions, Command::TakeTheirs);
         }
-        later_ui(ui, actions);
+        later_ui(ui, speaker, actions);
     });
-    let words = if unsaved {
-        "Merging and taking theirs are one step each, which undo takes back."
+    let words = speaker.word(if unsaved {
+        "safekeeping-merge-undo"
     } else {
-        "Reloading is one step, which undo takes back."
-    };
+        "safekeeping-reload-undo"
+    });
     quiet_ui(ui, words);
     actions.len() > before
 }
 
-fn unreadable_choices_ui(ui: &mut Ui, actions: &mut Vec<Action>) -> bool {
+fn unreadable_choices_ui(ui: &mut Ui, speaker: Speaker<'_>, actions: &mut Vec<Action>) -> bool {
     let before = actions.len();
-    if main_button_ui(ui, "Keep mine as a copy", true) {
+    if main_button_ui(ui, speaker.word("safekeeping-keep-copy"), true) {
         command(actions, Command::KeepMineAsCopy);
     }
-    save_over_ui(ui, actions);
-    later_ui(ui, actions);
+    save_over_ui(ui, speaker, actions);
+    later_ui(ui, speaker, actions);
     actions.len() > before
 }
 
 fn gone_choices_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     change: &DiskChange,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
     let before = actions.len();
-    if main_button_ui(ui, "Save it there again", true) {
+    if main_button_ui(ui, speaker.word("safekeeping-save-again"), true) {
         command(actions, Command::OverwriteDisk);
     }
-    if ui.button("Save as…").clicked() {
+    if ui.button(speaker.word("safekeeping-save-as")).clicked() {
         command(actions, Command::LeaveDiskChange);
         view.dialog = Some(Dialog::save_as(&Home::File(change.path.clone())));
     }
-    if button_ui(ui, "Later", IF_GONE[0]) {
+    let [later, _] = IF_GONE.map(|hint| speaker.word(hint));
+    if button_ui(ui, speaker.word("safekeeping-later"), later) {
         command(actions, Command::LeaveDiskChange);
     }
     actions.len() > before
 }
 
-fn keep_copy_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
+fn keep_copy_ui(ui: &mut Ui, speaker: Speaker<'_>, actions: &mut Vec<Action>) {
     if button_ui(
         ui,
-        "Keep mine as a copy",
-        "Save what is on the screen beside the file, under another name, and go on there",
+        speaker.word("safekeeping-keep-copy"),
+        speaker.word("safekeeping-keep-copy-hint"),
     ) {
         command(actions, Command::KeepMineAsCopy);
     }
 }
 
-fn save_over_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
+fn save_over_ui(ui: &mut Ui, speaker: Speaker<'_>, actions: &mut Vec<Action>) {
     if button_ui(
         ui,
-        "Save over it",
-        "The present file is kept as an earlier copy",
+        speaker.word("safekeeping-save-over"),
+        speaker.word("safekeeping-save-over-hint"),
     ) {
         command(actions, Command::OverwriteDisk);
     }
 }
 
-fn later_ui(ui: &mut Ui, actions: &mut Vec<Action>) {
-    if button_ui(ui, "Later", IF_CHANGED[0]) {
+fn later_ui(ui: &mut Ui, speaker: Speaker<'_>, actions: &mut Vec<Action>) {
+    let [later, _] = IF_CHANGED.map(|hint| speaker.word(hint));
+    if button_ui(ui, speaker.word("safekeeping-later"), later) {
         command(actions, Command::LeaveDiskChange);
     }
 }

@@ -4,11 +4,11 @@ use std::collections::BTreeSet;
 
 use egui::{Button, Label, RichText, Ui};
 
-use crate::book::{BookDifference, ItemChange, ItemDifference, ItemId};
+use crate::book::{BookDifference, FoundKind, ItemChange, ItemDifference, ItemId};
 use crate::quantity::excerpt;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::theme::{self, grid};
-use crate::ui::words::quiet_ui;
+use crate::ui::words::{quiet_ui, speaker};
 
 /// Longest name in the list, in characters.
 const NAME: usize = 60;
@@ -24,17 +24,24 @@ pub(super) fn differences_ui(
     unfolded: &mut BTreeSet<(&'static str, ItemId)>,
     details: impl Fn(&ItemId) -> Vec<String>,
 ) {
+    let speaker = speaker(ui.ctx());
     if difference.is_empty() {
-        quiet_ui(ui, "nothing differs");
+        quiet_ui(ui, speaker.word("safekeeping-nothing-differs"));
     }
     for item in difference.items.iter().take(ROWS) {
         item_ui(ui, list, item, unfolded, &details);
     }
-    if difference.items.len() > ROWS {
-        quiet_ui(ui, &format!("and {} more", difference.items.len() - ROWS));
-    }
+    more_ui(ui, difference.items.len());
     for kind in &difference.reordered {
-        quiet_ui(ui, &Speaker::without_book().another_order(*kind));
+        quiet_ui(ui, &speaker.another_order(*kind));
+    }
+}
+
+/// How many of a list are not drawn, if any.
+fn more_ui(ui: &mut Ui, count: usize) {
+    if count > ROWS {
+        let words = say!(speaker(ui.ctx()), "safekeeping-more", count: count - ROWS);
+        quiet_ui(ui, &words);
     }
 }
 
@@ -45,8 +52,8 @@ fn item_ui(
     unfolded: &mut BTreeSet<(&'static str, ItemId)>,
     details: &impl Fn(&ItemId) -> Vec<String>,
 ) {
-    let palette = theme::palette(ui.visuals());
-    let name = item_name(&item.item, &item.name);
+    let (palette, speaker) = (theme::palette(ui.visuals()), speaker(ui.ctx()));
+    let name = item_name(speaker, &item.item, &item.name);
     let key = (list, item.item.clone());
     let has_details = item.change == ItemChange::Changed;
     let open = has_details && unfolded.contains(&key);
@@ -56,11 +63,11 @@ fn item_ui(
             ui.spacing_mut().button_padding.x = grid::TIGHT;
             let text = RichText::new(&name).color(palette.accent);
             let button = Button::new(text).frame_when_inactive(false).truncate();
-            let words = if open {
-                "Hide details"
+            let words = speaker.word(if open {
+                "safekeeping-hide-details"
             } else {
-                "What changed inside"
-            };
+                "safekeeping-show-details"
+            });
             if ui.add(button).on_hover_text(words).clicked() {
                 if open {
                     unfolded.remove(&key);
@@ -73,40 +80,60 @@ fn item_ui(
             ui.add_space(grid::TIGHT);
             ui.label(RichText::new(&name).color(palette.text_normal));
         }
+        let change = change_word(speaker, item.change);
         let words = match &item.item {
-            ItemId::Settings => item.change.word().to_owned(),
-            other => format!("{}, {}", other.words().0, item.change.word()),
+            ItemId::Settings => change.to_owned(),
+            other => {
+                let kind = kind_word(speaker, other);
+                say!(speaker, "safekeeping-item", kind: kind, change: change)
+            }
         };
         quiet_ui(ui, &words);
     });
     if open {
         let sentences = details(&item.item);
-        // Two files are compared as they are kept.
-        ui.indent(("inside", list, &name), |ui| {
-            sentences_ui(ui, &sentences, str::to_owned);
-        });
+        ui.indent(("inside", list, &name), |ui| sentences_ui(ui, &sentences));
     }
 }
 
 /// Sentences about one item, one below the other.
-pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String], shown: impl Fn(&str) -> String) {
+pub(super) fn sentences_ui(ui: &mut Ui, sentences: &[String]) {
     let palette = theme::palette(ui.visuals());
     if sentences.is_empty() {
-        quiet_ui(ui, "nothing that is said here");
+        let words = speaker(ui.ctx()).word("safekeeping-nothing-said");
+        quiet_ui(ui, words);
     }
     for sentence in sentences.iter().take(ROWS) {
-        ui.add(Label::new(RichText::new(shown(sentence)).color(palette.text_normal)).wrap());
+        ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
     }
-    if sentences.len() > ROWS {
-        quiet_ui(ui, &format!("and {} more", sentences.len() - ROWS));
-    }
+    more_ui(ui, sentences.len());
 }
 
 /// The name of an item for people: "the shop's settings" have none of their own.
-pub(super) fn item_name(item: &ItemId, name: &str) -> String {
+pub(super) fn item_name(speaker: Speaker<'_>, item: &ItemId, name: &str) -> String {
     match item {
-        ItemId::Settings => "the shop’s settings".to_owned(),
-        _ if name.trim().is_empty() => "without a name".to_owned(),
+        ItemId::Settings => speaker.word("safekeeping-settings").to_owned(),
+        _ if name.trim().is_empty() => speaker.word("safekeeping-without-name").to_owned(),
         _ => excerpt(name, NAME),
     }
+}
+
+/// What kind of item it is: "recipe".
+pub(super) fn kind_word(speaker: Speaker<'_>, item: &ItemId) -> &'static str {
+    match item {
+        ItemId::Settings => speaker.word("safekeeping-kind-settings"),
+        ItemId::Ingredient(_) => speaker.found_kind(FoundKind::Ingredient),
+        ItemId::Measure(_) => speaker.found_kind(FoundKind::Measure),
+        ItemId::Vessel(_) => speaker.found_kind(FoundKind::Vessel),
+        ItemId::Recipe(_) => speaker.found_kind(FoundKind::Recipe),
+    }
+}
+
+/// What happened to an item: "added".
+pub(super) fn change_word(speaker: Speaker<'_>, change: ItemChange) -> &'static str {
+    speaker.word(match change {
+        ItemChange::Added => "safekeeping-added",
+        ItemChange::Changed => "safekeeping-changed",
+        ItemChange::Removed => "safekeeping-removed",
+    })
 }

@@ -11,9 +11,10 @@ use super::{
     wide_sheet_ui,
 };
 use crate::book::{Book, BookDifference, difference_of_books};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::dialogs::{quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::words::speaker;
 use crate::workbench::{
     Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, exact_moment_words,
 };
@@ -28,31 +29,30 @@ pub(super) fn earlier_ui(
     state: &mut SafekeepingState,
     actions: &mut Vec<Action>,
 ) {
-    let mut close = false;
+    let (speaker, mut close) = (speaker(ctx), false);
     let stays = wide_sheet_ui(ctx, "earlier copies", |ui| {
-        title_ui(ui, "Earlier copies of the book");
+        title_ui(ui, speaker.word("safekeeping-earlier"));
         match workbench.earlier_list() {
-            None => sentence_ui(ui, "Looking for them…"),
+            None => sentence_ui(ui, speaker.word("safekeeping-earlier-looking")),
             Some(Err(reason)) => sentence_ui(ui, reason),
-            Some(Ok(copies)) if copies.is_empty() => none_ui(ui, workbench.home()),
+            Some(Ok(copies)) if copies.is_empty() => none_ui(ui, speaker, workbench.home()),
             Some(Ok(copies)) => {
-                quiet_ui(
-                    ui,
-                    "Each time you save, Evensip keeps the previous copy: the last ten, and the last of each day.",
-                );
+                quiet_ui(ui, speaker.word("safekeeping-earlier-what"));
                 ui.add_space(grid::NEAR);
                 ui.horizontal_top(|ui| {
-                    column_ui(ui, LIST, |ui| list_ui(ui, workbench, copies, actions));
+                    column_ui(ui, LIST, |ui| {
+                        list_ui(ui, speaker, workbench, copies, actions);
+                    });
                     ui.add_space(grid::EASY);
                     let rest = ui.available_width();
                     column_ui(ui, rest, |ui| {
-                        close |= copy_ui(ui, workbench, state, actions);
+                        close |= copy_ui(ui, speaker, workbench, state, actions);
                     });
                 });
             }
         }
         ui.add_space(grid::EASY);
-        close |= ui.button("Close").clicked();
+        close |= ui.button(speaker.word("safekeeping-close")).clicked();
     });
     if close || !stays {
         state.earlier_open = false;
@@ -67,21 +67,21 @@ fn column_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
     });
 }
 
-fn none_ui(ui: &mut Ui, home: &Home) {
-    sentence_ui(
-        ui,
-        match home {
-            Home::File(_) => {
-                "No earlier copies yet. Evensip keeps one each time a save changes the file."
-            }
-            Home::Nowhere(_) => {
-                "This book is in no file yet. Once it is saved, each save keeps what it replaces."
-            }
-        },
-    );
+fn none_ui(ui: &mut Ui, speaker: Speaker<'_>, home: &Home) {
+    let words = speaker.word(match home {
+        Home::File(_) => "safekeeping-earlier-none",
+        Home::Nowhere(_) => "safekeeping-earlier-no-file",
+    });
+    sentence_ui(ui, words);
 }
 
-fn list_ui(ui: &mut Ui, workbench: &Workbench, copies: &[EarlierCopy], actions: &mut Vec<Action>) {
+fn list_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    workbench: &Workbench,
+    copies: &[EarlierCopy],
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     let looked_at = workbench.earlier_book().map(|(path, _)| path);
     ScrollArea::vertical()
@@ -91,10 +91,11 @@ fn list_ui(ui: &mut Ui, workbench: &Workbench, copies: &[EarlierCopy], actions: 
         .show(ui, |ui| {
             for copy in copies {
                 let chosen = looked_at == Some(copy.path.as_path());
-                let text = RichText::new(exact_moment_words(copy.saved)).color(palette.text_strong);
+                let moment = exact_moment_words(speaker, copy.saved);
+                let text = RichText::new(moment).color(palette.text_strong);
                 let button = Button::selectable(chosen, text)
                     .right_text(
-                        RichText::new(size_words(copy.bytes))
+                        RichText::new(size_words(speaker, copy.bytes))
                             .font(TypeStyle::Small.font_id())
                             .color(palette.text_quiet),
                     )
@@ -109,20 +110,18 @@ fn list_ui(ui: &mut Ui, workbench: &Workbench, copies: &[EarlierCopy], actions: 
 /// The copy in hand beside the book on the screen; `true` when the sheet should close.
 fn copy_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     workbench: &Workbench,
     state: &mut SafekeepingState,
     actions: &mut Vec<Action>,
 ) -> bool {
     let Some((path, look)) = workbench.earlier_book() else {
-        quiet_ui(
-            ui,
-            "Choose a copy to see how it differs from the book on the screen.",
-        );
+        quiet_ui(ui, speaker.word("safekeeping-earlier-choose"));
         return false;
     };
     let earlier = match look {
         EarlierBook::Reading => {
-            quiet_ui(ui, "Reading it…");
+            quiet_ui(ui, speaker.word("safekeeping-earlier-reading"));
             return false;
         }
         EarlierBook::Unreadable(reason) => {
@@ -133,25 +132,25 @@ fn copy_ui(
     };
     let difference = compared(workbench, path, earlier, state);
     let mut close = false;
-    quiet_ui(
-        ui,
-        &format!(
-            "{} recipes, {} ingredients, {} measures, {} vessels",
-            earlier.recipes.len(),
-            earlier.ingredients.len(),
-            earlier.measures.len(),
-            earlier.vessels.len()
-        ),
+    let holds = say!(
+        speaker,
+        "safekeeping-earlier-holds",
+        recipes: earlier.recipes.len(),
+        ingredients: earlier.ingredients.len(),
+        measures: earlier.measures.len(),
+        vessels: earlier.vessels.len(),
     );
-    heading_ui(ui, "Since then, on the screen");
+    quiet_ui(ui, &holds);
+    heading_ui(ui, speaker.word("safekeeping-earlier-since"));
     ScrollArea::vertical()
         .id_salt("earlier differences")
         .max_height(HEIGHT - 110.0)
         .auto_shrink([false, true])
         .show(ui, |ui| {
             differences_ui(ui, "earlier", &difference, &mut state.unfolded, |item| {
-                let now = workbench.book();
-                Speaker::new(now).item_details(&Book::item_differences(earlier, now, item))
+                let book = workbench.book();
+                let details = Book::item_differences(earlier, book, item);
+                Speaker { book, ..speaker }.item_details(&details)
             });
         });
     ui.add_space(grid::NEAR);
@@ -159,8 +158,8 @@ fn copy_ui(
         ui.add_enabled_ui(!difference.is_empty(), |ui| {
             if button_ui(
                 ui,
-                "Restore this copy",
-                "Put this book on the screen, as one step that undo takes back",
+                speaker.word("safekeeping-earlier-restore"),
+                speaker.word("safekeeping-earlier-restore-hint"),
             ) {
                 command(actions, Command::RestoreEarlier(path.to_owned()));
                 close = true;
@@ -168,8 +167,8 @@ fn copy_ui(
         });
         if button_ui(
             ui,
-            "Open as a copy",
-            "Open it by itself; saving asks for a new name",
+            speaker.word("safekeeping-earlier-open"),
+            speaker.word("safekeeping-earlier-open-hint"),
         ) {
             command(actions, Command::Do(Intent::Open(path.to_owned())));
             close = true;

@@ -16,8 +16,9 @@ use egui::{Context, Ui};
 
 use super::dialogs;
 use super::view_state::ViewState;
-use super::words::subheading_ui as heading_ui;
+use super::words::{speaker, subheading_ui as heading_ui};
 use crate::book::{BookDifference, ItemId, RecipeId};
+use crate::say::{Speaker, say};
 use crate::workbench::{Action, BookStamp, Command, Workbench};
 
 pub(super) use self::approvals::{approval_focus, approvals_ui};
@@ -150,11 +151,15 @@ pub(super) fn menu_items_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    if ui.button("Earlier copies…").clicked() {
+    let speaker = speaker(ui.ctx());
+    if ui
+        .button(speaker.word("safekeeping-earlier-menu"))
+        .clicked()
+    {
         view.safekeeping.earlier_open = true;
         actions.push(Action::Command(Command::ListEarlier));
     }
-    if has_left_work && ui.button("Unsaved work that was found…").clicked() {
+    if has_left_work && ui.button(speaker.word("safekeeping-found-menu")).clicked() {
         view.safekeeping.recovery = RecoveryAsked::Offered;
     }
 }
@@ -192,12 +197,18 @@ fn command(actions: &mut Vec<Action>, command: Command) {
 }
 
 /// "41 kB".
-fn size_words(bytes: u64) -> String {
+fn size_words(speaker: Speaker<'_>, bytes: u64) -> String {
     const KILO: u64 = 1000;
     match bytes {
-        0..1_000 => format!("{bytes} bytes"),
-        1_000..1_000_000 => format!("{} kB", bytes.div_ceil(KILO)),
-        _ => format!("{}.{} MB", bytes / (KILO * KILO), bytes / 100_000 % 10),
+        0..1_000 => say!(speaker, "safekeeping-bytes", count: bytes),
+        1_000..1_000_000 => {
+            let size = bytes.div_ceil(KILO).to_string();
+            say!(speaker, "safekeeping-kilobytes", size: size)
+        }
+        _ => {
+            let digits = format!("{}.{}", bytes / (KILO * KILO), bytes / 100_000 % 10);
+            say!(speaker, "safekeeping-megabytes", size: speaker.digits(&digits))
+        }
     }
 }
 
@@ -228,11 +239,12 @@ mod tests {
     fn sizes_are_said_in_the_unit_that_fits() {
         for (bytes, words) in [
             (0, "0 bytes"),
+            (1, "1 byte"),
             (999, "999 bytes"),
-            (1_001, "2 kB"),
-            (5_242_880, "5.2 MB"),
+            (1_001, "2\u{a0}kB"),
+            (5_242_880, "5.2\u{a0}MB"),
         ] {
-            assert_eq!(size_words(bytes), words);
+            assert_eq!(size_words(Speaker::without_book(), bytes), words);
         }
     }
 }

@@ -7,9 +7,10 @@ use super::{
     RecoveryAsked, SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui,
     sheet_ui,
 };
+use crate::say::{Speaker, say};
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
-use crate::ui::words;
+use crate::ui::words::speaker;
 use crate::workbench::{Action, Command, OfferedRecovery, Workbench, moment_words};
 
 pub(super) fn recovery_ui(
@@ -22,9 +23,10 @@ pub(super) fn recovery_ui(
         return;
     };
     let may_take_back = !workbench.has_unsaved_changes();
+    let speaker = speaker(ctx);
     let stays = sheet_ui(ctx, "unsaved work", |ui| {
-        whose_ui(ui, offered);
-        heading_ui(ui, "What is in it and not in the file");
+        whose_ui(ui, speaker, offered);
+        heading_ui(ui, speaker.word("safekeeping-found-difference"));
         ScrollArea::vertical()
             .max_height(room_for_list(ctx))
             .auto_shrink([false, true])
@@ -34,20 +36,17 @@ pub(super) fn recovery_ui(
                     "recovery",
                     &offered.difference,
                     &mut state.unfolded,
-                    |item| offered.item_differences(words::speaker(ctx), item),
+                    |item| offered.item_differences(speaker, item),
                 );
             });
         ui.add_space(grid::EASY);
         if !may_take_back {
-            quiet_ui(
-                ui,
-                "Save or undo the changes in the open book first, then restore this work.",
-            );
+            quiet_ui(ui, speaker.word("safekeeping-found-unsaved"));
         }
         if state.recovery == RecoveryAsked::Delete {
-            delete_ui(ui, offered, state, actions);
+            delete_ui(ui, speaker, offered, state, actions);
         } else {
-            choices_ui(ui, may_take_back, state, actions);
+            choices_ui(ui, speaker, may_take_back, state, actions);
         }
     });
     if !stays {
@@ -57,25 +56,26 @@ pub(super) fn recovery_ui(
 
 fn choices_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     may_take_back: bool,
     state: &mut SafekeepingState,
     actions: &mut Vec<Action>,
 ) {
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Restore this work", may_take_back) {
+        if main_button_ui(ui, speaker.word("safekeeping-found-restore"), may_take_back) {
             command(actions, Command::AcceptRecovery);
         }
         if button_ui(
             ui,
-            "Ask again next time",
-            "The work is kept; it is offered from the menu of the book and at the next start",
+            speaker.word("safekeeping-found-ask-again"),
+            speaker.word("safekeeping-found-ask-again-hint"),
         ) {
             state.recovery = RecoveryAsked::Later;
         }
         if button_ui(
             ui,
-            "Delete it…",
-            "Asks once more before the work is deleted",
+            speaker.word("safekeeping-found-delete"),
+            speaker.word("safekeeping-found-delete-hint"),
         ) {
             state.recovery = RecoveryAsked::Delete;
         }
@@ -85,28 +85,28 @@ fn choices_ui(
 /// The second step before work is deleted: nothing brings it back.
 fn delete_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     offered: &OfferedRecovery,
     state: &mut SafekeepingState,
     actions: &mut Vec<Action>,
 ) {
-    let file = if offered.home.is_none() || offered.stands_alone {
-        "No file holds it, so the whole book is lost."
+    let moment = moment_words(speaker, offered.kept);
+    let question = if offered.home.is_none() || offered.stands_alone {
+        say!(speaker, "safekeeping-found-delete-whole", moment: moment)
     } else {
-        "The file stays as it is."
+        say!(speaker, "safekeeping-found-delete-part", moment: moment)
     };
-    sentence_ui(
-        ui,
-        &format!(
-            "Delete this work of {} for good? {file}",
-            moment_words(offered.kept)
-        ),
-    );
+    sentence_ui(ui, &question);
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
-        if main_button_ui(ui, "Keep it", true) {
+        if main_button_ui(ui, speaker.word("safekeeping-found-keep"), true) {
             state.recovery = RecoveryAsked::Offered;
         }
-        if button_ui(ui, "Delete it for good", "It can’t be brought back") {
+        if button_ui(
+            ui,
+            speaker.word("safekeeping-found-delete-now"),
+            speaker.word("safekeeping-found-delete-now-hint"),
+        ) {
             command(actions, Command::DiscardRecovery);
             // The next work that was found is asked about anew.
             state.recovery = RecoveryAsked::Offered;
@@ -114,28 +114,18 @@ fn delete_ui(
     });
 }
 
-fn whose_ui(ui: &mut Ui, offered: &OfferedRecovery) {
-    title_ui(ui, "Unsaved work was found");
-    sentence_ui(
-        ui,
-        &format!(
-            "Evensip closed unexpectedly. Your work on “{}” was kept on {}.",
-            offered.name,
-            moment_words(offered.kept)
-        ),
-    );
+fn whose_ui(ui: &mut Ui, speaker: Speaker<'_>, offered: &OfferedRecovery) {
+    title_ui(ui, speaker.word("safekeeping-found"));
+    let moment = moment_words(speaker, offered.kept);
+    let what = say!(speaker, "safekeeping-found-what", name: &offered.name, moment: moment);
+    sentence_ui(ui, &what);
     let home = offered.home.as_ref().map(|path| path.display().to_string());
-    quiet_ui(ui, home.as_deref().unwrap_or("It was in no file yet."));
+    let nowhere = speaker.word("safekeeping-found-no-file");
+    quiet_ui(ui, home.as_deref().unwrap_or(nowhere));
     if offered.home.is_some() && offered.stands_alone {
-        sentence_ui(
-            ui,
-            "That file can’t be read now; all of the book is in the work.",
-        );
+        sentence_ui(ui, speaker.word("safekeeping-found-unreadable"));
     }
     if offered.file_changed {
-        sentence_ui(
-            ui,
-            "The file changed after you began this work. Evensip merges the two, item by item, before anything is saved.",
-        );
+        sentence_ui(ui, speaker.word("safekeeping-found-file-changed"));
     }
 }

@@ -3,9 +3,11 @@
 use egui::Context;
 
 use super::{button_ui, command, sentence_ui, sheet_ui, size_words};
+use crate::say::say;
 use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::speaker;
 use crate::workbench::{Action, Command, Home, Workbench, moment_words};
 
 pub(super) fn replace_ui(
@@ -17,32 +19,37 @@ pub(super) fn replace_ui(
     let Some(replacing) = workbench.replacing() else {
         return;
     };
+    let speaker = speaker(ctx);
     let stays = sheet_ui(ctx, "replace a file", |ui| {
-        title_ui(ui, "A file with this name already exists");
+        title_ui(ui, speaker.word("safekeeping-replace"));
         sentence_ui(ui, &replacing.path.display().to_string());
-        let size = size_words(replacing.bytes);
+        let size = size_words(speaker, replacing.bytes);
         quiet_ui(
             ui,
             &match replacing.changed {
-                Some(changed) => format!("{size}, changed last on {}", moment_words(changed)),
+                Some(changed) => {
+                    let moment = moment_words(speaker, changed);
+                    say!(speaker, "safekeeping-replace-changed", size: size, moment: moment)
+                }
                 None => size,
             },
         );
         ui.add_space(grid::NEAR);
-        sentence_ui(
-            ui,
-            "Replace it with this book? Evensip keeps the present file as an earlier copy.",
-        );
+        sentence_ui(ui, speaker.word("safekeeping-replace-question"));
         ui.add_space(grid::NEAR);
         ui.horizontal(|ui| {
-            if main_button_ui(ui, "Another name…", true) {
+            if main_button_ui(ui, speaker.word("safekeeping-replace-another"), true) {
                 command(actions, Command::LeaveFile);
                 view.dialog = Some(Dialog::save_as(&Home::File(replacing.path.clone())));
             }
-            if button_ui(ui, "Replace it", "Save this book over the file") {
+            if button_ui(
+                ui,
+                speaker.word("safekeeping-replace-now"),
+                speaker.word("safekeeping-replace-now-hint"),
+            ) {
                 command(actions, Command::ReplaceFile);
             }
-            if ui.button("Cancel").clicked() {
+            if ui.button(speaker.word("safekeeping-cancel")).clicked() {
                 command(actions, Command::LeaveFile);
             }
         });
