@@ -100,7 +100,7 @@ fn a_temperature_moves_by_its_zero_and_its_doubt_only_by_the_degree() {
     let volume = row(&window, "volume:");
     assert!(volume.contains(" fl oz, ±"), "{volume}");
     // What is reckoned by 100 ml has no other unit.
-    assert!(row(&window, "sweetness at 136 °F:").contains("g/100 ml"));
+    assert!(row(&window, "sweetness at 136\u{a0}°F:").contains("g/100 ml"));
     assert!(window.query_all_by_label_contains("°C").next().is_none());
 }
 
@@ -219,7 +219,7 @@ fn an_amount_that_moves_is_told_in_the_chosen_unit_on_both_sides() {
     let mut window = window(Area::Variations, US);
     for _ in 0..2000 {
         if window
-            .query_all_by_label_contains("paper cup 700, 23.7 fl oz")
+            .query_all_by_label_contains("paper cup 700, 23.7\u{a0}fl oz")
             .next()
             .is_some()
         {
@@ -237,7 +237,7 @@ fn an_amount_that_moves_is_told_in_the_chosen_unit_on_both_sides() {
     );
     let table = copied(&mut window, "sizes and ice");
     let larger = &table[1];
-    assert_eq!(larger[0], "paper cup 700, 23.7 fl oz");
+    assert_eq!(larger[0], "paper cup 700, 23.7\u{a0}fl oz");
     assert!(larger[1].contains("Water 6.09 → "), "{larger:?}");
 }
 

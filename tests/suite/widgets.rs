@@ -118,9 +118,14 @@ fn pictures_of_the_level() {
                         ui,
                         &difference,
                         "the standard of 2026-05-04",
-                        evensip::quantity::DisplayUnits::METRIC,
+                        Speaker::without_book(),
                     );
-                    widgets::level_strip_ui(ui, &difference, "the standard of 2026-05-04");
+                    widgets::level_strip_ui(
+                        ui,
+                        &difference,
+                        "the standard of 2026-05-04",
+                        Speaker::without_book(),
+                    );
                 },
             );
         }
@@ -432,12 +437,7 @@ fn the_level_tells_every_axis_in_words() {
     let harness = Harness::builder()
         .with_context_setup(theme::install)
         .build_ui(|ui| {
-            widgets::level_ui(
-                ui,
-                &difference,
-                "the standard",
-                evensip::quantity::DisplayUnits::METRIC,
-            );
+            widgets::level_ui(ui, &difference, "the standard", Speaker::without_book());
         });
     let words = harness
         .get_by_label_contains("Level against the standard")

@@ -72,10 +72,7 @@ safekeeping-nothing-changed = nichts geändert
 # The strip below the top of the window. $difference is a list: "2 recipes changed (Pear Drift, Snowgate)".
 safekeeping-strip-changed = Ein anderes Programm hat „{ $name }“ geändert: { $difference }
 # $count counts what was changed in the window as well.
-safekeeping-strip-changed-both = Ein anderes Programm hat „{ $name }“ geändert: { $difference }; { $count ->
-    [one] eine dieser Stellen haben Sie
-   *[other] { $count } dieser Stellen haben Sie
-} ebenfalls geändert
+safekeeping-strip-changed-both = Ein anderes Programm hat „{ $name }“ geändert: { $difference }; davon haben Sie { $count } ebenfalls geändert
 safekeeping-strip-unreadable = Ein anderes Programm hat „{ $name }“ überschrieben: Die Datei ist kein Buch mehr
 safekeeping-strip-gone = „{ $name }“ wurde gelöscht, umbenannt oder verschoben. Das Buch ist noch geöffnet, aber nicht gespeichert: Speichern Sie es wieder, hier oder anderswo
 safekeeping-decide = Entscheiden…
@@ -105,8 +102,8 @@ safekeeping-merge = Zusammenführen
 safekeeping-use-file = Datei verwenden
 safekeeping-use-file-hint = Das Buch aus der Datei ersetzt das Buch auf dem Bildschirm
 safekeeping-reload = Neu laden
-safekeeping-merge-undo = Zusammenführen und Datei verwenden sind je ein Schritt und lassen sich rückgängig machen.
-safekeeping-reload-undo = Neu laden ist ein Schritt und lässt sich rückgängig machen.
+safekeeping-merge-undo = „Zusammenführen“ und „Datei verwenden“ sind je ein Schritt und lassen sich rückgängig machen.
+safekeeping-reload-undo = „Neu laden“ ist ein Schritt und lässt sich rückgängig machen.
 safekeeping-keep-copy = Eigene Fassung als Kopie behalten
 safekeeping-keep-copy-hint = Den Stand auf dem Bildschirm unter anderem Namen neben der Datei speichern und dort weiterarbeiten
 safekeeping-save-over = Datei überschreiben

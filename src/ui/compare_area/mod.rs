@@ -17,6 +17,7 @@ use super::widgets::level_ui;
 use super::words::quiet_ui;
 use crate::balance::difference;
 use crate::quantity::{DisplayUnits, name_as_shown};
+use crate::say::Speaker;
 use crate::workbench::{BookStamp, Shown, Workbench};
 
 use model::{Drink, Part};
@@ -135,7 +136,7 @@ pub(super) fn compare_area_ui(
         return;
     }
     apart_ui(ui, looks);
-    levels_ui(ui, drinks, screen.units);
+    levels_ui(ui, drinks, screen.speaker);
     let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
     heads_ui(ui, drinks, column, view);
     table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
@@ -181,7 +182,7 @@ fn apart_ui(ui: &mut Ui, looks: &CompareLooks) {
 }
 
 /// The level of each drink, the first being the line.
-fn levels_ui(ui: &mut Ui, drinks: &[Drink], units: DisplayUnits) {
+fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
     let palette = theme::palette(ui.visuals());
     let Some((first, others)) = drinks.split_first() else {
         return;
@@ -208,7 +209,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], units: DisplayUnits) {
                     let name = RichText::new(drink.name()).font(TypeStyle::Strong.font_id());
                     ui.add(Label::new(name.color(palette.text_strong)).truncate());
                     if let Some(difference) = &drink.difference {
-                        level_ui(ui, difference, &line, units);
+                        level_ui(ui, difference, &line, speaker);
                     }
                 });
             }

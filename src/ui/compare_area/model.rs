@@ -311,7 +311,10 @@ pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
         words.push(Speaker::new(book).vegan(other.balance.vegan).to_owned());
     }
     if let Some(difference) = &other.difference {
-        words.push(crate::ui::widgets::level::overall_words(difference));
+        words.push(crate::ui::widgets::level::overall_words(
+            difference,
+            Speaker::new(book),
+        ));
     }
     words
 }

@@ -89,7 +89,7 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
                 figure(drink.balance.figures.complete(Measurand::Sweetness)),
                 figure(Some(rung.aim)),
                 Cell::words(&model::amounts(screen, drink)),
-                Cell::words(&overall_words(&drink.difference)),
+                Cell::words(&overall_words(&drink.difference, screen.speaker)),
             ]),
             Err(reason) => {
                 let reason = speaker.unadaptable(reason);
@@ -148,7 +148,7 @@ fn rung_ui(
         name_ui(ui, level, NAME);
         bar_ui(ui, speaker, ladder, drink);
         let target = speaker.word("variations-level-target");
-        level_strip_ui(ui, &drink.difference, target);
+        level_strip_ui(ui, &drink.difference, target, speaker);
         let name = say!(speaker, "variations-keep-as-version", name: level);
         let differs = !drink.changes.is_empty();
         let button = egui::Button::new(speaker.word("variations-keep"));
@@ -172,7 +172,7 @@ fn rung_ui(
         let words = say!(speaker, "variations-level-words",
             sweetness: sweetness,
             target: speaker.number(rung.aim, 1),
-            compared: overall_words(&drink.difference));
+            compared: overall_words(&drink.difference, speaker));
         let small = RichText::new(words).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });

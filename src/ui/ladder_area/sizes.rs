@@ -84,7 +84,7 @@ fn as_table(screen: &Screen<'_>, variations: &[Variation]) -> Table {
             Ok(drink) => table.row([
                 title,
                 Cell::words(&model::amounts(screen, drink)),
-                Cell::words(&overall_words(&drink.difference)),
+                Cell::words(&overall_words(&drink.difference, screen.speaker)),
                 Cell::words(&speaker.adapted(drink)),
             ]),
             Err(reason) => {
@@ -122,7 +122,7 @@ fn variation_ui(
     ui.horizontal(|ui| {
         name_ui(ui, &title, NAME);
         let target = speaker.word("variations-size-target");
-        level_strip_ui(ui, &drink.difference, target);
+        level_strip_ui(ui, &drink.difference, target, speaker);
         let keep_name = say!(speaker, "variations-keep-as-version", name: &title);
         let button = ui
             .add(egui::Button::new(speaker.word("variations-keep")))

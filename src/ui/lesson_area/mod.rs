@@ -190,10 +190,10 @@ fn step_ui(
                 &after.difference,
                 &before.difference,
                 line,
-                screen.units,
+                screen.speaker,
             );
         } else {
-            level_ui(ui, &before.difference, line, screen.units);
+            level_ui(ui, &before.difference, line, screen.speaker);
         }
     };
     let table = |state: &LessonState| as_table(screen, answer, steps, state);

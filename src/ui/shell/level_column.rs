@@ -39,7 +39,7 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
                 ui,
                 &standard.difference,
                 screen.speaker.word("shell-the-standard"),
-                screen.units,
+                screen.speaker,
             );
         }
         None => nothing_approved_ui(ui, screen, view),

@@ -128,7 +128,13 @@ fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
     let figures = model::compared(screen, drink.balance, None);
     let words: Vec<String> = figures
         .iter()
-        .map(|compared| format!("{} {}", compared.row.name, compared.row.figure()))
+        .map(|compared| {
+            format!(
+                "{} {}",
+                compared.row.name,
+                compared.row.figure(screen.speaker)
+            )
+        })
         .collect();
     ui.add(Label::new(RichText::new(words.join(" · ")).color(palette.text_normal)).wrap());
 }
@@ -354,7 +360,7 @@ fn drink_ui(
     figures_ui(ui, speaker, &figures);
     ui.add_space(grid::EASY);
     let line = line_words(speaker, answer);
-    level_ui(ui, drink.difference, line, screen.units);
+    level_ui(ui, drink.difference, line, speaker);
     ui.add_space(grid::EASY);
     if !is_standard {
         for change in &drink.changes {
@@ -405,9 +411,9 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
             let change = &change.as_deref().map(|change| model::signed(speaker, change));
             let words = match change {
                 Some(change) => {
-                    say!(speaker, "swap-screen-figure-and-change", figure: row.words(), change: change)
+                    say!(speaker, "swap-screen-figure-and-change", figure: row.words(speaker), change: change)
                 }
-                None => row.words(),
+                None => row.words(speaker),
             };
             response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
             let painter = ui.painter();

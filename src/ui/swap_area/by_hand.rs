@@ -154,7 +154,7 @@ fn drink_ui(
         &nearby.difference,
         &suggestion.difference,
         line,
-        screen.units,
+        screen.speaker,
     );
     let scatter = scatter_words(speaker, nearby.within_scatter, &nearby.difference);
     ui.add(Label::new(RichText::new(scatter).color(palette.text_normal)).wrap())

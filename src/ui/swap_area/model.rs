@@ -182,7 +182,7 @@ pub(super) fn compared(
     standard: Option<&Balance>,
 ) -> Vec<Compared> {
     let of = |measurand: Measurand| Compared {
-        row: row(screen.book, balance, screen.lens, measurand, screen.units),
+        row: row(screen.speaker, balance, screen.lens, measurand),
         change: standard.and_then(|standard| change(screen.speaker, balance, standard, measurand)),
     };
     FIGURES.into_iter().map(of).collect()
@@ -366,7 +366,8 @@ pub(super) fn steps_as_table(screen: &Screen<'_>, answer: &Answer, steps: &[Walk
             cells.extend(Cell::figure_and_doubt(&Value::from(&row.text)));
         }
         let before = at.checked_sub(1).map(|before| &steps[before].difference);
-        let moved = before.map(|before| moved_words(before, &step.difference).join("; "));
+        let moved =
+            before.map(|before| moved_words(before, &step.difference, screen.speaker).join("; "));
         cells.push(Cell::words(&moved.unwrap_or_default()));
         table.row(cells);
     }

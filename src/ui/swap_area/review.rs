@@ -123,13 +123,13 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         });
         if let Some(suggestion) = suggestion {
             let line = super::answer::line_words(speaker, &item.answer);
-            level_strip_ui(ui, &suggestion.difference, line);
+            level_strip_ui(ui, &suggestion.difference, line, speaker);
             let colour = if suggestion.difference.within_one_step() == Some(false) {
                 palette.off_level
             } else {
                 palette.text_normal
             };
-            let words = RichText::new(overall_words(&suggestion.difference));
+            let words = RichText::new(overall_words(&suggestion.difference, screen.speaker));
             ui.add(Label::new(words.color(colour)).wrap());
         }
     });

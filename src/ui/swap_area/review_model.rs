@@ -99,7 +99,7 @@ pub(super) fn as_table(
                 let reasons = speaker.swap_reasons(&item.answer.reasons);
                 say!(speaker, "swap-screen-table-no-suggestion", reason: reasons)
             },
-            |suggestion| overall_words(&suggestion.difference),
+            |suggestion| overall_words(&suggestion.difference, screen.speaker),
         );
         let changes = suggestion.map(|suggestion| changes(screen, item, suggestion).join(", "));
         let taken = match (can_be_taken(item), left_out.contains(&place(item))) {

@@ -140,14 +140,18 @@ fn drink_ui(
     let title = RichText::new(title).font(TypeStyle::Heading.font_id());
     ui.add(Label::new(title.color(palette.text_strong)).wrap());
     match before {
-        Some(before) => {
-            level_moved_ui(ui, &step.difference, &before.difference, line, screen.units)
-        }
-        None => level_ui(ui, &step.difference, line, screen.units),
+        Some(before) => level_moved_ui(
+            ui,
+            &step.difference,
+            &before.difference,
+            line,
+            screen.speaker,
+        ),
+        None => level_ui(ui, &step.difference, line, screen.speaker),
     };
     ui.add_space(grid::NEAR);
     if let Some(before) = before {
-        let moved = moved_words(&before.difference, &step.difference);
+        let moved = moved_words(&before.difference, &step.difference, screen.speaker);
         if moved.is_empty() {
             let words = speaker.word("swap-screen-no-mark-moves");
             ui.label(RichText::new(words).color(palette.text_quiet));

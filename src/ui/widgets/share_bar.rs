@@ -122,8 +122,8 @@ pub(super) fn figure_at_decimal(
     colour: Color32,
     palette: &Palette,
 ) {
-    let (number, unit) = text.split_once(' ').unwrap_or((text, ""));
-    let (whole, decimals) = number.split_at(number.find('.').unwrap_or(number.len()));
+    let (number, unit) = text.split_once([' ', '\u{a0}']).unwrap_or((text, ""));
+    let (whole, decimals) = number.split_at(decimal_place(number));
     let font = TypeStyle::Body.font_id();
     painter.text(at, egui::Align2::RIGHT_CENTER, whole, font.clone(), colour);
     let end = painter.text(at, egui::Align2::LEFT_CENTER, decimals, font, colour);
@@ -137,6 +137,11 @@ pub(super) fn figure_at_decimal(
             palette.text_quiet,
         );
     }
+}
+
+/// Where the decimal sign of shown digits stands, in bytes; their end where they have none.
+pub(super) fn decimal_place(digits: &str) -> usize {
+    digits.find(['.', ',']).unwrap_or(digits.len())
 }
 
 /// A dashed line where a bar would be.

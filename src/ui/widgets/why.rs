@@ -7,11 +7,10 @@ use super::role_colour;
 use super::share_bar::share_bar_ui;
 use crate::balance::{Lens, Measurand};
 use crate::quantity::show_number;
-use crate::say::Speaker;
+use crate::say::say;
 use crate::ui::screen::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::wording;
 
 /// How many causes of doubt are told.
 const CAUSES: usize = 3;
@@ -22,26 +21,20 @@ const NAME: f32 = 45.0 * grid::STEP;
 /// The answer to "why this number".
 pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     let palette = theme::palette(ui.visuals());
-    let row = row(
-        screen.book,
-        screen.balance,
-        screen.lens,
-        measurand,
-        screen.units,
-    );
+    let speaker = screen.speaker;
+    let row = row(speaker, screen.balance, screen.lens, measurand);
+    let title = say!(speaker, "widget-why-title", figure: row.words(speaker));
     ui.label(
-        RichText::new(format!("How {} is worked out", row.words()))
+        RichText::new(title)
             .text_style(TypeStyle::Strong.into())
             .color(palette.text_strong),
     );
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
     ui.label(speaker.formula(measurand));
     if let Some(lens) = lens_of(measurand) {
         ui.add_space(grid::TIGHT);
         ui.scope(|ui| shares_ui(ui, screen, lens));
-        copy_ui(ui, &format!("lines, {}", row.name), || {
-            as_table(screen, lens)
-        });
+        let of = say!(speaker, "widget-why-lines", figure: &row.name);
+        copy_ui(ui, &of, || as_table(screen, lens));
     }
     ui.add_space(grid::TIGHT);
     doubt_ui(ui, screen, measurand);
@@ -49,10 +42,11 @@ pub fn why_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     if let Some(nutrient) = measurand.nutrient() {
         let evidence = speaker.evidence(screen.balance, nutrient);
         if !evidence.is_empty() {
-            let text = format!(
-                "Evidence for the {}: {}.",
-                nutrient.word(),
-                evidence.join("; ")
+            let text = say!(
+                speaker,
+                "widget-why-evidence",
+                nutrient: speaker.nutrient(nutrient),
+                evidence: evidence.join("; ")
             );
             ui.add_space(grid::TIGHT);
             ui.label(
@@ -87,34 +81,32 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
         .map(f64::abs)
         .fold(0.0, f64::max);
     let signed = lens == Lens::Heat;
+    let speaker = screen.speaker;
+    let not_stated = speaker.word("widget-not-stated");
     ui.spacing_mut().item_spacing.y = 0.0;
     for line in lines {
         let share = line.through(lens);
         let text = share.map_or_else(
-            || "not stated".to_owned(),
-            |share| format!("{} {unit}", show_number(share, decimals)),
+            || not_stated.to_owned(),
+            |share| format!("{} {unit}", speaker.number(share, decimals)),
         );
-        share_row(
-            ui,
-            &wording::ingredient_name(screen.book, &line.ingredient),
-            |ui| {
-                let lit = screen.lit == Some(&line.line);
-                share_bar_ui(
-                    ui,
-                    share,
-                    scale,
-                    signed,
-                    &text,
-                    role_colour(palette, line.role),
-                    lit,
-                );
-            },
-        );
+        share_row(ui, &speaker.ingredient(&line.ingredient), |ui| {
+            let lit = screen.lit == Some(&line.line);
+            share_bar_ui(
+                ui,
+                share,
+                scale,
+                signed,
+                &text,
+                role_colour(palette, line.role),
+                lit,
+            );
+        });
     }
     let Some((rest, name)) = rest_of(screen, lens) else {
         return;
     };
-    let text = format!("{} {unit}", show_number(rest, decimals));
+    let text = format!("{} {unit}", speaker.number(rest, decimals));
     share_row(ui, name, |ui| {
         share_bar_ui(
             ui,
@@ -138,13 +130,17 @@ fn unit_and_decimals<'book>(screen: &Screen<'book>, lens: Lens) -> (&'book str, 
 
 /// What no line brings, and what does.
 fn rest_of(screen: &Screen<'_>, lens: Lens) -> Option<(f64, &'static str)> {
+    let speaker = screen.speaker;
     match lens {
-        Lens::Heat => Some((screen.balance.heat_of_vessels, "cup and shaker")),
+        Lens::Heat => {
+            let name = speaker.word("widget-why-cup-and-shaker");
+            Some((screen.balance.heat_of_vessels, name))
+        }
         Lens::Cost => {
             let lines = screen.balance.lines.iter();
             let lines: f64 = lines.filter_map(|line| line.cost).sum();
             let whole = screen.balance.figures.of[Measurand::Cost.slot()];
-            Some((whole - lines, "cup and what goes with it"))
+            Some((whole - lines, speaker.word("widget-why-cup-and-more")))
         }
         _ => None,
     }
@@ -153,14 +149,15 @@ fn rest_of(screen: &Screen<'_>, lens: Lens) -> Option<(f64, &'static str)> {
 /// What the lines bring, for a spreadsheet.
 fn as_table(screen: &Screen<'_>, lens: Lens) -> Table {
     let (unit, decimals) = unit_and_decimals(screen, lens);
-    let share = spreadsheet::head(lens.word(), unit);
-    let mut table = Table::new(["ingredient", share.as_str()]);
+    let speaker = screen.speaker;
+    let share = spreadsheet::head(speaker.lens(lens), unit);
+    let mut table = Table::new([speaker.word("widget-why-ingredient"), share.as_str()]);
     let figure = |share: f64| Cell::figure(&show_number(share, decimals));
     for line in &screen.balance.lines {
         let share = line.through(lens);
         table.row([
-            Cell::words(&wording::ingredient_name(screen.book, &line.ingredient)),
-            share.map_or_else(|| Cell::words("not stated"), figure),
+            Cell::words(&speaker.ingredient(&line.ingredient)),
+            share.map_or_else(|| Cell::words(speaker.word("widget-not-stated")), figure),
         ]);
     }
     if let Some((rest, name)) = rest_of(screen, lens) {
@@ -190,15 +187,14 @@ fn granted_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     let assumptions = screen.balance.assumptions.iter();
     let concerned: Vec<String> = assumptions
         .filter(|(_, assumption)| assumption.concerns(measurand))
-        .map(|(whose, assumption)| Speaker::new(screen.book).assumption(whose, assumption))
+        .map(|(whose, assumption)| screen.speaker.assumption(whose, assumption))
         .collect();
     if concerned.is_empty() {
         return;
     }
     ui.add_space(grid::TIGHT);
-    ui.label(
-        RichText::new("Assumed, because no pack says it").text_style(TypeStyle::Strong.into()),
-    );
+    let title = screen.speaker.word("widget-why-assumed");
+    ui.label(RichText::new(title).text_style(TypeStyle::Strong.into()));
     for words in concerned {
         ui.label(
             RichText::new(words)
@@ -214,23 +210,22 @@ fn doubt_ui(ui: &mut Ui, screen: &Screen<'_>, measurand: Measurand) {
     if causes.is_empty() {
         return;
     }
-    ui.label(RichText::new("What makes it uncertain").text_style(TypeStyle::Strong.into()));
+    let speaker = screen.speaker;
+    ui.label(RichText::new(speaker.word("widget-why-doubt")).text_style(TypeStyle::Strong.into()));
     for (cause, part) in causes {
-        let words = Speaker::new(screen.book)
-            .in_units(screen.units)
-            .cause(screen.balance, cause);
+        let words = speaker.cause(screen.balance, cause);
         let mut job = egui::text::LayoutJob::default();
         let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
         let body = format(TypeStyle::Body, palette.text_normal);
         job.append(
-            &format!("{} %  ", show_number(part * 100.0, 0)),
+            &format!("{} %  ", speaker.number(part * 100.0, 0)),
             0.0,
             format(TypeStyle::Strong, palette.text_strong),
         );
         job.append(&words.what, 0.0, body);
         if let Some(narrow) = words.narrow {
             job.append(
-                &format!(" — {narrow}"),
+                &format!(" {}", say!(speaker, "widget-why-narrow", narrow: narrow)),
                 0.0,
                 format(TypeStyle::Body, palette.text_quiet),
             );

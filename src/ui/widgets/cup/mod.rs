@@ -16,7 +16,8 @@ use self::names::Labels;
 use self::paint::Drawing;
 use crate::balance::{Lens, Measurand};
 use crate::book::LineId;
-use crate::quantity::{DisplayUnits, name_as_shown};
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, grid};
 
@@ -33,7 +34,11 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
     let notes = Notes::new(screen, &cup, &filling, vessel.is_some());
     let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
     response.widget_info(|| {
-        WidgetInfo::labeled(Role::Image, true, cup_words(&filling, &notes, screen.units))
+        WidgetInfo::labeled(
+            Role::Image,
+            true,
+            cup_words(&filling, &notes, screen.speaker),
+        )
     });
     let drawing = Drawing::new(rect, &cup, &filling, &notes);
     let labels = Labels::arrange(ui, &drawing, screen);
@@ -44,7 +49,7 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
             labels.paint(ui.painter(), palette);
         }
     }
-    clicked_line(ui, &response, &drawing, labels.as_ref(), screen.units)
+    clicked_line(ui, &response, &drawing, labels.as_ref(), screen.speaker)
 }
 
 /// What is written beside the cup.
@@ -56,7 +61,9 @@ pub(super) struct Notes {
     /// "92 % full".
     fill: Option<String>,
     /// What the strength of the colours stands for.
-    colours: String,
+    colours: &'static str,
+    /// Why the layers do not add up.
+    poured: [&'static str; 2],
     /// What does not fit, or is not stated, or not known.
     remarks: Vec<String>,
     /// The most that the cup may hold below its head room, ml.
@@ -65,10 +72,8 @@ pub(super) struct Notes {
 
 impl Notes {
     fn new(screen: &Screen<'_>, cup: &Frustum, filling: &Filling, has_cup: bool) -> Self {
-        let figure = |measurand, unit: &str| {
-            let value = screen.balance.figures.get(measurand)?;
-            Some(screen.units.of(unit).show(value, 0))
-        };
+        let speaker = screen.speaker;
+        let figure = |measurand| screen.balance.figures.get(measurand);
         let vessel = screen
             .balance
             .resolved
@@ -81,38 +86,37 @@ impl Notes {
         let mut remarks = Vec::new();
         let over = filling.filled - cup.capacity();
         if over > 0.5 {
-            remarks.push(format!("{} do not fit", screen.units.volume(over, 0)));
+            let volume = speaker.volume(over, 0);
+            remarks.push(say!(speaker, "widget-cup-overfull", volume: volume));
         } else if filling.filled > cup.capacity() - head_room + 0.5 {
-            remarks.push(format!(
-                "reaches into the head room of {}",
-                screen.units.volume(head_room, 0)
-            ));
+            let volume = speaker.volume(head_room, 0);
+            remarks.push(say!(speaker, "widget-cup-head-room", volume: volume));
         }
         if !has_cup {
-            remarks.push("no cup chosen: drawn as a plain cup".to_owned());
+            remarks.push(speaker.word("widget-cup-not-chosen").to_owned());
         } else if !cup.is_stated {
-            remarks.push("shape not stated, drawn as a plain cup".to_owned());
+            remarks.push(speaker.word("widget-cup-no-shape").to_owned());
         }
         if !filling.not_known.is_empty() {
-            remarks.push(format!(
-                "volume not known: {}",
-                filling.not_known.join(", ")
-            ));
+            let ingredients = filling.not_known.join(", ");
+            remarks.push(say!(speaker, "widget-cup-not-known", ingredients: ingredients));
         }
         Self {
-            temperature: figure(Measurand::ServingTemperature, "°C"),
+            temperature: figure(Measurand::ServingTemperature)
+                .map(|celsius| speaker.temperature(celsius, 0)),
             cup: vessel.map_or_else(
-                || "no cup".to_owned(),
+                || speaker.word("widget-cup-none").to_owned(),
                 |vessel| {
-                    let volume = screen.units.volume(vessel.capacity, 0);
-                    format!("{}, {volume}", name_as_shown(&vessel.name))
+                    let volume = speaker.volume(vessel.capacity, 0);
+                    let name = name_as_shown(&vessel.name);
+                    say!(speaker, "widget-cup-of-volume", cup: name, volume: volume)
                 },
             ),
-            fill: figure(Measurand::Fill, "% full"),
-            colours: format!(
-                "the stronger a colour, the more {}",
-                lens_words(screen.lens)
+            fill: figure(Measurand::Fill).map(
+                |percent| say!(speaker, "widget-cup-full", percent: speaker.number(percent, 0)),
             ),
+            colours: colours(screen),
+            poured: POURED.map(|message| speaker.word(message)),
             remarks,
             most: cup.capacity() - head_room,
         }
@@ -120,23 +124,25 @@ impl Notes {
 }
 
 /// Why the layers do not add up to the volume of the drink.
-const POURED: [&str; 2] = [
-    "layers as poured, each at its own temperature:",
-    "their sum is not quite the volume of the drink",
-];
+const POURED: [&str; 2] = ["widget-cup-as-poured", "widget-cup-sum-differs"];
 
-fn lens_words(lens: Lens) -> &'static str {
-    match lens {
-        Lens::Heat => "heat it brings or takes",
-        Lens::Uncertainty => "doubt about the sugar",
-        other => other.word(),
-    }
+/// What the strength of the colours stands for.
+fn colours(screen: &Screen<'_>) -> &'static str {
+    screen.speaker.word(match screen.lens {
+        Lens::Sugar => "widget-cup-colours-sugar",
+        Lens::Sweetness => "widget-cup-colours-sweetness",
+        Lens::Heat => "widget-cup-colours-heat",
+        Lens::Cost => "widget-cup-colours-cost",
+        Lens::Energy => "widget-cup-colours-energy",
+        Lens::Tea => "widget-cup-colours-tea",
+        Lens::Uncertainty => "widget-cup-colours-uncertainty",
+    })
 }
 
 impl Notes {
     /// Lines of text under the cup.
     fn lines(&self) -> usize {
-        2 + POURED.len() + self.remarks.len()
+        2 + self.poured.len() + self.remarks.len()
     }
 
     /// "58 °C, 92 % full", for a cup without names beside it.
@@ -151,15 +157,17 @@ impl Notes {
     }
 }
 
-fn cup_words(filling: &Filling, notes: &Notes, units: DisplayUnits) -> String {
-    let layers: Vec<String> = filling
-        .layers
-        .iter()
-        .map(|layer| format!("{} {}", layer.name, units.volume(layer.millilitres, 0)))
-        .collect();
-    let mut words = format!("{}. From the bottom: {}.", notes.cup, layers.join(", "));
+fn cup_words(filling: &Filling, notes: &Notes, speaker: Speaker<'_>) -> String {
+    let layers = filling.layers.iter().map(|layer| {
+        let volume = speaker.volume(layer.millilitres, 0);
+        format!("{} {volume}", layer.name)
+    });
+    let layers: Vec<String> = layers.collect();
+    let mut words = say!(speaker, "widget-cup", cup: &notes.cup, layers: layers.join(", "));
     if filling.ice > 0.5 {
-        let _ = write!(words, " {} of it is ice.", units.volume(filling.ice, 0));
+        let volume = speaker.volume(filling.ice, 0);
+        words.push(' ');
+        words.push_str(&say!(speaker, "widget-cup-ice", volume: volume));
     }
     for note in notes
         .fill
@@ -177,17 +185,21 @@ fn clicked_line(
     whole: &Response,
     drawing: &Drawing<'_>,
     labels: Option<&Labels>,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) -> Option<LineId> {
     let mut clicked = None;
     for (index, (layer, band)) in drawing.bands().enumerate() {
-        let name = format!("{} {}", layer.name, units.volume(layer.millilitres, 1));
+        let name = format!("{} {}", layer.name, speaker.volume(layer.millilitres, 1));
         let areas = std::iter::once(band).chain(labels.and_then(|labels| labels.area(index)));
         for (part, area) in areas.enumerate() {
             let response = ui.interact(area, whole.id.with((index, part)), Sense::click());
             if part == 0 {
                 response.widget_info(|| {
-                    WidgetInfo::labeled(Role::Button, true, format!("go to {name}"))
+                    WidgetInfo::labeled(
+                        Role::Button,
+                        true,
+                        say!(speaker, "widget-cup-go-to", layer: &name),
+                    )
                 });
                 if response.has_focus() {
                     let ring =

@@ -7,7 +7,7 @@ use egui::{Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
 use super::layers::Layer;
 use super::paint::{ABOVE, Drawing, LIP, TEXT_LINE};
-use crate::quantity::DisplayUnits;
+use crate::say::{Speaker, say};
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
@@ -45,7 +45,7 @@ impl Labels {
                 let middle = f32::midpoint(top, bottom);
                 let is_lit = screen.lit == Some(&layer.line);
                 let foot = pos2(drawing.foot.x + drawing.half_at(middle), middle);
-                let galley = name_of(ui, layer, room, is_lit, screen.units);
+                let galley = name_of(ui, layer, room, is_lit, screen.speaker);
                 Label {
                     layer: index,
                     galley,
@@ -63,9 +63,11 @@ impl Labels {
             .temperature
             .clone()
             .map(|text| lay(text, TypeStyle::Figure, palette.text_strong));
-        let mut state = vec!["when handed over".to_owned()];
-        state.extend(notes.fill.clone());
-        let state = lay(state.join(", "), TypeStyle::Small, palette.text_quiet);
+        let state = match &notes.fill {
+            Some(fill) => say!(screen.speaker, "widget-cup-served-full", fill: fill),
+            None => screen.speaker.word("widget-cup-served").to_owned(),
+        };
+        let state = lay(state, TypeStyle::Small, palette.text_quiet);
         let head = pos2(left, drawing.rim() - ABOVE);
         let head_height =
             temperature.as_ref().map_or(0.0, |galley| galley.size().y) + state.size().y;
@@ -114,7 +116,7 @@ impl Labels {
     }
 }
 
-fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, units: DisplayUnits) -> Arc<Galley> {
+fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, speaker: Speaker<'_>) -> Arc<Galley> {
     let palette = theme::palette(ui.visuals());
     let colour = if lit {
         palette.text_strong
@@ -124,7 +126,7 @@ fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, units: DisplayUnits) ->
     let small = |colour| egui::TextFormat::simple(TypeStyle::Small.font_id(), colour);
     let mut job = LayoutJob::default();
     job.append(
-        &format!("{}  ", units.volume(layer.millilitres, 0)),
+        &format!("{}  ", speaker.volume(layer.millilitres, 0)),
         0.0,
         small(palette.text_quiet),
     );

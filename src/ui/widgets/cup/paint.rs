@@ -3,9 +3,9 @@
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{Align2, Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
+use super::Notes;
 use super::frustum::Frustum;
 use super::layers::{Filling, Layer, Texture};
-use super::{Notes, POURED};
 use crate::book::LineId;
 use crate::ui::theme::{Palette, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
@@ -315,8 +315,8 @@ impl<'cup> Drawing<'cup> {
         }
         line(&self.notes.cup, palette.text_quiet);
         if self.has_names() {
-            line(&self.notes.colours, palette.text_quiet);
-            for words in POURED {
+            line(self.notes.colours, palette.text_quiet);
+            for words in self.notes.poured {
                 line(words, palette.text_quiet);
             }
         }

@@ -9,8 +9,9 @@ use egui::{
     ScrollArea, Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
 };
 
+use super::share_bar::decimal_place;
 use super::why::why_ui;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::screen::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
@@ -49,16 +50,16 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let columns = Columns::new(width);
     ui.spacing_mut().item_spacing.y = 0.0;
     let column = ui.clip_rect();
-    for (index, group) in groups(screen.book, screen.balance, screen.lens, screen.units)
+    for (index, group) in groups(screen.speaker, screen.balance, screen.lens)
         .iter()
         .enumerate()
     {
         if index > 0 {
             ui.add_space(grid::EASY);
         }
-        group_header(ui, group.name, &columns, index == 0);
+        group_header(ui, screen.speaker, group.name, &columns, index == 0);
         for row in &group.rows {
-            let response = row_ui(ui, row, &columns, palette);
+            let response = row_ui(ui, screen.speaker, row, &columns);
             if !row.is_of_drink {
                 continue;
             }
@@ -71,7 +72,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
                 .align_alternatives(&[RectAlign::RIGHT_START, RectAlign::BOTTOM_START])
                 .gap(grid::EASY)
                 .width(WHY_WIDTH)
-                .accessible_name(format!("why {}", row.name))
+                .accessible_name(say!(screen.speaker, "widget-why", figure: &row.name))
                 .show(|ui| {
                     let most = column.height() - 2.0 * grid::APART;
                     // A window of egui is 400 points high at most unless it is told more.
@@ -83,15 +84,25 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>) {
                 });
         }
     }
-    copy_ui(ui, "figures", || as_table(screen));
+    copy_ui(ui, screen.speaker.word("widget-figures"), || {
+        as_table(screen)
+    });
     ui.add_space(grid::EASY);
     claims_ui(ui, screen, palette, width);
 }
 
 /// The figures for a spreadsheet.
 fn as_table(screen: &Screen<'_>) -> Table {
-    let mut table = Table::new(["figure", "unit", "value", "±", "in 100 ml", "remark"]);
-    for group in groups(screen.book, screen.balance, screen.lens, screen.units) {
+    let heads = [
+        "widget-figures-figure",
+        "widget-figures-unit",
+        "widget-figures-value",
+        "widget-figures-doubt",
+        "widget-figures-in-100-ml",
+        "widget-figures-remark",
+    ];
+    let mut table = Table::new(heads.map(|message| screen.speaker.word(message)));
+    for group in groups(screen.speaker, screen.balance, screen.lens) {
         table.heading(group.name);
         for row in group.rows {
             let value = Value::from(&row.text);
@@ -134,12 +145,13 @@ fn beside(column: Rect, row: Rect, expected: Option<egui::Vec2>) -> Rect {
 }
 
 fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
-    let speaker = Speaker::new(screen.book);
+    let speaker = screen.speaker;
     let claims = [
         speaker.vegan(screen.balance.vegan).to_owned(),
-        format!(
-            "allergens: {}",
-            speaker.allergen_summary(&screen.balance.allergens)
+        say!(
+            speaker,
+            "widget-allergens",
+            allergens: speaker.allergen_summary(&screen.balance.allergens)
         ),
     ];
     ui.scope(|ui| {
@@ -148,8 +160,7 @@ fn claims_ui(ui: &mut Ui, screen: &Screen<'_>, palette: &Palette, width: f32) {
             ui.label(RichText::new(claim).color(palette.text_normal));
             ui.add_space(grid::TIGHT);
         }
-        let source =
-            "Based on what the packs state. Shared scoops, shakers and blenders can leave traces.";
+        let source = speaker.word("widget-claims-source");
         ui.label(
             RichText::new(source)
                 .text_style(TypeStyle::Small.into())
@@ -183,7 +194,7 @@ impl Columns {
     }
 }
 
-fn group_header(ui: &mut Ui, name: &str, columns: &Columns, is_first: bool) {
+fn group_header(ui: &mut Ui, speaker: Speaker<'_>, name: &str, columns: &Columns, is_first: bool) {
     let (rect, response) = ui.allocate_exact_size(vec2(columns.width, ROW), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Heading, true, name));
     let palette = theme::palette(ui.visuals());
@@ -201,14 +212,15 @@ fn group_header(ui: &mut Ui, name: &str, columns: &Columns, is_first: bool) {
         ui.painter().text(
             right,
             Align2::RIGHT_CENTER,
-            "in 100 ml",
+            speaker.word("widget-figures-in-100-ml"),
             small,
             palette.text_quiet,
         );
     }
 }
 
-fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) -> Response {
+fn row_ui(ui: &mut Ui, speaker: Speaker<'_>, row: &FigureRow, columns: &Columns) -> Response {
+    let palette = theme::palette(ui.visuals());
     let small = TypeStyle::Small.font_id();
     let gap = row.gap().map(|gap| {
         ui.painter().layout(
@@ -223,7 +235,7 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
         .map_or(0.0, |gap| gap.size().y.max(GAP_LINE) + grid::TIGHT);
     let (rect, response) =
         ui.allocate_exact_size(vec2(columns.width, ROW + gap_height), Sense::click());
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, row.words()));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, row.words(speaker)));
     if !ui.is_rect_visible(rect) {
         return response;
     }
@@ -276,17 +288,18 @@ fn row_ui(ui: &mut Ui, row: &FigureRow, columns: &Columns, palette: &Palette) ->
     if let Some(gap) = gap {
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
-    figure(ui, row, columns, line, style, colour);
-    response.explained_with(Term::of_measurand(row.measurand), "how this is worked out")
+    figure(ui, speaker, row, columns, line, (style, colour));
+    let click = speaker.word("widget-figures-how");
+    response.explained_with(Term::of_measurand(row.measurand), click)
 }
 
 fn figure(
     ui: &Ui,
+    speaker: Speaker<'_>,
     row: &FigureRow,
     columns: &Columns,
     line: Rect,
-    style: TypeStyle,
-    colour: Color32,
+    (style, colour): (TypeStyle, Color32),
 ) {
     let palette = theme::palette(ui.visuals());
     let painter = ui.painter();
@@ -302,15 +315,15 @@ fn figure(
         );
     };
     let value = match &row.text {
-        FigureText::Known { value, .. } => value.clone(),
-        FigureText::AtLeast { value, .. } => format!("≥ {value}"),
+        FigureText::Known { value, .. } => speaker.digits(value),
+        FigureText::AtLeast { value, .. } => format!("≥ {}", speaker.digits(value)),
         FigureText::Said(_) | FigureText::NotKnown { .. } => {
             let x = columns.decimal - BEFORE_DECIMAL + grid::EASY;
-            quiet(x, Align2::LEFT_CENTER, &row.figure());
+            quiet(x, Align2::LEFT_CENTER, &row.figure(speaker));
             return;
         }
     };
-    let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
+    let (whole, decimals) = value.split_at(decimal_place(&value));
     painter.text(
         at(columns.decimal),
         Align2::RIGHT_CENTER,
@@ -326,11 +339,16 @@ fn figure(
         colour,
     );
     if let FigureText::Known { u: Some(u), .. } = &row.text {
-        quiet(columns.uncertainty, Align2::LEFT_CENTER, &format!("± {u}"));
+        quiet(
+            columns.uncertainty,
+            Align2::LEFT_CENTER,
+            &format!("± {}", speaker.digits(u)),
+        );
     }
     quiet(columns.unit, Align2::LEFT_CENTER, &row.unit);
     if let (Some(x), Some(value)) = (columns.in_100_ml, &row.in_100_ml) {
-        let (whole, decimals) = value.split_at(value.find('.').unwrap_or(value.len()));
+        let value = speaker.digits(value);
+        let (whole, decimals) = value.split_at(decimal_place(&value));
         quiet(x, Align2::RIGHT_CENTER, whole);
         quiet(x, Align2::LEFT_CENTER, decimals);
     }

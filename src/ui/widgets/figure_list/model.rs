@@ -1,14 +1,14 @@
 //! The figures of a drink as they are listed: in which order, with which digits, and what stands where one is not known.
 
 use crate::balance::{Balance, Layer, Lens, Measurand, Reported};
-use crate::book::Book;
-use crate::quantity::{DisplayUnits, Rounded, rounded, rounded_at_most, show_number};
-use crate::say::Speaker;
+use crate::quantity::{Rounded, rounded, rounded_at_most, show_number};
+use crate::say::{Speaker, say};
+use crate::ui::value::Value;
 
-/// Groups of figures, in the order in which they are read.
+/// Groups of figures by the message of their name, in the order in which they are read.
 const GROUPS: [(&str, &[Measurand]); 4] = [
     (
-        "Taste",
+        "widget-figures-taste",
         &[
             Measurand::TotalSugar,
             Measurand::FreeSugars,
@@ -19,7 +19,7 @@ const GROUPS: [(&str, &[Measurand]); 4] = [
         ],
     ),
     (
-        "In the cup",
+        "widget-figures-cup",
         &[
             Measurand::ServingTemperature,
             Measurand::MinutesToDrinkable,
@@ -29,7 +29,7 @@ const GROUPS: [(&str, &[Measurand]); 4] = [
         ],
     ),
     (
-        "Nutrition",
+        "widget-figures-nutrition",
         &[
             Measurand::EnergyKj,
             Measurand::EnergyKcal,
@@ -41,7 +41,7 @@ const GROUPS: [(&str, &[Measurand]); 4] = [
             Measurand::Caffeine,
         ],
     ),
-    ("Cost", &[Measurand::Cost]),
+    ("widget-figures-cost", &[Measurand::Cost]),
 ];
 
 /// What is said of one figure.
@@ -99,40 +99,34 @@ pub struct FigureGroup {
 }
 
 /// The list of a drink, seen through a lens.
-pub fn groups(book: &Book, balance: &Balance, lens: Lens, units: DisplayUnits) -> Vec<FigureGroup> {
-    let row = |measurand: &Measurand| row(book, balance, lens, *measurand, units);
+pub fn groups(speaker: Speaker<'_>, balance: &Balance, lens: Lens) -> Vec<FigureGroup> {
+    let row = |measurand: &Measurand| row(speaker, balance, lens, *measurand);
     let mut groups: Vec<FigureGroup> = GROUPS
         .iter()
         .map(|(name, of)| FigureGroup {
-            name,
+            name: speaker.word(name),
             rows: of.iter().map(row).collect(),
         })
         .collect();
-    let rows = layer_rows(balance);
+    let rows = layer_rows(speaker, balance);
     if !rows.is_empty() {
-        let name = "With what floats on top";
+        let name = speaker.word("widget-figures-on-top");
         groups.insert(1, FigureGroup { name, rows });
     }
     groups
 }
 
 /// One row.
-pub fn row(
-    book: &Book,
-    balance: &Balance,
-    lens: Lens,
-    measurand: Measurand,
-    units: DisplayUnits,
-) -> FigureRow {
+pub fn row(speaker: Speaker<'_>, balance: &Balance, lens: Lens, measurand: Measurand) -> FigureRow {
     let unit = match measurand {
-        Measurand::Cost => book.settings.currency.clone(),
-        _ => units.of(measurand.unit()).symbol.to_owned(),
+        Measurand::Cost => speaker.book.settings.currency.clone(),
+        _ => speaker.units.of(measurand.unit()).symbol.to_owned(),
     };
     FigureRow {
         measurand,
-        name: name(balance, measurand, units),
-        text: said(balance, measurand)
-            .unwrap_or_else(|| text(book, measurand, &balance.reported(measurand), units)),
+        name: name(speaker, balance, measurand),
+        text: said(speaker, balance, measurand)
+            .unwrap_or_else(|| text(speaker, measurand, &balance.reported(measurand))),
         unit,
         in_100_ml: in_100_ml(balance, measurand),
         is_lens: lens.measurand() == measurand,
@@ -140,36 +134,32 @@ pub fn row(
     }
 }
 
-fn name(balance: &Balance, measurand: Measurand, units: DisplayUnits) -> String {
-    let celsius = units.of("°C");
-    let drinking = celsius.trimmed(balance.drinking_temperature, 1);
+fn name(speaker: Speaker<'_>, balance: &Balance, measurand: Measurand) -> String {
+    let celsius = speaker.trimmed(balance.drinking_temperature, "°C", 1);
     match measurand {
-        Measurand::Sweetness => {
-            format!("sweetness at {drinking} {}", celsius.symbol)
-        }
-        Measurand::MinutesToDrinkable => {
-            format!("minutes until {drinking} {}", celsius.symbol)
-        }
-        other => Speaker::without_book().measurand(other).to_owned(),
+        Measurand::Sweetness => say!(speaker, "widget-sweetness-at", celsius: celsius),
+        Measurand::MinutesToDrinkable => say!(speaker, "widget-minutes-until", celsius: celsius),
+        other => speaker.measurand(other).to_owned(),
     }
 }
 
 /// A drink that is handed over at its drinking temperature or below has no time to wait for.
-fn said(balance: &Balance, measurand: Measurand) -> Option<FigureText> {
+fn said(speaker: Speaker<'_>, balance: &Balance, measurand: Measurand) -> Option<FigureText> {
     let serving = balance.figures.get(Measurand::ServingTemperature)?;
     let waits = measurand == Measurand::MinutesToDrinkable;
     (waits && serving <= balance.drinking_temperature)
-        .then_some(FigureText::Said("served below this"))
+        .then(|| FigureText::Said(speaker.word("widget-served-below")))
 }
 
-fn text(book: &Book, measurand: Measurand, reported: &Reported, units: DisplayUnits) -> FigureText {
-    let unit = units.of(measurand.unit());
-    let gap = || match reported.reason {
-        Some(reason) => Speaker::new(book).no_figure(reason).to_owned(),
-        None => format!(
-            "not stated: {}",
-            Speaker::new(book).ingredients(&reported.missing)
-        ),
+fn text(speaker: Speaker<'_>, measurand: Measurand, reported: &Reported) -> FigureText {
+    let unit = speaker.units.of(measurand.unit());
+    let gap = || {
+        let not_stated = || {
+            let ingredients = speaker.ingredients(&reported.missing);
+            say!(speaker, "value-not-stated", ingredients: ingredients)
+        };
+        let reason = reported.reason.map(|reason| speaker.no_figure(reason));
+        reason.map_or_else(not_stated, str::to_owned)
     };
     let rounded = |value: f64, u: Option<f64>| match measurand {
         // Nobody pays less than a hundredth, or tells a tenth of a degree.
@@ -208,16 +198,16 @@ fn in_100_ml(balance: &Balance, measurand: Measurand) -> Option<String> {
 }
 
 /// What is tasted of what floats on top, and of the drink with it stirred in.
-fn layer_rows(balance: &Balance) -> Vec<FigureRow> {
+fn layer_rows(speaker: Speaker<'_>, balance: &Balance) -> Vec<FigureRow> {
     let Some(layers) = &balance.layers else {
         return Vec::new();
     };
-    let row = |name: &str, layer: &Layer, measurand: Measurand| {
+    let row = |message: &str, layer: &Layer, measurand: Measurand| {
         let found = layer.get(measurand)?;
         let shown = rounded(found.value, Some(found.u));
         Some(FigureRow {
             measurand,
-            name: format!("{name}: {}", Speaker::without_book().measurand(measurand)),
+            name: say!(speaker, message, figure: speaker.measurand(measurand)),
             text: FigureText::Known {
                 value: shown.value,
                 u: shown.u,
@@ -228,52 +218,39 @@ fn layer_rows(balance: &Balance) -> Vec<FigureRow> {
             is_of_drink: false,
         })
     };
-    let of = |name: &str, layer| {
+    let of = |message: &str, layer| {
         Layer::TASTED
             .into_iter()
-            .filter_map(|measurand| row(name, layer, measurand))
+            .filter_map(|measurand| row(message, layer, measurand))
             .collect::<Vec<_>>()
     };
     [
-        of("first sip", &layers.first_sip),
-        of("stirred", &layers.stirred),
+        of("widget-first-sip", &layers.first_sip),
+        of("widget-stirred", &layers.stirred),
     ]
     .concat()
 }
 
 impl FigureRow {
     /// The row in one sentence.
-    pub fn words(&self) -> String {
-        let unit = if self.unit.is_empty() {
-            String::new()
-        } else {
-            format!(" {}", self.unit)
-        };
-        match &self.text {
-            FigureText::Known { value, u: Some(u) } => {
-                format!("{}: {value}{unit}, ± {u}", self.name)
-            }
-            FigureText::Known { value, u: None } => format!("{}: {value}{unit}", self.name),
-            FigureText::AtLeast { value, gap } => {
-                format!("{}: at least {value}{unit}; {gap}", self.name)
-            }
-            FigureText::Said(words) => format!("{}: {words}", self.name),
-            FigureText::NotKnown { gap } => format!("{}: not known; {gap}", self.name),
+    pub fn words(&self, speaker: Speaker<'_>) -> String {
+        if let FigureText::Said(words) = self.text {
+            return say!(speaker, "value-known", name: &self.name, figure: words);
         }
+        Value::from(&self.text).sentence(speaker, &self.name, &self.unit)
     }
 
     /// "20.3 g", "≥ 12.3 g", "not known".
-    pub fn figure(&self) -> String {
-        let unit = if self.unit.is_empty() {
-            String::new()
-        } else {
-            format!(" {}", self.unit)
+    pub fn figure(&self, speaker: Speaker<'_>) -> String {
+        let with_unit = |digits: &str| {
+            let digits = speaker.digits(digits);
+            format!("{digits} {}", self.unit).trim_end().to_owned()
         };
         match &self.text {
-            FigureText::Known { value, .. } => format!("{value}{unit}"),
-            FigureText::AtLeast { value, .. } => format!("≥ {value}{unit}"),
+            FigureText::Known { value, .. } => with_unit(value),
+            FigureText::AtLeast { value, .. } => format!("≥ {}", with_unit(value)),
             FigureText::Said(words) => (*words).to_owned(),
-            FigureText::NotKnown { .. } => "not known".to_owned(),
+            FigureText::NotKnown { .. } => speaker.word("widget-not-known").to_owned(),
         }
     }
 

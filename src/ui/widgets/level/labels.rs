@@ -5,6 +5,7 @@ use std::sync::Arc;
 use egui::{Color32, Galley, Ui};
 
 use super::model::{LevelMark, Standing};
+use crate::say::Speaker;
 use crate::ui::theme::{Palette, TypeStyle};
 
 /// Space between two labels of one row, in points.
@@ -28,13 +29,14 @@ pub(super) fn arrange_labels(
     marks: &[LevelMark],
     column: f32,
     palette: &Palette,
+    speaker: Speaker<'_>,
 ) -> Labels {
     let font = TypeStyle::Small.font_id();
     let set =
         |text: String, colour: Color32| ui.painter().layout_no_wrap(text, font.clone(), colour);
-    let name = |mark: &LevelMark| set(mark.short_name().to_owned(), palette.text_normal);
+    let name = |mark: &LevelMark| set(mark.short_name(speaker).to_owned(), palette.text_normal);
     let full = |mark: &LevelMark| {
-        let words = set(mark.short_words(), colour_of_words(mark, palette));
+        let words = set(mark.short_words(speaker), colour_of_words(mark, palette));
         vec![name(mark), words]
     };
     let widest = |galleys: &[Vec<Arc<Galley>>]| {
@@ -56,7 +58,7 @@ pub(super) fn arrange_labels(
     let room = 2.0 * column - BETWEEN_LABELS;
     let short = marks
         .iter()
-        .map(|mark| vec![shortened(ui, mark.short_name(), room, palette)])
+        .map(|mark| vec![shortened(ui, mark.short_name(speaker), room, palette)])
         .collect();
     Labels::new(short, 2, false)
 }

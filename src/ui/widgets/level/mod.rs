@@ -16,9 +16,7 @@ use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};
 
 use self::paint::{Drawing, Drawn, paint_strip};
 use crate::balance::{AxisDifference, Difference};
-use crate::book::Axis;
-use crate::quantity::{DisplayUnits, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
@@ -37,10 +35,10 @@ pub fn level_ui(
     ui: &mut Ui,
     difference: &Difference,
     standard_words: &str,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) -> Response {
-    let words = level_words(difference, standard_words);
-    show(ui, difference, standard_words, &words, units, |_, _| {
+    let words = level_words(difference, standard_words, speaker);
+    show(ui, difference, standard_words, &words, speaker, |_, _| {
         Drawn::Still
     })
 }
@@ -51,30 +49,37 @@ pub fn level_moved_ui(
     difference: &Difference,
     before: &Difference,
     standard_words: &str,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) -> Response {
-    let moved = moved_words(before, difference).join("; ");
-    let moved = if moved.is_empty() {
-        "No mark moves".to_owned()
+    let level = level_words(difference, standard_words, speaker);
+    let moved = moved_words(before, difference, speaker).join("; ");
+    let words = if moved.is_empty() {
+        say!(speaker, "widget-level-nothing-moves", level: level)
     } else {
-        format!("Moved: {moved}")
+        say!(speaker, "widget-level-moved", level: level, moved: moved)
     };
-    let words = format!("{}. {moved}", level_words(difference, standard_words));
     let marks_before = marks_of(before);
-    show(ui, difference, standard_words, &words, units, |ui, mark| {
-        let was = marks_before
-            .iter()
-            .find(|was| was.axis == mark.axis)
-            .and_then(LevelMark::drawn_at);
-        let (Some(was), Some(is)) = (was, mark.drawn_at()) else {
-            return Drawn::Still;
-        };
-        let id = egui::Id::unique(("level mark", mark.axis.word().to_owned()));
-        #[expect(clippy::cast_possible_truncation, reason = "a place on the screen")]
-        let at = ui.animate_value_with_time(id, is as f32, MOVING);
-        let at = f64::from(at);
-        Drawn::Moving { was, at }
-    })
+    show(
+        ui,
+        difference,
+        standard_words,
+        &words,
+        speaker,
+        |ui, mark| {
+            let was = marks_before
+                .iter()
+                .find(|was| was.axis == mark.axis)
+                .and_then(LevelMark::drawn_at);
+            let (Some(was), Some(is)) = (was, mark.drawn_at()) else {
+                return Drawn::Still;
+            };
+            let id = egui::Id::unique(("level mark", mark.axis.word().to_owned()));
+            #[expect(clippy::cast_possible_truncation, reason = "a place on the screen")]
+            let at = ui.animate_value_with_time(id, is as f32, MOVING);
+            let at = f64::from(at);
+            Drawn::Moving { was, at }
+        },
+    )
 }
 
 fn show(
@@ -82,7 +87,7 @@ fn show(
     difference: &Difference,
     standard_words: &str,
     words: &str,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
     drawn: impl Fn(&Ui, &LevelMark) -> Drawn,
 ) -> Response {
     let marks = marks_of(difference);
@@ -93,7 +98,8 @@ fn show(
         &marks,
         width,
         standard_words,
-        &overall_words(difference),
+        &overall_words(difference, speaker),
+        speaker,
     );
     let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words));
@@ -107,16 +113,21 @@ fn show(
             drawing.column(rect, index),
             index,
             (mark, axis),
-            units,
+            speaker,
         );
     }
     response
 }
 
 /// A level without labels for a row of a list; its words are in its name and its tooltip.
-pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str) -> Response {
+pub fn level_strip_ui(
+    ui: &mut Ui,
+    difference: &Difference,
+    standard_words: &str,
+    speaker: Speaker<'_>,
+) -> Response {
     let (rect, response) = ui.allocate_exact_size(STRIP, Sense::hover());
-    let words = level_words(difference, standard_words);
+    let words = level_words(difference, standard_words, speaker);
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
     if ui.is_rect_visible(rect) {
         paint_strip(
@@ -128,9 +139,9 @@ pub fn level_strip_ui(ui: &mut Ui, difference: &Difference, standard_words: &str
     }
     response.explained(Term::Level).on_hover_ui(|ui| {
         for mark in marks_of(difference) {
-            ui.label(format!("{}: {}", mark.axis.word(), mark.words()));
+            ui.label(mark.sentence(speaker));
         }
-        ui.label(overall_words(difference));
+        ui.label(overall_words(difference, speaker));
     })
 }
 
@@ -140,58 +151,54 @@ fn explain_on_hover(
     column: Rect,
     index: usize,
     (mark, axis): (&LevelMark, &AxisDifference),
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) {
     let response = ui.interact(column, whole.id.with(index), Sense::hover());
     response.on_hover_ui(|ui| {
-        ui.label(
-            egui::RichText::new(format!("{}: {}", axis.axis.word(), mark.words()))
-                .text_style(TypeStyle::Strong.into()),
-        );
-        let unit = units.of(axis.axis.unit());
+        ui.label(egui::RichText::new(mark.sentence(speaker)).text_style(TypeStyle::Strong.into()));
+        let unit = speaker.units.of(axis.axis.unit());
+        let with_unit = |value: f64| {
+            let figure = format!("{}\u{a0}{}", show_fine(speaker, value), unit.symbol);
+            figure.trim_end().to_owned()
+        };
         let figure = |value: Option<f64>| {
             value.map_or_else(
-                || "not known".to_owned(),
-                |value| format!("{} {}", show_fine(unit.value(value)), unit.symbol),
+                || speaker.word("widget-not-known").to_owned(),
+                |value| with_unit(unit.value(value)),
             )
         };
-        ui.label(format!(
-            "standard {}, this drink {}",
-            figure(axis.standard),
-            figure(axis.value)
+        ui.label(say!(
+            speaker,
+            "widget-mark-figures",
+            standard: figure(axis.standard),
+            drink: figure(axis.value)
         ));
-        ui.label(format!(
-            "one noticeable step is {} {}",
-            show_fine(unit.difference(axis.step)),
-            unit.symbol
-        ));
+        let step = with_unit(unit.difference(axis.step));
+        ui.label(say!(speaker, "widget-mark-step", step: step));
         if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
-            ui.label(format!(
-                "uncertainty: ± {} steps; the counter's own scatter: {} steps",
-                show_number(u, 1),
-                show_number(scatter, 1)
+            ui.label(say!(
+                speaker,
+                "widget-mark-doubt",
+                u: speaker.number(u, 1),
+                scatter: speaker.number(scatter, 1)
             ));
         }
         if let Some(term) = Term::of_axis(&axis.axis) {
             ui.label(term.sentence(crate::ui::words::speaker(ui.ctx())));
         }
-        let source =
-            egui::RichText::new(source_of(&axis.axis, units)).text_style(TypeStyle::Small.into());
+        let source = speaker.step_source(&axis.axis);
+        let source = say!(speaker, "widget-mark-step-source", source: source);
+        let source = egui::RichText::new(source).text_style(TypeStyle::Small.into());
         ui.label(source.color(theme::palette(ui.visuals()).text_quiet));
     });
 }
 
 /// Two decimals below ten, one below a hundred, none above.
-fn show_fine(value: f64) -> String {
+fn show_fine(speaker: Speaker<'_>, value: f64) -> String {
     let decimals = match value.abs() {
         size if size < 10.0 => 2,
         size if size < 100.0 => 1,
         _ => 0,
     };
-    show_number(value, decimals)
-}
-
-fn source_of(axis: &Axis, units: DisplayUnits) -> String {
-    let source = Speaker::without_book().in_units(units).step_source(axis);
-    format!("Step, unless the shop has set its own: {source}")
+    speaker.number(value, decimals)
 }

@@ -2,7 +2,7 @@
 
 use crate::balance::{AxisDifference, Difference};
 use crate::book::Axis;
-use crate::quantity::show_number;
+use crate::say::{Speaker, say};
 
 /// Marks beyond this many steps are drawn here with an open end.
 pub const MOST_STEPS: f64 = 4.0;
@@ -61,44 +61,42 @@ impl LevelMark {
     }
 
     /// "sweeter by 2.1 steps", "sweeter by 0.4 of a step", "level", "not known".
-    pub fn words(&self) -> String {
+    pub fn words(&self, speaker: Speaker<'_>) -> String {
         let Some(steps) = self.steps else {
-            return "not known".to_owned();
+            return speaker.word("widget-not-known").to_owned();
         };
         if self.standing == Standing::Level {
-            return "level".to_owned();
+            return speaker.word("widget-mark-level").to_owned();
         }
-        let unit = if steps.abs() > 1.0 {
-            "steps"
-        } else {
-            "of a step"
+        let message = match (self.standing, steps.abs() > 1.0) {
+            (Standing::NotCounted, true) => "widget-mark-steps-not-counted",
+            (Standing::NotCounted, false) => "widget-mark-part-not-counted",
+            (_, true) => "widget-mark-steps",
+            (_, false) => "widget-mark-part",
         };
-        let aside = if self.standing == Standing::NotCounted {
-            ", which does not count"
-        } else {
-            ""
-        };
-        format!(
-            "{} by {} {unit}{aside}",
-            self.comparative(),
-            size_words(steps)
-        )
+        let change = self.comparative(speaker);
+        say!(speaker, message, change: change, steps: size_words(speaker, steps))
     }
 
     /// "2.1 sweeter", "level", "not known".
-    pub fn short_words(&self) -> String {
+    pub fn short_words(&self, speaker: Speaker<'_>) -> String {
         match self.steps {
-            None => "not known".to_owned(),
-            Some(_) if self.standing == Standing::Level => "level".to_owned(),
-            Some(steps) => format!("{} {}", size_words(steps), self.comparative()),
+            None => speaker.word("widget-not-known").to_owned(),
+            Some(_) if self.standing == Standing::Level => {
+                speaker.word("widget-mark-level").to_owned()
+            }
+            Some(steps) => {
+                let change = self.comparative(speaker);
+                say!(speaker, "widget-mark-short", change: change, steps: size_words(speaker, steps))
+            }
         }
     }
 
     /// "+2.1", "−0.4".
-    pub fn signed_number(&self) -> String {
+    pub fn signed_number(&self, speaker: Speaker<'_>) -> String {
         let steps = self.steps.unwrap_or(0.0);
         let sign = if steps > 0.0 { "+" } else { "−" };
-        format!("{sign}{}", size_words(steps))
+        format!("{sign}{}", size_words(speaker, steps))
     }
 
     /// Whether the mark lies beyond what is drawn.
@@ -124,34 +122,39 @@ impl LevelMark {
         self.steps.map_or(0.0, f64::abs)
     }
 
-    fn comparative(&self) -> String {
-        let (more, less) = self.axis.comparatives();
+    fn comparative(&self, speaker: Speaker<'_>) -> String {
         if self.steps.is_some_and(|steps| steps > 0.0) {
-            more
+            speaker.more(&self.axis)
         } else {
-            less
+            speaker.less(&self.axis)
         }
     }
 
-    /// A word of at most six letters, the same at every width of the level; a flavour keeps its name.
-    pub fn short_name(&self) -> &str {
-        match &self.axis {
-            Axis::Sweetness => "sweet",
-            Axis::TeaStrength => "tea",
-            Axis::Creaminess => "cream",
-            Axis::Acidity => "acid",
-            Axis::Body => "body",
-            Axis::Temperature => "heat",
-            Axis::Volume => "volume",
-            Axis::Flavour(name) => name,
-        }
+    /// A word of six letters or so, the same at every width of the level; a flavour keeps its name.
+    pub fn short_name(&self, speaker: Speaker<'_>) -> &str {
+        speaker.word(match &self.axis {
+            Axis::Sweetness => "widget-axis-sweetness",
+            Axis::TeaStrength => "widget-axis-tea-strength",
+            Axis::Creaminess => "widget-axis-creaminess",
+            Axis::Acidity => "widget-axis-acidity",
+            Axis::Body => "widget-axis-body",
+            Axis::Temperature => "widget-axis-temperature",
+            Axis::Volume => "widget-axis-volume",
+            Axis::Flavour(name) => return name,
+        })
+    }
+
+    /// "sweetness: sweeter by 2.1 steps".
+    pub fn sentence(&self, speaker: Speaker<'_>) -> String {
+        let difference = self.words(speaker);
+        say!(speaker, "widget-mark-of-axis", axis: speaker.axis(&self.axis), difference: difference)
     }
 }
 
 /// The size of a difference with one decimal; with two just beyond a step, so that nothing off the level reads as "1.0".
-fn size_words(steps: f64) -> String {
+fn size_words(speaker: Speaker<'_>, steps: f64) -> String {
     let size = steps.abs();
-    show_number(size, if size > 1.0 && size < 1.05 { 2 } else { 1 })
+    speaker.number(size, if size > 1.0 && size < 1.05 { 2 } else { 1 })
 }
 
 /// The marks, in the order of the axes.
@@ -160,69 +163,82 @@ pub fn marks_of(difference: &Difference) -> Vec<LevelMark> {
 }
 
 /// The sentence beneath the level.
-pub fn overall_words(difference: &Difference) -> String {
-    let not_known: Vec<&str> = difference.not_compared().map(Axis::word).collect();
+pub fn overall_words(difference: &Difference, speaker: Speaker<'_>) -> String {
     let Some(distance) = difference.distance.filter(|distance| distance.is_finite()) else {
-        return "no axis can be compared with the standard yet".to_owned();
+        return speaker.word("widget-level-nothing-compared").to_owned();
     };
-    let far = size_words(distance);
+    let far = size_words(speaker, distance);
     if difference.is_level() {
-        return "level on every axis".to_owned();
+        return speaker.word("widget-level-even").to_owned();
     }
     let verdict = match difference.within_one_step() {
-        Some(true) => return format!("every axis is within one step ({far} overall)"),
-        Some(false) => format!("not level: {far} steps overall, {}", off_words(difference)),
-        None => format!("every known axis is within one step ({far} overall)"),
+        Some(true) => return say!(speaker, "widget-level-within", far: far),
+        Some(false) => {
+            let axes = off_words(difference, speaker);
+            say!(speaker, "widget-level-off", far: far, axes: axes)
+        }
+        None => say!(speaker, "widget-level-within-as-known", far: far),
     };
+    let not_known = difference.not_compared().map(|axis| speaker.axis(axis));
+    let not_known: Vec<String> = not_known.collect();
     if not_known.is_empty() {
         verdict
     } else {
-        format!("{verdict}; not known: {}", not_known.join(", "))
+        let axes = not_known.join(", ");
+        say!(speaker, "widget-level-some-not-known", verdict: verdict, axes: axes)
     }
 }
 
 /// The axes that are off the level, the furthest first.
-fn off_words(difference: &Difference) -> String {
+fn off_words(difference: &Difference, speaker: Speaker<'_>) -> String {
     let mut off: Vec<LevelMark> = marks_of(difference)
         .into_iter()
         .filter(|mark| mark.standing == Standing::Off)
         .collect();
     off.sort_by(|one, other| other.size().total_cmp(&one.size()));
-    let named: Vec<String> = off.iter().take(MOST_NAMED).map(LevelMark::words).collect();
-    let named = named.join(", ");
+    let named = off.iter().take(MOST_NAMED);
+    let mut named: Vec<String> = named.map(|mark| mark.words(speaker)).collect();
     match off.len().saturating_sub(MOST_NAMED) {
-        0 => named,
-        more => format!("{named} and {more} more"),
+        0 => named.join(", "),
+        more => {
+            named.push(say!(speaker, "widget-level-more-axes", count: more));
+            speaker.and(&named)
+        }
     }
 }
 
 /// What moves from one drink to the other, axis by axis: "sweetness: sweeter by 2.1 steps → level".
-pub fn moved_words(before: &Difference, after: &Difference) -> Vec<String> {
+pub fn moved_words(before: &Difference, after: &Difference, speaker: Speaker<'_>) -> Vec<String> {
     let was = marks_of(before);
     let moved = |mark: &LevelMark| {
         let was = was.iter().find(|was| was.axis == mark.axis)?;
-        let (from, to) = (was.words(), mark.words());
-        (from != to).then(|| format!("{}: {from} → {to}", mark.axis.word()))
+        let (from, to) = (was.words(speaker), mark.words(speaker));
+        let axis = speaker.axis(&mark.axis);
+        (from != to).then(|| say!(speaker, "widget-mark-moved", axis: axis, from: from, to: to))
     };
     marks_of(after).iter().filter_map(moved).collect()
 }
 
 /// The whole level in words, axis by axis.
-pub fn level_words(difference: &Difference, standard_words: &str) -> String {
-    let axes: Vec<String> = marks_of(difference)
-        .iter()
-        .map(|mark| format!("{}: {}", mark.axis.word(), mark.words()))
-        .collect();
-    format!(
-        "Level against {standard_words}. {}. {}",
-        axes.join("; "),
-        overall_words(difference)
+pub fn level_words(difference: &Difference, standard_words: &str, speaker: Speaker<'_>) -> String {
+    let marks = marks_of(difference);
+    let axes: Vec<String> = marks.iter().map(|mark| mark.sentence(speaker)).collect();
+    say!(
+        speaker,
+        "widget-level",
+        standard: standard_words,
+        axes: axes.join("; "),
+        overall: overall_words(difference, speaker)
     )
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn speaker() -> Speaker<'static> {
+        Speaker::without_book()
+    }
 
     fn axis(axis: Axis, steps: Option<f64>, u: f64) -> AxisDifference {
         AxisDifference {
@@ -251,13 +267,16 @@ mod tests {
         };
         let mark = LevelMark::new(&cold);
         assert_eq!(mark.standing, Standing::NotCounted);
-        assert_eq!(mark.words(), "cooler by 17.6 steps, which does not count");
+        assert_eq!(
+            mark.words(speaker()),
+            "cooler by 17.6 steps, which does not count"
+        );
     }
 
     #[test]
     fn a_hair_beyond_a_step_does_not_read_as_one_step() {
         assert_eq!(
-            LevelMark::new(&axis(Axis::Body, Some(1.03), 0.0)).words(),
+            LevelMark::new(&axis(Axis::Body, Some(1.03), 0.0)).words(speaker()),
             "fuller by 1.03 steps"
         );
     }
@@ -274,7 +293,10 @@ mod tests {
         ] {
             let mark = LevelMark::new(&axis(Axis::Sweetness, steps, 0.2));
             assert_eq!(
-                (mark.words().as_str(), mark.short_words().as_str()),
+                (
+                    mark.words(speaker()).as_str(),
+                    mark.short_words(speaker()).as_str()
+                ),
                 (words, short)
             );
         }
@@ -293,7 +315,7 @@ mod tests {
         assert_eq!(mark.drawn_at(), Some(-MOST_STEPS));
         assert!(mark.is_beyond());
         assert_eq!(mark.whisker(), None);
-        assert_eq!(mark.signed_number(), "−7.3");
+        assert_eq!(mark.signed_number(speaker()), "−7.3");
     }
 
     #[test]
@@ -337,7 +359,7 @@ mod tests {
             ),
             (vec![gap()], "no axis can be compared with the standard yet"),
         ] {
-            assert_eq!(overall_words(&of(axes)), words);
+            assert_eq!(overall_words(&of(axes), speaker()), words);
         }
     }
 }

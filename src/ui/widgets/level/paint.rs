@@ -6,6 +6,7 @@ use egui::{Align2, Color32, Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2
 
 use super::labels::{Labels, arrange_labels};
 use super::model::{LevelMark, MOST_STEPS, Standing};
+use crate::say::Speaker;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
 /// Height of one noticeable step, in points.
@@ -49,6 +50,7 @@ pub(super) struct Drawing<'marks> {
     legend: [Arc<Galley>; 2],
     legend_rows: usize,
     overall: Arc<Galley>,
+    speaker: Speaker<'marks>,
 }
 
 impl<'marks> Drawing<'marks> {
@@ -58,6 +60,7 @@ impl<'marks> Drawing<'marks> {
         width: f32,
         standard_words: &str,
         overall: &str,
+        speaker: Speaker<'marks>,
     ) -> Self {
         let palette = theme::palette(ui.visuals());
         let small = TypeStyle::Small.font_id();
@@ -67,7 +70,7 @@ impl<'marks> Drawing<'marks> {
         };
         let legend = [
             text(standard_words),
-            text("one noticeable step either side"),
+            text(speaker.word("widget-level-band")),
         ];
         let needed = legend
             .iter()
@@ -90,10 +93,11 @@ impl<'marks> Drawing<'marks> {
         Self {
             marks,
             width,
-            labels: arrange_labels(ui, marks, column, palette),
+            labels: arrange_labels(ui, marks, column, palette, speaker),
             legend,
             legend_rows: if needed > width { 2 } else { 1 },
             overall,
+            speaker,
         }
     }
 
@@ -159,7 +163,7 @@ impl<'marks> Drawing<'marks> {
             }
             frame.mark(mark, *x, *drawn);
             if mark.is_beyond() || (mark.standing == Standing::Off && !self.labels.with_words) {
-                frame.number(mark, *x);
+                frame.number(mark, *x, self.speaker);
             }
         }
         self.paint_labels(painter, rect, palette);
@@ -352,7 +356,7 @@ impl Frame<'_> {
     }
 
     /// The number beyond the mark and its whisker.
-    fn number(&self, mark: &LevelMark, x: f32) {
+    fn number(&self, mark: &LevelMark, x: f32, speaker: Speaker<'_>) {
         let Some(at) = mark.drawn_at() else { return };
         let up = at > 0.0;
         let end = mark
@@ -376,7 +380,7 @@ impl Frame<'_> {
         self.painter.text(
             Pos2::new(x, place),
             align,
-            mark.signed_number(),
+            mark.signed_number(speaker),
             font,
             colour,
         );
