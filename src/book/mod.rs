@@ -20,7 +20,6 @@ mod lineages;
 mod look_up;
 mod measure;
 mod merge;
-mod own_words;
 mod price;
 mod printed;
 mod recipe;

@@ -6,7 +6,6 @@
 use super::number_text::{
     NumberError, REPEATED, parse_number, parse_up_to, show_count, show_number,
 };
-use super::translated_words::{OwnWords, translated};
 use super::typed_amount::{AmountTextError, TypedUnit, parse_amount};
 use super::unit_text::{THOUSAND, parse_in_unit};
 use super::visible_text::excerpt;
@@ -180,15 +179,6 @@ impl DisplayUnits {
             VolumeUnit::FluidOunces => hundredths(unit.value(millilitres)),
         };
         show_count(count)
-    }
-
-    /// A sentence of the program, whose figures are metric, with its temperatures and volumes as chosen. "100 ml" stays where
-    /// something is reckoned by it ("g/100 ml", "in 100 ml"), and what a person wrote stays as it is.
-    pub fn words(self, metric: &str, own: &OwnWords) -> String {
-        if self == Self::METRIC {
-            return metric.to_owned();
-        }
-        translated(self, metric, own)
     }
 }
 

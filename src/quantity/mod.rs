@@ -7,7 +7,6 @@ mod display_units;
 mod grams;
 mod number_text;
 mod rounding;
-mod translated_words;
 mod typed_amount;
 mod uncertain;
 mod unit_text;
@@ -20,7 +19,6 @@ pub use number_text::{
     parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
 };
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
-pub use translated_words::OwnWords;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};

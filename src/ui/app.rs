@@ -27,7 +27,6 @@ use super::{
     swap_area,
 };
 use crate::book::{Book, Finding, Recipe};
-use crate::quantity::{DisplayUnits, OwnWords};
 use crate::say::{Speaker, say};
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
@@ -427,7 +426,6 @@ impl App {
             card_area::card_frame(&mut self.workbench, order.as_ref(), &self.view.cards)
         });
         let lit = self.view.lit.clone();
-        let own_words = self.own_words();
         let speaker = self.view.speaker(&book);
         let steps = [self.workbench.undo_label(), self.workbench.redo_label()];
         let in_hand = in_hand(&self.workbench, &book, &findings, speaker, &steps);
@@ -442,7 +440,6 @@ impl App {
                 lens: self.view.lens,
                 units: self.view.units,
                 speaker,
-                own_words: &own_words,
                 lit: lit.as_ref(),
             },
         );
@@ -478,15 +475,6 @@ impl App {
         );
         if !safekeeping::asks_ui(ui.ctx(), &self.workbench, view, actions) {
             dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
-        }
-    }
-
-    /// What a person has written, where sentences are told in other units. Metric sentences stay as they are.
-    fn own_words(&mut self) -> Arc<OwnWords> {
-        if self.view.units == DisplayUnits::METRIC {
-            Arc::default()
-        } else {
-            self.workbench.own_words()
         }
     }
 

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
-use crate::quantity::{DisplayUnits, OwnWords};
+use crate::quantity::DisplayUnits;
 use crate::say::Speaker;
 use crate::workbench::{Shown, Standard};
 
@@ -28,15 +28,6 @@ pub struct Screen<'frame> {
     pub units: DisplayUnits,
     /// Speaks about the book in these units and the language of the window.
     pub speaker: Speaker<'frame>,
-    /// What a person has written: it is not translated into them.
-    pub own_words: &'frame OwnWords,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
     pub lit: Option<&'frame LineId>,
-}
-
-impl Screen<'_> {
-    /// A sentence of the program with its temperatures and volumes as the person reads them; what a person wrote stays.
-    pub fn words(&self, metric: &str) -> String {
-        self.units.words(metric, self.own_words)
-    }
 }

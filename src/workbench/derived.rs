@@ -6,7 +6,6 @@ use std::sync::Arc;
 use super::serving::{Serving, serving};
 use crate::balance::{Balance, Difference, balance_version, difference, standard_balance};
 use crate::book::{Book, Finding, RecipeId, VersionId, findings};
-use crate::quantity::OwnWords;
 
 /// Which book a derived value belongs to. Stamps come from a counter that never goes back, so that undo gets a new one.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -39,7 +38,6 @@ pub struct Derived {
     standards: BTreeMap<Key, Option<Standard>>,
     servings: BTreeMap<Key, Arc<Serving>>,
     findings: Option<Arc<Vec<Finding>>>,
-    own_words: Option<Arc<OwnWords>>,
     engine_calls: u64,
 }
 
@@ -132,14 +130,6 @@ impl Derived {
         let serving = Arc::new(serving(book, &balance));
         self.servings.insert(key, serving.clone());
         Some(serving)
-    }
-
-    /// What a person has written, for sentences in other units.
-    pub fn own_words(&mut self, book: &Book, stamp: BookStamp) -> Arc<OwnWords> {
-        self.keep_only(stamp);
-        self.own_words
-            .get_or_insert_with(|| Arc::new(book.own_words()))
-            .clone()
     }
 
     /// What is wrong with the book.

@@ -18,7 +18,6 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::edit::{Edit, History, Step};
-use crate::quantity::OwnWords;
 use crate::say::{Speaker, say};
 
 /// Where the book is kept.
@@ -412,11 +411,6 @@ impl Workbench {
         if was_asked {
             self.derived.count_call();
         }
-    }
-
-    /// What a person has written in the book, for sentences in other units.
-    pub fn own_words(&mut self) -> Arc<OwnWords> {
-        self.derived.own_words(self.history.book(), self.stamp)
     }
 
     /// What is wrong with the book.

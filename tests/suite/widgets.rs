@@ -25,7 +25,6 @@ pub(crate) struct Scene {
     pub(crate) balance: Arc<Balance>,
     pub(crate) standard: Option<Standard>,
     pub(crate) lens: Lens,
-    own_words: evensip::quantity::OwnWords,
     pub(crate) lit: Option<LineId>,
 }
 
@@ -49,7 +48,6 @@ impl Scene {
             balance,
             standard,
             lens: Lens::Sugar,
-            own_words: evensip::quantity::OwnWords::default(),
             lit: None,
         }
     }
@@ -65,7 +63,6 @@ impl Scene {
             lens: self.lens,
             units: evensip::quantity::DisplayUnits::METRIC,
             speaker: evensip::say::Speaker::new(&self.book),
-            own_words: &self.own_words,
             lit: self.lit.as_ref(),
         }
     }
