@@ -59,10 +59,66 @@ impl Speaker<'_> {
 
     /// The message of a key such as "ice scoop" in a list.
     fn kind(&self, list: &str, key: &str) -> &'static str {
-        let key = key
-            .replace(' ', "-")
-            .replace('°', "degrees-")
-            .to_lowercase();
-        self.word(&format!("{list}-{key}"))
+        self.word(&message(list, key))
+    }
+}
+
+fn message(list: &str, key: &str) -> String {
+    let key = key
+        .replace(' ', "-")
+        .replace('°', "degrees-")
+        .to_lowercase();
+    format!("{list}-{key}")
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::*;
+
+    #[test]
+    fn every_message_is_the_word_of_a_fact_and_every_fact_has_one() {
+        let words = |list: &str, keys: &[&str]| -> Vec<String> {
+            keys.iter().map(|key| message(list, key)).collect()
+        };
+        let found = [
+            FoundKind::Recipe,
+            FoundKind::Version,
+            FoundKind::Ingredient,
+            FoundKind::Measure,
+            FoundKind::Vessel,
+            FoundKind::Flavour,
+            FoundKind::Level,
+            FoundKind::Instruction,
+            FoundKind::Note,
+            FoundKind::Approval,
+            FoundKind::Shop,
+        ];
+        let vessels = [VesselKind::Cup, VesselKind::Shaker, VesselKind::Jug];
+        let said: BTreeSet<String> = [
+            words("evidence", &Evidence::ALL.map(Evidence::word)),
+            words("form", &Form::ALL.map(Form::word)),
+            words("nutrient", &Nutrient::ALL.map(Nutrient::word)),
+            words("polyol", &PolyolKind::ALL.map(PolyolKind::word)),
+            words("measure-kind", &MeasureKind::ALL.map(MeasureKind::word)),
+            words("vessel-kind", &vessels.map(VesselKind::word)),
+            words("state", &State::ALL.map(State::word)),
+            words("lens", &Lens::ALL.map(Lens::word)),
+            words("found", &found.map(FoundKind::word)),
+            words(
+                "severity",
+                &[Severity::Warning, Severity::Error].map(Severity::word),
+            ),
+        ]
+        .into_iter()
+        .flatten()
+        .collect();
+        let text = include_str!("../../assets/languages/en/kinds.ftl");
+        let kept: BTreeSet<String> = text
+            .lines()
+            .filter_map(|line| Some(line.split_once(" = ")?.0.to_owned()))
+            .collect();
+        assert_eq!(said, kept);
     }
 }
