@@ -57,6 +57,7 @@ impl Workbench {
                 self.book().clone(),
                 order.clone(),
                 self.cards.fonts.clone(),
+                self.voice,
                 self.wake.clone(),
             );
             self.cards.making = Some((asked, making));
@@ -73,7 +74,13 @@ impl Workbench {
 
     pub(super) fn export_cards(&mut self, order: ExportOrder) {
         let fonts = self.cards.fonts.clone();
-        let export = Export::start(self.book().clone(), order, fonts, self.wake.clone());
+        let export = Export::start(
+            self.book().clone(),
+            order,
+            fonts,
+            self.voice,
+            self.wake.clone(),
+        );
         self.cards.export = Some(export);
     }
 

@@ -101,7 +101,10 @@ impl Workbench {
                 return;
             }
         };
-        self.put_book(&earlier, WholeBook::EarlierCopy(earlier_words(path)));
+        self.put_book(
+            &earlier,
+            WholeBook::EarlierCopy(earlier_words(self.voice, path)),
+        );
     }
 
     pub(super) fn poll_earlier(&mut self) {
@@ -128,13 +131,13 @@ impl Workbench {
     }
 }
 
-fn earlier_words(path: &Path) -> Option<String> {
+fn earlier_words(voice: Speaker<'_>, path: &Path) -> Option<String> {
     let book = book_of_earlier_copy(path)?;
     let copies = earlier_copies(&book).ok()?;
     copies
         .iter()
         .find(|copy| copy.path == path)
-        .map(|copy| moment_words(Speaker::without_book(), copy.saved))
+        .map(|copy| moment_words(voice, copy.saved))
 }
 
 /// The name of a copy that is opened by itself.
@@ -142,7 +145,7 @@ pub(super) fn earlier_name(voice: Speaker<'_>, book: &Path, copy: &Path) -> Stri
     let name = book
         .file_name()
         .map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-    earlier_words(copy).map_or_else(
+    earlier_words(voice, copy).map_or_else(
         || say!(voice, "earlier-name", name: &name),
         |when| say!(voice, "earlier-name-of", name: &name, moment: when),
     )

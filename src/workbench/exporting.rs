@@ -62,11 +62,12 @@ impl CardFormat {
         document: &Document,
         paper: Paper,
         setter: &mut Typesetter,
+        speaker: Speaker<'_>,
     ) -> Result<Vec<u8>, String> {
         Ok(match self {
             Self::Pdf => {
                 let pages = setter.pages(document, paper);
-                pdf(document, &pages).map_err(|error| error.words(&Speaker::without_book()))?
+                pdf(document, &pages).map_err(|error| error.words(&speaker))?
             }
             Self::Html => html(document, paper).into_bytes(),
             Self::Markdown => markdown(document).into_bytes(),
@@ -131,6 +132,7 @@ pub struct Export {
     written: Vec<WrittenCard>,
     /// How it ended, once it has.
     end: Option<Result<(), String>>,
+    voice: Speaker<'static>,
     reports: Receiver<Report>,
     cancel: Arc<AtomicBool>,
 }
@@ -141,6 +143,7 @@ impl Export {
         book: Arc<Book>,
         order: ExportOrder,
         fonts: SharedFonts,
+        voice: Speaker<'static>,
         wake: Arc<dyn Fn() + Send + Sync>,
     ) -> Self {
         let (sender, reports) = channel();
@@ -154,13 +157,14 @@ impl Export {
                 wake();
                 heard
             };
-            let ended = write_all(&book, &order, &fonts, &cancelled, &tell);
+            let ended = write_all(voice.about(&book), &order, &fonts, &cancelled, &tell);
             tell(Report::Ended(ended));
         });
         Self {
             of,
             written: Vec::new(),
             end: None,
+            voice,
             reports,
             cancel,
         }
@@ -179,9 +183,7 @@ impl Export {
                 Ok(Report::Ended(end)) => self.end = Some(end),
                 Err(TryRecvError::Empty) => break,
                 Err(TryRecvError::Disconnected) => {
-                    self.end = Some(Err(Speaker::without_book()
-                        .word("export-broke-down")
-                        .to_owned()));
+                    self.end = Some(Err(self.voice.word("export-broke-down").to_owned()));
                 }
             }
         }
@@ -206,23 +208,26 @@ impl Drop for Export {
 
 /// Writes one card after the other; `Err` says why it ended early.
 fn write_all(
-    book: &Book,
+    speaker: Speaker<'_>,
     order: &ExportOrder,
     fonts: &SharedFonts,
     cancelled: &AtomicBool,
     tell: &dyn Fn(Report) -> bool,
 ) -> Result<(), String> {
+    let book = speaker.book;
     let mut setter = Typesetter::new(fonts.get(), order.options.language.code());
     for request in &order.requests {
         if cancelled.load(Ordering::Relaxed) {
-            return Err(Speaker::without_book().word("export-stopped").to_owned());
+            return Err(speaker.word("export-stopped").to_owned());
         }
         let document = card(book, request, &order.options)
             .map_err(|error| error.words(&order.options.speaker(book)))?;
         let name = file_name(&document, order.format.ending());
-        let bytes = order.format.bytes(&document, order.paper, &mut setter)?;
+        let bytes = order
+            .format
+            .bytes(&document, order.paper, &mut setter, speaker)?;
         let path = book_file::write_beside_others(&order.folder, &name, &bytes)
-            .map_err(|error| Speaker::without_book().save_error(&error))?;
+            .map_err(|error| speaker.save_error(&error))?;
         let written = WrittenCard {
             was_taken: (path.file_name() != Some(OsStr::new(&name))).then_some(name),
             path,
@@ -301,6 +306,7 @@ pub struct PreviewOrder {
 #[derive(Debug)]
 pub struct Previewing {
     answer: Receiver<Result<CardPreview, String>>,
+    voice: Speaker<'static>,
 }
 
 impl Previewing {
@@ -309,6 +315,7 @@ impl Previewing {
         book: Arc<Book>,
         order: PreviewOrder,
         fonts: SharedFonts,
+        voice: Speaker<'static>,
         wake: Arc<dyn Fn() + Send + Sync>,
     ) -> Self {
         let (sender, answer) = channel();
@@ -318,7 +325,7 @@ impl Previewing {
                 wake();
             }
         });
-        Self { answer }
+        Self { answer, voice }
     }
 
     /// The preview, once it is there.
@@ -326,9 +333,9 @@ impl Previewing {
         match self.answer.try_recv() {
             Ok(preview) => Some(preview),
             Err(TryRecvError::Empty) => None,
-            Err(TryRecvError::Disconnected) => Some(Err(Speaker::without_book()
-                .word("preview-broke-down")
-                .to_owned())),
+            Err(TryRecvError::Disconnected) => {
+                Some(Err(self.voice.word("preview-broke-down").to_owned()))
+            }
         }
     }
 }

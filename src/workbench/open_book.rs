@@ -460,7 +460,7 @@ impl Workbench {
     }
 
     pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
-        let (edits, draft) = redirect_from_approved(self.book(), edits);
+        let (edits, draft) = redirect_from_approved(self.voice.about(self.book()), edits);
         // What was asked for last names the step; before it stands the draft that it goes into.
         if edits.is_empty() {
             return;

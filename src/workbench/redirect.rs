@@ -3,15 +3,20 @@
 use std::collections::BTreeSet;
 
 use super::open_book::{Shown, draft_on};
-use crate::book::{Book, RecipeId, State, VersionId};
+use crate::book::{RecipeId, State, VersionId};
 use crate::edit::{Edit, apply};
+use crate::say::Speaker;
 
 /// The edits with each change of an approved version, or of an approved recipe, as a change of a new draft on it, one draft for
 /// each that is changed; and the first such draft, to be shown.
 ///
 /// Every edit is looked at, with the states that the edits before it have set. What builds on a version that is changed needs no
 /// redirection: the book keeps an approved version as it is when its base changes.
-pub(super) fn redirect_from_approved(book: &Book, edits: Vec<Edit>) -> (Vec<Edit>, Option<Shown>) {
+pub(super) fn redirect_from_approved(
+    speaker: Speaker<'_>,
+    edits: Vec<Edit>,
+) -> (Vec<Edit>, Option<Shown>) {
+    let book = speaker.book;
     let changed: BTreeSet<RecipeId> = edits
         .iter()
         .filter_map(|edit| match edit {
@@ -74,8 +79,7 @@ pub(super) fn redirect_from_approved(book: &Book, edits: Vec<Edit>) -> (Vec<Edit
                 _ => None,
             });
             with_all.versions.extend(made);
-            let (draft, version) =
-                draft_on(&with_all, on.as_ref(), crate::say::Speaker::without_book());
+            let (draft, version) = draft_on(&with_all, on.as_ref(), speaker);
             redirected.push(Edit::AddVersion {
                 recipe: id.clone(),
                 version,

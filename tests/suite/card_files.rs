@@ -202,7 +202,8 @@ fn start(folder: &Path, count: usize) -> Export {
         format: CardFormat::Pdf,
         folder: folder.to_owned(),
     };
-    Export::start(book, order, SharedFonts::bundled(), Arc::new(|| ()))
+    let voice = evensip::say::Speaker::without_book();
+    Export::start(book, order, SharedFonts::bundled(), voice, Arc::new(|| ()))
 }
 
 #[test]
