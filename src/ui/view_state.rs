@@ -47,6 +47,20 @@ pub enum Area {
     Findings,
 }
 
+impl Area {
+    /// Those that have a tab, from left to right; what is wrong with the book is shown where there is something.
+    pub const TABS: [Self; 8] = [
+        Self::Recipe,
+        Self::Swap,
+        Self::Variations,
+        Self::Compare,
+        Self::Lesson,
+        Self::Serving,
+        Self::Counter,
+        Self::Cards,
+    ];
+}
+
 /// Text in a field that is being typed in, or that could not be read.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Draft {

@@ -343,28 +343,23 @@ pub(super) fn whole_path(path: PathBuf) -> PathBuf {
     std::path::absolute(&path).unwrap_or(path)
 }
 
-/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
-pub fn exact_moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
-    let at = moment.to_zoned_datetime(TimeZone::system());
-    say!(
-        speaker,
-        "safekeeping-exact-moment",
-        day: at.day().to_string(),
-        month: u32::from(at.month().unsigned_abs()),
-        year: at.year().to_string(),
-        time: at.strftime("%H:%M:%S").to_string(),
-    )
-}
-
 /// A moment in the time of this place: "4 May 2026, 10:22".
 pub fn moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
+    told(speaker, "safekeeping-moment", "%H:%M", moment)
+}
+
+/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
+pub fn exact_moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
+    told(speaker, "safekeeping-exact-moment", "%H:%M:%S", moment)
+}
+
+fn told(speaker: Speaker<'_>, message: &str, clock: &str, moment: Timestamp) -> String {
     let at = moment.to_zoned_datetime(TimeZone::system());
-    say!(
-        speaker,
-        "safekeeping-moment",
-        day: at.day().to_string(),
-        month: u32::from(at.month().unsigned_abs()),
-        year: at.year().to_string(),
-        time: at.strftime("%H:%M").to_string(),
-    )
+    let arguments = [
+        ("day", at.day().to_string().into()),
+        ("month", u32::from(at.month().unsigned_abs()).into()),
+        ("year", at.year().to_string().into()),
+        ("time", at.strftime(clock).to_string().into()),
+    ];
+    speaker.say(message, &arguments)
 }

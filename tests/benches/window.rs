@@ -109,17 +109,7 @@ fn frames() {
     save(&path, &large).unwrap();
     let blank = measure(&Context::default(), |_| {});
     println!("a frame with nothing in it: {:.3} ms", blank.median);
-    let areas = [
-        Area::Recipe,
-        Area::Swap,
-        Area::Variations,
-        Area::Compare,
-        Area::Lesson,
-        Area::Serving,
-        Area::Counter,
-        Area::Cards,
-    ];
-    for area in areas {
+    for area in Area::TABS {
         let of = |book: Option<PathBuf>| {
             let ctx = Context::default();
             let mut app = program(&ctx, book);

@@ -660,11 +660,6 @@ pub(super) fn read_date(speaker: Speaker<'_>, text: &str) -> Result<Option<Strin
     }
 }
 
-/// The same, with the reason in English.
-pub(super) fn date(text: &str) -> Result<Option<String>, String> {
-    read_date(Speaker::without_book(), text)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -688,8 +683,11 @@ mod tests {
 
     #[test]
     fn a_day_is_read_or_refused() {
-        assert_eq!(date(" 2026-05-04 "), Ok(Some("2026-05-04".to_owned())));
-        assert_eq!(date(""), Ok(None));
+        assert_eq!(
+            read_date(Speaker::without_book(), " 2026-05-04 "),
+            Ok(Some("2026-05-04".to_owned()))
+        );
+        assert_eq!(read_date(Speaker::without_book(), ""), Ok(None));
         for text in [
             "4.5.2026",
             "2026-13-01",
@@ -698,7 +696,7 @@ mod tests {
             "2026-5-4",
             "yesterday",
         ] {
-            assert!(date(text).is_err(), "{text}");
+            assert!(read_date(Speaker::without_book(), text).is_err(), "{text}");
         }
     }
 }

@@ -131,13 +131,13 @@ pub(super) fn disk_change_ui(
                         heading_ui(ui, speaker.word("safekeeping-changed-in-file"));
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
                             let details = Book::item_differences(base, book, item);
-                            Speaker { book, ..speaker }.item_details(&details)
+                            speaker.about(book).item_details(&details)
                         });
                         heading_ui(ui, speaker.word("safekeeping-changed-here"));
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
                             let book = workbench.book();
                             let details = Book::item_differences(base, book, item);
-                            Speaker { book, ..speaker }.item_details(&details)
+                            speaker.about(book).item_details(&details)
                         });
                     });
                 ui.add_space(grid::EASY);
@@ -215,7 +215,7 @@ fn conflict_ui(
     let did_in_file = say!(speaker, "safekeeping-did-in-file", change: change);
     for (whose, did, book) in [("mine", did_here, mine), ("theirs", did_in_file, theirs)] {
         let details = Book::item_differences(base, book, &conflict.item);
-        let sentences = Speaker { book, ..speaker }.item_details(&details);
+        let sentences = speaker.about(book).item_details(&details);
         ui.indent((whose, &name), |ui| {
             quiet_ui(ui, &did);
             if !sentences.is_empty() {

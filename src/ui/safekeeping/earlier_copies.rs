@@ -150,7 +150,7 @@ fn copy_ui(
             differences_ui(ui, "earlier", &difference, &mut state.unfolded, |item| {
                 let book = workbench.book();
                 let details = Book::item_differences(earlier, book, item);
-                Speaker { book, ..speaker }.item_details(&details)
+                speaker.about(book).item_details(&details)
             });
         });
     ui.add_space(grid::NEAR);

@@ -298,18 +298,9 @@ fn step_button_ui(
 /// The areas of work; those that have no room stand in a menu behind the others, `reserved` being kept for what follows.
 fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, reserved: f32) {
     let speaker = in_hand.speaker;
-    let mut tabs: Vec<(Area, String)> = [
-        Area::Recipe,
-        Area::Swap,
-        Area::Variations,
-        Area::Compare,
-        Area::Lesson,
-        Area::Serving,
-        Area::Counter,
-        Area::Cards,
-    ]
-    .map(|area| (area, UiCommand::GoTo(area).label(speaker).to_owned()))
-    .into();
+    let mut tabs: Vec<(Area, String)> = Area::TABS
+        .map(|area| (area, UiCommand::GoTo(area).label(speaker).to_owned()))
+        .into();
     let has_errors = in_hand
         .findings
         .iter()

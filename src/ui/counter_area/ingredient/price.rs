@@ -7,7 +7,7 @@ use crate::book::{Ingredient, Price};
 use crate::quantity::{excerpt, parse_in_unit, parse_number};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, date, plain};
+use crate::ui::counter_area::sheet::{Sheet, Spot, plain, read_date};
 use crate::ui::counter_area::table::price_per_kg;
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
@@ -51,11 +51,17 @@ pub(super) fn price_ui(
         let spot = Spot::wide("price date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
             .hint(speaker.word("ingredient-no-day"));
-        sheet.reading(ui, spot, shown, date, |item, date| {
-            if let Some(price) = &mut item.price {
-                price.date = date;
-            }
-        });
+        sheet.reading(
+            ui,
+            spot,
+            shown,
+            |text| read_date(speaker, text),
+            |item, date| {
+                if let Some(price) = &mut item.price {
+                    price.date = date;
+                }
+            },
+        );
     });
 }
 
