@@ -438,7 +438,6 @@ impl App {
                 standard: standard.as_ref(),
                 findings: &findings,
                 lens: self.view.lens,
-                units: self.view.units,
                 speaker,
                 lit: lit.as_ref(),
             },

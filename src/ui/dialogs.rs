@@ -93,6 +93,7 @@ impl Dialog {
                 .unwrap_or_default(),
             reason: String::new(),
             tasted_at: screen
+                .speaker
                 .units
                 .of("°C")
                 .digits(screen.balance.drinking_temperature, 1),

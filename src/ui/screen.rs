@@ -4,7 +4,6 @@ use std::sync::Arc;
 
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
-use crate::quantity::DisplayUnits;
 use crate::say::Speaker;
 use crate::workbench::{Shown, Standard};
 
@@ -24,9 +23,7 @@ pub struct Screen<'frame> {
     pub findings: &'frame [Finding],
     /// What the person looks at.
     pub lens: Lens,
-    /// What temperatures and volumes are read in.
-    pub units: DisplayUnits,
-    /// Speaks about the book in these units and the language of the window.
+    /// Speaks about the book in the units and the language of the window.
     pub speaker: Speaker<'frame>,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
     pub lit: Option<&'frame LineId>,

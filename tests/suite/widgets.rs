@@ -61,7 +61,6 @@ impl Scene {
             standard: self.standard.as_ref(),
             findings: &[],
             lens: self.lens,
-            units: evensip::quantity::DisplayUnits::METRIC,
             speaker: evensip::say::Speaker::new(&self.book),
             lit: self.lit.as_ref(),
         }

@@ -47,7 +47,7 @@ pub(super) fn export_ui(
         let ready = request.is_some() && !runs && !state.folder.trim().is_empty();
         if ui.add_enabled(ready, button).clicked() {
             let requests = request.into_iter().collect();
-            actions.push(order(state, requests, screen.units));
+            actions.push(order(state, requests, screen.speaker.units));
         }
         if let Some(kind) = state.kind_of_each_drink() {
             let button = ui
@@ -55,7 +55,7 @@ pub(super) fn export_ui(
                 .on_hover_text("A card of every drink and version on the menu, a file each");
             if button.clicked() {
                 let requests = drinks_of_menu(screen.book).into_iter().map(kind).collect();
-                actions.push(order(state, requests, screen.units));
+                actions.push(order(state, requests, screen.speaker.units));
             }
         }
     });

@@ -388,7 +388,9 @@ fn arrived_lines(screen: &Screen<'_>, arrived: &Arrival) -> Vec<[String; 2]> {
             || line.ingredient.to_string(),
             |item| name_as_shown(&item.full_name()).into_owned(),
         );
-        let amount = screen.book.amount_words_in(&line.amount, screen.units);
+        let amount = screen
+            .book
+            .amount_words_in(&line.amount, screen.speaker.units);
         [amount, name]
     };
     entries
@@ -431,7 +433,7 @@ fn arrival_ui(
         Label::new(
             RichText::new(
                 Speaker::new(screen.book)
-                    .in_units(screen.units)
+                    .in_units(screen.speaker.units)
                     .arrival(arrived),
             )
             .color(palette.text_quiet),

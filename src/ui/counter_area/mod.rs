@@ -22,7 +22,6 @@ use self::table::{Shelf, Sort};
 use super::theme::{self, grid};
 use super::view_state::{Area, ViewState};
 use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
-use crate::quantity::DisplayUnits;
 use crate::say::Speaker;
 use crate::ui::words;
 use crate::workbench::Action;
@@ -228,9 +227,7 @@ pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
 struct Counter<'frame> {
     book: &'frame Arc<Book>,
     findings: &'frame [Finding],
-    /// What temperatures and volumes are read in.
-    units: DisplayUnits,
-    /// Speaks about the book in these units and the language of the window.
+    /// Speaks about the book in the units and the language of the window.
     speaker: Speaker<'frame>,
 }
 
@@ -250,7 +247,6 @@ pub(super) fn counter_area_ui(
     let counter = Counter {
         book,
         findings,
-        units: view.units,
         speaker: view.speaker(book),
     };
     view.counter.shelf.take(book, counter.speaker);

@@ -28,7 +28,7 @@ pub(super) fn editor_ui(
     let settings = &counter.book.settings;
     let mut sheet = Sheet::new(
         settings.clone(),
-        counter.units,
+        counter.speaker.units,
         PLACE,
         Edit::SetSettings,
         &mut view.drafts,

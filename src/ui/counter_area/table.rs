@@ -420,7 +420,7 @@ pub(super) fn as_table<'row>(
 ) -> Table {
     let speaker = counter.speaker;
     let currency = &counter.book.settings.currency;
-    let volume = counter.units.of("ml").symbol;
+    let volume = counter.speaker.units.of("ml").symbol;
     // What a measure is called in differs from row to row, and stays behind its number.
     let unit = |column: &Column| match column.title {
         "counter-column-sugars" | "counter-column-one-use" | "counter-column-mass" => "g",

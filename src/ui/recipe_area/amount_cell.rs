@@ -75,7 +75,7 @@ pub(super) fn temperature_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let unit = screen.units.of("°C");
+    let unit = screen.speaker.units.of("°C");
     let key = temperature_key(screen, &row.line.id);
     let speaker = screen.speaker;
     let name = say!(speaker, "recipe-sheet-temperature-of", ingredient: row.name());
@@ -85,7 +85,7 @@ pub(super) fn temperature_ui(
         .unwrap_or_default();
     let stated = row.temperature.filter(|(_, stated)| *stated);
     let shown = stated
-        .map(|(celsius, _)| screen.units.temperature(celsius, 0))
+        .map(|(celsius, _)| screen.speaker.units.temperature(celsius, 0))
         .unwrap_or_default();
     let field = Field {
         align: egui::Align::Max,

@@ -206,7 +206,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                 ));
             }
         }
-        let celsius = screen.units.of("°C");
+        let celsius = screen.speaker.units.of("°C");
         let drinking = Number {
             field: "drinking-temperature",
             before: speaker.word("recipe-sheet-compare-taste"),
@@ -224,7 +224,7 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             before: speaker.word("recipe-sheet-price"),
             term: None,
             name: speaker.word("recipe-sheet-menu-price"),
-            unit: screen.units.of(&screen.book.settings.currency),
+            unit: screen.speaker.units.of(&screen.book.settings.currency),
             value: resolved.menu_price,
             hint: "–".to_owned(),
             decimals: 2,

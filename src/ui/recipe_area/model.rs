@@ -66,7 +66,7 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
         speaker.word("recipe-sheet-table-amount").to_owned(),
         spreadsheet::head(
             speaker.word("recipe-sheet-table-temperature"),
-            screen.units.of("°C").symbol,
+            screen.speaker.units.of("°C").symbol,
         ),
         spreadsheet::head(speaker.word("recipe-sheet-mass"), "g"),
         "±".to_owned(),
@@ -83,7 +83,7 @@ pub(super) fn as_table(screen: &Screen<'_>) -> Table {
                 Value::known(Uncertain { value, u }, 1)
             },
         );
-        let temperature = share.map(|share| screen.units.of("°C").digits(share.celsius, 0));
+        let temperature = share.map(|share| screen.speaker.units.of("°C").digits(share.celsius, 0));
         let part = share.and_then(|share| share.through(lens));
         let part = part.map_or_else(
             || Cell::words(gap_words(speaker, lens)),

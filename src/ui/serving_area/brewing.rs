@@ -111,7 +111,7 @@ pub(super) fn brewing_ui(
                 state.known = Some((question, answer));
             }
             if let Some((question, answer)) = &state.known {
-                answer_ui(ui, tea, question, answer, screen.units, actions);
+                answer_ui(ui, tea, question, answer, screen.speaker.units, actions);
             }
         }
         Err(missing) => sheet::quiet_ui(ui, missing),

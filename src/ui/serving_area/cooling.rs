@@ -39,7 +39,7 @@ pub(super) fn cooling_ui(
         screen,
         "when served",
         &celsius,
-        screen.units.of("°C").symbol,
+        screen.speaker.units.of("°C").symbol,
         Measurand::ServingTemperature,
     );
     window_ui(ui, screen);
@@ -47,7 +47,7 @@ pub(super) fn cooling_ui(
         Ok(course) => {
             milestones_ui(ui, screen, &course.cooling);
             ui.add_space(grid::NEAR);
-            cooling_plot::cooling_plot_ui(ui, course, serving.run.as_ref(), screen.units);
+            cooling_plot::cooling_plot_ui(ui, course, serving.run.as_ref(), screen.speaker.units);
             copy_ui(ui, "cooling", || as_table(screen, course));
             sheet::quiet_ui(ui, basis_words(screen, &course.cooling));
         }
@@ -69,7 +69,7 @@ pub(super) fn cooling_ui(
         && let Some(error) = run.error.as_ref().filter(|_| !run.readings.is_empty())
     {
         let error = Speaker::new(screen.book)
-            .in_units(screen.units)
+            .in_units(screen.speaker.units)
             .cooling_error(error);
         sheet::quiet_ui(ui, format!("The readings give no curve yet: {error}."));
     }
@@ -88,7 +88,7 @@ fn window_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let Some(celsius) = screen.balance.figures.get(Measurand::ServingTemperature) else {
         return;
     };
-    let (words, is_inside) = window_words(kind, window, celsius, screen.units);
+    let (words, is_inside) = window_words(kind, window, celsius, screen.speaker.units);
     let said = if is_inside {
         sheet::words_ui(ui, words)
     } else {
@@ -154,7 +154,7 @@ fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
             }
             (Some(minutes), None) => Value::known(minutes, i32::from(minutes.value < 10.0)),
         };
-        (line_words(milestone, screen.units), value, "min")
+        (line_words(milestone, screen.speaker.units), value, "min")
     };
     cooling.milestones.iter().map(fact).collect()
 }
@@ -170,7 +170,7 @@ fn milestones_ui(ui: &mut Ui, screen: &Screen<'_>, cooling: &Cooling) {
 
 /// The lines that are passed, then the curve point by point.
 fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
-    let unit = screen.units.of("°C");
+    let unit = screen.speaker.units.of("°C");
     let temperature = spreadsheet::head("temperature", unit.symbol);
     let mut curve = Table::new(["minutes", temperature.as_str(), "±"]);
     for point in &course.points {
@@ -187,11 +187,11 @@ fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
 /// What the curve rests on, how fast it is, and what would make it surer.
 fn basis_words(screen: &Screen<'_>, cooling: &Cooling) -> String {
     let curve = &cooling.curve;
-    let temperature = |celsius: f64| screen.units.temperature(celsius, 0);
+    let temperature = |celsius: f64| screen.speaker.units.temperature(celsius, 0);
     let mut words = match cooling.basis {
         CoolingBasis::Readings(count) => format!(
             "Rests on {count} thermometer readings of the cup, weighed against published cups. The largest miss of a reading is {}.",
-            screen.units.kelvin(curve.largest_miss(), 1)
+            screen.speaker.units.kelvin(curve.largest_miss(), 1)
         ),
         CoolingBasis::TimeConstant => {
             "Rests on the time constant that is stated for the cup, weighed against published cups."

@@ -96,7 +96,7 @@ pub(super) fn readings_ui(
         readings: Vec::new(),
     });
     circumstances_ui(ui, cup, &run, view, actions);
-    head_ui(ui, screen.units);
+    head_ui(ui, screen.speaker.units);
     for at in 0..=run.readings.len() {
         reading_ui(ui, cup, &run, at, view, actions);
     }

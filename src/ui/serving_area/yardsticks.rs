@@ -63,7 +63,7 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 }
 
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
-    let speaker = Speaker::new(screen.book).in_units(screen.units);
+    let speaker = Speaker::new(screen.book).in_units(screen.speaker.units);
     words::subheading_ui(ui, &name_of_yardstick(reading.yardstick));
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;

@@ -242,7 +242,7 @@ fn temperature_ui(
     let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
     let settings = &screen.book.settings;
-    let unit = screen.units.of("°C");
+    let unit = screen.speaker.units.of("°C");
     let shop = if screen.balance.iced {
         settings.iced_window
     } else {

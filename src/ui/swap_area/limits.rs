@@ -312,7 +312,9 @@ fn read_limit(speaker: Speaker<'_>, line: &Line, text: &str) -> Result<Option<f6
 /// The number of a limit as it is shown: that of a volume in the unit that is read.
 fn show_end(screen: &Screen<'_>, line: &Line, number: f64) -> String {
     match line.amount {
-        Amount::Millilitres(_) | Amount::FillTo(_) => screen.units.of("ml").trimmed(number, 1),
+        Amount::Millilitres(_) | Amount::FillTo(_) => {
+            screen.speaker.units.of("ml").trimmed(number, 1)
+        }
         _ => show_count(number),
     }
 }

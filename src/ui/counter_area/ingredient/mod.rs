@@ -50,7 +50,7 @@ pub(super) fn editor_ui(
     let item = ItemId::Ingredient(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
-        counter.units,
+        counter.speaker.units,
         item.place(),
         Edit::PutIngredient,
         &mut view.drafts,
@@ -154,6 +154,7 @@ fn what_it_is_ui(
         );
     });
     let room = counter
+        .speaker
         .units
         .of("°C")
         .trimmed(counter.book.settings.room_temperature, 1);

@@ -32,7 +32,7 @@ pub(super) fn editor_ui(
     let item = ItemId::Measure(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
-        counter.units,
+        counter.speaker.units,
         item.place(),
         Edit::PutMeasure,
         &mut view.drafts,

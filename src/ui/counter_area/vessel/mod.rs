@@ -33,7 +33,7 @@ pub(super) fn editor_ui(
     let item = ItemId::Vessel(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
-        counter.units,
+        counter.speaker.units,
         item.place(),
         Edit::PutVessel,
         &mut view.drafts,
@@ -222,6 +222,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         },
     );
     let room = counter
+        .speaker
         .units
         .of("°C")
         .trimmed(counter.book.settings.room_temperature, 1);
