@@ -9,7 +9,7 @@ use std::time::Duration;
 use super::LONGEST_TEXT;
 use super::earlier;
 use super::error::SaveError;
-use super::fingerprint::{Fingerprint, OnDisk, look_closely};
+use super::fingerprint::{Fingerprint, OnDisk, look, look_closely};
 use super::write::write_counting;
 use crate::book::Book;
 
@@ -39,8 +39,7 @@ pub fn save(path: &Path, book: &Book) -> Result<Saved, SaveError> {
 
 /// The same, unless the file is no longer what it was when its fingerprint was taken: then nothing is overwritten.
 ///
-/// The file is looked at last thing before it is replaced. Between the two another program can still write; what it wrote is
-/// then kept as an earlier copy.
+/// The file is read before an earlier copy is kept of it, and its length and time are looked at last thing before it is replaced.
 pub fn save_over(path: &Path, book: &Book, known: &Fingerprint) -> Result<Saved, SaveError> {
     save_expecting(path, book, Some(known))
 }
@@ -54,14 +53,21 @@ fn save_expecting(
     let io_error = |source| save_error(path, source);
     let target = followed(path).map_err(io_error)?;
     let beside = written_beside(&target, text.as_bytes()).map_err(io_error)?;
-    if let Some(known) = known
-        && let OnDisk::Changed(_) = look_closely(&target, known).map_err(io_error)?
-    {
-        return Err(SaveError::ChangedOnDisk {
-            path: path.to_owned(),
-        });
-    }
+    let refuse_changed = |look: fn(&Path, &Fingerprint) -> io::Result<OnDisk>| {
+        let Some(known) = known else {
+            return Ok(());
+        };
+        match look(&target, known).map_err(io_error)? {
+            OnDisk::Changed(_) => Err(SaveError::ChangedOnDisk {
+                path: path.to_owned(),
+            }),
+            OnDisk::Same | OnDisk::Gone => Ok(()),
+        }
+    };
+    refuse_changed(look_closely)?;
     let earlier = keep_earlier(&target, text.as_bytes());
+    // To keep a copy and to read the file takes a while; a look at its length and time takes none.
+    refuse_changed(look)?;
     let put = beside.persist(&target).map_err(|error| error.error);
     let metadata = match put.and_then(|file| file.metadata()) {
         Ok(metadata) => metadata,
