@@ -89,16 +89,16 @@ swap-fill-out-of-reach = keine Menge der Zeile, die den Becher auffüllt, erreic
 swap-outside-window = es würde mit { $temperature } serviert, außerhalb des Servierfensters von { $from } bis { $to }: das Wasser, den Tee oder das Servierfenster ändern
 # { $alone } says whether it is known which ingredient brings the most.
 swap-over-sugar = { $alone ->
-    [known] höchstens { $most } Zucker je 100 ml lassen sich nicht einhalten: Ohne diese Grenze kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit
-   *[not-known] höchstens { $most } Zucker je 100 ml lassen sich nicht einhalten: Ohne diese Grenze kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }
+    [known] die Grenze von höchstens { $most } Zucker je 100 ml lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit
+   *[not-known] die Grenze von höchstens { $most } Zucker je 100 ml lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }
 }
 swap-over-energy = { $alone ->
-    [known] höchstens { $most } lassen sich nicht einhalten: Ohne diese Grenze kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit
-   *[not-known] höchstens { $most } lassen sich nicht einhalten: Ohne diese Grenze kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }
+    [known] die Grenze von höchstens { $most } lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit
+   *[not-known] die Grenze von höchstens { $most } lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }
 }
 swap-over-cost = { $alone ->
-    [known] höchstens { $most } lassen sich nicht einhalten: Ohne diese Grenze kostet das Getränk mit dem ähnlichsten Geschmack { $found }; { $ingredient } allein kostet { $share }
-   *[not-known] höchstens { $most } lassen sich nicht einhalten: Ohne diese Grenze kostet das Getränk mit dem ähnlichsten Geschmack { $found }
+    [known] die Grenze von höchstens { $most } lässt sich nicht einhalten: Ohne sie kostet das Getränk mit dem ähnlichsten Geschmack { $found }; { $ingredient } allein kostet { $share }
+   *[not-known] die Grenze von höchstens { $most } lässt sich nicht einhalten: Ohne sie kostet das Getränk mit dem ähnlichsten Geschmack { $found }
 }
 swap-undissolved = { $hot } heißes Wasser können { $powder } Pulver nicht lösen: Jedes Gramm Pulver braucht { $needed }
 
