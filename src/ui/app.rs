@@ -9,28 +9,28 @@ use std::time::Duration;
 use eframe::egui;
 use egui::{Context, Ui, ViewportCommand};
 
+use super::Screen;
+use super::area::{Area, Navigation};
+use super::area_of_work::Desk;
+use super::areas::Areas;
+use super::book_in_hand::BookInHand;
 use super::commands::{self, UiCommand};
 use super::dialogs;
 use super::field::Field;
 use super::in_order::InOrder;
+use super::look_up::LookUpState;
 use super::opening_page::opening_page_ui;
 use super::recipe_area;
 use super::remembered;
-use super::safekeeping;
-use super::shell::{self, BookInHand};
+use super::safekeeping::{self, SafekeepingState};
+use super::shell::{self, ShellState};
 use super::start::{Start, window_options};
 use super::theme::{self, Appearance};
-use super::view_state::{Area, ViewState};
+use super::view_state::ViewState;
 use super::words;
-use super::{
-    Screen, card_area, compare_area, counter_area, ladder_area, lesson_area, serving_area,
-    swap_area,
-};
-use crate::book::{Book, Finding, Recipe};
+use crate::book::{Book, Finding};
 use crate::say::{Speaker, say};
-use crate::workbench::{
-    Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
-};
+use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
 
 /// The name of the program to the system, and of its folder of data.
 pub(super) const APP_ID: &str = "evensip";
@@ -95,6 +95,10 @@ fn without_source_places(message: &str) -> String {
 pub struct App {
     workbench: Workbench,
     view: ViewState,
+    areas: Areas,
+    shell: ShellState,
+    safekeeping: SafekeepingState,
+    look_up: LookUpState,
     /// Set once the question about unsaved changes has been answered, so that closing is not asked twice.
     closing: bool,
     /// What was in hand when the window was closed, until the book that it is in has come.
@@ -168,6 +172,10 @@ impl App {
             home: workbench.home().clone(),
             workbench,
             view: ViewState::default(),
+            areas: Areas::default(),
+            shell: ShellState::default(),
+            safekeeping: SafekeepingState::default(),
+            look_up: LookUpState::default(),
             closing: false,
             shown_last: None,
             title: String::new(),
@@ -193,6 +201,16 @@ impl App {
         &self.view
     }
 
+    /// What the areas of work remember.
+    pub fn areas(&self) -> &Areas {
+        &self.areas
+    }
+
+    /// Sets what the areas of work remember.
+    pub fn areas_mut(&mut self) -> &mut Areas {
+        &mut self.areas
+    }
+
     /// Sets what is in hand on the screen.
     pub fn view_mut(&mut self) -> &mut ViewState {
         &mut self.view
@@ -210,24 +228,32 @@ impl App {
         let before = self.workbench.book().clone();
         self.workbench.poll();
         if !Arc::ptr_eq(&before, self.workbench.book()) {
-            self.view.forget_book();
+            self.forget_book();
             self.view.shown = self.shown_last.take();
         }
         if self.workbench.opening().is_none() {
             self.shown_last = None;
         }
         self.follow_workbench();
-        if self.view.area != Area::Lesson {
-            lesson_area::leave(&ctx, &mut self.view);
-        }
         safekeeping::keep_looking(&ctx, &mut self.workbench);
         let mut actions = Vec::new();
         self.take_outside_events(&ctx, &mut actions);
         self.take_keys(&ctx, &mut actions);
+        self.lead(&ctx);
         self.draw(ui, &mut actions);
         self.light_up(&ctx);
         self.perform_all(&ctx, actions);
         self.tell_window(&ctx);
+    }
+
+    /// Forgets what belongs to a book that is no longer open.
+    fn forget_book(&mut self) {
+        self.view.forget_book();
+        self.safekeeping.forget_book();
+        self.look_up = LookUpState::default();
+        for area in self.areas.all() {
+            area.forget_book();
+        }
     }
 
     /// The text cursor blinks while somebody is there: each blink draws the whole window.
@@ -242,33 +268,17 @@ impl App {
         }
     }
 
-    /// Shows what the workbench or the swap wants shown.
+    /// Shows what the workbench wants shown.
     fn follow_workbench(&mut self) {
         if let Some(shown) = self.workbench.take_show() {
             self.view.show(shown);
         }
-        if let Some(version) = self.view.swap.show_version.take()
-            && let Some(before) = self.view.shown_in(self.workbench.book())
-        {
-            self.view.show(Shown {
-                recipe: before.recipe,
-                version: Some(version),
-            });
-            self.view.area = Area::Recipe;
-        }
         if let Some(focus) = self.workbench.take_focus() {
-            counter_area::go_to(&focus, &mut self.view);
-            if let Some(recipe) = recipe_area::recipe_of_focus(&focus)
-                && self
-                    .view
-                    .shown_in(self.workbench.book())
-                    .is_none_or(|shown| shown.recipe != recipe)
-                && self.workbench.book().recipe(&recipe).is_some()
-            {
-                self.view.show(Shown {
-                    recipe,
-                    version: None,
-                });
+            let (book, view) = (self.workbench.book(), &mut self.view);
+            for area in self.areas.all() {
+                if area.go_to_focus(&focus, book, view) {
+                    break;
+                }
             }
             self.view.focus_wanted = Some(focus);
         }
@@ -313,7 +323,7 @@ impl App {
         self.workbench.opening().is_some()
             || self.view.dialog.is_some()
             || self.workbench.pending().is_some()
-            || safekeeping::asks(&self.workbench, &self.view.safekeeping)
+            || safekeeping::asks(&self.workbench, &self.safekeeping)
     }
 
     fn take_keys(&mut self, ctx: &Context, actions: &mut Vec<Action>) {
@@ -340,13 +350,10 @@ impl App {
             self.view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
         }
         if commands::pressed_here(ctx, UiCommand::Back) {
-            if self.view.area == Area::Counter && self.view.counter.step_back() {
-                return;
+            let area = self.areas.of(self.view.area);
+            if !area.step_back(&mut self.view) {
+                self.view.area = Area::Recipe;
             }
-            if self.view.area == Area::Recipe {
-                self.view.line_in_hand = None;
-            }
-            self.view.area = Area::Recipe;
         }
     }
 
@@ -362,22 +369,13 @@ impl App {
         ) {
             return;
         }
-        let Some(shown) = self.view.shown_in(&book) else {
-            return;
-        };
-        let balance = self
-            .workbench
-            .balance(&shown.recipe, shown.version.as_ref());
-        if let Some((recipe, balance)) = book.recipe(&shown.recipe).zip(balance) {
-            recipe_area::carry_out(
-                command,
-                recipe,
-                &shown,
-                &balance.resolved,
-                &mut self.view,
-                actions,
-            );
-        }
+        let (view, areas) = (&mut self.view, &mut self.areas);
+        with_drink(&mut self.workbench, view, &book, |_, drink, view| {
+            if let Some(drink) = drink {
+                let mut areas = areas.all().into_iter();
+                areas.any(|area| area.carry_out(command, drink, view, actions));
+            }
+        });
     }
 
     fn draw(&mut self, ui: &mut Ui, actions: &mut Vec<Action>) {
@@ -386,94 +384,46 @@ impl App {
             return;
         }
         let book = self.workbench.book().clone();
-        let findings = self.workbench.findings();
+        let front = self.view.area;
+        for area in self.areas.all_but(front) {
+            area.leave(ui.ctx(), &mut self.view);
+        }
         let shown = self.view.shown_in(&book);
-        let shown = shown.as_ref();
-        let recipe: Option<Arc<Recipe>> =
-            shown.and_then(|shown| book.recipe(&shown.recipe)).cloned();
-        let balance = shown.and_then(|shown| {
-            self.workbench
-                .balance(&shown.recipe, shown.version.as_ref())
-        });
-        let standard = shown.and_then(|shown| {
-            self.workbench
-                .standard(&shown.recipe, shown.version.as_ref())
-        });
-        let swap = (self.view.area == Area::Swap)
-            .then(|| swap_area::SwapLooks::take(&mut self.workbench, &self.view.swap));
-        let variations = shown.filter(|_| self.view.area == Area::Variations);
-        let variations = variations
-            .map(|shown| ladder_area::LadderLooks::take(&mut self.workbench, shown))
-            .unwrap_or_default();
-        let compare = shown.filter(|_| self.view.area == Area::Compare);
-        let compare = compare
-            .map(|shown| {
-                compare_area::CompareLooks::take(&mut self.workbench, shown, &mut self.view)
-            })
-            .unwrap_or_default();
-        let lesson = if self.view.area == Area::Lesson {
-            lesson_area::take(&mut self.workbench, &self.view.swap)
-        } else {
-            Look::default()
-        };
-        let serving = shown.filter(|_| self.view.area == Area::Serving);
-        let serving = serving.and_then(|shown| {
-            self.workbench
-                .serving(&shown.recipe, shown.version.as_ref())
-        });
-        let cards = (self.view.area == Area::Cards).then(|| {
-            let order = shown.and_then(|shown| self.view.cards.order(shown, self.view.units));
-            card_area::card_frame(&mut self.workbench, order.as_ref(), &self.view.cards)
-        });
-        let lit = self.view.lit.clone();
+        let area = self.areas.of(front);
+        area.look(&mut self.workbench, shown.as_ref(), &mut self.view);
+        let findings = self.workbench.findings();
         let speaker = self.view.speaker(&book);
         let steps = [self.workbench.undo_label(), self.workbench.redo_label()];
-        let in_hand = in_hand(&self.workbench, &book, &findings, speaker, &steps);
-        let screen = shown.zip(recipe.as_deref()).zip(balance.as_deref()).map(
-            |((shown, recipe), balance)| Screen {
-                book: &book,
-                shown,
-                recipe,
-                balance,
-                standard: standard.as_ref(),
-                findings: &findings,
-                lens: self.view.lens,
-                speaker,
-                lit: lit.as_ref(),
-            },
-        );
-        let view = &mut self.view;
-        shell::shell_ui(
-            ui,
-            &in_hand,
-            screen.as_ref(),
-            view,
-            actions,
-            |ui, screen, view, actions| match view.area {
-                Area::Swap => {
-                    let (state, drafts) = (&mut view.swap, &mut view.drafts);
-                    let looks = swap.unwrap_or_default();
-                    swap_area::swap_area_ui(ui, screen, &looks, state, drafts, actions);
-                }
-                Area::Variations => {
-                    ladder_area::ladder_area_ui(ui, screen, &variations, view, actions);
-                }
-                Area::Compare => compare_area::compare_area_ui(ui, screen, &compare, view),
-                Area::Lesson => lesson_area::lesson_area_ui(ui, screen, &lesson, view, actions),
-                Area::Serving => {
-                    serving_area::serving_area_ui(ui, screen, serving.as_deref(), view, actions);
-                }
-                Area::Cards => {
-                    let frame = cards.unwrap_or_default();
-                    card_area::card_area_ui(ui, screen, &frame, &mut view.cards, actions);
-                }
-                Area::Recipe | Area::Counter | Area::Findings => {
-                    recipe_area::recipe_area_ui(ui, screen, view, actions);
+        let (shell, look_up) = (&mut self.shell, &mut self.look_up);
+        let safekeeping = &mut self.safekeeping;
+        with_drink(
+            &mut self.workbench,
+            &mut self.view,
+            &book,
+            |workbench, drink, view| {
+                let in_hand = &in_hand(workbench, &book, &findings, speaker, &steps);
+                let desk = Desk { in_hand, drink };
+                shell::shell_ui(ui, desk, area, shell, view, actions);
+                if !safekeeping::asks_ui(ui.ctx(), workbench, safekeeping, view, actions) {
+                    let pending = workbench.pending();
+                    dialogs::dialogs_ui(ui.ctx(), in_hand, pending, look_up, view, actions);
                 }
             },
         );
-        if !safekeeping::asks_ui(ui.ctx(), &self.workbench, view, actions) {
-            dialogs::dialogs_ui(ui.ctx(), &in_hand, self.workbench.pending(), view, actions);
+        self.lead(ui.ctx());
+    }
+
+    /// Leads where somebody wanted to be led in this frame.
+    fn lead(&mut self, ctx: &Context) {
+        for to in std::mem::take(&mut self.view.navigation) {
+            self.safekeeping.go(&to);
+            if to == Navigation::LookUp {
+                self.look_up.open();
+            }
+            for area in self.areas.all() {
+                area.go(&to);
+            }
+            ctx.request_repaint();
         }
     }
 
@@ -514,7 +464,7 @@ impl App {
                 self.view.drafts.clear();
             }
             if may_replace && !Arc::ptr_eq(&before, self.workbench.book()) {
-                self.view.forget_book();
+                self.forget_book();
             }
         }
         let moved = *self.workbench.home() != self.home;
@@ -557,6 +507,38 @@ impl App {
             ctx.memory_mut(|memory| memory.request_focus(Field::id(&field)));
         }
     }
+}
+
+/// Hands on the drink in hand, as it is balanced now; an empty book has none.
+fn with_drink(
+    workbench: &mut Workbench,
+    view: &mut ViewState,
+    book: &Arc<Book>,
+    then: impl FnOnce(&Workbench, Option<&Screen<'_>>, &mut ViewState),
+) {
+    let Some(shown) = view.shown_in(book) else {
+        return then(workbench, None, view);
+    };
+    let (recipe, version) = (&shown.recipe, shown.version.as_ref());
+    let balance = workbench.balance(recipe, version);
+    let standard = workbench.standard(recipe, version);
+    let findings = workbench.findings();
+    let lit = view.lit.clone();
+    let recipe = book.recipe(recipe).cloned();
+    let speaker = view.speaker(book);
+    let drink = recipe.zip(balance);
+    let drink = drink.as_ref().map(|(recipe, balance)| Screen {
+        book,
+        shown: &shown,
+        recipe,
+        balance,
+        standard: standard.as_ref(),
+        findings: &findings,
+        lens: view.lens,
+        speaker,
+        lit: lit.as_ref(),
+    });
+    then(workbench, drink.as_ref(), view);
 }
 
 /// Names of fields that undo goes back to begin so.

@@ -2,7 +2,7 @@
 
 use egui::{Context, Key, KeyboardShortcut, Modifiers};
 
-use super::view_state::Area;
+use super::area::Area;
 use crate::say::{Speaker, say};
 
 /// What a person can ask for with a key, a button or a menu.

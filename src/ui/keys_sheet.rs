@@ -2,11 +2,11 @@
 
 use egui::{Label, RichText, ScrollArea, Ui};
 
+use super::area::Area;
 use super::commands::UiCommand;
 use super::dialogs::{main_button_ui, title_ui};
 use super::spreadsheet::{Cell, Table, copy_ui};
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::Area;
 use super::words::small_heading_ui;
 use crate::say::Speaker;
 

@@ -5,13 +5,14 @@ use std::sync::Arc;
 use egui::text::{LayoutJob, TextFormat, TextWrapping};
 use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2, vec2};
 
+use super::area::{Area, Navigation};
+use super::book_in_hand::BookInHand;
 use super::dialogs::{quiet_ui, title_ui};
 use super::field::select_all;
-use super::shell::BookInHand;
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::{Area, ViewState};
+use super::view_state::ViewState;
 use super::{counter_area, ladder_area, recipe_area, safekeeping};
-use crate::book::{Book, Hit, Hits, LookUpIndex, Spot};
+use crate::book::{Book, Hit, Hits, ItemId, LookUpIndex, Spot};
 use crate::quantity::{excerpt, name_as_shown, show_grouped};
 use crate::say::{Speaker, say};
 use crate::workbench::Shown;
@@ -72,10 +73,14 @@ impl LookUpState {
 }
 
 /// The sheet; `false` when it should go.
-pub(super) fn look_up_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) -> bool {
+pub(super) fn look_up_ui(
+    ui: &mut Ui,
+    in_hand: &BookInHand<'_>,
+    state: &mut LookUpState,
+    view: &mut ViewState,
+) -> bool {
     let speaker = in_hand.speaker;
     title_ui(ui, speaker.word("look-up-title"));
-    let state = &mut view.look_up;
     let entered = field_ui(ui, speaker, state);
     state.take(in_hand.book);
     let moved = take_arrows(ui, state);
@@ -268,17 +273,15 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
             show(view, recipe, None);
             view.focus_wanted = Some(safekeeping::approval_focus(recipe, *at));
         }
-        Spot::Ingredient(id) => at_counter(view, counter_area::ItemId::Ingredient(id.clone())),
+        Spot::Ingredient(id) => at_counter(view, ItemId::Ingredient(id.clone())),
         Spot::Flavour(id, at) => {
-            let item = counter_area::ItemId::Ingredient(id.clone());
-            let field = counter_area::flavour_focus(&item, *at);
-            at_counter(view, item);
-            view.focus_wanted = Some(field);
+            at_counter(view, ItemId::Ingredient(id.clone()));
+            view.focus_wanted = Some(counter_area::flavour_focus(id, *at));
         }
-        Spot::Measure(id) => at_counter(view, counter_area::ItemId::Measure(id.clone())),
-        Spot::Vessel(id) => at_counter(view, counter_area::ItemId::Vessel(id.clone())),
-        Spot::SugarLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Sugar, *at),
-        Spot::IceLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Ice, *at),
+        Spot::Measure(id) => at_counter(view, ItemId::Measure(id.clone())),
+        Spot::Vessel(id) => at_counter(view, ItemId::Vessel(id.clone())),
+        Spot::SugarLevel(at) => ladder_area::show_sugar_level(view, *at),
+        Spot::IceLevel(at) => ladder_area::show_ice_level(view, *at),
         Spot::Shop => at_shop(view, counter_area::shop_name_focus()),
         Spot::BookNote => at_shop(view, counter_area::book_note_focus()),
     }
@@ -297,12 +300,10 @@ fn show(
 }
 
 fn at_shop(view: &mut ViewState, field: String) {
-    view.area = Area::Counter;
-    view.counter.look_at(counter_area::Kind::Shop);
+    at_counter(view, ItemId::Settings);
     view.focus_wanted = Some(field);
 }
 
-fn at_counter(view: &mut ViewState, item: counter_area::ItemId) {
-    view.area = Area::Counter;
-    view.counter.show_in_list(item);
+fn at_counter(view: &mut ViewState, item: ItemId) {
+    view.go(Area::Counter, Navigation::Item(item));
 }

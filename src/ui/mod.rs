@@ -1,12 +1,18 @@
 //! Draws the workbench and returns what the person wants; decides nothing about drinks and touches no disk.
 
 mod app;
+mod area;
+mod area_of_work;
+mod areas;
+mod book_in_hand;
 pub mod card_area;
 mod commands;
 mod compare_area;
 pub mod counter_area;
+mod dialog;
 mod dialogs;
 mod field;
+mod findings_area;
 mod glossary;
 pub mod icons;
 mod in_order;
@@ -35,7 +41,9 @@ mod words;
 pub use crate::balance::wording;
 
 pub use app::{App, Opening, WindowError, run};
+pub use area::Area;
+pub use areas::Areas;
 pub use commands::UiCommand;
 pub use screen::Screen;
 pub use start::{Start, window_options};
-pub use view_state::{Area, Draft, Drafts, ViewState};
+pub use view_state::{AskedSwap, Draft, Drafts, ViewState};

@@ -3,63 +3,15 @@
 use std::collections::BTreeMap;
 use std::path::PathBuf;
 
-use super::card_area::CardState;
-use super::compare_area::CompareState;
-use super::counter_area::CounterState;
-use super::dialogs::Dialog;
-use super::ladder_area::LadderState;
-use super::lesson_area::LessonState;
-use super::look_up::LookUpState;
-use super::recipe_area::FinderState;
-use super::safekeeping::SafekeepingState;
-use super::serving_area::ServingState;
-use super::shell::DrinkRows;
-use super::swap_area::SwapState;
-use super::tall_list::TallList;
+use super::area::{Area, Navigation};
+use super::dialog::Dialog;
 use super::theme::Appearance;
 use crate::balance::Lens;
-use crate::book::{Book, LineId};
+use crate::book::{Book, LineId, RecipeId};
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker};
+use crate::swap::{Demands, Question};
 use crate::workbench::Shown;
-
-/// The areas of work.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Area {
-    /// The recipe as it is made.
-    #[default]
-    Recipe,
-    /// One ingredient for another.
-    Swap,
-    /// Less sugar, another size, hot or iced.
-    Variations,
-    /// Drinks side by side.
-    Compare,
-    /// A swap for a group that learns.
-    Lesson,
-    /// How the drink is served: warm or cold, declared, sold, brewed for.
-    Serving,
-    /// What the shop has.
-    Counter,
-    /// What is printed, and what is brought in.
-    Cards,
-    /// What is wrong with the book.
-    Findings,
-}
-
-impl Area {
-    /// Those that have a tab, from left to right; what is wrong with the book is shown where there is something.
-    pub const TABS: [Self; 8] = [
-        Self::Recipe,
-        Self::Swap,
-        Self::Variations,
-        Self::Compare,
-        Self::Lesson,
-        Self::Serving,
-        Self::Counter,
-        Self::Cards,
-    ];
-}
 
 /// Text in a field that is being typed in, or that could not be read.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -138,7 +90,33 @@ impl Drafts {
     }
 }
 
-/// Everything that the views remember between frames.
+/// A swap as it is asked for.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct AskedSwap {
+    /// The question. While nothing is chosen that comes, `with` is what goes.
+    pub question: Option<Question>,
+    /// What is asked beside it.
+    pub demands: Demands,
+}
+
+impl AskedSwap {
+    /// A question without more to it.
+    pub fn asking(question: Question) -> Self {
+        Self {
+            question: Some(question),
+            ..Self::default()
+        }
+    }
+
+    /// The question once both ingredients are chosen.
+    pub(super) fn complete(&self) -> Option<&Question> {
+        self.question
+            .as_ref()
+            .filter(|question| question.with != question.replace)
+    }
+}
+
+/// What all areas share of what a person has in hand.
 #[derive(Default)]
 pub struct ViewState {
     /// The recipe and version in hand.
@@ -153,10 +131,6 @@ pub struct ViewState {
     pub units: DisplayUnits,
     /// The language of the window.
     pub language: Language,
-    /// What is searched for in the list of drinks.
-    pub search: String,
-    /// The rows of the list of drinks.
-    pub(super) drinks: DrinkRows,
     /// Whether the list of drinks is open; by the width of the window while nobody has chosen.
     pub list_open: Option<bool>,
     /// The line whose details are open.
@@ -165,36 +139,16 @@ pub struct ViewState {
     pub lit: Option<LineId>,
     /// The line that will be lit up in the next frame.
     pub lit_next: Option<LineId>,
-    /// The line that is being dragged.
-    pub dragged: Option<LineId>,
     /// Half-typed text.
     pub drafts: Drafts,
-    /// The list in which an ingredient is found.
-    pub(super) finder: FinderState,
-    /// What is typed to find anything in the book.
-    pub(super) look_up: LookUpState,
     /// The dialog that is open.
     pub(super) dialog: Option<Dialog>,
-    /// What is asked about files, earlier books and approvals.
-    pub(super) safekeeping: SafekeepingState,
     /// Where the keyboard should go, as the name of a field or a row.
     pub focus_wanted: Option<String>,
-    /// The swap that is asked for.
-    pub swap: SwapState,
-    /// What is open of the variations.
-    pub(super) ladder: LadderState,
-    /// What stands beside the drink in hand.
-    pub compare: CompareState,
-    /// The rows of what is wrong with the book.
-    pub(super) findings: TallList,
-    /// How far a lesson is.
-    pub(super) lesson: LessonState,
-    /// What is typed about how the drink is served.
-    pub(super) serving: ServingState,
-    /// What is looked at of the counter.
-    pub counter: CounterState,
-    /// What is chosen for a card.
-    pub cards: CardState,
+    /// The swap that was asked last: *Swap* answers it and *Lesson* teaches it.
+    pub swap: AskedSwap,
+    /// Where somebody wants to be led.
+    pub(super) navigation: Vec<Navigation>,
     /// Books that were open before, the latest first.
     pub recent: Vec<PathBuf>,
 }
@@ -239,9 +193,27 @@ impl ViewState {
             .is_some_and(|before| before.recipe == shown.recipe);
         if !same_recipe {
             self.line_in_hand = None;
-            self.finder.close();
         }
         self.shown = Some(shown);
+    }
+
+    /// Leads somewhere once the frame has been drawn.
+    pub(super) fn go(&mut self, area: Area, to: Navigation) {
+        self.area = area;
+        self.navigation.push(to);
+    }
+
+    /// Takes the recipe in hand that a focus names, unless it is in hand already.
+    pub(super) fn show_recipe(&mut self, book: &Book, recipe: RecipeId) {
+        let is_in_hand = self
+            .shown_in(book)
+            .is_some_and(|shown| shown.recipe == recipe);
+        if !is_in_hand && book.recipe(&recipe).is_some() {
+            self.show(Shown {
+                recipe,
+                version: None,
+            });
+        }
     }
 
     /// Puts a book at the top of those that were open before.
@@ -257,16 +229,9 @@ impl ViewState {
         self.line_in_hand = None;
         self.lit = None;
         self.drafts.clear();
-        self.finder.close();
-        self.look_up = LookUpState::default();
         self.area = Area::Recipe;
-        self.swap = SwapState::default();
-        self.counter = CounterState::default();
-        self.ladder = LadderState::default();
-        self.compare = CompareState::default();
-        self.serving = ServingState::default();
-        self.safekeeping.forget_book();
-        self.cards = CardState::default();
+        self.swap = AskedSwap::default();
+        self.navigation.clear();
     }
 }
 

@@ -13,8 +13,8 @@ use evensip::exchange::write_recipe;
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
 use evensip::swap::Question;
 use evensip::ui::Area;
+use evensip::ui::AskedSwap;
 use evensip::ui::counter_area::{ItemId, Kind};
-use evensip::ui::swap_area::SwapState;
 
 use crate::window::{Window, book, click, copied, press, settle, show, type_into, window_of};
 
@@ -45,7 +45,7 @@ fn window(area: Area, recipe: &str) -> Window {
 fn at_counter(window: &mut Window, item: ItemId) {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
-    view.counter.show(item);
+    window.state_mut().areas_mut().counter.show(item);
     window.run();
 }
 
@@ -167,9 +167,9 @@ fn the_noticeable_steps_are_copied_with_whose_they_are() {
             weight: 2.0,
         });
     });
+    window.state_mut().areas_mut().counter.look_at(Kind::Shop);
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
-    view.counter.look_at(Kind::Shop);
     view.units = DisplayUnits {
         temperature: TemperatureUnit::Fahrenheit,
         volume: VolumeUnit::FluidOunces,
@@ -286,7 +286,7 @@ fn readings_that_are_typed_beside_a_drink_are_copied_as_they_are_read() {
 
 fn swap(area: Area) -> Window {
     let mut window = window(area, "hazelthwaite");
-    window.state_mut().view_mut().swap = SwapState::asking(Question {
+    window.state_mut().view_mut().swap = AskedSwap::asking(Question {
         recipe: RecipeId::new("hazelthwaite").unwrap(),
         version: None,
         replace: ingredient(POWDER),

@@ -33,7 +33,7 @@ fn window() -> Window {
 }
 
 fn open(window: &mut Window, item: ItemId) {
-    window.state_mut().view_mut().counter.show(item);
+    window.state_mut().areas_mut().counter.show(item);
     window.run();
 }
 
@@ -79,7 +79,7 @@ fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     let mut window = window();
     window
         .state_mut()
-        .view_mut()
+        .areas_mut()
         .counter
         .look_at(Kind::Measures);
     window.run();
@@ -254,7 +254,7 @@ fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
         click(&mut window, "Delete");
         assert_eq!(window.state().workbench().stamp(), stamp);
         assert!(window.query_by_label_contains(name).is_some(), "{name}");
-        assert_eq!(window.state().view().counter.open, Some(item));
+        assert_eq!(window.state().areas().counter.open, Some(item));
     }
 }
 
@@ -266,7 +266,7 @@ fn what_nothing_needs_is_deleted_and_undo_brings_it_back() {
     assert!(window.state().workbench().book().ingredient(&id).is_some());
     click(&mut window, "Delete");
     assert!(window.state().workbench().book().ingredient(&id).is_none());
-    assert_eq!(window.state().view().counter.open, None);
+    assert_eq!(window.state().areas().counter.open, None);
     undo(&mut window);
     assert!(window.state().workbench().book().ingredient(&id).is_some());
 }
@@ -362,7 +362,7 @@ fn of_five_thousand_ingredients_only_the_rows_in_sight_are_drawn() {
     assert_eq!(window.query_all_by_label_contains("Powder").count(), 1);
     press(&mut window, Key::Enter);
     assert_eq!(
-        window.state().view().counter.open,
+        window.state().areas().counter.open,
         Some(ItemId::Ingredient(ingredient("extra-4321")))
     );
 }
@@ -388,12 +388,12 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         .id
         .clone();
     assert_eq!(
-        window.state().view().counter.open,
+        window.state().areas().counter.open,
         Some(ItemId::Ingredient(third))
     );
     assert!(window.get_by_label("Name").is_focused());
     press(&mut window, Key::Escape);
-    assert!(window.state().view().counter.open.is_some());
+    assert!(window.state().areas().counter.open.is_some());
     press(&mut window, Key::ArrowDown);
     let fourth = window
         .state()
@@ -406,11 +406,11 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         .id
         .clone();
     assert_eq!(
-        window.state().view().counter.open,
+        window.state().areas().counter.open,
         Some(ItemId::Ingredient(fourth))
     );
     press(&mut window, Key::Escape);
-    assert_eq!(window.state().view().counter.open, None);
+    assert_eq!(window.state().areas().counter.open, None);
     press(&mut window, Key::Escape);
     press(&mut window, Key::Escape);
     assert_eq!(window.state().view().area, Area::Recipe);
@@ -456,7 +456,7 @@ fn a_click_on_a_use_goes_to_the_recipe() {
 #[test]
 fn a_step_of_the_shops_own_stands_until_it_is_reset() {
     let mut window = window();
-    window.state_mut().view_mut().counter.look_at(Kind::Shop);
+    window.state_mut().areas_mut().counter.look_at(Kind::Shop);
     window.run();
     type_into(&mut window, "Part of sweetness in percent", "12,5");
     let steps = |window: &Window| window.state().workbench().book().settings.steps.clone();
@@ -503,7 +503,7 @@ fn the_counter_is_drawn_in_both_appearances_and_every_width() {
                 ("shop", None),
             ];
             for (name, item) in items {
-                let counter = &mut window.state_mut().view_mut().counter;
+                let counter = &mut window.state_mut().areas_mut().counter;
                 counter.look_at(if name == "shop" {
                     Kind::Shop
                 } else {

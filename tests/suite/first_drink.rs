@@ -82,7 +82,10 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     click(&mut window, "Open in Counter");
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
-    assert_eq!(view.counter.open, Some(ItemId::Ingredient(new.id)));
+    assert_eq!(
+        window.state().areas().counter.open,
+        Some(ItemId::Ingredient(new.id))
+    );
 }
 
 #[test]
@@ -177,7 +180,7 @@ fn what_is_not_found_at_the_counter_is_added_by_the_name_that_was_typed() {
     press(&mut window, Modifiers::COMMAND, Key::Num7);
     window
         .state_mut()
-        .view_mut()
+        .areas_mut()
         .counter
         .look_at(Kind::Measures);
     window.run();
@@ -246,7 +249,10 @@ fn a_finding_about_an_ingredient_leads_to_it() {
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
     let creamer = IngredientId::new("ondry-creamer").unwrap();
-    assert_eq!(view.counter.open, Some(ItemId::Ingredient(creamer)));
+    assert_eq!(
+        window.state().areas().counter.open,
+        Some(ItemId::Ingredient(creamer))
+    );
 }
 
 #[test]

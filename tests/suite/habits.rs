@@ -205,7 +205,7 @@ fn a_vessel_is_measured_in_the_chosen_unit_and_kept_in_millilitres() {
     let cup = evensip::book::VesselId::new("paper-cup-500").unwrap();
     window
         .state_mut()
-        .view_mut()
+        .areas_mut()
         .counter
         .show(evensip::ui::counter_area::ItemId::Vessel(cup.clone()));
     window.run();
@@ -310,7 +310,7 @@ fn the_list_of_the_counter_goes_to_a_spreadsheet_without_formulas() {
     let water = evensip::book::IngredientId::new("water").unwrap();
     window
         .state_mut()
-        .view_mut()
+        .areas_mut()
         .counter
         .show(evensip::ui::counter_area::ItemId::Ingredient(water));
     window.run();
@@ -327,7 +327,7 @@ fn the_list_of_the_counter_goes_to_a_spreadsheet_without_formulas() {
     assert_eq!(chestnut[4], "58.0");
     window
         .state_mut()
-        .view_mut()
+        .areas_mut()
         .counter
         .look_at(evensip::ui::counter_area::Kind::Vessels);
     window.run();

@@ -47,7 +47,11 @@ fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
     let powder = IngredientId::new("tambrel-chestnut").unwrap();
-    view.counter.show(ItemId::Ingredient(powder));
+    window
+        .state_mut()
+        .areas_mut()
+        .counter
+        .show(ItemId::Ingredient(powder));
     window.run();
     for words in ["The label as printed", "One use weighs", "Used in"] {
         assert!(is_heading(&window, words), "{words}");

@@ -266,7 +266,7 @@ fn the_arrows_choose_another_hit() {
     let view = window.state().view();
     match &hits[1].spot {
         Spot::Ingredient(id) => assert_eq!(
-            (view.area, view.counter.open.clone()),
+            (view.area, window.state().areas().counter.open.clone()),
             (Area::Counter, Some(ItemId::Ingredient(id.clone())))
         ),
         other => panic!("{other:?}"),
@@ -298,7 +298,7 @@ fn with_the_mouse_alone_one_gets_to_a_measure() {
         unreachable!()
     };
     assert_eq!(
-        window.state().view().counter.open,
+        window.state().areas().counter.open,
         Some(ItemId::Measure(id))
     );
 }

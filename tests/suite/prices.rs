@@ -29,8 +29,8 @@ fn window() -> Window {
     let mut window = window_of([1360.0, 1600.0], None);
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
-    view.counter
-        .show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    let counter = &mut window.state_mut().areas_mut().counter;
+    counter.show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
     window.run();
     window
 }
@@ -110,8 +110,8 @@ fn many_prices_show_the_newest_until_all_are_asked_for() {
     let mut window = window_of([1360.0, 1600.0], Some(path));
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
-    view.counter
-        .show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    let counter = &mut window.state_mut().areas_mut().counter;
+    counter.show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
     window.run();
     let days = |window: &Window| -> Vec<String> {
         let found = window.query_all_by_role(Role::Label);

@@ -65,7 +65,7 @@ fn a_version_set_beside_the_drink_says_what_sets_it_apart_and_can_be_taken_away(
     click(&mut window, "Beside it: iced");
     click(&mut window, "Take Hob & Ember, vegan away");
     assert!(window.query_by_label("Open Hob & Ember, vegan").is_none());
-    assert_eq!(window.state().view().compare.beside.len(), 1);
+    assert_eq!(window.state().areas().compare.beside.len(), 1);
     click(&mut window, "Open Hob & Ember, iced");
     let shown = window.state().view().shown.clone().unwrap();
     assert_eq!(shown.version, VersionId::new("iced").ok());
@@ -78,7 +78,7 @@ fn four_stand_side_by_side_at_most() {
         click(&mut window, &format!("Beside it: {name}"));
     }
     click(&mut window, "Beside it: with Ketterby chestnut");
-    assert_eq!(window.state().view().compare.beside.len(), 3);
+    assert_eq!(window.state().areas().compare.beside.len(), 3);
 }
 
 #[test]
@@ -136,7 +136,7 @@ fn what_two_drinks_share_cancels_in_the_doubt_of_their_difference() {
 
 fn lesson() -> Window {
     let mut window = window(Area::Lesson, "hazelthwaite");
-    window.state_mut().view_mut().swap = evensip::ui::swap_area::SwapState::asking(Question {
+    window.state_mut().view_mut().swap = evensip::ui::AskedSwap::asking(Question {
         recipe: RecipeId::new("hazelthwaite").unwrap(),
         version: None,
         replace: IngredientId::new("tambrel-chestnut").unwrap(),

@@ -8,7 +8,7 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Amount, Book, IngredientId, LineId, Recipe, RecipeId, VersionId, resolve};
 use evensip::say::Language;
 use evensip::swap::Question;
-use evensip::ui::swap_area::SwapState;
+use evensip::ui::AskedSwap;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{NoPicker, Shown};
 
@@ -31,7 +31,7 @@ fn window(size: [f32; 2], recipe: &str, replace: &str, with: &str) -> Window {
         version: None,
     });
     view.area = Area::Swap;
-    view.swap = SwapState::asking(Question {
+    view.swap = AskedSwap::asking(Question {
         recipe,
         version: None,
         replace: IngredientId::new(replace).unwrap(),

@@ -260,10 +260,10 @@ fn swapping(scene: Scene) -> Harness<'static, Swapping> {
                  state,
                  actions,
              }| {
-                let answer = state
-                    .question
-                    .as_ref()
-                    .and_then(|question| answer_with(&scene.book, question, &state.demands));
+                let answer =
+                    state.asked.question.as_ref().and_then(|question| {
+                        answer_with(&scene.book, question, &state.asked.demands)
+                    });
                 let looks = looks(scene, answer);
                 let mut drafts = Drafts::default();
                 swap_area::swap_area_ui(ui, &scene.screen(), &looks, state, &mut drafts, actions);
@@ -380,7 +380,7 @@ fn the_plain_swap_can_be_kept_under_a_name_of_its_own() {
 #[test]
 fn a_gap_gives_its_reason_and_nothing_to_keep_but_the_plain_swap() {
     let mut harness = swapping(Scene::new("hob-and-ember", None));
-    harness.state_mut().state.question = Some(question(
+    harness.state_mut().state.asked.question = Some(question(
         &harness.state().scene,
         "ondry-creamer",
         "velloom-oat-creamer",
@@ -415,9 +415,9 @@ fn every_line_can_be_held_or_let_move() {
     for line in ["Ketterby chestnut powder", "Tambrel pear syrup", "Water"] {
         tick(&mut harness, line);
     }
-    assert_eq!(harness.state().state.demands.locked.len(), 3);
+    assert_eq!(harness.state().state.asked.demands.locked.len(), 3);
     tick(&mut harness, "Water");
-    let demands = &harness.state().state.demands;
+    let demands = &harness.state().state.asked.demands;
     assert_eq!((demands.locked.len(), demands.unlocked.len()), (2, 1));
 }
 

@@ -14,10 +14,16 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, Ui};
 
+use crate::cards::CardKind;
 use crate::quantity::name_as_shown;
 use crate::ui::Screen;
+use crate::ui::area::Navigation;
+use crate::ui::area_of_work::{AreaOfWork, Desk};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::workbench::{Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Workbench};
+use crate::ui::view_state::ViewState;
+use crate::workbench::{
+    Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Shown, Workbench,
+};
 
 /// From this width on the pages stand beside what is chosen, in points.
 const BESIDE: f32 = 640.0;
@@ -42,8 +48,40 @@ pub struct CardFrame {
     pub today: String,
 }
 
+/// The area in the window.
+#[derive(Default)]
+pub(super) struct CardArea {
+    state: CardState,
+    frame: CardFrame,
+}
+
+impl AreaOfWork for CardArea {
+    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
+        let order = shown.and_then(|shown| self.state.order(shown, view.units));
+        self.frame = card_frame(workbench, order.as_ref(), &self.state);
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, _: &mut ViewState, actions: &mut Vec<Action>) {
+        if let Some(screen) = desk.drink {
+            card_area_ui(ui, screen, &self.frame, &mut self.state, actions);
+        }
+    }
+
+    fn go(&mut self, to: &Navigation) {
+        if let Navigation::Exercise(replace, with) = to {
+            self.state.kind = CardKind::Exercise;
+            self.state.exercise = Some((replace.clone(), with.clone()));
+            self.state.page = 0;
+        }
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
+}
+
 /// Asks the workbench for what the area shows.
-pub fn card_frame(
+fn card_frame(
     workbench: &mut Workbench,
     order: Option<&PreviewOrder>,
     state: &CardState,
@@ -61,7 +99,7 @@ pub fn card_frame(
 }
 
 /// The area.
-pub fn card_area_ui(
+fn card_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     frame: &CardFrame,

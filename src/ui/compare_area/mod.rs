@@ -9,16 +9,18 @@ use std::sync::Arc;
 use egui::{Label, RichText, Ui};
 
 use super::Screen;
+use super::area::Area;
+use super::area_of_work::{AreaOfWork, Desk};
 use super::icons::{Icon, icon_button};
 use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::{Area, ViewState};
+use super::view_state::ViewState;
 use super::widgets::level_ui;
 use super::words::quiet_ui;
 use crate::balance::difference;
 use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::say::Speaker;
-use crate::workbench::{BookStamp, Shown, Workbench};
+use crate::workbench::{Action, BookStamp, Shown, Workbench};
 
 use model::{Drink, Part};
 
@@ -40,9 +42,28 @@ pub struct CompareState {
     kept: Option<Arc<CompareLooks>>,
 }
 
+impl AreaOfWork for CompareState {
+    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
+        if let Some(shown) = shown {
+            CompareLooks::take(workbench, shown, self, view.units);
+        }
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, _: &mut Vec<Action>) {
+        if let Some(screen) = desk.drink {
+            let looks = self.kept.clone().unwrap_or_default();
+            compare_area_ui(ui, screen, &looks, self, view);
+        }
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
+}
+
 /// What the columns show.
 #[derive(Debug, Default)]
-pub(super) struct CompareLooks {
+struct CompareLooks {
     stamp: BookStamp,
     units: DisplayUnits,
     wanted: Vec<Shown>,
@@ -54,12 +75,12 @@ pub(super) struct CompareLooks {
 
 impl CompareLooks {
     /// The columns as they are kept, or worked out anew when the book or the columns have changed.
-    pub(super) fn take(
+    fn take(
         workbench: &mut Workbench,
         shown: &Shown,
-        view: &mut ViewState,
+        state: &mut CompareState,
+        units: DisplayUnits,
     ) -> Arc<Self> {
-        let (state, units) = (&mut view.compare, view.units);
         let others = state.beside.iter().filter(|other| *other != shown);
         let wanted: Vec<Shown> = std::iter::once(shown)
             .chain(others.take(MOST_BESIDE))
@@ -117,17 +138,18 @@ impl CompareLooks {
 }
 
 /// The drink in hand and those beside it.
-pub(super) fn compare_area_ui(
+fn compare_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     looks: &CompareLooks,
+    state: &mut CompareState,
     view: &mut ViewState,
 ) {
     let palette = theme::palette(ui.visuals());
     let title = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(title.color(palette.text_strong));
     ui.add_space(grid::TIGHT);
-    choose::choose_ui(ui, screen, &mut view.compare);
+    choose::choose_ui(ui, screen, state);
     ui.add_space(grid::EASY);
     let drinks = &looks.drinks;
     if drinks.len() < 2 {
@@ -138,7 +160,7 @@ pub(super) fn compare_area_ui(
     apart_ui(ui, looks);
     levels_ui(ui, drinks, screen.speaker);
     let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
-    heads_ui(ui, drinks, column, view);
+    heads_ui(ui, drinks, column, state, view);
     table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
     for part in &looks.parts {
         ui.add_space(grid::NEAR);
@@ -219,7 +241,13 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
 }
 
 /// The names of the columns, each with a way to it and a way to take it away.
-fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
+fn heads_ui(
+    ui: &mut Ui,
+    drinks: &[Drink],
+    column: f32,
+    state: &mut CompareState,
+    view: &mut ViewState,
+) {
     let palette = theme::palette(ui.visuals());
     let mut shown = None;
     ui.horizontal_top(|ui| {
@@ -250,7 +278,7 @@ fn heads_ui(ui: &mut Ui, drinks: &[Drink], column: f32, view: &mut ViewState) {
                     }
                     let away = format!("Take {name} away");
                     if at > 0 && icon_button(ui, Icon::Delete, &away, &away).clicked() {
-                        view.compare.beside.retain(|other| *other != drink.shown);
+                        state.beside.retain(|other| *other != drink.shown);
                     }
                 });
             });

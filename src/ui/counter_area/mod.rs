@@ -19,9 +19,11 @@ use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};
 
 use self::list::Wish;
 use self::table::{Shelf, Sort};
+use super::area::{Area, Navigation};
+use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::theme::{self, grid};
-use super::view_state::{Area, ViewState};
-use crate::book::{Book, Finding, IngredientId, MeasureId, VesselId};
+use super::view_state::ViewState;
+use crate::book::{self, Book, Finding, IngredientId, MeasureId, VesselId};
 use crate::say::Speaker;
 use crate::ui::words;
 use crate::workbench::Action;
@@ -67,6 +69,16 @@ pub enum ItemId {
 }
 
 impl ItemId {
+    /// An item of the book that is an item of the shop; `None` for a recipe and the settings.
+    fn of(item: &book::ItemId) -> Option<Self> {
+        match item {
+            book::ItemId::Ingredient(id) => Some(Self::Ingredient(id.clone())),
+            book::ItemId::Measure(id) => Some(Self::Measure(id.clone())),
+            book::ItemId::Vessel(id) => Some(Self::Vessel(id.clone())),
+            book::ItemId::Settings | book::ItemId::Recipe(_) => None,
+        }
+    }
+
     fn kind(&self) -> Kind {
         match self {
             Self::Ingredient(_) => Kind::Ingredients,
@@ -171,6 +183,48 @@ impl CounterState {
     }
 }
 
+impl AreaOfWork for CounterState {
+    fn place(&self) -> Place {
+        Place::Window
+    }
+
+    fn needs_drink(&self) -> bool {
+        false
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        let counter = Counter {
+            book: desk.in_hand.book,
+            findings: desk.in_hand.findings,
+            speaker: desk.in_hand.speaker,
+        };
+        counter_area_ui(ui, counter, self, view, actions);
+    }
+
+    fn go(&mut self, to: &Navigation) {
+        match to {
+            Navigation::ByKey(Area::Counter) => self.take_keyboard(),
+            Navigation::Item(item) => match ItemId::of(item) {
+                Some(item) => self.show_in_list(item),
+                None => self.look_at(Kind::Shop),
+            },
+            _ => {}
+        }
+    }
+
+    fn go_to_focus(&mut self, focus: &str, _: &Book, view: &mut ViewState) -> bool {
+        go_to(focus, self, view)
+    }
+
+    fn step_back(&mut self, _: &mut ViewState) -> bool {
+        CounterState::step_back(self)
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
+}
+
 /// Names of fields of the counter begin so.
 const FIELD: &str = "field counter ";
 /// What undo goes back to when an item was added or deleted.
@@ -182,7 +236,8 @@ fn field_key(place: &str, field: &str) -> String {
 }
 
 /// The name of the field of a flavour, by its number from 0.
-pub(super) fn flavour_focus(item: &ItemId, at: usize) -> String {
+pub(super) fn flavour_focus(id: &IngredientId, at: usize) -> String {
+    let item = ItemId::Ingredient(id.clone());
     field_key(&item.place(), &format!("flavour {at}"))
 }
 
@@ -197,7 +252,7 @@ pub(super) fn book_note_focus() -> String {
 }
 
 /// Goes to where undo or redo was; `false` when that was not at the counter.
-pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
+fn go_to(focus: &str, state: &mut CounterState, view: &mut ViewState) -> bool {
     let Some(rest) = focus
         .strip_prefix(FIELD)
         .or_else(|| focus.strip_prefix(PLACE))
@@ -216,8 +271,8 @@ pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
     };
     view.area = Area::Counter;
     match item {
-        Some(item) => view.counter.show(item),
-        None => view.counter.look_at(Kind::Shop),
+        Some(item) => state.show(item),
+        None => state.look_at(Kind::Shop),
     }
     true
 }
@@ -237,29 +292,20 @@ const WIDE: f32 = 1500.0;
 const NARROW: f32 = 1240.0;
 
 /// The counter fills the window below the strip.
-pub(super) fn counter_area_ui(
+fn counter_area_ui(
     ui: &mut Ui,
-    book: &Arc<Book>,
-    findings: &[Finding],
+    counter: Counter<'_>,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let counter = Counter {
-        book,
-        findings,
-        speaker: view.speaker(book),
-    };
-    view.counter.shelf.take(book, counter.speaker);
-    if let Some(item) = view.counter.wanted.take_if(|item| item.is_in(book)) {
-        view.counter.show(item);
+    let book = counter.book;
+    state.shelf.take(book, counter.speaker);
+    if let Some(item) = state.wanted.take_if(|item| item.is_in(book)) {
+        state.show(item);
     }
-    if view
-        .counter
-        .open
-        .as_ref()
-        .is_some_and(|item| !item.is_in(book))
-    {
-        view.counter.open = None;
+    if state.open.as_ref().is_some_and(|item| !item.is_in(book)) {
+        state.open = None;
     }
     let palette = theme::palette(ui.visuals());
     let paper = Frame::new().fill(palette.ground).inner_margin(Margin {
@@ -275,18 +321,18 @@ pub(super) fn counter_area_ui(
         bottom: 0,
     });
     let width = ui.available_width();
-    if view.counter.open.is_none() && view.counter.kind != Kind::Shop {
+    if state.open.is_none() && state.kind != Kind::Shop {
         CentralPanel::default().frame(sheet).show(ui, |ui| {
             let rect = ui.available_rect_before_wrap();
             let rect = rect.with_max_x(rect.right().min(rect.left() + WHOLE_LIST));
             ui.scope_builder(UiBuilder::new().max_rect(rect), |ui| {
-                left_ui(ui, counter, view, actions);
+                left_ui(ui, counter, state, view, actions);
             });
         });
         return;
     }
     let list = match width {
-        _ if view.counter.kind == Kind::Shop => 288.0,
+        _ if state.kind == Kind::Shop => 288.0,
         width if width >= WIDE => 600.0,
         width if width >= NARROW => 400.0,
         _ => 288.0,
@@ -295,20 +341,26 @@ pub(super) fn counter_area_ui(
         .exact_size(list)
         .resizable(false)
         .frame(paper)
-        .show(ui, |ui| left_ui(ui, counter, view, actions));
+        .show(ui, |ui| left_ui(ui, counter, state, view, actions));
     CentralPanel::default()
         .frame(sheet)
-        .show(ui, |ui| item_ui(ui, counter, view, actions));
+        .show(ui, |ui| item_ui(ui, counter, state, view, actions));
 }
 
 /// The widest that a list is drawn, in points: longer lines lead the eye astray.
 const WHOLE_LIST: f32 = 1000.0;
 
-fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn left_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    state: &mut CounterState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     let book = counter.book;
     list::kinds_ui(
         ui,
-        &mut view.counter,
+        state,
         [
             book.ingredients.len(),
             book.measures.len(),
@@ -316,29 +368,35 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
         ],
     );
     ui.add_space(grid::NEAR);
-    if view.counter.kind == Kind::Shop {
+    if state.kind == Kind::Shop {
         words::quiet_ui(ui, counter.speaker.word("counter-shop-about"));
         return;
     }
-    match list::list_ui(ui, counter, &mut view.counter) {
+    match list::list_ui(ui, counter, state) {
         Some(Wish::Open(item)) => {
-            let enters = std::mem::take(&mut view.counter.enter_field);
+            let enters = std::mem::take(&mut state.enter_field);
             if enters {
                 view.focus_wanted = Some(field_key(&item.place(), "name"));
             }
-            view.counter.open = Some(item);
-            view.counter.refused = None;
+            state.open = Some(item);
+            state.refused = None;
             ui.ctx().request_repaint();
         }
-        Some(Wish::New(name)) => removal::add_new(counter, name.as_deref(), view, actions),
-        Some(Wish::Published(id)) => removal::add_published(counter, &id, view, actions),
+        Some(Wish::New(name)) => removal::add_new(counter, name.as_deref(), state, view, actions),
+        Some(Wish::Published(id)) => removal::add_published(counter, &id, state, view, actions),
         None => {}
     }
 }
 
 /// The item that is open, or the shop.
-fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-    let open = view.counter.open.clone();
+fn item_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    state: &mut CounterState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let open = state.open.clone();
     let whole = ui.max_rect();
     let salt = ("counter item", open.as_ref().map(ItemId::place));
     let mut escaped = false;
@@ -351,10 +409,14 @@ fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             ui.spacing_mut().item_spacing.y = 2.0;
             escaped = match &open {
                 Some(ItemId::Ingredient(id)) => {
-                    ingredient::editor_ui(ui, counter, id, view, actions)
+                    ingredient::editor_ui(ui, counter, id, state, view, actions)
                 }
-                Some(ItemId::Measure(id)) => measure::editor_ui(ui, counter, id, view, actions),
-                Some(ItemId::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
+                Some(ItemId::Measure(id)) => {
+                    measure::editor_ui(ui, counter, id, state, view, actions)
+                }
+                Some(ItemId::Vessel(id)) => {
+                    vessel::editor_ui(ui, counter, id, state, view, actions)
+                }
                 None => shop::editor_ui(ui, counter, view, actions),
             };
             ui.add_space(grid::FAR);
@@ -369,11 +431,11 @@ fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             .rect_filled(corner, 0.0, theme::palette(ui.visuals()).sheet);
         let mut child = ui.new_child(UiBuilder::new().max_rect(corner));
         if list::close_ui(&mut child, corner) {
-            view.counter.step_back();
+            state.step_back();
         }
     }
     if escaped && open.is_some() {
-        view.counter.focus_row = true;
+        state.focus_row = true;
         ui.ctx().request_repaint();
     }
 }
@@ -384,17 +446,18 @@ mod tests {
 
     #[test]
     fn undo_finds_the_item_whose_field_was_changed() {
-        let mut view = ViewState::default();
+        let (mut state, mut view) = (CounterState::default(), ViewState::default());
         let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
         assert!(go_to(
             &field_key(&item.place(), "reading 2 grams"),
+            &mut state,
             &mut view
         ));
         assert_eq!(
-            (view.area, view.counter.kind, view.counter.open.clone()),
+            (view.area, state.kind, state.open.clone()),
             (Area::Counter, Kind::Measures, Some(item))
         );
-        assert!(!go_to("row hob-and-ember/powder", &mut view));
+        assert!(!go_to("row hob-and-ember/powder", &mut state, &mut view));
     }
 
     #[test]

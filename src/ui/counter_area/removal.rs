@@ -11,8 +11,9 @@ use crate::book::{
 };
 use crate::edit::Edit;
 use crate::say::{Language, Speaker, say};
+use crate::ui::area::Area;
 use crate::ui::theme::{self, grid};
-use crate::ui::view_state::{Area, ViewState};
+use crate::ui::view_state::ViewState;
 use crate::ui::words::{self, capitalised};
 use crate::workbench::{Action, Shown, published_ingredients};
 
@@ -108,6 +109,7 @@ pub(super) fn carry_out(
     going: Going,
     counter: Counter<'_>,
     item: &ItemId,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -116,18 +118,18 @@ pub(super) fn carry_out(
             view.show(Shown { recipe, version });
             view.area = Area::Recipe;
         }
-        Going::Item(item) => view.counter.show(item),
-        Going::Duplicate => duplicate(counter, item, view, actions),
-        Going::Delete if view.counter.shelf.uses.list(item).is_empty() => {
+        Going::Item(item) => state.show(item),
+        Going::Duplicate => duplicate(counter, item, state, view, actions),
+        Going::Delete if state.shelf.uses.list(item).is_empty() => {
             let edit = match item.clone() {
                 ItemId::Ingredient(id) => Edit::RemoveIngredient(id),
                 ItemId::Measure(id) => Edit::RemoveMeasure(id),
                 ItemId::Vessel(id) => Edit::RemoveVessel(id),
             };
             actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
-            view.counter.step_back();
+            state.step_back();
         }
-        Going::Delete => view.counter.refused = Some(item.clone()),
+        Going::Delete => state.refused = Some(item.clone()),
     }
 }
 
@@ -143,11 +145,12 @@ fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
 pub(super) fn add_new(
     counter: Counter<'_>,
     name: Option<&str>,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     let speaker = counter.speaker;
-    let (item, edit) = match view.counter.kind {
+    let (item, edit) = match state.kind {
         Kind::Ingredients => {
             let new = new_ingredient(
                 counter.book,
@@ -165,13 +168,14 @@ pub(super) fn add_new(
         }
         Kind::Shop => return,
     };
-    put(item, edit, "name", view, actions);
+    put(item, edit, "name", state, view, actions);
 }
 
 /// An ingredient with the figures of a published table, ready to get its brand.
 pub(super) fn add_published(
     counter: Counter<'_>,
     id: &IngredientId,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -190,17 +194,25 @@ pub(super) fn add_published(
         ItemId::Ingredient(id),
         Edit::PutIngredient(copy),
         "brand",
+        state,
         view,
         actions,
     );
 }
 
 /// Puts an item into the book, opens it and gives one of its fields the keyboard.
-fn put(item: ItemId, edit: Edit, field: &str, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn put(
+    item: ItemId,
+    edit: Edit,
+    field: &str,
+    state: &mut CounterState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
     view.focus_wanted = Some(field_key(&item.place(), field));
-    view.counter.find.clear();
-    view.counter.wanted = Some(item);
+    state.find.clear();
+    state.wanted = Some(item);
 }
 
 fn free_ingredient(book: &Book, name: &str) -> IngredientId {
@@ -273,7 +285,13 @@ fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
 }
 
 /// A copy under an id of its own. What belongs to one pack or one thing alone stays behind: brand, lot and readings.
-fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn duplicate(
+    counter: Counter<'_>,
+    item: &ItemId,
+    state: &mut CounterState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     match item {
         ItemId::Ingredient(id) => {
             let Some(from) = counter.book.ingredient(id) else {
@@ -292,6 +310,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 ItemId::Ingredient(id),
                 Edit::PutIngredient(copy),
                 "brand",
+                state,
                 view,
                 actions,
             );
@@ -312,6 +331,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 ItemId::Measure(id),
                 Edit::PutMeasure(copy),
                 "name",
+                state,
                 view,
                 actions,
             );
@@ -332,6 +352,7 @@ fn duplicate(counter: Counter<'_>, item: &ItemId, view: &mut ViewState, actions:
                 ItemId::Vessel(id),
                 Edit::PutVessel(copy),
                 "name",
+                state,
                 view,
                 actions,
             );

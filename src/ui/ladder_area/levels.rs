@@ -70,26 +70,26 @@ pub(super) fn name_key(kind: Kind, at: usize) -> String {
 pub(super) fn levels_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    is_open: &mut bool,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let is_open = view.ladder.levels_open;
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let (icon, words) = if is_open {
+        let (icon, words) = if *is_open {
             (Icon::ChevronDown, "variations-names-hide")
         } else {
             (Icon::ChevronRight, "variations-names-show")
         };
         let words = screen.speaker.word(words);
         if icons::icon_button(ui, icon, words, words).clicked() {
-            view.ladder.levels_open = !is_open;
+            *is_open = !*is_open;
         }
         let palette = theme::palette(ui.visuals());
         let words = screen.speaker.word("variations-names");
         ui.label(RichText::new(words).color(palette.text_quiet));
     });
-    if is_open {
+    if *is_open {
         list_ui(ui, screen, Kind::Sugar, view, actions);
         ui.add_space(grid::NEAR);
         list_ui(ui, screen, Kind::Ice, view, actions);

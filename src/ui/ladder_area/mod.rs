@@ -8,14 +8,16 @@ mod sizes;
 use egui::{RichText, Ui};
 
 use super::Screen;
+use super::area::{Area, Navigation};
+use super::area_of_work::{AreaOfWork, Desk};
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::{Area, ViewState};
+use super::view_state::ViewState;
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::swap::{Adapted, Ladder};
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
 
-pub(super) use levels::Kind;
+use levels::Kind;
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 250.0 * grid::STEP;
@@ -23,29 +25,57 @@ const TWO_COLUMNS: f32 = 250.0 * grid::STEP;
 const COLUMN: f32 = 190.0 * grid::STEP;
 
 /// What this area remembers between frames.
-#[derive(Clone, Debug, Default)]
+#[derive(Default)]
 pub(super) struct LadderState {
     /// Whether the names of the levels are open.
     levels_open: bool,
+    looks: LadderLooks,
 }
 
-/// Shows a level of sugar or ice, by its number from 0, with the keyboard on its name.
-pub(super) fn show_level(view: &mut ViewState, kind: Kind, at: usize) {
-    view.area = Area::Variations;
-    view.ladder.levels_open = true;
-    view.focus_wanted = Some(levels::name_key(kind, at));
+impl AreaOfWork for LadderState {
+    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
+        self.looks = shown.map_or_else(LadderLooks::default, |shown| {
+            LadderLooks::take(workbench, shown)
+        });
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        if let Some(screen) = desk.drink {
+            ladder_area_ui(ui, screen, self, view, actions);
+        }
+    }
+
+    fn go(&mut self, to: &Navigation) {
+        self.levels_open |= matches!(to, Navigation::SugarLevel(_) | Navigation::IceLevel(_));
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
+}
+
+/// Shows the name of a level of sugar, from 0.
+pub(super) fn show_sugar_level(view: &mut ViewState, at: usize) {
+    view.go(Area::Variations, Navigation::SugarLevel(at));
+    view.focus_wanted = Some(levels::name_key(Kind::Sugar, at));
+}
+
+/// Shows the name of a level of ice, from 0.
+pub(super) fn show_ice_level(view: &mut ViewState, at: usize) {
+    view.go(Area::Variations, Navigation::IceLevel(at));
+    view.focus_wanted = Some(levels::name_key(Kind::Ice, at));
 }
 
 /// What was looked for in the background for this area.
 #[derive(Default)]
-pub(super) struct LadderLooks {
+struct LadderLooks {
     ladder: Look<Option<Ladder>>,
     variations: Look<Vec<Variation>>,
 }
 
 impl LadderLooks {
     /// Asks the workbench for what the area shows.
-    pub(super) fn take(workbench: &mut Workbench, shown: &Shown) -> Self {
+    fn take(workbench: &mut Workbench, shown: &Shown) -> Self {
         Self {
             ladder: workbench.ladder(shown),
             variations: workbench.variations(shown),
@@ -54,13 +84,14 @@ impl LadderLooks {
 }
 
 /// The variations of the version in hand.
-pub(super) fn ladder_area_ui(
+fn ladder_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    looks: &LadderLooks,
+    state: &mut LadderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
+    let LadderState { levels_open, looks } = state;
     let palette = theme::palette(ui.visuals());
     let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
@@ -90,7 +121,7 @@ pub(super) fn ladder_area_ui(
                 ui.set_width(each);
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
                 rungs::rungs_ui(ui, screen, &looks.ladder, view, actions);
-                levels::levels_ui(ui, screen, view, actions);
+                levels::levels_ui(ui, screen, levels_open, view, actions);
             });
             ui.vertical(|ui| {
                 ui.set_width(each);
@@ -100,7 +131,7 @@ pub(super) fn ladder_area_ui(
         });
     } else {
         rungs::rungs_ui(ui, screen, &looks.ladder, view, actions);
-        levels::levels_ui(ui, screen, view, actions);
+        levels::levels_ui(ui, screen, levels_open, view, actions);
         ui.add_space(grid::APART);
         sizes::sizes_ui(ui, screen, &looks.variations, view, actions);
     }
@@ -135,5 +166,9 @@ fn keep(
     let name = super::swap_area::version_name(screen.recipe, wanted);
     let (edit, id) = drink.accept(screen.recipe, screen.shown.version.as_ref(), &name);
     actions.push(Action::edit(edit, format!("recipe {}", screen.recipe.id)));
-    view.swap.show_version = Some(id);
+    view.show(Shown {
+        recipe: screen.recipe.id.clone(),
+        version: Some(id),
+    });
+    view.area = Area::Recipe;
 }

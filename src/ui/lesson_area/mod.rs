@@ -5,18 +5,19 @@ mod model;
 use egui::{Button, EventFilter, Grid, Key, Label, Response, RichText, Ui};
 
 use super::Screen;
+use super::area::{Area, Navigation};
+use super::area_of_work::{AreaOfWork, Desk};
 use super::spreadsheet::{self, Cell, Table, copy_ui};
 use super::swap_area::{self, SwapState};
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::{Area, ViewState};
+use super::view_state::ViewState;
 use super::widgets::{level_moved_ui, level_ui};
 use super::wording;
 use super::words::heading_ui;
-use crate::cards::CardKind;
 use crate::quantity::{name_as_shown, show_number};
 use crate::say::Speaker;
 use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
-use crate::workbench::{Action, Look, SwapFound, Workbench};
+use crate::workbench::{Action, Look, Shown, SwapFound, Workbench};
 
 use model::{Guess, Guesses};
 
@@ -32,7 +33,7 @@ const SIDE_BY_SIDE: f32 = 215.0 * grid::STEP;
 const GUESS: f32 = 27.0 * grid::STEP;
 
 /// What this area remembers between frames.
-#[derive(Clone, Debug, Default)]
+#[derive(Default)]
 pub(super) struct LessonState {
     /// The step that is in hand; the standard is 0, and the first to be expected 1.
     step: usize,
@@ -41,6 +42,41 @@ pub(super) struct LessonState {
     guesses: Guesses,
     /// The zoom and the list of drinks as they were before the large type, while that is on.
     before_large: Option<(f32, Option<bool>)>,
+    /// The swap that is taught, as it is chosen here.
+    swap: SwapState,
+    look: Look<Option<SwapFound>>,
+}
+
+impl AreaOfWork for LessonState {
+    fn look(&mut self, workbench: &mut Workbench, _: Option<&Shown>, view: &mut ViewState) {
+        self.swap.take_asked(&view.swap);
+        self.look = view
+            .swap
+            .complete()
+            .map(|question| workbench.swap(question, &view.swap.demands))
+            .unwrap_or_default();
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        if let Some(screen) = desk.drink {
+            lesson_area_ui(ui, screen, self, view, actions);
+            self.swap.hand_asked(&mut view.swap);
+        }
+    }
+
+    /// Gives the window its own size back.
+    fn leave(&mut self, ctx: &egui::Context, view: &mut ViewState) {
+        if let Some((zoom, list_open)) = self.before_large.take() {
+            ctx.set_zoom_factor(zoom);
+            view.list_open = list_open;
+        }
+    }
+
+    /// How far the lesson is stays: its swap may be asked again.
+    fn forget_book(&mut self) {
+        self.swap = SwapState::default();
+        self.look = Look::default();
+    }
 }
 
 impl LessonState {
@@ -51,43 +87,29 @@ impl LessonState {
     }
 }
 
-/// Gives the window its own size back when another area is looked at.
-pub(super) fn leave(ctx: &egui::Context, view: &mut ViewState) {
-    if let Some((zoom, list_open)) = view.lesson.before_large.take() {
-        ctx.set_zoom_factor(zoom);
-        view.list_open = list_open;
-    }
-}
-
-/// Asks the workbench for the swap that the lesson is about.
-pub(super) fn take(workbench: &mut Workbench, swap: &SwapState) -> Look<Option<SwapFound>> {
-    swap.complete()
-        .map(|question| workbench.swap(question, swap.demands()))
-        .unwrap_or_default()
-}
-
 /// The lesson on the swap that was asked last.
-pub(super) fn lesson_area_ui(
+fn lesson_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    look: &Look<Option<SwapFound>>,
+    state: &mut LessonState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let before = view.swap.question.clone();
-    swap_area::follow(&mut view.swap, screen);
+    let before = state.swap.asked.question.clone();
+    swap_area::follow(&mut state.swap, screen);
     let palette = theme::palette(ui.visuals());
-    let Some(question) = view.swap.complete().cloned() else {
+    let Some(question) = state.swap.asked.complete().cloned() else {
         heading_ui(ui, "Teach a swap");
         let words = "Choose an ingredient and its replacement. The group predicts the taste; then you reveal it step by step: first the plain swap, then each change that matches the standard again.";
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
         ui.add_space(grid::EASY);
-        swap_area::choose_ui(ui, screen, &mut view.swap);
-        ask_again(ui, before != view.swap.question, view);
+        swap_area::choose_ui(ui, screen, &mut state.swap);
+        ask_again(ui, before != state.swap.asked.question, state);
         return;
     };
-    head_ui(ui, screen, &question, view);
-    ask_again(ui, before != view.swap.question, view);
+    head_ui(ui, screen, &question, state, view);
+    ask_again(ui, before != state.swap.asked.question, state);
+    let look = state.look.clone();
     swap_area::progress_ui(ui, look.state, swap_area::Parts::Amounts, actions);
     let found = look.found.as_ref().and_then(|found| (**found).as_ref());
     let Some(found) = found.filter(|found| found.answer.question == question) else {
@@ -101,12 +123,12 @@ pub(super) fn lesson_area_ui(
         }
         return;
     };
-    step_ui(ui, screen, &found.answer, steps, &mut view.lesson);
+    step_ui(ui, screen, &found.answer, steps, state);
 }
 
-fn ask_again(ui: &Ui, is_other: bool, view: &mut ViewState) {
+fn ask_again(ui: &Ui, is_other: bool, state: &mut LessonState) {
     if is_other {
-        view.lesson.begin_again();
+        state.begin_again();
         ui.request_repaint();
     }
 }
@@ -116,6 +138,7 @@ fn head_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     question: &crate::swap::Question,
+    state: &mut LessonState,
     view: &mut ViewState,
 ) {
     let palette = theme::palette(ui.visuals());
@@ -127,31 +150,29 @@ fn head_ui(
     ui.add(Label::new(title.color(palette.text_strong)).wrap());
     ui.horizontal_wrapped(|ui| {
         if ui.button("Begin again").clicked() {
-            view.lesson.begin_again();
+            state.begin_again();
         }
         if ui.button("Another swap").clicked() {
-            view.swap = SwapState::default();
-            view.lesson.begin_again();
+            state.swap = SwapState::default();
+            state.begin_again();
             ui.request_repaint();
         }
         if ui.button("Exercise on paper…").clicked() {
-            view.cards.kind = CardKind::Exercise;
-            view.cards.exercise = Some((question.replace.clone(), question.with.clone()));
-            view.cards.page = 0;
-            view.area = Area::Cards;
+            let (replace, with) = (question.replace.clone(), question.with.clone());
+            view.go(Area::Cards, Navigation::Exercise(replace, with));
         }
-        let mut is_large = view.lesson.before_large.is_some();
+        let mut is_large = state.before_large.is_some();
         if ui
             .checkbox(&mut is_large, "large type for a wall screen")
             .changed()
         {
             if is_large {
                 let zoom = ui.ctx().zoom_factor();
-                view.lesson.before_large = Some((zoom, view.list_open));
+                state.before_large = Some((zoom, view.list_open));
                 ui.ctx().set_zoom_factor(zoom * LARGE);
                 view.list_open = Some(false);
             } else {
-                leave(&ui.ctx().clone(), view);
+                state.leave(&ui.ctx().clone(), view);
             }
         }
     });

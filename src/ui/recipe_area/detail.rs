@@ -5,16 +5,16 @@ use egui::{Button, Label, RichText, Sense, Ui, vec2};
 use super::heading::word_menu_ui;
 use super::model::{self, LineRow};
 use super::row::Columns;
-use super::{amount_cell, carry_out};
-use crate::book::{Carried, Change, Form, Line, Role, Stage};
+use super::{amount_cell, line_command};
+use crate::book::{Carried, Change, Form, ItemId, Line, Role, Stage};
 use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
+use crate::ui::area::{Area, Navigation};
 use crate::ui::commands::UiCommand;
-use crate::ui::counter_area::ItemId;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::view_state::{Area, ViewState};
+use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
@@ -259,14 +259,7 @@ fn command_row_ui(
                 .clicked()
             {
                 view.line_in_hand = Some(row.line.id.clone());
-                carry_out(
-                    command,
-                    screen.recipe,
-                    screen.shown,
-                    &screen.balance.resolved,
-                    view,
-                    actions,
-                );
+                line_command(command, screen, view, actions);
             }
         }
         let speaker = screen.speaker;
@@ -291,7 +284,6 @@ pub(super) const AT_THE_COUNTER: &str = "recipe-sheet-open-in-counter";
 
 /// Opens the ingredient of a line at the counter.
 pub(super) fn go_to_counter(line: &Line, view: &mut ViewState) {
-    view.area = Area::Counter;
-    view.counter
-        .show_in_list(ItemId::Ingredient(line.ingredient.clone()));
+    let item = ItemId::Ingredient(line.ingredient.clone());
+    view.go(Area::Counter, Navigation::Item(item));
 }

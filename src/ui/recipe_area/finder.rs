@@ -23,7 +23,7 @@ enum Purpose {
 
 /// The list in which an ingredient is found.
 #[derive(Clone, Debug, Default)]
-pub(in crate::ui) struct FinderState {
+pub(super) struct FinderState {
     purpose: Option<Purpose>,
     text: String,
     chosen: usize,
@@ -32,12 +32,12 @@ pub(in crate::ui) struct FinderState {
 
 impl FinderState {
     /// Opens it to add a line behind another one.
-    pub(in crate::ui) fn open_to_add(&mut self, after: Option<LineId>) {
+    pub(super) fn open_to_add(&mut self, after: Option<LineId>) {
         self.open(Purpose::Add(after));
     }
 
     /// Opens it to put another ingredient into a line.
-    pub(in crate::ui) fn open_to_replace(&mut self, line: LineId) {
+    pub(super) fn open_to_replace(&mut self, line: LineId) {
         self.open(Purpose::Replace(line));
     }
 
@@ -50,7 +50,7 @@ impl FinderState {
     }
 
     /// Closes it.
-    pub(in crate::ui) fn close(&mut self) {
+    pub(super) fn close(&mut self) {
         *self = Self::default();
     }
 
@@ -72,6 +72,7 @@ const LIST: f32 = 75.0 * grid::STEP;
 pub(super) fn finder_ui(
     below: &Response,
     screen: &Screen<'_>,
+    finder: &mut FinderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -81,33 +82,39 @@ pub(super) fn finder_ui(
         .open_bool(&mut open)
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(380.0)
-        .show(|ui| list_ui(ui, screen, view, actions));
-    if !open && !view.finder.just_opened {
-        view.finder.close();
+        .show(|ui| list_ui(ui, screen, finder, view, actions));
+    if !open && !finder.just_opened {
+        finder.close();
     }
 }
 
-fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn list_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    finder: &mut FinderState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
     ui.set_width(380.0);
-    let current = replaced(screen, &view.finder);
+    let current = replaced(screen, finder);
     if current.is_some() {
-        replace_words_ui(ui, screen, view, actions);
-        if view.finder.purpose.is_none() {
+        replace_words_ui(ui, screen, finder, view, actions);
+        if finder.purpose.is_none() {
             return;
         }
     }
-    let found = choices(screen.book, &view.finder.text, current);
+    let found = choices(screen.book, &finder.text, current);
     let step = ui.input(|input| {
         i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
     });
     let last = found.len().saturating_sub(1);
-    view.finder.chosen = match step {
-        1.. => (view.finder.chosen + 1).min(last),
-        0 => view.finder.chosen.min(last),
-        _ => view.finder.chosen.saturating_sub(1),
+    finder.chosen = match step {
+        1.. => (finder.chosen + 1).min(last),
+        0 => finder.chosen.min(last),
+        _ => finder.chosen.saturating_sub(1),
     };
     let speaker = screen.speaker;
-    let field = egui::TextEdit::singleline(&mut view.finder.text)
+    let field = egui::TextEdit::singleline(&mut finder.text)
         .id(egui::Id::unique("find an ingredient"))
         .hint_text(speaker.word("recipe-sheet-find-hint"))
         .desired_width(f32::INFINITY);
@@ -116,16 +123,16 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         .accessible_name(speaker.word("recipe-sheet-find"));
     // The first pass only measures the list, so the wish stands until the field has the keyboard.
     if response.has_focus() {
-        view.finder.just_opened = false;
-    } else if view.finder.just_opened {
+        finder.just_opened = false;
+    } else if finder.just_opened {
         response.request_focus();
         ui.ctx().request_repaint();
     }
     if response.changed() {
-        view.finder.chosen = 0;
+        finder.chosen = 0;
     }
     let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = found.get(view.finder.chosen).filter(|_| entered);
+    let mut taken = found.get(finder.chosen).filter(|_| entered);
     ScrollArea::vertical()
         .max_height(LIST)
         // The sheet is as low as its list was before: more rows than then get their room at once.
@@ -134,7 +141,7 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
             for (at, choice) in found.iter().enumerate() {
-                let chosen = at == view.finder.chosen;
+                let chosen = at == finder.chosen;
                 let response = choice_ui(ui, speaker, choice, chosen, current);
                 if chosen && step != 0 {
                     response.scroll_to_me(None);
@@ -148,9 +155,15 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
             }
         });
     if let Some(choice) = taken {
-        take(screen, &choice.ingredient(screen.book), view, actions);
+        take(
+            screen,
+            &choice.ingredient(screen.book),
+            finder,
+            view,
+            actions,
+        );
     } else if ui.input(|input| input.key_pressed(Key::Escape)) {
-        view.finder.close();
+        finder.close();
     }
 }
 
@@ -170,6 +183,7 @@ fn replaced<'screen>(
 fn replace_words_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    finder: &mut FinderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -191,15 +205,8 @@ fn replace_words_ui(
             .on_hover_text(UiCommand::SwapLine.tooltip(screen.speaker))
             .clicked()
         {
-            view.finder.close();
-            super::carry_out(
-                UiCommand::SwapLine,
-                screen.recipe,
-                screen.shown,
-                &screen.balance.resolved,
-                view,
-                actions,
-            );
+            finder.close();
+            super::line_command(UiCommand::SwapLine, screen, view, actions);
         }
     });
 }
@@ -208,11 +215,12 @@ fn replace_words_ui(
 fn take(
     screen: &Screen<'_>,
     ingredient: &Ingredient,
+    finder: &mut FinderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let purpose = view.finder.purpose.clone();
-    view.finder.close();
+    let purpose = finder.purpose.clone();
+    finder.close();
     let is_new = screen.book.ingredient(&ingredient.id).is_none();
     let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
     let recipe = &screen.recipe.id;

@@ -8,7 +8,7 @@ use crate::edit::Edit;
 use crate::quantity::{ShownUnit, name_as_shown};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
-use crate::ui::dialogs::Dialog;
+use crate::ui::dialog::Dialog;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};

@@ -9,7 +9,7 @@ use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::field::Field;
-use crate::ui::safekeeping::approvals_ui;
+use crate::ui::safekeeping::{ComparedApprovals, approvals_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::small_heading_ui;
@@ -18,6 +18,7 @@ use crate::workbench::Action;
 pub(super) fn history_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    compared: &mut ComparedApprovals,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -30,7 +31,7 @@ pub(super) fn history_ui(
         changes_ui(ui, screen, version);
     }
     note_ui(ui, screen, view, actions);
-    approvals_ui(ui, screen, view, actions);
+    approvals_ui(ui, screen, compared, view, actions);
 }
 
 fn heading_ui(ui: &mut Ui, words: &str) {

@@ -1,9 +1,10 @@
 //! The lines and instructions in order, in aligned columns; rows can be dragged by their grip.
 
-use egui::{Align2, Key, RichText, Sense, Stroke, Ui, pos2, vec2};
+use egui::{Align2, Key, Response, RichText, Sense, Stroke, Ui, pos2, vec2};
 
+use super::finder::FinderState;
 use super::row::{Columns, instruction_ui, line_ui};
-use super::{detail, finder, model};
+use super::{RecipeState, detail, finder, model};
 use crate::balance::Lens;
 use crate::book::{Change, Entry, Instruction, LineId, Recipe, RecipeId, Resolved};
 use crate::say::say;
@@ -44,6 +45,7 @@ pub(in crate::ui) fn recipe_of_focus(focus: &str) -> Option<RecipeId> {
 pub(super) fn lines_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    state: &mut RecipeState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -63,27 +65,32 @@ pub(super) fn lines_ui(
         match entry {
             Entry::Line(line) => {
                 let row = model::line_row(screen.speaker, screen.balance, line);
-                line_ui(ui, screen, &row, &columns, &neighbours, view, actions);
+                let asked = line_ui(ui, screen, &row, &columns, &neighbours, view, actions);
+                if asked.ingredient.clicked() {
+                    state.finder.open_to_replace(line.id.clone());
+                }
+                if state.finder.replaces(&line.id) {
+                    let finder = &mut state.finder;
+                    finder::finder_ui(&asked.ingredient, screen, finder, view, actions);
+                }
+                // The menu of the row opens wherever it is asked for, not on the grip alone.
+                let places = [&asked.handle, &asked.ground, &asked.ingredient];
+                row_asked_ui(screen, &line.id, &places, state, view, actions);
                 if view.line_in_hand.as_ref() == Some(&line.id) {
                     detail::detail_ui(ui, screen, &row, &columns, view, actions);
                 }
             }
             Entry::Instruction(instruction) => {
-                instruction_ui(
-                    ui,
-                    screen,
-                    instruction,
-                    &columns,
-                    &neighbours,
-                    view,
-                    actions,
-                );
+                let (id, places) = (&instruction.id, &neighbours);
+                let handle =
+                    instruction_ui(ui, screen, instruction, &columns, places, view, actions);
+                row_asked_ui(screen, id, &[&handle], state, view, actions);
             }
         }
     }
     tops.push(ui.cursor().top());
-    drag_ui(ui, screen, &tops, view, actions);
-    add_row_ui(ui, screen, &columns, view, actions);
+    drag_ui(ui, screen, &tops, &mut state.dragged, actions);
+    add_row_ui(ui, screen, &columns, &mut state.finder, view, actions);
 }
 
 /// What stands in the columns.
@@ -153,10 +160,10 @@ fn drag_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     tops: &[f32],
-    view: &mut ViewState,
+    dragged: &mut Option<LineId>,
     actions: &mut Vec<Action>,
 ) {
-    let Some(dragged) = view.dragged.clone() else {
+    let Some(id) = dragged.clone() else {
         return;
     };
     let Some(pointer) = ui.input(|input| input.pointer.latest_pos()) else {
@@ -176,15 +183,69 @@ fn drag_ui(
             .hline(ui.max_rect().x_range(), tops[place], stroke);
         return;
     }
-    view.dragged = None;
+    *dragged = None;
     if ui.input(|input| input.key_pressed(Key::Escape)) {
         return;
     }
-    if let Some(change) = model::move_before(&screen.balance.resolved.entries, &dragged, place) {
+    if let Some(change) = model::move_before(&screen.balance.resolved.entries, &id, place) {
         actions.push(Action::edit(
             screen.shown.change(change),
-            row_focus(&screen.recipe.id, &dragged),
+            row_focus(&screen.recipe.id, &id),
         ));
+    }
+}
+
+/// A row that is dragged by its grip, the first of the places, and the menu of a row in all of them.
+fn row_asked_ui(
+    screen: &Screen<'_>,
+    id: &LineId,
+    places: &[&Response],
+    state: &mut RecipeState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if places.first().is_some_and(|grip| grip.drag_started()) {
+        state.dragged = Some(id.clone());
+    }
+    for place in places {
+        place.context_menu(|ui| row_menu_ui(ui, screen, id, &mut state.finder, view, actions));
+    }
+}
+
+/// What can be done with a row, for a menu.
+fn row_menu_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    id: &LineId,
+    finder: &mut FinderState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    for command in [
+        UiCommand::AddLine,
+        UiCommand::SwapLine,
+        UiCommand::MoveLineUp,
+        UiCommand::MoveLineDown,
+        UiCommand::RemoveLine,
+    ] {
+        if ui
+            .add(
+                egui::Button::new(command.label(screen.speaker))
+                    .shortcut_text(command.menu_keys(screen.speaker)),
+            )
+            .clicked()
+        {
+            view.line_in_hand = Some(id.clone());
+            super::carry_out(command, screen, finder, view, actions);
+        }
+    }
+    // An instruction has no ingredient.
+    if let Some(line) = screen.balance.resolved.line(id)
+        && ui
+            .button(screen.speaker.word(detail::AT_THE_COUNTER))
+            .clicked()
+    {
+        detail::go_to_counter(line, view);
     }
 }
 
@@ -192,6 +253,7 @@ fn add_row_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     columns: &Columns,
+    finder: &mut FinderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -207,7 +269,7 @@ fn add_row_ui(
             .add(quiet(speaker.word("recipe-sheet-add-ingredient")))
             .on_hover_text(UiCommand::AddLine.tooltip(speaker));
         if add.clicked() {
-            view.finder.open_to_add(view.line_in_hand.clone());
+            finder.open_to_add(view.line_in_hand.clone());
         }
         let instruct = ui
             .add(quiet(speaker.word("recipe-sheet-add-instruction")))
@@ -226,8 +288,8 @@ fn add_row_ui(
         });
         add
     });
-    if view.finder.adds() {
-        finder::finder_ui(&row.inner, screen, view, actions);
+    if finder.adds() {
+        finder::finder_ui(&row.inner, screen, finder, view, actions);
     }
 }
 

@@ -5,9 +5,9 @@ use egui::{
     Sense, Ui, UiBuilder, pos2, vec2,
 };
 
+use super::amount_cell;
 use super::lines::{amount_focus, instruction_focus, row_focus};
 use super::model::{self, LineRow};
-use super::{amount_cell, detail, finder};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
 use crate::say::{Speaker, say};
@@ -96,6 +96,16 @@ fn cell(rect: Rect, column: Rangef) -> Rect {
 /// The entries above and below.
 pub(super) type Neighbours = [Option<LineId>; 2];
 
+/// What a line was asked for.
+pub(super) struct LineResponses {
+    /// The grip.
+    pub(super) handle: Response,
+    /// The row between its fields.
+    pub(super) ground: Response,
+    /// The name of the ingredient.
+    pub(super) ingredient: Response,
+}
+
 pub(super) fn line_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
@@ -104,7 +114,7 @@ pub(super) fn line_ui(
     neighbours: &Neighbours,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
-) {
+) -> LineResponses {
     let line = row.line;
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, columns.height()), Sense::hover());
     let lit = screen.lit == Some(&line.id);
@@ -117,7 +127,6 @@ pub(super) fn line_ui(
         &line.id,
         &model::spoken(screen.speaker, row, screen.lens),
         view,
-        actions,
     );
     let colour = role_colour(theme::palette(ui.visuals()), line.role);
     let mark = Rect::from_min_size(
@@ -183,13 +192,6 @@ pub(super) fn line_ui(
             ui.indent(&key, |ui| draft_error_ui(ui, &view.drafts, &key));
         }
     }
-    if view.finder.replaces(&line.id) {
-        finder::finder_ui(&ingredient, screen, view, actions);
-    }
-    // The menu of the row opens wherever it is asked for, not on the grip alone.
-    for place in [&ground, &ingredient] {
-        place.context_menu(|ui| row_menu_ui(ui, screen, &line.id, view, actions));
-    }
     carried_ui(
         ui,
         screen,
@@ -197,6 +199,11 @@ pub(super) fn line_ui(
         columns,
         view.line_in_hand.as_ref() == Some(&line.id),
     );
+    LineResponses {
+        handle,
+        ground,
+        ingredient,
+    }
 }
 
 fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
@@ -217,7 +224,7 @@ fn paint_ground(ui: &Ui, rect: Rect, lit: bool, in_hand: bool) {
     ui.painter().rect_filled(rect, corner, colour);
 }
 
-/// The grip: takes the keyboard, is dragged to move the row, and has the menu of the row.
+/// The grip: takes the keyboard, and is dragged to move the row.
 fn handle_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
@@ -225,7 +232,6 @@ fn handle_ui(
     id: &LineId,
     name: &str,
     view: &mut ViewState,
-    actions: &mut Vec<Action>,
 ) -> Response {
     let palette = theme::palette(ui.visuals());
     let key = row_focus(&screen.recipe.id, id);
@@ -256,55 +262,7 @@ fn handle_ui(
         );
         paint(ui.painter(), sign, Icon::Grip, palette.text_quiet);
     }
-    if response.drag_started() {
-        view.dragged = Some(id.clone());
-    }
-    let response = response.on_hover_cursor(egui::CursorIcon::Grab);
-    response.context_menu(|ui| row_menu_ui(ui, screen, id, view, actions));
-    response
-}
-
-/// What can be done with a row, for a menu.
-fn row_menu_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    id: &LineId,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
-    for command in [
-        UiCommand::AddLine,
-        UiCommand::SwapLine,
-        UiCommand::MoveLineUp,
-        UiCommand::MoveLineDown,
-        UiCommand::RemoveLine,
-    ] {
-        if ui
-            .add(
-                egui::Button::new(command.label(screen.speaker))
-                    .shortcut_text(command.menu_keys(screen.speaker)),
-            )
-            .clicked()
-        {
-            view.line_in_hand = Some(id.clone());
-            super::carry_out(
-                command,
-                screen.recipe,
-                screen.shown,
-                &screen.balance.resolved,
-                view,
-                actions,
-            );
-        }
-    }
-    // An instruction has no ingredient.
-    if let Some(line) = screen.balance.resolved.line(id)
-        && ui
-            .button(screen.speaker.word(detail::AT_THE_COUNTER))
-            .clicked()
-    {
-        detail::go_to_counter(line, view);
-    }
+    response.on_hover_cursor(egui::CursorIcon::Grab)
 }
 
 /// The keys of a row that has the keyboard: arrows to the neighbours, Enter or typing to the amount, Delete removes.
@@ -343,14 +301,7 @@ fn row_keys(
     }
     if pressed_here(ui.ctx(), UiCommand::RemoveLine) {
         view.line_in_hand = Some(id.clone());
-        super::carry_out(
-            UiCommand::RemoveLine,
-            screen.recipe,
-            screen.shown,
-            &screen.balance.resolved,
-            view,
-            actions,
-        );
+        super::line_command(UiCommand::RemoveLine, screen, view, actions);
         view.focus_wanted = neighbours
             .iter()
             .rev()
@@ -426,7 +377,6 @@ fn ingredient_ui(
     let response = response.on_hover_text(told);
     if response.clicked() {
         view.line_in_hand = Some(row.line.id.clone());
-        view.finder.open_to_replace(row.line.id.clone());
     }
     response
 }
@@ -586,7 +536,7 @@ pub(super) fn instruction_ui(
     neighbours: &Neighbours,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
-) {
+) -> Response {
     let key = instruction_focus(&screen.recipe.id, &instruction.id);
     let speaker = screen.speaker;
     let name = speaker.word("recipe-sheet-instruction");
@@ -597,7 +547,7 @@ pub(super) fn instruction_ui(
     let height = field.height(ui, &view.drafts, columns.width - columns.amount.min) + 4.0;
     let (rect, _) = ui.allocate_exact_size(vec2(columns.width, height), Sense::hover());
     let name = say!(speaker, "recipe-sheet-instruction-row", text: &instruction.text);
-    let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view, actions);
+    let handle = handle_ui(ui, screen, rect, &instruction.id, &name, view);
     row_keys(
         ui,
         screen,
@@ -638,4 +588,5 @@ pub(super) fn instruction_ui(
         &instruction.text,
         TypeStyle::Method,
     );
+    handle
 }

@@ -2,7 +2,6 @@
 
 use egui::{Button, ComboBox, Label, RichText, Ui};
 
-use super::ComparedApprovals;
 use super::differences::sentences_ui;
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
 use crate::quantity::excerpt;
@@ -16,10 +15,22 @@ use crate::workbench::{Action, Command};
 /// Longest name or reason in a line, in characters.
 const TEXT: usize = 120;
 
+/// Which two approvals are compared, as long as the recipe in hand has them.
+#[derive(Default)]
+pub(in crate::ui) struct ComparedApprovals(Option<TwoApprovals>);
+
+/// Two approvals by their numbers from 1; `None` is the version in hand as it is now.
+struct TwoApprovals {
+    recipe: RecipeId,
+    from: usize,
+    to: Option<usize>,
+}
+
 /// The approvals, the newest first.
 pub(in crate::ui) fn approvals_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    compared: &mut ComparedApprovals,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -32,7 +43,7 @@ pub(in crate::ui) fn approvals_ui(
     for record in history.iter().rev() {
         approval_ui(ui, screen, record, view, actions);
     }
-    compare_ui(ui, screen, view);
+    compare_ui(ui, screen, compared);
 }
 
 /// The name of an approval for the keyboard, by its number from 0.
@@ -120,14 +131,11 @@ fn approval_ui(
 }
 
 /// What changed between any two states of the recipe that were approved, or from one of them to the version in hand.
-fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, kept: &mut ComparedApprovals) {
     let (recipe, speaker) = (screen.recipe, screen.speaker);
     let count = recipe.approvals.len();
-    let of_recipe = view
-        .safekeeping
-        .approvals
-        .take_if(|compared| compared.recipe == recipe.id);
-    let mut compared = of_recipe.unwrap_or_else(|| ComparedApprovals {
+    let of_recipe = kept.0.take_if(|compared| compared.recipe == recipe.id);
+    let mut compared = of_recipe.unwrap_or_else(|| TwoApprovals {
         recipe: recipe.id.clone(),
         from: count,
         to: None,
@@ -185,5 +193,5 @@ fn compare_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
             sentences_ui(ui, &speaker.differences(&differences));
         }
     }
-    view.safekeeping.approvals = Some(compared);
+    kept.0 = Some(compared);
 }

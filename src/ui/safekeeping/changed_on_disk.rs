@@ -8,7 +8,9 @@ use super::{
 };
 use crate::book::{Book, Conflict, ItemId};
 use crate::say::{Speaker, say};
-use crate::ui::dialogs::{Dialog, main_button_ui, quiet_ui, title_ui};
+use crate::ui::area::Navigation;
+use crate::ui::dialog::Dialog;
+use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::speaker;
@@ -51,7 +53,7 @@ pub(in crate::ui) fn strip_ui(
                     command(actions, Command::LeaveDiskChange);
                 }
                 if button_ui(ui, speaker.word("safekeeping-decide"), decide) {
-                    view.safekeeping.disk_change_open = true;
+                    view.navigation.push(Navigation::DiskChange);
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                     let text = RichText::new(strip_words(speaker, change))
@@ -100,6 +102,7 @@ fn strip_words(speaker: Speaker<'_>, change: &DiskChange) -> String {
 pub(super) fn disk_change_ui(
     ctx: &Context,
     workbench: &Workbench,
+    state: &mut SafekeepingState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -116,7 +119,6 @@ pub(super) fn disk_change_ui(
                 conflicts,
             } => {
                 let base = workbench.saved_book();
-                let state = &mut view.safekeeping;
                 ScrollArea::vertical()
                     .max_height(room_for_list(ctx))
                     .auto_shrink([false, true])
@@ -162,8 +164,8 @@ pub(super) fn disk_change_ui(
         done = true;
     }
     if done {
-        view.safekeeping.disk_change_open = false;
-        view.safekeeping.take_theirs.clear();
+        state.disk_change_open = false;
+        state.take_theirs.clear();
     }
 }
 

@@ -14,14 +14,15 @@ use std::sync::Arc;
 
 use egui::{Context, Ui};
 
+use super::area::Navigation;
 use super::dialogs;
 use super::view_state::ViewState;
 use super::words::{speaker, subheading_ui as heading_ui};
-use crate::book::{BookDifference, ItemId, RecipeId};
+use crate::book::{BookDifference, ItemId};
 use crate::say::{Speaker, say};
 use crate::workbench::{Action, BookStamp, Command, Workbench};
 
-pub(super) use self::approvals::{approval_focus, approvals_ui};
+pub(super) use self::approvals::{ComparedApprovals, approval_focus, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
 
 /// Width of the sheets, in points.
@@ -46,8 +47,6 @@ pub(super) struct SafekeepingState {
     unfolded: BTreeSet<(&'static str, ItemId)>,
     /// How the earlier copy in hand differs from the book on the screen.
     compared: Option<Compared>,
-    /// The two states of a recipe that are compared.
-    approvals: Option<ComparedApprovals>,
 }
 
 /// The question about unsaved work that was found.
@@ -69,14 +68,17 @@ struct Compared {
     difference: Arc<BookDifference>,
 }
 
-/// Two approvals by their numbers from 1; `None` is the version in hand as it is now.
-struct ComparedApprovals {
-    recipe: RecipeId,
-    from: usize,
-    to: Option<usize>,
-}
-
 impl SafekeepingState {
+    /// Opens the sheet that somebody wants to be led to.
+    pub(super) fn go(&mut self, to: &Navigation) {
+        match to {
+            Navigation::EarlierCopies => self.earlier_open = true,
+            Navigation::FoundWork => self.recovery = RecoveryAsked::Offered,
+            Navigation::DiskChange => self.disk_change_open = true,
+            _ => {}
+        }
+    }
+
     /// Another book is open.
     pub(super) fn forget_book(&mut self) {
         *self = Self {
@@ -122,23 +124,24 @@ pub(super) fn asks(workbench: &Workbench, state: &SafekeepingState) -> bool {
 pub(super) fn asks_ui(
     ctx: &Context,
     workbench: &Workbench,
+    state: &mut SafekeepingState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
     if view.dialog.is_some() {
         return false;
     }
-    let Some(asked) = first_question(workbench, &view.safekeeping) else {
+    let Some(asked) = first_question(workbench, state) else {
         return false;
     };
     match asked {
         Asked::Replace => replace_file::replace_ui(ctx, workbench, view, actions),
-        Asked::DiskChange => changed_on_disk::disk_change_ui(ctx, workbench, view, actions),
+        Asked::DiskChange => changed_on_disk::disk_change_ui(ctx, workbench, state, view, actions),
         Asked::Recovery => {
-            recovered_work::recovery_ui(ctx, workbench, &mut view.safekeeping, actions);
+            recovered_work::recovery_ui(ctx, workbench, state, actions);
         }
         Asked::Earlier => {
-            earlier_copies::earlier_ui(ctx, workbench, &mut view.safekeeping, actions);
+            earlier_copies::earlier_ui(ctx, workbench, state, actions);
         }
     }
     true
@@ -156,11 +159,11 @@ pub(super) fn menu_items_ui(
         .button(speaker.word("safekeeping-earlier-menu"))
         .clicked()
     {
-        view.safekeeping.earlier_open = true;
+        view.navigation.push(Navigation::EarlierCopies);
         actions.push(Action::Command(Command::ListEarlier));
     }
     if has_left_work && ui.button(speaker.word("safekeeping-found-menu")).clicked() {
-        view.safekeeping.recovery = RecoveryAsked::Offered;
+        view.navigation.push(Navigation::FoundWork);
     }
 }
 

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 
+use super::InServing;
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
 use super::sheet::{self, Fact};
 use super::teas::{Teas, teas_ui};
@@ -17,7 +18,7 @@ use crate::ui::field::draft_error_ui;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
-use crate::ui::view_state::{Drafts, ViewState};
+use crate::ui::view_state::Drafts;
 use crate::ui::words;
 use crate::workbench::Action;
 
@@ -87,10 +88,10 @@ pub(super) struct BrewingState {
 pub(super) fn brewing_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
-    let mut state = std::mem::take(&mut view.serving.brewing);
+    let mut state = std::mem::take(&mut view.state.brewing);
     choices_ui(ui, screen, &mut state);
     ui.add_space(grid::TIGHT);
     let tea = state
@@ -116,7 +117,7 @@ pub(super) fn brewing_ui(
         }
         Err(missing) => sheet::quiet_ui(ui, missing),
     }
-    view.serving.brewing = state;
+    view.state.brewing = state;
 }
 
 /// Which tea, how it is brewed, and which way round it is planned.

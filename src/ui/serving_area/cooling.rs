@@ -2,6 +2,7 @@
 
 use egui::Ui;
 
+use super::InServing;
 use super::sheet::Fact;
 use super::{cooling_plot, readings, sheet};
 use std::fmt::Write as _;
@@ -18,14 +19,13 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
-use crate::ui::view_state::ViewState;
 use crate::workbench::{Action, CoolingCourse, Serving};
 
 pub(super) fn cooling_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     let celsius = Value::of(

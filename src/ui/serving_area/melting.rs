@@ -2,6 +2,7 @@
 
 use egui::{RichText, Ui};
 
+use super::InServing;
 use super::sheet::{self, Column, TableRow};
 use super::typed::{self, Range, TypedField};
 use crate::balance::{Measurand, MeltRate, Standing};
@@ -14,7 +15,6 @@ use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::Value;
-use crate::ui::view_state::ViewState;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -70,7 +70,7 @@ pub(super) fn melting_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     let ice = Value::of(screen.speaker, screen.balance, Measurand::IceLeft, 0);
@@ -169,7 +169,7 @@ fn rate_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     rate: MeltRate,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     words::subheading_ui(ui, "How fast ice melts here");
@@ -208,23 +208,28 @@ fn rate_ui(
     weighings_ui(ui, screen, view, actions);
 }
 
-fn weighings_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn weighings_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut InServing<'_>,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     let quiet = |words: &str| {
         RichText::new(words)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet)
     };
-    view.serving.weighings.keep_one_free();
+    view.state.weighings.keep_one_free();
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         typed::column_head_ui(ui, quiet("minutes"));
         typed::column_head_ui(ui, quiet("g of ice left"));
     });
-    for at in 0..view.serving.weighings.0.len() {
+    for at in 0..view.state.weighings.0.len() {
         weighing_ui(ui, at, view, actions);
     }
-    let read = view.serving.weighings.read();
+    let read = view.state.weighings.read();
     if !read.is_empty() {
         copy_ui(ui, "weighings of ice", || {
             let mut table = Table::new(["minutes".to_owned(), spreadsheet::head("ice left", "g")]);
@@ -252,7 +257,7 @@ fn weighings_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions:
     }
 }
 
-fn weighing_ui(ui: &mut Ui, at: usize, view: &mut ViewState, actions: &mut Vec<Action>) {
+fn weighing_ui(ui: &mut Ui, at: usize, view: &mut InServing<'_>, actions: &mut Vec<Action>) {
     let halves = [("Minutes", MINUTES), ("Grams", GRAMS)];
     let key = |word: &str| format!("weighing {at} {word}");
     ui.horizontal(|ui| {
@@ -260,7 +265,7 @@ fn weighing_ui(ui: &mut Ui, at: usize, view: &mut ViewState, actions: &mut Vec<A
         for (half, (word, range)) in halves.into_iter().enumerate() {
             let key = key(word);
             let name = format!("{word} of weighing {}", at + 1);
-            let shown = view.serving.weighings.0[at][half].clone();
+            let shown = view.state.weighings.0[at][half].clone();
             let field = TypedField {
                 key: &key,
                 words: "",
@@ -271,7 +276,7 @@ fn weighing_ui(ui: &mut Ui, at: usize, view: &mut ViewState, actions: &mut Vec<A
             };
             let outcome = typed::cell_ui(ui, &field, &mut view.drafts, actions);
             if let Some(text) = &outcome.changed {
-                view.serving.weighings.0[at][half].clone_from(text);
+                view.state.weighings.0[at][half].clone_from(text);
             }
             outcome.read(&key, &mut view.drafts, |text| range.read(text));
         }

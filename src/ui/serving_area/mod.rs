@@ -14,15 +14,18 @@ mod teas;
 mod typed;
 mod yardsticks;
 
+use std::sync::Arc;
+
 use egui::{Align, Button, RichText, Ui};
 
 use super::Screen;
+use super::area_of_work::{AreaOfWork, Desk};
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::ViewState;
-use crate::quantity::name_as_shown;
+use super::view_state::{Drafts, ViewState};
+use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::say::say;
 use crate::ui::words;
-use crate::workbench::{Action, Serving};
+use crate::workbench::{Action, Serving, Shown, Workbench};
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 232.0 * grid::STEP;
@@ -78,22 +81,48 @@ pub(super) struct ServingState {
     weighings: melting::Weighings,
     /// The tea that is planned.
     brewing: brewing::BrewingState,
+    /// What there is to say of the version in hand.
+    serving: Option<Arc<Serving>>,
+}
+
+/// What the sheets may change while they are drawn.
+struct InServing<'view> {
+    state: &'view mut ServingState,
+    drafts: &'view mut Drafts,
+    units: DisplayUnits,
+}
+
+impl AreaOfWork for ServingState {
+    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
+        self.serving =
+            shown.and_then(|shown| workbench.serving(&shown.recipe, shown.version.as_ref()));
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        if let Some((screen, serving)) = desk.drink.zip(self.serving.clone()) {
+            let mut view = InServing {
+                state: self,
+                drafts: &mut view.drafts,
+                units: view.units,
+            };
+            serving_area_ui(ui, screen, &serving, &mut view, actions);
+        }
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
 }
 
 /// The version in hand as it is served.
-pub(super) fn serving_area_ui(
+fn serving_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    serving: Option<&Serving>,
-    view: &mut ViewState,
+    serving: &Serving,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     title_ui(ui, screen, view);
-    let Some(serving) = serving else {
-        // The area was opened in this frame; what it shows is there in the next one.
-        ui.request_repaint();
-        return;
-    };
     let columns = columns_of(ui.available_width());
     let gaps = (columns.len() - 1) as f32 * grid::FAR;
     let each = (ui.available_width() - gaps) / columns.len() as f32;
@@ -109,11 +138,11 @@ pub(super) fn serving_area_ui(
         }
     });
     ui.add_space(grid::APART);
-    view.serving.wanted = None;
+    view.state.wanted = None;
 }
 
 /// Which drink it is, and the way to each sheet.
-fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
+fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut InServing<'_>) {
     let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let version = screen
@@ -150,7 +179,7 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
                 .add(button)
                 .accessible_name(say!(speaker, "serving-go-to", sheet: name));
             if button.clicked() {
-                view.serving.wanted = Some(sheet);
+                view.state.wanted = Some(sheet);
             }
         }
     });
@@ -181,7 +210,7 @@ fn sheet_ui(
     sheet: Sheet,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     if sheet == Sheet::Ice && !screen.balance.iced {
@@ -189,7 +218,7 @@ fn sheet_ui(
     }
     ui.add_space(grid::APART);
     let heading = words::heading_ui(ui, screen.speaker.word(sheet.message()));
-    if view.serving.wanted == Some(sheet) {
+    if view.state.wanted == Some(sheet) {
         heading.scroll_to_me(Some(Align::TOP));
     }
     match sheet {

@@ -2,6 +2,7 @@
 
 use egui::{RichText, Ui, vec2};
 
+use super::InServing;
 use super::sheet;
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::book::{CoolingReading, CoolingRun, Vessel, VesselId};
@@ -12,7 +13,6 @@ use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::view_state::ViewState;
 use crate::ui::words;
 use crate::workbench::Action;
 
@@ -68,7 +68,7 @@ impl BegunReading {
 pub(super) fn readings_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     words::subheading_ui(ui, "Thermometer readings");
@@ -128,7 +128,7 @@ fn circumstances_ui(
     ui: &mut Ui,
     cup: &Vessel,
     run: &CoolingRun,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     let units = view.units;
@@ -241,7 +241,7 @@ fn reading_ui(
     cup: &Vessel,
     run: &CoolingRun,
     at: usize,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
@@ -259,7 +259,7 @@ fn reading_ui(
             let key = key(half);
             let shown = match known {
                 Some(reading) => half.shown(reading, view.units),
-                None => view.serving.begun.of(&cup.id)[half as usize].clone(),
+                None => view.state.begun.of(&cup.id)[half as usize].clone(),
             };
             let name = format!("{} of reading {}", half.word(), at + 1);
             let field = TypedField {
@@ -312,12 +312,12 @@ fn take_over(
     half: Half,
     key: &str,
     outcome: &FieldOutcome,
-    view: &mut ViewState,
+    view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
     let is_new = at == run.readings.len();
     if let Some(text) = outcome.changed.as_ref().filter(|_| is_new) {
-        view.serving.begun.of(&cup.id)[half as usize].clone_from(text);
+        view.state.begun.of(&cup.id)[half as usize].clone_from(text);
         if text.trim().is_empty() {
             // Nothing has been begun yet, so nothing is missing.
             view.drafts.judge(key, None);
@@ -335,7 +335,7 @@ fn take_over(
             Half::Celsius => reading.celsius = value,
         }
     } else {
-        let text = view.serving.begun.of(&cup.id);
+        let text = view.state.begun.of(&cup.id);
         let (Ok(minutes), Ok(celsius)) = (
             Half::Minutes.read(&text[0], units),
             Half::Celsius.read(&text[1], units),
@@ -343,7 +343,7 @@ fn take_over(
             return;
         };
         run.readings.push(CoolingReading { minutes, celsius });
-        view.serving.begun = BegunReading::default();
+        view.state.begun = BegunReading::default();
     }
     actions.push(put(cup, Some(run), key));
 }

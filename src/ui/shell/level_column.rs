@@ -6,7 +6,7 @@ use crate::book::State;
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
-use crate::ui::dialogs::Dialog;
+use crate::ui::dialog::Dialog;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;

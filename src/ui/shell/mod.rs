@@ -2,57 +2,25 @@
 
 mod cautions;
 mod drink_rows;
-mod findings;
 mod level_column;
 mod messages;
 mod shelf_list;
 mod top_strip;
 
-pub(super) use drink_rows::DrinkRows;
-
-use std::sync::Arc;
-
+use self::drink_rows::DrinkRows;
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
 use self::cautions::Cautions;
-use super::Screen;
+use super::area::{Area, Navigation};
+use super::area_of_work::{AreaOfWork, Desk, Place};
+use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
-use super::counter_area;
-use super::dialogs::Dialog;
+use super::dialog::Dialog;
 use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
-use super::view_state::{Area, ViewState};
-use crate::book::{Book, Finding};
-use crate::say::Speaker;
-use crate::workbench::{Action, Command, DiskChange, FileState, Home, Intent, Message};
-
-/// What every screen shows of the book as a whole.
-pub(super) struct BookInHand<'frame> {
-    /// The book.
-    pub book: &'frame Arc<Book>,
-    /// Speaks about it in the units and the language of the window.
-    pub speaker: Speaker<'frame>,
-    /// Its name.
-    pub title: String,
-    /// Whether there are changes that no file holds.
-    pub unsaved: bool,
-    /// The step that undo would take back.
-    pub undo: Option<&'frame str>,
-    /// The step that redo would repeat.
-    pub redo: Option<&'frame str>,
-    /// The last message.
-    pub message: Option<&'frame Message>,
-    /// What is wrong with the book.
-    pub findings: &'frame [Finding],
-    /// Where it is kept.
-    pub home: &'frame Home,
-    /// How its file was changed by another program.
-    pub disk_change: Option<&'frame DiskChange>,
-    /// Whether its file is gone, or being written.
-    pub file_state: FileState,
-    /// Whether there is unsaved work of a program that did not end as it should.
-    pub has_left_work: bool,
-}
+use super::view_state::ViewState;
+use crate::book::Book;
+use crate::workbench::{Action, Command, Home, Intent};
 
 /// Below this width of the window, in points, the list of drinks is narrow.
 const NARROW: f32 = 1240.0;
@@ -63,15 +31,25 @@ const WIDE: f32 = 1600.0;
 /// The widest sheet of a recipe, in points: in a wider one the eye loses the row.
 const WIDEST_SHEET: f32 = 800.0;
 
-/// The whole window. `centre` draws the area of work.
+/// What the frame remembers between frames.
+#[derive(Default)]
+pub(super) struct ShellState {
+    /// What is searched for in the list of drinks.
+    search: String,
+    /// The rows of the list of drinks.
+    rows: DrinkRows,
+}
+
+/// The whole window, with the area in front in its place.
 pub(super) fn shell_ui(
     ui: &mut Ui,
-    in_hand: &BookInHand<'_>,
-    screen: Option<&Screen<'_>>,
+    desk: Desk<'_>,
+    area: &mut dyn AreaOfWork,
+    state: &mut ShellState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
-    centre: impl FnOnce(&mut Ui, &Screen<'_>, &mut ViewState, &mut Vec<Action>),
 ) {
+    let Desk { in_hand, drink } = desk;
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width();
     let paper = |margin| Frame::new().fill(palette.ground).inner_margin(margin);
@@ -82,12 +60,12 @@ pub(super) fn shell_ui(
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
     safekeeping::strip_ui(ui, in_hand.disk_change, view, actions);
-    if view.area == Area::Counter {
-        // It is about the shop: no drink, no level and no cautions of a drink beside it.
-        counter_area::counter_area_ui(ui, in_hand.book, in_hand.findings, view, actions);
+    let place = area.place();
+    if place == Place::Window {
+        area.ui(ui, desk, view, actions);
         return;
     }
-    if let Some(screen) = screen {
+    if let Some(screen) = drink {
         let cautions = Cautions::arrange(ui, screen);
         Panel::bottom("cautions")
             .exact_size(cautions.height())
@@ -107,13 +85,13 @@ pub(super) fn shell_ui(
                 bottom: 8,
             }))
             .show(ui, |ui| {
-                shelf_list::shelf_list_ui(ui, in_hand, view, actions);
+                shelf_list::shelf_list_ui(ui, in_hand, state, view, actions);
             });
     }
     // The columns on the right get their places first and are drawn last: the keyboard goes through the sheet before them.
     let mut level_room = None;
     let mut cup_room = None;
-    if screen.is_some() && view.area == Area::Recipe && width >= SLIM {
+    if drink.is_some() && place == Place::BesideTheLevel && width >= SLIM {
         let level = Panel::right("level")
             .exact_size(if width < NARROW { 360.0 } else { 376.0 })
             .resizable(false)
@@ -140,12 +118,12 @@ pub(super) fn shell_ui(
             cup_room = Some(cup.inner);
         }
     }
-    sheet_ui(ui, in_hand, screen, view, actions, centre, width);
-    if let (Some(screen), Some(room)) = (screen, cup_room) {
+    sheet_ui(ui, desk, area, view, actions, width);
+    if let (Some(screen), Some(room)) = (drink, cup_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
         level_column::cup_column_ui(&mut column, screen, view);
     }
-    if let (Some(screen), Some(room)) = (screen, level_room) {
+    if let (Some(screen), Some(room)) = (drink, level_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("level column").max_rect(room));
         level_column::level_column_ui(&mut column, screen, width < WIDE, view);
     }
@@ -154,11 +132,10 @@ pub(super) fn shell_ui(
 /// The sheet in the middle.
 fn sheet_ui(
     ui: &mut Ui,
-    in_hand: &BookInHand<'_>,
-    screen: Option<&Screen<'_>>,
+    desk: Desk<'_>,
+    area: &mut dyn AreaOfWork,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
-    centre: impl FnOnce(&mut Ui, &Screen<'_>, &mut ViewState, &mut Vec<Action>),
     width: f32,
 ) {
     let left = if width < NARROW { 12 } else { 20 };
@@ -170,10 +147,11 @@ fn sheet_ui(
             top: 12,
             bottom: 0,
         });
+    let place = area.place();
+    let is_empty = desk.drink.is_none() && area.needs_drink();
     CentralPanel::default().frame(sheet).show(ui, |ui| {
-        if let (Area::Swap, Some(screen)) = (view.area, screen) {
-            // It scrolls its columns itself.
-            centre(ui, screen, view, actions);
+        if place == Place::SheetOfItsOwn && !is_empty {
+            area.ui(ui, desk, view, actions);
             return;
         }
         ScrollArea::vertical()
@@ -181,20 +159,21 @@ fn sheet_ui(
             .auto_shrink(false)
             .show(ui, |ui| {
                 let room = ui.available_width();
-                ui.set_width(if view.area == Area::Recipe {
+                ui.set_width(if place == Place::BesideTheLevel {
                     room.min(WIDEST_SHEET)
                 } else {
                     room
                 });
-                match (view.area, screen) {
-                    (Area::Findings, _) => findings::findings_ui(ui, in_hand, view),
-                    (Area::Recipe, Some(screen)) if width < SLIM => {
-                        centre(ui, screen, view, actions);
-                        ui.add_space(grid::APART);
-                        level_column::level_below_ui(ui, screen, view);
-                    }
-                    (_, Some(screen)) => centre(ui, screen, view, actions),
-                    (_, None) => empty_book_ui(ui, in_hand, view, actions),
+                if is_empty {
+                    empty_book_ui(ui, desk.in_hand, view, actions);
+                    return;
+                }
+                area.ui(ui, desk, view, actions);
+                if let (Place::BesideTheLevel, Some(screen)) = (place, desk.drink)
+                    && width < SLIM
+                {
+                    ui.add_space(grid::APART);
+                    level_column::level_below_ui(ui, screen, view);
                 }
             });
     });
@@ -253,7 +232,7 @@ pub(super) fn carry_out(
         UiCommand::Undo => actions.push(Action::Command(Command::Undo)),
         UiCommand::Redo => actions.push(Action::Command(Command::Redo)),
         UiCommand::LookUp => {
-            view.look_up.open();
+            view.navigation.push(Navigation::LookUp);
             view.dialog = Some(Dialog::LookUp);
         }
         UiCommand::ShowKeys => view.dialog = Some(Dialog::Keys),
@@ -266,12 +245,7 @@ pub(super) fn carry_out(
             view.drafts.clear();
         }
         UiCommand::Back => view.area = Area::Recipe,
-        UiCommand::GoTo(area) => {
-            view.area = area;
-            if area == Area::Counter {
-                view.counter.take_keyboard();
-            }
-        }
+        UiCommand::GoTo(area) => view.go(area, Navigation::ByKey(area)),
         _ => return false,
     }
     true

@@ -4,17 +4,19 @@ use std::sync::Arc;
 
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
-use super::BookInHand;
+use super::ShellState;
 use super::drink_rows::Row;
 use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
 use crate::say::{Speaker, say};
+use crate::ui::area::Area;
+use crate::ui::book_in_hand::BookInHand;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::recipe_area;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::view_state::{Area, ViewState};
+use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
 use crate::workbench::{Action, Shown, draft_on};
 
@@ -33,14 +35,15 @@ const ALL_DRAWN: usize = 200;
 pub(super) fn shelf_list_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
+    state: &mut ShellState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     ui.spacing_mut().item_spacing.y = 0.0;
-    search_ui(ui, in_hand, view, actions);
+    search_ui(ui, in_hand, &mut state.search, view, actions);
     ui.add_space(grid::NEAR);
-    let mut rows = std::mem::take(&mut view.drinks);
-    rows.follow(in_hand.book, &view.search);
+    let ShellState { search, rows } = state;
+    rows.follow(in_hand.book, search);
     rows.seek(view.shown_in(in_hand.book).map(|shown| shown.recipe));
     let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
     rows.list.expect(rows.rows.len(), height);
@@ -63,20 +66,20 @@ pub(super) fn shelf_list_ui(
                 ui.add_space(grid::TIGHT);
             }
         });
-        if rows.rows.is_empty() && !view.search.trim().is_empty() {
-            let typed = excerpt(view.search.trim(), NAME);
+        if rows.rows.is_empty() && !search.trim().is_empty() {
+            let typed = excerpt(search.trim(), NAME);
             quiet_ui(
                 ui,
                 &say!(in_hand.speaker, "shell-no-recipe-matches", typed: typed),
             );
         }
     });
-    view.drinks = rows;
 }
 
 fn search_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
+    search: &mut String,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -84,7 +87,7 @@ fn search_ui(
     ui.horizontal(|ui| {
         let width = ui.available_width() - grid::TARGET - grid::TIGHT;
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let field = egui::TextEdit::singleline(&mut view.search)
+        let field = egui::TextEdit::singleline(search)
             .hint_text(speaker.word("shell-find-drink-hint"))
             .desired_width(width);
         ui.add(field)

@@ -2,15 +2,17 @@
 
 use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 
-use super::{BookInHand, carry_out};
+use super::carry_out;
 use crate::book::Severity;
 use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
 use crate::say::{Language, Speaker, say};
+use crate::ui::area::Area;
+use crate::ui::book_in_hand::BookInHand;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
-use crate::ui::view_state::{Area, ViewState};
+use crate::ui::view_state::ViewState;
 use crate::ui::words::small_heading_ui;
 use crate::workbench::{Action, Command, Intent, Sample};
 

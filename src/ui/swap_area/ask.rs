@@ -48,7 +48,7 @@ pub(in crate::ui) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut Swa
         ui.add_space(grid::EASY);
         comes_ui(ui, screen, state);
     }
-    if state.choosing != Choosing::Nothing && state.complete().is_some() {
+    if state.choosing != Choosing::Nothing && state.asked.complete().is_some() {
         ui.add_space(grid::EASY);
         if ui.button(screen.speaker.word("swap-screen-back")).clicked() {
             state.choosing = Choosing::Nothing;
@@ -98,7 +98,7 @@ fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
         *goes = Some(id);
         return;
     }
-    state.question = Some(Question {
+    state.asked.question = Some(Question {
         recipe: screen.shown.recipe.clone(),
         version: screen.shown.version.clone(),
         replace: id.clone(),
@@ -112,6 +112,7 @@ fn what_goes(state: &SwapState) -> Option<IngredientId> {
     match &state.choosing {
         Choosing::Another(goes) => goes.clone(),
         _ => state
+            .asked
             .question
             .as_ref()
             .map(|question| question.replace.clone()),
@@ -119,15 +120,25 @@ fn what_goes(state: &SwapState) -> Option<IngredientId> {
 }
 
 fn goes_already(state: &SwapState, id: &IngredientId) -> bool {
-    let own = state.question.as_ref().map(|question| &question.replace);
-    own == Some(id) || state.demands.also.iter().any(|(replace, _)| replace == id)
+    let own = state
+        .asked
+        .question
+        .as_ref()
+        .map(|question| &question.replace);
+    own == Some(id)
+        || state
+            .asked
+            .demands
+            .also
+            .iter()
+            .any(|(replace, _)| replace == id)
 }
 
 fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     let speaker = screen.speaker;
     subheading_ui(ui, speaker.word("swap-screen-with"));
     let palette = theme::palette(ui.visuals());
-    let (Some(question), Some(replace)) = (state.question.clone(), what_goes(state)) else {
+    let (Some(question), Some(replace)) = (state.asked.question.clone(), what_goes(state)) else {
         let words = speaker.word("swap-screen-choose-first");
         ui.label(RichText::new(words).color(palette.text_quiet));
         return;
@@ -153,9 +164,9 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     });
     if let Some(with) = taken {
         if let Choosing::Another(_) = state.choosing {
-            state.demands.also.push((replace, with));
+            state.asked.demands.also.push((replace, with));
         } else {
-            state.question = Some(Question {
+            state.asked.question = Some(Question {
                 with,
                 adjust: None,
                 ..question
@@ -316,7 +327,7 @@ pub(super) fn chosen_ui(
         }
     });
     let mut taken_out = None;
-    for (index, (replace, with)) in state.demands.also.iter().enumerate() {
+    for (index, (replace, with)) in state.asked.demands.also.iter().enumerate() {
         ui.horizontal_wrapped(|ui| {
             pair_ui(ui, speaker, replace, with);
             ui.add_space(grid::NEAR);
@@ -328,7 +339,7 @@ pub(super) fn chosen_ui(
         });
     }
     if let Some(index) = taken_out {
-        state.demands.also.remove(index);
+        state.asked.demands.also.remove(index);
         state.begin_anew();
     }
 }

@@ -46,7 +46,7 @@ pub(super) fn conditions_ui(
         if icons::icon_button(ui, icon, words, words).clicked() {
             state.conditions_open = !is_open;
         }
-        let summary = summary(screen.speaker, answer, &state.demands);
+        let summary = summary(screen.speaker, answer, &state.asked.demands);
         ui.vertical(|ui| {
             ui.add_space(grid::TIGHT);
             ui.add(Label::new(RichText::new(summary).color(palette.text_quiet)).wrap());
@@ -57,28 +57,42 @@ pub(super) fn conditions_ui(
     }
     ui.add_space(grid::TIGHT);
     if !of_one_recipe {
-        demands_ui(ui, screen, &mut state.demands, drafts, actions);
+        demands_ui(ui, screen, &mut state.asked.demands, drafts, actions);
     } else if ui.available_width() >= SIDE_BY_SIDE {
         ui.horizontal_top(|ui| {
             ui.spacing_mut().item_spacing.x = grid::APART;
             ui.vertical(|ui| {
                 ui.set_width(LINES);
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
-                limits::limits_ui(ui, screen, answer, &mut state.demands, drafts, actions);
+                limits::limits_ui(
+                    ui,
+                    screen,
+                    answer,
+                    &mut state.asked.demands,
+                    drafts,
+                    actions,
+                );
             });
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
-                demands_ui(ui, screen, &mut state.demands, drafts, actions);
+                demands_ui(ui, screen, &mut state.asked.demands, drafts, actions);
             });
         });
     } else {
-        limits::limits_ui(ui, screen, answer, &mut state.demands, drafts, actions);
+        limits::limits_ui(
+            ui,
+            screen,
+            answer,
+            &mut state.asked.demands,
+            drafts,
+            actions,
+        );
         ui.add_space(grid::NEAR);
-        demands_ui(ui, screen, &mut state.demands, drafts, actions);
+        demands_ui(ui, screen, &mut state.asked.demands, drafts, actions);
     }
     let clear = screen.speaker.word("swap-screen-conditions-clear");
-    if state.demands != usual(&state.demands) && ui.button(clear).clicked() {
-        state.demands = usual(&state.demands);
+    if state.asked.demands != usual(&state.asked.demands) && ui.button(clear).clicked() {
+        state.asked.demands = usual(&state.asked.demands);
         drafts.clear();
     }
     ui.add_space(grid::NEAR);

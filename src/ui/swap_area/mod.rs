@@ -20,13 +20,15 @@ use egui::{Label, RichText, ScrollArea, Ui};
 
 use crate::book::{Book, IngredientId, RecipeId, VersionId};
 use crate::say::Speaker;
-use crate::swap::{Answer, Demands, Nearby, Question, ReviewItem};
+use crate::swap::{Answer, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
+use crate::ui::area::Area;
+use crate::ui::area_of_work::{AreaOfWork, Desk, Place};
 use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
-use crate::ui::view_state::Drafts;
+use crate::ui::view_state::{AskedSwap, Drafts, ViewState};
 use crate::ui::words::heading_ui;
-use crate::workbench::{Action, Look, LookState, Review, SwapFound, Workbench};
+use crate::workbench::{Action, Look, LookState, Review, Shown, SwapFound, Workbench};
 
 pub(super) use answer::line_words;
 pub(super) use ask::choose_ui;
@@ -60,16 +62,14 @@ enum Way {
 }
 
 /// A recipe or version of the reviewed list.
-type Place = (RecipeId, Option<VersionId>);
+type Reviewed = (RecipeId, Option<VersionId>);
 
 /// What the swap area remembers between frames.
 #[derive(Clone, Debug, Default)]
 pub struct SwapState {
-    /// The swap that is asked for. While nothing is chosen that comes, `with` is what goes.
-    pub question: Option<Question>,
-    /// What is asked beside it.
-    pub demands: Demands,
-    /// A version that was just kept and should be shown; taken by whoever shows it.
+    /// The swap that is asked for.
+    pub asked: AskedSwap,
+    /// A version that was just kept and should be shown.
     pub show_version: Option<VersionId>,
     choosing: Choosing,
     /// What is typed to find the ingredient that comes.
@@ -87,7 +87,7 @@ pub struct SwapState {
     /// The amounts that are set by hand, in steps; the suggestion's own for `None`.
     point: Option<Vec<i32>>,
     /// What is left out of the reviewed list.
-    left_out: BTreeSet<Place>,
+    left_out: BTreeSet<Reviewed>,
     review_rows: TallList,
     /// How many versions were just taken from the reviewed list, and how many the book has had since.
     taken: Option<(usize, usize)>,
@@ -101,21 +101,27 @@ impl SwapState {
     /// The area as it begins with a question.
     pub fn asking(question: Question) -> Self {
         Self {
-            question: Some(question),
+            asked: AskedSwap::asking(question),
             ..Self::default()
         }
     }
 
-    /// The question once both ingredients are chosen.
-    pub(super) fn complete(&self) -> Option<&Question> {
-        self.question
-            .as_ref()
-            .filter(|question| question.with != question.replace)
+    /// Begins anew when another swap has been asked for elsewhere.
+    pub(in crate::ui) fn take_asked(&mut self, asked: &AskedSwap) {
+        if self.asked != *asked {
+            *self = Self {
+                asked: asked.clone(),
+                conditions_open: self.conditions_open,
+                ..Self::default()
+            };
+        }
     }
 
-    /// What is asked beside the swap.
-    pub(super) fn demands(&self) -> &Demands {
-        &self.demands
+    /// Tells the other areas which swap is asked for.
+    pub(in crate::ui) fn hand_asked(&self, asked: &mut AskedSwap) {
+        if self.asked != *asked {
+            asked.clone_from(&self.asked);
+        }
     }
 
     /// Another suggestion, or another answer, is looked at from its beginning.
@@ -125,6 +131,44 @@ impl SwapState {
         self.suggestion_name = None;
         self.all_reasons = false;
         self.taken = None;
+    }
+}
+
+/// The area in the window.
+#[derive(Default)]
+pub(super) struct SwapArea {
+    state: SwapState,
+    looks: SwapLooks,
+}
+
+impl AreaOfWork for SwapArea {
+    fn place(&self) -> Place {
+        Place::SheetOfItsOwn
+    }
+
+    fn look(&mut self, workbench: &mut Workbench, _: Option<&Shown>, view: &mut ViewState) {
+        self.state.take_asked(&view.swap);
+        self.looks = SwapLooks::take(workbench, &self.state);
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        let Some(screen) = desk.drink else {
+            return;
+        };
+        let drafts = &mut view.drafts;
+        swap_area_ui(ui, screen, &self.looks, &mut self.state, drafts, actions);
+        self.state.hand_asked(&mut view.swap);
+        if let Some(version) = self.state.show_version.take() {
+            view.show(Shown {
+                recipe: screen.recipe.id.clone(),
+                version: Some(version),
+            });
+            view.area = Area::Recipe;
+        }
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
     }
 }
 
@@ -148,7 +192,7 @@ impl SwapLooks {
 
     /// Asks the workbench for what the area shows.
     pub(super) fn take(workbench: &mut Workbench, state: &SwapState) -> Self {
-        let Some(question) = state.complete() else {
+        let Some(question) = state.asked.complete() else {
             return Self::default();
         };
         let mut looks = Self::default();
@@ -156,11 +200,11 @@ impl SwapLooks {
             looks.review = workbench.review(&Review {
                 replace: question.replace.clone(),
                 with: question.with.clone(),
-                demands: review_model::demands_for_all(&state.demands),
+                demands: review_model::demands_for_all(&state.asked.demands),
             });
             return looks;
         }
-        looks.swap = workbench.swap(question, &state.demands);
+        looks.swap = workbench.swap(question, &state.asked.demands);
         if let (Way::ByHand, Some(point), Some(found)) =
             (state.way, &state.point, &looks.swap.found)
         {
@@ -181,8 +225,8 @@ pub fn swap_area_ui(
 ) {
     model::follow(state, screen);
     let asked = (
-        state.question.clone(),
-        state.demands.clone(),
+        state.asked.question.clone(),
+        state.asked.demands.clone(),
         state.way,
         state.point.clone(),
     );
@@ -191,7 +235,7 @@ pub fn swap_area_ui(
         .auto_shrink(false)
         .show(ui, |ui| {
             ui.set_width(ui.available_width() - grid::NEAR);
-            let complete = state.complete().cloned();
+            let complete = state.asked.complete().cloned();
             if let Some(question) = complete.filter(|_| state.choosing == Choosing::Nothing) {
                 asked_ui(ui, screen, &question, looks, state, drafts, actions);
             } else {
@@ -203,8 +247,8 @@ pub fn swap_area_ui(
             ui.add_space(grid::APART);
         });
     let asks = (
-        state.question.clone(),
-        state.demands.clone(),
+        state.asked.question.clone(),
+        state.asked.demands.clone(),
         state.way,
         state.point.clone(),
     );

@@ -11,6 +11,7 @@ use crate::swap::{Answer, Demands, LineMove, Question, Suggestion, WalkMove, Wal
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
+use crate::ui::view_state::AskedSwap;
 use crate::ui::widgets::figure_list::{FigureRow, row};
 use crate::ui::widgets::level::moved_words;
 use crate::ui::words::capitalised;
@@ -34,7 +35,7 @@ pub(super) struct Going {
 
 /// Keeps the question with the version in hand: another version asks anew, with the same ingredients where it has them.
 pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
-    let Some(question) = &mut state.question else {
+    let Some(question) = &mut state.asked.question else {
         return;
     };
     if question.recipe == screen.shown.recipe && question.version == screen.shown.version {
@@ -56,11 +57,13 @@ pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
         locked: Vec::new(),
         unlocked: Vec::new(),
         limits: Vec::new(),
-        ..state.demands.clone()
+        ..state.asked.demands.clone()
     };
     *state = SwapState {
-        question: asked,
-        demands,
+        asked: AskedSwap {
+            question: asked,
+            demands,
+        },
         show_version: state.show_version.take(),
         conditions_open: state.conditions_open,
         way: state.way,

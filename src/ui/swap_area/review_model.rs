@@ -3,7 +3,7 @@
 use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::Place;
+use super::Reviewed;
 use super::model::{changes_in_words, distance_cell, version_name};
 use crate::book::{Book, Recipe, RecipeId};
 use crate::edit::Edit;
@@ -24,7 +24,7 @@ pub(super) fn demands_for_all(demands: &Demands) -> Demands {
 }
 
 /// The recipe or version of an item.
-pub(super) fn place(item: &ReviewItem) -> Place {
+pub(super) fn place(item: &ReviewItem) -> Reviewed {
     (item.recipe.clone(), item.version.clone())
 }
 
@@ -78,7 +78,7 @@ pub(super) fn changes(
 pub(super) fn as_table(
     screen: &Screen<'_>,
     items: &[ReviewItem],
-    left_out: &BTreeSet<Place>,
+    left_out: &BTreeSet<Reviewed>,
 ) -> Table {
     let speaker = screen.speaker;
     let heads = [
@@ -122,7 +122,7 @@ pub(super) fn as_table(
 /// What is ticked, each with the suggestion that is taken.
 fn taken<'item>(
     items: &'item [ReviewItem],
-    left_out: &BTreeSet<Place>,
+    left_out: &BTreeSet<Reviewed>,
 ) -> impl Iterator<Item = (&'item ReviewItem, &'item Suggestion)> {
     let ticked = items
         .iter()
@@ -131,7 +131,7 @@ fn taken<'item>(
 }
 
 /// How many new versions taking what is ticked makes.
-pub(super) fn count(items: &[ReviewItem], left_out: &BTreeSet<Place>) -> usize {
+pub(super) fn count(items: &[ReviewItem], left_out: &BTreeSet<Reviewed>) -> usize {
     taken(items, left_out).count()
 }
 
@@ -139,7 +139,7 @@ pub(super) fn count(items: &[ReviewItem], left_out: &BTreeSet<Place>) -> usize {
 pub(super) fn edits(
     speaker: Speaker<'_>,
     items: &[ReviewItem],
-    left_out: &BTreeSet<Place>,
+    left_out: &BTreeSet<Reviewed>,
 ) -> Vec<Edit> {
     // The recipes with what was added to them so far.
     let mut grown: BTreeMap<&RecipeId, Recipe> = BTreeMap::new();

@@ -12,7 +12,7 @@ use egui::Ui;
 
 use super::removal::{self, Going};
 use super::sheet::{Asked, Sheet, Spot, columns_ui, link_ui, section_ui};
-use super::{Counter, ItemId};
+use super::{Counter, CounterState, ItemId};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
@@ -40,6 +40,7 @@ pub(super) fn editor_ui(
     ui: &mut Ui,
     counter: Counter<'_>,
     id: &IngredientId,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
@@ -63,7 +64,6 @@ pub(super) fn editor_ui(
         &found.name,
         |item, name| item.name = name,
     );
-    let state = &view.counter;
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
     ui.add_space(grid::TIGHT);
@@ -100,7 +100,7 @@ pub(super) fn editor_ui(
     going = asked.or(going);
     drop(sheet);
     if let Some(going) = going {
-        removal::carry_out(going, counter, &item, view, actions);
+        removal::carry_out(going, counter, &item, state, view, actions);
     }
     escaped
 }

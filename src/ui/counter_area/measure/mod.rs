@@ -7,7 +7,7 @@ use egui::Ui;
 
 use super::removal;
 use super::sheet::{Sheet, Spot, columns_ui};
-use super::{Counter, ItemId};
+use super::{Counter, CounterState, ItemId};
 use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
@@ -23,6 +23,7 @@ pub(super) fn editor_ui(
     ui: &mut Ui,
     counter: Counter<'_>,
     id: &MeasureId,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
@@ -45,7 +46,6 @@ pub(super) fn editor_ui(
         &found.name,
         |item, name| item.name = name,
     );
-    let state = &view.counter;
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
     ui.add_space(grid::TIGHT);
@@ -71,7 +71,7 @@ pub(super) fn editor_ui(
     going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
-        removal::carry_out(going, counter, &item, view, actions);
+        removal::carry_out(going, counter, &item, state, view, actions);
     }
     escaped
 }

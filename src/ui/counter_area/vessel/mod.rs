@@ -7,7 +7,7 @@ use egui::Ui;
 
 use super::removal;
 use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
-use super::{Counter, ItemId};
+use super::{Counter, CounterState, ItemId};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
 use crate::say::{Speaker, say};
@@ -24,6 +24,7 @@ pub(super) fn editor_ui(
     ui: &mut Ui,
     counter: Counter<'_>,
     id: &VesselId,
+    state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
@@ -46,7 +47,6 @@ pub(super) fn editor_ui(
         &found.name,
         |item, name| item.name = name,
     );
-    let state = &view.counter;
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
     ui.add_space(grid::TIGHT);
@@ -75,7 +75,7 @@ pub(super) fn editor_ui(
     going = asked.or(going);
     let escaped = sheet.escaped;
     if let Some(going) = going {
-        removal::carry_out(going, counter, &item, view, actions);
+        removal::carry_out(going, counter, &item, state, view, actions);
     }
     escaped
 }

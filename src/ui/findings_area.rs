@@ -2,18 +2,40 @@
 
 use egui::{Button, Label, RichText, Ui};
 
-use super::BookInHand;
-use crate::book::{Finding, Place, Severity};
+use super::area::{Area, Navigation};
+use super::area_of_work::{AreaOfWork, Desk};
+use super::book_in_hand::BookInHand;
+use super::spreadsheet::{Cell, Table, copy_ui};
+use super::tall_list::TallList;
+use super::theme::{self, TypeStyle, grid};
+use super::view_state::ViewState;
+use super::words::{capitalised, heading_ui};
+use crate::book::{Finding, ItemId, Place, Severity};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::{ItemId, Kind};
-use crate::ui::spreadsheet::{Cell, Table, copy_ui};
-use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::view_state::{Area, ViewState};
-use crate::ui::words::{capitalised, heading_ui};
-use crate::workbench::Shown;
+use crate::workbench::{Action, Shown};
 
-pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState) {
+/// The rows of the list.
+#[derive(Default)]
+pub(super) struct FindingsState {
+    list: TallList,
+}
+
+impl AreaOfWork for FindingsState {
+    fn needs_drink(&self) -> bool {
+        false
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, _: &mut Vec<Action>) {
+        findings_ui(ui, desk.in_hand, &mut self.list, view);
+    }
+
+    fn forget_book(&mut self) {
+        *self = Self::default();
+    }
+}
+
+fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, list: &mut TallList, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
     let speaker = in_hand.speaker;
     ui.label(
@@ -25,7 +47,6 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
         ui.label(speaker.word("shell-findings-none"));
     }
     let rows = rows(in_hand.findings);
-    let mut list = std::mem::take(&mut view.findings);
     list.in_sheet_ui(ui, rows.len(), |ui, at| match rows[at] {
         Row::Heading(message) => {
             ui.add_space(grid::EASY);
@@ -33,7 +54,6 @@ pub(super) fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut View
         }
         Row::Finding(finding) => finding_ui(ui, finding, in_hand, view),
     });
-    view.findings = list;
     if !in_hand.findings.is_empty() {
         ui.add_space(grid::NEAR);
         let of = speaker.word("shell-findings-table");
@@ -120,8 +140,7 @@ fn way_words(speaker: Speaker<'_>, place: &Place) -> Option<String> {
 fn go_to(place: &Place, view: &mut ViewState) {
     let (recipe, version) = match place {
         Place::Settings => {
-            view.area = Area::Counter;
-            view.counter.look_at(Kind::Shop);
+            view.go(Area::Counter, Navigation::Item(ItemId::Settings));
             return;
         }
         Place::Ingredient(id, _) => return at_counter(ItemId::Ingredient(id.clone()), view),
@@ -142,6 +161,5 @@ fn go_to(place: &Place, view: &mut ViewState) {
 }
 
 fn at_counter(item: ItemId, view: &mut ViewState) {
-    view.area = Area::Counter;
-    view.counter.show_in_list(item);
+    view.go(Area::Counter, Navigation::Item(item));
 }

@@ -1,0 +1,64 @@
+//! The areas of work, and how one leads to another.
+
+use crate::book::{IngredientId, ItemId};
+
+/// The areas of work.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Area {
+    /// The recipe as it is made.
+    #[default]
+    Recipe,
+    /// One ingredient for another.
+    Swap,
+    /// Less sugar, another size, hot or iced.
+    Variations,
+    /// Drinks side by side.
+    Compare,
+    /// A swap for a group that learns.
+    Lesson,
+    /// How the drink is served: warm or cold, declared, sold, brewed for.
+    Serving,
+    /// What the shop has.
+    Counter,
+    /// What is printed, and what is brought in.
+    Cards,
+    /// What is wrong with the book.
+    Findings,
+}
+
+impl Area {
+    /// Those that have a tab, from left to right; what is wrong with the book is shown where there is something.
+    pub const TABS: [Self; 8] = [
+        Self::Recipe,
+        Self::Swap,
+        Self::Variations,
+        Self::Compare,
+        Self::Lesson,
+        Self::Serving,
+        Self::Counter,
+        Self::Cards,
+    ];
+}
+
+/// A wish to be led somewhere. The window tells every area and every sheet of it when the frame has been drawn.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Navigation {
+    /// An area, by key: the keyboard goes on there.
+    ByKey(Area),
+    /// An item of the shop, in its list at the counter.
+    Item(ItemId),
+    /// A name of a level of sugar, from 0.
+    SugarLevel(usize),
+    /// A name of a level of ice, from 0.
+    IceLevel(usize),
+    /// The exercise on paper, of what goes and what comes.
+    Exercise(IngredientId, IngredientId),
+    /// Finding anything in the book.
+    LookUp,
+    /// The earlier copies of the book.
+    EarlierCopies,
+    /// Unsaved work that was found.
+    FoundWork,
+    /// What becomes of the change of the file by another program.
+    DiskChange,
+}
