@@ -51,7 +51,7 @@ pub fn json_ld(
     put("name", json!(made.name()));
     put("identifier", json!(identifier(drink)));
     put("inLanguage", json!(options.language.code()));
-    put("recipeCategory", json!("drink"));
+    put("recipeCategory", json!(speaker.word("recipe-category")));
     if !book.settings.shop.is_empty() {
         put(
             "author",

@@ -143,7 +143,8 @@ fn price_list(
         speaker.delimiter(table.delimiter),
         chosen
             .or(signs.found)
-            .map_or("sign not told by the numbers", DecimalSign::words),
+            .map_or("sign not told by the numbers", |sign| speaker
+                .decimal_sign(sign)),
         speaker.encoding(table.encoding)
     );
     for (heading, field) in table.headings.iter().zip(&mapping.columns) {

@@ -1,6 +1,5 @@
 //! What the window needs of cards: a preview and an export that runs.
 
-use crate::say::say;
 use std::path::Path;
 use std::sync::Arc;
 
@@ -9,6 +8,7 @@ use super::exporting::{
     CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
 };
 use super::open_book::{Message, Workbench};
+use crate::say::{Language, say};
 
 /// A preview as far as it is there.
 #[derive(Clone, Debug, Default)]
@@ -19,7 +19,8 @@ pub struct PreviewShown {
     pub is_current: bool,
 }
 
-type Asked = (BookStamp, PreviewOrder);
+/// Of which state of the book, what, and in which language a reason is told why there is none.
+type Asked = (BookStamp, PreviewOrder, Language);
 
 /// Previews and exports of one workbench.
 #[derive(Debug, Default)]
@@ -40,7 +41,7 @@ impl Workbench {
 
     /// The preview of a card. It is made beside the window; until then the last one is shown.
     pub fn card_preview(&mut self, order: &PreviewOrder) -> PreviewShown {
-        let asked = (self.stamp(), order.clone());
+        let asked = (self.stamp(), order.clone(), self.voice.language);
         if let Some((made, making)) = &self.cards.making
             && let Some(preview) = making.poll()
         {

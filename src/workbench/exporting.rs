@@ -220,8 +220,8 @@ fn write_all(
         if cancelled.load(Ordering::Relaxed) {
             return Err(speaker.word("export-stopped").to_owned());
         }
-        let document = card(book, request, &order.options)
-            .map_err(|error| error.words(&order.options.speaker(book)))?;
+        let document =
+            card(book, request, &order.options).map_err(|error| error.words(&speaker))?;
         let name = file_name(&document, order.format.ending());
         let bytes = order
             .format
@@ -320,7 +320,7 @@ impl Previewing {
     ) -> Self {
         let (sender, answer) = channel();
         std::thread::spawn(move || {
-            let preview = preview(&book, &order, fonts.get());
+            let preview = preview(voice.about(&book), &order, fonts.get());
             if sender.send(preview).is_ok() {
                 wake();
             }
@@ -340,9 +340,13 @@ impl Previewing {
     }
 }
 
-fn preview(book: &Book, order: &PreviewOrder, fonts: Fonts) -> Result<CardPreview, String> {
-    let document = card(book, &order.request, &order.options)
-        .map_err(|error| error.words(&order.options.speaker(book)))?;
+fn preview(
+    speaker: Speaker<'_>,
+    order: &PreviewOrder,
+    fonts: Fonts,
+) -> Result<CardPreview, String> {
+    let document = card(speaker.book, &order.request, &order.options)
+        .map_err(|error| error.words(&speaker))?;
     let mut setter = Typesetter::new(fonts, order.options.language.code());
     Ok(CardPreview {
         pages: setter.pages(&document, order.paper),

@@ -5,9 +5,13 @@ use std::process::{Command, Output};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
+use evensip::book::Book;
 use evensip::book_file::write_beside_others;
-use evensip::cards::{CardRequest, Paper, drinks_of_menu};
-use evensip::workbench::{CardFormat, Export, ExportOrder, ExportState, SharedFonts};
+use evensip::cards::{CardError, CardOptions, CardRequest, Paper, drinks_of_menu};
+use evensip::say::{Language, Speaker};
+use evensip::workbench::{
+    CardFormat, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
+};
 
 use crate::cards::options;
 use crate::sample::sample;
@@ -202,7 +206,7 @@ fn start(folder: &Path, count: usize) -> Export {
         format: CardFormat::Pdf,
         folder: folder.to_owned(),
     };
-    let voice = evensip::say::Speaker::without_book();
+    let voice = Speaker::without_book();
     Export::start(book, order, SharedFonts::bundled(), voice, Arc::new(|| ()))
 }
 
@@ -212,6 +216,44 @@ fn an_export_tells_how_far_it_is_and_writes_every_card() {
     let mut export = start(folder.path(), 30);
     assert_eq!(wait_for_end(&mut export), (30, None));
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 30);
+}
+
+/// The language of the card is that of whoever reads the card; why there is none is for whoever asks for it.
+#[test]
+fn why_there_is_no_card_is_told_in_the_language_of_the_window() {
+    let folder = tempfile::tempdir().unwrap();
+    let book = Arc::new(Book::default());
+    let language = |code| Language::from_code(code).unwrap();
+    let options = CardOptions {
+        language: language("fr"),
+        ..options()
+    };
+    let voice = Speaker::without_book().in_language(language("de"));
+    let wake: Arc<dyn Fn() + Send + Sync> = Arc::new(|| ());
+    let order = ExportOrder {
+        requests: vec![CardRequest::Menu],
+        options: options.clone(),
+        paper: Paper::A4,
+        format: CardFormat::Html,
+        folder: folder.path().to_owned(),
+    };
+    let fonts = SharedFonts::bundled();
+    let mut export = Export::start(book.clone(), order, fonts.clone(), voice, wake.clone());
+    let reason = CardError::EmptyMenu.words(&voice);
+    assert_eq!(wait_for_end(&mut export), (0, Some(reason.clone())));
+    let order = PreviewOrder {
+        request: CardRequest::Menu,
+        options,
+        paper: Paper::A4,
+    };
+    let previewing = Previewing::start(book, order, fonts, voice, wake);
+    let preview = loop {
+        if let Some(preview) = previewing.poll() {
+            break preview;
+        }
+        std::thread::sleep(Duration::from_millis(1));
+    };
+    assert_eq!(preview.unwrap_err(), reason);
 }
 
 #[test]

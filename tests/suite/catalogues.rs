@@ -8,14 +8,16 @@ use evensip::book::Book;
 use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
-/// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 6] = [
+/// Folders whose code contains no sentence: facts, of which `say` makes the sentences, and views, which ask the speaker.
+const WITHOUT_SENTENCES: [&str; 8] = [
     "balance",
     "optimiser",
     "swap",
     "exchange",
     "edit",
     "workbench",
+    "cards",
+    "ui/card_area",
 ];
 
 /// What lists of other programs hold, as it is read from them.
@@ -27,6 +29,12 @@ const READ: [&str; 7] = [
     "fl. oz",
     "fluid ounce",
     "fluid ounces",
+];
+
+/// Families of fonts, as a style sheet names them.
+const FONTS: [&str; 2] = [
+    "'Evensip Sans', sans-serif",
+    "'Evensip Serif', 'Evensip Sans', serif",
 ];
 
 /// Messages that are found by the word of a fact: `role-` and `powder`.
@@ -296,6 +304,70 @@ fn every_message_is_said_with_its_arguments_and_none_is_kept_that_is_not_said() 
     assert_eq!(silent.collect::<Vec<_>>(), Vec::<&String>::new());
 }
 
+/// The text of a literal without tags and style sheets, which only a browser reads.
+fn without_markup(literal: &str) -> String {
+    let is_style_sheet = literal.starts_with("\n:root {");
+    let mut rest = if is_style_sheet { "" } else { literal };
+    let mut text = String::new();
+    while let Some((before, tag)) = rest.split_once('<') {
+        text.push_str(before);
+        let (end, length) = if tag.starts_with("style>") {
+            ("</style>", 8)
+        } else {
+            (">", 1)
+        };
+        // A literal may end within a tag.
+        rest = tag.find(end).map_or("", |at| &tag[at + length..]);
+    }
+    text + rest
+}
+
+/// Whether a literal has letters outside the braces of what is put into it: "{amount}, {measure}" has none.
+fn has_letters(literal: &str) -> bool {
+    let mut depth = 0;
+    literal.chars().any(|character| {
+        match character {
+            '{' => depth += 1,
+            '}' => depth -= 1,
+            _ => {}
+        }
+        depth == 0 && character.is_alphabetic()
+    })
+}
+
+/// Whether a literal of a view is a label: a single word with a capital.
+fn is_label(literal: &str) -> bool {
+    let mut letters = literal.chars();
+    letters.next().is_some_and(char::is_uppercase)
+        && literal.len() > 1
+        && letters.all(|letter| letter.is_lowercase() || letter == '…')
+}
+
+#[test]
+fn markup_is_told_from_text_and_a_label_from_a_key() {
+    for (literal, text) in [
+        ("<dt>{}</dt><dd dir=\"auto\">{}</dd>", "{}{}"),
+        ("<aside aria-label=\"", ""),
+        ("<p>not <b>known</b> here</p>", "not known here"),
+        (
+            "<style>main { margin: 0 }</style>\nnot known",
+            "\nnot known",
+        ),
+        ("not known", "not known"),
+    ] {
+        assert_eq!(without_markup(literal), text);
+    }
+    assert!(has_letters("{name} in {place}") && !has_letters("{amount}, {measure} ({})"));
+    for (literal, label) in [
+        ("Paper", true),
+        ("Choose…", true),
+        ("paper", false),
+        ("A4", false),
+    ] {
+        assert_eq!(is_label(literal), label, "{literal}");
+    }
+}
+
 #[test]
 fn facts_hold_no_sentences() {
     let mut sentences = Vec::new();
@@ -311,13 +383,18 @@ fn facts_hold_no_sentences() {
             for literal in literals(&without_panics(&lines.join("\n"))) {
                 // A unit such as "kcal/100 ml".
                 let is_unit = literal.ends_with("/100 ml") && !literal.starts_with(' ');
-                if is_unit || READ.contains(&literal.as_str()) {
+                let listed = READ.iter().chain(&FONTS).any(|listed| *listed == literal);
+                if is_unit || listed {
                     continue;
                 }
-                let words = literal.split_whitespace();
+                let text = without_markup(&literal);
+                if !has_letters(&text) {
+                    continue;
+                }
+                let words = text.split_whitespace();
                 let words =
                     words.filter(|word| word.chars().filter(|c| c.is_lowercase()).count() > 1);
-                if words.count() > 1 {
+                if words.count() > 1 || folder.starts_with("ui/") && is_label(&literal) {
                     sentences.push(format!("{}: {literal}", path.display()));
                 }
             }

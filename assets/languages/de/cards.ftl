@@ -229,6 +229,8 @@ comparison-taste-caption = Geschmack jeder Version im Vergleich zur ersten, in m
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = Getränk
 serving = 1 Getränk
 serving-of = 1 Getränk, { $volume }
 step-add = { $amount } { $ingredient } zugeben.

@@ -229,6 +229,8 @@ comparison-taste-caption = taste of each version compared with the first, in not
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = drink
 serving = 1 drink
 serving-of = 1 drink, { $volume }
 step-add = Add { $amount } of { $ingredient }.

@@ -229,6 +229,8 @@ comparison-taste-caption = sabor de cada versión en comparación con la primera
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = bebida
 serving = 1 bebida
 serving-of = 1 bebida, { $volume }
 step-add = Añadir { $amount } de { $ingredient }.

@@ -229,6 +229,8 @@ comparison-taste-caption = goût de chaque version par rapport à la première, 
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = boisson
 serving = 1 boisson
 serving-of = 1 boisson, { $volume }
 step-add = Ajouter { $ingredient } : { $amount }.

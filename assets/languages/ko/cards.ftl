@@ -226,6 +226,8 @@ comparison-taste-caption = 첫 번째 버전과 비교한 버전별 맛(체감 �
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = 음료
 serving = 1잔
 serving-of = 1잔, { $volume }
 step-add = { $ingredient } { $amount } 넣기.

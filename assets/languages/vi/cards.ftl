@@ -226,6 +226,8 @@ comparison-taste-caption = vị của từng phiên bản so với phiên bản 
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = đồ uống
 serving = 1 ly
 serving-of = 1 ly, { $volume }
 step-add = Thêm { $amount } { $ingredient }.

@@ -226,6 +226,8 @@ comparison-taste-caption = 各版本與第一個版本相比的味道，以可�
 
 ## A recipe for other programs, and what it leaves out
 
+# The kind of dish that the recipe is for, to other programs.
+recipe-category = 飲品
 serving = 1 杯
 serving-of = 1 杯，{ $volume }
 step-add = 加入 { $ingredient } { $amount }。

@@ -1,6 +1,7 @@
 //! Sizes of paper.
 
 use crate::cards::document::{CardKind, Orientation};
+use crate::say::Speaker;
 
 /// A size of paper.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -24,12 +25,12 @@ impl Paper {
     pub const ALL: [Self; 4] = [Self::A5, Self::HalfLetter, Self::A4, Self::Letter];
 
     /// The words on screens.
-    pub fn words(self) -> &'static str {
+    pub fn words(self, speaker: &Speaker<'_>) -> &'static str {
         match self {
             Self::A5 => "A5",
-            Self::HalfLetter => "US half letter",
+            Self::HalfLetter => speaker.word("paper-half-letter"),
             Self::A4 => "A4",
-            Self::Letter => "US letter",
+            Self::Letter => speaker.word("paper-letter"),
         }
     }
 

@@ -1,11 +1,14 @@
 //! What the card is for, on which paper, with which day.
 
+use std::borrow::Cow;
+
 use egui::{ComboBox, TextEdit, Ui};
 
-use super::model::{CardState, others};
+use super::model::{CardState, MOST_DRINKS, others};
+use crate::book::VersionId;
 use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
-use crate::say::{Language, Speaker};
+use crate::say::{Language, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::{capitalised, heading_ui, quiet_ui};
@@ -14,9 +17,10 @@ use crate::ui::words::{capitalised, heading_ui, quiet_ui};
 const MOST_BESIDE: usize = 3;
 
 pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
+    let speaker = screen.speaker;
     let width = ui.available_width();
     for kind in CardKind::ALL {
-        let words = capitalised(kind.words(&Speaker::new(screen.book)));
+        let words = capitalised(kind.words(&speaker));
         if ui.radio(state.kind == kind, words).clicked() {
             state.kind = kind;
             state.page = 0;
@@ -27,52 +31,49 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
         beside_ui(ui, screen, state);
     }
     if state.kind == CardKind::Exercise && state.exercise.is_none() {
-        quiet_ui(
-            ui,
-            "Choose a swap in Lesson, then “Exercise on paper…” to come back here.",
-        );
+        quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
     }
     if state.kind == CardKind::Batch {
-        row_ui(ui, "Drinks", |ui| {
+        row_ui(ui, speaker.word("cards-screen-drinks"), |ui| {
             let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);
-            ui.add(field).accessible_name("How many drinks");
+            ui.add(field)
+                .accessible_name(speaker.word("cards-screen-drinks-field"));
         });
         if state.count().is_none() {
             let palette = theme::palette(ui.visuals());
-            ui.colored_label(
-                palette.off_level,
-                "expected a number of drinks from 1 to 100 000",
-            );
+            let most = MOST_DRINKS.to_string();
+            let words = say!(speaker, "cards-screen-drinks-out-of-range", most: most);
+            ui.colored_label(palette.off_level, words);
         }
     }
-    row_ui(ui, "Paper", |ui| {
+    let name = speaker.word("cards-screen-paper");
+    row_ui(ui, name, |ui| {
         let chosen = state.paper();
         let combo = ComboBox::from_id_salt("paper")
-            .selected_text(chosen.words())
+            .selected_text(chosen.words(&speaker))
             .width((width - LABEL).min(180.0))
             .show_ui(ui, |ui| {
                 for paper in Paper::ALL {
-                    if ui
-                        .selectable_label(chosen == paper, paper.words())
-                        .clicked()
-                    {
+                    let words = paper.words(&speaker);
+                    if ui.selectable_label(chosen == paper, words).clicked() {
                         state.paper = Some(paper);
                         state.inches = paper.is_in_inches();
                         state.page = 0;
                     }
                 }
             });
-        combo.response.accessible_name("Paper");
+        combo.response.accessible_name(name);
     });
-    row_ui(ui, "Day on it", |ui| {
+    row_ui(ui, speaker.word("cards-screen-day"), |ui| {
         if let Some(date) = &mut state.date {
             let field = TextEdit::singleline(date)
                 .desired_width(120.0)
-                .hint_text("none");
-            ui.add(field).accessible_name("Day on the card");
+                .hint_text(speaker.word("cards-screen-no-day"));
+            ui.add(field)
+                .accessible_name(speaker.word("cards-screen-day-field"));
         }
     });
-    row_ui(ui, "Language", |ui| {
+    row_ui(ui, speaker.word("cards-screen-language"), |ui| {
         let combo = ComboBox::from_id_salt("language")
             .selected_text(state.language.name())
             .width((width - LABEL).min(180.0))
@@ -81,7 +82,9 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
                     ui.selectable_value(&mut state.language, language, language.name());
                 }
             });
-        combo.response.accessible_name("Language of the card");
+        combo
+            .response
+            .accessible_name(speaker.word("cards-screen-language-field"));
     });
 }
 
@@ -102,21 +105,26 @@ pub(super) fn row_ui(ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Ui)) {
     });
 }
 
+/// The name of a version of the recipe in hand.
+pub(super) fn version_name<'frame>(
+    screen: &Screen<'frame>,
+    version: Option<&VersionId>,
+) -> Cow<'frame, str> {
+    let version = version.and_then(|id| screen.recipe.version(id));
+    let original = screen.speaker.word("version-original");
+    version.map_or(original.into(), |version| name_as_shown(&version.name))
+}
+
 /// The versions that stand beside the one in hand.
 fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
-    heading_ui(ui, "Beside it");
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("cards-screen-beside"));
     let others = others(screen.recipe, screen.shown.version.as_ref());
     if others.is_empty() {
-        quiet_ui(
-            ui,
-            "This drink has only one version. Make another in Recipe to compare them.",
-        );
+        quiet_ui(ui, speaker.word("cards-screen-one-version"));
     }
     for other in others {
-        let name = other
-            .as_ref()
-            .and_then(|id| screen.recipe.version(id))
-            .map_or("original".into(), |version| name_as_shown(&version.name));
+        let name = version_name(screen, other.as_ref());
         let mut chosen = state.beside.contains(&other);
         let is_full = state.beside.len() >= MOST_BESIDE && !chosen;
         let clicked = ui

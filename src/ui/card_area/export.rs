@@ -9,9 +9,10 @@ use super::choose::row_ui;
 use super::model::CardState;
 use crate::cards::drinks_of_menu;
 use crate::quantity::DisplayUnits;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::words::{heading_ui, quiet_ui};
+use crate::ui::words::{heading_ui, quiet_ui, speaker};
 use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState, WrittenCard};
 
 pub(super) fn export_ui(
@@ -21,9 +22,11 @@ pub(super) fn export_ui(
     state: &mut CardState,
     actions: &mut Vec<Action>,
 ) {
-    heading_ui(ui, "To a file");
-    row_ui(ui, "Format", |ui| {
-        let combo = ComboBox::from_id_salt("card format")
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("cards-screen-file"));
+    let name = speaker.word("cards-screen-format");
+    row_ui(ui, name, |ui| {
+        let combo = ComboBox::from_id_salt("card-format")
             .selected_text(state.format.word())
             .width(120.0)
             .show_ui(ui, |ui| {
@@ -31,18 +34,19 @@ pub(super) fn export_ui(
                     ui.selectable_value(&mut state.format, format, format.word());
                 }
             });
-        combo.response.accessible_name("Format");
+        combo.response.accessible_name(name);
     });
-    row_ui(ui, "Folder", |ui| {
+    row_ui(ui, speaker.word("cards-screen-folder"), |ui| {
         let field = TextEdit::singleline(&mut state.folder).desired_width(f32::INFINITY);
-        ui.add(field).accessible_name("Folder for the files");
+        ui.add(field)
+            .accessible_name(speaker.word("cards-screen-folder-field"));
     });
     let runs = matches!(frame.export, Some(ExportState::Running { .. }));
     let request = state.request(screen.shown);
     ui.add_space(grid::TIGHT);
     ui.horizontal_wrapped(|ui| {
         let palette = theme::palette(ui.visuals());
-        let words = RichText::new("Write the card").color(palette.on_accent);
+        let words = RichText::new(speaker.word("cards-screen-write")).color(palette.on_accent);
         let button = Button::new(words).fill(palette.accent);
         let ready = request.is_some() && !runs && !state.folder.trim().is_empty();
         if ui.add_enabled(ready, button).clicked() {
@@ -50,9 +54,10 @@ pub(super) fn export_ui(
             actions.push(order(state, requests, screen.speaker.units));
         }
         if let Some(kind) = state.kind_of_each_drink() {
+            let words = speaker.word("cards-screen-write-menu");
             let button = ui
-                .add_enabled(ready, Button::new("Write the whole menu"))
-                .on_hover_text("A card of every drink and version on the menu, a file each");
+                .add_enabled(ready, Button::new(words))
+                .on_hover_text(speaker.word("cards-screen-write-menu-does"));
             if button.clicked() {
                 let requests = drinks_of_menu(screen.book).into_iter().map(kind).collect();
                 actions.push(order(state, requests, screen.speaker.units));
@@ -65,7 +70,7 @@ pub(super) fn export_ui(
             ended_ui(ui, written, stopped.as_deref(), actions);
         }
         None => {
-            quiet_ui(ui, "To print, write a PDF and open it in your viewer.");
+            quiet_ui(ui, speaker.word("cards-screen-to-print"));
         }
     }
 }
@@ -92,8 +97,15 @@ fn order(
 fn running_ui(ui: &mut Ui, done: usize, of: usize, actions: &mut Vec<Action>) {
     ui.add_space(grid::TIGHT);
     let part = done as f32 / of.max(1) as f32;
-    ui.add(ProgressBar::new(part).text(format!("{done} of {of}")));
-    if ui.button("Stop").clicked() {
+    let speaker = speaker(ui.ctx());
+    let words = say!(
+        speaker,
+        "cards-screen-written-so-far",
+        done: done.to_string(),
+        all: of.to_string(),
+    );
+    ui.add(ProgressBar::new(part).text(words));
+    if ui.button(speaker.word("cards-screen-stop")).clicked() {
         actions.push(Action::Command(Command::StopExport));
     }
 }
@@ -111,22 +123,24 @@ fn ended_ui(
         ui.add(Label::new(words).wrap());
     }
     let Some(last) = written.last() else { return };
-    ui.add(
-        Label::new(RichText::new(written_words(written)).font(TypeStyle::Small.font_id())).wrap(),
-    )
-    .on_hover_text(last.path.display().to_string());
+    let speaker = speaker(ui.ctx());
+    let words = RichText::new(written_words(speaker, written)).font(TypeStyle::Small.font_id());
+    ui.add(Label::new(words).wrap())
+        .on_hover_text(last.path.display().to_string());
     let last = &last.path;
     ui.horizontal(|ui| {
         if written.len() == 1
             && ui
-                .button("Open to print")
-                .on_hover_text("Opens the file in the viewer of your system, which prints it")
+                .button(speaker.word("cards-screen-open-to-print"))
+                .on_hover_text(speaker.word("cards-screen-open-to-print-does"))
                 .clicked()
         {
             actions.push(Action::Command(Command::ShowFile(last.clone())));
         }
         if let Some(folder) = last.parent()
-            && ui.button("Show the folder").clicked()
+            && ui
+                .button(speaker.word("cards-screen-show-folder"))
+                .clicked()
         {
             actions.push(Action::Command(Command::ShowFile(folder.to_path_buf())));
         }
@@ -134,20 +148,24 @@ fn ended_ui(
 }
 
 /// What was written, and which files have another name because theirs was taken.
-fn written_words(written: &[WrittenCard]) -> String {
+fn written_words(speaker: Speaker<'_>, written: &[WrittenCard]) -> String {
     let renamed = written.iter().filter(|card| card.was_taken.is_some());
     match (written, renamed.count()) {
-        ([only], _) => match &only.was_taken {
-            Some(taken) => {
-                let name = name_of(&only.path);
-                format!("Written: {name}, because there is a {taken} already")
+        ([only], _) => {
+            let name = name_of(&only.path);
+            match &only.was_taken {
+                Some(taken) => {
+                    say!(speaker, "cards-screen-written-renamed", name: name, taken: taken)
+                }
+                None => say!(speaker, "cards-screen-written", name: name),
             }
-            None => format!("Written: {}", name_of(&only.path)),
-        },
-        (several, 0) => format!("{} files written", several.len()),
-        (several, renamed) => format!(
-            "{} files written, {renamed} of them with a number, because there are files with their names already",
-            several.len()
+        }
+        (several, 0) => say!(speaker, "cards-screen-files-written", count: several.len()),
+        (several, renamed) => say!(
+            speaker,
+            "cards-screen-files-written-renamed",
+            count: several.len(),
+            renamed: renamed,
         ),
     }
 }
@@ -157,4 +175,51 @@ fn name_of(path: &Path) -> String {
         || path.display().to_string(),
         |name| name.to_string_lossy().into_owned(),
     )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::say::Language;
+
+    fn card(name: &str, was_taken: Option<&str>) -> WrittenCard {
+        WrittenCard {
+            path: Path::new("cards").join(name),
+            was_taken: was_taken.map(str::to_owned),
+        }
+    }
+
+    #[test]
+    fn what_was_written_is_counted_in_the_language_of_the_window() {
+        let (plain, renamed) = (card("a.pdf", None), card("b (2).pdf", Some("b.pdf")));
+        let both = [plain.clone(), renamed.clone()];
+        let english = Speaker::without_book();
+        let german = english.in_language(Language::from_code("de").unwrap());
+        for (speaker, written, words) in [
+            (english, &both[..1], "Written: a.pdf"),
+            (
+                english,
+                &both[1..],
+                "Written: b (2).pdf, because there is a b.pdf already",
+            ),
+            (
+                english,
+                &both[..],
+                "2 files written, 1 of them with a number, because there is a file with its name already",
+            ),
+            (english, &[plain.clone(), plain][..], "2 files written"),
+            (
+                german,
+                &both[1..],
+                "Geschrieben: b (2).pdf, weil es b.pdf schon gibt",
+            ),
+            (
+                german,
+                &[renamed.clone(), renamed][..],
+                "2 Dateien geschrieben, davon 2 mit einer Nummer, weil es Dateien mit ihren Namen schon gibt",
+            ),
+        ] {
+            assert_eq!(written_words(speaker, written), words);
+        }
+    }
 }

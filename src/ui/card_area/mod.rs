@@ -16,11 +16,13 @@ use egui::{Label, RichText, Ui};
 
 use crate::cards::CardKind;
 use crate::quantity::name_as_shown;
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::area::Navigation;
 use crate::ui::area_of_work::{AreaOfWork, Desk};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::speaker;
 use crate::workbench::{
     Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Shown, Workbench,
 };
@@ -156,15 +158,15 @@ fn contents_ui(
 
 fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
     let palette = theme::palette(ui.visuals());
-    let name = RichText::new("Cards").font(TypeStyle::Title.font_id());
+    let speaker = screen.speaker;
+    let name = RichText::new(speaker.word("cards-screen-title")).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
-    let version = screen
-        .shown
-        .version
-        .as_ref()
-        .and_then(|id| screen.recipe.version(id));
-    let version = version.map_or("original".into(), |version| name_as_shown(&version.name));
-    let words = format!("{} · {version}", name_as_shown(&screen.recipe.name));
+    let words = say!(
+        speaker,
+        "cards-screen-drink",
+        recipe: name_as_shown(&screen.recipe.name),
+        version: choose::version_name(screen, screen.shown.version.as_ref()),
+    );
     ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
     ui.add_space(grid::EASY);
 }
@@ -193,21 +195,22 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
         return;
     }
     let palette = theme::palette(ui.visuals());
+    let speaker = speaker(ui.ctx());
     ui.add_space(grid::EASY);
     let strong = |words: &str| {
         RichText::new(words)
             .font(TypeStyle::Strong.font_id())
             .color(palette.off_level)
     };
-    ui.label(strong("Characters without a font"));
+    ui.label(strong(speaker.word("cards-screen-no-font")));
     for missing in &preview.missing {
         // The character itself may be missing on the screen as well, so its number comes first.
         let words = format!("U+{:04X}", u32::from(missing.character));
+        let text = name_as_shown(&missing.text);
         ui.label(words)
-            .on_hover_text(format!("in {}", name_as_shown(&missing.text)));
+            .on_hover_text(say!(speaker, "cards-screen-no-font-in", text: text));
     }
-    let words =
-        "They print as empty boxes. Install a font for their script, then open Cards again.";
+    let words = speaker.word("cards-screen-no-font-what");
     ui.add(
         Label::new(
             RichText::new(words)

@@ -12,7 +12,7 @@ use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
 
 /// Most drinks that a batch may be typed for.
-const MOST_DRINKS: u32 = 100_000;
+pub(super) const MOST_DRINKS: u32 = 100_000;
 
 /// What the card area remembers between frames.
 #[derive(Default)]

@@ -5,7 +5,9 @@ use egui::{ColorImage, Frame, Image, RichText, TextureOptions, Ui, vec2};
 use super::identity;
 use super::model::CardState;
 use crate::cards::picture;
+use crate::say::{Speaker, say};
 use crate::ui::theme::{self, grid};
+use crate::ui::words::speaker;
 use crate::workbench::PreviewShown;
 
 /// A page is not drawn larger than this many points per point of paper: more shows nothing more.
@@ -16,9 +18,11 @@ const MOST_TEXTURES: usize = 6;
 
 pub(super) fn pages_ui(ui: &mut Ui, shown: &PreviewShown, state: &mut CardState) {
     let palette = theme::palette(ui.visuals());
+    let speaker = speaker(ui.ctx());
     let preview = match &shown.preview {
         None => {
-            ui.label(RichText::new("Laying out the page…").color(palette.text_quiet));
+            let words = RichText::new(speaker.word("cards-screen-laying-out"));
+            ui.label(words.color(palette.text_quiet));
             return;
         }
         Some(Err(reason)) => {
@@ -61,28 +65,37 @@ pub(super) fn pages_ui(ui: &mut Ui, shown: &PreviewShown, state: &mut CardState)
         .stroke(egui::Stroke::new(grid::HAIRLINE, palette.outline))
         .show(ui, |ui| {
             // Who can't see the page hears what stands on it.
-            let words = preview.document.texts().join("\n");
-            let words = format!("Page {} of {count}\n{words}", state.page + 1);
+            let page = page_words(speaker, state.page, count);
+            let words = format!("{page}\n{}", preview.document.texts().join("\n"));
             ui.add(Image::new(&texture).fit_to_exact_size(size).alt_text(words));
         });
 }
 
+/// "Page 1 of 2"; pages are counted from 0.
+fn page_words(speaker: Speaker<'_>, page: usize, count: usize) -> String {
+    let page = (page + 1).to_string();
+    say!(speaker, "cards-screen-page", page: page, count: count.to_string())
+}
+
 fn turn_ui(ui: &mut Ui, count: usize, is_current: bool, state: &mut CardState) {
     let palette = theme::palette(ui.visuals());
+    let speaker = speaker(ui.ctx());
     ui.horizontal(|ui| {
         ui.add_enabled_ui(state.page > 0, |ui| {
-            if ui.button("Page before").clicked() {
+            let words = speaker.word("cards-screen-page-before");
+            if ui.button(words).clicked() {
                 state.page -= 1;
             }
         });
-        ui.label(format!("Page {} of {count}", state.page + 1));
+        ui.label(page_words(speaker, state.page, count));
         ui.add_enabled_ui(state.page + 1 < count, |ui| {
-            if ui.button("Next page").clicked() {
+            if ui.button(speaker.word("cards-screen-page-after")).clicked() {
                 state.page += 1;
             }
         });
         if !is_current {
-            ui.label(RichText::new("being laid out …").color(palette.text_quiet));
+            let words = RichText::new(speaker.word("cards-screen-laying-out-again"));
+            ui.label(words.color(palette.text_quiet));
         }
     });
 }

@@ -13,13 +13,13 @@ use crate::exchange::{
     Arrival, DecimalSign, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo, Review,
     ReviewLine,
 };
-use crate::quantity::{name_as_shown, show_number};
-use crate::say::Speaker;
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
-use crate::ui::words::{heading_ui, quiet_ui};
+use crate::ui::words::{heading_ui, quiet_ui, speaker};
 use crate::workbench::{
     Action, ArrivalOrder, ArrivalReview, Command, ListContent, ListInHand, ListTaking, Look,
     RecipeOrder, RecipeReview, TableOrder, TableReview, Workbench,
@@ -168,19 +168,27 @@ pub(super) fn list_ui(
     actions: &mut Vec<Action>,
 ) {
     let Ok(table) = reviewed.as_ref() else { return };
-    let speaker = Speaker::new(table.book());
+    let speaker = speaker(ui.ctx()).about(table.book());
     state.follow_list(reviewed);
     let palette = theme::palette(ui.visuals());
     let review = &table.review;
-    heading_ui(ui, "What would change");
+    heading_ui(ui, speaker.word("cards-screen-changes"));
     let [new, changed, same, skipped] = table.counts;
-    let counts = format!("{new} new, {changed} changed, {same} the same, {skipped} skipped");
+    let counts = say!(
+        speaker,
+        "cards-screen-changes-counted",
+        new: new.to_string(),
+        changed: changed.to_string(),
+        same: same.to_string(),
+        skipped: skipped.to_string(),
+    );
     ui.label(RichText::new(counts).color(palette.text_quiet));
     ui.add_space(grid::TIGHT);
     ui.horizontal(|ui| {
         let is_refused = |at: &&usize| review.lines.get(**at).is_some_and(ReviewLine::is_change);
         let count = new + changed - state.refused.iter().filter(is_refused).count();
-        let words = RichText::new(format!("Add {count} to the book")).color(palette.on_accent);
+        let words = say!(speaker, "cards-screen-changes-take", count: count.to_string());
+        let words = RichText::new(words).color(palette.on_accent);
         let button = Button::new(words).fill(palette.accent);
         // What is still being looked through may differ from what stands there.
         let is_ready = count > 0 && !looks.is_taking && looks.table.current().is_some();
@@ -190,9 +198,10 @@ pub(super) fn list_ui(
                 refused: state.refused.clone(),
             })));
         }
-        away_ui(ui, "Leave it", actions);
+        away_ui(ui, speaker.word("cards-screen-leave"), actions);
         if looks.is_taking {
-            ui.label(RichText::new("Taking the list into the book …").color(palette.text_quiet));
+            let words = RichText::new(speaker.word("cards-screen-changes-taking"));
+            ui.label(words.color(palette.text_quiet));
         }
     });
     ui.add_space(grid::NEAR);
@@ -208,7 +217,7 @@ pub(super) fn list_ui(
     {
         state.refused.insert(at);
     }
-    copy_ui(ui, "what would change", || {
+    copy_ui(ui, speaker.word("cards-screen-changes-table"), || {
         list_as_table(speaker, review, &state.refused)
     });
 }
@@ -223,10 +232,12 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_refused: boo
     let palette = theme::palette(ui.visuals());
     let mut changed = false;
     ui.horizontal_wrapped(|ui| {
+        let number = line.line.to_string();
         let name = if line.name.is_empty() {
-            format!("line {}", line.line)
+            say!(speaker, "cards-screen-line", line: number)
         } else {
-            format!("{}, line {}", name_as_shown(&line.name), line.line)
+            let name = name_as_shown(&line.name);
+            say!(speaker, "cards-screen-line-of", name: name, line: number)
         };
         if line.is_change() {
             changed = ui.checkbox(&mut !is_refused, name).changed();
@@ -236,7 +247,9 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_refused: boo
         let outcome = speaker.outcome(&line.outcome);
         let words = match speaker.outcome_details(line) {
             details if details.is_empty() => outcome.to_owned(),
-            details => format!("{outcome}: {details}"),
+            details => {
+                say!(speaker, "cards-screen-outcome", outcome: outcome, details: details)
+            }
         };
         ui.add(Label::new(words).wrap());
     });
@@ -251,19 +264,19 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_refused: boo
 /// The list line by line, with what is ticked.
 fn list_as_table(speaker: Speaker<'_>, review: &Review, refused: &BTreeSet<usize>) -> Table {
     let heads = [
-        "line",
-        "ingredient",
-        "taken",
-        "outcome",
-        "details",
-        "doubts",
+        "cards-screen-changes-table-line",
+        "cards-screen-changes-table-ingredient",
+        "cards-screen-changes-table-taken",
+        "cards-screen-changes-table-outcome",
+        "cards-screen-changes-table-details",
+        "cards-screen-changes-table-doubts",
     ];
-    let mut table = Table::new(heads);
+    let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for (at, line) in review.lines.iter().enumerate() {
         let taken = match (line.is_change(), refused.contains(&at)) {
             (false, _) => "",
-            (true, true) => "no",
-            (true, false) => "yes",
+            (true, true) => speaker.word("cards-screen-no"),
+            (true, false) => speaker.word("cards-screen-yes"),
         };
         table.row([
             Cell::figure(&line.line.to_string()),
@@ -287,10 +300,13 @@ pub(super) fn other_shop_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     let theirs = foreign.book.recipe(&foreign.recipe);
-    let name = theirs.map_or("A recipe".into(), |recipe| name_as_shown(&recipe.name));
+    let unnamed = speaker.word("cards-screen-other-shop-recipe");
+    let name = theirs.map_or(unnamed.into(), |recipe| name_as_shown(&recipe.name));
     heading_ui(ui, &name);
-    let from = format!("from {}", name_as_shown(&foreign.book.settings.shop));
+    let shop = name_as_shown(&foreign.book.settings.shop);
+    let from = say!(speaker, "cards-screen-other-shop-from", shop: shop);
     ui.label(RichText::new(from).color(palette.text_quiet));
     ui.add_space(grid::NEAR);
     let is_current = look.current().is_some();
@@ -300,7 +316,7 @@ pub(super) fn other_shop_ui(
         ui.add_space(grid::EASY);
     }
     if !is_current {
-        working_ui(ui, "Bringing the recipe back to its standard …");
+        working_ui(ui, speaker.word("cards-screen-arrival-looking"));
     }
     match look.found.as_deref().map(|found| &found.arrival) {
         Some(Ok((arrived, edit))) => {
@@ -308,9 +324,9 @@ pub(super) fn other_shop_ui(
         }
         Some(Err(reason)) => {
             ui.add(Label::new(RichText::new(reason).color(palette.off_level)).wrap());
-            away_ui(ui, "Leave it", actions);
+            away_ui(ui, speaker.word("cards-screen-leave"), actions);
         }
-        None => away_ui(ui, "Leave it", actions),
+        None => away_ui(ui, speaker.word("cards-screen-leave"), actions),
     }
 }
 
@@ -321,12 +337,13 @@ fn mappings_ui(
     state: &mut ReviewState,
 ) {
     let palette = theme::palette(ui.visuals());
-    Grid::new("other shop")
+    let speaker = screen.speaker;
+    Grid::new("other-shop")
         .spacing(egui::vec2(grid::APART, grid::NEAR))
         .show(ui, |ui| {
             for (at, mapping) in mappings.iter().enumerate() {
                 ui.label(name_as_shown(&mapping.foreign.name).as_ref());
-                let name = |to: &MappedTo| mapped_words(screen, to);
+                let name = |to: &MappedTo| mapped_words(speaker, to);
                 let chosen = state.mapped.get(&mapping.foreign.ingredient);
                 let now = chosen.unwrap_or(&mapping.to).clone();
                 let combo = ComboBox::from_id_salt(("mapping", at))
@@ -342,24 +359,27 @@ fn mappings_ui(
                             }
                         }
                     });
-                combo.response.accessible_name(format!(
-                    "Use in place of {}",
-                    name_as_shown(&mapping.foreign.name)
-                ));
-                ui.label(
-                    RichText::new(Speaker::new(screen.book).mapping_reason(mapping))
-                        .color(palette.text_quiet),
-                );
+                let name = name_as_shown(&mapping.foreign.name);
+                combo
+                    .response
+                    .accessible_name(say!(speaker, "cards-screen-mapping-field", ingredient: name));
+                let why = RichText::new(speaker.mapping_reason(mapping));
+                ui.label(why.color(palette.text_quiet));
                 ui.end_row();
             }
         });
-    copy_ui(ui, "what stands for what", || {
-        let mut table = Table::new(["theirs", "here", "why"]);
+    copy_ui(ui, speaker.word("cards-screen-mappings-table"), || {
+        let heads = [
+            "cards-screen-mappings-table-theirs",
+            "cards-screen-mappings-table-here",
+            "cards-screen-mappings-table-why",
+        ];
+        let mut table = Table::new(heads.map(|head| speaker.word(head)));
         for mapping in mappings {
             table.row([
                 Cell::words(&name_as_shown(&mapping.foreign.name)),
-                Cell::words(&mapped_words(screen, &mapping.to)),
-                Cell::words(&Speaker::new(screen.book).mapping_reason(mapping)),
+                Cell::words(&mapped_words(speaker, &mapping.to)),
+                Cell::words(&speaker.mapping_reason(mapping)),
             ]);
         }
         table
@@ -367,13 +387,10 @@ fn mappings_ui(
 }
 
 /// What stands for an ingredient of another shop.
-fn mapped_words(screen: &Screen<'_>, to: &MappedTo) -> String {
+fn mapped_words(speaker: Speaker<'_>, to: &MappedTo) -> String {
     match to {
-        MappedTo::Ours(id) => screen.book.ingredient(id).map_or_else(
-            || id.to_string(),
-            |item| name_as_shown(&item.full_name()).into_owned(),
-        ),
-        MappedTo::Added => "added as it is".to_owned(),
+        MappedTo::Ours(id) => speaker.ingredient(id),
+        MappedTo::Added => speaker.word("cards-screen-mapping-added").to_owned(),
     }
 }
 
@@ -388,10 +405,7 @@ fn arrived_lines(screen: &Screen<'_>, arrived: &Arrival) -> Vec<[String; 2]> {
             || line.ingredient.to_string(),
             |item| name_as_shown(&item.full_name()).into_owned(),
         );
-        let amount = screen
-            .book
-            .amount_words_in(&line.amount, screen.speaker.units);
-        [amount, name]
+        [screen.speaker.amount(&line.amount), name]
     };
     entries
         .filter_map(|entry| entry.line())
@@ -408,47 +422,56 @@ fn arrival_ui(
     actions: &mut Vec<Action>,
 ) {
     let palette = theme::palette(ui.visuals());
-    heading_ui(ui, "As this shop would make it");
+    let speaker = screen.speaker;
+    heading_ui(ui, speaker.word("cards-screen-arrival"));
     let lines = arrived_lines(screen, arrived);
     for [amount, name] in &lines {
-        ui.label(format!("{amount} {name}"));
+        ui.label(say!(speaker, "cards-screen-arrival-line", amount: amount, ingredient: name));
     }
-    copy_ui(ui, "lines", || {
-        let mut table = Table::new(["amount", "ingredient"]);
+    copy_ui(ui, speaker.word("cards-screen-arrival-table"), || {
+        let heads = [
+            "cards-screen-arrival-table-amount",
+            "cards-screen-arrival-table-ingredient",
+        ];
+        let mut table = Table::new(heads.map(|head| speaker.word(head)));
         for line in &lines {
             table.row(line.each_ref().map(|words| Cell::words(words)));
         }
         table
     });
-    let steps = |distance: Option<f64>| {
-        distance.map_or_else(|| "not known".to_owned(), |steps| show_number(steps, 2))
-    };
     ui.add_space(grid::TIGHT);
-    ui.label(format!(
-        "Overall difference from their standard: {} noticeable steps ({} before the amounts changed)",
-        steps(arrived.difference.distance),
-        steps(arrived.plain.distance)
-    ));
-    ui.add(
-        Label::new(
-            RichText::new(
-                Speaker::new(screen.book)
-                    .in_units(screen.speaker.units)
-                    .arrival(arrived),
-            )
-            .color(palette.text_quiet),
-        )
-        .wrap(),
-    );
+    ui.label(difference_words(speaker, arrived));
+    let words = RichText::new(speaker.arrival(arrived)).color(palette.text_quiet);
+    ui.add(Label::new(words).wrap());
     ui.add_space(grid::EASY);
     ui.horizontal(|ui| {
-        let words = RichText::new("Add the recipe as a draft").color(palette.on_accent);
-        let button = Button::new(words).fill(palette.accent);
+        let words = RichText::new(speaker.word("cards-screen-add-recipe"));
+        let button = Button::new(words.color(palette.on_accent)).fill(palette.accent);
         if ui.add_enabled(is_current, button).clicked() {
             actions.push(Action::edit(edit.clone(), "book"));
             actions.push(Action::Command(Command::CloseStep));
             actions.push(Action::Command(Command::PutListAway));
         }
-        away_ui(ui, "Leave it", actions);
+        away_ui(ui, speaker.word("cards-screen-leave"), actions);
     });
+}
+
+/// How far the recipe is from the standard of the other shop, with the amounts as they are now and as they were.
+fn difference_words(speaker: Speaker<'_>, arrived: &Arrival) -> String {
+    let (after, before) = (arrived.difference.distance, arrived.plain.distance);
+    let known = match (after, before) {
+        (Some(_), Some(_)) => "both",
+        (Some(_), None) => "after",
+        (None, Some(_)) => "before",
+        (None, None) => "neither",
+    };
+    let steps =
+        |distance: Option<f64>| distance.map_or_else(String::new, |steps| speaker.number(steps, 2));
+    say!(
+        speaker,
+        "cards-screen-arrival-difference",
+        known: known,
+        steps: steps(after),
+        before: steps(before),
+    )
 }

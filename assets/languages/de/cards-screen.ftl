@@ -1,0 +1,144 @@
+# The screen of cards: what is printed, its pages, the files, and the review of what is brought in.
+
+cards-screen-title = Karten
+# Under the title: the drink and its version.
+cards-screen-drink = { $recipe } · { $version }
+cards-screen-not-known = nicht bekannt
+
+# What a card shows: headings, hints, and the names that stand before fields or are read for them.
+cards-screen-beside = Vergleichen mit
+cards-screen-one-version = Dieses Getränk hat nur eine Version. Legen Sie unter „Rezept“ eine weitere an, um zu vergleichen.
+cards-screen-choose-swap = Wählen Sie unter „Lektion“ einen Austausch und dort „Übung auf Papier…“, um hierher zurückzukehren.
+cards-screen-drinks = Getränke
+cards-screen-drinks-field = Anzahl der Getränke
+cards-screen-drinks-out-of-range = eine Anzahl von 1 bis { $most } eingeben
+cards-screen-paper = Papier
+cards-screen-day = Datum
+cards-screen-day-field = Datum auf der Karte
+# In the empty field: no day stands on the card.
+cards-screen-no-day = ohne
+cards-screen-language = Sprache
+cards-screen-language-field = Sprache der Karte
+
+# Sizes of paper with a name; A4 and A5 have none.
+paper-half-letter = US-Letter, halbiert
+paper-letter = US-Letter
+
+# Characters that would be empty boxes on paper. $text is the text that has one of them.
+cards-screen-no-font = Zeichen ohne Schrift
+cards-screen-no-font-in = in { $text }
+cards-screen-no-font-what = Sie werden als leere Kästchen gedruckt. Installieren Sie eine Schrift mit diesen Zeichen, und öffnen Sie „Karten“ erneut.
+
+# The pages. A screen reader reads what stands on the page below its number.
+cards-screen-laying-out = Die Seite wird gesetzt…
+cards-screen-laying-out-again = wird neu gesetzt…
+cards-screen-page = Seite { $page } von { $count }
+cards-screen-page-before = Vorherige Seite
+cards-screen-page-after = Nächste Seite
+
+# Files.
+cards-screen-file = In eine Datei schreiben
+cards-screen-format = Format
+cards-screen-folder = Ordner
+cards-screen-folder-field = Ordner für die Dateien
+cards-screen-write = Karte schreiben
+cards-screen-write-menu = Ganze Getränkekarte schreiben
+cards-screen-write-menu-does = Eine Karte je Getränk und Version der Getränkekarte, jede als eigene Datei
+cards-screen-to-print = Zum Drucken eine PDF-Datei schreiben und im PDF-Betrachter öffnen.
+cards-screen-written-so-far = { $done } von { $all }
+cards-screen-stop = Anhalten
+cards-screen-open-to-print = Zum Drucken öffnen
+cards-screen-open-to-print-does = Öffnet die Datei im Betrachter des Systems, der sie drucken kann
+cards-screen-show-folder = Ordner anzeigen
+# What was written. A file gets a number when another file has its name.
+cards-screen-written = Geschrieben: { $name }
+cards-screen-written-renamed = Geschrieben: { $name }, weil es { $taken } schon gibt
+cards-screen-files-written = { $count ->
+    [one] 1 Datei geschrieben
+   *[other] { $count } Dateien geschrieben
+}
+cards-screen-files-written-renamed = { $renamed ->
+    [one] { $count } Dateien geschrieben, davon 1 mit einer Nummer, weil es eine Datei mit ihrem Namen schon gibt
+   *[other] { $count } Dateien geschrieben, davon { $renamed } mit einer Nummer, weil es Dateien mit ihren Namen schon gibt
+}
+
+# Bringing something in: where the file is.
+cards-screen-bring-in = Importieren
+cards-screen-bring-in-what = Eine Preisliste (CSV), ein schema.org-Rezept (JSON) oder das Rezept eines anderen Ladens (RON). Sie prüfen alles, bevor sich etwas ändert.
+cards-screen-bring-in-path = Pfad der Datei, die importiert wird
+cards-screen-bring-in-path-hint = /home/ich/preise.csv
+cards-screen-bring-in-review = Prüfen
+cards-screen-bring-in-choose = Durchsuchen…
+cards-screen-bring-in-choose-does = Den Dateidialog des Systems verwenden; wenn es keinen gibt, den Pfad eingeben
+cards-screen-reading = { $path } wird gelesen…
+cards-screen-stop-reading = Lesen abbrechen
+
+# Buttons of every review.
+cards-screen-back = Zurück zu den Karten
+cards-screen-leave = Nicht übernehmen
+cards-screen-add-recipe = Rezept als Entwurf hinzufügen
+
+# A list under review: how its file is read.
+cards-screen-list-looking = Die Liste wird durchgesehen…
+cards-screen-delimiter = Trennzeichen
+cards-screen-decimal-sign = Dezimalzeichen
+decimal-sign-point = Punkt (1.5)
+decimal-sign-comma = Komma (1,5)
+cards-screen-columns = Bedeutung der Spalten
+# What a column means that is not taken.
+cards-screen-column-left-out = ausgelassen
+cards-screen-column-meaning = Bedeutung von { $heading }
+# The columns as a table for a spreadsheet.
+cards-screen-columns-table = Spalten
+cards-screen-columns-table-column = Spalte
+cards-screen-columns-table-meaning = Bedeutung
+
+# What would become of the lines of the list.
+cards-screen-changes = Das würde sich ändern
+cards-screen-changes-counted = { $new } neu, { $changed } geändert, { $same } gleich, { $skipped } übersprungen
+cards-screen-changes-take = { $count } ins Buch übernehmen
+cards-screen-changes-taking = Die Liste wird ins Buch übernommen…
+cards-screen-line = Zeile { $line }
+cards-screen-line-of = { $name }, Zeile { $line }
+# $outcome is "new", "changed" or "skipped".
+cards-screen-outcome = { $outcome }: { $details }
+# The lines as a table for a spreadsheet.
+cards-screen-changes-table = mögliche Änderungen
+cards-screen-changes-table-line = Zeile
+cards-screen-changes-table-ingredient = Zutat
+cards-screen-changes-table-taken = ausgewählt
+cards-screen-changes-table-outcome = Ergebnis
+cards-screen-changes-table-details = Einzelheiten
+cards-screen-changes-table-doubts = Zweifel
+cards-screen-yes = ja
+cards-screen-no = nein
+
+# A schema.org recipe under review.
+cards-screen-recipe-looking = Die Zutaten werden gesucht…
+cards-screen-to-look-at = Zu prüfen
+cards-screen-left-out = Ausgelassen: { $text }
+
+# A recipe of another shop under review: what stands for each of its ingredients.
+cards-screen-other-shop-recipe = Ein Rezept
+cards-screen-other-shop-from = von { $shop }
+cards-screen-mapping-field = Ersatz für { $ingredient }
+cards-screen-mapping-added = unverändert hinzufügen
+cards-screen-mappings-table = Zuordnung der Zutaten
+cards-screen-mappings-table-theirs = dort
+cards-screen-mappings-table-here = hier
+cards-screen-mappings-table-why = Grund
+
+# What this shop makes of it, and how far that is from the standard of the other shop, in noticeable steps.
+cards-screen-arrival-looking = Das Rezept wird an seinen Standard angeglichen…
+cards-screen-arrival = So würde dieser Laden es zubereiten
+cards-screen-arrival-line = { $amount } { $ingredient }
+cards-screen-arrival-table = Zeilen
+cards-screen-arrival-table-amount = Menge
+cards-screen-arrival-table-ingredient = Zutat
+# $known says which of the two differences are known: both, the one of the recipe as it would be, or the one before.
+cards-screen-arrival-difference = { $known ->
+    [both] Gesamtunterschied zum Standard des anderen Ladens: { $steps } merkliche Schritte ({ $before } vor der Anpassung der Mengen)
+    [after] Gesamtunterschied zum Standard des anderen Ladens: { $steps } merkliche Schritte (vor der Anpassung der Mengen nicht bekannt)
+    [before] Gesamtunterschied zum Standard des anderen Ladens: nicht bekannt ({ $before } merkliche Schritte vor der Anpassung der Mengen)
+   *[neither] Gesamtunterschied zum Standard des anderen Ladens: nicht bekannt
+}
