@@ -112,7 +112,7 @@ fn a_difference_of_temperatures_has_no_zero() {
         window.run();
         let words = row(&window, "serving temperature:");
         let behind = words.split("; ").nth(1).unwrap().to_owned();
-        let against = behind.split(", ").find(|part| part.contains("against"));
+        let against = behind.split(", ").find(|part| part.contains("compared"));
         numbers(against.unwrap())
     };
     let (metric, us) = (difference(DisplayUnits::METRIC), difference(US));
