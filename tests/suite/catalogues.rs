@@ -8,14 +8,18 @@ use evensip::book::Book;
 use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
-/// Folders whose facts hold no sentence: what is said of them stands in `say`.
-const WITHOUT_SENTENCES: [&str; 6] = [
+/// Folders below `src` that hold no sentence: what is said there stands in the catalogues.
+const WITHOUT_SENTENCES: [&str; 10] = [
     "balance",
     "optimiser",
     "swap",
     "exchange",
     "edit",
     "workbench",
+    "ui/compare_area",
+    "ui/ladder_area",
+    "ui/lesson_area",
+    "ui/serving_area",
 ];
 
 /// What lists of other programs hold, as it is read from them.
@@ -304,9 +308,10 @@ fn facts_hold_no_sentences() {
         files(&root().join("src").join(folder), "rs", &mut sources);
         for path in sources {
             let code = code(&path);
+            // Why a lint does not hold is the last thing in its line.
             let lines: Vec<&str> = code
                 .lines()
-                .filter(|line| !line.trim_start().starts_with("reason = "))
+                .map(|line| line.split("reason = \"").next().unwrap_or(line))
                 .collect();
             for literal in literals(&without_panics(&lines.join("\n"))) {
                 // A unit such as "kcal/100 ml".
