@@ -9,7 +9,7 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders whose code contains no sentence: facts, of which `say` makes the sentences, and views, which ask the speaker.
-const WITHOUT_SENTENCES: [&str; 8] = [
+const WITHOUT_SENTENCES: [&str; 12] = [
     "balance",
     "optimiser",
     "swap",
@@ -18,6 +18,10 @@ const WITHOUT_SENTENCES: [&str; 8] = [
     "workbench",
     "cards",
     "ui/card_area",
+    "ui/compare_area",
+    "ui/ladder_area",
+    "ui/lesson_area",
+    "ui/serving_area",
 ];
 
 /// What lists of other programs hold, as it is read from them.
@@ -376,9 +380,10 @@ fn facts_hold_no_sentences() {
         files(&root().join("src").join(folder), "rs", &mut sources);
         for path in sources {
             let code = code(&path);
+            // Why a lint does not hold is the last thing in its line.
             let lines: Vec<&str> = code
                 .lines()
-                .filter(|line| !line.trim_start().starts_with("reason = "))
+                .map(|line| line.split("reason = \"").next().unwrap_or(line))
                 .collect();
             for literal in literals(&without_panics(&lines.join("\n"))) {
                 // A unit such as "kcal/100 ml".

@@ -300,21 +300,25 @@ fn swap(area: Area) -> Window {
 #[test]
 fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
     let mut window = swap(Area::Lesson);
-    assert!(window.query_by_label("Copy the table: guesses").is_none());
+    assert!(
+        window
+            .query_by_label("Copy the table: predictions")
+            .is_none()
+    );
     click(&mut window, "sweetness: sweeter");
     click(&mut window, "body: fuller");
     click(&mut window, "Reveal");
-    let table = copied(&mut window, "guesses");
+    let table = copied(&mut window, "predictions");
     assert_eq!(
         table[0],
         [
             "step",
             "change",
             "axis",
-            "expected",
-            "what came",
-            "moved, noticeable steps",
-            "as expected"
+            "prediction",
+            "result",
+            "change, noticeable steps",
+            "correct"
         ]
     );
     assert!(
@@ -337,7 +341,7 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
     );
     click(&mut window, "Next step");
     click(&mut window, "Reveal");
-    let table = copied(&mut window, "guesses");
+    let table = copied(&mut window, "predictions");
     assert_eq!(of(&table, "1", "sweetness"), sweetness);
     assert!(of(&table, "2", "sweetness")[5].starts_with('-'));
 }

@@ -45,7 +45,7 @@ fn a_version_set_beside_the_drink_says_what_sets_it_apart_and_can_be_taken_away(
     let mut window = window(Area::Compare, "hob-and-ember");
     assert!(
         window
-            .query_by_label_contains("against the first")
+            .query_by_label_contains("compared with the first")
             .is_none()
     );
     click(&mut window, "Beside it: vegan");
@@ -61,9 +61,9 @@ fn a_version_set_beside_the_drink_says_what_sets_it_apart_and_can_be_taken_away(
         .value()
         .or_else(|| cost.accesskit_node().label())
         .unwrap();
-    assert!(words.contains("against the first"), "{words}");
+    assert!(words.contains("compared with the first"), "{words}");
     click(&mut window, "Beside it: iced");
-    click(&mut window, "Take Hob & Ember, vegan away");
+    click(&mut window, "Remove Hob & Ember, vegan");
     assert!(window.query_by_label("Open Hob & Ember, vegan").is_none());
     assert_eq!(window.state().areas().compare.beside.len(), 1);
     click(&mut window, "Open Hob & Ember, iced");

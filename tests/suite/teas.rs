@@ -81,11 +81,7 @@ fn a_few_teas_stand_in_a_row_and_many_are_found_by_typing() {
     click(&mut window, &list);
     window.get_by_label("Find a tea").type_text("no such tea");
     window.run();
-    assert!(
-        window
-            .query_by_label("No tea of this book is called so.")
-            .is_some()
-    );
+    assert!(window.query_by_label("No teas match.").is_some());
     window.key_press_modifiers(Modifiers::NONE, Key::Escape);
     window.run();
     assert!(window.query_by_label("Find a tea").is_none());

@@ -7,8 +7,12 @@ serving-sheet-guests = Allergene und Ernährung
 serving-sheet-cost = Kosten und Marge
 serving-sheet-brewing = Tee aufbrühen
 serving-original = Original
+# Below the name of the drink.
+serving-version-and-cup = { $version } · { $cup }
 serving-no-cup = kein Becher gewählt
 serving-go-to = Zu „{ $sheet }“
+# A word of a row of which one is chosen, for a screen reader.
+serving-choice-named = { $name }: { $word }
 # What a click on a figure tells, and the name of what opens.
 serving-how-worked-out = zeigen, wie das berechnet wird
 serving-why = Berechnung: { $figure }
@@ -69,3 +73,22 @@ serving-energy-not-stated = nicht angegeben
 serving-energy-ingredient = Zutat
 serving-energy-table = Energie
 serving-energy-part = Anteil
+# Allergens by US law; the clauses are "contains …" and "may contain …".
+serving-guests-us = Die neun Hauptallergene nach US-Recht: { $clauses }.
+serving-guests-us-wheat = Weizen, sofern es kein anderes Getreide ist
+serving-guests-us-shellfish = Krebstiere
+serving-guests-us-eggs = Eier
+serving-guests-us-fish = Fische
+serving-guests-us-peanuts = Erdnüsse
+serving-guests-us-soybeans = Sojabohnen
+serving-guests-us-milk = Milch
+serving-guests-us-tree-nuts = Schalenfrüchte
+serving-guests-us-sesame = Sesam
+# Yardsticks. $publisher and $definition are clauses.
+serving-yardsticks-none = Kein Richtwert ist ausgewählt. Richtwerte dienen zur Orientierung und sind keine Aussage über die Einhaltung von Vorschriften.
+serving-yardsticks-source = { $publisher }. Gezählt wird: { $definition }.
+# Why what is typed is not taken, as a clause. $from is a number; $found and $to have their unit.
+serving-out-of-range = { $found } liegt außerhalb des Bereichs: { $from } bis { $to } eingeben
+# $units are symbols such as "g" and "fl oz".
+serving-no-mass-or-volume = „{ $found }“ ist weder eine Masse noch ein Volumen: mit { $units } angeben
+serving-not-a-time = „{ $found }“ ist keine Uhrzeit: hh:mm eingeben, von 00:00 bis 23:59

@@ -7,8 +7,12 @@ serving-sheet-guests = Allergens and diet
 serving-sheet-cost = Cost and margin
 serving-sheet-brewing = Brewing tea
 serving-original = original
+# Below the name of the drink.
+serving-version-and-cup = { $version } · { $cup }
 serving-no-cup = no cup is named
 serving-go-to = Go to { $sheet }
+# A word of a row of which one is chosen, for a screen reader.
+serving-choice-named = { $name }: { $word }
 # What a click on a figure tells, and the name of what opens.
 serving-how-worked-out = how this is worked out
 serving-why = why { $figure }
@@ -69,3 +73,22 @@ serving-energy-not-stated = not stated
 serving-energy-ingredient = ingredient
 serving-energy-table = energy
 serving-energy-part = part
+# Allergens by US law; the clauses are "contains …" and "may contain …".
+serving-guests-us = The nine major US allergens: { $clauses }.
+serving-guests-us-wheat = wheat, unless the cereal is another one
+serving-guests-us-shellfish = crustacean shellfish
+serving-guests-us-eggs = eggs
+serving-guests-us-fish = fish
+serving-guests-us-peanuts = peanuts
+serving-guests-us-soybeans = soybeans
+serving-guests-us-milk = milk
+serving-guests-us-tree-nuts = tree nuts
+serving-guests-us-sesame = sesame
+# Yardsticks. $publisher and $definition are clauses.
+serving-yardsticks-none = No yardstick is selected. Yardsticks are guidance and no claim of compliance.
+serving-yardsticks-source = { $publisher }. Counts { $definition }.
+# Why what is typed is not taken, as a clause. $from is a number; $found and $to have their unit.
+serving-out-of-range = { $found } is out of range: enter { $from } to { $to }
+# $units are symbols such as "g" and "fl oz".
+serving-no-mass-or-volume = “{ $found }” is neither a mass nor a volume: use { $units }
+serving-not-a-time = “{ $found }” is not a time: enter hh:mm, from 00:00 to 23:59

@@ -5,6 +5,7 @@ use egui::{Button, RichText, ScrollArea, TextEdit, Ui};
 use super::{CompareState, MOST_BESIDE};
 use crate::book::WantedWords;
 use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::workbench::Shown;
@@ -16,12 +17,14 @@ const LIST: f32 = 80.0 * grid::STEP;
 
 /// The other versions of the recipe as buttons, and every other drink in a list.
 pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareState) {
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let is_full = state.beside.len() >= MOST_BESIDE;
     ui.horizontal_wrapped(|ui| {
-        let words = RichText::new("beside it").font(TypeStyle::Small.font_id());
+        let words = RichText::new(speaker.word("compare-beside-it"));
+        let words = words.font(TypeStyle::Small.font_id());
         ui.label(words.color(palette.text_quiet));
-        let as_written = std::iter::once((None, "original"));
+        let as_written = std::iter::once((None, speaker.word("version-original")));
         let versions = screen.recipe.versions.iter();
         let versions = versions.map(|version| (Some(version.id.clone()), version.name.as_str()));
         for (version, name) in as_written.chain(versions) {
@@ -30,24 +33,32 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareSta
                 version,
             };
             if shown != *screen.shown {
-                toggle_ui(ui, name, shown, is_full, state);
+                toggle_ui(ui, speaker, name, shown, is_full, state);
             }
         }
-        ui.menu_button("Another drink…", |ui| list_ui(ui, screen, is_full, state));
+        let another = speaker.word("compare-another");
+        ui.menu_button(another, |ui| list_ui(ui, screen, is_full, state));
         if is_full {
-            let words = RichText::new("You can compare up to four drinks.");
+            let words = RichText::new(speaker.word("compare-full"));
             ui.label(words.color(palette.text_quiet));
         }
     });
 }
 
-fn toggle_ui(ui: &mut Ui, name: &str, shown: Shown, is_full: bool, state: &mut CompareState) {
+fn toggle_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    name: &str,
+    shown: Shown,
+    is_full: bool,
+    state: &mut CompareState,
+) {
     let is_beside = state.beside.contains(&shown);
     let name = name_as_shown(name);
     let button = Button::selectable(is_beside, name.as_ref());
     if ui
         .add_enabled(is_beside || !is_full, button)
-        .accessible_name(format!("Beside it: {name}"))
+        .accessible_name(say!(speaker, "compare-beside-it-named", drink: name))
         .clicked()
     {
         if is_beside {
@@ -59,10 +70,12 @@ fn toggle_ui(ui: &mut Ui, name: &str, shown: Shown, is_full: bool, state: &mut C
 }
 
 fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareState) {
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     ui.set_min_width(260.0);
-    let field = TextEdit::singleline(&mut state.find).hint_text("find a drink");
-    ui.add(field).on_hover_text("Find a drink to set beside it");
+    let hint = speaker.word("compare-find-hint");
+    let field = TextEdit::singleline(&mut state.find).hint_text(hint);
+    ui.add(field).on_hover_text(speaker.word("compare-find"));
     let wanted = WantedWords::of(&state.find);
     let mut found = 0;
     ScrollArea::vertical().max_height(LIST).show(ui, |ui| {
@@ -71,13 +84,14 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
                 continue;
             }
             let versions = recipe.versions.iter();
-            let versions = versions.map(|version| (Some(version.id.clone()), &version.name));
-            let as_written = "original".to_owned();
-            for (version, name) in std::iter::once((None, &as_written)).chain(versions) {
+            let versions =
+                versions.map(|version| (Some(version.id.clone()), version.name.as_str()));
+            let as_written = std::iter::once((None, speaker.word("version-original")));
+            for (version, name) in as_written.chain(versions) {
                 if found >= MOST_FOUND {
                     break 'drinks;
                 }
-                let name = format!("{}, {name}", recipe.name);
+                let name = say!(speaker, "compare-drink", recipe: &recipe.name, version: name);
                 if !wanted.are_in(&name) {
                     continue;
                 }
@@ -86,14 +100,14 @@ fn list_ui(ui: &mut Ui, screen: &Screen<'_>, is_full: bool, state: &mut CompareS
                     recipe: recipe.id.clone(),
                     version,
                 };
-                toggle_ui(ui, &name, shown, is_full, state);
+                toggle_ui(ui, speaker, &name, shown, is_full, state);
             }
         }
         let words = match found {
-            0 => "No drink matches.",
-            MOST_FOUND => "and more: type a part of the name",
+            0 => "compare-none",
+            MOST_FOUND => "compare-more",
             _ => return,
         };
-        ui.label(RichText::new(words).color(palette.text_quiet));
+        ui.label(RichText::new(speaker.word(words)).color(palette.text_quiet));
     });
 }

@@ -19,7 +19,7 @@ use super::widgets::level_ui;
 use super::words::quiet_ui;
 use crate::balance::difference;
 use crate::quantity::{DisplayUnits, name_as_shown};
-use crate::say::Speaker;
+use crate::say::{Language, Speaker, say};
 use crate::workbench::{Action, BookStamp, Shown, Workbench};
 
 use model::{Drink, Part};
@@ -45,7 +45,7 @@ pub struct CompareState {
 impl AreaOfWork for CompareState {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
         if let Some(shown) = shown {
-            CompareLooks::take(workbench, shown, self, view.units);
+            CompareLooks::take(workbench, shown, self, view);
         }
     }
 
@@ -66,6 +66,7 @@ impl AreaOfWork for CompareState {
 struct CompareLooks {
     stamp: BookStamp,
     units: DisplayUnits,
+    language: Language,
     wanted: Vec<Shown>,
     drinks: Vec<Drink>,
     parts: Vec<Part>,
@@ -74,13 +75,15 @@ struct CompareLooks {
 }
 
 impl CompareLooks {
-    /// The columns as they are kept, or worked out anew when the book or the columns have changed.
+    /// The columns as they are kept, or worked out anew when the book, the columns or what the window speaks in has changed.
     fn take(
         workbench: &mut Workbench,
         shown: &Shown,
         state: &mut CompareState,
-        units: DisplayUnits,
+        view: &ViewState,
     ) -> Arc<Self> {
+        let book = workbench.book().clone();
+        let speaker = view.speaker(&book);
         let others = state.beside.iter().filter(|other| *other != shown);
         let wanted: Vec<Shown> = std::iter::once(shown)
             .chain(others.take(MOST_BESIDE))
@@ -89,17 +92,17 @@ impl CompareLooks {
         let kept = state.kept.take();
         let looks = kept
             .filter(|kept| {
-                let is_of_now = kept.stamp == workbench.stamp() && kept.units == units;
-                is_of_now && kept.wanted == wanted
+                let is_of_now = kept.stamp == workbench.stamp() && kept.wanted == wanted;
+                is_of_now && (kept.units, kept.language) == (speaker.units, speaker.language)
             })
-            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, wanted, units)));
+            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, speaker, wanted)));
         state.kept = Some(looks.clone());
         looks
     }
 
     /// Asks the workbench for every column; one that is no longer in the book is left out.
-    fn work_out(workbench: &mut Workbench, shown: Vec<Shown>, units: DisplayUnits) -> Self {
-        let book = workbench.book().clone();
+    fn work_out(workbench: &mut Workbench, speaker: Speaker<'_>, shown: Vec<Shown>) -> Self {
+        let book = speaker.book;
         let mut drinks: Vec<Drink> = Vec::new();
         for wanted in &shown {
             let version = wanted.version.as_ref();
@@ -123,14 +126,15 @@ impl CompareLooks {
         let apart = drinks
             .split_first()
             .map_or_else(Vec::new, |(first, others)| {
-                let words = |other| model::apart(&book, first, other).join("; ");
+                let words = |other| model::apart(speaker, first, other);
                 others.iter().map(words).collect()
             });
         Self {
             stamp: workbench.stamp(),
-            units,
+            units: speaker.units,
+            language: speaker.language,
             wanted: shown,
-            parts: model::parts(&book, &drinks, units),
+            parts: model::parts(speaker, &drinks),
             apart,
             drinks,
         }
@@ -145,6 +149,7 @@ fn compare_area_ui(
     state: &mut CompareState,
     view: &mut ViewState,
 ) {
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let title = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(title.color(palette.text_strong));
@@ -153,42 +158,42 @@ fn compare_area_ui(
     ui.add_space(grid::EASY);
     let drinks = &looks.drinks;
     if drinks.len() < 2 {
-        let words = "Add a version or another drink to compare cost, allergens, taste and every other figure.";
+        let words = speaker.word("compare-add");
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         return;
     }
-    apart_ui(ui, looks);
-    levels_ui(ui, drinks, screen.speaker);
+    apart_ui(ui, speaker, looks);
+    levels_ui(ui, drinks, speaker);
     let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
-    heads_ui(ui, drinks, column, state, view);
+    heads_ui(ui, speaker, drinks, column, state, view);
     table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
     for part in &looks.parts {
         ui.add_space(grid::NEAR);
-        table::part_ui(ui, part, column);
+        table::part_ui(ui, speaker, part, column);
     }
-    let words =
-        "± is one standard uncertainty. That of a difference leaves out what the drinks share.";
     ui.add_space(grid::NEAR);
-    quiet_ui(ui, words);
+    quiet_ui(ui, speaker.word("compare-uncertainty"));
     ui.add_space(grid::NEAR);
-    let names: Vec<String> = drinks.iter().map(Drink::name).collect();
-    spreadsheet::copy_ui(ui, &names.join(" beside "), || {
-        model::as_table(drinks, &looks.parts)
+    let names = drinks.iter().map(|drink| drink.name(speaker));
+    let names =
+        names.reduce(|before, after| say!(speaker, "compare-table", before: before, after: after));
+    spreadsheet::copy_ui(ui, &names.unwrap_or_default(), || {
+        model::as_table(speaker, drinks, &looks.parts)
     });
     ui.add_space(grid::APART);
 }
 
 /// What sets each drink apart from the first, in a sentence.
-fn apart_ui(ui: &mut Ui, looks: &CompareLooks) {
+fn apart_ui(ui: &mut Ui, speaker: Speaker<'_>, looks: &CompareLooks) {
     let palette = theme::palette(ui.visuals());
     let Some((first, others)) = looks.drinks.split_first() else {
         return;
     };
     for (other, words) in others.iter().zip(&looks.apart) {
         let name = if other.recipe.id == first.recipe.id {
-            other.version().into_owned()
+            other.version(speaker).into_owned()
         } else {
-            other.name()
+            other.name(speaker)
         };
         let mut job = egui::text::LayoutJob::default();
         let format = |style: TypeStyle, colour| egui::TextFormat::simple(style.font_id(), colour);
@@ -209,7 +214,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
     let Some((first, others)) = drinks.split_first() else {
         return;
     };
-    let line = first.name();
+    let line = first.name(speaker);
     let room = ui.available_width() - grid::EASY;
     let in_a_row = ((room + grid::APART) / (LEVEL + grid::APART))
         .floor()
@@ -228,7 +233,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
             for drink in row {
                 ui.vertical(|ui| {
                     ui.set_width(width);
-                    let name = RichText::new(drink.name()).font(TypeStyle::Strong.font_id());
+                    let name = RichText::new(drink.name(speaker)).font(TypeStyle::Strong.font_id());
                     ui.add(Label::new(name.color(palette.text_strong)).truncate());
                     if let Some(difference) = &drink.difference {
                         level_ui(ui, difference, &line, speaker);
@@ -243,6 +248,7 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
 /// The names of the columns, each with a way to it and a way to take it away.
 fn heads_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     drinks: &[Drink],
     column: f32,
     state: &mut CompareState,
@@ -262,8 +268,10 @@ fn heads_ui(
                 ui.add(Label::new(recipe.color(palette.text_quiet)).truncate());
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = grid::TIGHT;
-                    let name = drink.name();
-                    let words = RichText::new(drink.version()).font(TypeStyle::Strong.font_id());
+                    let name = drink.name(speaker);
+                    let open = say!(speaker, "compare-open", drink: &name);
+                    let words =
+                        RichText::new(drink.version(speaker)).font(TypeStyle::Strong.font_id());
                     let room = column - grid::EASY - grid::TARGET - grid::NEAR;
                     let link = ui
                         .scope(|ui| {
@@ -271,13 +279,13 @@ fn heads_ui(
                             ui.add(egui::Button::new(words).frame(false).truncate())
                         })
                         .inner
-                        .accessible_name(format!("Open {name}"))
-                        .on_hover_text(format!("Open {name}"));
+                        .accessible_name(&open)
+                        .on_hover_text(&open);
                     if link.clicked() {
                         shown = Some(drink.shown.clone());
                     }
-                    let away = format!("Take {name} away");
-                    if at > 0 && icon_button(ui, Icon::Delete, &away, &away).clicked() {
+                    let remove = say!(speaker, "compare-remove", drink: name);
+                    if at > 0 && icon_button(ui, Icon::Delete, &remove, &remove).clicked() {
                         state.beside.retain(|other| *other != drink.shown);
                     }
                 });

@@ -4,13 +4,14 @@ use std::borrow::Cow;
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use crate::balance::{Balance, Difference, Measurand, figure_difference, wording};
-use crate::book::{Allergen, Book, Entry, LineId, Recipe};
+use crate::balance::{Balance, Difference, Measurand, figure_difference};
+use crate::book::{Allergen, Entry, LineId, Recipe};
 use crate::quantity::{Beside, DisplayUnits, Rounded, Uncertain, name_as_shown, rounded_beside};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::value::Value;
+use crate::ui::widgets::level::overall_words;
 use crate::workbench::{Serving, Shown};
 
 /// A drink in a column.
@@ -26,16 +27,19 @@ pub(super) struct Drink {
 
 impl Drink {
     /// "vegan", or "original".
-    pub(super) fn version(&self) -> Cow<'_, str> {
+    pub(super) fn version(&self, speaker: Speaker<'_>) -> Cow<'_, str> {
         let version = self.shown.version.as_ref();
         version
             .and_then(|id| self.recipe.version(id))
-            .map_or("original".into(), |version| name_as_shown(&version.name))
+            .map_or(speaker.word("version-original").into(), |version| {
+                name_as_shown(&version.name)
+            })
     }
 
     /// "Hob & Ember, vegan".
-    pub(super) fn name(&self) -> String {
-        format!("{}, {}", name_as_shown(&self.recipe.name), self.version())
+    pub(super) fn name(&self, speaker: Speaker<'_>) -> String {
+        let (recipe, version) = (name_as_shown(&self.recipe.name), self.version(speaker));
+        say!(speaker, "compare-drink", recipe: recipe, version: version)
     }
 }
 
@@ -86,7 +90,7 @@ const FIGURES: [(Measurand, i32); 14] = [
 ];
 
 /// The whole comparison, the first drink in the first column.
-pub(super) fn parts(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Part> {
+pub(super) fn parts(speaker: Speaker<'_>, drinks: &[Drink]) -> Vec<Part> {
     let Some(first) = drinks.first() else {
         return Vec::new();
     };
@@ -96,58 +100,52 @@ pub(super) fn parts(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<P
             // Ice in none of them and a figure that none of them has are no rows.
             *measurand != Measurand::IceLeft || drinks.iter().any(|drink| drink.balance.iced)
         })
-        .map(|figure| figure_row(book, first, drinks, figure, units));
+        .map(|figure| figure_row(speaker, first, drinks, figure));
     vec![
         Part {
-            heading: "Cost and guests",
-            rows: cost_rows(book, first, drinks, units),
+            heading: speaker.word("compare-cost-and-guests"),
+            rows: cost_rows(speaker, first, drinks),
         },
         Part {
-            heading: "Figures",
+            heading: speaker.word("compare-figures"),
             rows: figures.collect(),
         },
         Part {
-            heading: "How it is made",
-            rows: line_rows(book, drinks, units),
+            heading: speaker.word("compare-how-made"),
+            rows: line_rows(speaker, drinks),
         },
     ]
 }
 
-fn unit_of(book: &Book, measurand: Measurand, units: DisplayUnits) -> String {
+fn unit_of(speaker: Speaker<'_>, measurand: Measurand) -> String {
     if measurand == Measurand::Cost {
-        book.settings.currency.clone()
+        speaker.book.settings.currency.clone()
     } else {
-        units.of(measurand.unit()).symbol.to_owned()
+        speaker.units.of(measurand.unit()).symbol.to_owned()
     }
 }
 
 fn figure_row(
-    book: &Book,
+    speaker: Speaker<'_>,
     first: &Drink,
     drinks: &[Drink],
     (measurand, decimals): (Measurand, i32),
-    units: DisplayUnits,
 ) -> Row {
-    let shown = beside(first, drinks, (measurand, decimals), units);
+    let shown = beside(first, drinks, (measurand, decimals), speaker.units);
     let cell = |(drink, shown): (&Drink, Option<Beside>)| match shown {
         Some(Beside { figure, more }) => Cell::Figure {
             value: Value::rounded(figure),
-            against: more.map(more_words),
+            against: more.map(|more| more_words(speaker, more)),
         },
         // A figure of which something is missing is no measure for the others.
         None => Cell::Figure {
-            value: Value::of(
-                Speaker::new(book).in_units(units),
-                &drink.balance,
-                measurand,
-                decimals,
-            ),
+            value: Value::of(speaker, &drink.balance, measurand, decimals),
             against: None,
         },
     };
     Row {
-        name: Speaker::new(book).measurand(measurand).to_owned(),
-        unit: unit_of(book, measurand, units),
+        name: speaker.measurand(measurand).to_owned(),
+        unit: unit_of(speaker, measurand),
         term: Term::of_measurand(measurand),
         cells: drinks.iter().zip(shown).map(cell).collect(),
     }
@@ -179,12 +177,16 @@ fn beside<'drink>(
 }
 
 /// "+3.4 ± 0.2": more than the first drink, with the doubt of the difference.
-fn more_words(difference: Rounded) -> String {
-    let doubt = difference.u.map(|u| format!(" ± {u}")).unwrap_or_default();
-    format!("{}{doubt}", difference.value)
+fn more_words(speaker: Speaker<'_>, difference: Rounded) -> String {
+    let doubt = difference.u.map(|u| format!(" ± {}", speaker.digits(&u)));
+    let more = match difference.value.strip_prefix('+') {
+        Some(digits) => format!("+{}", speaker.digits(digits)),
+        None => speaker.digits(&difference.value),
+    };
+    more + &doubt.unwrap_or_default()
 }
 
-fn words_row(name: &str, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> Row {
+fn words_row(name: String, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> Row {
     let texts: Vec<String> = drinks.iter().map(words).collect();
     let first = texts.first().cloned().unwrap_or_default();
     let cell = |text: String| Cell::Words {
@@ -192,17 +194,16 @@ fn words_row(name: &str, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> 
         text,
     };
     Row {
-        name: name.to_owned(),
+        name,
         unit: String::new(),
         term: None,
         cells: texts.into_iter().map(cell).collect(),
     }
 }
 
-fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
-    let currency = &book.settings.currency;
+fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
     let margin = |drink: &Drink| match &drink.serving.margin {
-        None => Value::not_known("no menu price"),
+        None => Value::not_known(speaker.word("compare-no-menu-price")),
         Some(margin) => {
             let value = Value::known(margin.margin, 2);
             if margin.is_at_most {
@@ -212,19 +213,21 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
             }
         }
     };
-    let speaker = Speaker::new(book);
     let listed = |allergens: &BTreeSet<Allergen>| {
         if allergens.is_empty() {
-            "none named".to_owned()
+            speaker.word("compare-none-named").to_owned()
         } else {
             speaker.allergens(allergens)
         }
     };
+    let words = |name: &str, text: &dyn Fn(&Drink) -> String| {
+        words_row(speaker.word(name).to_owned(), drinks, text)
+    };
     vec![
-        figure_row(book, first, drinks, (Measurand::Cost, 2), units),
+        figure_row(speaker, first, drinks, (Measurand::Cost, 2)),
         Row {
-            name: "margin".to_owned(),
-            unit: currency.clone(),
+            name: speaker.word("compare-margin").to_owned(),
+            unit: speaker.book.settings.currency.clone(),
             term: None,
             cells: drinks
                 .iter()
@@ -234,13 +237,13 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
                 })
                 .collect(),
         },
-        words_row("contains", drinks, |drink| {
+        words("compare-contains", &|drink| {
             listed(&drink.balance.allergens.contains)
         }),
-        words_row("may contain", drinks, |drink| {
+        words("compare-may-contain", &|drink| {
             listed(&drink.balance.allergens.may_contain)
         }),
-        words_row("allergens not stated by", drinks, |drink| {
+        words("compare-not-stated", &|drink| {
             let silent = &drink.balance.allergens.not_stated;
             if silent.is_empty() {
                 "—".to_owned()
@@ -248,20 +251,22 @@ fn cost_rows(book: &Book, first: &Drink, drinks: &[Drink], units: DisplayUnits) 
                 speaker.ingredients(silent)
             }
         }),
-        words_row("vegan, by ingredients", drinks, |drink| {
+        words("compare-vegan", &|drink| {
             speaker.verdict(drink.balance.vegan).to_owned()
         }),
-        words_row("free of dairy, by ingredients", drinks, |drink| {
+        words("compare-dairy-free", &|drink| {
             speaker.verdict(drink.balance.dairy_free).to_owned()
         }),
     ]
 }
 
 /// Cup and lines; a line that two drinks share by its id is one row.
-fn line_rows(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
-    let cup = words_row("cup", drinks, |drink| {
+fn line_rows(speaker: Speaker<'_>, drinks: &[Drink]) -> Vec<Row> {
+    let name = speaker.word("compare-cup").to_owned();
+    let cup = words_row(name, drinks, |drink| {
         let cup = drink.balance.resolved.cup.as_ref();
-        cup.and_then(|id| book.vessel(id)).map_or_else(
+        let cup = cup.and_then(|id| speaker.book.vessel(id));
+        cup.map_or_else(
             || "—".to_owned(),
             |vessel| name_as_shown(&vessel.name).into_owned(),
         )
@@ -280,13 +285,15 @@ fn line_rows(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
         }
     }
     let rows = ids.into_iter().enumerate().map(|(at, id)| {
-        words_row(&format!("line {}", at + 1), drinks, |drink| {
+        let name = say!(speaker, "compare-line", number: (at + 1).to_string());
+        words_row(name, drinks, |drink| {
             let line = drink.balance.resolved.line(id);
             line.map_or_else(
                 || "—".to_owned(),
                 |line| {
-                    let name = wording::ingredient_name(book, &line.ingredient);
-                    format!("{} {name}", book.amount_words_in(&line.amount, units))
+                    let (amount, name) = (&line.amount, &line.ingredient);
+                    let (amount, name) = (speaker.amount(amount), speaker.ingredient(name));
+                    say!(speaker, "compare-amount", amount: amount, ingredient: name)
                 },
             )
         })
@@ -294,37 +301,41 @@ fn line_rows(book: &Book, drinks: &[Drink], units: DisplayUnits) -> Vec<Row> {
     std::iter::once(cup).chain(rows).collect()
 }
 
-/// What sets a drink apart from the first, in words: money and guests before taste.
-pub(super) fn apart(book: &Book, first: &Drink, other: &Drink) -> Vec<String> {
-    let mut words = Vec::new();
-    let currency = &book.settings.currency;
+/// What sets a drink apart from the first, in clauses: money and guests before taste.
+pub(super) fn apart(speaker: Speaker<'_>, first: &Drink, other: &Drink) -> String {
+    let mut clauses = Vec::new();
     let cost = (Measurand::Cost, 2);
-    let mut beside = beside(first, [first, other], cost, DisplayUnits::METRIC);
+    let mut beside = beside(first, [first, other], cost, speaker.units);
     match beside.pop().flatten().and_then(|beside| beside.more) {
         Some(more) if more.value.starts_with('0') => {}
-        Some(more) => words.push(format!("cost {} {currency} a drink", more_words(more))),
-        None => words.push("cost can't be compared: a price is not stated".to_owned()),
+        Some(more) => {
+            let currency = &speaker.book.settings.currency;
+            let more = more_words(speaker, more);
+            clauses.push(say!(speaker, "compare-cost", more: more, currency: currency));
+        }
+        None => clauses.push(speaker.word("compare-cost-not-known").to_owned()),
     }
     let (before, after) = (&first.balance.allergens, &other.balance.allergens);
-    words.extend(Speaker::new(book).allergen_differences(before, after));
+    clauses.extend(speaker.allergen_differences(before, after));
     if first.balance.vegan != other.balance.vegan {
-        words.push(Speaker::new(book).vegan(other.balance.vegan).to_owned());
+        clauses.push(speaker.vegan(other.balance.vegan).to_owned());
     }
     if let Some(difference) = &other.difference {
-        words.push(crate::ui::widgets::level::overall_words(
-            difference,
-            Speaker::new(book),
-        ));
+        clauses.push(overall_words(difference, speaker));
     }
-    words
+    let clauses = clauses.into_iter();
+    clauses
+        .reduce(|before, after| say!(speaker, "clauses", before: before, after: after))
+        .unwrap_or_default()
 }
 
 /// The table for a spreadsheet: a figure and its doubt in cells of their own.
-pub(super) fn as_table(drinks: &[Drink], parts: &[Part]) -> Table {
+pub(super) fn as_table(speaker: Speaker<'_>, drinks: &[Drink], parts: &[Part]) -> Table {
     let heads = drinks
         .iter()
-        .flat_map(|drink| [drink.name(), "±".to_owned()]);
-    let mut table = Table::new([String::new(), "unit".to_owned()].into_iter().chain(heads));
+        .flat_map(|drink| [drink.name(speaker), "±".to_owned()]);
+    let unit = speaker.word("serving-head-unit").to_owned();
+    let mut table = Table::new([String::new(), unit].into_iter().chain(heads));
     for part in parts {
         table.heading(part.heading);
         for row in &part.rows {

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Color32, Galley, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
 use super::model::{Cell, Part, Row};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::glossary::Explained as _;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::heading_ui;
@@ -25,13 +25,13 @@ pub(super) fn column_width(available: f32, columns: usize) -> f32 {
 }
 
 /// A part with its heading.
-pub(super) fn part_ui(ui: &mut Ui, part: &Part, column: f32) {
+pub(super) fn part_ui(ui: &mut Ui, speaker: Speaker<'_>, part: &Part, column: f32) {
     heading_ui(ui, part.heading);
     let decimal = decimal_place(ui, part);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (at, row) in part.rows.iter().enumerate() {
-            row_ui(ui, row, (column, decimal), at % 2 == 1);
+            row_ui(ui, speaker, row, (column, decimal), at % 2 == 1);
         }
     });
 }
@@ -73,7 +73,13 @@ impl Laid {
     }
 }
 
-fn lay(ui: &Ui, cell: &Cell, unit: &str, (width, decimal): (f32, f32)) -> Laid {
+fn lay(
+    ui: &Ui,
+    speaker: Speaker<'_>,
+    cell: &Cell,
+    unit: &str,
+    (width, decimal): (f32, f32),
+) -> Laid {
     let palette = theme::palette(ui.visuals());
     let indent = match cell {
         Cell::Figure { value, .. } => {
@@ -101,16 +107,18 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, (width, decimal): (f32, f32)) -> Laid {
         }
         Cell::Figure { value, against } => {
             let mut words = match &value.text {
-                Some(text) => format!("{text} {unit}"),
-                None => "not known".to_owned(),
+                Some(text) => [&digits_of(speaker, text), unit].join("\u{a0}"),
+                None => speaker.word("compare-not-known").to_owned(),
             };
             if let Some(u) = &value.u {
                 words.push_str("  ± ");
-                words.push_str(u);
+                words.push_str(&speaker.digits(u));
             }
             let below = match (&value.gap, against) {
                 (Some(gap), _) => Some(gap.clone()),
-                (None, Some(against)) => Some(format!("{against} compared with the first")),
+                (None, Some(against)) => {
+                    Some(say!(speaker, "compare-with-the-first", more: against))
+                }
                 (None, None) => None,
             };
             Laid {
@@ -122,12 +130,28 @@ fn lay(ui: &Ui, cell: &Cell, unit: &str, (width, decimal): (f32, f32)) -> Laid {
     }
 }
 
-fn row_ui(ui: &mut Ui, row: &Row, (column, decimal): (f32, f32), is_striped: bool) {
+/// Digits as the language writes them, with what stands before them when something is missing.
+fn digits_of(speaker: Speaker<'_>, text: &str) -> String {
+    for bound in ["≥ ", "≤ "] {
+        if let Some(digits) = text.strip_prefix(bound) {
+            return bound.to_owned() + &speaker.digits(digits);
+        }
+    }
+    speaker.digits(text)
+}
+
+fn row_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    row: &Row,
+    (column, decimal): (f32, f32),
+    is_striped: bool,
+) {
     let palette = theme::palette(ui.visuals());
     let laid: Vec<Laid> = row
         .cells
         .iter()
-        .map(|cell| lay(ui, cell, &row.unit, (column - GAP, decimal)))
+        .map(|cell| lay(ui, speaker, cell, &row.unit, (column - GAP, decimal)))
         .collect();
     let name = ui.painter().layout(
         row.name.clone(),
@@ -142,7 +166,7 @@ fn row_ui(ui: &mut Ui, row: &Row, (column, decimal): (f32, f32), is_striped: boo
         .max(LINE);
     let width = NAME + column * row.cells.len() as f32;
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, sentence(row)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, sentence(speaker, row)));
     response.explained(row.term);
     if !ui.is_rect_visible(rect) {
         return;
@@ -164,20 +188,23 @@ fn row_ui(ui: &mut Ui, row: &Row, (column, decimal): (f32, f32), is_striped: boo
 }
 
 /// The row in one sentence.
-fn sentence(row: &Row) -> String {
+fn sentence(speaker: Speaker<'_>, row: &Row) -> String {
     let cells = row.cells.iter().map(|cell| match cell {
         Cell::Words { text, .. } => text.clone(),
         Cell::Figure { value, against } => {
-            let mut words = value.short(Speaker::without_book(), "", &row.unit);
-            if let Some(against) = against {
-                words.push_str(", ");
-                words.push_str(against);
-                words.push_str(" against the first");
+            let figure = value.short(speaker, "", &row.unit);
+            match against {
+                Some(more) => {
+                    say!(speaker, "compare-figure-and-more", figure: figure, more: more)
+                }
+                None => figure,
             }
-            words
         }
     });
-    format!("{}: {}", row.name, cells.collect::<Vec<_>>().join("; "))
+    let cells =
+        cells.reduce(|before, after| say!(speaker, "clauses", before: before, after: after));
+    let cells = cells.unwrap_or_default();
+    say!(speaker, "value-known", name: &row.name, figure: cells)
 }
 
 /// The heads of the columns are set by the area; here is the rule under them.

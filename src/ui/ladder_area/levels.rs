@@ -58,12 +58,12 @@ impl Kind {
 
 /// The place of a level in its list, by its number from 0, in the keys of its fields.
 fn place_of(kind: Kind, at: usize) -> String {
-    format!("{} {}", kind.key(), at + 1)
+    format!("{}-{}", kind.key(), at + 1)
 }
 
 /// The name of the field of the name of a level.
 pub(super) fn name_key(kind: Kind, at: usize) -> String {
-    format!("field level name {}", place_of(kind, at))
+    format!("level-name-{}", place_of(kind, at))
 }
 
 /// The lists, folded away until they are wanted.
@@ -109,7 +109,7 @@ fn list_ui(
     let speaker = screen.speaker;
     subheading_ui(ui, &say!(speaker, "variations-names-of", kind: kind.key()));
     let mut wanted = levels.clone();
-    let mut focus = format!("levels of {}", kind.key());
+    let mut focus = format!("levels-{}", kind.key());
     for (index, level) in levels.iter().enumerate() {
         let (place, number) = (place_of(kind, index), (index + 1).to_string());
         ui.horizontal(|ui| {
@@ -124,7 +124,7 @@ fn list_ui(
                 wanted[index].name = name;
                 focus = key;
             }
-            let key = format!("field level percent {place}");
+            let key = format!("level-percent-{place}");
             let name = say!(speaker, "variations-level-percent", kind: kind.key(), number: &number);
             let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
             let field =
@@ -147,7 +147,7 @@ fn list_ui(
             }
         });
         for part in ["name", "percent"] {
-            draft_error_ui(ui, &view.drafts, &format!("field level {part} {place}"));
+            draft_error_ui(ui, &view.drafts, &format!("level-{part}-{place}"));
         }
     }
     let add = say!(speaker, "variations-level-add", kind: kind.key());

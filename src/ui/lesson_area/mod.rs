@@ -7,15 +7,14 @@ use egui::{Button, EventFilter, Grid, Key, Label, Response, RichText, Ui};
 use super::Screen;
 use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk};
-use super::spreadsheet::{self, Cell, Table, copy_ui};
+use super::spreadsheet::{Cell, Table, copy_ui};
 use super::swap_area::{self, SwapState};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::{level_moved_ui, level_ui};
-use super::wording;
 use super::words::heading_ui;
 use crate::quantity::{name_as_shown, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Answer, AxisMove, NOT_TASTED, WalkStep, axis_moves};
 use crate::workbench::{Action, Look, Shown, SwapFound, Workbench};
 
@@ -97,10 +96,11 @@ fn lesson_area_ui(
 ) {
     let before = state.swap.asked.question.clone();
     swap_area::follow(&mut state.swap, screen);
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let Some(question) = state.swap.asked.complete().cloned() else {
-        heading_ui(ui, "Teach a swap");
-        let words = "Choose an ingredient and its replacement. The group predicts the taste; then you reveal it step by step: first the plain swap, then each change that matches the standard again.";
+        heading_ui(ui, speaker.word("lesson-title"));
+        let words = speaker.word("lesson-introduction");
         ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
         ui.add_space(grid::EASY);
         swap_area::choose_ui(ui, screen, &mut state.swap);
@@ -116,9 +116,9 @@ fn lesson_area_ui(
         return;
     };
     let Some(steps) = found.walks.first().filter(|steps| steps.len() > 1) else {
-        let words = "There is nothing to reveal: a figure that the swap needs is not known, or no line that may change brings the drink closer. Swap shows which.";
+        let words = speaker.word("lesson-nothing");
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
-        if ui.button("See it in Swap").clicked() {
+        if ui.button(speaker.word("lesson-see-swap")).clicked() {
             view.area = Area::Swap;
         }
         return;
@@ -142,28 +142,32 @@ fn head_ui(
     view: &mut ViewState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let names = [&question.replace, &question.with];
-    let [goes, comes] = names.map(|id| wording::ingredient_name(screen.book, id));
-    let title = format!("{}: {comes} for {goes}", screen.recipe.name);
-    let title = name_as_shown(&title);
+    let speaker = screen.speaker;
+    let title = say!(
+        speaker,
+        "lesson-of-swap",
+        recipe: name_as_shown(&screen.recipe.name),
+        with: speaker.ingredient(&question.with),
+        replace: speaker.ingredient(&question.replace)
+    );
     let title = RichText::new(title).font(TypeStyle::Title.font_id());
     ui.add(Label::new(title.color(palette.text_strong)).wrap());
     ui.horizontal_wrapped(|ui| {
-        if ui.button("Begin again").clicked() {
+        if ui.button(speaker.word("lesson-begin-again")).clicked() {
             state.begin_again();
         }
-        if ui.button("Another swap").clicked() {
+        if ui.button(speaker.word("lesson-another-swap")).clicked() {
             state.swap = SwapState::default();
             state.begin_again();
             ui.request_repaint();
         }
-        if ui.button("Exercise on paper…").clicked() {
+        if ui.button(speaker.word("lesson-exercise")).clicked() {
             let (replace, with) = (question.replace.clone(), question.with.clone());
             view.go(Area::Cards, Navigation::Exercise(replace, with));
         }
         let mut is_large = state.before_large.is_some();
         if ui
-            .checkbox(&mut is_large, "large type for a wall screen")
+            .checkbox(&mut is_large, speaker.word("lesson-large"))
             .changed()
         {
             if is_large {
@@ -192,7 +196,10 @@ fn step_ui(
     let (before, after) = (&steps[state.step - 1], &steps[state.step]);
     let outcomes = axis_moves(&before.difference, &after.difference);
     let does = swap_area::step_words(screen, answer, steps, state.step);
-    let title = RichText::new(format!("{} of {last}   {does}", state.step));
+    let speaker = screen.speaker;
+    let (number, count) = (state.step.to_string(), last.to_string());
+    let title = say!(speaker, "lesson-step", number: number, count: count, does: does);
+    let title = RichText::new(title);
     ui.add(
         Label::new(
             title
@@ -201,7 +208,7 @@ fn step_ui(
         )
         .wrap(),
     );
-    buttons_ui(ui, last, state);
+    buttons_ui(ui, speaker, last, state);
     ui.add_space(grid::NEAR);
     let line = swap_area::line_words(screen.speaker, answer);
     let show_level = |ui: &mut Ui, is_revealed: bool| {
@@ -224,7 +231,7 @@ fn step_ui(
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
                 ui.set_width(EXPECTED);
-                expected_ui(ui, &outcomes, table, state);
+                expected_ui(ui, speaker, &outcomes, table, state);
             });
             ui.vertical(|ui| {
                 ui.set_width((ui.available_width() - grid::EASY).min(LEVEL));
@@ -232,7 +239,7 @@ fn step_ui(
             });
         });
     } else {
-        expected_ui(ui, &outcomes, table, state);
+        expected_ui(ui, speaker, &outcomes, table, state);
         ui.add_space(grid::EASY);
         show_level(ui, state.is_revealed);
     }
@@ -241,63 +248,64 @@ fn step_ui(
 /// What the group expects of each axis and, once revealed, what came.
 fn expected_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     outcomes: &[AxisMove],
     table: impl FnOnce(&LessonState) -> Table,
     state: &mut LessonState,
 ) {
     let palette = theme::palette(ui.visuals());
     let asked = if state.is_revealed {
-        "Result"
+        "lesson-result"
     } else if state.step == 1 {
-        "How will the drink compare with the standard?"
+        "lesson-ask-first"
     } else {
-        "What will this change, compared with the step before?"
+        "lesson-ask-next"
     };
-    let asked = RichText::new(asked).font(TypeStyle::Strong.font_id());
+    let asked = RichText::new(speaker.word(asked)).font(TypeStyle::Strong.font_id());
     ui.label(asked.color(palette.text_strong));
     ui.add_space(grid::TIGHT);
-    guesses_ui(ui, outcomes, state);
+    guesses_ui(ui, speaker, outcomes, state);
     if state.is_revealed {
-        copy_ui(ui, "guesses", || table(state));
+        copy_ui(ui, speaker.word("lesson-table"), || table(state));
     }
     ui.add_space(grid::NEAR);
     let (right, of) = state.guesses.score(state.step, outcomes);
     if state.is_revealed && of > 0 {
-        let words = RichText::new(format!("{right} of {of} predicted correctly"));
+        let words = say!(speaker, "lesson-score", right: right.to_string(), count: of);
+        let words = RichText::new(words);
         ui.label(
             words
                 .font(TypeStyle::Strong.font_id())
                 .color(palette.text_strong),
         );
     }
-    let words = format!(
-        "“The same” means a difference of less than {NOT_TASTED} of a noticeable step. Evensip estimates; taste to be sure."
-    );
+    let words = say!(speaker, "lesson-same", least: speaker.trimmed(NOT_TASTED, "", 1));
     let words = RichText::new(words).font(TypeStyle::Small.font_id());
     ui.add(Label::new(words.color(palette.text_quiet)).wrap());
 }
 
 /// A row an axis: what the group expects and, once revealed, what came.
-fn guesses_ui(ui: &mut Ui, outcomes: &[AxisMove], state: &mut LessonState) {
+fn guesses_ui(ui: &mut Ui, speaker: Speaker<'_>, outcomes: &[AxisMove], state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     let step = state.step;
-    let widths = Guess::ALL.map(|guess| column_width(ui, guess, outcomes));
+    let widths = Guess::ALL.map(|guess| column_width(ui, speaker, guess, outcomes));
     Grid::new("guesses")
         .num_columns(4)
         .spacing(egui::vec2(grid::NEAR, grid::TIGHT))
         .show(ui, |ui| {
             for outcome in outcomes {
-                ui.label(RichText::new(outcome.axis.word()).color(palette.text_normal));
+                let axis = speaker.axis(&outcome.axis);
+                ui.label(RichText::new(&axis).color(palette.text_normal));
                 let taken = state.guesses.get(step, &outcome.axis);
                 if state.is_revealed {
-                    let words = outcome_words(outcome, taken);
+                    let words = outcome_words(speaker, outcome, taken);
                     ui.label(RichText::new(words).color(palette.text_strong));
                     ui.end_row();
                     continue;
                 }
                 for (guess, width) in Guess::ALL.into_iter().zip(widths) {
-                    let words = guess.words(&outcome.axis);
-                    let name = format!("{}: {words}", outcome.axis.word());
+                    let words = guess.words(speaker, &outcome.axis);
+                    let name = say!(speaker, "lesson-prediction", axis: &axis, guess: &words);
                     let button = Button::selectable(taken == Some(guess), words)
                         .frame_when_inactive(true)
                         .min_size(egui::vec2(width, grid::TARGET));
@@ -317,23 +325,36 @@ fn as_table(
     steps: &[WalkStep],
     state: &LessonState,
 ) -> Table {
-    let moved = spreadsheet::head("moved", "noticeable steps");
-    let heads = ["step", "change", "axis", "expected", "what came", &moved];
-    let mut table = Table::new(heads.into_iter().chain(["as expected"]));
+    let speaker = screen.speaker;
+    let mut table = Table::new([
+        speaker.word("lesson-table-step"),
+        speaker.word("lesson-table-change"),
+        speaker.word("lesson-table-axis"),
+        speaker.word("lesson-table-prediction"),
+        speaker.word("lesson-table-result"),
+        speaker.word("lesson-table-moved"),
+        speaker.word("lesson-table-correct"),
+    ]);
     for at in 1..=state.step {
         let does = swap_area::step_words(screen, answer, steps, at);
         for outcome in axis_moves(&steps[at - 1].difference, &steps[at].difference) {
             let taken = state.guesses.get(at, &outcome.axis);
-            let expected = taken.map(|guess| guess.words(&outcome.axis));
+            let expected = taken.map(|guess| guess.words(speaker, &outcome.axis));
             let moved = outcome.moved.map(|moved| show_number(moved, 1));
             let judged = taken.zip(model::right(&outcome));
-            let judged = judged.map(|(guess, right)| if guess == right { "yes" } else { "no" });
+            let judged = judged.map(|(guess, right)| {
+                speaker.word(if guess == right {
+                    "verdict-yes"
+                } else {
+                    "verdict-no"
+                })
+            });
             table.row([
                 Cell::figure(&at.to_string()),
                 Cell::words(&does),
-                Cell::words(outcome.axis.word()),
+                Cell::words(&speaker.axis(&outcome.axis)),
                 Cell::words(&expected.unwrap_or_default()),
-                Cell::words(&Speaker::new(screen.book).axis_move(&outcome)),
+                Cell::words(&speaker.axis_move(&outcome)),
                 Cell::figure(&moved.unwrap_or_default()),
                 Cell::words(judged.unwrap_or_default()),
             ]);
@@ -343,10 +364,11 @@ fn as_table(
 }
 
 /// The buttons of a column are as wide as the widest words in it need: "less chestnut" sticks out of no row.
-fn column_width(ui: &Ui, guess: Guess, outcomes: &[AxisMove]) -> f32 {
+fn column_width(ui: &Ui, speaker: Speaker<'_>, guess: Guess, outcomes: &[AxisMove]) -> f32 {
     let around = 2.0 * ui.spacing().button_padding.x;
     let width_of = |outcome: &AxisMove| {
-        let (words, font) = (guess.words(&outcome.axis), TypeStyle::Body.font_id());
+        let words = guess.words(speaker, &outcome.axis);
+        let font = TypeStyle::Body.font_id();
         let galley = ui
             .painter()
             .layout_no_wrap(words, font, egui::Color32::PLACEHOLDER);
@@ -355,17 +377,22 @@ fn column_width(ui: &Ui, guess: Guess, outcomes: &[AxisMove]) -> f32 {
     outcomes.iter().map(width_of).fold(GUESS, f32::max)
 }
 
-/// "sweeter by 1.9 steps — as expected".
-fn outcome_words(outcome: &AxisMove, taken: Option<Guess>) -> String {
-    let words = Speaker::without_book().axis_move(outcome);
+/// "sweeter by 1.9 steps: correct".
+fn outcome_words(speaker: Speaker<'_>, outcome: &AxisMove, taken: Option<Guess>) -> String {
+    let moved = speaker.axis_move(outcome);
     match (taken, model::right(outcome)) {
-        (None, _) | (_, None) => words,
-        (Some(guess), Some(right)) if guess == right => format!("{words}: correct"),
-        (Some(guess), _) => format!("{words} — not {}", guess.words(&outcome.axis)),
+        (None, _) | (_, None) => moved,
+        (Some(guess), Some(right)) if guess == right => {
+            say!(speaker, "lesson-correct", moved: moved)
+        }
+        (Some(guess), _) => {
+            let guess = guess.words(speaker, &outcome.axis);
+            say!(speaker, "lesson-not-correct", moved: moved, guess: guess)
+        }
     }
 }
 
-fn buttons_ui(ui: &mut Ui, last: usize, state: &mut LessonState) {
+fn buttons_ui(ui: &mut Ui, speaker: Speaker<'_>, last: usize, state: &mut LessonState) {
     let mut has_keyboard = ui.memory(|memory| memory.focused().is_none());
     let (mut on, mut back) = (false, false);
     // The arrows go through the lesson also while the keyboard is on one of its two buttons.
@@ -385,16 +412,18 @@ fn buttons_ui(ui: &mut Ui, last: usize, state: &mut LessonState) {
     };
     ui.horizontal_wrapped(|ui| {
         let can_go_back = state.step > 1 || state.is_revealed;
-        back = pressed(&ui.add_enabled(can_go_back, Button::new("Back")));
+        back = pressed(&ui.add_enabled(can_go_back, Button::new(speaker.word("lesson-back"))));
         let words = match (state.is_revealed, state.step == last) {
-            (false, _) => "Reveal",
-            (true, false) => "Next step",
-            (true, true) => "That was the last step",
+            (false, _) => "lesson-reveal",
+            (true, false) => "lesson-next",
+            (true, true) => "lesson-last",
         };
         let can_go_on = !(state.is_revealed && state.step == last);
-        let button = Button::new(RichText::new(words).font(TypeStyle::Strong.font_id()));
+        let button =
+            Button::new(RichText::new(speaker.word(words)).font(TypeStyle::Strong.font_id()));
         on = pressed(&ui.add_enabled(can_go_on, button));
-        let words = RichText::new("or the keys Left and Right").font(TypeStyle::Small.font_id());
+        let words =
+            RichText::new(speaker.word("swap-screen-step-keys")).font(TypeStyle::Small.font_id());
         ui.label(words.color(theme::palette(ui.visuals()).text_quiet));
     });
     if has_keyboard {

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::book::Axis;
+use crate::say::Speaker;
 use crate::swap::{AxisMove, NOT_TASTED};
 
 /// What is expected of an axis.
@@ -20,12 +21,11 @@ impl Guess {
     pub(super) const ALL: [Self; 3] = [Self::Less, Self::Same, Self::More];
 
     /// "less sweet", "the same", "sweeter".
-    pub(super) fn words(self, axis: &Axis) -> String {
-        let (more, less) = axis.comparatives();
+    pub(super) fn words(self, speaker: Speaker<'_>, axis: &Axis) -> String {
         match self {
-            Self::Less => less,
-            Self::Same => "the same".to_owned(),
-            Self::More => more,
+            Self::Less => speaker.less(axis),
+            Self::Same => speaker.word("axis-same").to_owned(),
+            Self::More => speaker.more(axis),
         }
     }
 }

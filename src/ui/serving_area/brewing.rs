@@ -9,17 +9,16 @@ use super::teas::{Teas, teas_ui};
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, DayMinute, Infusion};
-use crate::book::{Ingredient, IngredientId, Nutrient};
+use crate::book::{Evidence, Ingredient, IngredientId, Nutrient};
 use crate::edit::Edit;
-use crate::quantity::{DisplayUnits, Uncertain, name_as_shown, rounded, show_number};
-use crate::say::Speaker;
+use crate::quantity::{Uncertain, name_as_shown, rounded};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::Drafts;
-use crate::ui::words;
 use crate::workbench::Action;
 
 /// Parts of leaf that dissolve.
@@ -99,7 +98,14 @@ pub(super) fn brewing_ui(
         .as_ref()
         .and_then(|id| screen.book.ingredient(id))
         .map(AsRef::as_ref);
-    fields_ui(ui, tea, &mut state, &mut view.drafts, actions);
+    fields_ui(
+        ui,
+        screen.speaker,
+        tea,
+        &mut state,
+        &mut view.drafts,
+        actions,
+    );
     ui.add_space(grid::NEAR);
     match question(tea, &state) {
         Ok(question) => {
@@ -112,34 +118,30 @@ pub(super) fn brewing_ui(
                 state.known = Some((question, answer));
             }
             if let Some((question, answer)) = &state.known {
-                answer_ui(ui, tea, question, answer, screen.speaker.units, actions);
+                answer_ui(ui, screen.speaker, tea, question, answer, actions);
             }
         }
-        Err(missing) => sheet::quiet_ui(ui, missing),
+        Err(missing) => sheet::quiet_ui(ui, screen.speaker.word(missing)),
     }
     view.state.brewing = state;
 }
 
 /// Which tea, how it is brewed, and which way round it is planned.
 fn choices_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut BrewingState) {
-    teas_ui(ui, screen.book, &mut state.teas, &mut state.tea);
-    let infusions: Vec<(Infusion, String)> = Infusion::ALL
-        .into_iter()
-        .map(|infusion| {
-            (
-                infusion,
-                Speaker::without_book().infusion(infusion).to_owned(),
-            )
-        })
-        .collect();
-    let mut infusion = state.infusion.unwrap_or(Infusion::Hot);
-    sheet::choice_ui(ui, "Infusion", &mut infusion, &infusions);
+    let speaker = screen.speaker;
+    teas_ui(ui, screen, &mut state.teas, &mut state.tea);
+    let infusions = Infusion::ALL.map(|infusion| (infusion, speaker.infusion(infusion).to_owned()));
+    let mut infusion = state.infusion();
+    let name = speaker.word("serving-brewing-infusion");
+    sheet::choice_ui(ui, name, &mut infusion, &infusions);
     state.infusion = Some(infusion);
     let ways = [
-        (false, "from the tea you need".to_owned()),
-        (true, "so much leaf is brewed".to_owned()),
+        (false, "serving-brewing-for-tea"),
+        (true, "serving-brewing-from-leaf"),
     ];
-    sheet::choice_ui(ui, "Plan", &mut state.is_from_leaf, &ways);
+    let ways = ways.map(|(is_from_leaf, words)| (is_from_leaf, speaker.word(words).to_owned()));
+    let name = speaker.word("serving-brewing-plan");
+    sheet::choice_ui(ui, name, &mut state.is_from_leaf, &ways);
 }
 
 impl BrewingState {
@@ -168,144 +170,104 @@ fn judged(asked: Asked, text: &str) -> Result<(), TypedError> {
     }
 }
 
-/// What stands round a field.
-struct Words {
-    asked: Asked,
-    before: &'static str,
-    name: &'static str,
-    hint: String,
-    unit: &'static str,
+impl Asked {
+    /// The messages with the words before the field and with its name.
+    fn messages(self) -> [&'static str; 2] {
+        match self {
+            Self::Ready => ["serving-brewing-ready", "serving-brewing-ready-named"],
+            Self::Strength => ["serving-brewing-strength", "serving-brewing-strength-named"],
+            Self::Water => ["serving-brewing-water", "serving-brewing-water-named"],
+            Self::Leaf => ["serving-brewing-leaf", "serving-brewing-leaf-named"],
+            Self::Pot => ["serving-brewing-pot", "serving-brewing-pot-named"],
+            Self::Start => ["serving-brewing-start", "serving-brewing-start-named"],
+            Self::Holding => ["serving-brewing-holding", "serving-brewing-holding-named"],
+            Self::Extraction => [
+                "serving-brewing-extraction",
+                "serving-brewing-extraction-named",
+            ],
+            Self::Retention => [
+                "serving-brewing-retention",
+                "serving-brewing-retention-named",
+            ],
+            Self::Caffeine => ["serving-brewing-caffeine", "serving-brewing-caffeine-named"],
+        }
+    }
+
+    /// The unit behind the field.
+    fn unit(self, speaker: Speaker<'_>) -> &'static str {
+        speaker.word(match self {
+            Self::Ready | Self::Water => "serving-brewing-ready-unit",
+            Self::Strength => "serving-brewing-strength-unit",
+            Self::Leaf => "serving-brewing-leaf-unit",
+            Self::Pot => "serving-brewing-pot-unit",
+            Self::Start => return "",
+            Self::Holding => return HOLDING.unit,
+            Self::Extraction => "serving-brewing-extraction-unit",
+            Self::Retention => "serving-brewing-retention-unit",
+            Self::Caffeine => "serving-brewing-caffeine-unit",
+        })
+    }
+
+    /// What is taken while nothing is typed.
+    fn hint(self, speaker: Speaker<'_>, tea: Option<&Ingredient>, state: &BrewingState) -> String {
+        let usual = state.infusion().usual();
+        let number = |value: Option<f64>, decimals| {
+            let written = value.map(|value| speaker.number(value, decimals));
+            written.unwrap_or_default()
+        };
+        match self {
+            Self::Ready | Self::Water | Self::Leaf => String::new(),
+            Self::Strength => number(usual_strength(tea, state), 2),
+            Self::Pot => speaker.word("serving-brewing-pot-hint").to_owned(),
+            Self::Start => speaker.word("serving-brewing-start-hint").to_owned(),
+            Self::Holding => number(tea.and_then(|tea| tea.opened_life_hours), 0),
+            Self::Extraction => number(Some(usual.extraction.value * 100.0), 0),
+            Self::Retention => number(Some(usual.retention.value), 1),
+            Self::Caffeine => "–".to_owned(),
+        }
+    }
 }
 
 fn fields_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     tea: Option<&Ingredient>,
     state: &mut BrewingState,
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
-    let usual = state.infusion().usual();
-    let field = |asked, before, name, hint: String, unit| Words {
-        asked,
-        before,
-        name,
-        hint,
-        unit,
-    };
-    let mut fields = if state.is_from_leaf {
-        vec![
-            field(
-                Asked::Water,
-                "water",
-                "Water of the brew",
-                String::new(),
-                "g or ml",
-            ),
-            field(
-                Asked::Leaf,
-                "leaf",
-                "Leaf of the brew",
-                String::new(),
-                "g, or ml as it is poured",
-            ),
-        ]
+    let first = if state.is_from_leaf {
+        [Asked::Water, Asked::Leaf]
     } else {
-        let strength = usual_strength(tea, state)
-            .map(|strength| show_number(strength, 2))
-            .unwrap_or_default();
-        vec![
-            field(
-                Asked::Ready,
-                "ready tea",
-                "Ready tea",
-                String::new(),
-                "g or ml",
-            ),
-            field(
-                Asked::Strength,
-                "strength",
-                "Strength of the tea",
-                strength,
-                "g tea solids in 100 g",
-            ),
-        ]
+        [Asked::Ready, Asked::Strength]
     };
-    let holding = tea
-        .and_then(|tea| tea.opened_life_hours)
-        .map(|hours| show_number(hours, 0))
-        .unwrap_or_default();
-    let percent = show_number(usual.extraction.value * 100.0, 0);
-    fields.extend([
-        field(
-            Asked::Pot,
-            "a pot holds",
-            "Water that a pot holds",
-            "one pot".to_owned(),
-            "g or ml of water",
-        ),
-        field(
-            Asked::Start,
-            "brewing starts at",
-            "Time when the water is poured on",
-            "hh:mm".to_owned(),
-            "",
-        ),
-        field(
-            Asked::Holding,
-            "keep for",
-            "Hours that the tea is held",
-            holding,
-            "h",
-        ),
-        field(
-            Asked::Extraction,
-            "extracted from the leaf",
-            "Part of the leaf that dissolves",
-            percent,
-            "% of it",
-        ),
-        field(
-            Asked::Retention,
-            "leaf keeps back",
-            "Water that a gram of leaf keeps back",
-            show_number(usual.retention.value, 1),
-            "g of water per gram of leaf",
-        ),
-        field(
-            Asked::Caffeine,
-            "caffeine of the leaf",
-            "Caffeine of a gram of leaf",
-            "–".to_owned(),
-            "mg a gram",
-        ),
-    ]);
-    for words in fields {
-        field_ui(ui, &words, state, drafts, actions);
+    let others = [
+        Asked::Pot,
+        Asked::Start,
+        Asked::Holding,
+        Asked::Extraction,
+        Asked::Retention,
+        Asked::Caffeine,
+    ];
+    for asked in first.into_iter().chain(others) {
+        let hint = asked.hint(speaker, tea, state);
+        let [words, name] = asked.messages().map(|message| speaker.word(message));
+        let key = format!("brewing-{asked:?}");
+        let field = TypedField {
+            key: &key,
+            words,
+            name,
+            shown: state.text(asked).to_owned(),
+            hint: &hint,
+            unit: asked.unit(speaker),
+        };
+        let outcome = field.show(ui, drafts, actions);
+        if let Some(text) = &outcome.changed {
+            state.text[asked as usize].clone_from(text);
+        }
+        outcome.read(&key, drafts, |text| judged(asked, text));
+        draft_error_ui(ui, drafts, &key);
     }
-}
-
-fn field_ui(
-    ui: &mut Ui,
-    words: &Words,
-    state: &mut BrewingState,
-    drafts: &mut Drafts,
-    actions: &mut Vec<Action>,
-) {
-    let key = format!("brewing {:?}", words.asked);
-    let field = TypedField {
-        key: &key,
-        words: words.before,
-        name: words.name,
-        shown: state.text(words.asked).to_owned(),
-        hint: &words.hint,
-        unit: words.unit,
-    };
-    let outcome = field.show(ui, drafts, actions);
-    if let Some(text) = &outcome.changed {
-        state.text[words.asked as usize].clone_from(text);
-    }
-    outcome.read(&key, drafts, |text| judged(words.asked, text));
-    draft_error_ui(ui, drafts, &key);
 }
 
 /// The strength while none is typed: that of the tea in the book, or of the reference brew.
@@ -327,27 +289,24 @@ fn usual_strength(tea: Option<&Ingredient>, state: &BrewingState) -> Option<f64>
         .filter(|strength| *strength > 0.0)
 }
 
-/// What is asked, or what is still to be typed.
+/// What is asked, or the message with what is still to be typed.
 fn question(tea: Option<&Ingredient>, state: &BrewingState) -> Result<BrewQuestion, &'static str> {
-    const UNREAD: &str = "One field can't be read. Correct it to see the result.";
+    const UNREAD: &str = "serving-brewing-unread";
     let number = |range: Range, asked| range.read(state.text(asked)).map_err(|_| UNREAD);
     let grams = |asked, density| typed::read_grams(state.text(asked), density).map_err(|_| UNREAD);
     let way = if state.is_from_leaf {
         let water = grams(Asked::Water, WATER_GRAMS_PER_MILLILITRE)?;
         let leaf = grams(Asked::Leaf, LEAF_GRAMS_PER_MILLILITRE)?;
-        let (water, leaf) = water
-            .zip(leaf)
-            .ok_or("Enter the amounts of water and leaf.")?;
+        let (water, leaf) = water.zip(leaf).ok_or("serving-brewing-no-amounts")?;
         Way::FromLeaf { water, leaf }
     } else {
-        let ready = grams(Asked::Ready, WATER_GRAMS_PER_MILLILITRE)?
-            .ok_or("Type how much tea is wanted.")?;
+        let ready =
+            grams(Asked::Ready, WATER_GRAMS_PER_MILLILITRE)?.ok_or("serving-brewing-no-tea")?;
         let typed = number(STRENGTH, Asked::Strength)?;
         let strength = typed.or_else(|| usual_strength(tea, state));
         Way::ForTea {
             ready,
-            strength: strength
-                .ok_or("Type how strong the tea should be, or choose a tea of the book.")?,
+            strength: strength.ok_or("serving-brewing-no-strength")?,
         }
     };
     let holding = number(HOLDING, Asked::Holding)?.or_else(|| tea?.opened_life_hours);
@@ -365,169 +324,156 @@ fn question(tea: Option<&Ingredient>, state: &BrewingState) -> Result<BrewQuesti
 
 fn answer_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     tea: Option<&Ingredient>,
     question: &BrewQuestion,
     answer: &Result<BrewPlan, BrewError>,
-    units: DisplayUnits,
     actions: &mut Vec<Action>,
 ) {
     let plan = match answer {
         Ok(plan) => plan,
         Err(error) => {
-            let error = Speaker::without_book().brew_error(error);
-            sheet::off_ui(ui, format!("This brew is not possible: {error}."));
+            let reason = speaker.brew_error(error);
+            let words = say!(speaker, "serving-brewing-not-possible", reason: reason);
+            sheet::off_ui(ui, words);
             return;
         }
     };
-    let facts = facts(plan);
+    let facts = facts(speaker, plan);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in &facts {
             sheet::fact_ui(ui, name, value, unit);
         }
     });
-    let speaker = words::speaker(ui.ctx());
-    copy_ui(ui, "brewing", || {
-        sheet::facts_as_table(speaker, facts.into_iter().chain(time_facts(plan)))
+    copy_ui(ui, speaker.word("serving-brewing-table"), || {
+        sheet::facts_as_table(speaker, facts.into_iter().chain(time_facts(speaker, plan)))
     });
-    sheet::words_ui(ui, times_words(question, plan));
+    sheet::words_ui(ui, times_words(speaker, question, plan));
     let method = &plan.method;
+    let steep = if method.steep_minutes < 120.0 {
+        speaker.in_unit(method.steep_minutes, "min", 0)
+    } else {
+        speaker.in_unit(method.steep_minutes / 60.0, "h", 0)
+    };
     sheet::quiet_ui(
         ui,
-        format!(
-            "Water at {}, {}. Figures: {}. One millilitre of tea or water counts as 1 g, one of leaf as {} g.",
-            units.temperature(method.water_celsius, 0),
-            steep_words(method.steep_minutes),
-            Speaker::without_book().infusion_source(method.infusion),
-            show_number(LEAF_GRAMS_PER_MILLILITRE, 2)
+        say!(
+            speaker,
+            "serving-brewing-method",
+            temperature: speaker.temperature(method.water_celsius, 0),
+            time: steep,
+            source: speaker.infusion_source(method.infusion),
+            grams: speaker.in_unit(LEAF_GRAMS_PER_MILLILITRE, "g", 2)
         ),
     );
     if let Some(tea) = tea {
-        use_ui(ui, tea, plan, actions);
-    }
-}
-
-fn steep_words(minutes: f64) -> String {
-    if minutes < 120.0 {
-        format!("{} min on the leaf", show_number(minutes, 0))
-    } else {
-        format!("{} h on the leaf", show_number(minutes / 60.0, 0))
+        use_ui(ui, speaker, tea, plan, actions);
     }
 }
 
 /// Water and leaf, of each pot when there are several, and the tea that comes of them.
-fn facts(plan: &BrewPlan) -> Vec<Fact<'static>> {
+fn facts(speaker: Speaker<'_>, plan: &BrewPlan) -> Vec<Fact<'static>> {
     let grams = |grams: f64| Value::digits(rounded(grams, None).value);
     let figure = |figure: Uncertain| Value::known(figure, 3);
-    let fact = |name: &str, value: Value, unit: &'static str| (name.to_owned(), value, unit);
+    let fact =
+        |name: &str, value: Value, unit: &'static str| (speaker.word(name).to_owned(), value, unit);
     let mut facts = Vec::new();
     let pots = plan.batches.filter(|batches| batches.count > 1);
     if let Some(pots) = pots {
-        facts.push(fact("pots", Value::digits(pots.count.to_string()), ""));
-        facts.push(fact("water of each pot", grams(pots.each.water), "g"));
-        facts.push(fact("leaf of each pot", grams(pots.each.leaf), "g"));
+        let count = Value::digits(pots.count.to_string());
+        facts.push(fact("serving-brewing-pots", count, ""));
+        let (water, leaf) = (grams(pots.each.water), grams(pots.each.leaf));
+        facts.push(fact("serving-brewing-water-each", water, "g"));
+        facts.push(fact("serving-brewing-leaf-each", leaf, "g"));
     }
-    let of_all = if pots.is_some() { " of all pots" } else { "" };
-    facts.push(fact(
-        &format!("water{of_all}"),
-        grams(plan.whole.water),
-        "g",
-    ));
-    facts.push(fact(&format!("leaf{of_all}"), grams(plan.whole.leaf), "g"));
+    let [water, leaf] = if pots.is_some() {
+        ["serving-brewing-water-all", "serving-brewing-leaf-all"]
+    } else {
+        ["serving-brewing-water", "serving-brewing-leaf"]
+    };
+    facts.push(fact(water, grams(plan.whole.water), "g"));
+    facts.push(fact(leaf, grams(plan.whole.leaf), "g"));
     let found = &plan.found;
     let caffeine = found.caffeine.map_or_else(
-        || Value::not_known("caffeine of the leaf: not stated"),
+        || Value::not_known(speaker.word("serving-brewing-caffeine-not-stated")),
         figure,
     );
     facts.extend([
-        fact("ready tea", figure(found.ready), "g"),
-        fact("kept back by the leaf", figure(found.retained), "g"),
-        fact("strength", figure(found.strength), "g/100 g"),
-        fact("caffeine", caffeine, "mg"),
+        fact("serving-brewing-ready", figure(found.ready), "g"),
+        fact("serving-brewing-retained", figure(found.retained), "g"),
+        fact(
+            "serving-brewing-strength",
+            figure(found.strength),
+            "g/100 g",
+        ),
+        fact("measurand-caffeine", caffeine, "mg"),
     ]);
     facts
 }
 
 /// When it is ready and until when it may be used; what is not known of them says the sentence below the facts.
-fn time_facts(plan: &BrewPlan) -> Vec<Fact<'static>> {
-    let ready = plan.times.map(|times| ("ready at", times.ready));
+fn time_facts(speaker: Speaker<'_>, plan: &BrewPlan) -> Vec<Fact<'static>> {
+    let ready = plan
+        .times
+        .map(|times| ("serving-brewing-ready-at", times.ready));
     let use_by = plan.times.and_then(|times| times.use_by);
-    let use_by = use_by.map(|use_by| ("use by", use_by));
+    let use_by = use_by.map(|use_by| ("serving-brewing-use-by", use_by));
     let of = |(name, time): (&str, DayMinute)| {
-        (
-            name.to_owned(),
-            Value::digits(Speaker::without_book().day_minute(time)),
-            "",
-        )
+        let time = Value::digits(speaker.day_minute(time));
+        (speaker.word(name).to_owned(), time, "")
     };
     ready.into_iter().chain(use_by).map(of).collect()
 }
 
-fn times_words(question: &BrewQuestion, plan: &BrewPlan) -> String {
+fn times_words(speaker: Speaker<'_>, question: &BrewQuestion, plan: &BrewPlan) -> String {
     let Some(times) = plan.times else {
-        return "Type when the water is poured on to see when it is ready.".to_owned();
+        return speaker.word("serving-brewing-no-start").to_owned();
     };
-    let speaker = Speaker::without_book();
-    match (times.use_by, question.holding) {
-        (Some(use_by), Some(hours)) => {
-            let beyond = if hours > BREWED_TEA_HOURS {
-                format!(
-                    " Published guidance holds brewed tea no longer than {} h.",
-                    show_number(BREWED_TEA_HOURS, 0)
-                )
-            } else {
-                String::new()
-            };
-            format!(
-                "Ready at {}, use by {} ({} h held).{beyond}",
-                speaker.day_minute(times.ready),
-                speaker.day_minute(use_by),
-                show_number(hours, 1)
-            )
-        }
-        _ => format!(
-            "Ready at {}. Use by: the book states no holding time; published guidance is no longer than {} h.",
-            speaker.day_minute(times.ready),
-            show_number(BREWED_TEA_HOURS, 0)
-        ),
+    let ready = speaker.day_minute(times.ready);
+    let most = speaker.in_unit(BREWED_TEA_HOURS, "h", 0);
+    let Some((until, hours)) = times.use_by.zip(question.holding) else {
+        return say!(speaker, "serving-brewing-no-holding", ready: ready, most: most);
+    };
+    let (until, held) = (speaker.day_minute(until), speaker.in_unit(hours, "h", 1));
+    if hours > BREWED_TEA_HOURS {
+        say!(speaker, "serving-brewing-times-beyond", ready: ready, until: until, hours: held, most: most)
+    } else {
+        say!(speaker, "serving-brewing-times", ready: ready, until: until, hours: held)
     }
 }
 
 /// Carries the strength into every drink that is made with the tea.
-fn use_ui(ui: &mut Ui, tea: &Ingredient, plan: &BrewPlan, actions: &mut Vec<Action>) {
+fn use_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    tea: &Ingredient,
+    plan: &BrewPlan,
+    actions: &mut Vec<Action>,
+) {
     let name = tea.full_name();
     let name = name_as_shown(&name);
     if tea.house_made.is_some() {
-        sheet::quiet_ui(
-            ui,
-            format!("{name} is house-made: its recipe gives these figures."),
-        );
+        sheet::quiet_ui(ui, say!(speaker, "serving-brewing-house-made", tea: name));
         return;
     }
     let Some(changed) = brewing_model::with_figures(tea, plan) else {
-        sheet::quiet_ui(
-            ui,
-            format!(
-                "{name} states its figures per 100 ml, and no density to turn these into them."
-            ),
-        );
+        sheet::quiet_ui(ui, say!(speaker, "serving-brewing-no-density", tea: name));
         return;
     };
-    let evidence = if plan.is_measured {
-        "measured"
+    let evidence = speaker.evidence_kind(if plan.is_measured {
+        Evidence::Measured
     } else {
-        "assumed"
-    };
+        Evidence::Assumed
+    });
     ui.add_space(grid::TIGHT);
-    let words = format!("Use these figures for {name}");
-    let hint = format!(
-        "water, tea solids and, where it is known, caffeine of 100 g, entered as {evidence}"
-    );
-    if ui.button(words).on_hover_text(&hint).clicked() {
+    let words = say!(speaker, "serving-brewing-use", tea: name);
+    let does = say!(speaker, "serving-brewing-use-does", evidence: evidence);
+    if ui.button(words).on_hover_text(&does).clicked() {
         actions.push(Action::edit(
             Edit::PutIngredient(changed),
-            format!("brewing {}", tea.id),
+            format!("brewing-figures {}", tea.id),
         ));
     }
-    sheet::quiet_ui(ui, format!("Changes every drink made with it: {hint}."));
+    sheet::quiet_ui(ui, does);
 }

@@ -9,8 +9,8 @@ use egui_plot::{
 use super::cooling::line_words;
 use super::sheet;
 use crate::balance::CoolingLine;
-use crate::quantity::{DisplayUnits, ShownUnit, show_number};
-use crate::say::Speaker;
+use crate::quantity::{ShownUnit, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 
@@ -29,9 +29,9 @@ pub(super) fn cooling_plot_ui(
     ui: &mut Ui,
     course: &CoolingCourse,
     run: Option<&RunCourse>,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) {
-    let unit = units.of("°C");
+    let unit = speaker.units.of("°C");
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width().min(sheet::MOST_WIDTH);
     let minutes = course.points.last().map_or(1.0, |point| point.minutes);
@@ -60,22 +60,24 @@ pub(super) fn cooling_plot_ui(
         .sense(egui::Sense::hover())
         .cursor_color(palette.line)
         .custom_x_axes(vec![
-            AxisHints::new_x().label(axis("minutes")).formatter(whole),
+            AxisHints::new_x()
+                .label(axis(speaker.word("serving-head-minutes")))
+                .formatter(whole),
         ])
         .custom_y_axes(vec![
             AxisHints::new_y().label(axis(unit.symbol)).formatter(whole),
         ])
         .label_formatter(|_| None)
         .show(ui, |plot| {
-            lines_ui(plot, course, palette, minutes, units);
+            lines_ui(plot, course, palette, minutes, speaker);
             if let Some(run) = run {
                 run_ui(plot, run, palette, &unit);
             }
             curve_ui(plot, course, palette, &unit);
         })
         .response;
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words(course, run, units)));
-    legend_ui(ui, run, palette);
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words(speaker, course, run)));
+    legend_ui(ui, speaker, run, palette);
 }
 
 /// What is drawn, from the coldest to the hottest, in the unit of the axis.
@@ -104,27 +106,27 @@ fn lines_ui(
     course: &CoolingCourse,
     palette: &Palette,
     minutes: f64,
-    units: DisplayUnits,
+    speaker: Speaker<'_>,
 ) {
     for milestone in &course.cooling.milestones {
+        let at = speaker.temperature(milestone.celsius, 0);
         let name = match milestone.line {
-            CoolingLine::VeryHot => "very hot",
-            CoolingLine::Drinking => "drinking temperature",
-            CoolingLine::Lukewarm => "lukewarm",
+            CoolingLine::VeryHot => say!(speaker, "serving-cooling-line-very-hot", at: at),
+            CoolingLine::Drinking => say!(speaker, "serving-cooling-line-drinking", at: at),
+            CoolingLine::Lukewarm => say!(speaker, "serving-cooling-line-lukewarm", at: at),
         };
         let colour = if milestone.line == CoolingLine::Drinking {
             palette.accent
         } else {
             palette.outline
         };
-        let y = units.of("°C").value(milestone.celsius);
-        let line = HLine::new(name, y)
+        let y = speaker.units.of("°C").value(milestone.celsius);
+        let line = HLine::new(format!("{:?}", milestone.line), y)
             .color(colour)
             .width(grid::HAIRLINE)
             .allow_hover(false);
         plot.hline(line);
-        let words = format!("{name}, {}", units.temperature(milestone.celsius, 0));
-        let text = RichText::new(words)
+        let text = RichText::new(name)
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         // The curve comes from the upper left and goes to the lower right: a name stands where it is not.
@@ -134,7 +136,7 @@ fn lines_ui(
             (minutes, Align2::RIGHT_BOTTOM)
         };
         let at = PlotPoint::new(at, y);
-        let name = Text::new(format!("name of {name}"), at, text);
+        let name = Text::new(format!("name-{:?}", milestone.line), at, text);
         plot.text(name.anchor(anchor).allow_hover(false));
     }
 }
@@ -158,7 +160,7 @@ fn curve_ui(
         .stroke(Stroke::NONE)
         .allow_hover(false);
     plot.add(band);
-    plot.line(curve("this drink", &course.points, colour, unit).width(2.0));
+    plot.line(curve("drink", &course.points, colour, unit).width(2.0));
 }
 
 fn curve(
@@ -179,12 +181,7 @@ fn curve(
 /// The readings as they were taken, and the curve through them.
 fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette, unit: &ShownUnit<'_>) {
     if !run.points.is_empty() {
-        let line = curve(
-            "through the readings",
-            &run.points,
-            palette.text_quiet,
-            unit,
-        );
+        let line = curve("run", &run.points, palette.text_quiet, unit);
         plot.line(line.width(grid::HAIRLINE).style(LineStyle::dashed_dense()));
     }
     let points: Vec<[f64; 2]> = run
@@ -202,15 +199,13 @@ fn run_ui(plot: &mut PlotUi<'_>, run: &RunCourse, palette: &Palette, unit: &Show
 }
 
 /// What the marks mean, in words.
-fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
-    let mut words =
-        "Line: this drink from the handing over on; band: where it is in 95 of 100 cases."
-            .to_owned();
-    if run.is_some_and(|run| !run.readings.is_empty()) {
-        words.push_str(
-            " Dots: the readings as they were taken, the cup open; dashed: the curve through them.",
-        );
-    }
+fn legend_ui(ui: &mut Ui, speaker: Speaker<'_>, run: Option<&RunCourse>, palette: &Palette) {
+    let has_readings = run.is_some_and(|run| !run.readings.is_empty());
+    let words = speaker.word(if has_readings {
+        "serving-cooling-legend-readings"
+    } else {
+        "serving-cooling-legend"
+    });
     ui.scope(|ui| {
         ui.set_max_width(sheet::MOST_WIDTH);
         ui.label(
@@ -222,19 +217,21 @@ fn legend_ui(ui: &mut Ui, run: Option<&RunCourse>, palette: &Palette) {
 }
 
 /// The picture in a sentence.
-fn words(course: &CoolingCourse, run: Option<&RunCourse>, units: DisplayUnits) -> String {
-    let symbol = units.of("°C").symbol;
+fn words(speaker: Speaker<'_>, course: &CoolingCourse, run: Option<&RunCourse>) -> String {
     let passed = course.cooling.milestones.iter().filter_map(|milestone| {
         let minutes = if milestone.line == CoolingLine::VeryHot {
-            Speaker::without_book().about_and_latest(milestone)?
+            speaker.about_and_latest(milestone)?
         } else {
-            format!("{} min", show_number(milestone.minutes?.value, 0))
+            speaker.in_unit(milestone.minutes?.value, "min", 0)
         };
-        Some(format!("{} in {minutes}", line_words(milestone, units)))
+        let line = line_words(speaker, milestone);
+        Some(say!(speaker, "serving-cooling-picture-line", line: line, minutes: minutes))
     });
-    let readings = run.map_or(0, |run| run.readings.len());
-    format!(
-        "cooling curve in {symbol}: {}; {readings} readings",
-        passed.collect::<Vec<_>>().join(", ")
+    say!(
+        speaker,
+        "serving-cooling-picture",
+        unit: speaker.units.of("°C").symbol,
+        lines: passed.collect::<Vec<_>>().join(", "),
+        readings: run.map_or(0, |run| run.readings.len())
     )
 }

@@ -7,7 +7,7 @@ use egui::{Label, RichText, Ui};
 use super::sheet;
 use crate::balance::{AllergenSummary, Verdict};
 use crate::book::Allergen;
-use crate::say::say;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words;
@@ -35,7 +35,7 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         speaker.word("serving-guests-not-stated"),
         &speaker.ingredients(&summary.not_stated),
     );
-    if let Some(words) = us_words(summary) {
+    if let Some(words) = us_words(speaker, summary) {
         sheet::quiet_ui(ui, words);
     }
     ui.add_space(grid::TIGHT);
@@ -60,20 +60,44 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
 }
 
 /// The same under the nine names of the US law; nothing when it names none of them.
-fn us_words(summary: &AllergenSummary) -> Option<String> {
-    let named = |allergens: &BTreeSet<Allergen>| -> Vec<&str> {
-        allergens
+fn us_words(speaker: Speaker<'_>, summary: &AllergenSummary) -> Option<String> {
+    let named = |message: &str, allergens: &BTreeSet<Allergen>| {
+        let names: Vec<&str> = allergens
             .iter()
-            .filter_map(|allergen| allergen.us_word())
-            .collect()
+            .filter_map(|allergen| us_name(speaker, *allergen))
+            .collect();
+        (!names.is_empty()).then(|| say!(speaker, message, allergens: speaker.and(&names)))
     };
-    let (contains, may_contain) = (named(&summary.contains), named(&summary.may_contain));
-    let parts: Vec<String> = [("contains", contains), ("may contain", may_contain)]
+    let clauses = [
+        named("allergens-contains", &summary.contains),
+        named("allergens-may-contain", &summary.may_contain),
+    ];
+    let clauses = clauses
         .into_iter()
-        .filter(|(_, names)| !names.is_empty())
-        .map(|(verb, names)| format!("{verb} {}", names.join(", ")))
-        .collect();
-    (!parts.is_empty()).then(|| format!("The nine major US allergens: {}.", parts.join("; ")))
+        .flatten()
+        .reduce(|before, after| say!(speaker, "clauses", before: before, after: after))?;
+    Some(say!(speaker, "serving-guests-us", clauses: clauses))
+}
+
+/// What the US law calls an allergen, for the nine that it names.
+fn us_name(speaker: Speaker<'_>, allergen: Allergen) -> Option<&'static str> {
+    let message = match allergen {
+        Allergen::Gluten => "serving-guests-us-wheat",
+        Allergen::Crustaceans => "serving-guests-us-shellfish",
+        Allergen::Eggs => "serving-guests-us-eggs",
+        Allergen::Fish => "serving-guests-us-fish",
+        Allergen::Peanuts => "serving-guests-us-peanuts",
+        Allergen::Soybeans => "serving-guests-us-soybeans",
+        Allergen::Milk => "serving-guests-us-milk",
+        Allergen::Nuts => "serving-guests-us-tree-nuts",
+        Allergen::Sesame => "serving-guests-us-sesame",
+        Allergen::Celery
+        | Allergen::Mustard
+        | Allergen::Sulphites
+        | Allergen::Lupin
+        | Allergen::Molluscs => return None,
+    };
+    Some(speaker.word(message))
 }
 
 /// "Contains  milk, soybeans"; nothing for an empty list.
@@ -129,17 +153,19 @@ mod tests {
 
     #[test]
     fn us_law_names_nine_of_the_fourteen() {
-        let named = Allergen::ALL.iter().filter_map(|one| one.us_word());
-        assert_eq!(named.count(), 9);
+        let speaker = Speaker::without_book();
+        for allergen in Allergen::ALL {
+            assert_eq!(us_name(speaker, allergen), allergen.us_word());
+        }
         let summary = AllergenSummary {
             contains: [Allergen::Nuts, Allergen::Celery].into(),
             may_contain: [Allergen::Sesame].into(),
             ..AllergenSummary::default()
         };
         assert_eq!(
-            us_words(&summary).as_deref(),
+            us_words(speaker, &summary).as_deref(),
             Some("The nine major US allergens: contains tree nuts; may contain sesame.")
         );
-        assert_eq!(us_words(&AllergenSummary::default()), None);
+        assert_eq!(us_words(speaker, &AllergenSummary::default()), None);
     }
 }

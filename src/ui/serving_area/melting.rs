@@ -9,12 +9,13 @@ use crate::balance::{Measurand, MeltRate, Standing};
 use crate::book::Settings;
 use crate::edit::Edit;
 use crate::quantity::{Uncertain, rounded, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::field::draft_error_ui;
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::value::Value;
+use crate::ui::value::{Value, gap_words};
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -39,7 +40,7 @@ const GRAMS: Range = Range {
 /// Room for the minutes before a row, in points.
 const AFTER: f32 = 16.0 * grid::STEP;
 /// The name of the field for the rate.
-const RATE_KEY: &str = "field melt rate";
+const RATE_KEY: &str = "melt-rate";
 
 /// Weighings of drained ice as they are typed, minutes and grams; not kept in the book.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -73,78 +74,73 @@ pub(super) fn melting_ui(
     view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
-    let ice = Value::of(screen.speaker, screen.balance, Measurand::IceLeft, 0);
-    sheet::figure_ui(
-        ui,
-        screen,
-        "ice left when served",
-        &ice,
-        "g",
-        Measurand::IceLeft,
-    );
+    let speaker = screen.speaker;
+    let ice = Value::of(speaker, screen.balance, Measurand::IceLeft, 0);
+    let name = speaker.word("serving-ice-served");
+    sheet::figure_ui(ui, screen, name, &ice, "g", Measurand::IceLeft);
     if let Some(last) = serving.standing.last() {
         let gone = Value::known(last.ice_gone_after, 0);
-        sheet::fact_ui(ui, "all of it gone after", &gone, "min");
+        sheet::fact_ui(ui, speaker.word("serving-ice-gone"), &gone, "min");
         ui.add_space(grid::NEAR);
         standing_ui(ui, screen, &serving.standing);
-        sheet::quiet_ui(ui, "For a drink that stands untouched and unstirred.");
+        sheet::quiet_ui(ui, speaker.word("serving-ice-stands"));
     } else {
-        sheet::words_ui(ui, "No ice is left in it when it is handed over.");
+        sheet::words_ui(ui, speaker.word("serving-ice-none"));
     }
     rate_ui(ui, screen, serving.melt_rate, view, actions);
 }
 
 fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
+    let speaker = screen.speaker;
     let column = |name: &str, unit: &str, term: Option<Term>| Column {
         name: name.to_owned(),
         unit: unit.to_owned(),
         term,
     };
+    let figure = |measurand, unit: &str| {
+        let term = Term::of_measurand(measurand);
+        column(speaker.measurand(measurand), unit, term)
+    };
+    let (melted, tea) = ("serving-ice-melted", "serving-ice-tea");
     let columns = [
-        column("ice left", "g", None),
-        column("melted", "g", None),
-        column("dilution", "g/g", Some(Term::Dilution)),
-        column("sweetness", "g/100 ml", Some(Term::Sweetness)),
-        column("tea", "g/100 ml", Some(Term::TeaStrength)),
+        column(speaker.measurand(Measurand::IceLeft), "g", None),
+        column(speaker.word(melted), "g", None),
+        figure(Measurand::Dilution, "g/g"),
+        figure(Measurand::Sweetness, "g/100 ml"),
+        column(speaker.word(tea), "g/100 ml", Some(Term::TeaStrength)),
     ];
-    let rows: Vec<TableRow> = standing.iter().map(row_of).collect();
+    let rows: Vec<TableRow> = standing.iter().map(|row| row_of(speaker, row)).collect();
     sheet::table_ui(ui, &columns, AFTER, &rows);
-    copy_ui(ui, "standing", || {
-        sheet::as_table(screen.speaker, "time", &columns, &rows)
+    copy_ui(ui, speaker.word("serving-ice-table"), || {
+        sheet::as_table(speaker, speaker.word("serving-ice-time"), &columns, &rows)
     });
     let Some(first) = standing.first() else {
         return;
     };
-    for (is_known, name, measurand) in [
-        (first.sweetness.is_some(), "sweetness", Measurand::Sweetness),
-        (
-            first.tea_strength.is_some(),
-            "tea strength",
-            Measurand::TeaStrength,
-        ),
-        (first.dilution.is_some(), "dilution", Measurand::Dilution),
+    for (is_known, measurand) in [
+        (first.sweetness.is_some(), Measurand::Sweetness),
+        (first.tea_strength.is_some(), Measurand::TeaStrength),
+        (first.dilution.is_some(), Measurand::Dilution),
     ] {
         if !is_known {
-            let gap =
-                crate::ui::value::gap_words(screen.speaker, &screen.balance.reported(measurand));
+            let gap = gap_words(speaker, &screen.balance.reported(measurand));
+            let reason = gap.unwrap_or_else(|| speaker.word("serving-not-known").to_owned());
+            let name = speaker.measurand(measurand);
             sheet::quiet_ui(
                 ui,
-                format!(
-                    "The {name}: {}.",
-                    gap.unwrap_or_else(|| "not known".to_owned())
-                ),
+                say!(speaker, "serving-ice-gap", figure: name, reason: reason),
             );
         }
     }
 }
 
-fn row_of(standing: &Standing) -> TableRow {
+fn row_of(speaker: Speaker<'_>, standing: &Standing) -> TableRow {
     let figure = |figure: Option<Uncertain>, decimals: i32| {
         figure.map_or_else(Value::default, |figure| Value::known(figure, decimals))
     };
     let grams = |figure: Uncertain| Value::known(figure, 0);
     TableRow {
-        name: format!("{} min", show_number(standing.minutes, 0)),
+        name: speaker.in_unit(standing.minutes, "min", 0),
         is_part: false,
         cells: vec![
             grams(standing.ice_left),
@@ -172,13 +168,14 @@ fn rate_ui(
     view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
-    words::subheading_ui(ui, "How fast ice melts here");
+    let speaker = screen.speaker;
+    words::subheading_ui(ui, speaker.word("serving-ice-melting"));
     let settings = &screen.book.settings;
-    let assumed = show_number(rate.grams_per_minute.value, 1);
+    let assumed = speaker.number(rate.grams_per_minute.value, 1);
     let field = TypedField {
         key: RATE_KEY,
-        words: "melt rate",
-        name: "Melt rate of ice",
+        words: speaker.word("serving-ice-rate"),
+        name: speaker.word("serving-ice-rate-named"),
         shown: settings
             .ice_melt_rate
             .map(|rate| show_number(rate, 2))
@@ -194,17 +191,14 @@ fn rate_ui(
     let u = rounded(rate.grams_per_minute.value, Some(rate.grams_per_minute.u))
         .u
         .unwrap_or_default();
+    let u = speaker.digits(&u);
     let basis = if rate.is_stated {
-        "Stated by the shop"
+        say!(speaker, "serving-ice-rate-stated", u: u)
     } else {
-        "Assumed, since the shop states none"
+        say!(speaker, "serving-ice-rate-assumed", u: u)
     };
-    sheet::quiet_ui(
-        ui,
-        format!(
-            "{basis}; ± {u} g/min. To measure your own, fill several cups with the same ice and drink. Every five minutes, drain one, weigh its ice and enter the weight."
-        ),
-    );
+    sheet::quiet_ui(ui, basis);
+    sheet::quiet_ui(ui, speaker.word("serving-ice-how-to-measure"));
     weighings_ui(ui, screen, view, actions);
 }
 
@@ -214,6 +208,7 @@ fn weighings_ui(
     view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let quiet = |words: &str| {
         RichText::new(words)
@@ -223,16 +218,18 @@ fn weighings_ui(
     view.state.weighings.keep_one_free();
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
-        typed::column_head_ui(ui, quiet("minutes"));
-        typed::column_head_ui(ui, quiet("g of ice left"));
+        typed::column_head_ui(ui, quiet(speaker.word("serving-head-minutes")));
+        typed::column_head_ui(ui, quiet(speaker.word("serving-ice-grams")));
     });
     for at in 0..view.state.weighings.0.len() {
-        weighing_ui(ui, at, view, actions);
+        weighing_ui(ui, speaker, at, view, actions);
     }
     let read = view.state.weighings.read();
     if !read.is_empty() {
-        copy_ui(ui, "weighings of ice", || {
-            let mut table = Table::new(["minutes".to_owned(), spreadsheet::head("ice left", "g")]);
+        copy_ui(ui, speaker.word("serving-ice-weighings"), || {
+            let minutes = speaker.word("serving-head-minutes").to_owned();
+            let left = spreadsheet::head(speaker.measurand(Measurand::IceLeft), "g");
+            let mut table = Table::new([minutes, left]);
             for (minutes, grams) in &read {
                 table.row([minutes, grams].map(|number| Cell::figure(&number.to_string())));
             }
@@ -243,12 +240,11 @@ fn weighings_ui(
         return;
     };
     let figure = rounded(rate, u);
-    let doubt = figure.u.map(|u| format!(" ± {u}")).unwrap_or_default();
-    sheet::words_ui(
-        ui,
-        format!("By these weighings {}{doubt} g/min.", figure.value),
-    );
-    let button = ui.button(format!("Use {} g/min for the shop", figure.value));
+    let digits = speaker.digits(&figure.value);
+    let doubt = figure.u.map(|u| format!(" ± {}", speaker.digits(&u)));
+    let measured = digits.clone() + &doubt.unwrap_or_default();
+    sheet::words_ui(ui, say!(speaker, "serving-ice-measured", rate: measured));
+    let button = ui.button(say!(speaker, "serving-ice-use", rate: digits));
     if button.clicked() {
         actions.push(put_rate(
             &screen.book.settings,
@@ -257,19 +253,29 @@ fn weighings_ui(
     }
 }
 
-fn weighing_ui(ui: &mut Ui, at: usize, view: &mut InServing<'_>, actions: &mut Vec<Action>) {
-    let halves = [("Minutes", MINUTES), ("Grams", GRAMS)];
-    let key = |word: &str| format!("weighing {at} {word}");
+fn weighing_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    at: usize,
+    view: &mut InServing<'_>,
+    actions: &mut Vec<Action>,
+) {
+    let number = (at + 1).to_string();
+    let names = [
+        say!(speaker, "serving-ice-minutes-named", number: &number),
+        say!(speaker, "serving-ice-grams-named", number: &number),
+    ];
+    let ranges = [MINUTES, GRAMS];
+    let key = |half: usize| format!("weighing-{at}-{half}");
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
-        for (half, (word, range)) in halves.into_iter().enumerate() {
-            let key = key(word);
-            let name = format!("{word} of weighing {}", at + 1);
+        for (half, (name, range)) in names.iter().zip(ranges).enumerate() {
+            let key = key(half);
             let shown = view.state.weighings.0[at][half].clone();
             let field = TypedField {
                 key: &key,
                 words: "",
-                name: &name,
+                name,
                 shown,
                 hint: "–",
                 unit: "",
@@ -281,8 +287,8 @@ fn weighing_ui(ui: &mut Ui, at: usize, view: &mut InServing<'_>, actions: &mut V
             outcome.read(&key, &mut view.drafts, |text| range.read(text));
         }
     });
-    for (word, _) in halves {
-        draft_error_ui(ui, &view.drafts, &key(word));
+    for half in 0..ranges.len() {
+        draft_error_ui(ui, &view.drafts, &key(half));
     }
 }
 

@@ -164,7 +164,10 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut InServing<'_>) {
     });
     let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
-    ui.label(RichText::new(format!("{version} · {cup}")).color(palette.text_quiet));
+    ui.label(
+        RichText::new(say!(speaker, "serving-version-and-cup", version: version, cup: cup))
+            .color(palette.text_quiet),
+    );
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = egui::vec2(grid::TIGHT, 0.0);
         ui.spacing_mut().button_padding.x = grid::TIGHT;

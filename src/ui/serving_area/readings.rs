@@ -7,7 +7,8 @@ use super::sheet;
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::book::{CoolingReading, CoolingRun, Vessel, VesselId};
 use crate::edit::Edit;
-use crate::quantity::{DisplayUnits, TemperatureUnit, show_number};
+use crate::quantity::{DisplayUnits, TemperatureUnit, name_as_shown, show_number};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
@@ -71,7 +72,8 @@ pub(super) fn readings_ui(
     view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
-    words::subheading_ui(ui, "Thermometer readings");
+    let speaker = screen.speaker;
+    words::subheading_ui(ui, speaker.word("serving-readings"));
     let cup = screen
         .balance
         .resolved
@@ -79,35 +81,35 @@ pub(super) fn readings_ui(
         .as_ref()
         .and_then(|id| screen.book.vessel(id));
     let Some(cup) = cup else {
-        sheet::quiet_ui(ui, "Name a cup in the recipe; readings belong to a cup.");
+        sheet::quiet_ui(ui, speaker.word("serving-readings-no-cup"));
         return;
     };
     sheet::quiet_ui(
         ui,
-        format!(
-            "Fill the {} with hot water, leave it open, and read every few minutes: three readings give a curve, later ones make it \
-             surer. With the volume noted they hold for every drink in this cup, however full.",
-            cup.name
-        ),
+        say!(speaker, "serving-readings-how", cup: name_as_shown(&cup.name)),
     );
     let run = cup.cooling_run.clone().unwrap_or_else(|| CoolingRun {
         room: screen.book.settings.room_temperature,
         millilitres: None,
         readings: Vec::new(),
     });
-    circumstances_ui(ui, cup, &run, view, actions);
-    head_ui(ui, screen.speaker.units);
+    circumstances_ui(ui, speaker, cup, &run, view, actions);
+    head_ui(ui, speaker);
     for at in 0..=run.readings.len() {
-        reading_ui(ui, cup, &run, at, view, actions);
+        reading_ui(ui, speaker, cup, &run, at, view, actions);
     }
     if !run.readings.is_empty() {
-        copy_ui(ui, "thermometer readings", || as_table(&run, view.units));
+        let table = speaker.word("serving-readings-table");
+        copy_ui(ui, table, || as_table(speaker, &run));
     }
 }
 
-fn as_table(run: &CoolingRun, units: DisplayUnits) -> Table {
-    let temperature = spreadsheet::head("temperature", units.of("°C").symbol);
-    let mut table = Table::new(["minutes", temperature.as_str()]);
+fn as_table(speaker: Speaker<'_>, run: &CoolingRun) -> Table {
+    let units = speaker.units;
+    let temperature = speaker.word("serving-head-temperature");
+    let temperature = spreadsheet::head(temperature, units.of("°C").symbol);
+    let minutes = speaker.word("serving-head-minutes");
+    let mut table = Table::new([minutes, temperature.as_str()]);
     for reading in &run.readings {
         table.row(Half::BOTH.map(|half| Cell::figure(&half.shown(reading, units))));
     }
@@ -126,18 +128,19 @@ fn put(cup: &Vessel, run: Option<CoolingRun>, key: &str) -> Action {
 
 fn circumstances_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     cup: &Vessel,
     run: &CoolingRun,
     view: &mut InServing<'_>,
     actions: &mut Vec<Action>,
 ) {
-    let units = view.units;
+    let units = speaker.units;
     let celsius = units.of("°C");
-    let room_key = format!("field room of readings {}", cup.id);
+    let room_key = format!("readings-room {}", cup.id);
     let room = TypedField {
         key: &room_key,
-        words: "in a room of",
-        name: "Room temperature of the readings",
+        words: speaker.word("serving-readings-room"),
+        name: speaker.word("serving-readings-room-named"),
         shown: celsius.digits(run.room, 1),
         hint: "",
         unit: celsius.symbol,
@@ -156,17 +159,18 @@ fn circumstances_ui(
         ));
     }
     draft_error_ui(ui, &view.drafts, &room_key);
-    let volume_key = format!("field volume of readings {}", cup.id);
+    let volume_key = format!("readings-volume {}", cup.id);
+    let unit = say!(speaker, "serving-readings-volume-unit", unit: units.of("ml").symbol);
     let volume = TypedField {
         key: &volume_key,
-        words: "with",
-        name: "Volume of the readings",
+        words: speaker.word("serving-readings-volume"),
+        name: speaker.word("serving-readings-volume-named"),
         shown: run
             .millilitres
             .map(|millilitres| units.of("ml").digits(millilitres, 0))
             .unwrap_or_default(),
-        hint: "not noted",
-        unit: &format!("{} in it", units.of("ml").symbol),
+        hint: speaker.word("serving-readings-volume-hint"),
+        unit: &unit,
     };
     let outcome = volume.show(ui, &mut view.drafts, actions);
     if let Some(millilitres) = outcome.read(&volume_key, &mut view.drafts, |text| {
@@ -184,7 +188,7 @@ fn circumstances_ui(
     draft_error_ui(ui, &view.drafts, &volume_key);
 }
 
-fn head_ui(ui: &mut Ui, units: DisplayUnits) {
+fn head_ui(ui: &mut Ui, speaker: Speaker<'_>) {
     let palette = theme::palette(ui.visuals());
     let quiet = |words: &str| {
         RichText::new(words)
@@ -194,8 +198,8 @@ fn head_ui(ui: &mut Ui, units: DisplayUnits) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         ui.allocate_space(vec2(NUMBER, grid::STEP));
-        typed::column_head_ui(ui, quiet("minutes"));
-        typed::column_head_ui(ui, quiet(units.of("°C").symbol));
+        typed::column_head_ui(ui, quiet(speaker.word("serving-head-minutes")));
+        typed::column_head_ui(ui, quiet(speaker.units.of("°C").symbol));
     });
 }
 
@@ -209,10 +213,12 @@ enum Half {
 impl Half {
     const BOTH: [Self; 2] = [Self::Minutes, Self::Celsius];
 
-    fn word(self) -> &'static str {
+    /// The name of its field in the row of this number.
+    fn named(self, speaker: Speaker<'_>, number: usize) -> String {
+        let number = number.to_string();
         match self {
-            Self::Minutes => "Minutes",
-            Self::Celsius => "Temperature",
+            Self::Minutes => say!(speaker, "serving-readings-minutes-named", number: number),
+            Self::Celsius => say!(speaker, "serving-readings-celsius-named", number: number),
         }
     }
 
@@ -238,6 +244,7 @@ impl Half {
 /// One row; the one behind the last reading takes a new one.
 fn reading_ui(
     ui: &mut Ui,
+    speaker: Speaker<'_>,
     cup: &Vessel,
     run: &CoolingRun,
     at: usize,
@@ -246,7 +253,7 @@ fn reading_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let known = run.readings.get(at);
-    let key = |half: Half| format!("field reading {at} {} {}", half.word(), cup.id);
+    let key = |half: Half| format!("reading-{at}-{half:?} {}", cup.id);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         let number = RichText::new((at + 1).to_string()).font(TypeStyle::Small.font_id());
@@ -261,7 +268,7 @@ fn reading_ui(
                 Some(reading) => half.shown(reading, view.units),
                 None => view.state.begun.of(&cup.id)[half as usize].clone(),
             };
-            let name = format!("{} of reading {}", half.word(), at + 1);
+            let name = half.named(speaker, at + 1);
             let field = TypedField {
                 key: &key,
                 words: "",
@@ -274,7 +281,8 @@ fn reading_ui(
             take_over(cup, run, at, half, &key, &outcome, view, actions);
         }
         if known.is_some() {
-            let words = format!("Take reading {} away", at + 1);
+            let number = (at + 1).to_string();
+            let words = say!(speaker, "serving-readings-remove", number: number);
             if icon_button(ui, Icon::Delete, &words, &words).clicked() {
                 for half in Half::BOTH {
                     view.drafts.drop(&key(half));

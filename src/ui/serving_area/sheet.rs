@@ -95,7 +95,9 @@ pub(super) fn chosen_word_ui(ui: &mut Ui, name: &str, words: &str, is_chosen: bo
     let button = Button::selectable(is_chosen, RichText::new(words).color(colour))
         .frame_when_inactive(false)
         .fill(fill);
-    ui.add(button).accessible_name(format!("{name}: {words}"))
+    let speaker = speaker(ui.ctx());
+    let name = say!(speaker, "serving-choice-named", name: name, word: words);
+    ui.add(button).accessible_name(name)
 }
 
 /// A row with one figure: "to drinking temperature, 58 °C   7.4 ± 1.1 min".

@@ -3,7 +3,7 @@
 use egui::{Align, Layout, RichText, Sense, Ui, vec2};
 
 use crate::quantity::{AmountTextError, DisplayUnits, NumberError, TypedUnit, parse_amount};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, TypingError};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::Drafts;
@@ -15,43 +15,29 @@ const LABEL: f32 = 42.0 * grid::STEP;
 const FIELD: f32 = 22.0 * grid::STEP;
 
 /// Why a text can't be taken over.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq)]
 pub(super) enum TypedError {
     /// No number.
-    #[error("{}", Speaker::without_book().number_error(.0))]
     Number(NumberError),
     /// No amount.
-    #[error("{}", Speaker::without_book().amount_text_error(.0))]
     Amount(AmountTextError),
     /// A number that can't be.
-    #[error("{found} {unit} is out of range: enter {from} to {to} {unit}")]
     OutOfRange {
-        /// What was typed.
-        found: String,
-        /// The least.
-        from: String,
-        /// The most.
-        to: String,
-        /// The unit.
-        unit: &'static str,
+        /// What was typed, in the metric unit.
+        found: f64,
+        /// What can be.
+        range: Range,
     },
-    /// Counted in something else.
-    #[error("`{found}` is not counted so here; expected {expected}")]
+    /// Neither a mass nor a volume.
     OtherUnit {
         /// What was typed.
         found: String,
-        /// What is counted in.
-        expected: &'static str,
     },
     /// No time of day.
-    #[error("“{found}” is not a time: enter hh:mm, from 00:00 to 23:59")]
     TimeOfDay {
         /// What was typed.
         found: String,
     },
-    /// Nothing was typed where something is needed.
-    #[error("a number is missing")]
-    Empty,
 }
 
 impl From<NumberError> for TypedError {
@@ -67,13 +53,33 @@ impl From<AmountTextError> for TypedError {
 }
 
 impl TypingError for TypedError {
-    fn said(&self, _speaker: crate::say::Speaker<'_>) -> String {
-        self.to_string()
+    fn said(&self, speaker: Speaker<'_>) -> String {
+        match self {
+            Self::Number(error) => speaker.number_error(error),
+            Self::Amount(error) => speaker.amount_text_error(error),
+            Self::OutOfRange { found, range } => {
+                let unit = speaker.units.of(range.unit);
+                say!(
+                    speaker,
+                    "serving-out-of-range",
+                    found: speaker.trimmed(*found, range.unit, 1),
+                    from: speaker.digits(&unit.trimmed(range.from, 1)),
+                    to: speaker.trimmed(range.to, range.unit, 1)
+                )
+            }
+            Self::OtherUnit { found } => {
+                say!(speaker, "serving-no-mass-or-volume", found: found, units: speaker.or(&UNITS))
+            }
+            Self::TimeOfDay { found } => say!(speaker, "serving-not-a-time", found: found),
+        }
     }
 }
 
+/// Units of masses and volumes that are read.
+const UNITS: [&str; 7] = ["g", "kg", "oz", "lb", "ml", "l", "fl oz"];
+
 /// A range with its unit.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Range {
     pub(super) from: f64,
     pub(super) to: f64,
@@ -92,26 +98,19 @@ impl Range {
         text: &str,
         units: DisplayUnits,
     ) -> Result<Option<f64>, TypedError> {
-        let unit = units.of(self.unit);
-        let Some(found) = unit.read_optional(text)? else {
+        let Some(found) = units.of(self.unit).read_optional(text)? else {
             return Ok(None);
         };
         if (self.from..=self.to).contains(&found) {
             return Ok(Some(found));
         }
-        let show = |value: f64| unit.trimmed(value, 1);
-        let (from, to) = (show(self.from), show(self.to));
-        Err(TypedError::OutOfRange {
-            found: show(found),
-            from,
-            to,
-            unit: unit.symbol,
-        })
+        Err(TypedError::OutOfRange { found, range: self })
     }
 
     /// Reads a number that has to be there.
     pub(super) fn read_needed_in(self, text: &str, units: DisplayUnits) -> Result<f64, TypedError> {
-        self.read_in(text, units)?.ok_or(TypedError::Empty)
+        self.read_in(text, units)?
+            .ok_or(NumberError::Missing.into())
     }
 }
 
@@ -126,10 +125,7 @@ pub(super) fn read_grams(text: &str, grams_per_millilitre: f64) -> Result<Option
         TypedUnit::Millilitres => amount.number * grams_per_millilitre,
         _ => {
             let found = text.trim().to_owned();
-            return Err(TypedError::OtherUnit {
-                found,
-                expected: "g, kg, oz, lb, ml, l or fl oz",
-            });
+            return Err(TypedError::OtherUnit { found });
         }
     };
     Ok(Some(grams))
@@ -242,6 +238,7 @@ pub(super) fn unit_ui(ui: &mut Ui, unit: &str) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::TemperatureUnit;
 
     #[test]
     fn times_of_day_are_read_and_others_refused() {
@@ -265,7 +262,11 @@ mod tests {
         assert_eq!(read_grams("1.5 kg", 1.0), Ok(Some(1500.0)));
         assert_eq!(read_grams("16 ml", 0.25), Ok(Some(4.0)));
         assert_eq!(read_grams("", 1.0), Ok(None));
-        assert!(read_grams("2 scoops", 1.0).is_err());
+        let error = read_grams("2 scoops", 1.0).unwrap_err();
+        assert_eq!(
+            error.said(Speaker::without_book()),
+            "“2 scoops” is neither a mass nor a volume: use g, kg, oz, lb, ml, l or fl oz"
+        );
     }
 
     #[test]
@@ -276,11 +277,23 @@ mod tests {
             unit: "°C",
         };
         assert_eq!(celsius.read("58.5 °C"), Ok(Some(58.5)));
-        let message = celsius.read("300").unwrap_err().to_string();
-        assert_eq!(message, "300 °C is out of range: enter −10 to 110 °C");
+        let error = celsius.read("300").unwrap_err();
+        assert_eq!(
+            error.said(Speaker::without_book()),
+            "300\u{a0}°C is out of range: enter −10 to 110\u{a0}°C"
+        );
+        let fahrenheit = DisplayUnits {
+            temperature: TemperatureUnit::Fahrenheit,
+            ..DisplayUnits::METRIC
+        };
+        let error = celsius.read_in("300", fahrenheit).unwrap_err();
+        assert_eq!(
+            error.said(Speaker::without_book().in_units(fahrenheit)),
+            "300\u{a0}°F is out of range: enter 14 to 230\u{a0}°F"
+        );
         assert_eq!(
             celsius.read_needed_in("", DisplayUnits::METRIC),
-            Err(TypedError::Empty)
+            Err(NumberError::Missing.into())
         );
     }
 }

@@ -7,7 +7,7 @@ use crate::balance::{Level, Outcome, YardstickLine, YardstickReading};
 use crate::book::{Settings, Yardstick};
 use crate::edit::Edit;
 use crate::quantity::rounded;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
@@ -21,11 +21,12 @@ pub(super) fn yardsticks_ui(
     serving: &Serving,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = screen.speaker;
     let turned_on = &screen.book.settings.yardsticks;
     for reading in &serving.yardsticks {
         let mut is_on = turned_on.contains(&reading.yardstick);
         if ui
-            .checkbox(&mut is_on, name_of_yardstick(reading.yardstick))
+            .checkbox(&mut is_on, name_of_yardstick(speaker, reading.yardstick))
             .changed()
         {
             let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
@@ -33,10 +34,7 @@ pub(super) fn yardsticks_ui(
         }
     }
     if turned_on.is_empty() {
-        sheet::quiet_ui(
-            ui,
-            "None is turned on. They are guidance and no claim of compliance.",
-        );
+        sheet::quiet_ui(ui, speaker.word("serving-yardsticks-none"));
     }
     for reading in serving
         .yardsticks
@@ -63,53 +61,54 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 }
 
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
-    let speaker = Speaker::new(screen.book).in_units(screen.speaker.units);
-    words::subheading_ui(ui, &name_of_yardstick(reading.yardstick));
+    let speaker = screen.speaker;
+    words::subheading_ui(ui, &name_of_yardstick(speaker, reading.yardstick));
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for line in &reading.lines {
-            let value = value_of(screen, line);
-            sheet::fact_ui(ui, &name_of(line), &value, line.unit);
+            let value = value_of(speaker, line);
+            sheet::fact_ui(ui, &name_of(speaker, line), &value, line.unit);
         }
     });
     copy_ui(ui, speaker.yardstick(reading.yardstick), || {
-        let fact = |line| (name_of(line), value_of(screen, line), line.unit);
-        sheet::facts_as_table(screen.speaker, reading.lines.iter().map(fact))
+        let fact = |line| (name_of(speaker, line), value_of(speaker, line), line.unit);
+        sheet::facts_as_table(speaker, reading.lines.iter().map(fact))
     });
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(
         ui,
-        format!(
-            "{}. Counts {}.",
-            speaker.yardstick_publisher(reading.yardstick),
-            speaker.yardstick_definition(reading.yardstick)
+        say!(
+            speaker,
+            "serving-yardsticks-source",
+            publisher: speaker.yardstick_publisher(reading.yardstick),
+            definition: speaker.yardstick_definition(reading.yardstick)
         ),
     );
 }
 
-fn name_of_yardstick(yardstick: Yardstick) -> String {
-    words::capitalised(Speaker::without_book().yardstick(yardstick))
+fn name_of_yardstick(speaker: Speaker<'_>, yardstick: Yardstick) -> String {
+    words::capitalised(speaker.yardstick(yardstick))
 }
 
 /// "sugar without lactose: B"; what can't be told is said beside the figure.
-fn name_of(line: &YardstickLine) -> String {
-    let speaker = Speaker::without_book();
+fn name_of(speaker: Speaker<'_>, line: &YardstickLine) -> String {
     let part = speaker.yardstick_part(line.part);
     match line.outcome {
         // Without a figure of its own the row says "not known" in its place.
         Outcome::NotKnown if line.value.is_none_or(|value| value <= 0.0) => part,
         Outcome::Is(Level::Grams(_)) | Outcome::AtLeast(Level::Grams(_)) => part,
         _ if line.value.is_none() => part,
-        outcome => format!("{part}: {}", speaker.yardstick_outcome(outcome)),
+        outcome => {
+            let outcome = speaker.yardstick_outcome(outcome);
+            say!(speaker, "value-known", name: part, figure: outcome)
+        }
     }
 }
 
-fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
+fn value_of(speaker: Speaker<'_>, line: &YardstickLine) -> Value {
     let gap = (!line.missing.is_empty()).then(|| {
-        format!(
-            "not stated: {}",
-            Speaker::new(screen.book).ingredients(&line.missing)
-        )
+        let ingredients = speaker.ingredients(&line.missing);
+        say!(speaker, "value-not-stated", ingredients: ingredients)
     });
     let is_partial = !line.missing.is_empty() && !matches!(line.outcome, Outcome::Is(_));
     match (line.value, line.outcome) {
@@ -119,7 +118,7 @@ fn value_of(screen: &Screen<'_>, line: &YardstickLine) -> Value {
         },
         (None, outcome) => Value {
             gap,
-            ..Value::digits(Speaker::without_book().yardstick_outcome(outcome))
+            ..Value::digits(speaker.yardstick_outcome(outcome))
         },
         (Some(value), Outcome::NotKnown) if value <= 0.0 => Value {
             gap,
