@@ -64,10 +64,12 @@ impl AreaOfWork for RecipeState {
 
     fn go_to_focus(&mut self, focus: &str, book: &Book, view: &mut ViewState) -> bool {
         let recipe = lines::recipe_of_focus(focus);
-        if let Some(recipe) = &recipe {
-            view.show_recipe(book, recipe.clone());
+        let known = recipe.filter(|recipe| book.recipe(recipe).is_some());
+        let is_here = known.is_some();
+        if let Some(recipe) = known {
+            view.show_recipe(book, recipe);
         }
-        recipe.is_some()
+        is_here
     }
 
     fn carry_out(
