@@ -8,12 +8,12 @@ use serde_json::{Value, json};
 use super::swap::change;
 use super::{
     Failure, LadderArguments, json as documents, open, print, print_json, recipe_called,
-    report_errors, version_called,
+    report_errors, speaker, version_called,
 };
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{Ladder, Level, NoLevels, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
@@ -22,7 +22,9 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let version = version_called(recipe, arguments.version.as_deref())?;
     let levels = levels(&book, &arguments.levels)?;
     let Some(ladder) = ladder(&book, recipe, version.as_ref(), &levels) else {
-        return Err(Failure::Usage("there is no such version".to_owned()));
+        return Err(Failure::Usage(
+            speaker().word("command-no-such-version").to_owned(),
+        ));
     };
     if arguments.json {
         print_json(&document(&book, recipe, version.as_ref(), &ladder))?;
@@ -45,9 +47,10 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
                 name: name.to_owned(),
                 percent,
             }),
-            _ => Err(Failure::Usage(format!(
-                "`{}` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`",
-                text.escape_debug()
+            _ => Err(Failure::Usage(say!(
+                speaker(),
+                "command-enter-level",
+                text: text.escape_debug().to_string(),
             ))),
         }
     };
@@ -94,16 +97,19 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
     let figure = |balance: &Balance, measurand: Measurand, decimals: usize| {
         let known = balance.figures.complete(measurand);
         known.map_or_else(
-            || "not known".to_owned(),
+            || speaker().word("command-not-known").to_owned(),
             |value| show_number(value, decimals),
         )
     };
-    let mut sheet = format!(
-        "{}: the floor without any sweetener is {} g of sugar and {} g/100 ml of sweetness\n\n",
-        recipe.name,
-        figure(&ladder.floor, Measurand::TotalSugar, 1),
-        figure(&ladder.floor, Measurand::Sweetness, 1)
+    let speaker = Speaker::new(book);
+    let title = say!(
+        speaker,
+        "command-ladder-title",
+        recipe: &recipe.name,
+        sugar: figure(&ladder.floor, Measurand::TotalSugar, 1),
+        sweetness: figure(&ladder.floor, Measurand::Sweetness, 1),
     );
+    let mut sheet = format!("{title}\n\n");
     for rung in &ladder.rungs {
         match &rung.drink {
             Ok(drink) => {
@@ -111,30 +117,35 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
                 let moves: Vec<String> = drink
                     .moves
                     .iter()
-                    .map(|moved| Speaker::new(book).line_move(moved, &lines))
+                    .map(|moved| speaker.line_move(moved, &lines))
                     .collect();
                 let moves = if moves.is_empty() {
-                    "as it is".to_owned()
+                    speaker.word("command-as-it-is").to_owned()
                 } else {
                     moves.join(", ")
                 };
+                let reached = say!(
+                    speaker,
+                    "command-rung",
+                    aim: show_number(rung.aim, 1),
+                    reached: figure(&drink.balance, Measurand::Sweetness, 1),
+                    moves: moves,
+                );
                 let _ = writeln!(
                     sheet,
-                    "{:<8}{} g/100 ml aimed at, {} reached: {moves}\n        {}",
+                    "{:<8}{reached}\n        {}",
                     rung.level.name,
-                    show_number(rung.aim, 1),
-                    figure(&drink.balance, Measurand::Sweetness, 1),
-                    Speaker::new(book).adapted(drink)
+                    speaker.adapted(drink)
                 );
             }
             Err(reason) => {
-                let reason = Speaker::new(book).unadaptable(reason);
+                let reason = speaker.unadaptable(reason);
                 let _ = writeln!(sheet, "{:<8}{reason}", rung.level.name);
             }
         }
     }
     for reason in &ladder.reasons {
-        let _ = writeln!(sheet, "{}", Speaker::new(book).no_levels(reason));
+        let _ = writeln!(sheet, "{}", speaker.no_levels(reason));
     }
     sheet
 }

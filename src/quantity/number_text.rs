@@ -68,14 +68,6 @@ impl DecimalSign {
     /// Both.
     pub const ALL: [Self; 2] = [Self::Point, Self::Comma];
 
-    /// The words on screens.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Point => "point (1.5)",
-            Self::Comma => "comma (1,5)",
-        }
-    }
-
     fn character(self) -> char {
         match self {
             Self::Point => '.',

@@ -8,7 +8,7 @@ use crate::exchange::{
     ReadRecipe, RecipeExchangeError, RecipeQuestion, ReviewLine, RowFault, Skip, TableError,
     UnclearAmount, UnitsOf,
 };
-use crate::quantity::show_compact;
+use crate::quantity::{DecimalSign, show_compact};
 
 impl Speaker<'_> {
     /// What a column of a list means.
@@ -39,6 +39,14 @@ impl Speaker<'_> {
             Delimiter::Semicolon => "delimiter-semicolon",
             Delimiter::Tab => "delimiter-tab",
             Delimiter::Bar => "delimiter-bar",
+        })
+    }
+
+    /// The sign before decimals, with a number that has it: "comma (1,5)".
+    pub fn decimal_sign(&self, sign: DecimalSign) -> &'static str {
+        self.word(match sign {
+            DecimalSign::Point => "decimal-sign-point",
+            DecimalSign::Comma => "decimal-sign-comma",
         })
     }
 
@@ -214,7 +222,7 @@ impl Speaker<'_> {
     fn cell_fault(&self, fault: CellFault) -> String {
         let message = match fault {
             CellFault::NotANumber(Some(sign)) => {
-                return say!(self, "cell-not-a-number-with", sign: sign.words());
+                return say!(self, "cell-not-a-number-with", sign: self.decimal_sign(sign));
             }
             CellFault::OutOfRange => {
                 return say!(self, "cell-out-of-range", most: show_compact(MOST_IN_CELL));
@@ -400,7 +408,6 @@ impl Speaker<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::DecimalSign;
 
     #[test]
     fn what_is_wrong_with_a_list_is_told_with_its_place_and_what_to_do() {

@@ -253,6 +253,10 @@ fn every_file_of_a_language_has_every_message_with_the_same_arguments() {
         for file in OF_EVERY_LANGUAGE {
             assert!(files.contains(file), "{language:?} has no {file}");
         }
+        let is_english = language == Language::ENGLISH;
+        for file in Language::OF_ENGLISH_ALONE {
+            assert_eq!(files.contains(file), is_english, "{language:?}: {file}");
+        }
         for (message, wanted) in &english {
             let found = own.get(message);
             assert!(
