@@ -6,9 +6,11 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
-use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called, speaker};
+use super::{
+    CheckArguments, Failure, complain, facts, json, print, print_json, recipe_called, speaker,
+};
 use crate::balance::{Concern, StatementFinding, statement_findings};
-use crate::book::{ApprovalRecord, Book, Recipe, Severity};
+use crate::book::{ApprovalRecord, Book, Place, Recipe, Severity};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
 use crate::say::{Speaker, say};
@@ -98,12 +100,18 @@ fn print_named(path: &Path, text: &str) -> Result<(), Failure> {
 
 /// A book that does not open is one or more errors; they are told on standard error.
 fn unopened(error: &LoadError) -> Checked {
-    let said = speaker().load_error(error);
-    let problems: Vec<&str> = said.lines().collect();
-    let errors = problems.len().max(1);
+    let lines = error.lines();
+    let problems: Vec<String> = lines
+        .iter()
+        .map(|line| speaker().load_error_line(line))
+        .collect();
+    let errors = problems.len();
+    let mut document =
+        json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 });
+    facts::beside_each(&mut document, "problem", facts::load_error(error));
     Checked {
         text: String::new(),
-        document: json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 }),
+        document,
         errors,
         warnings: 0,
         without_recipe: None,
@@ -186,7 +194,13 @@ fn statement_place(finding: &StatementFinding) -> String {
 }
 
 fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
-    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": Speaker::new(book).question(finding) })
+    let place = Place::Ingredient(finding.ingredient.clone(), "statement");
+    facts::statement(finding).beside(json!({
+        "severity": Severity::Warning.word(),
+        "place": statement_place(finding),
+        "at": facts::place(&place),
+        "text": Speaker::new(book).question(finding),
+    }))
 }
 
 fn summary(book: &Book, errors: usize, warnings: usize) -> String {
@@ -287,7 +301,8 @@ fn record_line(recipe: &Recipe, record: &ApprovalRecord<'_>) -> String {
 fn history_json(book: &Book, recipe: &Recipe) -> Value {
     let approvals = recipe.approval_history().into_iter().map(|record| {
         let approval = record.approval;
-        json!({
+        let facts = record.differences.as_ref().map(facts::changes);
+        let mut document = json!({
             "number": record.number,
             "date": approval.date,
             "version": approval.version.as_ref().map(AsRef::<str>::as_ref),
@@ -296,7 +311,11 @@ fn history_json(book: &Book, recipe: &Recipe) -> Value {
             "tasted_at": approval.tasted_at,
             "follows": record.follows,
             "changes": record.differences.map(|one| Speaker::new(book).differences(&one)),
-        })
+        });
+        if let Some(facts) = facts {
+            facts::beside_each(&mut document, "change", facts);
+        }
+        document
     });
     json!({ "recipe": recipe.id.as_str(), "approvals": approvals.collect::<Vec<_>>() })
 }

@@ -7,14 +7,14 @@ use serde_json::{Value, json};
 
 use super::swap::change;
 use super::{
-    Failure, LadderArguments, json as documents, open, print, print_json, recipe_called,
+    Failure, LadderArguments, facts, json as documents, open, print, print_json, recipe_called,
     report_errors, speaker, version_called,
 };
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
 use crate::say::{Speaker, say};
-use crate::swap::{Ladder, Level, NoLevels, Rung, ladder};
+use crate::swap::{Ladder, Level, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -60,21 +60,23 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
 fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &Ladder) -> Value {
     let balance =
         |balance: &Balance| documents::balance(book, recipe.id.as_str(), version, balance, None);
-    json!({
+    let mut document = json!({
         "recipe": recipe.id.as_str(),
         "version": version.map(VersionId::as_str),
         "standard": balance(&ladder.standard),
         "floor": balance(&ladder.floor),
         "levels": ladder.rungs.iter().map(|one| rung(book, recipe, version, one)).collect::<Vec<_>>(),
         "reasons": ladder.reasons.iter().map(|one| Speaker::new(book).no_levels(one)).collect::<Vec<_>>(),
-        "reason_kinds": ladder.reasons.iter().map(NoLevels::word).collect::<Vec<_>>(),
-    })
+    });
+    let reasons = ladder.reasons.iter().map(facts::no_levels).collect();
+    facts::beside_each(&mut document, "reason", reasons);
+    document
 }
 
 fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) -> Value {
     let mut value = json!({ "name": rung.level.name, "percent": rung.level.percent, "sweetness_aimed_at": rung.aim });
     let rest = match &rung.drink {
-        Ok(drink) => json!({
+        Ok(drink) => facts::adapted(drink).beside(json!({
             "changes": drink.moves.iter().map(|moved| change(book, moved)).collect::<Vec<_>>(),
             "balance": documents::balance(
                 book, recipe.id.as_str(), version, &drink.balance, Some(&drink.difference)
@@ -82,9 +84,11 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
             "distance": documents::distance(&drink.difference),
             "explanation": Speaker::new(book).adapted(drink),
             "proven_optimal": drink.proven_optimal,
-        }),
+        })),
         Err(reason) => {
-            json!({ "reasons": [Speaker::new(book).unadaptable(reason)], "reason_kinds": [reason.word()] })
+            let mut rest = json!({ "reasons": [Speaker::new(book).unadaptable(reason)] });
+            facts::beside_each(&mut rest, "reason", vec![facts::unadaptable(reason)]);
+            rest
         }
     };
     if let (Value::Object(map), Value::Object(rest)) = (&mut value, rest) {

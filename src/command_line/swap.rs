@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use serde_json::{Value, json};
 
 use super::{
-    Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json,
+    Failure, SwapArguments, facts, ingredient_called, json as documents, open, print, print_json,
     recipe_called, report_errors, speaker, text, unknown, version_called,
 };
 use crate::book::{
@@ -16,7 +16,7 @@ use crate::book::{
 use crate::quantity::parse_number;
 use crate::say::{Speaker, say};
 use crate::swap::{
-    Answer, Demands, LineLimit, LineMove, Question, Reason, Suggestion, SuggestionKind, answer_with,
+    Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
 };
 
 pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
@@ -212,7 +212,7 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         &answer.plain,
         Some(&answer.plain_difference),
     );
-    json!({
+    let mut document = json!({
         "recipe": id,
         "version": version.map(crate::book::VersionId::as_str),
         "replace": answer.question.replace.as_str(),
@@ -222,12 +222,14 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         "plain_swap": with_distance(plain, documents::distance(&answer.plain_difference)),
         "suggestions": answer.suggestions.iter().map(|one| suggestion(book, recipe, answer, one)).collect::<Vec<_>>(),
         "reasons": answer.reasons.iter().map(|one| Speaker::new(book).swap_reason(one)).collect::<Vec<_>>(),
-        "reason_kinds": answer.reasons.iter().map(Reason::word).collect::<Vec<_>>(),
         "proven_optimal": answer.proven_optimal,
         "evaluated": answer.evaluated,
         "nodes": answer.nodes,
         "candidates": answer.candidates,
-    })
+    });
+    let reasons = answer.reasons.iter().map(facts::swap_reason).collect();
+    facts::beside_each(&mut document, "reason", reasons);
+    document
 }
 
 fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Suggestion) -> Value {
@@ -247,6 +249,7 @@ fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Sugges
         "distance": documents::distance(&suggestion.difference),
         "within_scatter": suggestion.within_scatter,
         "explanation": Speaker::new(book).suggestion(answer, suggestion),
+        "arguments": facts::suggestion(answer, suggestion),
     })
 }
 
