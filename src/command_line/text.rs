@@ -203,8 +203,11 @@ pub(super) fn distance(lead: &str, difference: &Difference) -> String {
         .iter()
         .filter_map(|axis| {
             let steps = axis.steps.filter(|steps| steps.abs() >= 0.05)?;
-            let (more, less) = axis.axis.comparatives();
-            let change = if steps > 0.0 { more } else { less };
+            let change = if steps > 0.0 {
+                speaker().more(&axis.axis)
+            } else {
+                speaker().less(&axis.axis)
+            };
             let shown = show_number(steps.abs(), 1);
             Some((
                 steps.abs(),

@@ -29,7 +29,7 @@ use super::{
 use crate::book::{Book, Finding, Recipe};
 use crate::say::{Speaker, say};
 use crate::workbench::{
-    Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Workbench,
+    Action, Command, FilePicker, Home, Intent, Look, Shown, SystemPicker, Unfiled, Workbench,
 };
 
 /// The name of the program to the system, and of its folder of data.
@@ -171,7 +171,7 @@ impl App {
             closing: false,
             shown_last: None,
             title: String::new(),
-            remembered_home: Home::Nowhere(String::new()),
+            remembered_home: Home::Nowhere(Unfiled::Called(String::new())),
             ctx: ctx.clone(),
             focused_before: None,
             last_input: 0.0,

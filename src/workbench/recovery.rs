@@ -236,6 +236,7 @@ impl Workbench {
             book: self.book().clone(),
             in_file: is_in_file.then(|| self.saved.clone()),
             note,
+            voice: self.voice,
         }
     }
 
@@ -283,7 +284,7 @@ impl Workbench {
         let is_there = home.as_ref().is_some_and(|path| path.exists());
         let home = match home {
             Some(path) => Home::File(path),
-            None => Home::Nowhere(name),
+            None => Home::Nowhere(Unfiled::Called(name)),
         };
         self.replace(
             base.map_or_else(Book::default, |base| base.book),
