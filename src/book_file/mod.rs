@@ -16,6 +16,7 @@ mod fingerprint;
 mod format_v1;
 mod load;
 mod parse;
+mod put;
 mod recovery;
 mod save;
 mod scan;

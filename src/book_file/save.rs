@@ -9,7 +9,8 @@ use std::time::Duration;
 use super::LONGEST_TEXT;
 use super::earlier;
 use super::error::SaveError;
-use super::fingerprint::{Fingerprint, OnDisk, look, look_closely};
+use super::fingerprint::{Fingerprint, OnDisk, look_closely};
+use super::put::{Put, put_expecting, put_over};
 use super::write::write_counting;
 use crate::book::Book;
 
@@ -39,7 +40,7 @@ pub fn save(path: &Path, book: &Book) -> Result<Saved, SaveError> {
 
 /// The same, unless the file is no longer what it was when its fingerprint was taken: then nothing is overwritten.
 ///
-/// The file is read before an earlier copy is kept of it, and its length and time are looked at last thing before it is replaced.
+/// The file is read before an earlier copy is kept of it, and what is replaced in the end is looked at once more.
 pub fn save_over(path: &Path, book: &Book, known: &Fingerprint) -> Result<Saved, SaveError> {
     save_expecting(path, book, Some(known))
 }
@@ -53,32 +54,32 @@ fn save_expecting(
     let io_error = |source| save_error(path, source);
     let target = followed(path).map_err(io_error)?;
     let beside = written_beside(&target, text.as_bytes()).map_err(io_error)?;
-    let refuse_changed = |look: fn(&Path, &Fingerprint) -> io::Result<OnDisk>| {
-        let Some(known) = known else {
-            return Ok(());
-        };
-        match look(&target, known).map_err(io_error)? {
-            OnDisk::Changed(_) => Err(SaveError::ChangedOnDisk {
-                path: path.to_owned(),
-            }),
-            OnDisk::Same | OnDisk::Gone => Ok(()),
-        }
+    let changed = || SaveError::ChangedOnDisk {
+        path: path.to_owned(),
     };
-    refuse_changed(look_closely)?;
+    if let Some(known) = known
+        && let OnDisk::Changed(_) = look_closely(&target, known).map_err(io_error)?
+    {
+        return Err(changed());
+    }
+    let metadata = beside.as_file().metadata().map_err(io_error)?;
     let earlier = keep_earlier(&target, text.as_bytes());
-    // To keep a copy and to read the file takes a while; a look at its length and time takes none.
-    refuse_changed(look)?;
-    let put = beside.persist(&target).map_err(|error| error.error);
-    let metadata = match put.and_then(|file| file.metadata()) {
-        Ok(metadata) => metadata,
-        Err(error) => {
-            // The book is where it was, so that it needs no copy.
-            if let Ok(Some(copy)) = &earlier {
-                let _ = fs::remove_file(copy);
-            }
-            return Err(io_error(error));
-        }
+    let put = match known {
+        Some(known) => put_expecting(beside, &target, known),
+        None => put_over(beside, &target),
     };
+    let refused = match put {
+        Ok(Put::Done) => None,
+        Ok(Put::ChangedMeanwhile) => Some(changed()),
+        Err(error) => Some(io_error(error)),
+    };
+    if let Some(refused) = refused {
+        // What was in place is there still, so that it needs no copy.
+        if let Ok(Some(copy)) = &earlier {
+            let _ = fs::remove_file(copy);
+        }
+        return Err(refused);
+    }
     sync_folder(folder_of(&target));
     earlier::thin_out(&target);
     remove_left_over(&target);

@@ -91,7 +91,7 @@ card-caution = Vorsicht ({ $kind })
 card-small-print = ± ist eine Standardunsicherheit. Allergene und Ernährungsweisen richten sich nach den Zutaten, wie auf deren Packungen angegeben; gemeinsam benutzte Shaker, Messlöffel und Mixer können Spuren hinterlassen. Dieses Blatt dient der Information und ist kein Nachweis für die Einhaltung der Vorschriften: örtliches Lebensmittelrecht beachten.
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
-card-not-confirmed = Die Übersetzung der Allergene und Hinweise ist vom Geschäft noch nicht bestätigt: Daneben steht der englische Text.
+card-not-confirmed = Die Übersetzung der Allergene und Hinweise ist vom Laden noch nicht bestätigt: Daneben steht der englische Text.
 card-foot-in-full = Fußzeile, vollständig: { $foot }
 
 ## Columns of tables
@@ -187,12 +187,12 @@ serve-lid = Deckel für { $cup }
 serve-film = Folie für { $cup }
 serve-straw = Trinkhalm
 serve-wide-straw = dicker Trinkhalm
-serve-sleeve = Becherhülle
+serve-sleeve = Manschette
 
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, Übung
-exercise-task = { $replace } wird durch { $with } ersetzt. Wie verändert sich das Getränk mit jeder Änderung gegenüber dem Stand davor? In jeder Zeile ein Kästchen ankreuzen.
+exercise-task = { $replace } wird durch { $with } ersetzt. Wie verändert sich das Getränk mit jeder Änderung gegenüber dem Stand davor? Kreuzen Sie in jeder Zeile ein Kästchen an.
 exercise-same = „Gleich“ bedeutet: Der Unterschied ist kleiner als { $share } merkliche Schritte und nicht zu schmecken.
 exercise-answers = Lösungen für die Schulungsleitung (vor Gebrauch abtrennen)
 exercise-standard = Standard
@@ -240,7 +240,7 @@ left-cautions = { $count ->
 left-allergens = Allergene
 left-uncertainty = Serviertemperatur und alle Unsicherheiten
 left-measures = Dosierhilfen des Ladens als eigene Angaben: Ihre Namen stehen im Text der Zutat
-left-roles = Funktion und Temperatur der Zeilen, Becher, Shaker und Verkaufspreis
+left-roles = Funktion und Temperatur der Zeilen, Becher, Shaker und Preis auf der Getränkekarte
 left-composition = Zusammensetzung der Zutaten und Herkunft der Angaben
 left-versions = die übrigen Versionen und der Verlauf der Freigaben
 left-caffeine = Koffein und Energie in kJ

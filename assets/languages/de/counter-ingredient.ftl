@@ -40,8 +40,8 @@ ingredient-hours-waste = Stunden, Verlust
 ingredient-waste-of-batch-named = Verlust je Ansatz
 
 # What the pack says.
-ingredient-statement = Zutatenliste
-ingredient-statement-named = Zutatenliste
+ingredient-statement = Zutatenverzeichnis
+ingredient-statement-named = Zutatenverzeichnis
 ingredient-statement-hint = wie auf der Packung gedruckt
 ingredient-vegan = vegan
 ingredient-dairy-free = milchfrei

@@ -80,7 +80,7 @@ counter-ware-first = mit
 counter-ware-named = Zubehör
 counter-ware-price = für
 counter-ware-straw = Trinkhalm
-counter-ware-wide-straw = breiter Trinkhalm
+counter-ware-wide-straw = dicker Trinkhalm
 counter-ware-sleeve = Manschette
 counter-ware-remove = Entfernen: { $item }
 counter-ware-add = Trinkhalm oder Manschette hinzufügen
@@ -131,7 +131,7 @@ counter-result-no-mass = { $ingredient }: gewogen, aber noch ohne Gewicht
 # "1 scoop = 12.4", and behind it the unit, the uncertainty and what was weighed.
 counter-result = { $measured } = { $mass }
 counter-result-of = ({ $ingredient })
-counter-result-drift = Abweichung im Lauf der Zeit: { $before } am { $first }, { $now } am { $last }, { $percent } %, mehr als die Messwerte streuen. Bei Abnutzung oder nach einer Neueinstellung als neue Dosierhilfe anlegen: { $measure }.
+counter-result-drift = Abweichung im Lauf der Zeit: { $before } am { $first }, { $now } am { $last }, { $percent } %, mehr als die Messwerte streuen. Legen Sie bei Abnutzung oder nach einer Neueinstellung eine neue Dosierhilfe dafür an: { $measure }.
 # One use as the subject of a sentence that begins small; the kind is chosen by its key.
 counter-one-use = { $kind ->
         [scoop] ein Messlöffel
@@ -169,9 +169,9 @@ counter-shop-name-hint = Name des Ladens
 counter-shop-currency = Währung
 counter-shop-currency-named = Währung
 # A row: "sales tax | 19 | % within the menu price".
-counter-shop-tax = Mehrwertsteuer
-counter-shop-tax-named = Mehrwertsteuer in Prozent
-counter-shop-tax-unit = %, im Verkaufspreis enthalten
+counter-shop-tax = Umsatzsteuer
+counter-shop-tax-named = Umsatzsteuer in Prozent
+counter-shop-tax-unit = %, im Preis auf der Getränkekarte enthalten
 counter-shop-note-named = Notiz zum Buch
 counter-shop-temperatures = Temperaturen
 counter-shop-room = Raum
@@ -180,17 +180,17 @@ counter-shop-refrigerator = Kühlschrank
 counter-shop-refrigerator-named = Temperatur des Kühlschranks
 counter-shop-ice-temperature = Eis
 counter-shop-ice-temperature-named = Temperatur des Eises
-counter-shop-hot = heiß, verkostet bei
+counter-shop-hot = heiß verkostet
 counter-shop-hot-named = Verkostungstemperatur heißer Getränke
-counter-shop-iced = kalt, verkostet bei
-counter-shop-iced-named = Verkostungstemperatur kalter Getränke
+counter-shop-iced = eisgekühlt verkostet
+counter-shop-iced-named = Verkostungstemperatur eisgekühlter Getränke
 # A row with two fields: "hot, served | 55 | to | 75".
-counter-shop-hot-window = heiß, serviert
+counter-shop-hot-window = heiß serviert
 counter-shop-hot-from-named = Niedrigste Serviertemperatur heißer Getränke
 counter-shop-hot-to-named = Höchste Serviertemperatur heißer Getränke
-counter-shop-iced-window = kalt, serviert
-counter-shop-iced-from-named = Niedrigste Serviertemperatur kalter Getränke
-counter-shop-iced-to-named = Höchste Serviertemperatur kalter Getränke
+counter-shop-iced-window = eisgekühlt serviert
+counter-shop-iced-from-named = Niedrigste Serviertemperatur eisgekühlter Getränke
+counter-shop-iced-to-named = Höchste Serviertemperatur eisgekühlter Getränke
 counter-shop-window-to = bis
 counter-shop-ice = Eis
 # How much a millilitre of ice in a heap weighs.
@@ -218,7 +218,7 @@ counter-shop-marks-unit = % Abweichung, höchstens
 counter-steps = Merkliche Schritte
 counter-steps-table = merkliche Schritte
 counter-steps-about = Wie groß ein Unterschied sein muss, bis ein Gast ihn bemerkt: ein Prozentsatz des Werts im Standard, aber nie weniger als die Untergrenze. Wenn Sie die Verkostenden geprüft haben, geben Sie eigene Werte ein.
-counter-step-axis = Achse
+counter-step-axis = Merkmal
 counter-step-part = Anteil
 counter-step-part-percent = Anteil, %
 counter-step-floor = Untergrenze
@@ -290,7 +290,7 @@ counter-none-match = { $kind ->
        *[vessel] Keine passenden Gefäße.
     }
 counter-add-named = „{ $name }“ hinzufügen
-counter-published = Aus einer veröffentlichten Tabelle…
+counter-published = Aus einer veröffentlichten Tabelle …
 counter-published-unreadable = Die Tabellen können nicht gelesen werden.
 counter-sort-by = Sortieren nach: { $column }
 counter-close = Schließen

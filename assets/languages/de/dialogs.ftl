@@ -55,9 +55,9 @@ dialog-discard-changes-does = Die Änderungen gehen verloren
 # Finding anything in the book.
 look-up-title = Im Buch suchen
 look-up-hint = ein Name, eine Marke, eine Anweisung, eine Notiz …
-look-up-what-to-do = Teile eines Namens, einer Marke, eines Aromas, einer Anweisung, einer Notiz oder eines Freigabegrunds eingeben, in beliebiger Reihenfolge. Mit den Pfeiltasten auswählen, dann die Eingabetaste drücken.
+look-up-what-to-do = Geben Sie Teile eines Namens, einer Marke, eines Aromas, einer Anweisung, einer Notiz oder eines Freigabegrunds ein, in beliebiger Reihenfolge. Wählen Sie mit den Pfeiltasten aus, und drücken Sie die Eingabetaste.
 look-up-nothing = In diesem Buch passt nichts zu „{ $typed }“. Versuchen Sie es mit weniger Wörtern oder einem Wortteil.
-look-up-best = { $all } Treffer; dies sind die besten { $best }. Mit einem weiteren Wort eingrenzen.
+look-up-best = { $all } Treffer; dies sind die besten { $best }. Grenzen Sie die Suche mit einem weiteren Wort ein.
 look-up-found = { $count ->
     [one] 1 Treffer
    *[other] { $count } Treffer

@@ -12,7 +12,7 @@ recipe-sheet-name-stays = Ein Rezept braucht einen Namen. Der alte Name bleibt.
 recipe-sheet-version-name = Name der Version
 recipe-sheet-state = Stand
 # In the list of states: opens the sheet on which a version is approved.
-recipe-sheet-approve = freigegeben…
+recipe-sheet-approve = freigegeben …
 recipe-sheet-no-ingredients = Dieses Rezept hat noch keine Zutaten
 recipe-sheet-change-makes-version = eine Änderung legt eine neue Version an
 recipe-sheet-cup = Becher
@@ -136,7 +136,7 @@ recipe-sheet-find-hint = Name oder Marke eingeben
 recipe-sheet-find-none = Dieses Buch hat noch keine Zutaten. Geben Sie einen Namen ein, um die erste hinzuzufügen.
 # Stands before a button with the next message.
 recipe-sheet-equal-measures = Ersetzt sie Maß für Maß. Geschmack angleichen:
-recipe-sheet-swap = Austausch…
+recipe-sheet-swap = Austausch …
 recipe-sheet-in-drink-now = jetzt im Getränk
 recipe-sheet-of-published-table = { $ingredient } aus einer veröffentlichten Tabelle
 recipe-sheet-new-ingredient = Neue Zutat „{ $name }“

@@ -40,8 +40,8 @@ safekeeping-kilobytes = { $size } kB
 safekeeping-megabytes = { $size } MB
 
 # Entries of the menu of the book.
-safekeeping-earlier-menu = Frühere Fassungen…
-safekeeping-found-menu = Wiedergefundene Arbeit…
+safekeeping-earlier-menu = Frühere Fassungen …
+safekeeping-found-menu = Wiedergefundene Arbeit …
 
 safekeeping-later = Später
 safekeeping-close = Schließen
@@ -75,7 +75,7 @@ safekeeping-strip-changed = Ein anderes Programm hat „{ $name }“ geändert: 
 safekeeping-strip-changed-both = Ein anderes Programm hat „{ $name }“ geändert: { $difference }; davon haben Sie { $count } ebenfalls geändert
 safekeeping-strip-unreadable = Ein anderes Programm hat „{ $name }“ überschrieben: Die Datei ist kein Buch mehr
 safekeeping-strip-gone = „{ $name }“ wurde gelöscht, umbenannt oder verschoben. Das Buch ist noch geöffnet, aber nicht gespeichert: Speichern Sie es wieder, hier oder anderswo
-safekeeping-decide = Entscheiden…
+safekeeping-decide = Entscheiden …
 safekeeping-later-changed-hint = Nichts wird überschrieben. Evensip fragt vor dem Speichern noch einmal.
 safekeeping-decide-changed-hint = Unterschiede ansehen und neu laden, zusammenführen oder eine Kopie behalten
 safekeeping-later-gone-hint = Das Buch gilt als nicht gespeichert, bis es wieder in einer Datei steht; beim Speichern wird die Datei neu geschrieben
@@ -109,7 +109,7 @@ safekeeping-keep-copy-hint = Den Stand auf dem Bildschirm unter anderem Namen ne
 safekeeping-save-over = Datei überschreiben
 safekeeping-save-over-hint = Die jetzige Datei bleibt als frühere Fassung erhalten
 safekeeping-save-again = Dort wieder speichern
-safekeeping-save-as = Speichern unter…
+safekeeping-save-as = Speichern unter …
 
 ## How two books differ, item by item
 
@@ -134,12 +134,12 @@ safekeeping-without-name = ohne Namen
 ## Earlier copies
 
 safekeeping-earlier = Frühere Fassungen des Buchs
-safekeeping-earlier-looking = Frühere Fassungen werden gesucht…
+safekeeping-earlier-looking = Frühere Fassungen werden gesucht …
 safekeeping-earlier-what = Evensip behält bei jedem Speichern die vorige Fassung: die letzten zehn und die letzte jedes Tages.
 safekeeping-earlier-none = Noch keine früheren Fassungen. Evensip behält eine, sobald sich die Datei beim Speichern ändert.
 safekeeping-earlier-no-file = Dieses Buch ist noch nicht gespeichert. Danach behält Evensip bei jedem Speichern die vorige Fassung.
 safekeeping-earlier-choose = Wählen Sie eine Fassung, um zu sehen, wie sie sich vom Buch auf dem Bildschirm unterscheidet.
-safekeeping-earlier-reading = Die Fassung wird gelesen…
+safekeeping-earlier-reading = Die Fassung wird gelesen …
 # What a copy holds: four counts, each with its noun.
 safekeeping-earlier-holds = { $recipes ->
     [one] 1 Rezept
@@ -172,7 +172,7 @@ safekeeping-found-unsaved = Speichern Sie zuerst die Änderungen im geöffneten 
 safekeeping-found-restore = Diese Arbeit wiederherstellen
 safekeeping-found-ask-again = Nächstes Mal wieder fragen
 safekeeping-found-ask-again-hint = Die Arbeit bleibt erhalten; Sie finden sie im Menü des Buchs und beim nächsten Start
-safekeeping-found-delete = Löschen…
+safekeeping-found-delete = Löschen …
 safekeeping-found-delete-hint = Fragt noch einmal, bevor die Arbeit gelöscht wird
 safekeeping-found-delete-whole = Diese Arbeit vom { $moment } Uhr endgültig löschen? Sie ist in keiner Datei gespeichert, das ganze Buch geht also verloren.
 safekeeping-found-delete-part = Diese Arbeit vom { $moment } Uhr endgültig löschen? Die Datei bleibt, wie sie ist.
@@ -186,7 +186,7 @@ safekeeping-replace = Eine Datei mit diesem Namen gibt es schon
 # $size is "41 kB", $moment when the file was changed.
 safekeeping-replace-changed = { $size }, zuletzt geändert am { $moment } Uhr
 safekeeping-replace-question = Durch dieses Buch ersetzen? Evensip behält die jetzige Datei als frühere Fassung.
-safekeeping-replace-another = Anderer Name…
+safekeeping-replace-another = Anderer Name …
 safekeeping-replace-now = Ersetzen
 safekeeping-replace-now-hint = Dieses Buch über die Datei speichern
 

@@ -94,7 +94,7 @@ shell-not-changed = nicht geändert: { $reason }
 shell-copy-table = Tabelle kopieren
 shell-copy-table-of = Tabelle kopieren: { $table }
 shell-copy-table-does = Für eine Tabellenkalkulation: Tabulatoren zwischen den Zellen, Einheiten in den Überschriften
-shell-copied-table = Kopiert: in eine Tabellenkalkulation einfügen.
+shell-copied-table = Kopiert: Fügen Sie die Tabelle in eine Tabellenkalkulation ein.
 shell-not-known = nicht bekannt
 
 # While a book takes long to open.

@@ -37,8 +37,8 @@ swap-screen-conditions-show = Bedingungen anzeigen
 swap-screen-conditions-hide = Bedingungen ausblenden
 swap-screen-conditions-clear = Alle Bedingungen löschen
 # The whole summary. { $lines } and { $conditions } are lists.
-swap-screen-summary = änderbar: { $lines } · Bedingungen: { $conditions }
-swap-screen-summary-no-conditions = änderbar: { $lines } · keine weiteren Bedingungen
+swap-screen-summary = veränderbar: { $lines } · Bedingungen: { $conditions }
+swap-screen-summary-no-conditions = veränderbar: { $lines } · keine weiteren Bedingungen
 swap-screen-summary-no-lines = Bedingungen: { $conditions }
 swap-screen-summary-nothing = Keine weiteren Bedingungen
 # Parts of the list of conditions.
@@ -58,7 +58,7 @@ swap-screen-condition-lines = { $count ->
 swap-screen-must = Vorgaben für das Getränk
 swap-screen-must-vegan = vegan, nach Zutaten
 swap-screen-must-without = ohne
-swap-screen-allergens = Allergene…
+swap-screen-allergens = Allergene …
 # Names of fields, with a unit behind each.
 swap-screen-most-sugar = Zucker je 100 ml höchstens
 swap-screen-most-energy = Energie höchstens
@@ -72,9 +72,9 @@ swap-screen-out-of-range = { $found } liegt außerhalb des Bereichs: { $from } b
 
 # The table of lines that may change, and between which amounts.
 swap-screen-lines-later = Die Zeilen erscheinen hier, sobald die Suche beendet ist.
-swap-screen-lines = änderbare Zeilen
+swap-screen-lines = veränderbare Zeilen
 swap-screen-column-ingredient = Zutat
-swap-screen-column-may-change = änderbar
+swap-screen-column-may-change = veränderbar
 swap-screen-column-now = jetzt
 swap-screen-column-least = mindestens
 swap-screen-column-most = höchstens
