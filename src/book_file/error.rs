@@ -230,7 +230,7 @@ pub enum LoadError {
 }
 
 /// How many problems of a file are listed before the rest is counted.
-const LISTED: usize = 20;
+pub const MOST_LISTED: usize = 20;
 
 /// A line of what is said of a file that can't be opened.
 #[derive(Clone, Copy, Debug)]
@@ -259,8 +259,13 @@ impl LoadError {
             return vec![LoadErrorLine::Only(only, path)];
         }
         let mut lines = vec![LoadErrorLine::Count(problems.len())];
-        lines.extend(problems.iter().take(LISTED).map(LoadErrorLine::Problem));
-        let more = problems.len().saturating_sub(LISTED);
+        lines.extend(
+            problems
+                .iter()
+                .take(MOST_LISTED)
+                .map(LoadErrorLine::Problem),
+        );
+        let more = problems.len().saturating_sub(MOST_LISTED);
         if more > 0 {
             lines.push(LoadErrorLine::More(more));
         }

@@ -6,7 +6,7 @@ use super::{Speaker, say};
 use crate::book::{IdError, LONGEST_ID, MOST_LINES, nearest};
 use crate::book_file::{
     FORMAT, FilePlace, Found, LONGEST_LIST, LONGEST_TEXT, LoadError, LoadErrorLine, LoadProblem,
-    ReadError, SaveError, SetAside, Step, TextFault, Wanted, WorkFault,
+    MOST_LISTED, ReadError, SaveError, SetAside, Step, TextFault, Wanted, WorkFault,
 };
 use crate::quantity::excerpt;
 
@@ -329,7 +329,7 @@ impl Speaker<'_> {
             WorkFault::TimeDamaged => "work-time-damaged",
             WorkFault::ChangeDamaged => "work-change-damaged",
             WorkFault::NoBook(problems) => {
-                return self.load_problems(&problems[..problems.len().min(LISTED)]);
+                return self.load_problems(&problems[..problems.len().min(MOST_LISTED)]);
             }
             WorkFault::Unreadable(error) => return self.load_error(error),
             WorkFault::System(error) => return error.to_string(),
@@ -427,14 +427,14 @@ mod tests {
     fn many_problems_are_listed_and_the_rest_is_counted() {
         let error = LoadError::Problems {
             path: PathBuf::from("book.ron"),
-            problems: vec![LoadProblem::NoFormat; LISTED + 2],
+            problems: vec![LoadProblem::NoFormat; MOST_LISTED + 2],
         };
         let said = Speaker::without_book().load_error(&error);
         let lines: Vec<&str> = said.lines().collect();
-        assert_eq!(lines.len(), LISTED + 3);
+        assert_eq!(lines.len(), MOST_LISTED + 3);
         assert_eq!(lines[0], "the book has 22 problems:");
-        assert_eq!(lines[LISTED + 1], "- and 2 more");
-        assert_eq!(lines[LISTED + 2], "file: book.ron");
+        assert_eq!(lines[MOST_LISTED + 1], "- and 2 more");
+        assert_eq!(lines[MOST_LISTED + 2], "file: book.ron");
     }
 
     #[test]

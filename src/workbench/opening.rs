@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use super::derived::BookStamp;
 use super::earlier_book::earlier_name;
-use super::open_book::{Home, Intent, Message, Workbench};
+use super::open_book::{Home, Intent, Message, Unfiled, Workbench};
 use super::saving::whole_path;
 use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
 use crate::say::say;

@@ -7,7 +7,7 @@ use std::time::Duration;
 use jiff::Timestamp;
 
 use super::keeper::{Keeper, Order, RecoveryState, Work};
-use super::open_book::{Home, Message, Workbench};
+use super::open_book::{Home, Message, Unfiled, Workbench};
 use super::saving::moment_words;
 use crate::book::{Book, BookDifference, ItemId, difference_of_books};
 use crate::book_file::{

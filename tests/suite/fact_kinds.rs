@@ -19,8 +19,20 @@ const SAID: [&str; 8] = [
     "words",
 ];
 
-/// Keys whose texts are those of a person, or names for programs that consist of words.
-const NOT_SAID: [&str; 6] = ["name", "note", "model", "line", "path", "book"];
+/// Keys whose texts are those of a person or of the law, or names for programs that consist of words.
+const NOT_SAID: [&str; 11] = [
+    "name",
+    "note",
+    "model",
+    "line",
+    "path",
+    "book",
+    "unit",
+    "contains",
+    "may_contain",
+    "us_contains",
+    "us_may_contain",
+];
 
 /// The document that a command prints, whatever it ends with; `None` when it prints none.
 fn document(arguments: &[&str]) -> Option<Value> {
@@ -85,9 +97,10 @@ fn of_object(object: &Map<String, Value>, path: &str) -> usize {
                 }
             }
             Value::Array(items)
-                if items
-                    .iter()
-                    .any(|item| item.as_str().is_some_and(is_sentence)) =>
+                if !NOT_SAID.contains(&key.as_str())
+                    && items
+                        .iter()
+                        .any(|item| item.as_str().is_some_and(is_sentence)) =>
             {
                 let one = key.trim_end_matches('s');
                 for beside in ["kinds", "arguments"] {

@@ -59,7 +59,7 @@ fn change(of: &Differences, change: &Change) -> Fact {
         Change::Instruction(line, to) => json!({
             "line": line.as_str(),
             "after": to,
-            "before": of.before.instruction(line),
+            "before": of.instruction(line),
         }),
         Change::Add(behind, entry) => {
             let behind = behind.as_ref().map(LineId::as_str);
@@ -83,7 +83,7 @@ fn change(of: &Differences, change: &Change) -> Fact {
                 "ingredient": removed.ingredient.as_str(),
                 "amount": amount(&removed.amount),
             }),
-            None => json!({ "line": line.as_str(), "text": of.before.instruction(line) }),
+            None => json!({ "line": line.as_str(), "text": of.instruction(line) }),
         },
         Change::Move(line, behind) => json!({
             "line": line.as_str(),

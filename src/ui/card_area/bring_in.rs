@@ -161,7 +161,13 @@ fn reading_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewState) 
         let signs = now.map(|now| &now.signs);
         let sign = signs.and_then(|signs| signs.chosen.or(signs.found));
         for other in DecimalSign::ALL {
-            if ui.radio(sign == Some(other), other.words()).clicked() {
+            if ui
+                .radio(
+                    sign == Some(other),
+                    Speaker::without_book().decimal_sign(other),
+                )
+                .clicked()
+            {
                 review.set_sign(other);
             }
         }
