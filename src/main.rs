@@ -23,13 +23,7 @@ fn main() -> ExitCode {
 
 fn open_window(book: Option<PathBuf>) -> anyhow::Result<()> {
     if let Some(path) = &book {
-        ensure!(
-            path.exists(),
-            "there is no book `{}`; for the commands see `evensip --help`",
-            path.display()
-        );
+        ensure!(path.exists(), "{}", command_line::no_book(path));
     }
-    ui::run(Opening { path: book }).context(
-        "the window needs a display; without one use `evensip check`, `evensip balance` or `evensip swap` (see `evensip --help`)",
-    )
+    ui::run(Opening { path: book }).context(command_line::window_needs_display())
 }

@@ -64,18 +64,22 @@ impl Recipe {
     }
 
     /// A new draft with the lines of an approval, by its number from 1. It builds on the version that was approved, when that
-    /// is still there, and states what has changed since.
+    /// is still there, and states what has changed since. A speaker names it after the approval.
     ///
     /// # Limitations
     /// A cup that the approval did not have can't be taken away by a version and stays.
-    pub fn version_like_approval(&self, number: usize) -> Option<Version> {
+    pub fn version_like_approval(
+        &self,
+        number: usize,
+        name: impl FnOnce(&Approval) -> String,
+    ) -> Option<Version> {
         let approval = self.approvals.get(number.checked_sub(1)?)?;
         let builds_on = approval
             .version
             .clone()
             .filter(|id| self.version(id).is_some());
         let now = resolve(self, builds_on.as_ref()).0;
-        let name = format!("as approved on {}", approval.date);
+        let name = name(approval);
         let id = VersionId::from_name(&name, |taken| self.version(taken).is_some());
         let mut version = Version::draft(id, name, builds_on);
         version.changes = differences_between(&now, &approval.resolved).changes;

@@ -50,7 +50,7 @@ pub use ingredient::{
 };
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use lineages::Lineages;
-pub use look_up::{Fit, FoundKind, Hit, Hits, LookUpIndex, Spot, WantedWords, folded};
+pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, Side, merge};
 pub use price::{EarlierPrice, Price, PriceInTime};

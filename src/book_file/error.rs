@@ -1,7 +1,7 @@
 //! Why a book can't be opened or saved, as facts.
 
 use std::io;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use crate::book::{IdError, IdKind};
 
@@ -227,6 +227,51 @@ pub enum LoadError {
         /// What is wrong with it.
         problems: Vec<LoadProblem>,
     },
+}
+
+/// How many problems of a file are listed before the rest is counted.
+pub const MOST_LISTED: usize = 20;
+
+/// A line of what is said of a file that can't be opened.
+#[derive(Clone, Copy, Debug)]
+pub enum LoadErrorLine<'error> {
+    /// The file can't be read; the line says all.
+    Whole(&'error LoadError),
+    /// The only problem of its text; the line says all.
+    Only(&'error LoadProblem, &'error Path),
+    /// How many problems its text has.
+    Count(usize),
+    /// One of several.
+    Problem(&'error LoadProblem),
+    /// How many more there are than are listed.
+    More(usize),
+    /// The file, after its problems.
+    File(&'error Path),
+}
+
+impl LoadError {
+    /// What is said of it, line by line.
+    pub fn lines(&self) -> Vec<LoadErrorLine<'_>> {
+        let Self::Problems { path, problems } = self else {
+            return vec![LoadErrorLine::Whole(self)];
+        };
+        if let [only] = problems.as_slice() {
+            return vec![LoadErrorLine::Only(only, path)];
+        }
+        let mut lines = vec![LoadErrorLine::Count(problems.len())];
+        lines.extend(
+            problems
+                .iter()
+                .take(MOST_LISTED)
+                .map(LoadErrorLine::Problem),
+        );
+        let more = problems.len().saturating_sub(MOST_LISTED);
+        if more > 0 {
+            lines.push(LoadErrorLine::More(more));
+        }
+        lines.push(LoadErrorLine::File(path));
+        lines
+    }
 }
 
 /// Why a book can't be saved. The file that was there before is untouched.

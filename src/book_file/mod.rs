@@ -24,7 +24,10 @@ mod write;
 
 pub use changes::{ChangesFile, earlier_state};
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
-pub use error::{FilePlace, Found, LoadError, LoadProblem, SaveError, Step, TextFault, Wanted};
+pub use error::{
+    FilePlace, Found, LoadError, LoadErrorLine, LoadProblem, MOST_LISTED, SaveError, Step,
+    TextFault, Wanted,
+};
 pub use export::{
     LONGEST_LIST, ReadError, begins_as_book, read_bytes, replace_file, write_beside_others,
 };

@@ -6,7 +6,7 @@ use serde_json::Value;
 
 use super::{
     BalanceArguments, Failure, json, open, print, print_json, print_json_list, recipe_called,
-    report_errors, text, version_called,
+    report_errors, speaker, text, version_called,
 };
 use crate::balance::{Balance, Difference, VersionBalances, difference};
 use crate::book::{Book, Recipe, VersionId};
@@ -80,7 +80,10 @@ impl Balanced<'_> {
 
     fn sheet(&self, book: &Book) -> String {
         let version = self.version.and_then(|id| self.recipe.version(id));
-        let version = version.map_or("original", |version| version.name.as_str());
+        let version = version.map_or_else(
+            || speaker().word("command-original"),
+            |version| version.name.as_str(),
+        );
         let title = format!("{} — {version}", self.recipe.name);
         text::balance(book, &title, &self.balance, self.difference.as_ref())
     }

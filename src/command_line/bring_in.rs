@@ -2,11 +2,11 @@
 //! it is done.
 
 use std::fmt::Write as _;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 
-use super::{BringInArguments, Failure, print, report_errors};
+use super::{BringInArguments, Failure, print, report_errors, speaker};
 use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
 use crate::edit::{Edit, EditError, History};
@@ -16,28 +16,34 @@ use crate::exchange::{
     read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use crate::quantity::show_number;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// Why nothing is written although it was accepted.
-#[derive(Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, PartialEq, Eq)]
 enum AcceptFault {
     /// A save would drop the comments of the text.
-    #[error(
-        "the book holds text comments, which a save can't keep; move them into notes, or add --drop-comments; nothing has been written: {}", .0.display()
-    )]
     Comments(PathBuf),
     /// Another program wrote the book after it was read.
-    #[error(
-        "another program changed the book in the meantime; nothing has been written, run the command again: {}", .0.display()
-    )]
     ChangedMeanwhile(PathBuf),
+}
+
+impl AcceptFault {
+    fn words(&self) -> String {
+        let path = |path: &Path| path.display().to_string();
+        match self {
+            Self::Comments(at) => say!(speaker(), "command-book-has-comments", path: path(at)),
+            Self::ChangedMeanwhile(at) => {
+                say!(speaker(), "command-book-changed-meanwhile", path: path(at))
+            }
+        }
+    }
 }
 
 pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
     let loaded = book_file::load(&arguments.book)
-        .map_err(|error| Failure::Book(Speaker::without_book().load_error(&error)))?;
+        .map_err(|error| Failure::Book(speaker().load_error(&error)))?;
     let bytes = book_file::read_bytes(&arguments.file)
-        .map_err(|error| Failure::Book(Speaker::without_book().read_error(&error)))?;
+        .map_err(|error| Failure::Book(speaker().read_error(&error)))?;
     let ending = arguments
         .file
         .extension()
@@ -61,8 +67,8 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
             findings = book::findings(history.book());
             end
         }
-        Some(_) => "nothing has been written; add --accept to write it".to_owned(),
-        None => "nothing would change".to_owned(),
+        Some(_) => speaker().word("command-nothing-written").to_owned(),
+        None => speaker().word("command-nothing-changes").to_owned(),
     };
     let _ = writeln!(text, "{end}");
     print(&text)?;
@@ -73,22 +79,21 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
 fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result<String, Failure> {
     let path = &arguments.book;
     if loaded.text_has_comments && !arguments.drop_comments {
-        return Err(Failure::Usage(
-            AcceptFault::Comments(path.clone()).to_string(),
-        ));
+        return Err(Failure::Usage(AcceptFault::Comments(path.clone()).words()));
     }
     let saved = book_file::save_over(path, after, &loaded.fingerprint).map_err(|error| {
         Failure::Book(match error {
-            SaveError::ChangedOnDisk { path } => AcceptFault::ChangedMeanwhile(path).to_string(),
-            error => Speaker::without_book().save_error(&error),
+            SaveError::ChangedOnDisk { path } => AcceptFault::ChangedMeanwhile(path).words(),
+            error => speaker().save_error(&error),
         })
     })?;
-    let path = path.display();
+    let path = path.display().to_string();
     Ok(match saved.earlier {
-        Ok(_) => format!("written to {path}"),
-        Err(error) => format!(
-            "written to {path}; what it replaced could not be kept as an earlier copy ({error})"
-        ),
+        Ok(_) => say!(speaker(), "command-written", path: path),
+        Err(error) => {
+            let error = error.to_string();
+            say!(speaker(), "command-written-without-copy", path: path, error: error)
+        }
     })
 }
 
@@ -112,10 +117,8 @@ fn delimiter(text: &str) -> Result<Delimiter, Failure> {
         .find(|delimiter| delimiter_key(*delimiter) == text)
         .ok_or_else(|| {
             let words = Delimiter::ALL.map(delimiter_key).join(", ");
-            Failure::Usage(format!(
-                "`{}` is no delimiter; expected one of {words}",
-                text.escape_debug()
-            ))
+            let text = text.escape_debug().to_string();
+            Failure::Usage(say!(speaker(), "command-enter-delimiter", text: text, words: words))
         })
 }
 
@@ -137,18 +140,23 @@ fn price_list(
     let signs = DecimalSigns::of(&table, &mapping, chosen);
     let date = arguments.date.as_deref().unwrap_or_default();
     let review = review_price_list(book, &table, &mapping, &signs, date);
-    let mut text = format!(
-        "{} rows, {} between cells, decimal {}, {}\n",
-        table.rows.len(),
-        speaker.delimiter(table.delimiter),
-        chosen
-            .or(signs.found)
-            .map_or("sign not told by the numbers", |sign| speaker
-                .decimal_sign(sign)),
-        speaker.encoding(table.encoding)
+    let said = say!(
+        speaker,
+        "command-table",
+        rows: table.rows.len(),
+        delimiter: speaker.delimiter(table.delimiter),
+        sign: chosen.or(signs.found).map_or_else(
+            || speaker.word("command-sign-not-told"),
+            |sign| speaker.decimal_sign(sign)
+        ),
+        encoding: speaker.encoding(table.encoding),
     );
+    let mut text = format!("{said}\n");
     for (heading, field) in table.headings.iter().zip(&mapping.columns) {
-        let field = field.map_or("left out", |field| speaker.field(field));
+        let field = field.map_or_else(
+            || speaker.word("command-column-left-out"),
+            |field| speaker.field(field),
+        );
         let _ = writeln!(text, "  {heading}: {field}");
     }
     text.push_str(&review_text(speaker, &review));
@@ -156,11 +164,8 @@ fn price_list(
     let ambiguous = |line: &&ReviewLine| line.is_change() && line.is_ambiguous();
     let refused = review.lines.iter().filter(ambiguous).count();
     if refused > 0 {
-        let are = if refused == 1 { "is" } else { "are" };
-        let _ = writeln!(
-            text,
-            "{refused} of them {are} left out, because a number can be read in two ways; give --decimal-comma or --decimal-point"
-        );
+        let left_out = say!(speaker, "command-ambiguous-left-out", count: refused);
+        let _ = writeln!(text, "{left_out}");
     }
     let taken = |at: usize| {
         review
@@ -176,23 +181,34 @@ fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
     let mut text = String::new();
     for line in &review.lines {
         let details = speaker.outcome_details(line);
-        let colon = if details.is_empty() { "" } else { ": " };
-        let _ = writeln!(
-            text,
-            "line {}, {}: {}{colon}{details}",
-            line.line,
-            line.name,
-            speaker.outcome(&line.outcome)
-        );
+        let (at, outcome) = (line.line.to_string(), speaker.outcome(&line.outcome));
+        let said = if details.is_empty() {
+            say!(speaker, "command-review-line", line: at, name: &line.name, outcome: outcome)
+        } else {
+            say!(
+                speaker,
+                "command-review-line-details",
+                line: at,
+                name: &line.name,
+                outcome: outcome,
+                details: details,
+            )
+        };
+        let _ = writeln!(text, "{said}");
         for doubt in &line.doubts {
             let _ = writeln!(text, "    {}", speaker.doubt(doubt));
         }
     }
     let [new, changed, same, skipped] = review.counts();
-    let _ = writeln!(
-        text,
-        "{new} new, {changed} changed, {same} the same, {skipped} skipped"
+    let counts = say!(
+        speaker,
+        "command-review-counts",
+        new: new,
+        changed: changed,
+        same: same,
+        skipped: skipped,
     );
+    let _ = writeln!(text, "{counts}");
     text
 }
 
@@ -209,7 +225,8 @@ fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Fa
         let _ = writeln!(text, "  {}", speaker.recipe_question(&question));
     }
     for left in &read.left_out {
-        let _ = writeln!(text, "  left out: {left}");
+        let left_out = say!(speaker, "command-left-out", text: left);
+        let _ = writeln!(text, "  {left_out}");
     }
     Ok((text, Some(edit)))
 }
@@ -237,30 +254,33 @@ fn recipe_of_shop(
             MappedTo::Ours(id) => book
                 .ingredient(id)
                 .map_or_else(|| id.to_string(), |item| item.full_name()),
-            MappedTo::Added => "added as it is".to_owned(),
+            MappedTo::Added => speaker.word("command-added-as-it-is").to_owned(),
         };
-        let _ = writeln!(
-            sheet,
-            "  {} ({}) → {to}: {}",
-            mapping.foreign.name,
-            mapping.foreign.ingredient,
-            speaker.mapping_reason(mapping)
+        let said = say!(
+            speaker,
+            "command-mapping",
+            name: &mapping.foreign.name,
+            id: mapping.foreign.ingredient.as_str(),
+            to: to,
+            why: speaker.mapping_reason(mapping),
         );
+        let _ = writeln!(sheet, "  {said}");
     }
     let distance = |distance: Option<f64>| {
         distance.map_or_else(
-            || "not known".to_owned(),
+            || speaker.word("command-not-known").to_owned(),
             |distance| show_number(distance, 2),
         )
     };
-    let _ = writeln!(
-        sheet,
-        "  re-expressed: distance {} noticeable steps; brought back: {}. {}",
-        distance(arrived.plain.distance),
-        distance(arrived.difference.distance),
-        Speaker::new(book).arrival(&arrived)
+    let said = say!(
+        speaker,
+        "command-arrival",
+        plain: distance(arrived.plain.distance),
+        brought: distance(arrived.difference.distance),
+        arrival: speaker.arrival(&arrived),
     );
-    let note = Speaker::new(book).arrival_note(&arrived);
+    let _ = writeln!(sheet, "  {said}");
+    let note = speaker.arrival_note(&arrived);
     let edit = arrived
         .edit(book, note)
         .map_err(|error| failed(book, &error))?;
@@ -270,10 +290,8 @@ fn recipe_of_shop(
 /// "THEIRS=OURS"; an empty right side adds theirs.
 fn map_by_hand(book: &Book, mappings: &mut [LineMapping], text: &str) -> Result<(), Failure> {
     let (theirs, ours) = text.split_once('=').ok_or_else(|| {
-        Failure::Usage(format!(
-            "`{}` is not understood; expected THEIRS=OURS",
-            text.escape_debug()
-        ))
+        let text = text.escape_debug().to_string();
+        Failure::Usage(say!(speaker(), "command-enter-mapping", text: text))
     })?;
     let known: Vec<String> = mappings
         .iter()
@@ -282,7 +300,13 @@ fn map_by_hand(book: &Book, mappings: &mut [LineMapping], text: &str) -> Result<
     let mapping = mappings
         .iter_mut()
         .find(|mapping| mapping.foreign.ingredient.as_str() == theirs)
-        .ok_or_else(|| super::unknown("ingredient", theirs, known.iter().map(String::as_str)))?;
+        .ok_or_else(|| {
+            super::unknown(
+                "command-no-ingredient",
+                theirs,
+                known.iter().map(String::as_str),
+            )
+        })?;
     mapping.why = MappingReason::Chosen;
     mapping.to = if ours.is_empty() {
         MappedTo::Added

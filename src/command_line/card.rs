@@ -7,7 +7,7 @@ use clap::ValueEnum;
 
 use super::{
     CardArguments, Failure, REPEATED, complain, ingredient_called, open, out_file, print,
-    recipe_called, report_errors, version_called,
+    recipe_called, report_errors, speaker, version_called,
 };
 use crate::book::Book;
 use crate::book_file;
@@ -17,7 +17,7 @@ use crate::cards::{
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -103,11 +103,11 @@ pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
     } else {
         match arguments.kind {
             KindArgument::Recipe => {
-                has_format_of_its_own(arguments, Some(FormatArgument::Json), "JSON, as .json")?;
+                has_format_of_its_own(arguments, Some(FormatArgument::Json))?;
                 write_json_ld(&book, arguments)?;
             }
             KindArgument::OtherShop => {
-                has_format_of_its_own(arguments, None, "a book, as .ron")?;
+                has_format_of_its_own(arguments, None)?;
                 write_for_other_shop(&book, arguments)?;
             }
             _ => write_one(&book, arguments)?,
@@ -120,16 +120,15 @@ pub(super) fn run(arguments: &CardArguments) -> Result<ExitCode, Failure> {
 fn has_format_of_its_own(
     arguments: &CardArguments,
     own: Option<FormatArgument>,
-    words: &str,
 ) -> Result<(), Failure> {
     let asked = arguments
         .format
         .or_else(|| FormatArgument::of_path(&arguments.out));
     match asked {
-        Some(format) if Some(format) != own => Err(Failure::Usage(format!(
-            "this kind is only written as {words}, and not as {}; leave out --format and end the name of the file so",
-            format.ending()
-        ))),
+        Some(format) if Some(format) != own => Err(Failure::Usage(match own {
+            Some(_) => say!(speaker(), "command-card-only-json", ending: format.ending()),
+            None => say!(speaker(), "command-card-only-book", ending: format.ending()),
+        })),
         _ => Ok(()),
     }
 }
@@ -150,7 +149,7 @@ fn named_drink(book: &Book, arguments: &CardArguments) -> Result<Drink, Failure>
     match &arguments.recipe {
         Some(recipe) => drink(book, recipe, arguments.version.as_deref()),
         None => Err(Failure::Usage(
-            "this kind of card is about a drink; name it with `--recipe ID`".to_owned(),
+            speaker().word("command-card-needs-recipe").to_owned(),
         )),
     }
 }
@@ -166,7 +165,7 @@ fn drink_text(book: &Book, text: &str) -> Result<Drink, Failure> {
 fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     let (Some(replace), Some(with)) = (&arguments.replace, &arguments.with) else {
         return Err(Failure::Usage(
-            "an exercise is about a swap; name it with `--replace ID --with ID`".to_owned(),
+            speaker().word("command-card-needs-swap").to_owned(),
         ));
     };
     Ok(CardRequest::Exercise {
@@ -202,9 +201,10 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
                     .rsplit_once('=')
                     .and_then(|(drink, count)| Some((drink, count.parse().ok()?)));
                 let Some((text, count)) = parts else {
-                    return Err(Failure::Usage(format!(
-                        "`{}` is not understood; expected RECIPE=COUNT or RECIPE/VERSION=COUNT",
-                        text.escape_debug()
+                    return Err(Failure::Usage(say!(
+                        speaker(),
+                        "command-enter-count",
+                        text: text.escape_debug().to_string(),
                     )));
                 };
                 let drink = drink_text(book, text)?;
@@ -239,12 +239,7 @@ fn format(arguments: &CardArguments) -> Result<FormatArgument, Failure> {
     arguments
         .format
         .or_else(|| FormatArgument::of_path(&arguments.out))
-        .ok_or_else(|| {
-            Failure::Usage(
-                "the format can't be told from the file name; end it in .pdf, .html, .md, .csv or .json, or give --format"
-                    .to_owned(),
-            )
-        })
+        .ok_or_else(|| Failure::Usage(speaker().word("command-card-needs-format").to_owned()))
 }
 
 fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
@@ -286,10 +281,11 @@ fn bytes_of(
 /// Names the characters that will be blank boxes.
 fn name_missing(document: &Document, setter: &mut Typesetter) {
     for missing in setter.missing(&document.texts()) {
-        complain(&format!(
-            "no font has {}, in “{}”; install a font for its script, or it is printed as an empty box",
-            missing.words(),
-            excerpt(&missing.text, REPEATED)
+        complain(&say!(
+            speaker(),
+            "command-card-no-font",
+            letters: missing.words(),
+            text: excerpt(&missing.text, REPEATED),
         ));
     }
 }
@@ -298,7 +294,7 @@ fn name_missing(document: &Document, setter: &mut Typesetter) {
 fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let Some(format) = arguments.format else {
         return Err(Failure::Usage(
-            "with --all, give the format with --format; --out is a folder".to_owned(),
+            speaker().word("command-cards-need-format").to_owned(),
         ));
     };
     let kind: fn(Drink) -> CardRequest = match arguments.kind {
@@ -307,7 +303,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         KindArgument::Ladder => CardRequest::Ladder,
         _ => {
             return Err(Failure::Usage(
-                "with --all, the kind is counter, training or ladder".to_owned(),
+                speaker().word("command-cards-of-kinds").to_owned(),
             ));
         }
     };
@@ -325,14 +321,20 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         let bytes = bytes_of(&document, format, paper, setter.as_mut())?;
         let name = file_name(&document, format.ending());
         let path = book_file::write_beside_others(&arguments.out, &name, &bytes)
-            .map_err(|error| Failure::Book(Speaker::without_book().save_error(&error)))?;
+            .map_err(|error| Failure::Book(speaker().save_error(&error)))?;
         written += 1;
         let called = path.file_name().unwrap_or_default().to_string_lossy();
         if called != name {
-            renamed.push(format!("{called}, because there is a {name} already"));
+            renamed.push(say!(
+                speaker(),
+                "command-cards-renamed",
+                name: called.as_ref(),
+                taken: name,
+            ));
         }
     }
-    print(&format!("{written} cards in {}", arguments.out.display()))?;
+    let folder = arguments.out.display().to_string();
+    print(&say!(speaker(), "command-cards-written", count: written, folder: folder))?;
     for renamed in renamed {
         print(&renamed)?;
     }
@@ -344,7 +346,8 @@ fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> 
     let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(book, &error))?;
     out_file::write(arguments, format!("{:#}\n", recipe.value).as_bytes())?;
     let left = recipe.left_behind.join("\n  ");
-    print(&format!("a schema.org Recipe has no place for\n  {left}"))
+    let title = speaker().word("command-card-left-behind");
+    print(&format!("{title}\n  {left}"))
 }
 
 fn write_for_other_shop(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {

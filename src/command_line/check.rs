@@ -6,12 +6,14 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
-use super::{CheckArguments, Failure, complain, json, print, print_json, recipe_called};
+use super::{
+    CheckArguments, Failure, complain, facts, json, print, print_json, recipe_called, speaker,
+};
 use crate::balance::{Concern, StatementFinding, statement_findings};
-use crate::book::{ApprovalRecord, Book, Recipe, Severity};
+use crate::book::{ApprovalRecord, Book, Place, Recipe, Severity};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// Longest name or reason in a line of the history, in characters.
 const TEXT: usize = 120;
@@ -40,14 +42,14 @@ pub(super) fn run(arguments: &CheckArguments) -> Result<ExitCode, Failure> {
                 checked(&loaded, arguments.history.as_deref())
             }
             Err(error) => {
-                complain(&Speaker::without_book().load_error(&error));
+                complain(&speaker().load_error(&error));
                 unopened(&error)
             }
         };
         match checked.without_recipe.take() {
             Some(failure) if !several => return Err(failure),
             Some(failure) => {
-                complain(&format!("{}: {failure}", path.display()));
+                complain(&format!("{}: {}", path.display(), failure.words()));
                 lacking += 1;
             }
             None => {}
@@ -98,12 +100,18 @@ fn print_named(path: &Path, text: &str) -> Result<(), Failure> {
 
 /// A book that does not open is one or more errors; they are told on standard error.
 fn unopened(error: &LoadError) -> Checked {
-    let said = Speaker::without_book().load_error(error);
-    let problems: Vec<&str> = said.lines().collect();
-    let errors = problems.len().max(1);
+    let lines = error.lines();
+    let problems: Vec<String> = lines
+        .iter()
+        .map(|line| speaker().load_error_line(line))
+        .collect();
+    let errors = problems.len();
+    let mut document =
+        json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 });
+    facts::beside_each(&mut document, "problem", facts::load_error(error));
     Checked {
         text: String::new(),
-        document: json!({ "opens": false, "problems": problems, "errors": errors, "warnings": 0 }),
+        document,
         errors,
         warnings: 0,
         without_recipe: None,
@@ -148,13 +156,13 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     let mut text = String::new();
     for finding in &loaded.findings {
         let said = Speaker::new(book).finding(finding);
-        let _ = writeln!(text, "{}: {said}", finding.severity.word());
+        let _ = writeln!(text, "{}: {said}", speaker().severity(finding.severity));
     }
     for finding in &statements {
         let _ = writeln!(
             text,
             "{}: {}: {}",
-            Severity::Warning.word(),
+            speaker().severity(Severity::Warning),
             statement_place(finding),
             Speaker::new(book).question(finding)
         );
@@ -182,22 +190,32 @@ fn contradictions(book: &Book) -> Vec<StatementFinding> {
 }
 
 fn statement_place(finding: &StatementFinding) -> String {
-    format!("ingredient `{}`, statement", finding.ingredient)
+    say!(speaker(), "command-statement-place", id: finding.ingredient.as_str())
 }
 
 fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
-    json!({ "severity": Severity::Warning.word(), "place": statement_place(finding), "text": Speaker::new(book).question(finding) })
+    let place = Place::Ingredient(finding.ingredient.clone(), "statement");
+    facts::statement(finding).beside(json!({
+        "severity": Severity::Warning.word(),
+        "place": statement_place(finding),
+        "at": facts::place(&place),
+        "text": Speaker::new(book).question(finding),
+    }))
 }
 
 fn summary(book: &Book, errors: usize, warnings: usize) -> String {
-    let counts = [
-        counted(book.ingredients.len(), "ingredient"),
-        counted(book.measures.len(), "measure"),
-        counted(book.vessels.len(), "vessel"),
-        counted(book.recipes.len(), "recipe"),
-    ];
-    let (errors, warnings) = (counted(errors, "error"), counted(warnings, "warning"));
-    format!("{}: {errors}, {warnings}\n", counts.join(", "))
+    let speaker = speaker();
+    let summary = say!(
+        speaker,
+        "command-check-summary",
+        ingredients: say!(speaker, "command-count-ingredients", count: book.ingredients.len()),
+        measures: say!(speaker, "command-count-measures", count: book.measures.len()),
+        vessels: say!(speaker, "command-count-vessels", count: book.vessels.len()),
+        recipes: say!(speaker, "command-count-recipes", count: book.recipes.len()),
+        errors: say!(speaker, "command-count-errors", count: errors),
+        warnings: say!(speaker, "command-count-warnings", count: warnings),
+    );
+    format!("{summary}\n")
 }
 
 /// The recipes whose history is asked for: all that have one for an empty text, else the one of this id.
@@ -219,13 +237,12 @@ fn recipes_with_history<'book>(
 
 /// The approvals of a recipe, the oldest first, and what changed since the one that each follows.
 fn history_text(book: &Book, recipe: &Recipe) -> String {
-    let mut text = format!(
-        "\nhistory of {} ({})\n",
-        excerpt(&recipe.name, TEXT),
-        recipe.id
-    );
+    let speaker = Speaker::new(book);
+    let name = excerpt(&recipe.name, TEXT);
+    let title = say!(speaker, "command-history", name: name, id: recipe.id.as_str());
+    let mut text = format!("\n{title}\n");
     if recipe.approvals.is_empty() {
-        text.push_str("  nothing has been approved yet\n");
+        let _ = writeln!(text, "  {}", speaker.word("command-history-empty"));
     }
     for record in recipe.approval_history() {
         let _ = writeln!(text, "  {}", record_line(recipe, &record));
@@ -233,10 +250,17 @@ fn history_text(book: &Book, recipe: &Recipe) -> String {
             continue;
         };
         if differences.is_empty() {
-            let _ = writeln!(text, "     as {follows}");
+            let same = say!(speaker, "command-history-same", follows: follows);
+            let _ = writeln!(text, "     {same}");
         }
-        for sentence in Speaker::new(book).differences(differences) {
-            let _ = writeln!(text, "     since {follows}: {sentence}");
+        for sentence in speaker.differences(differences) {
+            let since = say!(
+                speaker,
+                "command-history-since",
+                follows: follows,
+                difference: sentence,
+            );
+            let _ = writeln!(text, "     {since}");
         }
     }
     text
@@ -245,21 +269,31 @@ fn history_text(book: &Book, recipe: &Recipe) -> String {
 /// "2. 2026-06-01, version `iced`, by Ada, tasted at 5.0 °C: less sweet on ice".
 fn record_line(recipe: &Recipe, record: &ApprovalRecord<'_>) -> String {
     let approval = record.approval;
-    let mut line = format!("{}. {}", record.number, excerpt(&approval.date, TEXT));
+    let speaker = speaker();
+    let day = excerpt(&approval.date, TEXT);
+    let mut line = say!(speaker, "command-history-day", number: record.number, day: day);
     if let Some(id) = &approval.version {
-        let name = recipe.version(id).map_or_else(String::new, |version| {
-            format!(" ({})", excerpt(&version.name, TEXT))
-        });
-        let _ = write!(line, ", version `{id}`{name}");
+        let version = recipe.version(id);
+        line = say!(
+            speaker,
+            "command-history-version",
+            before: line,
+            id: id.as_str(),
+            named: if version.is_some() { "yes" } else { "no" },
+            name: version.map_or_else(String::new, |version| excerpt(&version.name, TEXT)),
+        );
     }
     if !approval.by.is_empty() {
-        let _ = write!(line, ", by {}", excerpt(&approval.by, TEXT));
+        let by = excerpt(&approval.by, TEXT);
+        line = say!(speaker, "command-history-by", before: line, by: by);
     }
     if let Some(celsius) = approval.tasted_at {
-        let _ = write!(line, ", tasted at {} °C", show_number(celsius, 1));
+        let celsius = show_number(celsius, 1);
+        line = say!(speaker, "command-history-tasted-at", before: line, celsius: celsius);
     }
     if !approval.reason.is_empty() {
-        let _ = write!(line, ": {}", excerpt(&approval.reason, TEXT));
+        let reason = excerpt(&approval.reason, TEXT);
+        line = say!(speaker, "command-history-reason", before: line, reason: reason);
     }
     line
 }
@@ -267,7 +301,8 @@ fn record_line(recipe: &Recipe, record: &ApprovalRecord<'_>) -> String {
 fn history_json(book: &Book, recipe: &Recipe) -> Value {
     let approvals = recipe.approval_history().into_iter().map(|record| {
         let approval = record.approval;
-        json!({
+        let facts = record.differences.as_ref().map(facts::changes);
+        let mut document = json!({
             "number": record.number,
             "date": approval.date,
             "version": approval.version.as_ref().map(AsRef::<str>::as_ref),
@@ -276,12 +311,11 @@ fn history_json(book: &Book, recipe: &Recipe) -> Value {
             "tasted_at": approval.tasted_at,
             "follows": record.follows,
             "changes": record.differences.map(|one| Speaker::new(book).differences(&one)),
-        })
+        });
+        if let Some(facts) = facts {
+            facts::beside_each(&mut document, "change", facts);
+        }
+        document
     });
     json!({ "recipe": recipe.id.as_str(), "approvals": approvals.collect::<Vec<_>>() })
-}
-
-/// "1 recipe", "13 recipes".
-fn counted(count: usize, word: &str) -> String {
-    format!("{count} {word}{}", if count == 1 { "" } else { "s" })
 }

@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value, json};
 
+use super::{facts, speaker};
 use crate::balance::{
     Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported, Verdict,
 };
@@ -14,13 +15,13 @@ pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
     let missing: Vec<&str> = reported.missing.iter().map(AsRef::as_ref).collect();
     let mut quantity =
         json!({ "value": reported.value, "u": reported.u, "unit": unit, "missing": missing });
-    if let (Some(reason), Value::Object(map)) = (reported.reason, &mut quantity) {
-        map.insert(
-            "reason".to_owned(),
-            json!(Speaker::without_book().no_figure(reason)),
-        );
+    let Some(reason) = reported.reason else {
+        return quantity;
+    };
+    if let Value::Object(map) = &mut quantity {
+        map.insert("reason".to_owned(), json!(speaker().no_figure(reason)));
     }
-    quantity
+    facts::no_figure(reason).beside(quantity)
 }
 
 /// How many causes of doubt a figure names.
@@ -152,7 +153,11 @@ fn causes(book: &Book, balance: &Balance, measurand: Measurand) -> Value {
         .into_iter()
         .map(|(cause, part)| {
             let words = Speaker::new(book).cause(balance, cause);
-            json!({ "cause": words.what, "part_of_variance": part, "to_narrow": words.narrow })
+            facts::cause(cause).beside(json!({
+                "cause": words.what,
+                "part_of_variance": part,
+                "to_narrow": words.narrow,
+            }))
         })
         .collect()
 }
@@ -189,13 +194,15 @@ fn layer(balance: &Balance, layer: &Layer) -> Value {
 
 /// What is taken for granted of an ingredient.
 fn assumption(book: &Book, whose: &IngredientId, assumption: &Assumption) -> Value {
-    json!({
+    let fact = facts::assumption(whose, assumption);
+    let kind = fact.kind;
+    fact.beside(json!({
         "ingredient": whose.as_str(),
-        "kind": format!("{:?}", assumption.what),
+        "kind": kind,
         "value": assumption.figure.map(|figure| figure.value),
         "u": assumption.figure.map(|figure| figure.u),
         "text": Speaker::new(book).assumption(whose, assumption),
-    })
+    }))
 }
 
 /// "yes", "no", "not known".
@@ -289,12 +296,13 @@ fn line_json(book: &Book, line: &LineShare) -> Value {
 /// A finding with its place.
 pub(super) fn finding(book: &Book, finding: &Finding) -> Value {
     let speaker = Speaker::new(book);
-    json!({
+    facts::finding(&finding.kind).beside(json!({
         "severity": finding.severity.word(),
         "kind": finding.kind.key(),
         "place": speaker.place(&finding.place),
+        "at": facts::place(&finding.place),
         "text": speaker.finding_kind(&finding.kind),
-    })
+    }))
 }
 
 /// A distance: axis by axis, and overall.

@@ -7,14 +7,14 @@ use serde_json::{Value, json};
 
 use super::swap::change;
 use super::{
-    Failure, LadderArguments, json as documents, open, print, print_json, recipe_called,
-    report_errors, version_called,
+    Failure, LadderArguments, facts, json as documents, open, print, print_json, recipe_called,
+    report_errors, speaker, version_called,
 };
 use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
-use crate::say::Speaker;
-use crate::swap::{Ladder, Level, NoLevels, Rung, ladder};
+use crate::say::{Speaker, say};
+use crate::swap::{Ladder, Level, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -22,7 +22,9 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let version = version_called(recipe, arguments.version.as_deref())?;
     let levels = levels(&book, &arguments.levels)?;
     let Some(ladder) = ladder(&book, recipe, version.as_ref(), &levels) else {
-        return Err(Failure::Usage("there is no such version".to_owned()));
+        return Err(Failure::Usage(
+            speaker().word("command-no-such-version").to_owned(),
+        ));
     };
     if arguments.json {
         print_json(&document(&book, recipe, version.as_ref(), &ladder))?;
@@ -45,9 +47,10 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
                 name: name.to_owned(),
                 percent,
             }),
-            _ => Err(Failure::Usage(format!(
-                "`{}` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`",
-                text.escape_debug()
+            _ => Err(Failure::Usage(say!(
+                speaker(),
+                "command-enter-level",
+                text: text.escape_debug().to_string(),
             ))),
         }
     };
@@ -57,21 +60,23 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
 fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &Ladder) -> Value {
     let balance =
         |balance: &Balance| documents::balance(book, recipe.id.as_str(), version, balance, None);
-    json!({
+    let mut document = json!({
         "recipe": recipe.id.as_str(),
         "version": version.map(VersionId::as_str),
         "standard": balance(&ladder.standard),
         "floor": balance(&ladder.floor),
         "levels": ladder.rungs.iter().map(|one| rung(book, recipe, version, one)).collect::<Vec<_>>(),
         "reasons": ladder.reasons.iter().map(|one| Speaker::new(book).no_levels(one)).collect::<Vec<_>>(),
-        "reason_kinds": ladder.reasons.iter().map(NoLevels::word).collect::<Vec<_>>(),
-    })
+    });
+    let reasons = ladder.reasons.iter().map(facts::no_levels).collect();
+    facts::beside_each(&mut document, "reason", reasons);
+    document
 }
 
 fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) -> Value {
     let mut value = json!({ "name": rung.level.name, "percent": rung.level.percent, "sweetness_aimed_at": rung.aim });
     let rest = match &rung.drink {
-        Ok(drink) => json!({
+        Ok(drink) => facts::adapted(drink).beside(json!({
             "changes": drink.moves.iter().map(|moved| change(book, moved)).collect::<Vec<_>>(),
             "balance": documents::balance(
                 book, recipe.id.as_str(), version, &drink.balance, Some(&drink.difference)
@@ -79,9 +84,11 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
             "distance": documents::distance(&drink.difference),
             "explanation": Speaker::new(book).adapted(drink),
             "proven_optimal": drink.proven_optimal,
-        }),
+        })),
         Err(reason) => {
-            json!({ "reasons": [Speaker::new(book).unadaptable(reason)], "reason_kinds": [reason.word()] })
+            let mut rest = json!({ "reasons": [Speaker::new(book).unadaptable(reason)] });
+            facts::beside_each(&mut rest, "reason", vec![facts::unadaptable(reason)]);
+            rest
         }
     };
     if let (Value::Object(map), Value::Object(rest)) = (&mut value, rest) {
@@ -94,16 +101,19 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
     let figure = |balance: &Balance, measurand: Measurand, decimals: usize| {
         let known = balance.figures.complete(measurand);
         known.map_or_else(
-            || "not known".to_owned(),
+            || speaker().word("command-not-known").to_owned(),
             |value| show_number(value, decimals),
         )
     };
-    let mut sheet = format!(
-        "{}: the floor without any sweetener is {} g of sugar and {} g/100 ml of sweetness\n\n",
-        recipe.name,
-        figure(&ladder.floor, Measurand::TotalSugar, 1),
-        figure(&ladder.floor, Measurand::Sweetness, 1)
+    let speaker = Speaker::new(book);
+    let title = say!(
+        speaker,
+        "command-ladder-title",
+        recipe: &recipe.name,
+        sugar: figure(&ladder.floor, Measurand::TotalSugar, 1),
+        sweetness: figure(&ladder.floor, Measurand::Sweetness, 1),
     );
+    let mut sheet = format!("{title}\n\n");
     for rung in &ladder.rungs {
         match &rung.drink {
             Ok(drink) => {
@@ -111,30 +121,35 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
                 let moves: Vec<String> = drink
                     .moves
                     .iter()
-                    .map(|moved| Speaker::new(book).line_move(moved, &lines))
+                    .map(|moved| speaker.line_move(moved, &lines))
                     .collect();
                 let moves = if moves.is_empty() {
-                    "as it is".to_owned()
+                    speaker.word("command-as-it-is").to_owned()
                 } else {
                     moves.join(", ")
                 };
+                let reached = say!(
+                    speaker,
+                    "command-rung",
+                    aim: show_number(rung.aim, 1),
+                    reached: figure(&drink.balance, Measurand::Sweetness, 1),
+                    moves: moves,
+                );
                 let _ = writeln!(
                     sheet,
-                    "{:<8}{} g/100 ml aimed at, {} reached: {moves}\n        {}",
+                    "{:<8}{reached}\n        {}",
                     rung.level.name,
-                    show_number(rung.aim, 1),
-                    figure(&drink.balance, Measurand::Sweetness, 1),
-                    Speaker::new(book).adapted(drink)
+                    speaker.adapted(drink)
                 );
             }
             Err(reason) => {
-                let reason = Speaker::new(book).unadaptable(reason);
+                let reason = speaker.unadaptable(reason);
                 let _ = writeln!(sheet, "{:<8}{reason}", rung.level.name);
             }
         }
     }
     for reason in &ladder.reasons {
-        let _ = writeln!(sheet, "{}", Speaker::new(book).no_levels(reason));
+        let _ = writeln!(sheet, "{}", speaker.no_levels(reason));
     }
     sheet
 }

@@ -8,6 +8,7 @@ mod bring_in;
 mod card;
 mod caution_json;
 mod check;
+mod facts;
 mod json;
 mod ladder;
 mod out_file;
@@ -28,10 +29,7 @@ use crate::book::{
 };
 use crate::book_file;
 use crate::quantity::{NumberError, excerpt, parse_number, visible};
-use crate::say::{Language, Speaker};
-
-/// What the end of a command tells; the same for all of them.
-const EXIT_CODES: &str = "Exit codes: 0 on success, 1 when a book has errors or could not be read or written, 2 on wrong usage.";
+use crate::say::{Language, Speaker, say};
 
 /// The arguments of the program.
 #[derive(Debug, Parser)]
@@ -40,7 +38,7 @@ const EXIT_CODES: &str = "Exit codes: 0 on success, 1 when a book has errors or 
     version,
     about,
     args_conflicts_with_subcommands = true,
-    after_help = EXIT_CODES
+    after_help = exit_codes()
 )]
 pub struct Arguments {
     /// The book to open in the window; the last one when none is given
@@ -54,22 +52,22 @@ pub struct Arguments {
 #[derive(Debug, Subcommand)]
 pub enum Command {
     /// Report every problem of one or more books, with its place
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     Check(CheckArguments),
     /// Print the balance of a recipe or version
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     Balance(BalanceArguments),
     /// Replace one ingredient by another and print what brings the taste back
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     Swap(Box<SwapArguments>),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
     /// Write a card, a sheet for the whole menu, or a recipe for others to a file
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     Card(Box<CardArguments>),
     /// Review what a price list (CSV), a schema.org recipe or another shop's recipe would do to a book
-    #[command(after_help = EXIT_CODES)]
+    #[command(after_help = exit_codes())]
     BringIn(BringInArguments),
 }
 
@@ -269,14 +267,32 @@ pub struct BringInArguments {
     map: Vec<String>,
 }
 
+/// Speaks of what needs no book, as the commands do: in English and in metric units.
+fn speaker() -> Speaker<'static> {
+    Speaker::without_book()
+}
+
+/// What the end of the help tells; the same for all commands.
+fn exit_codes() -> &'static str {
+    speaker().word("command-exit-codes")
+}
+
+/// What to say when the book that the window shall open is not there.
+pub fn no_book(path: &Path) -> String {
+    say!(speaker(), "command-no-book", path: path.display().to_string())
+}
+
+/// What to say when the window can't be opened.
+pub fn window_needs_display() -> &'static str {
+    speaker().word("command-needs-display")
+}
+
 /// A finite number from zero up.
 fn amount(text: &str) -> Result<f64, String> {
     match parse_number(text) {
         Ok(number) if number >= 0.0 => Ok(number),
-        Err(error @ NumberError::Ambiguous { .. }) => {
-            Err(Speaker::without_book().number_error(&error))
-        }
-        _ => Err("enter a number of 0 or more, such as 7.5".to_owned()),
+        Err(error @ NumberError::Ambiguous { .. }) => Err(speaker().number_error(&error)),
+        _ => Err(speaker().word("command-enter-amount").to_owned()),
     }
 }
 
@@ -284,7 +300,7 @@ fn amount(text: &str) -> Result<f64, String> {
 fn day(text: &str) -> Result<String, String> {
     match Day::from_text(text) {
         Some(_) => Ok(text.to_owned()),
-        None => Err("expected a day such as 2026-05-04".to_owned()),
+        None => Err(speaker().word("command-enter-day").to_owned()),
     }
 }
 
@@ -292,25 +308,37 @@ fn day(text: &str) -> Result<String, String> {
 fn percent(text: &str) -> Result<f64, String> {
     match amount(text) {
         Ok(number) if number > 0.0 && number <= 100.0 => Ok(number),
-        _ => Err("expected percent, above 0 and up to 100".to_owned()),
+        _ => Err(speaker().word("command-enter-percent").to_owned()),
     }
 }
 
 /// Why a command could not do its work.
-#[derive(Debug, thiserror::Error)]
+#[derive(Debug)]
 enum Failure {
     /// The book could not be opened.
-    #[error("{0}")]
     Book(String),
     /// What was asked for is not in the book.
-    #[error("{0}")]
     Usage(String),
     /// Standard output is gone.
-    #[error("can't write to standard output: {0}")]
-    Output(#[from] std::io::Error),
+    Output(std::io::Error),
+}
+
+impl From<std::io::Error> for Failure {
+    fn from(error: std::io::Error) -> Self {
+        Self::Output(error)
+    }
 }
 
 impl Failure {
+    fn words(&self) -> String {
+        match self {
+            Self::Book(words) | Self::Usage(words) => words.clone(),
+            Self::Output(error) => {
+                say!(speaker(), "command-output-gone", error: error.to_string())
+            }
+        }
+    }
+
     fn exit_code(&self) -> u8 {
         match self {
             Self::Usage(_) => 2,
@@ -356,14 +384,13 @@ fn mistyped_command(word: &str) -> Option<String> {
         return None;
     }
     let near = nearest(word, names.iter().copied());
-    let advice = if near.is_empty() {
-        format!("the commands are {}", names.join(", "))
-    } else {
-        format!("did you mean {}?", near.join(" or "))
-    };
-    Some(format!(
-        "there is neither a command nor a book `{}`; {advice}",
-        excerpt(word, REPEATED)
+    let advice = did_you_mean(&near)
+        .unwrap_or_else(|| say!(speaker(), "command-known-commands", names: names.join(", ")));
+    Some(say!(
+        speaker(),
+        "command-no-command",
+        word: excerpt(word, REPEATED),
+        advice: advice,
     ))
 }
 
@@ -380,7 +407,7 @@ pub fn run(command: Command) -> ExitCode {
     match result {
         Ok(code) => code,
         Err(failure) => {
-            complain(&failure.to_string());
+            complain(&failure.words());
             ExitCode::from(failure.exit_code())
         }
     }
@@ -444,7 +471,8 @@ fn report_errors(book: &Book, findings: &[Finding]) -> ExitCode {
         .filter(|finding| finding.severity == Severity::Error);
     let mut code = ExitCode::SUCCESS;
     for error in errors {
-        complain(&format!("error in {}", Speaker::new(book).finding(error)));
+        let speaker = Speaker::new(book);
+        complain(&say!(speaker, "command-error-in", finding: speaker.finding(error)));
         code = ExitCode::from(1);
     }
     code
@@ -460,7 +488,7 @@ fn recipe_called<'book>(book: &'book Book, text: &str) -> Result<&'book Recipe, 
     let found = RecipeId::new(text).ok().and_then(|id| book.recipe(&id));
     found.map(AsRef::as_ref).ok_or_else(|| {
         unknown(
-            "recipe",
+            "command-no-recipe",
             text,
             book.recipes.iter().map(|recipe| recipe.id.as_str()),
         )
@@ -477,7 +505,7 @@ fn version_called(recipe: &Recipe, text: Option<&str>) -> Result<Option<VersionI
         .map(|version| Some(version.id.clone()))
         .ok_or_else(|| {
             unknown(
-                "version",
+                "command-no-version",
                 text,
                 recipe.versions.iter().map(|version| version.id.as_str()),
             )
@@ -490,7 +518,7 @@ fn ingredient_called(book: &Book, text: &str) -> Result<IngredientId, Failure> {
         .filter(|id| book.ingredient(id).is_some());
     found.ok_or_else(|| {
         unknown(
-            "ingredient",
+            "command-no-ingredient",
             text,
             book.ingredients
                 .iter()
@@ -505,40 +533,37 @@ const LISTED: usize = 8;
 /// Longest id that a message repeats, in characters.
 const REPEATED: usize = 60;
 
+/// Refuses an id that nothing has, with the ids that are like it, or some of those that there are.
 fn unknown<'book>(
-    kind: &str,
-    text: &str,
-    known: impl Iterator<Item = &'book str> + Clone,
-) -> Failure {
-    unknown_as(&format!("there is no {kind}"), text, known)
-}
-
-/// The same with another beginning of the sentence.
-fn unknown_as<'book>(
-    beginning: &str,
+    message: &'static str,
     text: &str,
     known: impl Iterator<Item = &'book str> + Clone,
 ) -> Failure {
     let near = nearest(text, known.clone());
-    let advice = if near.is_empty() {
-        some_of(known)
-    } else {
-        format!("did you mean {}?", near.join(" or "))
-    };
-    Failure::Usage(format!(
-        "{beginning} `{}`; {advice}",
-        excerpt(text, REPEATED)
-    ))
+    let advice = did_you_mean(&near).unwrap_or_else(|| some_of(known));
+    let id = excerpt(text, REPEATED);
+    Failure::Usage(speaker().say(message, &[("id", id.into()), ("advice", advice.into())]))
+}
+
+/// "did you mean a or b?"; `None` when nothing is alike.
+fn did_you_mean(near: &[String]) -> Option<String> {
+    let mut near = near.iter();
+    let first = near.next()?.clone();
+    let listed = near.fold(
+        first,
+        |first, second| say!(speaker(), "command-either", first: first, second: second),
+    );
+    Some(say!(speaker(), "command-did-you-mean", near: listed))
 }
 
 /// "there is a, b and 12 more".
 fn some_of<'book>(known: impl Iterator<Item = &'book str> + Clone) -> String {
     let count = known.clone().count();
     let first: Vec<&str> = known.take(LISTED).collect();
-    let listed = first.join(", ");
+    let ids = first.join(", ");
     match count - first.len() {
-        0 if count == 0 => "there is none at all".to_owned(),
-        0 => format!("there is {listed}"),
-        more => format!("there is {listed} and {more} more"),
+        0 if count == 0 => speaker().word("command-known-none").to_owned(),
+        0 => say!(speaker(), "command-known", ids: ids),
+        more => say!(speaker(), "command-known-and-more", ids: ids, count: more),
     }
 }

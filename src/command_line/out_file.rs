@@ -2,30 +2,34 @@
 
 use std::path::{Path, PathBuf};
 
-use super::{CardArguments, Failure};
+use super::{CardArguments, Failure, speaker};
 use crate::book_file;
 use crate::cards::is_card_like;
-use crate::say::Speaker;
+use crate::say::say;
 
 /// Why a file stays as it is.
-#[derive(Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Debug, PartialEq, Eq)]
 enum OutFault {
     /// The file is the book that the card is made from.
-    #[error("this would replace the book itself; name another file with --out: {}", .0.display())]
     TheBookItself(PathBuf),
     /// The file is a book.
-    #[error("there is a book of this name; name another file with --out, or add --overwrite to replace it: {}", .0.display())]
     Book(PathBuf),
     /// The file is no card of this kind.
-    #[error(
-        "there is a file of this name that is no such card; name another with --out, or add --overwrite to replace it: {}", .0.display()
-    )]
     NoSuchCard(PathBuf),
 }
 
 impl From<OutFault> for Failure {
     fn from(fault: OutFault) -> Self {
-        Self::Usage(fault.to_string())
+        let path = |path: &Path| path.display().to_string();
+        Self::Usage(match &fault {
+            OutFault::TheBookItself(at) => {
+                say!(speaker(), "command-out-is-the-book", path: path(at))
+            }
+            OutFault::Book(at) => say!(speaker(), "command-out-is-a-book", path: path(at)),
+            OutFault::NoSuchCard(at) => {
+                say!(speaker(), "command-out-is-no-such-card", path: path(at))
+            }
+        })
     }
 }
 
@@ -55,6 +59,5 @@ pub(super) fn write(arguments: &CardArguments, card: &[u8]) -> Result<(), Failur
             _ => return Err(OutFault::NoSuchCard(path.clone()).into()),
         }
     }
-    book_file::replace_file(path, card)
-        .map_err(|error| Failure::Book(Speaker::without_book().save_error(&error)))
+    book_file::replace_file(path, card).map_err(|error| Failure::Book(speaker().save_error(&error)))
 }

@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value, json};
 
+use super::{facts, speaker};
 use crate::balance::{
     Balance, Concern, CoolingBasis, CoolingLine, cooling, declaration, margin, standing,
     statement_findings_of, yardsticks,
@@ -85,7 +86,9 @@ fn nutrition_json(balance: &Balance) -> Value {
     let rows = declaration(balance).into_iter().map(|row| {
         let complete = row.per_drink.is_complete;
         json!({
-            "words": Speaker::without_book().nutrition_row(row.measurand),
+            "words": speaker().nutrition_row(row.measurand),
+            "kind": row.measurand.key().replace('_', "-"),
+            "arguments": {},
             "unit": row.unit,
             "per_100_ml": row.per_100_ml.map(|printed| printed.text),
             "per_drink": row.per_drink.text,
@@ -100,20 +103,20 @@ fn yardsticks_json(book: &Book, balance: &Balance) -> Value {
     let readings = yardsticks(book, balance).into_iter().map(|reading| {
         let lines = reading.lines.iter().map(|line| {
             let missing: Vec<&str> = line.missing.iter().map(AsRef::as_ref).collect();
-            json!({
+            facts::yardstick_line(line).beside(json!({
                 "what": speaker.yardstick_part(line.part),
                 "value": line.value,
                 "unit": line.unit,
                 "outcome": speaker.yardstick_outcome(line.outcome),
                 "missing": missing,
-            })
+            }))
         });
-        json!({
+        facts::yardstick(reading.yardstick).beside(json!({
             "name": speaker.yardstick(reading.yardstick),
             "publisher": speaker.yardstick_publisher(reading.yardstick),
             "definition": speaker.yardstick_definition(reading.yardstick),
             "lines": lines.collect::<Vec<_>>(),
-        })
+        }))
     });
     readings.collect()
 }
@@ -143,12 +146,12 @@ fn questions_json(book: &Book, balance: &Balance) -> Value {
                 Concern::NotStated => "not stated",
                 Concern::Mention => "mention",
             };
-            json!({
+            facts::statement(&finding).beside(json!({
                 "ingredient": finding.ingredient.as_str(),
                 "concern": concern,
                 "words": finding.matched_words,
                 "question": Speaker::new(book).question(&finding),
-            })
+            }))
         });
     questions.collect()
 }

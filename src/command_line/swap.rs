@@ -6,17 +6,17 @@ use std::process::ExitCode;
 use serde_json::{Value, json};
 
 use super::{
-    Failure, SwapArguments, ingredient_called, json as documents, open, print, print_json,
-    recipe_called, report_errors, text, unknown, unknown_as, version_called,
+    Failure, SwapArguments, facts, ingredient_called, json as documents, open, print, print_json,
+    recipe_called, report_errors, speaker, text, unknown, version_called,
 };
 use crate::book::{
     Allergen, Amount, Book, IngredientId, Line, LineId, Recipe, Resolved, TemperatureWindow,
     resolve,
 };
 use crate::quantity::parse_number;
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 use crate::swap::{
-    Answer, Demands, LineLimit, LineMove, Question, Reason, Suggestion, SuggestionKind, answer_with,
+    Answer, Demands, LineLimit, LineMove, Question, Suggestion, SuggestionKind, answer_with,
 };
 
 pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
@@ -45,7 +45,9 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
         is_line(&resolved, id)?;
     }
     let Some(answer) = answer_with(&book, &question, &demands) else {
-        return Err(Failure::Usage("there is no such version".to_owned()));
+        return Err(Failure::Usage(
+            speaker().word("command-no-such-version").to_owned(),
+        ));
     };
     if arguments.json {
         print_json(&document(&book, recipe, &answer))?;
@@ -57,7 +59,7 @@ pub(super) fn run(arguments: &SwapArguments) -> Result<ExitCode, Failure> {
 
 fn lines(texts: &[String]) -> Result<Vec<LineId>, Failure> {
     let ids: Result<Vec<LineId>, _> = texts.iter().map(|text| LineId::new(text)).collect();
-    ids.map_err(|error| Failure::Usage(Speaker::without_book().id_error(&error)))
+    ids.map_err(|error| Failure::Usage(speaker().id_error(&error)))
 }
 
 /// An ingredient that goes has to be there.
@@ -70,9 +72,9 @@ fn is_in_version(book: &Book, resolved: &Resolved, id: &IngredientId) -> Result<
         carried.is_some_and(|carried| carried.ingredient == *id)
     };
     if resolved.lines().any(brought) {
-        return Err(Failure::Usage(format!(
-            "`{id}` only comes along with another ingredient of this drink; swap that one, or change what comes along with it"
-        )));
+        return Err(Failure::Usage(
+            say!(speaker(), "command-only-comes-along", id: id.as_str()),
+        ));
     }
     let mut known: Vec<&str> = resolved
         .lines()
@@ -80,12 +82,12 @@ fn is_in_version(book: &Book, resolved: &Resolved, id: &IngredientId) -> Result<
         .collect();
     known.sort_unstable();
     known.dedup();
-    let there = if book.ingredient(id).is_some() {
-        "the book has it, but this drink does not: there is no ingredient in it called"
+    let message = if book.ingredient(id).is_some() {
+        "command-not-in-drink"
     } else {
-        "there is no ingredient"
+        "command-no-ingredient"
     };
-    Err(unknown_as(there, id.as_str(), known.into_iter()))
+    Err(unknown(message, id.as_str(), known.into_iter()))
 }
 
 /// A line that is named has to be one.
@@ -94,12 +96,12 @@ fn is_line(resolved: &Resolved, id: &LineId) -> Result<(), Failure> {
         return Ok(());
     }
     if resolved.entries.iter().any(|entry| entry.id() == id) {
-        return Err(Failure::Usage(format!(
-            "`{id}` is an instruction of this drink; expected the id of a line with an ingredient"
-        )));
+        return Err(Failure::Usage(
+            say!(speaker(), "command-is-instruction", id: id.as_str()),
+        ));
     }
     let known: Vec<&str> = resolved.lines().map(|line| line.id.as_str()).collect();
-    Err(unknown("line", id.as_str(), known.into_iter()))
+    Err(unknown("command-no-line", id.as_str(), known.into_iter()))
 }
 
 fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
@@ -131,11 +133,10 @@ fn demands(book: &Book, arguments: &SwapArguments) -> Result<Demands, Failure> {
     })
 }
 
-fn expected(text: &str, form: &str) -> Failure {
-    Failure::Usage(format!(
-        "`{}` can't be read; use {form}",
-        text.escape_debug()
-    ))
+/// Refuses a text, with the form that it should have.
+fn expected(text: &str, message: &'static str) -> Failure {
+    let text = text.escape_debug().to_string();
+    Failure::Usage(speaker().say(message, &[("text", text.into())]))
 }
 
 /// `FROM..TO`; each end may be left out.
@@ -149,11 +150,10 @@ fn range(text: &str) -> Option<(Option<f64>, Option<f64>)> {
 }
 
 fn limit(text: &str) -> Result<LineLimit, Failure> {
-    let failure = || expected(text, "LINE=LEAST..MOST, such as `milk=40..60`");
+    let failure = || expected(text, "command-enter-limit");
     let (line, amounts) = text.split_once('=').ok_or_else(failure)?;
     let (least, most) = range(amounts).ok_or_else(failure)?;
-    let line = LineId::new(line)
-        .map_err(|error| Failure::Usage(Speaker::without_book().id_error(&error)))?;
+    let line = LineId::new(line).map_err(|error| Failure::Usage(speaker().id_error(&error)))?;
     Ok(LineLimit {
         line,
         least,
@@ -165,14 +165,14 @@ fn limit(text: &str) -> Result<LineLimit, Failure> {
 fn window(text: &str) -> Result<TemperatureWindow, Failure> {
     match range(text) {
         Some((Some(from), Some(to))) if from <= to => Ok(TemperatureWindow { from, to }),
-        _ => Err(expected(text, "FROM..TO in °C, such as `50..60`")),
+        _ => Err(expected(text, "command-enter-temperature")),
     }
 }
 
 fn pair(book: &Book, text: &str) -> Result<(IngredientId, IngredientId), Failure> {
     let (old, new) = text
         .split_once('=')
-        .ok_or_else(|| expected(text, "OLD=NEW, two ids of ingredients"))?;
+        .ok_or_else(|| expected(text, "command-enter-pair"))?;
     Ok((ingredient_called(book, old)?, ingredient_called(book, new)?))
 }
 
@@ -187,10 +187,11 @@ fn allergen(text: &str) -> Result<Allergen, Failure> {
             let words: Vec<&str> = known()
                 .map(|allergen| allergen.word().split(' ').next_back().unwrap_or(""))
                 .collect();
-            Failure::Usage(format!(
-                "there is no allergen `{}`; expected one of {}",
-                text.escape_debug(),
-                words.join(", ")
+            Failure::Usage(say!(
+                speaker(),
+                "command-enter-allergen",
+                text: text.escape_debug().to_string(),
+                words: words.join(", "),
             ))
         })
 }
@@ -211,7 +212,7 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         &answer.plain,
         Some(&answer.plain_difference),
     );
-    json!({
+    let mut document = json!({
         "recipe": id,
         "version": version.map(crate::book::VersionId::as_str),
         "replace": answer.question.replace.as_str(),
@@ -221,12 +222,14 @@ fn document(book: &Book, recipe: &Recipe, answer: &Answer) -> Value {
         "plain_swap": with_distance(plain, documents::distance(&answer.plain_difference)),
         "suggestions": answer.suggestions.iter().map(|one| suggestion(book, recipe, answer, one)).collect::<Vec<_>>(),
         "reasons": answer.reasons.iter().map(|one| Speaker::new(book).swap_reason(one)).collect::<Vec<_>>(),
-        "reason_kinds": answer.reasons.iter().map(Reason::word).collect::<Vec<_>>(),
         "proven_optimal": answer.proven_optimal,
         "evaluated": answer.evaluated,
         "nodes": answer.nodes,
         "candidates": answer.candidates,
-    })
+    });
+    let reasons = answer.reasons.iter().map(facts::swap_reason).collect();
+    facts::beside_each(&mut document, "reason", reasons);
+    document
 }
 
 fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Suggestion) -> Value {
@@ -246,6 +249,7 @@ fn suggestion(book: &Book, recipe: &Recipe, answer: &Answer, suggestion: &Sugges
         "distance": documents::distance(&suggestion.difference),
         "within_scatter": suggestion.within_scatter,
         "explanation": Speaker::new(book).suggestion(answer, suggestion),
+        "arguments": facts::suggestion(answer, suggestion),
     })
 }
 
@@ -274,19 +278,18 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         book.ingredient(id)
             .map_or_else(|| id.to_string(), |item| item.full_name())
     };
-    let standard = if answer.standard_is_approved {
-        "the approved standard"
-    } else {
-        "the version as it stands"
-    };
-    let mut sheet = format!(
-        "{}: {} for {}, against {standard}\n\n",
-        recipe.name,
-        name(&answer.question.with),
-        name(&answer.question.replace)
+    let speaker = Speaker::new(book);
+    let title = say!(
+        speaker,
+        "command-swap-title",
+        standard: if answer.standard_is_approved { "approved" } else { "version" },
+        recipe: &recipe.name,
+        with: name(&answer.question.with),
+        replace: name(&answer.question.replace),
     );
+    let mut sheet = format!("{title}\n\n");
     sheet.push_str(&text::distance(
-        "plain swap, equal measures",
+        speaker.word("command-plain-swap"),
         &answer.plain_difference,
     ));
     for suggestion in &answer.suggestions {
@@ -298,42 +301,43 @@ fn sheet(book: &Book, recipe: &Recipe, answer: &Answer) -> String {
         let moves: Vec<String> = suggestion
             .moves
             .iter()
-            .map(|moved| Speaker::new(book).line_move(moved, &lines))
+            .map(|moved| speaker.line_move(moved, &lines))
             .collect();
         let moves = if moves.is_empty() {
-            "nothing moves".to_owned()
+            speaker.word("command-nothing-moves").to_owned()
         } else {
             moves.join(", ")
         };
         let kinds: Vec<&str> = std::iter::once(suggestion.kind)
             .chain(suggestion.also.iter().copied())
-            .map(|kind| Speaker::new(book).suggestion_kind(kind))
+            .map(|kind| speaker.suggestion_kind(kind))
             .collect();
         let _ = writeln!(sheet, "{}: {moves}", kinds.join(", "));
-        sheet.push_str(&text::distance("  then", &suggestion.difference));
-        let scatter = match suggestion.within_scatter {
-            Some(true) => "within the counter's own scatter",
-            Some(false) => "beyond the counter's own scatter",
-            None => "within the counter's own scatter as far as it is known",
-        };
-        let _ = writeln!(
-            sheet,
-            "  {} The difference left is {scatter}.",
-            Speaker::new(book).suggestion(answer, suggestion)
+        let then = format!("  {}", speaker.word("command-then"));
+        sheet.push_str(&text::distance(&then, &suggestion.difference));
+        let explained = say!(
+            speaker,
+            "command-scatter",
+            scatter: match suggestion.within_scatter {
+                Some(true) => "within",
+                Some(false) => "beyond",
+                None => "partly-known",
+            },
+            explanation: speaker.suggestion(answer, suggestion),
         );
+        let _ = writeln!(sheet, "  {explained}");
     }
     for reason in &answer.reasons {
-        let _ = writeln!(sheet, "{}", Speaker::new(book).swap_reason(reason));
+        let _ = writeln!(sheet, "{}", speaker.swap_reason(reason));
     }
-    let proof = if answer.proven_optimal {
-        "proven best"
-    } else {
-        "a limit stopped the proof"
-    };
-    let _ = writeln!(
-        sheet,
-        "{proof}; {:.0} candidates, {} evaluated, {} groups ruled out by a bound",
-        answer.candidates, answer.evaluated, answer.nodes
+    let search = say!(
+        speaker,
+        "command-search",
+        proven: if answer.proven_optimal { "yes" } else { "no" },
+        candidates: format!("{:.0}", answer.candidates),
+        evaluated: answer.evaluated.to_string(),
+        groups: answer.nodes.to_string(),
     );
+    let _ = writeln!(sheet, "{search}");
     sheet
 }

@@ -2,10 +2,11 @@
 
 use std::fmt::Write as _;
 
+use super::speaker;
 use crate::balance::{Balance, Difference, Layer, Measurand, Reported};
 use crate::book::Book;
 use crate::quantity::{rounded, show_number};
-use crate::say::Speaker;
+use crate::say::{Speaker, say};
 
 /// The figures of a balance for people, in the order in which they are asked for at the counter.
 const SHOWN: [Measurand; 22] = [
@@ -45,25 +46,26 @@ pub(super) fn reported(book: &Book, reported: &Reported, unit: &str) -> String {
         .collect();
     let Some(value) = reported.value else {
         let why = reported.reason.map_or_else(
-            || format!("not stated by {}", names.join(", ")),
-            |reason| Speaker::new(book).no_figure(reason).to_owned(),
+            || say!(speaker(), "command-not-stated-by", ingredients: names.join(", ")),
+            |reason| speaker().no_figure(reason).to_owned(),
         );
-        return format!("not known: {why}");
+        return say!(speaker(), "command-not-known-why", why: why);
     };
     let shown = rounded(value, reported.u);
-    let mut text = String::new();
-    if !names.is_empty() || reported.reason.is_some() {
-        text.push_str("at least ");
-    }
-    let _ = write!(text, "{} {unit}", shown.value);
+    let mut text = format!("{} {unit}", shown.value);
     if let Some(u) = shown.u {
         let _ = write!(text, " ± {u}");
     }
+    if !names.is_empty() || reported.reason.is_some() {
+        text = say!(speaker(), "command-at-least", figure: text);
+    }
     if !names.is_empty() {
-        let _ = write!(text, " — not stated: {}", names.join(", "));
+        let names = names.join(", ");
+        text = say!(speaker(), "command-figure-not-stated", figure: text, ingredients: names);
     }
     if let Some(reason) = reported.reason {
-        let _ = write!(text, " — {}", Speaker::new(book).no_figure(reason));
+        let why = speaker().no_figure(reason);
+        text = say!(speaker(), "command-figure-why", figure: text, why: why);
     }
     text
 }
@@ -95,18 +97,21 @@ fn doubt(book: &Book, balance: &Balance) -> String {
                 ""
             };
             let words = speaker.cause(balance, cause);
-            let narrow = words.narrow.map(|narrow| format!(" — {narrow}"));
+            let cause = match words.narrow {
+                Some(narrow) => {
+                    say!(speaker, "command-doubt-to-narrow", cause: words.what, to_narrow: narrow)
+                }
+                None => words.what,
+            };
             let _ = writeln!(
                 text,
-                "    {name:<20}{:>3} %  {}{}",
-                show_number(part * 100.0, 0),
-                words.what,
-                narrow.unwrap_or_default()
+                "    {name:<20}{:>3} %  {cause}",
+                show_number(part * 100.0, 0)
             );
         }
     }
     if !text.is_empty() {
-        text.insert_str(0, "  what makes it uncertain\n");
+        text.insert_str(0, &format!("  {}\n", speaker.word("command-doubt")));
     }
     text
 }
@@ -118,6 +123,7 @@ pub(super) fn balance(
     balance: &Balance,
     difference: Option<&Difference>,
 ) -> String {
+    let speaker = Speaker::new(book);
     let mut text = format!("{title}\n");
     for measurand in SHOWN {
         let unit = if measurand == Measurand::Cost {
@@ -126,43 +132,43 @@ pub(super) fn balance(
             measurand.unit()
         };
         let figure = reported(book, &balance.reported(measurand), unit);
-        let at = match measurand {
+        let figure = match measurand {
             Measurand::Sweetness => {
-                format!(" at {} °C", show_number(balance.drinking_temperature, 0))
+                let celsius = show_number(balance.drinking_temperature, 0);
+                say!(speaker, "command-at-temperature", figure: figure, celsius: celsius)
             }
-            _ => String::new(),
+            _ => figure,
         };
-        let _ = writeln!(
-            text,
-            "  {:<22}{figure}{at}",
-            Speaker::without_book().measurand(measurand)
-        );
+        let _ = writeln!(text, "  {:<22}{figure}", speaker.measurand(measurand));
     }
     if let Some(layers) = &balance.layers {
-        text.push_str(&layer("first sip", &layers.first_sip));
-        text.push_str(&layer("stirred", &layers.stirred));
+        text.push_str(&layer(speaker.word("command-first-sip"), &layers.first_sip));
+        text.push_str(&layer(speaker.word("command-stirred"), &layers.stirred));
     }
+    let verdict = speaker.verdict(balance.vegan);
     let _ = writeln!(
         text,
-        "  {:<22}{}, by ingredients",
-        "vegan",
-        Speaker::new(book).verdict(balance.vegan)
+        "  {:<22}{}",
+        speaker.word("command-vegan"),
+        say!(speaker, "command-by-ingredients", verdict: verdict)
     );
     if let Some(difference) = difference {
-        text.push_str(&distance("  against the standard", difference));
+        let lead = format!("  {}", speaker.word("command-against-standard"));
+        text.push_str(&distance(&lead, difference));
     }
     text.push_str(&doubt(book, balance));
     for caution in &balance.cautions {
-        let _ = writeln!(
-            text,
-            "  caution ({}): {}",
-            caution.kind().word(),
-            Speaker::new(book).caution(&caution.fact)
+        let caution = say!(
+            speaker,
+            "command-caution",
+            kind: caution.kind().word(),
+            caution: speaker.caution(&caution.fact),
         );
+        let _ = writeln!(text, "  {caution}");
     }
     for finding in &balance.findings {
-        let said = Speaker::new(book).finding(finding);
-        let _ = writeln!(text, "  {}: {said}", finding.severity.word());
+        let severity = speaker.severity(finding.severity);
+        let _ = writeln!(text, "  {severity}: {}", speaker.finding(finding));
     }
     text
 }
@@ -175,38 +181,46 @@ fn layer(name: &str, layer: &Layer) -> String {
         let doubt = shown.u.map_or_else(String::new, |u| format!(" ± {u}"));
         Some(format!(
             "{} {}{doubt}",
-            Speaker::without_book().measurand(measurand),
+            speaker().measurand(measurand),
             shown.value
         ))
     };
     let parts: Vec<String> = Layer::TASTED.into_iter().filter_map(of).collect();
-    format!("  {name:<22}in 100 ml: {}\n", parts.join(", "))
+    let tastes = say!(speaker(), "command-in-100-ml", tastes: parts.join(", "));
+    format!("  {name:<22}{tastes}\n")
 }
 
 /// "against the standard: distance 2.4 noticeable steps (sweeter by 2.1, …)".
 pub(super) fn distance(lead: &str, difference: &Difference) -> String {
     let Some(distance) = difference.distance else {
-        return format!("{lead}: nothing can be compared\n");
+        return format!(
+            "{}\n",
+            say!(speaker(), "command-nothing-compared", lead: lead)
+        );
     };
     let mut axes: Vec<(f64, String)> = difference
         .axes
         .iter()
         .filter_map(|axis| {
             let steps = axis.steps.filter(|steps| steps.abs() >= 0.05)?;
-            let (more, less) = axis.axis.comparatives();
-            let word = if steps > 0.0 { more } else { less };
+            let change = if steps > 0.0 {
+                speaker().more(&axis.axis)
+            } else {
+                speaker().less(&axis.axis)
+            };
+            let shown = show_number(steps.abs(), 1);
             Some((
                 steps.abs(),
-                format!("{word} by {}", show_number(steps.abs(), 1)),
+                say!(speaker(), "command-differs-by", change: change, steps: shown),
             ))
         })
         .collect();
     axes.sort_by(|one, other| other.0.total_cmp(&one.0));
     let words: Vec<String> = axes.into_iter().map(|(_, words)| words).collect();
     let words = if words.is_empty() && difference.is_level() {
-        "level on every axis".to_owned()
+        speaker().word("command-level").to_owned()
     } else if words.is_empty() {
-        "level on every axis that is known".to_owned()
+        speaker().word("command-level-as-known").to_owned()
     } else {
         words.join(", ")
     };
@@ -214,13 +228,18 @@ pub(super) fn distance(lead: &str, difference: &Difference) -> String {
         .not_compared()
         .map(crate::book::Axis::word)
         .collect();
-    let unknown = if unknown.is_empty() {
-        String::new()
+    let differences = if unknown.is_empty() {
+        words
     } else {
-        format!("; not compared: {}", unknown.join(", "))
+        let axes = unknown.join(", ");
+        say!(speaker(), "command-not-compared", differences: words, axes: axes)
     };
-    format!(
-        "{lead}: {} noticeable steps overall ({words}{unknown})\n",
-        show_number(distance, 2)
-    )
+    let said = say!(
+        speaker(),
+        "command-distance",
+        lead: lead,
+        steps: show_number(distance, 2),
+        differences: differences,
+    );
+    format!("{said}\n")
 }

@@ -26,7 +26,7 @@ impl Speaker<'_> {
         let figure = |unit: &str| assumption.figure.map(|figure| self.uncertain(figure, unit));
         let message = match assumption.what {
             Assumed::Figure(nutrient) => {
-                let name = nutrient.word();
+                let name = self.nutrient(nutrient);
                 return match figure(nutrient.unit()) {
                     Some(figure) => say!(self, "assumed-figure", nutrient: name, figure: figure),
                     None => say!(self, "assumed-nutrient", nutrient: name),

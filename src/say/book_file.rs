@@ -5,15 +5,12 @@ use std::path::Path;
 use super::{Speaker, say};
 use crate::book::{IdError, LONGEST_ID, MOST_LINES, nearest};
 use crate::book_file::{
-    FORMAT, FilePlace, Found, LONGEST_LIST, LONGEST_TEXT, LoadError, LoadProblem, ReadError,
-    SaveError, SetAside, Step, TextFault, Wanted, WorkFault,
+    FORMAT, FilePlace, Found, LONGEST_LIST, LONGEST_TEXT, LoadError, LoadErrorLine, LoadProblem,
+    MOST_LISTED, ReadError, SaveError, SetAside, Step, TextFault, Wanted, WorkFault,
 };
 use crate::quantity::excerpt;
 
 const MEGABYTE: u64 = 1024 * 1024;
-
-/// How many problems are listed before the rest is counted.
-const LISTED: usize = 20;
 
 /// Longest excerpt of a file, in characters.
 const EXCERPT: usize = 40;
@@ -21,6 +18,32 @@ const EXCERPT: usize = 40;
 impl Speaker<'_> {
     /// Why a file can't be opened.
     pub fn load_error(&self, error: &LoadError) -> String {
+        let lines = error.lines();
+        let said: Vec<String> = lines
+            .iter()
+            .map(|line| self.load_error_line(line))
+            .collect();
+        said.join("\n")
+    }
+
+    /// A line of it.
+    pub fn load_error_line(&self, line: &LoadErrorLine<'_>) -> String {
+        match line {
+            LoadErrorLine::Whole(error) => self.unread(error),
+            LoadErrorLine::Only(problem, path) => {
+                let problem = self.load_problem(problem);
+                say!(self, "load-error-problem", problem: problem, path: shown(path))
+            }
+            LoadErrorLine::Count(count) => say!(self, "load-error-problems", count: *count),
+            LoadErrorLine::Problem(problem) => format!("- {}", self.load_problem(problem)),
+            LoadErrorLine::More(count) => {
+                format!("- {}", say!(self, "load-error-more", count: *count))
+            }
+            LoadErrorLine::File(path) => say!(self, "load-error-file", path: shown(path)),
+        }
+    }
+
+    fn unread(&self, error: &LoadError) -> String {
         match error {
             LoadError::Missing { path } => say!(self, "load-error-missing", path: shown(path)),
             LoadError::Directory { path } => {
@@ -38,24 +61,10 @@ impl Speaker<'_> {
             LoadError::NotUtf8 { path, line } => {
                 say!(self, "load-error-not-utf8", line: *line, path: shown(path))
             }
-            LoadError::Problems { path, problems } => self.problems(path, problems),
+            LoadError::Problems { path, .. } => {
+                say!(self, "load-error-file", path: shown(path))
+            }
         }
-    }
-
-    fn problems(&self, path: &Path, problems: &[LoadProblem]) -> String {
-        if let [only] = problems {
-            let problem = self.load_problem(only);
-            return say!(self, "load-error-problem", problem: problem, path: shown(path));
-        }
-        let mut lines = vec![say!(self, "load-error-problems", count: problems.len())];
-        let listed = problems.iter().take(LISTED);
-        lines.extend(listed.map(|problem| format!("- {}", self.load_problem(problem))));
-        let more = problems.len().saturating_sub(LISTED);
-        if more > 0 {
-            lines.push(format!("- {}", say!(self, "load-error-more", count: more)));
-        }
-        lines.push(say!(self, "load-error-file", path: shown(path)));
-        lines.join("\n")
     }
 
     /// Why a text can't become a book, a line for each problem.
@@ -320,7 +329,7 @@ impl Speaker<'_> {
             WorkFault::TimeDamaged => "work-time-damaged",
             WorkFault::ChangeDamaged => "work-change-damaged",
             WorkFault::NoBook(problems) => {
-                return self.load_problems(&problems[..problems.len().min(LISTED)]);
+                return self.load_problems(&problems[..problems.len().min(MOST_LISTED)]);
             }
             WorkFault::Unreadable(error) => return self.load_error(error),
             WorkFault::System(error) => return error.to_string(),
@@ -418,14 +427,14 @@ mod tests {
     fn many_problems_are_listed_and_the_rest_is_counted() {
         let error = LoadError::Problems {
             path: PathBuf::from("book.ron"),
-            problems: vec![LoadProblem::NoFormat; LISTED + 2],
+            problems: vec![LoadProblem::NoFormat; MOST_LISTED + 2],
         };
         let said = Speaker::without_book().load_error(&error);
         let lines: Vec<&str> = said.lines().collect();
-        assert_eq!(lines.len(), LISTED + 3);
+        assert_eq!(lines.len(), MOST_LISTED + 3);
         assert_eq!(lines[0], "the book has 22 problems:");
-        assert_eq!(lines[LISTED + 1], "- and 2 more");
-        assert_eq!(lines[LISTED + 2], "file: book.ron");
+        assert_eq!(lines[MOST_LISTED + 1], "- and 2 more");
+        assert_eq!(lines[MOST_LISTED + 2], "file: book.ron");
     }
 
     #[test]

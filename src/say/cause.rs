@@ -40,7 +40,7 @@ impl Speaker<'_> {
                     self,
                     "cause-composition",
                     evidence: evidence,
-                    nutrient: nutrient.word(),
+                    nutrient: self.nutrient(*nutrient),
                     ingredient: of(id)
                 )
             }
@@ -86,7 +86,7 @@ impl Speaker<'_> {
             }
             Cause::Batch(id, _) => say!(self, "cause-batch", ingredient: of(id)),
             Cause::PolyolSweetness(Some(kind)) => {
-                say!(self, "cause-polyol-sweetness", polyol: kind.word())
+                say!(self, "cause-polyol-sweetness", polyol: self.polyol(*kind))
             }
             Cause::PolyolSweetness(None) => self.word("cause-unknown-polyol-sweetness").to_owned(),
             Cause::PolyolEnergy(id) => say!(self, "cause-polyol-energy", ingredient: of(id)),

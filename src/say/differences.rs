@@ -98,7 +98,7 @@ impl Speaker<'_> {
                 before: excerpt(before, NAME),
             ),
             ItemDetail::State { before, after } => {
-                say!(self, "detail-state", after: after.word(), before: before.word())
+                say!(self, "detail-state", after: self.state(*after), before: self.state(*before))
             }
             ItemDetail::Lines(lines) => self.differences(lines).join("; "),
             ItemDetail::VersionAdded { name, lines } => {
@@ -302,10 +302,10 @@ impl Speaker<'_> {
                 before: self.celsius_or(before.temperature, "line-as-stored"),
             ),
             Change::Role(_, to) => {
-                say!(self, "line-role", line: line, after: to.word(), before: before.role.word())
+                say!(self, "line-role", line: line, after: self.role(*to), before: self.role(before.role))
             }
             Change::Stage(_, to) => {
-                say!(self, "line-stage", line: line, after: to.word(), before: before.stage.word())
+                say!(self, "line-stage", line: line, after: self.stage(*to), before: self.stage(before.stage))
             }
             Change::Carried(_, to) => say!(
                 self,
@@ -334,7 +334,7 @@ impl Speaker<'_> {
     }
 
     fn line_amount(&self, amount: &Amount) -> String {
-        self.book.amount_words_in(amount, self.units)
+        self.amount(amount)
     }
 
     fn short_ingredient(&self, id: &IngredientId) -> String {

@@ -24,7 +24,7 @@ impl Speaker<'_> {
             Field::Waste => "field-waste",
             Field::PriceDate => "field-price-date",
             Field::Density => "field-density",
-            Field::Nutrient(nutrient) => return nutrient.word(),
+            Field::Nutrient(nutrient) => return self.nutrient(nutrient),
             Field::EnergyKcal => "field-energy-kcal",
             Field::Sodium => "field-sodium",
             Field::Statement => "field-statement",
@@ -42,7 +42,7 @@ impl Speaker<'_> {
         })
     }
 
-    /// The sign before the decimals, with an example.
+    /// The sign before decimals, with a number that has it: "comma (1,5)".
     pub fn decimal_sign(&self, sign: DecimalSign) -> &'static str {
         self.word(match sign {
             DecimalSign::Point => "decimal-sign-point",
@@ -89,7 +89,8 @@ impl Speaker<'_> {
         for nutrient in Nutrient::ALL {
             if let Some(figure) = ingredient.composition.get(nutrient) {
                 let value = self.figure_in(figure.value, nutrient.unit());
-                figures.push(say!(self, "figure-new", figure: nutrient.word(), value: value));
+                figures
+                    .push(say!(self, "figure-new", figure: self.nutrient(nutrient), value: value));
             }
         }
         if let Some(density) = ingredient.density {
@@ -128,7 +129,7 @@ impl Speaker<'_> {
             } => {
                 let value = |value: f64| self.figure_in(value, nutrient.unit());
                 (
-                    nutrient.word(),
+                    self.nutrient(*nutrient),
                     before.map_or_else(not_stated, value),
                     value(*after),
                 )
@@ -318,7 +319,7 @@ impl Speaker<'_> {
     pub fn mapping_reason(&self, mapping: &LineMapping) -> String {
         let message = match mapping.why {
             MappingReason::SameRole(role) => {
-                return say!(self, "mapping-same-role", role: role.word());
+                return say!(self, "mapping-same-role", role: self.role(role));
             }
             MappingReason::NotDescribed => "mapping-not-described",
             MappingReason::SameName => "mapping-same-name",

@@ -64,7 +64,7 @@ impl Speaker<'_> {
                 }
             }
             let names = (!ids.is_empty()).then(|| self.ingredients(ids))?;
-            Some(say!(self, "evidence-of", ingredients: names, evidence: evidence.word()))
+            Some(say!(self, "evidence-of", ingredients: names, evidence: self.evidence_kind(evidence)))
         });
         groups.collect()
     }

@@ -96,7 +96,7 @@ impl Speaker<'_> {
                 }
             }
             FindingKind::SumOverWhole { parts, sum, whole } => {
-                let parts: Vec<&str> = parts.iter().map(|part| part.word()).collect();
+                let parts: Vec<&str> = parts.iter().map(|part| self.nutrient(*part)).collect();
                 say!(
                     self,
                     "finding-sum-over-whole",
@@ -114,9 +114,9 @@ impl Speaker<'_> {
                 say!(
                     self,
                     "finding-part-over-whole",
-                    part: part.word(),
+                    part: self.nutrient(*part),
                     part_value: compact(*part_value, part.unit()),
-                    whole: whole.word(),
+                    whole: self.nutrient(*whole),
                     whole_value: compact(*whole_value, whole.unit()),
                 )
             }
@@ -238,7 +238,7 @@ impl Speaker<'_> {
                 to: self.compact(*to, "°C"),
             ),
             Unfinished::NoStep(axis) => {
-                say!(self, "finding-no-step", axis: excerpt(axis.word(), NAME))
+                say!(self, "finding-no-step", axis: excerpt(&self.axis(axis), NAME))
             }
         }
     }
@@ -268,13 +268,13 @@ impl Speaker<'_> {
         let name = |part| excerpt(&self.ingredient(part), NAME);
         match against {
             AgainstClaim::Contains(allergen) => {
-                say!(self, "against-contains", allergen: allergen.word())
+                say!(self, "against-contains", allergen: self.allergen(*allergen))
             }
             AgainstClaim::Lactose => self.word("against-lactose").to_owned(),
             AgainstClaim::Honey => self.word("against-honey").to_owned(),
             AgainstClaim::NotDairyFree => self.word("against-not-dairy-free").to_owned(),
             AgainstClaim::PartContains(part, allergen) => {
-                say!(self, "against-part-contains", part: name(part), allergen: allergen.word())
+                say!(self, "against-part-contains", part: name(part), allergen: self.allergen(*allergen))
             }
             AgainstClaim::PartIsNot(part) => say!(self, "against-part-is-not", part: name(part)),
         }
@@ -312,17 +312,17 @@ impl Speaker<'_> {
     pub fn figure_name(&self, name: &FigureName) -> String {
         let message = match name {
             FigureName::Nutrient(nutrient) => {
-                return say!(self, "book-figure-nutrient", nutrient: nutrient.word());
+                return say!(self, "book-figure-nutrient", nutrient: self.nutrient(*nutrient));
             }
             FigureName::Level(level) => return say!(self, "book-figure-level", level: level),
             FigureName::NoticeableStep(axis) => {
-                return say!(self, "book-figure-noticeable-step", axis: excerpt(axis.word(), NAME));
+                return say!(self, "book-figure-noticeable-step", axis: excerpt(&self.axis(axis), NAME));
             }
             FigureName::StepFloor(axis) => {
-                return say!(self, "book-figure-step-floor", axis: excerpt(axis.word(), NAME));
+                return say!(self, "book-figure-step-floor", axis: excerpt(&self.axis(axis), NAME));
             }
             FigureName::AxisWeight(axis) => {
-                return say!(self, "book-figure-axis-weight", axis: excerpt(axis.word(), NAME));
+                return say!(self, "book-figure-axis-weight", axis: excerpt(&self.axis(axis), NAME));
             }
             FigureName::Amount => "book-figure-amount",
             FigureName::Temperature => "book-figure-temperature",

@@ -26,6 +26,9 @@ impl Language {
     /// The language that every message is written in first, and that stands in where another has none.
     pub const ENGLISH: Self = Self("en");
 
+    /// The files that are of English alone: the commands speak no other language.
+    pub const OF_ENGLISH_ALONE: [&'static str; 1] = ["command-line.ftl"];
+
     /// All of them, by code.
     pub fn all() -> impl Iterator<Item = Self> {
         CATALOGUES.keys().map(|code| Self(code))
@@ -46,12 +49,17 @@ impl Language {
         self.catalogue().word("language-name").unwrap_or(self.0)
     }
 
-    /// Whether it has all the files that English has, so that the window can speak it. Others have what is printed.
+    /// Whether it has all the files that English has, but for those of English alone, so that the window can speak it. Others
+    /// have what is printed.
     pub fn is_whole(self) -> bool {
         let count = |language: Self| {
-            FOLDERS
-                .get_dir(language.0)
-                .map(|folder| folder.files().count())
+            let names = FOLDERS.get_dir(language.0)?.files();
+            let names = names.filter_map(|file| file.path().file_name()?.to_str());
+            Some(
+                names
+                    .filter(|name| !Self::OF_ENGLISH_ALONE.contains(name))
+                    .count(),
+            )
         };
         count(self) == count(Self::ENGLISH)
     }

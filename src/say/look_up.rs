@@ -1,7 +1,9 @@
 //! Where a thing stands that was looked up.
 
-use super::{Speaker, say};
-use crate::book::{Change, Entry, LineId, NamedLevel, Recipe, Spot, VersionId};
+use super::{Language, Speaker, say};
+use crate::book::{
+    Change, Entry, KindWord, LineId, LookUpIndex, NamedLevel, Recipe, Spot, VersionId,
+};
 use crate::quantity::{excerpt, show_compact};
 
 /// Longest place that is told, in characters.
@@ -64,6 +66,31 @@ impl Speaker<'_> {
             Spot::BookNote => self.word("look-up-note-on-book").to_owned(),
         };
         Some(excerpt(&place, LONGEST))
+    }
+
+    /// A word of this language that things of a kind are found by.
+    pub fn kind_word(&self, word: KindWord) -> String {
+        match word {
+            KindWord::Found(kind) => self.found_kind(kind).to_owned(),
+            KindWord::State(state) => self.state(state).to_owned(),
+            KindWord::Role(role) => self.role(role).to_owned(),
+            KindWord::Form(form) => self.form(form).to_owned(),
+            KindWord::Measure(kind) => self.measure_kind(kind).to_owned(),
+            KindWord::Use(kind) => self.uses_word(kind),
+            KindWord::Vessel(kind) => self.vessel_kind(kind).to_owned(),
+            KindWord::Sugar => self.word("look-up-sugar").to_owned(),
+            KindWord::Ice => self.word("look-up-ice").to_owned(),
+            KindWord::Book => self.word("look-up-book").to_owned(),
+        }
+    }
+
+    /// What is to be found in the book, by the words of this language for kinds of things, too.
+    pub fn look_up_index(&self) -> LookUpIndex {
+        // In English they are those that a book is written in.
+        let is_english = self.language == Language::ENGLISH;
+        LookUpIndex::with_words(self.book, &|word| {
+            (!is_english).then(|| self.kind_word(word))
+        })
     }
 
     fn percent_of(&self, levels: &[NamedLevel], at: usize) -> Option<String> {

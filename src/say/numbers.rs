@@ -81,6 +81,9 @@ impl Speaker<'_> {
 
     /// Digits that the core wrote, in the signs of the language. What is told without digits, or with a fraction, is left.
     pub(super) fn localised(&self, digits: &str, value: f64) -> String {
+        if !value.is_finite() {
+            return self.word("value-out-of-range").to_owned();
+        }
         if beyond_digits(value).is_some() || !digits.contains('.') {
             return digits.to_owned();
         }

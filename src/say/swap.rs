@@ -3,7 +3,6 @@
 use super::{Speaker, say};
 use crate::balance::{Balance, Difference, Measurand};
 use crate::book::{Amount, Axis, Resolved};
-use crate::quantity::show_count;
 use crate::swap::{
     Answer, Bound, CapKind, ComparedDrink, Forbidden, Hindrance, Impossible, LineMove, Obstacle,
     Reason, Suggestion, SuggestionKind, Unheld,
@@ -27,7 +26,7 @@ impl Speaker<'_> {
             || moved.line.to_string(),
             |line| self.ingredient(&line.ingredient),
         );
-        let amount = |amount: &Amount| self.book.amount_words_in(amount, self.units);
+        let amount = |amount: &Amount| self.amount(amount);
         let (from, to) = match (&moved.from, &moved.to) {
             (None, None) => return name,
             (None, Some(to)) => (self.word("line-none").to_owned(), amount(to)),
@@ -45,8 +44,10 @@ impl Speaker<'_> {
     /// The number of an amount without its unit.
     fn bare(&self, amount: &Amount, number: f64) -> String {
         match amount {
-            Amount::Millilitres(_) | Amount::FillTo(_) => self.units.volume_number(number),
-            _ => show_count(number),
+            Amount::Millilitres(_) | Amount::FillTo(_) => {
+                self.localised(&self.units.volume_number(number), number)
+            }
+            _ => self.count(number),
         }
     }
 
@@ -157,7 +158,7 @@ impl Speaker<'_> {
     }
 
     pub(super) fn axes<'axis>(&self, axes: impl Iterator<Item = &'axis Axis>) -> String {
-        let words: Vec<&str> = axes.map(Axis::word).collect();
+        let words: Vec<String> = axes.map(|axis| self.axis(axis)).collect();
         self.and(&words)
     }
 
@@ -186,14 +187,15 @@ impl Speaker<'_> {
                 ingredients,
                 allergen,
             } => {
-                say!(self, "swap-contains", count: ingredients.len(), allergen: allergen.word(),
+                say!(self, "swap-contains", count: ingredients.len(), allergen: self.allergen(*allergen),
                     ingredients: self.ingredients(ingredients))
             }
             Reason::AllergensNotStated {
                 ingredients,
                 allergens,
             } => {
-                let allergens: Vec<&str> = allergens.iter().map(|one| one.word()).collect();
+                let allergens: Vec<&str> =
+                    allergens.iter().map(|one| self.allergen(*one)).collect();
                 say!(self, "swap-allergens-not-stated", count: ingredients.len(), allergens: self.or(&allergens),
                     ingredients: self.ingredients(ingredients))
             }
@@ -201,7 +203,7 @@ impl Speaker<'_> {
                 ingredients,
                 allergen,
             } => {
-                say!(self, "swap-may-contain", allergen: allergen.word(), ingredients: self.ingredients(ingredients))
+                say!(self, "swap-may-contain", allergen: self.allergen(*allergen), ingredients: self.ingredients(ingredients))
             }
             Reason::Impossible(impossible) => self.swap_impossible(impossible),
             Reason::NotReached { axis, steps, why } => {
@@ -333,7 +335,7 @@ impl Speaker<'_> {
 
     /// What stands in the way of an axis: a clause without a capital and a stop.
     pub fn hindrance(&self, hindrance: &Hindrance) -> String {
-        let amount = |amount: &Amount| self.book.amount_words_in(amount, self.units);
+        let amount = |amount: &Amount| self.amount(amount);
         let direction = |more: bool| if more { "more" } else { "less" };
         match hindrance {
             Hindrance::AtMost {

@@ -55,7 +55,7 @@ impl Speaker<'_> {
                     Amount::FillTo(_) => Amount::Millilitres(LARGEST_AMOUNT),
                     other => other.with_number(LARGEST_AMOUNT),
                 };
-                let shown = |amount| self.book.amount_words_in(amount, self.units);
+                let shown = |amount| self.amount(amount);
                 say!(self, "amount-error-too-much", found: shown(amount), most: shown(&most))
             }
             AmountWordError::NoMeasure { word, known } => {

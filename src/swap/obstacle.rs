@@ -53,6 +53,23 @@ pub enum Obstacle {
     },
 }
 
+impl Obstacle {
+    /// A word for programs that read what is said.
+    pub fn word(&self) -> &'static str {
+        match self {
+            Self::FillOutOfReach => "fill-out-of-reach",
+            Self::Cup { .. } => "cup-overfilled",
+            Self::Temperature { .. } => "outside-serving-window",
+            Self::Cap { kind, .. } => match kind {
+                CapKind::Sugar => "over-sugar-limit",
+                CapKind::Energy => "over-energy-limit",
+                CapKind::Cost => "over-cost-limit",
+            },
+            Self::HotWater { .. } => "powder-undissolved",
+        }
+    }
+}
+
 /// Grams of what is dry in the mixed drink, and of the water in what is poured hot.
 pub(super) fn powder_and_hot_water(
     prepared: &Prepared,

@@ -2,7 +2,7 @@
 
 use crate::book::{Allergen, Axis, IngredientId};
 
-use super::obstacle::{CapKind, Obstacle};
+use super::obstacle::Obstacle;
 use super::shortfall::Hindrance;
 use super::unheld::{Bound, Unheld};
 
@@ -176,17 +176,7 @@ impl Impossible {
     /// A word for programs that read what is said.
     pub fn word(&self) -> &'static str {
         match self {
-            Self::Forbidden(forbidden) => match forbidden.obstacle {
-                Obstacle::FillOutOfReach => "fill-out-of-reach",
-                Obstacle::Cup { .. } => "cup-overfilled",
-                Obstacle::Temperature { .. } => "outside-serving-window",
-                Obstacle::Cap { kind, .. } => match kind {
-                    CapKind::Sugar => "over-sugar-limit",
-                    CapKind::Energy => "over-energy-limit",
-                    CapKind::Cost => "over-cost-limit",
-                },
-                Obstacle::HotWater { .. } => "powder-undissolved",
-            },
+            Self::Forbidden(forbidden) => forbidden.obstacle.word(),
             Self::LeastOverfills { .. } => "cup-too-small",
             Self::AllConditions => "all-conditions",
         }

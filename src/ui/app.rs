@@ -30,7 +30,9 @@ use super::view_state::ViewState;
 use super::words;
 use crate::book::{Book, Finding};
 use crate::say::{Speaker, say};
-use crate::workbench::{Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Workbench};
+use crate::workbench::{
+    Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Unfiled, Workbench,
+};
 
 /// The name of the program to the system, and of its folder of data.
 pub(super) const APP_ID: &str = "evensip";
@@ -179,7 +181,7 @@ impl App {
             closing: false,
             shown_last: None,
             title: String::new(),
-            remembered_home: Home::Nowhere(String::new()),
+            remembered_home: Home::Nowhere(Unfiled::Called(String::new())),
             ctx: ctx.clone(),
             focused_before: None,
             last_input: 0.0,

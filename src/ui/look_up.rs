@@ -14,7 +14,7 @@ use super::view_state::ViewState;
 use super::{counter_area, ladder_area, recipe_area, safekeeping};
 use crate::book::{Book, Hit, Hits, ItemId, LookUpIndex, Spot};
 use crate::quantity::{excerpt, name_as_shown, show_grouped};
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, say};
 use crate::workbench::Shown;
 
 /// Width of the sheet, in points.
@@ -39,8 +39,8 @@ pub(super) struct LookUpState {
     text: String,
     chosen: usize,
     just_opened: bool,
-    /// What there is to be found in a snapshot, made when it is first looked through.
-    index: Option<(Arc<Book>, LookUpIndex)>,
+    /// What there is to be found in a snapshot, in the words of a language, made when it is first looked through.
+    index: Option<(Arc<Book>, Language, LookUpIndex)>,
     /// What was found for a text, made when the text or the book changes.
     hits: Option<(String, Hits)>,
 }
@@ -52,17 +52,21 @@ impl LookUpState {
         self.chosen = 0;
     }
 
-    fn take(&mut self, book: &Arc<Book>) {
-        let is_known = |known: &(Arc<Book>, LookUpIndex)| Arc::ptr_eq(&known.0, book);
+    fn take(&mut self, book: &Arc<Book>, speaker: Speaker<'_>) {
+        let language = speaker.language;
+        let is_known = |known: &(Arc<Book>, Language, LookUpIndex)| {
+            Arc::ptr_eq(&known.0, book) && known.1 == language
+        };
         if !self.index.as_ref().is_some_and(is_known) {
-            self.index = Some((book.clone(), LookUpIndex::of(book)));
+            let index = speaker.about(book).look_up_index();
+            self.index = Some((book.clone(), language, index));
             self.hits = None;
         }
         let stands = self
             .hits
             .as_ref()
             .is_some_and(|(text, _)| *text == self.text);
-        if !stands && let Some((book, index)) = &self.index {
+        if !stands && let Some((book, _, index)) = &self.index {
             self.hits = Some((self.text.clone(), index.find(book, &self.text, MOST)));
         }
     }
@@ -82,7 +86,7 @@ pub(super) fn look_up_ui(
     let speaker = in_hand.speaker;
     title_ui(ui, speaker.word("look-up-title"));
     let entered = field_ui(ui, speaker, state);
-    state.take(in_hand.book);
+    state.take(in_hand.book, speaker);
     let moved = take_arrows(ui, state);
     ui.add_space(grid::NEAR);
     count_ui(ui, speaker, state);

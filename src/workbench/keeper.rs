@@ -51,6 +51,8 @@ pub(super) struct Work {
     /// What the file holds that the note names; `None` when there is none.
     pub(super) in_file: Option<Arc<Book>>,
     pub(super) note: RecoveryNote,
+    /// Says why it can't be kept.
+    pub(super) voice: Speaker<'static>,
 }
 
 /// The thread that keeps the work. It ends with the value, after the last order.
@@ -219,12 +221,11 @@ impl Keeping {
             return;
         };
         let kept = Timestamp::now();
+        let voice = work.voice;
         let outcome = self.keep(*work, kept);
         self.written = Some(Instant::now());
         if let Err(error) = outcome {
-            self.say(RecoveryState::Failing(
-                Speaker::without_book().save_error(&error),
-            ));
+            self.say(RecoveryState::Failing(voice.save_error(&error)));
             return;
         }
         for other in self.taken_over.drain(..) {

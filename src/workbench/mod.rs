@@ -36,7 +36,9 @@ pub use exporting::{
     SharedFonts, WrittenCard,
 };
 pub use keeper::RecoveryState;
-pub use open_book::{Action, Command, Home, Intent, Message, Sample, Shown, Workbench, draft_on};
+pub use open_book::{
+    Action, Command, Home, Intent, Message, Sample, Shown, Unfiled, Workbench, draft_on,
+};
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use recovery::OfferedRecovery;

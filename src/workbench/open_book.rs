@@ -23,10 +23,32 @@ use crate::say::{Speaker, say};
 /// Where the book is kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Home {
-    /// Nowhere yet: a sample or a new book.
-    Nowhere(String),
+    /// Nowhere yet.
+    Nowhere(Unfiled),
     /// In a file.
     File(PathBuf),
+}
+
+/// A book that is in no file.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Unfiled {
+    /// A new one.
+    New,
+    /// One that is built in.
+    Sample(Sample),
+    /// One that has a name of its own: an earlier copy, or work that was brought back.
+    Called(String),
+}
+
+impl Unfiled {
+    /// Its name for the title of the window.
+    fn name(&self, voice: Speaker<'_>) -> String {
+        match self {
+            Self::New => voice.word("new-book").to_owned(),
+            Self::Sample(sample) => sample.name(voice).to_owned(),
+            Self::Called(name) => name.clone(),
+        }
+    }
 }
 
 /// The books that are built in.
@@ -243,7 +265,7 @@ pub struct Workbench {
 
 impl Default for Workbench {
     fn default() -> Self {
-        Self::with_book(Book::default(), new_home())
+        Self::with_book(Book::default(), Home::Nowhere(Unfiled::New))
     }
 }
 
@@ -319,7 +341,7 @@ impl Workbench {
     /// The name of the book for the title of the window.
     pub fn title(&self) -> String {
         match &self.home {
-            Home::Nowhere(name) => name.clone(),
+            Home::Nowhere(unfiled) => unfiled.name(self.voice),
             Home::File(path) => path.file_name().map_or_else(
                 || path.display().to_string(),
                 |name| name.to_string_lossy().into_owned(),
@@ -615,10 +637,12 @@ impl Workbench {
     }
 
     fn go_back_to_approval(&mut self, id: &RecipeId, number: usize) {
+        let voice = self.voice;
+        let name = |approval: &Approval| say!(voice, "version-as-approved", day: &approval.date);
         let Some(version) = self
             .book()
             .recipe(id)
-            .and_then(|recipe| recipe.version_like_approval(number))
+            .and_then(|recipe| recipe.version_like_approval(number, name))
         else {
             return;
         };
@@ -651,6 +675,7 @@ impl Workbench {
                 self.picker.clone(),
                 request,
                 beside,
+                self.voice,
                 self.wake.clone(),
             ));
         }
@@ -677,7 +702,7 @@ impl Workbench {
                     settings,
                     ..Book::default()
                 };
-                self.replace(book, new_home(), false);
+                self.replace(book, Home::Nowhere(Unfiled::New), false);
             }
             Intent::Quit => {
                 // Saved or given up: there is nothing to bring back.
@@ -689,11 +714,7 @@ impl Workbench {
 
     fn open_sample(&mut self, sample: Sample) {
         match book_file::parse(sample.text()) {
-            Ok((book, _)) => self.replace(
-                book,
-                Home::Nowhere(sample.name(self.voice).to_owned()),
-                false,
-            ),
+            Ok((book, _)) => self.replace(book, Home::Nowhere(Unfiled::Sample(sample)), false),
             Err(problems) => {
                 let said = self.voice.load_problems(&problems);
                 self.message = Some(Message::Failed(said));
@@ -722,11 +743,6 @@ impl Workbench {
         self.file.forget();
         self.drop_unsaved_work();
     }
-}
-
-/// Where a new book is: in no file.
-fn new_home() -> Home {
-    Home::Nowhere(Speaker::without_book().word("new-book").to_owned())
 }
 
 /// A new draft that builds on a version, and its id. The recipe as written is the first version, so names begin with

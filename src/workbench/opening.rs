@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 
 use super::derived::BookStamp;
 use super::earlier_book::earlier_name;
-use super::open_book::{Home, Intent, Message, Workbench};
+use super::open_book::{Home, Intent, Message, Unfiled, Workbench};
 use super::saving::whole_path;
 use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
 use crate::say::say;
@@ -86,7 +86,7 @@ impl Workbench {
         if let Some(book) = book_of_earlier_copy(&path) {
             // Saving must not change what was.
             let name = earlier_name(self.voice, &book, &path);
-            self.replace(loaded.book, Home::Nowhere(name), false);
+            self.replace(loaded.book, Home::Nowhere(Unfiled::Called(name)), false);
         } else {
             self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
             self.file.known = Some(loaded.fingerprint);

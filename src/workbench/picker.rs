@@ -17,8 +17,13 @@ pub enum PickRequest {
 
 /// Asks a person for a file. Blocks until there is an answer; `None` is "cancelled" or "no dialog to be had".
 pub trait FilePicker: Send + Sync {
-    /// Asks; `beside` is the file that is open.
-    fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf>;
+    /// Asks in the words of a speaker; `beside` is the file that is open.
+    fn pick(
+        &self,
+        request: PickRequest,
+        beside: Option<&Path>,
+        voice: Speaker<'_>,
+    ) -> Option<PathBuf>;
 }
 
 /// The dialog of the system.
@@ -26,28 +31,32 @@ pub trait FilePicker: Send + Sync {
 pub struct SystemPicker;
 
 impl FilePicker for SystemPicker {
-    fn pick(&self, request: PickRequest, beside: Option<&Path>) -> Option<PathBuf> {
-        let speaker = Speaker::without_book();
+    fn pick(
+        &self,
+        request: PickRequest,
+        beside: Option<&Path>,
+        voice: Speaker<'_>,
+    ) -> Option<PathBuf> {
         let mut dialog = match request {
             PickRequest::List => rfd::FileDialog::new().add_filter(
-                speaker.word("pick-kind-list"),
+                voice.word("pick-kind-list"),
                 &["csv", "tsv", "txt", "json", "jsonld", "ron"],
             ),
-            _ => rfd::FileDialog::new().add_filter(speaker.word("pick-kind-book"), &["ron"]),
+            _ => rfd::FileDialog::new().add_filter(voice.word("pick-kind-book"), &["ron"]),
         };
         if let Some(folder) = beside.and_then(Path::parent) {
             dialog = dialog.set_directory(folder);
         }
         match request {
-            PickRequest::Open => dialog.set_title(speaker.word("pick-open")).pick_file(),
-            PickRequest::List => dialog.set_title(speaker.word("pick-list")).pick_file(),
+            PickRequest::Open => dialog.set_title(voice.word("pick-open")).pick_file(),
+            PickRequest::List => dialog.set_title(voice.word("pick-list")).pick_file(),
             PickRequest::Save => {
                 let name = beside
                     .and_then(Path::file_name)
                     .and_then(|name| name.to_str())
                     .unwrap_or("book.ron");
                 dialog
-                    .set_title(speaker.word("pick-save"))
+                    .set_title(voice.word("pick-save"))
                     .set_file_name(name)
                     .save_file()
             }
@@ -60,7 +69,7 @@ impl FilePicker for SystemPicker {
 pub struct NoPicker;
 
 impl FilePicker for NoPicker {
-    fn pick(&self, _: PickRequest, _: Option<&Path>) -> Option<PathBuf> {
+    fn pick(&self, _: PickRequest, _: Option<&Path>, _: Speaker<'_>) -> Option<PathBuf> {
         None
     }
 }
@@ -85,11 +94,12 @@ impl Asking {
         picker: std::sync::Arc<dyn FilePicker>,
         request: PickRequest,
         beside: Option<PathBuf>,
+        voice: Speaker<'static>,
         wake: std::sync::Arc<dyn Fn() + Send + Sync>,
     ) -> Self {
         let (sender, answer): (Sender<Option<PathBuf>>, _) = channel();
         std::thread::spawn(move || {
-            let picked = picker.pick(request, beside.as_deref());
+            let picked = picker.pick(request, beside.as_deref(), voice);
             // The window may have gone meanwhile; then nobody waits for the answer.
             if sender.send(picked).is_ok() {
                 wake();

@@ -7,7 +7,7 @@ use std::time::Duration;
 use jiff::Timestamp;
 
 use super::keeper::{Keeper, Order, RecoveryState, Work};
-use super::open_book::{Home, Message, Workbench};
+use super::open_book::{Home, Message, Unfiled, Workbench};
 use super::saving::moment_words;
 use crate::book::{Book, BookDifference, ItemId, difference_of_books};
 use crate::book_file::{
@@ -236,6 +236,7 @@ impl Workbench {
             book: self.book().clone(),
             in_file: is_in_file.then(|| self.saved.clone()),
             note,
+            voice: self.voice,
         }
     }
 
@@ -283,7 +284,7 @@ impl Workbench {
         let is_there = home.as_ref().is_some_and(|path| path.exists());
         let home = match home {
             Some(path) => Home::File(path),
-            None => Home::Nowhere(name),
+            None => Home::Nowhere(Unfiled::Called(name)),
         };
         self.replace(
             base.map_or_else(Book::default, |base| base.book),

@@ -95,7 +95,7 @@ proptest! {
         let mut with_recipe = book;
         with_recipe.recipes.put(recipe.clone());
         for (at, approval) in recipe.approvals.iter().enumerate() {
-            let version = recipe.version_like_approval(at + 1).unwrap();
+            let version = recipe.version_like_approval(at + 1, |approval| approval.date.clone()).unwrap();
             let id = version.id.clone();
             let with_version =
                 apply(&with_recipe, &Edit::AddVersion { recipe: recipe.id.clone(), version }).unwrap();

@@ -12,7 +12,7 @@ use evensip::book::{
     State, VersionId, put_change, resolve,
 };
 use evensip::edit::Edit;
-use evensip::workbench::{Action, Home, Workbench};
+use evensip::workbench::{Action, Home, Unfiled, Workbench};
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
@@ -327,7 +327,7 @@ proptest! {
         let id = recipe.id.clone();
         let mut book = Book::default();
         book.recipes.put(recipe);
-        let mut workbench = Workbench::with_book(book, Home::Nowhere("any".into()));
+        let mut workbench = Workbench::with_book(book, Home::Nowhere(Unfiled::New));
         for _ in 0..15 {
             let before = workbench.book().recipe(&id).unwrap().clone();
             let edits: Vec<Edit> =

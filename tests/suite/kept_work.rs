@@ -21,7 +21,7 @@ use evensip::edit::Edit;
 use evensip::say::Speaker;
 use evensip::workbench::{
     Action, Command, Disk, EarlierBook, Home, Intent, Message, RecoveryState, SystemDisk, Theirs,
-    Workbench,
+    Unfiled, Workbench,
 };
 
 use super::saving::helper;
@@ -263,7 +263,7 @@ fn many_quick_changes_are_few_writes_and_the_last_one_is_kept() {
     assert_eq!(workbench.book().settings.note, "note 199");
     assert_eq!(
         *workbench.home(),
-        Home::Nowhere("Harrowmere (sample)".to_owned())
+        Home::Nowhere(Unfiled::Called("Harrowmere (sample)".to_owned()))
     );
 }
 
@@ -627,7 +627,7 @@ fn an_earlier_copy_is_compared_brought_back_and_opened_without_being_saved_over(
         Command::Do(Intent::Open(copies[0].path.clone())),
     );
     assert!(
-        matches!(workbench.home(), Home::Nowhere(name) if name.starts_with("book.ron of")),
+        matches!(workbench.home(), Home::Nowhere(Unfiled::Called(name)) if name.starts_with("book.ron of")),
         "{:?}",
         workbench.home()
     );

@@ -32,6 +32,7 @@ mod counter_scenarios;
 mod engine_reference;
 mod every_candidate;
 mod exchange;
+mod fact_kinds;
 mod first_drink;
 #[path = "../fuzz/laws.rs"]
 mod fuzz_laws;

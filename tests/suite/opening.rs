@@ -15,7 +15,7 @@ use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book_file::{built_in_book, save};
 use evensip::ui::{App, Opening};
-use evensip::workbench::{Command, Home, Intent, Message, Workbench};
+use evensip::workbench::{Command, Home, Intent, Message, Unfiled, Workbench};
 
 use super::kept_work::{SlowDisk, command, edit, eventually, failed};
 
@@ -117,7 +117,8 @@ fn another_book_takes_the_place_of_the_one_that_is_read() {
     disk.open();
     std::thread::sleep(Duration::from_millis(100));
     workbench.poll();
-    assert!(matches!(workbench.home(), Home::Nowhere(name) if name == "New book"));
+    assert_eq!(*workbench.home(), Home::Nowhere(Unfiled::New));
+    assert_eq!(workbench.title(), "New book");
 }
 
 fn window(path: &Path, disk: &Arc<SlowDisk>) -> Harness<'static, App> {

@@ -7,6 +7,7 @@ use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{LineId, RecipeId, State, VersionId};
+use evensip::say::Speaker;
 use evensip::ui::theme::{self, Appearance};
 use evensip::ui::{App, Opening};
 use evensip::workbench::{FilePicker, NoPicker, PickRequest, Shown};
@@ -15,7 +16,7 @@ use evensip::workbench::{FilePicker, NoPicker, PickRequest, Shown};
 struct Picks(PathBuf);
 
 impl FilePicker for Picks {
-    fn pick(&self, _: PickRequest, _: Option<&Path>) -> Option<PathBuf> {
+    fn pick(&self, _: PickRequest, _: Option<&Path>, _: Speaker<'_>) -> Option<PathBuf> {
         Some(self.0.clone())
     }
 }

@@ -82,8 +82,6 @@ cards-screen-add-recipe = Rezept als Entwurf hinzufügen
 cards-screen-list-looking = Die Liste wird durchgesehen…
 cards-screen-delimiter = Trennzeichen
 cards-screen-decimal-sign = Dezimalzeichen
-decimal-sign-point = Punkt (1.5)
-decimal-sign-comma = Komma (1,5)
 cards-screen-columns = Bedeutung der Spalten
 # What a column means that is not taken.
 cards-screen-column-left-out = ausgelassen

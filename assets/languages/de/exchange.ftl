@@ -22,6 +22,10 @@ delimiter-semicolon = Semikolon
 delimiter-tab = Tabulator
 delimiter-bar = senkrechter Strich
 
+# The sign before decimals, with a number that has it.
+decimal-sign-point = Punkt (1.5)
+decimal-sign-comma = Komma (1,5)
+
 # How the bytes of a list are read.
 encoding-utf-8 = UTF-8
 encoding-utf-16 = UTF-16

@@ -189,3 +189,6 @@ safekeeping-replace-question = Durch dieses Buch ersetzen? Evensip behält die j
 safekeeping-replace-another = Anderer Name …
 safekeeping-replace-now = Ersetzen
 safekeeping-replace-now-hint = Dieses Buch über die Datei speichern
+
+# Ein Entwurf, der zu einer Freigabe zurückkehrt.
+version-as-approved = wie am { $day } freigegeben

@@ -6,3 +6,6 @@ value-short-not-known = { $name } nicht bekannt
 value-at-most = höchstens { $figure }
 # Why a figure is not known, or is only known in part.
 value-not-stated = nicht angegeben: { $ingredients }
+
+# An der Stelle einer Zahl, die sich nicht in Ziffern schreiben lässt.
+value-out-of-range = (außerhalb des Bereichs)

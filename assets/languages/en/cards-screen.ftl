@@ -82,8 +82,6 @@ cards-screen-add-recipe = Add the recipe as a draft
 cards-screen-list-looking = Looking through the list…
 cards-screen-delimiter = Cell separator
 cards-screen-decimal-sign = Decimal sign
-decimal-sign-point = point (1.5)
-decimal-sign-comma = comma (1,5)
 cards-screen-columns = What the columns mean
 # What a column means that is not taken.
 cards-screen-column-left-out = left out

@@ -82,6 +82,10 @@ look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
 look-up-sugar-level = of sugar, { $percent } %
 look-up-ice-level = of ice, { $percent } %
+# Words that levels and the note on the book are found by.
+look-up-sugar = sugar
+look-up-ice = ice
+look-up-book = the book
 
 # What stands on the keys of a keyboard; joined by a plus sign: “Ctrl+Shift+S”.
 keys-command = Cmd

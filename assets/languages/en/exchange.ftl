@@ -22,6 +22,10 @@ delimiter-semicolon = semicolon
 delimiter-tab = tab
 delimiter-bar = vertical bar
 
+# The sign before decimals, with a number that has it.
+decimal-sign-point = point (1.5)
+decimal-sign-comma = comma (1,5)
+
 # How the bytes of a list are read.
 encoding-utf-8 = UTF-8
 encoding-utf-16 = UTF-16

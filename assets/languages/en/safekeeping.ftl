@@ -192,3 +192,6 @@ safekeeping-replace-question = Replace it with this book? Evensip keeps the pres
 safekeeping-replace-another = Another name…
 safekeeping-replace-now = Replace it
 safekeeping-replace-now-hint = Save this book over the file
+
+# A draft that goes back to an approval.
+version-as-approved = as approved on { $day }

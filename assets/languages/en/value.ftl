@@ -6,3 +6,6 @@ value-short-not-known = { $name } not known
 value-at-most = at most { $figure }
 # Why a figure is not known, or is only known in part.
 value-not-stated = not stated: { $ingredients }
+
+# In place of a number that no digits say.
+value-out-of-range = (out of range)

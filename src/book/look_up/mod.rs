@@ -6,7 +6,10 @@
 mod folded;
 mod things;
 
-use super::{Book, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+use super::{
+    Book, Form, IngredientId, LineId, MeasureId, MeasureKind, RecipeId, Role, State, VersionId,
+    VesselId, VesselKind,
+};
 
 pub use self::folded::{Fit, WantedWords, folded};
 
@@ -52,6 +55,49 @@ impl FoundKind {
             Self::Note => "note",
             Self::Approval => "approval",
             Self::Shop => "shop",
+        }
+    }
+}
+
+/// A word that things of a kind are found by, besides those that stand in the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum KindWord {
+    /// What kind of thing it is.
+    Found(FoundKind),
+    /// How far a recipe or version is.
+    State(State),
+    /// What an ingredient is for.
+    Role(Role),
+    /// What an ingredient is like.
+    Form(Form),
+    /// What a measure is.
+    Measure(MeasureKind),
+    /// What a use of a measure is called: a pump gives presses.
+    Use(MeasureKind),
+    /// What a vessel is.
+    Vessel(VesselKind),
+    /// A level of sugar.
+    Sugar,
+    /// A level of ice.
+    Ice,
+    /// What the note on the whole is on.
+    Book,
+}
+
+impl KindWord {
+    /// The word that a book is written in.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Found(kind) => kind.word(),
+            Self::State(state) => state.word(),
+            Self::Role(role) => role.word(),
+            Self::Form(form) => form.word(),
+            Self::Measure(kind) => kind.word(),
+            Self::Use(kind) => kind.words().0,
+            Self::Vessel(kind) => kind.word(),
+            Self::Sugar => "sugar",
+            Self::Ice => "ice",
+            Self::Book => "the book",
         }
     }
 }
@@ -128,10 +174,15 @@ pub struct LookUpIndex {
 const PIECE: usize = 90;
 
 impl LookUpIndex {
-    /// Everything in this book.
+    /// Everything in this book, found by its own words and by those for kinds that a book is written in.
     pub fn of(book: &Book) -> Self {
+        Self::with_words(book, &|_| None)
+    }
+
+    /// The same, found by further words for kinds, too: those of the language that is read.
+    pub fn with_words(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> Self {
         Self {
-            things: things::all(book),
+            things: things::all(book, further),
         }
     }
 

@@ -1,7 +1,11 @@
 //! What of a book can be found, and the piece of its text that says why.
 
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
 use super::folded::folded;
-use super::{Fit, FoundKind, Hit, PIECE, Spot, Thing, WantedWords};
+use super::{Fit, FoundKind, Hit, KindWord, PIECE, Spot, Thing, WantedWords};
 use crate::book::{
     Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version, VersionId,
 };
@@ -10,11 +14,31 @@ use crate::quantity::excerpt;
 /// Longest name that is shown, in characters.
 const NAME: usize = 120;
 
-/// What a level is of.
-const SUGAR: &str = "sugar";
-const ICE: &str = "ice";
-/// What the note on the whole is on.
-const BOOK: &str = "the book";
+/// The words for kinds, worked out once each.
+struct Words<'further> {
+    further: &'further dyn Fn(KindWord) -> Option<String>,
+    known: RefCell<BTreeMap<KindWord, Rc<str>>>,
+}
+
+impl Words<'_> {
+    /// The word that a book is written in, and the further one.
+    fn of(&self, word: KindWord) -> Rc<str> {
+        if let Some(known) = self.known.borrow().get(&word) {
+            return known.clone();
+        }
+        let own = word.word();
+        let words: Rc<str> = match (self.further)(word) {
+            Some(further) if further != own => format!("{own} {further}").into(),
+            _ => own.into(),
+        };
+        self.known.borrow_mut().insert(word, words.clone());
+        words
+    }
+
+    fn of_kind(&self, kind: FoundKind) -> Rc<str> {
+        self.of(KindWord::Found(kind))
+    }
+}
 
 fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> Thing {
     let mut words = folded(name.trim());
@@ -37,73 +61,88 @@ fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> T
 }
 
 /// Everything, shelf by shelf.
-pub(super) fn all(book: &Book) -> Vec<Thing> {
+pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> Vec<Thing> {
+    let words = &Words {
+        further,
+        known: RefCell::default(),
+    };
     let mut things = Vec::new();
     for recipe in &book.recipes {
-        of_recipe(recipe, &mut things);
+        of_recipe(recipe, words, &mut things);
     }
     for item in &book.ingredients {
-        of_ingredient(item, &mut things);
+        of_ingredient(item, words, &mut things);
     }
     for item in &book.measures {
         let kind = FoundKind::Measure;
         // What it is and what one use of it is called: a pump gives presses.
-        let beside = [kind.word(), item.kind.word(), item.kind.words().0].join(" ");
+        let beside = [
+            words.of_kind(kind),
+            words.of(KindWord::Measure(item.kind)),
+            words.of(KindWord::Use(item.kind)),
+        ];
+        let beside = beside.join(" ");
         let spot = Spot::Measure(item.id.clone());
         things.push(thing(kind, spot, &item.name, &beside, &item.note));
     }
     for item in &book.vessels {
         let kind = FoundKind::Vessel;
-        let beside = format!("{} {}", kind.word(), item.kind.word());
+        let what = words.of(KindWord::Vessel(item.kind));
+        let beside = format!("{} {what}", words.of_kind(kind));
         let spot = Spot::Vessel(item.id.clone());
         things.push(thing(kind, spot, &item.name, &beside, &item.note));
     }
-    of_shop(&book.settings, &mut things);
+    of_shop(&book.settings, words, &mut things);
     things
 }
 
-fn of_shop(settings: &Settings, things: &mut Vec<Thing>) {
+fn of_shop(settings: &Settings, words: &Words<'_>, things: &mut Vec<Thing>) {
     let levels = [
         (
             settings.sugar_levels(),
-            SUGAR,
+            KindWord::Sugar,
             Spot::SugarLevel as fn(usize) -> Spot,
         ),
-        (settings.ice_levels(), ICE, Spot::IceLevel),
+        (settings.ice_levels(), KindWord::Ice, Spot::IceLevel),
     ];
     for (levels, of, spot) in levels {
         for (at, level) in levels.iter().enumerate() {
             let kind = FoundKind::Level;
-            let beside = format!("{of} {}", kind.word());
+            let beside = format!("{} {}", words.of(of), words.of_kind(kind));
             things.push(thing(kind, spot(at), &level.name, &beside, ""));
         }
     }
     if !settings.shop.trim().is_empty() {
         let kind = FoundKind::Shop;
-        things.push(thing(kind, Spot::Shop, &settings.shop, kind.word(), ""));
+        let beside = words.of_kind(kind);
+        things.push(thing(kind, Spot::Shop, &settings.shop, &beside, ""));
     }
     if !settings.note.trim().is_empty() {
         let kind = FoundKind::Note;
-        let beside = format!("{BOOK} {}", kind.word());
+        let beside = format!("{} {}", words.of(KindWord::Book), words.of_kind(kind));
         things.push(thing(kind, Spot::BookNote, "", &beside, &settings.note));
     }
 }
 
-fn of_ingredient(item: &Ingredient, things: &mut Vec<Thing>) {
+fn of_ingredient(item: &Ingredient, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Ingredient;
+    let (role, form) = (
+        words.of(KindWord::Role(item.role)),
+        words.of(KindWord::Form(item.form)),
+    );
     let beside = [
         item.brand.as_str(),
         &item.supplier,
-        item.role.word(),
-        item.form.word(),
-        kind.word(),
+        &role,
+        &form,
+        &words.of_kind(kind),
     ];
     let text = text_of_ingredient(item);
     let spot = Spot::Ingredient(item.id.clone());
     things.push(thing(kind, spot, &item.name, &beside.join(" "), &text));
     for (at, flavour) in item.composition.flavours.iter().enumerate() {
         let kind = FoundKind::Flavour;
-        let beside = format!("{} {} {}", item.name, item.brand, kind.word());
+        let beside = format!("{} {} {}", item.name, item.brand, words.of_kind(kind));
         let spot = Spot::Flavour(item.id.clone(), at);
         things.push(thing(kind, spot, &flavour.name, &beside, ""));
     }
@@ -119,22 +158,23 @@ fn text_of_ingredient(item: &Ingredient) -> String {
         .join(" · ")
 }
 
-fn of_recipe(recipe: &Recipe, things: &mut Vec<Thing>) {
+fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Recipe;
-    let beside = format!("{} {}", recipe.state.word(), kind.word());
+    let state = words.of(KindWord::State(recipe.state));
+    let beside = format!("{state} {}", words.of_kind(kind));
     let spot = Spot::Drink(recipe.id.clone(), None);
     things.push(thing(kind, spot, &recipe.name, &beside, ""));
     if !recipe.note.trim().is_empty() {
         let kind = FoundKind::Note;
-        let beside = format!("{} {}", recipe.name, kind.word());
+        let beside = format!("{} {}", recipe.name, words.of_kind(kind));
         let spot = Spot::RecipeNote(recipe.id.clone());
         things.push(thing(kind, spot, "", &beside, &recipe.note));
     }
     for entry in &recipe.entries {
-        of_entry(recipe, None, entry, things);
+        of_entry(recipe, None, entry, words, things);
     }
     for version in &recipe.versions {
-        of_version(recipe, version, things);
+        of_version(recipe, version, words, things);
     }
     for (at, approval) in recipe.approvals.iter().enumerate() {
         let kind = FoundKind::Approval;
@@ -143,43 +183,59 @@ fn of_recipe(recipe: &Recipe, things: &mut Vec<Thing>) {
             recipe.name,
             approval.date,
             approval.by,
-            kind.word()
+            words.of_kind(kind)
         );
         let spot = Spot::Approval(recipe.id.clone(), at);
         things.push(thing(kind, spot, "", &beside, &approval.reason));
     }
 }
 
-fn of_version(recipe: &Recipe, version: &Version, things: &mut Vec<Thing>) {
+fn of_version(recipe: &Recipe, version: &Version, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Version;
     let beside = format!(
         "{} {} {} {}",
         recipe.name,
         version.season,
-        version.state.word(),
-        kind.word()
+        words.of(KindWord::State(version.state)),
+        words.of_kind(kind)
     );
     let spot = Spot::Drink(recipe.id.clone(), Some(version.id.clone()));
     things.push(thing(kind, spot, &version.name, &beside, ""));
     let id = Some(&version.id);
     for change in &version.changes {
         match change {
-            Change::Note(line, note) => of_text(recipe, id, line, FoundKind::Note, note, things),
-            Change::Instruction(line, text) => {
-                of_text(recipe, id, line, FoundKind::Instruction, text, things);
+            Change::Note(line, note) => {
+                of_text(recipe, id, line, FoundKind::Note, note, words, things)
             }
-            Change::Add(_, entry) => of_entry(recipe, id, entry, things),
+            Change::Instruction(line, text) => {
+                of_text(
+                    recipe,
+                    id,
+                    line,
+                    FoundKind::Instruction,
+                    text,
+                    words,
+                    things,
+                );
+            }
+            Change::Add(_, entry) => of_entry(recipe, id, entry, words, things),
             _ => {}
         }
     }
 }
 
-fn of_entry(recipe: &Recipe, version: Option<&VersionId>, entry: &Entry, things: &mut Vec<Thing>) {
+fn of_entry(
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    entry: &Entry,
+    words: &Words<'_>,
+    things: &mut Vec<Thing>,
+) {
     let (kind, text) = match entry {
         Entry::Line(line) => (FoundKind::Note, &line.note),
         Entry::Instruction(instruction) => (FoundKind::Instruction, &instruction.text),
     };
-    of_text(recipe, version, entry.id(), kind, text, things);
+    of_text(recipe, version, entry.id(), kind, text, words, things);
 }
 
 fn of_text(
@@ -188,6 +244,7 @@ fn of_text(
     line: &LineId,
     kind: FoundKind,
     text: &str,
+    words: &Words<'_>,
     things: &mut Vec<Thing>,
 ) {
     if text.trim().is_empty() {
@@ -195,7 +252,7 @@ fn of_text(
     }
     let name = version.and_then(|id| recipe.version(id));
     let name = name.map_or("", |version| version.name.as_str());
-    let beside = format!("{} {name} {}", recipe.name, kind.word());
+    let beside = format!("{} {name} {}", recipe.name, words.of_kind(kind));
     let spot = Spot::Entry(recipe.id.clone(), version.cloned(), line.clone());
     things.push(thing(kind, spot, "", &beside, text));
 }

@@ -1,0 +1,177 @@
+# What the commands say. They are spoken in English: this file has no other language.
+
+# The end of the help.
+command-exit-codes = Exit codes: 0 on success, 1 when a book has errors or could not be read or written, 2 on wrong usage.
+
+# Why a value of an option is not taken.
+command-enter-amount = enter a number of 0 or more, such as 7.5
+command-enter-day = expected a day such as 2026-05-04
+command-enter-percent = expected percent, above 0 and up to 100
+command-enter-limit = `{ $text }` can't be read; use LINE=LEAST..MOST, such as `milk=40..60`
+command-enter-temperature = `{ $text }` can't be read; use FROM..TO in °C, such as `50..60`
+command-enter-pair = `{ $text }` can't be read; use OLD=NEW, two ids of ingredients
+command-enter-level = `{ $text }` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`
+command-enter-count = `{ $text }` is not understood; expected RECIPE=COUNT or RECIPE/VERSION=COUNT
+command-enter-mapping = `{ $text }` is not understood; expected THEIRS=OURS
+command-enter-delimiter = `{ $text }` is no delimiter; expected one of { $words }
+command-enter-allergen = there is no allergen `{ $text }`; expected one of { $words }
+
+# Ids that nothing has. { $advice } is one of the clauses below.
+command-no-recipe = there is no recipe `{ $id }`; { $advice }
+command-no-version = there is no version `{ $id }`; { $advice }
+command-no-ingredient = there is no ingredient `{ $id }`; { $advice }
+command-no-line = there is no line `{ $id }`; { $advice }
+command-not-in-drink = the book has it, but this drink does not: there is no ingredient in it called `{ $id }`; { $advice }
+command-no-command = there is neither a command nor a book `{ $word }`; { $advice }
+command-no-such-version = there is no such version
+command-no-book = there is no book `{ $path }`; for the commands see `evensip --help`
+command-did-you-mean = did you mean { $near }?
+command-either = { $first } or { $second }
+command-known-commands = the commands are { $names }
+command-known-none = there is none at all
+command-known = there is { $ids }
+command-known-and-more = there is { $ids } and { $count } more
+command-only-comes-along = `{ $id }` only comes along with another ingredient of this drink; swap that one, or change what comes along with it
+command-is-instruction = `{ $id }` is an instruction of this drink; expected the id of a line with an ingredient
+
+# What ends a command, or what it tells on standard error.
+command-output-gone = can't write to standard output: { $error }
+command-error-in = error in { $finding }
+command-needs-display = the window needs a display; without one use `evensip check`, `evensip balance` or `evensip swap` (see `evensip --help`)
+
+# Files that a card is not written over.
+command-out-is-the-book = this would replace the book itself; name another file with --out: { $path }
+command-out-is-a-book = there is a book of this name; name another file with --out, or add --overwrite to replace it: { $path }
+command-out-is-no-such-card = there is a file of this name that is no such card; name another with --out, or add --overwrite to replace it: { $path }
+
+# Cards.
+command-card-only-json = this kind is only written as JSON, as .json, and not as { $ending }; leave out --format and end the name of the file so
+command-card-only-book = this kind is only written as a book, as .ron, and not as { $ending }; leave out --format and end the name of the file so
+command-card-needs-recipe = this kind of card is about a drink; name it with `--recipe ID`
+command-card-needs-swap = an exercise is about a swap; name it with `--replace ID --with ID`
+command-card-needs-format = the format can't be told from the file name; end it in .pdf, .html, .md, .csv or .json, or give --format
+command-card-no-font = no font has { $letters }, in “{ $text }”; install a font for its script, or it is printed as an empty box
+command-cards-need-format = with --all, give the format with --format; --out is a folder
+command-cards-of-kinds = with --all, the kind is counter, training or ladder
+command-cards-renamed = { $name }, because there is a { $taken } already
+command-cards-written = { $count ->
+    [one] { $count } card in { $folder }
+   *[other] { $count } cards in { $folder }
+}
+command-card-left-behind = a schema.org Recipe has no place for
+
+# A check: its summary, and the history of a recipe.
+command-statement-place = ingredient `{ $id }`, statement
+command-count-ingredients = { $count ->
+    [one] { $count } ingredient
+   *[other] { $count } ingredients
+}
+command-count-measures = { $count ->
+    [one] { $count } measure
+   *[other] { $count } measures
+}
+command-count-vessels = { $count ->
+    [one] { $count } vessel
+   *[other] { $count } vessels
+}
+command-count-recipes = { $count ->
+    [one] { $count } recipe
+   *[other] { $count } recipes
+}
+command-count-errors = { $count ->
+    [one] { $count } error
+   *[other] { $count } errors
+}
+command-count-warnings = { $count ->
+    [one] { $count } warning
+   *[other] { $count } warnings
+}
+command-check-summary = { $ingredients }, { $measures }, { $vessels }, { $recipes }: { $errors }, { $warnings }
+command-history = history of { $name } ({ $id })
+command-history-empty = nothing has been approved yet
+command-history-same = as { $follows }
+command-history-since = since { $follows }: { $difference }
+# "2. 2026-06-01, version `iced` (iced), by Ada, tasted at 5.0 °C".
+command-history-day = { $number }. { $day }
+command-history-version = { $named ->
+    [no] { $before }, version `{ $id }`
+   *[yes] { $before }, version `{ $id }` ({ $name })
+}
+command-history-by = { $before }, by { $by }
+command-history-tasted-at = { $before }, tasted at { $celsius } °C
+command-history-reason = { $before }: { $reason }
+
+# A balance.
+command-original = original
+command-not-known = not known
+command-not-known-why = not known: { $why }
+command-not-stated-by = not stated by { $ingredients }
+command-at-least = at least { $figure }
+command-figure-not-stated = { $figure } — not stated: { $ingredients }
+command-figure-why = { $figure } — { $why }
+command-at-temperature = { $figure } at { $celsius } °C
+command-doubt = what makes it uncertain
+command-doubt-to-narrow = { $cause } — { $to_narrow }
+command-first-sip = first sip
+command-stirred = stirred
+command-in-100-ml = in 100 ml: { $tastes }
+command-vegan = vegan
+command-by-ingredients = { $verdict }, by ingredients
+command-caution = caution ({ $kind }): { $caution }
+
+# How far a drink is from another: "against the standard: 2.40 noticeable steps overall (sweeter by 2.1)".
+command-against-standard = against the standard
+command-plain-swap = plain swap, equal measures
+command-then = then
+command-nothing-compared = { $lead }: nothing can be compared
+command-differs-by = { $change } by { $steps }
+command-level = level on every axis
+command-level-as-known = level on every axis that is known
+command-not-compared = { $differences }; not compared: { $axes }
+command-distance = { $lead }: { $steps } noticeable steps overall ({ $differences })
+
+# A swap.
+command-swap-title = { $standard ->
+    [approved] { $recipe }: { $with } for { $replace }, against the approved standard
+   *[version] { $recipe }: { $with } for { $replace }, against the version as it stands
+}
+command-nothing-moves = nothing moves
+command-scatter = { $scatter ->
+    [within] { $explanation } The difference left is within the counter's own scatter.
+    [beyond] { $explanation } The difference left is beyond the counter's own scatter.
+   *[partly-known] { $explanation } The difference left is within the counter's own scatter as far as it is known.
+}
+command-search = { $proven ->
+    [yes] proven best; { $candidates } candidates, { $evaluated } evaluated, { $groups } groups ruled out by a bound
+   *[no] a limit stopped the proof; { $candidates } candidates, { $evaluated } evaluated, { $groups } groups ruled out by a bound
+}
+
+# A ladder.
+command-ladder-title = { $recipe }: the floor without any sweetener is { $sugar } g of sugar and { $sweetness } g/100 ml of sweetness
+command-as-it-is = as it is
+command-rung = { $aim } g/100 ml aimed at, { $reached } reached: { $moves }
+
+# What is brought in.
+command-book-has-comments = the book holds text comments, which a save can't keep; move them into notes, or add --drop-comments; nothing has been written: { $path }
+command-book-changed-meanwhile = another program changed the book in the meantime; nothing has been written, run the command again: { $path }
+command-nothing-written = nothing has been written; add --accept to write it
+command-nothing-changes = nothing would change
+command-written = written to { $path }
+command-written-without-copy = written to { $path }; what it replaced could not be kept as an earlier copy ({ $error })
+command-table = { $rows ->
+    [one] { $rows } row, { $delimiter } between cells, decimal { $sign }, { $encoding }
+   *[other] { $rows } rows, { $delimiter } between cells, decimal { $sign }, { $encoding }
+}
+command-sign-not-told = sign not told by the numbers
+command-column-left-out = left out
+command-ambiguous-left-out = { $count ->
+    [one] { $count } of them is left out, because a number can be read in two ways; give --decimal-comma or --decimal-point
+   *[other] { $count } of them are left out, because a number can be read in two ways; give --decimal-comma or --decimal-point
+}
+command-review-line = line { $line }, { $name }: { $outcome }
+command-review-line-details = line { $line }, { $name }: { $outcome }: { $details }
+command-review-counts = { $new } new, { $changed } changed, { $same } the same, { $skipped } skipped
+command-left-out = left out: { $text }
+command-added-as-it-is = added as it is
+command-mapping = { $name } ({ $id }) → { $to }: { $why }
+command-arrival = re-expressed: distance { $plain } noticeable steps; brought back: { $brought }. { $arrival }
