@@ -191,24 +191,69 @@ impl Book {
         }
     }
 
+    /// The items that another book has not.
+    pub(super) fn items_not_in(&self, other: &Self) -> Vec<ItemId> {
+        fn missing<T: Named>(shelf: &Shelf<T>, other: &Shelf<T>, into: &mut Vec<ItemId>) {
+            let ids = shelf.iter().map(|item| item.id());
+            into.extend(ids.filter(|id| !other.contains(id)).map(T::item_id));
+        }
+        let mut items = Vec::new();
+        missing(&self.ingredients, &other.ingredients, &mut items);
+        missing(&self.measures, &other.measures, &mut items);
+        missing(&self.vessels, &other.vessels, &mut items);
+        missing(&self.recipes, &other.recipes, &mut items);
+        items
+    }
+
+    /// Whether another book has an item just so, or lacks it, too.
+    pub(super) fn has_same(&self, other: &Self, item: &ItemId) -> bool {
+        fn same<T: Item>(one: &Shelf<T>, other: &Shelf<T>, id: &T::Id) -> bool {
+            match (one.get(id), other.get(id)) {
+                (Some(one), Some(other)) => is_same(one, other),
+                (one, other) => one.is_none() && other.is_none(),
+            }
+        }
+        match item {
+            ItemId::Settings => self.settings == other.settings,
+            ItemId::Ingredient(id) => same(&self.ingredients, &other.ingredients, id),
+            ItemId::Measure(id) => same(&self.measures, &other.measures, id),
+            ItemId::Vessel(id) => same(&self.vessels, &other.vessels, id),
+            ItemId::Recipe(id) => same(&self.recipes, &other.recipes, id),
+        }
+    }
+
+    /// The name of an item; none when the book lacks it.
+    pub fn name_of(&self, item: &ItemId) -> String {
+        fn name<T: Named>(shelf: &Shelf<T>, id: &T::Id) -> String {
+            shelf.get(id).map(|item| item.name()).unwrap_or_default()
+        }
+        match item {
+            ItemId::Settings => self.settings.shop.clone(),
+            ItemId::Ingredient(id) => name(&self.ingredients, id),
+            ItemId::Measure(id) => name(&self.measures, id),
+            ItemId::Vessel(id) => name(&self.vessels, id),
+            ItemId::Recipe(id) => name(&self.recipes, id),
+        }
+    }
+
     /// What differs inside an item that two books have.
     pub fn item_differences(before: &Self, after: &Self, item: &ItemId) -> Vec<ItemDetail> {
         match item {
-            ItemId::Settings => field_differences::settings(&before.settings, &after.settings),
+            ItemId::Settings => field_differences::fields(&before.settings, &after.settings),
             ItemId::Ingredient(id) => both(
                 before.ingredient(id),
                 after.ingredient(id),
-                field_differences::ingredient,
+                field_differences::fields,
             ),
             ItemId::Measure(id) => both(
                 before.measure(id),
                 after.measure(id),
-                field_differences::measure,
+                field_differences::fields,
             ),
             ItemId::Vessel(id) => both(
                 before.vessel(id),
                 after.vessel(id),
-                field_differences::vessel,
+                field_differences::fields,
             ),
             ItemId::Recipe(id) => both(
                 before.recipe(id),

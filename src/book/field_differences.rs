@@ -1,11 +1,180 @@
-//! Which fields of two items differ.
+//! Which fields of two items differ, and which are taken from whom when two people changed one item.
 //!
-//! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared.
+//! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared and merged.
 
 use super::{
-    Differences, Ingredient, Measure, Recipe, Settings, State, Version, VersionId, Vessel,
+    Differences, Ingredient, Measure, Recipe, Settings, Side, State, Version, VersionId, Vessel,
     differences_between, resolve,
 };
+
+/// Fields of an item that only make sense together, by their names in the file: who changes one has looked at the others. The
+/// one that names them stands first.
+pub type Together = &'static [&'static str];
+
+/// A value whose fields are known.
+pub(super) trait Fields: Clone {
+    /// All fields but the id.
+    const TOGETHER: &'static [Together];
+
+    /// Names of the fields in which two of them differ.
+    fn differing(&self, other: &Self) -> Vec<&'static str>;
+
+    /// Takes fields over from another one.
+    fn take(&mut self, fields: Together, other: &Self);
+}
+
+/// Names of the fields in which two values of a struct differ.
+macro_rules! differing {
+    ($type:ident, $one:expr, $other:expr, { $($field:ident),+ $(,)? }) => {{
+        let ($type { $($field),+ }, other) = ($one, $other);
+        [$((stringify!($field), is_another($field, &other.$field))),+]
+            .into_iter()
+            .filter(|(_, differs)| *differs)
+            .map(|(name, _)| name)
+            .collect::<Vec<&'static str>>()
+    }};
+}
+
+/// Lists the fields of a struct; those in one pair of brackets belong together.
+macro_rules! fields {
+    ($type:ident { $($id:ident,)? $([$($field:ident),+]),+ $(,)? }) => {
+        impl $type {
+            /// The fields that another state of it has otherwise, by their names in the file; of those that belong together the
+            /// one that names them.
+            pub fn fields_changed_to(&self, after: &Self) -> Vec<&'static str> {
+                leading(self, after)
+            }
+        }
+
+        impl Fields for $type {
+            const TOGETHER: &'static [Together] = &[$(&[$(stringify!($field)),+]),+];
+
+            fn differing(&self, other: &Self) -> Vec<&'static str> {
+                differing!($type, self, other, { $($id,)? $($($field),+),+ })
+            }
+
+            fn take(&mut self, fields: Together, other: &Self) {
+                $($(if fields.contains(&stringify!($field)) {
+                    self.$field.clone_from(&other.$field);
+                })+)+
+            }
+        }
+    };
+}
+
+/// The fields that another state of a value has otherwise; of those that belong together the first one.
+fn leading<T: Fields>(before: &T, after: &T) -> Vec<&'static str> {
+    let differing = before.differing(after);
+    let first = |fields: &Together| {
+        let mut fields = fields.iter().copied();
+        fields.find(|field| differing.contains(field))
+    };
+    T::TOGETHER.iter().filter_map(first).collect()
+}
+
+fields!(Settings {
+    [shop],
+    [note],
+    [currency],
+    [room_temperature],
+    [refrigerator_temperature],
+    [ice_temperature],
+    [hot_drinking_temperature],
+    [iced_drinking_temperature],
+    [hot_window],
+    [iced_window],
+    [ice_bulk_density],
+    [ice_melt_rate],
+    [sales_tax_percent],
+    [instruments],
+    [steps],
+    [yardsticks],
+    [sugar_levels],
+    [ice_levels],
+});
+
+// A batch has in its composition only what its recipe does not give; a density is checked against the form; what a pack says of
+// allergens and diets is said of the list that is printed on it.
+fields!(Ingredient {
+    id,
+    [name],
+    [brand],
+    [lot],
+    [role],
+    [composition, house_made],
+    [form, density, bulk_density],
+    [temperature],
+    [statement, allergens, diet],
+    [opened_life_hours],
+    [price, earlier_prices, supplier],
+    [note],
+});
+
+// Readings are of the measure as it was filled.
+fields!(Measure {
+    id,
+    [name],
+    [kind, filling, readings],
+    [nominal],
+    [increment],
+    [temperature],
+    [note],
+});
+
+// Lids leave room below the rim, the shape gives the capacity, and a cooling time is of the same cup as the run.
+fields!(Vessel {
+    id,
+    [name],
+    [kind],
+    [capacity, shape, closures],
+    [mass, specific_heat],
+    [temperature],
+    [cooling_run, cooling_minutes],
+    [price],
+    [serviceware],
+    [note],
+});
+
+// Two halves of a drink that each tasted right need not do so together.
+fields!(Recipe {
+    id,
+    [name],
+    [
+        entries,
+        cup,
+        shaker,
+        strained,
+        drinking_temperature,
+        menu_price,
+        versions,
+        state,
+        approvals
+    ],
+    [note],
+});
+
+/// What two people made of one value. What only one of them changed is taken from that one; `choose` says whose fields are taken
+/// where both changed some that belong together.
+pub(super) fn merged<T: Fields>(
+    [base, mine, theirs]: [&T; 3],
+    mut choose: impl FnMut(Together) -> Side,
+) -> T {
+    let (by_me, by_them) = (base.differing(mine), base.differing(theirs));
+    let apart = mine.differing(theirs);
+    let mut merged = mine.clone();
+    for fields in T::TOGETHER {
+        let has_some = |of: &[&str]| fields.iter().any(|field| of.contains(field));
+        let takes_theirs = match (has_some(&by_me), has_some(&by_them)) {
+            _ if !has_some(&apart) => false,
+            (true, true) => choose(fields) == Side::Theirs,
+            (_, changed_by_them) => changed_by_them,
+        };
+        if takes_theirs {
+            merged.take(fields, theirs);
+        }
+    }
+    merged
+}
 
 /// How many versions of a recipe are compared line by line; a recipe may have thousands.
 const VERSIONS: usize = 10;
@@ -61,104 +230,30 @@ pub enum ItemDetail {
     },
 }
 
-/// Names of the fields in which two values of a struct differ.
-macro_rules! differing {
-    ($type:ident, $one:expr, $other:expr, { $($field:ident),+ $(,)? }) => {{
-        let ($type { $($field),+ }, other) = ($one, $other);
-        [$((stringify!($field), is_another($field, &other.$field))),+]
-            .into_iter()
-            .filter(|(_, differs)| *differs)
-            .map(|(name, _)| name)
-            .collect::<Vec<&'static str>>()
-    }};
-}
-
-pub(super) fn settings(one: &Settings, other: &Settings) -> Vec<ItemDetail> {
-    as_details(differing!(Settings, one, other, {
-        shop,
-        note,
-        currency,
-        room_temperature,
-        refrigerator_temperature,
-        ice_temperature,
-        hot_drinking_temperature,
-        iced_drinking_temperature,
-        hot_window,
-        iced_window,
-        ice_bulk_density,
-        ice_melt_rate,
-        sales_tax_percent,
-        instruments,
-        steps,
-        yardsticks,
-        sugar_levels,
-        ice_levels,
-    }))
-}
-
-pub(super) fn ingredient(one: &Ingredient, other: &Ingredient) -> Vec<ItemDetail> {
-    as_details(differing!(Ingredient, one, other, {
-        id,
-        name,
-        brand,
-        supplier,
-        lot,
-        form,
-        role,
-        composition,
-        density,
-        bulk_density,
-        temperature,
-        statement,
-        allergens,
-        diet,
-        opened_life_hours,
-        price,
-        earlier_prices,
-        house_made,
-        note,
-    }))
-}
-
-pub(super) fn measure(one: &Measure, other: &Measure) -> Vec<ItemDetail> {
-    as_details(differing!(Measure, one, other, {
-        id,
-        name,
-        kind,
-        nominal,
-        filling,
-        increment,
-        temperature,
-        readings,
-        note,
-    }))
-}
-
-pub(super) fn vessel(one: &Vessel, other: &Vessel) -> Vec<ItemDetail> {
-    as_details(differing!(Vessel, one, other, {
-        id,
-        name,
-        kind,
-        capacity,
-        shape,
-        mass,
-        specific_heat,
-        temperature,
-        cooling_minutes,
-        cooling_run,
-        price,
-        closures,
-        serviceware,
-        note,
-    }))
-}
-
 fn is_another<T: PartialEq>(one: &T, other: &T) -> bool {
     one != other
 }
 
-fn as_details(fields: Vec<&'static str>) -> Vec<ItemDetail> {
-    fields.into_iter().map(ItemDetail::Field).collect()
+impl ItemDetail {
+    /// Whether it tells of one of these fields.
+    pub fn is_of(&self, fields: Together) -> bool {
+        fields.contains(&match self {
+            Self::Field(field) => field,
+            Self::Name { .. } => "name",
+            Self::State { .. } => "state",
+            Self::Lines(_) => "entries",
+            Self::VersionAdded { .. }
+            | Self::VersionChanged { .. }
+            | Self::VersionRemoved { .. } => "versions",
+            Self::Approvals { .. } => "approvals",
+        })
+    }
+}
+
+/// What differs between two states of an item that is no recipe.
+pub(super) fn fields<T: Fields>(one: &T, other: &T) -> Vec<ItemDetail> {
+    let fields = one.differing(other).into_iter();
+    fields.map(ItemDetail::Field).collect()
 }
 
 /// What differs between two states of a recipe.

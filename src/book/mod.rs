@@ -23,6 +23,7 @@ mod merge;
 mod price;
 mod printed;
 mod recipe;
+mod references;
 mod resolve;
 mod settings;
 mod shelf;
@@ -36,7 +37,7 @@ pub use changes_between::{Differences, differences_between};
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
-pub use field_differences::ItemDetail;
+pub use field_differences::{ItemDetail, Together};
 pub use figure_name::{FigureName, FigureRange};
 pub use finding::{
     AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,
@@ -52,7 +53,7 @@ pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use lineages::Lineages;
 pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
-pub use merge::{Conflict, Merge, Side, merge};
+pub use merge::{Conflict, Merge, MergeNote, Part, Side, merge};
 pub use price::{EarlierPrice, Price, PriceInTime};
 pub use printed::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use recipe::{

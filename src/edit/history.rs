@@ -96,9 +96,7 @@ impl History {
         let before = std::mem::replace(&mut self.now, book);
         self.undone.clear();
         match self.done.last_mut() {
-            Some(last)
-                if self.open && last.focus == focus && does_the_same(&last.edits, &edits) =>
-            {
+            Some(last) if self.open && last.focus == focus && goes_on(last, &before, &edits) => {
                 last.edits.extend(edits);
                 // Typed and typed back: there is nothing left to undo.
                 if *last.before == *self.now {
@@ -162,40 +160,39 @@ impl History {
     }
 }
 
-/// Whether edits go on with what edits before them have begun: another amount of the same line, another figure of the same item.
-fn does_the_same(before: &[Edit], edits: &[Edit]) -> bool {
-    let Some((before, now)) = before.last().zip(edits.last()) else {
+/// Whether edits of a book go on with what a step has begun: another amount of the same line, another figure of the same field.
+fn goes_on(step: &Step, book: &Book, edits: &[Edit]) -> bool {
+    let Some((before, now)) = step.edits.last().zip(edits.last()) else {
         return false;
     };
-    match (before, now) {
-        (
-            Edit::Change {
-                recipe,
-                version,
-                change,
-            },
-            Edit::Change {
-                recipe: other_recipe,
-                version: other_version,
-                change: other,
-            },
-        ) => {
-            (recipe, version, change.target()) == (other_recipe, other_version, other.target())
-                && std::mem::discriminant(change) == std::mem::discriminant(other)
-        }
-        (Edit::PutRecipe(item), Edit::PutRecipe(other)) => item.id == other.id,
-        (Edit::PutIngredient(item), Edit::PutIngredient(other)) => item.id == other.id,
-        (Edit::PutMeasure(item), Edit::PutMeasure(other)) => item.id == other.id,
-        (Edit::PutVessel(item), Edit::PutVessel(other)) => item.id == other.id,
-        (Edit::SetSettings(_), Edit::SetSettings(_)) => true,
-        _ => false,
+    if let (
+        Edit::Change {
+            recipe,
+            version,
+            change,
+        },
+        Edit::Change {
+            recipe: other_recipe,
+            version: other_version,
+            change: other,
+        },
+    ) = (before, now)
+    {
+        return (recipe, version, change.target()) == (other_recipe, other_version, other.target())
+            && std::mem::discriminant(change) == std::mem::discriminant(other);
     }
+    let begun = before.changed_fields(&step.before);
+    let Some(((item, fields), (other, others))) = begun.zip(now.changed_fields(book)) else {
+        return false;
+    };
+    // What is new has all its fields from this step.
+    item == other && (fields.is_empty() || fields.iter().any(|field| others.contains(field)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{IdKind, Settings};
+    use crate::book::{IdKind, ItemId, Settings};
 
     fn rename_shop(name: &str) -> Vec<Edit> {
         vec![Edit::SetSettings(Settings {
@@ -234,6 +231,20 @@ mod tests {
         perform(&mut history, "H");
         perform(&mut history, "");
         assert!(history.next_undo().is_none());
+    }
+
+    #[test]
+    fn another_field_of_one_item_is_another_step() {
+        let mut history = History::new(Arc::new(Book::default()));
+        perform(&mut history, "H");
+        let mut settings = history.book().settings.clone();
+        settings.note = "n".into();
+        let edits = vec![Edit::SetSettings(settings)];
+        let changed = edits[0].changed_fields(history.book());
+        assert_eq!(changed, Some((ItemId::Settings, vec!["note"])));
+        history.perform(edits, "shop".into()).unwrap();
+        assert!(history.undo().is_some());
+        assert_eq!(history.book().settings.shop, "H");
     }
 
     #[test]

@@ -7,9 +7,9 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, LimitPassed,
-    Measure, MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel, VesselId,
-    new_errors, put_change,
+    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, ItemId,
+    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel,
+    VesselId, new_errors, put_change,
 };
 
 /// What a person wants changed.
@@ -106,6 +106,46 @@ pub enum Edit {
         /// Where it is from.
         reason: WholeBook,
     },
+}
+
+impl Edit {
+    /// The item that it puts in place of one in the book, and the fields that it changes in that: what a person did who edits
+    /// one field of a form. No fields when the item is new.
+    ///
+    /// A form hands back the whole item, so this is the one place that says which field was meant.
+    pub fn changed_fields(&self, book: &Book) -> Option<(ItemId, Vec<&'static str>)> {
+        fn fields<T>(
+            before: Option<&Arc<T>>,
+            after: &T,
+            changed: fn(&T, &T) -> Vec<&'static str>,
+        ) -> Vec<&'static str> {
+            before.map_or_else(Vec::new, |before| changed(before, after))
+        }
+        Some(match self {
+            Self::PutRecipe(item) => {
+                let changed = fields(book.recipe(&item.id), item, Recipe::fields_changed_to);
+                (ItemId::Recipe(item.id.clone()), changed)
+            }
+            Self::PutIngredient(item) => {
+                let before = book.ingredient(&item.id);
+                let changed = fields(before, item, Ingredient::fields_changed_to);
+                (ItemId::Ingredient(item.id.clone()), changed)
+            }
+            Self::PutMeasure(item) => {
+                let changed = fields(book.measure(&item.id), item, Measure::fields_changed_to);
+                (ItemId::Measure(item.id.clone()), changed)
+            }
+            Self::PutVessel(item) => {
+                let changed = fields(book.vessel(&item.id), item, Vessel::fields_changed_to);
+                (ItemId::Vessel(item.id.clone()), changed)
+            }
+            Self::SetSettings(settings) => {
+                let changed = book.settings.fields_changed_to(settings);
+                (ItemId::Settings, changed)
+            }
+            _ => return None,
+        })
+    }
 }
 
 /// Why the whole book is another one.

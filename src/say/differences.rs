@@ -3,7 +3,7 @@
 use super::{Speaker, say};
 use crate::book::{
     Amount, BookDifference, Carried, Change, Differences, Entry, IdKind, IngredientId, ItemChange,
-    ItemDetail, ItemDifference, ItemId, LineId, VesselId,
+    ItemDetail, ItemDifference, ItemId, LineId, MergeNote, Side, VesselId,
 };
 use crate::quantity::excerpt;
 
@@ -116,8 +116,7 @@ impl Speaker<'_> {
                 lines,
             } => {
                 let name = excerpt(name, NAME);
-                let fields: Vec<&str> = fields.iter().map(|field| self.item_field(field)).collect();
-                let fields = fields.join(", ");
+                let fields = self.item_fields(fields).join(", ");
                 match self.first_lines(lines.as_deref()) {
                     None => say!(self, "detail-version-changed", name: name, fields: fields),
                     Some(lines) => say!(
@@ -134,6 +133,38 @@ impl Speaker<'_> {
             }
             ItemDetail::Approvals { before, after } => {
                 say!(self, "detail-approvals", after: *after, before: *before)
+            }
+        }
+    }
+
+    /// The names of fields, by their names in the file.
+    pub fn item_fields(&self, fields: &[&str]) -> Vec<&'static str> {
+        fields.iter().map(|field| self.item_field(field)).collect()
+    }
+
+    /// What a merge did beside taking from either side what was changed.
+    pub fn merge_note(&self, note: &MergeNote) -> String {
+        let named = |name: &str| excerpt(name, NAME);
+        match note {
+            MergeNote::Kept {
+                name,
+                removed_by,
+                needed_by_name,
+                ..
+            } => {
+                let (name, by) = (named(name), named(needed_by_name));
+                match removed_by {
+                    Side::Mine => say!(self, "merge-kept-here", name: name, by: by),
+                    Side::Theirs => say!(self, "merge-kept-in-file", name: name, by: by),
+                }
+            }
+            MergeNote::TakenWhole { items, taken } => {
+                let names: Vec<String> = items.iter().map(|(_, name)| named(name)).collect();
+                let names = self.and(&names);
+                match taken {
+                    Side::Mine => say!(self, "merge-whole-here", names: names),
+                    Side::Theirs => say!(self, "merge-whole-in-file", names: names),
+                }
             }
         }
     }
@@ -414,14 +445,16 @@ mod tests {
         let details = Book::item_differences(&Book::default(), &with_changed, &ItemId::Settings);
         assert_eq!(
             Speaker::without_book().item_details(&details),
-            ["shop", "room temperature", "sales tax"]
+            ["name of the shop", "room temperature", "sales tax"]
         );
         // Those of the file are the fields that can differ; the speaker stops at one without a name.
         let source = include_str!("../book/field_differences.rs");
-        let lists = source.split("differing!(").skip(1);
+        let lists = ["fields!(", "differing!("].into_iter();
+        let lists = lists.flat_map(|opening| source.split(opening).skip(1));
         let mut count = 0;
         for list in lists.filter_map(|list| list.split_once('{')?.1.split_once('}')) {
-            for field in list.0.split(',').map(str::trim) {
+            let is_around = |c: char| c.is_whitespace() || c == '[' || c == ']';
+            for field in list.0.split(',').map(|field| field.trim_matches(is_around)) {
                 let is_name =
                     !field.is_empty() && field.chars().all(|c| c.is_ascii_lowercase() || c == '_');
                 if is_name {

@@ -1,12 +1,17 @@
 //! What an edit does, and why an edit is refused.
 
 use super::{Speaker, say};
-use crate::book::{Change, LimitPassed, LimitedList, MOST_LINES, RecipeId, VersionId, resolve};
+use crate::book::{
+    Change, ItemId, LimitPassed, LimitedList, MOST_LINES, RecipeId, VersionId, resolve,
+};
 use crate::edit::{Edit, EditError, WholeBook};
 use crate::quantity::{excerpt, name_as_shown};
 
 /// Longest name in a label, in characters.
 const NAME: usize = 60;
+
+/// How many fields of an item a label names; whoever changes more has put another item in its place.
+const FIELDS: usize = 3;
 
 const MEGABYTE: u64 = 1024 * 1024;
 
@@ -52,17 +57,17 @@ impl Speaker<'_> {
             Edit::Approve { recipe, .. } => {
                 say!(self, "edit-approve", recipe: self.recipe(recipe))
             }
-            Edit::PutRecipe(recipe) => self.put_label(&recipe.name),
-            Edit::PutIngredient(ingredient) => self.put_label(&ingredient.full_name()),
-            Edit::PutMeasure(measure) => self.put_label(&measure.name),
-            Edit::PutVessel(vessel) => self.put_label(&vessel.name),
+            Edit::PutRecipe(recipe) => self.put_label(edit, &recipe.name),
+            Edit::PutIngredient(ingredient) => self.put_label(edit, &ingredient.full_name()),
+            Edit::PutMeasure(measure) => self.put_label(edit, &measure.name),
+            Edit::PutVessel(vessel) => self.put_label(edit, &vessel.name),
             Edit::RemoveRecipe(id) => say!(self, "edit-remove-recipe", name: self.recipe(id)),
             Edit::RemoveIngredient(id) => {
                 say!(self, "edit-remove-ingredient", name: self.ingredient(id))
             }
             Edit::RemoveMeasure(id) => say!(self, "edit-remove-measure", name: self.measure(id)),
             Edit::RemoveVessel(id) => say!(self, "edit-remove-vessel", name: self.vessel(id)),
-            Edit::SetSettings(_) => self.word("edit-settings").to_owned(),
+            Edit::SetSettings(_) => self.put_label(edit, ""),
             Edit::PutBook { reason, .. } => self.whole_book(reason),
         }
     }
@@ -81,8 +86,19 @@ impl Speaker<'_> {
         }
     }
 
-    fn put_label(&self, name: &str) -> String {
-        say!(self, "edit-put", name: name_as_shown(name))
+    /// What a form over an item does: the fields that it changes, unless they are many.
+    fn put_label(&self, edit: &Edit, name: &str) -> String {
+        let Some((item, fields)) = edit.changed_fields(self.book) else {
+            return String::new();
+        };
+        let (name, named) = (name_as_shown(name), self.and(&self.item_fields(&fields)));
+        match (item, fields.len()) {
+            (ItemId::Settings, 1..=FIELDS) => say!(self, "edit-settings-fields", fields: named),
+            (ItemId::Settings, _) => self.word("edit-settings").to_owned(),
+            (_, 0) => say!(self, "edit-add", name: name),
+            (_, 1..=FIELDS) => say!(self, "edit-put-fields", fields: named, name: name),
+            _ => say!(self, "edit-put", name: name),
+        }
     }
 
     fn change_label(

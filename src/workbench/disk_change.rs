@@ -10,7 +10,9 @@ use jiff::ZonedDateTime;
 use super::disk::Disk;
 use super::file_watch::{FileWatch, SETTLED};
 use super::open_book::{Home, Message, Workbench};
-use crate::book::{Book, BookDifference, Conflict, ItemId, Side, difference_of_books, merge};
+use crate::book::{
+    Book, BookDifference, Conflict, MergeNote, Part, Side, difference_of_books, merge,
+};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
@@ -30,7 +32,7 @@ pub enum Theirs {
         book: Arc<Book>,
         /// How it differs from the one that was opened here.
         difference: BookDifference,
-        /// Items that were changed here and there, differently.
+        /// What was changed here and there, differently.
         conflicts: Vec<Conflict>,
     },
     /// Something that is no book.
@@ -335,24 +337,31 @@ impl Workbench {
     }
 
     pub(super) fn take_theirs(&mut self) {
-        self.put_with_theirs(WholeBook::FileOnDisk, |_, theirs| theirs.as_ref().clone());
+        self.put_with_theirs(WholeBook::FileOnDisk, |_, theirs| {
+            (theirs.as_ref().clone(), Vec::new())
+        });
     }
 
-    pub(super) fn merge_with_disk(&mut self, take_theirs: &[ItemId]) {
+    pub(super) fn merge_with_disk(&mut self, take_theirs: &[Part]) {
         self.put_with_theirs(WholeBook::Merge, |workbench, theirs| {
-            let choose = |item: &ItemId| {
-                if take_theirs.contains(item) {
+            let choose = |part: &Part| {
+                if take_theirs.contains(part) {
                     Side::Theirs
                 } else {
                     Side::Mine
                 }
             };
-            merge(&workbench.saved, workbench.book(), theirs, choose).book
+            let merged = merge(&workbench.saved, workbench.book(), theirs, choose);
+            (merged.book, merged.notes)
         });
     }
 
     /// Puts a book in place that holds what they did; from now on the file is what it is.
-    fn put_with_theirs(&mut self, reason: WholeBook, book: impl Fn(&Self, &Arc<Book>) -> Book) {
+    fn put_with_theirs(
+        &mut self,
+        reason: WholeBook,
+        book: impl Fn(&Self, &Arc<Book>) -> (Book, Vec<MergeNote>),
+    ) {
         let Some(DiskChange {
             theirs: Theirs::Book { book: theirs, .. },
             fingerprint,
@@ -362,13 +371,20 @@ impl Workbench {
         else {
             return;
         };
-        let book = book(self, &theirs);
+        let (book, notes) = book(self, &theirs);
         self.saved = theirs;
         self.file.known = fingerprint;
         self.file.left = None;
         self.text_has_comments = text_has_comments;
         self.comments_agreed = false;
         self.put_book(&book, reason);
+        if !notes.is_empty() && !matches!(self.message, Some(Message::Failed(_))) {
+            let sentences: Vec<String> = notes
+                .iter()
+                .map(|note| self.voice.merge_note(note))
+                .collect();
+            self.message = Some(Message::Done(sentences.join("\n")));
+        }
         self.keep_unsaved_work();
     }
 

@@ -13,11 +13,10 @@ use super::serving::Serving;
 use super::variations::Searches;
 use crate::balance::Balance;
 use crate::book::{
-    Approval, Book, Change, Finding, ItemId, Recipe, RecipeId, Settings, Version, VersionId,
-    resolve,
+    Approval, Book, Change, Finding, Part, Recipe, RecipeId, Settings, Version, VersionId, resolve,
 };
 use crate::book_file;
-use crate::edit::{Edit, History, Step};
+use crate::edit::{Edit, History};
 use crate::say::{Speaker, say};
 
 /// Where the book is kept.
@@ -168,8 +167,8 @@ pub enum Command {
     KeepMineAsCopy,
     /// The file was changed by another program: put both together, as one step that can be undone.
     MergeWithDisk {
-        /// Items that both have changed and of which theirs is taken; of the others mine is.
-        take_theirs: Vec<ItemId>,
+        /// What both have changed and of which theirs is taken; of the rest mine is.
+        take_theirs: Vec<Part>,
     },
     /// The file was changed by another program: save over it. What stands there is kept as an earlier copy.
     OverwriteDisk,
@@ -356,16 +355,15 @@ impl Workbench {
 
     /// What undo would take back.
     pub fn undo_label(&self) -> Option<String> {
-        self.history.next_undo().map(|step| self.step_label(step))
+        let step = self.history.next_undo()?;
+        Some(self.voice.about(&step.before).step_label(&step.edits))
     }
 
     /// What redo would repeat.
     pub fn redo_label(&self) -> Option<String> {
-        self.history.next_redo().map(|step| self.step_label(step))
-    }
-
-    fn step_label(&self, step: &Step) -> String {
-        self.voice.about(&step.before).step_label(&step.edits)
+        let step = self.history.next_redo()?;
+        // Undone, a step keeps the book behind it; the one before it is that on the screen.
+        Some(self.voice.about(self.book()).step_label(&step.edits))
     }
 
     /// What waits for an answer about unsaved changes.

@@ -8,7 +8,8 @@
 use std::sync::Arc;
 
 use evensip::book::{
-    Book, ItemId, Side, difference_of_books, differences_between, findings, merge, resolve,
+    Book, ItemId, MergeNote, Side, difference_of_books, differences_between, findings, merge,
+    resolve,
 };
 use evensip::book_file::{parse, write};
 use evensip::edit::{Edit, History, apply, apply_soundly};
@@ -121,7 +122,8 @@ proptest! {
         let turned = merge(&base, &theirs, &mine, |_| Side::Theirs);
         prop_assert!(difference_of_books(&merged.book, &turned.book).items.is_empty(), "seed {seed}");
         let items = |conflicts: &[evensip::book::Conflict]| {
-            let mut items: Vec<ItemId> = conflicts.iter().map(|conflict| conflict.item.clone()).collect();
+            let mut items: Vec<ItemId> =
+                conflicts.iter().map(|conflict| conflict.part.item.clone()).collect();
             items.sort();
             items
         };
@@ -129,9 +131,13 @@ proptest! {
         // What one side did and the other did not touch is in the merged book.
         let did = |to: &Book| difference_of_books(&base, to).items;
         let conflicting = items(&merged.conflicts);
+        let is_noted = |item: &ItemId| merged.notes.iter().any(|note| match note {
+            MergeNote::Kept { item: kept, .. } => kept == item,
+            MergeNote::TakenWhole { items, .. } => items.iter().any(|(whole, _)| whole == item),
+        });
         for (side, other) in [(&mine, &theirs), (&theirs, &mine)] {
             let of_other = did(other);
-            for change in did(side).iter().filter(|change| of_other.iter().all(|other| other.item != change.item)) {
+            for change in did(side).iter().filter(|change| !is_noted(&change.item) && of_other.iter().all(|other| other.item != change.item)) {
                 prop_assert!(!conflicting.contains(&change.item));
                 let left = difference_of_books(side, &merged.book).items;
                 prop_assert!(left.iter().all(|left| left.item != change.item), "seed {seed}: {change:?}");

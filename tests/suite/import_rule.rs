@@ -77,7 +77,7 @@ const ALLOWED: [(&str, &[&str]); 13] = [
 ];
 
 /// Words that only some places may use, and why.
-const RESERVED: [(&str, &[&str], &str); 6] = [
+const RESERVED: [(&str, &[&str], &str); 7] = [
     (
         "jiff",
         &["book", "book_file", "workbench"],
@@ -96,10 +96,46 @@ const RESERVED: [(&str, &[&str], &str); 6] = [
         "only the book file touches the disk",
     ),
     (
+        "std::thread",
+        &["workbench", "ui/start.rs"],
+        "the workbench works on threads, and the start of the window draws its first frame on one",
+    ),
+    (
         "serde",
         &["book_file", "command_line", "ui", "cards", "exchange"],
         "the document and the engine are not serialisable by design",
     ),
+];
+
+/// Functions of a path that ask the disk, whatever module they come from.
+const ASK_THE_DISK: [&str; 10] = [
+    "exists",
+    "try_exists",
+    "is_file",
+    "is_dir",
+    "is_symlink",
+    "metadata",
+    "symlink_metadata",
+    "canonicalize",
+    "read_dir",
+    "read_link",
+];
+
+/// Who may make such calls beside the book file, and for what.
+const MAY_ASK_THE_DISK: [(&str, &str); 7] = [
+    ("main.rs", "whether there is a book to open"),
+    (
+        "command_line/mod.rs",
+        "whether a word is a file or a mistyped command",
+    ),
+    (
+        "command_line/out_file.rs",
+        "what a written file may replace",
+    ),
+    ("workbench/saving.rs", "what a save would replace"),
+    ("workbench/disk_change.rs", "a free name for a copy"),
+    ("workbench/recovery.rs", "whether left work has a file yet"),
+    ("workbench/file_watch.rs", "the folder that is watched"),
 ];
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
@@ -117,7 +153,7 @@ fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     }
 }
 
-/// Each source file with its module and its text without comments and tests.
+/// Each source file with its module and its text without comments, tests and groups of imports.
 fn modules() -> Vec<(String, String, String)> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
     let mut found = Vec::new();
@@ -140,27 +176,43 @@ fn modules() -> Vec<(String, String, String)> {
                 .collect();
             (
                 module.trim_end_matches(".rs").to_owned(),
-                relative.display().to_string(),
-                code.join("\n"),
+                relative.display().to_string().replace('\\', "/"),
+                ungrouped(&code.join("\n")),
             )
         })
         .collect()
 }
 
-/// Names behind `crate::` in a text, those in braces included.
-fn crate_imports(code: &str) -> Vec<String> {
-    let mut names = Vec::new();
-    for (at, _) in code.match_indices("crate::") {
-        let rest = &code[at + "crate::".len()..];
-        let head: String = rest
-            .chars()
-            .take_while(|c| c.is_alphanumeric() || *c == '_')
+/// The text with its grouped imports written out: `a::{b, c::{d, e}}` as `a::b, a::c::d, a::c::e`.
+fn ungrouped(code: &str) -> String {
+    let mut code = code.to_owned();
+    // The last group that opens has none within.
+    while let Some(at) = code.rfind("::{") {
+        let end = code[at..].find('}').map_or(code.len(), |end| at + end);
+        let is_path = |c: char| c.is_alphanumeric() || c == '_' || c == ':';
+        let start = code[..at]
+            .rfind(|c| !is_path(c))
+            .map_or(0, |before| before + 1);
+        let path = &code[start..at];
+        let names = code[at + "::{".len()..end].split(',').map(str::trim);
+        let written: Vec<String> = names
+            .filter(|name| !name.is_empty())
+            .map(|name| format!("{path}::{name}"))
             .collect();
-        if !head.is_empty() {
-            names.push(head);
-        }
+        code.replace_range(start..(end + 1).min(code.len()), &written.join(", "));
     }
-    names
+    code
+}
+
+/// Names behind `crate::` in a text without groups.
+fn crate_imports(code: &str) -> Vec<String> {
+    code.match_indices("crate::")
+        .map(|(at, found)| {
+            let rest = code[at + found.len()..].chars();
+            rest.take_while(|c| c.is_alphanumeric() || *c == '_')
+                .collect()
+        })
+        .collect()
 }
 
 /// Whether a text uses a word that is no part of a longer one or of a sentence in quotes.
@@ -191,11 +243,61 @@ fn reserved_words_stay_in_their_place() {
     for (module, file, code) in modules() {
         for (word, places, why) in RESERVED {
             assert!(
-                !uses(&code, word) || places.contains(&module.as_str()),
+                !uses(&code, word)
+                    || places.contains(&module.as_str())
+                    || places.contains(&file.as_str()),
                 "{file}: {why}; found `{word}`"
             );
         }
     }
+}
+
+#[test]
+fn only_the_book_file_and_named_places_ask_the_disk() {
+    let mut asking = Vec::new();
+    for (module, file, code) in modules() {
+        let found = ASK_THE_DISK.iter().find(|name| {
+            let forms = [format!(".{name}()"), format!("Path::{name}")];
+            forms.iter().any(|form| code.contains(form))
+        });
+        let Some(name) = found.filter(|_| module != "book_file") else {
+            continue;
+        };
+        assert!(
+            MAY_ASK_THE_DISK.iter().any(|(place, _)| *place == file),
+            "{file}: only the book file touches the disk; found `{name}`"
+        );
+        asking.push(file);
+    }
+    for (name, what_for) in MAY_ASK_THE_DISK {
+        assert!(
+            asking.iter().any(|file| file == name),
+            "{name} no longer asks the disk ({what_for}): take it off the list"
+        );
+    }
+}
+
+#[test]
+fn groups_of_imports_are_seen() {
+    for (code, written) in [
+        ("use std::{fs, io};", "use std::fs, std::io;"),
+        (
+            "use crate::{\n    book::{Book, Recipe},\n    say,\n};",
+            "use crate::book::Book, crate::book::Recipe, crate::say;",
+        ),
+        (
+            "use std::{thread::{self, JoinHandle}};",
+            "use std::thread::self, std::thread::JoinHandle;",
+        ),
+        ("fn plain() {}", "fn plain() {}"),
+    ] {
+        assert_eq!(ungrouped(code), written);
+    }
+    assert_eq!(
+        crate_imports(&ungrouped("use crate::{book::Book, say};")),
+        ["book", "say"]
+    );
+    assert!(uses(&ungrouped("use std::{io, thread};"), "std::thread"));
 }
 
 #[test]

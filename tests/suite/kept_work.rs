@@ -12,7 +12,9 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Condvar, Mutex};
 use std::time::{Duration, Instant};
 
-use evensip::book::{Book, ItemId, RecipeId, Settings, difference_of_books};
+use evensip::book::{
+    Book, Change, Ingredient, IngredientId, ItemId, RecipeId, Settings, difference_of_books,
+};
 use evensip::book_file::{
     self, Fingerprint, LoadError, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SaveError, Saved,
     built_in_book, earlier_copies, load, save,
@@ -474,11 +476,12 @@ fn a_save_over_a_changed_file_stops_and_a_merge_keeps_both() {
     };
     assert_eq!(conflicts.len(), 1);
     let snowgate = ItemId::Recipe(RecipeId::new("snowgate").unwrap());
-    assert_eq!(conflicts[0].item, snowgate);
+    let part = conflicts[0].part.clone();
+    assert_eq!((&part.item, part.fields), (&snowgate, &["name"][..]));
     command(
         &mut workbench,
         Command::MergeWithDisk {
-            take_theirs: vec![snowgate],
+            take_theirs: vec![part],
         },
     );
     for (recipe, name) in [
@@ -496,6 +499,53 @@ fn a_save_over_a_changed_file_stops_and_a_merge_keeps_both() {
         workbench.message()
     );
     assert!(load(&path).unwrap().book == **workbench.book());
+}
+
+#[test]
+fn what_the_other_hand_removed_stays_when_it_is_needed_here_and_this_is_said() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("book.ron");
+    let spare = IngredientId::new("spare").unwrap();
+    let put = |workbench: &mut Workbench| {
+        let item = Ingredient::new(spare.clone(), "Spare syrup".to_owned());
+        workbench.perform(Action::edit(Edit::PutIngredient(item), "spare"));
+    };
+    let mut first = opened(&path);
+    put(&mut first);
+    command(&mut first, Command::Save);
+    let mut workbench = changed_by_another(
+        &path,
+        |mine| {
+            let recipe = mine.book().recipes.iter().next().unwrap();
+            let line = recipe.plain().lines().next().unwrap().id.clone();
+            let edit = Edit::Change {
+                recipe: recipe.id.clone(),
+                version: None,
+                change: Change::Ingredient(line, spare.clone()),
+            };
+            mine.perform(Action::edit(edit, "line"));
+        },
+        |other| {
+            let edit = Edit::RemoveIngredient(spare.clone());
+            other.perform(Action::edit(edit, "spare"));
+        },
+    );
+    assert!(workbench.has_unsaved_changes());
+    command(&mut workbench, Command::Save);
+    command(
+        &mut workbench,
+        Command::MergeWithDisk {
+            take_theirs: vec![],
+        },
+    );
+    assert!(workbench.book().ingredient(&spare).is_some());
+    let Some(Message::Done(said)) = workbench.message() else {
+        panic!("{:?}", workbench.message())
+    };
+    assert!(
+        said.starts_with("“Spare syrup” was removed in the file but stays"),
+        "{said}"
+    );
 }
 
 #[test]

@@ -57,6 +57,7 @@ mod limits;
 mod list_laws;
 mod long_texts;
 mod look_up;
+mod merge_laws;
 mod monkey;
 mod monte_carlo;
 mod not_stated;

@@ -377,9 +377,9 @@ fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
     let shop = Shop::new();
     let mut window = at_the_decision(&shop);
     // The first click after the sheet has opened, while it may not have its place yet.
-    click_in_one_frame(&mut window, "In the file: Snowgate, theirs");
+    click_in_one_frame(&mut window, "In the file: name of Snowgate, theirs");
     for _ in 0..3 {
-        click_in_one_frame(&mut window, "In the file: Pear Drift, theirs");
+        click_in_one_frame(&mut window, "In the file: name of Pear Drift, theirs");
         click_in_one_frame(&mut window, "Here: Pear Drift, theirs");
     }
     click_in_one_frame(&mut window, "Merge");
@@ -412,7 +412,7 @@ fn a_sheet_stays_where_it_is_when_the_pointer_comes() {
     let mut window = at_the_decision(&shop);
     let place = |window: &Window| {
         window
-            .get_by_role_and_label(Role::Button, "In the file: Snowgate, theirs")
+            .get_by_role_and_label(Role::Button, "In the file: name of Snowgate, theirs")
             .rect()
     };
     let before = place(&window);

@@ -249,7 +249,7 @@ fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
         &window,
         "name: Pear Drift, theirs instead of Pear Drift"
     ));
-    click(&mut window, "In the file: Snowgate, theirs");
+    click(&mut window, "In the file: name of Snowgate, theirs");
     click(&mut window, "Merge");
     for (recipe, name) in [
         ("pear-drift", "Pear Drift, mine"),

@@ -90,7 +90,11 @@ safekeeping-gone = Die Datei wurde gelöscht, umbenannt oder verschoben. Das gan
 safekeeping-changed-both = Hier und in der Datei geändert
 safekeeping-changed-in-file = In der Datei geändert
 safekeeping-changed-here = Hier geändert und nicht gespeichert
-# A choice for each item that both sides have changed; the longer ones are read by screen readers.
+# What both sides have changed of an item: its kind ("ingredient") and a list of fields ("price"); the second is read by screen
+# readers.
+safekeeping-fields = { $kind }: { $fields }
+safekeeping-fields-of = { $name }, { $fields }
+# A choice for each part that both sides have changed; the longer ones are read by screen readers.
 safekeeping-here = Hier
 safekeeping-here-of = Hier: { $name }
 safekeeping-in-file = In der Datei
@@ -166,7 +170,7 @@ safekeeping-found = Nicht gespeicherte Arbeit gefunden
 safekeeping-found-what = Evensip wurde unerwartet beendet. Ihre Arbeit an „{ $name }“ wurde am { $moment } Uhr gesichert.
 safekeeping-found-no-file = Sie war noch in keiner Datei gespeichert.
 safekeeping-found-unreadable = Diese Datei lässt sich gerade nicht lesen; das ganze Buch ist in der gesicherten Arbeit enthalten.
-safekeeping-found-file-changed = Die Datei hat sich geändert, nachdem Sie diese Arbeit begonnen haben. Evensip führt beide Stück für Stück zusammen, bevor etwas gespeichert wird.
+safekeeping-found-file-changed = Die Datei hat sich geändert, nachdem Sie diese Arbeit begonnen haben. Evensip führt beide Feld für Feld zusammen, bevor etwas gespeichert wird.
 safekeeping-found-difference = Was darin und nicht in der Datei steht
 safekeeping-found-unsaved = Speichern Sie zuerst die Änderungen im geöffneten Buch, oder machen Sie sie rückgängig. Stellen Sie dann diese Arbeit wieder her.
 safekeeping-found-restore = Diese Arbeit wiederherstellen

@@ -19,13 +19,16 @@ edit-add-versions = add { $count } versions
 edit-rename-version = rename the version to { $name }
 edit-remove-version = remove the version { $version }
 edit-approve = approve { $recipe }
-# Something of the book that is changed or added: a recipe, an ingredient, a measure, a vessel.
+# A recipe, an ingredient, a measure or a vessel. $fields is a list of one to three of the texts of item-field-…: "price".
+edit-add = add { $name }
 edit-put = change { $name }
+edit-put-fields = change the { $fields } of { $name }
 edit-remove-recipe = delete { $name }
 edit-remove-ingredient = remove the ingredient { $name }
 edit-remove-measure = remove the measure { $name }
 edit-remove-vessel = remove the vessel { $name }
 edit-settings = change the shop's settings
+edit-settings-fields = change the { $fields } in the shop's settings
 
 ## Refusals
 

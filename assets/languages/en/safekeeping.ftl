@@ -93,7 +93,11 @@ safekeeping-gone = The file was deleted, renamed or moved. The whole book is sti
 safekeeping-changed-both = Changed here and in the file
 safekeeping-changed-in-file = Changed in the file
 safekeeping-changed-here = Changed here and not saved
-# A choice for each item that both sides have changed; the longer ones are read by screen readers.
+# What both sides have changed of an item: its kind ("ingredient") and a list of fields ("price"); the second is read by screen
+# readers.
+safekeeping-fields = { $kind }: { $fields }
+safekeeping-fields-of = { $fields } of { $name }
+# A choice for each part that both sides have changed; the longer ones are read by screen readers.
 safekeeping-here = Here
 safekeeping-here-of = Here: { $name }
 safekeeping-in-file = In the file
@@ -169,7 +173,7 @@ safekeeping-found = Unsaved work was found
 safekeeping-found-what = Evensip closed unexpectedly. Your work on “{ $name }” was kept on { $moment }.
 safekeeping-found-no-file = It was in no file yet.
 safekeeping-found-unreadable = That file can’t be read now; all of the book is in the work.
-safekeeping-found-file-changed = The file changed after you began this work. Evensip merges the two, item by item, before anything is saved.
+safekeeping-found-file-changed = The file changed after you began this work. Evensip merges the two, field by field, before anything is saved.
 safekeeping-found-difference = What is in it and not in the file
 safekeeping-found-unsaved = Save or undo the changes in the open book first, then restore this work.
 safekeeping-found-restore = Restore this work

@@ -51,6 +51,12 @@ recovery-failing = Unsaved changes can’t be kept against a crash, so save ofte
 recovery-unsaved-changes = the open book has unsaved changes: save or undo them, then restore the unsaved work
 recovery-not-deleted = the unsaved work could not be deleted ({ $error }): { $path }
 
+# What a merge did so that the changes of both sides fit together. $by is what needs $name; $names is a list.
+merge-kept-here = “{ $name }” was removed here but stays in the book, because “{ $by }” in the file needs it.
+merge-kept-in-file = “{ $name }” was removed in the file but stays in the book, because “{ $by }” needs it here.
+merge-whole-here = With the changes of both sides a batch would need itself, so these are now as they were here: { $names }.
+merge-whole-in-file = With the changes of both sides a batch would need itself, so these are now as they were in the file: { $names }.
+
 # Earlier copies.
 earlier-not-listed = the earlier copies can’t be read ({ $error })
 earlier-not-read = that earlier copy has not been read: look at it first

@@ -22,6 +22,20 @@ struct Open<'book> {
 
 /// Reports each circle once, at the ingredient where the walk enters it.
 pub(super) fn check_circles(book: &Book, list: &mut Checklist) {
+    each_circle(book, &mut |first, circle| {
+        let place = Place::Ingredient(first.clone(), "house_made");
+        let chain = std::iter::once(&first).chain(circle);
+        let chain = chain.map(ToString::to_string).collect();
+        list.error(place, FindingKind::HouseMadeCycle { chain });
+    });
+}
+
+/// Hears of a circle.
+type Tell<'call, 'book> = dyn FnMut(&'book IngredientId, &[&'book IngredientId]) + 'call;
+
+/// Tells of circles: ingredients that are each made from the next one, and the last one from the first; with the ingredient by
+/// whose recipe the walk got in, which is the last one or is made as that is.
+pub(in crate::book) fn each_circle<'book>(book: &'book Book, tell: &mut Tell<'_, 'book>) {
     let mut walk = Walk {
         book,
         finished: BTreeSet::new(),
@@ -29,10 +43,10 @@ pub(super) fn check_circles(book: &Book, list: &mut Checklist) {
         is_open: BTreeSet::new(),
     };
     for item in &book.ingredients {
-        walk.enter(&item.id, list);
+        walk.enter(&item.id, tell);
         while let Some(innermost) = walk.open.last_mut() {
             match innermost.entries.next() {
-                Some(Entry::Line(line)) => walk.enter(&line.ingredient, list),
+                Some(Entry::Line(line)) => walk.enter(&line.ingredient, tell),
                 Some(Entry::Instruction(_)) => {}
                 None => walk.leave(),
             }
@@ -42,7 +56,7 @@ pub(super) fn check_circles(book: &Book, list: &mut Checklist) {
 
 impl<'book> Walk<'book> {
     /// Begins with the recipe of an ingredient, if it has one that has not been walked.
-    fn enter(&mut self, id: &'book IngredientId, list: &mut Checklist) {
+    fn enter(&mut self, id: &'book IngredientId, tell: &mut Tell<'_, 'book>) {
         let made = self
             .book
             .ingredient(id)
@@ -51,7 +65,11 @@ impl<'book> Walk<'book> {
             return;
         };
         if self.is_open.contains(&recipe.id) {
-            self.report(&recipe.id, id, list);
+            let is_of = |open: &Open<'_>| open.recipe == &recipe.id;
+            let from = self.open.iter().position(is_of).unwrap_or(0);
+            let within = self.open[from + 1..].iter().map(|open| open.ingredient);
+            let circle: Vec<_> = within.chain([id]).collect();
+            tell(self.open[from].ingredient, &circle);
         } else if !self.finished.contains(&recipe.id) {
             self.is_open.insert(&recipe.id);
             self.open.push(Open {
@@ -67,17 +85,5 @@ impl<'book> Walk<'book> {
             self.is_open.remove(done.recipe);
             self.finished.insert(done.recipe);
         }
-    }
-
-    fn report(&self, recipe: &RecipeId, last: &IngredientId, list: &mut Checklist) {
-        let from = self
-            .open
-            .iter()
-            .position(|open| open.recipe == recipe)
-            .unwrap_or(0);
-        let members = self.open[from..].iter().map(|open| open.ingredient);
-        let chain: Vec<String> = members.chain([last]).map(ToString::to_string).collect();
-        let place = Place::Ingredient(self.open[from].ingredient.clone(), "house_made");
-        list.error(place, FindingKind::HouseMadeCycle { chain });
     }
 }

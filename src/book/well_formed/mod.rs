@@ -18,6 +18,7 @@ mod since;
 
 pub use called_size::{CalledSize, Held, Miscalled, NamedUnit, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
+pub(super) use house_made::each_circle;
 pub use nearest::nearest;
 pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};

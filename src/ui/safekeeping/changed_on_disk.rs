@@ -1,12 +1,14 @@
 //! The file was changed by another program: a strip says so at once, and a sheet asks what is done about it.
 
+use std::collections::BTreeSet;
+
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
 use super::differences::{change_word, differences_ui, item_name, kind_word, sentences_ui};
 use super::{
     SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
 };
-use crate::book::{Book, Conflict, ItemId};
+use crate::book::{Book, Conflict, ItemId, Part};
 use crate::say::{Speaker, say};
 use crate::ui::area::Navigation;
 use crate::ui::dialog::Dialog;
@@ -89,13 +91,19 @@ fn strip_words(speaker: Speaker<'_>, change: &DiskChange) -> String {
                     "safekeeping-strip-changed-both",
                     name: name,
                     difference: difference,
-                    count: conflicts.len(),
+                    count: items_of(conflicts),
                 )
             }
         }
         Theirs::Unreadable { .. } => say!(speaker, "safekeeping-strip-unreadable", name: name),
         Theirs::Gone => say!(speaker, "safekeeping-strip-gone", name: name),
     }
+}
+
+/// How many items the conflicts are about.
+fn items_of(conflicts: &[Conflict]) -> usize {
+    let items: BTreeSet<&ItemId> = conflicts.iter().map(|one| &one.part.item).collect();
+    items.len()
 }
 
 /// The sheet in which it is decided.
@@ -183,7 +191,7 @@ fn heading_of_change_ui(ui: &mut Ui, speaker: Speaker<'_>, change: &DiskChange) 
     }
 }
 
-/// One item that both have changed: what each did, and whose is taken.
+/// What both have changed: what each did, and whose is taken.
 fn conflict_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
@@ -192,23 +200,34 @@ fn conflict_ui(
     state: &mut SafekeepingState,
 ) {
     let palette = theme::palette(ui.visuals());
-    let name = item_name(speaker, &conflict.item, &conflict.name);
-    let takes_theirs = state.take_theirs.contains(&conflict.item);
+    let Part { item, fields } = &conflict.part;
+    let name = item_name(speaker, item, &conflict.name);
+    let kind = kind_word(speaker, item);
+    let (kind, spoken_name) = if fields.is_empty() {
+        (kind.to_owned(), name.clone())
+    } else {
+        let fields = speaker.and(&speaker.item_fields(&conflict.fields));
+        (
+            say!(speaker, "safekeeping-fields", kind: kind, fields: &fields),
+            say!(speaker, "safekeeping-fields-of", fields: &fields, name: &name),
+        )
+    };
+    let takes_theirs = state.take_theirs.contains(&conflict.part);
     ui.add_space(grid::TIGHT);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.label(RichText::new(&name).color(palette.text_strong));
-        quiet_ui(ui, kind_word(speaker, &conflict.item));
+        quiet_ui(ui, &kind);
         ui.add_space(grid::EASY);
         let words = speaker.word("safekeeping-here");
-        let spoken = say!(speaker, "safekeeping-here-of", name: &name);
+        let spoken = say!(speaker, "safekeeping-here-of", name: &spoken_name);
         let mine = choice_ui(ui, words, !takes_theirs, &spoken);
         let words = speaker.word("safekeeping-in-file");
-        let spoken = say!(speaker, "safekeeping-in-file-of", name: &name);
+        let spoken = say!(speaker, "safekeeping-in-file-of", name: &spoken_name);
         let theirs = choice_ui(ui, words, takes_theirs, &spoken);
         if theirs {
-            state.take_theirs.insert(conflict.item.clone());
+            state.take_theirs.insert(conflict.part.clone());
         } else if mine {
-            state.take_theirs.remove(&conflict.item);
+            state.take_theirs.remove(&conflict.part);
         }
     });
     let change = change_word(speaker, conflict.mine);
@@ -216,9 +235,10 @@ fn conflict_ui(
     let change = change_word(speaker, conflict.theirs);
     let did_in_file = say!(speaker, "safekeeping-did-in-file", change: change);
     for (whose, did, book) in [("mine", did_here, mine), ("theirs", did_in_file, theirs)] {
-        let details = Book::item_differences(base, book, &conflict.item);
+        let mut details = Book::item_differences(base, book, item);
+        details.retain(|detail| fields.is_empty() || detail.is_of(fields));
         let sentences = speaker.about(book).item_details(&details);
-        ui.indent((whose, &name), |ui| {
+        ui.indent((whose, &spoken_name), |ui| {
             quiet_ui(ui, &did);
             if !sentences.is_empty() {
                 sentences_ui(ui, &sentences);
@@ -258,7 +278,7 @@ fn choices_ui(
         if unsaved {
             if main_button_ui(ui, speaker.word("safekeeping-merge"), true) {
                 let is_asked =
-                    |item: &&ItemId| conflicts.iter().any(|conflict| conflict.item == **item);
+                    |part: &&Part| conflicts.iter().any(|conflict| conflict.part == **part);
                 let take_theirs = state.take_theirs.iter().filter(is_asked).cloned().collect();
                 command(actions, Command::MergeWithDisk { take_theirs });
             }

@@ -18,7 +18,7 @@ use super::area::Navigation;
 use super::dialogs;
 use super::view_state::ViewState;
 use super::words::{speaker, subheading_ui as heading_ui};
-use crate::book::{BookDifference, ItemId};
+use crate::book::{BookDifference, ItemId, Part};
 use crate::say::{Speaker, say};
 use crate::workbench::{Action, BookStamp, Command, Workbench};
 
@@ -39,8 +39,8 @@ pub(super) struct SafekeepingState {
     recovery: RecoveryAsked,
     /// The sheet about the change on the disk is open.
     disk_change_open: bool,
-    /// Items that both sides have changed and of which theirs is taken.
-    take_theirs: BTreeSet<ItemId>,
+    /// What both sides have changed and of which theirs is taken.
+    take_theirs: BTreeSet<Part>,
     /// The sheet of the earlier copies is open.
     earlier_open: bool,
     /// Items whose details are open, by the list that they stand in.
