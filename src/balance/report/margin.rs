@@ -1,7 +1,7 @@
 //! What is left of the menu price: price less sales tax less what the drink costs.
 
-use super::measurand::Measurand;
-use super::report::Balance;
+use super::balance::Balance;
+use crate::balance::measurand::Measurand;
 use crate::book::{Book, IngredientId};
 use crate::quantity::Uncertain;
 

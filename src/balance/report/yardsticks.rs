@@ -3,11 +3,11 @@
 //! They are guidance and no claim of compliance. When a figure that a yardstick needs is missing, its line says what the known
 //! part already amounts to ("at least B") or that it is not known; it never takes the missing part for nothing.
 
-use super::measurand::Measurand;
-use super::mix::{Component, HIGH_POTENCY_SLOTS, Mix, high_potency_slot};
+use super::balance::Balance;
 use super::parts::parts;
-use super::report::Balance;
-use super::statement::names_sweetener;
+use crate::balance::measurand::Measurand;
+use crate::balance::mix::{Component, HIGH_POTENCY_SLOTS, Mix, high_potency_slot};
+use crate::balance::statement::names_sweetener;
 use crate::book::{Book, IngredientId, Yardstick};
 
 /// A concentration that is a hair above a line by the arithmetic of a filled volume is on the line, g/100 ml.

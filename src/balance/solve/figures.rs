@@ -1,17 +1,17 @@
 //! From a prepared version to its figures. Nothing is allocated here: the search calls this for every candidate.
 
-use super::measurand::{MEASURANDS, Measurand, flavour_figure};
-use super::mix::{
-    Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
-};
 use super::physics::{
     Equilibrium, Wall, enthalpy, equilibrium, ice_volume, liquid_volume, temperature_beside_ice,
 };
-use super::prepare::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
+use super::prepared::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
+use crate::balance::measurand::{MEASURANDS, Measurand, flavour_figure};
+use crate::balance::mix::{
+    Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
+};
 use crate::book::Stage;
 
 /// Temperature to which concentrations and density refer, °C.
-pub(super) const REFERENCE_CELSIUS: f64 = 20.0;
+pub(in crate::balance) const REFERENCE_CELSIUS: f64 = 20.0;
 
 /// A fill amount is found when a step changes the volume by less than this, ml.
 const FILL_TOLERANCE: f64 = 1e-6;
@@ -110,7 +110,7 @@ pub fn figures_with(prepared: &Prepared, count: &impl Fn(&PreparedLine, usize) -
 
 /// The figures of what floats on top tasted alone, as the first sip brings it, and of everything stirred together, when the air
 /// of a foam has left it; `None` when nothing floats on top. One cause may be off by so many standard uncertainties.
-pub(super) fn layers_when_off(
+pub(in crate::balance) fn layers_when_off(
     prepared: &Prepared,
     off: Option<(usize, f64)>,
 ) -> Option<[Figures; 2]> {
@@ -145,7 +145,11 @@ pub(super) fn layers_when_off(
 }
 
 /// The figures when one cause is off by `times` its standard uncertainty.
-pub(super) fn figures_when_off(prepared: &Prepared, cause: usize, times: f64) -> Figures {
+pub(in crate::balance) fn figures_when_off(
+    prepared: &Prepared,
+    cause: usize,
+    times: f64,
+) -> Figures {
     let setup = changed_setup(&prepared.setup, &prepared.setup_changes, cause, times);
     let off = Off::One(cause, times);
     let (sums, _) = solved_sums(
@@ -198,7 +202,7 @@ pub fn sums(prepared: &Prepared) -> Sums {
 
 /// Which causes are off, and by how many standard uncertainties.
 #[derive(Clone, Copy)]
-pub(super) enum Off<'times> {
+pub(in crate::balance) enum Off<'times> {
     /// One of them.
     One(usize, f64),
     /// Each by its own multiple.
@@ -258,7 +262,7 @@ fn changed_setup(
 
 /// The sums with the amount that fills, and whether there is one that does. Where none is, nobody knows how much of it goes in:
 /// everything that it brings is marked as incomplete.
-pub(super) fn solved_sums(
+pub(in crate::balance) fn solved_sums(
     prepared: &Prepared,
     setup: &Setup,
     count: &impl Fn(&PreparedLine, usize) -> f64,
@@ -525,7 +529,7 @@ pub(super) fn evaluate(sums: &Sums, setup: &Setup) -> Figures {
         unknown_whole: whole.unknown,
         not_given: 0,
     };
-    let mut sheet = Sheet {
+    let mut sheet = FigureSheet {
         figures: &mut figures,
     };
     sheet.amounts(&whole, setup);
@@ -535,11 +539,11 @@ pub(super) fn evaluate(sums: &Sums, setup: &Setup) -> Figures {
 }
 
 /// Where the figures are written.
-struct Sheet<'figures> {
+struct FigureSheet<'figures> {
     figures: &'figures mut Figures,
 }
 
-impl Sheet<'_> {
+impl FigureSheet<'_> {
     fn put(&mut self, measurand: Measurand, value: f64) {
         // An empty drink has no concentration; a figure is never NaN.
         if value.is_finite() {
@@ -662,7 +666,7 @@ impl Sheet<'_> {
 
 /// Sucrose-equivalent concentration, g/100 ml: Σ cᵢ·RSᵢ(T) of the sugars and polyols, and what high-potency sweeteners taste of
 /// alone.
-pub(super) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+pub(in crate::balance) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
     let [glucose, fructose, lactose, maltose, other] = setup.sweetness;
     let equivalent = drink.get(Component::Sucrose)
         + drink.get(Component::Glucose) * glucose
@@ -696,7 +700,12 @@ fn intense_response(drink: &Mix, volume: f64, setup: &Setup, slot: usize) -> f64
 }
 
 /// Grams of sucrose as sweet as the high-potency sweeteners of a line are in this drink: of each its part of what is in the drink.
-pub(super) fn intense_share(line: &Mix, drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+pub(in crate::balance) fn intense_share(
+    line: &Mix,
+    drink: &Mix,
+    volume: f64,
+    setup: &Setup,
+) -> f64 {
     (0..HIGH_POTENCY_SLOTS)
         .map(|slot| {
             let place = high_potency_slot(slot);
@@ -707,7 +716,7 @@ pub(super) fn intense_share(line: &Mix, drink: &Mix, volume: f64, setup: &Setup)
 }
 
 /// The heat that a line brings to the drink as it is served, kJ: negative when it cools.
-pub(super) fn heat_brought(line: &PreparedLine, count: f64, served: f64) -> f64 {
+pub(in crate::balance) fn heat_brought(line: &PreparedLine, count: f64, served: f64) -> f64 {
     let mix = line.per_unit.times(count);
     let all_liquid = {
         let mut melted = mix;
@@ -722,6 +731,12 @@ pub(super) fn heat_brought(line: &PreparedLine, count: f64, served: f64) -> f64 
 }
 
 /// The heat that a wall brings, kJ.
-pub(super) fn heat_of_wall(wall: Wall, served: f64) -> f64 {
+pub(in crate::balance) fn heat_of_wall(wall: Wall, served: f64) -> f64 {
     wall.heat_capacity * (wall.celsius - served)
+}
+
+/// The part of the cup that a drink fills; `None` when something in it has no known volume.
+pub(in crate::balance) fn fill_of(figures: &Figures) -> Option<f64> {
+    let percent = figures.complete(Measurand::Fill)?;
+    (percent.is_finite() && percent > 0.0).then_some(percent / 100.0)
 }

@@ -3,7 +3,7 @@
 //! Additives by their numbers as in Regulation (EC) 1333/2008, Annex II; the mentions that the law asks for from Regulation
 //! (EU) 1169/2011, Annex III, and Regulation (EC) 1333/2008, Annex V (values from memory).
 
-use super::StatementKind as Kind;
+use super::sign::StatementKind as Kind;
 use crate::book::Allergen;
 
 /// A word or several in a row, singular and in lower case, and what they are a sign of.

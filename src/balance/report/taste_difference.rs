@@ -1,29 +1,13 @@
-//! The axes of taste, their noticeable steps, and the difference of two drinks.
+//! The difference of two drinks, axis by axis, in noticeable steps.
 //!
-//! A noticeable step is a Weber fraction of the standard's value with a floor: `step = max(fraction · |standard|, floor)`.
 //! The distance of two drinks is the root of the weighted sum of squared steps.
 
-use super::cause::Cause;
-use super::measurand::{Measurand, flavour_figure};
-use super::published::noticeable;
-use super::report::{Balance, Contribution};
+use super::axes::{axes_of, noticeable_step, slot_of};
+use super::balance::{Balance, Contribution};
+use crate::balance::cause::Cause;
+use crate::balance::measurand::Measurand;
 use crate::book::{Axis, Settings};
 use crate::quantity::Uncertain;
-
-/// Where a drink stands on one axis.
-#[derive(Clone, Debug, PartialEq)]
-pub struct AxisValue {
-    /// The axis.
-    pub axis: Axis,
-    /// The value, in [`Axis::unit`]; `None` when something that it needs is not stated.
-    pub value: Option<f64>,
-    /// Its standard uncertainty.
-    pub u: Option<f64>,
-    /// The noticeable step around this value.
-    pub step: f64,
-    /// Weight of the axis in a distance.
-    pub weight: f64,
-}
 
 /// How two drinks differ on one axis.
 #[derive(Clone, Debug, PartialEq)]
@@ -105,74 +89,6 @@ pub fn overall_distance(steps: impl Iterator<Item = (Option<f64>, f64)>) -> Opti
     Some(known.sum::<f64>().sqrt())
 }
 
-/// The noticeable step of an axis around a value, and the weight of the axis: the shop's own, else the published default.
-pub fn noticeable_step(settings: &Settings, axis: &Axis, standard: f64) -> (f64, f64) {
-    if let Some(own) = settings.steps.iter().find(|own| own.axis == *axis) {
-        let step = (own.fraction * standard.abs()).max(own.floor);
-        return (step.max(f64::MIN_POSITIVE), own.weight);
-    }
-    let default = match axis {
-        Axis::Sweetness => noticeable::SWEETNESS,
-        Axis::TeaStrength => noticeable::TEA_STRENGTH,
-        Axis::Flavour(_) => noticeable::FLAVOUR,
-        Axis::Creaminess => noticeable::CREAMINESS,
-        Axis::Acidity => noticeable::ACIDITY,
-        Axis::Body => noticeable::BODY,
-        Axis::Temperature => noticeable::TEMPERATURE,
-        Axis::Volume => noticeable::VOLUME,
-    };
-    // Sugar counts in sweetness and in body alike; body has therefore a low weight (assumed).
-    let weight = if *axis == Axis::Body { 0.25 } else { 1.0 };
-    (default.around(standard), weight)
-}
-
-/// The figure behind a fixed axis; `None` for a flavour.
-fn measurand_of(axis: &Axis) -> Option<Measurand> {
-    match axis {
-        Axis::Sweetness => Some(Measurand::Sweetness),
-        Axis::TeaStrength => Some(Measurand::TeaStrength),
-        Axis::Creaminess => Some(Measurand::Creaminess),
-        Axis::Acidity => Some(Measurand::Acidity),
-        Axis::Body => Some(Measurand::Body),
-        Axis::Temperature => Some(Measurand::ServingTemperature),
-        Axis::Volume => Some(Measurand::Volume),
-        Axis::Flavour(_) => None,
-    }
-}
-
-/// The slot of an axis among the figures of a drink; `None` for a flavour that the drink does not name.
-pub(super) fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
-    match axis {
-        Axis::Flavour(name) => flavours
-            .iter()
-            .position(|known| known == name)
-            .map(flavour_figure),
-        fixed => measurand_of(fixed).map(Measurand::slot),
-    }
-}
-
-/// The axes of a drink: sweetness, tea, its flavours, then the others.
-pub(super) fn axes_of(flavours: &[String]) -> Vec<Axis> {
-    let mut axes = vec![Axis::Sweetness, Axis::TeaStrength];
-    axes.extend(flavours.iter().cloned().map(Axis::Flavour));
-    axes.extend([
-        Axis::Creaminess,
-        Axis::Acidity,
-        Axis::Body,
-        Axis::Temperature,
-        Axis::Volume,
-    ]);
-    axes
-}
-
-pub(super) fn value_on(balance: &Balance, axis: &Axis) -> Option<f64> {
-    match measurand_of(axis) {
-        Some(measurand) => balance.figures.complete(measurand),
-        // A flavour that no ingredient of the drink names is not in it.
-        None => Some(slot_of(&balance.flavours, axis).map_or(0.0, |slot| balance.figures.of[slot])),
-    }
-}
-
 fn effect(contribution: &Contribution, slot: Option<usize>) -> f64 {
     slot.map_or(0.0, |slot| contribution.effect[slot])
 }
@@ -204,7 +120,7 @@ fn axis_difference(
     other: &Balance,
     axis: Axis,
 ) -> AxisDifference {
-    let (from, to) = (value_on(standard, &axis), value_on(other, &axis));
+    let (from, to) = (standard.value_on(&axis), other.value_on(&axis));
     let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
     // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
     if axis == Axis::Temperature && standard.iced != other.iced {

@@ -2,6 +2,7 @@
 
 mod additive;
 mod fact;
+mod facts;
 mod guests;
 mod holding;
 
@@ -9,17 +10,14 @@ pub use fact::{
     CaffeineDose, CautionFact, CautionKind, Hot, KeptAt, Mention, NamedWords, NotKnown, Since,
     UseWithin,
 };
+pub(super) use facts::Facts;
 
-use super::diet::Claims;
-use super::figures::Figures;
-use super::measurand::Measurand;
-use super::mix::{Component, Mix};
-use super::published::serving::{Skin, VERY_HOT_CELSIUS, scald_time};
-use super::published::sugar_solution::sucrose_solubility_mass_fraction;
-use super::report::Unstated;
-use super::share::LineShare;
-use super::statement::{StatementFinding, statement_findings_of};
-use crate::book::{Book, Resolved, ServicewareKind, Vessel};
+use crate::balance::measurand::Measurand;
+use crate::balance::mix::Component;
+use crate::balance::published::serving::{Skin, VERY_HOT_CELSIUS, scald_time};
+use crate::balance::published::sugar_solution::sucrose_solubility_mass_fraction;
+use crate::balance::statement::{StatementFinding, statement_findings_of};
+use crate::book::{ServicewareKind, Vessel};
 
 /// Drinks that are drawn through a wide straw reach the throat in gulps, so the line is drawn lower, °C (assumed).
 pub const HOT_FOR_A_WIDE_STRAW: f64 = 60.0;
@@ -39,18 +37,6 @@ impl Caution {
     pub fn kind(&self) -> CautionKind {
         self.fact.kind()
     }
-}
-
-/// The facts that cautions are drawn from.
-pub(super) struct Facts<'facts> {
-    pub(super) book: &'facts Book,
-    pub(super) resolved: &'facts Resolved,
-    pub(super) figures: &'facts Figures,
-    /// What dissolves into the drink.
-    pub(super) mixed: &'facts Mix,
-    pub(super) lines: &'facts [LineShare],
-    pub(super) unstated: &'facts [Unstated],
-    pub(super) claims: &'facts Claims,
 }
 
 /// The cautions of a drink, the gravest first.

@@ -2,8 +2,8 @@
 
 use std::rc::Rc;
 
-use super::Balance;
-use super::report::{approved_balance, balance_resolved};
+use super::balance::{approved_balance, balance_resolved};
+use crate::balance::Balance;
 use crate::book::{Approval, Book, Lineages, Recipe, VersionId};
 
 /// Works out versions of a recipe one after the other.
@@ -31,7 +31,7 @@ impl<'book> VersionBalances<'book> {
         self.recipe
     }
 
-    /// The same as [`super::balance_version`].
+    /// The same as [`crate::balance::balance_version`].
     pub fn balance(&mut self, version: Option<&VersionId>) -> Option<Balance> {
         if !self.lineages.has(version) {
             return None;
@@ -46,7 +46,7 @@ impl<'book> VersionBalances<'book> {
         ))
     }
 
-    /// The balance of the same standard as [`super::standard_balance`].
+    /// The balance of the same standard as [`crate::balance::standard_balance`].
     pub fn standard(&mut self, version: Option<&VersionId>) -> Option<Rc<Balance>> {
         let approval = self.lineages.standard_for(version)?;
         if let Some((kept, balance)) = &self.standard

@@ -3,8 +3,8 @@
 //! Rounding: Guidance document on tolerances for nutrient values declared on a label, December 2012, table 4 (value from
 //! memory). A figure with something missing is printed as "at least", and one that can't be told as nothing at all.
 
-use super::measurand::Measurand;
-use super::report::Balance;
+use super::balance::Balance;
+use crate::balance::measurand::Measurand;
 use crate::quantity::show_number;
 
 /// How one row is rounded.

@@ -1,9 +1,9 @@
 //! What each line brings to a figure: the lens through which a drink is looked at.
 
-use super::figures::{heat_brought, intense_share};
-use super::measurand::Measurand;
-use super::mix::{Component, Mix};
-use super::prepare::{Prepared, PreparedLine};
+use crate::balance::measurand::Measurand;
+use crate::balance::mix::{Component, Mix};
+use crate::balance::solve::figures::{heat_brought, intense_share};
+use crate::balance::solve::prepared::{Prepared, PreparedLine};
 use crate::book::{IngredientId, LineId, Role, Stage};
 
 /// What a person looks at.
@@ -135,7 +135,7 @@ impl LineShare {
 }
 
 /// The drink that a line is part of.
-pub(super) struct Drink<'drink> {
+pub(super) struct WholeDrink<'drink> {
     /// What is mixed in it.
     pub(super) mixed: &'drink Mix,
     /// Its volume, ml.
@@ -149,7 +149,7 @@ pub(super) fn line_share(
     prepared: &Prepared,
     line: &PreparedLine,
     count: Option<f64>,
-    drink: &Drink<'_>,
+    drink: &WholeDrink<'_>,
 ) -> LineShare {
     let is_solved = count.is_some();
     let count = count.unwrap_or(0.0);
@@ -168,8 +168,8 @@ pub(super) fn line_share(
         grams: weighed.then(|| mix.get(Component::Mass)),
         u_grams: weighed.then(|| spread(line, count, Component::Mass)),
         millilitres: weighed.then(|| {
-            super::physics::liquid_volume(&mix, 0.0, line.celsius)
-                + super::physics::ice_volume(mix.get(Component::Ice), line.celsius)
+            crate::balance::solve::physics::liquid_volume(&mix, 0.0, line.celsius)
+                + crate::balance::solve::physics::ice_volume(mix.get(Component::Ice), line.celsius)
         }),
         mix,
         celsius: line.celsius,
@@ -183,7 +183,7 @@ pub(super) fn line_share(
     }
 }
 
-fn sucrose_equivalent(prepared: &Prepared, mix: &Mix, drink: &Drink<'_>) -> f64 {
+fn sucrose_equivalent(prepared: &Prepared, mix: &Mix, drink: &WholeDrink<'_>) -> f64 {
     let kinds = [
         Component::Glucose,
         Component::Fructose,

@@ -4,19 +4,17 @@
 //! settles ([`super::kind`]) is taken for granted, with a name and a doubt of its own. What is left to 100 g is water in a
 //! liquid; in a powder it is the stated or usual moisture and undeclared solids.
 
-use super::cause::Cause;
-use super::kind::{Assumed, Assumption, Because, Nature};
+use super::densities::{density_uncertainty, foam_density, liquid_density};
+use super::kind::Nature;
 use super::label::{Label, UNDECLARED_SOLIDS, factor_of, per_100_grams_factor};
-use super::mix::{
-    Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
-};
-use super::physics::{liquid_volume, volume_uncertainty};
-use super::published::freezing::Solute;
-use super::published::{energy, polyol};
-use crate::book::{
-    Basis, Evidence, Figure, Form, HighPotencySweetener, Ingredient, IngredientId, Nutrient,
-    PolyolKind, SugarProfile,
-};
+use super::sugar_profile::{profile_fractions, sugars_of_glucose_syrup};
+use crate::balance::assumption::{Assumed, Assumption, Because};
+use crate::balance::cause::Cause;
+use crate::balance::mix::{Component, Mix, flavour_slot, high_potency_slot};
+use crate::balance::published::freezing::Solute;
+use crate::balance::published::{energy, polyol};
+use crate::balance::slots::Slots;
+use crate::book::{Basis, Form, Ingredient, IngredientId, Nutrient, PolyolKind, SugarProfile};
 use crate::quantity::{KILOJOULES_PER_KILOCALORIE, Uncertain};
 
 /// Share of fructose that may be glucose instead (or the other way) in a mixed sugar profile, as standard uncertainty.
@@ -37,58 +35,6 @@ const SOLIDS: u64 = Component::Fat.bit()
     | Component::Salt.bit()
     | Component::Acid.bit()
     | Component::TeaSolids.bit();
-
-/// Density of a foam that states none, g/ml: whipped creams and toppings of USDA SR28 weigh 0.20 (from a pressure can) to 0.68
-/// (whipped cream cheese).
-const FOAM_DENSITY: Uncertain = Uncertain {
-    value: 0.42,
-    u: 0.14,
-};
-
-/// The flavours and high-potency sweeteners that have a slot in one question, in the order of their slots.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Slots {
-    /// Names of flavours.
-    pub flavours: Vec<String>,
-    /// High-potency sweeteners.
-    pub sweeteners: Vec<HighPotencySweetener>,
-}
-
-impl Slots {
-    /// The slot of a flavour, given one if there is room.
-    pub(super) fn flavour(&mut self, name: &str) -> Option<usize> {
-        slot_in(
-            &mut self.flavours,
-            FLAVOUR_SLOTS,
-            |known| known == name,
-            || name.to_owned(),
-        )
-    }
-
-    /// The slot of a sweetener, given one if there is room.
-    pub(super) fn sweetener(&mut self, sweetener: HighPotencySweetener) -> Option<usize> {
-        slot_in(
-            &mut self.sweeteners,
-            HIGH_POTENCY_SLOTS,
-            |known| *known == sweetener,
-            || sweetener,
-        )
-    }
-}
-
-fn slot_in<T>(
-    taken: &mut Vec<T>,
-    limit: usize,
-    same: impl Fn(&T) -> bool,
-    new: impl Fn() -> T,
-) -> Option<usize> {
-    taken.iter().position(same).or_else(|| {
-        (taken.len() < limit).then(|| {
-            taken.push(new());
-            taken.len() - 1
-        })
-    })
-}
 
 /// A change of a mix when one cause is off by its standard uncertainty.
 #[derive(Clone, Debug, PartialEq)]
@@ -147,7 +93,7 @@ pub fn per_gram(item: &Ingredient, slots: &mut Slots) -> PerGram {
     if item.form == Form::Pieces && item.bulk_density.is_none() {
         assumptions.push(Assumption {
             what: Assumed::Packing,
-            figure: Some(super::portion::PACKING),
+            figure: Some(super::densities::PACKING),
             because: Because::Kind(nature.kind),
         });
     }
@@ -542,89 +488,6 @@ fn put_energy(item: &Ingredient, nature: &Nature, label: &Label, mix: &mut Mix) 
     }
 }
 
-/// Glucose and maltose in the solids of a glucose syrup or maltodextrin by its dextrose equivalent, as parts of the solids.
-///
-/// Acid-converted syrups: glucose 10, 19, 31 and 39 %, maltose 9, 14, 18 and 28 % at 30, 42, 55 and 62 (makers' tables, value
-/// from memory); straight lines between, to nothing at 0 and to glucose alone at 100. Syrups that are converted by enzymes hold more
-/// maltose at the same dextrose equivalent.
-fn sugars_of_glucose_syrup(dextrose_equivalent: f64) -> (f64, f64) {
-    const TABLE: [(f64, f64, f64); 9] = [
-        (0.0, 0.0, 0.0),
-        (10.0, 0.01, 0.03),
-        (20.0, 0.04, 0.06),
-        (30.0, 0.10, 0.09),
-        (42.0, 0.19, 0.14),
-        (55.0, 0.31, 0.18),
-        (62.0, 0.39, 0.28),
-        (95.0, 0.92, 0.04),
-        (100.0, 1.0, 0.0),
-    ];
-    let wanted = dextrose_equivalent.clamp(0.0, 100.0);
-    let right = TABLE
-        .iter()
-        .position(|(at, ..)| *at >= wanted)
-        .unwrap_or(0)
-        .max(1);
-    let ((from, glucose, maltose), (to, more_glucose, more_maltose)) =
-        (TABLE[right - 1], TABLE[right]);
-    let part = (wanted - from) / (to - from);
-    (
-        glucose + (more_glucose - glucose) * part,
-        maltose + (more_maltose - maltose) * part,
-    )
-}
-
-/// Fractions of sucrose, glucose, fructose, lactose, maltose and other sugars.
-///
-/// HFCS: Hanover & White 1993, Am J Clin Nutr 58:724S, of the solids (42 % fructose, 53 % glucose, 5 % other; 55, 42, 3).
-/// Honey: USDA SR28 NDB 19296, of its sugars (fructose 50 %, glucose 44 %, sucrose 1 %, maltose 2 %, galactose 4 %, rounded).
-/// Glucose syrup: its sugars are taken as glucose and maltose, see [`sugars_of_glucose_syrup`].
-/// `shift` moves that much from glucose to fructose.
-pub(super) fn profile_fractions(profile: SugarProfile, shift: f64) -> [f64; 6] {
-    let mut fractions = match profile {
-        SugarProfile::Sucrose => [1.0, 0.0, 0.0, 0.0, 0.0, 0.0],
-        SugarProfile::Invert => [0.0, 0.5, 0.5, 0.0, 0.0, 0.0],
-        SugarProfile::Hfcs42 => [0.0, 0.53, 0.42, 0.0, 0.0, 0.05],
-        SugarProfile::Hfcs55 => [0.0, 0.42, 0.55, 0.0, 0.0, 0.03],
-        SugarProfile::Fructose => [0.0, 0.0, 1.0, 0.0, 0.0, 0.0],
-        SugarProfile::Glucose => [0.0, 1.0, 0.0, 0.0, 0.0, 0.0],
-        SugarProfile::Lactose => [0.0, 0.0, 0.0, 1.0, 0.0, 0.0],
-        SugarProfile::Honey => [0.01, 0.43, 0.50, 0.0, 0.02, 0.04],
-        SugarProfile::GlucoseSyrup {
-            dextrose_equivalent,
-        } => {
-            let (glucose, maltose) = sugars_of_glucose_syrup(dextrose_equivalent.max(1.0));
-            let sugars = glucose + maltose;
-            [0.0, glucose / sugars, 0.0, 0.0, maltose / sugars, 0.0]
-        }
-        SugarProfile::Own {
-            sucrose,
-            glucose,
-            fructose,
-            lactose,
-            maltose,
-            other,
-        } => [sucrose, glucose, fructose, lactose, maltose, other],
-    };
-    match profile {
-        SugarProfile::Sucrose
-        | SugarProfile::Fructose
-        | SugarProfile::Glucose
-        | SugarProfile::Lactose => {}
-        // Conversion by acid and by enzymes differ more than honeys do.
-        SugarProfile::GlucoseSyrup { .. } => {
-            let shift = (5.0 * shift).min(fractions[1]);
-            fractions[4] += shift;
-            fractions[1] -= shift;
-        }
-        _ => {
-            fractions[2] += shift;
-            fractions[1] -= shift;
-        }
-    }
-    fractions
-}
-
 /// Another brand of a flavour is taken to be as strong per gram.
 fn flavours_of_no_known_strength(
     item: &Ingredient,
@@ -706,55 +569,6 @@ fn add_air(item: &Ingredient, per_gram: &mut PerGram) {
         cause: Cause::Density(item.id.clone()),
         change,
     });
-}
-
-fn foam_density(item: &Ingredient) -> Figure {
-    item.density.unwrap_or(Figure {
-        value: FOAM_DENSITY.value,
-        evidence: Evidence::Assumed,
-        u: Some(FOAM_DENSITY.u),
-    })
-}
-
-/// Density of the liquid of a mix at a temperature, g/ml.
-fn liquid_density(mix: &Mix, celsius: f64) -> f64 {
-    mix.get(Component::Mass) / liquid_volume(mix, mix.get(Component::Ice), celsius)
-}
-
-/// Standard uncertainty of a density, g/ml: the stated one, else what weighing 100 ml, a specification sheet or a table is good for
-/// (assumed).
-pub(super) fn density_uncertainty(density: Figure) -> f64 {
-    let relative = match density.evidence {
-        Evidence::Measured | Evidence::Label => 0.01,
-        Evidence::SpecSheet | Evidence::Published => 0.005,
-        Evidence::Assumed => 0.03,
-    };
-    density.u.unwrap_or(relative * density.value)
-}
-
-/// Density of an ingredient at a temperature, g/ml: the stated one at 20 °C, moved to the temperature as the components
-/// of the ingredient move; without a stated one, that which its label per 100 ml rests on, or that of its components.
-pub(super) fn density_at(item: &Ingredient, mix: &Mix, celsius: f64) -> Figure {
-    let at_20 = match (item.form, item.density, item.composition.basis) {
-        (Form::Foam, ..) => Some(foam_density(item)),
-        (_, Some(stated), _) => Some(stated),
-        (_, None, Basis::Per100Millilitres) => per_100_grams_factor(item).1,
-        (_, None, _) => None,
-    };
-    let expansion = liquid_density(mix, celsius) / liquid_density(mix, 20.0);
-    let figure = at_20.unwrap_or_else(|| {
-        let value = liquid_density(mix, 20.0);
-        Figure {
-            value,
-            evidence: Evidence::Assumed,
-            u: Some(volume_uncertainty(mix, celsius) * value),
-        }
-    });
-    Figure {
-        value: figure.value * expansion,
-        u: Some(density_uncertainty(figure) * expansion),
-        ..figure
-    }
 }
 
 /// Relative standard uncertainty that the density by components has from what is doubtful in the composition itself.

@@ -1,7 +1,7 @@
 //! How long things may stand, and how warm: the shop's own rules, and the lines of published codes as advice.
 
-use super::Facts;
 use super::fact::{CautionFact, KeptAt, Since, UseWithin};
+use super::facts::Facts;
 use crate::balance::diet::contained_in;
 use crate::balance::published::serving::{COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS};
 use crate::book::{Allergen, Form, Ingredient, Role};

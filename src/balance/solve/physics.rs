@@ -5,12 +5,12 @@
 //! own enthalpy per gram, the enthalpy of a drink is the sum over its components: heat of mixing beyond that of dissolving
 //! crystals is left out.
 
-use super::mix::{Component, Mix};
-use super::published::food_components::FoodComponent;
-use super::published::freezing::{
+use crate::balance::mix::{Component, Mix};
+use crate::balance::published::food_components::FoodComponent;
+use crate::balance::published::freezing::{
     LOWEST_FREEZING_POINT_CELSIUS, freezing_point_of_particles, liquid_water_g,
 };
-use super::published::{sugar_solution, water};
+use crate::balance::published::{sugar_solution, water};
 
 /// Range in which a temperature is searched, °C.
 const TEMPERATURE_RANGE: (f64, f64) = (-60.0, 130.0);
@@ -117,7 +117,7 @@ pub fn enthalpy(mix: &Mix, celsius: f64) -> f64 {
 /// The parts of milk have other densities in dairy science than in Choi & Okos and in sugar solutions: fat 918, protein 1400, lactose
 /// 1780 and the rest 1850 kg/m³ at 20 °C (Walstra, Wouters & Geurts, Dairy Science and Technology 2006; values from memory). By these,
 /// milk and cream are 0.3 to 0.5 % denser.
-pub(super) const MODEL_VOLUME_UNCERTAINTY: f64 = 0.004;
+pub(in crate::balance) const MODEL_VOLUME_UNCERTAINTY: f64 = 0.004;
 
 /// What a gram of fat may take up less in a cold drink than as oil, as standard uncertainty, ml: fat shrinks by some 0.09 ml/g as it
 /// sets, and half of milk fat is set in a refrigerator (values from memory). The end of a rectangular distribution from nothing.
@@ -127,7 +127,7 @@ const SET_FAT_ML_PER_G: f64 = 0.026;
 const FAT_MELTS_CELSIUS: (f64, f64) = (10.0, 37.0);
 
 /// Relative standard uncertainty of the volume that a liquid takes up at a temperature by its components.
-pub(super) fn volume_uncertainty(mix: &Mix, celsius: f64) -> f64 {
+pub(in crate::balance) fn volume_uncertainty(mix: &Mix, celsius: f64) -> f64 {
     let (half_set, melted) = FAT_MELTS_CELSIUS;
     let set = ((melted - celsius) / (melted - half_set)).clamp(0.0, 1.0);
     let volume = liquid_volume(mix, 0.0, celsius).max(1e-9);
@@ -226,7 +226,7 @@ pub(super) fn temperature_beside_ice(mix: &Mix, wall: Wall, ice_left: f64) -> f6
 }
 
 /// A mix at a temperature: below its freezing point part of its water is ice, as much as leaves a solution that freezes there.
-pub(super) fn frozen_at(mix: &Mix, celsius: f64) -> Mix {
+pub(in crate::balance) fn frozen_at(mix: &Mix, celsius: f64) -> Mix {
     let water = mix.get(Component::Water);
     if celsius >= freezing_point(mix, 0.0, Freezing::default()) {
         return *mix;
@@ -321,8 +321,8 @@ fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium 
 
 #[cfg(test)]
 mod tests {
-    use super::super::published::freezing::Solute;
     use super::*;
+    use crate::balance::published::freezing::Solute;
 
     /// So many grams of water at a temperature.
     fn water_at(grams: f64, celsius: f64) -> Mix {

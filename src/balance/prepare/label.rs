@@ -1,9 +1,10 @@
 //! The figures of a label per 100 g as plain numbers, and what becomes of them when one of them is off.
 
-use super::kind::{Assumed, Assumption, Because, Nature};
-use super::physics::MODEL_VOLUME_UNCERTAINTY;
-use super::published::food_components::FoodComponent;
-use super::published::sugar_solution;
+use super::kind::Nature;
+use crate::balance::assumption::{Assumed, Assumption, Because};
+use crate::balance::published::food_components::FoodComponent;
+use crate::balance::published::sugar_solution;
+use crate::balance::solve::physics::MODEL_VOLUME_UNCERTAINTY;
 use crate::book::{Basis, CarbohydrateKind, Figure, Form, Ingredient, Nutrient};
 use crate::quantity::Uncertain;
 

@@ -1,12 +1,11 @@
 //! From an amount to grams: what one unit of it weighs, and how sure that is.
 
-use super::composition::{density_at, density_uncertainty};
-use super::mix::Mix;
+use super::densities::{PACKING, density_at, density_uncertainty};
+use crate::balance::mix::Mix;
 use crate::book::{Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal};
-use crate::quantity::Uncertain;
 
 /// Density of water at 20 °C, g/ml: readings without an ingredient are of water.
-pub(super) const WATER_DENSITY: f64 = 0.998_2;
+pub(in crate::balance) const WATER_DENSITY: f64 = 0.998_2;
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
 const SCALE_STEP: f64 = 1.0;
@@ -17,20 +16,11 @@ const MARK_UNCERTAINTY: f64 = 0.02;
 /// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
 const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
-/// The part of a measure that pieces of a size fill, with its standard uncertainty: that of equal spheres in random close packing.
-///
-/// The pieces of USDA SR28 with an odd number (14 measures of fruit, raw beans and dry coconut) fill 0.34 to 0.79 of a cup of the density
-/// of fruit, and scatter by 0.14 about 0.64; those with an even number check it.
-pub(super) const PACKING: Uncertain = Uncertain {
-    value: 0.64,
-    u: 0.14,
-};
-
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
-pub(super) const ONE_READING_UNCERTAINTY: f64 = 0.05;
+pub(in crate::balance) const ONE_READING_UNCERTAINTY: f64 = 0.05;
 
 /// Scatter of one use of a measure whose readings show none, as a part of it (assumed).
-pub(super) const ASSUMED_SCATTER: f64 = 0.04;
+pub(in crate::balance) const ASSUMED_SCATTER: f64 = 0.04;
 
 /// What one unit of an amount (a gram, a millilitre, a use of a measure) weighs.
 #[derive(Clone, Copy, Debug, PartialEq)]

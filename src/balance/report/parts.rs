@@ -1,10 +1,11 @@
 //! The parts of a drink as it is handed over: what is mixed, what sits in the cup, and what floats on top.
 
-use super::composition::Slots;
-use super::figures::{Poured, REFERENCE_CELSIUS, pour, sums};
-use super::mix::Mix;
-use super::physics::liquid_volume;
-use super::prepare::{Prepared, prepare};
+use crate::balance::mix::Mix;
+use crate::balance::prepare::prepare;
+use crate::balance::slots::Slots;
+use crate::balance::solve::figures::{Poured, REFERENCE_CELSIUS, pour, sums};
+use crate::balance::solve::physics::liquid_volume;
+use crate::balance::solve::prepared::Prepared;
 use crate::book::{Book, Place, Resolved};
 
 /// The parts of a drink.

@@ -3,12 +3,12 @@
 //! A drink with ice stays near its freezing point and takes heat from the room at a steady rate, so its ice melts by so many
 //! grams a minute: `ice(t) = ice(0) − r·t`. The rate is the shop's own figure or an assumed one.
 
-use super::figures::{REFERENCE_CELSIUS, sweetness_of};
-use super::measurand::Measurand;
-use super::mix::Component;
+use super::balance::Balance;
 use super::parts::{Parts, parts};
-use super::physics::liquid_volume;
-use super::report::Balance;
+use crate::balance::measurand::Measurand;
+use crate::balance::mix::Component;
+use crate::balance::solve::figures::{REFERENCE_CELSIUS, sweetness_of};
+use crate::balance::solve::physics::liquid_volume;
 use crate::book::{Book, Settings};
 use crate::quantity::Uncertain;
 

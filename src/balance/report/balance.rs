@@ -1,18 +1,19 @@
 //! Everything the engine says of one version.
 
-use super::axes::{AxisValue, axes_of, noticeable_step, slot_of};
-use super::cause::Cause;
+use super::axes::{AxisValue, axes_of, measurand_of, noticeable_step, slot_of};
 use super::caution::{Caution, Facts, cautions};
-use super::composition::Slots;
-use super::diet::{AllergenSummary, Claims, Verdict, claims};
-use super::figures::{
+use super::share::{Lens, LineShare, WholeDrink, line_share};
+use super::unstated::{Unstated, unstated};
+use crate::balance::assumption::Assumption;
+use crate::balance::cause::Cause;
+use crate::balance::diet::{AllergenSummary, Claims, Verdict, claims};
+use crate::balance::measurand::{MEASURANDS, Measurand};
+use crate::balance::prepare::prepare;
+use crate::balance::slots::Slots;
+use crate::balance::solve::figures::{
     Figures, figures, figures_when_off, heat_of_wall, layers_when_off, pour, solved_count, sums,
 };
-use super::kind::Assumption;
-use super::measurand::{MEASURANDS, Measurand};
-use super::mix::Component;
-use super::prepare::{Prepared, prepare};
-use super::share::{Drink, Lens, LineShare, line_share};
+use crate::balance::solve::prepared::Prepared;
 use crate::book::{
     Approval, Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
     VersionId, resolve,
@@ -91,15 +92,6 @@ impl Layer {
         let u = self.u[measurand.slot()];
         Some(Uncertain { value, u })
     }
-}
-
-/// What an ingredient of the drink does not state.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Unstated {
-    /// The ingredient.
-    pub ingredient: IngredientId,
-    /// The component.
-    pub component: Component,
 }
 
 /// Everything the engine says of one version.
@@ -203,6 +195,15 @@ impl Balance {
         causes
     }
 
+    /// The figure behind an axis; `None` when something is missing for it.
+    pub(super) fn value_on(&self, axis: &Axis) -> Option<f64> {
+        match measurand_of(axis) {
+            Some(measurand) => self.figures.complete(measurand),
+            // A flavour that no ingredient of the drink names is not in it.
+            None => Some(slot_of(&self.flavours, axis).map_or(0.0, |slot| self.figures.of[slot])),
+        }
+    }
+
     /// The value on an axis.
     pub fn axis(&self, axis: &Axis) -> Option<&AxisValue> {
         self.axes.iter().find(|value| value.axis == *axis)
@@ -285,7 +286,7 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
     let contributions = contributions(&prepared);
     let served = figures.of[Measurand::ServingTemperature.slot()];
     let sums = sums(&prepared);
-    let drink = Drink {
+    let drink = WholeDrink {
         mixed: &pour(&sums, &prepared.setup).drink,
         volume: figures.of[Measurand::Volume.slot()],
         served,
@@ -426,30 +427,11 @@ fn contributions(prepared: &Prepared) -> Vec<Contribution> {
         .collect()
 }
 
-fn unstated(prepared: &Prepared, lines: &[LineShare]) -> Vec<Unstated> {
-    let mut unstated = Vec::new();
-    for (line, share) in prepared.lines.iter().zip(lines) {
-        if share.count == 0.0 {
-            continue;
-        }
-        for component in Component::ALL {
-            let gap = Unstated {
-                ingredient: line.ingredient.clone(),
-                component,
-            };
-            if !line.per_unit.knows(component) && !unstated.contains(&gap) {
-                unstated.push(gap);
-            }
-        }
-    }
-    unstated
-}
-
 fn axis_values(book: &Book, balance: &Balance) -> Vec<AxisValue> {
     axes_of(&balance.flavours)
         .into_iter()
         .map(|axis| {
-            let value = super::axes::value_on(balance, &axis);
+            let value = balance.value_on(&axis);
             let (step, weight) = noticeable_step(&book.settings, &axis, value.unwrap_or(0.0));
             let slot = slot_of(&balance.flavours, &axis);
             let u = value.and(slot).map(|slot| balance.uncertainty(slot));

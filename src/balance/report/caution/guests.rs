@@ -1,7 +1,7 @@
 //! What a guest must be told of what is in a drink: allergens, choking, curdling, caffeine, what nobody knows.
 
-use super::Facts;
 use super::fact::{CaffeineDose, CautionFact, NotKnown};
+use super::facts::Facts;
 use crate::balance::diet::{Against, Verdict};
 use crate::balance::measurand::Measurand;
 use crate::balance::mix::Component;

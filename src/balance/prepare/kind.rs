@@ -5,93 +5,12 @@
 //! holds it against them). What the kind does not settle stays unknown. A word in the name or the statement of
 //! ingredients that makes something likely ([`hints_of`]) always leaves it unknown.
 
-use super::measurand::Measurand;
-use super::mix::Component;
-use super::statement::{Hints, NamedSweetener, hints_of};
+use crate::balance::assumption::{Because, Kind};
+use crate::balance::statement::{Hints, NamedSweetener, hints_of};
 use crate::book::{
     Allergen, Composition, Form, Ingredient, Nutrient, PolyolKind, Role, SugarProfile,
 };
 use crate::quantity::Uncertain;
-
-/// What an ingredient plainly is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Kind {
-    /// Water and ice: by definition nothing else.
-    Water,
-    /// Sugar, plain syrup, honey: what is there to sweeten, and sweetens by its sugars.
-    Sugar,
-    /// Something that is there to sweeten, by other means or by what nobody has stated.
-    Sweetener,
-    /// Milk and cream.
-    Milk,
-    /// Powdered creamers and plant drinks.
-    Creamer,
-    /// Tea that is brewed.
-    BrewedTea,
-    /// Dry leaf.
-    Leaf,
-    /// Tea as powder, concentrate or paste.
-    TeaPowder,
-    /// A syrup with a flavour.
-    FlavourSyrup,
-    /// A liquid that flavours or carries a drink: juice, purée.
-    Juice,
-    /// A powder that flavours or carries a drink.
-    FlavourPowder,
-    /// A paste.
-    Paste,
-    /// Pieces.
-    Pieces,
-}
-
-/// Why a figure that nobody has stated is taken for this.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Because {
-    /// It is of this kind.
-    Kind(Kind),
-    /// The statement of ingredients names none.
-    StatementNamesNone,
-    /// What is stated adds up to the whole.
-    NothingLeft,
-    /// The whole that it is a part of is nothing.
-    PartOfNothing,
-}
-
-/// What can be taken for granted of an ingredient.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Assumed {
-    /// A figure of its composition, per 100 g in [`Nutrient::unit`].
-    Figure(Nutrient),
-    /// The moisture of a powder, g per 100 g.
-    Moisture,
-    /// How its sugars divide.
-    SugarSplit,
-    /// The part of its sugars that counts as free.
-    FreeSugars,
-    /// That no high-potency sweetener is in it, mg.
-    NoSweetener,
-    /// What the rest of it is: water in a liquid, and solids like carbohydrate otherwise.
-    Rest,
-    /// Its density, g/ml.
-    Density,
-    /// The part of a measure that pieces of it fill.
-    Packing,
-    /// Which polyol it holds.
-    PolyolKind,
-    /// How strong one of its flavours is, by its place among them, house units per gram.
-    Flavour(usize),
-}
-
-/// Something that nobody has stated and that is taken for granted.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Assumption {
-    /// What.
-    pub what: Assumed,
-    /// What it is taken for; `None` for what is no single number.
-    pub figure: Option<Uncertain>,
-    /// Why.
-    pub because: Because,
-}
 
 /// What is known of an ingredient besides its figures.
 pub(super) struct Nature {
@@ -212,10 +131,10 @@ impl Nature {
     /// fractions of sucrose, glucose, fructose, lactose, maltose and others (assumed).
     pub(super) fn sugars(&self, item: &Ingredient) -> ([f64; 6], [f64; 6]) {
         if let Some(profile) = self.hints.sugars {
-            let fractions = super::composition::profile_fractions(profile, 0.0);
+            let fractions = super::sugar_profile::profile_fractions(profile, 0.0);
             return (
                 fractions,
-                super::composition::profile_fractions(profile, 0.05),
+                super::sugar_profile::profile_fractions(profile, 0.05),
             );
         }
         match self.kind {
@@ -278,40 +197,58 @@ impl Nature {
     }
 }
 
-impl Assumption {
-    /// Whether a figure of a drink rests on it directly; what weighs and takes room touches everything a little.
-    pub fn concerns(&self, measurand: Measurand) -> bool {
-        use Component as C;
-        let bits = match self.what {
-            Assumed::Figure(nutrient) => match nutrient {
-                Nutrient::Energy => C::EnergyKj.bit() | C::EnergyKcal.bit(),
-                Nutrient::Water => C::Water.bit(),
-                Nutrient::Fat => C::Fat.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit(),
-                Nutrient::Saturates => C::Saturates.bit(),
-                Nutrient::Carbohydrate => {
-                    C::Carbohydrate.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit()
-                }
-                Nutrient::Sugars => C::Sugars.bit() | C::Sucrose.bit(),
-                Nutrient::Polyols => C::Polyols.bit() | C::PolyolSweetness.bit(),
-                Nutrient::Fibre => C::Fibre.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit(),
-                Nutrient::Protein => C::Protein.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit(),
-                Nutrient::Salt => C::Salt.bit(),
-                Nutrient::Acid => C::Acid.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit(),
-                Nutrient::TeaSolids => C::TeaSolids.bit(),
-                Nutrient::Insoluble => C::Insoluble.bit(),
-                Nutrient::Caffeine => C::Caffeine.bit(),
-                Nutrient::Brix => 0,
-            },
-            Assumed::Moisture | Assumed::Rest => C::Water.bit(),
-            Assumed::SugarSplit => C::Sucrose.bit(),
-            Assumed::FreeSugars => C::FreeSugars.bit(),
-            Assumed::NoSweetener => C::HiddenSweetener.bit(),
-            Assumed::Density | Assumed::Packing | Assumed::Flavour(_) => 0,
-            Assumed::PolyolKind => {
-                C::PolyolSweetness.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit()
-            }
-        };
-        measurand.needs() & bits != 0
+fn kind_of(item: &Ingredient) -> Kind {
+    match (item.form, item.role) {
+        (Form::Ice, _) | (_, Role::Water) => Kind::Water,
+        (Form::Leaf, _) => Kind::Leaf,
+        (Form::Liquid | Form::Foam, Role::Tea) => Kind::BrewedTea,
+        (_, Role::Tea) => Kind::TeaPowder,
+        (Form::Pieces, _) => Kind::Pieces,
+        (_, Role::Sweetener) if !item.composition.flavours.is_empty() => match item.form {
+            Form::Liquid => Kind::Juice,
+            Form::Powder | Form::Crystals => Kind::FlavourPowder,
+            _ => Kind::FlavourSyrup,
+        },
+        (_, Role::Sweetener) if is_sweet_by_sugars(&item.composition) => Kind::Sugar,
+        (_, Role::Sweetener) => Kind::Sweetener,
+        (Form::Liquid | Form::Foam, _) if is_milk(item) => Kind::Milk,
+        (_, Role::Creamer) => Kind::Creamer,
+        (Form::Syrup, _) => Kind::FlavourSyrup,
+        (Form::Liquid | Form::Foam, _) => Kind::Juice,
+        (Form::Paste, _) => Kind::Paste,
+        (Form::Powder | Form::Crystals, _) => Kind::FlavourPowder,
+    }
+}
+
+fn has_milk(item: &Ingredient) -> bool {
+    item.allergens
+        .as_ref()
+        .is_some_and(|stated| stated.contains.contains(&Allergen::Milk))
+        || item.composition.sugar_profile == Some(SugarProfile::Lactose)
+}
+
+/// Milk or cream: a liquid of the creamer's or the base's role that holds milk and no more carbohydrate than milk has.
+fn is_milk(item: &Ingredient) -> bool {
+    let carbohydrate = item
+        .composition
+        .get(Nutrient::Carbohydrate)
+        .or_else(|| item.composition.get(Nutrient::Sugars));
+    matches!(item.role, Role::Creamer | Role::Base | Role::Topping)
+        && has_milk(item)
+        && item.composition.flavours.is_empty()
+        && carbohydrate.is_none_or(|figure| figure.value <= MOST_CARBOHYDRATE_OF_MILK)
+}
+
+/// Whether sugars (or, for a syrup that is given by its °Brix alone, what is soluble) make up much of the carbohydrate.
+fn is_sweet_by_sugars(label: &Composition) -> bool {
+    let value = |nutrient| label.get(nutrient).map(|figure| figure.value);
+    let carbohydrate = value(Nutrient::Carbohydrate);
+    match (value(Nutrient::Sugars), carbohydrate, value(Nutrient::Brix)) {
+        (Some(sugars), carbohydrate, _) => {
+            sugars > 0.0 && sugars >= SWEET_BY_SUGARS * carbohydrate.unwrap_or(sugars)
+        }
+        (None, None, Some(brix)) => brix > 0.0,
+        (None, ..) => false,
     }
 }
 
@@ -371,60 +308,5 @@ impl Kind {
             (Self::Pieces, N::Polyols) => (0.0, 0.2),
             _ => return None,
         })
-    }
-}
-
-fn kind_of(item: &Ingredient) -> Kind {
-    match (item.form, item.role) {
-        (Form::Ice, _) | (_, Role::Water) => Kind::Water,
-        (Form::Leaf, _) => Kind::Leaf,
-        (Form::Liquid | Form::Foam, Role::Tea) => Kind::BrewedTea,
-        (_, Role::Tea) => Kind::TeaPowder,
-        (Form::Pieces, _) => Kind::Pieces,
-        (_, Role::Sweetener) if !item.composition.flavours.is_empty() => match item.form {
-            Form::Liquid => Kind::Juice,
-            Form::Powder | Form::Crystals => Kind::FlavourPowder,
-            _ => Kind::FlavourSyrup,
-        },
-        (_, Role::Sweetener) if is_sweet_by_sugars(&item.composition) => Kind::Sugar,
-        (_, Role::Sweetener) => Kind::Sweetener,
-        (Form::Liquid | Form::Foam, _) if is_milk(item) => Kind::Milk,
-        (_, Role::Creamer) => Kind::Creamer,
-        (Form::Syrup, _) => Kind::FlavourSyrup,
-        (Form::Liquid | Form::Foam, _) => Kind::Juice,
-        (Form::Paste, _) => Kind::Paste,
-        (Form::Powder | Form::Crystals, _) => Kind::FlavourPowder,
-    }
-}
-
-fn has_milk(item: &Ingredient) -> bool {
-    item.allergens
-        .as_ref()
-        .is_some_and(|stated| stated.contains.contains(&Allergen::Milk))
-        || item.composition.sugar_profile == Some(SugarProfile::Lactose)
-}
-
-/// Milk or cream: a liquid of the creamer's or the base's role that holds milk and no more carbohydrate than milk has.
-fn is_milk(item: &Ingredient) -> bool {
-    let carbohydrate = item
-        .composition
-        .get(Nutrient::Carbohydrate)
-        .or_else(|| item.composition.get(Nutrient::Sugars));
-    matches!(item.role, Role::Creamer | Role::Base | Role::Topping)
-        && has_milk(item)
-        && item.composition.flavours.is_empty()
-        && carbohydrate.is_none_or(|figure| figure.value <= MOST_CARBOHYDRATE_OF_MILK)
-}
-
-/// Whether sugars (or, for a syrup that is given by its °Brix alone, what is soluble) make up much of the carbohydrate.
-fn is_sweet_by_sugars(label: &Composition) -> bool {
-    let value = |nutrient| label.get(nutrient).map(|figure| figure.value);
-    let carbohydrate = value(Nutrient::Carbohydrate);
-    match (value(Nutrient::Sugars), carbohydrate, value(Nutrient::Brix)) {
-        (Some(sugars), carbohydrate, _) => {
-            sugars > 0.0 && sugars >= SWEET_BY_SUGARS * carbohydrate.unwrap_or(sugars)
-        }
-        (None, None, Some(brix)) => brix > 0.0,
-        (None, ..) => false,
     }
 }
