@@ -1,7 +1,8 @@
 //! What of a book can be found, and the piece of its text that says why.
 
 use super::folded::folded;
-use super::{Fit, FoundKind, Hit, PIECE, Spot, Thing, WantedWords};
+use super::found::{FoundKind, Hit, PIECE, Spot, Thing};
+use super::{Fit, WantedWords};
 use crate::book::{
     Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version, VersionId,
 };

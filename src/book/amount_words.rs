@@ -1,7 +1,7 @@
 //! Amounts the way they are said at the counter, and back.
 
 use super::LARGEST_AMOUNT;
-use super::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
+use crate::book::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
 use crate::quantity::DisplayUnits;
 use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
 
