@@ -268,15 +268,15 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
             show(view, recipe, None);
             view.focus_wanted = Some(safekeeping::approval_focus(recipe, *at));
         }
-        Spot::Ingredient(id) => at_counter(view, counter_area::ItemId::Ingredient(id.clone())),
+        Spot::Ingredient(id) => at_counter(view, counter_area::CounterItem::Ingredient(id.clone())),
         Spot::Flavour(id, at) => {
-            let item = counter_area::ItemId::Ingredient(id.clone());
+            let item = counter_area::CounterItem::Ingredient(id.clone());
             let field = counter_area::flavour_focus(&item, *at);
             at_counter(view, item);
             view.focus_wanted = Some(field);
         }
-        Spot::Measure(id) => at_counter(view, counter_area::ItemId::Measure(id.clone())),
-        Spot::Vessel(id) => at_counter(view, counter_area::ItemId::Vessel(id.clone())),
+        Spot::Measure(id) => at_counter(view, counter_area::CounterItem::Measure(id.clone())),
+        Spot::Vessel(id) => at_counter(view, counter_area::CounterItem::Vessel(id.clone())),
         Spot::SugarLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Sugar, *at),
         Spot::IceLevel(at) => ladder_area::show_level(view, ladder_area::Kind::Ice, *at),
         Spot::Shop => at_shop(view, counter_area::shop_name_focus()),
@@ -302,7 +302,7 @@ fn at_shop(view: &mut ViewState, field: String) {
     view.focus_wanted = Some(field);
 }
 
-fn at_counter(view: &mut ViewState, item: counter_area::ItemId) {
+fn at_counter(view: &mut ViewState, item: counter_area::CounterItem) {
     view.area = Area::Counter;
     view.counter.show_in_list(item);
 }

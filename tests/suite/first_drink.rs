@@ -6,7 +6,7 @@ use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{Form, IngredientId, MeasureKind, Nutrient};
-use evensip::ui::counter_area::{ItemId, Kind};
+use evensip::ui::counter_area::{CounterItem, Kind};
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::NoPicker;
 
@@ -82,7 +82,7 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     click(&mut window, "Open in Counter");
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
-    assert_eq!(view.counter.open, Some(ItemId::Ingredient(new.id)));
+    assert_eq!(view.counter.open, Some(CounterItem::Ingredient(new.id)));
 }
 
 #[test]
@@ -246,7 +246,7 @@ fn a_finding_about_an_ingredient_leads_to_it() {
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
     let creamer = IngredientId::new("ondry-creamer").unwrap();
-    assert_eq!(view.counter.open, Some(ItemId::Ingredient(creamer)));
+    assert_eq!(view.counter.open, Some(CounterItem::Ingredient(creamer)));
 }
 
 #[test]

@@ -4,7 +4,7 @@ use egui::Role;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{IngredientId, RecipeId};
 use evensip::ui::Area;
-use evensip::ui::counter_area::ItemId;
+use evensip::ui::counter_area::CounterItem;
 
 use crate::window::{Window, book, click, show, window_of};
 
@@ -47,7 +47,7 @@ fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
     let powder = IngredientId::new("tambrel-chestnut").unwrap();
-    view.counter.show(ItemId::Ingredient(powder));
+    view.counter.show(CounterItem::Ingredient(powder));
     window.run();
     for words in ["The label as printed", "One use weighs", "Used in"] {
         assert!(is_heading(&window, words), "{words}");

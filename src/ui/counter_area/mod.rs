@@ -1,10 +1,10 @@
 //! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
 
+mod entry_sheet;
 mod ingredient;
 mod list;
 mod measure;
 mod removal;
-mod sheet;
 mod shop;
 mod steps;
 mod table;
@@ -57,7 +57,7 @@ impl Kind {
 
 /// An item of the shop.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum ItemId {
+pub enum CounterItem {
     /// An ingredient.
     Ingredient(IngredientId),
     /// A measure.
@@ -66,7 +66,7 @@ pub enum ItemId {
     Vessel(VesselId),
 }
 
-impl ItemId {
+impl CounterItem {
     fn kind(&self) -> Kind {
         match self {
             Self::Ingredient(_) => Kind::Ingredients,
@@ -104,7 +104,7 @@ pub struct CounterState {
     /// What is looked at.
     pub kind: Kind,
     /// The item that is open.
-    pub open: Option<ItemId>,
+    pub open: Option<CounterItem>,
     /// What is typed to find an item.
     pub find: String,
     sort: Option<Sort>,
@@ -118,17 +118,17 @@ pub struct CounterState {
     /// Whether the keyboard goes into the item that has just been opened.
     enter_field: bool,
     scroll_to_row: bool,
-    find_row: Option<ItemId>,
+    find_row: Option<CounterItem>,
     /// An item that opens as soon as the book has it.
-    wanted: Option<ItemId>,
+    wanted: Option<CounterItem>,
     scrolled: f32,
     /// The item that was to be deleted although it is used.
-    refused: Option<ItemId>,
+    refused: Option<CounterItem>,
 }
 
 impl CounterState {
     /// Opens an item.
-    pub fn show(&mut self, item: ItemId) {
+    pub fn show(&mut self, item: CounterItem) {
         if self.kind != item.kind() {
             self.look_at(item.kind());
         }
@@ -138,7 +138,7 @@ impl CounterState {
     }
 
     /// Opens an item and puts the keyboard on its row.
-    pub(super) fn show_in_list(&mut self, item: ItemId) {
+    pub(super) fn show_in_list(&mut self, item: CounterItem) {
         self.show(item);
         self.find.clear();
         self.focus_row = true;
@@ -182,7 +182,7 @@ fn field_key(place: &str, field: &str) -> String {
 }
 
 /// The name of the field of a flavour, by its number from 0.
-pub(super) fn flavour_focus(item: &ItemId, at: usize) -> String {
+pub(super) fn flavour_focus(item: &CounterItem, at: usize) -> String {
     field_key(&item.place(), &format!("flavour {at}"))
 }
 
@@ -209,9 +209,9 @@ pub(super) fn go_to(focus: &str, view: &mut ViewState) -> bool {
         return false;
     };
     let item = match kind {
-        "ingredient" => IngredientId::new(id).ok().map(ItemId::Ingredient),
-        "measure" => MeasureId::new(id).ok().map(ItemId::Measure),
-        "vessel" => VesselId::new(id).ok().map(ItemId::Vessel),
+        "ingredient" => IngredientId::new(id).ok().map(CounterItem::Ingredient),
+        "measure" => MeasureId::new(id).ok().map(CounterItem::Measure),
+        "vessel" => VesselId::new(id).ok().map(CounterItem::Vessel),
         _ => None,
     };
     view.area = Area::Counter;
@@ -340,7 +340,7 @@ fn left_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
 fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let open = view.counter.open.clone();
     let whole = ui.max_rect();
-    let salt = ("counter item", open.as_ref().map(ItemId::place));
+    let salt = ("counter item", open.as_ref().map(CounterItem::place));
     let mut escaped = false;
     ScrollArea::vertical()
         .id_salt(salt)
@@ -350,11 +350,13 @@ fn item_ui(ui: &mut Ui, counter: Counter<'_>, view: &mut ViewState, actions: &mu
             ui.set_width(ui.available_width() - grid::EASY);
             ui.spacing_mut().item_spacing.y = 2.0;
             escaped = match &open {
-                Some(ItemId::Ingredient(id)) => {
+                Some(CounterItem::Ingredient(id)) => {
                     ingredient::editor_ui(ui, counter, id, view, actions)
                 }
-                Some(ItemId::Measure(id)) => measure::editor_ui(ui, counter, id, view, actions),
-                Some(ItemId::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
+                Some(CounterItem::Measure(id)) => {
+                    measure::editor_ui(ui, counter, id, view, actions)
+                }
+                Some(CounterItem::Vessel(id)) => vessel::editor_ui(ui, counter, id, view, actions),
                 None => shop::editor_ui(ui, counter, view, actions),
             };
             ui.add_space(grid::FAR);
@@ -385,7 +387,7 @@ mod tests {
     #[test]
     fn undo_finds_the_item_whose_field_was_changed() {
         let mut view = ViewState::default();
-        let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
+        let item = CounterItem::Measure(MeasureId::new("spoon-7").unwrap());
         assert!(go_to(
             &field_key(&item.place(), "reading 2 grams"),
             &mut view
@@ -403,7 +405,7 @@ mod tests {
             find: "pear".into(),
             ..CounterState::default()
         };
-        state.show(ItemId::Ingredient(IngredientId::new("pear").unwrap()));
+        state.show(CounterItem::Ingredient(IngredientId::new("pear").unwrap()));
         assert!(state.step_back() && state.open.is_none() && state.find == "pear");
         assert!(state.step_back() && state.find.is_empty());
         assert!(!state.step_back());

@@ -11,7 +11,7 @@ use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
-use crate::ui::counter_area::ItemId;
+use crate::ui::counter_area::CounterItem;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
@@ -293,5 +293,5 @@ pub(super) const AT_THE_COUNTER: &str = "recipe-sheet-open-in-counter";
 pub(super) fn go_to_counter(line: &Line, view: &mut ViewState) {
     view.area = Area::Counter;
     view.counter
-        .show_in_list(ItemId::Ingredient(line.ingredient.clone()));
+        .show_in_list(CounterItem::Ingredient(line.ingredient.clone()));
 }

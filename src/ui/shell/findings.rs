@@ -6,7 +6,7 @@ use super::BookInHand;
 use crate::book::{Finding, Place, Severity};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::{ItemId, Kind};
+use crate::ui::counter_area::{CounterItem, Kind};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::{Area, ViewState};
@@ -124,9 +124,9 @@ fn go_to(place: &Place, view: &mut ViewState) {
             view.counter.look_at(Kind::Shop);
             return;
         }
-        Place::Ingredient(id, _) => return at_counter(ItemId::Ingredient(id.clone()), view),
-        Place::Measure(id, _) => return at_counter(ItemId::Measure(id.clone()), view),
-        Place::Vessel(id, _) => return at_counter(ItemId::Vessel(id.clone()), view),
+        Place::Ingredient(id, _) => return at_counter(CounterItem::Ingredient(id.clone()), view),
+        Place::Measure(id, _) => return at_counter(CounterItem::Measure(id.clone()), view),
+        Place::Vessel(id, _) => return at_counter(CounterItem::Vessel(id.clone()), view),
         Place::Recipe(recipe, _) | Place::Approval(recipe, _) => (recipe, None),
         Place::Line(recipe, version, _) => (recipe, version.as_ref()),
         Place::Version(recipe, version) => (recipe, Some(version)),
@@ -141,7 +141,7 @@ fn go_to(place: &Place, view: &mut ViewState) {
     }
 }
 
-fn at_counter(item: ItemId, view: &mut ViewState) {
+fn at_counter(item: CounterItem, view: &mut ViewState) {
     view.area = Area::Counter;
     view.counter.show_in_list(item);
 }

@@ -31,7 +31,7 @@ const MOST_GRAMS: f64 = 999.0;
 
 /// Where a field stands and what it is called.
 #[derive(Clone, Copy)]
-pub(super) struct Spot<'spot> {
+pub(super) struct EntrySpot<'spot> {
     /// Its name within the item; stable.
     pub field: &'spot str,
     /// What a screen reader says.
@@ -42,7 +42,7 @@ pub(super) struct Spot<'spot> {
     pub hint: &'spot str,
 }
 
-impl<'spot> Spot<'spot> {
+impl<'spot> EntrySpot<'spot> {
     /// A field for a number.
     pub(super) fn number(field: &'spot str, name: &'spot str) -> Self {
         Self {
@@ -221,7 +221,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn text(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: &str,
         put: impl FnOnce(&mut T, String),
     ) {
@@ -237,7 +237,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn title(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: &str,
         put: impl FnOnce(&mut T, String),
     ) {
@@ -264,7 +264,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn long_text(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: &str,
         put: impl FnOnce(&mut T, String),
     ) {
@@ -286,7 +286,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn reading<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: String,
         read: impl FnOnce(&str) -> Result<V, E>,
         put: impl FnOnce(&mut T, V),
@@ -298,7 +298,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn measured<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: String,
         read: impl FnOnce(&str) -> Result<V, E>,
         put: impl FnOnce(&mut T, V),
@@ -309,7 +309,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     fn aligned<V, E: crate::ui::field::TypingError>(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         shown: String,
         align: Align,
         read: impl FnOnce(&str) -> Result<V, E>,
@@ -332,7 +332,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn number(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         value: Option<f64>,
         put: impl FnOnce(&mut T, Option<f64>),
     ) {
@@ -350,7 +350,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn required(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         value: f64,
         put: impl FnOnce(&mut T, f64),
     ) {
@@ -361,7 +361,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn number_in(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         metric: &str,
         value: Option<f64>,
         put: impl FnOnce(&mut T, Option<f64>),
@@ -377,7 +377,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn required_in(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         metric: &str,
         value: f64,
         put: impl FnOnce(&mut T, f64),
@@ -398,7 +398,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     ) {
         let factor = asked.factor;
         let speaker = words::speaker(ui.ctx());
-        let spot = Spot::number(asked.field, asked.name)
+        let spot = EntrySpot::number(asked.field, asked.name)
             .width(VALUE)
             .hint(speaker.word("counter-not-stated"));
         let first = Figure::new(0.0, asked.first);
@@ -432,7 +432,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         );
         cell_ui(ui, EVIDENCE, |ui| {
             let Some(figure) = figure else { return };
-            let spot = Spot {
+            let spot = EntrySpot {
                 field: &field,
                 name: &name,
                 width: EVIDENCE,
@@ -458,7 +458,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         );
         quiet_ui(ui, "±").explained(Term::Uncertainty);
         let usual = plain_to(figure.standard_uncertainty() * factor);
-        let spot = Spot::number(&field, &name).width(SPREAD).hint(&usual);
+        let spot = EntrySpot::number(&field, &name).width(SPREAD).hint(&usual);
         self.number(ui, spot, figure.u.map(|u| u * factor), |item, u| {
             put(
                 item,
@@ -474,7 +474,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn choice<V: Clone + PartialEq>(
         &mut self,
         ui: &mut Ui,
-        spot: Spot<'_>,
+        spot: EntrySpot<'_>,
         current: &V,
         all: &[V],
         word: impl Fn(&V) -> String,
