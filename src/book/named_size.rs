@@ -24,7 +24,7 @@ pub enum NamedUnit {
 impl NamedUnit {
     /// What it holds where it is in use, ml: labelling values of 21 CFR 101.9(b)(5)(viii), US customary ones of NIST Handbook 44,
     /// imperial ones of the UK Weights and Measures Act 1985; metric, Australian and Japanese ones by national usage (from memory).
-    fn values(self) -> &'static [f64] {
+    pub(super) fn values(self) -> &'static [f64] {
         match self {
             Self::Millilitre => &[1.0],
             Self::Teaspoon => &[4.928_9, 5.0],
