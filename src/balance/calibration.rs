@@ -3,7 +3,7 @@
 
 use std::collections::BTreeSet;
 
-use super::portion::{ASSUMED_SCATTER, ONE_READING_UNCERTAINTY, WATER_DENSITY};
+use super::prepare::portion::{ASSUMED_SCATTER, ONE_READING_UNCERTAINTY, WATER_DENSITY};
 use crate::book::{Evidence, Figure, IngredientId, Measure, Reading};
 use crate::quantity::Uncertain;
 

@@ -2,7 +2,7 @@
 
 use std::collections::VecDeque;
 
-use super::version_edit::ChangeRefused;
+use super::change::ChangeRefused;
 use super::{
     Change, Entry, LineId, Recipe, Resolved, State, VersionId, differences_between, resolve,
 };

@@ -3,8 +3,11 @@
 //! A book may be ill-formed (half-typed, or edited by hand); [`findings`] lists what is wrong with it.
 //! Everything is `Clone + PartialEq`; items are shared, so a copy of a book costs a pointer per item.
 
+mod amount_words;
 mod approval_history;
+mod change;
 mod changes_between;
+mod composition;
 mod contents;
 mod day;
 mod difference;
@@ -14,26 +17,37 @@ mod finding;
 mod id;
 mod ingredient;
 mod inheritance;
+mod label_units;
 mod limits;
+mod line;
 mod lineage;
 mod lineages;
 mod look_up;
 mod measure;
 mod merge;
+mod named_size;
+mod nutrient;
 mod price;
+mod price_change;
 mod printed;
 mod recipe;
 mod references;
 mod resolve;
+mod resolved;
 mod settings;
 mod shelf;
 mod version_edit;
 mod vessel;
 mod well_formed;
-mod wording;
 
+pub use amount_words::AmountWordError;
 pub use approval_history::ApprovalRecord;
+pub use change::{Change, ChangeRefused, ChangedField};
 pub use changes_between::{Differences, differences_between};
+pub use composition::{
+    Basis, CarbohydrateKind, Composition, FlavourStrength, HighPotencyAmount, HighPotencySweetener,
+    PolyolKind, SugarProfile,
+};
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
@@ -44,28 +58,25 @@ pub use finding::{
     YieldLimit,
 };
 pub use id::{IdError, IngredientId, LONGEST_ID, LineId, MeasureId, RecipeId, VersionId, VesselId};
-pub use ingredient::{
-    Allergen, AllergenStatement, Basis, CarbohydrateKind, Composition, Diet, Evidence, Figure,
-    FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
-    Nutrient, PolyolKind, SugarProfile,
-};
+pub use ingredient::{Allergen, AllergenStatement, Diet, Form, HouseMade, Ingredient};
+pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
+pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
 pub use lineages::Lineages;
 pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, MergeNote, Part, Side, merge};
-pub use price::{EarlierPrice, Price, PriceInTime};
-pub use printed::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
-pub use recipe::{
-    Amount, Approval, Carried, Change, Entry, Instruction, Line, MOST_LINES, Recipe, Role, Stage,
-    State, Version,
-};
-pub use resolve::{ChangedField, Resolved, resolve};
+pub use nutrient::{Evidence, Figure, Nutrient};
+pub use price::{EarlierPrice, Price};
+pub use price_change::PriceInTime;
+pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
+pub use resolve::resolve;
+pub use resolved::Resolved;
 pub use settings::{
     Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
 };
 pub use shelf::{Item, Shelf};
-pub use version_edit::{ChangeRefused, put_change};
+pub use version_edit::put_change;
 pub use vessel::{
     Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,
     VesselKind,
@@ -74,7 +85,6 @@ pub use well_formed::{
     CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
     findings, miscalled, nearest, new_errors, new_errors_of,
 };
-pub use wording::AmountWordError;
 
 use std::sync::Arc;
 

@@ -3,22 +3,10 @@
 //! A version keeps one change per target and field. A line may be the anchor of others (`Add` and `Move` say behind which line);
 //! when it goes or moves, they are anchored on the line before it, and the order of all other lines stays as it was.
 
+use super::change::ChangeRefused;
 use super::inheritance::{hand_on, without_leaning_on};
 use super::resolve::resolve_base;
 use super::{Change, LineId, Recipe, Resolved, Version, VersionId};
-
-/// Why a change is not carried out.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum ChangeRefused {
-    /// The version is gone.
-    NoVersion(VersionId),
-    /// The line or instruction that it is about, or behind which it puts something, is gone.
-    NoEntry(LineId),
-    /// A line or instruction, perhaps of another version, has this id already.
-    IdTaken(LineId),
-    /// An approved version has no cup, and no change of a version can say so; it would take over the cup of the recipe.
-    GivesApprovedCup(VersionId),
-}
 
 /// Puts a change into a version of the recipe, or into the recipe itself. When it is refused nothing has changed.
 ///

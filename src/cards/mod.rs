@@ -7,6 +7,7 @@
 
 mod approval_words;
 mod batch_sheet;
+mod card;
 mod comparison_sheet;
 mod counter_card;
 mod csv;
@@ -28,6 +29,7 @@ mod recognised;
 mod request;
 mod training_sheet;
 
+pub use card::card;
 pub use csv::{csv, neutral_cell};
 pub use document::{
     Align, Block, CardKind, CautionLine, Column, Document, Fact, Orientation, StageSteps, StepRow,
@@ -46,4 +48,4 @@ pub use pages::{
 pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
 pub use recognised::is_card_like;
-pub use request::{BatchItem, CardError, CardOptions, CardRequest, Drink, card, drinks_of_menu};
+pub use request::{BatchItem, CardError, CardOptions, CardRequest, Drink, drinks_of_menu};

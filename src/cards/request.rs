@@ -1,10 +1,6 @@
-//! What a card is asked for, and the document that answers.
+//! What a card is asked for, and why there may be none.
 
-use super::document::{CardKind, Document};
-use super::{
-    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
-    training_sheet,
-};
+use super::document::CardKind;
 use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker, say};
@@ -160,33 +156,6 @@ impl CardRequest {
             Self::Batch(_) => CardKind::Batch,
         }
     }
-}
-
-/// The card that is asked for.
-pub fn card(
-    book: &Book,
-    request: &CardRequest,
-    options: &CardOptions,
-) -> Result<Document, CardError> {
-    let speaker = options.speaker(book);
-    let mut document = match request {
-        CardRequest::Counter(drink) => counter_card::document(speaker, drink)?,
-        CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
-        CardRequest::Exercise {
-            drink,
-            replace,
-            with,
-        } => exercise::document(speaker, drink, replace, with)?,
-        CardRequest::Menu => menu_matrix::document(speaker)?,
-        CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
-        CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
-        CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,
-    };
-    document.kind = request.kind();
-    document.shop.clone_from(&book.settings.shop);
-    document.date.clone_from(&options.date);
-    document.language = options.language;
-    Ok(document)
 }
 
 impl Drink {

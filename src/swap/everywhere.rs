@@ -2,9 +2,10 @@
 
 use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, VersionId};
 
-use super::answer::{Answer, answer_watched};
+use super::answer::answer_watched;
 use super::demands::Demands;
 use super::question::Question;
+use super::suggestion::Answer;
 use super::watch::Watch;
 
 /// One recipe or version of a reviewed list.

@@ -5,11 +5,11 @@ use std::sync::Arc;
 use crate::balance::{Balance, Difference, balance, difference};
 use crate::book::{Book, Change, Place, differences_between, resolve};
 
-use super::answer::Answer;
 use super::changes::with_amounts;
 use super::impossible::forbidden;
 use super::problem::{Problem, ProblemInput};
 use super::reason::Forbidden;
+use super::suggestion::Answer;
 
 /// A drink near a suggestion. It is neither searched nor proven; it is what a person has set.
 #[derive(Clone, Debug, PartialEq)]

@@ -3,11 +3,11 @@
 use crate::balance::{LineShare, Measurand};
 use crate::book::{Axis, LineId};
 
-use super::answer::{Answer, Suggestion};
 use super::demands::Demands;
 use super::problem::Problem;
 use super::reason::{ComparedDrink, Reason};
 use super::shortfall::Hindrance;
+use super::suggestion::{Answer, Suggestion};
 use super::unheld::Bound;
 
 /// Why a swap can't be compensated for want of a figure: it names what to read, and does not guess.

@@ -5,8 +5,8 @@ use std::sync::Arc;
 use crate::balance::{AxisDifference, Balance, Difference, balance, difference};
 use crate::book::{Axis, Book, Change, Line, LineId, Place, Resolved};
 
-use super::answer::{Answer, Suggestion};
 use super::changes::{LineMove, with_added_lines};
+use super::suggestion::{Answer, Suggestion};
 
 /// What one step of a walk does.
 #[derive(Clone, Debug, PartialEq)]

@@ -1,186 +1,27 @@
 //! What is brought in: read, reviewed and taken on threads of their own, because a list may have a hundred thousand rows and a
 //! recipe is brought back to its standard by a search.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::time::Duration;
 
-use super::open_book::{Message, Workbench};
-use super::search::{Look, Search};
-use crate::book::{Book, IngredientId};
+use super::action::Message;
+use super::list_in_hand::{
+    ArrivalOrder, ArrivalReview, Awaited, BringingIn, ListContent, ListInHand, ListTaking,
+    RecipeOrder, RecipeReview, TableOrder, TableReview,
+};
+use super::open_book::Workbench;
+use super::search::Look;
+use crate::book::Book;
 use crate::book_file;
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo,
-    Mapping, MappingReason, ReadRecipe, RecipeQuestion, Review, TextTable, arrival_watched,
-    edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
-    review_price_list, utf8_text,
+    DecimalSigns, MappedTo, MappingReason, Review, arrival_watched, edits_of, guess_mapping,
+    propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use crate::say::{Speaker, say};
 use crate::swap::Watch;
-
-/// A file that is being brought in.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ListInHand {
-    /// Where it is.
-    pub path: PathBuf,
-    /// What stands in it.
-    pub content: ListContent,
-}
-
-/// What a file that is brought in holds, by the ending of its name.
-#[derive(Clone, Debug, PartialEq)]
-pub enum ListContent {
-    /// A table: the bytes, for the delimiter is still to be chosen.
-    Table(Arc<Vec<u8>>),
-    /// A schema.org recipe, or why it is none.
-    Recipe(Result<Arc<ReadRecipe>, String>),
-    /// A recipe of another shop, or why it is none.
-    OtherShop(Result<Arc<ForeignRecipe>, String>),
-}
-
-/// How a table is to be read: what a person has chosen, the rest is told from the table.
-#[derive(Clone, Debug)]
-pub struct TableOrder {
-    /// The bytes of the file.
-    pub bytes: Arc<Vec<u8>>,
-    /// The sign between cells.
-    pub delimiter: Option<Delimiter>,
-    /// What each column means.
-    pub columns: Option<Vec<Option<Field>>>,
-    /// The decimal sign.
-    pub sign: Option<DecimalSign>,
-}
-
-impl PartialEq for TableOrder {
-    fn eq(&self, other: &Self) -> bool {
-        // It is asked for in every frame: the bytes are the same when they are the same in memory.
-        Arc::ptr_eq(&self.bytes, &other.bytes)
-            && self.delimiter == other.delimiter
-            && self.columns == other.columns
-            && self.sign == other.sign
-    }
-}
-
-/// A table as it was read, and what it would do to the book.
-#[derive(Clone, Debug, PartialEq)]
-pub struct TableReview {
-    /// The table.
-    pub table: TextTable,
-    /// What its columns mean.
-    pub mapping: Mapping,
-    /// Its decimal signs.
-    pub signs: DecimalSigns,
-    /// Line by line.
-    pub review: Review,
-    /// How many lines are new, changed, the same, skipped.
-    pub counts: [usize; 4],
-    /// The book that it is about.
-    of: Arc<Book>,
-}
-
-impl TableReview {
-    /// The book that it is about.
-    pub fn book(&self) -> &Book {
-        &self.of
-    }
-}
-
-/// A recipe of another shop, with what a person has chosen to stand for some of its ingredients.
-#[derive(Clone, Debug)]
-pub struct ArrivalOrder {
-    /// The recipe.
-    pub foreign: Arc<ForeignRecipe>,
-    /// What stands for a foreign ingredient.
-    pub chosen: BTreeMap<IngredientId, MappedTo>,
-}
-
-impl PartialEq for ArrivalOrder {
-    fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.foreign, &other.foreign) && self.chosen == other.chosen
-    }
-}
-
-/// A recipe of another shop as this shop would make it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ArrivalReview {
-    /// What stands for each foreign ingredient.
-    pub mappings: Vec<LineMapping>,
-    /// The recipe and what accepting it does, or why it can't be taken over.
-    pub arrival: Result<(Arrival, Edit), String>,
-}
-
-/// A schema.org recipe.
-#[derive(Clone, Debug)]
-pub struct RecipeOrder(pub Arc<ReadRecipe>);
-
-impl PartialEq for RecipeOrder {
-    fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.0, &other.0)
-    }
-}
-
-/// What adding a schema.org recipe does, with what has to be looked at; or why it can't be added.
-pub type RecipeReview = Result<(Edit, Vec<RecipeQuestion>), String>;
-
-/// Lines of a list that are taken into the book: all that change something, but for those that are refused.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ListTaking {
-    /// The list.
-    pub reviewed: Arc<Result<TableReview, String>>,
-    /// Lines that are left out, by position.
-    pub refused: BTreeSet<usize>,
-}
-
-/// An answer that comes from a thread.
-struct Awaited<T>(Receiver<T>);
-
-impl<T: Send + 'static> Awaited<T> {
-    fn start(work: impl FnOnce() -> T + Send + 'static, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
-        let (sender, answer) = channel();
-        std::thread::spawn(move || {
-            // Nobody waits for what was given up.
-            if sender.send(work()).is_ok() {
-                wake();
-            }
-        });
-        Self(answer)
-    }
-
-    /// The answer, `None` while there is none; `Err` when the thread broke down.
-    fn poll(&self, patience: Duration) -> Option<Result<T, ()>> {
-        match self.0.recv_timeout(patience) {
-            Ok(answer) => Some(Ok(answer)),
-            Err(RecvTimeoutError::Timeout) => None,
-            Err(RecvTimeoutError::Disconnected) => Some(Err(())),
-        }
-    }
-}
-
-/// A file that is being read, with what it says or why it can't be read.
-type Reading = (PathBuf, Awaited<Result<ListContent, String>>);
-
-/// What is being taken over into a book, with the edit that does it.
-type Taking = (Arc<Book>, Awaited<Result<Option<Edit>, String>>);
-
-/// What is being brought in.
-#[derive(Default)]
-pub(super) struct BringingIn {
-    list: Option<ListInHand>,
-    reading: Option<Reading>,
-    tables: Search<TableOrder, Result<TableReview, String>>,
-    arrivals: Search<ArrivalOrder, ArrivalReview>,
-    recipes: Search<RecipeOrder, RecipeReview>,
-    taking: Option<Taking>,
-}
-
-impl BringingIn {
-    pub(super) fn is_searching(&self) -> bool {
-        self.tables.is_running() || self.arrivals.is_running() || self.recipes.is_running()
-    }
-}
 
 impl Workbench {
     pub(super) fn read_list(&mut self, path: PathBuf) {

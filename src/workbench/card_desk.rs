@@ -3,33 +3,11 @@
 use std::path::Path;
 use std::sync::Arc;
 
-use super::derived::BookStamp;
-use super::exporting::{
-    CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
-};
-use super::open_book::{Message, Workbench};
-use crate::say::{Language, say};
-
-/// A preview as far as it is there.
-#[derive(Clone, Debug, Default)]
-pub struct PreviewShown {
-    /// The last one that was made, or why there is none.
-    pub preview: Option<Result<Arc<CardPreview>, String>>,
-    /// Whether it is of what was asked for, and of the book as it is.
-    pub is_current: bool,
-}
-
-/// Of which state of the book, what, and in which language a reason is told why there is none.
-type Asked = (BookStamp, PreviewOrder, Language);
-
-/// Previews and exports of one workbench.
-#[derive(Debug, Default)]
-pub(super) struct CardDesk {
-    fonts: SharedFonts,
-    shown: Option<(Asked, Result<Arc<CardPreview>, String>)>,
-    making: Option<(Asked, Previewing)>,
-    export: Option<Export>,
-}
+use super::action::Message;
+use super::card_previews::PreviewShown;
+use super::exporting::{Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts};
+use super::open_book::Workbench;
+use crate::say::say;
 
 impl Workbench {
     /// Sets cards in these fonts.
@@ -104,9 +82,4 @@ impl Workbench {
             self.message = Some(Message::Failed(text));
         }
     }
-}
-
-/// Today, `2026-05-04`, by the clock of the machine.
-pub fn today() -> String {
-    jiff::ZonedDateTime::now().date().to_string()
 }

@@ -2,121 +2,24 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::sync::mpsc::{TryRecvError, channel};
 use std::time::{Duration, Instant};
 
-use jiff::ZonedDateTime;
-
-use super::disk::Disk;
+use super::action::{Home, Message};
 use super::file_watch::{FileWatch, SETTLED};
-use super::open_book::{Home, Message, Workbench};
-use crate::book::{
-    Book, BookDifference, Conflict, MergeNote, Part, Side, difference_of_books, merge,
-};
-use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
+use super::open_book::Workbench;
+use super::theirs::{DiskChange, FileState, Found, Look, Seen, Theirs};
+use crate::book::{Book, MergeNote, Part, Side, difference_of_books, merge};
+use crate::book_file::{Fingerprint, LoadError, OnDisk};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
+use jiff::ZonedDateTime;
 
 /// How often the file is looked at where the system does not tell of changes.
 const LOOK_EVERY: Duration = Duration::from_secs(2);
 
 /// How often it is looked at where the system does: a network disk may be silent.
 const LOOK_SELDOM: Duration = Duration::from_secs(20);
-
-/// What another program has made of the file.
-#[derive(Clone, Debug)]
-pub enum Theirs {
-    /// Another book.
-    Book {
-        /// The book.
-        book: Arc<Book>,
-        /// How it differs from the one that was opened here.
-        difference: BookDifference,
-        /// What was changed here and there, differently.
-        conflicts: Vec<Conflict>,
-    },
-    /// Something that is no book.
-    Unreadable {
-        /// What is wrong with it.
-        reason: String,
-    },
-    /// There is no such file any more.
-    Gone,
-}
-
-/// What is up with the file of the book.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum FileState {
-    /// Nothing.
-    Steady,
-    /// It was there and is gone, so that no file holds the book.
-    Gone,
-    /// It is being written, which takes a while.
-    Saving,
-}
-
-/// A change of the file by another program.
-#[derive(Clone, Debug)]
-pub struct DiskChange {
-    /// The file.
-    pub path: PathBuf,
-    /// What it is now.
-    pub theirs: Theirs,
-    /// How the book on the screen differs from the one that was opened.
-    pub mine: BookDifference,
-    /// It stopped a save: an answer is needed before anything is written.
-    pub at_save: bool,
-    fingerprint: Option<Fingerprint>,
-    text_has_comments: bool,
-}
-
-/// A look at the file that is under way.
-pub(super) struct Look {
-    seen: Receiver<Seen>,
-}
-
-/// What stands in a file that was changed by another program.
-pub(super) struct Found {
-    book: Box<Result<Loaded, LoadError>>,
-    /// The file as it was read, or as it was looked at when it is no book.
-    fingerprint: Option<Fingerprint>,
-}
-
-impl Found {
-    /// Reads a file that is no longer what it was.
-    pub(super) fn read(disk: &dyn Disk, path: &Path, known: Option<&Fingerprint>) -> Self {
-        let book = Box::new(disk.load(path));
-        let fingerprint = match (book.as_ref(), known) {
-            (Ok(loaded), _) => Some(loaded.fingerprint),
-            (Err(_), Some(known)) => match disk.look(path, known) {
-                Ok(OnDisk::Changed(now)) => Some(now),
-                _ => None,
-            },
-            (Err(_), None) => None,
-        };
-        Self { book, fingerprint }
-    }
-
-    fn gone() -> Self {
-        let path = PathBuf::new();
-        Self {
-            book: Box::new(Err(LoadError::Missing { path })),
-            fingerprint: None,
-        }
-    }
-}
-
-/// What a look has seen.
-enum Seen {
-    /// Nothing new.
-    Nothing,
-    /// What was read or written last.
-    Same,
-    /// There is no such file any more.
-    Gone,
-    /// Another content.
-    Another(Found),
-}
 
 impl Workbench {
     /// Takes what has come from the disk, and looks at the file every few seconds.

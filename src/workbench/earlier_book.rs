@@ -4,35 +4,13 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
-use super::open_book::{Home, Message, Workbench};
-use super::saving::moment_words;
-use crate::book::Book;
+use super::action::{Home, Message};
+use super::earlier_shelf::EarlierBook;
+use super::moments::moment_words;
+use super::open_book::Workbench;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
-
-/// An earlier copy that is looked at.
-#[derive(Clone, Debug)]
-pub enum EarlierBook {
-    /// It is being read.
-    Reading,
-    /// The book as it was; items that are the same are shared with the book on the screen.
-    Read(Arc<Book>),
-    /// It can't be read, and why.
-    Unreadable(String),
-}
-
-/// The list of the copies, or why it can't be had.
-type Listed = Result<Vec<EarlierCopy>, String>;
-
-/// What has been asked for of the earlier copies.
-#[derive(Default)]
-pub(super) struct EarlierShelf {
-    list: Option<Listed>,
-    listing: Option<Receiver<Listed>>,
-    looked_at: Option<(PathBuf, EarlierBook)>,
-    reading: Option<Receiver<EarlierBook>>,
-}
 
 impl Workbench {
     /// The earlier copies, the newest first; `None` until they were asked for and found.

@@ -1,16 +1,25 @@
 //! The open book: what is done to it, what is derived from it, and where it is kept. Knows no screen.
 
+mod action;
 mod bringing_in;
 mod card_desk;
+mod card_previews;
 mod derived;
 mod disk;
 mod disk_change;
+mod draft;
 mod earlier_book;
+mod earlier_shelf;
 mod exporting;
 mod file_watch;
 mod keeper;
+mod kept;
+mod left_work;
+mod list_in_hand;
+mod moments;
 mod open_book;
 mod opening;
+mod perform;
 mod picker;
 mod published;
 mod recovery;
@@ -18,31 +27,34 @@ mod redirect;
 mod save_outcome;
 mod saving;
 mod search;
+mod searches;
 mod serving;
+mod theirs;
 mod variations;
 
 pub use crate::book_file::EarlierCopy;
-pub use bringing_in::{
-    ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,
-    TableOrder, TableReview,
-};
-pub use card_desk::{PreviewShown, today};
+pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
+pub use card_previews::PreviewShown;
 pub use derived::{BookStamp, Derived, Standard};
 pub use disk::{Disk, SystemDisk};
-pub use disk_change::{DiskChange, FileState, Theirs};
-pub use earlier_book::EarlierBook;
+pub use draft::draft_on;
+pub use earlier_shelf::EarlierBook;
 pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,
     SharedFonts, WrittenCard,
 };
 pub use keeper::RecoveryState;
-pub use open_book::{
-    Action, Command, Home, Intent, Message, Sample, Shown, Unfiled, Workbench, draft_on,
+pub use kept::Replacing;
+pub use left_work::OfferedRecovery;
+pub use list_in_hand::{
+    ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,
+    TableOrder, TableReview,
 };
+pub use moments::{exact_moment_words, moment_words, today};
+pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
-pub use recovery::OfferedRecovery;
-pub use saving::{Replacing, exact_moment_words, moment_words};
 pub use search::{Look, LookState};
+pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
-pub use variations::{Review, SwapFound, Variation, VariationKind};
+pub use theirs::{DiskChange, FileState, Theirs};

@@ -4,24 +4,16 @@
 //! screen stays as it is.
 
 use std::path::{Path, PathBuf};
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::{Duration, Instant};
 
-use super::derived::BookStamp;
+use super::action::{Home, Intent, Message, Unfiled};
 use super::earlier_book::earlier_name;
-use super::open_book::{Home, Intent, Message, Unfiled, Workbench};
+use super::kept::Reading;
+use super::open_book::Workbench;
 use super::saving::whole_path;
-use crate::book_file::{LoadError, Loaded, book_of_earlier_copy};
+use crate::book_file::{Loaded, book_of_earlier_copy};
 use crate::say::say;
-
-/// A book that is being read.
-pub(super) struct Reading {
-    path: PathBuf,
-    since: Instant,
-    /// The book on the screen as it was when this one was asked for.
-    asked_at: BookStamp,
-    outcome: Receiver<Result<Loaded, LoadError>>,
-}
 
 impl Workbench {
     /// The file that is being opened and since when, while that takes longer than usual.

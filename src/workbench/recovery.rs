@@ -1,113 +1,22 @@
 //! Keeping unsaved work for the case of a crash, and bringing it back.
 
-use std::path::{Path, PathBuf};
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::path::Path;
+use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
-use jiff::Timestamp;
-
+use super::action::{Home, Message, Unfiled};
 use super::keeper::{Keeper, Order, RecoveryState, Work};
-use super::open_book::{Home, Message, Unfiled, Workbench};
-use super::saving::moment_words;
-use crate::book::{Book, BookDifference, ItemId, difference_of_books};
-use crate::book_file::{
-    Fingerprint, LeftWork, Loaded, RecoveryNote, RecoveryPlace, SetAside, earlier_state, left_work,
-    load,
-};
+use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
+use super::moments::moment_words;
+use super::open_book::Workbench;
+use crate::book::Book;
+use crate::book_file::{RecoveryNote, RecoveryPlace, left_work};
 use crate::edit::WholeBook;
-use crate::say::{Speaker, say};
+use crate::say::say;
+use jiff::Timestamp;
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
 const USUAL_PAUSE: Duration = Duration::from_millis(80);
-
-/// Unsaved work that a program has left which did not end as it should.
-#[derive(Debug)]
-pub struct OfferedRecovery {
-    /// The file of the book; `None` when it was in none.
-    pub home: Option<PathBuf>,
-    /// The name of the book.
-    pub name: String,
-    /// When the work was kept.
-    pub kept: Timestamp,
-    /// How it differs from the book in the file as it is now; from an empty book when there is no file.
-    pub difference: BookDifference,
-    /// The file can't be read any more, or was in none: all of the book is in the work.
-    pub stands_alone: bool,
-    /// The file was changed after the work was begun; what both did is put together before it is saved.
-    pub file_changed: bool,
-    book: Book,
-    on_disk: Book,
-    base: Option<Loaded>,
-    known: Option<Fingerprint>,
-    place: RecoveryPlace,
-}
-
-impl OfferedRecovery {
-    fn new(work: LeftWork) -> Self {
-        let LeftWork {
-            note:
-                RecoveryNote {
-                    home,
-                    name,
-                    known,
-                    kept,
-                },
-            book,
-            place,
-        } = work;
-        let on_disk = home.as_deref().and_then(|path| load(path).ok());
-        let file_changed = match (&on_disk, &known) {
-            (Some(loaded), Some(known)) => !loaded.fingerprint.has_content_of(known),
-            _ => false,
-        };
-        let base = if file_changed {
-            // The state that the work was begun on is among the earlier copies when it was Evensip that saved over it.
-            let begun_on = home
-                .as_deref()
-                .zip(known.as_ref())
-                .and_then(|(path, known)| earlier_state(path, known));
-            begun_on.or_else(|| on_disk.clone())
-        } else {
-            on_disk.clone()
-        };
-        let stands_alone = on_disk.is_none();
-        let on_disk = on_disk.map_or_else(Book::default, |loaded| loaded.book);
-        let difference = difference_of_books(&on_disk, &book);
-        Self {
-            home,
-            name,
-            kept,
-            difference,
-            stands_alone,
-            file_changed,
-            book,
-            on_disk,
-            base,
-            known,
-            place,
-        }
-    }
-
-    /// What differs inside an item from the book in the file, a clause each.
-    pub fn item_differences(&self, voice: Speaker<'_>, item: &ItemId) -> Vec<String> {
-        let details = Book::item_differences(&self.on_disk, &self.book, item);
-        voice.about(&self.book).item_details(&details)
-    }
-}
-
-/// What the folder of unsaved work holds, and the place in it that is ours.
-struct FoundWork {
-    offered: Vec<OfferedRecovery>,
-    set_aside: Vec<SetAside>,
-    place: Result<RecoveryPlace, String>,
-}
-
-/// A look into the folder of unsaved work that is under way.
-pub(super) struct LooksForWork {
-    folder: PathBuf,
-    pause: Duration,
-    found: Receiver<FoundWork>,
-}
 
 impl Workbench {
     /// Keeps unsaved work in this folder from now on, and offers what other programs have left there.

@@ -2,7 +2,8 @@
 
 use std::collections::BTreeSet;
 
-use super::open_book::{Shown, draft_on};
+use super::action::Shown;
+use super::draft::draft_on;
 use crate::book::{RecipeId, State, VersionId};
 use crate::edit::{Edit, apply};
 use crate::say::Speaker;

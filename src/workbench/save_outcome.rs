@@ -2,8 +2,9 @@
 
 use std::path::Path;
 
+use super::action::Message;
 use super::keeper::RecoveryState;
-use super::open_book::{Message, Workbench};
+use super::open_book::Workbench;
 use crate::book_file::{SaveError, Saved};
 use crate::say::say;
 

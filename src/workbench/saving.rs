@@ -5,135 +5,21 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
-use std::time::{Duration, Instant};
+use std::sync::mpsc::{RecvTimeoutError, channel};
+use std::time::Duration;
 
-use jiff::Timestamp;
-use jiff::tz::TimeZone;
-
-use super::disk::{Disk, SystemDisk};
-use super::disk_change::{DiskChange, Found, Look};
-use super::earlier_book::EarlierShelf;
-use super::file_watch::FileWatch;
-use super::keeper::Keeper;
-use super::open_book::{Home, Message, Workbench};
-use super::opening::Reading;
+use super::action::{Home, Message};
+use super::disk::Disk;
+use super::kept::{Outcome, Replacing, Saving};
+use super::open_book::Workbench;
 use super::picker::PickRequest;
-use super::recovery::{LooksForWork, OfferedRecovery};
 use super::save_outcome::{ELSEWHERE, way_out};
+use super::theirs::Found;
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::{Edit, WholeBook};
-use crate::say::{Speaker, say};
-
-/// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
-/// had been done at once.
-const PATIENCE: Duration = Duration::from_millis(150);
-
-/// What stands between the open book and the disk.
-pub(super) struct BookFile {
-    pub(super) disk: Arc<dyn Disk>,
-    pub(super) patience: Duration,
-    /// The file as it was when it was last read or written.
-    pub(super) known: Option<Fingerprint>,
-    saving: Option<Saving>,
-    /// The book that is being opened.
-    pub(super) reading: Option<Reading>,
-    /// What is being looked at.
-    pub(super) look: Option<Look>,
-    pub(super) looked: Option<Instant>,
-    /// How the file was changed by another program.
-    pub(super) change: Option<DiskChange>,
-    /// A change that the person wants to decide about later.
-    pub(super) left: Option<Fingerprint>,
-    /// The file was there and is gone: no file holds the book, whether or not it was changed.
-    pub(super) gone: bool,
-    /// Whether the file is watched by the means of the system, and the watch.
-    pub(super) is_watched: bool,
-    pub(super) watch: Option<FileWatch>,
-    pub(super) keeper: Option<Keeper>,
-    /// The look for left work that comes before anything is kept.
-    pub(super) looks_for_work: Option<LooksForWork>,
-    /// It was said that unsaved work can't be kept.
-    pub(super) keeper_fails: bool,
-    /// A file that a save would replace, until the person has answered.
-    pub(super) replacing: Option<Replacing>,
-    /// The earlier copies as far as they were asked for.
-    pub(super) earlier: EarlierShelf,
-    /// Work that other programs have left, the newest last.
-    pub(super) offered: Vec<OfferedRecovery>,
-}
-
-impl Default for BookFile {
-    fn default() -> Self {
-        Self {
-            disk: Arc::new(SystemDisk),
-            patience: PATIENCE,
-            known: None,
-            saving: None,
-            reading: None,
-            look: None,
-            looked: None,
-            change: None,
-            left: None,
-            gone: false,
-            is_watched: false,
-            watch: None,
-            keeper: None,
-            looks_for_work: None,
-            keeper_fails: false,
-            replacing: None,
-            earlier: EarlierShelf::default(),
-            offered: Vec::new(),
-        }
-    }
-}
-
-impl BookFile {
-    /// Another book is open from now on.
-    pub(super) fn forget(&mut self) {
-        self.known = None;
-        self.look = None;
-        self.change = None;
-        self.left = None;
-        self.gone = false;
-        self.replacing = None;
-        self.reading = None;
-        // What is still being written is a book that is no longer open.
-        if let Some(saving) = &mut self.saving {
-            saving.left_behind = true;
-        }
-        self.earlier = EarlierShelf::default();
-    }
-}
-
-/// A file that is there already and that the book would replace.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Replacing {
-    /// Where it is.
-    pub path: PathBuf,
-    /// When it was changed last, where the system says so.
-    pub changed: Option<Timestamp>,
-    /// Its length, bytes.
-    pub bytes: u64,
-}
-
-/// A save that is under way.
-struct Saving {
-    path: PathBuf,
-    book: Arc<Book>,
-    outcome: Receiver<Outcome>,
-    /// The person wanted the changed file overwritten.
-    insisted: bool,
-    /// Another book was opened meanwhile: the end of the save is told and concerns nothing else.
-    left_behind: bool,
-}
-
-struct Outcome {
-    saved: Result<Saved, SaveError>,
-    /// What stands in the file when it was changed by another program.
-    theirs: Option<Found>,
-}
+use crate::say::say;
+use jiff::Timestamp;
 
 impl Workbench {
     /// Sets the disk; that of the system by default.
@@ -341,25 +227,4 @@ impl Workbench {
 /// A path from the root: the program may be started from another folder when the book is next opened or its work brought back.
 pub(super) fn whole_path(path: PathBuf) -> PathBuf {
     std::path::absolute(&path).unwrap_or(path)
-}
-
-/// A moment in the time of this place: "4 May 2026, 10:22".
-pub fn moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
-    told(speaker, "safekeeping-moment", "%H:%M", moment)
-}
-
-/// The same to the second, where several may fall into one minute: "4 May 2026, 10:22:31", with a short month.
-pub fn exact_moment_words(speaker: Speaker<'_>, moment: Timestamp) -> String {
-    told(speaker, "safekeeping-exact-moment", "%H:%M:%S", moment)
-}
-
-fn told(speaker: Speaker<'_>, message: &str, clock: &str, moment: Timestamp) -> String {
-    let at = moment.to_zoned_datetime(TimeZone::system());
-    let arguments = [
-        ("day", at.day().to_string().into()),
-        ("month", u32::from(at.month().unsigned_abs()).into()),
-        ("year", at.year().to_string().into()),
-        ("time", at.strftime(clock).to_string().into()),
-    ];
-    speaker.say(message, &arguments)
 }

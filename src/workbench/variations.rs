@@ -3,83 +3,16 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use super::open_book::{Shown, Workbench};
-use super::search::{Look, Search};
-use crate::book::{
-    Book, IngredientId, NamedLevel, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve,
-};
+use super::action::Shown;
+use super::open_book::Workbench;
+use super::search::Look;
+use super::searches::{Review, SwapFound, Variation, VariationKind};
+use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
-    Adapted, Answer, Demands, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
-    Watch, answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
-    ladder_watched, resize_watched, walk,
+    Adapted, Demands, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, Watch,
+    answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched, ladder_watched,
+    resize_watched,
 };
-
-/// A swap with what goes with it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct SwapFound {
-    /// The answer.
-    pub answer: Answer,
-    /// The steps to each suggestion, in their order.
-    pub walks: Vec<Vec<WalkStep>>,
-}
-
-impl SwapFound {
-    /// An answer with its steps.
-    pub fn new(book: &Book, answer: Answer) -> Self {
-        let walks = answer
-            .suggestions
-            .iter()
-            .map(|suggestion| walk(book, &answer, suggestion))
-            .collect();
-        Self { answer, walks }
-    }
-}
-
-/// One swap over the whole book, as it is asked.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Review {
-    /// What goes.
-    pub replace: IngredientId,
-    /// What comes.
-    pub with: IngredientId,
-    /// What holds for every recipe.
-    pub demands: Demands,
-}
-
-/// The drink made otherwise.
-#[derive(Clone, Debug, PartialEq)]
-pub enum VariationKind {
-    /// In another cup.
-    Size(VesselId),
-    /// With ice, in a cup.
-    Iced(VesselId),
-    /// Hot, in a cup.
-    Hot(VesselId),
-    /// With so much of its ice.
-    Ice(NamedLevel),
-}
-
-/// A variation, or why there is none.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Variation {
-    /// Which.
-    pub kind: VariationKind,
-    /// The drink.
-    pub drink: Result<Adapted, Unadaptable>,
-}
-
-/// Amounts set by hand, with the swap that they belong to.
-type KnownNearby = (Arc<Option<SwapFound>>, Option<Arc<Nearby>>);
-
-/// The searches of a workbench.
-#[derive(Default)]
-pub(super) struct Searches {
-    swap: Search<(Question, Demands), Option<SwapFound>>,
-    review: Search<Review, Vec<ReviewItem>>,
-    ladder: Search<Shown, Option<Ladder>>,
-    variations: Search<Shown, Vec<Variation>>,
-    nearby: Option<KnownNearby>,
-}
 
 impl Workbench {
     /// The answer to a swap with its demands.

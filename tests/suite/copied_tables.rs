@@ -14,7 +14,7 @@ use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
 use evensip::swap::Question;
 use evensip::ui::Area;
 use evensip::ui::AskedSwap;
-use evensip::ui::counter_area::{ItemId, Kind};
+use evensip::ui::counter_area::{CounterItem, Kind};
 
 use crate::window::{Window, book, click, copied, press, settle, show, type_into, window_of};
 
@@ -42,7 +42,7 @@ fn window(area: Area, recipe: &str) -> Window {
     window
 }
 
-fn at_counter(window: &mut Window, item: ItemId) {
+fn at_counter(window: &mut Window, item: CounterItem) {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
     window.state_mut().areas_mut().counter.show(item);
@@ -80,7 +80,7 @@ fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart
             .collect();
         book.ingredients.put(powder);
     });
-    at_counter(&mut window, ItemId::Ingredient(ingredient(POWDER)));
+    at_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
     let table = copied(&mut window, "prices");
     assert_eq!(
         table[0],
@@ -120,7 +120,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
         book.measures.put(measure);
     });
     let measure = book(&window).measure(&scoop).unwrap().clone();
-    at_counter(&mut window, ItemId::Measure(scoop));
+    at_counter(&mut window, CounterItem::Measure(scoop));
     let table = copied(&mut window, "readings");
     assert_eq!(table[0], ["of", "scoops", "mass, g", "day"]);
     assert_eq!(table.len(), 1 + measure.readings.len());
@@ -134,7 +134,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
 #[test]
 fn the_label_and_what_one_use_weighs_are_copied_with_their_doubt() {
     let mut window = window(Area::Counter, "hazelthwaite");
-    at_counter(&mut window, ItemId::Ingredient(ingredient(POWDER)));
+    at_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
     let label = copied(&mut window, "label");
     assert_eq!(label[0], ["figure", "unit", "per 100 g", "±", "evidence"]);
     let sugars = row(&label, "sugars");

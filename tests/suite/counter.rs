@@ -7,7 +7,7 @@ use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Allergen, Basis, Evidence, IngredientId, MeasureId, Nutrient, VesselId};
-use evensip::ui::counter_area::{ItemId, Kind};
+use evensip::ui::counter_area::{CounterItem, Kind};
 use evensip::ui::theme::Appearance;
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::NoPicker;
@@ -32,7 +32,7 @@ fn window() -> Window {
     window_of([1360.0, 860.0], None)
 }
 
-fn open(window: &mut Window, item: ItemId) {
+fn open(window: &mut Window, item: CounterItem) {
     window.state_mut().areas_mut().counter.show(item);
     window.run();
 }
@@ -164,7 +164,7 @@ fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
     let mut window = window();
     open(
         &mut window,
-        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+        CounterItem::Ingredient(ingredient("tambrel-chestnut")),
     );
     let sugars = |window: &Window| {
         let book = window.state().workbench().book();
@@ -202,7 +202,7 @@ fn typing_a_figure_is_one_step_and_undo_comes_back_to_the_item() {
     let mut window = window();
     open(
         &mut window,
-        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+        CounterItem::Ingredient(ingredient("tambrel-chestnut")),
     );
     for digits in ["6", "0", ",", "5"] {
         window.get_by_label("label: sugars").focus();
@@ -221,7 +221,7 @@ fn typing_a_figure_is_one_step_and_undo_comes_back_to_the_item() {
 #[test]
 fn typing_a_name_is_one_step_as_well() {
     let mut window = window();
-    open(&mut window, ItemId::Ingredient(ingredient("water")));
+    open(&mut window, CounterItem::Ingredient(ingredient("water")));
     for letters in ["Tap", " wa", "ter"] {
         window.get_by_label("Name").focus();
         window.run();
@@ -241,11 +241,11 @@ fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
     let mut window = window();
     for (item, name) in [
         (
-            ItemId::Ingredient(ingredient("tambrel-chestnut")),
+            CounterItem::Ingredient(ingredient("tambrel-chestnut")),
             "Tambrel chestnut powder can't be deleted, because it is used in Hob & Ember",
         ),
         (
-            ItemId::Measure(MeasureId::new("chestnut-scoop").unwrap()),
+            CounterItem::Measure(MeasureId::new("chestnut-scoop").unwrap()),
             "The brown scoop can't be deleted, because it is used in Hob & Ember",
         ),
     ] {
@@ -276,7 +276,7 @@ fn another_brand_begins_as_a_copy_under_an_id_of_its_own() {
     let mut window = window();
     open(
         &mut window,
-        ItemId::Ingredient(ingredient("tambrel-chestnut")),
+        CounterItem::Ingredient(ingredient("tambrel-chestnut")),
     );
     click(&mut window, "Duplicate as another brand");
     window.run();
@@ -363,7 +363,7 @@ fn of_five_thousand_ingredients_only_the_rows_in_sight_are_drawn() {
     press(&mut window, Key::Enter);
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Ingredient(ingredient("extra-4321")))
+        Some(CounterItem::Ingredient(ingredient("extra-4321")))
     );
 }
 
@@ -389,7 +389,7 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         .clone();
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Ingredient(third))
+        Some(CounterItem::Ingredient(third))
     );
     assert!(window.get_by_label("Name").is_focused());
     press(&mut window, Key::Escape);
@@ -407,7 +407,7 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         .clone();
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Ingredient(fourth))
+        Some(CounterItem::Ingredient(fourth))
     );
     press(&mut window, Key::Escape);
     assert_eq!(window.state().areas().counter.open, None);
@@ -438,7 +438,7 @@ fn a_click_on_a_use_goes_to_the_recipe() {
     let mut window = window();
     open(
         &mut window,
-        ItemId::Ingredient(ingredient("ketterby-chestnut")),
+        CounterItem::Ingredient(ingredient("ketterby-chestnut")),
     );
     click(&mut window, "Hob & Ember, with Ketterby chestnut");
     assert_eq!(window.state().view().area, Area::Recipe);
@@ -486,19 +486,19 @@ fn the_counter_is_drawn_in_both_appearances_and_every_width() {
                 ("list", None),
                 (
                     "ingredient",
-                    Some(ItemId::Ingredient(ingredient("tambrel-chestnut"))),
+                    Some(CounterItem::Ingredient(ingredient("tambrel-chestnut"))),
                 ),
                 (
                     "creamer",
-                    Some(ItemId::Ingredient(ingredient("ondry-creamer"))),
+                    Some(CounterItem::Ingredient(ingredient("ondry-creamer"))),
                 ),
                 (
                     "measure",
-                    Some(ItemId::Measure(MeasureId::new("cocoa-scoop").unwrap())),
+                    Some(CounterItem::Measure(MeasureId::new("cocoa-scoop").unwrap())),
                 ),
                 (
                     "vessel",
-                    Some(ItemId::Vessel(VesselId::new("paper-cup-500").unwrap())),
+                    Some(CounterItem::Vessel(VesselId::new("paper-cup-500").unwrap())),
                 ),
                 ("shop", None),
             ];

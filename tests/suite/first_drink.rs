@@ -6,7 +6,7 @@ use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{Form, IngredientId, MeasureKind, Nutrient};
-use evensip::ui::counter_area::{ItemId, Kind};
+use evensip::ui::counter_area::{CounterItem, Kind};
 use evensip::ui::{App, Area, Opening};
 use evensip::workbench::NoPicker;
 
@@ -84,7 +84,7 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     assert_eq!(view.area, Area::Counter);
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Ingredient(new.id))
+        Some(CounterItem::Ingredient(new.id))
     );
 }
 
@@ -251,7 +251,7 @@ fn a_finding_about_an_ingredient_leads_to_it() {
     let creamer = IngredientId::new("ondry-creamer").unwrap();
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Ingredient(creamer))
+        Some(CounterItem::Ingredient(creamer))
     );
 }
 

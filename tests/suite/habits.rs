@@ -207,7 +207,7 @@ fn a_vessel_is_measured_in_the_chosen_unit_and_kept_in_millilitres() {
         .state_mut()
         .areas_mut()
         .counter
-        .show(evensip::ui::counter_area::ItemId::Vessel(cup.clone()));
+        .show(evensip::ui::counter_area::CounterItem::Vessel(cup.clone()));
     window.run();
     type_into(&mut window, "Capacity", "16");
     let book = window.state().workbench().book().clone();
@@ -312,7 +312,7 @@ fn the_list_of_the_counter_goes_to_a_spreadsheet_without_formulas() {
         .state_mut()
         .areas_mut()
         .counter
-        .show(evensip::ui::counter_area::ItemId::Ingredient(water));
+        .show(evensip::ui::counter_area::CounterItem::Ingredient(water));
     window.run();
     type_into(&mut window, "Name", "=1+1");
     let table = copied(&mut window, "ingredients");

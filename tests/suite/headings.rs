@@ -4,7 +4,7 @@ use egui::Role;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{IngredientId, RecipeId};
 use evensip::ui::Area;
-use evensip::ui::counter_area::ItemId;
+use evensip::ui::counter_area::CounterItem;
 
 use crate::window::{Window, book, click, show, window_of};
 
@@ -51,7 +51,7 @@ fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
         .state_mut()
         .areas_mut()
         .counter
-        .show(ItemId::Ingredient(powder));
+        .show(CounterItem::Ingredient(powder));
     window.run();
     for words in ["The label as printed", "One use weighs", "Used in"] {
         assert!(is_heading(&window, words), "{words}");

@@ -11,7 +11,7 @@ use evensip::book::{
 use evensip::book_file::built_in_book;
 use evensip::say::Speaker;
 use evensip::ui::Area;
-use evensip::ui::counter_area::ItemId;
+use evensip::ui::counter_area::CounterItem;
 
 use crate::window::{Window, book, click, press, shown, window};
 
@@ -267,7 +267,7 @@ fn the_arrows_choose_another_hit() {
     match &hits[1].spot {
         Spot::Ingredient(id) => assert_eq!(
             (view.area, window.state().areas().counter.open.clone()),
-            (Area::Counter, Some(ItemId::Ingredient(id.clone())))
+            (Area::Counter, Some(CounterItem::Ingredient(id.clone())))
         ),
         other => panic!("{other:?}"),
     }
@@ -299,7 +299,7 @@ fn with_the_mouse_alone_one_gets_to_a_measure() {
     };
     assert_eq!(
         window.state().areas().counter.open,
-        Some(ItemId::Measure(id))
+        Some(CounterItem::Measure(id))
     );
 }
 

@@ -17,6 +17,7 @@ mod catalogues;
 mod cautions;
 mod change_laws;
 mod check_findings;
+mod circles;
 mod claim_books;
 mod claim_cases;
 mod claims;

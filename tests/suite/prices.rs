@@ -8,7 +8,7 @@ use evensip::exchange::{
     DecimalSign, DecimalSigns, Outcome, guess_mapping, read_table, review_price_list,
 };
 use evensip::ui::Area;
-use evensip::ui::counter_area::ItemId;
+use evensip::ui::counter_area::CounterItem;
 use evensip::workbench::today;
 
 use crate::window::{Window, book, click, press, type_into, window_of};
@@ -30,7 +30,7 @@ fn window() -> Window {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
     let counter = &mut window.state_mut().areas_mut().counter;
-    counter.show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    counter.show(CounterItem::Ingredient(IngredientId::new(POWDER).unwrap()));
     window.run();
     window
 }
@@ -111,7 +111,7 @@ fn many_prices_show_the_newest_until_all_are_asked_for() {
     let view = window.state_mut().view_mut();
     view.area = Area::Counter;
     let counter = &mut window.state_mut().areas_mut().counter;
-    counter.show(ItemId::Ingredient(IngredientId::new(POWDER).unwrap()));
+    counter.show(CounterItem::Ingredient(IngredientId::new(POWDER).unwrap()));
     window.run();
     let days = |window: &Window| -> Vec<String> {
         let found = window.query_all_by_role(Role::Label);

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::evidence::{Evidence, has_honey_sugars, has_milk_sugar, is_plain_water};
-use super::{Against, AllergenSummary, Claim, Claims, Contradiction, Verdict};
+use super::verdict::{Against, AllergenSummary, Claim, Claims, Contradiction, Verdict};
 use crate::book::{Allergen, Book, Ingredient, IngredientId};
 
 /// What can be said of these ingredients together.
@@ -41,14 +41,14 @@ pub(super) fn claims_of<'book>(
 /// How a claim stands, the nearest to "yes" first. "No" is told apart by what it rests on: a claim to the contrary outweighs
 /// a claim, and nothing outweighs evidence.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Standing {
+enum ClaimStanding {
     Holds,
     NotKnown,
     Denied,
     Refuted,
 }
 
-impl Standing {
+impl ClaimStanding {
     fn verdict(self) -> Verdict {
         match self {
             Self::Holds => Verdict::Yes,
@@ -80,20 +80,20 @@ impl OwnClaim {
     /// How the claim stands with everything else that the book says.
     ///
     /// It rises with each of its arguments, so that nothing that is added moves it towards "yes".
-    fn joined(self, other: &Sources) -> Standing {
-        let parts = other.parts.unwrap_or(Standing::Holds);
-        if other.refuted || parts == Standing::Refuted {
-            return Standing::Refuted;
+    fn joined(self, other: &Sources) -> ClaimStanding {
+        let parts = other.parts.unwrap_or(ClaimStanding::Holds);
+        if other.refuted || parts == ClaimStanding::Refuted {
+            return ClaimStanding::Refuted;
         }
         match self {
-            Self::Yes if parts == Standing::Denied => Standing::NotKnown,
+            Self::Yes if parts == ClaimStanding::Denied => ClaimStanding::NotKnown,
             Self::Yes => parts,
-            Self::No if other.parts == Some(Standing::Holds) => Standing::NotKnown,
-            Self::No => Standing::Denied,
-            Self::Both => parts.max(Standing::NotKnown),
-            Self::Silent if other.is_doubtful => parts.max(Standing::NotKnown),
+            Self::No if other.parts == Some(ClaimStanding::Holds) => ClaimStanding::NotKnown,
+            Self::No => ClaimStanding::Denied,
+            Self::Both => parts.max(ClaimStanding::NotKnown),
+            Self::Silent if other.is_doubtful => parts.max(ClaimStanding::NotKnown),
             Self::Silent if other.is_water => parts,
-            Self::Silent => other.parts.unwrap_or(Standing::NotKnown),
+            Self::Silent => other.parts.unwrap_or(ClaimStanding::NotKnown),
         }
     }
 }
@@ -107,27 +107,27 @@ struct Sources {
     /// It is water.
     is_water: bool,
     /// What the house makes it from, together; `None` when it is bought.
-    parts: Option<Standing>,
+    parts: Option<ClaimStanding>,
 }
 
 /// What is known of an ingredient with everything in it.
 #[derive(Clone, Copy)]
 struct Judgement {
-    vegan: Standing,
-    dairy_free: Standing,
+    vegan: ClaimStanding,
+    dairy_free: ClaimStanding,
     /// A bit for each allergen that it contains.
     contains: u16,
 }
 
 impl Judgement {
     const NOTHING: Self = Self {
-        vegan: Standing::Holds,
-        dairy_free: Standing::Holds,
+        vegan: ClaimStanding::Holds,
+        dairy_free: ClaimStanding::Holds,
         contains: 0,
     };
     const UNKNOWN: Self = Self {
-        vegan: Standing::NotKnown,
-        dairy_free: Standing::NotKnown,
+        vegan: ClaimStanding::NotKnown,
+        dairy_free: ClaimStanding::NotKnown,
         contains: 0,
     };
 
@@ -295,7 +295,8 @@ impl<'book> Judging<'book> {
                         .map(|against| (claim, against)),
                 ),
                 Some(false)
-                    if parts.is_some_and(|parts| standing(&parts.joined()) == Standing::Holds) =>
+                    if parts
+                        .is_some_and(|parts| standing(&parts.joined()) == ClaimStanding::Holds) =>
                 {
                     found.push((claim, Against::EveryPart));
                 }
@@ -322,7 +323,7 @@ impl<'book> Judging<'book> {
     }
 }
 
-type StandingOf = fn(&Judgement) -> Standing;
+type StandingOf = fn(&Judgement) -> ClaimStanding;
 
 /// What speaks against a claim that an entry makes.
 fn against_claim(
@@ -338,7 +339,7 @@ fn against_claim(
     let allergen = declared.and_then(|declared| declared.contains.iter().find(speaks));
     let honey = is_vegan && has_honey_sugars(ingredient);
     let not_dairy_free = is_vegan && ingredient.diet.dairy_free == Some(false);
-    let part = parts.and_then(|parts| parts.first(|part| standing(part) >= Standing::Denied));
+    let part = parts.and_then(|parts| parts.first(|part| standing(part) >= ClaimStanding::Denied));
     [
         allergen.map(|allergen| Against::Allergen(*allergen)),
         honey.then_some(Against::HoneySugars),

@@ -3,12 +3,15 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::line::steeped;
-use super::{Fill, Preparation, Prepared, setup, unknown_mix};
+use super::per_gram::{PerGram, Sensitivity, per_gram};
+use super::preparation::{Preparation, unknown_mix};
+use super::setup;
+use crate::balance::assumption::Assumption;
 use crate::balance::cause::Cause;
-use crate::balance::composition::{PerGram, Sensitivity, Slots, per_gram};
-use crate::balance::figures::{Off, solved_sums};
-use crate::balance::kind::Assumption;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
+use crate::balance::slots::Slots;
+use crate::balance::solve::figures::{Off, solved_sums};
+use crate::balance::solve::prepared::{Fill, Prepared};
 use crate::book::{
     Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
     Stage, YieldLimit, resolve,
@@ -236,10 +239,10 @@ impl Preparation<'_> {
             for mut sensitivity in extract.sensitivities {
                 keep(&mut sensitivity.change);
                 let cause = prepared.cause(sensitivity.cause);
-                sensitivities.push(super::LineSensitivity {
+                sensitivities.push(crate::balance::solve::prepared::LineSensitivity {
                     cause,
                     change: sensitivity.change.times(grams),
-                    scaling: super::Scaling::PerUnit,
+                    scaling: crate::balance::solve::prepared::Scaling::PerUnit,
                 });
             }
             prepared.lines[at].sensitivities = sensitivities;

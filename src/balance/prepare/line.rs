@@ -1,17 +1,18 @@
 //! From a line to what one unit of it brings to the drink, and what is uncertain in that.
 
+use super::per_gram::{PerGram, Sensitivity, density_doubt, polyol_of};
+use super::portion::{Portion, mark_uncertainty, portion};
+use super::preparation::{Preparation, unknown_mix};
 use super::setup::temperature_uncertainty;
-use super::{
-    AssumedIn, Fill, LineSensitivity, Preparation, Prepared, PreparedLine, Scaling, Setup,
-    unknown_mix,
-};
 use crate::balance::brewing::{Infusion, RETENTION};
 use crate::balance::cause::Cause;
-use crate::balance::composition::{PerGram, Sensitivity, Slots, density_doubt, polyol_of};
 use crate::balance::mix::{Component, Mix};
-use crate::balance::physics::{enthalpy, frozen_at};
-use crate::balance::portion::{Portion, mark_uncertainty, portion};
 use crate::balance::published::{polyol, sugar_solution};
+use crate::balance::slots::Slots;
+use crate::balance::solve::physics::{enthalpy, frozen_at};
+use crate::balance::solve::prepared::{
+    AssumedIn, Fill, LineSensitivity, Prepared, PreparedLine, Scaling, Setup,
+};
 use crate::book::{
     Amount, Basis, Finding, FindingKind, Form, Ingredient, IngredientId, Line, Place, Resolved,
     Role, Stage,

@@ -1,12 +1,12 @@
 //! Everything apart from the lines that a figure depends on: vessels, prices, temperatures, the sweetness of sugars.
 
-use super::{Prepared, Setup, SetupChange};
 use crate::balance::cause::{Cause, Sweet};
-use crate::balance::cooling::{CoolingCurve, curve_of, fill_of};
-use crate::balance::figures::figures;
 use crate::balance::mix::{Component, HIGH_POTENCY_SLOTS};
-use crate::balance::physics::{Freezing, MODEL_VOLUME_UNCERTAINTY, Wall};
 use crate::balance::published::{freezing, sweetness};
+use crate::balance::solve::cooling::{CoolingCurve, curve_of};
+use crate::balance::solve::figures::{figures, fill_of};
+use crate::balance::solve::physics::{Freezing, MODEL_VOLUME_UNCERTAINTY, Wall};
+use crate::balance::solve::prepared::{Prepared, Setup, SetupChange};
 use crate::book::{Book, Form, Line, Resolved, Role, Vessel};
 
 /// Standard uncertainty of the temperature at which something comes, K, where the shop does not say how well it measures

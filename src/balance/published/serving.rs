@@ -1,5 +1,7 @@
 //! Lines of temperature, time and dose that published guidance draws for drinks, each with its source.
 
+use ScaldSource::{HealthPage, Hospital, Hottest, MoritzHenriques, Plumbing};
+
 /// Above this a drink counts as very hot, °C: IARC Monographs vol. 116 (2018), very hot beverages, group 2A.
 pub const VERY_HOT_CELSIUS: f64 = 65.0;
 
@@ -60,8 +62,6 @@ pub enum ScaldSource {
     /// Moritz & Henriques 1947: full thickness, value from memory; no time was measured above it.
     Hottest,
 }
-
-use ScaldSource::{HealthPage, Hospital, Hottest, MoritzHenriques, Plumbing};
 
 const fn row(celsius: f64, seconds: f64, source: ScaldSource) -> ScaldRow {
     ScaldRow {

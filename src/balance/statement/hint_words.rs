@@ -2,7 +2,7 @@
 //!
 //! They say nothing of how much. Additives by their numbers as in Regulation (EC) 1333/2008, Annex II (values from memory).
 
-use super::hints::{HintKind as Kind, NamedPolyol as P, NamedSweetener as S};
+use super::hint_kind::{HintKind as Kind, NamedPolyol as P, NamedSweetener as S};
 
 const CAFFEINE: &[Kind] = &[Kind::Caffeine];
 const TEA: &[Kind] = &[Kind::Tea, Kind::Caffeine];

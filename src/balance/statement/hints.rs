@@ -5,87 +5,13 @@
 
 use std::collections::BTreeSet;
 
+use super::hint_kind::{HintKind, NamedPolyol, NamedSweetener};
 use super::hint_words::{HINT_NUMBERS, HINT_TERMS, NO_HINTS};
 use super::read::{
     Sense, Token, are_words, e_number, is_flavouring, is_part_of_any, present_words, tokens,
     words_at,
 };
-use crate::book::{HighPotencySweetener, Ingredient, PolyolKind, SugarProfile};
-
-/// A polyol that words name.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum NamedPolyol {
-    /// E 420.
-    Sorbitol,
-    /// E 421.
-    Mannitol,
-    /// E 422; a polyol by the law's definition, mostly added in small amounts to keep something moist.
-    Glycerol,
-    /// E 953.
-    Isomalt,
-    /// E 964.
-    Polyglycitol,
-    /// E 965.
-    Maltitol,
-    /// E 966.
-    Lactitol,
-    /// E 967.
-    Xylitol,
-    /// E 968.
-    Erythritol,
-    /// "Polyols" without a name.
-    NotNamed,
-}
-
-/// A high-potency sweetener that words name.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum NamedSweetener {
-    /// E 950.
-    AcesulfameK,
-    /// E 951.
-    Aspartame,
-    /// E 952.
-    Cyclamate,
-    /// E 954.
-    Saccharin,
-    /// E 955.
-    Sucralose,
-    /// E 957.
-    Thaumatin,
-    /// Neohesperidin dihydrochalcone, E 959.
-    Neohesperidin,
-    /// E 960 or stevia, whichever of its glycosides.
-    SteviolGlycosides,
-    /// Rebaudioside A, of E 960.
-    RebaudiosideA,
-    /// Stevioside, of E 960.
-    Stevioside,
-    /// E 961.
-    Neotame,
-    /// The salt of both, E 962.
-    AspartameAcesulfame,
-    /// E 969.
-    Advantame,
-    /// Mogrosides of monk fruit.
-    MonkFruit,
-    /// "Sweetener" without a name, or a name that says "sugar-free".
-    NotNamed,
-}
-
-/// What a word is a hint of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum HintKind {
-    /// Caffeine.
-    Caffeine,
-    /// Solids of tea leaf or of another infusion.
-    Tea,
-    /// Organic acid.
-    Acid,
-    /// A polyol.
-    Polyol(NamedPolyol),
-    /// A high-potency sweetener.
-    Sweetener(NamedSweetener),
-}
+use crate::book::{Ingredient, SugarProfile};
 
 /// The words by which a hint of a name is quoted that says it is without sugar.
 const SUGAR_FREE: [&str; 2] = ["sugar", "free"];
@@ -130,48 +56,6 @@ const SUGARS: [(SugarProfile, &[&str]); 6] = [
         ],
     ),
 ];
-
-impl NamedPolyol {
-    /// The polyol whose figures are known; `None` for the others and for those without a name.
-    pub fn kind(self) -> Option<PolyolKind> {
-        Some(match self {
-            Self::Sorbitol => PolyolKind::Sorbitol,
-            Self::Mannitol => PolyolKind::Mannitol,
-            Self::Isomalt => PolyolKind::Isomalt,
-            Self::Maltitol => PolyolKind::Maltitol,
-            Self::Lactitol => PolyolKind::Lactitol,
-            Self::Xylitol => PolyolKind::Xylitol,
-            Self::Erythritol => PolyolKind::Erythritol,
-            Self::Glycerol | Self::Polyglycitol | Self::NotNamed => return None,
-        })
-    }
-}
-
-impl NamedSweetener {
-    /// The entries of a composition that are this one; none for one whose potency is not known here.
-    pub fn kinds(self) -> &'static [HighPotencySweetener] {
-        match self {
-            Self::AcesulfameK => &[HighPotencySweetener::AcesulfameK],
-            Self::Aspartame => &[HighPotencySweetener::Aspartame],
-            Self::Saccharin => &[HighPotencySweetener::Saccharin],
-            Self::Sucralose => &[HighPotencySweetener::Sucralose],
-            Self::SteviolGlycosides => &[
-                HighPotencySweetener::RebaudiosideA,
-                HighPotencySweetener::Stevioside,
-            ],
-            Self::RebaudiosideA => &[HighPotencySweetener::RebaudiosideA],
-            Self::Stevioside => &[HighPotencySweetener::Stevioside],
-            Self::Cyclamate
-            | Self::Thaumatin
-            | Self::Neohesperidin
-            | Self::Neotame
-            | Self::AspartameAcesulfame
-            | Self::Advantame
-            | Self::MonkFruit
-            | Self::NotNamed => &[],
-        }
-    }
-}
 
 impl Hints {
     fn add(&mut self, kind: HintKind, words: &str) {
@@ -327,9 +211,9 @@ fn is_called_sugar_free(tokens: &[Token]) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::super::StatementKind;
-    use super::super::words::{NUMBERS, TERMS};
     use super::*;
+    use crate::balance::statement::StatementKind;
+    use crate::balance::statement::sign_words::{NUMBERS, TERMS};
     use crate::book::FlavourStrength;
 
     fn hints(name: &str, statement: &str) -> Hints {

@@ -5,52 +5,22 @@
 //! of the drink ([`super::diet`]).
 //! English statements and E numbers are read; what another language names is not found.
 
+mod hint_kind;
 mod hint_words;
 mod hints;
 mod read;
-mod words;
+mod sign;
+mod sign_words;
 
-pub use hints::{HintKind, Hints, NamedPolyol, NamedSweetener, hints_of};
+pub use hint_kind::{HintKind, NamedPolyol, NamedSweetener};
+pub use hints::{Hints, hints_of};
+pub use sign::{StatementKind, StatementMatch};
 
 use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved};
 
 /// Above this part of added polyols a laxative warning is asked for, g per 100 g: Regulation (EU) 1169/2011, Annex III, 2.4
 /// (value from memory).
 const LAXATIVE_POLYOLS: f64 = 10.0;
-
-/// What words of a statement are a sign of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum StatementKind {
-    /// An allergen of Annex II.
-    Allergen(Allergen),
-    /// It comes from an animal: gelatine, honey, beeswax, shellac, carmine.
-    Animal,
-    /// It is made from plants or from animals, and the number does not tell.
-    PerhapsAnimal,
-    /// Aspartame or its salt.
-    Phenylalanine,
-    /// A polyol.
-    Polyol,
-    /// A sweetener.
-    Sweetener,
-    /// A colour with the warning about children.
-    ChildrenColour,
-    /// Quinine.
-    Quinine,
-    /// Added caffeine.
-    Caffeine,
-}
-
-/// Words of a statement and what they are a sign of.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct StatementMatch {
-    /// What they are a sign of.
-    pub kind: StatementKind,
-    /// The words, in lower case.
-    pub words: Vec<String>,
-    /// Whether they stand behind "may contain".
-    pub is_trace: bool,
-}
 
 /// Why a match is worth a question.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

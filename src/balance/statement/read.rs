@@ -2,8 +2,8 @@
 //!
 //! Where a statement can be read in two ways, the reader takes the one that finds more: what it overlooks nobody asks about.
 
-use super::words::{NUMBERS, OTHER_THINGS, PLANT_COUNTERPARTS, PLANTS, TERMS};
-use super::{StatementKind, StatementMatch};
+use super::sign::{StatementKind, StatementMatch};
+use super::sign_words::{NUMBERS, OTHER_THINGS, PLANT_COUNTERPARTS, PLANTS, TERMS};
 
 /// A word of the statement, or a mark that ends something.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use super::folded::folded;
-use super::{Fit, FoundKind, Hit, KindWord, PIECE, Spot, Thing, WantedWords};
+use super::found::{FoundKind, Hit, KindWord, PIECE, Spot, Thing};
+use super::{Fit, WantedWords};
 use crate::book::{
     Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version, VersionId,
 };

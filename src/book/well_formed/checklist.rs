@@ -2,13 +2,12 @@
 
 use std::collections::BTreeSet;
 
+use super::ranges::NAME;
 use crate::book::{
     Day, Figure, FigureName, FigureRange, Finding, FindingKind, IdKind, Item, Place, Recipe,
     Severity, Shelf, Unfinished, VersionId, nearest,
 };
 use crate::quantity::{excerpt, is_hidden};
-
-use super::NAME;
 
 /// How many findings are listed. Whoever has more has another problem than the next one.
 const LISTED: usize = 2000;

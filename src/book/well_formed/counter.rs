@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::called_size::miscalled;
 use super::checklist::Checklist;
-use super::{FOOD_TEMPERATURE, NAME};
+use super::ranges::{FOOD_TEMPERATURE, NAME};
 use crate::book::{
     Book, FigureName, FigureRange, FindingKind, IdKind, IngredientId, Measure, MeasureKind,
     Nominal, Place, Reading, Unfinished, Vessel,

@@ -1,7 +1,8 @@
 //! Checks of an ingredient outside its composition.
 
 use super::checklist::Checklist;
-use super::{FOOD_TEMPERATURE, claims, composition, density, energy};
+use super::ranges::FOOD_TEMPERATURE;
+use super::{claims, composition, density, energy};
 use crate::book::{Book, Figure, FigureName, FigureRange, Form, IdKind, Ingredient, Place};
 
 /// Densities of what is poured, from oil to the thickest syrup, with room.

@@ -13,23 +13,22 @@ mod house_made;
 mod ingredient;
 mod nearest;
 mod prices;
+mod ranges;
 mod recipe;
 mod since;
 
-pub use called_size::{CalledSize, Held, Miscalled, NamedUnit, miscalled};
+pub use super::named_size::{CalledSize, Held, Miscalled, NamedUnit};
+pub use called_size::miscalled;
 pub use energy::{EnergyRange, energy_of_composition};
 pub(super) use house_made::each_circle;
 pub use nearest::nearest;
 pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};
 
-use checklist::Checklist;
-
 use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Unfinished};
 use crate::quantity::excerpt;
-
-/// Longest name that is repeated in a finding, in characters.
-const NAME: usize = 60;
+use checklist::Checklist;
+use ranges::{DRINKING_TEMPERATURE, NAME};
 
 /// Every finding of a book.
 pub fn findings(book: &Book) -> Vec<Finding> {
@@ -51,12 +50,6 @@ pub fn findings(book: &Book) -> Vec<Finding> {
     prices::check_age(book, &mut list);
     list.finish()
 }
-
-/// Temperatures of ingredients, vessels and lines.
-const FOOD_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 100.0, "°C");
-
-/// Temperatures at which drinks are drunk, and of rooms.
-const DRINKING_TEMPERATURE: FigureRange = FigureRange::new(-10.0, 100.0, "°C");
 
 /// Temperatures of ice.
 const ICE_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 0.0, "°C");

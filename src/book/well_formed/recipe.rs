@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::checklist::Checklist;
 use super::counter::PRICES;
-use super::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE};
+use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
     Place, Recipe, Resolved, Stage, Version, VersionId, resolve,

@@ -1,8 +1,9 @@
 //! Blocks other than tables as rows.
 
-use super::rows::{Cell, Row, Surround};
+use super::page::Ink;
+use super::rows::{Row, RowCell, Surround};
 use super::table_rows::{parts, table_rows};
-use super::typesetter::{Ink, Look, TextLine, Typesetter};
+use super::typesetter::{Look, TextLine, Typesetter};
 use crate::cards::document::{Block, CautionLine, Document, Fact, StageSteps, StepRow};
 
 /// Part of the width that the names of facts may take.
@@ -83,7 +84,7 @@ pub(super) fn small_print(setter: &mut Typesetter, text: &str, size: f32, width:
 
 fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row {
     Row {
-        cells: vec![Cell {
+        cells: vec![RowCell {
             x: 0.0,
             lines: setter.lines(text, look, width),
         }],
@@ -102,11 +103,11 @@ fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, row
     for (at, fact) in facts.iter().enumerate() {
         rows.push(Row {
             cells: vec![
-                Cell {
+                RowCell {
                     x: 0.0,
                     lines: setter.lines(&fact.name, quiet, names),
                 },
-                Cell {
+                RowCell {
                     x: names + size,
                     lines: setter.lines(&fact.value, Look::plain(size).bold(), values),
                 },
@@ -148,12 +149,12 @@ fn stage_rows(
             ..Row::default()
         };
         let look = Look::plain(size);
-        row.cells.push(Cell {
+        row.cells.push(RowCell {
             x: 0.0,
             lines: setter.lines(&format!("{number}."), look.quiet(), numbers),
         });
         match step {
-            StepRow::Instruction(text) => row.cells.push(Cell {
+            StepRow::Instruction(text) => row.cells.push(RowCell {
                 x: numbers,
                 lines: setter.lines(text, look, width - numbers),
             }),
@@ -172,15 +173,15 @@ fn stage_rows(
                     what.extend(setter.lines(remark, small, names));
                 }
                 let right = look.quiet().aligned(crate::cards::document::Align::Right);
-                row.cells.push(Cell {
+                row.cells.push(RowCell {
                     x: numbers,
                     lines: said,
                 });
-                row.cells.push(Cell {
+                row.cells.push(RowCell {
                     x: numbers + amounts + size * 0.7,
                     lines: what,
                 });
-                row.cells.push(Cell {
+                row.cells.push(RowCell {
                     x: width - grams,
                     lines: setter.lines(weight, right, grams),
                 });
@@ -208,11 +209,11 @@ fn caution_rows(
     for (at, caution) in cautions.iter().enumerate() {
         rows.push(Row {
             cells: vec![
-                Cell {
+                RowCell {
                     x: inset,
                     lines: setter.lines(&caution.kind, Look::plain(size).bold(), kinds),
                 },
-                Cell {
+                RowCell {
                     x: inset + kinds + size * 0.8,
                     lines: setter.lines(&caution.text, Look::plain(size), texts),
                 },

@@ -6,11 +6,12 @@
 
 use std::collections::VecDeque;
 
+use super::Paper;
 use super::block_rows::{rows_of, small_print};
 use super::foot::Foot;
+use super::page::{Mark, Page};
 use super::rows::Row;
 use super::typesetter::{TextLine, Typesetter};
-use super::{Mark, Page, Paper};
 use crate::cards::document::Document;
 
 /// Room above the line at the foot, pt.

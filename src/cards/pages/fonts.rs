@@ -5,9 +5,6 @@ use std::sync::Arc;
 use parley::FontContext;
 use parley::fontique::{Blob, Collection, CollectionOptions, SourceCache};
 
-use super::Typesetter;
-use crate::cards::document::Document;
-
 /// The fonts of the program, licensed for embedding (see `assets/README.md`).
 const BUNDLED: [&[u8]; 3] = [
     include_bytes!("../../../assets/fonts/EvensipSans-Regular.ttf"),
@@ -62,11 +59,6 @@ impl Fonts {
                 source_cache: SourceCache::default(),
             },
         }
-    }
-
-    /// The characters of a document that no font has, each once, in the order in which they are met.
-    pub fn missing(&self, document: &Document) -> Vec<MissingCharacter> {
-        Typesetter::new(self.clone(), document.language.code()).missing(&document.texts())
     }
 }
 

@@ -1,17 +1,17 @@
 //! Rows: cells beside each other that go onto a page together, or are divided when they are higher than one.
 
-use super::typesetter::{Ink, TextLine};
-use super::{Mark, Page};
+use super::page::{Ink, Mark, Page};
+use super::typesetter::TextLine;
 
 /// Lines of text at a place in a row.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Cell {
+pub(super) struct RowCell {
     /// From the left end of the row, pt.
     pub(super) x: f32,
     pub(super) lines: Vec<TextLine>,
 }
 
-impl Cell {
+impl RowCell {
     /// How many of its lines go into so much room.
     fn fitting(&self, room: f32) -> usize {
         let mut height = 0.0;
@@ -38,7 +38,7 @@ pub(super) enum Surround {
 /// Cells beside each other.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Row {
-    pub(super) cells: Vec<Cell>,
+    pub(super) cells: Vec<RowCell>,
     pub(super) surround: Surround,
     /// Room above and below the cells, pt.
     pub(super) above: f32,
@@ -82,7 +82,7 @@ impl Row {
             let fitting = fitting.max(usize::from(is_stuck && is_highest));
             let rest = cell.lines.split_off(fitting.min(cell.lines.len()));
             let lines = std::mem::replace(&mut cell.lines, rest);
-            part.cells.push(Cell { x: cell.x, lines });
+            part.cells.push(RowCell { x: cell.x, lines });
         }
         part
     }

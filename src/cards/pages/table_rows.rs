@@ -2,8 +2,9 @@
 
 use std::borrow::Cow;
 
-use super::rows::{Cell, Row, Surround};
-use super::typesetter::{Ink, Look, Typesetter};
+use super::page::Ink;
+use super::rows::{Row, RowCell, Surround};
+use super::typesetter::{Look, Typesetter};
 use crate::cards::document::{Align, Column, Table};
 
 /// Room between columns, pt.
@@ -62,7 +63,7 @@ pub(super) fn table_rows(
             ..Row::default()
         };
         for ((text, look), width) in cells.zip(&widths) {
-            row.cells.push(Cell {
+            row.cells.push(RowCell {
                 x,
                 lines: setter.lines(text, look, *width),
             });

@@ -4,15 +4,14 @@ use std::borrow::Cow;
 use std::ops::Range;
 use std::sync::Arc;
 
+use super::fonts::{Fonts, MissingCharacter};
+use super::page::{GlyphRun, Ink, PlacedGlyph};
+use crate::cards::document::{Align, Document};
 use parley::{
     Alignment, AlignmentOptions, FontFamily, FontWeight, Language, Layout, LayoutContext,
     LineHeight, OverflowWrap, PositionedLayoutItem, StyleProperty,
 };
 use unicode_segmentation::UnicodeSegmentation as _;
-
-use super::fonts::MissingCharacter;
-use super::{Fonts, GlyphRun, PlacedGlyph};
-use crate::cards::document::Align;
 
 /// Family of the words; the fallback for other scripts is found by script.
 const SANS: &str = "'Evensip Sans', sans-serif";
@@ -29,21 +28,6 @@ const MOST_BYTES: usize = 16_000;
 
 /// Most characters that join into one, such as a letter with its marks: `parley` counts them in 8 bits. No script comes near.
 const MOST_JOINED: usize = 60;
-
-/// A grey between black (0) and white (255): cards are printed, often without colour.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Ink(pub u8);
-
-impl Ink {
-    /// Words.
-    pub const BLACK: Self = Self(0x1a);
-    /// What stands beside the words; 7 : 1 on white.
-    pub const QUIET: Self = Self(0x55);
-    /// Lines between rows.
-    pub const RULE: Self = Self(0xc4);
-    /// Behind cautions.
-    pub const SHADE: Self = Self(0xf1);
-}
 
 /// How a text looks.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -227,6 +211,13 @@ impl Typesetter {
             }
         }
         missing
+    }
+}
+
+impl Fonts {
+    /// The characters of a document that no font has, each once, in the order in which they are met.
+    pub fn missing(&self, document: &Document) -> Vec<MissingCharacter> {
+        Typesetter::new(self.clone(), document.language.code()).missing(&document.texts())
     }
 }
 

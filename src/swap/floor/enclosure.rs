@@ -11,7 +11,7 @@
 //! **Melted ice and the shaker.** See [`super::heat`]. What has melted is never more than there was: `melted = min(ice, m)`,
 //! enclosed by the same form with a wider interval, or by the ice itself where the whole box melts.
 //!
-//! **Amount that fills.** See [`super::filling`].
+//! **Amount that fills.** See [`super::filling`] and [`super::filled`].
 
 use crate::balance::published::sugar_solution;
 use crate::balance::{Component, Fill, Prepared, PreparedLine};
@@ -19,7 +19,7 @@ use crate::book::Stage;
 use crate::optimiser::Range;
 
 use super::drink::{Lines, Over, sugar};
-use super::filling::{Filling, filling_line, most_of, with_fill};
+use super::filling_line::{filling_line, most_of, with_fill};
 use super::form::{Bounds, Form, Interval, PLACES};
 use super::heat::{Melting, Shaking, excess};
 
@@ -29,7 +29,7 @@ pub(super) const ICE_ML_PER_G: f64 = 1.0897;
 /// Half the width of [`ICE_ML_PER_G`].
 pub(super) const ICE_HALF_WIDTH: f64 = 0.0013;
 
-/// Everything that encloses the drink; made once for a question.
+/// What encloses the drink, whatever the amount that fills is; made once for a question.
 #[derive(Clone, Debug)]
 pub(super) struct Enclosure {
     pub(super) ice: Form,
@@ -42,7 +42,6 @@ pub(super) struct Enclosure {
     pub(super) volume_per_gram_of_water: f64,
     pub(super) sugar_fraction: f64,
     melting: Option<Melting>,
-    filling: Option<Filling>,
     shaking: Option<Shaking>,
     /// `H − E − C·τ` of the served drink with all ice melted, kJ, at the reference temperature.
     pub(super) excess: Form,
@@ -182,7 +181,7 @@ impl Enclosure {
         let volume_partly = melting
             .as_ref()
             .map_or(volume_melted, |melting| dry.plus(&melting.melted, of_water));
-        let mut enclosure = Self {
+        Some(Self {
             ice,
             water,
             sugar: sugars,
@@ -192,39 +191,13 @@ impl Enclosure {
             volume_per_gram_of_water: of_water,
             sugar_fraction,
             melting,
-            filling: None,
             shaking,
             excess: excess(reference_celsius),
             reference_celsius,
             capacity_most,
             capacity_least,
             cup_celsius: setup.cup.celsius,
-        };
-        if let Some(line) = filling {
-            enclosure.filling = Some(Filling::new(&enclosure, prepared, lines, line)?);
-        }
-        Some(enclosure)
-    }
-
-    /// The box with its enclosures; `None` where they do not hold.
-    pub(super) fn enclose(&self, low: &[i32], high: &[i32]) -> Option<Enclosed> {
-        let mut bounds = Bounds::new(low, high, Interval::ZERO);
-        let Some(filling) = &self.filling else {
-            return self.offsets(&bounds);
-        };
-        bounds.set_fill(filling.at_first(&bounds));
-        let mut enclosed = self.offsets(&bounds)?;
-        for _ in 0..2 {
-            let (range, ..) = filling.offset(self, &enclosed);
-            bounds.set_fill(Interval::new(
-                range.low.max(0.0),
-                range.high.clamp(0.0, filling.most),
-            ));
-            enclosed = self.offsets(&bounds)?;
-        }
-        // The form that goes with the regime of the last round.
-        (_, enclosed.fill, enclosed.regime) = filling.offset(self, &enclosed);
-        Some(enclosed)
+        })
     }
 
     /// Ice that is left in the drink, g, as far as the form of what has melted says.
@@ -277,7 +250,8 @@ impl Enclosure {
         )
     }
 
-    fn offsets(&self, bounds: &Bounds) -> Option<Enclosed> {
+    /// A box with its enclosures, for the range of the amount that fills; `None` where they do not hold.
+    pub(super) fn offsets(&self, bounds: &Bounds) -> Option<Enclosed> {
         let slack = self.slack.range(bounds).high;
         // A food holds less than 2 kJ/kg/K, and nothing here is further than 130 K from 0 °C.
         let unsure = Interval::new(-slack * 0.26, slack * 0.26);
@@ -326,16 +300,6 @@ impl Enclosure {
             all_icy,
             sugar_fractions: Interval::new(least, most),
         })
-    }
-
-    /// The form of the amount that fills, for the regime.
-    pub(super) fn fill_form(&self, regime: Regime) -> Option<&Form> {
-        self.filling.as_ref().map(|filling| filling.form(regime))
-    }
-
-    /// Whether a bed of ice may reach the rim first.
-    pub(super) fn has_bed(&self) -> bool {
-        self.filling.as_ref().is_some_and(Filling::has_bed)
     }
 
     /// Whether there is ice, or some may form.

@@ -26,7 +26,9 @@ mod curved;
 mod drink;
 mod enclosure;
 mod expansion;
+mod filled;
 mod filling;
+mod filling_line;
 mod form;
 mod heat;
 mod over_box;
@@ -41,7 +43,8 @@ use crate::optimiser::{MOST_VARIABLES, Range};
 use certificate::Minorant;
 use curved::curved;
 use drink::{Lines, Over};
-use enclosure::{Enclosure, Regime};
+use enclosure::Regime;
+use filled::FilledEnclosure;
 use form::{Bounds, Interval};
 use over_box::OverBox;
 use rows::{Per, RowMaker, Rows};
@@ -89,7 +92,7 @@ pub(super) struct Floor {
 
 #[derive(Clone, Debug)]
 struct Model {
-    enclosure: Enclosure,
+    enclosure: FilledEnclosure,
     melted: Rows,
     partly: Rows,
     bed: Option<Rows>,
@@ -237,9 +240,10 @@ impl Model {
             .map(|(at, range)| at.clamp(f64::from(range.low), f64::from(range.high.max(range.low))))
             .collect();
         reference.push(0.0);
-        let enclosure = Enclosure::new(input.prepared, &lines, input.ranges, &reference, celsius)?;
+        let enclosure =
+            FilledEnclosure::new(input.prepared, &lines, input.ranges, &reference, celsius)?;
         let has_ice =
-            !lines.component(Over::InCup, Component::Ice).is_zero() || enclosure.may_freeze();
+            !lines.component(Over::InCup, Component::Ice).is_zero() || enclosure.drink.may_freeze();
         let objective = input.small.map(|small| match small {
             Small::Cost => lines.component(Over::Whole, Component::Cost),
             Small::Sugar => lines.component(Over::Whole, Component::Sugars),

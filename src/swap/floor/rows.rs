@@ -6,7 +6,8 @@
 use crate::balance::{Component, Mix, Prepared};
 
 use super::drink::{Lines, Over};
-use super::enclosure::{Enclosed, Enclosure, Regime};
+use super::enclosure::{Enclosed, Regime};
+use super::filled::FilledEnclosure;
 use super::form::{Form, Interval};
 use super::heat::excess;
 
@@ -145,16 +146,16 @@ pub(super) struct CurvedSweetness {
 pub(super) struct RowMaker<'question> {
     pub(super) prepared: &'question Prepared,
     pub(super) lines: &'question Lines,
-    pub(super) enclosure: &'question Enclosure,
+    pub(super) enclosure: &'question FilledEnclosure,
     pub(super) regime: Regime,
 }
 
 impl RowMaker<'_> {
     fn volume(&self) -> &Form {
         if self.regime == Regime::Melted {
-            &self.enclosure.volume_melted
+            &self.enclosure.drink.volume_melted
         } else {
-            &self.enclosure.volume_partly
+            &self.enclosure.drink.volume_partly
         }
     }
 
@@ -239,7 +240,7 @@ impl RowMaker<'_> {
             limits,
             volume: self.with_volume(Form::ZERO, 1.0),
             objective: objective.map(|form| self.row(*form, 0.0, 0.0)),
-            capacity: self.row(self.enclosure.capacity_most, 0.0, 0.0),
+            capacity: self.row(self.enclosure.drink.capacity_most, 0.0, 0.0),
             curved,
         }
     }

@@ -7,9 +7,9 @@ use egui::{
 };
 use std::sync::Arc;
 
-use super::sheet::link_ui;
-use super::table::{Cell, Column, Row, Sort, as_table, columns};
-use super::{Counter, CounterState, ItemId, Kind};
+use super::entry_sheet::link_ui;
+use super::table::{Column, ListCell, Row, Sort, as_table, columns};
+use super::{Counter, CounterItem, CounterState, Kind};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
 use crate::say::say;
@@ -41,7 +41,7 @@ pub(super) enum Wish {
     /// An ingredient like this one of the published tables.
     Published(IngredientId),
     /// To see an item.
-    Open(ItemId),
+    Open(CounterItem),
     /// A new item of the kind in hand, with the name that none was found by.
     New(Option<String>),
 }
@@ -508,15 +508,15 @@ fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
     ui.fonts_mut(|fonts| fonts.layout_job(job))
 }
 
-fn cell_ui(ui: &Ui, cell: &Cell, column: &Column, place: Rect) {
+fn cell_ui(ui: &Ui, cell: &ListCell, column: &Column, place: Rect) {
     let palette = theme::palette(ui.visuals());
     let (text, style, colour) = match cell {
-        Cell::Word(text) if column.is_number => {
+        ListCell::Word(text) if column.is_number => {
             (text.as_str(), TypeStyle::Small, palette.text_normal)
         }
-        Cell::Word(text) => (text.as_str(), TypeStyle::Small, palette.text_quiet),
-        Cell::Number(_, text) => (text.as_str(), TypeStyle::Body, palette.text_normal),
-        Cell::Gap => (
+        ListCell::Word(text) => (text.as_str(), TypeStyle::Small, palette.text_quiet),
+        ListCell::Number(_, text) => (text.as_str(), TypeStyle::Body, palette.text_normal),
+        ListCell::Gap => (
             column.gap_words(words::speaker(ui.ctx())),
             TypeStyle::Small,
             palette.text_quiet,

@@ -1,10 +1,10 @@
 //! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
 
+mod entry_sheet;
 mod ingredient;
 mod list;
 mod measure;
 mod removal;
-mod sheet;
 mod shop;
 mod steps;
 mod table;
@@ -59,7 +59,7 @@ impl Kind {
 
 /// An item of the shop.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum ItemId {
+pub enum CounterItem {
     /// An ingredient.
     Ingredient(IngredientId),
     /// A measure.
@@ -68,7 +68,7 @@ pub enum ItemId {
     Vessel(VesselId),
 }
 
-impl ItemId {
+impl CounterItem {
     /// An item of the book that is an item of the shop; `None` for a recipe and the settings.
     fn of(item: &book::ItemId) -> Option<Self> {
         match item {
@@ -116,7 +116,7 @@ pub struct CounterState {
     /// What is looked at.
     pub kind: Kind,
     /// The item that is open.
-    pub open: Option<ItemId>,
+    pub open: Option<CounterItem>,
     /// What is typed to find an item.
     pub find: String,
     sort: Option<Sort>,
@@ -130,17 +130,17 @@ pub struct CounterState {
     /// Whether the keyboard goes into the item that has just been opened.
     enter_field: bool,
     scroll_to_row: bool,
-    find_row: Option<ItemId>,
+    find_row: Option<CounterItem>,
     /// An item that opens as soon as the book has it.
-    wanted: Option<ItemId>,
+    wanted: Option<CounterItem>,
     scrolled: f32,
     /// The item that was to be deleted although it is used.
-    refused: Option<ItemId>,
+    refused: Option<CounterItem>,
 }
 
 impl CounterState {
     /// Opens an item.
-    pub fn show(&mut self, item: ItemId) {
+    pub fn show(&mut self, item: CounterItem) {
         if self.kind != item.kind() {
             self.look_at(item.kind());
         }
@@ -150,7 +150,7 @@ impl CounterState {
     }
 
     /// Opens an item and puts the keyboard on its row.
-    pub(super) fn show_in_list(&mut self, item: ItemId) {
+    pub(super) fn show_in_list(&mut self, item: CounterItem) {
         self.show(item);
         self.find.clear();
         self.focus_row = true;
@@ -204,7 +204,7 @@ impl AreaOfWork for CounterState {
     fn go(&mut self, to: &Navigation) {
         match to {
             Navigation::ByKey(Area::Counter) => self.take_keyboard(),
-            Navigation::Item(item) => match ItemId::of(item) {
+            Navigation::Item(item) => match CounterItem::of(item) {
                 Some(item) => self.show_in_list(item),
                 None => self.look_at(Kind::Shop),
             },
@@ -237,7 +237,7 @@ fn field_key(place: &str, field: &str) -> String {
 
 /// The name of the field of a flavour, by its number from 0.
 pub(super) fn flavour_focus(id: &IngredientId, at: usize) -> String {
-    let item = ItemId::Ingredient(id.clone());
+    let item = CounterItem::Ingredient(id.clone());
     field_key(&item.place(), &format!("flavour {at}"))
 }
 
@@ -264,9 +264,9 @@ fn go_to(focus: &str, state: &mut CounterState, view: &mut ViewState) -> bool {
         return false;
     };
     let item = match kind {
-        "ingredient" => IngredientId::new(id).ok().map(ItemId::Ingredient),
-        "measure" => MeasureId::new(id).ok().map(ItemId::Measure),
-        "vessel" => VesselId::new(id).ok().map(ItemId::Vessel),
+        "ingredient" => IngredientId::new(id).ok().map(CounterItem::Ingredient),
+        "measure" => MeasureId::new(id).ok().map(CounterItem::Measure),
+        "vessel" => VesselId::new(id).ok().map(CounterItem::Vessel),
         _ => None,
     };
     view.area = Area::Counter;
@@ -398,7 +398,7 @@ fn item_ui(
 ) {
     let open = state.open.clone();
     let whole = ui.max_rect();
-    let salt = ("counter item", open.as_ref().map(ItemId::place));
+    let salt = ("counter item", open.as_ref().map(CounterItem::place));
     let mut escaped = false;
     ScrollArea::vertical()
         .id_salt(salt)
@@ -408,13 +408,13 @@ fn item_ui(
             ui.set_width(ui.available_width() - grid::EASY);
             ui.spacing_mut().item_spacing.y = 2.0;
             escaped = match &open {
-                Some(ItemId::Ingredient(id)) => {
+                Some(CounterItem::Ingredient(id)) => {
                     ingredient::editor_ui(ui, counter, id, state, view, actions)
                 }
-                Some(ItemId::Measure(id)) => {
+                Some(CounterItem::Measure(id)) => {
                     measure::editor_ui(ui, counter, id, state, view, actions)
                 }
-                Some(ItemId::Vessel(id)) => {
+                Some(CounterItem::Vessel(id)) => {
                     vessel::editor_ui(ui, counter, id, state, view, actions)
                 }
                 None => shop::editor_ui(ui, counter, view, actions),
@@ -447,7 +447,7 @@ mod tests {
     #[test]
     fn undo_finds_the_item_whose_field_was_changed() {
         let (mut state, mut view) = (CounterState::default(), ViewState::default());
-        let item = ItemId::Measure(MeasureId::new("spoon-7").unwrap());
+        let item = CounterItem::Measure(MeasureId::new("spoon-7").unwrap());
         assert!(go_to(
             &field_key(&item.place(), "reading 2 grams"),
             &mut state,
@@ -466,7 +466,7 @@ mod tests {
             find: "pear".into(),
             ..CounterState::default()
         };
-        state.show(ItemId::Ingredient(IngredientId::new("pear").unwrap()));
+        state.show(CounterItem::Ingredient(IngredientId::new("pear").unwrap()));
         assert!(state.step_back() && state.open.is_none() && state.find == "pear");
         assert!(state.step_back() && state.find.is_empty());
         assert!(!state.step_back());

@@ -2,9 +2,9 @@
 
 use egui::{Align, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, vec2};
 
-use super::sheet::link_ui;
+use super::entry_sheet::link_ui;
 use super::uses::{Use, refusal};
-use super::{Counter, CounterState, ItemId, Kind, PLACE, field_key};
+use super::{Counter, CounterItem, CounterState, Kind, PLACE, field_key};
 use crate::book::{
     Book, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
     VersionId, Vessel, VesselId, VesselKind,
@@ -22,7 +22,7 @@ pub(super) enum Going {
     /// To a recipe or one of its versions.
     Recipe(RecipeId, Option<VersionId>),
     /// To another item.
-    Item(ItemId),
+    Item(CounterItem),
     /// A copy of the item.
     Duplicate,
     /// The item goes.
@@ -36,7 +36,7 @@ pub(super) enum Going {
 pub(super) fn commands_room(
     ui: &mut Ui,
     counter: Counter<'_>,
-    item: &ItemId,
+    item: &CounterItem,
     state: &CounterState,
 ) -> Rect {
     let size = vec2(ui.available_width(), grid::TARGET);
@@ -96,7 +96,7 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
             }
             Use::Readings(measure) => {
                 if link_ui(ui, &words).clicked() {
-                    going = Some(Going::Item(ItemId::Measure(measure.clone())));
+                    going = Some(Going::Item(CounterItem::Measure(measure.clone())));
                 }
             }
         }
@@ -108,7 +108,7 @@ pub(super) fn uses_ui(ui: &mut Ui, counter: Counter<'_>, uses: &[Use]) -> Option
 pub(super) fn carry_out(
     going: Going,
     counter: Counter<'_>,
-    item: &ItemId,
+    item: &CounterItem,
     state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
@@ -122,9 +122,9 @@ pub(super) fn carry_out(
         Going::Duplicate => duplicate(counter, item, state, view, actions),
         Going::Delete if state.shelf.uses.list(item).is_empty() => {
             let edit = match item.clone() {
-                ItemId::Ingredient(id) => Edit::RemoveIngredient(id),
-                ItemId::Measure(id) => Edit::RemoveMeasure(id),
-                ItemId::Vessel(id) => Edit::RemoveVessel(id),
+                CounterItem::Ingredient(id) => Edit::RemoveIngredient(id),
+                CounterItem::Measure(id) => Edit::RemoveMeasure(id),
+                CounterItem::Vessel(id) => Edit::RemoveVessel(id),
             };
             actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
             state.step_back();
@@ -133,11 +133,11 @@ pub(super) fn carry_out(
     }
 }
 
-fn name_of(counter: Counter<'_>, item: &ItemId) -> String {
+fn name_of(counter: Counter<'_>, item: &CounterItem) -> String {
     match item {
-        ItemId::Ingredient(id) => counter.speaker.ingredient(id),
-        ItemId::Measure(id) => counter.speaker.measure(id),
-        ItemId::Vessel(id) => counter.speaker.vessel(id),
+        CounterItem::Ingredient(id) => counter.speaker.ingredient(id),
+        CounterItem::Measure(id) => counter.speaker.measure(id),
+        CounterItem::Vessel(id) => counter.speaker.vessel(id),
     }
 }
 
@@ -156,15 +156,18 @@ pub(super) fn add_new(
                 counter.book,
                 name.unwrap_or(speaker.word("counter-new-ingredient")),
             );
-            (ItemId::Ingredient(new.id.clone()), Edit::PutIngredient(new))
+            (
+                CounterItem::Ingredient(new.id.clone()),
+                Edit::PutIngredient(new),
+            )
         }
         Kind::Measures => {
             let new = new_measure(counter, name.unwrap_or(speaker.word("counter-new-measure")));
-            (ItemId::Measure(new.id.clone()), Edit::PutMeasure(new))
+            (CounterItem::Measure(new.id.clone()), Edit::PutMeasure(new))
         }
         Kind::Vessels => {
             let new = new_vessel(counter, name.unwrap_or(speaker.word("counter-new-cup")));
-            (ItemId::Vessel(new.id.clone()), Edit::PutVessel(new))
+            (CounterItem::Vessel(new.id.clone()), Edit::PutVessel(new))
         }
         Kind::Shop => return,
     };
@@ -191,7 +194,7 @@ pub(super) fn add_published(
         ..found.as_ref().clone()
     };
     put(
-        ItemId::Ingredient(id),
+        CounterItem::Ingredient(id),
         Edit::PutIngredient(copy),
         "brand",
         state,
@@ -202,7 +205,7 @@ pub(super) fn add_published(
 
 /// Puts an item into the book, opens it and gives one of its fields the keyboard.
 fn put(
-    item: ItemId,
+    item: CounterItem,
     edit: Edit,
     field: &str,
     state: &mut CounterState,
@@ -287,13 +290,13 @@ fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
 /// A copy under an id of its own. What belongs to one pack or one thing alone stays behind: brand, lot and readings.
 fn duplicate(
     counter: Counter<'_>,
-    item: &ItemId,
+    item: &CounterItem,
     state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     match item {
-        ItemId::Ingredient(id) => {
+        CounterItem::Ingredient(id) => {
             let Some(from) = counter.book.ingredient(id) else {
                 return;
             };
@@ -307,7 +310,7 @@ fn duplicate(
                 ..from.as_ref().clone()
             };
             put(
-                ItemId::Ingredient(id),
+                CounterItem::Ingredient(id),
                 Edit::PutIngredient(copy),
                 "brand",
                 state,
@@ -315,7 +318,7 @@ fn duplicate(
                 actions,
             );
         }
-        ItemId::Measure(id) => {
+        CounterItem::Measure(id) => {
             let Some(from) = counter.book.measure(id) else {
                 return;
             };
@@ -328,7 +331,7 @@ fn duplicate(
                 ..from.as_ref().clone()
             };
             put(
-                ItemId::Measure(id),
+                CounterItem::Measure(id),
                 Edit::PutMeasure(copy),
                 "name",
                 state,
@@ -336,7 +339,7 @@ fn duplicate(
                 actions,
             );
         }
-        ItemId::Vessel(id) => {
+        CounterItem::Vessel(id) => {
             let Some(from) = counter.book.vessel(id) else {
                 return;
             };
@@ -349,7 +352,7 @@ fn duplicate(
                 ..from.as_ref().clone()
             };
             put(
-                ItemId::Vessel(id),
+                CounterItem::Vessel(id),
                 Edit::PutVessel(copy),
                 "name",
                 state,

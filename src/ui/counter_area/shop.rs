@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::sheet::{Sheet, Spot, columns_ui, section_ui};
+use super::entry_sheet::{EntrySpot, Sheet, columns_ui, section_ui};
 use super::{Counter, steps};
 use crate::book::{Instruments, Settings, TemperatureWindow};
 use crate::edit::Edit;
@@ -36,7 +36,7 @@ pub(super) fn editor_ui(
     );
     sheet.title(
         ui,
-        Spot::wide("shop", speaker.word("counter-shop-name-named"))
+        EntrySpot::wide("shop", speaker.word("counter-shop-name-named"))
             .hint(speaker.word("counter-shop-name-hint")),
         &settings.shop,
         |item, name| {
@@ -68,13 +68,13 @@ pub(super) fn editor_ui(
 fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     sheet.row(ui, speaker.word("counter-shop-currency"), |sheet, ui| {
-        let spot = Spot::number("currency", speaker.word("counter-shop-currency-named"));
+        let spot = EntrySpot::number("currency", speaker.word("counter-shop-currency-named"));
         sheet.text(ui, spot, &before.currency, |item, text| {
             item.currency = text;
         });
     });
     sheet.row(ui, speaker.word("counter-shop-tax"), |sheet, ui| {
-        let spot = Spot::number("tax", speaker.word("counter-shop-tax-named"))
+        let spot = EntrySpot::number("tax", speaker.word("counter-shop-tax-named"))
             .width(76.0)
             .hint(speaker.word("counter-not-stated"));
         sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
@@ -85,7 +85,7 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", speaker.word("counter-shop-note-named")),
+            EntrySpot::wide("note", speaker.word("counter-shop-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -192,7 +192,7 @@ fn celsius_ui(
     put: impl FnOnce(&mut Settings, f64),
 ) {
     sheet.row(ui, words, |sheet, ui| {
-        sheet.required_in(ui, Spot::number(field, name), "°C", value, put);
+        sheet.required_in(ui, EntrySpot::number(field, name), "°C", value, put);
     });
 }
 
@@ -210,7 +210,7 @@ fn window_ui(
         let field = format!("{kind} from");
         sheet.required_in(
             ui,
-            Spot::number(&field, coolest),
+            EntrySpot::number(&field, coolest),
             "°C",
             window.from,
             |item, from| {
@@ -219,7 +219,7 @@ fn window_ui(
         );
         quiet_ui(ui, until);
         let field = format!("{kind} to");
-        let spot = Spot::number(&field, hottest);
+        let spot = EntrySpot::number(&field, hottest);
         sheet.required_in(ui, spot, "°C", window.to, |item, to| {
             put(item, TemperatureWindow { to, ..window });
         });
@@ -230,7 +230,7 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     section_ui(ui, speaker.word("counter-shop-ice"));
     sheet.row(ui, speaker.word("counter-shop-ice-density"), |sheet, ui| {
-        let spot = Spot::number(
+        let spot = EntrySpot::number(
             "ice density",
             speaker.word("counter-shop-ice-density-named"),
         );
@@ -240,7 +240,7 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
         quiet_ui(ui, speaker.word("counter-shop-ice-density-unit"));
     });
     sheet.row(ui, speaker.word("counter-shop-ice-melts"), |sheet, ui| {
-        let spot = Spot::number("melt", speaker.word("counter-shop-ice-melts-named"))
+        let spot = EntrySpot::number("melt", speaker.word("counter-shop-ice-melts-named"))
             .width(76.0)
             .hint(speaker.word("counter-shop-assumed"));
         sheet.number(ui, spot, before.ice_melt_rate, |item, rate| {
@@ -261,7 +261,7 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
                    unit: &str,
                    put: fn(&mut Instruments, Option<f64>)| {
         sheet.row(ui, words, |sheet, ui| {
-            let spot = Spot::number(names[0], names[1])
+            let spot = EntrySpot::number(names[0], names[1])
                 .width(76.0)
                 .hint(speaker.word("counter-shop-assumed"));
             sheet.number(ui, spot, value, |item: &mut Settings, number| {

@@ -3,7 +3,9 @@
 use egui::{Label, RichText, Ui};
 
 use super::Counter;
-use super::sheet::{Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui};
+use super::entry_sheet::{
+    EntrySpot, Sheet, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui,
+};
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
@@ -243,7 +245,7 @@ fn number_ui(
     put: impl FnOnce(&mut Settings, f64),
 ) {
     let hint = plain(default);
-    let spot = Spot::number(field, name).width(NUMBER).hint(&hint);
+    let spot = EntrySpot::number(field, name).width(NUMBER).hint(&hint);
     sheet.number(ui, spot, own, |item, value| {
         // An emptied field takes the default again; the two beside it stay.
         put(item, value.unwrap_or(default));

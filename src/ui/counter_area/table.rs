@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use super::uses::Uses;
-use super::{Counter, ItemId, Kind};
+use super::{Counter, CounterItem, Kind};
 use crate::balance::{Component, Kitchen, Measurand, Slots, figures, per_gram};
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
@@ -108,7 +108,7 @@ pub(super) fn columns(kind: Kind) -> &'static [Column] {
 
 /// What a column says of an item, and what it is sorted by.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) enum Cell {
+pub(super) enum ListCell {
     /// A word.
     Word(String),
     /// A number with its text.
@@ -117,7 +117,7 @@ pub(super) enum Cell {
     Gap,
 }
 
-impl Cell {
+impl ListCell {
     fn number(speaker: Speaker<'_>, value: Option<f64>, decimals: usize) -> Self {
         value.map_or(Self::Gap, |value| {
             Self::Number(value, speaker.number(value, decimals))
@@ -149,7 +149,7 @@ impl Cell {
 #[derive(Clone, Debug)]
 pub(super) struct Row {
     /// The item.
-    pub id: ItemId,
+    pub id: CounterItem,
     /// Its name.
     pub name: String,
     /// Its brand, quieter.
@@ -157,7 +157,7 @@ pub(super) struct Row {
     /// Its role, for the colour of its mark.
     pub role: Option<Role>,
     /// What the columns say.
-    pub cells: Vec<Cell>,
+    pub cells: Vec<ListCell>,
     /// What it is found by, folded.
     words: String,
 }
@@ -284,21 +284,21 @@ impl Shelf {
         item: &Arc<Ingredient>,
         date: Option<&String>,
     ) -> Row {
-        let id = ItemId::Ingredient(item.id.clone());
+        let id = CounterItem::Ingredient(item.id.clone());
         let cells = vec![
-            Cell::Word(speaker.form(item.form).to_owned()),
-            Cell::Word(speaker.role(item.role).to_owned()),
-            Cell::number(speaker, self.sugars_of(book, kitchen, item), 1).in_unit("g"),
+            ListCell::Word(speaker.form(item.form).to_owned()),
+            ListCell::Word(speaker.role(item.role).to_owned()),
+            ListCell::number(speaker, self.sugars_of(book, kitchen, item), 1).in_unit("g"),
             match price_per_kg(item) {
                 // Water from the tap is cheap and not free.
                 Some(price) if price > 0.0 && price < 0.005 => {
-                    Cell::Number(price, format!("< {}", speaker.number(0.01, 2)))
+                    ListCell::Number(price, format!("< {}", speaker.number(0.01, 2)))
                 }
-                price => Cell::number(speaker, price, 2),
+                price => ListCell::number(speaker, price, 2),
             }
             .in_unit(&book.settings.currency),
-            Cell::count(self.uses.recipes(&id)),
-            date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
+            ListCell::count(self.uses.recipes(&id)),
+            date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
         ];
         let words = folded(&format!(
             "{} {} {} {}",
@@ -344,12 +344,12 @@ impl Shelf {
     }
 
     fn measure_row(&self, speaker: Speaker<'_>, item: &Measure) -> Row {
-        let id = ItemId::Measure(item.id.clone());
+        let id = CounterItem::Measure(item.id.clone());
         let kind = speaker.measure_kind(item.kind);
         let called = match item.nominal {
-            Some(Nominal::Volume(value)) => Cell::Number(value, speaker.volume(value, 0)),
-            Some(Nominal::Mass(value)) => Cell::Number(value, speaker.in_unit(value, "g", 0)),
-            None => Cell::Gap,
+            Some(Nominal::Volume(value)) => ListCell::Number(value, speaker.volume(value, 0)),
+            Some(Nominal::Mass(value)) => ListCell::Number(value, speaker.in_unit(value, "g", 0)),
+            None => ListCell::Gap,
         };
         let ingredient = item
             .readings
@@ -358,8 +358,8 @@ impl Shelf {
         let use_grams = ingredient
             .and_then(|ingredient| item.calibration(ingredient))
             .map(|found| found.grams);
-        let one_use = use_grams.map_or(Cell::Gap, |grams| {
-            Cell::Number(grams, speaker.in_unit(grams, "g", 1))
+        let one_use = use_grams.map_or(ListCell::Gap, |grams| {
+            ListCell::Number(grams, speaker.in_unit(grams, "g", 1))
         });
         let date = item
             .readings
@@ -367,12 +367,12 @@ impl Shelf {
             .filter_map(|reading| reading.date.as_ref())
             .max();
         let cells = vec![
-            Cell::Word(kind.to_owned()),
+            ListCell::Word(kind.to_owned()),
             called,
             one_use,
-            Cell::count(item.readings.len()),
-            Cell::count(self.uses.recipes(&id)),
-            date.map_or(Cell::Gap, |date| Cell::Word(date.clone())),
+            ListCell::count(item.readings.len()),
+            ListCell::count(self.uses.recipes(&id)),
+            date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
         ];
         let quiet = if item.filling == Filling::Heaped {
             speaker.word("counter-measure-heaped")
@@ -391,14 +391,14 @@ impl Shelf {
     }
 
     fn vessel_row(&self, speaker: Speaker<'_>, book: &Book, item: &Vessel) -> Row {
-        let id = ItemId::Vessel(item.id.clone());
+        let id = CounterItem::Vessel(item.id.clone());
         let kind = speaker.vessel_kind(item.kind);
         let cells = vec![
-            Cell::Word(kind.to_owned()),
-            Cell::Number(item.capacity, speaker.volume(item.capacity, 0)),
-            Cell::number(speaker, item.mass, 0).in_unit("g"),
-            Cell::number(speaker, item.price, 3).in_unit(&book.settings.currency),
-            Cell::count(self.uses.recipes(&id)),
+            ListCell::Word(kind.to_owned()),
+            ListCell::Number(item.capacity, speaker.volume(item.capacity, 0)),
+            ListCell::number(speaker, item.mass, 0).in_unit("g"),
+            ListCell::number(speaker, item.price, 3).in_unit(&book.settings.currency),
+            ListCell::count(self.uses.recipes(&id)),
         ];
         let words = folded(&format!("{} {kind}", item.name));
         Row {
@@ -444,12 +444,12 @@ pub(super) fn as_table<'row>(
             .iter()
             .zip(&row.cells)
             .map(|(column, cell)| match cell {
-                Cell::Word(word) => spreadsheet::Cell::words(word),
-                Cell::Number(_, text) => {
+                ListCell::Word(word) => spreadsheet::Cell::words(word),
+                ListCell::Number(_, text) => {
                     let digits = text.strip_suffix(unit(column)).unwrap_or(text);
                     spreadsheet::Cell::figure(digits.trim_end())
                 }
-                Cell::Gap => spreadsheet::Cell::words(column.gap_words(speaker)),
+                ListCell::Gap => spreadsheet::Cell::words(column.gap_words(speaker)),
             });
         table.row(names.into_iter().chain(cells));
     }
@@ -494,7 +494,7 @@ fn order(rows: &[Row], find: &str, sort: Option<Sort>) -> Vec<usize> {
                 };
             };
             let (one, two) = (&one.cells[column], &two.cells[column]);
-            let gaps = (*one == Cell::Gap).cmp(&(*two == Cell::Gap));
+            let gaps = (*one == ListCell::Gap).cmp(&(*two == ListCell::Gap));
             let values = one.order(two);
             gaps.then(if descending { values.reverse() } else { values })
         });
@@ -507,8 +507,8 @@ mod tests {
     use super::*;
     use crate::book::MeasureId;
 
-    fn row(name: &str, cell: Cell) -> Row {
-        let id = ItemId::Measure(MeasureId::new("measure").unwrap());
+    fn row(name: &str, cell: ListCell) -> Row {
+        let id = CounterItem::Measure(MeasureId::new("measure").unwrap());
         Row {
             id,
             name: name.into(),
@@ -522,9 +522,9 @@ mod tests {
     #[test]
     fn what_is_not_known_comes_last_whichever_way_a_column_is_sorted() {
         let rows = [
-            row("a", Cell::Gap),
-            row("b", Cell::number(Speaker::without_book(), Some(2.0), 0)),
-            row("c", Cell::number(Speaker::without_book(), Some(1.0), 0)),
+            row("a", ListCell::Gap),
+            row("b", ListCell::number(Speaker::without_book(), Some(2.0), 0)),
+            row("c", ListCell::number(Speaker::without_book(), Some(1.0), 0)),
         ];
         let by = |descending| {
             order(
@@ -560,8 +560,8 @@ mod tests {
     #[test]
     fn every_typed_word_has_to_be_found() {
         let rows = [
-            row("Pear syrup Tambrel", Cell::Gap),
-            row("Pear purée", Cell::Gap),
+            row("Pear syrup Tambrel", ListCell::Gap),
+            row("Pear purée", ListCell::Gap),
         ];
         assert_eq!(order(&rows, "TAMB pear", None), [0]);
         assert_eq!(order(&rows, "pear", None), [0, 1]);

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::ItemId;
+use super::CounterItem;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };
@@ -21,7 +21,7 @@ pub(super) enum Use {
 
 /// All uses of a book.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Uses(BTreeMap<ItemId, Vec<Use>>);
+pub(super) struct Uses(BTreeMap<CounterItem, Vec<Use>>);
 
 impl Uses {
     /// Looks through the recipes and the measures once.
@@ -34,7 +34,7 @@ impl Uses {
             for reading in &measure.readings {
                 if let Some(ingredient) = &reading.ingredient {
                     uses.note(
-                        ItemId::Ingredient(ingredient.clone()),
+                        CounterItem::Ingredient(ingredient.clone()),
                         &Use::Readings(measure.id().clone()),
                     );
                 }
@@ -44,18 +44,18 @@ impl Uses {
     }
 
     /// Where an item is used, in the order of the book.
-    pub(super) fn list(&self, item: &ItemId) -> &[Use] {
+    pub(super) fn list(&self, item: &CounterItem) -> &[Use] {
         self.0.get(item).map_or(&[], Vec::as_slice)
     }
 
     /// How many recipes use an item, each counted once.
-    pub(super) fn recipes(&self, item: &ItemId) -> usize {
+    pub(super) fn recipes(&self, item: &CounterItem) -> usize {
         let mut recipes: Vec<&RecipeId> = self.list(item).iter().filter_map(Use::recipe).collect();
         recipes.dedup();
         recipes.len()
     }
 
-    fn note(&mut self, item: ItemId, at: &Use) {
+    fn note(&mut self, item: CounterItem, at: &Use) {
         let list = self.0.entry(item).or_default();
         if !list.contains(at) {
             list.push(at.clone());
@@ -81,36 +81,36 @@ impl Uses {
             self.note_line(line, at);
         }
         for vessel in [&resolved.cup, &resolved.shaker].into_iter().flatten() {
-            self.note(ItemId::Vessel(vessel.clone()), at);
+            self.note(CounterItem::Vessel(vessel.clone()), at);
         }
     }
 
     fn note_line(&mut self, line: &Line, at: &Use) {
-        self.note(ItemId::Ingredient(line.ingredient.clone()), at);
+        self.note(CounterItem::Ingredient(line.ingredient.clone()), at);
         if let Some(carried) = &line.carried {
-            self.note(ItemId::Ingredient(carried.ingredient.clone()), at);
+            self.note(CounterItem::Ingredient(carried.ingredient.clone()), at);
         }
         self.note_amount(&line.amount, at);
     }
 
     fn note_amount(&mut self, amount: &Amount, at: &Use) {
         if let Amount::Count(_, measure) = amount {
-            self.note(ItemId::Measure(measure.clone()), at);
+            self.note(CounterItem::Measure(measure.clone()), at);
         }
     }
 
     fn note_change(&mut self, change: &Change, at: &Use) {
         match change {
             Change::Ingredient(_, ingredient) => {
-                self.note(ItemId::Ingredient(ingredient.clone()), at);
+                self.note(CounterItem::Ingredient(ingredient.clone()), at);
             }
             Change::Carried(_, Some(carried)) => {
-                self.note(ItemId::Ingredient(carried.ingredient.clone()), at);
+                self.note(CounterItem::Ingredient(carried.ingredient.clone()), at);
             }
             Change::Amount(_, amount) => self.note_amount(amount, at),
             Change::Add(_, Entry::Line(line)) => self.note_line(line, at),
             Change::Cup(vessel) | Change::Shaker(Some(vessel)) => {
-                self.note(ItemId::Vessel(vessel.clone()), at);
+                self.note(CounterItem::Vessel(vessel.clone()), at);
             }
             _ => {}
         }
@@ -152,7 +152,7 @@ const MOST_NAMED: usize = 3;
 pub(super) fn refusal(
     speaker: Speaker<'_>,
     uses: &[Use],
-    item: &ItemId,
+    item: &CounterItem,
     name: &str,
 ) -> Option<String> {
     if uses.is_empty() {

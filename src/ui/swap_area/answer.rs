@@ -44,7 +44,7 @@ const CHOICE: f32 = 145.0 * grid::STEP;
 const SENTENCES: f32 = 100.0 * grid::STEP;
 
 /// One of the drinks that are compared.
-struct Drink<'answer> {
+struct AnsweredDrink<'answer> {
     title: String,
     balance: &'answer Balance,
     difference: &'answer Difference,
@@ -110,7 +110,7 @@ pub(super) fn side_by_side_ui(
 }
 
 /// The name of a drink; standard and plain swap are terms.
-fn title_ui(ui: &mut Ui, drink: &Drink<'_>) {
+fn title_ui(ui: &mut Ui, drink: &AnsweredDrink<'_>) {
     let palette = theme::palette(ui.visuals());
     let title = RichText::new(&drink.title).font(TypeStyle::Heading.font_id());
     let term = match drink.kind {
@@ -122,7 +122,7 @@ fn title_ui(ui: &mut Ui, drink: &Drink<'_>) {
 }
 
 /// A drink as its name and its figures in one line.
-fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &Drink<'_>) {
+fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &AnsweredDrink<'_>) {
     let palette = theme::palette(ui.visuals());
     title_ui(ui, drink);
     let figures = model::compared(screen, drink.balance, None);
@@ -144,19 +144,19 @@ fn drinks<'answer>(
     answer: &'answer Answer,
     chosen: Option<&'answer Suggestion>,
     itself: &'answer Difference,
-) -> Vec<Drink<'answer>> {
+) -> Vec<AnsweredDrink<'answer>> {
     let before = &screen.balance.resolved;
     let speaker = screen.speaker;
     let changes = |after: &Balance| model::changes_in_words(speaker, before, &after.resolved);
     let mut drinks = vec![
-        Drink {
+        AnsweredDrink {
             title: speaker.word("swap-screen-standard").to_owned(),
             balance: &answer.standard,
             difference: itself,
             changes: Vec::new(),
             kind: Kind::Standard,
         },
-        Drink {
+        AnsweredDrink {
             title: speaker.word("swap-screen-plain-swap").to_owned(),
             balance: &answer.plain,
             difference: &answer.plain_difference,
@@ -164,7 +164,7 @@ fn drinks<'answer>(
             kind: Kind::Plain,
         },
     ];
-    drinks.extend(chosen.map(|suggestion| Drink {
+    drinks.extend(chosen.map(|suggestion| AnsweredDrink {
         title: capitalised(&model::kind_words(speaker, suggestion)),
         balance: &suggestion.balance,
         difference: &suggestion.difference,
@@ -345,7 +345,7 @@ fn drink_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &Answer,
-    drink: &Drink<'_>,
+    drink: &AnsweredDrink<'_>,
     is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,

@@ -7,10 +7,10 @@ use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
 use crate::quantity::{Rounded, rounded};
 use crate::say::Speaker;
+use crate::ui::counter_area::entry_sheet::link_ui;
 use crate::ui::counter_area::removal::{Going, uses_ui};
-use crate::ui::counter_area::sheet::link_ui;
 use crate::ui::counter_area::uses::{Use, Uses};
-use crate::ui::counter_area::{Counter, ItemId};
+use crate::ui::counter_area::{Counter, CounterItem};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
@@ -22,7 +22,7 @@ pub(super) fn beside_ui(
     uses: &Uses,
 ) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
-    let places = uses.list(&ItemId::Ingredient(item.id.clone()));
+    let places = uses.list(&CounterItem::Ingredient(item.id.clone()));
     let speaker = counter.speaker;
     sentences_ui(
         ui,
@@ -88,7 +88,7 @@ fn weights_ui(
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             if link_ui(ui, &speaker.measure(&measure.id)).clicked() {
-                going = Some(Going::Item(ItemId::Measure(measure.id.clone())));
+                going = Some(Going::Item(CounterItem::Measure(measure.id.clone())));
             }
             match weighed(measure) {
                 Some(figure) => {

@@ -10,8 +10,8 @@ use crate::book::{
 };
 use crate::quantity::{excerpt, parse_in_unit, parse_number, show_number};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::sheet::{
-    Asked, EVIDENCE, SPREAD, Sheet, Spot, VALUE, plain, plain_to, words_ui,
+use crate::ui::counter_area::entry_sheet::{
+    Asked, EVIDENCE, EntrySpot, SPREAD, Sheet, VALUE, plain, plain_to, words_ui,
 };
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -196,7 +196,7 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
                 BasisKind::Serving => "ingredient-basis-serving",
             })
         };
-        let spot = Spot::wide("basis", speaker.word("ingredient-basis-named"));
+        let spot = EntrySpot::wide("basis", speaker.word("ingredient-basis-named"));
         sheet.choice(
             ui,
             spot,
@@ -215,7 +215,7 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
             quiet_ui(ui, speaker.word("ingredient-serving-of"));
             let density = sheet.item.density.map(|figure| figure.value);
             let spot =
-                Spot::number("serving", speaker.word("ingredient-serving-named")).width(52.0);
+                EntrySpot::number("serving", speaker.word("ingredient-serving-named")).width(52.0);
             sheet.measured(
                 ui,
                 spot,
@@ -230,7 +230,7 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
         quiet_ui(ui, speaker.word("ingredient-energy-in"));
         sheet.choice(
             ui,
-            Spot::wide("energy unit", speaker.word("ingredient-energy-in-named")),
+            EntrySpot::wide("energy unit", speaker.word("ingredient-energy-in-named")),
             &before.units.energy,
             &[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories],
             |unit| match unit {
@@ -256,7 +256,7 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
         quiet_ui(ui, speaker.word("ingredient-salt-as"));
         sheet.choice(
             ui,
-            Spot::wide("salt unit", speaker.word("ingredient-salt-as-named")),
+            EntrySpot::wide("salt unit", speaker.word("ingredient-salt-as-named")),
             &before.units.salt,
             &[SaltUnit::Salt, SaltUnit::SodiumMilligrams],
             |unit| {
@@ -280,7 +280,7 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
             });
             word.to_owned()
         };
-        let spot = Spot::wide("fibre kind", speaker.word("ingredient-carbohydrate-named"));
+        let spot = EntrySpot::wide("fibre kind", speaker.word("ingredient-carbohydrate-named"));
         sheet.choice(
             ui,
             spot,

@@ -10,9 +10,9 @@ mod sweetness;
 
 use egui::Ui;
 
+use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_ui};
 use super::removal::{self, Going};
-use super::sheet::{Asked, Sheet, Spot, columns_ui, link_ui, section_ui};
-use super::{Counter, CounterState, ItemId};
+use super::{Counter, CounterItem, CounterState};
 use crate::balance::{Measurand, balance_version};
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
@@ -48,7 +48,7 @@ pub(super) fn editor_ui(
         return false;
     };
     let speaker = counter.speaker;
-    let item = ItemId::Ingredient(id.clone());
+    let item = CounterItem::Ingredient(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
@@ -60,7 +60,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", speaker.word("ingredient-name")).width(room),
+        EntrySpot::wide("name", speaker.word("ingredient-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -116,19 +116,19 @@ fn what_it_is_ui(
     let brand = speaker.word("ingredient-brand");
     sheet.row(ui, brand, |sheet, ui| {
         let name = capitalised(brand);
-        let spot = Spot::wide("brand", &name);
+        let spot = EntrySpot::wide("brand", &name);
         sheet.text(ui, spot, &before.brand, |item, text| item.brand = text);
     });
     let supplier = speaker.word("ingredient-supplier");
     sheet.row(ui, supplier, |sheet, ui| {
         let name = capitalised(supplier);
-        let spot = Spot::wide("supplier", &name);
+        let spot = EntrySpot::wide("supplier", &name);
         sheet.text(ui, spot, &before.supplier, |item, text| {
             item.supplier = text;
         });
     });
     sheet.row(ui, speaker.word("ingredient-lot"), |sheet, ui| {
-        let spot = Spot::wide("lot", speaker.word("ingredient-lot-named"));
+        let spot = EntrySpot::wide("lot", speaker.word("ingredient-lot-named"));
         sheet.text(ui, spot, &before.lot, |item, text| item.lot = text);
     });
     let form = speaker.word("ingredient-form");
@@ -136,14 +136,14 @@ fn what_it_is_ui(
         let name = capitalised(form);
         sheet.choice(
             ui,
-            Spot::wide("form", &name),
+            EntrySpot::wide("form", &name),
             &before.form,
             &Form::ALL,
             |form| speaker.form(*form).to_owned(),
             |item, form| item.form = form,
         );
         quiet_ui(ui, speaker.word("ingredient-role"));
-        let role = Spot::wide("role", speaker.word("ingredient-role-named"));
+        let role = EntrySpot::wide("role", speaker.word("ingredient-role-named"));
         sheet.choice(
             ui,
             role,
@@ -162,13 +162,13 @@ fn what_it_is_ui(
     let temperature = speaker.word("ingredient-temperature");
     sheet.row(ui, temperature, |sheet, ui| {
         let name = capitalised(temperature);
-        let spot = Spot::number("temperature", &name).hint(&room);
+        let spot = EntrySpot::number("temperature", &name).hint(&room);
         sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
             item.temperature = celsius;
         });
     });
     sheet.row(ui, speaker.word("ingredient-opened"), |sheet, ui| {
-        let spot = Spot::number("opened", speaker.word("ingredient-opened-named")).hint("–");
+        let spot = EntrySpot::number("opened", speaker.word("ingredient-opened-named")).hint("–");
         sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
             item.opened_life_hours = hours;
         });
@@ -181,7 +181,7 @@ fn what_it_is_ui(
     let note = speaker.word("ingredient-note");
     sheet.row(ui, note, |sheet, ui| {
         let name = capitalised(note);
-        let spot = Spot::wide("note", &name);
+        let spot = EntrySpot::wide("note", &name);
         sheet.long_text(ui, spot, &before.note, |item, text| item.note = text);
     });
 }
@@ -258,7 +258,7 @@ fn source_ui(
         };
         sheet.choice(
             ui,
-            Spot::wide("made", &name),
+            EntrySpot::wide("made", &name),
             &current,
             &all,
             word,
@@ -338,7 +338,7 @@ fn batch_ui(
         });
     });
     sheet.row(ui, speaker.word("ingredient-keeps"), |sheet, ui| {
-        let spot = Spot::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
+        let spot = EntrySpot::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
         sheet.number(ui, spot, made.shelf_life_hours, |item, hours| {
             change(item, &|made| made.shelf_life_hours = hours);
         });
@@ -346,7 +346,7 @@ fn batch_ui(
         let name = speaker.word("ingredient-waste-of-batch-named");
         sheet.required(
             ui,
-            Spot::number("batch waste", name).width(44.0),
+            EntrySpot::number("batch waste", name).width(44.0),
             made.waste_percent,
             |item, percent| {
                 change(item, &|made| made.waste_percent = percent);

@@ -6,7 +6,7 @@ use super::group_ui;
 use crate::balance::Verdict;
 use crate::book::{Allergen, AllergenStatement, Ingredient};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::sheet::{Sheet, Spot, cell_ui, words_ui};
+use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, cell_ui, words_ui};
 use crate::ui::theme::grid;
 use crate::ui::words::{capitalised, quiet_ui};
 
@@ -15,7 +15,7 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
     sheet.row(ui, speaker.word("ingredient-statement"), |sheet, ui| {
         let name = speaker.word("ingredient-statement-named");
         let hint = speaker.word("ingredient-statement-hint");
-        let spot = Spot::wide("statement", name).hint(hint);
+        let spot = EntrySpot::wide("statement", name).hint(hint);
         sheet.long_text(ui, spot, &before.statement, |item, text| {
             item.statement = text;
         });
@@ -31,7 +31,7 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
         let word = |stated: &Option<bool>| word(stated).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("vegan", &capitalised(vegan)),
+            EntrySpot::wide("vegan", &capitalised(vegan)),
             &before.diet.vegan,
             &all,
             word,
@@ -40,7 +40,7 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
         let dairy_free = speaker.word("ingredient-dairy-free");
         quiet_ui(ui, dairy_free);
         let name = capitalised(dairy_free);
-        let spot = Spot::wide("dairy-free", &name);
+        let spot = EntrySpot::wide("dairy-free", &name);
         sheet.choice(ui, spot, &before.diet.dairy_free, &all, word, |item, to| {
             item.diet.dairy_free = to;
         });
@@ -66,7 +66,7 @@ pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<
             });
             word.to_owned()
         };
-        let spot = Spot::wide("allergens", allergens);
+        let spot = EntrySpot::wide("allergens", allergens);
         sheet.choice(
             ui,
             spot,

@@ -7,7 +7,7 @@ use crate::book::{Ingredient, Price};
 use crate::quantity::{excerpt, parse_in_unit, parse_number};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, plain, read_date};
+use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, plain, read_date};
 use crate::ui::counter_area::table::price_per_kg;
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
@@ -22,7 +22,7 @@ pub(super) fn price_ui(
     let currency = counter.book.settings.currency.as_str();
     sheet.row(ui, speaker.word("ingredient-price"), |sheet, ui| {
         let shown = before.price.as_ref().map(|price| words(speaker, price));
-        let spot = Spot::wide("price", speaker.word("ingredient-price-named"))
+        let spot = EntrySpot::wide("price", speaker.word("ingredient-price-named"))
             .width(180.0)
             .hint(speaker.word("ingredient-price-hint"));
         sheet.reading(
@@ -40,7 +40,7 @@ pub(super) fn price_ui(
     });
     let Some(price) = &before.price else { return };
     sheet.row(ui, speaker.word("ingredient-waste"), |sheet, ui| {
-        let spot = Spot::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
+        let spot = EntrySpot::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
         sheet.required(ui, spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
@@ -48,7 +48,7 @@ pub(super) fn price_ui(
         });
         quiet_ui(ui, speaker.word("ingredient-priced-on"));
         let shown = price.date.clone().unwrap_or_default();
-        let spot = Spot::wide("price date", speaker.word("ingredient-price-day-named"))
+        let spot = EntrySpot::wide("price date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
             .hint(speaker.word("ingredient-no-day"));
         sheet.reading(

@@ -6,7 +6,7 @@ use crate::book::{Form, Ingredient, PriceInTime};
 use crate::quantity::{excerpt, show_compact, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
+use crate::ui::counter_area::entry_sheet::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};

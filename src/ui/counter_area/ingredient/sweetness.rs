@@ -9,7 +9,9 @@ use crate::book::{
 };
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::sheet::{Asked, Sheet, Spot, WORDS, link_ui, word_menu_ui, words_ui};
+use crate::ui::counter_area::entry_sheet::{
+    Asked, EntrySpot, Sheet, WORDS, link_ui, word_menu_ui, words_ui,
+};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
 use crate::ui::words::{capitalised, quiet_ui};
@@ -19,7 +21,8 @@ pub(super) fn sweetness_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<
     profile_ui(ui, speaker, sheet);
     let fraction = sheet.item.composition.free_sugar_fraction;
     sheet.row(ui, speaker.word("ingredient-free-sugars"), |sheet, ui| {
-        let spot = Spot::number("free", speaker.word("ingredient-free-sugars-named")).hint("–");
+        let spot =
+            EntrySpot::number("free", speaker.word("ingredient-free-sugars-named")).hint("–");
         sheet.number(ui, spot, fraction, |item, fraction| {
             item.composition.free_sugar_fraction = fraction;
         });
@@ -85,7 +88,7 @@ fn profile_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredien
         };
         sheet.choice(
             ui,
-            Spot::wide("profile", speaker.word("ingredient-profile-named")),
+            EntrySpot::wide("profile", speaker.word("ingredient-profile-named")),
             &profile,
             &all,
             word,
@@ -100,7 +103,7 @@ fn profile_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredien
             let words = speaker.word("ingredient-dextrose-equivalent");
             quiet_ui(ui, words);
             let name = capitalised(words);
-            let spot = Spot::number("dextrose", &name).width(48.0);
+            let spot = EntrySpot::number("dextrose", &name).width(48.0);
             sheet.required(
                 ui,
                 spot,
@@ -151,7 +154,7 @@ fn fractions_ui(
         sheet.row(ui, &format!("\u{2007}\u{2007}{sugar}"), |sheet, ui| {
             sheet.required(
                 ui,
-                Spot::number(&field, &name),
+                EntrySpot::number(&field, &name),
                 fractions[at],
                 |item, fraction| {
                     let mut changed = fractions;
@@ -208,7 +211,7 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
         let mut removed = false;
         let words = if at == 0 { tastes_of } else { "" };
         sheet.row(ui, words, |sheet, ui| {
-            let spot = Spot::wide(&field, speaker.word("ingredient-flavour-named"))
+            let spot = EntrySpot::wide(&field, speaker.word("ingredient-flavour-named"))
                 .width(112.0)
                 .hint(speaker.word("ingredient-flavour-hint"));
             sheet.text(ui, spot, &flavour.name, |item, name| {

@@ -5,9 +5,9 @@ mod results;
 
 use egui::Ui;
 
+use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
 use super::removal;
-use super::sheet::{Sheet, Spot, columns_ui};
-use super::{Counter, CounterState, ItemId};
+use super::{Counter, CounterItem, CounterState};
 use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
@@ -30,7 +30,7 @@ pub(super) fn editor_ui(
     let Some(found) = counter.book.measure(id).cloned() else {
         return false;
     };
-    let item = ItemId::Measure(id.clone());
+    let item = CounterItem::Measure(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
@@ -42,7 +42,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", counter.speaker.word("counter-name")).width(room),
+        EntrySpot::wide("name", counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -62,7 +62,7 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
-            super::sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
+            super::entry_sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
         }
@@ -89,7 +89,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
         let word = |kind: &MeasureKind| speaker.measure_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("kind", speaker.word("counter-kind-named")),
+            EntrySpot::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &MeasureKind::ALL,
             word,
@@ -105,17 +105,17 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
                 Filling::Heaped => speaker.word("counter-measure-heaped").to_owned(),
             };
             let all = [Filling::Levelled, Filling::Heaped];
-            let spot = Spot::wide("filling", speaker.word("counter-measure-filled-named"));
+            let spot = EntrySpot::wide("filling", speaker.word("counter-measure-filled-named"));
             sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {
                 item.filling = filling;
             });
         }
     });
     nominal_ui(ui, sheet, before);
-    let usual = super::sheet::plain(before.kind.usual_increment());
+    let usual = super::entry_sheet::plain(before.kind.usual_increment());
     sheet.row(ui, speaker.word("counter-measure-step"), |sheet, ui| {
         let spot =
-            Spot::number("increment", speaker.word("counter-measure-step-named")).hint(&usual);
+            EntrySpot::number("increment", speaker.word("counter-measure-step-named")).hint(&usual);
         sheet.number(ui, spot, before.increment, |item, increment| {
             item.increment = increment;
         });
@@ -123,8 +123,9 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
     });
     if before.kind == MeasureKind::Button || before.temperature.is_some() {
         sheet.row(ui, speaker.word("counter-measure-pours"), |sheet, ui| {
-            let spot = Spot::number("temperature", speaker.word("counter-measure-pours-named"))
-                .hint(speaker.word("counter-measure-pours-hint"));
+            let spot =
+                EntrySpot::number("temperature", speaker.word("counter-measure-pours-named"))
+                    .hint(speaker.word("counter-measure-pours-hint"));
             sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
                 item.temperature = celsius;
             });
@@ -133,7 +134,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", speaker.word("counter-note-named")),
+            EntrySpot::wide("note", speaker.word("counter-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -150,13 +151,14 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
     let speaker = words::speaker(ui.ctx());
     sheet.row(ui, speaker.word("counter-measure-size"), |sheet, ui| {
         let volumes = sheet.units.of("ml");
-        let spot = Spot::number("nominal", speaker.word("counter-measure-size-named")).hint("–");
+        let spot =
+            EntrySpot::number("nominal", speaker.word("counter-measure-size-named")).hint("–");
         let unit = if kind == Called::Grams {
             sheet.units.of("g")
         } else {
             volumes
         };
-        let shown = value.map(|value| super::sheet::in_unit(&unit, value));
+        let shown = value.map(|value| super::entry_sheet::in_unit(&unit, value));
         let read = |text: &str| unit.read_optional(text);
         sheet.measured(ui, spot, shown.unwrap_or_default(), read, |item, value| {
             item.nominal = value.map(|value| match item.nominal {
@@ -178,7 +180,7 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         } else {
             kind
         };
-        let spot = Spot::wide("nominal", speaker.word("counter-measure-size-unit-named"));
+        let spot = EntrySpot::wide("nominal", speaker.word("counter-measure-size-unit-named"));
         sheet.choice(ui, spot, &current, &all, word, |item, called| {
             item.nominal = value.map(|value| match called {
                 Called::Grams => Nominal::Mass(value),

@@ -6,9 +6,9 @@ use egui::{Button, ScrollArea, TextFormat, Ui};
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{
-    Sheet, Spot, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui, word_menu_ui,
-    words_ui,
+use crate::ui::counter_area::entry_sheet::{
+    EntrySpot, Sheet, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui,
+    word_menu_ui, words_ui,
 };
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
@@ -118,7 +118,7 @@ fn reading_ui(
             format!("reading {at} uses"),
             say!(speaker, "counter-reading-uses-named", number: number),
         );
-        let spot = Spot::number(&field, &name).width(USES);
+        let spot = EntrySpot::number(&field, &name).width(USES);
         sheet.measured(
             ui,
             spot,
@@ -137,7 +137,7 @@ fn reading_ui(
         } else {
             plain(reading.grams)
         };
-        let spot = Spot::number(&field, &name)
+        let spot = EntrySpot::number(&field, &name)
             .width(GRAMS)
             .hint(speaker.word("counter-reading-weigh"));
         sheet.measured(
@@ -155,7 +155,9 @@ fn reading_ui(
             say!(speaker, "counter-reading-day-named", number: number),
         );
         let shown = reading.date.clone().unwrap_or_default();
-        let spot = Spot::number(&field, &name).width(DAY).hint("2026-05-04");
+        let spot = EntrySpot::number(&field, &name)
+            .width(DAY)
+            .hint("2026-05-04");
         sheet.reading(
             ui,
             spot,

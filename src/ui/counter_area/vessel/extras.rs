@@ -5,7 +5,7 @@ use egui::Ui;
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::sheet::{Sheet, Spot, link_ui, section_ui};
+use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, link_ui, section_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::words::quiet_ui;
@@ -76,7 +76,7 @@ fn closure_ui(
         let all_word = |kind: &ClosureKind| closure_word(speaker, *kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide(&field, speaker.word("counter-closure-named")),
+            EntrySpot::wide(&field, speaker.word("counter-closure-named")),
             &closure.kind,
             &CLOSURES,
             all_word,
@@ -95,7 +95,7 @@ fn closure_ui(
         );
         sheet.required_in(
             ui,
-            Spot::number(&field, &name).width(48.0),
+            EntrySpot::number(&field, &name).width(48.0),
             "ml",
             closure.head_room,
             |item, room| {
@@ -109,7 +109,7 @@ fn closure_ui(
         );
         sheet.number(
             ui,
-            Spot::number(&field, &name).width(52.0).hint("–"),
+            EntrySpot::number(&field, &name).width(52.0).hint("–"),
             closure.price,
             |item, price| {
                 item.closures[at].price = price;
@@ -131,7 +131,7 @@ fn closure_ui(
         };
         sheet.number(
             ui,
-            Spot::number(&field, &name).width(48.0).hint(hint),
+            EntrySpot::number(&field, &name).width(48.0).hint(hint),
             closure.cooling_factor,
             |item, factor| {
                 item.closures[at].cooling_factor = factor;
@@ -172,7 +172,7 @@ pub(super) fn serviceware_ui(
             let all_word = |kind: &ServicewareKind| serviceware_word(speaker, *kind).to_owned();
             sheet.choice(
                 ui,
-                Spot::wide(&field, speaker.word("counter-ware-named")),
+                EntrySpot::wide(&field, speaker.word("counter-ware-named")),
                 &ware.kind,
                 &SERVICEWARE,
                 all_word,
@@ -187,7 +187,7 @@ pub(super) fn serviceware_ui(
             );
             sheet.number(
                 ui,
-                Spot::number(&field, &name).width(52.0).hint("–"),
+                EntrySpot::number(&field, &name).width(52.0).hint("–"),
                 ware.price,
                 |item, price| {
                     item.serviceware[at].price = price;

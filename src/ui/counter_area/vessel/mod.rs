@@ -5,9 +5,9 @@ mod extras;
 
 use egui::Ui;
 
+use super::entry_sheet::{EntrySpot, Sheet, VALUE, columns_ui, section_ui};
 use super::removal;
-use super::sheet::{Sheet, Spot, VALUE, columns_ui, section_ui};
-use super::{Counter, CounterState, ItemId};
+use super::{Counter, CounterItem, CounterState};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
 use crate::say::{Speaker, say};
@@ -31,7 +31,7 @@ pub(super) fn editor_ui(
     let Some(found) = counter.book.vessel(id).cloned() else {
         return false;
     };
-    let item = ItemId::Vessel(id.clone());
+    let item = CounterItem::Vessel(id.clone());
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
@@ -43,7 +43,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        Spot::wide("name", counter.speaker.word("counter-name")).width(room),
+        EntrySpot::wide("name", counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -93,7 +93,7 @@ fn what_it_is_ui(
         let word = |kind: &VesselKind| speaker.vessel_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            Spot::wide("kind", speaker.word("counter-kind-named")),
+            EntrySpot::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &KINDS,
             word,
@@ -103,7 +103,7 @@ fn what_it_is_ui(
     sheet.row(ui, speaker.word("counter-vessel-capacity"), |sheet, ui| {
         sheet.required_in(
             ui,
-            Spot::number("capacity", speaker.word("counter-vessel-capacity-named")),
+            EntrySpot::number("capacity", speaker.word("counter-vessel-capacity-named")),
             "ml",
             before.capacity,
             |item, capacity| {
@@ -112,7 +112,7 @@ fn what_it_is_ui(
         );
     });
     sheet.row(ui, speaker.word("counter-vessel-price"), |sheet, ui| {
-        let spot = Spot::number("price", speaker.word("counter-vessel-price-named"))
+        let spot = EntrySpot::number("price", speaker.word("counter-vessel-price-named"))
             .hint(speaker.word("counter-no-price"));
         sheet.number(ui, spot, before.price, |item, price| item.price = price);
         quiet_ui(ui, &counter.book.settings.currency);
@@ -120,7 +120,7 @@ fn what_it_is_ui(
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
         sheet.long_text(
             ui,
-            Spot::wide("note", speaker.word("counter-note-named")),
+            EntrySpot::wide("note", speaker.word("counter-note-named")),
             &before.note,
             |item, text| item.note = text,
         );
@@ -139,7 +139,7 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     section_ui(ui, speaker.word("counter-vessel-inside"));
     let Some(shape) = before.shape else {
         quiet_ui(ui, speaker.word("counter-vessel-no-shape"));
-        if super::sheet::link_ui(ui, speaker.word("counter-vessel-state-shape")).clicked() {
+        if super::entry_sheet::link_ui(ui, speaker.word("counter-vessel-state-shape")).clicked() {
             sheet.change("shape", |item| item.shape = Some(FIRST_SHAPE));
         }
         return;
@@ -152,8 +152,8 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     sheet.row(ui, speaker.word("counter-vessel-height"), |sheet, ui| {
         sheet.measured(
             ui,
-            Spot::number("height", speaker.word("counter-vessel-height-named")),
-            super::sheet::plain(shape.height),
+            EntrySpot::number("height", speaker.word("counter-vessel-height-named")),
+            super::entry_sheet::plain(shape.height),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.height = mm);
@@ -164,19 +164,19 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     sheet.row(ui, speaker.word("counter-vessel-across"), |sheet, ui| {
         sheet.measured(
             ui,
-            Spot::number("top", speaker.word("counter-vessel-top-named")),
-            super::sheet::plain(shape.top),
+            EntrySpot::number("top", speaker.word("counter-vessel-top-named")),
+            super::entry_sheet::plain(shape.top),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.top = mm);
             },
         );
         quiet_ui(ui, speaker.word("counter-vessel-top-unit"));
-        let bottom = Spot::number("bottom", speaker.word("counter-vessel-bottom-named"));
+        let bottom = EntrySpot::number("bottom", speaker.word("counter-vessel-bottom-named"));
         sheet.measured(
             ui,
             bottom,
-            super::sheet::plain(shape.bottom),
+            super::entry_sheet::plain(shape.bottom),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.bottom = mm);
@@ -184,7 +184,7 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         );
         quiet_ui(ui, speaker.word("counter-vessel-bottom-unit"));
     });
-    if super::sheet::link_ui(ui, speaker.word("counter-vessel-forget-shape")).clicked() {
+    if super::entry_sheet::link_ui(ui, speaker.word("counter-vessel-forget-shape")).clicked() {
         sheet.change("shape", |item| item.shape = None);
     }
 }
@@ -202,7 +202,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
     let not_stated = speaker.word("counter-not-stated");
     section_ui(ui, speaker.word("counter-vessel-heat"));
     sheet.row(ui, speaker.word("counter-vessel-mass"), |sheet, ui| {
-        let spot = Spot::number("mass", speaker.word("counter-vessel-mass-named"))
+        let spot = EntrySpot::number("mass", speaker.word("counter-vessel-mass-named"))
             .width(VALUE)
             .hint(not_stated);
         sheet.number(ui, spot, before.mass, |item, mass| item.mass = mass);
@@ -212,9 +212,10 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         ui,
         speaker.word("counter-vessel-specific-heat"),
         |sheet, ui| {
-            let spot = Spot::number("heat", speaker.word("counter-vessel-specific-heat-named"))
-                .width(VALUE)
-                .hint(not_stated);
+            let spot =
+                EntrySpot::number("heat", speaker.word("counter-vessel-specific-heat-named"))
+                    .width(VALUE)
+                    .hint(not_stated);
             sheet.number(ui, spot, before.specific_heat, |item, heat| {
                 item.specific_heat = heat;
             });
@@ -230,7 +231,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         ui,
         speaker.word("counter-vessel-temperature"),
         |sheet, ui| {
-            let spot = Spot::number(
+            let spot = EntrySpot::number(
                 "temperature",
                 speaker.word("counter-vessel-temperature-named"),
             )
@@ -242,7 +243,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         },
     );
     sheet.row(ui, speaker.word("counter-vessel-cooling"), |sheet, ui| {
-        let spot = Spot::number("cooling", speaker.word("counter-vessel-cooling-named"))
+        let spot = EntrySpot::number("cooling", speaker.word("counter-vessel-cooling-named"))
             .width(VALUE)
             .hint(not_stated);
         sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use egui::{Color32, Galley, Ui};
 
-use super::model::{LevelMark, Standing};
+use super::model::{LevelMark, MarkStanding};
 use crate::say::Speaker;
 use crate::ui::theme::{Palette, TypeStyle};
 
@@ -90,7 +90,7 @@ fn shortened(ui: &Ui, word: &str, room: f32, palette: &Palette) -> Arc<Galley> {
 
 fn colour_of_words(mark: &LevelMark, palette: &Palette) -> Color32 {
     match mark.standing {
-        Standing::Off => palette.off_level,
+        MarkStanding::Off => palette.off_level,
         _ => palette.text_quiet,
     }
 }

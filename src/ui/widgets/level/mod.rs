@@ -9,7 +9,7 @@ mod model;
 mod paint;
 
 pub use model::{
-    LevelMark, MOST_STEPS, Standing, level_words, marks_of, moved_words, overall_words,
+    LevelMark, MOST_STEPS, MarkStanding, level_words, marks_of, moved_words, overall_words,
 };
 
 use egui::{Rect, Response, Role, Sense, Ui, WidgetInfo, vec2};

@@ -15,7 +15,7 @@ const NOTHING: f64 = crate::balance::LEVEL_STEPS;
 
 /// How a mark stands to the band of one noticeable step.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Standing {
+pub enum MarkStanding {
     /// On the line, as far as the words go.
     Level,
     /// Off the line, within one step.
@@ -38,18 +38,18 @@ pub struct LevelMark {
     /// Standard uncertainty of the steps.
     pub u_steps: f64,
     /// How it stands to the band.
-    pub standing: Standing,
+    pub standing: MarkStanding,
 }
 
 impl LevelMark {
     fn new(difference: &AxisDifference) -> Self {
         let steps = difference.steps.filter(|steps| steps.is_finite());
         let standing = match steps.map(f64::abs) {
-            None => Standing::NotKnown,
-            Some(size) if size < NOTHING => Standing::Level,
-            Some(_) if difference.weight <= 0.0 => Standing::NotCounted,
-            Some(size) if size <= 1.0 => Standing::Within,
-            Some(_) => Standing::Off,
+            None => MarkStanding::NotKnown,
+            Some(size) if size < NOTHING => MarkStanding::Level,
+            Some(_) if difference.weight <= 0.0 => MarkStanding::NotCounted,
+            Some(size) if size <= 1.0 => MarkStanding::Within,
+            Some(_) => MarkStanding::Off,
         };
         let u_steps = difference.u_steps.filter(|u| u.is_finite()).unwrap_or(0.0);
         Self {
@@ -65,12 +65,12 @@ impl LevelMark {
         let Some(steps) = self.steps else {
             return speaker.word("widget-not-known").to_owned();
         };
-        if self.standing == Standing::Level {
+        if self.standing == MarkStanding::Level {
             return speaker.word("widget-mark-level").to_owned();
         }
         let message = match (self.standing, steps.abs() > 1.0) {
-            (Standing::NotCounted, true) => "widget-mark-steps-not-counted",
-            (Standing::NotCounted, false) => "widget-mark-part-not-counted",
+            (MarkStanding::NotCounted, true) => "widget-mark-steps-not-counted",
+            (MarkStanding::NotCounted, false) => "widget-mark-part-not-counted",
             (_, true) => "widget-mark-steps",
             (_, false) => "widget-mark-part",
         };
@@ -82,7 +82,7 @@ impl LevelMark {
     pub fn short_words(&self, speaker: Speaker<'_>) -> String {
         match self.steps {
             None => speaker.word("widget-not-known").to_owned(),
-            Some(_) if self.standing == Standing::Level => {
+            Some(_) if self.standing == MarkStanding::Level => {
                 speaker.word("widget-mark-level").to_owned()
             }
             Some(steps) => {
@@ -193,7 +193,7 @@ pub fn overall_words(difference: &Difference, speaker: Speaker<'_>) -> String {
 fn off_words(difference: &Difference, speaker: Speaker<'_>) -> String {
     let mut off: Vec<LevelMark> = marks_of(difference)
         .into_iter()
-        .filter(|mark| mark.standing == Standing::Off)
+        .filter(|mark| mark.standing == MarkStanding::Off)
         .collect();
     off.sort_by(|one, other| other.size().total_cmp(&one.size()));
     let named = off.iter().take(MOST_NAMED);
@@ -266,7 +266,7 @@ mod tests {
             ..axis(Axis::Temperature, Some(-17.6), 0.3)
         };
         let mark = LevelMark::new(&cold);
-        assert_eq!(mark.standing, Standing::NotCounted);
+        assert_eq!(mark.standing, MarkStanding::NotCounted);
         assert_eq!(
             mark.words(speaker()),
             "cooler by 17.6 steps, which does not count"
@@ -305,8 +305,8 @@ mod tests {
     #[test]
     fn one_step_is_still_within_the_band_and_a_hair_more_is_not() {
         let standing = |steps| LevelMark::new(&axis(Axis::Body, Some(steps), 0.0)).standing;
-        assert_eq!(standing(1.0), Standing::Within);
-        assert_eq!(standing(-1.001), Standing::Off);
+        assert_eq!(standing(1.0), MarkStanding::Within);
+        assert_eq!(standing(-1.001), MarkStanding::Off);
     }
 
     #[test]

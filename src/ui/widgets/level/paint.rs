@@ -5,7 +5,7 @@ use std::sync::Arc;
 use egui::{Align2, Color32, Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
 
 use super::labels::{Labels, arrange_labels};
-use super::model::{LevelMark, MOST_STEPS, Standing};
+use super::model::{LevelMark, MOST_STEPS, MarkStanding};
 use crate::say::Speaker;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
@@ -77,7 +77,7 @@ impl<'marks> Drawing<'marks> {
             .map(|galley| galley.size().x + SAMPLE + grid::NEAR)
             .sum::<f32>()
             + grid::EASY;
-        let off = marks.iter().any(|mark| mark.standing == Standing::Off);
+        let off = marks.iter().any(|mark| mark.standing == MarkStanding::Off);
         let colour = if off {
             palette.off_level
         } else {
@@ -162,7 +162,7 @@ impl<'marks> Drawing<'marks> {
                 frame.ghost(was, mark.drawn_at().unwrap_or(was), *x);
             }
             frame.mark(mark, *x, *drawn);
-            if mark.is_beyond() || (mark.standing == Standing::Off && !self.labels.with_words) {
+            if mark.is_beyond() || (mark.standing == MarkStanding::Off && !self.labels.with_words) {
                 frame.number(mark, *x, self.speaker);
             }
         }
@@ -228,8 +228,8 @@ impl<'marks> Drawing<'marks> {
 
 fn colour_of_mark(mark: &LevelMark, palette: &Palette) -> Color32 {
     match mark.standing {
-        Standing::Off => palette.off_level,
-        Standing::NotCounted => palette.outline,
+        MarkStanding::Off => palette.off_level,
+        MarkStanding::NotCounted => palette.outline,
         _ => palette.within_level,
     }
 }
@@ -374,7 +374,7 @@ impl Frame<'_> {
         };
         let font = TypeStyle::Small.font_id();
         let colour = match mark.standing {
-            Standing::NotCounted => self.palette.text_quiet,
+            MarkStanding::NotCounted => self.palette.text_quiet,
             _ => colour_of_mark(mark, self.palette),
         };
         self.painter.text(

@@ -1,0 +1,228 @@
+//! A version whose look-ups are done: what the solver takes.
+
+use super::cooling::CoolingCurve;
+use super::physics::{Freezing, Wall};
+use crate::balance::assumption::Assumption;
+use crate::balance::cause::Cause;
+use crate::balance::mix::{HIGH_POTENCY_SLOTS, Mix};
+use crate::balance::slots::Slots;
+use crate::book::{Finding, HighPotencySweetener, IngredientId, LineId, Role, Stage};
+
+/// How the effect of a cause grows with the count of a line.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Scaling {
+    /// With the count: every unit is off the same way.
+    PerUnit,
+    /// With the root of the count: each unit scatters for itself.
+    PerRootUnit,
+    /// Not at all: the whole amount is off once.
+    Once,
+}
+
+impl Scaling {
+    /// What the effect of one unit is multiplied with.
+    pub fn of(self, count: f64) -> f64 {
+        match self {
+            Self::PerUnit => count,
+            Self::PerRootUnit => count.max(0.0).sqrt(),
+            Self::Once if count > 0.0 => 1.0,
+            Self::Once => 0.0,
+        }
+    }
+}
+
+/// The effect of one cause on a line.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LineSensitivity {
+    /// Index of the cause in [`Prepared::causes`].
+    pub cause: usize,
+    /// Change of the mix when the cause is off by its standard uncertainty.
+    pub change: Mix,
+    /// How it grows with the count.
+    pub scaling: Scaling,
+}
+
+/// A line whose look-ups are done.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PreparedLine {
+    /// The line; what a topping brings along has the id of the topping.
+    pub id: LineId,
+    /// Whether this is what a topping brings along.
+    pub carried: bool,
+    /// Its ingredient.
+    pub ingredient: IngredientId,
+    /// Its role.
+    pub role: Role,
+    /// Where it ends up.
+    pub stage: Stage,
+    /// The mix of one unit, with heat and cost.
+    pub per_unit: Mix,
+    /// Grams of one unit.
+    pub grams_per_unit: f64,
+    /// How many units; 0 for an amount that fills, until it is solved.
+    pub count: f64,
+    /// What it fills to, if it does.
+    pub fill: Option<Fill>,
+    /// Its temperature, °C.
+    pub celsius: f64,
+    /// Whether it is loose ice, which melts into the drink wherever it lies.
+    pub is_ice: bool,
+    /// What is uncertain.
+    pub sensitivities: Vec<LineSensitivity>,
+}
+
+/// What an amount fills to.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Fill {
+    /// A volume of the mixed drink, ml.
+    Volume(f64),
+    /// The rim, less the head room.
+    Rim,
+}
+
+/// Everything apart from the lines that a figure depends on.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Setup {
+    /// What the drink is mixed in before it is poured.
+    pub shaker: Option<Wall>,
+    /// The cup.
+    pub cup: Wall,
+    /// Whether the ice stays behind in the shaker.
+    pub strained: bool,
+    /// Volume of the cup to the rim, ml.
+    pub capacity: Option<f64>,
+    /// Room that stays free below the rim, ml.
+    pub head_room: f64,
+    /// How a drink cools in the cup with its usual closure.
+    pub cooling: Option<CoolingCurve>,
+    /// Factor on the minutes of cooling; 1, unless their uncertainty is tried out.
+    pub cooling_time_factor: f64,
+    /// Temperature of the room, °C.
+    pub room: f64,
+    /// Temperature at which the drink is tasted, °C.
+    pub drinking: f64,
+    /// Bulk density of ice, g/ml.
+    pub ice_bulk_density: f64,
+    /// Cost of cup, closure, straw and sleeve, in the book's currency; only what is stated.
+    pub serviceware_cost: f64,
+    /// Whether every price of it is stated.
+    pub serviceware_cost_known: bool,
+    /// Relative sweetness at the drinking temperature, in the order of [`crate::balance::Sweet::ALL`].
+    pub sweetness: [f64; 5],
+    /// Which high-potency sweetener each slot holds.
+    pub sweeteners: [Option<HighPotencySweetener>; HIGH_POTENCY_SLOTS],
+    /// Factor on the sweetness of each slot; 1, unless its uncertainty is tried out.
+    pub potency: [f64; HIGH_POTENCY_SLOTS],
+    /// Factor on what several high-potency sweeteners taste of together; 1, unless its uncertainty is tried out.
+    pub mixture: f64,
+    /// How the freezing point departs from the law.
+    pub freezing: Freezing,
+    /// Part of the ice that melts in the end which has not melted yet; 0, unless its uncertainty is tried out.
+    pub unmelted: f64,
+    /// Part of the way to the temperature of the room that is lost while mixing and pouring; 0, unless its uncertainty is tried
+    /// out.
+    pub heat_lost: f64,
+    /// Factor on the volume of the drink; 1, unless its uncertainty is tried out.
+    pub volume: f64,
+    /// Whether there is ice in it.
+    pub iced: bool,
+}
+
+/// What a cause does to the setup instead of to a line.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum SetupChange {
+    /// The heat capacity of the cup, kJ/K.
+    CupHeat(f64),
+    /// The heat capacity of the shaker, kJ/K.
+    ShakerHeat(f64),
+    /// The temperature of cup and shaker that stand in the room, K.
+    WallTemperature {
+        /// Whether the cup stands in the room.
+        cup: bool,
+        /// Whether the shaker does.
+        shaker: bool,
+        /// By how much, K.
+        kelvin: f64,
+    },
+    /// One relative sweetness.
+    Sweetness(usize, f64),
+    /// The minutes of cooling, as a part of them.
+    CoolingTime(f64),
+    /// How sweet the sweetener of a slot is, as a part of it.
+    Potency(usize, f64),
+    /// What several sweeteners taste of together, as a part of it.
+    Mixture(f64),
+    /// How far the freezing point is lowered, as a part of it, and by what nobody states, K.
+    Freezing {
+        /// As a part of it.
+        relative: f64,
+        /// Beside that, K.
+        kelvin: f64,
+    },
+    /// The part of the melting that has not happened yet.
+    Unmelted(f64),
+    /// The part of the way to the temperature of the room that is lost.
+    HeatLost(f64),
+    /// The volume of the drink, as a part of it.
+    Volume(f64),
+}
+
+/// A version with all look-ups done.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Prepared {
+    /// Its lines; what a topping brings along is a line of its own behind it.
+    pub lines: Vec<PreparedLine>,
+    /// Everything else.
+    pub setup: Setup,
+    /// Names of the slots.
+    pub slots: Slots,
+    /// Every cause of uncertainty, each once.
+    pub causes: Vec<Cause>,
+    /// What the causes do to the setup.
+    pub setup_changes: Vec<(usize, SetupChange)>,
+    /// What could not be looked up.
+    pub findings: Vec<Finding>,
+    /// What is taken for granted in its lines.
+    pub assumptions: Vec<AssumedIn>,
+}
+
+/// Something that is taken for granted in a line.
+#[derive(Clone, Debug, PartialEq)]
+pub struct AssumedIn {
+    /// The line.
+    pub line: LineId,
+    /// The ingredient that it is assumed of: that of the line, or one that it is made of.
+    pub whose: IngredientId,
+    /// What is assumed.
+    pub assumption: Assumption,
+}
+
+impl Prepared {
+    pub(in crate::balance) fn new(setup: &Setup) -> Self {
+        Self {
+            lines: Vec::new(),
+            setup: *setup,
+            slots: Slots::default(),
+            causes: Vec::new(),
+            setup_changes: Vec::new(),
+            findings: Vec::new(),
+            assumptions: Vec::new(),
+        }
+    }
+
+    /// The index of a cause, entered when it is new.
+    pub(in crate::balance) fn cause(&mut self, cause: Cause) -> usize {
+        if let Some(known) = self.causes.iter().position(|known| *known == cause) {
+            return known;
+        }
+        self.causes.push(cause);
+        self.causes.len() - 1
+    }
+
+    /// The position of a line by its id (not of what it brings along).
+    pub fn position(&self, id: &LineId) -> Option<usize> {
+        self.lines
+            .iter()
+            .position(|line| line.id == *id && !line.carried)
+    }
+}

@@ -1,0 +1,254 @@
+//! Amounts the way they are said at the counter, and back.
+
+use super::LARGEST_AMOUNT;
+use crate::book::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
+use crate::quantity::DisplayUnits;
+use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
+
+/// Why a typed amount means nothing in this book.
+#[derive(Clone, Debug, PartialEq)]
+pub enum AmountWordError {
+    /// The text is no amount.
+    Text(AmountTextError),
+    /// More than any cup of a counter holds.
+    TooMuch {
+        /// The amount.
+        amount: Amount,
+    },
+    /// No measure of the shop answers to the word.
+    NoMeasure {
+        /// The word.
+        word: String,
+        /// Words that would have been understood.
+        known: Vec<String>,
+    },
+    /// Several measures answer to the word and none was weighed with the ingredient.
+    Ambiguous {
+        /// The word.
+        word: String,
+        /// The measures.
+        candidates: Vec<MeasureId>,
+    },
+}
+
+impl From<AmountTextError> for AmountWordError {
+    fn from(error: AmountTextError) -> Self {
+        Self::Text(error)
+    }
+}
+
+impl Book {
+    /// An amount as it is said: "1½ scoops", "15 ml", "to the rim".
+    pub fn amount_words(&self, amount: &Amount) -> String {
+        self.amount_words_in(amount, DisplayUnits::METRIC)
+    }
+
+    /// The same with volumes in the unit that a person reads: "to 16.9 fl oz".
+    pub fn amount_words_in(&self, amount: &Amount, units: DisplayUnits) -> String {
+        match amount {
+            Amount::Grams(grams) => format!("{} g", show_count(*grams)),
+            Amount::Millilitres(millilitres) => units.volume_count(*millilitres),
+            Amount::FillTo(millilitres) => format!("to {}", units.volume_count(*millilitres)),
+            Amount::FillToRim => "to the rim".to_owned(),
+            Amount::Count(count, measure) => {
+                let (one, many) = self
+                    .measure(measure)
+                    .map_or(("use", "uses"), |measure| measure.words());
+                let shown = show_count(*count);
+                let word = if *count <= 1.0 || shown == "1" {
+                    one
+                } else {
+                    many
+                };
+                format!("{shown} {word}")
+            }
+        }
+    }
+
+    /// Reads a typed amount for an ingredient. A bare number keeps the unit of `current`; a word such as "scoops" means the
+    /// measure of `current` when it is one, else the one that was weighed with the ingredient, else the only one there is.
+    pub fn amount_from_text(
+        &self,
+        text: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&Amount>,
+    ) -> Result<Amount, AmountWordError> {
+        self.amount_from_text_in(text, ingredient, current, DisplayUnits::METRIC)
+    }
+
+    /// The same where a person reads volumes in another unit: a bare number in place of a volume is in that unit.
+    pub fn amount_from_text_in(
+        &self,
+        text: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&Amount>,
+        units: DisplayUnits,
+    ) -> Result<Amount, AmountWordError> {
+        let TypedAmount { number, unit } = parse_amount(text)?;
+        let volume = |number: f64| units.of("ml").kept(number);
+        let amount = match unit {
+            TypedUnit::Grams => Amount::Grams(number),
+            TypedUnit::Millilitres => Amount::Millilitres(number),
+            TypedUnit::FillToMillilitres => Amount::FillTo(number),
+            TypedUnit::FillToNumber => Amount::FillTo(volume(number)),
+            TypedUnit::FillToRim => Amount::FillToRim,
+            TypedUnit::None => match current {
+                Some(Amount::FillToRim) | None => Amount::Grams(number),
+                Some(current @ (Amount::Millilitres(_) | Amount::FillTo(_))) => {
+                    current.with_number(volume(number))
+                }
+                Some(current) => current.with_number(number),
+            },
+            TypedUnit::Word(word) => {
+                let current = match current {
+                    Some(Amount::Count(_, measure)) => Some(measure),
+                    _ => None,
+                };
+                Amount::Count(number, self.measure_called(&word, ingredient, current)?)
+            }
+        };
+        if amount
+            .number()
+            .is_some_and(|number| number > LARGEST_AMOUNT)
+        {
+            return Err(AmountWordError::TooMuch { amount });
+        }
+        Ok(amount)
+    }
+
+    fn measure_called(
+        &self,
+        word: &str,
+        ingredient: Option<&Ingredient>,
+        current: Option<&MeasureId>,
+    ) -> Result<MeasureId, AmountWordError> {
+        let matching: Vec<&Measure> = self
+            .measures
+            .iter()
+            .map(AsRef::as_ref)
+            .filter(|measure| answers_to(measure, word))
+            .collect();
+        let weighed = |measure: &&&Measure| {
+            ingredient
+                .is_some_and(|ingredient| measure.calibration(Some(ingredient.id())).is_some())
+        };
+        let chosen = match matching.as_slice() {
+            [] => {
+                return Err(AmountWordError::NoMeasure {
+                    word: word.to_owned(),
+                    known: self.measure_words(),
+                });
+            }
+            [only] => only,
+            several => several
+                .iter()
+                .find(|measure| Some(&measure.id) == current)
+                .or_else(|| several.iter().find(weighed))
+                .map_or_else(|| self.used_with(several, word, ingredient), Ok)?,
+        };
+        Ok(chosen.id.clone())
+    }
+
+    /// Of several measures the one that recipes of the book use with an ingredient. When they use several, the person is
+    /// asked which of those; when they use none, which of all.
+    fn used_with<'a, 'book>(
+        &self,
+        several: &'a [&'book Measure],
+        word: &str,
+        ingredient: Option<&Ingredient>,
+    ) -> Result<&'a &'book Measure, AmountWordError> {
+        let lines = || {
+            let recipes = self.recipes.iter().flat_map(|recipe| &recipe.entries);
+            recipes.filter_map(|entry| entry.line())
+        };
+        let is_used = |measure: &Measure| {
+            lines().any(|line| {
+                ingredient.is_some_and(|ingredient| line.ingredient == ingredient.id)
+                    && matches!(&line.amount, Amount::Count(_, of) if *of == measure.id)
+            })
+        };
+        let used: Vec<&&Measure> = several.iter().filter(|measure| is_used(measure)).collect();
+        let candidates = match used.as_slice() {
+            [only] => return Ok(*only),
+            [] => several.iter().collect(),
+            _ => used,
+        };
+        Err(AmountWordError::Ambiguous {
+            word: word.to_owned(),
+            candidates: candidates
+                .iter()
+                .map(|measure| measure.id.clone())
+                .collect(),
+        })
+    }
+
+    /// Every word that an amount may be typed with in this book.
+    fn measure_words(&self) -> Vec<String> {
+        let kinds = MeasureKind::ALL
+            .into_iter()
+            .filter(|kind| self.measures.iter().any(|item| item.kind == *kind));
+        ["g", "ml"]
+            .into_iter()
+            .chain(kinds.map(|kind| kind.words().1))
+            .map(str::to_owned)
+            .collect()
+    }
+}
+
+fn answers_to(measure: &Measure, word: &str) -> bool {
+    let (one, many) = measure.words();
+    let name = measure.name.to_lowercase();
+    word == one || word == many || word == name || word == measure.id.as_str()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// The sample book without any weighing, so that only its recipes tell which scoop belongs to what.
+    fn never_weighed() -> Book {
+        let text = include_str!("../../sample-books/harrowmere.ron");
+        let mut book = crate::book_file::parse(text).unwrap().0;
+        let measures: Vec<Measure> = book
+            .measures
+            .iter()
+            .map(|measure| (**measure).clone())
+            .collect();
+        for mut measure in measures {
+            measure.readings.clear();
+            book.measures.put(measure);
+        }
+        book
+    }
+
+    fn two_scoops(book: &Book, ingredient: &str) -> Result<Amount, AmountWordError> {
+        let id = crate::book::IngredientId::new(ingredient).unwrap();
+        book.amount_from_text("2 scoops", book.ingredient(&id).map(AsRef::as_ref), None)
+    }
+
+    #[test]
+    fn a_word_for_several_measures_means_the_one_that_the_recipes_use_with_the_ingredient() {
+        let scoop = |id| Ok(Amount::Count(2.0, MeasureId::new(id).unwrap()));
+        let book = never_weighed();
+        assert_eq!(
+            two_scoops(&book, "tambrel-chestnut"),
+            scoop("chestnut-scoop")
+        );
+        assert_eq!(two_scoops(&book, "ondry-creamer"), scoop("creamer-scoop"));
+    }
+
+    #[test]
+    fn a_word_that_fits_nothing_used_with_the_ingredient_is_asked_about() {
+        let error = two_scoops(&never_weighed(), "water").unwrap_err();
+        let scoop = |id| MeasureId::new(id).unwrap();
+        match error {
+            AmountWordError::Ambiguous { candidates, .. } => {
+                assert_eq!(
+                    candidates[..2],
+                    [scoop("chestnut-scoop"), scoop("creamer-scoop")]
+                );
+            }
+            other => panic!("{other:?}"),
+        }
+    }
+}

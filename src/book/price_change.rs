@@ -1,0 +1,191 @@
+//! How the price of an ingredient changes, and what it was before.
+
+use super::Ingredient;
+use super::price::{EarlierPrice, Price};
+
+/// A price of an ingredient as a row of its history.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PriceInTime<'item> {
+    /// Price of the pack.
+    pub pack: f64,
+    /// Usable content of the pack, g.
+    pub grams: f64,
+    /// Day of the price.
+    pub date: Option<&'item str>,
+    /// Who sold it.
+    pub supplier: &'item str,
+    /// How much more a gram cost than before, in percent; `None` for the first price and after one of nothing.
+    pub change_percent: Option<f64>,
+    /// Its number among the earlier prices, from 0; `None` for the price of today.
+    pub earlier: Option<usize>,
+}
+
+impl Ingredient {
+    /// Keeps the price among the earlier ones: another one is going to stand in its place.
+    fn keep_earlier_price(&mut self) {
+        if let Some(price) = &self.price {
+            self.earlier_prices.push(EarlierPrice {
+                pack: price.pack,
+                grams: price.grams,
+                date: price.date.clone(),
+                supplier: self.supplier.clone(),
+            });
+        }
+    }
+
+    /// Another price of a pack, or none, typed on `day`.
+    ///
+    /// The one before is kept. A price of the same day is not: whoever types "1.20" comes by "1" and "1.2", and a slip that is
+    /// put right at once was never paid. Typed back to what it was before that day, everything is as it was.
+    pub fn type_price(&mut self, pack_and_grams: Option<(f64, f64)>, day: &str) {
+        let before = self.price.as_ref();
+        let stands = |price: &Price| Some((price.pack, price.grams)) == pack_and_grams;
+        if before.is_some_and(stands) {
+            return;
+        }
+        let waste_percent = before.map_or(0.0, |price| price.waste_percent);
+        let is_of_today = |price: &Price| price.date.as_deref() == Some(day);
+        let was =
+            |earlier: &mut EarlierPrice| Some((earlier.pack, earlier.grams)) == pack_and_grams;
+        if before.is_none_or(is_of_today)
+            && let Some(last) = self.earlier_prices.pop_if(was)
+        {
+            self.price = Some(Price {
+                pack: last.pack,
+                grams: last.grams,
+                waste_percent,
+                date: last.date,
+            });
+            return;
+        }
+        if !before.is_some_and(is_of_today) {
+            self.keep_earlier_price();
+        }
+        self.price = pack_and_grams.map(|(pack, grams)| Price {
+            pack,
+            grams,
+            waste_percent,
+            date: (!day.is_empty()).then(|| day.to_owned()),
+        });
+    }
+
+    /// Another price of a pack, read in a list of `supplier`; of the one before where the list names none.
+    ///
+    /// The one before is kept, but not one of the same day from the same supplier: the list is what stands of that day, as the
+    /// last of several prices that are typed does. Two suppliers may well ask two prices on one day; both are kept.
+    pub fn bring_in_price(&mut self, price: Price, supplier: &str) {
+        let same_supplier = supplier.is_empty() || supplier == self.supplier;
+        let is_replaced = |before: &Price| {
+            let same_day = before.date.is_some() && before.date == price.date;
+            let same_price = is_same(before.pack, price.pack) && is_same(before.grams, price.grams);
+            same_price || same_day && same_supplier
+        };
+        if !self.price.as_ref().is_some_and(is_replaced) {
+            self.keep_earlier_price();
+        }
+        self.price = Some(price);
+    }
+
+    /// The price of today and those before it, the newest first.
+    pub fn price_history(&self) -> Vec<PriceInTime<'_>> {
+        let earlier = self
+            .earlier_prices
+            .iter()
+            .enumerate()
+            .map(|(at, price)| PriceInTime {
+                pack: price.pack,
+                grams: price.grams,
+                date: price.date.as_deref(),
+                supplier: &price.supplier,
+                change_percent: None,
+                earlier: Some(at),
+            });
+        let today = self.price.as_ref().map(|price| PriceInTime {
+            pack: price.pack,
+            grams: price.grams,
+            date: price.date.as_deref(),
+            supplier: &self.supplier,
+            change_percent: None,
+            earlier: None,
+        });
+        let mut rows: Vec<PriceInTime<'_>> = earlier.chain(today).collect();
+        for at in 1..rows.len() {
+            let [before, now] = [at - 1, at].map(|at| rows[at].pack / rows[at].grams);
+            let change = 100.0 * (now / before - 1.0);
+            rows[at].change_percent = change.is_finite().then_some(change);
+        }
+        rows.reverse();
+        rows
+    }
+}
+
+/// Whether two figures of a price are one: a number that went through a table is not always the same to the last bit.
+pub(super) fn is_same(one: f64, other: f64) -> bool {
+    (one - other).abs() <= 1e-9 * one.abs().max(other.abs())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::book_file::built_in_book;
+
+    fn priced(pack: f64, date: &str) -> Ingredient {
+        let book = built_in_book().unwrap();
+        let mut item = book.ingredients.iter().next().unwrap().as_ref().clone();
+        item.supplier = "Ombery".into();
+        item.earlier_prices.clear();
+        item.price = Some(Price {
+            pack,
+            grams: 500.0,
+            waste_percent: 4.0,
+            date: Some(date.into()),
+        });
+        item
+    }
+
+    #[test]
+    fn a_price_typed_letter_by_letter_keeps_only_what_was_paid() {
+        let mut item = priced(10.0, "2026-01-05");
+        for pack in [1.0, 12.0, 12.5] {
+            item.type_price(Some((pack, 500.0)), "2026-06-01");
+        }
+        let price = item.price.as_ref().unwrap();
+        assert_eq!((price.pack, price.waste_percent), (12.5, 4.0));
+        assert_eq!(price.date.as_deref(), Some("2026-06-01"));
+        let paid = EarlierPrice {
+            pack: 10.0,
+            grams: 500.0,
+            date: Some("2026-01-05".into()),
+            supplier: "Ombery".into(),
+        };
+        assert_eq!(item.earlier_prices, [paid]);
+    }
+
+    #[test]
+    fn typed_back_or_emptied_and_typed_again_it_is_as_it_was() {
+        let before = priced(10.0, "2026-01-05");
+        let mut item = before.clone();
+        item.type_price(Some((11.0, 500.0)), "2026-06-01");
+        item.type_price(Some((10.0, 500.0)), "2026-06-01");
+        assert_eq!(item, before);
+        item.type_price(None, "2026-06-01");
+        assert_eq!((&item.price, item.earlier_prices.len()), (&None, 1));
+        item.type_price(Some((11.0, 500.0)), "2026-06-01");
+        assert_eq!(item.earlier_prices.len(), 1);
+    }
+
+    #[test]
+    fn the_history_is_newest_first_and_compares_what_a_gram_costs() {
+        let mut item = priced(10.0, "2026-01-05");
+        item.type_price(Some((20.0, 1000.0)), "2026-03-01");
+        item.type_price(Some((25.0, 1000.0)), "2026-06-01");
+        let rows = item.price_history();
+        let changes: Vec<Option<f64>> = rows.iter().map(|row| row.change_percent).collect();
+        assert_eq!(changes, [Some(25.0), Some(0.0), None]);
+        assert_eq!(rows[0].earlier, None);
+        assert_eq!(
+            (rows[1].earlier, rows[1].date),
+            (Some(1), Some("2026-03-01"))
+        );
+    }
+}

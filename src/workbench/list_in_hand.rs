@@ -1,0 +1,179 @@
+//! A list or recipe that is being brought in: what is asked about it, and what waits for an answer.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
+use std::time::Duration;
+
+use super::search::Search;
+use crate::book::{Book, IngredientId};
+use crate::edit::Edit;
+use crate::exchange::{
+    Arrival, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo,
+    Mapping, ReadRecipe, RecipeQuestion, Review, TextTable,
+};
+
+/// A file that is being brought in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ListInHand {
+    /// Where it is.
+    pub path: PathBuf,
+    /// What stands in it.
+    pub content: ListContent,
+}
+
+/// What a file that is brought in holds, by the ending of its name.
+#[derive(Clone, Debug, PartialEq)]
+pub enum ListContent {
+    /// A table: the bytes, for the delimiter is still to be chosen.
+    Table(Arc<Vec<u8>>),
+    /// A schema.org recipe, or why it is none.
+    Recipe(Result<Arc<ReadRecipe>, String>),
+    /// A recipe of another shop, or why it is none.
+    OtherShop(Result<Arc<ForeignRecipe>, String>),
+}
+
+/// How a table is to be read: what a person has chosen, the rest is told from the table.
+#[derive(Clone, Debug)]
+pub struct TableOrder {
+    /// The bytes of the file.
+    pub bytes: Arc<Vec<u8>>,
+    /// The sign between cells.
+    pub delimiter: Option<Delimiter>,
+    /// What each column means.
+    pub columns: Option<Vec<Option<Field>>>,
+    /// The decimal sign.
+    pub sign: Option<DecimalSign>,
+}
+
+impl PartialEq for TableOrder {
+    fn eq(&self, other: &Self) -> bool {
+        // It is asked for in every frame: the bytes are the same when they are the same in memory.
+        Arc::ptr_eq(&self.bytes, &other.bytes)
+            && self.delimiter == other.delimiter
+            && self.columns == other.columns
+            && self.sign == other.sign
+    }
+}
+
+/// A table as it was read, and what it would do to the book.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TableReview {
+    /// The table.
+    pub table: TextTable,
+    /// What its columns mean.
+    pub mapping: Mapping,
+    /// Its decimal signs.
+    pub signs: DecimalSigns,
+    /// Line by line.
+    pub review: Review,
+    /// How many lines are new, changed, the same, skipped.
+    pub counts: [usize; 4],
+    /// The book that it is about.
+    pub(super) of: Arc<Book>,
+}
+
+impl TableReview {
+    /// The book that it is about.
+    pub fn book(&self) -> &Book {
+        &self.of
+    }
+}
+
+/// A recipe of another shop, with what a person has chosen to stand for some of its ingredients.
+#[derive(Clone, Debug)]
+pub struct ArrivalOrder {
+    /// The recipe.
+    pub foreign: Arc<ForeignRecipe>,
+    /// What stands for a foreign ingredient.
+    pub chosen: BTreeMap<IngredientId, MappedTo>,
+}
+
+impl PartialEq for ArrivalOrder {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.foreign, &other.foreign) && self.chosen == other.chosen
+    }
+}
+
+/// A recipe of another shop as this shop would make it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ArrivalReview {
+    /// What stands for each foreign ingredient.
+    pub mappings: Vec<LineMapping>,
+    /// The recipe and what accepting it does, or why it can't be taken over.
+    pub arrival: Result<(Arrival, Edit), String>,
+}
+
+/// A schema.org recipe.
+#[derive(Clone, Debug)]
+pub struct RecipeOrder(pub Arc<ReadRecipe>);
+
+impl PartialEq for RecipeOrder {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+/// What adding a schema.org recipe does, with what has to be looked at; or why it can't be added.
+pub type RecipeReview = Result<(Edit, Vec<RecipeQuestion>), String>;
+
+/// Lines of a list that are taken into the book: all that change something, but for those that are refused.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ListTaking {
+    /// The list.
+    pub reviewed: Arc<Result<TableReview, String>>,
+    /// Lines that are left out, by position.
+    pub refused: BTreeSet<usize>,
+}
+
+/// An answer that comes from a thread.
+pub(super) struct Awaited<T>(Receiver<T>);
+
+impl<T: Send + 'static> Awaited<T> {
+    pub(super) fn start(
+        work: impl FnOnce() -> T + Send + 'static,
+        wake: Arc<dyn Fn() + Send + Sync>,
+    ) -> Self {
+        let (sender, answer) = channel();
+        std::thread::spawn(move || {
+            // Nobody waits for what was given up.
+            if sender.send(work()).is_ok() {
+                wake();
+            }
+        });
+        Self(answer)
+    }
+
+    /// The answer, `None` while there is none; `Err` when the thread broke down.
+    pub(super) fn poll(&self, patience: Duration) -> Option<Result<T, ()>> {
+        match self.0.recv_timeout(patience) {
+            Ok(answer) => Some(Ok(answer)),
+            Err(RecvTimeoutError::Timeout) => None,
+            Err(RecvTimeoutError::Disconnected) => Some(Err(())),
+        }
+    }
+}
+
+/// A file that is being read, with what it says or why it can't be read.
+pub(super) type Reading = (PathBuf, Awaited<Result<ListContent, String>>);
+
+/// What is being taken over into a book, with the edit that does it.
+pub(super) type Taking = (Arc<Book>, Awaited<Result<Option<Edit>, String>>);
+
+/// What is being brought in.
+#[derive(Default)]
+pub(super) struct BringingIn {
+    pub(super) list: Option<ListInHand>,
+    pub(super) reading: Option<Reading>,
+    pub(super) tables: Search<TableOrder, Result<TableReview, String>>,
+    pub(super) arrivals: Search<ArrivalOrder, ArrivalReview>,
+    pub(super) recipes: Search<RecipeOrder, RecipeReview>,
+    pub(super) taking: Option<Taking>,
+}
+
+impl BringingIn {
+    pub(super) fn is_searching(&self) -> bool {
+        self.tables.is_running() || self.arrivals.is_running() || self.recipes.is_running()
+    }
+}

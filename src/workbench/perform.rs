@@ -1,0 +1,242 @@
+//! Carries out what the screen wants done, and takes what has come meanwhile.
+
+use std::time::Duration;
+
+use super::action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
+use super::open_book::Workbench;
+use super::picker::{PickRequest, Polled};
+use crate::book::{Approval, Book, RecipeId, Settings, VersionId, resolve};
+use crate::book_file;
+use crate::edit::Edit;
+use crate::say::say;
+
+impl Workbench {
+    /// Does what the screen wants.
+    pub fn perform(&mut self, action: Action) {
+        match action {
+            Action::Edit { edits, focus } => self.edit(edits, focus),
+            Action::Command(command) => self.command(command),
+        }
+    }
+
+    /// Takes what has come meanwhile: an answer of the file dialog, the end of a save, a change of the file by another
+    /// program. Called once a frame.
+    pub fn poll(&mut self) {
+        self.poll_opening(Duration::ZERO);
+        self.poll_file();
+        self.poll_left_work(Duration::ZERO);
+        self.poll_recovery();
+        self.poll_earlier();
+        self.poll_picker();
+        self.poll_list(Duration::ZERO);
+        self.poll_taking(Duration::ZERO);
+    }
+
+    fn poll_picker(&mut self) {
+        let Some(asking) = &self.asking else { return };
+        let Polled::Answered(answer) = asking.poll() else {
+            return;
+        };
+        let request = asking.request;
+        self.asking = None;
+        match (request, answer) {
+            (PickRequest::Open, Some(path)) => self.intend(Intent::Open(path)),
+            (PickRequest::Save, Some(path)) => self.save_as(path),
+            (PickRequest::List, Some(path)) => self.read_list(path),
+            (_, None) => {}
+        }
+    }
+
+    fn command(&mut self, command: Command) {
+        match command {
+            Command::Undo | Command::Redo => {
+                let before = self.book().clone();
+                if command == Command::Undo {
+                    let edits = self.history.next_undo().map(|step| step.edits.clone());
+                    self.show_what_was_built_on(&edits.unwrap_or_default());
+                }
+                let focus = if command == Command::Undo {
+                    self.history.undo()
+                } else {
+                    self.history.redo()
+                };
+                self.focus = focus;
+                self.note_change(&before);
+            }
+            Command::Save => self.save(),
+            Command::SaveAs(path) => self.save_as_asking(path),
+            Command::ReplaceFile => self.replace_file(),
+            Command::LeaveFile => self.file.replacing = None,
+            Command::PickOpen => self.ask(PickRequest::Open),
+            Command::PickSave => self.ask(PickRequest::Save),
+            Command::Do(intent) => self.intend(intent),
+            Command::StopOpening => self.stop_opening(),
+            Command::SaveThenDo => {
+                if !self.is_saving() {
+                    self.save();
+                }
+                if !self.has_unsaved_changes()
+                    && !self.is_saving()
+                    && let Some(intent) = self.pending.take()
+                {
+                    self.carry_out(intent);
+                }
+            }
+            Command::DiscardThenDo => {
+                if let Some(intent) = self.pending.take() {
+                    self.carry_out(intent);
+                }
+            }
+            Command::StayHere => self.pending = None,
+            Command::Withdraw(focus) => {
+                let before = self.book().clone();
+                if let Some(edits) = self.history.withdraw(&focus) {
+                    self.show_what_was_built_on(&edits);
+                    self.note_change(&before);
+                }
+            }
+            Command::CloseStep => self.history.close_step(),
+            Command::StopSearching => self.stop_searching(),
+            Command::SearchAgain => self.search_again(),
+            Command::DismissMessage => self.message = None,
+            Command::Approve {
+                recipe,
+                version,
+                by,
+                reason,
+                tasted_at,
+            } => {
+                self.approve(&recipe, version, by, reason, tasted_at);
+            }
+            Command::GoBackToApproval { recipe, number } => {
+                self.go_back_to_approval(&recipe, number);
+            }
+            Command::ListEarlier => self.list_earlier(),
+            Command::LookAtEarlier(path) => self.look_at_earlier(path),
+            Command::RestoreEarlier(path) => self.restore_earlier(&path),
+            Command::TakeTheirs => self.take_theirs(),
+            Command::KeepMineAsCopy => self.keep_mine_as_copy(),
+            Command::MergeWithDisk { take_theirs } => self.merge_with_disk(&take_theirs),
+            Command::OverwriteDisk => self.overwrite_disk(),
+            Command::LeaveDiskChange => self.leave_disk_change(),
+            Command::AcceptRecovery => self.accept_recovery(),
+            Command::DiscardRecovery => self.discard_recovery(),
+            Command::ExportCards(order) => self.export_cards(order),
+            Command::StopExport => self.stop_export(),
+            Command::ShowFile(path) => self.show_file(&path),
+            Command::ReadList(path) => self.read_list(path),
+            Command::PickList => self.ask(PickRequest::List),
+            Command::TakeList(taking) => self.take_list(taking),
+            Command::PutListAway => self.put_list_away(),
+        }
+    }
+
+    /// A version that is taken back can't be shown any more: what it was built on is shown instead.
+    fn show_what_was_built_on(&mut self, taken_back: &[Edit]) {
+        if let Some((recipe, version)) = taken_back.iter().find_map(|edit| match edit {
+            Edit::AddVersion { recipe, version } => Some((recipe, version)),
+            _ => None,
+        }) {
+            self.show = Some(Shown {
+                recipe: recipe.clone(),
+                version: version.builds_on.clone(),
+            });
+        }
+    }
+
+    fn approve(
+        &mut self,
+        id: &RecipeId,
+        version: Option<VersionId>,
+        by: String,
+        reason: String,
+        tasted_at: Option<f64>,
+    ) {
+        let Some(recipe) = self.book().recipe(id) else {
+            return;
+        };
+        let resolved = resolve(recipe, version.as_ref()).0;
+        let date = jiff::ZonedDateTime::now().date().to_string();
+        let approval = Approval {
+            version,
+            date,
+            by,
+            reason,
+            tasted_at,
+            resolved,
+        };
+        self.edit(
+            vec![Edit::Approve {
+                recipe: id.clone(),
+                approval,
+            }],
+            ["recipe", id.as_str()].join(" "),
+        );
+        self.history.close_step();
+    }
+
+    fn go_back_to_approval(&mut self, id: &RecipeId, number: usize) {
+        let voice = self.voice;
+        let name = |approval: &Approval| say!(voice, "version-as-approved", day: &approval.date);
+        let Some(version) = self
+            .book()
+            .recipe(id)
+            .and_then(|recipe| recipe.version_like_approval(number, name))
+        else {
+            return;
+        };
+        self.show = Some(Shown {
+            recipe: id.clone(),
+            version: Some(version.id.clone()),
+        });
+        self.edit(
+            vec![Edit::AddVersion {
+                recipe: id.clone(),
+                version,
+            }],
+            ["recipe", id.as_str()].join(" "),
+        );
+        self.history.close_step();
+    }
+
+    pub(super) fn intend(&mut self, intent: Intent) {
+        if self.has_unsaved_changes() || self.is_saving() {
+            self.pending = Some(intent);
+        } else {
+            self.carry_out(intent);
+        }
+    }
+
+    fn carry_out(&mut self, intent: Intent) {
+        match intent {
+            Intent::Open(path) => self.open(path),
+            Intent::OpenSample(sample) => self.open_sample(sample),
+            Intent::New => {
+                let settings = Settings {
+                    shop: self.voice.word("new-shop").to_owned(),
+                    ..Settings::default()
+                };
+                let book = Book {
+                    settings,
+                    ..Book::default()
+                };
+                self.replace(book, Home::Nowhere(Unfiled::New), false);
+            }
+            Intent::Quit => {
+                // Saved or given up: there is nothing to bring back.
+                self.drop_unsaved_work();
+                self.quit = true;
+            }
+        }
+    }
+
+    pub(super) fn open_sample(&mut self, sample: Sample) {
+        match book_file::parse(sample.text()) {
+            Ok((book, _)) => self.replace(book, Home::Nowhere(Unfiled::Sample(sample)), false),
+            Err(problems) => {
+                let said = self.voice.load_problems(&problems);
+                self.message = Some(Message::Failed(said));
+            }
+        }
+    }
+}
