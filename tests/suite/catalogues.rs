@@ -134,11 +134,11 @@ const BEGINNINGS: [&str; 12] = [
     "severity-",
 ];
 
-fn root() -> &'static Path {
+pub(crate) fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
 
-fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
+pub(crate) fn files(folder: &Path, ending: &str, found: &mut Vec<PathBuf>) {
     let mut entries: Vec<PathBuf> = fs::read_dir(folder)
         .unwrap()
         .map(|entry| entry.unwrap().path())

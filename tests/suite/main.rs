@@ -37,6 +37,7 @@ mod fact_kinds;
 mod first_drink;
 #[path = "../fuzz/laws.rs"]
 mod fuzz_laws;
+mod german_window;
 mod habits;
 mod half_known;
 mod hardening;

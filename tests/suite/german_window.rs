@@ -1,0 +1,256 @@
+//! The window in its second language: nothing on it is left in the first.
+
+use std::collections::BTreeMap;
+
+use egui::{Key, Modifiers, Role};
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use evensip::book::{IngredientId, MeasureId, RecipeId, VersionId, VesselId};
+use evensip::say::{Language, Speaker};
+use evensip::swap::Question;
+use evensip::ui::counter_area::{CounterItem, Kind};
+use evensip::ui::{Area, AskedSwap};
+use evensip::workbench::Shown;
+use fluent_syntax::ast::{Entry, Pattern, PatternElement};
+
+use crate::catalogues::{files, root};
+use crate::window::{Window, press, settle, show, window_of};
+
+/// Pieces of a message shorter than this are in other languages, too: "g", "min", "Recipe" is not.
+const SHORTEST_WORD: usize = 4;
+/// Pieces beside arguments are looked for anywhere, so that they have to say more.
+const SHORTEST_PIECE: usize = 12;
+
+/// The texts of a message between its arguments, of every variant.
+fn pieces(pattern: &Pattern<String>, found: &mut Vec<String>) {
+    use fluent_syntax::ast::Expression;
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => found.push(value.trim().to_owned()),
+            PatternElement::Placeable {
+                expression: Expression::Select { variants, .. },
+            } => {
+                for variant in variants {
+                    pieces(&variant.value, found);
+                }
+            }
+            PatternElement::Placeable { .. } => {}
+        }
+    }
+}
+
+/// The pieces of every message of a language, and whether the message is a text alone.
+fn messages(language: &str) -> BTreeMap<String, (bool, Vec<String>)> {
+    let mut paths = Vec::new();
+    let folder = root().join("assets/languages").join(language);
+    files(&folder, "ftl", &mut paths);
+    let mut found = BTreeMap::new();
+    for path in paths {
+        let text = std::fs::read_to_string(&path).unwrap();
+        for entry in fluent_syntax::parser::parse(text).unwrap().body {
+            if let Entry::Message(message) = entry {
+                let value = message.value.unwrap();
+                let mut texts = Vec::new();
+                pieces(&value, &mut texts);
+                let is_alone = value.elements.len() == 1 && texts.len() == 1;
+                found.insert(message.id.name, (is_alone, texts));
+            }
+        }
+    }
+    found
+}
+
+/// What is English and not German: whole texts, and pieces of texts.
+struct English {
+    whole: Vec<String>,
+    pieces: Vec<String>,
+}
+
+impl English {
+    fn read() -> Self {
+        let (english, german) = (messages("en"), messages("de"));
+        let german_text: Vec<&String> = german.values().flat_map(|(_, texts)| texts).collect();
+        let (mut whole, mut pieces) = (Vec::new(), Vec::new());
+        for (name, (is_alone, texts)) in &english {
+            // Cards are printed in a language of their own, and commands are spoken in English.
+            let Some(_) = german.get(name) else {
+                continue;
+            };
+            for text in texts {
+                let length = text.chars().count();
+                if *is_alone && length >= SHORTEST_WORD && !german_text.contains(&text) {
+                    whole.push(text.clone());
+                }
+                let is_told = text.contains(' ') && length >= SHORTEST_PIECE;
+                if is_told && !german_text.iter().any(|german| german.contains(text)) {
+                    pieces.push(text.clone());
+                }
+            }
+        }
+        Self { whole, pieces }
+    }
+
+    fn is_in(&self, text: &str) -> bool {
+        self.whole.iter().any(|whole| whole == text)
+            || self.pieces.iter().any(|piece| text.contains(piece))
+    }
+
+    /// What the window says in English.
+    fn found_in(&self, window: &Window, own_words: &str) -> Vec<String> {
+        let mut found = Vec::new();
+        for node in window.root().children_recursive() {
+            let node = node.accesskit_node();
+            // What stands in a field is a person's.
+            let is_field = matches!(node.role(), Role::TextInput | Role::MultilineTextInput);
+            let value = node.value().filter(|_| !is_field);
+            for text in [node.label(), value, node.placeholder().map(str::to_owned)] {
+                let text = text.unwrap_or_default();
+                if self.is_in(&text) && !own_words.contains(&text) {
+                    found.push(text);
+                }
+            }
+        }
+        found
+    }
+}
+
+/// A German window on the built-in book.
+fn german_window(size: [f32; 2]) -> Window {
+    let mut window = window_of(size, None);
+    window.state_mut().view_mut().language = Language::from_code("de").unwrap();
+    window.run();
+    window
+}
+
+/// What the person who wrote the book has written: names, notes, instructions.
+fn own_words(window: &Window) -> String {
+    evensip::book_file::write(window.state().workbench().book())
+}
+
+fn go(window: &mut Window, area: Area) {
+    window.state_mut().view_mut().area = area;
+    window.run();
+    settle(window);
+}
+
+fn question(recipe: &str, replace: &str, with: &str) -> Question {
+    Question {
+        recipe: RecipeId::new(recipe).unwrap(),
+        version: None,
+        replace: IngredientId::new(replace).unwrap(),
+        with: IngredientId::new(with).unwrap(),
+        adjust: None,
+    }
+}
+
+/// Walks through what the window shows, and tells what is English in it.
+fn english_on(size: [f32; 2]) -> Vec<String> {
+    let english = English::read();
+    let mut window = german_window(size);
+    let own = own_words(&window);
+    let mut found: Vec<String> = Vec::new();
+    let mut look = |window: &Window, place: &str| {
+        let said = english.found_in(window, &own);
+        found.extend(said.into_iter().map(|text| format!("{place}: {text}")));
+    };
+    let book = window.state().workbench().book().clone();
+    for recipe in book.recipes.iter().map(|recipe| recipe.id.to_string()) {
+        show(&mut window, &recipe, None);
+        look(&window, &recipe);
+    }
+    for area in Area::TABS.into_iter().chain([Area::Findings]) {
+        for recipe in ["hob-and-ember", "snowgate"] {
+            show(&mut window, recipe, None);
+            go(&mut window, area);
+            look(&window, &format!("{area:?}"));
+        }
+    }
+    // The line in hand, its finder, and what is asked about the recipe.
+    go(&mut window, Area::Recipe);
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
+    look(&window, "line in hand");
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    look(&window, "finder");
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    for (key, place) in [
+        (Key::F, "find"),
+        (Key::O, "open"),
+        (Key::S, "save"),
+        (Key::F1, "keys"),
+    ] {
+        let modifiers = if key == Key::F1 {
+            Modifiers::NONE
+        } else {
+            Modifiers::COMMAND
+        };
+        press(&mut window, modifiers, key);
+        look(&window, place);
+        press(&mut window, Modifiers::NONE, Key::Escape);
+    }
+    let speaker = Speaker::new(&book).in_language(Language::from_code("de").unwrap());
+    let menu = speaker.word("shell-book");
+    if let Some(button) = window.query_by_role_and_label(Role::Button, menu) {
+        button.click();
+        window.run();
+        look(&window, "menu of the book");
+        press(&mut window, Modifiers::NONE, Key::Escape);
+    }
+    // What the shop has.
+    go(&mut window, Area::Counter);
+    let items = [
+        CounterItem::Ingredient(IngredientId::new("tambrel-chestnut").unwrap()),
+        CounterItem::Ingredient(IngredientId::new("ondry-creamer").unwrap()),
+        CounterItem::Measure(first_measure(&book)),
+        CounterItem::Vessel(first_vessel(&book)),
+    ];
+    for item in items {
+        window.state_mut().areas_mut().counter.show(item.clone());
+        window.run();
+        look(&window, &format!("{item:?}"));
+    }
+    for kind in Kind::ALL {
+        window.state_mut().areas_mut().counter.look_at(kind);
+        window.run();
+        look(&window, &format!("{kind:?}"));
+    }
+    // A swap, answered, and taught.
+    show(&mut window, "hob-and-ember", None);
+    let asked = question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer");
+    window.state_mut().view_mut().swap = AskedSwap::asking(asked);
+    for area in [Area::Swap, Area::Lesson] {
+        go(&mut window, area);
+        look(&window, &format!("{area:?}, asked"));
+    }
+    let recipe = book
+        .recipe(&RecipeId::new("hob-and-ember").unwrap())
+        .unwrap();
+    let version = recipe.versions.first().map(|version| version.id.clone());
+    window.state_mut().areas_mut().compare.beside = vec![beside(version)];
+    go(&mut window, Area::Compare);
+    look(&window, "two drinks");
+    found
+}
+
+fn beside(version: Option<VersionId>) -> Shown {
+    Shown {
+        recipe: RecipeId::new("hob-and-ember").unwrap(),
+        version,
+    }
+}
+
+fn first_measure(book: &evensip::book::Book) -> MeasureId {
+    book.measures.iter().next().unwrap().id.clone()
+}
+
+fn first_vessel(book: &evensip::book::Book) -> VesselId {
+    book.vessels.iter().next().unwrap().id.clone()
+}
+
+#[test]
+fn nothing_of_the_german_window_is_english() {
+    for size in [[1360.0, 860.0], [1024.0, 700.0]] {
+        let mut found = english_on(size);
+        found.sort();
+        found.dedup();
+        assert!(found.is_empty(), "{size:?}:\n{}", found.join("\n"));
+    }
+}
