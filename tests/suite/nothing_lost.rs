@@ -380,7 +380,7 @@ fn a_side_is_chosen_by_a_click_that_comes_with_the_pointer() {
     click_in_one_frame(&mut window, "In the file: name of Snowgate, theirs");
     for _ in 0..3 {
         click_in_one_frame(&mut window, "In the file: name of Pear Drift, theirs");
-        click_in_one_frame(&mut window, "Here: Pear Drift, theirs");
+        click_in_one_frame(&mut window, "Here: name of Pear Drift, theirs");
     }
     click_in_one_frame(&mut window, "Merge");
     assert_eq!(name_on_screen(&window, "snowgate"), "Snowgate, theirs");
