@@ -83,7 +83,7 @@ pub(crate) fn choose(window: &mut Window, menu: &str, word: &str) {
 
 /// Goes on until nothing is looked for any more.
 pub(crate) fn settle(window: &mut Window) {
-    for _ in 0..4000 {
+    for _ in 0..12_000 {
         window.run();
         if !window.state().workbench().is_searching() {
             window.run();

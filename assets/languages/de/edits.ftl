@@ -21,11 +21,15 @@ edit-remove-version = Version „{ $version }“ entfernen
 edit-approve = { $recipe } freigeben
 # Something of the book that is changed or added: a recipe, an ingredient, a measure, a vessel.
 edit-put = { $name } ändern
+# $fields is a list of the texts of item-field-…: "price and supplier".
+edit-put-fields = { $name } ändern: { $fields }
+edit-add = { $name } hinzufügen
 edit-remove-recipe = { $name } löschen
 edit-remove-ingredient = Zutat „{ $name }“ entfernen
 edit-remove-measure = Dosierhilfe „{ $name }“ entfernen
 edit-remove-vessel = Gefäß „{ $name }“ entfernen
 edit-settings = Einstellungen des Ladens ändern
+edit-settings-fields = Einstellungen des Ladens ändern: { $fields }
 
 ## Refusals
 

@@ -90,3 +90,10 @@ cooling-no-warmer = es wird nicht wärmer als der Raum serviert
 cooling-not-known = die Serviertemperatur ist nicht bekannt
 cooling-no-cup = kein Becher ist gewählt
 serving-no-capacity = das Fassungsvermögen des Bechers ist nicht bekannt: eingeben
+
+## What was kept or taken whole when two books were put together
+
+merge-kept-here = „{ $name }“ wurde hier entfernt, bleibt aber im Buch, weil „{ $by }“ in der Datei es braucht.
+merge-kept-in-file = „{ $name }“ wurde in der Datei entfernt, bleibt aber im Buch, weil „{ $by }“ es hier braucht.
+merge-whole-here = Mit den Änderungen beider Seiten würde ein Ansatz sich selbst brauchen. Deshalb steht Folgendes jetzt so da, wie es hier war: { $names }.
+merge-whole-in-file = Mit den Änderungen beider Seiten würde ein Ansatz sich selbst brauchen. Deshalb steht Folgendes jetzt so da, wie es in der Datei war: { $names }.
