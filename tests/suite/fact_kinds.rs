@@ -109,7 +109,9 @@ fn of_object(object: &Map<String, Value>, path: &str) -> usize {
                     let facts = facts.unwrap_or_else(|| panic!("{about}: no {beside}"));
                     assert_eq!(facts.len(), items.len(), "{about}: {beside}");
                     if beside == "kinds" {
-                        facts.iter().for_each(|kind| assert_kind(kind, &about));
+                        for kind in facts {
+                            assert_kind(kind, &about);
+                        }
                     } else {
                         assert!(facts.iter().all(Value::is_object), "{about}");
                     }

@@ -206,7 +206,7 @@ fn of_version(recipe: &Recipe, version: &Version, words: &Words<'_>, things: &mu
     for change in &version.changes {
         match change {
             Change::Note(line, note) => {
-                of_text(recipe, id, line, FoundKind::Note, note, words, things)
+                of_text(recipe, id, line, FoundKind::Note, note, words, things);
             }
             Change::Instruction(line, text) => {
                 of_text(

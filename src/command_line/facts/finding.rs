@@ -40,6 +40,7 @@ pub(in crate::command_line) fn place(place: &Place) -> Value {
 }
 
 /// What is wrong.
+#[expect(clippy::too_many_lines, reason = "the arguments of each kind")]
 pub(in crate::command_line) fn finding(kind: &FindingKind) -> Fact {
     let arguments = match kind {
         FindingKind::Dangling { kind, id, nearest } => {

@@ -55,7 +55,7 @@ impl Fact {
     }
 }
 
-/// Puts facts beside a list of sentences: "reasons" gets "reason_kinds" and "reason_arguments", each in the order of the sentences.
+/// Puts facts beside a list of sentences: "reasons" gets `reason_kinds` and `reason_arguments`, each in the order of the sentences.
 pub(super) fn beside_each(object: &mut Value, one: &str, facts: Vec<Fact>) {
     if let Value::Object(map) = object {
         let kinds: Vec<&str> = facts.iter().map(|fact| fact.kind).collect();
