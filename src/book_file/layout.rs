@@ -76,7 +76,9 @@ impl Layout {
 
     fn lines(&mut self, name: Option<&str>, value: &(impl Serialize + ?Sized)) -> fmt::Result {
         self.indent();
-        name.into_iter().for_each(|name| self.name(name));
+        if let Some(name) = name {
+            self.name(name);
+        }
         value.serialize(&mut *self)?;
         self.text.push_str(",\n");
         Ok(())
@@ -162,7 +164,9 @@ impl Brackets<'_> {
             layout.text.push_str(", ");
         }
         self.is_empty = false;
-        name.into_iter().for_each(|name| layout.name(name));
+        if let Some(name) = name {
+            layout.name(name);
+        }
         value.serialize(layout)
     }
 

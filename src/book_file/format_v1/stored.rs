@@ -18,6 +18,7 @@ pub(crate) trait Stored<B>: Sized {
     fn into_book(self, checker: &mut Checker<'_>) -> B;
 
     /// What names it among the items of a list.
+    #[expect(clippy::unnecessary_literal_bound, reason = "what has a name lends it")]
     fn label(&self) -> &str {
         ""
     }
