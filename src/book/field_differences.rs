@@ -3,9 +3,19 @@
 //! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared and merged.
 
 use super::{
-    Differences, Ingredient, Measure, Recipe, Settings, Side, State, Version, VersionId, Vessel,
+    Differences, Ingredient, Measure, Recipe, Settings, State, Version, VersionId, Vessel,
     differences_between, resolve,
 };
+
+/// Whose state is taken.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Side {
+    /// That of the book in hand.
+    #[default]
+    Mine,
+    /// That of the other book.
+    Theirs,
+}
 
 /// Fields of an item that only make sense together, by their names in the file: who changes one has looked at the others. The
 /// one that names them stands first.

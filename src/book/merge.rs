@@ -11,20 +11,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::difference::{Named, is_same, is_same_order};
-use super::field_differences::{Fields, Together, merged};
+use super::field_differences::{Fields, Side, Together, merged};
 use super::references::each_reference;
 use super::well_formed::each_circle;
 use super::{Book, Entry, IngredientId, ItemChange, ItemId, Shelf};
-
-/// Whose state is taken.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Side {
-    /// That of the book in hand.
-    #[default]
-    Mine,
-    /// That of the other book.
-    Theirs,
-}
 
 /// What is taken from one side: fields of an item that belong together, or the item as a whole.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]

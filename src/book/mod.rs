@@ -51,7 +51,7 @@ pub use composition::{
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
-pub use field_differences::{ItemDetail, Together};
+pub use field_differences::{ItemDetail, Side, Together};
 pub use figure_name::{FigureName, FigureRange};
 pub use finding::{
     AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,
@@ -65,7 +65,7 @@ pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
 pub use lineages::Lineages;
 pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
-pub use merge::{Conflict, Merge, MergeNote, Part, Side, merge};
+pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{EarlierPrice, Price};
 pub use price_change::PriceInTime;

@@ -1,19 +1,20 @@
 //! Reads and writes book files: RON text of a numbered format, checked in full before it becomes a book.
 //!
-//! The types of [`crate::book`] know nothing of files. Reading goes text → structs of the format → book, so that the document can
-//! change without the files of older programs becoming unreadable; writing goes book → text directly, because one
-//! changed value must be one changed line in a version control, and that is a question of layout.
+//! The types of [`crate::book`] know nothing of files. Reading goes text → types of the format → book and writing goes back the
+//! same way, so that the document can change without the files of older programs becoming unreadable. The format lists each
+//! field once; `layout` writes a value a line, so that one changed value is one changed line in a version control.
 //!
 //! What can't become a book is a [`LoadProblem`]; what a book may contain although it is wrong (a dangling id, an amount
 //! below zero) is a finding of the book, so that it can be opened and put right.
 
 mod changes;
-mod convert;
+mod checker;
 mod earlier;
 mod error;
 mod export;
 mod fingerprint;
 mod format_v1;
+mod layout;
 mod load;
 mod parse;
 mod put;

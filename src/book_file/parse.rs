@@ -6,7 +6,7 @@ use ron::extensions::Extensions;
 
 use super::error::{Found, LoadProblem, TextFault, Wanted};
 use super::format_v1::FIGURE;
-use super::{FORMAT, LONGEST_TEXT, convert, format_v1, scan};
+use super::{FORMAT, LONGEST_TEXT, format_v1, scan};
 use crate::book::{self, Book, Finding};
 use crate::quantity::excerpt;
 
@@ -37,7 +37,7 @@ pub(super) fn read_book(text: &str) -> Result<Book, Vec<LoadProblem>> {
     let file: format_v1::Book = options
         .from_str(text)
         .map_err(|error| vec![text_problem(text, error)])?;
-    convert::book_from_file(file, text)
+    file.into_book(text)
 }
 
 /// Refuses what is too long or of another format before anything else is read: a newer format may hold fields that are

@@ -13,8 +13,11 @@ use evensip::workbench::Shown;
 use fluent_syntax::ast::{Entry, Pattern, PatternElement};
 
 use crate::catalogues::{files, root};
-use crate::window::{Window, press, settle, show, window_of};
+use crate::window::{Window, press, show, window_of};
 
+/// What is looked for in the background is waited for, but says enough while it is looked for.
+const WAIT: std::time::Duration = std::time::Duration::from_millis(10);
+const MOST_WAITS: usize = 500;
 /// Pieces of a message shorter than this are in other languages, too: "g", "min", "Recipe" is not.
 const SHORTEST_WORD: usize = 4;
 /// Pieces beside arguments are looked for anywhere, so that they have to say more.
@@ -128,8 +131,14 @@ fn own_words(window: &Window) -> String {
 
 fn go(window: &mut Window, area: Area) {
     window.state_mut().view_mut().area = area;
+    for _ in 0..MOST_WAITS {
+        window.run();
+        if !window.state().workbench().is_searching() {
+            break;
+        }
+        std::thread::sleep(WAIT);
+    }
     window.run();
-    settle(window);
 }
 
 fn question(recipe: &str, replace: &str, with: &str) -> Question {

@@ -1,18 +1,284 @@
 //! Ingredients as they stand in a file.
 
-use serde::Deserialize;
-use serde::de::{Deserializer, Error as _, SeqAccess, Visitor};
+use serde::de::{Deserialize, Deserializer, Error as _, SeqAccess, Visitor};
+use serde::ser::{Serialize, Serializer};
 
+use super::super::checker::Checker;
+use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
     SaltUnit,
 };
+use crate::book::{self, LabelUnits, Nutrient};
+
+in_file! {
+    struct Ingredient named by id {
+        id: String,
+        name: String,
+        brand: String = nothing,
+        supplier: String = nothing,
+        lot: String = nothing,
+        form: Form,
+        role: Role,
+        composition: Composition = nothing,
+        density: Option<Figure> = nothing,
+        bulk_density: Option<Figure> = nothing,
+        temperature: Option<f64> = nothing,
+        statement: String = nothing,
+        allergens: Option<AllergenStatement> = nothing,
+        diet: Diet = nothing,
+        opened_life_hours: Option<f64> = nothing,
+        price: Option<Price> = nothing,
+        earlier_prices: Vec<EarlierPrice> = nothing,
+        house_made: Option<HouseMade> = nothing,
+        note: String = nothing,
+    }
+}
+
+file_group! {
+    #[derive(Default)]
+    struct Composition {
+        basis: Option<Basis> = nothing,
+        carbohydrate_kind: Option<CarbohydrateKind> = nothing,
+        energy_in: Option<EnergyUnit> = nothing,
+        salt_as: Option<SaltUnit> = nothing,
+        energy: Option<Figure> = nothing,
+        water: Option<Figure> = nothing,
+        fat: Option<Figure> = nothing,
+        saturates: Option<Figure> = nothing,
+        carbohydrate: Option<Figure> = nothing,
+        sugars: Option<Figure> = nothing,
+        polyols: Option<Figure> = nothing,
+        fibre: Option<Figure> = nothing,
+        protein: Option<Figure> = nothing,
+        salt: Option<Figure> = nothing,
+        acid: Option<Figure> = nothing,
+        tea_solids: Option<Figure> = nothing,
+        insoluble: Option<Figure> = nothing,
+        caffeine: Option<Figure> = nothing,
+        brix: Option<Figure> = nothing,
+        polyol: Option<PolyolKind> = nothing,
+        sugar_profile: Option<SugarProfile> = nothing,
+        free_sugar_fraction: Option<f64> = nothing,
+        flavours: Vec<FlavourStrength> = nothing,
+        high_potency: Vec<HighPotencyAmount> = nothing,
+    }
+}
+
+impl Composition {
+    /// The field that holds a figure, and its name.
+    fn figure(&mut self, nutrient: Nutrient) -> (&mut Option<Figure>, &'static str) {
+        match nutrient {
+            Nutrient::Energy => (&mut self.energy, "energy"),
+            Nutrient::Water => (&mut self.water, "water"),
+            Nutrient::Fat => (&mut self.fat, "fat"),
+            Nutrient::Saturates => (&mut self.saturates, "saturates"),
+            Nutrient::Carbohydrate => (&mut self.carbohydrate, "carbohydrate"),
+            Nutrient::Sugars => (&mut self.sugars, "sugars"),
+            Nutrient::Polyols => (&mut self.polyols, "polyols"),
+            Nutrient::Fibre => (&mut self.fibre, "fibre"),
+            Nutrient::Protein => (&mut self.protein, "protein"),
+            Nutrient::Salt => (&mut self.salt, "salt"),
+            Nutrient::Acid => (&mut self.acid, "acid"),
+            Nutrient::TeaSolids => (&mut self.tea_solids, "tea_solids"),
+            Nutrient::Insoluble => (&mut self.insoluble, "insoluble"),
+            Nutrient::Caffeine => (&mut self.caffeine, "caffeine"),
+            Nutrient::Brix => (&mut self.brix, "brix"),
+        }
+    }
+}
+
+/// The book keeps the figures in a map.
+impl Stored<book::Composition> for Composition {
+    fn from_book(value: &book::Composition) -> Self {
+        let book::Composition {
+            basis,
+            carbohydrate_kind,
+            printed,
+            units: LabelUnits { energy, salt },
+            polyol,
+            sugar_profile,
+            free_sugar_fraction,
+            flavours,
+            high_potency,
+        } = value;
+        let mut found = Self {
+            basis: Stored::from_book(basis),
+            carbohydrate_kind: Stored::from_book(carbohydrate_kind),
+            energy_in: Stored::from_book(energy),
+            salt_as: Stored::from_book(salt),
+            polyol: Stored::from_book(polyol),
+            sugar_profile: Stored::from_book(sugar_profile),
+            free_sugar_fraction: *free_sugar_fraction,
+            flavours: Stored::from_book(flavours),
+            high_potency: Stored::from_book(high_potency),
+            ..Self::default()
+        };
+        for (nutrient, figure) in printed {
+            *found.figure(*nutrient).0 = Some(Figure::from_book(figure));
+        }
+        found
+    }
+
+    fn into_book(mut self, checker: &mut Checker<'_>) -> book::Composition {
+        let basis = checker.within("basis", |checker| self.basis.take().into_book(checker));
+        let stated = |nutrient| {
+            let (field, name) = self.figure(nutrient);
+            let figure = field.take()?;
+            let figure = checker.within(name, |checker| figure.into_book(checker));
+            Some((nutrient, figure))
+        };
+        let printed = Nutrient::ALL.into_iter().filter_map(stated).collect();
+        book::Composition {
+            basis,
+            carbohydrate_kind: self.carbohydrate_kind.into_book(checker),
+            printed,
+            units: LabelUnits {
+                energy: self.energy_in.into_book(checker),
+                salt: self.salt_as.into_book(checker),
+            },
+            polyol: self.polyol.into_book(checker),
+            sugar_profile: checker.within("sugar_profile", |checker| {
+                self.sugar_profile.into_book(checker)
+            }),
+            free_sugar_fraction: checker.within("free_sugar_fraction", |checker| {
+                self.free_sugar_fraction.into_book(checker)
+            }),
+            flavours: checker.within("flavours", |checker| self.flavours.into_book(checker)),
+            high_potency: checker.within("high_potency", |checker| {
+                self.high_potency.into_book(checker)
+            }),
+        }
+    }
+}
+
+in_file! {
+    enum Basis with parts here {
+        Per100Grams,
+        Per100Millilitres,
+        PerServing(grams: f64),
+    }
+}
+
+in_file! {
+    /// Own fractions sum to 1, which is checked, so that one left out can only be 0.
+    enum SugarProfile with parts here {
+        Sucrose,
+        Invert,
+        Hfcs42,
+        Hfcs55,
+        Fructose,
+        Glucose,
+        Lactose,
+        Honey,
+        GlucoseSyrup {
+            dextrose_equivalent: f64,
+        },
+        Own {
+            sucrose: f64 = nothing,
+            glucose: f64 = nothing,
+            fructose: f64 = nothing,
+            lactose: f64 = nothing,
+            maltose: f64 = nothing,
+            other: f64 = nothing,
+        },
+    }
+}
+
+in_file! {
+    struct FlavourStrength named by name {
+        name: String,
+        per_gram: Option<Figure> = nothing,
+    }
+}
+
+in_file! {
+    struct HighPotencyAmount {
+        sweetener: HighPotencySweetener,
+        milligrams: Option<Figure> = nothing,
+    }
+}
+
+in_file! {
+    /// An empty "contains" is written: it states that there are none, which is not the same as no statement.
+    struct AllergenStatement {
+        #[serde(default)]
+        contains: Vec<Allergen>,
+        may_contain: Vec<Allergen> = nothing,
+    }
+}
+
+in_file! {
+    #[derive(Default)]
+    struct Diet {
+        vegan: Option<bool> = nothing,
+        dairy_free: Option<bool> = nothing,
+    }
+}
+
+in_file! {
+    struct Price {
+        pack: f64,
+        grams: f64,
+        waste_percent: f64,
+        date: Option<String> = nothing,
+    }
+}
+
+in_file! {
+    struct EarlierPrice {
+        pack: f64,
+        grams: f64,
+        date: Option<String> = nothing,
+        supplier: String = nothing,
+    }
+}
+
+in_file! {
+    struct HouseMade {
+        recipe: String,
+        yield_grams: Figure,
+        extraction: Option<Figure> = nothing,
+        shelf_life_hours: Option<f64> = nothing,
+        waste_percent: f64,
+    }
+}
 
 /// `(8.0, Label)`, or with its standard uncertainty `(8.0, Measured, 0.2)`.
+#[derive(PartialEq)]
 pub(crate) struct Figure {
-    pub(crate) value: f64,
-    pub(crate) evidence: Evidence,
-    pub(crate) u: Option<f64>,
+    value: f64,
+    evidence: Evidence,
+    u: Option<f64>,
+}
+
+impl Stored<book::Figure> for Figure {
+    fn from_book(value: &book::Figure) -> Self {
+        let book::Figure { value, evidence, u } = value;
+        Self {
+            value: *value,
+            evidence: Stored::from_book(evidence),
+            u: *u,
+        }
+    }
+
+    fn into_book(self, checker: &mut Checker<'_>) -> book::Figure {
+        book::Figure {
+            value: self.value.into_book(checker),
+            evidence: self.evidence.into_book(checker),
+            u: self.u.into_book(checker),
+        }
+    }
+}
+
+impl Serialize for Figure {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let Self { value, evidence, u } = self;
+        match u {
+            Some(u) => (value, evidence, u).serialize(serializer),
+            None => (value, evidence).serialize(serializer),
+        }
+    }
 }
 
 impl<'de> Deserialize<'de> for Figure {
@@ -43,162 +309,4 @@ impl<'de> Visitor<'de> for FigureVisitor {
             u: parts.next_element()?,
         })
     }
-}
-
-#[derive(Deserialize)]
-pub(crate) enum Basis {
-    Per100Grams,
-    Per100Millilitres,
-    PerServing(f64),
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) enum SugarProfile {
-    Sucrose,
-    Invert,
-    Hfcs42,
-    Hfcs55,
-    Fructose,
-    Glucose,
-    Lactose,
-    Honey,
-    GlucoseSyrup {
-        dextrose_equivalent: f64,
-    },
-    /// The fractions sum to 1, which is checked, so that one left out can only be 0.
-    Own {
-        #[serde(default)]
-        sucrose: f64,
-        #[serde(default)]
-        glucose: f64,
-        #[serde(default)]
-        fructose: f64,
-        #[serde(default)]
-        lactose: f64,
-        #[serde(default)]
-        maltose: f64,
-        #[serde(default)]
-        other: f64,
-    },
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct FlavourStrength {
-    pub(crate) name: String,
-    pub(crate) per_gram: Option<Figure>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct HighPotencyAmount {
-    pub(crate) sweetener: HighPotencySweetener,
-    pub(crate) milligrams: Option<Figure>,
-}
-
-#[derive(Default, Deserialize)]
-#[serde(deny_unknown_fields, default)]
-pub(crate) struct Composition {
-    pub(crate) basis: Option<Basis>,
-    pub(crate) carbohydrate_kind: Option<CarbohydrateKind>,
-    pub(crate) energy_in: Option<EnergyUnit>,
-    pub(crate) salt_as: Option<SaltUnit>,
-    pub(crate) polyol: Option<PolyolKind>,
-    pub(crate) energy: Option<Figure>,
-    pub(crate) water: Option<Figure>,
-    pub(crate) fat: Option<Figure>,
-    pub(crate) saturates: Option<Figure>,
-    pub(crate) carbohydrate: Option<Figure>,
-    pub(crate) sugars: Option<Figure>,
-    pub(crate) polyols: Option<Figure>,
-    pub(crate) fibre: Option<Figure>,
-    pub(crate) protein: Option<Figure>,
-    pub(crate) salt: Option<Figure>,
-    pub(crate) acid: Option<Figure>,
-    pub(crate) tea_solids: Option<Figure>,
-    pub(crate) insoluble: Option<Figure>,
-    pub(crate) caffeine: Option<Figure>,
-    pub(crate) brix: Option<Figure>,
-    pub(crate) sugar_profile: Option<SugarProfile>,
-    pub(crate) free_sugar_fraction: Option<f64>,
-    pub(crate) flavours: Vec<FlavourStrength>,
-    pub(crate) high_potency: Vec<HighPotencyAmount>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct AllergenStatement {
-    #[serde(default)]
-    pub(crate) contains: Vec<Allergen>,
-    #[serde(default)]
-    pub(crate) may_contain: Vec<Allergen>,
-}
-
-#[derive(Default, Deserialize)]
-#[serde(deny_unknown_fields, default)]
-pub(crate) struct Diet {
-    pub(crate) vegan: Option<bool>,
-    pub(crate) dairy_free: Option<bool>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Price {
-    pub(crate) pack: f64,
-    pub(crate) grams: f64,
-    pub(crate) waste_percent: f64,
-    pub(crate) date: Option<String>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct EarlierPrice {
-    pub(crate) pack: f64,
-    pub(crate) grams: f64,
-    pub(crate) date: Option<String>,
-    #[serde(default)]
-    pub(crate) supplier: String,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct HouseMade {
-    pub(crate) recipe: String,
-    pub(crate) yield_grams: Figure,
-    pub(crate) extraction: Option<Figure>,
-    pub(crate) shelf_life_hours: Option<f64>,
-    pub(crate) waste_percent: f64,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Ingredient {
-    pub(crate) id: String,
-    pub(crate) name: String,
-    #[serde(default)]
-    pub(crate) brand: String,
-    #[serde(default)]
-    pub(crate) supplier: String,
-    #[serde(default)]
-    pub(crate) lot: String,
-    pub(crate) form: Form,
-    pub(crate) role: Role,
-    #[serde(default)]
-    pub(crate) composition: Composition,
-    pub(crate) density: Option<Figure>,
-    pub(crate) bulk_density: Option<Figure>,
-    pub(crate) temperature: Option<f64>,
-    #[serde(default)]
-    pub(crate) statement: String,
-    pub(crate) allergens: Option<AllergenStatement>,
-    #[serde(default)]
-    pub(crate) diet: Diet,
-    pub(crate) opened_life_hours: Option<f64>,
-    pub(crate) price: Option<Price>,
-    #[serde(default)]
-    pub(crate) earlier_prices: Vec<EarlierPrice>,
-    pub(crate) house_made: Option<HouseMade>,
-    #[serde(default)]
-    pub(crate) note: String,
 }

@@ -1,132 +1,131 @@
 //! Recipes, versions and approvals as they stand in a file.
 
-use serde::Deserialize;
-
+use super::super::checker::Checker;
+use super::stored::{Stored, file_group, in_file};
 use super::{Role, Stage, State};
+use crate::book::MOST_LINES;
 
-#[derive(Deserialize)]
-pub(crate) enum Amount {
-    Grams(f64),
-    Millilitres(f64),
-    Count(f64, String),
-    FillTo(f64),
-    FillToRim,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Carried {
-    pub(crate) ingredient: String,
-    pub(crate) grams: f64,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) enum Entry {
-    Line {
+in_file! {
+    struct Recipe named by id {
         id: String,
+        name: String,
+        state: Option<State> = nothing,
+        entries: Vec<Entry> = nothing,
+        cup: Option<String> = nothing,
+        shaker: Option<String> = nothing,
+        strained: bool = nothing,
+        drinking_temperature: Option<f64> = nothing,
+        menu_price: Option<f64> = nothing,
+        versions: Vec<Version> = nothing,
+        approvals: Vec<Approval> = nothing,
+        note: String = nothing,
+    }
+}
+
+in_file! {
+    enum Entry with parts here {
+        Line {
+            id: String,
+            ingredient: String,
+            amount: Amount,
+            temperature: Option<f64> = nothing,
+            role: Role,
+            stage: Option<Stage> = nothing,
+            carried: Option<Carried> = nothing,
+            note: String = nothing,
+        } as Line,
+        Instruction {
+            id: String,
+            text: String,
+        } as Instruction,
+        ;
+        const MOST: usize = MOST_LINES;
+
+        fn label(&self) -> &str {
+            match self {
+                Self::Line { id, .. } | Self::Instruction { id, .. } => id,
+            }
+        }
+    }
+}
+
+in_file! {
+    enum Amount with parts here {
+        Grams(grams: f64),
+        Millilitres(millilitres: f64),
+        Count(uses: f64, measure: String),
+        FillTo(millilitres: f64),
+        FillToRim,
+    }
+}
+
+in_file! {
+    struct Carried {
         ingredient: String,
-        amount: Amount,
-        temperature: Option<f64>,
-        role: Role,
-        stage: Option<Stage>,
-        carried: Option<Carried>,
-        #[serde(default)]
-        note: String,
-    },
-    Instruction {
+        grams: f64,
+    }
+}
+
+in_file! {
+    struct Version named by id {
         id: String,
-        text: String,
-    },
+        name: String,
+        builds_on: Option<String> = nothing,
+        state: Option<State> = nothing,
+        season: String = nothing,
+        changes: Vec<Change> = nothing,
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) enum Change {
-    Ingredient(String, String),
-    Amount(String, Amount),
-    Temperature(String, Option<f64>),
-    Role(String, Role),
-    Stage(String, Stage),
-    Carried(String, Option<Carried>),
-    Note(String, String),
-    Instruction(String, String),
-    /// Behind another entry; at the beginning when `after` is absent.
-    Add {
-        after: Option<String>,
-        entry: Entry,
-    },
-    Remove(String),
-    /// Behind another entry; to the beginning when `after` is absent.
-    Move {
-        id: String,
-        after: Option<String>,
-    },
-    Cup(String),
-    Shaker(Option<String>),
-    Strained(bool),
-    DrinkingTemperature(Option<f64>),
-    MenuPrice(Option<f64>),
+in_file! {
+    /// What stands behind another entry stands at the beginning when `after` is absent.
+    enum Change with parts within {
+        Ingredient(id: String, ingredient: String),
+        Amount(id: String, amount: Amount),
+        Temperature(id: String, temperature: Option<f64>),
+        Role(id: String, role: Role),
+        Stage(id: String, stage: Stage),
+        Carried(id: String, carried: Option<Carried>),
+        Note(id: String, note: String),
+        Instruction(id: String, text: String),
+        Add {
+            after: Option<String> = nothing,
+            entry: Entry,
+        } as tuple,
+        Remove(id: String),
+        Move {
+            id: String,
+            after: Option<String> = nothing,
+        } as tuple,
+        Cup(cup: String),
+        Shaker(shaker: Option<String>),
+        Strained(strained: bool),
+        DrinkingTemperature(drinking_temperature: Option<f64>),
+        MenuPrice(menu_price: Option<f64>),
+        ;
+        const MOST: usize = MOST_LINES;
+    }
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Version {
-    pub(crate) id: String,
-    pub(crate) name: String,
-    pub(crate) builds_on: Option<String>,
-    pub(crate) state: Option<State>,
-    #[serde(default)]
-    pub(crate) season: String,
-    #[serde(default)]
-    pub(crate) changes: Vec<Change>,
+in_file! {
+    struct Approval {
+        version: Option<String> = nothing,
+        date: String,
+        by: String = nothing,
+        reason: String = nothing,
+        tasted_at: Option<f64> = nothing,
+        resolved: Resolved,
+    }
 }
 
-/// The lines of an approval as they were.
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Resolved {
-    #[serde(default)]
-    pub(crate) entries: Vec<Entry>,
-    pub(crate) cup: Option<String>,
-    pub(crate) shaker: Option<String>,
-    #[serde(default)]
-    pub(crate) strained: bool,
-    pub(crate) drinking_temperature: Option<f64>,
-    pub(crate) menu_price: Option<f64>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Approval {
-    pub(crate) version: Option<String>,
-    pub(crate) date: String,
-    #[serde(default)]
-    pub(crate) by: String,
-    #[serde(default)]
-    pub(crate) reason: String,
-    pub(crate) tasted_at: Option<f64>,
-    pub(crate) resolved: Resolved,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct Recipe {
-    pub(crate) id: String,
-    pub(crate) name: String,
-    pub(crate) state: Option<State>,
-    #[serde(default)]
-    pub(crate) entries: Vec<Entry>,
-    pub(crate) cup: Option<String>,
-    pub(crate) shaker: Option<String>,
-    #[serde(default)]
-    pub(crate) strained: bool,
-    pub(crate) drinking_temperature: Option<f64>,
-    pub(crate) menu_price: Option<f64>,
-    #[serde(default)]
-    pub(crate) versions: Vec<Version>,
-    #[serde(default)]
-    pub(crate) approvals: Vec<Approval>,
-    #[serde(default)]
-    pub(crate) note: String,
+in_file! {
+    /// The lines of an approval as they were.
+    struct Resolved {
+        entries: Vec<Entry> = nothing,
+        cup: Option<String> = nothing,
+        shaker: Option<String> = nothing,
+        strained: bool = nothing,
+        drinking_temperature: Option<f64> = nothing,
+        menu_price: Option<f64> = nothing,
+    }
 }

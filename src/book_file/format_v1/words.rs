@@ -1,7 +1,9 @@
 //! The words of a file for the plain choices of the book.
 
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
+use super::super::checker::Checker;
+use super::stored::Stored;
 use crate::book;
 
 /// Defines the words of a file for an enum of the book, and both directions; a variant that the book gains or loses does
@@ -9,19 +11,16 @@ use crate::book;
 macro_rules! words {
     ($($name:ident { $($variant:ident),+ $(,)? })+) => {
         $(
-            #[derive(Clone, Copy, Deserialize)]
+            #[derive(Clone, Copy, Deserialize, PartialEq, Serialize)]
             pub(crate) enum $name { $($variant),+ }
 
-            impl $name {
-                /// The word that stands in the file.
-                pub(crate) fn word(value: book::$name) -> &'static str {
-                    match value { $(book::$name::$variant => stringify!($variant)),+ }
+            impl Stored<book::$name> for $name {
+                fn from_book(value: &book::$name) -> Self {
+                    match value { $(book::$name::$variant => Self::$variant),+ }
                 }
-            }
 
-            impl From<$name> for book::$name {
-                fn from(word: $name) -> Self {
-                    match word { $($name::$variant => Self::$variant),+ }
+                fn into_book(self, _: &mut Checker<'_>) -> book::$name {
+                    match self { $(Self::$variant => book::$name::$variant),+ }
                 }
             }
         )+

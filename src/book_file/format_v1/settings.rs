@@ -1,0 +1,74 @@
+//! What holds for the whole shop, as it stands in a file.
+
+use super::super::checker::Checker;
+use super::Yardstick;
+use super::stored::{Stored, file_group, in_file};
+
+in_file! {
+    #[derive(Default)]
+    struct Settings {
+        shop: String = nothing,
+        note: String = nothing,
+        currency: Option<String> = usual,
+        room_temperature: Option<f64> = usual,
+        refrigerator_temperature: Option<f64> = usual,
+        ice_temperature: Option<f64> = usual,
+        hot_drinking_temperature: Option<f64> = usual,
+        iced_drinking_temperature: Option<f64> = usual,
+        hot_window: Option<TemperatureWindow> = usual,
+        iced_window: Option<TemperatureWindow> = usual,
+        ice_bulk_density: Option<f64> = usual,
+        ice_melt_rate: Option<f64> = nothing,
+        sales_tax_percent: Option<f64> = nothing,
+        instruments: Instruments = nothing,
+        steps: Vec<StepSetting> = nothing,
+        yardsticks: Vec<Yardstick> = nothing,
+        sugar_levels: Vec<NamedLevel> = nothing,
+        ice_levels: Vec<NamedLevel> = nothing,
+    }
+}
+
+in_file! {
+    struct TemperatureWindow {
+        from: f64,
+        to: f64,
+    }
+}
+
+in_file! {
+    #[derive(Default)]
+    struct Instruments {
+        scale_grams: Option<f64> = nothing,
+        thermometer_kelvin: Option<f64> = nothing,
+        jug_percent: Option<f64> = nothing,
+    }
+}
+
+in_file! {
+    struct StepSetting {
+        axis: Axis,
+        fraction: f64,
+        floor: f64,
+        weight: f64,
+    }
+}
+
+in_file! {
+    enum Axis with parts here {
+        Sweetness,
+        TeaStrength,
+        Flavour(name: String),
+        Creaminess,
+        Acidity,
+        Body,
+        Temperature,
+        Volume,
+    }
+}
+
+in_file! {
+    struct NamedLevel {
+        name: String,
+        percent: f64,
+    }
+}
