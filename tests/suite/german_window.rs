@@ -107,13 +107,18 @@ impl English {
             let value = node.value().filter(|_| !is_field);
             for text in [node.label(), value, node.placeholder().map(str::to_owned)] {
                 let text = text.unwrap_or_default();
-                if self.is_in(&text) && !own_words.contains(&text) {
+                if self.is_in(&text) && !own_words.contains(&text) && !is_of_another(&text) {
                     found.push(text);
                 }
             }
         }
         found
     }
+}
+
+/// The name of another language, and the page of a card, which is printed in the language that is chosen for it.
+fn is_of_another(text: &str) -> bool {
+    Language::all().any(|language| language.name() == text) || text.starts_with("Seite 1 ")
 }
 
 /// A German window on the built-in book.
@@ -196,7 +201,7 @@ fn english_on(size: [f32; 2]) -> Vec<String> {
         press(&mut window, Modifiers::NONE, Key::Escape);
     }
     let speaker = Speaker::new(&book).in_language(Language::from_code("de").unwrap());
-    let menu = speaker.word("shell-book");
+    let menu = speaker.word("strip-book");
     if let Some(button) = window.query_by_role_and_label(Role::Button, menu) {
         button.click();
         window.run();

@@ -158,7 +158,7 @@ macro_rules! file_group {
             $(
                 $(#[$of_field])*
                 $(
-                    #[doc = concat!("Where it is absent: ", stringify!($absent), ".")]
+                    #[doc = concat!("absent: `", stringify!($absent), "`")]
                     #[serde(default, skip_serializing_if = "crate::book_file::format_v1::stored::says_nothing")]
                 )?
                 pub(crate) $field: $kind,
@@ -220,7 +220,7 @@ macro_rules! in_file {
                 $({
                     $(
                         $(
-                            #[doc = concat!("Where it is absent: ", stringify!($absent), ".")]
+                            #[doc = concat!("absent: `", stringify!($absent), "`")]
                             #[serde(default, skip_serializing_if = "crate::book_file::format_v1::stored::says_nothing")]
                         )?
                         $field: $kind,

@@ -63,7 +63,7 @@ fn place_of(kind: Kind, at: usize) -> String {
 
 /// The name of the field of the name of a level.
 pub(super) fn name_key(kind: Kind, at: usize) -> String {
-    format!("level-name-{}", place_of(kind, at))
+    format!("field level-name-{}", place_of(kind, at))
 }
 
 /// The lists, folded away until they are wanted.
@@ -124,7 +124,7 @@ fn list_ui(
                 wanted[index].name = name;
                 focus = key;
             }
-            let key = format!("level-percent-{place}");
+            let key = format!("field level-percent-{place}");
             let name = say!(speaker, "variations-level-percent", kind: kind.key(), number: &number);
             let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
             let field =
@@ -147,7 +147,7 @@ fn list_ui(
             }
         });
         for part in ["name", "percent"] {
-            draft_error_ui(ui, &view.drafts, &format!("level-{part}-{place}"));
+            draft_error_ui(ui, &view.drafts, &format!("field level-{part}-{place}"));
         }
     }
     let add = say!(speaker, "variations-level-add", kind: kind.key());

@@ -98,14 +98,7 @@ pub(super) fn brewing_ui(
         .as_ref()
         .and_then(|id| screen.book.ingredient(id))
         .map(AsRef::as_ref);
-    fields_ui(
-        ui,
-        screen.speaker,
-        tea,
-        &mut state,
-        &mut view.drafts,
-        actions,
-    );
+    fields_ui(ui, screen.speaker, tea, &mut state, view.drafts, actions);
     ui.add_space(grid::NEAR);
     match question(tea, &state) {
         Ok(question) => {

@@ -40,7 +40,7 @@ const GRAMS: Range = Range {
 /// Room for the minutes before a row, in points.
 const AFTER: f32 = 16.0 * grid::STEP;
 /// The name of the field for the rate.
-const RATE_KEY: &str = "melt-rate";
+const RATE_KEY: &str = "field melt-rate";
 
 /// Weighings of drained ice as they are typed, minutes and grams; not kept in the book.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -183,11 +183,11 @@ fn rate_ui(
         hint: &assumed,
         unit: "g/min",
     };
-    let outcome = field.show(ui, &mut view.drafts, actions);
-    if let Some(rate) = outcome.read(RATE_KEY, &mut view.drafts, |text| RATE.read(text)) {
+    let outcome = field.show(ui, view.drafts, actions);
+    if let Some(rate) = outcome.read(RATE_KEY, view.drafts, |text| RATE.read(text)) {
         actions.push(put_rate(settings, rate));
     }
-    draft_error_ui(ui, &view.drafts, RATE_KEY);
+    draft_error_ui(ui, view.drafts, RATE_KEY);
     let u = rounded(rate.grams_per_minute.value, Some(rate.grams_per_minute.u))
         .u
         .unwrap_or_default();
@@ -280,15 +280,15 @@ fn weighing_ui(
                 hint: "–",
                 unit: "",
             };
-            let outcome = typed::cell_ui(ui, &field, &mut view.drafts, actions);
+            let outcome = typed::cell_ui(ui, &field, view.drafts, actions);
             if let Some(text) = &outcome.changed {
                 view.state.weighings.0[at][half].clone_from(text);
             }
-            outcome.read(&key, &mut view.drafts, |text| range.read(text));
+            outcome.read(&key, view.drafts, |text| range.read(text));
         }
     });
     for half in 0..ranges.len() {
-        draft_error_ui(ui, &view.drafts, &key(half));
+        draft_error_ui(ui, view.drafts, &key(half));
     }
 }
 

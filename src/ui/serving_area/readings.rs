@@ -136,7 +136,7 @@ fn circumstances_ui(
 ) {
     let units = speaker.units;
     let celsius = units.of("°C");
-    let room_key = format!("readings-room {}", cup.id);
+    let room_key = format!("field readings-room {}", cup.id);
     let room = TypedField {
         key: &room_key,
         words: speaker.word("serving-readings-room"),
@@ -145,8 +145,8 @@ fn circumstances_ui(
         hint: "",
         unit: celsius.symbol,
     };
-    let outcome = room.show(ui, &mut view.drafts, actions);
-    if let Some(room) = outcome.read(&room_key, &mut view.drafts, |text| {
+    let outcome = room.show(ui, view.drafts, actions);
+    if let Some(room) = outcome.read(&room_key, view.drafts, |text| {
         ROOM.read_needed_in(text, units)
     }) {
         actions.push(put(
@@ -158,8 +158,8 @@ fn circumstances_ui(
             &room_key,
         ));
     }
-    draft_error_ui(ui, &view.drafts, &room_key);
-    let volume_key = format!("readings-volume {}", cup.id);
+    draft_error_ui(ui, view.drafts, &room_key);
+    let volume_key = format!("field readings-volume {}", cup.id);
     let unit = say!(speaker, "serving-readings-volume-unit", unit: units.of("ml").symbol);
     let volume = TypedField {
         key: &volume_key,
@@ -172,8 +172,8 @@ fn circumstances_ui(
         hint: speaker.word("serving-readings-volume-hint"),
         unit: &unit,
     };
-    let outcome = volume.show(ui, &mut view.drafts, actions);
-    if let Some(millilitres) = outcome.read(&volume_key, &mut view.drafts, |text| {
+    let outcome = volume.show(ui, view.drafts, actions);
+    if let Some(millilitres) = outcome.read(&volume_key, view.drafts, |text| {
         MILLILITRES.read_in(text, units)
     }) {
         actions.push(put(
@@ -185,7 +185,7 @@ fn circumstances_ui(
             &volume_key,
         ));
     }
-    draft_error_ui(ui, &view.drafts, &volume_key);
+    draft_error_ui(ui, view.drafts, &volume_key);
 }
 
 fn head_ui(ui: &mut Ui, speaker: Speaker<'_>) {
@@ -253,7 +253,7 @@ fn reading_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let known = run.readings.get(at);
-    let key = |half: Half| format!("reading-{at}-{half:?} {}", cup.id);
+    let key = |half: Half| format!("field reading-{at}-{half:?} {}", cup.id);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         let number = RichText::new((at + 1).to_string()).font(TypeStyle::Small.font_id());
@@ -277,7 +277,7 @@ fn reading_ui(
                 hint: "–",
                 unit: "",
             };
-            let outcome = typed::cell_ui(ui, &field, &mut view.drafts, actions);
+            let outcome = typed::cell_ui(ui, &field, view.drafts, actions);
             take_over(cup, run, at, half, &key, &outcome, view, actions);
         }
         if known.is_some() {
@@ -292,7 +292,7 @@ fn reading_ui(
         }
     });
     for half in Half::BOTH {
-        draft_error_ui(ui, &view.drafts, &key(half));
+        draft_error_ui(ui, view.drafts, &key(half));
     }
 }
 
@@ -333,7 +333,7 @@ fn take_over(
         }
     }
     let units = view.units;
-    let Some(value) = outcome.read(key, &mut view.drafts, |text| half.read(text, units)) else {
+    let Some(value) = outcome.read(key, view.drafts, |text| half.read(text, units)) else {
         return;
     };
     let mut run = run.clone();
