@@ -64,8 +64,7 @@ fn words_of(text: &str) -> Vec<String> {
                 let end: Vec<char> = ['"'].into_iter().chain(vec!['#'; signs]).collect();
                 signs + 2 + length_until(&rest[signs + 2..], &end)
             }
-            ['"', ..] => quoted(rest),
-            ['\'', '\\', ..] => quoted(rest),
+            ['"', ..] | ['\'', '\\', ..] => quoted(rest),
             ['\'', _, '\'', ..] => 3,
             [':', ':', ..] => {
                 words.push("::".to_owned());
