@@ -124,7 +124,8 @@ fn ladder_area_ui(
                 levels::levels_ui(ui, screen, levels_open, view, actions);
             });
             ui.vertical(|ui| {
-                ui.set_width(each);
+                // The words of a button may make the first column wider in another language.
+                ui.set_width(each.min(ui.available_width() - grid::EASY));
                 ui.spacing_mut().item_spacing.x = grid::NEAR;
                 sizes::sizes_ui(ui, screen, &looks.variations, view, actions);
             });
