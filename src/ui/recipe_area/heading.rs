@@ -352,7 +352,11 @@ impl Number<'_> {
                 let key = key(screen, self.field);
                 let shown = self
                     .value
-                    .map(|value| self.unit.digits(value, self.decimals))
+                    .map(|value| {
+                        screen
+                            .speaker
+                            .digits(&self.unit.digits(value, self.decimals))
+                    })
                     .unwrap_or_default();
                 let field = Field {
                     align: egui::Align::Max,

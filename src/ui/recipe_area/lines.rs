@@ -6,7 +6,7 @@ use super::finder::FinderState;
 use super::row::{Columns, instruction_ui, line_ui};
 use super::{RecipeState, detail, finder, model};
 use crate::balance::Lens;
-use crate::book::{Change, Entry, Instruction, LineId, Recipe, RecipeId, Resolved};
+use crate::book::{Change, Entry, Instruction, Line, LineId, Recipe, RecipeId, Resolved};
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
@@ -17,6 +17,9 @@ use crate::workbench::{Action, Shown};
 
 /// The wish to go to a row without saying which.
 pub(in crate::ui) const ANY_ROW: &str = "row";
+
+/// Of so many lines the amounts are measured in a frame: further ones get the room of these.
+const MOST_MEASURED: usize = 100;
 
 /// Names of rows begin so.
 const ROW_PREFIX: &str = "row ";
@@ -50,8 +53,8 @@ pub(super) fn lines_ui(
     actions: &mut Vec<Action>,
 ) {
     ui.spacing_mut().item_spacing.y = 0.0;
-    let columns = Columns::new(ui.available_width());
     let entries = &screen.balance.resolved.entries;
+    let columns = Columns::new(ui.available_width(), widest_amount(ui, screen));
     header_ui(ui, screen, &columns);
     take_wish_for_any_row(screen, view);
     let mut tops = Vec::with_capacity(entries.len() + 1);
@@ -91,6 +94,21 @@ pub(super) fn lines_ui(
     tops.push(ui.cursor().top());
     drag_ui(ui, screen, &tops, &mut state.dragged, actions);
     add_row_ui(ui, screen, &columns, &mut state.finder, view, actions);
+}
+
+/// Room for the widest amount in its field, in points.
+fn widest_amount(ui: &Ui, screen: &Screen<'_>) -> f32 {
+    let colour = theme::palette(ui.visuals()).text_normal;
+    let width_of = |line: &Line| {
+        let (words, font) = (
+            screen.speaker.amount(&line.amount),
+            TypeStyle::Body.font_id(),
+        );
+        let galley = ui.painter().layout_no_wrap(words, font, colour);
+        galley.size().x + 2.0 * grid::TIGHT
+    };
+    let lines = screen.balance.resolved.lines().take(MOST_MEASURED);
+    lines.map(width_of).fold(0.0, f32::max)
 }
 
 /// What stands in the columns.

@@ -45,19 +45,22 @@ impl Columns {
     pub(super) const MASS_NUMBER: f32 = 64.0;
     const GRIP: f32 = 28.0;
     const AMOUNT: f32 = 112.0;
+    /// How much wider than usual the amounts may become, in points: measures have longer names in other languages.
+    const MORE_AMOUNT: f32 = 40.0;
     const TEMPERATURE: f32 = 62.0;
     const MASS: f32 = Self::MASS_NUMBER + 48.0;
     /// Below this width, in points, a row has two lines.
     const COMPACT_BELOW: f32 = 690.0;
 
-    /// The columns of a sheet of this width.
-    pub(super) fn new(width: f32) -> Self {
+    /// The columns of a sheet of this width, with as much room for the amounts as the widest of them wants, within limits.
+    pub(super) fn new(width: f32, widest_amount: f32) -> Self {
         let compact = width < Self::COMPACT_BELOW;
-        let (grip, amount_width, gap) = if compact {
+        let (grip, usual, gap) = if compact {
             (Self::GRIP - 4.0, Self::AMOUNT - 24.0, grid::TIGHT)
         } else {
             (Self::GRIP, Self::AMOUNT, grid::NEAR)
         };
+        let amount_width = widest_amount.clamp(usual, usual + Self::MORE_AMOUNT);
         let share = Rangef::new(width - share_bar::WIDTH, width);
         let (temperature, mass) = if compact {
             (Rangef::point(share.min), Rangef::point(share.min))
