@@ -271,3 +271,14 @@ fn the_menu_of_a_line_opens_on_the_name_of_its_ingredient() {
     let offered = window.query_all_by_label("Open in Counter").count();
     assert_eq!(offered, 2, "below the line and in its menu");
 }
+
+#[test]
+fn a_line_is_added_by_key_to_a_drink_that_was_taken_in_hand_elsewhere() {
+    let mut window = crate::window::window();
+    window.state_mut().view_mut().area = Area::Swap;
+    crate::window::show(&mut window, "snowgate", None);
+    press(&mut window, Modifiers::NONE, Key::Insert);
+    window.run();
+    let field = window.query_by_label("Find an ingredient");
+    assert!(field.is_some_and(|field| field.is_focused()));
+}

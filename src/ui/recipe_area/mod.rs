@@ -43,17 +43,23 @@ pub(super) struct RecipeState {
     approvals: ComparedApprovals,
 }
 
+impl RecipeState {
+    /// Closes the list of another recipe, before anything is opened for this one.
+    fn follow(&mut self, recipe: Option<&RecipeId>) {
+        if self.finder_of.as_ref() != recipe {
+            self.finder_of = recipe.cloned();
+            self.finder.close();
+        }
+    }
+}
+
 impl AreaOfWork for RecipeState {
     fn place(&self) -> Place {
         Place::BesideTheLevel
     }
 
     fn look(&mut self, _: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
-        let recipe = shown.map(|shown| &shown.recipe);
-        if self.finder_of.as_ref() != recipe {
-            self.finder_of = recipe.cloned();
-            self.finder.close();
-        }
+        self.follow(shown.map(|shown| &shown.recipe));
     }
 
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
@@ -79,6 +85,7 @@ impl AreaOfWork for RecipeState {
         view: &mut ViewState,
         actions: &mut Vec<Action>,
     ) -> bool {
+        self.follow(Some(&drink.shown.recipe));
         carry_out(command, drink, &mut self.finder, view, actions)
     }
 
