@@ -60,21 +60,6 @@ impl Axis {
             Self::Volume => "ml",
         }
     }
-
-    /// The comparatives for "more" and "less" on this axis.
-    pub fn comparatives(&self) -> (String, String) {
-        let pair = |more: &str, less: &str| (more.to_owned(), less.to_owned());
-        match self {
-            Self::Sweetness => pair("sweeter", "less sweet"),
-            Self::TeaStrength => pair("stronger tea", "weaker tea"),
-            Self::Flavour(name) => (format!("more {name}"), format!("less {name}")),
-            Self::Creaminess => pair("creamier", "less creamy"),
-            Self::Acidity => pair("more acid", "less acid"),
-            Self::Body => pair("fuller", "thinner"),
-            Self::Temperature => pair("hotter", "cooler"),
-            Self::Volume => pair("larger", "smaller"),
-        }
-    }
 }
 
 /// A shop's own noticeable step for an axis, in place of the default.
