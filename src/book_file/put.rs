@@ -56,7 +56,7 @@ fn after_exchange(taken: NamedTempFile, target: &Path, known: &Fingerprint) -> i
 }
 
 /// Puts a file where there was none a moment ago.
-fn put_new(beside: NamedTempFile, target: &Path) -> io::Result<Put> {
+pub(super) fn put_new(beside: NamedTempFile, target: &Path) -> io::Result<Put> {
     match beside.persist_noclobber(target) {
         Ok(_) => Ok(Put::Done),
         Err(refused) if refused.error.kind() == ErrorKind::AlreadyExists => {

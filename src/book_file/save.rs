@@ -10,7 +10,7 @@ use super::LONGEST_TEXT;
 use super::earlier;
 use super::error::SaveError;
 use super::fingerprint::{Fingerprint, OnDisk, look_closely};
-use super::put::{Put, put_expecting, put_over};
+use super::put::{Put, put_expecting, put_new, put_over};
 use super::write::write_counting;
 use crate::book::Book;
 
@@ -160,15 +160,8 @@ pub(super) fn write_new(target: &Path, bytes: &[u8]) -> io::Result<()> {
     if fs::symlink_metadata(target).is_ok() {
         return Err(ErrorKind::AlreadyExists.into());
     }
-    match written_beside(target, bytes)?.persist_noclobber(target) {
-        Ok(_) => {}
-        Err(refused) if refused.error.kind() == ErrorKind::AlreadyExists => {
-            return Err(refused.error);
-        }
-        // Some file systems know no such step; a moment ago there was nothing of this name.
-        Err(refused) => {
-            refused.file.persist(target).map_err(|error| error.error)?;
-        }
+    if let Put::ChangedMeanwhile = put_new(written_beside(target, bytes)?, target)? {
+        return Err(ErrorKind::AlreadyExists.into());
     }
     sync_folder(folder_of(target));
     Ok(())
