@@ -202,17 +202,10 @@ fn grams_of_use(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Filling, MeasureId, MeasureKind};
+    use crate::book::{MeasureId, MeasureKind};
 
     fn measure(kind: MeasureKind, readings: &[(Option<&str>, u32, f64, Option<&str>)]) -> Measure {
         Measure {
-            id: MeasureId::new("measure").unwrap(),
-            name: "measure".into(),
-            kind,
-            nominal: None,
-            filling: Filling::Levelled,
-            increment: None,
-            temperature: None,
             readings: readings
                 .iter()
                 .map(|&(ingredient, uses, grams, date)| Reading {
@@ -222,7 +215,7 @@ mod tests {
                     date: date.map(str::to_owned),
                 })
                 .collect(),
-            note: String::new(),
+            ..Measure::new(MeasureId::new("measure").unwrap(), "measure".into(), kind)
         }
     }
 

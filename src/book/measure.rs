@@ -140,6 +140,21 @@ pub struct Calibration {
 }
 
 impl Measure {
+    /// A measure of which nothing is stated yet.
+    pub fn new(id: MeasureId, name: String, kind: MeasureKind) -> Self {
+        Self {
+            id,
+            name,
+            kind,
+            nominal: None,
+            filling: Filling::Levelled,
+            increment: None,
+            temperature: None,
+            readings: Vec::new(),
+            note: String::new(),
+        }
+    }
+
     /// Smallest step, in uses.
     pub fn step(&self) -> f64 {
         self.increment
@@ -201,13 +216,6 @@ mod tests {
 
     fn pump(readings: &[(u32, f64)]) -> Measure {
         Measure {
-            id: MeasureId::new("pump").unwrap(),
-            name: "pump".into(),
-            kind: MeasureKind::Pump,
-            nominal: None,
-            filling: Filling::Levelled,
-            increment: None,
-            temperature: None,
             readings: readings
                 .iter()
                 .map(|&(uses, grams)| Reading {
@@ -217,7 +225,11 @@ mod tests {
                     date: None,
                 })
                 .collect(),
-            note: String::new(),
+            ..Measure::new(
+                MeasureId::new("pump").unwrap(),
+                "pump".into(),
+                MeasureKind::Pump,
+            )
         }
     }
 

@@ -348,17 +348,11 @@ mod tests {
     use super::*;
 
     fn measure(id: &str, name: &str) -> Measure {
-        Measure {
-            id: MeasureId::new(id).unwrap(),
-            name: name.to_owned(),
-            kind: MeasureKind::Scoop,
-            nominal: None,
-            filling: super::super::Filling::Levelled,
-            increment: None,
-            temperature: None,
-            readings: Vec::new(),
-            note: String::new(),
-        }
+        Measure::new(
+            MeasureId::new(id).unwrap(),
+            name.to_owned(),
+            MeasureKind::Scoop,
+        )
     }
 
     /// A book of measures, each given as `id=name`.

@@ -108,6 +108,24 @@ impl Item for Recipe {
 }
 
 impl Recipe {
+    /// A draft of nothing.
+    pub fn new(id: RecipeId, name: String) -> Self {
+        Self {
+            id,
+            name,
+            state: State::Draft,
+            entries: Vec::new(),
+            cup: None,
+            shaker: None,
+            strained: false,
+            drinking_temperature: None,
+            menu_price: None,
+            versions: Vec::new(),
+            approvals: Vec::new(),
+            note: String::new(),
+        }
+    }
+
     /// The version of this id.
     pub fn version(&self, id: &VersionId) -> Option<&Version> {
         self.versions.iter().find(|version| version.id == *id)

@@ -210,18 +210,9 @@ mod tests {
     fn recipe() -> (Recipe, VersionId) {
         let version = VersionId::new("iced").unwrap();
         let recipe = Recipe {
-            id: RecipeId::new("r").unwrap(),
-            name: "r".into(),
-            state: State::Draft,
             entries: vec![line("a", 1.0), line("b", 2.0), line("c", 3.0)],
-            cup: None,
-            shaker: None,
-            strained: false,
-            drinking_temperature: None,
-            menu_price: None,
             versions: vec![Version::draft(version.clone(), "iced".into(), None)],
-            approvals: vec![],
-            note: String::new(),
+            ..Recipe::new(RecipeId::new("r").unwrap(), "r".into())
         };
         (recipe, version)
     }

@@ -141,6 +141,26 @@ impl Item for Vessel {
 }
 
 impl Vessel {
+    /// A vessel that holds so many millilitres, of which nothing else is stated yet.
+    pub fn new(id: VesselId, name: String, kind: VesselKind, capacity: f64) -> Self {
+        Self {
+            id,
+            name,
+            kind,
+            capacity,
+            shape: None,
+            mass: None,
+            specific_heat: None,
+            temperature: None,
+            cooling_minutes: None,
+            cooling_run: None,
+            price: None,
+            closures: Vec::new(),
+            serviceware: Vec::new(),
+            note: String::new(),
+        }
+    }
+
     /// Heat capacity of the wall, kJ/K; `None` when its mass or specific heat is not stated.
     pub fn heat_capacity(&self) -> Option<f64> {
         Some(self.mass? / 1000.0 * self.specific_heat?)

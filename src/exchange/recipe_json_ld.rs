@@ -8,8 +8,8 @@ use std::sync::Arc;
 use serde_json::Value;
 
 use crate::book::{
-    Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
-    LineId, Recipe, RecipeId, Role, Stage, State,
+    Amount, Book, Entry, Form, Ingredient, IngredientId, Instruction, Line, LineId, Recipe,
+    RecipeId, Role, Stage,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_amount};
@@ -369,18 +369,12 @@ impl ReadRecipe {
 
     fn recipe(&self, book: &Book, name: &str, entries: Vec<Entry>) -> Recipe {
         Recipe {
-            id: RecipeId::from_name(name, |id| book.recipe(id).is_some()),
-            name: name.to_owned(),
-            state: State::Draft,
             entries,
-            cup: None,
-            shaker: None,
-            strained: false,
-            drinking_temperature: None,
-            menu_price: None,
-            versions: Vec::new(),
-            approvals: Vec::new(),
             note: self.description.clone(),
+            ..Recipe::new(
+                RecipeId::from_name(name, |id| book.recipe(id).is_some()),
+                name.to_owned(),
+            )
         }
     }
 }
@@ -394,24 +388,7 @@ fn instruction(entries: &[Entry], text: &str) -> Entry {
 
 fn unknown_ingredient(id: IngredientId, name: &str, form: Form) -> Ingredient {
     Ingredient {
-        id,
-        name: name.to_owned(),
-        brand: String::new(),
-        supplier: String::new(),
-        lot: String::new(),
         form,
-        role: Role::Flavour,
-        composition: Composition::default(),
-        density: None,
-        bulk_density: None,
-        temperature: None,
-        statement: String::new(),
-        allergens: None,
-        diet: Diet::default(),
-        opened_life_hours: None,
-        price: None,
-        earlier_prices: Vec::new(),
-        house_made: None,
-        note: String::new(),
+        ..Ingredient::new(id, name.to_owned())
     }
 }

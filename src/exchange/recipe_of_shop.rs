@@ -17,8 +17,8 @@ use crate::balance::{
 };
 use crate::book::{
     Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
-    Nutrient, Place, Recipe, RecipeId, Resolved, Role, State, SugarProfile, Version, VersionId,
-    Vessel, VesselId, VesselKind,
+    Nutrient, Place, Recipe, RecipeId, Resolved, Role, State, SugarProfile, VersionId, Vessel,
+    VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::Grams;
@@ -119,18 +119,12 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
 
 pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
     Recipe {
-        id: recipe.id.clone(),
-        name,
-        state: State::Draft,
         entries: resolved.entries.clone(),
         cup: resolved.cup.clone(),
         shaker: resolved.shaker.clone(),
         strained: resolved.strained,
         drinking_temperature: resolved.drinking_temperature,
-        menu_price: None,
-        versions: Vec::<Version>::new(),
-        approvals: Vec::new(),
-        note: String::new(),
+        ..Recipe::new(recipe.id.clone(), name)
     }
 }
 

@@ -5,9 +5,9 @@ use evensip::balance::{
     pour, prepare, solved_count, sums,
 };
 use evensip::book::{
-    Amount, Book, Carried, Composition, Entry, Evidence, Figure, Filling, FindingKind, Form,
-    HouseMade, IngredientId, Line, LineId, Measure, MeasureId, MeasureKind, Nominal, Nutrient,
-    Place, Recipe, RecipeId, Resolved, Role, Stage, Vessel, VesselId, VesselKind,
+    Amount, Book, Carried, Composition, Entry, Evidence, Figure, FindingKind, Form, HouseMade,
+    IngredientId, Line, LineId, Measure, MeasureId, MeasureKind, Nominal, Nutrient, Place, Recipe,
+    RecipeId, Resolved, Role, Stage, Vessel, VesselId, VesselKind,
 };
 use proptest::prelude::*;
 
@@ -288,15 +288,12 @@ fn whole_counter() -> Book {
         vec![line("w", "water", 125.0, 95.0, Role::Water), steeping],
     ));
     book.measures.put(Measure {
-        id: MeasureId::new("scoop").unwrap(),
-        name: "scoop".to_owned(),
-        kind: MeasureKind::Scoop,
         nominal: Some(Nominal::Mass(9.0)),
-        filling: Filling::Levelled,
-        increment: None,
-        temperature: None,
-        readings: Vec::new(),
-        note: String::new(),
+        ..Measure::new(
+            MeasureId::new("scoop").unwrap(),
+            "scoop".to_owned(),
+            MeasureKind::Scoop,
+        )
     });
     book
 }

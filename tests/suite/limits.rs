@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use evensip::book::{
     Approval, Book, Change, Entry, Instruction, LimitPassed, LineId, MOST_LINES, Recipe, RecipeId,
-    Settings, Side, State, TextMeasure, Version, VersionId, merge, resolve,
+    Settings, Side, TextMeasure, Version, VersionId, merge, resolve,
 };
 use evensip::book_file::{parse, text_measure, write};
 use evensip::edit::{Edit, EditError, History, WholeBook, apply};
@@ -35,18 +35,8 @@ fn step(number: usize) -> Entry {
 
 fn long_recipe(id: &str, lines: usize) -> Recipe {
     Recipe {
-        id: RecipeId::new(id).unwrap(),
-        name: id.to_owned(),
-        state: State::Draft,
         entries: (0..lines).map(step).collect(),
-        cup: None,
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        note: String::new(),
+        ..Recipe::new(RecipeId::new(id).unwrap(), id.to_owned())
     }
 }
 

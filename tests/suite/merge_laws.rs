@@ -10,7 +10,7 @@ use std::mem::discriminant;
 use evensip::book::{
     Amount, Book, Change, Entry, Evidence, Figure, Finding, FindingKind, Form, HouseMade,
     Ingredient, IngredientId, ItemId, Line, LineId, Measure, MergeNote, Part, Price, Reading,
-    Recipe, RecipeId, Role, Severity, Side, Stage, State, Vessel, findings, merge,
+    Recipe, RecipeId, Role, Severity, Side, Stage, Vessel, findings, merge,
 };
 use evensip::edit::{Edit, apply, apply_soundly};
 use proptest::prelude::*;
@@ -47,18 +47,9 @@ fn line(dice: &mut Dice, at: usize) -> Entry {
 
 fn recipe(dice: &mut Dice) -> Recipe {
     Recipe {
-        id: recipe_id(dice),
-        name: format!("recipe {}", dice.below(9)),
-        state: State::Draft,
         entries: (0..dice.below(4)).map(|at| line(dice, at)).collect(),
         cup: dice.coin().then(|| arbitrary::vessel(dice).id),
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        note: String::new(),
+        ..Recipe::new(recipe_id(dice), format!("recipe {}", dice.below(9)))
     }
 }
 

@@ -2,9 +2,8 @@
 
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{
-    Amount, Basis, Book, Composition, Diet, Entry, Evidence, Figure, Form, Ingredient,
-    IngredientId, Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, State, VersionId, Vessel,
-    VesselId, VesselKind,
+    Amount, Basis, Book, Composition, Entry, Evidence, Figure, Form, Ingredient, IngredientId,
+    Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, VersionId, Vessel, VesselId, VesselKind,
 };
 
 /// The built-in book.
@@ -37,11 +36,6 @@ pub(crate) fn ingredient(
     figures: &[(Nutrient, f64)],
 ) -> Ingredient {
     Ingredient {
-        id: IngredientId::new(id).unwrap(),
-        name: id.to_owned(),
-        brand: String::new(),
-        supplier: String::new(),
-        lot: String::new(),
         form,
         role,
         composition: Composition {
@@ -54,17 +48,7 @@ pub(crate) fn ingredient(
             sugar_profile: Some(evensip::book::SugarProfile::Sucrose),
             ..Composition::default()
         },
-        density: None,
-        bulk_density: None,
-        temperature: None,
-        statement: String::new(),
-        allergens: None,
-        diet: Diet::default(),
-        opened_life_hours: None,
-        price: None,
-        earlier_prices: Vec::new(),
-        house_made: None,
-        note: String::new(),
+        ..Ingredient::new(IngredientId::new(id).unwrap(), id.to_owned())
     }
 }
 
@@ -100,38 +84,22 @@ pub(crate) fn line(id: &str, ingredient: &str, grams: f64, celsius: f64, role: R
 /// A recipe of these lines, without a cup.
 pub(crate) fn recipe(entries: Vec<Entry>) -> Recipe {
     Recipe {
-        id: RecipeId::new("drink").unwrap(),
-        name: "drink".to_owned(),
-        state: State::Draft,
         entries,
-        cup: None,
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        note: String::new(),
+        ..Recipe::new(RecipeId::new("drink").unwrap(), "drink".to_owned())
     }
 }
 
 /// A cup of a mass (g) and specific heat (kJ/(kg K)) that stands in the room.
 pub(crate) fn cup(id: &str, mass: f64, specific_heat: f64) -> Vessel {
     Vessel {
-        id: VesselId::new(id).unwrap(),
-        name: id.to_owned(),
-        kind: VesselKind::Cup,
-        capacity: 500.0,
-        shape: None,
         mass: Some(mass),
         specific_heat: Some(specific_heat),
-        temperature: None,
-        cooling_minutes: None,
-        cooling_run: None,
-        price: None,
-        closures: Vec::new(),
-        serviceware: Vec::new(),
-        note: String::new(),
+        ..Vessel::new(
+            VesselId::new(id).unwrap(),
+            id.to_owned(),
+            VesselKind::Cup,
+            500.0,
+        )
     }
 }
 

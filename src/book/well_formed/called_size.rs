@@ -158,13 +158,7 @@ mod tests {
 
     fn named(name: &str, kind: MeasureKind, nominal: Option<f64>, grams: &[f64]) -> Measure {
         Measure {
-            id: MeasureId::new("measure").unwrap(),
-            name: name.into(),
-            kind,
             nominal: nominal.map(Nominal::Volume),
-            filling: Filling::Levelled,
-            increment: None,
-            temperature: None,
             readings: grams
                 .iter()
                 .map(|grams| Reading {
@@ -174,7 +168,7 @@ mod tests {
                     date: None,
                 })
                 .collect(),
-            note: String::new(),
+            ..Measure::new(MeasureId::new("measure").unwrap(), name.into(), kind)
         }
     }
 
@@ -262,25 +256,12 @@ mod tests {
 
     fn plain_ingredient() -> Ingredient {
         Ingredient {
-            id: crate::book::IngredientId::new("plain").unwrap(),
-            name: "plain".into(),
-            brand: String::new(),
-            supplier: String::new(),
-            lot: String::new(),
             form: Form::Liquid,
             role: crate::book::Role::Base,
-            composition: crate::book::Composition::default(),
-            density: None,
-            bulk_density: None,
-            temperature: None,
-            statement: String::new(),
-            allergens: None,
-            diet: crate::book::Diet::default(),
-            opened_life_hours: None,
-            price: None,
-            earlier_prices: Vec::new(),
-            house_made: None,
-            note: String::new(),
+            ..Ingredient::new(
+                crate::book::IngredientId::new("plain").unwrap(),
+                "plain".into(),
+            )
         }
     }
 

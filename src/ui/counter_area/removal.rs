@@ -6,8 +6,8 @@ use super::entry_sheet::link_ui;
 use super::uses::{Use, refusal};
 use super::{Counter, CounterItem, CounterState, Kind, PLACE, field_key};
 use crate::book::{
-    Book, Filling, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId,
-    VersionId, Vessel, VesselId, VesselKind,
+    Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, VersionId,
+    Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
 use crate::say::{Language, Speaker, say};
@@ -249,42 +249,26 @@ fn ends_with_word(name: &str, word: impl Fn(Speaker<'_>) -> &'static str) -> boo
 
 fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
     let said = |kind: &MeasureKind| ends_with_word(name, |speaker| speaker.measure_kind(*kind));
-    Measure {
-        id: free_measure(counter, name),
-        name: name.to_owned(),
-        kind: MeasureKind::ALL
+    Measure::new(
+        free_measure(counter, name),
+        name.to_owned(),
+        MeasureKind::ALL
             .into_iter()
             .find(said)
             .unwrap_or(MeasureKind::Scoop),
-        nominal: None,
-        filling: Filling::Levelled,
-        increment: None,
-        temperature: None,
-        readings: Vec::new(),
-        note: String::new(),
-    }
+    )
 }
 
 /// Capacity of a cup that has just been added, ml (common practice, no source): one cannot be without any.
 const FIRST_CAPACITY: f64 = 500.0;
 
 fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
-    Vessel {
-        id: free_vessel(counter, name),
-        name: name.to_owned(),
-        kind: VesselKind::Cup,
-        capacity: FIRST_CAPACITY,
-        shape: None,
-        mass: None,
-        specific_heat: None,
-        temperature: None,
-        cooling_minutes: None,
-        cooling_run: None,
-        price: None,
-        closures: Vec::new(),
-        serviceware: Vec::new(),
-        note: String::new(),
-    }
+    Vessel::new(
+        free_vessel(counter, name),
+        name.to_owned(),
+        VesselKind::Cup,
+        FIRST_CAPACITY,
+    )
 }
 
 /// A copy under an id of its own. What belongs to one pack or one thing alone stays behind: brand, lot and readings.

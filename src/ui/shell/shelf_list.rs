@@ -282,18 +282,11 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         .iter()
         .find(|vessel| vessel.kind == crate::book::VesselKind::Cup);
     let recipe = Recipe {
-        id: id.clone(),
-        name: view.speaker(book).word("shell-new-recipe-name").to_owned(),
-        state: State::Draft,
-        entries: Vec::new(),
         cup: cup.map(|cup| cup.id.clone()),
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        note: String::new(),
+        ..Recipe::new(
+            id.clone(),
+            view.speaker(book).word("shell-new-recipe-name").to_owned(),
+        )
     };
     actions.push(Action::edit(
         Edit::PutRecipe(recipe),
