@@ -101,6 +101,7 @@ fields!(Settings {
     [yardsticks],
     [sugar_levels],
     [ice_levels],
+    [earlier],
 });
 
 // A batch has in its composition only what its recipe does not give; a density is checked against the form; what a pack says of
@@ -118,6 +119,7 @@ fields!(Ingredient {
     [opened_life_hours],
     [price, earlier_prices, supplier],
     [note],
+    [earlier],
 });
 
 // Readings are of the measure as it was filled.
@@ -129,6 +131,7 @@ fields!(Measure {
     [increment],
     [temperature],
     [note],
+    [earlier],
 });
 
 // Lids leave room below the rim, the shape gives the capacity, and a cooling time is of the same cup as the run.
@@ -143,6 +146,7 @@ fields!(Vessel {
     [price],
     [serviceware],
     [note],
+    [earlier],
 });
 
 // Two halves of a drink that each tasted right need not do so together.
@@ -161,6 +165,7 @@ fields!(Recipe {
         approvals
     ],
     [note],
+    [earlier],
 });
 
 /// What two people made of one value. What only one of them changed is taken from that one; `choose` says whose fields are taken
@@ -281,6 +286,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         versions,
         approvals,
         note,
+        earlier,
     } = one;
     let mut details = Vec::new();
     if *name != other.name {
@@ -335,6 +341,9 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
     }
     if *note != other.note {
         details.push(ItemDetail::Field("note"));
+    }
+    if *earlier != other.earlier {
+        details.push(ItemDetail::Field("earlier"));
     }
     details
 }

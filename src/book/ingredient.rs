@@ -2,7 +2,7 @@
 
 use super::composition::Composition;
 use super::nutrient::Figure;
-use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role};
+use super::{EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId, Role};
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -245,6 +245,8 @@ pub struct Ingredient {
     pub house_made: Option<HouseMade>,
     /// A note.
     pub note: String,
+    /// What it was before its figures changed, as far as a drink was approved with that.
+    pub earlier: EarlierStates<Self>,
 }
 
 impl Ingredient {
@@ -270,6 +272,7 @@ impl Ingredient {
             earlier_prices: Vec::new(),
             house_made: None,
             note: String::new(),
+            earlier: EarlierStates::default(),
         }
     }
 

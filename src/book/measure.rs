@@ -1,6 +1,6 @@
 //! Measures of the counter: scoops, pumps, spoons, jugs, ice scoops and dispenser buttons, with their readings.
 
-use super::{IngredientId, Item, MeasureId};
+use super::{EarlierStates, IngredientId, Item, MeasureId};
 
 /// What kind of thing measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -117,6 +117,8 @@ pub struct Measure {
     pub readings: Vec<Reading>,
     /// A note.
     pub note: String,
+    /// What it was before its figures changed, as far as a drink was approved with that.
+    pub earlier: EarlierStates<Self>,
 }
 
 impl Item for Measure {
@@ -152,6 +154,7 @@ impl Measure {
             temperature: None,
             readings: Vec::new(),
             note: String::new(),
+            earlier: EarlierStates::default(),
         }
     }
 

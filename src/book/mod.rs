@@ -5,12 +5,14 @@
 
 mod amount_words;
 mod approval_history;
+mod as_tasted;
 mod change;
 mod changes_between;
 mod composition;
 mod contents;
 mod day;
 mod difference;
+mod earlier;
 mod field_differences;
 mod figure_name;
 mod finding;
@@ -42,6 +44,7 @@ mod well_formed;
 
 pub use amount_words::AmountWordError;
 pub use approval_history::ApprovalRecord;
+pub use as_tasted::Tasted;
 pub use change::{Change, ChangeRefused, ChangedField};
 pub use changes_between::{Differences, differences_between};
 pub use composition::{
@@ -51,6 +54,7 @@ pub use composition::{
 pub use contents::EverythingIn;
 pub use day::Day;
 pub use difference::{BookDifference, ItemChange, ItemDifference, ItemId, difference_of_books};
+pub use earlier::{EarlierState, EarlierStates, TastedWith};
 pub use field_differences::{ItemDetail, Side, Together};
 pub use figure_name::{FigureName, FigureRange};
 pub use finding::{

@@ -2,7 +2,7 @@
 
 use super::change::Change;
 use super::line::Entry;
-use super::{Item, LineId, RecipeId, Resolved, VersionId, VesselId};
+use super::{EarlierStates, Item, LineId, RecipeId, Resolved, TastedWith, VersionId, VesselId};
 
 /// Most lines and instructions of a recipe, and most changes of a version: far more than any drink has, and few enough that the
 /// uncertainty of each line can be tried out against every figure while somebody types.
@@ -69,6 +69,8 @@ pub struct Approval {
     pub tasted_at: Option<f64>,
     /// The lines as they were.
     pub resolved: Resolved,
+    /// What entered it; `None` when it was approved before that was kept, see [`super::Book::as_tasted`].
+    pub tasted_with: Option<TastedWith>,
 }
 
 /// A drink, or a batch of what the house makes.
@@ -98,6 +100,8 @@ pub struct Recipe {
     pub approvals: Vec<Approval>,
     /// A note.
     pub note: String,
+    /// The lines that it had before, as far as it is a batch and a drink was approved with that.
+    pub earlier: EarlierStates<Resolved>,
 }
 
 impl Item for Recipe {
@@ -123,6 +127,7 @@ impl Recipe {
             versions: Vec::new(),
             approvals: Vec::new(),
             note: String::new(),
+            earlier: EarlierStates::default(),
         }
     }
 

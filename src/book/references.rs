@@ -1,23 +1,20 @@
 //! Which items of a book need which.
 
-use super::{Amount, Book, Change, Entry, ItemId, Line, Recipe, Resolved};
+use super::{Amount, Book, Change, Entry, ItemId, Line, Recipe, Resolved, Tasted};
 
 /// Tells of every id that an item names, with the item that names it, in the order of the book. Versions are named within their
 /// recipe alone.
 pub(super) fn each_reference(book: &Book, tell: &mut dyn FnMut(&ItemId, &ItemId)) {
     for item in &book.ingredients {
-        if let Some(made) = &item.house_made {
-            let from = ItemId::Ingredient(item.id.clone());
+        let from = ItemId::Ingredient(item.id.clone());
+        for made in as_it_is_and_was(item.as_ref()).filter_map(|item| item.house_made.as_ref()) {
             tell(&from, &ItemId::Recipe(made.recipe.clone()));
         }
     }
     for item in &book.measures {
         let from = ItemId::Measure(item.id.clone());
-        for id in item
-            .readings
-            .iter()
-            .filter_map(|reading| reading.ingredient.as_ref())
-        {
+        let readings = as_it_is_and_was(item.as_ref()).flat_map(|item| &item.readings);
+        for id in readings.filter_map(|reading| reading.ingredient.as_ref()) {
             tell(&from, &ItemId::Ingredient(id.clone()));
         }
     }
@@ -27,13 +24,21 @@ pub(super) fn each_reference(book: &Book, tell: &mut dyn FnMut(&ItemId, &ItemId)
     }
 }
 
+/// An item, and the states of it that were kept.
+fn as_it_is_and_was<T: Tasted<Kept = T>>(item: &T) -> impl Iterator<Item = &T> {
+    let kept = item.earlier().states.iter().map(|state| &state.was);
+    std::iter::once(item).chain(kept)
+}
+
 fn of_recipe(recipe: &Recipe, tell: &mut dyn FnMut(ItemId)) {
     of_lines(&recipe.plain(), tell);
     for change in recipe.versions.iter().flat_map(|version| &version.changes) {
         of_change(change, tell);
     }
-    for approval in &recipe.approvals {
-        of_lines(&approval.resolved, tell);
+    let approved = recipe.approvals.iter().map(|approval| &approval.resolved);
+    let kept = recipe.earlier.states.iter().map(|state| &state.was);
+    for lines in approved.chain(kept) {
+        of_lines(lines, tell);
     }
 }
 

@@ -1,5 +1,7 @@
 //! What holds for the whole shop.
 
+use super::EarlierStates;
+
 /// One dimension of taste that is compared with the standard.
 ///
 /// A flavour axis is named by the shop ("chestnut"); the others are fixed.
@@ -166,6 +168,8 @@ pub struct Settings {
     pub sugar_levels: Vec<NamedLevel>,
     /// Levels of ice that guests can ask for; the usual ones when none is stated.
     pub ice_levels: Vec<NamedLevel>,
+    /// What they were before, as far as a drink was approved with that.
+    pub earlier: EarlierStates<Self>,
 }
 
 impl Settings {
@@ -226,6 +230,7 @@ impl Default for Settings {
             yardsticks: Vec::new(),
             sugar_levels: Vec::new(),
             ice_levels: Vec::new(),
+            earlier: EarlierStates::default(),
         }
     }
 }

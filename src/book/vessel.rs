@@ -1,6 +1,6 @@
 //! Cups, shakers and jugs.
 
-use super::{Item, VesselId};
+use super::{EarlierStates, Item, VesselId};
 
 /// What a vessel is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -131,6 +131,8 @@ pub struct Vessel {
     pub serviceware: Vec<Serviceware>,
     /// A note.
     pub note: String,
+    /// What it was before its figures changed, as far as a drink was approved with that.
+    pub earlier: EarlierStates<Self>,
 }
 
 impl Item for Vessel {
@@ -158,6 +160,7 @@ impl Vessel {
             closures: Vec::new(),
             serviceware: Vec::new(),
             note: String::new(),
+            earlier: EarlierStates::default(),
         }
     }
 

@@ -7,11 +7,13 @@ use serde::ser::{self, Impossible, Serialize, Serializer};
 use crate::quantity::is_hidden;
 
 /// The groups whose fields have a line each. The fields of any other group share one line.
-const TALL: [&str; 14] = [
+const TALL: [&str; 16] = [
     "Add",
     "Approval",
     "Composition",
     "CoolingRun",
+    "EarlierState",
+    "EarlierStates",
     "HouseMade",
     "Ingredient",
     "Instruction",

@@ -1,10 +1,13 @@
 //! The only way a book changes: an edit is a value, applying it gives a new book.
 
 mod history;
+mod kept_states;
 
 pub use history::{History, Step};
 
 use std::sync::Arc;
+
+use kept_states::{Revising, keep_all, put, put_settings, revise};
 
 use crate::book::{
     Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, ItemId,
@@ -99,6 +102,18 @@ pub enum Edit {
     RemoveVessel(VesselId),
     /// Other settings of the shop.
     SetSettings(Settings),
+    /// The latest change of the figures of an item put right what was wrong: what was approved with it had these figures all
+    /// along. Without this a changed figure means that the product is another one, and approved drinks stay as they were tasted.
+    PutRight(ItemId),
+    /// From when the figures of an item were no longer what they had been.
+    DateChange {
+        /// The item.
+        item: ItemId,
+        /// The day, `2026-05-04`; none when nobody knows.
+        day: Option<String>,
+        /// The first lot that was otherwise; empty when none is stated.
+        lot: String,
+    },
     /// Another state of the whole book: an earlier copy, what stands on the disk, a merge of the two.
     PutBook {
         /// The book. Items that it shares with the one before stay the same shared values.
@@ -165,6 +180,13 @@ pub enum WholeBook {
     Ingredients(usize),
 }
 
+impl WholeBook {
+    /// Whether it is the book before with something new in it, rather than another state of it with a history of its own.
+    fn adds_to_the_book(&self) -> bool {
+        matches!(self, Self::Recipe(_) | Self::Ingredients(_))
+    }
+}
+
 /// Why an edit can't be carried out: what it is about is gone, something still stands on it, or the book could not be opened
 /// again or would have an error.
 #[derive(Clone, Debug, PartialEq)]
@@ -193,6 +215,8 @@ pub enum EditError {
         /// Name of the approved version.
         version: String,
     },
+    /// No earlier state of the item was kept.
+    NothingKept(ItemId),
     /// The book would pass a limit, and could not be opened again.
     PastLimit(LimitPassed),
     /// The book would have errors that it has not now: the first, and the others.
@@ -301,23 +325,44 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
             change_recipe(book, recipe, |recipe| remove_version(recipe, version))?;
         }
         Edit::Approve { recipe, approval } => {
+            let mut approval = approval.clone();
+            let tasted_with = || book.tasted_with(&approval.resolved);
+            approval.tasted_with = approval.tasted_with.or_else(|| Some(tasted_with()));
             change_recipe(book, recipe, |recipe| {
-                recipe.approvals.push(approval.clone());
-                set_state(recipe, approval.version.as_ref(), State::Approved)
+                let version = approval.version.clone();
+                recipe.approvals.push(approval);
+                set_state(recipe, version.as_ref(), State::Approved)
             })?;
         }
-        Edit::PutRecipe(recipe) => book.recipes.put(recipe.clone()),
+        Edit::PutRecipe(item) => put(book, item.clone()),
         Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), IdKind::Recipe, id)?,
-        Edit::PutIngredient(ingredient) => book.ingredients.put(ingredient.clone()),
+        Edit::PutIngredient(item) => put(book, item.clone()),
         Edit::RemoveIngredient(id) => removed(book.ingredients.remove(id), IdKind::Ingredient, id)?,
-        Edit::PutMeasure(measure) => book.measures.put(measure.clone()),
+        Edit::PutMeasure(item) => put(book, item.clone()),
         Edit::RemoveMeasure(id) => removed(book.measures.remove(id), IdKind::Measure, id)?,
-        Edit::PutVessel(vessel) => book.vessels.put(vessel.clone()),
+        Edit::PutVessel(item) => put(book, item.clone()),
         Edit::RemoveVessel(id) => removed(book.vessels.remove(id), IdKind::Vessel, id)?,
-        Edit::SetSettings(settings) => book.settings = settings.clone(),
-        Edit::PutBook { book: other, .. } => *book = other.as_ref().clone(),
+        Edit::SetSettings(settings) => put_settings(book, settings.clone()),
+        Edit::PutRight(item) => revised(book, item, &Revising::PutRight)?,
+        Edit::DateChange { item, day, lot } => {
+            let until = day.as_deref();
+            revised(book, item, &Revising::Date { until, lot })?;
+        }
+        Edit::PutBook {
+            book: other,
+            reason,
+        } => {
+            let before = std::mem::replace(book, other.as_ref().clone());
+            if reason.adds_to_the_book() {
+                keep_all(&before, book);
+            }
+        }
     }
     Ok(())
+}
+
+fn revised(book: &mut Book, item: &ItemId, how: &Revising<'_>) -> Result<(), EditError> {
+    revise(book, item, how).ok_or_else(|| EditError::NothingKept(item.clone()))
 }
 
 fn gone(kind: IdKind, id: &(impl ToString + ?Sized)) -> EditError {
@@ -350,7 +395,7 @@ fn change_recipe(
         .as_ref()
         .clone();
     change(&mut recipe)?;
-    book.recipes.put(recipe);
+    put(book, recipe);
     Ok(())
 }
 

@@ -16,9 +16,9 @@ use crate::balance::{
     Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
 };
 use crate::book::{
-    Amount, Approval, Basis, Book, Carried, Entry, Form, Ingredient, IngredientId, Line, LineId,
-    Nutrient, Place, Recipe, RecipeId, Resolved, Role, State, SugarProfile, VersionId, Vessel,
-    VesselId, VesselKind,
+    Amount, Approval, Basis, Book, Carried, EarlierStates, Entry, Form, Ingredient, IngredientId,
+    Line, LineId, Nutrient, Place, Recipe, RecipeId, Resolved, Role, Settings, State, SugarProfile,
+    TastedWith, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::Grams;
@@ -53,15 +53,21 @@ pub fn write_recipe(
             |version| format!("{} — {}", recipe.name, version.name),
         );
     let resolved = in_grams(&standard.resolved, &standard.lines)?;
+    // What was approved is passed on as it was tasted.
+    let book = &*book.as_tasted(approval);
     let mut out = Book {
-        settings: book.settings.clone(),
+        settings: Settings {
+            note: String::new(),
+            earlier: EarlierStates::default(),
+            ..book.settings.clone()
+        },
         ..Book::default()
     };
-    out.settings.note.clear();
     for id in [&resolved.cup, &resolved.shaker].into_iter().flatten() {
         if let Some(vessel) = book.vessel(id) {
             out.vessels.put(Vessel {
                 price: None,
+                earlier: EarlierStates::default(),
                 ..(**vessel).clone()
             });
         }
@@ -100,6 +106,7 @@ pub fn write_recipe(
     passed.approvals = vec![Approval {
         version: None,
         resolved,
+        tasted_with: Some(TastedWith::default()),
         ..approval.clone()
     }];
     passed.note.clone_from(&recipe.note);
@@ -113,6 +120,7 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
         earlier_prices: Vec::new(),
         supplier: String::new(),
         lot: String::new(),
+        earlier: EarlierStates::default(),
         ..ingredient.clone()
     }
 }
@@ -215,9 +223,10 @@ pub fn read_recipe(book: Book) -> Result<ForeignRecipe, RecipeExchangeError> {
         latest(recipe).ok_or_else(|| RecipeExchangeError::NotApproved(recipe.name.clone()))?;
     let id = recipe.id.clone();
     let place = Place::Approval(id.clone(), recipe.approvals.len());
-    let approved = balance(&book, approval.resolved.clone(), &place);
+    let then = book.as_tasted(&approval);
+    let approved = balance(&then, approval.resolved.clone(), &place);
     let entries =
-        entries_in_grams(&book, &approved).map_err(|lines| RecipeExchangeError::NotInGrams {
+        entries_in_grams(&then, &approved).map_err(|lines| RecipeExchangeError::NotInGrams {
             recipe: recipe.name.clone(),
             lines,
         })?;
@@ -465,6 +474,7 @@ pub fn arrival_watched(
     recipe.approvals = vec![Approval {
         version: None,
         resolved: standard_lines,
+        tasted_with: None,
         ..approval.clone()
     }];
     both.recipes.put(recipe.clone());

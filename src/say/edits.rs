@@ -68,6 +68,8 @@ impl Speaker<'_> {
             Edit::RemoveMeasure(id) => say!(self, "edit-remove-measure", name: self.measure(id)),
             Edit::RemoveVessel(id) => say!(self, "edit-remove-vessel", name: self.vessel(id)),
             Edit::SetSettings(_) => self.put_label(edit, ""),
+            Edit::PutRight(item) => say!(self, "edit-put-right", name: self.item(item)),
+            Edit::DateChange { item, .. } => say!(self, "edit-date-change", name: self.item(item)),
             Edit::PutBook { reason, .. } => self.whole_book(reason),
         }
     }
@@ -147,6 +149,9 @@ impl Speaker<'_> {
             EditError::NoName { kind } => say!(self, "edit-error-no-name", kind: kind.key()),
             EditError::GivesApprovedCup { version } => {
                 say!(self, "edit-error-gives-approved-cup", version: name_as_shown(version))
+            }
+            EditError::NothingKept(item) => {
+                say!(self, "edit-error-nothing-kept", name: self.item(item))
             }
             EditError::PastLimit(passed) => self.limit_passed(passed),
             EditError::Faulty(first, more) => {

@@ -14,6 +14,7 @@ mod cause;
 mod caution;
 mod cooling;
 mod differences;
+mod earlier;
 mod edits;
 mod exchange;
 mod figure;

@@ -1,7 +1,7 @@
 //! Names of what is in the book. An id that names nothing is told as it is.
 
 use super::Speaker;
-use crate::book::{IngredientId, MeasureId, RecipeId, VersionId, VesselId};
+use crate::book::{IngredientId, ItemId, MeasureId, RecipeId, VersionId, VesselId};
 use crate::quantity::name_as_shown;
 
 impl Speaker<'_> {
@@ -30,6 +30,17 @@ impl Speaker<'_> {
     /// The name of a recipe.
     pub fn recipe(&self, id: &RecipeId) -> String {
         shown(self.book.recipe(id).map(|item| item.name.as_str()), id)
+    }
+
+    /// The name of an item of any kind.
+    pub fn item(&self, item: &ItemId) -> String {
+        match item {
+            ItemId::Settings => self.word("named-settings").to_owned(),
+            ItemId::Ingredient(id) => self.ingredient(id),
+            ItemId::Measure(id) => self.measure(id),
+            ItemId::Vessel(id) => self.vessel(id),
+            ItemId::Recipe(id) => self.recipe(id),
+        }
     }
 
     /// The name of a version.

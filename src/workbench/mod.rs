@@ -14,6 +14,7 @@ mod exporting;
 mod file_watch;
 mod keeper;
 mod kept;
+mod kept_states;
 mod left_work;
 mod list_in_hand;
 mod moments;

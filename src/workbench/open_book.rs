@@ -5,6 +5,7 @@ use std::sync::Arc;
 use super::action::{Home, Intent, Message, Sample, Shown, Unfiled};
 use super::derived::{BookStamp, Derived, Standard};
 use super::kept::BookFile;
+use super::kept_states::with_dates;
 use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::searches::Searches;
@@ -230,6 +231,7 @@ impl Workbench {
             return;
         }
         let before = self.book().clone();
+        let edits = with_dates(&before, edits, &super::today());
         match self.history.perform(edits, focus) {
             Ok(()) => {
                 self.show = draft.or(self.show.take());

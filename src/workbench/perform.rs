@@ -164,6 +164,7 @@ impl Workbench {
             reason,
             tasted_at,
             resolved,
+            tasted_with: None,
         };
         self.edit(
             vec![Edit::Approve {

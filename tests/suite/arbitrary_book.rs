@@ -2,15 +2,18 @@
 //!
 //! A book is thrown from a seed, so that a failing case is one number.
 
+use std::collections::BTreeMap;
+
 use evensip::book::{
     Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
     Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
-    EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
-    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Instruments, Item,
-    LabelUnits, Line, LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient,
-    PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
-    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
+    EarlierStates, EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form,
+    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction,
+    Instruments, Item, ItemId, LabelUnits, Line, LineId, Measure, MeasureId, MeasureKind,
+    NamedLevel, Nominal, Nutrient, PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role,
+    SaltUnit, Serviceware, ServicewareKind, Settings, Shape, Stage, State, StepSetting,
+    SugarProfile, TastedWith, TemperatureWindow, Version, VersionId, Vessel, VesselId, VesselKind,
+    Yardstick,
 };
 use evensip::edit::Edit;
 
@@ -210,6 +213,7 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         yardsticks: dice.some(3, |dice| dice.pick(&Yardstick::ALL)),
         sugar_levels: dice.some(3, level),
         ice_levels: dice.some(3, level),
+        earlier: earlier(dice, settings),
     }
 }
 
@@ -325,6 +329,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             waste_percent: dice.number(),
         }),
         note: dice.text(),
+        earlier: earlier(dice, ingredient),
     }
 }
 
@@ -345,6 +350,7 @@ pub(crate) fn measure(dice: &mut Dice) -> Measure {
             date: dice.maybe(Dice::date),
         }),
         note: dice.text(),
+        earlier: earlier(dice, measure),
     }
 }
 
@@ -385,6 +391,7 @@ pub(crate) fn vessel(dice: &mut Dice) -> Vessel {
             price: dice.maybe(Dice::number),
         }),
         note: dice.text(),
+        earlier: earlier(dice, vessel),
     }
 }
 
@@ -469,6 +476,34 @@ pub(crate) fn resolved(dice: &mut Dice) -> Resolved {
     }
 }
 
+/// What an item was before; of most items nothing is kept.
+fn earlier<T>(dice: &mut Dice, was: fn(&mut Dice) -> T) -> EarlierStates<T> {
+    let mut earlier = EarlierStates::default();
+    if dice.below(6) == 0 {
+        for _ in 0..=dice.below(2) {
+            // A state between two others may have been put right.
+            earlier.revision += dice.pick(&[0, 1]);
+            earlier.keep(was(dice), 0);
+            earlier.date_latest(dice.maybe(Dice::date).as_deref(), &dice.text());
+        }
+    }
+    earlier
+}
+
+fn tasted_with(dice: &mut Dice) -> TastedWith {
+    fn revisions<Id: Ord>(dice: &mut Dice, id: fn(&mut Dice) -> Id) -> BTreeMap<Id, u32> {
+        let revised = dice.some(3, |dice| (id(dice), dice.pick(&[1, 2, 3])));
+        revised.into_iter().collect()
+    }
+    TastedWith {
+        settings: dice.pick(&[0, 1, 2]),
+        ingredients: revisions(dice, ingredient_id),
+        measures: revisions(dice, measure_id),
+        vessels: revisions(dice, vessel_id),
+        recipes: revisions(dice, recipe_id),
+    }
+}
+
 pub(crate) fn approval(dice: &mut Dice) -> Approval {
     Approval {
         version: dice.maybe(version_id),
@@ -477,6 +512,7 @@ pub(crate) fn approval(dice: &mut Dice) -> Approval {
         reason: dice.text(),
         tasted_at: dice.maybe(Dice::number),
         resolved: resolved(dice),
+        tasted_with: dice.maybe(tasted_with),
     }
 }
 
@@ -505,6 +541,7 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
         versions: dice.some(3, version),
         approvals: dice.some(3, approval),
         note: dice.text(),
+        earlier: earlier(dice, resolved),
     }
 }
 
@@ -522,7 +559,7 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipe = dice.pick(&recipes);
     let version = dice.coin().then(|| version_id(dice));
     let text = dice.text();
-    match dice.below(19) {
+    match dice.below(21) {
         0..=4 => Edit::Change {
             recipe,
             version,
@@ -562,6 +599,22 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
             1 => Edit::RemoveMeasure(measure(dice).id),
             _ => Edit::RemoveVessel(vessel(dice).id),
         },
+        18 => Edit::PutRight(item_id(dice)),
+        19 => Edit::DateChange {
+            item: item_id(dice),
+            day: dice.maybe(Dice::date),
+            lot: text,
+        },
         _ => Edit::SetSettings(settings(dice)),
+    }
+}
+
+fn item_id(dice: &mut Dice) -> ItemId {
+    match dice.below(5) {
+        0 => ItemId::Settings,
+        1 => ItemId::Ingredient(ingredient_id(dice)),
+        2 => ItemId::Measure(measure_id(dice)),
+        3 => ItemId::Vessel(vessel_id(dice)),
+        _ => ItemId::Recipe(recipe_id(dice)),
     }
 }

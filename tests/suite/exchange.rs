@@ -549,6 +549,7 @@ fn approved_as_it_stands(book: &Book, id: &RecipeId) -> Book {
         reason: String::new(),
         tasted_at: None,
         resolved: recipe.plain(),
+        tasted_with: None,
     };
     let edit = Edit::Approve {
         recipe: id.clone(),

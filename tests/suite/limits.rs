@@ -214,6 +214,7 @@ fn every_list_of_a_recipe_has_its_limit_in_every_edit() {
             reason: String::new(),
             tasted_at: None,
             resolved,
+            tasted_with: None,
         },
     };
     let error = apply(&with_version, &approve).unwrap_err();

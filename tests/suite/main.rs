@@ -87,6 +87,7 @@ mod swap_proofs;
 mod swap_screen;
 mod swap_steps;
 mod swaps;
+mod tasted;
 mod teas;
 mod widgets;
 mod window;

@@ -338,3 +338,19 @@ counter-refusal = { $kind ->
         [ingredient] { $name } kann nicht gelöscht werden; verwendet in: { $uses }.
        *[other] { $name } kann nicht gelöscht werden; verwendet in: { $uses }.
     }
+
+## Womit freigegebene Getränke verkostet wurden
+
+counter-earlier = Mit früheren Werten verkostet
+counter-earlier-about = Freigegebene Getränke behalten die Werte, mit denen sie verkostet wurden. Die letzte Änderung steht zuerst.
+# $changes ist eine Liste: „Zucker 48 → 62 g“ oder „Dichte“.
+counter-earlier-until = Bis { $day }: { $changes }
+counter-earlier-before = Früher: { $changes }
+counter-earlier-figure = { $figure } { $before } → { $now }
+counter-earlier-day = anders seit
+counter-earlier-day-named = Tag, seit dem es anders ist
+counter-earlier-lot = ab Charge
+counter-earlier-lot-named = Erste Charge, die anders war
+counter-earlier-wrong = Die früheren Werte waren falsch
+counter-earlier-wrong-hint = Das Produkt war schon immer so: Standards, die damit verkostet wurden, erhalten die Werte, die jetzt hier stehen.
+counter-earlier-drifted = Getränke, die abweichen

@@ -112,6 +112,7 @@ item-field-density = Dichte
 item-field-diet = Ernährungsweise
 item-field-drinking-temperature = Trinktemperatur
 item-field-earlier-prices = frühere Preise
+item-field-earlier = frühere Werte
 item-field-entries = Zeilen
 item-field-filling = Füllung
 item-field-form = Form

@@ -28,6 +28,10 @@ edit-remove-recipe = { $name } löschen
 edit-remove-ingredient = Zutat „{ $name }“ entfernen
 edit-remove-measure = Dosierhilfe „{ $name }“ entfernen
 edit-remove-vessel = Gefäß „{ $name }“ entfernen
+named-settings = die Einstellungen des Ladens
+# Die Werte waren falsch; was damit freigegeben wurde, hatte von Anfang an die neuen.
+edit-put-right = die Änderung von { $name } als Korrektur behandeln
+edit-date-change = angeben, seit wann { $name } anders ist
 edit-settings = Einstellungen des Ladens ändern
 edit-settings-fields = Einstellungen des Ladens ändern: { $fields }
 
@@ -63,6 +67,7 @@ edit-error-built-on = { $count ->
         [one] „{ $version }“ kann nicht entfernt werden: { $others } baut darauf auf; zuerst diese Version entfernen
        *[other] „{ $version }“ kann nicht entfernt werden: { $others } bauen darauf auf; zuerst diese Versionen entfernen
     }
+edit-error-nothing-kept = zu { $name } sind keine früheren Werte aufbewahrt
 # $first is a finding with its place.
 edit-error-faulty = { $count ->
         [one] { $first } (und 1 weiterer Befund)

@@ -338,3 +338,19 @@ counter-refusal = { $kind ->
         [ingredient] { $name } can't be deleted, because it is used in { $uses }.
        *[other] the { $name } can't be deleted, because it is used in { $uses }.
     }
+
+## What approved drinks were tasted with
+
+counter-earlier = Tasted with earlier figures
+counter-earlier-about = Approved drinks keep the figures that they were tasted with. The latest change stands first.
+# $changes is a list: "sugars 48 → 62 g" or "density".
+counter-earlier-until = Until { $day }: { $changes }
+counter-earlier-before = Before: { $changes }
+counter-earlier-figure = { $figure } { $before } → { $now }
+counter-earlier-day = different since
+counter-earlier-day-named = Day since which it has been different
+counter-earlier-lot = from lot
+counter-earlier-lot-named = First lot that was different
+counter-earlier-wrong = The earlier figures were wrong
+counter-earlier-wrong-hint = The product was always like this: standards tasted with it take the figures that stand here now.
+counter-earlier-drifted = Drinks that have drifted

@@ -95,6 +95,7 @@ item-field-density = density
 item-field-diet = diet
 item-field-drinking-temperature = drinking temperature
 item-field-earlier-prices = earlier prices
+item-field-earlier = earlier figures
 item-field-entries = lines
 item-field-filling = filling
 item-field-form = form

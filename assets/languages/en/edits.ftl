@@ -27,6 +27,11 @@ edit-remove-recipe = delete { $name }
 edit-remove-ingredient = remove the ingredient { $name }
 edit-remove-measure = remove the measure { $name }
 edit-remove-vessel = remove the vessel { $name }
+# Where an item is named and the shop has no name of its own.
+named-settings = the shop's settings
+# The figures of an item were wrong, so that what was approved with it had the new ones all along.
+edit-put-right = treat the change of { $name } as a correction
+edit-date-change = say since when { $name } has been different
 edit-settings = change the shop's settings
 edit-settings-fields = change the { $fields } in the shop's settings
 
@@ -41,6 +46,7 @@ edit-error-built-on = { $count ->
         [one] “{ $version }” can't be removed: { $others } builds on it; remove that version first
        *[other] “{ $version }” can't be removed: { $others } build on it; remove those versions first
     }
+edit-error-nothing-kept = no earlier figures of { $name } are kept
 # $first is a finding with its place.
 edit-error-faulty = { $first } (and { $count } more)
 

@@ -259,8 +259,8 @@ pub(super) fn balance_resolved(
     balance
 }
 
-/// The balance of the standard that a version is held to, with today's ingredient figures; `None` when nothing has been
-/// approved yet.
+/// The balance of the standard that a version is held to, with the figures that it was tasted with; `None` when nothing has
+/// been approved yet.
 pub fn standard_balance<'recipe>(
     book: &Book,
     recipe: &'recipe Recipe,
@@ -270,12 +270,13 @@ pub fn standard_balance<'recipe>(
     Some((approved_balance(book, recipe, approval), approval))
 }
 
-/// The balance of an approval of a recipe.
+/// The balance of an approval of a recipe, in the book as it was then.
 pub(super) fn approved_balance(book: &Book, recipe: &Recipe, approval: &Approval) -> Balance {
     let mut approvals = recipe.approvals.iter();
     let at = approvals.position(|other| std::ptr::eq(other, approval));
     let place = Place::Approval(recipe.id.clone(), at.map_or(0, |at| at + 1));
-    balance(book, approval.resolved.clone(), &place)
+    let then = book.as_tasted(approval);
+    balance(&then, approval.resolved.clone(), &place)
 }
 
 /// The balance of plain lines. `place` says where its findings belong.

@@ -1,6 +1,7 @@
 //! Measures and vessels as they stand in a file.
 
 use super::super::checker::Checker;
+use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{ClosureKind, Filling, MeasureKind, VesselKind};
 
@@ -15,6 +16,7 @@ in_file! {
         temperature: Option<f64> = nothing,
         readings: Vec<Reading> = nothing,
         note: String = nothing,
+        earlier: EarlierStates<Measure> = nothing,
     }
 }
 
@@ -50,6 +52,7 @@ in_file! {
         closures: Vec<Closure> = nothing,
         serviceware: Vec<Serviceware> = nothing,
         note: String = nothing,
+        earlier: EarlierStates<Vessel> = nothing,
     }
 }
 

@@ -4,6 +4,7 @@ use serde::de::{Deserialize, Deserializer, Error as _, SeqAccess, Visitor};
 use serde::ser::{Serialize, Serializer};
 
 use super::super::checker::Checker;
+use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
@@ -32,6 +33,7 @@ in_file! {
         earlier_prices: Vec<EarlierPrice> = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
+        earlier: EarlierStates<Ingredient> = nothing,
     }
 }
 

@@ -4,6 +4,7 @@
 //! invented by a default (the waste of a pack, the head room of a lid) has none and must be stated.
 
 mod counter;
+mod earlier;
 mod ingredient;
 mod recipe;
 mod settings;

@@ -1,6 +1,7 @@
 //! Recipes, versions and approvals as they stand in a file.
 
 use super::super::checker::Checker;
+use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{Role, Stage, State};
 use crate::book::MOST_LINES;
@@ -19,6 +20,7 @@ in_file! {
         versions: Vec<Version> = nothing,
         approvals: Vec<Approval> = nothing,
         note: String = nothing,
+        earlier: EarlierStates<Resolved> = nothing,
     }
 }
 
@@ -115,6 +117,18 @@ in_file! {
         reason: String = nothing,
         tasted_at: Option<f64> = nothing,
         resolved: Resolved,
+        tasted_with: Option<TastedWith> = nothing,
+    }
+}
+
+in_file! {
+    /// Revisions of what an approval was tasted with; the first one is left out.
+    struct TastedWith {
+        settings: u32 = nothing,
+        ingredients: Vec<(String, u32)> = nothing,
+        measures: Vec<(String, u32)> = nothing,
+        vessels: Vec<(String, u32)> = nothing,
+        recipes: Vec<(String, u32)> = nothing,
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::super::checker::Checker;
 use super::Yardstick;
+use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 
 in_file! {
@@ -25,6 +26,7 @@ in_file! {
         yardsticks: Vec<Yardstick> = nothing,
         sugar_levels: Vec<NamedLevel> = nothing,
         ice_levels: Vec<NamedLevel> = nothing,
+        earlier: EarlierStates<Settings> = nothing,
     }
 }
 

@@ -1,6 +1,8 @@
 //! How a value of the book stands in a file, and the way back: of plain values here, of groups and choices by [`in_file`],
 //! which takes each field from one list.
 
+use std::collections::BTreeMap;
+
 use super::super::checker::Checker;
 use super::super::error::{LoadProblem, Step};
 use crate::book::{self, IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
@@ -91,6 +93,26 @@ impl<F: Stored<B>, B> Stored<Option<B>> for Option<F> {
 
     fn into_book(self, checker: &mut Checker<'_>) -> Option<B> {
         self.map(|found| found.into_book(checker))
+    }
+}
+
+/// Figures by the id of what they are of.
+impl<Id: Ord> Stored<BTreeMap<Id, u32>> for Vec<(String, u32)>
+where
+    String: Stored<Id>,
+{
+    fn from_book(value: &BTreeMap<Id, u32>) -> Self {
+        let entries = value.iter();
+        entries
+            .map(|(id, figure)| (Stored::from_book(id), *figure))
+            .collect()
+    }
+
+    fn into_book(self, checker: &mut Checker<'_>) -> BTreeMap<Id, u32> {
+        let entries = self.into_iter();
+        entries
+            .map(|(id, figure)| (id.into_book(checker), figure))
+            .collect()
     }
 }
 
