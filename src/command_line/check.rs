@@ -10,10 +10,11 @@ use super::{
     CheckArguments, Failure, complain, facts, json, print, print_json, recipe_called, speaker,
 };
 use crate::balance::{Concern, StatementFinding, statement_findings};
-use crate::book::{ApprovalRecord, Book, Place, Recipe, Severity};
+use crate::book::{ApprovalRecord, Book, ItemId, Place, Recipe, Severity, VersionId};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
 use crate::say::{Speaker, say};
+use crate::swap::{Drifted, drifted};
 
 /// Longest name or reason in a line of the history, in characters.
 const TEXT: usize = 120;
@@ -145,6 +146,11 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     );
     let mut document =
         json!({ "opens": true, "problems": problems, "errors": errors, "warnings": warnings });
+    let drifted = drifted(book);
+    if let (false, Some(object)) = (drifted.is_empty(), document.as_object_mut()) {
+        let drinks: Vec<Value> = drifted.iter().map(drifted_json).collect();
+        object.insert("drifted".to_owned(), json!(drinks));
+    }
     if let (true, Some(object)) = (history.is_some(), document.as_object_mut()) {
         let history = recipes.iter().map(|recipe| history_json(book, recipe));
         // A book without the recipe has no history of it, which is not an empty one.
@@ -166,6 +172,9 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
             statement_place(finding),
             Speaker::new(book).question(finding)
         );
+    }
+    for drink in &drifted {
+        let _ = writeln!(text, "{}", drifted_text(book, drink));
     }
     text.push_str(&summary(book, errors, warnings));
     text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));
@@ -201,6 +210,45 @@ fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
         "at": facts::place(&place),
         "text": Speaker::new(book).question(finding),
     }))
+}
+
+/// An approved drink that no longer tastes as it was approved: no fault of the book, but what its owner would want to know.
+fn drifted_text(book: &Book, drink: &Drifted) -> String {
+    let (about, speaker) = (Speaker::new(book), speaker());
+    let recipe = about.recipe(&drink.recipe);
+    let named = match &drink.version {
+        None => recipe,
+        Some(id) => {
+            let version = about.version(&drink.recipe, id);
+            say!(speaker, "swap-screen-recipe-and-version", recipe: recipe, version: version)
+        }
+    };
+    let causes: Vec<String> = drink.causes.iter().map(|item| about.item(item)).collect();
+    let causes = about.and(&causes);
+    match drink.difference.distance {
+        Some(steps) => say!(speaker, "command-check-drifted",
+            drink: named, steps: about.number(steps, 1), causes: causes),
+        None => say!(speaker, "command-check-drifted-unknown", drink: named, causes: causes),
+    }
+}
+
+fn drifted_json(drink: &Drifted) -> Value {
+    let causes = drink.causes.iter().map(|item| {
+        let (kind, id) = match item {
+            ItemId::Settings => ("settings", None),
+            ItemId::Ingredient(id) => ("ingredient", Some(id.as_str())),
+            ItemId::Measure(id) => ("measure", Some(id.as_str())),
+            ItemId::Vessel(id) => ("vessel", Some(id.as_str())),
+            ItemId::Recipe(id) => ("recipe", Some(id.as_str())),
+        };
+        json!({ "kind": kind, "id": id })
+    });
+    json!({
+        "recipe": drink.recipe.as_str(),
+        "version": drink.version.as_ref().map(VersionId::as_str),
+        "distance": drink.difference.distance,
+        "changed": causes.collect::<Vec<Value>>(),
+    })
 }
 
 fn summary(book: &Book, errors: usize, warnings: usize) -> String {

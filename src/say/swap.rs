@@ -65,18 +65,29 @@ impl Speaker<'_> {
 
     /// The name that a new version gets at first.
     pub fn swapped_version(&self, answer: &Answer) -> String {
-        let (question, with) = (&answer.question, self.ingredient(&answer.question.with));
+        let question = &answer.question;
+        let with = if question.brings_back() {
+            self.word("swap-version-brought-back").to_owned()
+        } else {
+            self.ingredient(&question.with)
+        };
         let version = question.version.as_ref();
         let known = version.and_then(|id| self.book.recipe(&question.recipe)?.version(id));
         match known {
             Some(version) => format!("{}, {with}", version.name),
+            None if question.brings_back() => with,
             None => say!(self, "swap-version-name", ingredient: with),
         }
     }
 
     /// What the plain swap does and what a suggestion makes of it, in sentences.
     pub fn suggestion(&self, answer: &Answer, suggestion: &Suggestion) -> String {
-        let first = say!(self, "swap-equal-measures",
+        let message = if answer.question.brings_back() {
+            "swap-as-it-is-made"
+        } else {
+            "swap-equal-measures"
+        };
+        let first = say!(self, message,
             ingredient: self.ingredient(&answer.question.with),
             swap: self.sugar_of(&answer.plain),
             standard: self.sugar_of(&answer.standard));

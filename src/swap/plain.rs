@@ -11,7 +11,7 @@ use crate::book::{
 /// Equal measures: two scoops stay two scoops, with the scoop or pump that goes with the new ingredient when the shop has
 /// weighed one of the same kind. Nobody pumps a powder or scoops milk: where a measure means nothing for the new ingredient,
 /// the amount follows equal fat or, without fat in both, equal dry matter, in a measure that was weighed with it, else to
-/// the next 5 ml or 1 g.
+/// the next 5 ml or 1 g. What goes and comes back is the product as it is now: it stays in its own measures.
 pub fn plain_swap(
     book: &Book,
     resolved: &Resolved,
@@ -25,7 +25,9 @@ pub fn plain_swap(
             && line.ingredient == *replace
         {
             swapped.push(line.id.clone());
-            swap_line(book, line, with);
+            if replace != with {
+                swap_line(book, line, with);
+            }
         }
     }
     (plain, swapped)

@@ -35,6 +35,13 @@ pub struct Question {
     pub adjust: Option<Vec<LineId>>,
 }
 
+impl Question {
+    /// Whether nothing is swapped: what goes comes back as it is now, and the drink is brought back to its standard.
+    pub fn brings_back(&self) -> bool {
+        self.replace == self.with
+    }
+}
+
 /// A line that may move, with its increments.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Adjustable {

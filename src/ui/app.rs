@@ -30,6 +30,7 @@ use super::view_state::ViewState;
 use super::words;
 use crate::book::{Book, Finding};
 use crate::say::{Speaker, say};
+use crate::swap::Drifted;
 use crate::workbench::{
     Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Unfiled, Workbench,
 };
@@ -394,6 +395,7 @@ impl App {
         let area = self.areas.of(front);
         area.look(&mut self.workbench, shown.as_ref(), &mut self.view);
         let findings = self.workbench.findings();
+        let drifted = self.workbench.drifted().found.unwrap_or_default();
         let speaker = self.view.speaker(&book);
         let steps = [self.workbench.undo_label(), self.workbench.redo_label()];
         let (shell, look_up) = (&mut self.shell, &mut self.look_up);
@@ -403,7 +405,8 @@ impl App {
             &mut self.view,
             &book,
             |workbench, drink, view| {
-                let in_hand = &in_hand(workbench, &book, &findings, speaker, &steps);
+                let found = (&findings[..], &drifted[..]);
+                let in_hand = &in_hand(workbench, &book, found, speaker, &steps);
                 let desk = Desk { in_hand, drink };
                 shell::shell_ui(ui, desk, area, shell, view, actions);
                 if !safekeeping::asks_ui(ui.ctx(), workbench, safekeeping, view, actions) {
@@ -550,7 +553,7 @@ const FIELD_PREFIX: &str = "field ";
 fn in_hand<'frame>(
     workbench: &'frame Workbench,
     book: &'frame Arc<Book>,
-    findings: &'frame [Finding],
+    (findings, drifted): (&'frame [Finding], &'frame [Drifted]),
     speaker: Speaker<'frame>,
     steps: &'frame [Option<String>; 2],
 ) -> BookInHand<'frame> {
@@ -564,6 +567,7 @@ fn in_hand<'frame>(
         redo,
         message: workbench.message(),
         findings,
+        drifted,
         home: workbench.home(),
         disk_change: workbench.disk_change(),
         file_state: workbench.file_state(),

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::book::{Book, Finding};
 use crate::say::Speaker;
+use crate::swap::Drifted;
 use crate::workbench::{DiskChange, FileState, Home, Message};
 
 /// The book, its name and its file.
@@ -24,6 +25,8 @@ pub(super) struct BookInHand<'frame> {
     pub message: Option<&'frame Message>,
     /// What is wrong with the book.
     pub findings: &'frame [Finding],
+    /// The approved drinks that no longer taste as they were approved.
+    pub drifted: &'frame [Drifted],
     /// Where it is kept.
     pub home: &'frame Home,
     /// How its file was changed by another program.

@@ -5,6 +5,7 @@ use egui::{Button, Label, RichText, Ui};
 use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk};
 use super::book_in_hand::BookInHand;
+use super::drifted_list::drifted_ui;
 use super::spreadsheet::{Cell, Table, copy_ui};
 use super::tall_list::TallList;
 use super::theme::{self, TypeStyle, grid};
@@ -43,6 +44,7 @@ fn findings_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, list: &mut TallList, view:
             .font(TypeStyle::Title.font_id())
             .color(palette.text_strong),
     );
+    drifted_ui(ui, speaker, in_hand.drifted, view);
     if in_hand.findings.is_empty() {
         ui.label(speaker.word("shell-findings-none"));
     }

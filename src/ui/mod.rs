@@ -11,6 +11,7 @@ mod compare_area;
 pub mod counter_area;
 mod dialog;
 mod dialogs;
+mod drifted_list;
 mod field;
 mod findings_area;
 mod glossary;

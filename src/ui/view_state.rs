@@ -7,7 +7,7 @@ use super::area::{Area, Navigation};
 use super::dialog::Dialog;
 use super::theme::Appearance;
 use crate::balance::Lens;
-use crate::book::{Book, LineId, RecipeId};
+use crate::book::{Book, IngredientId, LineId, RecipeId, VersionId};
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker};
 use crate::swap::{Demands, Question};
@@ -97,9 +97,31 @@ pub struct AskedSwap {
     pub question: Option<Question>,
     /// What is asked beside it.
     pub demands: Demands,
+    /// Whether what goes comes back as it is now: the drink has drifted and is brought back to its standard.
+    pub brings_back: bool,
 }
 
 impl AskedSwap {
+    /// A drink that has drifted is brought back.
+    pub fn bringing_back(question: Question) -> Self {
+        Self {
+            brings_back: true,
+            ..Self::asking(question)
+        }
+    }
+
+    /// Another ingredient goes, and what comes is chosen next.
+    pub(super) fn goes(&mut self, recipe: RecipeId, version: Option<VersionId>, id: IngredientId) {
+        self.brings_back = false;
+        self.question = Some(Question {
+            recipe,
+            version,
+            with: id.clone(),
+            replace: id,
+            adjust: None,
+        });
+    }
+
     /// A question without more to it.
     pub fn asking(question: Question) -> Self {
         Self {
@@ -112,7 +134,7 @@ impl AskedSwap {
     pub(super) fn complete(&self) -> Option<&Question> {
         self.question
             .as_ref()
-            .filter(|question| question.with != question.replace)
+            .filter(|question| self.brings_back || question.with != question.replace)
     }
 }
 

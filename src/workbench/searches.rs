@@ -6,7 +6,8 @@ use super::action::Shown;
 use super::search::Search;
 use crate::book::{Book, IngredientId, NamedLevel, VesselId};
 use crate::swap::{
-    Adapted, Answer, Demands, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep, walk,
+    Adapted, Answer, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
+    walk,
 };
 
 /// A swap with what goes with it.
@@ -73,5 +74,6 @@ pub(super) struct Searches {
     pub(super) review: Search<Review, Vec<ReviewItem>>,
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
+    pub(super) drifted: Search<(), Vec<Drifted>>,
     pub(super) nearby: Option<KnownNearby>,
 }

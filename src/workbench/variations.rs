@@ -9,9 +9,9 @@ use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
-    Adapted, Demands, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    answer_watched, everywhere_watched, hot, ice_level_watched, iced_watched, ladder_watched,
-    resize_watched,
+    Adapted, Demands, Drifted, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, Watch,
+    answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
+    ladder_watched, resize_watched,
 };
 
 impl Workbench {
@@ -37,6 +37,18 @@ impl Workbench {
             .searches
             .review
             .look(book, stamp, review, &self.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// The approved drinks that no longer taste as they were approved.
+    pub fn drifted(&mut self) -> Look<Vec<Drifted>> {
+        let find = |book: &Arc<Book>, (): &(), watch: &Watch| drifted_watched(book, watch);
+        let (book, stamp) = (self.history.book(), self.stamp());
+        let (look, begun) = self
+            .searches
+            .drifted
+            .look(book, stamp, &(), &self.wake, find);
         self.count_engine_calls(begun);
         look
     }

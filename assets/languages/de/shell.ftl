@@ -71,6 +71,14 @@ shell-cautions-empty-drink = Hier stehen Hinweise, sobald etwas im Getränk ist
 shell-cautions-none = Keine Hinweise zu diesem Getränk, soweit die Etiketten es angeben
 shell-cautions-below = { $count } weitere unten
 
+## Getränke, die abweichen
+
+shell-drifted = Freigegebene Getränke, die nicht mehr schmecken wie freigegeben
+shell-drifted-about = Seit der Freigabe hat sich etwas darin geändert. Ihr Standard ist weiterhin das, was verkostet wurde.
+# $off ist ein Satz, wie weit das Getränk vom Standard entfernt ist; $causes eine Liste von Zutaten, Dosierhilfen, Gefäßen oder Einstellungen.
+shell-drifted-why = { $off }. Seither geändert: { $causes }
+shell-drifted-bring-back = { $name } zurückholen
+
 # What is wrong with the book.
 shell-findings = Befunde
 shell-findings-none = In diesem Buch gibt es keine Befunde.

@@ -108,6 +108,8 @@ swap-screen-search-again = Erneut suchen
 
 # The drinks that are compared. What the line of the level is, too: "the standard".
 swap-screen-standard = Standard
+# Das Getränk mit einem Produkt, das sich geändert hat, in den bisherigen Mengen.
+swap-screen-as-it-is-made = Wie es jetzt zubereitet wird
 swap-screen-plain-swap = Einfacher Austausch
 swap-screen-the-standard = der Standard
 swap-screen-this-version = diese Version im jetzigen Stand
@@ -186,6 +188,8 @@ swap-screen-with-these-table = mit diesen Mengen
 swap-screen-conditions-not-met = Die Bedingungen sind nicht erfüllt: { $reason }.
 
 # Every recipe that uses the ingredient.
+# Das Getränk weicht ab: nichts wird ausgetauscht, Mengen gleichen aus, was sich geändert hat.
+swap-screen-brings-back = Zurück zum Standard: { $ingredient }, wie es jetzt ist
 swap-screen-review-none = Kein Rezept verwendet { $ingredient }.
 swap-screen-review = Alle Rezepte und Versionen mit { $ingredient }, jeweils mit den wenigsten Änderungen, mit denen der eigene Standard getroffen wird. Bedingungen für einzelne Zeilen gelten hier nicht. Jede ausgewählte Zeile wird zu einer neuen Version. Freigegebene Versionen bleiben, wie sie sind, und Sie können alles auf einmal rückgängig machen.
 swap-screen-review-table = alle Rezepte mit dieser Zutat

@@ -7,9 +7,13 @@ suggestion-cheapest = geringste Kosten
 suggestion-least-sugar = am wenigsten Zucker
 
 # The name of a new version, until a person gives it another.
+# Name of a new version that makes up for a product that has changed.
+swap-version-brought-back = wieder wie freigegeben
 swap-version-name = mit { $ingredient }
 
 # Whole sentences, which follow each other.
+# The same product, as it is now; the arguments are those of the next message.
+swap-as-it-is-made = So wie es jetzt zubereitet wird, enthält das Getränk { $swap } Zucker statt { $standard }; { $ingredient } hat sich geändert.
 swap-equal-measures = Bei gleichen Maßen enthält das Getränk mit { $ingredient } { $swap } Zucker statt { $standard }.
 swap-at-least = mindestens { $amount }
 # { $moves } is a list of changed lines; { $changed } says whether there are any.

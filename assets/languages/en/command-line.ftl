@@ -87,6 +87,9 @@ command-count-warnings = { $count ->
    *[other] { $count } warnings
 }
 command-check-summary = { $ingredients }, { $measures }, { $vessels }, { $recipes }: { $errors }, { $warnings }
+# $drink is the name of an approved drink, $causes a list of ingredients, measures, vessels or settings.
+command-check-drifted = drifted: { $drink }: { $steps } steps from what was approved; changed since then: { $causes }
+command-check-drifted-unknown = drifted: { $drink }: how far from what was approved is not known; changed since then: { $causes }
 command-history = history of { $name } ({ $id })
 command-history-empty = nothing has been approved yet
 command-history-same = as { $follows }

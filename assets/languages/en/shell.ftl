@@ -71,6 +71,14 @@ shell-cautions-empty-drink = Cautions stand here as soon as something is in the 
 shell-cautions-none = No cautions for this drink, as far as its labels say
 shell-cautions-below = { $count } more below
 
+## Drinks that have drifted
+
+shell-drifted = Approved drinks that no longer taste as approved
+shell-drifted-about = Something in them has changed since they were approved. Their standards are still what was tasted.
+# $off is a sentence on how far the drink is from its standard; $causes a list of ingredients, measures, vessels or settings.
+shell-drifted-why = { $off }. Changed since then: { $causes }
+shell-drifted-bring-back = Bring back { $name }
+
 # What is wrong with the book.
 shell-findings = Findings
 shell-findings-none = This book has no findings.

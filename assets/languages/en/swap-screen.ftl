@@ -108,6 +108,8 @@ swap-screen-search-again = Search again
 
 # The drinks that are compared. What the line of the level is, too: "the standard".
 swap-screen-standard = Standard
+# The drink with a product that has changed, with the amounts that it has.
+swap-screen-as-it-is-made = As it is made now
 swap-screen-plain-swap = Plain swap
 swap-screen-the-standard = the standard
 swap-screen-this-version = this version as it is now
@@ -186,6 +188,8 @@ swap-screen-with-these-table = with these amounts
 swap-screen-conditions-not-met = This does not meet the conditions: { $reason }.
 
 # Every recipe that uses the ingredient.
+# The drink has drifted: nothing is replaced, amounts make up for what has changed.
+swap-screen-brings-back = Bring back to the standard: { $ingredient } as it is now
 swap-screen-review-none = No recipe uses { $ingredient }.
 swap-screen-review = Every recipe and version that uses { $ingredient }, each with the fewest changes that match its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once.
 swap-screen-review-table = every recipe that uses it

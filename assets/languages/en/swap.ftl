@@ -7,9 +7,13 @@ suggestion-cheapest = cheapest
 suggestion-least-sugar = least sugar
 
 # The name of a new version, until a person gives it another.
+# Name of a new version that makes up for a product that has changed.
+swap-version-brought-back = brought back
 swap-version-name = with { $ingredient }
 
 # Whole sentences, which follow each other.
+# The same product, as it is now; the arguments are those of the next message.
+swap-as-it-is-made = As it is made now, the drink has { $swap } of sugar instead of { $standard }; { $ingredient } has changed.
 swap-equal-measures = By equal measures, { $ingredient } gives { $swap } of sugar instead of { $standard }.
 swap-at-least = at least { $amount }
 # { $moves } is a list of changed lines; { $changed } says whether there are any.

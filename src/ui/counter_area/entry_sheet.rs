@@ -142,6 +142,25 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// The name of a field among the drafts and for undo.
+    /// A sheet over something that belongs to the item, at the same place.
+    pub(super) fn beside<U: Clone>(&mut self, item: U, edit: fn(U) -> Edit) -> Sheet<'_, U> {
+        Sheet::new(
+            item,
+            self.units,
+            self.place.clone(),
+            edit,
+            self.drafts,
+            self.actions,
+        )
+    }
+
+    /// An edit that is no change of the item itself: a step of its own.
+    pub(super) fn edit(&mut self, field: &str, edit: Edit) {
+        let key = self.key(field);
+        self.actions.push(Action::edit(edit, key));
+        self.actions.push(Action::Command(Command::CloseStep));
+    }
+
     fn key(&self, field: &str) -> String {
         super::field_key(&self.place, field)
     }

@@ -1,5 +1,6 @@
 //! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
 
+mod earlier;
 mod entry_sheet;
 mod ingredient;
 mod list;

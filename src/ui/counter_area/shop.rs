@@ -2,9 +2,10 @@
 
 use egui::Ui;
 
+use super::earlier;
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui, section_ui};
 use super::{Counter, steps};
-use crate::book::{Instruments, Settings, TemperatureWindow};
+use crate::book::{Instruments, ItemId, Settings, TemperatureWindow};
 use crate::edit::Edit;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -50,6 +51,7 @@ pub(super) fn editor_ui(
     } else {
         vec![width.min(680.0)]
     };
+    let mut way = None;
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             money_ui(ui, &mut sheet, settings);
@@ -58,11 +60,17 @@ pub(super) fn editor_ui(
             instruments_ui(ui, &mut sheet, settings);
         }
         if at + 1 == widths.len() {
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings, |was, now| {
+                let fields = speaker.item_fields(&was.fields_changed_to(now));
+                fields.into_iter().map(str::to_owned).collect()
+            });
             steps::steps_ui(ui, counter, &mut sheet, settings);
             findings_ui(ui, counter);
         }
     });
-    sheet.escaped
+    let escaped = sheet.escaped;
+    view.area = way.unwrap_or(view.area);
+    escaped
 }
 
 fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {

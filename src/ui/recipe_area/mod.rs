@@ -21,7 +21,6 @@ use super::safekeeping::ComparedApprovals;
 use super::theme::grid;
 use super::view_state::ViewState;
 use crate::book::{Book, Change, LineId, RecipeId, Resolved};
-use crate::swap::Question;
 use crate::workbench::{Action, Shown, Workbench};
 
 pub(super) use heading::name_focus;
@@ -175,13 +174,7 @@ fn ask_for_swap(shown: &Shown, resolved: &Resolved, id: &LineId, view: &mut View
     let Some(line) = resolved.line(id) else {
         return;
     };
-    let replace = line.ingredient.clone();
-    view.swap.question = Some(Question {
-        recipe: shown.recipe.clone(),
-        version: shown.version.clone(),
-        with: replace.clone(),
-        replace,
-        adjust: None,
-    });
+    let (recipe, version) = (shown.recipe.clone(), shown.version.clone());
+    view.swap.goes(recipe, version, line.ingredient.clone());
     view.area = Area::Swap;
 }

@@ -307,8 +307,9 @@ fn area_tabs_ui(ui: &mut Ui, in_hand: &BookInHand<'_>, view: &mut ViewState, res
         .findings
         .iter()
         .any(|finding| finding.severity == Severity::Error);
-    if !in_hand.findings.is_empty() {
-        let words = say!(speaker, "strip-findings", count: in_hand.findings.len());
+    let count = in_hand.findings.len() + in_hand.drifted.len();
+    if count > 0 {
+        let words = say!(speaker, "strip-findings", count: count);
         tabs.push((Area::Findings, words));
     }
     let around = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;

@@ -109,6 +109,15 @@ pub(super) fn side_by_side_ui(
     }
 }
 
+/// What the drink is called before anything is brought back.
+fn plain_title(answer: &Answer) -> &'static str {
+    if answer.question.brings_back() {
+        "swap-screen-as-it-is-made"
+    } else {
+        "swap-screen-plain-swap"
+    }
+}
+
 /// The name of a drink; standard and plain swap are terms.
 fn title_ui(ui: &mut Ui, drink: &AnsweredDrink<'_>) {
     let palette = theme::palette(ui.visuals());
@@ -157,7 +166,7 @@ fn drinks<'answer>(
             kind: Kind::Standard,
         },
         AnsweredDrink {
-            title: speaker.word("swap-screen-plain-swap").to_owned(),
+            title: speaker.word(plain_title(answer)).to_owned(),
             balance: &answer.plain,
             difference: &answer.plain_difference,
             changes: changes(&answer.plain),

@@ -98,13 +98,10 @@ fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
         *goes = Some(id);
         return;
     }
-    state.asked.question = Some(Question {
-        recipe: screen.shown.recipe.clone(),
-        version: screen.shown.version.clone(),
-        replace: id.clone(),
-        with: id,
-        adjust: None,
-    });
+    let shown = screen.shown;
+    state
+        .asked
+        .goes(shown.recipe.clone(), shown.version.clone(), id);
 }
 
 /// What goes in the pair that is being chosen.
@@ -166,6 +163,7 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         if let Choosing::Another(_) = state.choosing {
             state.asked.demands.also.push((replace, with));
         } else {
+            state.asked.brings_back = false;
             state.asked.question = Some(Question {
                 with,
                 adjust: None,
@@ -314,7 +312,18 @@ pub(super) fn chosen_ui(
 ) {
     let speaker = screen.speaker;
     ui.horizontal_wrapped(|ui| {
-        pair_ui(ui, speaker, &question.replace, &question.with);
+        if state.asked.brings_back {
+            let name = speaker.ingredient(&question.with);
+            let words = say!(speaker, "swap-screen-brings-back", ingredient: name);
+            let palette = theme::palette(ui.visuals());
+            ui.label(
+                RichText::new(words)
+                    .font(TypeStyle::Heading.font_id())
+                    .color(palette.text_strong),
+            );
+        } else {
+            pair_ui(ui, speaker, &question.replace, &question.with);
+        }
         ui.add_space(grid::NEAR);
         if ui.button(speaker.word("swap-screen-change")).clicked() {
             state.choosing = Choosing::Main;

@@ -63,6 +63,7 @@ pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
         asked: AskedSwap {
             question: asked,
             demands,
+            brings_back: state.asked.brings_back,
         },
         show_version: state.show_version.take(),
         conditions_open: state.conditions_open,

@@ -10,11 +10,14 @@ mod sweetness;
 
 use egui::Ui;
 
+use super::earlier;
 use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_ui};
 use super::removal::{self, Going};
 use super::{Counter, CounterItem, CounterState};
 use crate::balance::{Measurand, balance_version};
-use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
+use crate::book::{
+    Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, ItemId, RecipeId, Role,
+};
 use crate::edit::Edit;
 use crate::say::Speaker;
 use crate::ui::theme::grid;
@@ -78,6 +81,7 @@ pub(super) fn editor_ui(
     };
     let last = widths.len() - 1;
     let mut escaped = false;
+    let (tasted, mut way) = (ItemId::Ingredient(id.clone()), None);
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, counter, &mut sheet, &mut going);
@@ -92,6 +96,9 @@ pub(super) fn editor_ui(
         }
         escaped |= sheet.escaped;
         if at == last {
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
+                speaker.changes_of_ingredient(was, now)
+            });
             let wished = beside::beside_ui(ui, counter, &found, &state.shelf.uses);
             going = going.take().or(wished);
         }
@@ -99,6 +106,7 @@ pub(super) fn editor_ui(
     let asked = removal::commands_ui(ui, room, speaker.word("ingredient-duplicate"));
     going = asked.or(going);
     drop(sheet);
+    view.area = way.unwrap_or(view.area);
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, state, view, actions);
     }

@@ -5,10 +5,11 @@ mod results;
 
 use egui::Ui;
 
+use super::earlier;
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
 use super::removal;
 use super::{Counter, CounterItem, CounterState};
-use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
+use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
@@ -48,6 +49,11 @@ pub(super) fn editor_ui(
     );
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
+    let (tasted, mut way) = (ItemId::Measure(id.clone()), None);
+    let names = |fields: Vec<&str>| {
+        let fields = counter.speaker.item_fields(&fields).into_iter();
+        fields.map(str::to_owned).collect()
+    };
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO {
@@ -62,6 +68,9 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
+                names(was.fields_changed_to(now))
+            });
             super::entry_sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
@@ -70,6 +79,7 @@ pub(super) fn editor_ui(
     let asked = removal::commands_ui(ui, room, counter.speaker.word("counter-measure-duplicate"));
     going = asked.or(going);
     let escaped = sheet.escaped;
+    view.area = way.unwrap_or(view.area);
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, state, view, actions);
     }

@@ -5,10 +5,11 @@ mod extras;
 
 use egui::Ui;
 
+use super::earlier;
 use super::entry_sheet::{EntrySpot, Sheet, VALUE, columns_ui, section_ui};
 use super::removal;
 use super::{Counter, CounterItem, CounterState};
-use crate::book::{Shape, Vessel, VesselId, VesselKind};
+use crate::book::{ItemId, Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
 use crate::say::{Speaker, say};
 use crate::ui::theme::grid;
@@ -49,6 +50,11 @@ pub(super) fn editor_ui(
     );
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
+    let (tasted, mut way) = (ItemId::Vessel(id.clone()), None);
+    let names = |fields: Vec<&str>| {
+        let fields = counter.speaker.item_fields(&fields).into_iter();
+        fields.map(str::to_owned).collect()
+    };
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO {
@@ -66,6 +72,9 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
+                names(was.fields_changed_to(now))
+            });
             section_ui(ui, counter.speaker.word("counter-used-in"));
             let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
             going = going.take().or(used);
@@ -74,6 +83,7 @@ pub(super) fn editor_ui(
     let asked = removal::commands_ui(ui, room, counter.speaker.word("counter-duplicate"));
     going = asked.or(going);
     let escaped = sheet.escaped;
+    view.area = way.unwrap_or(view.area);
     if let Some(going) = going {
         removal::carry_out(going, counter, &item, state, view, actions);
     }
