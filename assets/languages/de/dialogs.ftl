@@ -80,11 +80,7 @@ look-up-in = in { $name }
 look-up-approval-of = von { $drink }, { $date }, durch { $by }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
-look-up-sugar-level = Zucker, { $percent } %
-look-up-ice-level = Eis, { $percent } %
-# Wörter, mit denen Stufen und die Notiz zum Buch gefunden werden.
-look-up-sugar = Zucker
-look-up-ice = Eis
+# The word that the note on the book is found by.
 look-up-book = Buch
 
 # What stands on the keys of a keyboard; joined by a plus sign: “Ctrl+Shift+S”.

@@ -80,11 +80,7 @@ look-up-in = in { $name }
 look-up-approval-of = of { $drink }, { $date } by { $by }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
-look-up-sugar-level = of sugar, { $percent } %
-look-up-ice-level = of ice, { $percent } %
-# Words that levels and the note on the book are found by.
-look-up-sugar = sugar
-look-up-ice = ice
+# The word that the note on the book is found by.
 look-up-book = the book
 
 # What stands on the keys of a keyboard; joined by a plus sign: “Ctrl+Shift+S”.
