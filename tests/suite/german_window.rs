@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{IngredientId, MeasureId, RecipeId, VersionId, VesselId};
+use evensip::book::{IngredientId, MeasureId, Nutrient, RecipeId, VersionId, VesselId};
 use evensip::say::{Language, Speaker};
 use evensip::swap::Question;
 use evensip::ui::counter_area::{CounterItem, Kind};
@@ -13,7 +13,7 @@ use evensip::workbench::Shown;
 use fluent_syntax::ast::{Entry, Pattern, PatternElement};
 
 use crate::catalogues::{files, root};
-use crate::window::{Window, press, show, window_of};
+use crate::window::{Window, press, retype, show, window_of};
 
 /// What is looked for in the background is waited for, but says enough while it is looked for.
 const WAIT: std::time::Duration = std::time::Duration::from_millis(10);
@@ -257,6 +257,34 @@ fn first_measure(book: &evensip::book::Book) -> MeasureId {
 
 fn first_vessel(book: &evensip::book::Book) -> VesselId {
     book.vessels.iter().next().unwrap().id.clone()
+}
+
+#[test]
+fn a_figure_in_a_field_has_the_sign_of_the_language_and_is_read_with_either() {
+    let mut window = german_window([1360.0, 860.0]);
+    let id = IngredientId::new("ondry-creamer").unwrap();
+    go(&mut window, Area::Counter);
+    let item = CounterItem::Ingredient(id.clone());
+    window.state_mut().areas_mut().counter.show(item);
+    window.run();
+    let field = "Etikett: Zucker";
+    for (typed, shown, kept) in [
+        ("9,25", "9,25", 9.25),
+        ("7.5", "7,5", 7.5),
+        ("1,1250", "1,1250", 1.125),
+    ] {
+        retype(&mut window, field, typed);
+        press(&mut window, Modifiers::NONE, Key::Tab);
+        let value = window.get_by_label(field).value();
+        assert_eq!(value.as_deref(), Some(shown), "{typed}");
+        let ingredient = window.state().workbench().book().ingredient(&id).cloned();
+        let sugars = ingredient.unwrap().composition.get(Nutrient::Sugars);
+        assert_eq!(sugars.unwrap().value, kept, "{typed}");
+    }
+    for _ in 0..3 {
+        press(&mut window, Modifiers::COMMAND, Key::Z);
+    }
+    assert_eq!(window.get_by_label(field).value().as_deref(), Some("9"));
 }
 
 #[test]
