@@ -148,9 +148,10 @@ impl Speaker<'_> {
         }
     }
 
-    fn money(&self, amount: f64) -> String {
+    pub(super) fn money(&self, amount: f64) -> String {
         // A currency is the shop's own word, whatever unit it may look like.
-        format!("{} {}", self.number(amount, 2), self.book.settings.currency)
+        let money = format!("{} {}", self.number(amount, 2), self.book.settings.currency);
+        money.trim_end().to_owned()
     }
 
     pub(super) fn axes<'axis>(&self, axes: impl Iterator<Item = &'axis Axis>) -> String {
