@@ -30,7 +30,7 @@ dialog-approved-by-hint = wer verkostet hat
 dialog-reason = Grund
 dialog-reason-hint = was dafür spricht
 dialog-tasted-at = Verkostet bei, { $unit }
-dialog-tasted-at-hint = leer lassen, wenn niemand gemessen hat
+dialog-tasted-at-hint = leer lassen, wenn nicht gemessen
 dialog-approve = Freigeben
 
 # What is asked before another book is opened, an empty one begun or the window closed: while the book is being saved, when its file is gone, and when it has changes that no file holds.

@@ -53,9 +53,9 @@ widget-cup-ice = Davon sind { $volume } Eis.
 widget-cup-none = kein Becher
 widget-cup-of-volume = { $cup }, { $volume }
 widget-cup-full = zu { $percent } % gefüllt
-widget-cup-served = bei der Übergabe
+widget-cup-served = beim Servieren
 # $fill is "92 % full".
-widget-cup-served-full = bei der Übergabe, { $fill }
+widget-cup-served-full = beim Servieren, { $fill }
 # Remarks under the cup.
 widget-cup-overfull = { $volume } passen nicht hinein
 widget-cup-head-room = reicht in den Freiraum von { $volume } hinein
@@ -87,7 +87,7 @@ widget-figures-figure = Wert
 widget-figures-unit = Einheit
 widget-figures-value = Zahl
 widget-figures-doubt = ±
-widget-figures-in-100-ml = in 100 ml
+widget-figures-in-100-ml = je 100 ml
 widget-figures-remark = Bemerkung
 # What a click on a figure shows, behind "Click:".
 widget-figures-how = wie dieser Wert berechnet wird

@@ -12,7 +12,7 @@ counter-duplicate = Duplicate
 counter-delete = Delete
 counter-not-stated = not stated
 counter-no-price = no price
-counter-take-out = Take it out
+counter-take-out = Remove it
 # $item is a lid, a film, a straw or a sleeve.
 counter-price-of = Price of the { $item }
 
@@ -66,7 +66,7 @@ counter-closure-film = film
 counter-closure-first = usually
 counter-closure-other = or
 counter-closure-named = Closure
-counter-closure-remove = Take closure { $closure } out
+counter-closure-remove = Remove closure { $closure }
 counter-closure-leaves = leaves
 counter-closure-room-named = Head room of the { $closure }
 counter-closure-costs = free, costs
@@ -82,7 +82,7 @@ counter-ware-price = for
 counter-ware-straw = straw
 counter-ware-wide-straw = wide straw
 counter-ware-sleeve = sleeve
-counter-ware-remove = Take the { $item } out
+counter-ware-remove = Remove the { $item }
 counter-ware-add = Add a straw or sleeve
 
 ## A measure
@@ -117,7 +117,7 @@ counter-reading-of-named = Reading { $number } is of
 counter-reading-uses-named = Uses of reading { $number }
 counter-reading-grams-named = Grams of reading { $number }
 counter-reading-day-named = Day of reading { $number }
-counter-reading-remove = Take reading { $number } out
+counter-reading-remove = Remove reading { $number }
 counter-water = water
 counter-error-uses = “{ $found }” is not a count: enter a whole number, 1 or more
 counter-error-grams = a reading is more than 0 g; found `{ $found }`

@@ -30,7 +30,7 @@ dialog-approved-by-hint = who tasted it
 dialog-reason = Reason
 dialog-reason-hint = why it is right
 dialog-tasted-at = Tasted at, { $unit }
-dialog-tasted-at-hint = leave empty when nobody measured
+dialog-tasted-at-hint = leave empty if not measured
 dialog-approve = Approve
 
 # What is asked before another book is opened, an empty one begun or the window closed: while the book is being saved, when its file is gone, and when it has changes that no file holds.
