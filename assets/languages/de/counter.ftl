@@ -75,7 +75,7 @@ counter-closure-factor-named = Abkühlfaktor: { $closure }
 counter-closure-cools-unit = mal so schnell ab wie offen
 
 # What goes with it. A row: "a | straw | for | 0.03 | EUR".
-counter-ware = Zubehör
+counter-ware = Trinkhalme und Manschetten
 counter-ware-first = mit
 counter-ware-named = Zubehör
 counter-ware-price = für

@@ -37,7 +37,7 @@ counter-vessel-top-named = Across the rim
 counter-vessel-top-unit = mm at the rim,
 counter-vessel-bottom-named = Across the bottom
 counter-vessel-bottom-unit = mm at the bottom
-counter-vessel-heat = The heat it takes
+counter-vessel-heat = Heat it takes up
 counter-vessel-mass = weighs
 counter-vessel-mass-named = Mass
 counter-vessel-specific-heat = specific heat
@@ -75,7 +75,7 @@ counter-closure-factor-named = Cooling factor of the { $closure }
 counter-closure-cools-unit = times as fast as open
 
 # What goes with it. A row: "a | straw | for | 0.03 | EUR".
-counter-ware = Goes with it
+counter-ware = Straws and sleeves
 counter-ware-first = a
 counter-ware-named = Serviceware
 counter-ware-price = for
@@ -123,7 +123,7 @@ counter-error-uses = “{ $found }” is not a count: enter a whole number, 1 or
 counter-error-grams = a reading is more than 0 g; found `{ $found }`
 
 # What the readings say. $measured is a use ("1 scoop"), $total and $more are uses with their number ("30 scoops").
-counter-results = What it says
+counter-results = Results
 # $uses is what several uses are called: "scoops".
 counter-results-none = No readings yet. Weigh ten { $uses } together, three times, and add the weights.
 counter-results-assumed = Until then, Evensip uses the stated size, ± { $percent } %.

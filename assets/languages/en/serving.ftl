@@ -1,6 +1,6 @@
 # The sheets of the screen Serving: headings, and the way to each of them.
 serving-sheet-cooling = Temperature and cooling
-serving-sheet-ice = Ice and standing
+serving-sheet-ice = Melting ice
 serving-sheet-nutrition = Nutrition
 serving-sheet-yardsticks = Yardsticks
 serving-sheet-guests = Allergens and diet
