@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use evensip::book::Book;
+use evensip::book::{Axis, Book};
 use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
@@ -517,6 +517,19 @@ fn facts_hold_no_sentences() {
         }
     }
     assert!(sentences.is_empty(), "{}", sentences.join("\n"));
+}
+
+#[test]
+fn a_plural_follows_the_number_that_is_shown() {
+    let book = Book::default();
+    let french = Speaker::new(&book).in_language(Language::from_code("fr").unwrap());
+    for (steps, said) in [
+        (1.94, "plus sucré de 1,9 cran"),
+        (1.96, "plus sucré de 2,0 crans"),
+        (2.1, "plus sucré de 2,1 crans"),
+    ] {
+        assert_eq!(french.axis_change(&Axis::Sweetness, steps), said);
+    }
 }
 
 #[test]

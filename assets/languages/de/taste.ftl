@@ -19,8 +19,11 @@ axis-volume-less = kleiner
 axis-flavour-more = mehr { $flavour }
 axis-flavour-less = weniger { $flavour }
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = um { $steps } Schritte { $change }
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] um { $steps } Schritte { $change }
+    }
 axis-same = gleich
 axis-not-known = nicht bekannt
 
