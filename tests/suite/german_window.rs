@@ -104,6 +104,12 @@ impl English {
             let node = node.accesskit_node();
             // What stands in a field is a person's.
             let is_field = matches!(node.role(), Role::TextInput | Role::MultilineTextInput);
+            if let Some(value) = node
+                .value()
+                .filter(|text| is_field && has_decimal_point(text))
+            {
+                found.push(format!("a decimal point: {value}"));
+            }
             let value = node.value().filter(|_| !is_field);
             for text in [node.label(), value, node.placeholder().map(str::to_owned)] {
                 let text = text.unwrap_or_default();
@@ -114,6 +120,13 @@ impl English {
         }
         found
     }
+}
+
+/// Whether a text is a number with decimals as English writes them.
+fn has_decimal_point(text: &str) -> bool {
+    let is_digits = |part: &str| !part.is_empty() && part.chars().all(|c| c.is_ascii_digit());
+    let parts = text.trim_start_matches('−').split_once('.');
+    parts.is_some_and(|(whole, decimals)| is_digits(whole) && is_digits(decimals))
 }
 
 /// The name of another language, and the page of a card, which is printed in the language that is chosen for it.
@@ -279,7 +292,7 @@ fn a_figure_in_a_field_has_the_sign_of_the_language_and_is_read_with_either() {
         assert_eq!(value.as_deref(), Some(shown), "{typed}");
         let ingredient = window.state().workbench().book().ingredient(&id).cloned();
         let sugars = ingredient.unwrap().composition.get(Nutrient::Sugars);
-        assert_eq!(sugars.unwrap().value, kept, "{typed}");
+        assert_eq!(sugars.map(|sugars| sugars.value), Some(kept), "{typed}");
     }
     for _ in 0..3 {
         press(&mut window, Modifiers::COMMAND, Key::Z);

@@ -94,7 +94,7 @@ line-carried-nothing = nichts
 line-note = Notiz zu { $line }: { $after }, vorher { $before }
 line-note-text = „{ $text }“
 # In place of a cup, a shaker, a price or a note.
-line-nothing = ohne
+line-nothing = nichts
 recipe-cup = Becher: { $after }, vorher { $before }
 recipe-no-cup = kein Becher, vorher { $before }
 recipe-shaker = Shaker: { $after }, vorher { $before }

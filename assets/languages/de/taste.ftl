@@ -30,7 +30,7 @@ axis-not-known = nicht bekannt
 # How the amount of a line changes: "Hob pear syrup 2 → 1½ pumps".
 line-changes = { $ingredient } { $from } → { $to }
 # In place of an amount, where the line is added or left out.
-line-none = ohne
+line-none = nichts
 
 # What fills a cup: "to 400 ml".
 amount-fill-to = bis { $volume }

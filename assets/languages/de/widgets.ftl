@@ -14,8 +14,8 @@ widget-level-band = ein merklicher Schritt nach oben und unten
 # The sentence under the level. $far is a number of noticeable steps.
 widget-level-nothing-compared = noch lässt sich kein Merkmal mit dem Standard vergleichen
 widget-level-even = bei jedem Merkmal gleich
-widget-level-within = jedes Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
-widget-level-within-as-known = jedes bekannte Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
+widget-level-within = jedes Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
+widget-level-within-as-known = jedes bekannte Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
 widget-level-off = nicht gleich: insgesamt { $far } Schritte, { $axes }
 # The last of a list of axes.
 widget-level-more-axes = { $count } weitere

@@ -11,6 +11,8 @@ counter-used-in = Used in
 counter-duplicate = Duplicate
 counter-delete = Delete
 counter-not-stated = not stated
+# The same in a narrow field, while it is empty.
+counter-not-stated-hint = not stated
 counter-no-price = no price
 counter-take-out = Remove it
 # $item is a lid, a film, a straw or a sleeve.
