@@ -1,9 +1,8 @@
-//! Amounts the way they are said at the counter, and back.
+//! Amounts read the way they are said at the counter.
 
 use super::LARGEST_AMOUNT;
 use crate::book::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
-use crate::quantity::DisplayUnits;
-use crate::quantity::{AmountTextError, TypedAmount, TypedUnit, parse_amount, show_count};
+use crate::quantity::{AmountTextError, DisplayUnits, TypedAmount, TypedUnit, parse_amount};
 
 /// Why a typed amount means nothing in this book.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,8 +18,8 @@ pub enum AmountWordError {
     NoMeasure {
         /// The word.
         word: String,
-        /// Words that would have been understood.
-        known: Vec<String>,
+        /// Kinds of measures whose words would have been understood, beside grams and millilitres.
+        known: Vec<MeasureKind>,
     },
     /// Several measures answer to the word and none was weighed with the ingredient.
     Ambiguous {
@@ -38,33 +37,6 @@ impl From<AmountTextError> for AmountWordError {
 }
 
 impl Book {
-    /// An amount as it is said: "1½ scoops", "15 ml", "to the rim".
-    pub fn amount_words(&self, amount: &Amount) -> String {
-        self.amount_words_in(amount, DisplayUnits::METRIC)
-    }
-
-    /// The same with volumes in the unit that a person reads: "to 16.9 fl oz".
-    pub fn amount_words_in(&self, amount: &Amount, units: DisplayUnits) -> String {
-        match amount {
-            Amount::Grams(grams) => format!("{} g", show_count(*grams)),
-            Amount::Millilitres(millilitres) => units.volume_count(*millilitres),
-            Amount::FillTo(millilitres) => format!("to {}", units.volume_count(*millilitres)),
-            Amount::FillToRim => "to the rim".to_owned(),
-            Amount::Count(count, measure) => {
-                let (one, many) = self
-                    .measure(measure)
-                    .map_or(("use", "uses"), |measure| measure.words());
-                let shown = show_count(*count);
-                let word = if *count <= 1.0 || shown == "1" {
-                    one
-                } else {
-                    many
-                };
-                format!("{shown} {word}")
-            }
-        }
-    }
-
     /// Reads a typed amount for an ingredient. A bare number keeps the unit of `current`; a word such as "scoops" means the
     /// measure of `current` when it is one, else the one that was weighed with the ingredient, else the only one there is.
     pub fn amount_from_text(
@@ -136,7 +108,7 @@ impl Book {
             [] => {
                 return Err(AmountWordError::NoMeasure {
                     word: word.to_owned(),
-                    known: self.measure_words(),
+                    known: self.measure_kinds(),
                 });
             }
             [only] => only,
@@ -182,16 +154,10 @@ impl Book {
         })
     }
 
-    /// Every word that an amount may be typed with in this book.
-    fn measure_words(&self) -> Vec<String> {
-        let kinds = MeasureKind::ALL
-            .into_iter()
-            .filter(|kind| self.measures.iter().any(|item| item.kind == *kind));
-        ["g", "ml"]
-            .into_iter()
-            .chain(kinds.map(|kind| kind.words().1))
-            .map(str::to_owned)
-            .collect()
+    /// Every kind of measure that the shop has.
+    fn measure_kinds(&self) -> Vec<MeasureKind> {
+        let is_there = |kind: &MeasureKind| self.measures.iter().any(|item| item.kind == *kind);
+        MeasureKind::ALL.into_iter().filter(is_there).collect()
     }
 }
 

@@ -125,7 +125,7 @@ impl PolyolKind {
         Self::Isomalt,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Erythritol => "erythritol",

@@ -23,19 +23,6 @@ pub enum ItemId {
     Recipe(RecipeId),
 }
 
-impl ItemId {
-    /// The words for one item of this kind and for several.
-    pub fn words(&self) -> (&'static str, &'static str) {
-        match self {
-            Self::Settings => ("settings", "settings"),
-            Self::Ingredient(_) => ("ingredient", "ingredients"),
-            Self::Measure(_) => ("measure", "measures"),
-            Self::Vessel(_) => ("vessel", "vessels"),
-            Self::Recipe(_) => ("recipe", "recipes"),
-        }
-    }
-}
-
 /// What happened to an item.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum ItemChange {
@@ -48,7 +35,7 @@ pub enum ItemChange {
 }
 
 impl ItemChange {
-    /// The word in sentences.
+    /// The word by which a sentence is chosen.
     pub fn word(self) -> &'static str {
         match self {
             Self::Added => "added",

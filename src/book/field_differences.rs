@@ -251,7 +251,7 @@ fn is_another<T: PartialEq>(one: &T, other: &T) -> bool {
 
 impl ItemDetail {
     /// Whether it tells of one of these fields.
-    pub fn is_of(&self, fields: Together) -> bool {
+    pub fn is_of(&self, fields: &[&str]) -> bool {
         fields.contains(&match self {
             Self::Field(field) => field,
             Self::Name { .. } => "name",

@@ -41,7 +41,7 @@ impl Form {
         Self::Foam,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Liquid => "liquid",
@@ -124,7 +124,7 @@ impl Allergen {
         Self::Molluscs,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Gluten => "cereals containing gluten",
@@ -150,23 +150,6 @@ impl Allergen {
             self,
             Self::Milk | Self::Eggs | Self::Fish | Self::Crustaceans | Self::Molluscs
         )
-    }
-
-    /// What the US law calls it, for the nine that it names (Food Allergen Labeling and Consumer Protection Act of 2004, with
-    /// sesame by the FASTER Act of 2021). Of the cereals it names wheat alone; a pack that says "gluten" may mean another one.
-    pub fn us_word(self) -> Option<&'static str> {
-        match self {
-            Self::Gluten => Some("wheat, unless the cereal is another one"),
-            Self::Crustaceans => Some("crustacean shellfish"),
-            Self::Eggs => Some("eggs"),
-            Self::Fish => Some("fish"),
-            Self::Peanuts => Some("peanuts"),
-            Self::Soybeans => Some("soybeans"),
-            Self::Milk => Some("milk"),
-            Self::Nuts => Some("tree nuts"),
-            Self::Sesame => Some("sesame"),
-            Self::Celery | Self::Mustard | Self::Sulphites | Self::Lupin | Self::Molluscs => None,
-        }
     }
 }
 

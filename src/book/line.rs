@@ -39,7 +39,7 @@ impl Role {
         Self::Garnish,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Base => "base",
@@ -73,7 +73,7 @@ impl Stage {
     /// All stages.
     pub const ALL: [Self; 4] = [Self::Mixed, Self::Topping, Self::OnTop, Self::Steeped];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Mixed => "mixed",

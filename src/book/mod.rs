@@ -77,7 +77,8 @@ pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
 pub use settings::{
-    Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
+    Axis, Instruments, Level, LevelName, NamedLevel, Settings, StepSetting, TemperatureWindow,
+    UsualIce, Yardstick,
 };
 pub use shelf::{Item, Shelf};
 pub use version_edit::put_change;

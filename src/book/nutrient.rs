@@ -25,7 +25,7 @@ impl Evidence {
         Self::Assumed,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Label => "label",
@@ -134,7 +134,7 @@ impl Nutrient {
         Self::Brix,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Energy => "energy",

@@ -26,7 +26,7 @@ impl State {
     /// All states.
     pub const ALL: [Self; 4] = [Self::Draft, Self::OnTrial, Self::Approved, Self::Retired];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Draft => "draft",

@@ -37,7 +37,7 @@ impl Axis {
         Self::Volume,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports; a flavour's own name.
     pub fn word(&self) -> &str {
         match self {
             Self::Sweetness => "sweetness",
@@ -84,6 +84,68 @@ pub struct NamedLevel {
     pub name: String,
     /// Part of what the drink usually has, percent.
     pub percent: f64,
+}
+
+/// A level of sugar or ice that a drink is made at.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Level {
+    /// What it is called.
+    pub name: LevelName,
+    /// Part of what the drink usually has, percent.
+    pub percent: f64,
+}
+
+/// What a level is called.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LevelName {
+    /// By the shop.
+    OfShop(String),
+    /// By its percentage.
+    Percent,
+    /// A usual level of ice.
+    Ice(UsualIce),
+}
+
+/// The levels of ice of a shop that names none (common practice, no source).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum UsualIce {
+    /// More than half of it.
+    Less,
+    /// Less than half of it.
+    Little,
+    /// None.
+    No,
+}
+
+impl UsualIce {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Less, Self::Little, Self::No];
+
+    /// The key that it is found by.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Less => "less ice",
+            Self::Little => "little ice",
+            Self::No => "no ice",
+        }
+    }
+
+    fn percent(self) -> f64 {
+        match self {
+            Self::Less => 60.0,
+            Self::Little => 30.0,
+            Self::No => 0.0,
+        }
+    }
+}
+
+impl From<&NamedLevel> for Level {
+    fn from(named: &NamedLevel) -> Self {
+        Self {
+            name: LevelName::OfShop(named.name.clone()),
+            percent: named.percent,
+        }
+    }
 }
 
 /// The serving temperatures that a shop wants for a kind of drink, in °C.
@@ -174,30 +236,29 @@ pub struct Settings {
 
 impl Settings {
     /// The levels of sugar that the shop names, else five usual ones (common practice, no source).
-    pub fn sugar_levels(&self) -> Vec<NamedLevel> {
-        let usual = [100.0, 75.0, 50.0, 25.0, 0.0].map(|percent| (format!("{percent} %"), percent));
+    pub fn sugar_levels(&self) -> Vec<Level> {
+        let usual = [100.0, 75.0, 50.0, 25.0, 0.0].map(|percent| Level {
+            name: LevelName::Percent,
+            percent,
+        });
         named_or(&self.sugar_levels, usual)
     }
 
-    /// The levels of ice that the shop names, else three usual ones (common practice, no source).
-    pub fn ice_levels(&self) -> Vec<NamedLevel> {
-        let usual = [("less ice", 60.0), ("little ice", 30.0), ("no ice", 0.0)];
+    /// The levels of ice that the shop names, else the usual ones.
+    pub fn ice_levels(&self) -> Vec<Level> {
+        let usual = UsualIce::ALL.map(|usual| Level {
+            name: LevelName::Ice(usual),
+            percent: usual.percent(),
+        });
         named_or(&self.ice_levels, usual)
     }
 }
 
-fn named_or<T: Into<String>, const N: usize>(
-    named: &[NamedLevel],
-    usual: [(T, f64); N],
-) -> Vec<NamedLevel> {
+fn named_or<const N: usize>(named: &[NamedLevel], usual: [Level; N]) -> Vec<Level> {
     if named.is_empty() {
-        let level = |(name, percent): (T, f64)| NamedLevel {
-            name: name.into(),
-            percent,
-        };
-        usual.map(level).to_vec()
+        usual.into()
     } else {
-        named.to_vec()
+        named.iter().map(Level::from).collect()
     }
 }
 

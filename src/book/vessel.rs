@@ -14,7 +14,7 @@ pub enum VesselKind {
 }
 
 impl VesselKind {
-    /// The word on screens.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Cup => "cup",

@@ -7,7 +7,7 @@ use super::request::{CardError, Drink};
 use crate::balance::Measurand;
 use crate::book::{Line, Role, Stage};
 use crate::say::{Speaker, say};
-use crate::swap::{Ladder, Level, ladder};
+use crate::swap::{Ladder, ladder};
 
 pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
     let made = Made::new(speaker, drink)?;
@@ -16,7 +16,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
         book,
         made.recipe,
         drink.version.as_ref(),
-        &Level::of_shop(&book.settings),
+        &book.settings.sugar_levels(),
     )
     .ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?;
     let mut blocks = Vec::new();
@@ -32,7 +32,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
             sentences.push(say!(
                 speaker,
                 "ladder-not-possible",
-                level: &rung.level.name,
+                level: speaker.level_name(&rung.level),
                 reason: speaker.unadaptable(reason),
             ));
         }
@@ -76,7 +76,7 @@ fn levels(made: &Made<'_>, ladder: &Ladder) -> Table {
     columns.push(Column::number(speaker.word("column-total-sugar")));
     columns.push(Column::number(speaker.word("column-sweetness")));
     let rows = ladder.rungs.iter().map(|rung| {
-        let mut row = vec![rung.level.name.clone()];
+        let mut row = vec![speaker.level_name(&rung.level)];
         match &rung.drink {
             Ok(drink) => {
                 row.extend(lines.iter().map(|line| {

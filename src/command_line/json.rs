@@ -220,7 +220,7 @@ fn allergens(balance: &Balance) -> Value {
     };
     let us_words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
         set.iter()
-            .filter_map(|allergen| allergen.us_word())
+            .filter_map(|allergen| Speaker::without_book().us_allergen(*allergen))
             .collect()
     };
     let not_stated: Vec<&str> = balance

@@ -11,10 +11,10 @@ use super::{
     report_errors, speaker, version_called,
 };
 use crate::balance::{Balance, Measurand};
-use crate::book::{Book, Recipe, VersionId};
+use crate::book::{Book, Level, LevelName, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
 use crate::say::{Speaker, say};
-use crate::swap::{Ladder, Level, Rung, ladder};
+use crate::swap::{Ladder, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -36,7 +36,7 @@ pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
 
 fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
     if texts.is_empty() {
-        return Ok(Level::of_shop(&book.settings));
+        return Ok(book.settings.sugar_levels());
     }
     let level = |text: &String| {
         let parts = text
@@ -44,7 +44,7 @@ fn levels(book: &Book, texts: &[String]) -> Result<Vec<Level>, Failure> {
             .and_then(|(name, percent)| Some((name, parse_up_to(percent, 200.0).ok()?)));
         match parts {
             Some((name, percent)) if (0.0..=200.0).contains(&percent) => Ok(Level {
-                name: name.to_owned(),
+                name: LevelName::OfShop(name.to_owned()),
                 percent,
             }),
             _ => Err(Failure::Usage(say!(
@@ -74,7 +74,7 @@ fn document(book: &Book, recipe: &Recipe, version: Option<&VersionId>, ladder: &
 }
 
 fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) -> Value {
-    let mut value = json!({ "name": rung.level.name, "percent": rung.level.percent, "sweetness_aimed_at": rung.aim });
+    let mut value = json!({ "name": Speaker::new(book).level_name(&rung.level), "percent": rung.level.percent, "sweetness_aimed_at": rung.aim });
     let rest = match &rung.drink {
         Ok(drink) => facts::adapted(drink).beside(json!({
             "changes": drink.moves.iter().map(|moved| change(book, moved)).collect::<Vec<_>>(),
@@ -138,13 +138,13 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
                 let _ = writeln!(
                     sheet,
                     "{:<8}{reached}\n        {}",
-                    rung.level.name,
+                    speaker.level_name(&rung.level),
                     speaker.adapted(drink)
                 );
             }
             Err(reason) => {
                 let reason = speaker.unadaptable(reason);
-                let _ = writeln!(sheet, "{:<8}{reason}", rung.level.name);
+                let _ = writeln!(sheet, "{:<8}{reason}", speaker.level_name(&rung.level));
             }
         }
     }

@@ -57,7 +57,7 @@ pub enum Command {
     /// Print the balance of a recipe or version
     #[command(after_help = exit_codes())]
     Balance(BalanceArguments),
-    /// Replace one ingredient by another and print what brings the taste back
+    /// Replace an ingredient and print how to match the standard again
     #[command(after_help = exit_codes())]
     Swap(Box<SwapArguments>),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
@@ -115,25 +115,25 @@ pub struct SwapArguments {
     /// Id of the version; the recipe itself when none is given
     #[arg(long)]
     version: Option<String>,
-    /// Id of the ingredient that goes
+    /// Id of the ingredient to replace
     #[arg(long)]
     replace: String,
-    /// Id of the ingredient that comes
+    /// Id of the new ingredient
     #[arg(long)]
     with: String,
     /// Further swaps made together with it, as OLD=NEW
     #[arg(long = "also", value_name = "OLD=NEW")]
     also: Vec<String>,
-    /// Id of a line that may move; the lines are chosen by default
+    /// Id of a line that may change; the lines are chosen by default
     #[arg(long = "adjust", value_name = "LINE")]
     adjust: Vec<String>,
-    /// Id of a line that must not move
+    /// Id of a line that must not change
     #[arg(long = "lock", value_name = "LINE")]
     lock: Vec<String>,
-    /// Id of a line that may move besides those chosen by default
+    /// Id of a line that may change besides those chosen by default
     #[arg(long = "unlock", value_name = "LINE")]
     unlock: Vec<String>,
-    /// Least and most of a line, in its own unit, as LINE=LEAST..MOST
+    /// Smallest and largest amount of a line, in its own unit, as LINE=LEAST..MOST
     #[arg(long = "limit", value_name = "LINE=LEAST..MOST")]
     limit: Vec<String>,
     /// Keep the drink vegan by its ingredients
@@ -142,7 +142,7 @@ pub struct SwapArguments {
     /// An allergen that no ingredient may contain
     #[arg(long = "without", value_name = "ALLERGEN")]
     without: Vec<String>,
-    /// Most sugar, g in 100 ml
+    /// Most sugar, g per 100 ml
     #[arg(long, value_parser = amount, allow_negative_numbers = true, value_name = "GRAMS")]
     most_sugar: Option<f64>,
     /// Most energy of the drink, kJ
@@ -216,10 +216,10 @@ pub struct CardArguments {
     /// Language of the fixed words of the card
     #[arg(long, default_value = "en", value_name = "CODE", value_parser = language_parser())]
     language: Language,
-    /// For an exercise: id of the ingredient that goes
+    /// For an exercise: id of the ingredient to replace
     #[arg(long)]
     replace: Option<String>,
-    /// For an exercise: id of the ingredient that comes
+    /// For an exercise: id of the new ingredient
     #[arg(long)]
     with: Option<String>,
     /// For a comparison: another drink beside the first, as RECIPE or RECIPE/VERSION

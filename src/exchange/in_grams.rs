@@ -1,7 +1,7 @@
 //! The lines of another shop's recipe in grams, the one unit that means the same in every shop.
 
 use crate::balance::{Balance, LineShare, Slots, per_gram, portion};
-use crate::book::{Amount, Book, Entry, Instruction, Line, LineId, Resolved};
+use crate::book::{Amount, Book, Entry, Instruction, Line, LineId, MeasureKind, Resolved};
 use crate::quantity::Grams;
 
 /// What stands in the recipe of another shop.
@@ -33,14 +33,16 @@ pub enum NoGrams {
 }
 
 /// A line of another shop without grams.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct LineWithoutGrams {
     /// The line.
     pub line: LineId,
     /// Its ingredient, by name.
     pub ingredient: String,
-    /// Its amount, in the words of the other shop.
-    pub amount: String,
+    /// Its amount.
+    pub amount: Amount,
+    /// What the other shop measures it with, when it is counted.
+    pub measure: Option<MeasureKind>,
     /// Why it has no grams.
     pub why: NoGrams,
 }
@@ -74,7 +76,11 @@ pub(super) fn in_grams(
                 ingredient: book
                     .ingredient(&line.ingredient)
                     .map_or_else(|| line.ingredient.to_string(), |item| item.full_name()),
-                amount: book.amount_words(&line.amount),
+                amount: line.amount.clone(),
+                measure: match &line.amount {
+                    Amount::Count(_, id) => book.measure(id).map(|measure| measure.kind),
+                    _ => None,
+                },
                 why,
             }),
         }

@@ -25,6 +25,28 @@ impl Speaker<'_> {
         })
     }
 
+    /// What the US law calls it, for the nine that it names (Food Allergen Labeling and Consumer Protection Act of 2004, with
+    /// sesame by the FASTER Act of 2021). Of the cereals it names wheat alone; a pack that says "gluten" may mean another one.
+    pub fn us_allergen(&self, allergen: Allergen) -> Option<&'static str> {
+        let message = match allergen {
+            Allergen::Gluten => "serving-guests-us-wheat",
+            Allergen::Crustaceans => "serving-guests-us-shellfish",
+            Allergen::Eggs => "serving-guests-us-eggs",
+            Allergen::Fish => "serving-guests-us-fish",
+            Allergen::Peanuts => "serving-guests-us-peanuts",
+            Allergen::Soybeans => "serving-guests-us-soybeans",
+            Allergen::Milk => "serving-guests-us-milk",
+            Allergen::Nuts => "serving-guests-us-tree-nuts",
+            Allergen::Sesame => "serving-guests-us-sesame",
+            Allergen::Celery
+            | Allergen::Mustard
+            | Allergen::Sulphites
+            | Allergen::Lupin
+            | Allergen::Molluscs => return None,
+        };
+        Some(self.word(message))
+    }
+
     /// "soybeans, milk and nuts"; empty for none.
     pub fn allergens<'set>(&self, set: impl IntoIterator<Item = &'set Allergen>) -> String {
         let words: Vec<&str> = set.into_iter().map(|item| self.allergen(*item)).collect();

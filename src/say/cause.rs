@@ -168,7 +168,7 @@ impl Speaker<'_> {
         with: Option<&IngredientId>,
     ) -> Option<String> {
         let measure = self.book.measure(measure)?;
-        let (_, uses) = measure.words();
+        let uses = self.uses_word(measure.kind);
         let calibration = measure.calibration(with);
         let readings = calibration.map_or(0, |calibration| calibration.readings);
         Some(match readings {

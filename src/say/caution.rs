@@ -294,7 +294,7 @@ impl Speaker<'_> {
         }
     }
 
-    /// "Ondry creamer: caseinate, milk", ingredient by ingredient.
+    /// "Ondry creamer: “caseinate, milk”", ingredient by ingredient: what stands on a pack is quoted, never translated.
     fn named(&self, named: &[NamedWords]) -> String {
         self.clauses(named.iter().map(|named| {
             let name = self.ingredient(&named.ingredient);
@@ -433,7 +433,7 @@ mod tests {
             ),
             (
                 CautionFact::Additives(vec![mention]),
-                "according to the ingredient lists, you may have to mention: with sweetener(s) (drops: E 951); read the packs, and \
+                "according to the ingredient lists, you may have to mention: with sweetener(s) (drops: “E 951”); read the packs, and \
                  follow your local code",
             ),
             (

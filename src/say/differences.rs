@@ -2,8 +2,8 @@
 
 use super::{Speaker, say};
 use crate::book::{
-    Amount, BookDifference, Carried, Change, Differences, Entry, IdKind, IngredientId, ItemChange,
-    ItemDetail, ItemDifference, ItemId, LineId, MergeNote, Side, VesselId,
+    Amount, Book, BookDifference, Carried, Change, Differences, Entry, IdKind, IngredientId,
+    ItemChange, ItemDetail, ItemDifference, ItemId, LineId, MergeNote, Side, VesselId,
 };
 use crate::quantity::excerpt;
 
@@ -76,16 +76,16 @@ impl Speaker<'_> {
         })
     }
 
-    /// What differs inside an item, a clause each.
-    pub fn item_details(&self, details: &[ItemDetail]) -> Vec<String> {
-        let mut clauses = Vec::new();
-        for detail in details {
-            match detail {
-                ItemDetail::Lines(lines) => clauses.extend(self.differences(lines)),
-                other => clauses.push(self.item_detail(other)),
-            }
-        }
-        clauses
+    /// What is otherwise inside an item than in another book, a clause each: all of it, or what some of its fields tell.
+    pub fn item_changes(&self, before: &Book, item: &ItemId, fields: &[&str]) -> Vec<String> {
+        let mut details = Book::item_differences(before, self.book, item);
+        details.retain(|detail| fields.is_empty() || detail.is_of(fields));
+        let clauses = details.iter().flat_map(|detail| match detail {
+            ItemDetail::Lines(lines) => self.differences(lines),
+            ItemDetail::Field(field) => self.field_changes(before, item, field),
+            other => vec![self.item_detail(other)],
+        });
+        clauses.collect()
     }
 
     fn item_detail(&self, detail: &ItemDetail) -> String {
@@ -170,7 +170,7 @@ impl Speaker<'_> {
     }
 
     /// The name of a field, by its name in the file.
-    fn item_field(&self, field: &str) -> &'static str {
+    pub(super) fn item_field(&self, field: &str) -> &'static str {
         self.word(&format!("item-field-{}", field.replace('_', "-")))
     }
 
@@ -398,7 +398,8 @@ impl Speaker<'_> {
         }
     }
 
-    fn note(&self, note: &str) -> String {
+    /// A text of a person, or that there is none.
+    pub(super) fn note(&self, note: &str) -> String {
         if note.is_empty() {
             self.word("line-nothing").to_owned()
         } else {
@@ -414,7 +415,9 @@ fn instruction(of: &Differences, id: &LineId) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{Book, Line, Resolved, Role, Stage, differences_between};
+    use crate::book::{Line, Resolved, Role, Stage, differences_between};
+    use crate::quantity::{DisplayUnits, TemperatureUnit};
+    use crate::say::Language;
 
     fn line(id: &str, grams: f64) -> Entry {
         Entry::Line(Line {
@@ -435,17 +438,38 @@ mod tests {
         let changed = Settings {
             shop: "Harrowmere".into(),
             room_temperature: 30.0,
-            sales_tax_percent: Some(7.0),
+            sales_tax_percent: Some(7.5),
             ..Settings::default()
         };
         let with_changed = Book {
             settings: changed,
             ..Book::default()
         };
-        let details = Book::item_differences(&Book::default(), &with_changed, &ItemId::Settings);
+        let changes = |speaker: Speaker<'_>| {
+            let speaker = speaker.about(&with_changed);
+            speaker.item_changes(&Book::default(), &ItemId::Settings, &[])
+        };
         assert_eq!(
-            Speaker::without_book().item_details(&details),
-            ["name of the shop", "room temperature", "sales tax"]
+            changes(Speaker::without_book()),
+            [
+                "name of the shop: “Harrowmere” instead of none",
+                "room temperature: 30\u{a0}°C instead of 22\u{a0}°C",
+                "sales tax: 7.5\u{a0}% instead of not stated",
+            ]
+        );
+        let fahrenheit = DisplayUnits {
+            temperature: TemperatureUnit::Fahrenheit,
+            ..DisplayUnits::METRIC
+        };
+        let german = Speaker::without_book()
+            .in_units(fahrenheit)
+            .in_language(Language::from_code("de").unwrap());
+        assert_eq!(
+            changes(german)[1..],
+            [
+                "Raumtemperatur: 86\u{a0}°F, vorher 71,6\u{a0}°F",
+                "Umsatzsteuer: 7,5\u{a0}%, vorher nicht angegeben",
+            ]
         );
         // Those of the file are the fields that can differ; the speaker stops at one without a name.
         let source = include_str!("../book/field_differences.rs");

@@ -1,7 +1,7 @@
 //! What is said of what is brought in from elsewhere and passed on.
 
 use super::{Speaker, say};
-use crate::book::{Form, Ingredient, Nutrient, Price, Role};
+use crate::book::{Amount, Form, Ingredient, Nutrient, Price, Role};
 use crate::exchange::{
     Arrival, CellFault, Delimiter, Doubt, Encoding, Field, FieldChange, JsonLdError, LineMapping,
     LineWithoutGrams, MOST_IN_CELL, MOST_ROWS, MappingReason, NoGrams, NotUtf8, Outcome,
@@ -369,7 +369,11 @@ impl Speaker<'_> {
             NoGrams::NoAmount => "no-grams-no-amount",
             NoGrams::SameId => "no-grams-same-id",
         });
-        say!(self, "line-without-grams", ingredient: &line.ingredient, amount: &line.amount,
+        let amount = match &line.amount {
+            Amount::Count(count, _) => self.uses(*count, line.measure),
+            amount => self.amount(amount),
+        };
+        say!(self, "line-without-grams", ingredient: &line.ingredient, amount: amount,
             line: line.line.as_str(), why: why)
     }
 

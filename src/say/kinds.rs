@@ -3,7 +3,8 @@
 use super::Speaker;
 use crate::balance::Lens;
 use crate::book::{
-    Evidence, Form, FoundKind, MeasureKind, Nutrient, PolyolKind, Severity, State, VesselKind,
+    ClosureKind, Evidence, Form, FoundKind, MeasureKind, Nutrient, PolyolKind, ServicewareKind,
+    Severity, State, VesselKind,
 };
 
 impl Speaker<'_> {
@@ -35,6 +36,24 @@ impl Speaker<'_> {
     /// What a vessel is: "shaker".
     pub fn vessel_kind(&self, kind: VesselKind) -> &'static str {
         self.kind("vessel-kind", kind.word())
+    }
+
+    /// What closes a cup.
+    pub fn closure(&self, kind: ClosureKind) -> &'static str {
+        self.word(match kind {
+            ClosureKind::Open => "counter-closure-open",
+            ClosureKind::Lid => "counter-closure-lid",
+            ClosureKind::Film => "counter-closure-film",
+        })
+    }
+
+    /// What goes with a cup.
+    pub fn serviceware(&self, kind: ServicewareKind) -> &'static str {
+        self.word(match kind {
+            ServicewareKind::Straw { wide: false } => "counter-ware-straw",
+            ServicewareKind::Straw { wide: true } => "counter-ware-wide-straw",
+            ServicewareKind::Sleeve => "counter-ware-sleeve",
+        })
     }
 
     /// How far a recipe or version is: "on trial".
@@ -89,7 +108,8 @@ mod tests {
             FoundKind::Measure,
             FoundKind::Vessel,
             FoundKind::Flavour,
-            FoundKind::Level,
+            FoundKind::SugarLevel,
+            FoundKind::IceLevel,
             FoundKind::Instruction,
             FoundKind::Note,
             FoundKind::Approval,

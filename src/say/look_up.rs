@@ -1,10 +1,8 @@
 //! Where a thing stands that was looked up.
 
 use super::{Language, Speaker, say};
-use crate::book::{
-    Change, Entry, KindWord, LineId, LookUpIndex, NamedLevel, Recipe, Spot, VersionId,
-};
-use crate::quantity::{excerpt, show_compact};
+use crate::book::{Change, Entry, Hit, KindWord, LineId, LookUpIndex, Recipe, Spot, VersionId};
+use crate::quantity::excerpt;
 
 /// Longest place that is told, in characters.
 const LONGEST: usize = 120;
@@ -54,18 +52,27 @@ impl Speaker<'_> {
             }
             Spot::Measure(id) => self.measure_kind(self.book.measure(id)?.kind).to_owned(),
             Spot::Vessel(id) => self.vessel_kind(self.book.vessel(id)?.kind).to_owned(),
-            Spot::SugarLevel(at) => {
-                let percent = self.percent_of(&self.book.settings.sugar_levels(), *at)?;
-                say!(self, "look-up-sugar-level", percent: percent)
-            }
-            Spot::IceLevel(at) => {
-                let percent = self.percent_of(&self.book.settings.ice_levels(), *at)?;
-                say!(self, "look-up-ice-level", percent: percent)
-            }
+            Spot::SugarLevel(at) => self.percent_of(self.book.settings.sugar_levels().get(*at)?),
+            Spot::IceLevel(at) => self.percent_of(self.book.settings.ice_levels().get(*at)?),
             Spot::Shop => return None,
             Spot::BookNote => self.word("look-up-note-on-book").to_owned(),
         };
         Some(excerpt(&place, LONGEST))
+    }
+
+    /// The name of a thing that was found; what stands for it where it has none.
+    pub fn found_name(&self, hit: &Hit) -> String {
+        let settings = &self.book.settings;
+        let level = match hit.spot {
+            _ if !hit.name.is_empty() => return hit.name.clone(),
+            Spot::SugarLevel(at) => settings.sugar_levels().into_iter().nth(at),
+            Spot::IceLevel(at) => settings.ice_levels().into_iter().nth(at),
+            _ => None,
+        };
+        match level {
+            Some(level) => self.level_name(&level),
+            None => self.word("look-up-no-reason").to_owned(),
+        }
     }
 
     /// A word of this language that things of a kind are found by.
@@ -78,8 +85,7 @@ impl Speaker<'_> {
             KindWord::Measure(kind) => self.measure_kind(kind).to_owned(),
             KindWord::Use(kind) => self.uses_word(kind),
             KindWord::Vessel(kind) => self.vessel_kind(kind).to_owned(),
-            KindWord::Sugar => self.word("look-up-sugar").to_owned(),
-            KindWord::Ice => self.word("look-up-ice").to_owned(),
+            KindWord::Ice(usual) => self.usual_ice(usual).to_owned(),
             KindWord::Book => self.word("look-up-book").to_owned(),
         }
     }
@@ -91,10 +97,6 @@ impl Speaker<'_> {
         LookUpIndex::with_words(self.book, &|word| {
             (!is_english).then(|| self.kind_word(word))
         })
-    }
-
-    fn percent_of(&self, levels: &[NamedLevel], at: usize) -> Option<String> {
-        Some(self.digits(&show_compact(levels.get(at)?.percent)))
     }
 
     /// "Hob & Ember, iced"; the recipe alone for what stands in it as written.

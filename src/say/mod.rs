@@ -19,6 +19,7 @@ mod edits;
 mod exchange;
 mod figure;
 mod findings;
+mod item_value;
 mod kinds;
 mod language;
 mod lists;

@@ -32,8 +32,7 @@ impl Speaker<'_> {
             (None, Some(to)) => (self.word("line-none").to_owned(), amount(to)),
             (Some(from), None) => (amount(from), self.word("line-none").to_owned()),
             (Some(from), Some(to)) => {
-                let same_unit = self.unit_word(from) == self.unit_word(to);
-                let number = from.number().filter(|_| same_unit);
+                let number = from.number().filter(|_| self.same_unit(from, to));
                 let from = number.map_or_else(|| amount(from), |number| self.bare(from, number));
                 (from, amount(to))
             }
@@ -51,15 +50,12 @@ impl Speaker<'_> {
         }
     }
 
-    fn unit_word(&self, amount: &Amount) -> String {
-        match amount {
-            Amount::Count(_, measure) => {
-                let measure = self.book.measure(measure);
-                measure.map_or_else(String::new, |measure| measure.words().0.into())
-            }
-            Amount::Grams(_) => "g".to_owned(),
-            Amount::Millilitres(_) => "ml".to_owned(),
-            Amount::FillTo(_) | Amount::FillToRim => "fill".to_owned(),
+    fn same_unit(&self, one: &Amount, other: &Amount) -> bool {
+        let kind = |measure| self.book.measure(measure).map(|measure| measure.kind);
+        match (one, other) {
+            (Amount::Count(_, one), Amount::Count(_, other)) => kind(one) == kind(other),
+            _ if one.fills() => other.fills(),
+            _ => std::mem::discriminant(one) == std::mem::discriminant(other),
         }
     }
 
@@ -163,9 +159,10 @@ impl Speaker<'_> {
         }
     }
 
-    fn money(&self, amount: f64) -> String {
+    pub(super) fn money(&self, amount: f64) -> String {
         // A currency is the shop's own word, whatever unit it may look like.
-        format!("{} {}", self.number(amount, 2), self.book.settings.currency)
+        let money = format!("{} {}", self.number(amount, 2), self.book.settings.currency);
+        money.trim_end().to_owned()
     }
 
     pub(super) fn axes<'axis>(&self, axes: impl Iterator<Item = &'axis Axis>) -> String {

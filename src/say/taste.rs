@@ -1,6 +1,6 @@
 //! How drinks differ in taste, and amounts as the counter says them.
 
-use super::{Speaker, say};
+use super::{Argument, Speaker, say};
 use crate::balance::{CautionKind, Measurand};
 use crate::book::{Axis, Role};
 use crate::swap::{AxisMove, NOT_TASTED};
@@ -54,7 +54,9 @@ impl Speaker<'_> {
     /// "sweeter by 1.9 steps", for a change that is more than nothing.
     pub fn axis_change(&self, axis: &Axis, steps: f64) -> String {
         let change = self.comparative(axis, steps);
-        say!(self, "axis-changes", change: change, steps: self.number(steps.abs(), 1))
+        let steps = steps.abs();
+        let count = Argument::Count((10.0 * steps).round() / 10.0);
+        say!(self, "axis-changes", change: change, count: count, steps: self.number(steps, 1))
     }
 
     /// "sweeter" or "less sweet", by the sign.

@@ -59,11 +59,14 @@ impl Speaker<'_> {
                 say!(self, "amount-error-too-much", found: shown(amount), most: shown(&most))
             }
             AmountWordError::NoMeasure { word, known } => {
+                let units = ["g", "ml"].into_iter().map(str::to_owned);
+                let words = known.iter().map(|kind| self.uses_word(*kind));
+                let known: Vec<String> = units.chain(words).collect();
                 say!(
                     self,
                     "amount-error-no-measure",
                     word: name_as_shown(word),
-                    known: self.or(known),
+                    known: self.or(&known),
                 )
             }
             AmountWordError::Ambiguous { word, candidates } => {

@@ -3,9 +3,34 @@
 use super::swap::largest;
 use super::{Speaker, say};
 use crate::balance::{Balance, Measurand};
+use crate::book::{Level, LevelName, UsualIce};
+use crate::quantity::show_compact;
 use crate::swap::{Adaptation, Adapted, NoLevels, Unadaptable};
 
 impl Speaker<'_> {
+    /// What a level of sugar or ice is called.
+    pub fn level_name(&self, level: &Level) -> String {
+        match &level.name {
+            LevelName::OfShop(name) => name.clone(),
+            LevelName::Percent => self.percent_of(level),
+            LevelName::Ice(usual) => self.usual_ice(*usual).to_owned(),
+        }
+    }
+
+    /// "12.5 %", as the counter says it and a version is named.
+    pub(super) fn percent_of(&self, level: &Level) -> String {
+        format!("{} %", self.digits(&show_compact(level.percent)))
+    }
+
+    /// What a level of ice is called by a shop that names none.
+    pub(super) fn usual_ice(&self, usual: UsualIce) -> &'static str {
+        self.word(match usual {
+            UsualIce::Less => "variations-less-ice",
+            UsualIce::Little => "variations-little-ice",
+            UsualIce::No => "variations-no-ice",
+        })
+    }
+
     /// What became of a drink, in sentences with figures.
     pub fn adapted(&self, drink: &Adapted) -> String {
         let figure = |measurand: Measurand| drink.balance.figures.of[measurand.slot()];

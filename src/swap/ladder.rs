@@ -6,44 +6,13 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Measurand, balance};
-use crate::book::{Axis, Book, Change, NamedLevel, Recipe, Role, Settings, Stage, VersionId};
-use crate::quantity::show_number;
+use crate::book::{Axis, Book, Change, Level, Recipe, Role, Stage, VersionId};
 
 use super::adapt::{Adaptation, Adapted, Origin};
 use super::demands::Demands;
 use super::question::Adjustable;
 use super::reason::{NoLevels, Unadaptable};
 use super::watch::Watch;
-
-/// A level as the shop names it.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Level {
-    /// "half".
-    pub name: String,
-    /// Part of the added sweetness, percent.
-    pub percent: f64,
-}
-
-impl Level {
-    /// The levels that the shop names.
-    pub fn of_shop(settings: &Settings) -> Vec<Self> {
-        let named = settings.sugar_levels().into_iter();
-        named
-            .map(|NamedLevel { name, percent }| Self { name, percent })
-            .collect()
-    }
-
-    /// The five levels of most counters (common practice, no source).
-    pub fn usual() -> Vec<Self> {
-        [100.0, 75.0, 50.0, 25.0, 0.0]
-            .into_iter()
-            .map(|percent| Self {
-                name: format!("{} %", show_number(percent, 0)),
-                percent,
-            })
-            .collect()
-    }
-}
 
 /// One rung.
 #[derive(Clone, Debug, PartialEq)]

@@ -40,7 +40,7 @@ pub use drifted::{Drifted, drifted, drifted_watched};
 pub use everywhere::{ReviewItem, everywhere, everywhere_watched, everywhere_with};
 pub use hot::hot;
 pub use iced::{ice_level_watched, iced, iced_watched, with_ice_level};
-pub use ladder::{Ladder, Level, Rung, ladder, ladder_watched};
+pub use ladder::{Ladder, Rung, ladder, ladder_watched};
 pub use landscape::{Aim, Bounds, Dimension, Target, TasteLandscape};
 pub use nearby::Nearby;
 pub use obstacle::{CapKind, Obstacle};

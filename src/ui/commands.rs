@@ -326,7 +326,7 @@ mod tests {
         let english = Speaker::without_book();
         let german = english.in_language(Language::from_code("de").unwrap());
         for (command, in_english, in_german) in [
-            (UiCommand::SaveAs, "Ctrl+Shift+S", "Strg+Umschalt+S"),
+            (UiCommand::SaveAs, "Ctrl+Shift+S", "Strg+Umsch+S"),
             (UiCommand::Back, "Esc", "Esc"),
             (
                 UiCommand::AddLine,

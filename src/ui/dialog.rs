@@ -81,11 +81,12 @@ impl Dialog {
                 .map(|last| last.by.clone())
                 .unwrap_or_default(),
             reason: String::new(),
-            tasted_at: screen
-                .speaker
-                .units
-                .of("°C")
-                .digits(screen.balance.drinking_temperature, 1),
+            tasted_at: speaker.digits(
+                &speaker
+                    .units
+                    .of("°C")
+                    .digits(screen.balance.drinking_temperature, 1),
+            ),
         })
     }
 }

@@ -2,6 +2,8 @@
 //!
 //! Text goes into the book as soon as it can be read; what can't be read stays in the field as a marked draft.
 
+use std::borrow::Cow;
+
 use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
 use egui::{
@@ -25,7 +27,7 @@ pub(super) struct Field<'field> {
     /// The value as it stands in the book.
     pub shown: String,
     /// What stands there when it is empty.
-    pub hint: &'field str,
+    pub hint: Cow<'field, str>,
     /// How it is set.
     pub style: TypeStyle,
     /// Where the text stands.
@@ -43,7 +45,7 @@ impl<'field> Field<'field> {
             key: key.into(),
             name,
             shown: shown.into(),
-            hint: "",
+            hint: Cow::Borrowed(""),
             style: TypeStyle::Body,
             align: Align::Min,
             several_rows: false,
@@ -53,7 +55,10 @@ impl<'field> Field<'field> {
 
     /// With a hint.
     pub(super) fn hint(self, hint: &'field str) -> Self {
-        Self { hint, ..self }
+        Self {
+            hint: Cow::Borrowed(hint),
+            ..self
+        }
     }
 
     /// With a line under it.
@@ -86,7 +91,7 @@ impl<'field> Field<'field> {
         let text = drafts
             .get(&self.key)
             .map_or(&self.shown, |draft| &draft.text);
-        let text = if text.is_empty() { self.hint } else { text };
+        let text = if text.is_empty() { &*self.hint } else { text };
         let galley = ui.fonts_mut(|fonts| {
             fonts.layout_job(self.job(text, egui::Color32::PLACEHOLDER, width - 8.0))
         });
@@ -118,12 +123,18 @@ impl<'field> Field<'field> {
 
     /// Shows it in a rectangle and gives the text back when it has changed.
     pub(super) fn show(
-        self,
+        mut self,
         ui: &mut Ui,
         rect: Rect,
         drafts: &mut Drafts,
         actions: &mut Vec<Action>,
     ) -> FieldOutcome {
+        // What ends at the right edge is a figure.
+        if self.align == Align::Max {
+            let speaker = words::speaker(ui.ctx());
+            self.shown = speaker.digits(&self.shown);
+            self.hint = speaker.digits(&self.hint).into();
+        }
         let id = Self::id(&self.key);
         let had_focus = ui.memory(|memory| memory.has_focus(id));
         let draft = drafts.get(&self.key).map(|draft| draft.text.clone());
@@ -200,7 +211,7 @@ impl<'field> Field<'field> {
         } else {
             TextEdit::singleline(text)
         };
-        let hint = egui::RichText::new(self.hint)
+        let hint = egui::RichText::new(&*self.hint)
             .font(self.style.font_id())
             .color(palette.text_quiet);
         let edit = edit

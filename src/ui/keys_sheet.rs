@@ -86,7 +86,7 @@ const WINDOW: Group = Group {
 const COLUMNS: [&[Group]; 2] = [&[BOOK, AREAS], &[DRINK, WINDOW]];
 
 /// Width of the keys in front of what they do, in points.
-const KEYS: f32 = 44.0 * grid::STEP;
+const KEYS: f32 = 48.0 * grid::STEP;
 /// Width of a column, in points.
 const COLUMN: f32 = 106.0 * grid::STEP;
 /// Room for the title above the keys, the buttons below them and the edges of the window, in points.

@@ -187,11 +187,8 @@ fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Respons
             say!(speaker, "look-up-place-and-piece", place: place, piece: piece)
         }
     };
-    let name = match hit.name.as_str() {
-        "" => speaker.word("look-up-no-reason"),
-        name => name,
-    };
-    let (name, below) = (name_as_shown(name), name_as_shown(&below));
+    let name = speaker.found_name(hit);
+    let (name, below) = (name_as_shown(&name), name_as_shown(&below));
     response.widget_info(|| {
         let name = &*name;
         let words = if below.is_empty() {

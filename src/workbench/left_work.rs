@@ -81,8 +81,9 @@ impl OfferedRecovery {
 
     /// What differs inside an item from the book in the file, a clause each.
     pub fn item_differences(&self, voice: Speaker<'_>, item: &ItemId) -> Vec<String> {
-        let details = Book::item_differences(&self.on_disk, &self.book, item);
-        voice.about(&self.book).item_details(&details)
+        voice
+            .about(&self.book)
+            .item_changes(&self.on_disk, item, &[])
     }
 }
 

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::action::Shown;
 use super::search::Search;
-use crate::book::{Book, IngredientId, NamedLevel, VesselId};
+use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
     walk,
@@ -52,7 +52,7 @@ pub enum VariationKind {
     /// Hot, in a cup.
     Hot(VesselId),
     /// With so much of its ice.
-    Ice(NamedLevel),
+    Ice(Level),
 }
 
 /// A variation, or why there is none.

@@ -9,7 +9,7 @@ use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
-    Adapted, Demands, Drifted, Ladder, Level, Nearby, Question, ReviewItem, Unadaptable, Watch,
+    Adapted, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, Watch,
     answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
     ladder_watched, resize_watched,
 };
@@ -57,7 +57,7 @@ impl Workbench {
     pub fn ladder(&mut self, shown: &Shown) -> Look<Option<Ladder>> {
         let find = |book: &Arc<Book>, shown: &Shown, watch: &Watch| {
             let recipe = book.recipe(&shown.recipe)?;
-            let levels = Level::of_shop(&book.settings);
+            let levels = book.settings.sugar_levels();
             ladder_watched(book, recipe, shown.version.as_ref(), &levels, watch)
         };
         let (book, stamp) = (self.history.book(), self.stamp());

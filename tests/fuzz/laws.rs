@@ -79,11 +79,11 @@ pub(crate) fn amounts_are_said_and_understood(bytes: &[u8]) {
                         number.is_finite() && number >= 0.0,
                         "{text:?} became {amount:?}"
                     );
-                    let words = BOOK.amount_words(&amount);
+                    let words = Speaker::new(&BOOK).amount(&amount);
                     let again = BOOK.amount_from_text(&words, ingredient, Some(&amount));
                     let again = again
                         .unwrap_or_else(|error| panic!("{text:?} is said {words:?}: {error:?}"));
-                    assert_eq!(BOOK.amount_words(&again), words, "{text:?}");
+                    assert_eq!(Speaker::new(&BOOK).amount(&again), words, "{text:?}");
                 }
                 Err(error) => assert!(!Speaker::new(&BOOK).amount_error(&error).is_empty()),
             }

@@ -74,7 +74,7 @@ pub(crate) fn must_say(book: &Book, drink: &Drink) -> Vec<String> {
         match entry {
             Entry::Line(line) => {
                 texts.push(book.ingredient(&line.ingredient).unwrap().full_name());
-                texts.push(book.amount_words(&line.amount));
+                texts.push(Speaker::new(book).amount(&line.amount));
             }
             Entry::Instruction(instruction) => texts.push(instruction.text.clone()),
         }
@@ -480,7 +480,7 @@ fn steps_keep_the_order_of_the_recipe() {
                     assert_eq!(*text, instruction.text);
                 }
                 (StepRow::Line { amount, .. }, Entry::Line(line)) => {
-                    assert_eq!(*amount, book.amount_words(&line.amount));
+                    assert_eq!(*amount, Speaker::new(&book).amount(&line.amount));
                 }
                 _ => panic!("{row:?} is not {entry:?}"),
             }

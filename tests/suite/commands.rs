@@ -5,9 +5,21 @@ use std::process::{Command, Output};
 
 use serde_json::Value;
 
-const SAMPLE: &str = "sample-books/harrowmere.ron";
+pub(crate) const SAMPLE: &str = "sample-books/harrowmere.ron";
 
-fn evensip(arguments: &[&str]) -> Output {
+/// A swap that has suggestions.
+pub(crate) const SWAP: [&str; 8] = [
+    "swap",
+    SAMPLE,
+    "--recipe",
+    "hazelthwaite",
+    "--replace",
+    "tambrel-chestnut",
+    "--with",
+    "ketterby-chestnut",
+];
+
+pub(crate) fn evensip(arguments: &[&str]) -> Output {
     Command::new(env!("CARGO_BIN_EXE_evensip"))
         .args(arguments)
         .current_dir(env!("CARGO_MANIFEST_DIR"))
@@ -159,18 +171,7 @@ fn all_recipes_and_versions_come_as_one_list_and_the_same_bytes_every_time() {
 
 #[test]
 fn a_swap_prints_the_standard_the_plain_swap_and_suggestions() {
-    let arguments = [
-        "swap",
-        SAMPLE,
-        "--recipe",
-        "hazelthwaite",
-        "--replace",
-        "tambrel-chestnut",
-        "--with",
-        "ketterby-chestnut",
-        "--json",
-    ];
-    let swap = json(&arguments);
+    let swap = json(&[&SWAP[..], &["--json"]].concat());
     for key in [
         "standard",
         "plain_swap",
@@ -247,24 +248,10 @@ fn wrong_ids_list_their_neighbours_and_exit_with_two() {
 
 #[test]
 fn the_caps_of_a_swap_are_kept_and_bad_ones_refused() {
-    let swap = [
-        "swap",
-        SAMPLE,
-        "--recipe",
-        "hazelthwaite",
-        "--replace",
-        "tambrel-chestnut",
-        "--with",
-        "ketterby-chestnut",
-    ];
-    let with = |cap: &str, most: &str| -> Vec<String> {
-        let own = [cap, most, "--json"];
-        swap.iter().chain(&own).map(ToString::to_string).collect()
-    };
-    let of = |arguments: &[String]| json(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
-    let free = of(&with("--most-fill", "100"));
+    let with = |cap, most| [&SWAP[..], &[cap, most, "--json"]].concat();
+    let free = json(&with("--most-fill", "100"));
     assert!(!free["suggestions"].as_array().unwrap().is_empty());
-    let tight = of(&with("--most-fill", "5"));
+    let tight = json(&with("--most-fill", "5"));
     assert!(tight["suggestions"].as_array().unwrap().is_empty());
     assert!(
         tight["reasons"].to_string().contains("cup"),
@@ -278,8 +265,7 @@ fn the_caps_of_a_swap_are_kept_and_bad_ones_refused() {
         ("--most-energy", "-1"),
         ("--most-cost", "inf"),
     ] {
-        let arguments = with(cap, most);
-        let (code, message) = error_of(&arguments.iter().map(String::as_str).collect::<Vec<_>>());
+        let (code, message) = error_of(&with(cap, most));
         assert_eq!(code, Some(2), "{cap} {most}: {message}");
         assert!(message.contains(cap), "{message}");
     }

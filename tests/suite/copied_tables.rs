@@ -423,7 +423,7 @@ fn every_recipe_that_uses_it_is_copied_with_what_is_ticked() {
     click(&mut window, "All recipes that use it");
     settle(&mut window);
     click(&mut window, "Select none");
-    let table = copied(&mut window, "every recipe that uses it");
+    let table = copied(&mut window, "all recipes that use it");
     assert_eq!(
         table[0],
         [

@@ -1,11 +1,10 @@
 //! Every sentence in the JSON of the commands has its fact beside it: a kind, and the arguments of that kind.
 
 use std::path::Path;
-use std::process::Command;
 
 use serde_json::{Map, Value};
 
-const SAMPLE: &str = "sample-books/harrowmere.ron";
+use crate::commands::{SAMPLE, SWAP, evensip};
 
 /// Keys whose text is a sentence or a part of one, however short it is.
 const SAID: [&str; 8] = [
@@ -36,12 +35,7 @@ const NOT_SAID: [&str; 11] = [
 
 /// The document that a command prints, whatever it ends with; `None` when it prints none.
 fn document(arguments: &[&str]) -> Option<Value> {
-    let output = Command::new(env!("CARGO_BIN_EXE_evensip"))
-        .args(arguments)
-        .arg("--json")
-        .current_dir(env!("CARGO_MANIFEST_DIR"))
-        .output()
-        .expect("the program starts");
+    let output = evensip(&[arguments, &["--json"]].concat());
     serde_json::from_slice(&output.stdout).ok()
 }
 
@@ -138,19 +132,7 @@ fn every_sentence_about_the_sample_books_has_its_fact_beside_it() {
         count_of(&["check", book]);
     }
     assert!(count_of(&["check", SAMPLE, "--history"]) > 0);
-    let swap = |more: &[&str]| {
-        let swap = [
-            "swap",
-            SAMPLE,
-            "--recipe",
-            "hazelthwaite",
-            "--replace",
-            "tambrel-chestnut",
-            "--with",
-            "ketterby-chestnut",
-        ];
-        count_of(&[&swap, more].concat())
-    };
+    let swap = |more: &[&str]| count_of(&[&SWAP, more].concat());
     let free = swap(&[]);
     for more in [
         &["--most-fill", "5"][..],

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{IngredientId, MeasureId, RecipeId, VersionId, VesselId};
+use evensip::book::{IngredientId, MeasureId, Nutrient, RecipeId, VersionId, VesselId};
 use evensip::say::{Language, Speaker};
 use evensip::swap::Question;
 use evensip::ui::counter_area::{CounterItem, Kind};
@@ -13,7 +13,7 @@ use evensip::workbench::Shown;
 use fluent_syntax::ast::{Entry, Pattern, PatternElement};
 
 use crate::catalogues::{files, root};
-use crate::window::{Window, press, show, window_of};
+use crate::window::{Window, press, retype, show, window_of};
 
 /// What is looked for in the background is waited for, but says enough while it is looked for.
 const WAIT: std::time::Duration = std::time::Duration::from_millis(10);
@@ -104,6 +104,12 @@ impl English {
             let node = node.accesskit_node();
             // What stands in a field is a person's.
             let is_field = matches!(node.role(), Role::TextInput | Role::MultilineTextInput);
+            if let Some(value) = node
+                .value()
+                .filter(|text| is_field && has_decimal_point(text))
+            {
+                found.push(format!("a decimal point: {value}"));
+            }
             let value = node.value().filter(|_| !is_field);
             for text in [node.label(), value, node.placeholder().map(str::to_owned)] {
                 let text = text.unwrap_or_default();
@@ -114,6 +120,13 @@ impl English {
         }
         found
     }
+}
+
+/// Whether a text is a number with decimals as English writes them.
+fn has_decimal_point(text: &str) -> bool {
+    let is_digits = |part: &str| !part.is_empty() && part.chars().all(|c| c.is_ascii_digit());
+    let parts = text.trim_start_matches('−').split_once('.');
+    parts.is_some_and(|(whole, decimals)| is_digits(whole) && is_digits(decimals))
 }
 
 /// The name of another language, and the page of a card, which is printed in the language that is chosen for it.
@@ -257,6 +270,34 @@ fn first_measure(book: &evensip::book::Book) -> MeasureId {
 
 fn first_vessel(book: &evensip::book::Book) -> VesselId {
     book.vessels.iter().next().unwrap().id.clone()
+}
+
+#[test]
+fn a_figure_in_a_field_has_the_sign_of_the_language_and_is_read_with_either() {
+    let mut window = german_window([1360.0, 860.0]);
+    let id = IngredientId::new("ondry-creamer").unwrap();
+    go(&mut window, Area::Counter);
+    let item = CounterItem::Ingredient(id.clone());
+    window.state_mut().areas_mut().counter.show(item);
+    window.run();
+    let field = "Etikett: Zucker";
+    for (typed, shown, kept) in [
+        ("9,25", "9,25", 9.25),
+        ("7.5", "7,5", 7.5),
+        ("1,1250", "1,1250", 1.125),
+    ] {
+        retype(&mut window, field, typed);
+        press(&mut window, Modifiers::NONE, Key::Tab);
+        let value = window.get_by_label(field).value();
+        assert_eq!(value.as_deref(), Some(shown), "{typed}");
+        let ingredient = window.state().workbench().book().ingredient(&id).cloned();
+        let sugars = ingredient.unwrap().composition.get(Nutrient::Sugars);
+        assert_eq!(sugars.map(|sugars| sugars.value), Some(kept), "{typed}");
+    }
+    for _ in 0..3 {
+        press(&mut window, Modifiers::COMMAND, Key::Z);
+    }
+    assert_eq!(window.get_by_label(field).value().as_deref(), Some("9"));
 }
 
 #[test]

@@ -2,10 +2,11 @@
 
 use evensip::balance::{AxisDifference, Difference, Measurand, balance};
 use evensip::book::{
-    Amount, Axis, Entry, IngredientId, Nutrient, Place, RecipeId, Resolved, Role, VesselId, resolve,
+    Amount, Axis, Entry, IngredientId, Level, LevelName, Nutrient, Place, RecipeId, Resolved, Role,
+    VesselId, resolve,
 };
 use evensip::say::Speaker;
-use evensip::swap::{Bound, Demands, Level, Question, Reason, Unheld, answer_with, ladder, resize};
+use evensip::swap::{Bound, Demands, Question, Reason, Unheld, answer_with, ladder, resize};
 use proptest::prelude::*;
 
 use crate::sample::{balance_of, figure, line, recipe as drink, sample};
@@ -158,7 +159,7 @@ fn the_floor_of_a_ladder_is_as_large_as_the_standard() {
         let standard = balance_of(&book, recipe, None);
         let recipe = book.recipe(&RecipeId::new(recipe).unwrap()).unwrap();
         let none = Level {
-            name: "none".to_owned(),
+            name: LevelName::Percent,
             percent: 0.0,
         };
         let found = ladder(&book, recipe, None, &[none]).unwrap();

@@ -53,7 +53,7 @@ fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
         .counter
         .show(CounterItem::Ingredient(powder));
     window.run();
-    for words in ["The label as printed", "One use weighs", "Used in"] {
+    for words in ["The label as printed", "Weight per use", "Used in"] {
         assert!(is_heading(&window, words), "{words}");
     }
 }

@@ -14,10 +14,13 @@ use std::time::{Duration, Instant};
 use egui::{Key, Modifiers, Role, vec2};
 use egui_kittest::kittest::Queryable as _;
 use egui_kittest::{Harness, HarnessBuilder};
-use evensip::book::{Book, RecipeId};
+use evensip::book::{Book, IngredientId, RecipeId};
 use evensip::book_file::{RecoveryNote, RecoveryPlace, built_in_book, earlier_copies, load, save};
-use evensip::ui::{App, Opening};
+use evensip::ui::counter_area::CounterItem;
+use evensip::ui::{App, Area, Opening};
 use evensip::workbench::{Home, NoPicker, Shown};
+
+use crate::window::retype;
 
 pub(crate) type Window = Harness<'static, App>;
 
@@ -261,6 +264,30 @@ fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
     press(&mut window, Modifiers::COMMAND, Key::Z);
     assert_eq!(name_on_screen(&window, "hazelthwaite"), "Hazelthwaite");
     assert_eq!(name_on_screen(&window, "snowgate"), "Snowgate, mine");
+}
+
+#[test]
+fn where_both_changed_a_field_the_values_of_either_side_are_told() {
+    let shop = Shop::new();
+    let mut window = shop.window();
+    let creamer = IngredientId::new("ondry-creamer").unwrap();
+    window.state_mut().view_mut().area = Area::Counter;
+    let item = CounterItem::Ingredient(creamer.clone());
+    window.state_mut().areas_mut().counter.show(item);
+    window.run();
+    retype(&mut window, "label: sugars", "9.5");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    shop.change("sugars: (9.0, Label)", "sugars: (8.25, Measured)");
+    eventually(&mut window, "the strip", |window| {
+        has(window, "Another program has changed")
+    });
+    click(&mut window, "Decide…");
+    for said in [
+        "sugars: 9.5\u{a0}g (label) instead of 9\u{a0}g (label)",
+        "sugars: 8.25\u{a0}g (measured) instead of 9\u{a0}g (label)",
+    ] {
+        assert!(has(&window, said), "{said}");
+    }
 }
 
 #[test]

@@ -44,8 +44,7 @@ fn findings_and_differences_of_any_book_are_written_in_words_and_short_numbers()
         }
         for recipe in &book.recipes {
             let id = ItemId::Recipe(recipe.id.clone());
-            let details = Book::item_differences(&book, &other, &id);
-            for sentence in Speaker::new(&other).item_details(&details) {
+            for sentence in Speaker::new(&other).item_changes(&book, &id, &[]) {
                 check(&sentence, &format!("seed {seed}"));
             }
         }
@@ -96,8 +95,8 @@ fn two_versions_of_one_name_are_told_apart_by_their_amounts() {
     let base = sample();
     let id = ItemId::Recipe(RecipeId::new("hob-and-ember").unwrap());
     let details = |one: &Book, other: &Book| {
-        let details = Book::item_differences(one, other, &id);
-        Speaker::new(other).item_details(&details).join("; ")
+        let changes = Speaker::new(other).item_changes(one, &id, &[]);
+        changes.join("; ")
     };
     let told = |book: &Book| details(&base, book);
     let (mine, theirs) = (with_version("mine", 3.0), with_version("theirs", 4.0));

@@ -2,14 +2,15 @@
 
 use evensip::balance::{Difference, Measurand, difference};
 use evensip::book::{
-    Allergen, Amount, Axis, Book, IngredientId, LineId, RecipeId, VersionId, VesselId,
+    Allergen, Amount, Axis, Book, IngredientId, Level, LevelName, LineId, RecipeId, Settings,
+    VersionId, VesselId,
 };
 use evensip::edit::apply;
 use evensip::say::Speaker;
 use evensip::swap::{
-    Answer, CapKind, ComparedDrink, Demands, Forbidden, Impossible, Level, LineLimit, NoLevels,
-    Obstacle, Question, Reason, SuggestionKind, answer, answer_with, everywhere, iced, ladder,
-    resize, with_ice_level,
+    Answer, CapKind, ComparedDrink, Demands, Forbidden, Impossible, LineLimit, NoLevels, Obstacle,
+    Question, Reason, SuggestionKind, answer, answer_with, everywhere, iced, ladder, resize,
+    with_ice_level,
 };
 
 use crate::sample::{balance_of, figure, sample};
@@ -467,7 +468,7 @@ fn the_ladder_goes_down_to_the_floor_that_the_powder_carries() {
     let recipe = book
         .recipe(&RecipeId::new("hazelthwaite").unwrap())
         .unwrap();
-    let ladder = ladder(&book, recipe, None, &Level::usual()).unwrap();
+    let ladder = ladder(&book, recipe, None, &Settings::default().sugar_levels()).unwrap();
     // Without the spoon of syrup, 19.6 − 7.5 = 12.1 g are left.
     assert!((figure(&ladder.floor, Measurand::TotalSugar) - 12.1).abs() < 0.2);
     let sugar: Vec<f64> = ladder
@@ -708,7 +709,7 @@ fn a_level_that_is_not_reached_says_what_stands_in_the_way() {
     let book = sample();
     for recipe in book.recipes.iter().filter(|recipe| recipe.cup.is_some()) {
         let levels = [0.0, 50.0, 100.0, 150.0, 200.0].map(|percent| Level {
-            name: format!("{percent}"),
+            name: LevelName::Percent,
             percent,
         });
         let found = ladder(&book, recipe, None, &levels).unwrap();
@@ -728,9 +729,9 @@ fn a_level_that_is_not_reached_says_what_stands_in_the_way() {
             assert_eq!(
                 said.contains(": "),
                 !drink.shortfalls.is_empty(),
-                "{} at {}: {said}",
+                "{} at {} %: {said}",
                 recipe.id,
-                rung.level.name,
+                rung.level.percent,
             );
         }
     }
@@ -754,7 +755,7 @@ fn a_sweetener_that_fills_the_cup_is_no_rung_and_no_floor() {
     }
     recipe.approvals.clear();
     book.recipes.put(recipe.clone());
-    let found = ladder(&book, &recipe, None, &Level::usual()).unwrap();
+    let found = ladder(&book, &recipe, None, &Settings::default().sugar_levels()).unwrap();
     assert!(found.rungs.is_empty());
     assert!(
         matches!(found.reasons.as_slice(), [NoLevels::NotInSteps { .. }]),

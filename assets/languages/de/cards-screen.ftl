@@ -8,7 +8,7 @@ cards-screen-not-known = nicht bekannt
 # What a card shows: headings, hints, and the names that stand before fields or are read for them.
 cards-screen-beside = Vergleichen mit
 cards-screen-one-version = Dieses Getränk hat nur eine Version. Legen Sie unter „Rezept“ eine weitere an, um zu vergleichen.
-cards-screen-choose-swap = Wählen Sie unter „Lektion“ einen Austausch und dort „Übung auf Papier…“, um hierher zurückzukehren.
+cards-screen-choose-swap = Wählen Sie unter „Lektion“ einen Austausch und dort „Übung auf Papier …“, um hierher zurückzukehren.
 cards-screen-drinks = Getränke
 cards-screen-drinks-field = Anzahl der Getränke
 cards-screen-drinks-out-of-range = eine Anzahl von 1 bis { $most } eingeben
@@ -30,8 +30,8 @@ cards-screen-no-font-in = in { $text }
 cards-screen-no-font-what = Sie werden als leere Kästchen gedruckt. Installieren Sie eine Schrift mit diesen Zeichen, und öffnen Sie „Karten“ erneut.
 
 # The pages. A screen reader reads what stands on the page below its number.
-cards-screen-laying-out = Die Seite wird gesetzt…
-cards-screen-laying-out-again = wird neu gesetzt…
+cards-screen-laying-out = Die Seite wird gesetzt …
+cards-screen-laying-out-again = wird neu gesetzt …
 cards-screen-page = Seite { $page } von { $count }
 cards-screen-page-before = Vorherige Seite
 cards-screen-page-after = Nächste Seite
@@ -68,9 +68,9 @@ cards-screen-bring-in-what = Eine Preisliste (CSV), ein schema.org-Rezept (JSON)
 cards-screen-bring-in-path = Pfad der Datei, die importiert wird
 cards-screen-bring-in-path-hint = /home/ich/preise.csv
 cards-screen-bring-in-review = Prüfen
-cards-screen-bring-in-choose = Durchsuchen…
+cards-screen-bring-in-choose = Durchsuchen …
 cards-screen-bring-in-choose-does = Den Dateidialog des Systems verwenden; wenn es keinen gibt, den Pfad eingeben
-cards-screen-reading = { $path } wird gelesen…
+cards-screen-reading = { $path } wird gelesen …
 cards-screen-stop-reading = Lesen abbrechen
 
 # Buttons of every review.
@@ -79,7 +79,7 @@ cards-screen-leave = Nicht übernehmen
 cards-screen-add-recipe = Rezept als Entwurf hinzufügen
 
 # A list under review: how its file is read.
-cards-screen-list-looking = Die Liste wird durchgesehen…
+cards-screen-list-looking = Die Liste wird durchgesehen …
 cards-screen-delimiter = Trennzeichen
 cards-screen-decimal-sign = Dezimalzeichen
 cards-screen-columns = Bedeutung der Spalten
@@ -95,7 +95,7 @@ cards-screen-columns-table-meaning = Bedeutung
 cards-screen-changes = Das würde sich ändern
 cards-screen-changes-counted = { $new } neu, { $changed } geändert, { $same } gleich, { $skipped } übersprungen
 cards-screen-changes-take = { $count } ins Buch übernehmen
-cards-screen-changes-taking = Die Liste wird ins Buch übernommen…
+cards-screen-changes-taking = Die Liste wird ins Buch übernommen …
 cards-screen-line = Zeile { $line }
 cards-screen-line-of = { $name }, Zeile { $line }
 # $outcome is "new", "changed" or "skipped".
@@ -112,7 +112,7 @@ cards-screen-yes = ja
 cards-screen-no = nein
 
 # A schema.org recipe under review.
-cards-screen-recipe-looking = Die Zutaten werden gesucht…
+cards-screen-recipe-looking = Die Zutaten werden gesucht …
 cards-screen-to-look-at = Zu prüfen
 cards-screen-left-out = Ausgelassen: { $text }
 
@@ -127,7 +127,7 @@ cards-screen-mappings-table-here = hier
 cards-screen-mappings-table-why = Grund
 
 # What this shop makes of it, and how far that is from the standard of the other shop, in noticeable steps.
-cards-screen-arrival-looking = Das Rezept wird an seinen Standard angeglichen…
+cards-screen-arrival-looking = Das Rezept wird an seinen Standard angeglichen …
 cards-screen-arrival = So würde dieser Laden es zubereiten
 cards-screen-arrival-line = { $amount } { $ingredient }
 cards-screen-arrival-table = Zeilen

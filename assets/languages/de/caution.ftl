@@ -21,7 +21,8 @@ scald-time-less-than = weniger als { $time }
 caution-allergens = { $clauses }. Nur nach Zutaten: Gemeinsam benutzte Shaker, Messlöffel und Mixer können Spuren hinterlassen; örtliches Lebensmittelrecht beachten
 # $named are clauses of caution-named.
 caution-statements-contradict = das Zutatenverzeichnis widerspricht den Einträgen: { $named }; vor einer Auskunft an Gäste die Packung lesen
-caution-named = { $ingredient }: { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }: „{ $words }“
 caution-claims-contradicted = das Buch widerspricht sich: { $claims }; vor einer Auskunft an Gäste die Packungen lesen
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } ist { $claim ->

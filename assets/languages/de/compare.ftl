@@ -1,7 +1,7 @@
 # Drinks side by side: which, what sets them apart, and a table with a column for each.
 # Choosing them. $drink is "vegan" or "Hob & Ember, vegan".
-compare-beside-it = daneben
-compare-beside-it-named = Daneben: { $drink }
+compare-beside-it = verglichen mit
+compare-beside-it-named = Verglichen mit: { $drink }
 compare-another = Weiteres Getränk …
 compare-full = Sie können bis zu vier Getränke vergleichen.
 compare-find = Getränk zum Vergleichen suchen

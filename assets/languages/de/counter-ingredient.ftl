@@ -20,7 +20,7 @@ ingredient-note = Notiz
 
 # The same fields as a screen reader names them, where that is more than the label.
 ingredient-lot-named = Charge
-ingredient-role-named = Übliche Funktion
+ingredient-role-named = Übliche Rolle
 ingredient-opened-named = Haltbarkeit nach dem Öffnen in Stunden
 ingredient-poured-density-named = Schüttdichte
 

@@ -11,6 +11,8 @@ counter-used-in = Verwendet in
 counter-duplicate = Duplizieren
 counter-delete = Löschen
 counter-not-stated = nicht angegeben
+# The same in a narrow field, while it is empty.
+counter-not-stated-hint = k. A.
 counter-no-price = kein Preis
 counter-take-out = Entfernen
 # $item is a lid, a film, a straw or a sleeve.
@@ -75,7 +77,7 @@ counter-closure-factor-named = Abkühlfaktor: { $closure }
 counter-closure-cools-unit = mal so schnell ab wie offen
 
 # What goes with it. A row: "a | straw | for | 0.03 | EUR".
-counter-ware = Zubehör
+counter-ware = Trinkhalme und Manschetten
 counter-ware-first = mit
 counter-ware-named = Zubehör
 counter-ware-price = für
@@ -182,13 +184,13 @@ counter-shop-ice-temperature = Eis
 counter-shop-ice-temperature-named = Temperatur des Eises
 counter-shop-hot = heiß verkostet
 counter-shop-hot-named = Verkostungstemperatur heißer Getränke
-counter-shop-iced = eisgekühlt verkostet
+counter-shop-iced = kalt verkostet
 counter-shop-iced-named = Verkostungstemperatur eisgekühlter Getränke
 # A row with two fields: "hot, served | 55 | to | 75".
 counter-shop-hot-window = heiß serviert
 counter-shop-hot-from-named = Niedrigste Serviertemperatur heißer Getränke
 counter-shop-hot-to-named = Höchste Serviertemperatur heißer Getränke
-counter-shop-iced-window = eisgekühlt serviert
+counter-shop-iced-window = kalt serviert
 counter-shop-iced-from-named = Niedrigste Serviertemperatur eisgekühlter Getränke
 counter-shop-iced-to-named = Höchste Serviertemperatur eisgekühlter Getränke
 counter-shop-window-to = bis
@@ -201,7 +203,7 @@ counter-shop-ice-melts = schmilzt
 counter-shop-ice-melts-named = Eis, das in einer Minute schmilzt
 counter-shop-ice-melts-unit = g pro Minute in einem stehenden Getränk
 # In a field that is empty: a usual figure is taken.
-counter-shop-assumed = angenommen
+counter-shop-assumed = üblich
 # Rows: "the scale shows | 0.1 | g steps", "temperatures are | 1 | K off at most", "marks are | 5 | % off at most".
 counter-shop-instruments = Messgenauigkeit
 counter-shop-scale = Waage
@@ -307,7 +309,7 @@ counter-column-sugars = Zucker je 100 g
 counter-column-price-per-kg = Preis pro kg
 # How many recipes use it.
 counter-column-used = genutzt
-counter-column-last-reading = letzter Wert
+counter-column-last-reading = gewogen am
 counter-column-kind = Art
 # The stated size of a measure.
 counter-column-called = Größe

@@ -30,7 +30,7 @@ dialog-approved-by-hint = wer verkostet hat
 dialog-reason = Grund
 dialog-reason-hint = was dafür spricht
 dialog-tasted-at = Verkostet bei, { $unit }
-dialog-tasted-at-hint = leer lassen, wenn niemand gemessen hat
+dialog-tasted-at-hint = leer lassen, wenn nicht gemessen
 dialog-approve = Freigeben
 
 # What is asked before another book is opened, an empty one begun or the window closed: while the book is being saved, when its file is gone, and when it has changes that no file holds.
@@ -80,18 +80,14 @@ look-up-in = in { $name }
 look-up-approval-of = von { $drink }, { $date }, durch { $by }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
-look-up-sugar-level = Zucker, { $percent } %
-look-up-ice-level = Eis, { $percent } %
-# Wörter, mit denen Stufen und die Notiz zum Buch gefunden werden.
-look-up-sugar = Zucker
-look-up-ice = Eis
+# The word that the note on the book is found by.
 look-up-book = Buch
 
 # What stands on the keys of a keyboard; joined by a plus sign: “Ctrl+Shift+S”.
 keys-command = Cmd
 keys-control = Strg
 keys-alt = Alt
-keys-shift = Umschalt
+keys-shift = Umsch
 keys-escape = Esc
 keys-enter = Eingabe
 keys-insert = Einfg
@@ -107,7 +103,7 @@ keys-of-book = Das Buch
 keys-of-drink = Das Getränk
 keys-of-areas = Die Bereiche
 keys-of-window = Das Fenster
-keys-enter-or-type = Eingabe, oder einfach tippen
+keys-enter-or-type = Eingabe oder tippen
 keys-enter-or-type-does = Die Menge der ausgewählten Zeile ändern
 keys-tab = Tab
 keys-tab-does = Zum nächsten Feld gehen

@@ -49,6 +49,17 @@ difference-order = { $kind ->
 
 # $names are names of fields.
 detail-name = Name: { $after }, vorher { $before }
+# A field of an item, or a figure of a composition.
+detail-field = { $field }: { $after }, vorher { $before }
+detail-range = { $from } bis { $to }
+detail-waste = { $percent } Verlust
+detail-batch = { $recipe }, ergibt { $grams }
+detail-diet = vegan: { $vegan }, milchfrei: { $dairy_free }
+detail-readings = { $count ->
+        [one] 1 Messwert
+       *[other] { $count } Messwerte
+    }
+detail-shape = { $height } hoch, unten { $bottom }, oben { $top } weit
 detail-state = Stand: { $after }, vorher { $before }
 detail-version-added = Version „{ $name }“ hinzugefügt
 detail-version-added-with = Version „{ $name }“ hinzugefügt ({ $lines })
@@ -83,7 +94,7 @@ line-carried-nothing = nichts
 line-note = Notiz zu { $line }: { $after }, vorher { $before }
 line-note-text = „{ $text }“
 # In place of a cup, a shaker, a price or a note.
-line-nothing = ohne
+line-nothing = nichts
 recipe-cup = Becher: { $after }, vorher { $before }
 recipe-no-cup = kein Becher, vorher { $before }
 recipe-shaker = Shaker: { $after }, vorher { $before }

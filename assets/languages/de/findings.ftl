@@ -1,15 +1,52 @@
 # What is wrong with a book. Findings begin with a small letter and end without a full stop: whoever shows them adds both.
 
-## Places. The words between backticks are ids as the file has them, and fields are called as in the file.
+## Places. The words between backticks are ids as the file has them; $field is the name of a field in the file.
 
 place-settings = Einstellungen
 place-ingredient = Zutat `{ $id }`, { $field ->
+        [allergens] Allergene
+        [brand] Marke
         [bulk_density] Schüttdichte
+        [composition] Zusammensetzung
+        [density] Dichte
+        [diet] Ernährungsweise
+        [earlier_prices] frühere Preise
+        [house_made] Ansatz
+        [name] Name
+        [price] Preis
+        [temperature] Temperatur
        *[other] { $field }
     }
-place-measure = Dosierhilfe `{ $id }`, { $field }
-place-vessel = Gefäß `{ $id }`, { $field }
-place-recipe = Rezept `{ $id }`, { $field }
+place-measure = Dosierhilfe `{ $id }`, { $field ->
+        [increment] kleinster Schritt
+        [name] Name
+        [nominal] angegebene Größe
+        [readings] Messwerte
+        [temperature] Temperatur
+       *[other] { $field }
+    }
+place-vessel = Gefäß `{ $id }`, { $field ->
+        [capacity] Fassungsvermögen
+        [closures] Deckel und Folien
+        [cooling_minutes] Abkühlzeit
+        [cooling_run] Abkühlmessung
+        [mass] Gewicht
+        [name] Name
+        [price] Preis
+        [serviceware] Trinkhalme und Manschetten
+        [shape] Innenmaße
+        [specific_heat] Wärmekapazität
+        [temperature] Temperatur
+       *[other] { $field }
+    }
+place-recipe = Rezept `{ $id }`, { $field ->
+        [drinking_temperature] Trinktemperatur
+        [lines] Zeilen
+        [menu_price] Preis auf der Getränkekarte
+        [name] Name
+        [versions] Versionen
+       *[other] { $field }
+    }
 place-line = Rezept `{ $recipe }`, Zeile `{ $line }`
 place-line-of-version = Rezept `{ $recipe }`, Version `{ $version }`, Zeile `{ $line }`
 place-version = Rezept `{ $recipe }`, Version `{ $version }`

@@ -60,9 +60,9 @@ safekeeping-make-draft = Entwurf daraus anlegen
 safekeeping-make-draft-hint = Legt einen Entwurf mit diesen Zeilen an. Freigaben bleiben, wie sie sind.
 safekeeping-make-draft-of = Zur Freigabe vom { $date } zurückkehren
 # Two menus with a word before each: "What changed from" and "to". The second is read by screen readers alone.
-safekeeping-changed-from = Änderungen von
-safekeeping-to = zu
-safekeeping-changed-to = Änderungen zu
+safekeeping-changed-from = Änderungen: vorher
+safekeeping-to = nachher
+safekeeping-changed-to = Änderungen: nachher
 safekeeping-version-in-hand = geöffnete Version
 safekeeping-numbered-approval = { $number }: { $date }, { $version }
 safekeeping-nothing-changed = nichts geändert

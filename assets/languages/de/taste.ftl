@@ -19,15 +19,18 @@ axis-volume-less = kleiner
 axis-flavour-more = mehr { $flavour }
 axis-flavour-less = weniger { $flavour }
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = um { $steps } Schritte { $change }
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] um { $steps } Schritte { $change }
+    }
 axis-same = gleich
 axis-not-known = nicht bekannt
 
 # How the amount of a line changes: "Hob pear syrup 2 → 1½ pumps".
 line-changes = { $ingredient } { $from } → { $to }
 # In place of an amount, where the line is added or left out.
-line-none = ohne
+line-none = nichts
 
 # What fills a cup: "to 400 ml".
 amount-fill-to = bis { $volume }

@@ -51,6 +51,10 @@ variations-size-target = der Standard in dieser Größe
 variations-cup = { $cup }, { $volume }
 variations-iced-cup = eisgekühlt, { $cup }
 variations-hot-cup = heiß, { $cup }
+# The levels of ice of a shop that names none.
+variations-less-ice = weniger Eis
+variations-little-ice = wenig Eis
+variations-no-ice = ohne Eis
 variations-ice-level = { $level }, { $percent } des Eises
 # Names of new versions.
 variations-iced = eisgekühlt

@@ -14,8 +14,8 @@ widget-level-band = ein merklicher Schritt nach oben und unten
 # The sentence under the level. $far is a number of noticeable steps.
 widget-level-nothing-compared = noch lässt sich kein Merkmal mit dem Standard vergleichen
 widget-level-even = bei jedem Merkmal gleich
-widget-level-within = jedes Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
-widget-level-within-as-known = jedes bekannte Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
+widget-level-within = jedes Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
+widget-level-within-as-known = jedes bekannte Merkmal liegt innerhalb eines Schritts (insgesamt { $far })
 widget-level-off = nicht gleich: insgesamt { $far } Schritte, { $axes }
 # The last of a list of axes.
 widget-level-more-axes = { $count } weitere
@@ -53,9 +53,9 @@ widget-cup-ice = Davon sind { $volume } Eis.
 widget-cup-none = kein Becher
 widget-cup-of-volume = { $cup }, { $volume }
 widget-cup-full = zu { $percent } % gefüllt
-widget-cup-served = bei der Übergabe
+widget-cup-served = beim Servieren
 # $fill is "92 % full".
-widget-cup-served-full = bei der Übergabe, { $fill }
+widget-cup-served-full = beim Servieren, { $fill }
 # Remarks under the cup.
 widget-cup-overfull = { $volume } passen nicht hinein
 widget-cup-head-room = reicht in den Freiraum von { $volume } hinein
@@ -87,7 +87,7 @@ widget-figures-figure = Wert
 widget-figures-unit = Einheit
 widget-figures-value = Zahl
 widget-figures-doubt = ±
-widget-figures-in-100-ml = in 100 ml
+widget-figures-in-100-ml = je 100 ml
 widget-figures-remark = Bemerkung
 # What a click on a figure shows, behind "Click:".
 widget-figures-how = wie dieser Wert berechnet wird

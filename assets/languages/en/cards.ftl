@@ -4,7 +4,7 @@
 
 card-kind-counter = counter card
 card-kind-training = training sheet
-card-kind-exercise = exercise on a swap
+card-kind-exercise = swap exercise
 card-kind-menu = ingredients and allergens of the menu
 card-kind-ladder = sugar ladder
 card-kind-comparison = comparison of versions
@@ -141,7 +141,7 @@ training-lines = What each ingredient adds
 training-taste = Taste
 training-measures = Measures
 training-nutrition = Nutrition
-training-shown = Shown and made once
+training-shown = Shown once, made once
 training-time-to-cool = time until it cools to { $temperature }
 training-already-below = already below
 training-name = name
@@ -196,7 +196,7 @@ exercise-task = { $replace } is replaced by { $with }. For each step, how will t
 exercise-same = “The same” means a difference of less than { $share } of a noticeable step, which nobody tastes.
 exercise-answers = Answers for the trainer (cut off before use)
 exercise-standard = the standard
-exercise-plain-swap = the swap with equal measures
+exercise-plain-swap = the plain swap
 exercise-less = less
 exercise-the-same = the same
 exercise-more = more

@@ -21,7 +21,8 @@ scald-time-less-than = less than { $time }
 caution-allergens = { $clauses }. By ingredients only: shared shakers, scoops and blenders can leave traces; follow your local code
 # $named are clauses of caution-named.
 caution-statements-contradict = the ingredient list contradicts what is entered: { $named }; read the pack before you tell a guest
-caution-named = { $ingredient }: { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }: “{ $words }”
 caution-claims-contradicted = the book contradicts itself: { $claims }; read the packs before you tell a guest
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } is entered as { $claim ->

@@ -5,16 +5,16 @@ command-exit-codes = Exit codes: 0 on success, 1 when a book has errors or could
 
 # Why a value of an option is not taken.
 command-enter-amount = enter a number of 0 or more, such as 7.5
-command-enter-day = expected a day such as 2026-05-04
-command-enter-percent = expected percent, above 0 and up to 100
+command-enter-day = enter a day such as 2026-05-04
+command-enter-percent = enter a percentage above 0 and up to 100
 command-enter-limit = `{ $text }` can't be read; use LINE=LEAST..MOST, such as `milk=40..60`
 command-enter-temperature = `{ $text }` can't be read; use FROM..TO in °C, such as `50..60`
 command-enter-pair = `{ $text }` can't be read; use OLD=NEW, two ids of ingredients
-command-enter-level = `{ $text }` is not understood; expected NAME=PERCENT from 0 to 200, such as `half=50`
-command-enter-count = `{ $text }` is not understood; expected RECIPE=COUNT or RECIPE/VERSION=COUNT
-command-enter-mapping = `{ $text }` is not understood; expected THEIRS=OURS
-command-enter-delimiter = `{ $text }` is no delimiter; expected one of { $words }
-command-enter-allergen = there is no allergen `{ $text }`; expected one of { $words }
+command-enter-level = `{ $text }` can't be read; use NAME=PERCENT from 0 to 200, such as `half=50`
+command-enter-count = `{ $text }` can't be read; use RECIPE=COUNT or RECIPE/VERSION=COUNT
+command-enter-mapping = `{ $text }` can't be read; use THEIRS=OURS
+command-enter-delimiter = `{ $text }` is no delimiter; use one of { $words }
+command-enter-allergen = there is no allergen `{ $text }`; use one of { $words }
 
 # Ids that nothing has. { $advice } is one of the clauses below.
 command-no-recipe = there is no recipe `{ $id }`; { $advice }
@@ -32,7 +32,7 @@ command-known-none = there is none at all
 command-known = there is { $ids }
 command-known-and-more = there is { $ids } and { $count } more
 command-only-comes-along = `{ $id }` only comes along with another ingredient of this drink; swap that one, or change what comes along with it
-command-is-instruction = `{ $id }` is an instruction of this drink; expected the id of a line with an ingredient
+command-is-instruction = `{ $id }` is an instruction of this drink; use the id of a line with an ingredient
 
 # What ends a command, or what it tells on standard error.
 command-output-gone = can't write to standard output: { $error }
@@ -117,7 +117,7 @@ command-doubt = what makes it uncertain
 command-doubt-to-narrow = { $cause } — { $to_narrow }
 command-first-sip = first sip
 command-stirred = stirred
-command-in-100-ml = in 100 ml: { $tastes }
+command-in-100-ml = per 100 ml: { $tastes }
 command-vegan = vegan
 command-by-ingredients = { $verdict }, by ingredients
 command-caution = caution ({ $kind }): { $caution }
@@ -177,4 +177,4 @@ command-review-counts = { $new } new, { $changed } changed, { $same } the same, 
 command-left-out = left out: { $text }
 command-added-as-it-is = added as it is
 command-mapping = { $name } ({ $id }) → { $to }: { $why }
-command-arrival = re-expressed: distance { $plain } noticeable steps; brought back: { $brought }. { $arrival }
+command-arrival = re-expressed: { $plain } noticeable steps overall; brought back: { $brought }. { $arrival }

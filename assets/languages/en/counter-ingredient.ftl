@@ -186,7 +186,7 @@ ingredient-head-per-litre = price per l
 # Beside the fields.
 ingredient-check = Check these figures
 ingredient-missing = Missing
-ingredient-one-use = One use weighs
+ingredient-one-use = Weight per use
 ingredient-no-readings = No measure has readings for this ingredient. Open a measure to add some.
 ingredient-used-in = Used in
 # The table of what one use weighs: what it is called, and its heads.

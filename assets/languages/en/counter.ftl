@@ -11,8 +11,10 @@ counter-used-in = Used in
 counter-duplicate = Duplicate
 counter-delete = Delete
 counter-not-stated = not stated
+# The same in a narrow field, while it is empty.
+counter-not-stated-hint = not stated
 counter-no-price = no price
-counter-take-out = Take it out
+counter-take-out = Remove it
 # $item is a lid, a film, a straw or a sleeve.
 counter-price-of = Price of the { $item }
 
@@ -37,7 +39,7 @@ counter-vessel-top-named = Across the rim
 counter-vessel-top-unit = mm at the rim,
 counter-vessel-bottom-named = Across the bottom
 counter-vessel-bottom-unit = mm at the bottom
-counter-vessel-heat = The heat it takes
+counter-vessel-heat = Heat it takes up
 counter-vessel-mass = weighs
 counter-vessel-mass-named = Mass
 counter-vessel-specific-heat = specific heat
@@ -66,7 +68,7 @@ counter-closure-film = film
 counter-closure-first = usually
 counter-closure-other = or
 counter-closure-named = Closure
-counter-closure-remove = Take closure { $closure } out
+counter-closure-remove = Remove closure { $closure }
 counter-closure-leaves = leaves
 counter-closure-room-named = Head room of the { $closure }
 counter-closure-costs = free, costs
@@ -75,14 +77,14 @@ counter-closure-factor-named = Cooling factor of the { $closure }
 counter-closure-cools-unit = times as fast as open
 
 # What goes with it. A row: "a | straw | for | 0.03 | EUR".
-counter-ware = Goes with it
+counter-ware = Straws and sleeves
 counter-ware-first = a
 counter-ware-named = Serviceware
 counter-ware-price = for
 counter-ware-straw = straw
 counter-ware-wide-straw = wide straw
 counter-ware-sleeve = sleeve
-counter-ware-remove = Take the { $item } out
+counter-ware-remove = Remove the { $item }
 counter-ware-add = Add a straw or sleeve
 
 ## A measure
@@ -117,13 +119,13 @@ counter-reading-of-named = Reading { $number } is of
 counter-reading-uses-named = Uses of reading { $number }
 counter-reading-grams-named = Grams of reading { $number }
 counter-reading-day-named = Day of reading { $number }
-counter-reading-remove = Take reading { $number } out
+counter-reading-remove = Remove reading { $number }
 counter-water = water
 counter-error-uses = “{ $found }” is not a count: enter a whole number, 1 or more
 counter-error-grams = a reading is more than 0 g; found `{ $found }`
 
 # What the readings say. $measured is a use ("1 scoop"), $total and $more are uses with their number ("30 scoops").
-counter-results = What it says
+counter-results = Results
 # $uses is what several uses are called: "scoops".
 counter-results-none = No readings yet. Weigh ten { $uses } together, three times, and add the weights.
 counter-results-assumed = Until then, Evensip uses the stated size, ± { $percent } %.

@@ -30,7 +30,7 @@ dialog-approved-by-hint = who tasted it
 dialog-reason = Reason
 dialog-reason-hint = why it is right
 dialog-tasted-at = Tasted at, { $unit }
-dialog-tasted-at-hint = leave empty when nobody measured
+dialog-tasted-at-hint = leave empty if not measured
 dialog-approve = Approve
 
 # What is asked before another book is opened, an empty one begun or the window closed: while the book is being saved, when its file is gone, and when it has changes that no file holds.
@@ -80,11 +80,7 @@ look-up-in = in { $name }
 look-up-approval-of = of { $drink }, { $date } by { $by }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
-look-up-sugar-level = of sugar, { $percent } %
-look-up-ice-level = of ice, { $percent } %
-# Words that levels and the note on the book are found by.
-look-up-sugar = sugar
-look-up-ice = ice
+# The word that the note on the book is found by.
 look-up-book = the book
 
 # What stands on the keys of a keyboard; joined by a plus sign: “Ctrl+Shift+S”.

@@ -33,6 +33,17 @@ difference-order = { $kind ->
 
 # $names are names of fields.
 detail-name = name: { $after } instead of { $before }
+# A field of an item, or a figure of a composition.
+detail-field = { $field }: { $after } instead of { $before }
+detail-range = { $from } to { $to }
+detail-waste = { $percent } waste
+detail-batch = { $recipe }, yields { $grams }
+detail-diet = vegan: { $vegan }, dairy-free: { $dairy_free }
+detail-readings = { $count ->
+        [one] 1 reading
+       *[other] { $count } readings
+    }
+detail-shape = { $height } high, { $bottom } across at the bottom, { $top } at the rim
 detail-state = state: { $after } instead of { $before }
 detail-version-added = version “{ $name }” added
 detail-version-added-with = version “{ $name }” added ({ $lines })

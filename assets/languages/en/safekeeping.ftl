@@ -63,7 +63,7 @@ safekeeping-make-draft-of = Go back to the approval of { $date }
 safekeeping-changed-from = What changed from
 safekeeping-to = to
 safekeeping-changed-to = What changed to
-safekeeping-version-in-hand = the version in hand
+safekeeping-version-in-hand = the selected version
 safekeeping-numbered-approval = { $number }: { $date }, { $version }
 safekeeping-nothing-changed = nothing changed
 
@@ -109,8 +109,8 @@ safekeeping-merge = Merge
 safekeeping-use-file = Use the file
 safekeeping-use-file-hint = The book of the file comes in place of what is on the screen
 safekeeping-reload = Reload
-safekeeping-merge-undo = Merging and using the file are one step each, which undo takes back.
-safekeeping-reload-undo = Reloading is one step, which undo takes back.
+safekeeping-merge-undo = Merging and using the file are one step each. You can undo either.
+safekeeping-reload-undo = Reloading is one step. You can undo it.
 safekeeping-keep-copy = Keep mine as a copy
 safekeeping-keep-copy-hint = Save what is on the screen beside the file, under another name, and go on there
 safekeeping-save-over = Save over it
@@ -163,7 +163,7 @@ safekeeping-earlier-holds = { $recipes ->
 }
 safekeeping-earlier-since = Since then, on the screen
 safekeeping-earlier-restore = Restore this copy
-safekeeping-earlier-restore-hint = Put this book on the screen, as one step that undo takes back
+safekeeping-earlier-restore-hint = Put this book on the screen. You can undo this.
 safekeeping-earlier-open = Open as a copy
 safekeeping-earlier-open-hint = Open it by itself; saving asks for a new name
 

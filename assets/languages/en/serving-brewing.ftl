@@ -39,10 +39,10 @@ serving-brewing-extraction = extracted from the leaf
 serving-brewing-extraction-named = Part of the leaf that dissolves
 serving-brewing-extraction-unit = % of it
 serving-brewing-retention = leaf keeps back
-serving-brewing-retention-named = Water that a gram of leaf keeps back
+serving-brewing-retention-named = Water kept back per gram of leaf
 serving-brewing-retention-unit = g of water per gram of leaf
 serving-brewing-caffeine = caffeine of the leaf
-serving-brewing-caffeine-named = Caffeine of a gram of leaf
+serving-brewing-caffeine-named = Caffeine per gram of leaf
 serving-brewing-caffeine-unit = mg per gram of leaf
 # What is still to be entered.
 serving-brewing-unread = One field can’t be read. Correct it to see the result.

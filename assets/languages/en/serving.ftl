@@ -1,6 +1,6 @@
 # The sheets of the screen Serving: headings, and the way to each of them.
 serving-sheet-cooling = Temperature and cooling
-serving-sheet-ice = Ice and standing
+serving-sheet-ice = Melting ice
 serving-sheet-nutrition = Nutrition
 serving-sheet-yardsticks = Yardsticks
 serving-sheet-guests = Allergens and diet
@@ -47,12 +47,12 @@ serving-guests-none = No pack names an allergen.
 serving-guests-contains = Contains
 serving-guests-may-contain = May contain
 serving-guests-not-stated = Not stated by
-serving-guests-vegan-yes = Vegan by its ingredients.
+serving-guests-vegan-yes = Vegan, by ingredients.
 serving-guests-vegan-no = Not vegan.
-serving-guests-vegan-not-known = Vegan or not: not known, an ingredient does not state it or is contradicted.
-serving-guests-dairy-free-yes = Free of dairy by its ingredients.
-serving-guests-dairy-free-no = Not free of dairy.
-serving-guests-dairy-free-not-known = Free of dairy or not: not known, an ingredient does not state it or is contradicted.
+serving-guests-vegan-not-known = Vegan: not known, because an ingredient does not state it or is contradicted.
+serving-guests-dairy-free-yes = Dairy-free, by ingredients.
+serving-guests-dairy-free-no = Not dairy-free.
+serving-guests-dairy-free-not-known = Dairy-free: not known, because an ingredient does not state it or is contradicted.
 serving-guests-basis = By what the packs state of their ingredients; shared scoops, shakers and blenders carry traces.
 serving-guests-questions = Questions about the ingredient lists
 # $words stand in the ingredient list.

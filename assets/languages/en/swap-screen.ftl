@@ -154,7 +154,7 @@ swap-screen-not-proven = { $count ->
 }
 # Claims of a drink, and how they differ from those of the standard.
 swap-screen-dairy-free = dairy-free, by ingredients
-swap-screen-not-dairy-free = not free of milk
+swap-screen-not-dairy-free = not dairy-free
 swap-screen-dairy-free-not-known = dairy-free: not known
 swap-screen-claim-changes = { $now }; the standard: { $before }
 swap-screen-same-claims = Allergens and diet are the same as in the standard
@@ -192,7 +192,7 @@ swap-screen-conditions-not-met = This does not meet the conditions: { $reason }.
 swap-screen-brings-back = Bring back to the standard: { $ingredient } as it is now
 swap-screen-review-none = No recipe uses { $ingredient }.
 swap-screen-review = Every recipe and version that uses { $ingredient }, each with the fewest changes that match its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once.
-swap-screen-review-table = every recipe that uses it
+swap-screen-review-table = all recipes that use it
 swap-screen-review-add = { $count ->
     [one] Add 1 new version
    *[other] Add { $count } new versions

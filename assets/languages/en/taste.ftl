@@ -19,8 +19,11 @@ axis-volume-less = smaller
 axis-flavour-more = more { $flavour }
 axis-flavour-less = less { $flavour }
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } by { $steps } steps
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] { $change } by { $steps } steps
+    }
 axis-same = the same
 axis-not-known = not known
 

@@ -51,6 +51,10 @@ variations-size-target = the standard, in this size
 variations-cup = { $cup }, { $volume }
 variations-iced-cup = iced, { $cup }
 variations-hot-cup = hot, { $cup }
+# The levels of ice of a shop that names none.
+variations-less-ice = less ice
+variations-little-ice = little ice
+variations-no-ice = no ice
 variations-ice-level = { $level }, { $percent } of the ice
 # Names of new versions.
 variations-iced = iced

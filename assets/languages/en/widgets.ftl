@@ -53,9 +53,9 @@ widget-cup-ice = { $volume } of it is ice.
 widget-cup-none = no cup
 widget-cup-of-volume = { $cup }, { $volume }
 widget-cup-full = { $percent } % full
-widget-cup-served = when handed over
+widget-cup-served = when served
 # $fill is "92 % full".
-widget-cup-served-full = when handed over, { $fill }
+widget-cup-served-full = when served, { $fill }
 # Remarks under the cup.
 widget-cup-overfull = { $volume } do not fit
 widget-cup-head-room = reaches into the head room of { $volume }
@@ -87,7 +87,7 @@ widget-figures-figure = figure
 widget-figures-unit = unit
 widget-figures-value = value
 widget-figures-doubt = ±
-widget-figures-in-100-ml = in 100 ml
+widget-figures-in-100-ml = per 100 ml
 widget-figures-remark = remark
 # What a click on a figure shows, behind "Click:".
 widget-figures-how = how this is worked out

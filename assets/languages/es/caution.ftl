@@ -21,7 +21,8 @@ scald-time-less-than = menos de { $time }
 caution-allergens = { $clauses }. Solo según los ingredientes: las cocteleras, los cacitos medidores y las batidoras de uso común pueden dejar trazas; aplicar la normativa local
 # $named are clauses of caution-named.
 caution-statements-contradict = la lista de ingredientes contradice lo registrado: { $named }; leer el envase antes de informar a un cliente
-caution-named = { $ingredient }: { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }: «{ $words }»
 caution-claims-contradicted = el libro se contradice: { $claims }; leer los envases antes de informar a un cliente
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } figura como { $claim ->

@@ -19,8 +19,11 @@ axis-volume-less = más pequeño
 axis-flavour-more = más { $flavour }
 axis-flavour-less = menos { $flavour }
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } en { $steps } escalones
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] { $change } en { $steps } escalones
+    }
 axis-same = igual
 axis-not-known = no se conoce
 

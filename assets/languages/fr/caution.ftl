@@ -21,7 +21,8 @@ scald-time-less-than = moins de { $time }
 caution-allergens = { $clauses }. D’après les ingrédients seulement : les shakers, cuillères doseuses et mixeurs partagés peuvent laisser des traces ; respecter la réglementation locale
 # $named are clauses of caution-named.
 caution-statements-contradict = la liste des ingrédients contredit ce qui est saisi : { $named } ; lire l’emballage avant de renseigner un client
-caution-named = { $ingredient } : { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient } : « { $words } »
 caution-claims-contradicted = le livre se contredit : { $claims } ; lire les emballages avant de renseigner un client
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = pour { $ingredient }, le livre indique { $claim ->

@@ -19,8 +19,12 @@ axis-volume-less = plus petit
 axis-flavour-more = plus de { $flavour }
 axis-flavour-less = moins de { $flavour }
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } de { $steps } cran(s)
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+        [one] { $change } de { $steps } cran
+       *[other] { $change } de { $steps } crans
+    }
 axis-same = identique
 axis-not-known = non connu
 

@@ -21,7 +21,8 @@ scald-time-less-than = { $time } 미만
 caution-allergens = { $clauses }. 원재료만을 기준으로 합니다. 함께 쓰는 셰이커, 계량스푼, 블렌더를 통해 미량이 혼입될 수 있습니다. 현지 법규를 따르십시오
 # $named are clauses of caution-named.
 caution-statements-contradict = 원재료 목록이 입력한 내용과 다릅니다: { $named }. 고객에게 알리기 전에 포장을 확인하십시오
-caution-named = { $ingredient }: { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }: “{ $words }”
 caution-claims-contradicted = 레시피북의 내용이 서로 모순됩니다: { $claims }. 고객에게 알리기 전에 포장을 확인하십시오
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient }: { $claim ->

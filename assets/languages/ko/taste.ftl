@@ -19,8 +19,11 @@ axis-volume-less = 양이 더 적게
 axis-flavour-more = { $flavour } 더 강하게
 axis-flavour-less = { $flavour } 더 약하게
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $steps }단계 { $change }
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] { $steps }단계 { $change }
+    }
 axis-same = 같음
 axis-not-known = 알 수 없음
 

@@ -21,7 +21,8 @@ scald-time-less-than = chưa đến { $time }
 caution-allergens = { $clauses }. Chỉ xét theo nguyên liệu: bình lắc, muỗng đong và máy xay dùng chung có thể để lại dấu vết; hãy theo quy định tại địa phương
 # $named are clauses of caution-named.
 caution-statements-contradict = danh sách thành phần mâu thuẫn với thông tin đã nhập: { $named }; hãy đọc bao bì trước khi trả lời khách
-caution-named = { $ingredient }: { $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }: “{ $words }”
 caution-claims-contradicted = sổ công thức tự mâu thuẫn: { $claims }; hãy đọc các bao bì trước khi trả lời khách
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } được nhập là { $claim ->

@@ -19,8 +19,11 @@ axis-volume-less = ít hơn
 axis-flavour-more = nhiều { $flavour } hơn
 axis-flavour-less = ít { $flavour } hơn
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } { $steps } nấc
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] { $change } { $steps } nấc
+    }
 axis-same = như nhau
 axis-not-known = chưa biết
 

@@ -21,7 +21,8 @@ scald-time-less-than = 不到 { $time }
 caution-allergens = { $clauses }。仅按原料判定：共用的雪克杯、量勺和搅拌机可能造成微量残留；请遵守当地法规
 # $named are clauses of caution-named.
 caution-statements-contradict = 配料表与登记内容矛盾：{ $named }；告知顾客前请先查看包装
-caution-named = { $ingredient }：{ $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }：“{ $words }”
 caution-claims-contradicted = 配方簿内容自相矛盾：{ $claims }；告知顾客前请先查看包装
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } 登记为{ $claim ->

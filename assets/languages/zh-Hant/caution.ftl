@@ -21,7 +21,8 @@ scald-time-less-than = 不到 { $time }
 caution-allergens = { $clauses }。僅依原料判定：共用的雪克杯、量匙與調理機可能造成微量殘留；請遵守當地法規
 # $named are clauses of caution-named.
 caution-statements-contradict = 成分表與登錄內容矛盾：{ $named }；告知客人前請先查看包裝
-caution-named = { $ingredient }：{ $words }
+# $words are words of the ingredient list on the pack, as they stand there.
+caution-named = { $ingredient }：「{ $words }」
 caution-claims-contradicted = 配方簿內容自相矛盾：{ $claims }；告知客人前請先查看包裝
 # $claim is what the entry of an ingredient says: "vegan", "dairy-free" or "allergens" (that its allergens are listed whole).
 claim-against-allergen = { $ingredient } 登錄為{ $claim ->

@@ -19,8 +19,11 @@ axis-volume-less = 更小杯
 axis-flavour-more = { $flavour }更重
 axis-flavour-less = { $flavour }較輕
 
-# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet".
-axis-changes = { $change } { $steps } 級
+# How an axis of taste changes from one drink to the next. { $change } is "sweeter" or "less sweet", { $steps } is a number with a
+# decimal and { $count } the same for a plural.
+axis-changes = { $count ->
+       *[other] { $change } { $steps } 級
+    }
 axis-same = 相同
 axis-not-known = 未知
 

@@ -38,7 +38,7 @@ impl Lens {
         Self::Uncertainty,
     ];
 
-    /// The word on screens.
+    /// Its key in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Sugar => "sugar",

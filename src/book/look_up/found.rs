@@ -1,8 +1,8 @@
 //! What can be found in a book, and where it stands.
 
 use crate::book::{
-    Form, IngredientId, LineId, MeasureId, MeasureKind, RecipeId, Role, State, VersionId, VesselId,
-    VesselKind,
+    Form, IngredientId, LineId, MeasureId, MeasureKind, RecipeId, Role, State, UsualIce, VersionId,
+    VesselId, VesselKind,
 };
 
 /// What kind of thing was found. The order is that of hits that fit equally well.
@@ -20,8 +20,10 @@ pub enum FoundKind {
     Vessel,
     /// A flavour of an ingredient.
     Flavour,
-    /// A level of sugar or ice by what the shop calls it.
-    Level,
+    /// A level of sugar.
+    SugarLevel,
+    /// A level of ice.
+    IceLevel,
     /// An instruction of a recipe or version.
     Instruction,
     /// A note.
@@ -33,7 +35,7 @@ pub enum FoundKind {
 }
 
 impl FoundKind {
-    /// The word on screens.
+    /// The key that it is found by in every language.
     pub fn word(self) -> &'static str {
         match self {
             Self::Recipe => "recipe",
@@ -42,7 +44,8 @@ impl FoundKind {
             Self::Measure => "measure",
             Self::Vessel => "vessel",
             Self::Flavour => "flavour",
-            Self::Level => "level",
+            Self::SugarLevel => "sugar level",
+            Self::IceLevel => "ice level",
             Self::Instruction => "instruction",
             Self::Note => "note",
             Self::Approval => "approval",
@@ -68,16 +71,14 @@ pub enum KindWord {
     Use(MeasureKind),
     /// What a vessel is.
     Vessel(VesselKind),
-    /// A level of sugar.
-    Sugar,
-    /// A level of ice.
-    Ice,
+    /// What the counter calls a level of ice that the shop has no name for.
+    Ice(UsualIce),
     /// What the note on the whole is on.
     Book,
 }
 
 impl KindWord {
-    /// The word that a book is written in.
+    /// The key that it is found by in every language.
     pub fn word(self) -> &'static str {
         match self {
             Self::Found(kind) => kind.word(),
@@ -87,8 +88,7 @@ impl KindWord {
             Self::Measure(kind) => kind.word(),
             Self::Use(kind) => kind.words().0,
             Self::Vessel(kind) => kind.word(),
-            Self::Sugar => "sugar",
-            Self::Ice => "ice",
+            Self::Ice(usual) => usual.word(),
             Self::Book => "the book",
         }
     }
@@ -141,7 +141,7 @@ pub struct Hit {
     pub kind: FoundKind,
     /// Where it is.
     pub spot: Spot,
-    /// Its name, or the beginning of its text; empty for an approval without a reason.
+    /// Its name, or the beginning of its text; empty for an approval without a reason and a level that the shop does not name.
     pub name: String,
     /// The piece of its text that was found, when its name alone does not say why it was.
     pub piece: String,

@@ -8,7 +8,7 @@ use super::folded::folded;
 use super::found::{FoundKind, Hit, KindWord, PIECE, Spot, Thing};
 use super::{Fit, WantedWords};
 use crate::book::{
-    Book, Change, Entry, Ingredient, LineId, NamedLevel, Recipe, Settings, Version, VersionId,
+    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Version, VersionId,
 };
 use crate::quantity::excerpt;
 
@@ -101,16 +101,23 @@ fn of_shop(settings: &Settings, words: &Words<'_>, things: &mut Vec<Thing>) {
     let levels = [
         (
             settings.sugar_levels(),
-            KindWord::Sugar,
+            FoundKind::SugarLevel,
             Spot::SugarLevel as fn(usize) -> Spot,
         ),
-        (settings.ice_levels(), KindWord::Ice, Spot::IceLevel),
+        (
+            settings.ice_levels(),
+            FoundKind::IceLevel,
+            Spot::IceLevel as fn(usize) -> Spot,
+        ),
     ];
-    for (levels, of, spot) in levels {
+    for (levels, kind, spot) in levels {
         for (at, level) in levels.iter().enumerate() {
-            let kind = FoundKind::Level;
-            let beside = format!("{} {}", words.of(of), words.of_kind(kind));
-            things.push(thing(kind, spot(at), &level.name, &beside, ""));
+            let name = match &level.name {
+                LevelName::OfShop(name) => name.as_str().into(),
+                LevelName::Percent => format!("{} %", level.percent).into(),
+                LevelName::Ice(usual) => words.of(KindWord::Ice(*usual)),
+            };
+            things.push(thing(kind, spot(at), &name, &words.of_kind(kind), ""));
         }
     }
     if !settings.shop.trim().is_empty() {
@@ -264,7 +271,10 @@ pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) ->
         Fit::InText => wanted.piece_of(text, PIECE),
         _ => String::new(),
     };
-    let level = |levels: &[NamedLevel], at: usize| Some(levels.get(at)?.name.clone());
+    let level = |levels: &[Level], at: usize| match &levels.get(at)?.name {
+        LevelName::OfShop(name) => Some(name.clone()),
+        LevelName::Percent | LevelName::Ice(_) => Some(String::new()),
+    };
     let (name, piece) = match &thing.spot {
         Spot::Drink(recipe, None) => (book.recipe(recipe)?.name.clone(), String::new()),
         Spot::Drink(recipe, Some(version)) => {

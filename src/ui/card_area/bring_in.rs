@@ -279,7 +279,8 @@ fn recipe_ui(
             away_ui(ui, speaker.word("cards-screen-leave"), actions);
         }
         Some(Err(error)) => {
-            ui.colored_label(palette.off_level, error);
+            ui.add(Label::new(RichText::new(error).color(palette.off_level)).wrap());
+            away_ui(ui, speaker.word("cards-screen-leave"), actions);
         }
         Some(Ok((edit, questions))) => {
             heading_ui(ui, speaker.word("cards-screen-to-look-at"));

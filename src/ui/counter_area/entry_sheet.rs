@@ -419,7 +419,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let speaker = words::speaker(ui.ctx());
         let spot = EntrySpot::number(asked.field, asked.name)
             .width(VALUE)
-            .hint(speaker.word("counter-not-stated"));
+            .hint(speaker.word("counter-not-stated-hint"));
         let first = Figure::new(0.0, asked.first);
         let shown = figure.map(|figure| plain(figure.value * factor));
         self.measured(

@@ -84,7 +84,7 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     sheet.row(ui, speaker.word("counter-shop-tax"), |sheet, ui| {
         let spot = EntrySpot::number("tax", speaker.word("counter-shop-tax-named"))
             .width(76.0)
-            .hint(speaker.word("counter-not-stated"));
+            .hint(speaker.word("counter-not-stated-hint"));
         sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
             item.sales_tax_percent = percent;
         });

@@ -2,7 +2,7 @@
 
 use egui::{Align, RichText, Sense, Ui, vec2};
 
-use crate::book::{NamedLevel, Settings};
+use crate::book::{Level, NamedLevel, Settings};
 use crate::edit::Edit;
 use crate::quantity::{parse_up_to, show_compact, show_editable};
 use crate::say::{Speaker, say};
@@ -39,11 +39,17 @@ impl Kind {
         }
     }
 
-    fn of(self, settings: &Settings) -> Vec<NamedLevel> {
-        match self {
+    /// The levels with the names that are read: a change of one keeps all of them.
+    fn of(self, settings: &Settings, speaker: Speaker<'_>) -> Vec<NamedLevel> {
+        let levels = match self {
             Self::Sugar => settings.sugar_levels(),
             Self::Ice => settings.ice_levels(),
-        }
+        };
+        let named = |level: &Level| NamedLevel {
+            name: speaker.level_name(level),
+            percent: level.percent,
+        };
+        levels.iter().map(named).collect()
     }
 
     fn with(self, settings: &Settings, levels: Vec<NamedLevel>) -> Settings {
@@ -105,8 +111,8 @@ fn list_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let settings = &screen.book.settings;
-    let levels = kind.of(settings);
     let speaker = screen.speaker;
+    let levels = kind.of(settings, speaker);
     subheading_ui(ui, &say!(speaker, "variations-names-of", kind: kind.key()));
     let mut wanted = levels.clone();
     let mut focus = format!("levels-{}", kind.key());

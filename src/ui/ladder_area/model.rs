@@ -97,8 +97,9 @@ pub(super) fn variation_names(speaker: Speaker<'_>, kind: &VariationKind) -> (St
         }
         VariationKind::Ice(level) => {
             let percent = speaker.in_unit(level.percent, "%", 0);
-            let title = say!(speaker, "variations-ice-level", level: &level.name, percent: percent);
-            (title, level.name.clone())
+            let name = speaker.level_name(level);
+            let title = say!(speaker, "variations-ice-level", level: &name, percent: percent);
+            (title, name)
         }
     }
 }

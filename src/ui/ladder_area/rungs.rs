@@ -80,7 +80,7 @@ fn as_table(screen: &Screen<'_>, ladder: &Ladder) -> Table {
         None => Cell::words(speaker.word("variations-not-known")),
     };
     for rung in &ladder.rungs {
-        let level = Cell::words(&rung.level.name);
+        let level = Cell::words(&screen.speaker.level_name(&rung.level));
         match &rung.drink {
             Ok(drink) => table.row([
                 level,
@@ -133,7 +133,7 @@ fn rung_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
-    let level = &rung.level.name;
+    let level = &speaker.level_name(&rung.level);
     let drink = match &rung.drink {
         Ok(drink) => drink,
         Err(reason) => {

@@ -140,14 +140,12 @@ pub(super) fn disk_change_ui(
                         }
                         heading_ui(ui, speaker.word("safekeeping-changed-in-file"));
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
-                            let details = Book::item_differences(base, book, item);
-                            speaker.about(book).item_details(&details)
+                            speaker.about(book).item_changes(base, item, &[])
                         });
                         heading_ui(ui, speaker.word("safekeeping-changed-here"));
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
-                            let book = workbench.book();
-                            let details = Book::item_differences(base, book, item);
-                            speaker.about(book).item_details(&details)
+                            let speaker = speaker.about(workbench.book());
+                            speaker.item_changes(base, item, &[])
                         });
                     });
                 ui.add_space(grid::EASY);
@@ -235,9 +233,7 @@ fn conflict_ui(
     let change = change_word(speaker, conflict.theirs);
     let did_in_file = say!(speaker, "safekeeping-did-in-file", change: change);
     for (whose, did, book) in [("mine", did_here, mine), ("theirs", did_in_file, theirs)] {
-        let mut details = Book::item_differences(base, book, item);
-        details.retain(|detail| fields.is_empty() || detail.is_of(fields));
-        let sentences = speaker.about(book).item_details(&details);
+        let sentences = speaker.about(book).item_changes(base, item, fields);
         ui.indent((whose, &spoken_name), |ui| {
             quiet_ui(ui, &did);
             if !sentences.is_empty() {

@@ -148,9 +148,8 @@ fn copy_ui(
         .auto_shrink([false, true])
         .show(ui, |ui| {
             differences_ui(ui, "earlier", &difference, &mut state.unfolded, |item| {
-                let book = workbench.book();
-                let details = Book::item_differences(earlier, book, item);
-                speaker.about(book).item_details(&details)
+                let speaker = speaker.about(workbench.book());
+                speaker.item_changes(earlier, item, &[])
             });
         });
     ui.add_space(grid::NEAR);

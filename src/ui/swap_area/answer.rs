@@ -1,8 +1,8 @@
 //! The answer to a swap: three drinks side by side, each with its figures and its level.
 
 use egui::{
-    Align, Align2, Color32, Label, Layout, Painter, Pos2, RichText, Sense, Ui, WidgetInfo, pos2,
-    vec2,
+    Align, Align2, Color32, Label, Layout, Painter, Pos2, Response, RichText, Sense, Ui,
+    WidgetInfo, pos2, vec2,
 };
 
 use super::model::{self, Compared};
@@ -97,9 +97,16 @@ pub(super) fn side_by_side_ui(
     for drinks in in_columns.chunks(columns) {
         ui.scope(|ui| {
             ui.spacing_mut().item_spacing.x = grid::APART;
+            let gaps = grid::APART * (drinks.len() - 1) as f32;
+            let width = (ui.available_width() - gaps) / drinks.len() as f32;
+            // One title may be broken: the figures and levels of all stay in line.
+            let titles = drinks.iter().map(|drink| title_height(ui, drink, width));
+            let height = titles.fold(0.0, f32::max);
             ui.columns(drinks.len(), |columns| {
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
+                        let title = title_ui(ui, drink);
+                        ui.add_space((height - title.rect.height()).max(0.0));
                         drink_ui(ui, screen, answer, drink, is_current, state, actions);
                     });
                 }
@@ -118,8 +125,15 @@ fn plain_title(answer: &Answer) -> &'static str {
     }
 }
 
+fn title_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
+    let (title, font) = (drink.title.clone(), TypeStyle::Heading.font_id());
+    ui.fonts_mut(|fonts| fonts.layout(title, font, Color32::PLACEHOLDER, width))
+        .size()
+        .y
+}
+
 /// The name of a drink; standard and plain swap are terms.
-fn title_ui(ui: &mut Ui, drink: &AnsweredDrink<'_>) {
+fn title_ui(ui: &mut Ui, drink: &AnsweredDrink<'_>) -> Response {
     let palette = theme::palette(ui.visuals());
     let title = RichText::new(&drink.title).font(TypeStyle::Heading.font_id());
     let term = match drink.kind {
@@ -127,7 +141,7 @@ fn title_ui(ui: &mut Ui, drink: &AnsweredDrink<'_>) {
         Kind::Plain => Some(Term::PlainSwap),
         Kind::Suggestion(_) => None,
     };
-    ui.label(title.color(palette.text_strong)).explained(term);
+    ui.label(title.color(palette.text_strong)).explained(term)
 }
 
 /// A drink as its name and its figures in one line.
@@ -361,7 +375,6 @@ fn drink_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     ui.spacing_mut().item_spacing.x = grid::NEAR;
-    title_ui(ui, drink);
     let is_standard = matches!(drink.kind, Kind::Standard);
     let speaker = screen.speaker;
     let standard = (!is_standard).then_some(&*answer.standard);

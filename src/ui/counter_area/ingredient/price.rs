@@ -65,10 +65,11 @@ pub(super) fn price_ui(
     });
 }
 
-/// "11.4 for 1000 g", with a decimal point in every language: it stands in a field.
+/// "11.4 for 1000 g", as it is read back.
 fn words(speaker: Speaker<'_>, price: &Price) -> String {
-    let content = format!("{} g", plain(price.grams));
-    say!(speaker, "ingredient-price-for", price: plain(price.pack), content: content)
+    let digits = |value: f64| speaker.digits(&plain(value));
+    let content = format!("{} g", digits(price.grams));
+    say!(speaker, "ingredient-price-for", price: digits(price.pack), content: content)
 }
 
 /// What stands between a price and the content of its pack: the words of the language, and what bills of every language have.
@@ -173,6 +174,6 @@ mod tests {
             assert_eq!(read, Ok(Some((11.4, 1000.0))), "{language:?}: {hint}");
         }
         let german = Speaker::without_book().in_language(Language::from_code("de").unwrap());
-        assert_eq!(words(german, &price), "0.004 für 1000 g");
+        assert_eq!(words(german, &price), "0,004 für 1000 g");
     }
 }

@@ -110,10 +110,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
             MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop
         ) {
             quiet_ui(ui, speaker.word("counter-measure-filled"));
-            let word = |filling: &Filling| match filling {
-                Filling::Levelled => speaker.word("counter-measure-level").to_owned(),
-                Filling::Heaped => speaker.word("counter-measure-heaped").to_owned(),
-            };
+            let word = |filling: &Filling| speaker.filling(*filling).to_owned();
             let all = [Filling::Levelled, Filling::Heaped];
             let spot = EntrySpot::wide("filling", speaker.word("counter-measure-filled-named"));
             sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {

@@ -16,8 +16,8 @@ use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Widths of what, uses, grams and day, in points.
 const WHAT: f32 = 45.0 * grid::STEP;
-const USES: f32 = 14.0 * grid::STEP;
-const GRAMS: f32 = 17.0 * grid::STEP;
+const USES: f32 = 18.0 * grid::STEP;
+const GRAMS: f32 = 15.0 * grid::STEP;
 const DAY: f32 = 24.0 * grid::STEP;
 
 /// Uses that a first reading weighs together (common practice, no source).

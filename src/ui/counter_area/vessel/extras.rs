@@ -3,7 +3,7 @@
 use egui::Ui;
 
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
-use crate::say::{Speaker, say};
+use crate::say::say;
 use crate::ui::counter_area::Counter;
 use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, link_ui, section_ui};
 use crate::ui::glossary::{Explained as _, Term};
@@ -11,14 +11,6 @@ use crate::ui::icons::{Icon, icon_button};
 use crate::ui::words::quiet_ui;
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
-
-fn closure_word(speaker: Speaker<'_>, kind: ClosureKind) -> &'static str {
-    speaker.word(match kind {
-        ClosureKind::Open => "counter-closure-open",
-        ClosureKind::Lid => "counter-closure-lid",
-        ClosureKind::Film => "counter-closure-film",
-    })
-}
 
 pub(super) fn closures_ui(
     ui: &mut Ui,
@@ -65,7 +57,7 @@ fn closure_ui(
 ) -> bool {
     let mut stays = true;
     let speaker = counter.speaker;
-    let word = closure_word(speaker, closure.kind);
+    let word = speaker.closure(closure.kind);
     let place = if at == 0 {
         speaker.word("counter-closure-first")
     } else {
@@ -73,7 +65,7 @@ fn closure_ui(
     };
     sheet.row(ui, place, |sheet, ui| {
         let field = format!("closure {at} kind");
-        let all_word = |kind: &ClosureKind| closure_word(speaker, *kind).to_owned();
+        let all_word = |kind: &ClosureKind| speaker.closure(*kind).to_owned();
         sheet.choice(
             ui,
             EntrySpot::wide(&field, speaker.word("counter-closure-named")),
@@ -148,14 +140,6 @@ const SERVICEWARE: [ServicewareKind; 3] = [
     ServicewareKind::Sleeve,
 ];
 
-fn serviceware_word(speaker: Speaker<'_>, kind: ServicewareKind) -> &'static str {
-    speaker.word(match kind {
-        ServicewareKind::Straw { wide: false } => "counter-ware-straw",
-        ServicewareKind::Straw { wide: true } => "counter-ware-wide-straw",
-        ServicewareKind::Sleeve => "counter-ware-sleeve",
-    })
-}
-
 pub(super) fn serviceware_ui(
     ui: &mut Ui,
     counter: Counter<'_>,
@@ -165,11 +149,11 @@ pub(super) fn serviceware_ui(
     let speaker = counter.speaker;
     section_ui(ui, speaker.word("counter-ware"));
     for (at, ware) in before.serviceware.iter().enumerate() {
-        let word = serviceware_word(speaker, ware.kind);
+        let word = speaker.serviceware(ware.kind);
         let mut removed = false;
         sheet.row(ui, speaker.word("counter-ware-first"), |sheet, ui| {
             let field = format!("ware {at} kind");
-            let all_word = |kind: &ServicewareKind| serviceware_word(speaker, *kind).to_owned();
+            let all_word = |kind: &ServicewareKind| speaker.serviceware(*kind).to_owned();
             sheet.choice(
                 ui,
                 EntrySpot::wide(&field, speaker.word("counter-ware-named")),
