@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use evensip::book::{
     Approval, Book, Change, Entry, Instruction, LimitPassed, LineId, MOST_LINES, Recipe, RecipeId,
-    Settings, Side, State, TextMeasure, Version, VersionId, merge, resolve,
+    Settings, Side, TextMeasure, Version, VersionId, merge, resolve,
 };
 use evensip::book_file::{parse, text_measure, write};
 use evensip::edit::{Edit, EditError, History, WholeBook, apply};
@@ -17,6 +17,7 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
 use crate::fuzz_laws::new_errors;
+use crate::sample;
 
 fn history(book: &Arc<Book>) -> History {
     History::new(book.clone()).measured_by(text_measure())
@@ -36,17 +37,7 @@ fn step(number: usize) -> Entry {
 fn long_recipe(id: &str, lines: usize) -> Recipe {
     Recipe {
         id: RecipeId::new(id).unwrap(),
-        name: id.to_owned(),
-        state: State::Draft,
-        entries: (0..lines).map(step).collect(),
-        cup: None,
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        note: String::new(),
+        ..sample::recipe((0..lines).map(step).collect())
     }
 }
 

@@ -10,12 +10,13 @@ use std::mem::discriminant;
 use evensip::book::{
     Amount, Book, Change, Entry, Evidence, Figure, Finding, FindingKind, Form, HouseMade,
     Ingredient, IngredientId, ItemId, Line, LineId, Measure, MergeNote, Part, Price, Reading,
-    Recipe, RecipeId, Role, Severity, Side, Stage, State, Vessel, findings, merge,
+    Recipe, RecipeId, Role, Severity, Side, Stage, Vessel, findings, merge,
 };
 use evensip::edit::{Edit, apply, apply_soundly};
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
+use crate::sample;
 
 /// Items of each kind that a tidy book has at first.
 const ITEMS: usize = 4;
@@ -49,16 +50,9 @@ fn recipe(dice: &mut Dice) -> Recipe {
     Recipe {
         id: recipe_id(dice),
         name: format!("recipe {}", dice.below(9)),
-        state: State::Draft,
         entries: (0..dice.below(4)).map(|at| line(dice, at)).collect(),
         cup: dice.coin().then(|| arbitrary::vessel(dice).id),
-        versions: Vec::new(),
-        approvals: Vec::new(),
-        shaker: None,
-        strained: false,
-        drinking_temperature: None,
-        menu_price: None,
-        note: String::new(),
+        ..sample::recipe(Vec::new())
     }
 }
 

@@ -2,9 +2,9 @@
 
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{
-    Amount, Basis, Book, Composition, Diet, Entry, Evidence, Figure, Form, Ingredient,
-    IngredientId, Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, State, VersionId, Vessel,
-    VesselId, VesselKind,
+    Amount, Book, Composition, Entry, Evidence, Figure, Filling, Form, Ingredient, IngredientId,
+    Line, LineId, Measure, MeasureId, MeasureKind, Nominal, Nutrient, Recipe, RecipeId, Role,
+    Stage, State, VersionId, Vessel, VesselId, VesselKind,
 };
 
 /// The built-in book.
@@ -37,15 +37,9 @@ pub(crate) fn ingredient(
     figures: &[(Nutrient, f64)],
 ) -> Ingredient {
     Ingredient {
-        id: IngredientId::new(id).unwrap(),
-        name: id.to_owned(),
-        brand: String::new(),
-        supplier: String::new(),
-        lot: String::new(),
         form,
         role,
         composition: Composition {
-            basis: Basis::Per100Grams,
             printed: figures
                 .iter()
                 .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Published)))
@@ -54,17 +48,7 @@ pub(crate) fn ingredient(
             sugar_profile: Some(evensip::book::SugarProfile::Sucrose),
             ..Composition::default()
         },
-        density: None,
-        bulk_density: None,
-        temperature: None,
-        statement: String::new(),
-        allergens: None,
-        diet: Diet::default(),
-        opened_life_hours: None,
-        price: None,
-        earlier_prices: Vec::new(),
-        house_made: None,
-        note: String::new(),
+        ..Ingredient::new(IngredientId::new(id).unwrap(), id.to_owned())
     }
 }
 
@@ -131,6 +115,21 @@ pub(crate) fn cup(id: &str, mass: f64, specific_heat: f64) -> Vessel {
         price: None,
         closures: Vec::new(),
         serviceware: Vec::new(),
+        note: String::new(),
+    }
+}
+
+/// A measure that nobody has weighed, by what stands on it.
+pub(crate) fn measure(id: &str, kind: MeasureKind, nominal: Nominal) -> Measure {
+    Measure {
+        id: MeasureId::new(id).unwrap(),
+        name: id.to_owned(),
+        kind,
+        nominal: Some(nominal),
+        filling: Filling::Levelled,
+        increment: None,
+        temperature: None,
+        readings: Vec::new(),
         note: String::new(),
     }
 }
