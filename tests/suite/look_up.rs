@@ -13,7 +13,7 @@ use evensip::say::Speaker;
 use evensip::ui::Area;
 use evensip::ui::counter_area::CounterItem;
 
-use crate::window::{Window, book, click, press, shown, window};
+use crate::at_the_window::{Window, book, click, hands, press, settle, shown, type_on, window};
 
 const FIELD: &str = "Find in the book";
 
@@ -128,9 +128,9 @@ fn what_was_found_of_the_shop_gets_the_keyboard_in_its_field() {
     ] {
         let mut window = window();
         open(&mut window);
-        typed(&mut window, words);
+        type_on(&mut window, words);
         press(&mut window, Modifiers::NONE, Key::Enter);
-        window.run();
+        settle(&mut window);
         let focused = window.query_by(|node| node.is_focused() && !node.is_disabled());
         let label = focused.and_then(|node| node.accesskit_node().label());
         assert_eq!(label.as_deref(), Some(field), "{words}");
@@ -222,13 +222,6 @@ fn open(window: &mut Window) {
     press(window, Modifiers::COMMAND, Key::F);
 }
 
-fn typed(window: &mut Window, text: &str) {
-    window
-        .get_by_role_and_label(Role::TextInput, FIELD)
-        .type_text(text);
-    window.run();
-}
-
 #[test]
 fn with_the_keyboard_alone_one_gets_to_a_version() {
     let mut window = window();
@@ -238,7 +231,7 @@ fn with_the_keyboard_alone_one_gets_to_a_version() {
             .query_by_label_contains("Type part of a name")
             .is_some()
     );
-    typed(&mut window, "hob vegan");
+    type_on(&mut window, "hob vegan");
     press(&mut window, Modifiers::NONE, Key::Enter);
     let shown = shown(&window);
     let version = shown.version.unwrap();
@@ -251,6 +244,7 @@ fn with_the_keyboard_alone_one_gets_to_a_version() {
             .is_none()
     );
     assert_eq!(window.state().view().area, Area::Recipe);
+    assert_eq!(hands(&window).presses, 0);
 }
 
 #[test]
@@ -258,7 +252,7 @@ fn the_arrows_choose_another_hit() {
     let mut window = window();
     let hits = found(&book(&window), "chestnut");
     open(&mut window);
-    typed(&mut window, "chestnut");
+    type_on(&mut window, "chestnut");
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::NONE, Key::ArrowUp);
@@ -276,9 +270,8 @@ fn the_arrows_choose_another_hit() {
 #[test]
 fn with_the_mouse_alone_one_gets_to_a_measure() {
     let mut window = window();
-    window.get_by_role_and_label(Role::Button, FIELD).click();
-    window.run();
-    typed(&mut window, "pear pump");
+    click(&mut window, FIELD);
+    type_on(&mut window, "pear pump");
     let hit = found(&book(&window), "pear pump")
         .into_iter()
         .find(|hit| hit.kind == FoundKind::Measure)
@@ -293,7 +286,7 @@ fn with_the_mouse_alone_one_gets_to_a_measure() {
         })
         .unwrap()
         .click();
-    window.run();
+    settle(&mut window);
     let Spot::Measure(id) = hit.spot else {
         unreachable!()
     };
@@ -301,13 +294,14 @@ fn with_the_mouse_alone_one_gets_to_a_measure() {
         window.state().areas().counter.open,
         Some(CounterItem::Measure(id))
     );
+    assert_eq!(hands(&window).keys, 0);
 }
 
 #[test]
 fn an_instruction_and_an_approval_get_the_keyboard() {
     let mut window = window();
     open(&mut window);
-    typed(&mut window, "stir ten times");
+    type_on(&mut window, "stir ten times");
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert_eq!(
         window.state().view().line_in_hand,
@@ -323,7 +317,7 @@ fn an_instruction_and_an_approval_get_the_keyboard() {
         .find_map(|recipe| Some((recipe, recipe.approvals.first()?)))
         .unwrap();
     open(&mut window);
-    typed(
+    type_on(
         &mut window,
         &format!("approval {} {}", recipe.name, approval.reason),
     );
@@ -341,7 +335,7 @@ fn nothing_found_says_so_and_escape_goes_back_with_the_last_words_kept() {
     let mut window = window();
     let before = shown(&window);
     open(&mut window);
-    typed(&mut window, "zzz");
+    type_on(&mut window, "zzz");
     assert!(
         window
             .query_by_label_contains("Nothing in this book matches “zzz”")
@@ -356,7 +350,7 @@ fn nothing_found_says_so_and_escape_goes_back_with_the_last_words_kept() {
     assert_eq!(shown(&window), before);
     open(&mut window);
     // What stands there is selected: typing replaces it.
-    typed(&mut window, "hob");
+    type_on(&mut window, "hob");
     assert!(
         window
             .query_by_label_contains("Nothing in this book")

@@ -4,6 +4,7 @@
 
 mod arbitrary_book;
 mod arbitrary_document;
+mod at_the_window;
 mod bad_books;
 mod book_files;
 mod book_laws;
@@ -89,4 +90,3 @@ mod swap_steps;
 mod swaps;
 mod teas;
 mod widgets;
-mod window;

@@ -12,7 +12,7 @@ use evensip::ui::Area;
 use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
-use crate::counter::window_of;
+use crate::at_the_window::{MIDDLE, WindowBuilder, go};
 
 /// Versions in a chain, each with a change of its own.
 pub(crate) fn chain(versions: usize) -> String {
@@ -128,9 +128,8 @@ fn opened(text: &str, area: Area) -> Duration {
     let path = folder.path().join("book.ron");
     std::fs::write(&path, text).unwrap();
     let started = Instant::now();
-    let mut window = window_of([1360.0, 860.0], Some(path));
-    window.state_mut().view_mut().area = area;
-    window.run();
+    let mut window = WindowBuilder::of(MIDDLE).with_file(path).open();
+    go(&mut window, area);
     started.elapsed()
 }
 
