@@ -164,10 +164,12 @@ fn whoever_presses_everything_ends_nothing_and_loses_nothing() {
         return run();
     }
     let test = "monkey::whoever_presses_everything_ends_nothing_and_loses_nothing";
-    // A name that is typed without a folder is a file of the folder that the program runs in.
+    // A name that is typed without a folder is a file of the folder that the program runs in, and cards go home.
     let folder = tempfile::tempdir().expect("there is room");
     let output = Command::new(env::current_exe().expect("a test has a program"))
         .current_dir(folder.path())
+        .env("HOME", folder.path())
+        .env("USERPROFILE", folder.path())
         .args([test, "--exact", "--nocapture"])
         .env(RUN, "1")
         .output()
