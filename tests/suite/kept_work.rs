@@ -788,7 +788,10 @@ fn a_slow_save_leaves_the_window_alive_and_what_is_changed_meanwhile_unsaved() {
     assert_eq!(load(&path).unwrap().book.settings.note, "first");
     assert!(workbench.has_unsaved_changes());
     command(&mut workbench, Command::Save);
-    assert!(!workbench.has_unsaved_changes());
+    eventually("the second save ends", || {
+        workbench.poll();
+        !workbench.has_unsaved_changes()
+    });
     assert_eq!(load(&path).unwrap().book.settings.note, "second");
 }
 

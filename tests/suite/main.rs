@@ -39,6 +39,7 @@ mod first_drink;
 #[path = "../fuzz/laws.rs"]
 mod fuzz_laws;
 mod german_window;
+mod growth;
 mod habits;
 mod half_known;
 mod hardening;

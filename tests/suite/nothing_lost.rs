@@ -203,7 +203,10 @@ fn what_waits_for_a_slow_save_goes_on_when_it_has_ended() {
         !workbench.is_saving()
     });
     command(&mut workbench, Command::SaveThenDo);
-    assert!(workbench.wants_to_quit());
+    super::kept_work::eventually("the program ends", || {
+        workbench.poll();
+        workbench.wants_to_quit()
+    });
     assert_eq!(load(&path).unwrap().book.settings.note, "first");
 }
 
