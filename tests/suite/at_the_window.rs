@@ -3,7 +3,6 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::time::{Duration, Instant};
 
 use egui::{Event, Key, Modifiers, OutputCommand, Role, vec2};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
@@ -16,6 +15,7 @@ use evensip::ui::theme::Appearance;
 use evensip::ui::{App, Area, AskedSwap, Opening, UiCommand};
 use evensip::workbench::{FilePicker, Home, Shown, Unfiled, Workbench};
 
+use crate::kept_work::{self, PATIENT};
 use crate::picture::CpuRenderer;
 
 pub(crate) type Window = Harness<'static, App>;
@@ -31,9 +31,6 @@ pub(crate) const TALL: Size = [1360.0, 2600.0];
 
 /// Frames within which a window that nothing happens to is still.
 const MOST_FRAMES: u64 = 64;
-/// A busy machine gets all the time that it needs.
-const PATIENCE: Duration = Duration::from_mins(1);
-
 /// What a window is opened on.
 #[must_use]
 pub(crate) struct WindowBuilder {
@@ -53,7 +50,7 @@ impl WindowBuilder {
                 .with_max_steps(MOST_FRAMES)
                 .with_render_cursor(false)
                 .renderer(CpuRenderer::default()),
-            workbench: Workbench::with_sample().with_patience(PATIENCE),
+            workbench: Workbench::with_sample().with_patience(PATIENT),
             path: None,
             unsaved_work: None,
         }
@@ -62,7 +59,7 @@ impl WindowBuilder {
     /// A book that is in no file.
     pub(crate) fn with_book(self, book: Book) -> Self {
         let workbench = Workbench::with_book(book, Home::Nowhere(Unfiled::New));
-        self.with_workbench(workbench.with_patience(PATIENCE))
+        self.with_workbench(workbench.with_patience(PATIENT))
     }
 
     /// The book in a file.
@@ -137,12 +134,13 @@ pub(crate) fn window_on(size: Size, area: Area, recipe: &str, version: Option<&s
 
 /// Runs frames until something holds that threads, the disk or a clock bring about.
 pub(crate) fn eventually(window: &mut Window, what: &str, mut holds: impl FnMut(&Window) -> bool) {
-    let started = Instant::now();
-    while !holds(window) {
-        assert!(started.elapsed() < PATIENCE, "{what}");
-        std::thread::sleep(Duration::from_millis(5));
-        window.run();
-    }
+    kept_work::eventually(what, || {
+        let is_there = holds(window);
+        if !is_there {
+            window.run();
+        }
+        is_there
+    });
 }
 
 /// Runs frames until nothing moves and nothing is looked for any more.

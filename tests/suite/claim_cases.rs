@@ -190,7 +190,7 @@ fn a_chain_of_batches_is_followed_to_its_end() {
 fn batches(count: usize) -> Book {
     let mut book = Book::default();
     let mut milk = sample::ingredient("b0", Form::Liquid, Role::Creamer, &[]);
-    milk.statement = "Whey powder".to_owned();
+    "Whey powder".clone_into(&mut milk.statement);
     book.ingredients.put(milk);
     for depth in 1..=count {
         let recipe = RecipeId::new(&format!("r{depth}")).unwrap();
