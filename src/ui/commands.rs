@@ -176,6 +176,11 @@ impl UiCommand {
         }
     }
 
+    /// Its first keys.
+    pub fn shortcut(self) -> KeyboardShortcut {
+        self.entry().shortcut
+    }
+
     /// The words in a menu or on a button.
     pub fn label(self, speaker: Speaker<'_>) -> &'static str {
         speaker.word(self.entry().label)
@@ -205,9 +210,9 @@ impl UiCommand {
         }
     }
 
-    /// Its first keys alone, for a menu.
+    /// Its first keys in words, for a menu.
     pub fn menu_keys(self, speaker: Speaker<'_>) -> String {
-        shortcut_in_words(speaker, self.entry().shortcut)
+        shortcut_in_words(speaker, self.shortcut())
     }
 
     /// Whether its keys also mean something to a text field, so that a field keeps them.

@@ -1,52 +1,34 @@
 //! The area of cards in the window: what is chosen, what is seen before it is written, what is reviewed before it is taken.
 
 use std::fmt::Write as _;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use egui::{Role, vec2};
-use egui_kittest::Harness;
+use egui::Role;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::NoPicker;
+use evensip::ui::Area;
 
-use crate::window::settle;
+use crate::at_the_window::{
+    NARROW, Size, WIDE, Window, book, click, click_on, eventually, go, has, retype, says, tick,
+    undo, window_of,
+};
 
-type Window = Harness<'static, App>;
-
-fn window_of(size: [f32; 2]) -> Window {
-    let opening = Opening { path: None };
-    let mut window = Harness::builder()
-        .with_size(vec2(size[0], size[1]))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(64)
-        .build_eframe(|cc| App::with_picker(cc, opening, Arc::new(NoPicker)));
-    window.run();
+fn cards(size: Size) -> Window {
+    let mut window = window_of(size);
     // In a narrow window it stands in the menu of the areas that have no room.
-    window.state_mut().view_mut().area = Area::Cards;
-    window.run();
+    go(&mut window, Area::Cards);
     window
 }
 
-/// High enough that everything is in sight: a click goes to a place on the screen.
+/// High enough that everything is in sight.
 fn window() -> Window {
-    window_of([1360.0, 1200.0])
+    cards([1360.0, 1200.0])
 }
 
-/// Runs frames until something is there that is made beside the window.
-fn wait_for(window: &mut Window, what: &str, there: impl Fn(&Window) -> bool) {
-    for _ in 0..2000 {
-        if there(window) {
-            return;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-        window.run();
-    }
-    panic!("{what} never comes");
-}
-
-fn has(window: &Window, label: &str) -> bool {
-    window.query_by_label(label).is_some()
+/// Has a file looked through.
+fn review(window: &mut Window, path: &Path) {
+    retype(window, "Path of what is brought in", path.to_str().unwrap());
+    click(window, "Review");
 }
 
 fn page_says(window: &Window, words: &str) -> bool {
@@ -58,33 +40,19 @@ fn page_says(window: &Window, words: &str) -> bool {
     })
 }
 
-fn click(window: &mut Window, role: Role, label: &str) {
-    window.get_by_role_and_label(role, label).click();
-    window.run();
-}
-
-fn type_over(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
-    window.run();
-    window.get_by_label(field).type_text(text);
-    window.run();
-}
-
 #[test]
 fn the_card_of_the_drink_in_hand_is_previewed_page_by_page() {
     let mut window = window();
     assert_eq!(window.state().view().area, Area::Cards);
-    wait_for(&mut window, "the page", |window| {
+    eventually(&mut window, "the page", |window| {
         page_says(window, "Page 1 of")
     });
     assert!(page_says(&window, "serving temperature"));
-    click(&mut window, Role::RadioButton, "Training sheet");
-    wait_for(&mut window, "the sheet", |window| {
+    click_on(&mut window, Role::RadioButton, "Training sheet");
+    eventually(&mut window, "the sheet", |window| {
         page_says(window, "How to make it")
     });
-    click(&mut window, Role::Button, "Next page");
+    click(&mut window, "Next page");
     assert!(page_says(&window, "Page 2 of"));
 }
 
@@ -101,8 +69,8 @@ fn every_kind_of_card_has_a_preview_or_says_what_is_missing() {
         ("Shopping and batches", "Buy"),
         ("Comparison of versions", "Ingredients and amounts"),
     ] {
-        click(&mut window, Role::RadioButton, kind);
-        wait_for(&mut window, kind, |window| page_says(window, words));
+        click_on(&mut window, Role::RadioButton, kind);
+        eventually(&mut window, kind, |window| page_says(window, words));
     }
 }
 
@@ -110,13 +78,13 @@ fn every_kind_of_card_has_a_preview_or_says_what_is_missing() {
 fn a_card_is_written_where_one_says_and_nothing_freezes() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window();
-    type_over(
+    retype(
         &mut window,
         "Folder for the files",
         folder.path().to_str().unwrap(),
     );
-    click(&mut window, Role::Button, "Write the card");
-    wait_for(&mut window, "the file", |window| {
+    click(&mut window, "Write the card");
+    eventually(&mut window, "the file", |window| {
         has(window, "Open to print")
     });
     let files: Vec<_> = std::fs::read_dir(folder.path())
@@ -130,19 +98,14 @@ fn a_card_is_written_where_one_says_and_nothing_freezes() {
 #[test]
 fn a_folder_that_is_not_there_is_said() {
     let mut window = window();
-    type_over(&mut window, "Folder for the files", "/nowhere/at/all");
-    click(&mut window, Role::Button, "Write the card");
-    wait_for(&mut window, "the reason", |window| {
-        window.query_all_by_role(Role::Label).any(|label| {
-            label
-                .accesskit_node()
-                .value()
-                .is_some_and(|value| value.contains("the folder does not exist"))
-        })
+    retype(&mut window, "Folder for the files", "/nowhere/at/all");
+    click(&mut window, "Write the card");
+    eventually(&mut window, "the reason", |window| {
+        says(window, "the folder does not exist")
     });
 }
 
-fn list(folder: &std::path::Path, text: &str) -> PathBuf {
+fn list(folder: &Path, text: &str) -> PathBuf {
     let path = folder.join("prices.csv");
     std::fs::write(&path, text).unwrap();
     path
@@ -156,24 +119,18 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
         "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\nFig powder;Velm;8,50;1 kg\n",
     );
     let mut window = window();
-    let before = window.state().workbench().book().clone();
-    type_over(
-        &mut window,
-        "Path of what is brought in",
-        path.to_str().unwrap(),
-    );
-    click(&mut window, Role::Button, "Review");
-    wait_for(&mut window, "the list", |window| {
+    let before = book(&window);
+    review(&mut window, &path);
+    eventually(&mut window, "the list", |window| {
         has(window, "2 new, 0 changed, 0 the same, 0 skipped")
     });
-    settle(&mut window);
     assert!(Arc::ptr_eq(&before, window.state().workbench().book()));
-    click(&mut window, Role::CheckBox, "Velm Fig powder, line 3");
-    click(&mut window, Role::Button, "Add 1 to the book");
-    wait_for(&mut window, "what is taken", |window| {
+    tick(&mut window, "Velm Fig powder, line 3");
+    click(&mut window, "Add 1 to the book");
+    eventually(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     assert_eq!(book.ingredients.len(), before.ingredients.len() + 1);
     let plum = book
         .ingredients
@@ -185,8 +142,7 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
         window.state().workbench().undo_label().as_deref(),
         Some("bring in an ingredient")
     );
-    window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);
-    window.run();
+    undo(&mut window);
     assert_eq!(**window.state().workbench().book(), *before);
 }
 
@@ -200,24 +156,18 @@ fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_t
     let path = list(folder.path(), &text);
     let mut window = window();
     let before = window.state().workbench().book().ingredients.len();
-    type_over(
-        &mut window,
-        "Path of what is brought in",
-        path.to_str().unwrap(),
-    );
-    click(&mut window, Role::Button, "Review");
-    wait_for(&mut window, "the list", |window| {
+    review(&mut window, &path);
+    eventually(&mut window, "the list", |window| {
         has(window, "3000 new, 0 changed, 0 the same, 0 skipped")
     });
-    settle(&mut window);
     let drawn = window.query_all_by_role(Role::CheckBox).count();
     assert!((10..150).contains(&drawn), "{drawn}");
-    click(&mut window, Role::CheckBox, "Velm Powder 1, line 3");
-    click(&mut window, Role::Button, "Add 2999 to the book");
-    wait_for(&mut window, "what is taken", |window| {
+    tick(&mut window, "Velm Powder 1, line 3");
+    click(&mut window, "Add 2999 to the book");
+    eventually(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     assert_eq!(book.ingredients.len(), before + 2_999);
     assert!(book.ingredients.iter().all(|item| item.name != "Powder 1"));
 }
@@ -237,44 +187,30 @@ fn what_was_chosen_stays_when_the_book_changes() {
         folder.path(),
         "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\n",
     );
-    type_over(
-        &mut window,
-        "Path of what is brought in",
-        prices.to_str().unwrap(),
-    );
-    click(&mut window, Role::Button, "Review");
-    wait_for(&mut window, "the list", |window| {
+    review(&mut window, &prices);
+    eventually(&mut window, "the list", |window| {
         has(window, "Add 1 to the book")
     });
-    settle(&mut window);
-    click(&mut window, Role::Button, "Add 1 to the book");
-    wait_for(&mut window, "what is taken", |window| {
+    click(&mut window, "Add 1 to the book");
+    eventually(&mut window, "what is taken", |window| {
         has(window, "To a file")
     });
-    type_over(
-        &mut window,
-        "Path of what is brought in",
-        path.to_str().unwrap(),
-    );
-    click(&mut window, Role::Button, "Review");
-    wait_for(&mut window, "the recipe", |window| {
+    review(&mut window, &path);
+    eventually(&mut window, "the recipe", |window| {
         has(window, "Add the recipe as a draft")
     });
-    settle(&mut window);
     assert!(!has(&window, "chosen by you"));
     let combo = "Use in place of Tambrel chestnut powder";
     window.get_by_label(combo).click();
     window.run();
-    click(&mut window, Role::Button, "Ketterby chestnut powder");
-    settle(&mut window);
+    click(&mut window, "Ketterby chestnut powder");
     assert!(has(&window, "chosen by you"));
-    let before = window.state().workbench().book().clone();
-    window.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::Z);
-    settle(&mut window);
+    let before = book(&window);
+    undo(&mut window);
     assert!(!Arc::ptr_eq(&before, window.state().workbench().book()));
     assert!(has(&window, "chosen by you"));
-    click(&mut window, Role::Button, "Add the recipe as a draft");
-    let book = window.state().workbench().book().clone();
+    click(&mut window, "Add the recipe as a draft");
+    let book = book(&window);
     assert_eq!(book.recipes.len(), home.recipes.len() + 1);
     let arrived = book.recipes.iter().last().unwrap();
     let ketterby = |entry: &evensip::book::Entry| {
@@ -289,24 +225,19 @@ fn what_is_left_alone_changes_nothing() {
     let folder = tempfile::tempdir().unwrap();
     let path = list(folder.path(), "name,price\nPlum powder,9\n");
     let mut window = window();
-    let before = window.state().workbench().book().clone();
-    type_over(
-        &mut window,
-        "Path of what is brought in",
-        path.to_str().unwrap(),
-    );
-    click(&mut window, Role::Button, "Review");
-    wait_for(&mut window, "the list", |window| has(window, "Leave it"));
-    click(&mut window, Role::Button, "Leave it");
+    let before = book(&window);
+    review(&mut window, &path);
+    eventually(&mut window, "the list", |window| has(window, "Leave it"));
+    click(&mut window, "Leave it");
     assert!(Arc::ptr_eq(&before, window.state().workbench().book()));
     assert!(has(&window, "To a file"));
 }
 
 #[test]
 fn the_area_fits_small_and_large_windows() {
-    for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
-        let mut window = window_of(size);
-        wait_for(&mut window, "the page", |window| {
+    for size in [NARROW, WIDE] {
+        let mut window = cards(size);
+        eventually(&mut window, "the page", |window| {
             page_says(window, "Page 1 of")
         });
         for label in ["Write the card", "Review"] {

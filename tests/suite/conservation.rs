@@ -6,12 +6,12 @@ use evensip::balance::{
 };
 use evensip::book::{
     Amount, Book, Carried, Composition, Entry, Evidence, Figure, FindingKind, Form, HouseMade,
-    IngredientId, Line, LineId, Measure, MeasureId, MeasureKind, Nominal, Nutrient, Place, Recipe,
-    RecipeId, Resolved, Role, Stage, Vessel, VesselId, VesselKind,
+    IngredientId, Line, MeasureId, MeasureKind, Nominal, Nutrient, Place, Recipe, RecipeId,
+    Resolved, Role, Stage, Vessel, VesselId, VesselKind,
 };
 use proptest::prelude::*;
 
-use crate::sample::{book, cup, ice, ingredient, line, recipe, sample, water};
+use crate::sample::{book, cup, ice, ingredient, line, measure, recipe, sample, water};
 
 fn place() -> Place {
     Place::Recipe(RecipeId::new("drink").unwrap(), "lines")
@@ -40,16 +40,12 @@ fn any_lines() -> impl Strategy<Value = Vec<Entry>> {
                 } else {
                     celsius
                 };
-                Entry::Line(Line {
-                    id: LineId::new(&format!("line-{at}")).unwrap(),
-                    ingredient,
-                    amount: Amount::Grams(grams),
-                    temperature: Some(celsius),
-                    role: Role::Base,
-                    stage: [Stage::Mixed, Stage::Mixed, Stage::Topping][stage],
-                    carried: None,
-                    note: String::new(),
-                })
+                let id = format!("line-{at}");
+                let mut entry = line(&id, ingredient.as_str(), grams, celsius, Role::Base);
+                if let Entry::Line(line) = &mut entry {
+                    line.stage = [Stage::Mixed, Stage::Mixed, Stage::Topping][stage];
+                }
+                entry
             })
             .collect()
     })
@@ -287,14 +283,8 @@ fn whole_counter() -> Book {
         "brew",
         vec![line("w", "water", 125.0, 95.0, Role::Water), steeping],
     ));
-    book.measures.put(Measure {
-        nominal: Some(Nominal::Mass(9.0)),
-        ..Measure::new(
-            MeasureId::new("scoop").unwrap(),
-            "scoop".to_owned(),
-            MeasureKind::Scoop,
-        )
-    });
+    let scoop = measure("scoop", MeasureKind::Scoop, Nominal::Mass(9.0));
+    book.measures.put(scoop);
     book
 }
 

@@ -8,15 +8,17 @@ use evensip::balance::{Lens, standard_balance};
 use evensip::book::{
     Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, RecipeId, StepSetting,
 };
-use evensip::book_file::{built_in_book, write};
+use evensip::book_file::write;
 use evensip::exchange::write_recipe;
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
-use evensip::swap::Question;
 use evensip::ui::Area;
-use evensip::ui::AskedSwap;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
-use crate::window::{Window, book, click, copied, press, settle, show, type_into, window_of};
+use crate::at_the_window::{
+    TALL, Window, WindowBuilder, ask_swap, at_the_counter, book, click, copied, go, press, settle,
+    show, tick, type_into, window_of, window_on,
+};
+use crate::sample::sample;
 
 const POWDER: &str = "tambrel-chestnut";
 
@@ -25,28 +27,14 @@ fn ingredient(id: &str) -> IngredientId {
 }
 
 /// A window with a changed book, high enough that every button is in sight.
-fn window_with(change: impl FnOnce(&mut Book)) -> (Window, tempfile::TempDir) {
-    let mut book = built_in_book().unwrap();
+fn window_with(change: impl FnOnce(&mut Book)) -> Window {
+    let mut book = sample();
     change(&mut book);
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("shop.ron");
-    std::fs::write(&path, write(&book)).unwrap();
-    (window_of([1360.0, 2600.0], Some(path)), folder)
+    WindowBuilder::of(TALL).with_book(book).open()
 }
 
 fn window(area: Area, recipe: &str) -> Window {
-    let mut window = window_of([1360.0, 2600.0], None);
-    show(&mut window, recipe, None);
-    window.state_mut().view_mut().area = area;
-    settle(&mut window);
-    window
-}
-
-fn at_counter(window: &mut Window, item: CounterItem) {
-    let view = window.state_mut().view_mut();
-    view.area = Area::Counter;
-    window.state_mut().areas_mut().counter.show(item);
-    window.run();
+    window_on(TALL, area, recipe, None)
 }
 
 /// The row that begins with this cell.
@@ -61,7 +49,7 @@ fn is_number(cell: &str) -> bool {
 
 #[test]
 fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart() {
-    let (mut window, _folder) = window_with(|book| {
+    let mut window = window_with(|book| {
         let mut powder = book
             .ingredient(&ingredient(POWDER))
             .unwrap()
@@ -80,7 +68,7 @@ fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart
             .collect();
         book.ingredients.put(powder);
     });
-    at_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
+    at_the_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
     let table = copied(&mut window, "prices");
     assert_eq!(
         table[0],
@@ -109,7 +97,7 @@ fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart
 #[test]
 fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass() {
     let scoop = MeasureId::new("chestnut-scoop").unwrap();
-    let (mut window, _folder) = window_with(|book| {
+    let mut window = window_with(|book| {
         let mut measure = book.measure(&scoop).unwrap().as_ref().clone();
         measure.readings.push(Reading {
             ingredient: None,
@@ -120,7 +108,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
         book.measures.put(measure);
     });
     let measure = book(&window).measure(&scoop).unwrap().clone();
-    at_counter(&mut window, CounterItem::Measure(scoop));
+    at_the_counter(&mut window, CounterItem::Measure(scoop));
     let table = copied(&mut window, "readings");
     assert_eq!(table[0], ["of", "scoops", "mass, g", "day"]);
     assert_eq!(table.len(), 1 + measure.readings.len());
@@ -134,7 +122,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
 #[test]
 fn the_label_and_what_one_use_weighs_are_copied_with_their_doubt() {
     let mut window = window(Area::Counter, "hazelthwaite");
-    at_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
+    at_the_counter(&mut window, CounterItem::Ingredient(ingredient(POWDER)));
     let label = copied(&mut window, "label");
     assert_eq!(label[0], ["figure", "unit", "per 100 g", "±", "evidence"]);
     let sugars = row(&label, "sugars");
@@ -159,7 +147,7 @@ fn the_label_and_what_one_use_weighs_are_copied_with_their_doubt() {
 
 #[test]
 fn the_noticeable_steps_are_copied_with_whose_they_are() {
-    let (mut window, _folder) = window_with(|book| {
+    let mut window = window_with(|book| {
         book.settings.steps.push(StepSetting {
             axis: Axis::Sweetness,
             fraction: 0.07,
@@ -174,7 +162,7 @@ fn the_noticeable_steps_are_copied_with_whose_they_are() {
         temperature: TemperatureUnit::Fahrenheit,
         volume: VolumeUnit::FluidOunces,
     };
-    window.run();
+    settle(&mut window);
     let table = copied(&mut window, "noticeable steps");
     assert_eq!(
         table[0],
@@ -222,8 +210,7 @@ fn where_the_energy_comes_from_is_copied_and_adds_up() {
 #[test]
 fn a_brew_is_copied_with_its_pots_and_times() {
     let mut window = window(Area::Serving, "hazelthwaite");
-    window.get_by_label("Tea: Black tea, brewed").click();
-    window.run();
+    click(&mut window, "Tea: Black tea, brewed");
     type_into(&mut window, "Ready tea", "4 l");
     type_into(&mut window, "Strength of the tea", "0.45");
     type_into(&mut window, "Water that a pot holds", "1.5 l");
@@ -252,7 +239,7 @@ fn readings_that_are_typed_beside_a_drink_are_copied_as_they_are_read() {
         ..DisplayUnits::METRIC
     };
     window.state_mut().view_mut().units = units;
-    window.run();
+    settle(&mut window);
     for (number, minutes, fahrenheit) in [(1, "0", "185"), (2, "10", "150.5"), (3, "20", "133")] {
         type_into(
             &mut window,
@@ -286,14 +273,7 @@ fn readings_that_are_typed_beside_a_drink_are_copied_as_they_are_read() {
 
 fn swap(area: Area) -> Window {
     let mut window = window(area, "hazelthwaite");
-    window.state_mut().view_mut().swap = AskedSwap::asking(Question {
-        recipe: RecipeId::new("hazelthwaite").unwrap(),
-        version: None,
-        replace: ingredient(POWDER),
-        with: ingredient("ketterby-chestnut"),
-        adjust: None,
-    });
-    settle(&mut window);
+    ask_swap(&mut window, POWDER, "ketterby-chestnut");
     window
 }
 
@@ -390,7 +370,6 @@ fn what_may_move_is_copied_between_what_is_asked_and_what_is_searched() {
     assert_eq!(sweetener[1..3], ["yes", "1 spoon"]);
     assert_eq!(sweetener[5], "spoons");
     type_into(&mut window, "Least of House sweetener, syrup", "0.75");
-    settle(&mut window);
     let table = copied(&mut window, "lines that may change");
     let asked = row(&table, "House sweetener, syrup");
     assert_ne!(asked[3], sweetener[3]);
@@ -401,7 +380,6 @@ fn what_may_move_is_copied_between_what_is_asked_and_what_is_searched() {
 fn amounts_by_hand_are_copied_with_the_figures_that_they_give() {
     let mut window = swap(Area::Swap);
     click(&mut window, "By hand");
-    settle(&mut window);
     let table = copied(&mut window, "with these amounts");
     assert_eq!(table[0], ["ingredient", "amount"]);
     assert_eq!(row(&table, "House sweetener, syrup")[1], "½ spoon");
@@ -421,7 +399,6 @@ fn amounts_by_hand_are_copied_with_the_figures_that_they_give() {
 fn every_recipe_that_uses_it_is_copied_with_what_is_ticked() {
     let mut window = swap(Area::Swap);
     click(&mut window, "All recipes that use it");
-    settle(&mut window);
     click(&mut window, "Select none");
     let table = copied(&mut window, "all recipes that use it");
     assert_eq!(
@@ -443,11 +420,9 @@ fn every_recipe_that_uses_it_is_copied_with_what_is_ticked() {
 
 /// Has a file looked at in the area of cards.
 fn bring_in(window: &mut Window, path: &std::path::Path) {
-    window.state_mut().view_mut().area = Area::Cards;
-    window.run();
+    go(window, Area::Cards);
     type_into(window, "Path of what is brought in", path.to_str().unwrap());
     click(window, "Review");
-    settle(window);
 }
 
 fn file(folder: &tempfile::TempDir, name: &str, text: &str) -> PathBuf {
@@ -458,14 +433,11 @@ fn file(folder: &tempfile::TempDir, name: &str, text: &str) -> PathBuf {
 
 #[test]
 fn a_list_under_review_is_copied_with_its_columns_and_what_would_change() {
-    let mut window = window_of([1360.0, 1600.0], None);
+    let mut window = window_of([1360.0, 1600.0]);
     let folder = tempfile::tempdir().unwrap();
     let text = "name;brand;price;pack;shelf\nPlum powder;Velm;9,50;1 kg;=B2\n                Fig powder;Velm;8,50;1 kg;\n;;;;\n";
     bring_in(&mut window, &file(&folder, "prices.csv", text));
-    window
-        .get_by_role_and_label(Role::CheckBox, "Velm Fig powder, line 3")
-        .click();
-    window.run();
+    tick(&mut window, "Velm Fig powder, line 3");
     let columns = copied(&mut window, "columns");
     assert_eq!(columns[0][..4], ["column", "meaning", "line 2", "line 3"]);
     assert_eq!(columns[1][2..4], ["Plum powder", "Fig powder"]);
@@ -490,7 +462,7 @@ fn a_list_under_review_is_copied_with_its_columns_and_what_would_change() {
 
 #[test]
 fn a_recipe_of_another_shop_is_copied_with_what_stands_for_what() {
-    let mut window = window_of([1360.0, 1600.0], None);
+    let mut window = window_of([1360.0, 1600.0]);
     let id = RecipeId::new("hob-and-ember").unwrap();
     let passed = write_recipe(&book(&window), &id, None).unwrap();
     let folder = tempfile::tempdir().unwrap();
@@ -521,7 +493,7 @@ fn why_a_number_is_what_it_is_goes_along_line_by_line() {
         })
         .unwrap();
     sugar.click();
-    window.run();
+    settle(&mut window);
     let table = copied(&mut window, "lines, total sugar");
     assert_eq!(table[0], ["ingredient", "sugar, g"]);
     let sum: f64 = table[1..]
@@ -542,7 +514,7 @@ fn why_a_number_is_what_it_is_goes_along_line_by_line() {
 
 #[test]
 fn findings_and_keys_are_copied_in_the_order_of_the_screen() {
-    let (mut window, _folder) = window_with(|book| {
+    let mut window = window_with(|book| {
         let mut powder = book
             .ingredient(&ingredient(POWDER))
             .unwrap()
@@ -551,8 +523,7 @@ fn findings_and_keys_are_copied_in_the_order_of_the_screen() {
         powder.price.as_mut().unwrap().grams = -1.0;
         book.ingredients.put(powder);
     });
-    window.state_mut().view_mut().area = Area::Findings;
-    window.run();
+    go(&mut window, Area::Findings);
     let table = copied(&mut window, "findings");
     assert_eq!(table[0], ["severity", "place", "finding"]);
     assert_eq!(table[1][0], "error");

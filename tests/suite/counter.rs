@@ -1,96 +1,48 @@
 //! The counter from outside: a person measures a pump, reads a label, and keeps the shop's ingredients in order.
 
-use std::path::PathBuf;
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
+use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{Allergen, Basis, Evidence, IngredientId, MeasureId, Nutrient, VesselId};
+use evensip::book::{
+    Allergen, Basis, Book, Evidence, Ingredient, IngredientId, MeasureId, Nutrient, VesselId,
+};
+use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 use evensip::ui::theme::Appearance;
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::NoPicker;
 
-use crate::picture::{CpuRenderer, keep};
+use crate::at_the_window::{
+    MIDDLE, NARROW, Size, WIDE, Window, WindowBuilder, at_the_counter as open, book, choose, click,
+    focus, go, has, look, press, says, settle, text_of, tick, type_into, undo, window_of,
+};
+use crate::sample::sample;
 
-pub(crate) type Window = Harness<'static, App>;
-
-pub(crate) fn window_of(size: [f32; 2], path: Option<PathBuf>) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(size[0], size[1]))
-        .with_max_steps(24)
-        .renderer(CpuRenderer::default())
-        .build_eframe(|cc| App::with_picker(cc, Opening { path }, Arc::new(NoPicker)));
-    window.run();
-    window.state_mut().view_mut().area = Area::Counter;
-    window.run();
+/// A window on what the shop has.
+fn counter(size: Size) -> Window {
+    let mut window = window_of(size);
+    go(&mut window, Area::Counter);
     window
 }
 
 fn window() -> Window {
-    window_of([1360.0, 860.0], None)
+    counter(MIDDLE)
 }
 
-fn open(window: &mut Window, item: CounterItem) {
-    window.state_mut().areas_mut().counter.show(item);
-    window.run();
+fn look_at(window: &mut Window, kind: Kind) {
+    window.state_mut().areas_mut().counter.look_at(kind);
+    settle(window);
 }
 
 fn ingredient(id: &str) -> IngredientId {
     IngredientId::new(id).unwrap()
 }
 
-fn type_into(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text(text);
-    window.run();
-}
-
-fn press(window: &mut Window, key: Key) {
-    window.key_press_modifiers(Modifiers::NONE, key);
-    window.run();
-}
-
-fn undo(window: &mut Window) {
-    window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
-    window.run();
-}
-
-fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    window.run();
-}
-
-/// Opens the menu behind a word and takes one of its words.
-fn choose(window: &mut Window, menu: &str, word: &str) {
-    click(window, menu);
-    window
-        .get_all_by_role_and_label(Role::Button, word)
-        .last()
-        .unwrap()
-        .click();
-    window.run();
-}
-
 #[test]
 fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     let mut window = window();
-    window
-        .state_mut()
-        .areas_mut()
-        .counter
-        .look_at(Kind::Measures);
-    window.run();
+    look_at(&mut window, Kind::Measures);
     click(&mut window, "New measure");
     type_into(&mut window, "Name", "plum pump");
     choose(&mut window, "Kind: scoop", "pump");
-    assert!(
-        window
-            .query_by_label_contains("Weigh ten presses together")
-            .is_some()
-    );
+    assert!(says(&window, "Weigh ten presses together"));
     for (number, grams) in [(1, "98"), (2, "102,0")] {
         click(&mut window, "Add a reading");
         type_into(&mut window, &format!("Grams of reading {number}"), grams);
@@ -109,22 +61,15 @@ fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
         (calibration.grams - 10.0).abs() < 1e-12
             && (calibration.u_mean.unwrap() - 0.2).abs() < 1e-12
     );
-    assert!(
-        window.query_by_label("1 press = 10.0").is_some()
-            || window.query_by_label("1 press = 10.00").is_some()
-    );
-    assert!(
-        window
-            .query_by_label_contains(
-                "one press varies by 0.9 g (8.9 %); 2 readings with 20 presses in total"
-            )
-            .is_some()
-    );
-    assert!(
-        window
-            .query_by_label_contains("weigh 60 presses more to halve the uncertainty")
-            .is_some()
-    );
+    assert!(has(&window, "1 press = 10.0") || has(&window, "1 press = 10.00"));
+    assert!(says(
+        &window,
+        "one press varies by 0.9 g (8.9 %); 2 readings with 20 presses in total"
+    ));
+    assert!(says(
+        &window,
+        "weigh 60 presses more to halve the uncertainty"
+    ));
 }
 
 #[test]
@@ -138,7 +83,7 @@ fn a_label_per_serving_with_sodium_and_kilocalories_becomes_the_figures_of_the_b
     type_into(&mut window, "label: energy", "70");
     type_into(&mut window, "label: sodium", "40");
     type_into(&mut window, "label: sugars", "9,3");
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     let item = book.ingredient(&ingredient("new-ingredient")).unwrap();
     assert_eq!(item.composition.basis, Basis::PerServing(16.0));
     let value = |nutrient| item.composition.get(nutrient).unwrap().value;
@@ -146,17 +91,14 @@ fn a_label_per_serving_with_sodium_and_kilocalories_becomes_the_figures_of_the_b
     assert!((value(Nutrient::Energy) - 292.88).abs() < 1e-9);
     assert!((value(Nutrient::Salt) - 0.1).abs() < 1e-12);
     // 9.3 g in 16 g are 58.1 g in 100 g.
-    assert!(window.query_by_label("58.1 per 100 g").is_some());
+    assert!(has(&window, "58.1 per 100 g"));
     assert_eq!(
         item.composition.get(Nutrient::Fat),
         None,
         "what is not stated is not zero"
     );
-    assert!(window.query_by_label_contains("fat: not stated").is_some());
-    assert_eq!(
-        window.get_by_label("label: energy").value().as_deref(),
-        Some("70")
-    );
+    assert!(says(&window, "fat: not stated"));
+    assert_eq!(text_of(&window, "label: energy"), "70");
 }
 
 #[test]
@@ -175,24 +117,15 @@ fn emptying_a_figure_takes_the_statement_back_and_nonsense_stays_a_draft() {
     };
     let before = sugars(&window);
     type_into(&mut window, "label: sugars", "plenty");
-    press(&mut window, Key::Tab);
+    press(&mut window, Modifiers::NONE, Key::Tab);
     assert_eq!(sugars(&window), before);
-    assert_eq!(
-        window.get_by_label("label: sugars").value().as_deref(),
-        Some("plenty")
-    );
-    assert!(window.query_by_label_contains("not changed").is_some());
-    window.get_by_label("label: sugars").focus();
-    window.run();
-    window.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    window.run();
-    press(&mut window, Key::Backspace);
+    assert_eq!(text_of(&window, "label: sugars"), "plenty");
+    assert!(says(&window, "not changed"));
+    focus(&mut window, "label: sugars");
+    press(&mut window, Modifiers::COMMAND, Key::A);
+    press(&mut window, Modifiers::NONE, Key::Backspace);
     assert_eq!(sugars(&window), None);
-    assert!(
-        window
-            .query_by_label_contains("sugars: not stated")
-            .is_some()
-    );
+    assert!(says(&window, "sugars: not stated"));
     undo(&mut window);
     assert_eq!(sugars(&window), before);
 }
@@ -205,17 +138,13 @@ fn typing_a_figure_is_one_step_and_undo_comes_back_to_the_item() {
         CounterItem::Ingredient(ingredient("tambrel-chestnut")),
     );
     for digits in ["6", "0", ",", "5"] {
-        window.get_by_label("label: sugars").focus();
-        window.run();
-        window.get_by_label("label: sugars").type_text(digits);
-        window.run();
+        type_into(&mut window, "label: sugars", digits);
     }
-    window.state_mut().view_mut().area = Area::Recipe;
-    window.run();
+    go(&mut window, Area::Recipe);
     undo(&mut window);
     assert!(window.state().workbench().undo_label().is_none());
     assert_eq!(window.state().view().area, Area::Counter);
-    assert!(window.query_by_label("label: sugars").is_some());
+    assert!(has(&window, "label: sugars"));
 }
 
 #[test]
@@ -223,10 +152,7 @@ fn typing_a_name_is_one_step_as_well() {
     let mut window = window();
     open(&mut window, CounterItem::Ingredient(ingredient("water")));
     for letters in ["Tap", " wa", "ter"] {
-        window.get_by_label("Name").focus();
-        window.run();
-        window.get_by_label("Name").type_text(letters);
-        window.run();
+        type_into(&mut window, "Name", letters);
     }
     undo(&mut window);
     assert!(
@@ -253,7 +179,7 @@ fn what_is_in_use_is_not_deleted_and_the_sentence_says_where() {
         open(&mut window, item.clone());
         click(&mut window, "Delete");
         assert_eq!(window.state().workbench().stamp(), stamp);
-        assert!(window.query_by_label_contains(name).is_some(), "{name}");
+        assert!(says(&window, name), "{name}");
         assert_eq!(window.state().areas().counter.open, Some(item));
     }
 }
@@ -281,7 +207,7 @@ fn another_brand_begins_as_a_copy_under_an_id_of_its_own() {
     click(&mut window, "Duplicate as another brand");
     window.run();
     type_into(&mut window, "Brand", "Velloom");
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     let (from, copy) = (
         book.ingredient(&ingredient("tambrel-chestnut")).unwrap(),
         book.ingredient(&ingredient("chestnut-powder")).unwrap(),
@@ -294,7 +220,7 @@ fn another_brand_begins_as_a_copy_under_an_id_of_its_own() {
 #[test]
 fn contains_none_is_another_statement_than_none_at_all() {
     // High enough that the boxes are in sight.
-    let mut window = window_of([1360.0, 1900.0], None);
+    let mut window = counter([1360.0, 1900.0]);
     click(&mut window, "New ingredient");
     let stated = |window: &Window| {
         window
@@ -313,54 +239,37 @@ fn contains_none_is_another_statement_than_none_at_all() {
         "the pack states them",
     );
     assert!(stated(&window).is_some_and(|stated| stated.contains.is_empty()));
-    assert!(
-        window
-            .query_by_label("contains none of the fourteen")
-            .is_some()
-    );
-    window
-        .get_by_role_and_label(Role::CheckBox, "contains milk")
-        .click();
-    window.run();
+    assert!(has(&window, "contains none of the fourteen"));
+    tick(&mut window, "contains milk");
     assert_eq!(stated(&window).unwrap().contains, [Allergen::Milk]);
 }
 
-/// The sample book with many more ingredients, as a file.
-fn large_book(folder: &std::path::Path, count: usize) -> PathBuf {
-    let text = include_str!("../../sample-books/harrowmere.ron");
-    let row = |number| {
-        format!(
-            "(id: \"extra-{number}\", name: \"Powder {number}\", brand: \"Ondry\", form: Powder, role: Flavour),"
-        )
-    };
-    let many = (0..count).map(row).collect::<Vec<String>>().concat();
-    let path = folder.join("large.ron");
-    std::fs::write(
-        &path,
-        text.replacen(
-            "    ingredients: [",
-            &format!("    ingredients: [{many}"),
-            1,
-        ),
-    )
-    .unwrap();
-    path
+/// The sample book behind many other ingredients.
+fn large_book(count: usize) -> Book {
+    let mut book = sample();
+    let own = std::mem::take(&mut book.ingredients);
+    for number in 0..count {
+        let id = ingredient(&format!("extra-{number}"));
+        book.ingredients.put(Ingredient {
+            brand: "Ondry".to_owned(),
+            ..Ingredient::new(id, format!("Powder {number}"))
+        });
+    }
+    for item in &own {
+        book.ingredients.put(item.as_ref().clone());
+    }
+    book
 }
 
 #[test]
 fn of_five_thousand_ingredients_only_the_rows_in_sight_are_drawn() {
-    let folder = tempfile::tempdir().unwrap();
-    let mut window = window_of([1360.0, 860.0], Some(large_book(folder.path(), 5000)));
-    assert!(
-        window.state().workbench().book().ingredients.len() > 5000,
-        "{:?}",
-        window.state().workbench().message()
-    );
+    let mut window = WindowBuilder::of(MIDDLE).with_book(large_book(5000)).open();
+    go(&mut window, Area::Counter);
     let drawn = window.query_all_by_label_contains("Powder").count();
     assert!((10..60).contains(&drawn), "{drawn} rows");
     type_into(&mut window, "Find ingredients", "ondry 4321");
     assert_eq!(window.query_all_by_label_contains("Powder").count(), 1);
-    press(&mut window, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Enter);
     assert_eq!(
         window.state().areas().counter.open,
         Some(CounterItem::Ingredient(ingredient("extra-4321")))
@@ -370,13 +279,12 @@ fn of_five_thousand_ingredients_only_the_rows_in_sight_are_drawn() {
 #[test]
 fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
     let mut window = window();
-    window.get_by_label("Find ingredients").focus();
-    window.run();
-    press(&mut window, Key::ArrowDown);
+    focus(&mut window, "Find ingredients");
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
     for _ in 0..2 {
-        press(&mut window, Key::ArrowDown);
+        press(&mut window, Modifiers::NONE, Key::ArrowDown);
     }
-    press(&mut window, Key::Enter);
+    press(&mut window, Modifiers::NONE, Key::Enter);
     let third = window
         .state()
         .workbench()
@@ -392,9 +300,9 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         Some(CounterItem::Ingredient(third))
     );
     assert!(window.get_by_label("Name").is_focused());
-    press(&mut window, Key::Escape);
+    press(&mut window, Modifiers::NONE, Key::Escape);
     assert!(window.state().areas().counter.open.is_some());
-    press(&mut window, Key::ArrowDown);
+    press(&mut window, Modifiers::NONE, Key::ArrowDown);
     let fourth = window
         .state()
         .workbench()
@@ -409,10 +317,10 @@ fn the_list_is_walked_with_the_arrows_opened_with_enter_and_left_with_escape() {
         window.state().areas().counter.open,
         Some(CounterItem::Ingredient(fourth))
     );
-    press(&mut window, Key::Escape);
+    press(&mut window, Modifiers::NONE, Key::Escape);
     assert_eq!(window.state().areas().counter.open, None);
-    press(&mut window, Key::Escape);
-    press(&mut window, Key::Escape);
+    press(&mut window, Modifiers::NONE, Key::Escape);
+    press(&mut window, Modifiers::NONE, Key::Escape);
     assert_eq!(window.state().view().area, Area::Recipe);
 }
 
@@ -456,8 +364,7 @@ fn a_click_on_a_use_goes_to_the_recipe() {
 #[test]
 fn a_step_of_the_shops_own_stands_until_it_is_reset() {
     let mut window = window();
-    window.state_mut().areas_mut().counter.look_at(Kind::Shop);
-    window.run();
+    look_at(&mut window, Kind::Shop);
     type_into(&mut window, "Part of sweetness in percent", "12,5");
     let steps = |window: &Window| window.state().workbench().book().settings.steps.clone();
     assert!((steps(&window)[0].fraction - 0.125).abs() < 1e-12);
@@ -470,61 +377,23 @@ fn a_step_of_the_shops_own_stands_until_it_is_reset() {
     assert!(steps(&window).is_empty());
 }
 
-const SIZES: [(&str, [f32; 2]); 3] = [
-    ("wide", [1920.0, 1080.0]),
-    ("middle", [1360.0, 860.0]),
-    ("narrow", [1024.0, 700.0]),
-];
-
 #[test]
-fn the_counter_is_drawn_in_both_appearances_and_every_width() {
-    for (width, size) in SIZES {
-        let mut window = window_of(size, None);
-        for appearance in [Appearance::Light, Appearance::Dark] {
-            window.state_mut().view_mut().appearance = appearance;
-            let items = [
-                ("list", None),
-                (
-                    "ingredient",
-                    Some(CounterItem::Ingredient(ingredient("tambrel-chestnut"))),
-                ),
-                (
-                    "creamer",
-                    Some(CounterItem::Ingredient(ingredient("ondry-creamer"))),
-                ),
-                (
-                    "measure",
-                    Some(CounterItem::Measure(MeasureId::new("cocoa-scoop").unwrap())),
-                ),
-                (
-                    "vessel",
-                    Some(CounterItem::Vessel(VesselId::new("paper-cup-500").unwrap())),
-                ),
-                ("shop", None),
-            ];
-            for (name, item) in items {
-                let counter = &mut window.state_mut().areas_mut().counter;
-                counter.look_at(if name == "shop" {
-                    Kind::Shop
-                } else {
-                    Kind::Ingredients
-                });
-                counter.open = None;
-                if let Some(item) = item {
-                    counter.show(item);
-                }
-                window.run();
-                if std::env::var_os("EVENSIP_PICTURES").is_some() {
-                    let appearance = if appearance == Appearance::Light {
-                        "light"
-                    } else {
-                        "dark"
-                    };
-                    keep(
-                        &window.render().expect("meshes only"),
-                        &format!("counter-{name}-{appearance}-{width}"),
-                    );
-                }
+fn the_counter_is_drawn_in_every_appearance_and_width_without_a_panic() {
+    let sheets = [
+        CounterItem::Ingredient(ingredient("tambrel-chestnut")),
+        CounterItem::Ingredient(ingredient("ondry-creamer")),
+        CounterItem::Measure(MeasureId::new("cocoa-scoop").unwrap()),
+        CounterItem::Vessel(VesselId::new("paper-cup-500").unwrap()),
+    ];
+    for size in [WIDE, MIDDLE, NARROW] {
+        let mut window = counter(size);
+        for appearance in Appearance::ALL {
+            look(&mut window, appearance);
+            for kind in Kind::ALL {
+                look_at(&mut window, kind);
+            }
+            for sheet in sheets.clone() {
+                open(&mut window, sheet);
             }
         }
     }
@@ -533,12 +402,8 @@ fn the_counter_is_drawn_in_both_appearances_and_every_width() {
 #[test]
 fn an_ingredient_begins_with_the_figures_of_a_published_table_and_says_which() {
     let mut window = window();
-    window.get_by_label("From a published table…").click();
-    window.run();
-    window
-        .get_by_role_and_label(Role::Button, "Agave syrup")
-        .click();
-    window.run();
+    click(&mut window, "From a published table…");
+    click(&mut window, "Agave syrup");
     let book = window.state().workbench().book();
     let found = book
         .ingredients

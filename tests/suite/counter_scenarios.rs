@@ -3,12 +3,12 @@
 use evensip::balance::{Assumed, Balance, Cause, Measurand, balance, difference};
 use evensip::book::{
     Amount, Basis, Book, CarbohydrateKind, Carried, Composition, EnergyUnit, Entry, Evidence,
-    Figure, Form, HouseMade, Ingredient, IngredientId, LabelUnits, Line, Measure, MeasureId,
-    MeasureKind, Nominal, Nutrient, Place, PolyolKind, Recipe, RecipeId, Resolved, Role, SaltUnit,
-    Stage, SugarProfile, Vessel, VesselId, VesselKind, findings,
+    Figure, Form, HouseMade, Ingredient, IngredientId, LabelUnits, Line, MeasureId, MeasureKind,
+    Nominal, Nutrient, Place, PolyolKind, Recipe, RecipeId, Resolved, Role, SaltUnit, Stage,
+    SugarProfile, Vessel, VesselId, VesselKind, findings,
 };
 
-use crate::sample::{book, cup, figure, ice, ingredient, line, recipe, water};
+use crate::sample::{book, cup, figure, ice, ingredient, line, measure, recipe, water};
 
 fn line_of(entry: Entry, change: impl FnOnce(&mut Line)) -> Entry {
     let Entry::Line(mut line) = entry else {
@@ -542,14 +542,7 @@ fn an_amount_that_fills_gets_there_or_says_that_it_does_not() {
 
 #[test]
 fn two_syrups_from_one_pump_are_off_together() {
-    let pump = Measure {
-        nominal: Some(Nominal::Volume(10.0)),
-        ..Measure::new(
-            MeasureId::new("pump").unwrap(),
-            "pump".to_owned(),
-            MeasureKind::Pump,
-        )
-    };
+    let pump = measure("pump", MeasureKind::Pump, Nominal::Volume(10.0));
     let other = Ingredient {
         id: IngredientId::new("other").unwrap(),
         ..syrup()

@@ -1,41 +1,20 @@
 //! A newcomer with an empty book: the first drink is written, and its first label read, without a mouse.
 
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
+use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::Queryable as _;
-use evensip::book::{Form, IngredientId, MeasureKind, Nutrient};
+use evensip::book::{Book, Form, IngredientId, MeasureKind, Nutrient};
+use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::NoPicker;
 
-type Window = Harness<'static, App>;
+use crate::at_the_window::{
+    Window, WindowBuilder, area_keys, click, focus, go, has, press, says, show, text_of, type_on,
+    undo, window,
+};
 
 fn empty_book() -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 1100.0))
-        .with_max_steps(24)
-        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
-    window.run();
-    press(&mut window, Modifiers::COMMAND, Key::N);
-    window
-}
-
-fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
-    window.key_press_modifiers(modifiers, key);
-    window.run();
-}
-
-/// Types into whatever has the keyboard.
-fn type_on(window: &mut Window, text: &str) {
-    window.event(egui::Event::Text(text.to_owned()));
-    window.run();
-}
-
-fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    window.run();
+    WindowBuilder::of([1360.0, 1100.0])
+        .with_book(Book::default())
+        .open()
 }
 
 fn ingredient(window: &Window, id: &str) -> Option<evensip::book::Ingredient> {
@@ -51,33 +30,23 @@ fn an_ingredient_that_the_book_does_not_have_is_begun_where_it_was_looked_for() 
     type_on(&mut window, "Plum Mist");
     press(&mut window, Modifiers::NONE, Key::Enter);
     // Nobody has tasted a drink in which nothing is.
-    assert!(window.query_by_label("Approve this version…").is_none());
+    assert!(!has(&window, "Approve this version…"));
     press(&mut window, Modifiers::NONE, Key::Insert);
-    assert!(
-        window
-            .query_by_label_contains("Type a name to add the first")
-            .is_some()
-    );
+    assert!(says(&window, "Type a name to add the first"));
     type_on(&mut window, "Plum syrup");
     press(&mut window, Modifiers::NONE, Key::Enter);
     let new = ingredient(&window, "plum-syrup").unwrap();
     assert_eq!((new.name.as_str(), new.form), ("Plum syrup", Form::Syrup));
     assert_eq!(new.composition.get(Nutrient::Sugars), None);
-    assert!(window.query_by_label("Approve this version…").is_some());
+    assert!(has(&window, "Approve this version…"));
     // The keyboard is in its amount.
     type_on(&mut window, "15 g");
-    assert_eq!(
-        window
-            .get_by_label("Amount of Plum syrup")
-            .value()
-            .as_deref(),
-        Some("15 g")
-    );
+    assert_eq!(text_of(&window, "Amount of Plum syrup"), "15 g");
     // The same words again find it, and begin no other.
     press(&mut window, Modifiers::NONE, Key::Escape);
     press(&mut window, Modifiers::NONE, Key::Insert);
     type_on(&mut window, "plum syrup");
-    assert!(window.query_by_label_contains("New ingredient “").is_none());
+    assert!(!says(&window, "New ingredient “"));
     press(&mut window, Modifiers::NONE, Key::Escape);
     click(&mut window, "Open in Counter");
     let view = window.state().view();
@@ -121,12 +90,12 @@ fn a_line_with_a_new_ingredient_is_one_step() {
     press(&mut window, Modifiers::NONE, Key::Insert);
     type_on(&mut window, "Plum powder");
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(window.query_by_label("Amount of Plum powder").is_some());
+    assert!(has(&window, "Amount of Plum powder"));
     press(&mut window, Modifiers::NONE, Key::Escape);
-    press(&mut window, Modifiers::COMMAND, Key::Z);
-    assert!(window.query_by_label("Amount of Plum powder").is_none());
+    undo(&mut window);
+    assert!(!has(&window, "Amount of Plum powder"));
     assert_eq!(ingredient(&window, "plum-powder"), None);
-    assert!(window.query_by_label("New recipe, draft").is_some());
+    assert!(has(&window, "New recipe, draft"));
 }
 
 #[test]
@@ -140,8 +109,7 @@ fn a_label_is_typed_figure_after_figure_with_enter() {
     // A blank in the name of a brand is a blank, and presses nothing.
     type_on(&mut window, "Old Marlow");
     press(&mut window, Modifiers::NONE, Key::Enter);
-    window.get_by_label("label: energy").focus();
-    window.run();
+    focus(&mut window, "label: energy");
     for figure in ["1600", "3", "0,5", "0,1"] {
         type_on(&mut window, figure);
         press(&mut window, Modifiers::NONE, Key::Enter);
@@ -184,8 +152,7 @@ fn what_is_not_found_at_the_counter_is_added_by_the_name_that_was_typed() {
         .counter
         .look_at(Kind::Measures);
     window.run();
-    window.get_by_label("Find measures").focus();
-    window.run();
+    focus(&mut window, "Find measures");
     type_on(&mut window, "small pump");
     // Enter opens what is found, which is nothing, now or when the field is emptied.
     press(&mut window, Modifiers::NONE, Key::Enter);
@@ -217,34 +184,21 @@ fn whoever_comes_to_the_counter_by_key_goes_on_by_key() {
 fn every_area_has_a_key_and_a_field_keeps_its_digits() {
     let mut window = empty_book();
     press(&mut window, Modifiers::COMMAND | Modifiers::SHIFT, Key::N);
-    for (key, area) in [
-        (Key::Num2, Area::Swap),
-        (Key::Num3, Area::Variations),
-        (Key::Num4, Area::Compare),
-        (Key::Num5, Area::Lesson),
-        (Key::Num6, Area::Serving),
-        (Key::Num7, Area::Counter),
-        (Key::Num8, Area::Cards),
-        (Key::Num1, Area::Recipe),
-    ] {
-        press(&mut window, Modifiers::COMMAND, key);
+    assert_eq!(area_keys().count(), Area::TABS.len() + 1);
+    for (area, key) in area_keys() {
+        press(&mut window, key.modifiers, key.logical_key);
         assert_eq!(window.state().view().area, area);
     }
-    window.get_by_label("Name of the recipe").focus();
-    window.run();
+    go(&mut window, Area::Recipe);
+    focus(&mut window, "Name of the recipe");
     press(&mut window, Modifiers::NONE, Key::Num7);
     assert_eq!(window.state().view().area, Area::Recipe);
 }
 
 #[test]
 fn a_finding_about_an_ingredient_leads_to_it() {
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 860.0))
-        .with_max_steps(24)
-        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
-    window.run();
-    window.state_mut().view_mut().area = Area::Findings;
-    window.run();
+    let mut window = window();
+    go(&mut window, Area::Findings);
     click(&mut window, "Go to Ondry non-dairy creamer");
     let view = window.state().view();
     assert_eq!(view.area, Area::Counter);
@@ -274,9 +228,9 @@ fn the_menu_of_a_line_opens_on_the_name_of_its_ingredient() {
 
 #[test]
 fn a_line_is_added_by_key_to_a_drink_that_was_taken_in_hand_elsewhere() {
-    let mut window = crate::window::window();
+    let mut window = window();
     window.state_mut().view_mut().area = Area::Swap;
-    crate::window::show(&mut window, "snowgate", None);
+    show(&mut window, "snowgate", None);
     press(&mut window, Modifiers::NONE, Key::Insert);
     window.run();
     let field = window.query_by_label("Find an ingredient");

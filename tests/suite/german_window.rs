@@ -6,18 +6,17 @@ use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{IngredientId, MeasureId, Nutrient, RecipeId, VersionId, VesselId};
 use evensip::say::{Language, Speaker};
-use evensip::swap::Question;
+use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
-use evensip::ui::{Area, AskedSwap};
 use evensip::workbench::Shown;
 use fluent_syntax::ast::{Entry, Pattern, PatternElement};
 
+use crate::at_the_window::{
+    MIDDLE, NARROW, Size, Window, ask_swap, at_the_counter, book, go, is_field, press, read_aloud,
+    retype, settle, show, speak, undo, window_of,
+};
 use crate::catalogues::{files, root};
-use crate::window::{Window, press, retype, show, window_of};
 
-/// What is looked for in the background is waited for, but says enough while it is looked for.
-const WAIT: std::time::Duration = std::time::Duration::from_millis(10);
-const MOST_WAITS: usize = 500;
 /// Pieces of a message shorter than this are in other languages, too: "g", "min", "Recipe" is not.
 const SHORTEST_WORD: usize = 4;
 /// Pieces beside arguments are looked for anywhere, so that they have to say more.
@@ -99,26 +98,13 @@ impl English {
 
     /// What the window says in English.
     fn found_in(&self, window: &Window, own_words: &str) -> Vec<String> {
-        let mut found = Vec::new();
-        for node in window.root().children_recursive() {
-            let node = node.accesskit_node();
-            // What stands in a field is a person's.
-            let is_field = matches!(node.role(), Role::TextInput | Role::MultilineTextInput);
-            if let Some(value) = node
-                .value()
-                .filter(|text| is_field && has_decimal_point(text))
-            {
-                found.push(format!("a decimal point: {value}"));
-            }
-            let value = node.value().filter(|_| !is_field);
-            for text in [node.label(), value, node.placeholder().map(str::to_owned)] {
-                let text = text.unwrap_or_default();
-                if self.is_in(&text) && !own_words.contains(&text) && !is_of_another(&text) {
-                    found.push(text);
-                }
-            }
-        }
-        found
+        let said = read_aloud(window).into_iter();
+        let is_english =
+            |text: &String| self.is_in(text) && !own_words.contains(text) && !is_of_another(text);
+        let points = window.root().children_recursive().filter(is_field);
+        let points = points.filter_map(|node| node.value().filter(|text| has_decimal_point(text)));
+        let points = points.map(|text| format!("a decimal point: {text}"));
+        said.filter(is_english).chain(points).collect()
     }
 }
 
@@ -134,52 +120,23 @@ fn is_of_another(text: &str) -> bool {
     Language::all().any(|language| language.name() == text) || text.starts_with("Seite 1 ")
 }
 
-/// A German window on the built-in book.
-fn german_window(size: [f32; 2]) -> Window {
-    let mut window = window_of(size, None);
-    window.state_mut().view_mut().language = Language::from_code("de").unwrap();
-    window.run();
-    window
-}
-
 /// What the person who wrote the book has written: names, notes, instructions.
 fn own_words(window: &Window) -> String {
     evensip::book_file::write(window.state().workbench().book())
 }
 
-fn go(window: &mut Window, area: Area) {
-    window.state_mut().view_mut().area = area;
-    for _ in 0..MOST_WAITS {
-        window.run();
-        if !window.state().workbench().is_searching() {
-            break;
-        }
-        std::thread::sleep(WAIT);
-    }
-    window.run();
-}
-
-fn question(recipe: &str, replace: &str, with: &str) -> Question {
-    Question {
-        recipe: RecipeId::new(recipe).unwrap(),
-        version: None,
-        replace: IngredientId::new(replace).unwrap(),
-        with: IngredientId::new(with).unwrap(),
-        adjust: None,
-    }
-}
-
 /// Walks through what the window shows, and tells what is English in it.
-fn english_on(size: [f32; 2]) -> Vec<String> {
+fn english_on(size: Size) -> Vec<String> {
     let english = English::read();
-    let mut window = german_window(size);
+    let mut window = window_of(size);
+    speak(&mut window, "de");
     let own = own_words(&window);
     let mut found: Vec<String> = Vec::new();
     let mut look = |window: &Window, place: &str| {
         let said = english.found_in(window, &own);
         found.extend(said.into_iter().map(|text| format!("{place}: {text}")));
     };
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     for recipe in book.recipes.iter().map(|recipe| recipe.id.to_string()) {
         show(&mut window, &recipe, None);
         look(&window, &recipe);
@@ -217,7 +174,7 @@ fn english_on(size: [f32; 2]) -> Vec<String> {
     let menu = speaker.word("strip-book");
     if let Some(button) = window.query_by_role_and_label(Role::Button, menu) {
         button.click();
-        window.run();
+        settle(&mut window);
         look(&window, "menu of the book");
         press(&mut window, Modifiers::NONE, Key::Escape);
     }
@@ -230,19 +187,17 @@ fn english_on(size: [f32; 2]) -> Vec<String> {
         CounterItem::Vessel(first_vessel(&book)),
     ];
     for item in items {
-        window.state_mut().areas_mut().counter.show(item.clone());
-        window.run();
+        at_the_counter(&mut window, item.clone());
         look(&window, &format!("{item:?}"));
     }
     for kind in Kind::ALL {
         window.state_mut().areas_mut().counter.look_at(kind);
-        window.run();
+        settle(&mut window);
         look(&window, &format!("{kind:?}"));
     }
     // A swap, answered, and taught.
     show(&mut window, "hob-and-ember", None);
-    let asked = question("hob-and-ember", "ondry-creamer", "velloom-oat-creamer");
-    window.state_mut().view_mut().swap = AskedSwap::asking(asked);
+    ask_swap(&mut window, "ondry-creamer", "velloom-oat-creamer");
     for area in [Area::Swap, Area::Lesson] {
         go(&mut window, area);
         look(&window, &format!("{area:?}, asked"));
@@ -274,12 +229,10 @@ fn first_vessel(book: &evensip::book::Book) -> VesselId {
 
 #[test]
 fn a_figure_in_a_field_has_the_sign_of_the_language_and_is_read_with_either() {
-    let mut window = german_window([1360.0, 860.0]);
+    let mut window = window_of(MIDDLE);
+    speak(&mut window, "de");
     let id = IngredientId::new("ondry-creamer").unwrap();
-    go(&mut window, Area::Counter);
-    let item = CounterItem::Ingredient(id.clone());
-    window.state_mut().areas_mut().counter.show(item);
-    window.run();
+    at_the_counter(&mut window, CounterItem::Ingredient(id.clone()));
     let field = "Etikett: Zucker";
     for (typed, shown, kept) in [
         ("9,25", "9,25", 9.25),
@@ -295,14 +248,14 @@ fn a_figure_in_a_field_has_the_sign_of_the_language_and_is_read_with_either() {
         assert_eq!(sugars.map(|sugars| sugars.value), Some(kept), "{typed}");
     }
     for _ in 0..3 {
-        press(&mut window, Modifiers::COMMAND, Key::Z);
+        undo(&mut window);
     }
     assert_eq!(window.get_by_label(field).value().as_deref(), Some("9"));
 }
 
 #[test]
 fn nothing_of_the_german_window_is_english() {
-    for size in [[1360.0, 860.0], [1024.0, 700.0]] {
+    for size in [MIDDLE, NARROW] {
         let mut found = english_on(size);
         found.sort();
         found.dedup();

@@ -1,19 +1,18 @@
 //! What people are used to: their own units, a term explained under the pointer, a table in a spreadsheet.
 
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, vec2};
-use egui_kittest::Harness;
+use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Amount, LineId, RecipeId};
 use evensip::cards::{CardOptions, CardRequest, Drink, card};
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{NoPicker, Shown};
+use evensip::ui::Area;
+use evensip::ui::counter_area::{CounterItem, Kind};
 
-use crate::window::copied;
-
-type Window = Harness<'static, App>;
+use crate::at_the_window::{
+    TALL, Window, at_the_counter, book, click, copied, go, press, row, says, settle, type_into,
+    window_on,
+};
+use crate::sample::sample;
 
 const US: DisplayUnits = DisplayUnits {
     temperature: TemperatureUnit::Fahrenheit,
@@ -21,38 +20,10 @@ const US: DisplayUnits = DisplayUnits {
 };
 
 fn window(area: Area, units: DisplayUnits) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 2600.0))
-        .with_max_steps(32)
-        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
-    window.run();
-    let view = window.state_mut().view_mut();
-    view.show(Shown {
-        recipe: RecipeId::new("hob-and-ember").unwrap(),
-        version: None,
-    });
-    view.area = area;
-    view.units = units;
-    window.run();
+    let mut window = window_on(TALL, area, "hob-and-ember", None);
+    window.state_mut().view_mut().units = units;
+    settle(&mut window);
     window
-}
-
-fn type_into(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text(text);
-    window.run();
-}
-
-/// The sentence of the row that begins so.
-fn row(window: &Window, begin: &str) -> String {
-    let said =
-        |node: &egui_kittest::Node<'_>| node.accesskit_node().label().or_else(|| node.value());
-    window
-        .query_all_by_label_contains(begin)
-        .filter_map(|node| said(&node))
-        .find(|row| row.starts_with(begin))
-        .unwrap_or_else(|| panic!("no row begins with `{begin}`"))
 }
 
 /// The numbers of a sentence, in their order.
@@ -101,15 +72,14 @@ fn a_temperature_moves_by_its_zero_and_its_doubt_only_by_the_degree() {
     assert!(volume.contains(" fl oz, ±"), "{volume}");
     // What is reckoned by 100 ml has no other unit.
     assert!(row(&window, "sweetness at 136\u{a0}°F:").contains("g/100 ml"));
-    assert!(window.query_all_by_label_contains("°C").next().is_none());
+    assert!(!says(&window, "°C"));
 }
 
 #[test]
 fn a_difference_of_temperatures_has_no_zero() {
     let difference = |units| {
         let mut window = window(Area::Compare, units);
-        window.get_by_label("Beside it: iced").click();
-        window.run();
+        click(&mut window, "Beside it: iced");
         let words = row(&window, "serving temperature:");
         let behind = words.split("; ").nth(1).unwrap().to_owned();
         let against = behind.split(", ").find(|part| part.contains("compared"));
@@ -128,12 +98,8 @@ fn the_cooling_curve_and_the_window_of_the_shop_are_read_in_the_chosen_unit() {
     let curve = row(&window, "cooling curve in °F");
     assert!(curve.contains("to lukewarm, 99\u{a0}°F in"), "{curve}");
     assert!(row(&window, "to lukewarm, 99\u{a0}°F:").ends_with(|sign: char| sign.is_ascii_digit()));
-    assert!(
-        window
-            .query_by_label_contains("the serving window of 122 to 149\u{a0}°F")
-            .is_some()
-    );
-    assert!(window.query_all_by_label_contains("°C").next().is_none());
+    assert!(says(&window, "the serving window of 122 to 149\u{a0}°F"));
+    assert!(!says(&window, "°C"));
 }
 
 #[test]
@@ -152,7 +118,7 @@ fn a_typed_temperature_says_its_unit_or_has_that_of_the_field() {
     type_into(&mut window, "Temperature of Water", "80 °C");
     assert_eq!(line_of(&window, "water").1, Some(80.0));
     type_into(&mut window, "Temperature of Water", "warm");
-    assert!(window.query_by_label_contains("not changed").is_some());
+    assert!(says(&window, "not changed"));
 }
 
 #[test]
@@ -178,10 +144,8 @@ fn a_typed_volume_says_its_unit_or_keeps_the_one_that_is_shown() {
 #[test]
 fn the_units_are_chosen_in_the_menu_or_by_their_keys_each_alone() {
     let mut window = window(Area::Recipe, DisplayUnits::METRIC);
-    window.get_by_label("Book").click();
-    window.run();
-    window.get_by_label("temperatures in °F").click();
-    window.run();
+    click(&mut window, "Book");
+    click(&mut window, "temperatures in °F");
     let units = window.state().view().units;
     assert_eq!(
         (units.temperature, units.volume),
@@ -189,8 +153,7 @@ fn the_units_are_chosen_in_the_menu_or_by_their_keys_each_alone() {
     );
     let control_shift = Modifiers::COMMAND | Modifiers::SHIFT;
     for key in [Key::D, Key::L] {
-        window.key_press_modifiers(control_shift, key);
-        window.run();
+        press(&mut window, control_shift, key);
     }
     let units = window.state().view().units;
     assert_eq!(
@@ -203,38 +166,16 @@ fn the_units_are_chosen_in_the_menu_or_by_their_keys_each_alone() {
 fn a_vessel_is_measured_in_the_chosen_unit_and_kept_in_millilitres() {
     let mut window = window(Area::Counter, US);
     let cup = evensip::book::VesselId::new("paper-cup-500").unwrap();
-    window
-        .state_mut()
-        .areas_mut()
-        .counter
-        .show(evensip::ui::counter_area::CounterItem::Vessel(cup.clone()));
-    window.run();
+    at_the_counter(&mut window, CounterItem::Vessel(cup.clone()));
     type_into(&mut window, "Capacity", "16");
-    let book = window.state().workbench().book().clone();
+    let book = book(&window);
     assert_near(book.vessel(&cup).unwrap().capacity, 473.18, 0.01);
 }
 
 #[test]
 fn an_amount_that_moves_is_told_in_the_chosen_unit_on_both_sides() {
     let mut window = window(Area::Variations, US);
-    for _ in 0..2000 {
-        if window
-            .query_all_by_label_contains("paper cup 700, 23.7\u{a0}fl oz")
-            .next()
-            .is_some()
-        {
-            break;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(10));
-        window.step();
-    }
-    window.run();
-    assert!(
-        window
-            .query_all_by_label_contains("Water 6.09 → ")
-            .next()
-            .is_some()
-    );
+    assert!(says(&window, "Water 6.09 → "));
     let table = copied(&mut window, "sizes and ice");
     let larger = &table[1];
     assert_eq!(larger[0], "paper cup 700, 23.7\u{a0}fl oz");
@@ -243,10 +184,7 @@ fn an_amount_that_moves_is_told_in_the_chosen_unit_on_both_sides() {
 
 #[test]
 fn a_card_prints_the_chosen_units_and_leaves_what_a_person_wrote() {
-    let mut book = evensip::workbench::Workbench::with_sample()
-        .book()
-        .as_ref()
-        .clone();
+    let mut book = sample();
     let id = RecipeId::new("hob-and-ember").unwrap();
     let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
     recipe.entries.push(evensip::book::Entry::Instruction(
@@ -308,12 +246,7 @@ fn a_term_is_explained_by_one_sentence_wherever_it_stands() {
 fn the_list_of_the_counter_goes_to_a_spreadsheet_without_formulas() {
     let mut window = window(Area::Counter, US);
     let water = evensip::book::IngredientId::new("water").unwrap();
-    window
-        .state_mut()
-        .areas_mut()
-        .counter
-        .show(evensip::ui::counter_area::CounterItem::Ingredient(water));
-    window.run();
+    at_the_counter(&mut window, CounterItem::Ingredient(water));
     type_into(&mut window, "Name", "=1+1");
     let table = copied(&mut window, "ingredients");
     assert_eq!(table[0][..2], ["name", "brand"]);
@@ -325,12 +258,9 @@ fn the_list_of_the_counter_goes_to_a_spreadsheet_without_formulas() {
         .find(|row| row[0] == "Chestnut powder")
         .unwrap();
     assert_eq!(chestnut[4], "58.0");
-    window
-        .state_mut()
-        .areas_mut()
-        .counter
-        .look_at(evensip::ui::counter_area::Kind::Vessels);
-    window.run();
+    let counter = &mut window.state_mut().areas_mut().counter;
+    counter.look_at(Kind::Vessels);
+    settle(&mut window);
     let table = copied(&mut window, "vessels");
     let capacity = table[0].iter().position(|head| head == "capacity, fl oz");
     let cup = table.iter().find(|row| row[0] == "paper cup 500").unwrap();
@@ -365,8 +295,7 @@ fn the_tables_of_a_drink_go_to_a_spreadsheet_with_their_units() {
         .find(|row| row[0] == "cost of the drink")
         .unwrap();
     assert_eq!(total[1], "€");
-    window.state_mut().view_mut().area = Area::Recipe;
-    window.run();
+    go(&mut window, Area::Recipe);
     let lines = copied(&mut window, "lines");
     let water = lines.iter().find(|row| row[1] == "Water").unwrap();
     assert_eq!(water[2], "6.09 fl oz");

@@ -3,10 +3,9 @@
 use egui::Role;
 use egui_kittest::kittest::Queryable as _;
 use evensip::book::{IngredientId, RecipeId};
-use evensip::ui::Area;
 use evensip::ui::counter_area::CounterItem;
 
-use crate::window::{Window, book, click, show, window_of};
+use crate::at_the_window::{Window, at_the_counter, book, click, show, window_of};
 
 fn is_heading(window: &Window, words: &str) -> bool {
     window
@@ -16,7 +15,7 @@ fn is_heading(window: &Window, words: &str) -> bool {
 
 #[test]
 fn the_parts_of_a_recipe_below_its_lines_are_headings() {
-    let mut window = window_of([1360.0, 2000.0], None);
+    let mut window = window_of([1360.0, 2000.0]);
     let book = book(&window);
     let recipe = book
         .recipe(&RecipeId::new("hob-and-ember").unwrap())
@@ -38,21 +37,14 @@ fn the_parts_of_a_recipe_below_its_lines_are_headings() {
 
 #[test]
 fn the_menu_of_the_book_and_the_sheets_of_the_counter_have_headings() {
-    let mut window = window_of([1360.0, 2000.0], None);
+    let mut window = window_of([1360.0, 2000.0]);
     click(&mut window, "Book");
     for words in ["Units", "Samples"] {
         assert!(is_heading(&window, words), "{words}");
     }
-    let mut window = window_of([1360.0, 2000.0], None);
-    let view = window.state_mut().view_mut();
-    view.area = Area::Counter;
+    let mut window = window_of([1360.0, 2000.0]);
     let powder = IngredientId::new("tambrel-chestnut").unwrap();
-    window
-        .state_mut()
-        .areas_mut()
-        .counter
-        .show(CounterItem::Ingredient(powder));
-    window.run();
+    at_the_counter(&mut window, CounterItem::Ingredient(powder));
     for words in ["The label as printed", "Weight per use", "Used in"] {
         assert!(is_heading(&window, words), "{words}");
     }

@@ -5,31 +5,25 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{Amount, Book, IngredientId, LineId, RecipeId, State, VersionId, resolve};
 
-use crate::window::{Window, book, click, press, settle, show, shown, type_into, window_of};
-
-/// High enough that every row is in sight.
-const TALL: [f32; 2] = [1360.0, 2400.0];
+use crate::at_the_window::{
+    Hands, TALL, Window, book, click, hands, press, rows, says, settle, show, shown, type_into,
+    type_on, undo, window_of,
+};
 
 /// Opens an area of work by its word in the strip.
 fn area(window: &mut Window, word: &str) {
-    window
-        .get_all_by_role_and_label(Role::Button, word)
-        .next()
-        .unwrap()
-        .click();
+    let mut tabs = window.get_all_by_role_and_label(Role::Button, word);
+    tabs.next().unwrap().click();
+    drop(tabs);
     settle(window);
 }
 
-fn press_button(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    settle(window);
-}
-
-fn words(window: &Window, part: &str) -> Vec<String> {
-    window
-        .query_all_by_label_contains(part)
-        .filter_map(|node| node.value().or_else(|| node.accesskit_node().label()))
-        .collect()
+/// A job that comes to need another click or key is seen here.
+fn takes_at_most(window: &Window, most: Hands) {
+    let done = hands(window);
+    let is_within =
+        done.presses <= most.presses && done.keys <= most.keys && done.texts <= most.texts;
+    assert!(is_within, "{done:?}");
 }
 
 fn balance(window: &Window, recipe: &str, version: Option<&VersionId>) -> Balance {
@@ -44,15 +38,15 @@ fn recipe_id(id: &str) -> RecipeId {
 
 #[test]
 fn a_developer_changes_the_brand_and_keeps_the_compensation_as_a_new_version() {
-    let mut window = window_of(TALL, None);
+    let mut window = window_of(TALL);
     show(&mut window, "hazelthwaite", None);
     let before = book(&window);
     let sugar = |balance: &Balance| balance.figures.get(Measurand::TotalSugar).unwrap();
     let standard = sugar(&balance(&window, "hazelthwaite", None));
     area(&mut window, "Swap");
-    press_button(&mut window, "Replace Tambrel chestnut powder");
-    press_button(&mut window, "With Ketterby chestnut powder");
-    press_button(&mut window, "Keep as new version");
+    click(&mut window, "Replace Tambrel chestnut powder");
+    click(&mut window, "With Ketterby chestnut powder");
+    click(&mut window, "Keep as new version");
     let id = shown(&window).version.expect("the new version is in hand");
     let after = book(&window);
     let recipe = after.recipe(&recipe_id("hazelthwaite")).unwrap();
@@ -79,23 +73,30 @@ fn a_developer_changes_the_brand_and_keeps_the_compensation_as_a_new_version() {
         approvals(&after),
         "what was approved stays"
     );
-    press(&mut window, Modifiers::COMMAND, Key::Z);
-    settle(&mut window);
+    undo(&mut window);
     assert_eq!(*book(&window), *before, "one step takes it back");
+    takes_at_most(
+        &window,
+        Hands {
+            presses: 4,
+            keys: 1,
+            texts: 0,
+        },
+    );
 }
 
 #[test]
 fn an_owner_compares_vegan_with_dairy_and_reads_cost_and_allergens() {
-    let mut window = window_of(TALL, None);
+    let mut window = window_of(TALL);
     show(&mut window, "hob-and-ember", None);
     area(&mut window, "Compare");
-    press_button(&mut window, "Beside it: vegan");
+    click(&mut window, "Beside it: vegan");
     let vegan = VersionId::new("vegan").unwrap();
     let cost = |version| {
         let balance = balance(&window, "hob-and-ember", version);
         balance.figures.get(Measurand::Cost).unwrap()
     };
-    let costs = words(&window, "cost: ");
+    let costs = rows(&window, "cost: ");
     for value in [cost(None), cost(Some(&vegan))] {
         let shown = format!("{value:.2}");
         assert!(
@@ -103,57 +104,65 @@ fn an_owner_compares_vegan_with_dairy_and_reads_cost_and_allergens() {
             "{shown} in {costs:?}"
         );
     }
-    let contains = words(&window, "contains: ");
+    let contains = rows(&window, "contains: ");
     assert!(
         contains.iter().any(|words| words.contains("milk")),
         "{contains:?}"
     );
-    assert!(!words(&window, "no milk by ingredients").is_empty());
-    press_button(&mut window, "Open Hob & Ember, vegan");
+    assert!(!rows(&window, "no milk by ingredients").is_empty());
+    click(&mut window, "Open Hob & Ember, vegan");
     assert_eq!(shown(&window).version, Some(vegan));
+    takes_at_most(
+        &window,
+        Hands {
+            presses: 3,
+            keys: 0,
+            texts: 0,
+        },
+    );
 }
 
 #[test]
 fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
-    let mut window = window_of(TALL, None);
+    let mut window = window_of(TALL);
     show(&mut window, "hazelthwaite", None);
     let before = book(&window);
     area(&mut window, "Lesson");
-    press_button(&mut window, "Replace Tambrel chestnut powder");
-    press_button(&mut window, "With Ketterby chestnut powder");
-    press_button(&mut window, "sweetness: sweeter");
-    press_button(&mut window, "Reveal");
-    assert!(!words(&window, "steps: correct").is_empty());
+    click(&mut window, "Replace Tambrel chestnut powder");
+    click(&mut window, "With Ketterby chestnut powder");
+    click(&mut window, "sweetness: sweeter");
+    click(&mut window, "Reveal");
+    assert!(!rows(&window, "steps: correct").is_empty());
     let mut steps = 1;
     while window
         .query_by_role_and_label(Role::Button, "Next step")
         .is_some()
     {
-        press_button(&mut window, "Next step");
-        press_button(&mut window, "Reveal");
+        click(&mut window, "Next step");
+        click(&mut window, "Reveal");
         steps += 1;
         assert!(steps < 20, "the lesson has no end");
     }
     assert!(steps > 1);
-    assert!(
-        window
-            .query_by_label_contains(&format!("{steps} of {steps}"))
-            .is_some()
-    );
+    assert!(says(&window, &format!("{steps} of {steps}")));
     let end = window.get_by_role_and_label(Role::Button, "That was the last step");
     assert!(end.accesskit_node().is_disabled());
     assert_eq!(*book(&window), *before, "a lesson changes nothing");
     click(&mut window, "Another swap");
-    assert!(
-        window
-            .query_by_label_contains("First choose the ingredient to replace.")
-            .is_some()
+    assert!(says(&window, "First choose the ingredient to replace."));
+    takes_at_most(
+        &window,
+        Hands {
+            presses: 8,
+            keys: 0,
+            texts: 0,
+        },
     );
 }
 
 #[test]
 fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
-    let mut window = window_of(TALL, None);
+    let mut window = window_of(TALL);
     let (recipe, line, measure) = book(&window)
         .recipes
         .iter()
@@ -180,10 +189,7 @@ fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
     let before = mass(&window, &line);
     press(&mut window, Modifiers::COMMAND, Key::F);
     let name = book(&window).measure(&measure).unwrap().name.clone();
-    window
-        .get_by_role_and_label(Role::TextInput, "Find in the book")
-        .type_text(&name);
-    window.run();
+    type_on(&mut window, &name);
     press(&mut window, Modifiers::NONE, Key::Enter);
     let count = book(&window).measure(&measure).unwrap().readings.len();
     // Two readings that are far off the others: the mean and its scatter have to follow.
@@ -199,7 +205,15 @@ fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
     let ingredient = calibrated.readings[count].ingredient.clone();
     let calibration = calibrated.calibration(ingredient.as_ref()).unwrap();
     assert!(calibration.u_mean.unwrap() > 0.0);
-    assert!(!words(&window, "one press varies by").is_empty());
+    assert!(!rows(&window, "one press varies by").is_empty());
     let after = mass(&window, &line);
     assert!(after > before + 0.5, "{before} and then {after}");
+    takes_at_most(
+        &window,
+        Hands {
+            presses: 6,
+            keys: 2,
+            texts: 5,
+        },
+    );
 }

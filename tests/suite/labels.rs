@@ -1,16 +1,16 @@
 //! A label as it is printed: every basis, either unit of energy, salt or sodium; what is missing and what does not add up.
 
-use egui_kittest::kittest::Queryable as _;
 use evensip::book::{Basis, Ingredient, IngredientId, Nutrient};
 use evensip::ui::Area;
 
-use crate::window::{Window, book, choose, click, retype, type_into, window_of};
+use crate::at_the_window::{
+    Window, book, choose, click, go, retype, says, text_of, type_into, window_of,
+};
 
 /// A new ingredient of which nothing is stated.
 fn window() -> Window {
-    let mut window = window_of([1360.0, 1900.0], None);
-    window.state_mut().view_mut().area = Area::Counter;
-    window.run();
+    let mut window = window_of([1360.0, 1900.0]);
+    go(&mut window, Area::Counter);
     click(&mut window, "New ingredient");
     window
 }
@@ -22,10 +22,6 @@ fn item(window: &Window) -> Ingredient {
 
 fn value(window: &Window, nutrient: Nutrient) -> f64 {
     item(window).composition.get(nutrient).unwrap().value
-}
-
-fn says(window: &Window, words: &str) -> bool {
-    window.query_all_by_label_contains(words).next().is_some()
 }
 
 #[test]
@@ -80,13 +76,12 @@ fn sodium_is_salt_and_calories_are_kilojoules_whichever_way_they_are_typed() {
         );
     }
     choose(&mut window, "Salt is printed as: sodium", "salt");
-    let shown = |window: &Window, field: &str| window.get_by_label(field).value().unwrap();
-    assert_eq!(shown(&window, "label: salt"), "1");
+    assert_eq!(text_of(&window, "label: salt"), "1");
     // A unit typed behind the number counts, whatever the field is set to.
     type_into(&mut window, "label: energy", "420 kcal");
     assert!((value(&window, Nutrient::Energy) - 420.0 * 4.184).abs() < 1e-9);
     choose(&mut window, "Energy is printed in: kJ", "kcal");
-    assert_eq!(shown(&window, "label: energy"), "420");
+    assert_eq!(text_of(&window, "label: energy"), "420");
     type_into(&mut window, "label: sugars", "12 kcal");
     assert!(item(&window).composition.get(Nutrient::Sugars).is_none());
     assert!(says(

@@ -1,52 +1,20 @@
 //! The variations on the screen: levels of sugar with their floor, other cups, ice and none.
 
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable as _;
+use egui::{Key, Modifiers};
 use evensip::balance::{Balance, Measurand, balance_version, difference};
-use evensip::book::{Axis, Book, RecipeId, VersionId};
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{NoPicker, Shown};
+use evensip::book::{Axis, RecipeId};
+use evensip::ui::Area;
 
+use crate::at_the_window::{Window, book, click, press, says, shown, type_into, undo, window_on};
 use crate::sample::{balance_of, figure, sample};
-use crate::window::{Window, settle};
 
 fn window(recipe: &str, version: Option<&str>) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 1600.0))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(32)
-        .build_eframe(|cc| App::with_picker(cc, Opening { path: None }, Arc::new(NoPicker)));
-    window.run();
-    let view = window.state_mut().view_mut();
-    view.show(Shown {
-        recipe: RecipeId::new(recipe).unwrap(),
-        version: version.map(|version| VersionId::new(version).unwrap()),
-    });
-    view.area = Area::Variations;
-    settle(&mut window);
-    window
-}
-
-fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    settle(window);
-}
-
-fn says(window: &Window, words: &str) -> bool {
-    window.query_all_by_label_contains(words).next().is_some()
-}
-
-fn book(window: &Window) -> Arc<Book> {
-    window.state().workbench().book().clone()
+    window_on([1360.0, 1600.0], Area::Variations, recipe, version)
 }
 
 /// The balance of the version in hand.
 fn in_hand(window: &Window) -> Balance {
-    let book = book(window);
-    let shown = window.state().view().shown_in(&book).unwrap();
+    let (book, shown) = (book(window), shown(window));
     let recipe = book.recipe(&shown.recipe).unwrap();
     balance_version(&book, recipe, shown.version.as_ref()).unwrap()
 }
@@ -70,8 +38,7 @@ fn a_level_of_sugar_is_kept_as_a_version_and_undone() {
         (&old.entries, &old.approvals)
     );
     assert_eq!(new.versions.last().unwrap().name, "0 % sugar");
-    window.key_press_modifiers(Modifiers::COMMAND, Key::Z);
-    settle(&mut window);
+    undo(&mut window);
     assert_eq!(book(&window), before);
 }
 
@@ -118,10 +85,7 @@ fn a_shop_names_its_levels_and_the_ladder_follows() {
     let mut window = window("hazelthwaite", None);
     click(&mut window, "Show the names of the levels");
     let field = "Name of sugar level 3";
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text("half sweet");
-    settle(&mut window);
+    type_into(&mut window, field, "half sweet");
     let levels = book(&window).settings.sugar_levels.clone();
     assert_eq!(levels.len(), 5);
     assert_eq!(
@@ -139,13 +103,9 @@ fn a_level_that_is_no_part_is_refused_with_what_is_expected() {
     let mut window = window("hazelthwaite", None);
     click(&mut window, "Show the names of the levels");
     let field = "Percent of ice level 1";
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text("400");
-    settle(&mut window);
+    type_into(&mut window, field, "400");
     assert!(says(&window, "enter 0 to 200\u{a0}%"));
-    window.key_press(Key::Escape);
-    settle(&mut window);
+    press(&mut window, Modifiers::NONE, Key::Escape);
     assert!(
         book(&window)
             .settings

@@ -17,6 +17,7 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
 use crate::fuzz_laws::new_errors;
+use crate::sample;
 
 fn history(book: &Arc<Book>) -> History {
     History::new(book.clone()).measured_by(text_measure())
@@ -35,8 +36,8 @@ fn step(number: usize) -> Entry {
 
 fn long_recipe(id: &str, lines: usize) -> Recipe {
     Recipe {
-        entries: (0..lines).map(step).collect(),
-        ..Recipe::new(RecipeId::new(id).unwrap(), id.to_owned())
+        id: RecipeId::new(id).unwrap(),
+        ..sample::recipe((0..lines).map(step).collect())
     }
 }
 

@@ -1,15 +1,9 @@
 //! Names without end in the window: what is laid out is bounded, wherever they stand.
 
-use std::path::PathBuf;
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, Shape, vec2};
-use egui_kittest::Harness;
+use egui::Shape;
 use evensip::book::Book;
-use evensip::book_file::save;
-use evensip::ui::{App, Opening};
-use evensip::workbench::NoPicker;
 
+use crate::at_the_window::{MIDDLE, WindowBuilder, area_keys};
 use crate::sample::sample;
 
 /// Characters of every name; a person's own field for it holds all of them.
@@ -64,32 +58,15 @@ fn texts(shape: &Shape, texts: &mut Vec<String>) {
 
 #[test]
 fn names_without_end_are_cut_before_they_are_laid_out() {
-    let folder = tempfile::tempdir().unwrap();
-    let path: PathBuf = folder.path().join("long.ron");
-    save(&path, &book()).unwrap();
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 860.0))
-        .with_max_steps(16)
-        .build_eframe(|cc| App::with_picker(cc, Opening { path: Some(path) }, Arc::new(NoPicker)));
-    let keys = [
-        Key::Num1,
-        Key::Num2,
-        Key::Num3,
-        Key::Num4,
-        Key::Num5,
-        Key::Num6,
-        Key::Num7,
-        Key::Num8,
-        Key::Num9,
-    ];
+    let mut window = WindowBuilder::of(MIDDLE).with_book(book()).begin();
     let names: Vec<String> = book()
         .recipes
         .iter()
         .map(|recipe| recipe.name.clone())
         .collect();
     let mut too_long = Vec::new();
-    for key in keys {
-        window.key_press_modifiers(Modifiers::COMMAND, key);
+    for (area, key) in area_keys() {
+        window.key_press_modifiers(key.modifiers, key.logical_key);
         for _ in 0..4 {
             window.step();
         }
@@ -102,7 +79,7 @@ fn names_without_end_are_cut_before_they_are_laid_out() {
             // The field of the name holds it as it is.
             if count > MOST && !names.contains(&text) {
                 let beginning: String = text.chars().take(60).collect();
-                too_long.push(format!("{key:?}: {count} {beginning}"));
+                too_long.push(format!("{area:?}: {count} {beginning}"));
             }
         }
     }

@@ -4,6 +4,7 @@
 
 mod arbitrary_book;
 mod arbitrary_document;
+mod at_the_window;
 mod bad_books;
 mod book_files;
 mod book_laws;
@@ -38,6 +39,7 @@ mod first_drink;
 #[path = "../fuzz/laws.rs"]
 mod fuzz_laws;
 mod german_window;
+mod growth;
 mod habits;
 mod half_known;
 mod hardening;
@@ -90,4 +92,3 @@ mod swaps;
 mod tasted;
 mod teas;
 mod widgets;
-mod window;

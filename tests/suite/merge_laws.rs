@@ -16,6 +16,7 @@ use evensip::edit::{Edit, apply, apply_soundly};
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
+use crate::sample;
 
 /// Items of each kind that a tidy book has at first.
 const ITEMS: usize = 4;
@@ -47,9 +48,11 @@ fn line(dice: &mut Dice, at: usize) -> Entry {
 
 fn recipe(dice: &mut Dice) -> Recipe {
     Recipe {
+        id: recipe_id(dice),
+        name: format!("recipe {}", dice.below(9)),
         entries: (0..dice.below(4)).map(|at| line(dice, at)).collect(),
         cup: dice.coin().then(|| arbitrary::vessel(dice).id),
-        ..Recipe::new(recipe_id(dice), format!("recipe {}", dice.below(9)))
+        ..sample::recipe(Vec::new())
     }
 }
 

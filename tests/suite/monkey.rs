@@ -8,14 +8,15 @@ use std::fs;
 use std::process::Command;
 
 use egui::{Key, Modifiers, Role};
+use egui_kittest::Node;
 use egui_kittest::kittest::NodeT as _;
-use egui_kittest::{Harness, Node};
 use evensip::book::{Severity, findings};
 use evensip::book_file::load;
 use evensip::workbench::Home;
 
+use crate::at_the_window::{Window, area_keys, is_field};
 use crate::instances::Chance;
-use crate::safekeeping::{Shop, Window};
+use crate::safekeeping::Shop;
 
 /// Says how many actions a run of its own takes.
 const ACTIONS: &str = "EVENSIP_ACTIONS";
@@ -67,9 +68,12 @@ fn can_be_pressed(node: &Node<'_>) -> bool {
     is_control && !node.is_disabled() && !NOT_PRESSED.iter().any(|word| label.contains(word))
 }
 
-fn is_field(node: &Node<'_>) -> bool {
-    let node = node.accesskit_node();
-    matches!(node.role(), Role::TextInput | Role::MultilineTextInput) && !node.is_disabled()
+fn can_be_typed_into(node: &Node<'_>) -> bool {
+    is_field(node) && !node.accesskit_node().is_disabled()
+}
+
+fn one_of<T: Copy>(chance: &mut Chance, of: &[T]) -> T {
+    of[usize::try_from(chance.below(of.len() as u64)).unwrap_or(0)]
 }
 
 /// One of the nodes, as chance wills.
@@ -98,9 +102,9 @@ fn act(window: &mut Window, chance: &mut Chance) -> String {
             format!("press {label}")
         }
         55..75 => {
-            let text = TEXTS[usize::try_from(chance.below(TEXTS.len() as u64)).unwrap_or(0)];
+            let text = one_of(chance, &TEXTS);
             let label = {
-                let Some(node) = pick(window, chance, is_field) else {
+                let Some(node) = pick(window, chance, can_be_typed_into) else {
                     return "nothing to type into".to_owned();
                 };
                 node.focus();
@@ -120,19 +124,8 @@ fn act(window: &mut Window, chance: &mut Chance) -> String {
         75..85 => key(window, Modifiers::COMMAND, Key::Z),
         85..89 => key(window, Modifiers::COMMAND | Modifiers::SHIFT, Key::Z),
         89..96 => {
-            let areas = [
-                Key::Num1,
-                Key::Num2,
-                Key::Num3,
-                Key::Num4,
-                Key::Num5,
-                Key::Num6,
-                Key::Num7,
-                Key::Num8,
-                Key::Num9,
-            ];
-            let at = usize::try_from(chance.below(areas.len() as u64)).unwrap_or(0);
-            key(window, Modifiers::COMMAND, areas[at])
+            let (_, keys) = one_of(chance, &area_keys().collect::<Vec<_>>());
+            key(window, keys.modifiers, keys.logical_key)
         }
         _ => {
             let keys = [
@@ -143,8 +136,7 @@ fn act(window: &mut Window, chance: &mut Chance) -> String {
                 Key::Enter,
                 Key::Space,
             ];
-            let at = usize::try_from(chance.below(keys.len() as u64)).unwrap_or(0);
-            key(window, Modifiers::NONE, keys[at])
+            key(window, Modifiers::NONE, one_of(chance, &keys))
         }
     }
 }
@@ -172,10 +164,12 @@ fn whoever_presses_everything_ends_nothing_and_loses_nothing() {
         return run();
     }
     let test = "monkey::whoever_presses_everything_ends_nothing_and_loses_nothing";
-    // A name that is typed without a folder is a file of the folder that the program runs in.
+    // A name that is typed without a folder is a file of the folder that the program runs in, and cards go home.
     let folder = tempfile::tempdir().expect("there is room");
     let output = Command::new(env::current_exe().expect("a test has a program"))
         .current_dir(folder.path())
+        .env("HOME", folder.path())
+        .env("USERPROFILE", folder.path())
         .args([test, "--exact", "--nocapture"])
         .env(RUN, "1")
         .output()
@@ -190,8 +184,7 @@ fn whoever_presses_everything_ends_nothing_and_loses_nothing() {
 }
 
 fn window_of(shop: &Shop) -> Window {
-    // Fonts of other scripts are looked for when their letters are there: the frame before them has boxes.
-    shop.window_of(Harness::builder().allow_missing_glyphs())
+    shop.builder().with_any_letters().open()
 }
 
 fn run() {

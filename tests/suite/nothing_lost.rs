@@ -14,8 +14,9 @@ use evensip::book_file::{built_in_book, earlier_copies, load, save};
 use evensip::workbench::{Command, Home, Intent, Message, Workbench};
 
 use super::kept_work::{PATIENT, command, edit, failed, opened, slowly_saving};
-use super::safekeeping::{
-    Shop, Window, click, eventually, has, name_of, name_on_screen, press, show, type_name,
+use super::safekeeping::{Shop, name_of, name_on_screen, type_name};
+use crate::at_the_window::{
+    Window, book, click, eventually, focus, press, says, show, type_into, undo,
 };
 
 #[test]
@@ -25,16 +26,16 @@ fn a_book_whose_file_is_gone_counts_as_unsaved_and_is_saved_there_again() {
     assert!(!window.state().workbench().has_unsaved_changes());
     fs::remove_file(&shop.path).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved")
+        says(window, "was deleted, renamed or moved")
     });
     assert!(window.state().workbench().has_unsaved_changes());
     // Kept for the case of a crash although nothing was changed.
     eventually(&mut window, "the work is kept", |_| shop.left_files() == 1);
     // Put off, it still can't be left unasked.
     click(&mut window, "Later");
-    assert!(!has(&window, "was deleted, renamed or moved"));
+    assert!(!says(&window, "was deleted, renamed or moved"));
     press(&mut window, Modifiers::COMMAND, Key::N);
-    assert!(has(&window, "so the book is unsaved"));
+    assert!(says(&window, "so the book is unsaved"));
     click(&mut window, "Cancel");
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert!(load(&shop.path).unwrap().book == built_in_book().unwrap());
@@ -48,22 +49,22 @@ fn a_file_that_comes_back_needs_no_answer() {
     let mut window = shop.window();
     fs::rename(&shop.path, &away).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved")
+        says(window, "was deleted, renamed or moved")
     });
     fs::rename(&away, &shop.path).unwrap();
     eventually(&mut window, "the strip goes", |window| {
-        !has(window, "was deleted, renamed or moved")
+        !says(window, "was deleted, renamed or moved")
     });
     assert!(!window.state().workbench().has_unsaved_changes());
     // The same for a file that is half-written for a moment.
     let whole = fs::read(&shop.path).unwrap();
     fs::write(&shop.path, &whole[..whole.len() / 2]).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "something that is no book")
+        says(window, "something that is no book")
     });
     fs::write(&shop.path, &whole).unwrap();
     eventually(&mut window, "the strip goes", |window| {
-        !has(window, "something that is no book")
+        !says(window, "something that is no book")
     });
 }
 
@@ -71,18 +72,18 @@ fn a_file_that_comes_back_needs_no_answer() {
 fn another_book_under_the_name_of_one_that_was_gone_is_not_saved_over_unseen() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     fs::remove_file(&shop.path).unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "was deleted, renamed or moved")
+        says(window, "was deleted, renamed or moved")
     });
     click(&mut window, "Later");
     save(&shop.path, &evensip::book::Book::default()).unwrap();
     let theirs = fs::read(&shop.path).unwrap();
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert_eq!(fs::read(&shop.path).unwrap(), theirs);
-    assert!(has(&window, "was changed by another program"));
+    assert!(says(&window, "was changed by another program"));
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift, mine");
 }
 
@@ -119,7 +120,7 @@ fn a_save_that_fails_before_the_book_is_left_is_said_in_the_sheet_with_a_way_out
     fs::rename(&shop.path, inner.join("winter.ron")).unwrap();
     shop.path = inner.join("winter.ron");
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     fs::remove_dir_all(&inner).unwrap();
     press(&mut window, Modifiers::COMMAND, Key::N);
@@ -202,7 +203,10 @@ fn what_waits_for_a_slow_save_goes_on_when_it_has_ended() {
         !workbench.is_saving()
     });
     command(&mut workbench, Command::SaveThenDo);
-    assert!(workbench.wants_to_quit());
+    super::kept_work::eventually("the program ends", || {
+        workbench.poll();
+        workbench.wants_to_quit()
+    });
     assert_eq!(load(&path).unwrap().book.settings.note, "first");
 }
 
@@ -219,13 +223,8 @@ fn a_book_that_was_named_from_another_folder_keeps_its_place() {
 fn what_is_typed_into_a_field_is_in_the_book_when_it_is_saved() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
-    window.get_by_label("Name of the recipe").focus();
-    window.run();
-    window
-        .get_by_label("Name of the recipe")
-        .type_text("Half typed");
-    window.run();
+    show(&mut window, "pear-drift", None);
+    type_into(&mut window, "Name of the recipe", "Half typed");
     // Neither Enter nor Tab: straight to saving.
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert_eq!(
@@ -247,9 +246,8 @@ fn key(key: Key, modifiers: Modifiers) -> Event {
 /// A window with the keyboard in the name of a recipe.
 fn at_the_name(shop: &Shop) -> Window {
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
-    window.get_by_label("Name of the recipe").focus();
-    window.run();
+    show(&mut window, "pear-drift", None);
+    focus(&mut window, "Name of the recipe");
     window
 }
 
@@ -299,7 +297,7 @@ fn keys_of_one_frame_do_what_they_do_in_a_frame_each() {
             }
             window.run();
             let saved = load(&shop.path).unwrap().book;
-            let book = window.state().workbench().book().clone();
+            let book = book(&window);
             (name_of(&book, "pear-drift"), name_of(&saved, "pear-drift"))
         });
         assert_eq!(ends[0], ends[1], "{events:?}");
@@ -310,7 +308,7 @@ fn keys_of_one_frame_do_what_they_do_in_a_frame_each() {
 fn an_earlier_copy_over_unsaved_changes_is_a_step_that_brings_them_back() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, saved");
     press(&mut window, Modifiers::COMMAND, Key::S);
     type_name(&mut window, "Pear Drift, not saved");
@@ -319,17 +317,17 @@ fn an_earlier_copy_over_unsaved_changes_is_a_step_that_brings_them_back() {
     click(&mut window, "Book");
     click(&mut window, "Earlier copies…");
     let year = format!(" {}, ", jiff::ZonedDateTime::now().year());
-    eventually(&mut window, "the list", |window| has(window, &year));
+    eventually(&mut window, "the list", |window| says(window, &year));
     window.get_by_label_contains(&year).click();
     window.run();
     eventually(&mut window, "the copy", |window| {
-        has(window, "Since then, on the screen")
+        says(window, "Since then, on the screen")
     });
     click(&mut window, "Restore this copy");
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
     assert_eq!(fs::read(&shop.path).unwrap(), saved);
     assert!(copy.exists());
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(
         name_on_screen(&window, "pear-drift"),
         "Pear Drift, not saved"
@@ -360,13 +358,13 @@ fn click_in_one_frame(window: &mut Window, label: &str) {
 fn at_the_decision(shop: &Shop) -> Window {
     let mut window = shop.window();
     for recipe in ["pear-drift", "snowgate"] {
-        show(&mut window, recipe);
+        show(&mut window, recipe, None);
         type_name(&mut window, &format!("{recipe}, mine"));
     }
     shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
     shop.change("name: \"Snowgate\"", "name: \"Snowgate, theirs\"");
     eventually(&mut window, "the strip", |window| {
-        has(window, "Another program has changed")
+        says(window, "Another program has changed")
     });
     click(&mut window, "Decide…");
     window
@@ -392,7 +390,7 @@ fn a_second_window_on_the_book_does_not_save_over_the_first() {
     let shop = Shop::new();
     let (mut first, mut second) = (shop.window(), shop.window());
     for (window, recipe) in [(&mut first, "pear-drift"), (&mut second, "snowgate")] {
-        show(window, recipe);
+        show(window, recipe, None);
         type_name(window, &format!("{recipe}, mine"));
         press(window, Modifiers::COMMAND, Key::S);
     }
@@ -419,10 +417,7 @@ fn a_sheet_stays_where_it_is_when_the_pointer_comes() {
     window.step();
     assert_eq!(place(&window), before);
     // Unfolding makes it higher; it has its new place before anybody can press.
-    window
-        .get_by_role_and_label(Role::Button, "snowgate, mine")
-        .click();
-    window.run();
+    click(&mut window, "snowgate, mine");
     let before = place(&window);
     window.step();
     assert_eq!(place(&window), before);
@@ -434,13 +429,13 @@ fn characters_that_nobody_sees_are_written_out_in_every_list() {
     shop.change("name: \"Pear Drift\"", "name: \"Pear\u{202e} Drift\"");
     shop.change("name: \"Oat drink\"", "name: \"Oat\u{200b} drink\"");
     let mut window = shop.window();
-    assert!(has(&window, "Pear\\u{202e} Drift"));
+    assert!(says(&window, "Pear\\u{202e} Drift"));
     click(&mut window, "Counter");
-    assert!(has(&window, "Oat\\u{200b} drink"));
+    assert!(says(&window, "Oat\\u{200b} drink"));
     press(&mut window, Modifiers::COMMAND, Key::F);
     window
         .get_by_role_and_label(Role::TextInput, "Find in the book")
         .type_text("oat");
     window.run();
-    assert!(has(&window, "ingredient: Oat\\u{200b} drink"));
+    assert!(says(&window, "ingredient: Oat\\u{200b} drink"));
 }

@@ -10,14 +10,13 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::Duration;
 
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
+use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::Queryable as _;
 use evensip::book_file::{built_in_book, save};
-use evensip::ui::{App, Opening};
 use evensip::workbench::{Command, Home, Intent, Message, Unfiled, Workbench};
 
 use super::kept_work::{SlowDisk, command, edit, eventually, failed};
+use crate::at_the_window::{NARROW, Window, WindowBuilder};
 
 const SHORT: Duration = Duration::from_millis(20);
 
@@ -121,21 +120,14 @@ fn another_book_takes_the_place_of_the_one_that_is_read() {
     assert_eq!(workbench.title(), "New book");
 }
 
-fn window(path: &Path, disk: &Arc<SlowDisk>) -> Harness<'static, App> {
-    let (opening, disk) = (
-        Opening {
-            path: Some(path.to_owned()),
-        },
-        disk.clone(),
-    );
-    Harness::builder()
-        .with_size(vec2(1024.0, 700.0))
-        .build_eframe(move |cc| {
-            let workbench = Workbench::with_sample()
-                .with_disk(disk)
-                .with_patience(SHORT);
-            App::with_workbench(cc, opening, workbench)
-        })
+fn window(path: &Path, disk: &Arc<SlowDisk>) -> Window {
+    let workbench = Workbench::with_sample()
+        .with_disk(disk.clone())
+        .with_patience(SHORT);
+    WindowBuilder::of(NARROW)
+        .with_workbench(workbench)
+        .with_file(path)
+        .begin()
 }
 
 #[test]

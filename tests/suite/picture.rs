@@ -3,12 +3,15 @@
 //! `Harness::builder().renderer(CpuRenderer::default())`, then `harness.render()`.
 
 use std::collections::BTreeMap;
+use std::fs::File;
+use std::path::Path;
 
 use eframe::egui::{
     self, Color32, ImageData, Pos2, Rect, TextureFilter, TextureId, TexturesDelta,
     epaint::{ClippedPrimitive, ImageDelta, Primitive, Vertex},
 };
 use image::RgbaImage;
+use image::codecs::png::{CompressionType, FilterType, PngEncoder};
 
 /// Draws what egui tessellates, by the rules of a graphics card.
 #[derive(Default)]
@@ -35,16 +38,59 @@ impl egui_kittest::TestRenderer for CpuRenderer {
     }
 }
 
-/// Writes a picture to the folder that `EVENSIP_PICTURES` names; without it there is nothing to keep.
-pub(crate) fn keep(picture: &RgbaImage, name: &str) {
-    if let Some(folder) = std::env::var_os("EVENSIP_PICTURES") {
-        let path = std::path::Path::new(&folder)
-            .join(name)
-            .with_extension("png");
-        picture
-            .save(&path)
-            .unwrap_or_else(|error| panic!("can't write {}: {error}", path.display()));
+/// Keeps the pictures as they are drawn now.
+const KEEP: &str = "EVENSIP_KEEP_PICTURES";
+
+/// How far a colour may be from the kept one, of 255: other processors and other libraries of mathematics round the edges of
+/// letters and curves otherwise, by one or two. What moves or changes is off by dozens.
+const COLOUR_TOLERANCE: u8 = 12;
+
+/// Pixels that may be further off, where a line falls on the other side of a half: fewer than a changed digit has.
+const MOST_OTHER_PIXELS: usize = 4;
+
+/// Compares a picture with the one that is kept in a folder under this name, or keeps it.
+pub(crate) fn assert_kept(picture: &RgbaImage, folder: &str, name: &str) {
+    let kept = Path::new(env!("CARGO_MANIFEST_DIR")).join(folder);
+    let kept = kept.join(name).with_extension("png");
+    if std::env::var_os(KEEP).is_some() {
+        return write(picture, &kept);
     }
+    let other = match image::open(&kept) {
+        Ok(before) => pixels_that_differ(&before.into_rgba8(), picture),
+        Err(error) => panic!("{}: {error}; {KEEP}=1 makes it", kept.display()),
+    };
+    if other.len() > MOST_OTHER_PIXELS {
+        let now = std::env::temp_dir().join(format!("evensip-{name}.png"));
+        write(picture, &now);
+        panic!(
+            "{name}: {} pixels differ, the first at {:?}; see {} beside {}; {KEEP}=1 keeps the new one",
+            other.len(),
+            other[0],
+            now.display(),
+            kept.display()
+        );
+    }
+}
+
+/// Where two pictures differ clearly: everywhere when they are not of one size.
+fn pixels_that_differ(before: &RgbaImage, now: &RgbaImage) -> Vec<(u32, u32)> {
+    let is_far = |(one, other): (&u8, &u8)| one.abs_diff(*other) > COLOUR_TOLERANCE;
+    now.enumerate_pixels()
+        .filter(|(x, y, pixel)| {
+            before.dimensions() != now.dimensions()
+                || before.get_pixel(*x, *y).0.iter().zip(&pixel.0).any(is_far)
+        })
+        .map(|(x, y, _)| (x, y))
+        .collect()
+}
+
+/// As small as it gets: it is kept for long.
+fn write(picture: &RgbaImage, path: &Path) {
+    let file = File::create(path).unwrap_or_else(|error| panic!("{}: {error}", path.display()));
+    let encoder = PngEncoder::new_with_quality(file, CompressionType::Best, FilterType::Adaptive);
+    picture
+        .write_with_encoder(encoder)
+        .expect("a PNG can be written");
 }
 
 /// Textures in the order of their numbers.
@@ -352,12 +398,16 @@ impl SubPixel {
 
 /// Text, a button, and a rectangle of a known colour at a known place.
 fn picture_of_a_screen() -> RgbaImage {
+    screen_with("Two scoops, 13.2 g")
+}
+
+fn screen_with(words: &'static str) -> RgbaImage {
     let mut harness = egui_kittest::Harness::builder()
         .with_size(egui::vec2(240.0, 120.0))
         .with_context_setup(evensip::ui::theme::install)
         .renderer(CpuRenderer::default())
         .build_ui(|ui| {
-            ui.label("Two scoops, 13.2 g");
+            ui.label(words);
             let _ = ui.button("Swap");
             let rect = Rect::from_min_max(Pos2::new(100.0, 60.0), Pos2::new(140.0, 100.0));
             ui.painter()
@@ -375,7 +425,6 @@ fn picture_of_a_screen() -> RgbaImage {
 #[test]
 fn the_same_screen_gives_the_same_picture() {
     let picture = picture_of_a_screen();
-    keep(&picture, "picture-self-test");
     assert_eq!(picture.as_raw(), picture_of_a_screen().as_raw());
 }
 
@@ -387,6 +436,20 @@ fn a_rectangle_has_its_colour_up_to_its_edge() {
     }
     assert_ne!(picture.get_pixel(97, 80).0, [10, 120, 200, 255]);
     assert_ne!(picture.get_pixel(120, 103).0, [10, 120, 200, 255]);
+}
+
+/// A digit that changes has more pixels than what another machine may round.
+#[test]
+fn a_changed_digit_is_seen_and_a_rounded_colour_is_not() {
+    let picture = picture_of_a_screen();
+    let mut rounded = picture.clone();
+    for pixel in rounded.pixels_mut() {
+        pixel.0[0] = pixel.0[0].saturating_add(2);
+    }
+    assert_eq!(pixels_that_differ(&picture, &rounded), []);
+    let changed = screen_with("Two scoops, 13.3 g");
+    let other = pixels_that_differ(&picture, &changed).len();
+    assert!(other > 2 * MOST_OTHER_PIXELS, "{other}");
 }
 
 // 200 seen through a premultiplied veil of alpha 128: 200 × (1 − 128/255) = 99.6.

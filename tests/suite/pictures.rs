@@ -1,187 +1,146 @@
-//! Pictures of the screens.
+//! Pictures of the screens and of what is painted on them, beside the ones that are kept.
 //!
-//! Those of the README are made by `EVENSIP_PICTURES=assets/pictures cargo test --test suite pictures::of_the_readme`; those to
-//! look at, in both themes and at the narrowest and widest window, by `EVENSIP_PICTURES=FOLDER cargo test --test suite pictures`.
+//! Only the fonts of the program are used, and a processor draws what a graphics card would: they are alike on every machine.
+//! `EVENSIP_KEEP_PICTURES=1 cargo test --test suite pictures` keeps them as they are drawn now, those of the README too.
 
-use std::sync::Arc;
-
-use egui::vec2;
+use egui::{Key, Modifiers, Vec2};
 use egui_kittest::Harness;
-use evensip::balance::Lens;
-use evensip::book::{IngredientId, LineId, RecipeId, VersionId};
-use evensip::swap::Question;
-use evensip::ui::theme::Appearance;
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{NoPicker, Shown};
+use evensip::balance::{Lens, Measurand};
+use evensip::book::{IngredientId, LineId};
+use evensip::say::Speaker;
+use evensip::ui::counter_area::CounterItem;
+use evensip::ui::theme::{self, Appearance};
+use evensip::ui::{Area, widgets};
+use image::imageops::thumbnail;
 
-use crate::picture::{CpuRenderer, keep};
+use crate::at_the_window::{
+    MIDDLE, NARROW, Window, ask_swap, at_the_counter, click, eventually, go, look, press, retype,
+    says, settle, show, window_on,
+};
+use crate::picture::{CpuRenderer, assert_kept};
+use crate::widgets::Scene;
 
-/// What a picture shows.
-struct Shot {
-    name: &'static str,
-    size: [f32; 2],
-    appearance: Appearance,
-    recipe: &'static str,
-    version: Option<&'static str>,
-    line: Option<&'static str>,
-    lens: Lens,
-    /// The ingredient that goes and the one that comes, when the picture is of the swap.
-    swap: Option<(&'static str, &'static str)>,
+const OF_THE_README: &str = "assets/pictures";
+const KEPT: &str = "tests/kept-pictures";
+
+fn take_in_hand(window: &mut Window, line: &str) {
+    window.state_mut().view_mut().line_in_hand = LineId::new(line).ok();
+    settle(window);
 }
 
-const WIDE: [f32; 2] = [1920.0, 1080.0];
-const NARROW: [f32; 2] = [1024.0, 700.0];
-const MIDDLE: [f32; 2] = [1360.0, 860.0];
+fn look_for(window: &mut Window, lens: Lens) {
+    window.state_mut().view_mut().lens = lens;
+    settle(window);
+}
 
-const OF_THE_README: [Shot; 2] = [
-    Shot {
-        name: "recipe",
-        size: MIDDLE,
-        appearance: Appearance::Light,
-        recipe: "hazelthwaite",
-        version: Some("ketterby"),
-        line: Some("sweetener"),
-        lens: Lens::Sugar,
-        swap: None,
-    },
-    Shot {
-        name: "swap",
-        size: MIDDLE,
-        appearance: Appearance::Dark,
-        recipe: "hazelthwaite",
-        version: None,
-        line: None,
-        lens: Lens::Sugar,
-        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
-    },
-];
+#[test]
+fn those_of_the_readme_show_the_program_as_it_is() {
+    let mut recipe = window_on(MIDDLE, Area::Recipe, "hazelthwaite", Some("ketterby"));
+    take_in_hand(&mut recipe, "sweetener");
+    assert_kept(&drawn(&mut recipe), OF_THE_README, "recipe");
+    let mut swap = window_on(MIDDLE, Area::Swap, "hazelthwaite", None);
+    ask_swap(&mut swap, "tambrel-chestnut", "ketterby-chestnut");
+    look(&mut swap, Appearance::Dark);
+    assert_kept(&drawn(&mut swap), OF_THE_README, "swap");
+}
 
-const SHOTS: [Shot; 8] = [
-    Shot {
-        name: "recipe-light-wide",
-        size: WIDE,
-        appearance: Appearance::Light,
-        recipe: "hazelthwaite",
-        version: Some("ketterby"),
-        line: Some("sweetener"),
-        lens: Lens::Sugar,
-        swap: None,
-    },
-    Shot {
-        name: "recipe-dark-wide",
-        size: WIDE,
-        appearance: Appearance::Dark,
-        recipe: "ninebell",
-        version: Some("agar"),
-        line: None,
-        lens: Lens::Cost,
-        swap: None,
-    },
-    Shot {
-        name: "recipe-light-narrow",
-        size: NARROW,
-        appearance: Appearance::Light,
-        recipe: "hazelthwaite",
-        version: None,
-        line: Some("sweetener"),
-        lens: Lens::Sugar,
-        swap: None,
-    },
-    Shot {
-        name: "recipe-dark-narrow",
-        size: NARROW,
-        appearance: Appearance::Dark,
-        recipe: "copper-plum",
-        version: Some("milk"),
-        line: None,
-        lens: Lens::Heat,
-        swap: None,
-    },
-    Shot {
-        name: "recipe-light-middle",
-        size: MIDDLE,
-        appearance: Appearance::Light,
-        recipe: "ninebell",
-        version: None,
-        line: Some("pearls"),
-        lens: Lens::Uncertainty,
-        swap: None,
-    },
-    Shot {
-        name: "recipe-dark-middle",
-        size: MIDDLE,
-        appearance: Appearance::Dark,
-        recipe: "quillmere",
-        version: None,
-        line: None,
-        lens: Lens::Sweetness,
-        swap: None,
-    },
-    Shot {
-        name: "swap-light-wide",
-        size: WIDE,
-        appearance: Appearance::Light,
-        recipe: "hazelthwaite",
-        version: None,
-        line: None,
-        lens: Lens::Sugar,
-        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
-    },
-    Shot {
-        name: "swap-dark-narrow",
-        size: NARROW,
-        appearance: Appearance::Dark,
-        recipe: "hazelthwaite",
-        version: None,
-        line: None,
-        lens: Lens::Sugar,
-        swap: Some(("tambrel-chestnut", "ketterby-chestnut")),
-    },
-];
+fn drawn(window: &mut Window) -> image::RgbaImage {
+    window.render().expect("meshes only")
+}
 
-fn harness(shot: &Shot) -> Harness<'static, App> {
+/// Half as wide and high: small enough to be kept.
+fn assert_screen(window: &mut Window, name: &str) {
+    let picture = drawn(window);
+    let (width, height) = (picture.width() / 2, picture.height() / 2);
+    assert_kept(&thumbnail(&picture, width, height), KEPT, name);
+}
+
+#[test]
+fn every_area_looks_as_it_did() {
+    use Appearance::{Contrast, Dark, Light};
+    let mut window = window_on(NARROW, Area::Recipe, "copper-plum", Some("milk"));
+    look_for(&mut window, Lens::Heat);
+    look(&mut window, Dark);
+    assert_screen(&mut window, "recipe");
+    look_for(&mut window, Lens::Sugar);
+    show(&mut window, "hazelthwaite", None);
+    ask_swap(&mut window, "tambrel-chestnut", "ketterby-chestnut");
+    for (area, appearance) in [
+        (Area::Swap, Contrast),
+        (Area::Variations, Light),
+        (Area::Lesson, Contrast),
+        (Area::Serving, Dark),
+        (Area::Counter, Light),
+        (Area::Findings, Light),
+    ] {
+        go(&mut window, area);
+        look(&mut window, appearance);
+        assert_screen(&mut window, &format!("{area:?}").to_lowercase());
+    }
+    let powder = IngredientId::new("tambrel-chestnut").unwrap();
+    at_the_counter(&mut window, CounterItem::Ingredient(powder));
+    assert_screen(&mut window, "ingredient");
+    go(&mut window, Area::Compare);
+    click(&mut window, "Beside it: with Ketterby chestnut");
+    assert_screen(&mut window, "compare");
+    go(&mut window, Area::Cards);
+    // What a card says of this day and this machine.
+    retype(&mut window, "Day on the card", "2026-05-04");
+    retype(&mut window, "Folder for the files", "/cards");
+    // The keyboard leaves the field, whose cursor blinks while the page is waited for.
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    eventually(&mut window, "the page", |window| says(window, "Page 1 of"));
+    assert_screen(&mut window, "cards");
+}
+
+/// A widget by itself.
+fn assert_painted(name: &str, [width, height]: [f32; 2], mut content: impl FnMut(&mut egui::Ui)) {
     let mut harness = Harness::builder()
-        .with_size(vec2(shot.size[0], shot.size[1]))
-        .with_max_steps(16)
+        .with_size(Vec2::new(width, height))
+        .with_theme(egui::Theme::Light)
+        .with_context_setup(theme::install)
         .renderer(CpuRenderer::default())
-        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
-    let view = harness.state_mut().view_mut();
-    view.appearance = shot.appearance;
-    view.lens = shot.lens;
-    view.show(Shown {
-        recipe: RecipeId::new(shot.recipe).unwrap(),
-        version: shot.version.map(|version| VersionId::new(version).unwrap()),
-    });
-    view.line_in_hand = shot.line.map(|line| LineId::new(line).unwrap());
-    if let Some((replace, with)) = shot.swap {
-        view.area = Area::Swap;
-        view.swap.question = Some(Question {
-            recipe: RecipeId::new(shot.recipe).unwrap(),
-            version: None,
-            replace: IngredientId::new(replace).unwrap(),
-            with: IngredientId::new(with).unwrap(),
-            adjust: None,
+        .build_ui(|ui| {
+            let fill = theme::palette(ui.visuals()).ground;
+            ui.painter().rect_filled(ui.ctx().content_rect(), 0.0, fill);
+            content(ui);
+        });
+    harness.run();
+    assert_kept(&harness.render().expect("meshes only"), KEPT, name);
+}
+
+#[test]
+fn a_cup_is_painted_as_it_is_filled() {
+    for (name, recipe, version) in [
+        ("cup-hot", "hob-and-ember", None),
+        ("cup-iced", "hob-and-ember", Some("iced")),
+        ("cup-with-a-gap", "hob-and-ember", Some("oat")),
+        ("cup-with-pearls", "ninebell", None),
+    ] {
+        let scene = Scene::new(recipe, version);
+        assert_painted(name, [220.0, 270.0], |ui| {
+            widgets::cup_ui(ui, &scene.screen(), Vec2::new(204.0, 254.0));
         });
     }
-    harness.run();
-    harness
 }
 
-fn draw(shots: &[Shot]) {
-    for shot in shots {
-        let mut harness = harness(shot);
-        if std::env::var_os("EVENSIP_PICTURES").is_some() {
-            keep(&harness.render().expect("meshes only"), shot.name);
-        }
+#[test]
+fn a_level_is_painted_with_its_marks_and_whiskers() {
+    for (name, version, width) in [("level", "iced", 480.0), ("level-with-a-gap", "oat", 300.0)] {
+        let scene = Scene::new("hob-and-ember", Some(version));
+        let standard = scene.standard.as_ref().expect("approved");
+        let (difference, words) = (&standard.difference, "the standard of 2026-05-04");
+        assert_painted(name, [width + 16.0, 330.0], |ui| {
+            widgets::level_ui(ui, difference, words, Speaker::without_book());
+            widgets::level_strip_ui(ui, difference, words, Speaker::without_book());
+        });
     }
 }
 
 #[test]
-fn of_the_readme() {
-    draw(&OF_THE_README);
-}
-
-#[test]
-fn of_every_size_and_theme() {
-    draw(&SHOTS);
+fn why_a_figure_is_what_it_is_is_painted() {
+    let scene = Scene::new("pear-drift", None);
+    assert_painted("why-sweetness", [420.0, 420.0], |ui| {
+        widgets::why_ui(ui, &scene.screen(), Measurand::Sweetness);
+    });
 }

@@ -7,11 +7,12 @@ use evensip::book_file::{built_in_book, parse, write};
 use evensip::exchange::{
     DecimalSign, DecimalSigns, Outcome, guess_mapping, read_table, review_price_list,
 };
-use evensip::ui::Area;
 use evensip::ui::counter_area::CounterItem;
 use evensip::workbench::today;
 
-use crate::window::{Window, book, click, press, type_into, window_of};
+use crate::at_the_window::{
+    Window, WindowBuilder, at_the_counter, book, click, press, type_into, type_on, undo,
+};
 
 const POWDER: &str = "tambrel-chestnut";
 const FIELD: &str = "Price of a pack";
@@ -25,19 +26,17 @@ fn price(window: &Window) -> Price {
     item(&book(window)).price.unwrap()
 }
 
-fn window() -> Window {
-    let mut window = window_of([1360.0, 1600.0], None);
-    let view = window.state_mut().view_mut();
-    view.area = Area::Counter;
-    let counter = &mut window.state_mut().areas_mut().counter;
-    counter.show(CounterItem::Ingredient(IngredientId::new(POWDER).unwrap()));
-    window.run();
+/// A window on the sheet of the powder.
+fn window(book: Book) -> Window {
+    let mut window = WindowBuilder::of([1360.0, 1600.0]).with_book(book).open();
+    let powder = IngredientId::new(POWDER).unwrap();
+    at_the_counter(&mut window, CounterItem::Ingredient(powder));
     window
 }
 
 #[test]
 fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
-    let mut window = window();
+    let mut window = window(built_in_book().unwrap());
     let before = item(&book(&window));
     let old = before.price.clone().unwrap();
     assert!(window.query_by_label("prices so far").is_none());
@@ -45,9 +44,7 @@ fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
     // Typed in two goes, as a person does: only what was paid before is kept.
     type_into(&mut window, FIELD, &format!("1 for {} g", old.grams));
     press(&mut window, Modifiers::COMMAND, Key::A);
-    let text = format!("{dearer} for {} g", old.grams);
-    window.get_by_label(FIELD).type_text(&text);
-    window.run();
+    type_on(&mut window, &format!("{dearer} for {} g", old.grams));
     press(&mut window, Modifiers::NONE, Key::Tab);
     let after = item(&book(&window));
     assert_eq!(
@@ -69,14 +66,14 @@ fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
     assert!(window.query_by_label("+25.0\u{a0}%").is_some());
     let each = format!("{:.2}", 1000.0 * old.pack / old.grams);
     assert!(window.query_by_label(&each).is_some(), "{each}");
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(item(&book(&window)), before);
     assert!(window.query_by_label("prices so far").is_none());
 }
 
 #[test]
 fn a_price_that_never_was_is_removed_with_its_button_and_comes_back_with_undo() {
-    let mut window = window();
+    let mut window = window(built_in_book().unwrap());
     let old = price(&window);
     type_into(&mut window, FIELD, &format!("99 for {} g", old.grams));
     press(&mut window, Modifiers::NONE, Key::Tab);
@@ -87,7 +84,7 @@ fn a_price_that_never_was_is_removed_with_its_button_and_comes_back_with_undo() 
     click(&mut window, &words);
     assert!(item(&book(&window)).earlier_prices.is_empty());
     assert!((price(&window).pack - 99.0).abs() < 1e-9);
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(item(&book(&window)).earlier_prices.len(), 1);
 }
 
@@ -104,15 +101,7 @@ fn many_prices_show_the_newest_until_all_are_asked_for() {
         })
         .collect();
     book.ingredients.put(powder);
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("prices.ron");
-    std::fs::write(&path, write(&book)).unwrap();
-    let mut window = window_of([1360.0, 1600.0], Some(path));
-    let view = window.state_mut().view_mut();
-    view.area = Area::Counter;
-    let counter = &mut window.state_mut().areas_mut().counter;
-    counter.show(CounterItem::Ingredient(IngredientId::new(POWDER).unwrap()));
-    window.run();
+    let mut window = window(book);
     let days = |window: &Window| -> Vec<String> {
         let found = window.query_all_by_role(Role::Label);
         found

@@ -8,21 +8,19 @@
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::sync::Arc;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
-use egui::{Key, Modifiers, Role, vec2};
+use egui::{Key, Modifiers};
 use egui_kittest::kittest::Queryable as _;
-use egui_kittest::{Harness, HarnessBuilder};
 use evensip::book::{Book, IngredientId, RecipeId};
 use evensip::book_file::{RecoveryNote, RecoveryPlace, built_in_book, earlier_copies, load, save};
 use evensip::ui::counter_area::CounterItem;
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{Home, NoPicker, Shown};
+use evensip::workbench::Home;
 
-use crate::window::retype;
-
-pub(crate) type Window = Harness<'static, App>;
+use crate::at_the_window::{
+    MIDDLE, Window, WindowBuilder, at_the_counter, click, eventually, focus, press, retype, says,
+    show, type_into, undo,
+};
 
 /// A folder with the sample book in a file.
 pub(crate) struct Shop {
@@ -43,24 +41,14 @@ impl Shop {
     }
 
     pub(crate) fn window(&self) -> Window {
-        self.window_of(Harness::builder())
+        self.builder().open()
     }
 
-    /// The window on the file as a builder makes it.
-    pub(crate) fn window_of(&self, builder: HarnessBuilder<App>) -> Window {
-        let (path, data) = (self.path.clone(), self.data());
-        let mut window = builder
-            .with_size(vec2(1360.0, 860.0))
-            .with_theme(egui::Theme::Light)
-            .with_max_steps(16)
-            .build_eframe(move |cc| {
-                let opening = Opening { path: Some(path) };
-                let mut app = App::with_picker(cc, opening, Arc::new(NoPicker));
-                app.keep_unsaved_work_in(&data);
-                app
-            });
-        window.run();
-        window
+    /// The file on the screen, with what is not saved beside it.
+    pub(crate) fn builder(&self) -> WindowBuilder {
+        WindowBuilder::of(MIDDLE)
+            .with_file(&self.path)
+            .keeping_work_in(self.data())
     }
 
     /// What another program does to the file.
@@ -119,45 +107,10 @@ pub(crate) fn name_on_screen(window: &Window, recipe: &str) -> String {
     name_of(window.state().workbench().book(), recipe)
 }
 
-pub(crate) fn show(window: &mut Window, recipe: &str) {
-    window.state_mut().view_mut().show(Shown {
-        recipe: RecipeId::new(recipe).unwrap(),
-        version: None,
-    });
-    window.run();
-}
-
-pub(crate) fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    window.run();
-}
-
-pub(crate) fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
-    window.key_press_modifiers(modifiers, key);
-    window.run();
-}
-
 /// Renames the recipe in hand as a person does.
 pub(crate) fn type_name(window: &mut Window, name: &str) {
-    window.get_by_label("Name of the recipe").focus();
-    window.run();
-    window.get_by_label("Name of the recipe").type_text(name);
-    window.run();
+    type_into(window, "Name of the recipe", name);
     press(window, Modifiers::NONE, Key::Enter);
-}
-
-pub(crate) fn has(window: &Window, part: &str) -> bool {
-    window.query_by_label_contains(part).is_some()
-}
-
-/// Runs frames until something is there; threads and the pause between two looks at the disk take a while.
-pub(crate) fn eventually(window: &mut Window, what: &str, mut holds: impl FnMut(&Window) -> bool) {
-    let started = Instant::now();
-    while !holds(window) {
-        assert!(started.elapsed() < Duration::from_secs(30), "{what}");
-        std::thread::sleep(Duration::from_millis(20));
-        window.run();
-    }
 }
 
 #[test]
@@ -165,9 +118,9 @@ fn found_work_is_offered_with_its_time_and_what_differs_and_can_be_taken_back() 
     let shop = Shop::new();
     shop.leave_work("Pear Drift of the crash");
     let mut window = shop.window();
-    assert!(has(&window, "May 2026"));
+    assert!(says(&window, "May 2026"));
     click(&mut window, "Pear Drift of the crash");
-    assert!(has(
+    assert!(says(
         &window,
         "name: Pear Drift of the crash instead of Pear Drift"
     ));
@@ -194,25 +147,25 @@ fn found_work_can_be_put_off_and_is_deleted_only_in_two_steps() {
     shop.leave_work("Pear Drift of the crash");
     let mut window = shop.window();
     click(&mut window, "Ask again next time");
-    assert!(!has(&window, "Unsaved work was found"));
+    assert!(!says(&window, "Unsaved work was found"));
     assert_eq!(shop.left_files(), 1);
     click(&mut window, "Book");
     click(&mut window, "Unsaved work that was found…");
     click(&mut window, "Delete it…");
     assert_eq!(shop.left_files(), 1);
-    assert!(has(&window, "for good? The file stays as it is."));
+    assert!(says(&window, "for good? The file stays as it is."));
     // Enter is the harmless answer, and Escape deletes nothing either.
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(has(&window, "Restore this work"));
+    assert!(says(&window, "Restore this work"));
     click(&mut window, "Delete it…");
     press(&mut window, Modifiers::NONE, Key::Escape);
-    assert!(!has(&window, "Unsaved work was found"));
+    assert!(!says(&window, "Unsaved work was found"));
     assert_eq!(shop.left_files(), 1);
     click(&mut window, "Book");
     click(&mut window, "Unsaved work that was found…");
     click(&mut window, "Delete it…");
     click(&mut window, "Delete it for good");
-    assert!(!has(&window, "Unsaved work was found"));
+    assert!(!says(&window, "Unsaved work was found"));
     assert_eq!(shop.left_files(), 0);
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
 }
@@ -223,7 +176,7 @@ fn damaged_work_is_set_aside_with_a_message_and_the_window_opens() {
     fs::create_dir_all(shop.data()).unwrap();
     fs::write(shop.data().join("unsaved-2026-1-1.ron"), "half a book").unwrap();
     let window = shop.window();
-    assert!(has(&window, "unsaved work can't be read"));
+    assert!(says(&window, "unsaved work can't be read"));
     assert!(shop.data().join("unsaved-2026-1-1.damaged").exists());
     assert_eq!(
         *window.state().workbench().home(),
@@ -235,20 +188,23 @@ fn damaged_work_is_set_aside_with_a_message_and_the_window_opens() {
 fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
-    show(&mut window, "snowgate");
+    show(&mut window, "snowgate", None);
     type_name(&mut window, "Snowgate, mine");
     shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
     shop.change("name: \"Snowgate\"", "name: \"Snowgate, theirs\"");
     shop.change("name: \"Hazelthwaite\"", "name: \"Hazelthwaite, theirs\"");
     eventually(&mut window, "the strip", |window| {
-        has(window, "Another program has changed “winter.ron”")
+        says(window, "Another program has changed “winter.ron”")
     });
-    assert!(has(&window, "you have changed 2 of them, too"));
+    assert!(says(&window, "you have changed 2 of them, too"));
     click(&mut window, "Decide…");
-    assert!(has(&window, "name: Pear Drift, mine instead of Pear Drift"));
-    assert!(has(
+    assert!(says(
+        &window,
+        "name: Pear Drift, mine instead of Pear Drift"
+    ));
+    assert!(says(
         &window,
         "name: Pear Drift, theirs instead of Pear Drift"
     ));
@@ -261,7 +217,7 @@ fn a_change_on_disk_is_noticed_and_merged_with_a_choice_for_each_item() {
     ] {
         assert_eq!(name_on_screen(&window, recipe), name);
     }
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(name_on_screen(&window, "hazelthwaite"), "Hazelthwaite");
     assert_eq!(name_on_screen(&window, "snowgate"), "Snowgate, mine");
 }
@@ -271,22 +227,19 @@ fn where_both_changed_a_field_the_values_of_either_side_are_told() {
     let shop = Shop::new();
     let mut window = shop.window();
     let creamer = IngredientId::new("ondry-creamer").unwrap();
-    window.state_mut().view_mut().area = Area::Counter;
-    let item = CounterItem::Ingredient(creamer.clone());
-    window.state_mut().areas_mut().counter.show(item);
-    window.run();
+    at_the_counter(&mut window, CounterItem::Ingredient(creamer));
     retype(&mut window, "label: sugars", "9.5");
     press(&mut window, Modifiers::NONE, Key::Tab);
     shop.change("sugars: (9.0, Label)", "sugars: (8.25, Measured)");
     eventually(&mut window, "the strip", |window| {
-        has(window, "Another program has changed")
+        says(window, "Another program has changed")
     });
     click(&mut window, "Decide…");
     for said in [
         "sugars: 9.5\u{a0}g (label) instead of 9\u{a0}g (label)",
         "sugars: 8.25\u{a0}g (measured) instead of 9\u{a0}g (label)",
     ] {
-        assert!(has(&window, said), "{said}");
+        assert!(says(&window, said), "{said}");
     }
 }
 
@@ -296,7 +249,7 @@ fn a_change_on_disk_is_reloaded_when_nothing_is_unsaved() {
     let mut window = shop.window();
     shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
     eventually(&mut window, "the strip", |window| {
-        has(window, "Another program has changed")
+        says(window, "Another program has changed")
     });
     click(&mut window, "Decide…");
     click(&mut window, "Reload");
@@ -308,13 +261,13 @@ fn a_change_on_disk_is_reloaded_when_nothing_is_unsaved() {
 fn saving_over_an_unseen_change_stops_and_asks() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
     let theirs = fs::read(&shop.path).unwrap();
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert_eq!(fs::read(&shop.path).unwrap(), theirs);
-    assert!(has(
+    assert!(says(
         &window,
         "Nothing was saved, and your changes are still here."
     ));
@@ -327,7 +280,7 @@ fn saving_over_an_unseen_change_stops_and_asks() {
     let theirs = fs::read(&shop.path).unwrap();
     click(&mut window, "Save over it");
     assert_eq!(fs::read(&shop.path).unwrap(), theirs);
-    assert!(has(&window, "Snowgate, theirs"));
+    assert!(says(&window, "Snowgate, theirs"));
     click(&mut window, "Keep mine as a copy");
     assert_eq!(fs::read(&shop.path).unwrap(), theirs);
     let Home::File(copy) = window.state().workbench().home().clone() else {
@@ -344,11 +297,11 @@ fn saving_over_an_unseen_change_stops_and_asks() {
 fn a_file_that_became_no_book_is_said_once_and_not_saved_over_unasked() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     fs::write(&shop.path, "no book at all").unwrap();
     eventually(&mut window, "the strip", |window| {
-        has(window, "something that is no book")
+        says(window, "something that is no book")
     });
     click(&mut window, "Later");
     // What was put off is not noticed again and again.
@@ -357,7 +310,7 @@ fn a_file_that_became_no_book_is_said_once_and_not_saved_over_unasked() {
         window.run();
         std::thread::sleep(Duration::from_millis(20));
     }
-    assert!(!has(&window, "something that is no book"));
+    assert!(!says(&window, "something that is no book"));
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert_eq!(fs::read_to_string(&shop.path).unwrap(), "no book at all");
     click(&mut window, "Save over it");
@@ -389,10 +342,10 @@ fn a_typed_name_that_another_file_has_is_asked_about_first() {
     let before = fs::read(&other).unwrap();
     let mut window = shop.window();
     save_as(&mut window, &other);
-    assert!(has(&window, "A file with this name already exists"));
+    assert!(says(&window, "A file with this name already exists"));
     assert_eq!(fs::read(&other).unwrap(), before);
     press(&mut window, Modifiers::NONE, Key::Escape);
-    assert!(!has(&window, "A file with this name already exists"));
+    assert!(!says(&window, "A file with this name already exists"));
     assert_eq!(fs::read(&other).unwrap(), before);
     assert_eq!(
         *window.state().workbench().home(),
@@ -416,24 +369,24 @@ fn the_book_s_own_file_under_another_spelling_is_not_saved_over_unseen() {
     let link = shop.folder.path().join("link.ron");
     std::os::unix::fs::symlink(&shop.path, &link).unwrap();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     shop.change("name: \"Pear Drift\"", "name: \"Pear Drift, theirs\"");
     let theirs = fs::read(&shop.path).unwrap();
     save_as(&mut window, &link);
     assert_eq!(fs::read(&shop.path).unwrap(), theirs);
-    assert!(has(&window, "was changed by another program"));
+    assert!(says(&window, "was changed by another program"));
 }
 
 #[test]
 fn a_folder_that_is_missing_is_said_and_the_work_stays() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     save_as(&mut window, &shop.folder.path().join("no/such/book.ron"));
-    assert!(has(&window, "the folder does not exist"));
-    assert!(has(&window, "Nothing is lost"));
+    assert!(says(&window, "the folder does not exist"));
+    assert!(says(&window, "Nothing is lost"));
     assert!(window.state().workbench().has_unsaved_changes());
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift, mine");
 }
@@ -442,7 +395,7 @@ fn a_folder_that_is_missing_is_said_and_the_work_stays() {
 fn an_earlier_copy_is_compared_and_taken_back_as_a_step() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     press(&mut window, Modifiers::COMMAND, Key::S);
     assert_eq!(earlier_copies(&shop.path).unwrap().len(), 1);
@@ -455,14 +408,17 @@ fn an_earlier_copy_is_compared_and_taken_back_as_a_step() {
     window.get_by_label_contains(&year).click();
     window.run();
     eventually(&mut window, "the copy", |window| {
-        has(window, "Since then, on the screen")
+        says(window, "Since then, on the screen")
     });
     click(&mut window, "Pear Drift, mine");
-    assert!(has(&window, "name: Pear Drift, mine instead of Pear Drift"));
+    assert!(says(
+        &window,
+        "name: Pear Drift, mine instead of Pear Drift"
+    ));
     click(&mut window, "Restore this copy");
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
     assert!(window.state().workbench().has_unsaved_changes());
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift, mine");
 }
 
@@ -470,7 +426,7 @@ fn an_earlier_copy_is_compared_and_taken_back_as_a_step() {
 fn an_earlier_copy_opens_by_itself_and_is_never_saved_over() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
+    show(&mut window, "pear-drift", None);
     type_name(&mut window, "Pear Drift, mine");
     press(&mut window, Modifiers::COMMAND, Key::S);
     let copy = earlier_copies(&shop.path).unwrap()[0].path.clone();
@@ -484,7 +440,7 @@ fn an_earlier_copy_opens_by_itself_and_is_never_saved_over() {
     window.get_by_label_contains(&year).click();
     window.run();
     eventually(&mut window, "the copy", |window| {
-        has(window, "Since then, on the screen")
+        says(window, "Since then, on the screen")
     });
     click(&mut window, "Open as a copy");
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
@@ -493,7 +449,7 @@ fn an_earlier_copy_opens_by_itself_and_is_never_saved_over() {
         Home::Nowhere(_)
     ));
     save_as(&mut window, &copy);
-    assert!(has(&window, "an earlier copy stays as it is"));
+    assert!(says(&window, "an earlier copy stays as it is"));
     assert_eq!(fs::read(&copy).unwrap(), before);
 }
 
@@ -501,10 +457,10 @@ fn an_earlier_copy_opens_by_itself_and_is_never_saved_over() {
 fn approvals_say_who_why_and_what_changed_and_lead_back() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "hob-and-ember");
-    assert!(has(&window, "2026-10-12 — original, by Maren and Idris"));
-    assert!(has(&window, "Half a scoop more creamer"));
-    assert!(has(&window, "2 scoops instead of 1½ scoops"));
+    show(&mut window, "hob-and-ember", None);
+    assert!(says(&window, "2026-10-12 — original, by Maren and Idris"));
+    assert!(says(&window, "Half a scoop more creamer"));
+    assert!(says(&window, "2 scoops instead of 1½ scoops"));
     let versions = |window: &Window| {
         let id = RecipeId::new("hob-and-ember").unwrap();
         let book = window.state().workbench().book();
@@ -513,10 +469,10 @@ fn approvals_say_who_why_and_what_changed_and_lead_back() {
     let before = versions(&window);
     click(&mut window, "Go back to the approval of 2026-02-09");
     assert_eq!(versions(&window), before + 1);
-    assert!(has(&window, "as approved on 2026-02-09"));
+    assert!(says(&window, "as approved on 2026-02-09"));
     // From the latest approval to the draft that goes back to the first one.
-    assert!(has(&window, "1½ scoops instead of 2 scoops"));
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    assert!(says(&window, "1½ scoops instead of 2 scoops"));
+    undo(&mut window);
     assert_eq!(versions(&window), before);
 }
 
@@ -524,14 +480,13 @@ fn approvals_say_who_why_and_what_changed_and_lead_back() {
 fn a_name_that_is_emptied_stays_with_a_sentence() {
     let shop = Shop::new();
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
-    window.get_by_label("Name of the recipe").focus();
-    window.run();
+    show(&mut window, "pear-drift", None);
+    focus(&mut window, "Name of the recipe");
     press(&mut window, Modifiers::COMMAND, Key::A);
     press(&mut window, Modifiers::NONE, Key::Backspace);
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert_eq!(name_on_screen(&window, "pear-drift"), "Pear Drift");
-    assert!(has(&window, "A recipe needs a name"));
+    assert!(says(&window, "A recipe needs a name"));
 }
 
 #[test]
@@ -539,6 +494,6 @@ fn characters_that_nobody_sees_are_named_below_the_name() {
     let shop = Shop::new();
     shop.change("name: \"Pear Drift\"", "name: \"Pear\u{202e} Drift\"");
     let mut window = shop.window();
-    show(&mut window, "pear-drift");
-    assert!(has(&window, "invisible characters: U+202E"));
+    show(&mut window, "pear-drift", None);
+    assert!(says(&window, "invisible characters: U+202E"));
 }

@@ -2,8 +2,9 @@
 
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{
-    Amount, Basis, Book, Composition, Entry, Evidence, Figure, Form, Ingredient, IngredientId,
-    Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, VersionId, Vessel, VesselId, VesselKind,
+    Amount, Book, Composition, Entry, Evidence, Figure, Form, Ingredient, IngredientId, Line,
+    LineId, Measure, MeasureId, MeasureKind, Nominal, Nutrient, Recipe, RecipeId, Role, Stage,
+    VersionId, Vessel, VesselId, VesselKind,
 };
 
 /// The built-in book.
@@ -39,7 +40,6 @@ pub(crate) fn ingredient(
         form,
         role,
         composition: Composition {
-            basis: Basis::Per100Grams,
             printed: figures
                 .iter()
                 .map(|&(nutrient, value)| (nutrient, Figure::new(value, Evidence::Published)))
@@ -100,6 +100,14 @@ pub(crate) fn cup(id: &str, mass: f64, specific_heat: f64) -> Vessel {
             VesselKind::Cup,
             500.0,
         )
+    }
+}
+
+/// A measure that nobody has weighed, by what stands on it.
+pub(crate) fn measure(id: &str, kind: MeasureKind, nominal: Nominal) -> Measure {
+    Measure {
+        nominal: Some(nominal),
+        ..Measure::new(MeasureId::new(id).unwrap(), id.to_owned(), kind)
     }
 }
 

@@ -1,9 +1,6 @@
 //! What is long stays quick: versions on versions, and batches in batches.
 
-#![allow(clippy::print_stdout, reason = "a test tells what it measured")]
-
 use std::fmt::Write as _;
-use std::time::{Duration, Instant};
 
 use evensip::balance::{Measurand, Slots, VersionBalances, figures, prepare};
 use evensip::book::{FindingKind, Lineages, Place, RecipeId, VersionId, findings, resolve};
@@ -12,7 +9,8 @@ use evensip::ui::Area;
 use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
-use crate::counter::window_of;
+use crate::at_the_window::{MIDDLE, WindowBuilder, go};
+use crate::growth::{TENFOLD, growth};
 
 /// Versions in a chain, each with a change of its own.
 pub(crate) fn chain(versions: usize) -> String {
@@ -43,47 +41,31 @@ pub(crate) fn chain(versions: usize) -> String {
 
 #[test]
 fn versions_in_a_chain_are_all_balanced_in_linear_time() {
-    let took = |count: usize| {
-        let (book, _) = parse(&chain(count)).unwrap();
+    let [few, many] = [300, 3_000].map(|count| parse(&chain(count)).unwrap().0);
+    let ratio = growth([&few, &many], |book| {
         let recipe = book.recipes.iter().next().unwrap();
-        let started = Instant::now();
-        let mut balances = VersionBalances::new(&book, recipe);
+        let mut balances = VersionBalances::new(book, recipe);
         for version in &recipe.versions {
             assert!(balances.balance(Some(&version.id)).is_some());
             assert!(balances.standard(Some(&version.id)).is_none());
         }
-        started.elapsed()
-    };
-    took(50);
-    let (few, many) = (took(300), took(3_000));
-    // Ten times as many take ten times as long, with room for a busy machine; quadratic would be a hundred.
-    assert!(
-        many < few * 40 + Duration::from_millis(200),
-        "{few:?}, {many:?}"
-    );
+    });
+    assert!(ratio < TENFOLD, "{ratio}");
 }
 
 #[test]
 fn versions_in_a_chain_are_all_checked_in_linear_time() {
-    let took = |count: usize| {
-        let (book, _) = parse(&chain(count)).unwrap();
-        let started = Instant::now();
-        let found = findings(&book);
+    let [few, many] = [2_000, 20_000].map(|count| parse(&chain(count)).unwrap().0);
+    let ratio = growth([&few, &many], |book| {
+        let found = findings(book);
         assert!(
             !found
                 .iter()
                 .any(|finding| finding.kind == FindingKind::TooManyToCheck),
             "{found:?}"
         );
-        started.elapsed()
-    };
-    took(100);
-    let (few, many) = (took(2_000), took(20_000));
-    // Ten times as many take ten times as long, with room for a busy machine; quadratic would be a hundred.
-    assert!(
-        many < few * 40 + Duration::from_millis(200),
-        "{few:?}, {many:?}"
-    );
+    });
+    assert!(ratio < TENFOLD, "{ratio}");
 }
 
 /// A kitchen in which each batch is made of the one before it.
@@ -123,28 +105,19 @@ fn a_batch_holds_what_went_in_however_deep_it_is_made() {
     }
 }
 
-fn opened(text: &str, area: Area) -> Duration {
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("book.ron");
-    std::fs::write(&path, text).unwrap();
-    let started = Instant::now();
-    let mut window = window_of([1360.0, 860.0], Some(path));
-    window.state_mut().view_mut().area = area;
-    window.run();
-    started.elapsed()
-}
-
 #[test]
 fn the_window_lives_with_a_deep_kitchen_and_a_long_chain_of_versions() {
-    let few = opened(&kitchen(10), Area::Counter);
-    let deep = opened(&kitchen(200), Area::Counter);
-    println!("counter: {few:?} with ten batches in each other, {deep:?} with two hundred");
-    let short = opened(&chain(10), Area::Recipe);
-    let long = opened(&chain(5_000), Area::Recipe);
-    println!("recipe: {short:?} with ten versions, {long:?} with five thousand");
-    // Generous: a busy machine without optimisation.
-    assert!(deep < few + Duration::from_secs(20), "{deep:?}");
-    assert!(long < short + Duration::from_secs(20), "{long:?}");
+    for (text, sizes, area) in [
+        (kitchen as fn(usize) -> String, [20, 200], Area::Counter),
+        (chain, [500, 5_000], Area::Recipe),
+    ] {
+        let [few, many] = sizes.map(|size| parse(&text(size)).unwrap().0);
+        let ratio = growth([&few, &many], |book| {
+            let mut window = WindowBuilder::of(MIDDLE).with_book(book.clone()).open();
+            go(&mut window, area);
+        });
+        assert!(ratio < TENFOLD, "{area:?}: {ratio}");
+    }
 }
 
 proptest! {

@@ -4,13 +4,17 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{LineId, RecipeId, State, VersionId};
+use evensip::balance::{Measurand, balance_version};
+use evensip::book::{LineId, RecipeId, State, resolve};
 use evensip::say::Speaker;
 use evensip::ui::theme::{self, Appearance};
-use evensip::ui::{App, Opening};
-use evensip::workbench::{FilePicker, NoPicker, PickRequest, Shown};
+use evensip::workbench::{FilePicker, PickRequest};
+
+use crate::at_the_window::{
+    MIDDLE, NARROW, WIDE, Window, WindowBuilder, book, click, eventually, focus, look, press,
+    retype, says, show, shown, text_of, type_into, type_on, undo, window, window_of,
+};
 
 /// Always picks the same file.
 struct Picks(PathBuf);
@@ -24,73 +28,25 @@ impl FilePicker for Picks {
 /// The field of the sweetener's amount in the recipe that most tests use.
 const SWEETENER: &str = "Amount of House sweetener, syrup";
 
-type Window = Harness<'static, App>;
-
-fn window_of(size: [f32; 2], path: Option<PathBuf>, picker: Arc<dyn FilePicker>) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(size[0], size[1]))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(16)
-        .build_eframe(|cc| App::with_picker(cc, Opening { path }, picker));
-    window.run();
-    window
-}
-
-fn window() -> Window {
-    window_of([1360.0, 860.0], None, Arc::new(NoPicker))
-}
-
-fn show(window: &mut Window, recipe: &str, version: Option<&str>) {
-    let version = version.map(|version| VersionId::new(version).unwrap());
-    window.state_mut().view_mut().show(Shown {
-        recipe: RecipeId::new(recipe).unwrap(),
-        version,
-    });
-    window.run();
-}
-
-fn type_into(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text(text);
-    window.run();
-}
-
-fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
-    window.key_press_modifiers(modifiers, key);
-    window.run();
-}
-
-fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    window.run();
-}
-
 /// Sugar of the version in hand, g.
-fn sugar(window: &mut Window) -> f64 {
-    let workbench = window.state().workbench();
-    let shown = window.state().view().shown_in(workbench.book()).unwrap();
-    let recipe = workbench.book().recipe(&shown.recipe).unwrap();
-    let balance =
-        evensip::balance::balance_version(workbench.book(), recipe, shown.version.as_ref())
-            .unwrap();
-    balance
-        .figures
-        .get(evensip::balance::Measurand::TotalSugar)
-        .unwrap()
+fn sugar(window: &Window) -> f64 {
+    let (book, shown) = (book(window), shown(window));
+    let recipe = book.recipe(&shown.recipe).unwrap();
+    let balance = balance_version(&book, recipe, shown.version.as_ref()).unwrap();
+    balance.figures.get(Measurand::TotalSugar).unwrap()
 }
 
 #[test]
 fn a_changed_amount_changes_the_sugar_on_the_screen_and_undo_brings_it_back() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
-    let before = sugar(&mut window);
+    let before = sugar(&window);
     type_into(&mut window, SWEETENER, "2");
-    let after = sugar(&mut window);
+    let after = sugar(&window);
     assert!(after > before + 5.0, "{before} and then {after}");
     assert!(window.query_by_label("unsaved").is_some());
-    press(&mut window, Modifiers::COMMAND, Key::Z);
-    assert!((sugar(&mut window) - before).abs() < 1e-9);
+    undo(&mut window);
+    assert!((sugar(&window) - before).abs() < 1e-9);
     assert!(window.query_by_label("unsaved").is_none());
 }
 
@@ -99,16 +55,13 @@ fn typing_an_amount_is_one_step_named_in_the_tooltip() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     for text in ["1", "5", " ", "ml"] {
-        window.get_by_label(SWEETENER).focus();
-        window.run();
-        window.get_by_label(SWEETENER).type_text(text);
-        window.run();
+        type_into(&mut window, SWEETENER, text);
     }
     assert_eq!(
         window.state().workbench().undo_label().as_deref(),
         Some("change the amount of House sweetener, syrup")
     );
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(window.state().workbench().undo_label(), None);
 }
 
@@ -120,11 +73,8 @@ fn nonsense_stays_in_the_field_as_a_marked_draft_and_changes_nothing() {
     type_into(&mut window, SWEETENER, "a good deal");
     assert_eq!(window.state().workbench().stamp(), stamp);
     press(&mut window, Modifiers::NONE, Key::Tab);
-    assert_eq!(
-        window.get_by_label(SWEETENER).value().as_deref(),
-        Some("a good deal")
-    );
-    assert!(window.query_by_label_contains("not changed").is_some());
+    assert_eq!(text_of(&window, SWEETENER), "a good deal");
+    assert!(says(&window, "not changed"));
 }
 
 #[test]
@@ -133,11 +83,8 @@ fn escape_lets_a_draft_go() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     type_into(&mut window, SWEETENER, "a good deal");
     press(&mut window, Modifiers::NONE, Key::Escape);
-    assert_eq!(
-        window.get_by_label(SWEETENER).value().as_deref(),
-        Some("1 spoon")
-    );
-    assert!(window.query_by_label_contains("not changed").is_none());
+    assert_eq!(text_of(&window, SWEETENER), "1 spoon");
+    assert!(!says(&window, "not changed"));
 }
 
 #[test]
@@ -176,29 +123,20 @@ fn a_change_to_an_approved_version_goes_into_a_new_draft_that_is_shown() {
 fn saved_and_opened_again_the_file_has_the_same_bytes() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("book.ron");
-    let mut window = window_of([1360.0, 860.0], None, Arc::new(Picks(path.clone())));
+    let mut window = WindowBuilder::of(MIDDLE)
+        .with_picker(Arc::new(Picks(path.clone())))
+        .open();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     type_into(&mut window, SWEETENER, "2");
     press(&mut window, Modifiers::COMMAND, Key::S);
-    window.get_by_label("Path to save to").focus();
-    window.run();
-    window
-        .get_by_label("Path to save to")
-        .type_text(&path.display().to_string());
-    window.run();
+    type_into(&mut window, "Path to save to", &path.display().to_string());
     click(&mut window, "Save here");
     let first = std::fs::read(&path).unwrap();
     assert!(window.query_by_label("unsaved").is_none());
     let again = folder.path().join("again.ron");
-    let mut second = window_of([1360.0, 860.0], Some(path), Arc::new(NoPicker));
+    let mut second = WindowBuilder::of(MIDDLE).with_file(path).open();
     press(&mut second, Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
-    second.get_by_label("Path to save to").focus();
-    second.run();
-    press(&mut second, Modifiers::COMMAND, Key::A);
-    second
-        .get_by_label("Path to save to")
-        .type_text(&again.display().to_string());
-    second.run();
+    retype(&mut second, "Path to save to", &again.display().to_string());
     click(&mut second, "Save here");
     assert_eq!(std::fs::read(&again).unwrap(), first);
 }
@@ -207,37 +145,24 @@ fn saved_and_opened_again_the_file_has_the_same_bytes() {
 fn the_dialog_of_the_system_is_asked_on_a_wish() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("picked.ron");
-    let mut window = window_of([1360.0, 860.0], None, Arc::new(Picks(path.clone())));
+    let mut window = WindowBuilder::of(MIDDLE)
+        .with_picker(Arc::new(Picks(path.clone())))
+        .open();
     press(&mut window, Modifiers::COMMAND, Key::S);
     click(&mut window, "Browse…");
-    for _ in 0..200 {
-        if path.exists() {
-            break;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-        window.run();
-    }
-    assert!(path.exists());
+    eventually(&mut window, "the book is saved where it was picked", |_| {
+        path.exists()
+    });
 }
 
 #[test]
 fn a_file_that_is_no_book_leaves_the_sample_open_and_says_why() {
-    let mut window = window_of(
-        [1360.0, 860.0],
-        Some(PathBuf::from("/no/such/book.ron")),
-        Arc::new(NoPicker),
-    );
+    let mut window = WindowBuilder::of(MIDDLE)
+        .with_file("/no/such/book.ron")
+        .open();
     window.run();
-    assert!(
-        window
-            .query_by_label_contains("/no/such/book.ron")
-            .is_some()
-    );
-    assert!(
-        window
-            .query_by_label_contains("Hazelthwaite, approved")
-            .is_some()
-    );
+    assert!(says(&window, "/no/such/book.ron"));
+    assert!(says(&window, "Hazelthwaite, approved"));
 }
 
 #[test]
@@ -246,17 +171,9 @@ fn unsaved_changes_are_asked_about_before_another_book_is_opened() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     type_into(&mut window, SWEETENER, "2");
     press(&mut window, Modifiers::COMMAND, Key::N);
-    assert!(
-        window
-            .query_by_label_contains("has unsaved changes")
-            .is_some()
-    );
+    assert!(says(&window, "has unsaved changes"));
     click(&mut window, "Cancel");
-    assert!(
-        window
-            .query_by_label_contains("has unsaved changes")
-            .is_none()
-    );
+    assert!(!says(&window, "has unsaved changes"));
     assert!(window.query_by_label(SWEETENER).is_some());
     press(&mut window, Modifiers::COMMAND, Key::N);
     click(&mut window, "Discard");
@@ -290,18 +207,10 @@ fn closing_the_window_with_unsaved_changes_asks_first() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     close(&mut window);
-    assert!(
-        window
-            .query_by_label_contains("has unsaved changes")
-            .is_none()
-    );
+    assert!(!says(&window, "has unsaved changes"));
     type_into(&mut window, SWEETENER, "2");
     close(&mut window);
-    assert!(
-        window
-            .query_by_label_contains("has unsaved changes")
-            .is_some()
-    );
+    assert!(says(&window, "has unsaved changes"));
     assert!(!window.state().workbench().wants_to_quit());
     click(&mut window, "Discard");
     assert!(window.state().workbench().wants_to_quit());
@@ -332,14 +241,10 @@ fn arrows_move_through_the_lines_and_typing_replaces_the_amount() {
         LineId::new("sweetener").ok()
     );
     for typed in ["1", "½"] {
-        window.event(egui::Event::Text(typed.to_owned()));
-        window.run();
+        type_on(&mut window, typed);
     }
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert_eq!(
-        window.get_by_label(SWEETENER).value().as_deref(),
-        Some("1½ spoons")
-    );
+    assert_eq!(text_of(&window, SWEETENER), "1½ spoons");
     press(&mut window, Modifiers::NONE, Key::Delete);
     assert!(window.query_by_label(SWEETENER).is_none());
 }
@@ -349,8 +254,7 @@ fn an_ingredient_is_found_and_added_with_the_keyboard_alone() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     press(&mut window, Modifiers::NONE, Key::Insert);
-    window.get_by_label("Find an ingredient").type_text("hon");
-    window.run();
+    type_on(&mut window, "hon");
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert!(window.query_by_label("Amount of Honey, runny").is_some());
 }
@@ -361,19 +265,14 @@ fn a_line_is_moved_with_the_keyboard() {
     show(&mut window, "hazelthwaite", Some("ketterby"));
     press(&mut window, Modifiers::NONE, Key::ArrowDown);
     press(&mut window, Modifiers::ALT, Key::ArrowDown);
-    let workbench = window.state().workbench();
-    let shown = window.state().view().shown_in(workbench.book()).unwrap();
-    let recipe = workbench.book().recipe(&shown.recipe).unwrap();
-    let resolved = evensip::book::resolve(recipe, shown.version.as_ref()).0;
-    assert_eq!(resolved.entries[1].id().as_str(), "powder");
+    assert_eq!(order(&window)[1], "powder");
 }
 
 #[test]
 fn a_sweetener_says_where_it_is_edited_what_the_same_spoon_would_hold_of_the_other_form() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
-    window.get_by_label(SWEETENER).focus();
-    window.run();
+    focus(&mut window, SWEETENER);
     let words = window.get_by_label_contains("the same spoon");
     let words =
         words.value().unwrap_or_default() + &words.accesskit_node().label().unwrap_or_default();
@@ -385,10 +284,9 @@ fn a_sweetener_says_where_it_is_edited_what_the_same_spoon_would_hold_of_the_oth
 
 /// The order of the entries of the version in hand.
 fn order(window: &Window) -> Vec<String> {
-    let workbench = window.state().workbench();
-    let shown = window.state().view().shown_in(workbench.book()).unwrap();
-    let recipe = workbench.book().recipe(&shown.recipe).unwrap();
-    let resolved = evensip::book::resolve(recipe, shown.version.as_ref()).0;
+    let (book, shown) = (book(window), shown(window));
+    let recipe = book.recipe(&shown.recipe).unwrap();
+    let resolved = resolve(recipe, shown.version.as_ref()).0;
     resolved
         .entries
         .iter()
@@ -424,10 +322,7 @@ fn a_row_is_dragged_by_its_grip_to_another_place() {
 fn a_recipe_is_begun_with_the_mouse_alone() {
     let mut window = window();
     click(&mut window, "New recipe");
-    assert_eq!(
-        window.get_by_label("Name of the recipe").value().as_deref(),
-        Some("New recipe")
-    );
+    assert_eq!(text_of(&window, "Name of the recipe"), "New recipe");
     click(&mut window, "Add an ingredient");
     click(&mut window, "Water");
     assert!(window.query_by_label("Amount of Water").is_some());
@@ -475,8 +370,7 @@ fn the_appearance_is_changed_on_a_click() {
 #[test]
 fn what_is_not_stated_is_said_in_words() {
     let mut window = window();
-    window.get_by_label("Book").click();
-    window.run();
+    click(&mut window, "Book");
     click(&mut window, "Unread labels (sample)");
     assert!(window.query_all_by_label_contains("not stated").count() > 0);
 }
@@ -486,14 +380,7 @@ fn an_approval_asks_who_and_sets_the_standard() {
     let mut window = window();
     show(&mut window, "quillmere", None);
     click(&mut window, "Approve this version…");
-    window
-        .get_by_role_and_label(Role::TextInput, "Approved by")
-        .focus();
-    window.run();
-    window
-        .get_by_role_and_label(Role::TextInput, "Approved by")
-        .type_text("Maren");
-    window.run();
+    type_into(&mut window, "Approved by", "Maren");
     click(&mut window, "Approve");
     let recipe = window
         .state()
@@ -505,27 +392,18 @@ fn an_approval_asks_who_and_sets_the_standard() {
     assert_eq!((recipe.state, recipe.approvals.len()), (State::Approved, 1));
 }
 
-/// Types what goes to whatever has the keyboard.
-fn type_on(window: &mut Window, text: &str) {
-    window.event(egui::Event::Text(text.to_owned()));
-    window.run();
-}
-
 #[test]
 fn the_part_of_a_refused_amount_that_could_be_read_does_not_stay() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    let before = window.state().workbench().book().clone();
+    let before = book(&window);
     type_into(&mut window, SWEETENER, "3");
     assert_ne!(*window.state().workbench().book(), before);
     type_on(&mut window, " ladles");
     press(&mut window, Modifiers::NONE, Key::Tab);
     assert_eq!(*window.state().workbench().book(), before);
-    assert_eq!(
-        window.get_by_label(SWEETENER).value().as_deref(),
-        Some("3 ladles")
-    );
-    assert!(window.query_by_label_contains("not changed").is_some());
+    assert_eq!(text_of(&window, SWEETENER), "3 ladles");
+    assert!(says(&window, "not changed"));
     assert_eq!(window.state().workbench().undo_label(), None);
 }
 
@@ -533,7 +411,7 @@ fn the_part_of_a_refused_amount_that_could_be_read_does_not_stay() {
 fn escape_gives_up_what_was_typed_with_the_version_that_it_had_made() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    let before = window.state().workbench().book().clone();
+    let before = book(&window);
     type_into(&mut window, SWEETENER, "3");
     assert!(
         window
@@ -549,10 +427,7 @@ fn escape_gives_up_what_was_typed_with_the_version_that_it_had_made() {
     assert_eq!(*window.state().workbench().book(), before);
     assert_eq!(window.state().view().shown.as_ref().unwrap().version, None);
     assert_eq!(window.state().workbench().undo_label(), None);
-    assert_eq!(
-        window.get_by_label(SWEETENER).value().as_deref(),
-        Some("1 spoon")
-    );
+    assert_eq!(text_of(&window, SWEETENER), "1 spoon");
 }
 
 #[test]
@@ -560,13 +435,7 @@ fn a_new_version_is_counted_from_the_recipe_as_written() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
     type_into(&mut window, SWEETENER, "3");
-    assert_eq!(
-        window
-            .get_by_label("Name of the version")
-            .value()
-            .as_deref(),
-        Some("version 2")
-    );
+    assert_eq!(text_of(&window, "Name of the version"), "version 2");
 }
 
 #[test]
@@ -574,17 +443,10 @@ fn typing_replaces_the_amount_of_an_added_ingredient() {
     let mut window = window();
     show(&mut window, "hazelthwaite", Some("ketterby"));
     press(&mut window, Modifiers::NONE, Key::Insert);
-    window.get_by_label("Find an ingredient").type_text("hon");
-    window.run();
+    type_on(&mut window, "hon");
     press(&mut window, Modifiers::NONE, Key::Enter);
     type_on(&mut window, "7 g");
-    assert_eq!(
-        window
-            .get_by_label("Amount of Honey, runny")
-            .value()
-            .as_deref(),
-        Some("7 g")
-    );
+    assert_eq!(text_of(&window, "Amount of Honey, runny"), "7 g");
 }
 
 #[test]
@@ -654,19 +516,11 @@ fn enter_presses_the_main_button_of_a_dialog() {
 fn opening_the_list_of_ingredients_replaces_nothing_until_another_is_chosen() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    let before = window.state().workbench().book().clone();
+    let before = book(&window);
     click(&mut window, "Ingredient Whole milk");
-    assert!(
-        window
-            .query_by_label_contains("Replaces it by equal measures")
-            .is_some()
-    );
+    assert!(says(&window, "Replaces it by equal measures"));
     press(&mut window, Modifiers::NONE, Key::Enter);
-    assert!(
-        window
-            .query_by_label_contains("Replaces it by equal measures")
-            .is_none()
-    );
+    assert!(!says(&window, "Replaces it by equal measures"));
     assert_eq!(*window.state().workbench().book(), before);
     click(&mut window, "Ingredient Whole milk");
     click(&mut window, "Swap…");
@@ -675,14 +529,12 @@ fn opening_the_list_of_ingredients_replaces_nothing_until_another_is_chosen() {
 
 #[test]
 fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
-    for size in [[1024.0, 700.0], [1360.0, 860.0], [1920.0, 1080.0]] {
-        let mut window = window_of(size, None, Arc::new(NoPicker));
-        let book = window.state().workbench().book().clone();
+    for size in [NARROW, MIDDLE, WIDE] {
+        let mut window = window_of(size);
+        let book = book(&window);
         for recipe in &book.recipes {
             show(&mut window, recipe.id.as_str(), None);
-            let cautions = evensip::balance::balance_version(&book, recipe, None)
-                .unwrap()
-                .cautions;
+            let cautions = balance_version(&book, recipe, None).unwrap().cautions;
             let mut whole = 0;
             for caution in &cautions {
                 let words = evensip::say::Speaker::new(&book).caution(&caution.fact);
@@ -712,8 +564,7 @@ fn every_caution_that_is_shown_is_shown_whole_and_the_others_are_counted() {
 fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    window.get_by_label("Menu price").focus();
-    window.run();
+    focus(&mut window, "Menu price");
     let mut passed = Vec::new();
     for _ in 0..80 {
         press(&mut window, Modifiers::NONE, Key::Tab);
@@ -745,20 +596,16 @@ fn tab_goes_through_the_sheet_before_the_figures_beside_it() {
 fn a_drink_below_its_drinking_temperature_has_no_minutes_to_wait() {
     let mut window = window();
     show(&mut window, "hazelthwaite", None);
-    assert!(
-        window
-            .query_by_label_contains("served below this")
-            .is_some()
-    );
+    assert!(says(&window, "served below this"));
 }
 
 #[test]
 fn every_recipe_is_drawn_in_both_appearances_and_sizes_without_a_panic() {
     for appearance in Appearance::ALL {
-        for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
-            let mut window = window_of(size, None, Arc::new(NoPicker));
-            window.state_mut().view_mut().appearance = appearance;
-            let book = window.state().workbench().book().clone();
+        for size in [NARROW, WIDE] {
+            let mut window = window_of(size);
+            look(&mut window, appearance);
+            let book = book(&window);
             for recipe in &book.recipes {
                 let versions = std::iter::once(None).chain(
                     recipe

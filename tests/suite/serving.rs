@@ -1,72 +1,22 @@
 //! The sheets about the drink as it is served, from outside: what is typed there and what is then said.
 
-use std::sync::Arc;
-
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
-use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId, Vessel, Yardstick};
+use egui::{Key, Modifiers, Role};
+use egui_kittest::kittest::Queryable as _;
+use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, Vessel, Yardstick};
+use evensip::say::Speaker;
+use evensip::ui::Area;
 use evensip::ui::theme::Appearance;
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{NoPicker, Sample, Shown};
+use evensip::workbench::Sample;
 
-type Window = Harness<'static, App>;
-
-fn window_of(size: [f32; 2]) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(size[0], size[1]))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(16)
-        .build_eframe(|cc| App::with_picker(cc, Opening::default(), Arc::new(NoPicker)));
-    window.run();
-    window
-}
+use crate::at_the_window::{
+    NARROW, TALL, WIDE, Window, WindowBuilder, book, click, focus, go, has, look, press, row, rows,
+    says, settle, show, text_of, tick, type_into, undo, window_on,
+};
+use crate::sample::sample;
 
 /// A window that is high enough for every sheet, so that nothing has to be scrolled to.
 fn serving(recipe: &str, version: Option<&str>) -> Window {
-    let mut window = window_of([1360.0, 2600.0]);
-    show(&mut window, recipe, version);
-    window
-}
-
-fn show(window: &mut Window, recipe: &str, version: Option<&str>) {
-    let version = version.map(|version| VersionId::new(version).unwrap());
-    let view = window.state_mut().view_mut();
-    view.show(Shown {
-        recipe: RecipeId::new(recipe).unwrap(),
-        version,
-    });
-    view.area = Area::Serving;
-    window.run();
-}
-
-fn type_into(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text(text);
-    window.run();
-}
-
-fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
-    window.key_press_modifiers(modifiers, key);
-    window.run();
-}
-
-/// The sentences of the rows that have these words in them.
-fn rows(window: &Window, words: &str) -> Vec<String> {
-    let said =
-        |node: &egui_kittest::Node<'_>| node.value().or_else(|| node.accesskit_node().label());
-    window
-        .query_all_by_label_contains(words)
-        .filter_map(|node| said(&node))
-        .collect()
-}
-
-/// The sentence of the row that begins so.
-fn row(window: &Window, begin: &str) -> String {
-    let mut rows = rows(window, begin).into_iter();
-    rows.find(|row| row.starts_with(begin))
-        .unwrap_or_else(|| panic!("no row begins with `{begin}`"))
+    window_on(TALL, Area::Serving, recipe, version)
 }
 
 /// The number behind the colon of a row.
@@ -117,20 +67,12 @@ fn readings_that_are_typed_change_the_minutes_and_undo_takes_them_back() {
     );
     let after = number(&window, LUKEWARM);
     assert!(after < 0.8 * before, "{before} and then {after}");
-    assert!(
-        window
-            .query_by_label_contains("Based on 4 thermometer readings")
-            .is_some()
-    );
+    assert!(says(&window, "Based on 4 thermometer readings"));
     for _ in 0..4 {
-        press(&mut window, Modifiers::COMMAND, Key::Z);
+        undo(&mut window);
     }
     assert!((number(&window, LUKEWARM) - before).abs() < 1e-9);
-    assert!(
-        window
-            .query_by_label_contains("Based on the cup’s stated cooling time")
-            .is_some()
-    );
+    assert!(says(&window, "Based on the cup’s stated cooling time"));
 }
 
 #[test]
@@ -139,23 +81,11 @@ fn half_a_reading_and_one_that_can_not_be_read_change_nothing() {
     let stamp = window.state().workbench().stamp();
     type_into(&mut window, "Minutes of reading 1", "5");
     press(&mut window, Modifiers::NONE, Key::Tab);
-    assert_eq!(
-        window
-            .get_by_label("Minutes of reading 1")
-            .value()
-            .as_deref(),
-        Some("5")
-    );
+    assert_eq!(text_of(&window, "Minutes of reading 1"), "5");
     type_into(&mut window, "Temperature of reading 1", "very hot");
     press(&mut window, Modifiers::NONE, Key::Tab);
-    assert_eq!(
-        window
-            .get_by_label("Temperature of reading 1")
-            .value()
-            .as_deref(),
-        Some("very hot")
-    );
-    assert!(window.query_by_label_contains("not changed").is_some());
+    assert_eq!(text_of(&window, "Temperature of reading 1"), "very hot");
+    assert!(says(&window, "not changed"));
     assert_eq!(window.state().workbench().stamp(), stamp);
 }
 
@@ -164,15 +94,10 @@ fn a_reading_is_taken_away_with_its_button() {
     let mut window = serving("hazelthwaite", None);
     type_into(&mut window, "Minutes of reading 1", "0");
     type_into(&mut window, "Temperature of reading 1", "80");
-    assert!(
-        window
-            .query_by_label_contains("only 1 reading is usable")
-            .is_some()
-    );
-    window.get_by_label("Remove reading 1").click();
-    window.run();
-    assert!(window.query_by_label("Remove reading 1").is_none());
-    let book = window.state().workbench().book().clone();
+    assert!(says(&window, "only 1 reading is usable"));
+    click(&mut window, "Remove reading 1");
+    assert!(!has(&window, "Remove reading 1"));
+    let book = book(&window);
     assert!(
         book.vessels
             .iter()
@@ -185,27 +110,21 @@ fn a_reading_is_taken_away_with_its_button() {
 fn a_yardstick_that_is_turned_on_appears_with_its_publisher_and_goes_again() {
     let mut window = serving("hazelthwaite", None);
     let publisher = "Singapore Food Regulations";
-    assert!(window.query_by_label_contains(publisher).is_none());
-    let toggle = |window: &mut Window| {
-        window
-            .get_by_role_and_label(Role::CheckBox, "Beverage grade, Singapore")
-            .click();
-        window.run();
-    };
+    assert!(!says(&window, publisher));
+    let toggle = |window: &mut Window| tick(window, "Beverage grade, Singapore");
     toggle(&mut window);
-    assert!(window.query_by_label_contains(publisher).is_some());
+    assert!(says(&window, publisher));
     let on = &window.state().workbench().book().settings.yardsticks;
     assert!(on.contains(&Yardstick::SingaporeGrade), "{on:?}");
     toggle(&mut window);
-    assert!(window.query_by_label_contains(publisher).is_none());
+    assert!(!says(&window, publisher));
 }
 
 #[test]
 fn a_cup_of_water_on_a_spoon_of_leaf_gives_about_a_hundred_grams() {
     // Common practice, no source: 125 ml of water on a spoon, a little over 15 ml, of leaf.
     let mut window = serving("hazelthwaite", None);
-    window.get_by_label("Plan: from the leaf you brew").click();
-    window.run();
+    click(&mut window, "Plan: from the leaf you brew");
     type_into(&mut window, "Water of the brew", "125 ml");
     type_into(&mut window, "Leaf of the brew", "16 ml");
     let ready = number(&window, "ready tea");
@@ -216,22 +135,14 @@ fn a_cup_of_water_on_a_spoon_of_leaf_gives_about_a_hundred_grams() {
 #[test]
 fn the_planner_gives_pots_and_times_and_carries_its_strength_into_the_book() {
     let mut window = serving("hazelthwaite", None);
-    window.get_by_label("Tea: Black tea, brewed").click();
-    window.run();
+    click(&mut window, "Tea: Black tea, brewed");
     type_into(&mut window, "Ready tea", "4 l");
     type_into(&mut window, "Strength of the tea", "0.45");
     type_into(&mut window, "Water that a pot holds", "1.5 l");
     type_into(&mut window, "Time when the water is poured on", "9:50");
     assert_eq!(row(&window, "pots"), "pots: 3");
-    assert!(
-        window
-            .query_by_label_contains("Ready at 09:55, use by 13:55")
-            .is_some()
-    );
-    window
-        .get_by_label("Use these figures for Black tea, brewed")
-        .click();
-    window.run();
+    assert!(says(&window, "Ready at 09:55, use by 13:55"));
+    click(&mut window, "Use these figures for Black tea, brewed");
     let tea = window
         .state()
         .workbench()
@@ -241,7 +152,7 @@ fn the_planner_gives_pots_and_times_and_carries_its_strength_into_the_book() {
         .clone();
     let solids = tea.composition.get(Nutrient::TeaSolids).unwrap();
     assert!((solids.value - 0.45).abs() < 1e-9);
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     let tea = window
         .state()
         .workbench()
@@ -256,11 +167,7 @@ fn the_planner_gives_pots_and_times_and_carries_its_strength_into_the_book() {
 fn a_time_that_is_none_is_refused_in_words() {
     let mut window = serving("hazelthwaite", None);
     type_into(&mut window, "Time when the water is poured on", "25:10");
-    assert!(
-        window
-            .query_by_label_contains("is not a time: enter hh:mm")
-            .is_some()
-    );
+    assert!(says(&window, "is not a time: enter hh:mm"));
 }
 
 #[test]
@@ -284,7 +191,7 @@ fn a_drink_with_ice_thins_as_it_stands_and_weighings_give_the_melt_rate() {
         type_into(&mut window, &format!("Grams of weighing {}", at + 1), grams);
     }
     window.get_by_label_contains("Use 2.4").click();
-    window.run();
+    settle(&mut window);
     let rate = window.state().workbench().book().settings.ice_melt_rate;
     assert!(
         rate.is_some_and(|rate| (rate - 2.4).abs() < 1e-9),
@@ -296,17 +203,10 @@ fn a_drink_with_ice_thins_as_it_stands_and_weighings_give_the_melt_rate() {
 #[test]
 fn a_missing_figure_shows_its_name_and_never_nothing() {
     let mut window = serving("hazelthwaite", None);
-    window.get_by_label("Book").click();
-    window.run();
-    window
-        .get_by_role_and_label(
-            Role::Button,
-            Sample::UnreadLabels.name(evensip::say::Speaker::without_book()),
-        )
-        .click();
-    window.run();
-    window.state_mut().view_mut().area = Area::Serving;
-    window.run();
+    click(&mut window, "Book");
+    let unread = Sample::UnreadLabels.name(Speaker::without_book());
+    click(&mut window, unread);
+    go(&mut window, Area::Serving);
     let rows = rows(&window, "per drink not known");
     assert!(!rows.is_empty());
     for row in rows {
@@ -319,18 +219,11 @@ fn a_missing_figure_shows_its_name_and_never_nothing() {
 
 /// A window on the sample book after a change, with the drink hazelthwaite in hand.
 fn serving_changed(change: impl FnOnce(&mut Book)) -> Window {
-    let window = serving("hazelthwaite", None);
-    let mut book = window.state().workbench().book().as_ref().clone();
+    let mut book = sample();
     change(&mut book);
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("book.ron");
-    std::fs::write(&path, evensip::book_file::write(&book)).unwrap();
-    let mut window = Harness::builder()
-        .with_size(vec2(1360.0, 2600.0))
-        .with_max_steps(16)
-        .build_eframe(|cc| App::with_picker(cc, Opening { path: Some(path) }, Arc::new(NoPicker)));
-    window.run();
+    let mut window = WindowBuilder::of(TALL).with_book(book).open();
     show(&mut window, "hazelthwaite", None);
+    go(&mut window, Area::Serving);
     window
 }
 
@@ -354,7 +247,7 @@ fn a_cup_without_a_cooling_time_cools_like_published_ones_and_says_what_to_do() 
         "Based on published cups alone",
         "To narrow it: read a thermometer",
     ] {
-        assert!(window.query_by_label_contains(words).is_some(), "{words}");
+        assert!(says(&window, words), "{words}");
     }
 }
 
@@ -404,8 +297,8 @@ fn the_cost_names_every_part_and_a_figure_can_be_opened() {
         assert!(number(&window, &format!("{part}:")) > 0.0, "{part}");
     }
     window.get_by_label_contains("cost of the drink:").click();
-    window.run();
-    assert!(window.query_by_label_contains("How cost").is_some());
+    settle(&mut window);
+    assert!(says(&window, "How cost"));
 }
 
 #[test]
@@ -422,10 +315,10 @@ fn the_engine_rests_while_nothing_is_typed_and_when_the_planner_is_typed_in() {
 #[test]
 fn every_version_is_drawn_in_both_appearances_and_sizes() {
     for appearance in [Appearance::Light, Appearance::Dark] {
-        for size in [[1024.0, 700.0], [1920.0, 1080.0]] {
-            let mut window = window_of(size);
-            window.state_mut().view_mut().appearance = appearance;
-            let book = window.state().workbench().book().clone();
+        for size in [NARROW, WIDE] {
+            let mut window = window_on(size, Area::Serving, "hazelthwaite", None);
+            look(&mut window, appearance);
+            let book = book(&window);
             for recipe in &book.recipes {
                 let versions = recipe
                     .versions
@@ -441,8 +334,7 @@ fn every_version_is_drawn_in_both_appearances_and_sizes() {
 
 #[test]
 fn a_sheet_is_reached_with_the_keyboard() {
-    let mut window = window_of([1024.0, 700.0]);
-    show(&mut window, "hazelthwaite", None);
+    let mut window = window_on(NARROW, Area::Serving, "hazelthwaite", None);
     let heading = |window: &Window| {
         window
             .get_by_role_and_label(Role::Heading, "Cost and margin")
@@ -450,8 +342,7 @@ fn a_sheet_is_reached_with_the_keyboard() {
             .top()
     };
     let before = heading(&window);
-    window.get_by_label("Go to Cost and margin").focus();
-    window.run();
+    focus(&mut window, "Go to Cost and margin");
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert!(
         heading(&window) < before - 200.0,

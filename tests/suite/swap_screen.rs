@@ -2,43 +2,22 @@
 
 use std::sync::Arc;
 
-use egui::{Key, Modifiers, Role, vec2};
-use egui_kittest::Harness;
+use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{Amount, Book, IngredientId, LineId, Recipe, RecipeId, VersionId, resolve};
-use evensip::say::Language;
-use evensip::swap::Question;
-use evensip::ui::AskedSwap;
-use evensip::ui::{App, Area, Opening};
-use evensip::workbench::{NoPicker, Shown};
+use evensip::book::{Amount, Book, LineId, Recipe, RecipeId, VersionId, resolve};
+use evensip::ui::Area;
 
-use crate::window::{Window, retype, settle};
+use crate::at_the_window::{
+    Size, Window, ask_swap, book, click, focus, has, press, retype, says, shown, speak, tick,
+    type_into, undo, window_on,
+};
 
 const SWEETENER: &str = "House sweetener, syrup";
 
 /// A window with the swap of one ingredient for another in a recipe.
-fn window(size: [f32; 2], recipe: &str, replace: &str, with: &str) -> Window {
-    let mut window = Harness::builder()
-        .with_size(vec2(size[0], size[1]))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(32)
-        .build_eframe(|cc| App::with_picker(cc, Opening { path: None }, Arc::new(NoPicker)));
-    window.run();
-    let recipe = RecipeId::new(recipe).unwrap();
-    let view = window.state_mut().view_mut();
-    view.show(Shown {
-        recipe: recipe.clone(),
-        version: None,
-    });
-    view.area = Area::Swap;
-    view.swap = AskedSwap::asking(Question {
-        recipe,
-        version: None,
-        replace: IngredientId::new(replace).unwrap(),
-        with: IngredientId::new(with).unwrap(),
-        adjust: None,
-    });
-    settle(&mut window);
+fn window(size: Size, recipe: &str, replace: &str, with: &str) -> Window {
+    let mut window = window_on(size, Area::Swap, recipe, None);
+    ask_swap(&mut window, replace, with);
     window
 }
 
@@ -51,45 +30,9 @@ fn chestnut() -> Window {
     )
 }
 
-fn press(window: &mut Window, modifiers: Modifiers, key: Key) {
-    window.key_press_modifiers(modifiers, key);
-    settle(window);
-}
-
-fn click(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::Button, label).click();
-    settle(window);
-}
-
-fn tick(window: &mut Window, label: &str) {
-    window.get_by_role_and_label(Role::CheckBox, label).click();
-    settle(window);
-}
-
-fn type_into(window: &mut Window, field: &str, text: &str) {
-    window.get_by_label(field).focus();
-    window.run();
-    window.get_by_label(field).type_text(text);
-    settle(window);
-}
-
-fn says(window: &Window, words: &str) -> bool {
-    window.query_all_by_label_contains(words).next().is_some()
-}
-
-fn book(window: &Window) -> Arc<Book> {
-    window.state().workbench().book().clone()
-}
-
 fn recipe(window: &Window, id: &str) -> Arc<Recipe> {
     let id = RecipeId::new(id).unwrap();
     book(window).recipe(&id).unwrap().clone()
-}
-
-/// The version that is in hand.
-fn shown(window: &Window) -> Option<VersionId> {
-    let shown = window.state().view().shown_in(&book(window)).unwrap();
-    shown.version
 }
 
 fn amount_of(recipe: &Recipe, version: Option<&VersionId>, line: &str) -> Option<Amount> {
@@ -130,7 +73,7 @@ fn a_line_that_is_held_stays_in_what_is_kept() {
     assert!(says(&window, "1 line locked or limited"));
     click(&mut window, "Keep as new version");
     let after = recipe(&window, "hazelthwaite");
-    let kept = shown(&window).expect("the new version is shown");
+    let kept = shown(&window).version.expect("the new version is shown");
     assert!(before.version(&kept).is_none());
     assert_eq!(
         amount_of(&after, Some(&kept), "sweetener"),
@@ -147,7 +90,7 @@ fn limits_are_typed_in_the_measure_of_the_line() {
     type_into(&mut window, &least, "1½ spoons");
     click(&mut window, "Keep as new version");
     let after = recipe(&window, "hazelthwaite");
-    let kept = shown(&window).unwrap();
+    let kept = shown(&window).version.unwrap();
     let amount = amount_of(&after, Some(&kept), "sweetener").unwrap();
     assert!(amount.number().unwrap() >= 1.5, "{amount:?}");
 }
@@ -184,15 +127,14 @@ fn amounts_set_by_hand_move_the_level_and_change_nothing_until_they_are_kept() {
     click(&mut window, "By hand");
     let stamp = window.state().workbench().stamp();
     let slider = format!("Amount of {SWEETENER}");
-    window.get_by_label(&slider).focus();
-    window.run();
+    focus(&mut window, &slider);
     press(&mut window, Modifiers::NONE, Key::ArrowRight);
     press(&mut window, Modifiers::NONE, Key::ArrowRight);
     assert!(says(&window, "Moved: sweetness"));
     assert_eq!(window.state().workbench().stamp(), stamp);
     click(&mut window, "Keep as new version");
     let after = recipe(&window, "hazelthwaite");
-    let kept = shown(&window).unwrap();
+    let kept = shown(&window).version.unwrap();
     assert!(kept.as_str().ends_with("by-hand"), "{kept}");
     let amount = amount_of(&after, Some(&kept), "sweetener").unwrap();
     assert!(amount.number().unwrap() > 0.5, "{amount:?}");
@@ -239,7 +181,7 @@ fn every_recipe_that_uses_it_is_taken_in_one_step_and_goes_in_one() {
         window.state().workbench().undo_label().as_deref(),
         Some(add.as_str())
     );
-    press(&mut window, Modifiers::COMMAND, Key::Z);
+    undo(&mut window);
     assert_eq!(book(&window), before);
     assert_eq!(window.state().workbench().undo_label(), None);
 }
@@ -264,7 +206,7 @@ fn a_second_pair_is_swapped_in_the_same_drink_and_what_changes_for_guests_is_sai
     tick(&mut window, "be vegan by its ingredients");
     click(&mut window, "Keep as new version");
     let recipe = recipe(&window, "hob-and-ember");
-    let kept = shown(&window).unwrap();
+    let kept = shown(&window).version.unwrap();
     let lines = resolve(&recipe, Some(&kept)).0;
     let used: Vec<&str> = lines.lines().map(|line| line.ingredient.as_str()).collect();
     for wanted in ["ketterby-chestnut", "velloom-rice-creamer"] {
@@ -294,31 +236,24 @@ fn suggestions_of_each_kind_are_chosen_with_the_keyboard() {
     let mut labels = buttons.filter_map(|node| node.accesskit_node().label());
     let label = labels.next().unwrap();
     drop(labels);
-    window.get_by_role_and_label(Role::Button, &label).focus();
-    window.run();
+    focus(&mut window, &label);
     press(&mut window, Modifiers::NONE, Key::Enter);
     let heading = format!("{}{}", label[..1].to_uppercase(), &label[1..]);
-    assert!(window.query_by_label(&heading).is_some(), "{heading}");
+    assert!(has(&window, &heading), "{heading}");
 }
 
 #[test]
 fn in_another_language_limits_are_typed_and_found_in_its_words() {
     let mut window = chestnut();
-    window.state_mut().view_mut().language = Language::from_code("de").unwrap();
-    settle(&mut window);
+    speak(&mut window, "de");
     click(&mut window, "Bedingungen anzeigen");
     let least = format!("Mindestmenge: {SWEETENER}");
     type_into(&mut window, &least, "20 ml");
     assert!(says(&window, "die Einheit dieser Zeile ist: Löffel"));
     retype(&mut window, &least, "1½ Löffel");
-    settle(&mut window);
     assert!(says(&window, "1 Zeile festgehalten oder begrenzt"));
     let sugar = "Zucker je 100\u{a0}ml höchstens";
-    window.get_by_role_and_label(Role::TextInput, sugar).focus();
-    window.run();
-    let field = window.get_by_role_and_label(Role::TextInput, sugar);
-    field.type_text("0,5");
-    settle(&mut window);
+    type_into(&mut window, sugar, "0,5");
     assert!(says(&window, "höchstens 0,5\u{a0}g Zucker je 100\u{a0}ml"));
     click(&mut window, "Alle Bedingungen löschen");
     click(&mut window, "Austausch ändern");

@@ -3,10 +3,12 @@
 use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Book, Ingredient, IngredientId, Role as Part};
-use evensip::book_file::{built_in_book, write};
+use evensip::book_file::built_in_book;
 use evensip::ui::Area;
 
-use crate::window::{Window, click, press, show, type_into, window_of};
+use crate::at_the_window::{
+    TALL, Window, WindowBuilder, click, go, press, settle, show, type_into, type_on,
+};
 
 /// The sample with so many more teas.
 fn with_teas(count: usize) -> Book {
@@ -28,15 +30,11 @@ fn with_teas(count: usize) -> Book {
     book
 }
 
-fn window_with(count: usize, area: Area) -> (Window, tempfile::TempDir) {
-    let folder = tempfile::tempdir().unwrap();
-    let path = folder.path().join("shop.ron");
-    std::fs::write(&path, write(&with_teas(count))).unwrap();
-    let mut window = window_of([1360.0, 2600.0], Some(path));
+fn window_with(count: usize, area: Area) -> Window {
+    let mut window = WindowBuilder::of(TALL).with_book(with_teas(count)).open();
     show(&mut window, "hazelthwaite", None);
-    window.state_mut().view_mut().area = area;
-    window.run();
-    (window, folder)
+    go(&mut window, area);
+    window
 }
 
 /// How many nodes of the screen name one of the added teas.
@@ -46,9 +44,9 @@ fn named(window: &Window) -> usize {
 
 #[test]
 fn a_few_teas_stand_in_a_row_and_many_are_found_by_typing() {
-    let (window, _folder) = window_with(2, Area::Serving);
+    let window = window_with(2, Area::Serving);
     assert_eq!(named(&window), 2);
-    let (mut window, _folder) = window_with(3_000, Area::Serving);
+    let mut window = window_with(3_000, Area::Serving);
     assert_eq!(
         named(&window),
         0,
@@ -61,16 +59,12 @@ fn a_few_teas_stand_in_a_row_and_many_are_found_by_typing() {
         .unwrap();
     click(&mut window, &list);
     assert!((1..60).contains(&named(&window)), "{}", named(&window));
-    window.get_by_label("Find a tea").type_text("tea 2718");
-    window.run();
+    type_on(&mut window, "tea 2718");
     assert_eq!(named(&window), 1);
     click(&mut window, "Hillside tea 2718");
     window.get_by_role_and_label(Role::Button, "Tea: Hillside tea 2718");
     assert!(window.query_by_label("Find a tea").is_none(), "it closes");
-    window.get_by_label("Ready tea").focus();
-    window.run();
-    window.get_by_label("Ready tea").type_text("1 l");
-    window.run();
+    type_into(&mut window, "Ready tea", "1 l");
     assert!(
         window
             .query_by_label("Use these figures for Hillside tea 2718")
@@ -79,17 +73,15 @@ fn a_few_teas_stand_in_a_row_and_many_are_found_by_typing() {
     click(&mut window, "Tea: any tea");
     assert_eq!(named(&window), 0);
     click(&mut window, &list);
-    window.get_by_label("Find a tea").type_text("no such tea");
-    window.run();
+    type_on(&mut window, "no such tea");
     assert!(window.query_by_label("No teas match.").is_some());
-    window.key_press_modifiers(Modifiers::NONE, Key::Escape);
-    window.run();
+    press(&mut window, Modifiers::NONE, Key::Escape);
     assert!(window.query_by_label("Find a tea").is_none());
 }
 
 #[test]
 fn of_thousands_that_may_come_those_in_sight_are_drawn_and_the_keyboard_reaches_the_others() {
-    let (mut window, _folder) = window_with(3_000, Area::Swap);
+    let mut window = window_with(3_000, Area::Swap);
     click(&mut window, "Replace Tambrel chestnut powder");
     assert!(named(&window) < 100, "{}", named(&window));
     type_into(&mut window, "Find a replacement", "hillside");
@@ -98,7 +90,7 @@ fn of_thousands_that_may_come_those_in_sight_are_drawn_and_the_keyboard_reaches_
         window.key_press(Key::ArrowDown);
         window.step();
     }
-    window.run();
+    settle(&mut window);
     window.get_by_label("With Hillside tea 200");
     assert!(window.query_by_label("With Hillside tea 0").is_none());
     press(&mut window, Modifiers::NONE, Key::Enter);

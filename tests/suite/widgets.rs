@@ -1,21 +1,19 @@
-//! The painted widgets: what they say to a screen reader, what they do when clicked, and their pictures.
+//! The painted widgets: what they say to a screen reader and what they do when clicked.
 
 use std::sync::Arc;
 
-use eframe::egui::{self, Vec2, vec2};
+use eframe::egui::vec2;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::balance::{Balance, Lens, Measurand};
+use evensip::balance::{Balance, Lens};
 use evensip::book::{Book, IngredientId, LineId, Recipe, RecipeId, VersionId};
 use evensip::edit::{self, Edit};
 use evensip::say::Speaker;
-use evensip::swap::{Answer, Question, answer, answer_with};
-use evensip::ui::theme::{self, Appearance};
+use evensip::swap::{Answer, Question, answer_with};
+use evensip::ui::theme;
 use evensip::ui::widgets::cup::{Frustum, filling};
 use evensip::ui::{Drafts, Screen, swap_area, widgets};
 use evensip::workbench::{Action, Shown, Standard, Workbench};
-
-use crate::picture::{CpuRenderer, keep};
 
 /// One version of a sample drink with everything that a view reads.
 pub(crate) struct Scene {
@@ -67,120 +65,6 @@ impl Scene {
     }
 }
 
-/// A picture of what `content` draws, in both appearances.
-fn pictures(name: &str, size: Vec2, mut content: impl FnMut(&mut egui::Ui)) {
-    if std::env::var_os("EVENSIP_PICTURES").is_none() {
-        return;
-    }
-    for (appearance, suffix) in [(Appearance::Light, "day"), (Appearance::Dark, "night")] {
-        let mut harness = Harness::builder()
-            .with_size(size)
-            .with_theme(match appearance {
-                Appearance::Light => egui::Theme::Light,
-                Appearance::Dark | Appearance::Contrast => egui::Theme::Dark,
-            })
-            .with_context_setup(theme::install)
-            .renderer(CpuRenderer::default())
-            .build_ui(|ui| {
-                let fill = theme::palette(ui.visuals()).ground;
-                ui.painter().rect_filled(ui.ctx().content_rect(), 0.0, fill);
-                content(ui);
-            });
-        harness.run();
-        keep(
-            &harness.render().expect("meshes only"),
-            &format!("{name}-{suffix}"),
-        );
-    }
-}
-
-#[test]
-fn pictures_of_the_level() {
-    let iced = Scene::new("hob-and-ember", Some("iced"));
-    let oat = Scene::new("hob-and-ember", Some("oat"));
-    for (name, scene) in [("iced", &iced), ("oat", &oat)] {
-        let difference = scene
-            .standard
-            .as_ref()
-            .expect("approved")
-            .difference
-            .clone();
-        for width in [300.0_f32, 480.0, 700.0] {
-            pictures(
-                &format!("level-{name}-{width}"),
-                vec2(width + 16.0, 330.0),
-                |ui| {
-                    widgets::level_ui(
-                        ui,
-                        &difference,
-                        "the standard of 2026-05-04",
-                        Speaker::without_book(),
-                    );
-                    widgets::level_strip_ui(
-                        ui,
-                        &difference,
-                        "the standard of 2026-05-04",
-                        Speaker::without_book(),
-                    );
-                },
-            );
-        }
-    }
-}
-
-#[test]
-fn pictures_of_the_cup() {
-    for (recipe, version) in [
-        ("hob-and-ember", None),
-        ("hob-and-ember", Some("iced")),
-        ("hob-and-ember", Some("oat")),
-        ("ninebell", None),
-        ("copper-plum", None),
-        ("quillmere", None),
-    ] {
-        let scene = Scene::new(recipe, version);
-        let name = format!("cup-{recipe}-{}", version.unwrap_or("plain"));
-        pictures(&name, vec2(396.0, 346.0), |ui| {
-            widgets::cup_ui(ui, &scene.screen(), vec2(380.0, 330.0));
-        });
-    }
-    let scene = Scene::new("ninebell", None);
-    pictures("cup-small", vec2(196.0, 246.0), |ui| {
-        widgets::cup_ui(ui, &scene.screen(), vec2(180.0, 230.0));
-    });
-}
-
-#[test]
-fn pictures_of_the_figures() {
-    for (recipe, version, size) in [
-        ("hob-and-ember", None, vec2(580.0, 700.0)),
-        ("hob-and-ember", Some("oat"), vec2(340.0, 1000.0)),
-    ] {
-        let scene = Scene::new(recipe, version);
-        pictures(
-            &format!("figures-{}", version.unwrap_or("plain")),
-            size,
-            |ui| {
-                widgets::figure_list_ui(ui, &scene.screen());
-            },
-        );
-    }
-    let scene = Scene::new("pear-drift", None);
-    for measurand in [
-        Measurand::Sweetness,
-        Measurand::ServingTemperature,
-        Measurand::Cost,
-    ] {
-        pictures(
-            &format!("why-{}", measurand.key()),
-            vec2(420.0, 420.0),
-            |ui| {
-                widgets::why_ui(ui, &scene.screen(), measurand);
-            },
-        );
-    }
-}
-
 fn question(scene: &Scene, replace: &str, with: &str) -> Question {
     Question {
         recipe: scene.shown.recipe.clone(),
@@ -195,46 +79,6 @@ fn looks(scene: &Scene, answer: Option<Answer>) -> swap_area::SwapLooks {
     answer.map_or_else(swap_area::SwapLooks::default, |answer| {
         swap_area::SwapLooks::answered(&scene.book, answer)
     })
-}
-
-#[test]
-fn pictures_of_the_swap_area() {
-    let scene = Scene::new("hob-and-ember", None);
-    let asked = [
-        ("empty", None),
-        (
-            "goes",
-            Some(question(&scene, "tambrel-chestnut", "tambrel-chestnut")),
-        ),
-        (
-            "answer",
-            Some(question(&scene, "tambrel-chestnut", "ketterby-chestnut")),
-        ),
-        (
-            "gap",
-            Some(question(&scene, "ondry-creamer", "velloom-oat-creamer")),
-        ),
-    ];
-    for (name, question) in asked {
-        let answer = question
-            .as_ref()
-            .and_then(|question| answer(&scene.book, question));
-        for size in [vec2(500.0, 1150.0), vec2(720.0, 700.0), vec2(1150.0, 760.0)] {
-            let mut state = question
-                .clone()
-                .map_or_else(swap_area::SwapState::default, swap_area::SwapState::asking);
-            pictures(&format!("swap-{name}-{}", size.x), size, |ui| {
-                swap_area::swap_area_ui(
-                    ui,
-                    &scene.screen(),
-                    &looks(&scene, answer.clone()),
-                    &mut state,
-                    &mut Drafts::default(),
-                    &mut Vec::new(),
-                );
-            });
-        }
-    }
 }
 
 /// The swap area of a scene that is answered in every frame, as the window does it.
