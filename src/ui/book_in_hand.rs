@@ -4,12 +4,14 @@ use std::sync::Arc;
 
 use crate::book::{Book, Finding};
 use crate::say::Speaker;
-use crate::workbench::{DiskChange, FileState, Home, Message};
+use crate::workbench::{Answers, DiskChange, FileState, Home, Message};
 
 /// The book, its name and its file.
 pub(super) struct BookInHand<'frame> {
     /// The book.
     pub book: &'frame Arc<Book>,
+    /// Answers to what is asked about it.
+    pub answers: Answers<'frame>,
     /// Speaks about it in the units and the language of the window.
     pub speaker: Speaker<'frame>,
     /// Its name.

@@ -22,6 +22,7 @@ mod opening;
 mod perform;
 mod picker;
 mod published;
+mod questions;
 mod recovery;
 mod redirect;
 mod save_outcome;
@@ -35,7 +36,7 @@ mod variations;
 pub use crate::book_file::EarlierCopy;
 pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
 pub use card_previews::PreviewShown;
-pub use derived::{BookStamp, Derived, Standard};
+pub use derived::{Answers, BookQuestion, BookStamp, KEPT_OF_TYPED};
 pub use disk::{Disk, SystemDisk};
 pub use draft::draft_on;
 pub use earlier_shelf::EarlierBook;
@@ -54,6 +55,10 @@ pub use moments::{exact_moment_words, moment_words, today};
 pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
+pub use questions::{
+    BalanceOf, ChangesSince, DifferenceFrom, FindingsOfBook, MixOf, OneUseOf, ServingOf, Standard,
+    StandardOf, SugarsOfBatches,
+};
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

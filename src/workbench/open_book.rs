@@ -3,15 +3,13 @@
 use std::sync::Arc;
 
 use super::action::{Home, Intent, Message, Sample, Shown, Unfiled};
-use super::derived::{BookStamp, Derived, Standard};
+use super::derived::{Answers, BookStamp, Derived};
 use super::kept::BookFile;
 use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::searches::Searches;
-use super::serving::Serving;
 use super::theirs::DiskChange;
-use crate::balance::Balance;
-use crate::book::{Book, Finding, RecipeId, VersionId};
+use crate::book::Book;
 use crate::book_file;
 use crate::edit::{Edit, History};
 use crate::say::Speaker;
@@ -176,46 +174,20 @@ impl Workbench {
         self.focus.take()
     }
 
-    /// How often the engine has been asked since the start.
+    /// How often something was worked out from the book since the start, by the memo or by a search.
     pub fn engine_calls(&self) -> u64 {
         self.derived.engine_calls()
     }
 
-    /// The balance of a version.
-    pub fn balance(
-        &mut self,
-        recipe: &RecipeId,
-        version: Option<&VersionId>,
-    ) -> Option<Arc<Balance>> {
-        self.derived
-            .balance(self.history.book(), self.stamp, recipe, version)
-    }
-
-    /// The standard of a version, and the difference from it.
-    pub fn standard(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Standard> {
-        self.derived
-            .standard(self.history.book(), self.stamp, recipe, version)
-    }
-
-    /// What is said of a version as it is served.
-    pub fn serving(
-        &mut self,
-        recipe: &RecipeId,
-        version: Option<&VersionId>,
-    ) -> Option<Arc<Serving>> {
-        self.derived
-            .serving(self.history.book(), self.stamp, recipe, version)
+    /// The book with everything that can be asked about it.
+    pub fn answers(&self) -> Answers<'_> {
+        self.derived.answers(self.history.book(), self.stamp)
     }
 
     pub(super) fn count_engine_calls(&mut self, was_asked: bool) {
         if was_asked {
             self.derived.count_call();
         }
-    }
-
-    /// What is wrong with the book.
-    pub fn findings(&mut self) -> Arc<Vec<Finding>> {
-        self.derived.findings(self.history.book(), self.stamp)
     }
 
     /// Whether the file dialog of the system is open.

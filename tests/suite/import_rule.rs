@@ -277,6 +277,39 @@ fn only_the_book_file_and_named_places_ask_the_disk() {
     }
 }
 
+/// What works something out from a book, and the stamp of the memo that keeps it.
+const WORKS_OUT: [&str; 18] = [
+    "balance::Kitchen",
+    "balance::balance",
+    "balance::cooling",
+    "balance::declaration",
+    "balance::difference",
+    "balance::figures",
+    "balance::margin",
+    "balance::per_gram",
+    "balance::portion",
+    "balance::prepare",
+    "balance::standard_balance",
+    "balance::standing",
+    "balance::yardstick_reading",
+    "book::difference_of_books",
+    "book::findings",
+    "book::merge",
+    "workbench::BookStamp",
+    "Option<Arc<Book>>",
+];
+
+#[test]
+fn the_screen_works_nothing_out_of_the_book_and_keeps_nothing_of_it() {
+    for (module, file, code) in modules() {
+        let found = WORKS_OUT.iter().find(|word| code.contains(**word));
+        assert!(
+            module != "ui" || found.is_none(),
+            "{file}: the workbench answers questions about the book, each once; found `{found:?}`"
+        );
+    }
+}
+
 #[test]
 fn groups_of_imports_are_seen() {
     for (code, written) in [

@@ -1,12 +1,14 @@
 //! Where the items of the shop are used: recipes and versions, approvals, and readings of measures.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::CounterItem;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };
 use crate::say::{Speaker, say};
+use crate::workbench::{Answers, BookQuestion};
 
 /// A place that needs an item.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,6 +19,22 @@ pub(super) enum Use {
     Approval(RecipeId),
     /// Readings of a measure.
     Readings(MeasureId),
+}
+
+/// Where everything is used.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub(super) struct UsesOfBook;
+
+impl BookQuestion for UsesOfBook {
+    type Answer = Arc<Uses>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        Arc::new(Uses::of(answers.book()))
+    }
+
+    fn stays(&self, before: &Book, now: &Book) -> bool {
+        before.recipes == now.recipes && before.measures == now.measures
+    }
 }
 
 /// All uses of a book.

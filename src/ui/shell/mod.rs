@@ -7,7 +7,7 @@ mod messages;
 mod shelf_list;
 mod top_strip;
 
-use self::drink_rows::DrinkRows;
+use self::drink_rows::{DrinkPlaces, DrinksFor};
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
 use self::cautions::Cautions;
@@ -35,9 +35,9 @@ const WIDEST_SHEET: f32 = 800.0;
 #[derive(Default)]
 pub(super) struct ShellState {
     /// What is searched for in the list of drinks.
-    search: String,
-    /// The rows of the list of drinks.
-    rows: DrinkRows,
+    wanted: DrinksFor,
+    /// Where the rows of that list are.
+    places: DrinkPlaces,
 }
 
 /// The whole window, with the area in front in its place.

@@ -13,14 +13,14 @@ use egui::Ui;
 use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_ui};
 use super::removal::{self, Going};
 use super::{Counter, CounterItem, CounterState};
-use crate::balance::{Measurand, balance_version};
+use crate::balance::Measurand;
 use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
 use crate::edit::Edit;
 use crate::say::Speaker;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::words::{capitalised, quiet_ui};
-use crate::workbench::Action;
+use crate::workbench::{Action, BalanceOf, Shown};
 
 /// From this width on the editor has three columns, in points.
 const THREE: f32 = 1210.0;
@@ -92,7 +92,7 @@ pub(super) fn editor_ui(
         }
         escaped |= sheet.escaped;
         if at == last {
-            let wished = beside::beside_ui(ui, counter, &found, &state.shelf.uses);
+            let wished = beside::beside_ui(ui, counter, &found);
             going = going.take().or(wished);
         }
     });
@@ -282,10 +282,10 @@ fn source_ui(
 
 /// A batch yields at first what goes into it.
 fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
-    let balance = counter
-        .book
-        .recipe(&recipe)
-        .and_then(|recipe| balance_version(counter.book, recipe, None));
+    let balance = counter.answers.to(&BalanceOf(Shown {
+        recipe: recipe.clone(),
+        version: None,
+    }));
     let grams = balance
         .and_then(|balance| balance.figures.get(Measurand::Mass))
         .filter(|grams| *grams > 0.0);

@@ -7,6 +7,7 @@ use egui::Ui;
 
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
 use super::removal;
+use super::uses::UsesOfBook;
 use super::{Counter, CounterItem, CounterState};
 use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
@@ -63,7 +64,8 @@ pub(super) fn editor_ui(
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
             super::entry_sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
-            let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
+            let uses = counter.answers.to(&UsesOfBook);
+            let used = removal::uses_ui(ui, counter, uses.list(&item));
             going = going.take().or(used);
         }
     });

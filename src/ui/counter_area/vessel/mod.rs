@@ -7,6 +7,7 @@ use egui::Ui;
 
 use super::entry_sheet::{EntrySpot, Sheet, VALUE, columns_ui, section_ui};
 use super::removal;
+use super::uses::UsesOfBook;
 use super::{Counter, CounterItem, CounterState};
 use crate::book::{Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
@@ -67,7 +68,8 @@ pub(super) fn editor_ui(
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);
             section_ui(ui, counter.speaker.word("counter-used-in"));
-            let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
+            let uses = counter.answers.to(&UsesOfBook);
+            let used = removal::uses_ui(ui, counter, uses.list(&item));
             going = going.take().or(used);
         }
     });
