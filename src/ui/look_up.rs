@@ -115,10 +115,7 @@ pub(super) fn look_up_ui(
                 }
             }
         });
-    let Some(spot) = taken
-        .and_then(|at| hits.best.get(at))
-        .map(|hit| &hit.spot)
-    else {
+    let Some(spot) = taken.and_then(|at| hits.best.get(at)).map(|hit| &hit.spot) else {
         return true;
     };
     go_to(spot, view);

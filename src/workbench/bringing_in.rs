@@ -7,9 +7,10 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use super::action::Message;
+use super::job::{BrokeDown, Job};
 use super::list_in_hand::{
-    ArrivalOrder, ArrivalReview, Awaited, BringingIn, ListContent, ListInHand, ListTaking,
-    RecipeOrder, RecipeReview, TableOrder, TableReview,
+    ArrivalOrder, ArrivalReview, BringingIn, ListContent, ListInHand, ListTaking, RecipeOrder,
+    RecipeReview, TableOrder, TableReview,
 };
 use super::open_book::Workbench;
 use super::search::Look;
@@ -26,23 +27,17 @@ use crate::swap::Watch;
 impl Workbench {
     pub(super) fn read_list(&mut self, path: PathBuf) {
         let (of, voice) = (path.clone(), self.voice);
-        let work = move || {
+        let work = move |_: &Watch| {
             let bytes = book_file::read_bytes(&of).map_err(|error| voice.read_error(&error))?;
             Ok(content_of(voice, &of, bytes))
         };
-        let awaited = Awaited::start(work, self.wake.clone());
-        self.bringing_in.reading = Some((path, awaited));
+        self.bringing_in.reading = Some(Job::start(path, &self.wake, work));
         self.poll_list(self.file.patience);
     }
 
     pub(super) fn poll_list(&mut self, patience: Duration) {
-        let Some((_, awaited)) = &self.bringing_in.reading else {
-            return;
-        };
-        let Some(content) = awaited.poll(patience) else {
-            return;
-        };
-        let Some((path, _)) = self.bringing_in.reading.take() else {
+        let ended = Job::take_ended(&mut self.bringing_in.reading, patience);
+        let Some((path, content)) = ended else {
             return;
         };
         match content {
@@ -50,7 +45,7 @@ impl Workbench {
                 self.bringing_in.list = Some(ListInHand { path, content });
             }
             Ok(Err(error)) => self.message = Some(Message::Failed(error)),
-            Err(()) => {
+            Err(BrokeDown) => {
                 let path = path.display().to_string();
                 let text = say!(self.voice, "list-broke-down", path: path);
                 self.message = Some(Message::Failed(text));
@@ -69,8 +64,7 @@ impl Workbench {
 
     /// The file that is being read, while that takes longer than usual.
     pub fn list_being_read(&self) -> Option<&Path> {
-        let (path, _) = self.bringing_in.reading.as_ref()?;
-        Some(path)
+        self.bringing_in.reading.as_ref().map(|job| &*job.about)
     }
 
     /// Whether lines of a list are being taken into the book.
@@ -128,25 +122,17 @@ impl Workbench {
             return;
         }
         let (of, voice) = (book.clone(), self.voice);
-        let work = move || match taking.reviewed.as_ref() {
+        let work = move |_: &Watch| match taking.reviewed.as_ref() {
             Ok(reviewed) => edit_of(voice.about(&of), &reviewed.review, &taking.refused),
             Err(error) => Err(error.clone()),
         };
-        let awaited = Awaited::start(work, self.wake.clone());
-        self.bringing_in.taking = Some((book, awaited));
+        self.bringing_in.taking = Some(Job::start(book, &self.wake, work));
         self.poll_taking(self.file.patience);
     }
 
     pub(super) fn poll_taking(&mut self, patience: Duration) {
-        let Some((_, awaited)) = &self.bringing_in.taking else {
-            return;
-        };
-        let Some(edit) = awaited.poll(patience) else {
-            return;
-        };
-        let Some((of, _)) = self.bringing_in.taking.take() else {
-            return;
-        };
+        let ended = Job::take_ended(&mut self.bringing_in.taking, patience);
+        let Some((of, edit)) = ended else { return };
         let failed = match edit {
             // An edit of the whole book would take back what was done since.
             Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => self.changed_meanwhile(),
@@ -158,7 +144,7 @@ impl Workbench {
             }
             Ok(Ok(None)) => return,
             Ok(Err(error)) => error,
-            Err(()) => self.voice.word("list-not-added").to_owned(),
+            Err(BrokeDown) => self.voice.word("list-not-added").to_owned(),
         };
         self.message = Some(Message::Failed(failed));
     }

@@ -37,7 +37,7 @@ impl Workbench {
                 order.clone(),
                 self.cards.fonts.clone(),
                 self.voice,
-                self.wake.clone(),
+                &self.wake,
             );
             self.cards.making = Some((asked, making));
         }
@@ -53,13 +53,7 @@ impl Workbench {
 
     pub(super) fn export_cards(&mut self, order: ExportOrder) {
         let fonts = self.cards.fonts.clone();
-        let export = Export::start(
-            self.book().clone(),
-            order,
-            fonts,
-            self.voice,
-            self.wake.clone(),
-        );
+        let export = Export::start(self.book().clone(), order, fonts, self.voice, &self.wake);
         self.cards.export = Some(export);
     }
 

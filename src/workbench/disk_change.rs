@@ -2,17 +2,18 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{TryRecvError, channel};
 use std::time::{Duration, Instant};
 
 use super::action::{Home, Message};
 use super::file_watch::{FileWatch, SETTLED};
+use super::job::Job;
 use super::open_book::Workbench;
-use super::theirs::{DiskChange, FileState, Found, Look, Seen, Theirs};
+use super::theirs::{DiskChange, FileState, Found, Seen, Theirs};
 use crate::book::{Book, MergeNote, Part, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, OnDisk};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
+use crate::swap::Watch;
 use jiff::ZonedDateTime;
 
 /// How often the file is looked at where the system does not tell of changes.
@@ -98,36 +99,25 @@ impl Workbench {
             return;
         }
         self.file.looked = Some(Instant::now());
-        let (sender, seen) = channel();
-        let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
+        let (disk, path) = (self.file.disk.clone(), path.clone());
         let left = self.file.left;
         let is_missed = self.file.gone || self.file.change.is_some();
-        std::thread::spawn(move || {
-            let seen = match disk.look(&path, &known) {
-                Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
-                    Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
-                }
-                Ok(OnDisk::Gone) => Seen::Gone,
-                Ok(OnDisk::Same) => Seen::Same,
-                // A folder that is away for the moment (a network) is no change; saving will say so.
-                Ok(OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
-            };
-            let is_news = !matches!(seen, Seen::Nothing | Seen::Same) || is_missed;
-            if sender.send(seen).is_ok() && is_news {
-                wake();
+        let work = move |_: &Watch| match disk.look(&path, &known) {
+            Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
+                Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
             }
-        });
-        self.file.look = Some(Look { seen });
+            Ok(OnDisk::Gone) => Seen::Gone,
+            Ok(OnDisk::Same) => Seen::Same,
+            // A folder that is away for the moment (a network) is no change; saving will say so.
+            Ok(OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
+        };
+        let is_news = move |seen: &Seen| is_missed || !matches!(seen, Seen::Nothing | Seen::Same);
+        self.file.look = Some(Job::start_for_news((), &self.wake, is_news, work));
     }
 
     fn poll_look(&mut self) {
-        let Some(look) = &self.file.look else { return };
-        let seen = match look.seen.try_recv() {
-            Ok(seen) => seen,
-            Err(TryRecvError::Empty) => return,
-            Err(TryRecvError::Disconnected) => Seen::Nothing,
-        };
-        self.file.look = None;
+        let ended = Job::take_ended(&mut self.file.look, Duration::ZERO);
+        let Some(((), Ok(seen))) = ended else { return };
         if self.is_saving() {
             return;
         }

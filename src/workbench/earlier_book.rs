@@ -2,15 +2,17 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::Duration;
 
 use super::action::{Home, Message};
 use super::earlier_shelf::EarlierBook;
+use super::job::{BrokeDown, Job};
 use super::moments::moment_words;
 use super::open_book::Workbench;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
+use crate::swap::Watch;
 
 impl Workbench {
     /// The earlier copies, the newest first; `None` until they were asked for and found.
@@ -29,16 +31,12 @@ impl Workbench {
             self.file.earlier.list = Some(Ok(Vec::new()));
             return;
         };
-        let (sender, listing) = channel();
-        let (wake, voice) = (self.wake.clone(), self.voice);
-        std::thread::spawn(move || {
-            let list = earlier_copies(&path)
-                .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()));
-            if sender.send(list).is_ok() {
-                wake();
-            }
-        });
-        self.file.earlier.listing = Some(listing);
+        let voice = self.voice;
+        let work = move |_: &Watch| {
+            earlier_copies(&path)
+                .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()))
+        };
+        self.file.earlier.listing = Some(Job::start((), &self.wake, work));
     }
 
     /// A save has made one more copy.
@@ -49,24 +47,14 @@ impl Workbench {
     }
 
     pub(super) fn look_at_earlier(&mut self, path: PathBuf) {
-        let (sender, reading) = channel();
-        let (disk, wake, now) = (
-            self.file.disk.clone(),
-            self.wake.clone(),
-            self.book().clone(),
-        );
+        let (disk, now) = (self.file.disk.clone(), self.book().clone());
         let (of, voice) = (path.clone(), self.voice);
-        std::thread::spawn(move || {
-            let book = match disk.load(&of) {
-                Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
-                Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
-            };
-            if sender.send(book).is_ok() {
-                wake();
-            }
-        });
+        let work = move |_: &Watch| match disk.load(&of) {
+            Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
+            Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
+        };
         self.file.earlier.looked_at = Some((path, EarlierBook::Reading));
-        self.file.earlier.reading = Some(reading);
+        self.file.earlier.reading = Some(Job::start((), &self.wake, work));
     }
 
     /// Puts the copy that was looked at in place of what is on the screen.
@@ -87,24 +75,14 @@ impl Workbench {
 
     pub(super) fn poll_earlier(&mut self) {
         let shelf = &mut self.file.earlier;
-        match shelf.listing.as_ref().map(Receiver::try_recv) {
-            Some(Ok(list)) => {
-                shelf.list = Some(list);
-                shelf.listing = None;
-            }
-            Some(Err(TryRecvError::Disconnected)) => shelf.listing = None,
-            Some(Err(TryRecvError::Empty)) | None => {}
+        if let Some(((), Ok(list))) = Job::take_ended(&mut shelf.listing, Duration::ZERO) {
+            shelf.list = Some(list);
         }
-        let book = match shelf.reading.as_ref().map(Receiver::try_recv) {
-            Some(Ok(book)) => book,
-            Some(Err(TryRecvError::Disconnected)) => {
+        let ended = Job::take_ended(&mut shelf.reading, Duration::ZERO);
+        if let (Some(((), book)), Some((_, looked_at))) = (ended, &mut shelf.looked_at) {
+            *looked_at = book.unwrap_or_else(|BrokeDown| {
                 EarlierBook::Unreadable(self.voice.word("earlier-broke-down").to_owned())
-            }
-            Some(Err(TryRecvError::Empty)) | None => return,
-        };
-        shelf.reading = None;
-        if let Some((_, looked_at)) = &mut shelf.looked_at {
-            *looked_at = book;
+            });
         }
     }
 }

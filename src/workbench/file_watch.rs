@@ -6,6 +6,7 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
+use super::job::Wake;
 use notify::event::{AccessKind, AccessMode};
 use notify::{Event, EventKind, RecommendedWatcher, RecursiveMode, Watcher as _};
 
@@ -28,7 +29,7 @@ pub(super) struct FileWatch {
 
 impl FileWatch {
     /// Begins to watch, on a thread: the folder may be at the other end of a network.
-    pub(super) fn start(path: &Path, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
+    pub(super) fn start(path: &Path, wake: Wake) -> Self {
         let heard = Arc::new(Mutex::new(Heard::default()));
         let (file, shared) = (path.to_owned(), heard.clone());
         std::thread::spawn(move || {
@@ -75,7 +76,7 @@ fn lock(heard: &Mutex<Heard>) -> std::sync::MutexGuard<'_, Heard> {
 fn watcher_of(
     path: &Path,
     heard: &Arc<Mutex<Heard>>,
-    wake: Arc<dyn Fn() + Send + Sync>,
+    wake: Wake,
 ) -> notify::Result<RecommendedWatcher> {
     // A symbolic link stays; what changes is the file that it leads to.
     let path = path.canonicalize().map_err(notify::Error::io)?;

@@ -2,16 +2,16 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::sync::mpsc::Receiver;
 use std::time::{Duration, Instant};
 
 use super::derived::BookStamp;
 use super::disk::{Disk, SystemDisk};
 use super::earlier_shelf::EarlierShelf;
 use super::file_watch::FileWatch;
+use super::job::Job;
 use super::keeper::Keeper;
-use super::left_work::{LooksForWork, OfferedRecovery};
-use super::theirs::{DiskChange, Found, Look};
+use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
+use super::theirs::{DiskChange, Found, Seen};
 use crate::book::Book;
 use crate::book_file::{Fingerprint, LoadError, Loaded, SaveError, Saved};
 use jiff::Timestamp;
@@ -22,7 +22,6 @@ pub(super) struct Reading {
     pub(super) since: Instant,
     /// The book on the screen as it was when this one was asked for.
     pub(super) asked_at: BookStamp,
-    pub(super) outcome: Receiver<Result<Loaded, LoadError>>,
 }
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
@@ -35,11 +34,11 @@ pub(super) struct BookFile {
     pub(super) patience: Duration,
     /// The file as it was when it was last read or written.
     pub(super) known: Option<Fingerprint>,
-    pub(super) saving: Option<Saving>,
+    pub(super) saving: Option<Job<Saving, Outcome>>,
     /// The book that is being opened.
-    pub(super) reading: Option<Reading>,
+    pub(super) reading: Option<Job<Reading, Result<Loaded, LoadError>>>,
     /// What is being looked at.
-    pub(super) look: Option<Look>,
+    pub(super) look: Option<Job<(), Seen>>,
     pub(super) looked: Option<Instant>,
     /// How the file was changed by another program.
     pub(super) change: Option<DiskChange>,
@@ -52,7 +51,7 @@ pub(super) struct BookFile {
     pub(super) watch: Option<FileWatch>,
     pub(super) keeper: Option<Keeper>,
     /// The look for left work that comes before anything is kept.
-    pub(super) looks_for_work: Option<LooksForWork>,
+    pub(super) looks_for_work: Option<Job<LooksForWork, FoundWork>>,
     /// It was said that unsaved work can't be kept.
     pub(super) keeper_fails: bool,
     /// A file that a save would replace, until the person has answered.
@@ -100,7 +99,7 @@ impl BookFile {
         self.reading = None;
         // What is still being written is a book that is no longer open.
         if let Some(saving) = &mut self.saving {
-            saving.left_behind = true;
+            saving.about.left_behind = true;
         }
         self.earlier = EarlierShelf::default();
     }
@@ -121,7 +120,6 @@ pub struct Replacing {
 pub(super) struct Saving {
     pub(super) path: PathBuf,
     pub(super) book: Arc<Book>,
-    pub(super) outcome: Receiver<Outcome>,
     /// The person wanted the changed file overwritten.
     pub(super) insisted: bool,
     /// Another book was opened meanwhile: the end of the save is told and concerns nothing else.

@@ -1,7 +1,6 @@
 //! Unsaved work that was found when the program began.
 
 use std::path::PathBuf;
-use std::sync::mpsc::Receiver;
 use std::time::Duration;
 
 use crate::book::{Book, BookDifference, ItemId, difference_of_books};
@@ -97,5 +96,4 @@ pub(super) struct FoundWork {
 pub(super) struct LooksForWork {
     pub(super) folder: PathBuf,
     pub(super) pause: Duration,
-    pub(super) found: Receiver<FoundWork>,
 }

@@ -12,6 +12,7 @@ mod earlier_book;
 mod earlier_shelf;
 mod exporting;
 mod file_watch;
+mod job;
 mod keeper;
 mod kept;
 mod left_work;

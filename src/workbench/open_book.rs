@@ -1,11 +1,13 @@
 //! The workbench: one open book, its history and its file.
 
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::action::{Home, Intent, Message, Sample, Shown, Unfiled};
 use super::derived::{Answers, BookStamp, Derived};
+use super::job::{Job, Wake};
 use super::kept::BookFile;
-use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
+use super::picker::{FilePicker, NoPicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::searches::Searches;
 use super::theirs::DiskChange;
@@ -13,6 +15,7 @@ use crate::book::Book;
 use crate::book_file;
 use crate::edit::{Edit, History};
 use crate::say::Speaker;
+use crate::swap::Watch;
 
 /// One open book.
 pub struct Workbench {
@@ -29,8 +32,8 @@ pub struct Workbench {
     pub(super) derived: Derived,
     pub(super) searches: Searches,
     pub(super) picker: Arc<dyn FilePicker>,
-    pub(super) wake: Arc<dyn Fn() + Send + Sync>,
-    pub(super) asking: Option<Asking>,
+    pub(super) wake: Wake,
+    pub(super) asking: Option<Job<PickRequest, Option<PathBuf>>>,
     pub(super) cards: super::card_previews::CardDesk,
     pub(super) bringing_in: super::list_in_hand::BringingIn,
     pub(super) pending: Option<Intent>,
@@ -233,13 +236,9 @@ impl Workbench {
                 Home::File(path) => Some(path.clone()),
                 Home::Nowhere(_) => None,
             };
-            self.asking = Some(Asking::start(
-                self.picker.clone(),
-                request,
-                beside,
-                self.voice,
-                self.wake.clone(),
-            ));
+            let (picker, voice) = (self.picker.clone(), self.voice);
+            let work = move |_: &Watch| picker.pick(request, beside.as_deref(), voice);
+            self.asking = Some(Job::start(request, &self.wake, work));
         }
     }
 
@@ -256,7 +255,7 @@ impl Workbench {
         if self
             .asking
             .as_ref()
-            .is_some_and(|asking| asking.request == PickRequest::Save)
+            .is_some_and(|asking| asking.about == PickRequest::Save)
         {
             // The name was asked for another book.
             self.asking = None;

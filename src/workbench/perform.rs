@@ -3,8 +3,9 @@
 use std::time::Duration;
 
 use super::action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
+use super::job::{BrokeDown, Job};
 use super::open_book::Workbench;
-use super::picker::{PickRequest, Polled};
+use super::picker::PickRequest;
 use crate::book::{Approval, Book, RecipeId, Settings, VersionId, resolve};
 use crate::book_file;
 use crate::edit::Edit;
@@ -33,17 +34,13 @@ impl Workbench {
     }
 
     fn poll_picker(&mut self) {
-        let Some(asking) = &self.asking else { return };
-        let Polled::Answered(answer) = asking.poll() else {
-            return;
-        };
-        let request = asking.request;
-        self.asking = None;
-        match (request, answer) {
-            (PickRequest::Open, Some(path)) => self.intend(Intent::Open(path)),
-            (PickRequest::Save, Some(path)) => self.save_as(path),
-            (PickRequest::List, Some(path)) => self.read_list(path),
-            (_, None) => {}
+        let ended = Job::take_ended(&mut self.asking, Duration::ZERO);
+        match ended {
+            Some((PickRequest::Open, Ok(Some(path)))) => self.intend(Intent::Open(path)),
+            Some((PickRequest::Save, Ok(Some(path)))) => self.save_as(path),
+            Some((PickRequest::List, Ok(Some(path)))) => self.read_list(path),
+            // Cancelled; a dialog that broke down is the same.
+            Some((_, Ok(None) | Err(BrokeDown))) | None => {}
         }
     }
 

@@ -58,8 +58,7 @@ impl BookQuestion for StandardOf {
         let book = answers.book();
         let balance = answers.to(&BalanceOf(self.0.clone()))?;
         let Shown { recipe, version } = &self.0;
-        let (standard, approval) =
-            standard_balance(book, book.recipe(recipe)?, version.as_ref())?;
+        let (standard, approval) = standard_balance(book, book.recipe(recipe)?, version.as_ref())?;
         Some(Arc::new(Standard {
             date: approval.date.clone(),
             by: approval.by.clone(),
@@ -165,7 +164,13 @@ impl BookQuestion for OneUseOf {
         let ingredient = book.ingredient(&self.ingredient)?;
         let mix = answers.to(&MixOf(self.ingredient.clone()))?;
         let one_use = Amount::Count(1.0, self.measure.clone());
-        portion(book, ingredient, &mix, &one_use, f64::from_bits(self.celsius))
+        portion(
+            book,
+            ingredient,
+            &mix,
+            &one_use,
+            f64::from_bits(self.celsius),
+        )
     }
 }
 

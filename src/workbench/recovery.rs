@@ -1,10 +1,10 @@
 //! Keeping unsaved work for the case of a crash, and bringing it back.
 
 use std::path::Path;
-use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
 use super::action::{Home, Message, Unfiled};
+use super::job::{BrokeDown, Job};
 use super::keeper::{Keeper, Order, RecoveryState, Work};
 use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
 use super::moments::moment_words;
@@ -13,6 +13,7 @@ use crate::book::Book;
 use crate::book_file::{RecoveryNote, RecoveryPlace, left_work};
 use crate::edit::WholeBook;
 use crate::say::say;
+use crate::swap::Watch;
 use jiff::Timestamp;
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
@@ -28,44 +29,33 @@ impl Workbench {
     /// The same with another pause between two writes.
     #[must_use]
     pub fn with_recovery_every(mut self, folder: &Path, pause: Duration) -> Self {
-        let (sender, found) = channel();
-        let (folder_of_thread, wake) = (folder.to_owned(), self.wake.clone());
-        std::thread::spawn(move || {
-            let (left, set_aside) = left_work(&folder_of_thread);
-            let found = FoundWork {
+        let looks = LooksForWork {
+            folder: folder.to_owned(),
+            pause,
+        };
+        let folder = looks.folder.clone();
+        let work = move |_: &Watch| {
+            let (left, set_aside) = left_work(&folder);
+            FoundWork {
                 offered: left.into_iter().rev().map(OfferedRecovery::new).collect(),
                 set_aside,
                 // After the look: what lies in the folder by then is of others.
-                place: RecoveryPlace::claim(&folder_of_thread).map_err(|error| error.to_string()),
-            };
-            if sender.send(found).is_ok() {
-                wake();
+                place: RecoveryPlace::claim(&folder).map_err(|error| error.to_string()),
             }
-        });
-        self.file.looks_for_work = Some(LooksForWork {
-            folder: folder.to_owned(),
-            pause,
-            found,
-        });
+        };
+        self.file.looks_for_work = Some(Job::start(looks, &self.wake, work));
         self.poll_left_work(self.file.patience);
         self
     }
 
     /// Takes what was found in the folder of unsaved work. Nothing is kept before that, and everything from then on.
     pub(super) fn poll_left_work(&mut self, patience: Duration) {
-        let Some(looks) = &self.file.looks_for_work else {
-            return;
-        };
-        let found = match looks.found.recv_timeout(patience) {
-            Ok(found) => Some(found),
-            Err(RecvTimeoutError::Timeout) => return,
-            Err(RecvTimeoutError::Disconnected) => None,
-        };
-        let Some(LooksForWork { folder, pause, .. }) = self.file.looks_for_work.take() else {
+        let ended = Job::take_ended(&mut self.file.looks_for_work, patience);
+        let Some((LooksForWork { folder, pause }, found)) = ended else {
             return;
         };
         let place = match found {
-            Some(FoundWork {
+            Ok(FoundWork {
                 offered,
                 set_aside,
                 place,
@@ -79,7 +69,7 @@ impl Workbench {
                 }
                 place
             }
-            None => Err(self.voice.word("recovery-broke-down").to_owned()),
+            Err(BrokeDown) => Err(self.voice.word("recovery-broke-down").to_owned()),
         };
         match place {
             Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),

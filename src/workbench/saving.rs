@@ -5,11 +5,11 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
 use super::action::{Home, Message};
 use super::disk::Disk;
+use super::job::{BrokeDown, Job};
 use super::kept::{Outcome, Replacing, Saving};
 use super::open_book::Workbench;
 use super::picker::PickRequest;
@@ -19,6 +19,7 @@ use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::{Edit, WholeBook};
 use crate::say::say;
+use crate::swap::Watch;
 use jiff::Timestamp;
 
 impl Workbench {
@@ -126,71 +127,58 @@ impl Workbench {
         insisted: bool,
     ) {
         if let Some(saving) = &self.file.saving {
-            let path = saving.path.display().to_string();
+            let path = saving.about.path.display().to_string();
             let text = say!(self.voice, "save-still-running", path: path);
             self.message = Some(Message::Failed(text));
             return;
         }
-        let (sender, outcome) = channel();
-        let (disk, book, wake) = (
-            self.file.disk.clone(),
-            self.book().clone(),
-            self.wake.clone(),
-        );
-        self.file.saving = Some(Saving {
+        let saving = Saving {
             path: path.clone(),
-            book: book.clone(),
-            outcome,
+            book: self.book().clone(),
             insisted,
             left_behind: false,
-        });
-        std::thread::spawn(move || {
+        };
+        let (disk, book) = (self.file.disk.clone(), saving.book.clone());
+        // Nothing stops a save that has begun: half of a book helps nobody.
+        let work = move |_: &Watch| {
             let saved = disk.save(&path, &book, known.as_ref());
             let changed = matches!(saved, Err(SaveError::ChangedOnDisk { .. }));
             let theirs = changed.then(|| Found::read(disk.as_ref(), &path, known.as_ref()));
-            // The workbench may be gone: then nobody waits.
-            if sender.send(Outcome { saved, theirs }).is_ok() {
-                wake();
-            }
-        });
+            Outcome { saved, theirs }
+        };
+        self.file.saving = Some(Job::start(saving, &self.wake, work));
         self.poll_saving(self.file.patience);
         if let Some(saving) = &self.file.saving {
-            let path = saving.path.display().to_string();
+            let path = saving.about.path.display().to_string();
             let text = say!(self.voice, "save-takes-long", path: path);
             self.message = Some(Message::Done(text));
         }
     }
 
     pub(super) fn poll_saving(&mut self, patience: Duration) {
-        let Some(saving) = &self.file.saving else {
-            return;
-        };
-        let outcome = match saving.outcome.recv_timeout(patience) {
-            Ok(outcome) => Some(outcome),
-            Err(RecvTimeoutError::Timeout) => return,
-            Err(RecvTimeoutError::Disconnected) => None,
-        };
-        let Some(saving) = self.file.saving.take() else {
+        let ended = Job::take_ended(&mut self.file.saving, patience);
+        let Some((saving, outcome)) = ended else {
             return;
         };
         if saving.left_behind {
-            self.say_of_book_left_behind(&saving.path, outcome.map(|outcome| outcome.saved));
+            let saved = outcome.map(|outcome| outcome.saved);
+            self.say_of_book_left_behind(&saving.path, saved);
             return;
         }
         match outcome {
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Ok(saved), ..
             }) => self.note_saved(saving, &saved),
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Err(SaveError::ChangedOnDisk { .. }),
                 theirs: Some(theirs),
             }) => {
                 self.note_disk_change(theirs, true);
             }
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Err(error), ..
             }) => self.say_unsaved(&self.voice.save_error(&error), way_out(&error)),
-            None => self.say_unsaved(self.voice.word("save-broke-down"), ELSEWHERE),
+            Err(BrokeDown) => self.say_unsaved(self.voice.word("save-broke-down"), ELSEWHERE),
         }
     }
 

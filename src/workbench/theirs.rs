@@ -2,7 +2,6 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::Receiver;
 
 use super::disk::Disk;
 use crate::book::{Book, BookDifference, Conflict};
@@ -53,11 +52,6 @@ pub struct DiskChange {
     pub at_save: bool,
     pub(super) fingerprint: Option<Fingerprint>,
     pub(super) text_has_comments: bool,
-}
-
-/// A look at the file that is under way.
-pub(super) struct Look {
-    pub(super) seen: Receiver<Seen>,
 }
 
 /// What stands in a file that was changed by another program.

@@ -65,7 +65,10 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         find: state.find.clone(),
         sort: state.sort,
     };
-    let (rows, order) = (counter.answers.to(&wanted.rows), counter.answers.to(&wanted));
+    let (rows, order) = (
+        counter.answers.to(&wanted.rows),
+        counter.answers.to(&wanted),
+    );
     if order.is_empty() {
         if nothing_ui(ui, state) || matches!(wish, Some(Wish::New(_))) {
             let name = state.find.trim();
@@ -76,7 +79,9 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         let foot = grid::TARGET + grid::TIGHT;
         let room = vec2(ui.available_width(), ui.available_height() - foot);
         wish = ui
-            .allocate_ui(room, |ui| rows_ui(ui, state, (&rows, &order), &shown, width))
+            .allocate_ui(room, |ui| {
+                rows_ui(ui, state, (&rows, &order), &shown, width)
+            })
             .inner
             .or(wish);
         let of = say!(counter.speaker, "counter-table-of", kind: state.kind.key());

@@ -17,11 +17,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
 use crate::workbench::{Answers, BookQuestion, MixOf, OneUseOf};
 
-pub(super) fn beside_ui(
-    ui: &mut Ui,
-    counter: Counter<'_>,
-    item: &Ingredient,
-) -> Option<Going> {
+pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
     let speaker = counter.speaker;
     sentences_ui(
