@@ -17,18 +17,18 @@ use crate::swap::Watch;
 impl Workbench {
     /// The earlier copies, the newest first; `None` until they were asked for and found.
     pub fn earlier_list(&self) -> Option<&Result<Vec<EarlierCopy>, String>> {
-        self.file.earlier.list.as_ref()
+        self.disk.earlier.list.as_ref()
     }
 
     /// The earlier copy that is looked at.
     pub fn earlier_book(&self) -> Option<(&Path, &EarlierBook)> {
-        let (path, book) = self.file.earlier.looked_at.as_ref()?;
+        let (path, book) = self.disk.earlier.looked_at.as_ref()?;
         Some((path, book))
     }
 
     pub(super) fn list_earlier(&mut self) {
-        let Home::File(path) = self.home.clone() else {
-            self.file.earlier.list = Some(Ok(Vec::new()));
+        let Home::File(path) = self.document.file.home.clone() else {
+            self.disk.earlier.list = Some(Ok(Vec::new()));
             return;
         };
         let voice = self.voice;
@@ -36,25 +36,25 @@ impl Workbench {
             earlier_copies(&path)
                 .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()))
         };
-        self.file.earlier.listing = Some(Job::start((), &self.wake, work));
+        self.disk.earlier.listing = Some(Job::start((), &self.jobs.wake, work));
     }
 
     /// A save has made one more copy.
     pub(super) fn list_earlier_again(&mut self) {
-        if self.file.earlier.list.is_some() {
+        if self.disk.earlier.list.is_some() {
             self.list_earlier();
         }
     }
 
     pub(super) fn look_at_earlier(&mut self, path: PathBuf) {
-        let (disk, now) = (self.file.disk.clone(), self.book().clone());
+        let (disk, now) = (self.disk.access.clone(), self.book().clone());
         let (of, voice) = (path.clone(), self.voice);
         let work = move |_: &Watch| match disk.load(&of) {
             Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
             Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
         };
-        self.file.earlier.looked_at = Some((path, EarlierBook::Reading));
-        self.file.earlier.reading = Some(Job::start((), &self.wake, work));
+        self.disk.earlier.looked_at = Some((path, EarlierBook::Reading));
+        self.disk.earlier.reading = Some(Job::start((), &self.jobs.wake, work));
     }
 
     /// Puts the copy that was looked at in place of what is on the screen.
@@ -63,7 +63,7 @@ impl Workbench {
             Some((of, EarlierBook::Read(book))) if of == path => book.clone(),
             _ => {
                 let text = self.voice.word("earlier-not-read");
-                self.message = Some(Message::Failed(text.to_owned()));
+                self.told.message = Some(Message::Failed(text.to_owned()));
                 return;
             }
         };
@@ -74,7 +74,7 @@ impl Workbench {
     }
 
     pub(super) fn poll_earlier(&mut self) {
-        let shelf = &mut self.file.earlier;
+        let shelf = &mut self.disk.earlier;
         if let Some(((), Ok(list))) = Job::take_ended(&mut shelf.listing, Duration::ZERO) {
             shelf.list = Some(list);
         }

@@ -13,6 +13,38 @@ use notify::{Event, EventKind, RecommendedWatcher, RecursiveMode, Watcher as _};
 /// A program that saves writes several times: the file is looked at when nothing has come for so long.
 pub(super) const SETTLED: Duration = Duration::from_millis(300);
 
+/// How the program hears that another one has changed the file.
+#[derive(Default)]
+pub(super) enum Hearing {
+    /// It looks now and then.
+    #[default]
+    Looks,
+    /// The system tells it, while there is a file to watch.
+    IsTold(Option<FileWatch>),
+}
+
+impl Hearing {
+    /// The watch, where there is one.
+    pub(super) fn watch(&self) -> Option<&FileWatch> {
+        match self {
+            Self::Looks => None,
+            Self::IsTold(watch) => watch.as_ref(),
+        }
+    }
+
+    /// Watches this file from now on, if any.
+    pub(super) fn follow(&mut self, path: Option<&PathBuf>, wake: &Wake) {
+        let Self::IsTold(watch) = self else { return };
+        let Some(path) = path else {
+            *watch = None;
+            return;
+        };
+        if watch.as_ref().is_none_or(|watch| watch.path != *path) {
+            *watch = Some(FileWatch::start(path, wake.clone()));
+        }
+    }
+}
+
 /// What the watch and its thread share.
 #[derive(Default)]
 struct Heard {
@@ -29,7 +61,7 @@ pub(super) struct FileWatch {
 
 impl FileWatch {
     /// Begins to watch, on a thread: the folder may be at the other end of a network.
-    pub(super) fn start(path: &Path, wake: Wake) -> Self {
+    fn start(path: &Path, wake: Wake) -> Self {
         let heard = Arc::new(Mutex::new(Heard::default()));
         let (file, shared) = (path.to_owned(), heard.clone());
         std::thread::spawn(move || {
@@ -47,10 +79,6 @@ impl FileWatch {
             path: path.to_owned(),
             heard,
         }
-    }
-
-    pub(super) fn path(&self) -> &Path {
-        &self.path
     }
 
     /// Whether events come.

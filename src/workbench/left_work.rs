@@ -92,7 +92,8 @@ pub(super) struct FoundWork {
     pub(super) place: Result<RecoveryPlace, String>,
 }
 
-/// A look into the folder of unsaved work that is under way.
+/// A look into the folder of unsaved work.
+#[derive(Clone)]
 pub(super) struct LooksForWork {
     pub(super) folder: PathBuf,
     pub(super) pause: Duration,

@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 use super::action::{Home, Intent, Message, Unfiled};
+use super::document::Document;
 use super::earlier_book::earlier_name;
 use super::job::{BrokeDown, Job};
 use super::kept::Reading;
@@ -19,34 +20,34 @@ use crate::swap::Watch;
 impl Workbench {
     /// The file that is being opened and since when, while that takes longer than usual.
     pub fn opening(&self) -> Option<(&Path, Instant)> {
-        let Reading { path, since, .. } = &self.file.reading.as_ref()?.about;
+        let Reading { path, since, .. } = &self.disk.reading.as_ref()?.about;
         Some((path, *since))
     }
 
     pub(super) fn open(&mut self, path: PathBuf) {
         let path = whole_path(path);
-        let (disk, of) = (self.file.disk.clone(), path.clone());
+        let (disk, of) = (self.disk.access.clone(), path.clone());
         let reading = Reading {
             path,
             since: Instant::now(),
             asked_at: self.stamp(),
         };
         let work = move |_: &Watch| disk.load(&of);
-        self.file.reading = Some(Job::start(reading, &self.wake, work));
-        self.poll_opening(self.file.patience);
+        self.disk.reading = Some(Job::start(reading, &self.jobs.wake, work));
+        self.poll_opening(self.disk.patience);
     }
 
     /// The book on the screen stays; what is still being read is dropped when it comes.
     pub(super) fn stop_opening(&mut self) {
-        if let Some(reading) = self.file.reading.take() {
+        if let Some(reading) = self.disk.reading.take() {
             let path = reading.about.path.display().to_string();
             let text = say!(self.voice, "open-stopped", path: path);
-            self.message = Some(Message::Done(text));
+            self.told.message = Some(Message::Done(text));
         }
     }
 
     pub(super) fn poll_opening(&mut self, patience: Duration) {
-        let ended = Job::take_ended(&mut self.file.reading, patience);
+        let ended = Job::take_ended(&mut self.disk.reading, patience);
         let Some((Reading { path, asked_at, .. }, loaded)) = ended else {
             return;
         };
@@ -60,17 +61,19 @@ impl Workbench {
                 say!(self.voice, "open-broke-down", path: path)
             }
         };
-        self.message = Some(Message::Failed(reason));
+        self.told.message = Some(Message::Failed(reason));
     }
 
     fn put_on_the_desk(&mut self, path: PathBuf, loaded: Loaded) {
         if let Some(book) = book_of_earlier_copy(&path) {
             // Saving must not change what was.
             let name = earlier_name(self.voice, &book, &path);
-            self.replace(loaded.book, Home::Nowhere(Unfiled::Called(name)), false);
+            let home = Home::Nowhere(Unfiled::Called(name));
+            self.replace(Document::new(loaded.book, home, false));
         } else {
-            self.replace(loaded.book, Home::File(path), loaded.text_has_comments);
-            self.file.known = Some(loaded.fingerprint);
+            let (home, has_comments) = (Home::File(path), loaded.text_has_comments);
+            self.replace(Document::new(loaded.book, home, has_comments));
+            self.document.file.known = Some(loaded.fingerprint);
         }
     }
 }

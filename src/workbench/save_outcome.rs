@@ -19,8 +19,9 @@ impl Workbench {
         let path = path.display().to_string();
         let reason = match saved {
             Ok(Ok(_)) => {
-                if self.message.is_none() {
-                    self.message = Some(Message::Done(say!(self.voice, "save-done", path: path)));
+                if self.told.message.is_none() {
+                    self.told.message =
+                        Some(Message::Done(say!(self.voice, "save-done", path: path)));
                 }
                 return;
             }
@@ -42,7 +43,7 @@ impl Workbench {
         };
         let failed = say!(speaker, "save-failed", error: error);
         let way_out = speaker.word(way_out);
-        self.message = Some(Message::Failed(format!("{failed}\n{kept}\n{way_out}")));
+        self.told.message = Some(Message::Failed(format!("{failed}\n{kept}\n{way_out}")));
         self.keep_unsaved_work();
     }
 }
