@@ -568,6 +568,7 @@ fn in_hand<'frame>(
         message: workbench.message(),
         findings,
         home: workbench.home(),
+        saved: workbench.saved_book(),
         disk_change: workbench.disk_change(),
         file_state: workbench.file_state(),
         has_left_work: workbench.offered_recovery().is_some(),

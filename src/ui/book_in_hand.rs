@@ -28,6 +28,8 @@ pub(super) struct BookInHand<'frame> {
     pub findings: &'frame [Finding],
     /// Where it is kept.
     pub home: &'frame Home,
+    /// The book as it was last read or written.
+    pub saved: &'frame Arc<Book>,
     /// How its file was changed by another program.
     pub disk_change: Option<&'frame DiskChange>,
     /// Whether its file is gone, or being written.

@@ -5,7 +5,6 @@ use std::sync::Arc;
 use std::time::{Duration, Instant};
 
 use super::action::Message;
-use super::document::Document;
 use super::file_watch::{FileWatch, SETTLED};
 use super::job::Job;
 use super::open_book::Workbench;
@@ -148,7 +147,6 @@ impl Workbench {
         let Some(path) = self.document.file.path().cloned() else {
             return;
         };
-        let mine = difference_of_books(&self.document.file.saved, self.book());
         let Found { book, fingerprint } = found;
         let mut text_has_comments = false;
         let theirs = match *book {
@@ -158,45 +156,21 @@ impl Workbench {
             },
             Ok(loaded) => {
                 text_has_comments = loaded.text_has_comments;
-                let book = Arc::new(loaded.book.sharing_with(&self.document.file.saved));
-                let difference = difference_of_books(&self.document.file.saved, &book);
-                let conflicts = merge(&self.document.file.saved, self.book(), &book, |_| {
-                    Side::Mine
-                })
-                .conflicts;
-                Theirs::Book {
-                    book,
-                    difference,
-                    conflicts,
-                }
+                let saved = &self.document.file.saved;
+                let book = Arc::new(loaded.book.sharing_with(saved));
+                let difference = difference_of_books(saved, &book);
+                Theirs::Book { book, difference }
             }
         };
         self.document.file.note_change(DiskChange {
             path,
             theirs,
-            mine,
             at_save,
             fingerprint,
             text_has_comments,
         });
         // A book that no file holds any more is kept like a change.
         self.keep_unsaved_work();
-    }
-
-    /// The book on the screen has changed while a change on the disk waits for an answer.
-    pub(super) fn compare_with_disk_again(&mut self) {
-        let Document { history, file, .. } = &mut self.document;
-        let (saved, mine) = (file.saved.clone(), history.book());
-        let Some(change) = file.change_mut() else {
-            return;
-        };
-        change.mine = difference_of_books(&saved, mine);
-        if let Theirs::Book {
-            book, conflicts, ..
-        } = &mut change.theirs
-        {
-            *conflicts = merge(&saved, mine, book, |_| Side::Mine).conflicts;
-        }
     }
 
     /// The book as it was when it was last read or written: what the changes on the screen and on the disk are held against.

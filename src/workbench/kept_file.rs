@@ -91,14 +91,6 @@ impl KeptFile {
         }
     }
 
-    /// The same, to be compared anew.
-    pub(super) fn change_mut(&mut self) -> Option<&mut DiskChange> {
-        match &mut self.standing {
-            Standing::Changed(change) => Some(change),
-            _ => None,
-        }
-    }
-
     /// It was there and is not there now: no file holds the book, whether or not it was changed.
     pub(super) fn is_gone(&self) -> bool {
         match &self.standing {

@@ -60,8 +60,8 @@ pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
-    BalanceOf, ChangesSince, DifferenceFrom, FindingsOfBook, MixOf, OneUseOf, ServingOf, Standard,
-    StandardOf, SugarsOfBatches,
+    BalanceOf, ChangesSince, ConflictsWith, DifferenceFrom, FindingsOfBook, MixOf, OneUseOf,
+    ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
 };
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};

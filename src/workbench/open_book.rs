@@ -210,7 +210,6 @@ impl Workbench {
         if !Arc::ptr_eq(before, self.book()) {
             self.document.stamp.0 += 1;
             self.keep_unsaved_work();
-            self.compare_with_disk_again();
         }
     }
 

@@ -12,8 +12,8 @@ use crate::balance::{
     figures, per_gram, portion, standard_balance,
 };
 use crate::book::{
-    Amount, Book, BookDifference, Finding, IngredientId, Item, MeasureId, VersionId,
-    difference_of_books, findings,
+    Amount, Book, BookDifference, Conflict, Finding, IngredientId, Item, MeasureId, Side,
+    VersionId, difference_of_books, findings, merge,
 };
 
 /// The balance of a version; `None` when there is none such.
@@ -196,31 +196,55 @@ impl BookQuestion for SugarsOfBatches {
     }
 }
 
-/// How the book differs from another state of it.
+/// Another state of the book. It is asked about in every frame: two are the same when they are the same in memory.
 #[derive(Clone, Debug)]
-pub struct ChangesSince(pub Arc<Book>);
+pub struct Snapshot(pub Arc<Book>);
 
-// It is asked for in every frame: a state is the same when it is the same in memory.
-impl PartialEq for ChangesSince {
+impl PartialEq for Snapshot {
     fn eq(&self, other: &Self) -> bool {
         Arc::ptr_eq(&self.0, &other.0)
     }
 }
 
-impl Eq for ChangesSince {}
+impl Eq for Snapshot {}
 
-impl Hash for ChangesSince {
+impl Hash for Snapshot {
     fn hash<H: Hasher>(&self, state: &mut H) {
         Arc::as_ptr(&self.0).hash(state);
     }
 }
 
+/// Most answers of a question that holds a whole book.
+const KEPT_OF_SNAPSHOTS: usize = 2;
+
+/// How the book differs from another state of it.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct ChangesSince(pub Snapshot);
+
 impl BookQuestion for ChangesSince {
     type Answer = Arc<BookDifference>;
-    /// A question holds a whole book.
-    const KEPT: usize = 2;
+    const KEPT: usize = KEPT_OF_SNAPSHOTS;
 
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
-        Arc::new(difference_of_books(&self.0, answers.book()))
+        Arc::new(difference_of_books(&self.0.0, answers.book()))
+    }
+}
+
+/// What the book and another one have both changed, differently.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct ConflictsWith {
+    /// The other one.
+    pub theirs: Snapshot,
+    /// The state that both have come from.
+    pub base: Snapshot,
+}
+
+impl BookQuestion for ConflictsWith {
+    type Answer = Arc<Vec<Conflict>>;
+    const KEPT: usize = KEPT_OF_SNAPSHOTS;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let merged = merge(&self.base.0, answers.book(), &self.theirs.0, |_| Side::Mine);
+        Arc::new(merged.conflicts)
     }
 }

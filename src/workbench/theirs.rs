@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use super::disk::Disk;
-use crate::book::{Book, BookDifference, Conflict};
+use crate::book::{Book, BookDifference};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
 
 /// What another program has made of the file.
@@ -16,8 +16,6 @@ pub enum Theirs {
         book: Arc<Book>,
         /// How it differs from the one that was opened here.
         difference: BookDifference,
-        /// What was changed here and there, differently.
-        conflicts: Vec<Conflict>,
     },
     /// Something that is no book.
     Unreadable {
@@ -46,8 +44,6 @@ pub struct DiskChange {
     pub path: PathBuf,
     /// What it is now.
     pub theirs: Theirs,
-    /// How the book on the screen differs from the one that was opened.
-    pub mine: BookDifference,
     /// It stopped a save: an answer is needed before anything is written.
     pub at_save: bool,
     pub(super) fingerprint: Option<Fingerprint>,

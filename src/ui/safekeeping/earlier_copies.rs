@@ -12,7 +12,7 @@ use crate::ui::dialogs::{quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::speaker;
 use crate::workbench::{
-    Action, ChangesSince, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench,
+    Action, ChangesSince, Command, EarlierBook, EarlierCopy, Home, Intent, Snapshot, Workbench,
     exact_moment_words,
 };
 
@@ -127,7 +127,9 @@ fn copy_ui(
         }
         EarlierBook::Read(book) => book,
     };
-    let difference = workbench.answers().to(&ChangesSince(earlier.clone()));
+    let difference = workbench
+        .answers()
+        .to(&ChangesSince(Snapshot(earlier.clone())));
     let mut close = false;
     let holds = say!(
         speaker,

@@ -59,7 +59,7 @@ pub(super) fn shell_ui(
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
-    safekeeping::strip_ui(ui, in_hand.disk_change, view, actions);
+    safekeeping::strip_ui(ui, in_hand, view, actions);
     let place = area.place();
     if place == Place::Window {
         area.ui(ui, desk, view, actions);
