@@ -126,6 +126,9 @@ pub struct ListTaking {
     pub refused: BTreeSet<usize>,
 }
 
+/// What is being taken over into a book, with the edit that does it.
+pub(super) type Taking = Job<Arc<Book>, Result<Option<Edit>, String>>;
+
 /// What is being brought in.
 #[derive(Default)]
 pub(super) struct BringingIn {
@@ -135,8 +138,7 @@ pub(super) struct BringingIn {
     pub(super) tables: Search<TableOrder, Result<TableReview, String>>,
     pub(super) arrivals: Search<ArrivalOrder, ArrivalReview>,
     pub(super) recipes: Search<RecipeOrder, RecipeReview>,
-    /// What is being taken over into a book, with the edit that does it.
-    pub(super) taking: Option<Job<Arc<Book>, Result<Option<Edit>, String>>>,
+    pub(super) taking: Option<Taking>,
 }
 
 impl BringingIn {

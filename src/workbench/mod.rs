@@ -7,6 +7,7 @@ mod card_previews;
 mod derived;
 mod disk;
 mod disk_change;
+mod disk_desk;
 mod document;
 mod draft;
 mod earlier_book;
@@ -16,7 +17,6 @@ mod file_watch;
 mod job;
 mod jobs;
 mod keeper;
-mod kept;
 mod kept_file;
 mod left_work;
 mod list_in_hand;
@@ -42,6 +42,7 @@ pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled}
 pub use card_previews::PreviewShown;
 pub use derived::{Answers, BookQuestion, BookStamp, KEPT_OF_TYPED};
 pub use disk::{Disk, SystemDisk};
+pub use disk_desk::Replacing;
 pub use draft::draft_on;
 pub use earlier_shelf::EarlierBook;
 pub use exporting::{
@@ -49,7 +50,6 @@ pub use exporting::{
     SharedFonts, WrittenCard,
 };
 pub use keeper::RecoveryState;
-pub use kept::Replacing;
 pub use left_work::OfferedRecovery;
 pub use list_in_hand::{
     ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,

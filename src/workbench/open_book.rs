@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use super::action::{Home, Intent, Message, Sample, Shown};
 use super::derived::{Answers, BookStamp, Derived};
+use super::disk_desk::DiskDesk;
 use super::document::Document;
 use super::job::{Job, Wake};
 use super::jobs::Jobs;
-use super::kept::DiskDesk;
 use super::picker::{FilePicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::theirs::DiskChange;

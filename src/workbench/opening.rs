@@ -7,10 +7,10 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant};
 
 use super::action::{Home, Intent, Message, Unfiled};
+use super::disk_desk::Reading;
 use super::document::Document;
 use super::earlier_book::earlier_name;
 use super::job::{BrokeDown, Job};
-use super::kept::Reading;
 use super::open_book::Workbench;
 use super::saving::whole_path;
 use crate::book_file::{Loaded, book_of_earlier_copy};

@@ -4,10 +4,10 @@ use std::path::Path;
 use std::time::Duration;
 
 use super::action::{Home, Message, Unfiled};
+use super::disk_desk::UnsavedWork;
 use super::document::Document;
 use super::job::{BrokeDown, Job};
 use super::keeper::{Keeper, Order, RecoveryState, Work};
-use super::kept::UnsavedWork;
 use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
 use super::moments::moment_words;
 use super::open_book::Workbench;

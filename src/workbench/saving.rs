@@ -9,9 +9,9 @@ use std::time::Duration;
 
 use super::action::{Home, Message};
 use super::disk::Disk;
+use super::disk_desk::{Outcome, Replacing, Saving};
 use super::file_watch::Hearing;
 use super::job::{BrokeDown, Job};
-use super::kept::{Outcome, Replacing, Saving};
 use super::open_book::Workbench;
 use super::picker::PickRequest;
 use super::save_outcome::{ELSEWHERE, way_out};

@@ -97,8 +97,13 @@ const RESERVED: [(&str, &[&str], &str); 7] = [
     ),
     (
         "std::thread",
-        &["workbench", "ui/start.rs"],
-        "the workbench works on threads, and the start of the window draws its first frame on one",
+        &[
+            "workbench/job.rs",
+            "workbench/keeper.rs",
+            "workbench/file_watch.rs",
+            "ui/start.rs",
+        ],
+        "work in the background is a job, but for what never ends by itself and the first frame of the window",
     ),
     (
         "serde",
