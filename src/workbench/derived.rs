@@ -20,14 +20,12 @@ pub trait BookQuestion: Clone + Eq + Hash + Send + 'static {
     /// How many answers are kept of one state of the book; few where somebody types what is asked.
     const KEPT: usize = usize::MAX;
 
+    /// Whether an answer holds for another state of the book, too. Mostly that can't be told: an ingredient may be in every
+    /// recipe.
+    const STAYS_FOR: Option<fn(&Self::Answer, &Book) -> bool> = None;
+
     /// Works the answer out. What it rests on is asked as well, so that it is not worked out twice.
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer;
-
-    /// Whether the answer about the book before is the answer about the book now. Mostly nobody knows: an ingredient may be in
-    /// every recipe.
-    fn stays(&self, _before: &Book, _now: &Book) -> bool {
-        false
-    }
 }
 
 /// Most answers of a question with typed words in it: what is taken back is still there.
@@ -54,12 +52,12 @@ impl<'book> Answers<'book> {
         }
         // Nothing is borrowed meanwhile: the question may ask others.
         let answer = question.work_out(self);
-        self.derived.keep(question.clone(), answer.clone());
+        self.derived.keep(self, question.clone(), answer.clone());
         answer
     }
 }
 
-/// The answers to questions about one book. They are dropped as a whole when the book changes, but for those that stay.
+/// The answers to questions about one book. They are dropped as a whole when the book changes, but for those that may stay.
 #[derive(Default)]
 pub(super) struct Derived {
     kept: RefCell<Kept>,
@@ -69,22 +67,22 @@ pub(super) struct Derived {
 /// The answers, a table for each type of question.
 #[derive(Default)]
 struct Kept {
-    of: Option<(BookStamp, Arc<Book>)>,
+    of: BookStamp,
     tables: HashMap<TypeId, Box<dyn Table>>,
 }
 
 /// The answers to one type of question.
 trait Table: Any + Send {
-    /// Drops what does not stay, and says whether anything does.
-    fn keep_what_stays(&mut self, before: &Book, now: &Book) -> bool;
+    /// Whether some may hold for another state of the book.
+    fn may_stay(&self) -> bool;
 }
 
-struct Known<Q: BookQuestion>(HashMap<Q, Q::Answer>);
+/// Answers, each with the state of the book that it was last found to hold for.
+struct Known<Q: BookQuestion>(HashMap<Q, (BookStamp, Q::Answer)>);
 
 impl<Q: BookQuestion> Table for Known<Q> {
-    fn keep_what_stays(&mut self, before: &Book, now: &Book) -> bool {
-        self.0.retain(|question, _| question.stays(before, now));
-        !self.0.is_empty()
+    fn may_stay(&self) -> bool {
+        Q::STAYS_FOR.is_some()
     }
 }
 
@@ -114,31 +112,33 @@ impl Derived {
 
     fn known<Q: BookQuestion>(&self, about: Answers<'_>, question: &Q) -> Option<Q::Answer> {
         let mut kept = self.kept.borrow_mut();
-        kept.follow(about);
-        kept.table::<Q>()?.0.get(question).cloned()
+        kept.follow(about.stamp);
+        let (holds_for, answer) = kept.table::<Q>()?.0.get_mut(question)?;
+        if *holds_for != about.stamp {
+            Q::STAYS_FOR.filter(|stays| stays(answer, about.book))?;
+            *holds_for = about.stamp;
+        }
+        Some(answer.clone())
     }
 
-    fn keep<Q: BookQuestion>(&self, question: Q, answer: Q::Answer) {
+    fn keep<Q: BookQuestion>(&self, about: Answers<'_>, question: Q, answer: Q::Answer) {
         self.count_call();
         if let Some(Known(known)) = self.kept.borrow_mut().table() {
             if known.len() >= Q::KEPT {
                 known.clear();
             }
-            known.insert(question, answer);
+            known.insert(question, (about.stamp, answer));
         }
     }
 }
 
 impl Kept {
     /// Takes the state of the book that is asked about now.
-    fn follow(&mut self, about: Answers<'_>) {
-        if self.of.as_ref().is_some_and(|(of, _)| *of == about.stamp) {
-            return;
+    fn follow(&mut self, stamp: BookStamp) {
+        if self.of != stamp {
+            self.of = stamp;
+            self.tables.retain(|_, table| table.may_stay());
         }
-        let before = self.of.replace((about.stamp, about.book.clone()));
-        let Some((_, before)) = before else { return };
-        self.tables
-            .retain(|_, table| table.keep_what_stays(&before, about.book));
     }
 
     fn table<Q: BookQuestion>(&mut self) -> Option<&mut Known<Q>> {
@@ -159,7 +159,7 @@ mod tests {
     #[derive(Clone, PartialEq, Eq, Hash)]
     struct Lengths(u8);
 
-    /// The length of the shop's name, which stays as long as the name does.
+    /// The length of the shop's name, which stays as long as the name is that of the book it was asked about.
     #[derive(Clone, PartialEq, Eq, Hash)]
     struct NameLength;
 
@@ -168,19 +168,17 @@ mod tests {
         const KEPT: usize = 2;
 
         fn work_out(&self, answers: Answers<'_>) -> Arc<usize> {
-            Arc::new(*answers.to(&NameLength) + answers.book().settings.note.len())
+            Arc::new(answers.to(&NameLength).1 + answers.book().settings.note.len())
         }
     }
 
     impl BookQuestion for NameLength {
-        type Answer = Arc<usize>;
+        type Answer = (Arc<Book>, usize);
+        const STAYS_FOR: Option<fn(&Self::Answer, &Book) -> bool> =
+            Some(|(of, _), now| of.settings.shop == now.settings.shop);
 
-        fn work_out(&self, answers: Answers<'_>) -> Arc<usize> {
-            Arc::new(answers.book().settings.shop.len())
-        }
-
-        fn stays(&self, before: &Book, now: &Book) -> bool {
-            before.settings.shop == now.settings.shop
+        fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+            (answers.book().clone(), answers.book().settings.shop.len())
         }
     }
 
@@ -204,7 +202,7 @@ mod tests {
         assert_eq!(derived.engine_calls(), 2);
         let again = answers.to(&Lengths(0));
         assert!(Arc::ptr_eq(&again, &answers.to(&Lengths(0))));
-        assert_eq!(*answers.to(&NameLength), 6);
+        assert_eq!(answers.to(&NameLength).1, 6);
         assert_eq!(derived.engine_calls(), 2);
     }
 

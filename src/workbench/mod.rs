@@ -60,7 +60,7 @@ pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
-    BalanceOf, ChangesSince, ConflictsWith, DifferenceFrom, FindingsOfBook, MixOf, OneUseOf,
+    BalanceOf, ChangesSince, ConflictsWith, DifferenceFrom, FindingsOfBook, Gram, GramOf, OneUseOf,
     ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
 };
 pub use search::{Look, LookState};

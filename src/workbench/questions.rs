@@ -12,8 +12,8 @@ use crate::balance::{
     figures, per_gram, portion, standard_balance,
 };
 use crate::book::{
-    Amount, Book, BookDifference, Conflict, Finding, IngredientId, Item, MeasureId, Side,
-    VersionId, difference_of_books, findings, merge,
+    Amount, Book, BookDifference, Conflict, Finding, Ingredient, IngredientId, Item, MeasureId,
+    Side, VersionId, difference_of_books, findings, merge,
 };
 
 /// The balance of a version; `None` when there is none such.
@@ -117,22 +117,31 @@ impl BookQuestion for FindingsOfBook {
 
 /// What a gram of an ingredient holds, from its label alone; `None` when there is none such.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
-pub struct MixOf(pub IngredientId);
+pub struct GramOf(pub IngredientId);
 
-impl BookQuestion for MixOf {
-    type Answer = Option<Arc<Mix>>;
+/// A gram of an ingredient.
+#[derive(Debug)]
+pub struct Gram {
+    of: Arc<Ingredient>,
+    /// What it holds.
+    pub mix: Mix,
+}
+
+impl BookQuestion for GramOf {
+    type Answer = Option<Arc<Gram>>;
+    /// A label says what it says, whatever else the book holds.
+    const STAYS_FOR: Option<fn(&Self::Answer, &Book) -> bool> = Some(|answer, book| {
+        let of = answer.as_ref().map(|gram| &gram.of);
+        of.is_some_and(|of| {
+            let now = book.ingredient(&of.id);
+            now.is_some_and(|now| Arc::ptr_eq(of, now))
+        })
+    });
 
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
-        let item = answers.book().ingredient(&self.0)?;
-        Some(Arc::new(per_gram(item, &mut Slots::default()).mix))
-    }
-
-    /// A label says what it says, whatever else the book holds.
-    fn stays(&self, before: &Book, now: &Book) -> bool {
-        let [before, now] = [before, now].map(|book| book.ingredient(&self.0));
-        before
-            .zip(now)
-            .is_some_and(|(before, now)| Arc::ptr_eq(before, now))
+        let of = answers.book().ingredient(&self.0)?.clone();
+        let mix = per_gram(&of, &mut Slots::default()).mix;
+        Some(Arc::new(Gram { of, mix }))
     }
 }
 
@@ -162,12 +171,12 @@ impl BookQuestion for OneUseOf {
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
         let book = answers.book();
         let ingredient = book.ingredient(&self.ingredient)?;
-        let mix = answers.to(&MixOf(self.ingredient.clone()))?;
+        let gram = answers.to(&GramOf(self.ingredient.clone()))?;
         let one_use = Amount::Count(1.0, self.measure.clone());
         portion(
             book,
             ingredient,
-            &mix,
+            &gram.mix,
             &one_use,
             f64::from_bits(self.celsius),
         )

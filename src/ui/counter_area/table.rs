@@ -14,7 +14,7 @@ use crate::book::{
 use crate::say::Speaker;
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::words::Spoken;
-use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED, MixOf, SugarsOfBatches};
+use crate::workbench::{Answers, BookQuestion, GramOf, KEPT_OF_TYPED, SugarsOfBatches};
 
 /// A column behind the name.
 #[derive(Clone, Copy, Debug)]
@@ -248,9 +248,9 @@ fn sugars_of(answers: Answers<'_>, item: &Ingredient) -> Option<f64> {
     if item.house_made.is_some() {
         return answers.to(&SugarsOfBatches).get(&item.id).copied();
     }
-    let mix = answers.to(&MixOf(item.id.clone()))?;
-    let sugars = || 100.0 * mix.get(Component::Sugars);
-    mix.knows(Component::Sugars).then(sugars)
+    let gram = answers.to(&GramOf(item.id.clone()))?;
+    let sugars = || 100.0 * gram.mix.get(Component::Sugars);
+    gram.mix.knows(Component::Sugars).then(sugars)
 }
 
 fn ingredient_row(

@@ -10,7 +10,7 @@ use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
-use crate::workbench::{Answers, MixOf, OneUseOf};
+use crate::workbench::{Answers, GramOf, OneUseOf};
 use std::borrow::Cow;
 
 /// A line in words.
@@ -344,7 +344,8 @@ pub(super) fn same_measure(answers: Answers<'_>, line: &Line, celsius: f64) -> V
 
 /// Sugar of one use of an ingredient, g; `None` when its label or its mass is not known.
 fn sugar_in(answers: Answers<'_>, ingredient: &Ingredient, one_use: &OneUseOf) -> Option<f64> {
-    let mix = answers.to(&MixOf(ingredient.id.clone()))?;
+    let gram = answers.to(&GramOf(ingredient.id.clone()))?;
+    let mix = &gram.mix;
     let known = mix.knows(Component::Sugars) && ingredient.house_made.is_none();
     let grams = answers.to(one_use)?.grams;
     (known && mix.get(Component::Sugars) > 0.0).then(|| grams * mix.get(Component::Sugars))

@@ -15,7 +15,7 @@ use crate::ui::counter_area::{Counter, CounterItem};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
-use crate::workbench::{Answers, BookQuestion, MixOf, OneUseOf};
+use crate::workbench::{Answers, BookQuestion, GramOf, OneUseOf};
 
 pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
@@ -26,11 +26,11 @@ pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) ->
         &checks::contradictions(speaker, item, counter.findings),
         palette.off_level,
     );
-    let mix = counter.answers.to(&MixOf(item.id.clone()));
+    let gram = counter.answers.to(&GramOf(item.id.clone()));
     sentences_ui(
         ui,
         speaker.word("ingredient-missing"),
-        &checks::missing(speaker, item, mix.as_deref()),
+        &checks::missing(speaker, item, gram.as_deref().map(|gram| &gram.mix)),
         palette.text_normal,
     );
     let going = weights_ui(ui, counter, item);
