@@ -164,3 +164,66 @@ impl TextComments {
         if are_there { Self::Unasked } else { Self::None }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn file(text_has_comments: bool) -> KeptFile {
+        let home = Home::File("book.ron".into());
+        KeptFile::new(home, Arc::default(), text_has_comments)
+    }
+
+    fn change(theirs: Theirs, at_save: bool) -> DiskChange {
+        DiskChange {
+            path: "book.ron".into(),
+            theirs,
+            at_save,
+            fingerprint: None,
+            text_has_comments: false,
+        }
+    }
+
+    fn half_written() -> Theirs {
+        let reason = "it ends in the middle".to_owned();
+        Theirs::Unreadable { reason }
+    }
+
+    #[test]
+    fn what_is_gone_stays_so_whatever_is_answered_until_it_is_back() {
+        let is_carried_out = |file: &mut KeptFile| assert!(file.take_change().is_some());
+        for answer in [is_carried_out, KeptFile::leave_change] {
+            let mut file = file(false);
+            file.note_change(change(Theirs::Gone, false));
+            assert!(file.is_gone());
+            answer(&mut file);
+            assert!(file.is_gone() && file.change().is_none());
+            assert!(file.note_back() && !file.is_gone());
+            assert!(!file.note_back(), "told once");
+        }
+    }
+
+    #[test]
+    fn only_a_change_that_stopped_a_save_is_asked_about_when_the_file_is_what_it_was() {
+        for at_save in [false, true] {
+            let mut file = file(false);
+            file.note_change(change(half_written(), at_save));
+            assert!(!file.note_back());
+            assert_eq!(file.change().is_some(), at_save);
+            file.leave_change();
+            assert!(file.change().is_none() && !file.is_gone());
+        }
+    }
+
+    #[test]
+    fn comments_are_asked_about_once_for_each_text_that_has_them() {
+        let mut file = file(true);
+        assert!(file.save_drops_comments());
+        file.give_up_comments();
+        assert!(!file.save_drops_comments());
+        file.hold(Arc::default(), None, true);
+        assert!(file.save_drops_comments());
+        file.hold(Arc::default(), None, false);
+        assert!(!file.save_drops_comments());
+    }
+}
