@@ -19,7 +19,7 @@ const FAHRENHEIT_PER_KELVIN: f64 = 1.8;
 const KEPT_PARTS: f64 = 100.0;
 
 /// How temperatures are read.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum TemperatureUnit {
     /// Degrees Celsius.
     #[default]
@@ -29,7 +29,7 @@ pub enum TemperatureUnit {
 }
 
 /// How volumes are read.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum VolumeUnit {
     /// Millilitres.
     #[default]
@@ -83,7 +83,7 @@ impl VolumeUnit {
 }
 
 /// What a person has chosen to read in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct DisplayUnits {
     /// Temperatures.
     pub temperature: TemperatureUnit,

@@ -32,7 +32,8 @@ use crate::book::{Book, Finding};
 use crate::say::{Speaker, say};
 use crate::swap::Drifted;
 use crate::workbench::{
-    Action, Command, FilePicker, Home, Intent, Shown, SystemPicker, Unfiled, Workbench,
+    Action, BalanceOf, Command, FilePicker, FindingsOfBook, Home, Intent, Shown, StandardOf,
+    SystemPicker, Unfiled, Workbench,
 };
 
 /// The name of the program to the system, and of its folder of data.
@@ -225,7 +226,7 @@ impl App {
             theme::apply(&ctx, self.view.appearance);
             ctx.request_repaint();
         }
-        words::speak(&ctx, self.view.units, self.view.language);
+        words::speak(&ctx, self.view.speaker(self.workbench.book()));
         self.workbench.speak(words::speaker(&ctx));
         self.let_cursor_rest(&ctx);
         let before = self.workbench.book().clone();
@@ -373,7 +374,7 @@ impl App {
             return;
         }
         let (view, areas) = (&mut self.view, &mut self.areas);
-        with_drink(&mut self.workbench, view, &book, |_, drink, view| {
+        with_drink(&self.workbench, view, &book, |_, drink, view| {
             if let Some(drink) = drink {
                 let mut areas = areas.all().into_iter();
                 areas.any(|area| area.carry_out(command, drink, view, actions));
@@ -394,14 +395,14 @@ impl App {
         let shown = self.view.shown_in(&book);
         let area = self.areas.of(front);
         area.look(&mut self.workbench, shown.as_ref(), &mut self.view);
-        let findings = self.workbench.findings();
+        let findings = self.workbench.answers().to(&FindingsOfBook);
         let drifted = self.workbench.drifted().found.unwrap_or_default();
         let speaker = self.view.speaker(&book);
         let steps = [self.workbench.undo_label(), self.workbench.redo_label()];
         let (shell, look_up) = (&mut self.shell, &mut self.look_up);
         let safekeeping = &mut self.safekeeping;
         with_drink(
-            &mut self.workbench,
+            &self.workbench,
             &mut self.view,
             &book,
             |workbench, drink, view| {
@@ -516,7 +517,7 @@ impl App {
 
 /// Hands on the drink in hand, as it is balanced now; an empty book has none.
 fn with_drink(
-    workbench: &mut Workbench,
+    workbench: &Workbench,
     view: &mut ViewState,
     book: &Arc<Book>,
     then: impl FnOnce(&Workbench, Option<&Screen<'_>>, &mut ViewState),
@@ -524,20 +525,21 @@ fn with_drink(
     let Some(shown) = view.shown_in(book) else {
         return then(workbench, None, view);
     };
-    let (recipe, version) = (&shown.recipe, shown.version.as_ref());
-    let balance = workbench.balance(recipe, version);
-    let standard = workbench.standard(recipe, version);
-    let findings = workbench.findings();
+    let answers = workbench.answers();
+    let balance = answers.to(&BalanceOf(shown.clone()));
+    let standard = answers.to(&StandardOf(shown.clone()));
+    let findings = answers.to(&FindingsOfBook);
     let lit = view.lit.clone();
-    let recipe = book.recipe(recipe).cloned();
+    let recipe = book.recipe(&shown.recipe).cloned();
     let speaker = view.speaker(book);
     let drink = recipe.zip(balance);
     let drink = drink.as_ref().map(|(recipe, balance)| Screen {
         book,
+        answers,
         shown: &shown,
         recipe,
         balance,
-        standard: standard.as_ref(),
+        standard: standard.as_deref(),
         findings: &findings,
         lens: view.lens,
         speaker,
@@ -560,6 +562,7 @@ fn in_hand<'frame>(
     let [undo, redo] = steps.each_ref().map(Option::as_deref);
     BookInHand {
         book,
+        answers: workbench.answers(),
         speaker,
         title: workbench.title(),
         unsaved: workbench.has_unsaved_changes(),
@@ -569,6 +572,7 @@ fn in_hand<'frame>(
         findings,
         drifted,
         home: workbench.home(),
+        saved: workbench.saved_book(),
         disk_change: workbench.disk_change(),
         file_state: workbench.file_state(),
         has_left_work: workbench.offered_recovery().is_some(),

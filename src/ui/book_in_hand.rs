@@ -5,12 +5,14 @@ use std::sync::Arc;
 use crate::book::{Book, Finding};
 use crate::say::Speaker;
 use crate::swap::Drifted;
-use crate::workbench::{DiskChange, FileState, Home, Message};
+use crate::workbench::{Answers, DiskChange, FileState, Home, Message};
 
 /// The book, its name and its file.
 pub(super) struct BookInHand<'frame> {
     /// The book.
     pub book: &'frame Arc<Book>,
+    /// Answers to what is asked about it.
+    pub answers: Answers<'frame>,
     /// Speaks about it in the units and the language of the window.
     pub speaker: Speaker<'frame>,
     /// Its name.
@@ -29,6 +31,8 @@ pub(super) struct BookInHand<'frame> {
     pub drifted: &'frame [Drifted],
     /// Where it is kept.
     pub home: &'frame Home,
+    /// The book as it was last read or written.
+    pub saved: &'frame Arc<Book>,
     /// How its file was changed by another program.
     pub disk_change: Option<&'frame DiskChange>,
     /// Whether its file is gone, or being written.

@@ -12,10 +12,10 @@ use super::field::select_all;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::{counter_area, ladder_area, recipe_area, safekeeping};
-use crate::book::{Book, Hit, Hits, ItemId, LookUpIndex, Spot};
+use crate::book::{Hit, Hits, ItemId, LookUpIndex, Spot};
 use crate::quantity::{excerpt, name_as_shown, show_grouped};
 use crate::say::{Language, Speaker, say};
-use crate::workbench::Shown;
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED, Shown};
 
 /// Width of the sheet, in points.
 pub(super) const WIDTH: f32 = 640.0;
@@ -33,16 +33,42 @@ const MOST: usize = 100;
 /// Rows that a page is taken for.
 const PAGE: usize = 8;
 
-/// What is typed, and what was found for it.
+/// What there is to be found, in the words of a language.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+struct IndexIn(Language);
+
+impl BookQuestion for IndexIn {
+    type Answer = Arc<LookUpIndex>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let speaker = Speaker::new(answers.book()).in_language(self.0);
+        Arc::new(speaker.look_up_index())
+    }
+}
+
+/// What is found for words that are typed.
+#[derive(Clone, Default, PartialEq, Eq, Hash)]
+struct HitsFor {
+    language: Language,
+    typed: String,
+}
+
+impl BookQuestion for HitsFor {
+    type Answer = Arc<Hits>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let index = answers.to(&IndexIn(self.language));
+        Arc::new(index.find(answers.book(), &self.typed, MOST))
+    }
+}
+
+/// What is typed, and which of what was found is in hand.
 #[derive(Default)]
 pub(super) struct LookUpState {
-    text: String,
+    wanted: HitsFor,
     chosen: usize,
     just_opened: bool,
-    /// What there is to be found in a snapshot, in the words of a language, made when it is first looked through.
-    index: Option<(Arc<Book>, Language, LookUpIndex)>,
-    /// What was found for a text, made when the text or the book changes.
-    hits: Option<(String, Hits)>,
 }
 
 impl LookUpState {
@@ -50,29 +76,6 @@ impl LookUpState {
     pub(super) fn open(&mut self) {
         self.just_opened = true;
         self.chosen = 0;
-    }
-
-    fn take(&mut self, book: &Arc<Book>, speaker: Speaker<'_>) {
-        let language = speaker.language;
-        let is_known = |known: &(Arc<Book>, Language, LookUpIndex)| {
-            Arc::ptr_eq(&known.0, book) && known.1 == language
-        };
-        if !self.index.as_ref().is_some_and(is_known) {
-            let index = speaker.about(book).look_up_index();
-            self.index = Some((book.clone(), language, index));
-            self.hits = None;
-        }
-        let stands = self
-            .hits
-            .as_ref()
-            .is_some_and(|(text, _)| *text == self.text);
-        if !stands && let Some((book, _, index)) = &self.index {
-            self.hits = Some((self.text.clone(), index.find(book, &self.text, MOST)));
-        }
-    }
-
-    fn best(&self) -> &[Hit] {
-        self.hits.as_ref().map_or(&[], |(_, hits)| &hits.best)
     }
 }
 
@@ -86,10 +89,11 @@ pub(super) fn look_up_ui(
     let speaker = in_hand.speaker;
     title_ui(ui, speaker.word("look-up-title"));
     let entered = field_ui(ui, speaker, state);
-    state.take(in_hand.book, speaker);
-    let moved = take_arrows(ui, state);
+    state.wanted.language = speaker.language;
+    let hits = in_hand.answers.to(&state.wanted);
+    let moved = take_arrows(ui, hits.best.len(), &mut state.chosen);
     ui.add_space(grid::NEAR);
-    count_ui(ui, speaker, state);
+    count_ui(ui, speaker, &state.wanted.typed, hits.count);
     ui.add_space(grid::TIGHT);
     let height = LIST.min(ui.ctx().content_rect().height() - REST_OF_SHEET);
     let mut taken = entered.then_some(state.chosen);
@@ -100,7 +104,7 @@ pub(super) fn look_up_ui(
         .auto_shrink([false, true])
         .show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, hit) in state.best().iter().enumerate() {
+            for (at, hit) in hits.best.iter().enumerate() {
                 let chosen = at == state.chosen;
                 let response = hit_ui(ui, speaker, hit, chosen);
                 if chosen && moved {
@@ -111,13 +115,10 @@ pub(super) fn look_up_ui(
                 }
             }
         });
-    let Some(spot) = taken
-        .and_then(|at| state.best().get(at))
-        .map(|hit| hit.spot.clone())
-    else {
+    let Some(spot) = taken.and_then(|at| hits.best.get(at)).map(|hit| &hit.spot) else {
         return true;
     };
-    go_to(&spot, view);
+    go_to(spot, view);
     ui.ctx().request_repaint();
     false
 }
@@ -127,10 +128,10 @@ fn field_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LookUpState) -> bool 
     let id = egui::Id::unique("find in the book");
     if std::mem::take(&mut state.just_opened) {
         // Before the field is drawn: what is typed in this very frame already replaces what stands there.
-        select_all(ui, id, &state.text);
+        select_all(ui, id, &state.wanted.typed);
         ui.memory_mut(|memory| memory.request_focus(id));
     }
-    let field = TextEdit::singleline(&mut state.text)
+    let field = TextEdit::singleline(&mut state.wanted.typed)
         .id(id)
         .hint_text(speaker.word("look-up-hint"))
         .desired_width(f32::INFINITY);
@@ -147,24 +148,22 @@ fn field_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LookUpState) -> bool 
 }
 
 /// Moves the choice; `true` when it moved. A key that is held down is counted as often as it came since the last frame.
-fn take_arrows(ui: &Ui, state: &mut LookUpState) -> bool {
+fn take_arrows(ui: &Ui, count: usize, chosen: &mut usize) -> bool {
     let presses = |key| ui.input(|input| input.num_presses(key));
     let down = presses(Key::ArrowDown) + PAGE * presses(Key::PageDown);
     let up = presses(Key::ArrowUp) + PAGE * presses(Key::PageUp);
-    let last = state.best().len().saturating_sub(1);
-    let before = state.chosen;
-    state.chosen = (state.chosen + down).min(last).saturating_sub(up);
-    state.chosen != before
+    let last = count.saturating_sub(1);
+    let before = *chosen;
+    *chosen = (before + down).min(last).saturating_sub(up);
+    *chosen != before
 }
 
 /// How many fit, or what to do.
-fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &LookUpState) {
-    let hits = state.hits.as_ref().map(|(_, hits)| hits);
-    let count = hits.map_or(0, |hits| hits.count);
-    let words = if state.text.trim().is_empty() {
+fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, typed: &str, count: usize) {
+    let words = if typed.trim().is_empty() {
         speaker.word("look-up-what-to-do").to_owned()
     } else if count == 0 {
-        let typed = excerpt(state.text.trim(), 60);
+        let typed = excerpt(typed.trim(), 60);
         say!(speaker, "look-up-nothing", typed: typed)
     } else if count > MOST {
         let all = show_grouped(count as f64);

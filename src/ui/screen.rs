@@ -5,12 +5,14 @@ use std::sync::Arc;
 use crate::balance::{Balance, Lens};
 use crate::book::{Book, Finding, LineId, Recipe};
 use crate::say::Speaker;
-use crate::workbench::{Shown, Standard};
+use crate::workbench::{Answers, Shown, Standard};
 
 /// The read-only side of a frame.
 pub struct Screen<'frame> {
     /// The book as it is now.
     pub book: &'frame Arc<Book>,
+    /// Answers to what is asked about it.
+    pub answers: Answers<'frame>,
     /// The recipe and version in hand.
     pub shown: &'frame Shown,
     /// The recipe in hand.

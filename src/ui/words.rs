@@ -8,22 +8,46 @@ use egui::{
 };
 
 use super::theme::{self, TypeStyle, grid};
+use crate::book::Book;
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker};
 
+/// What the window speaks in: a part of every question about the book whose answer is words.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub(super) struct Spoken {
+    units: DisplayUnits,
+    language: Language,
+}
+
+impl Spoken {
+    /// What a speaker speaks in.
+    pub(super) fn by(speaker: Speaker<'_>) -> Self {
+        Self {
+            units: speaker.units,
+            language: speaker.language,
+        }
+    }
+
+    /// Speaks in it about a book.
+    pub(super) fn about(self, book: &Book) -> Speaker<'_> {
+        Speaker::new(book)
+            .in_units(self.units)
+            .in_language(self.language)
+    }
+}
+
 /// Sets what the window speaks in this frame.
-pub(super) fn speak(ctx: &Context, units: DisplayUnits, language: Language) {
-    ctx.data_mut(|data| data.insert_temp(Id::unique("spoken"), (units, language)));
+pub(super) fn speak(ctx: &Context, speaker: Speaker<'_>) {
+    ctx.data_mut(|data| data.insert_temp(Id::unique("spoken"), Spoken::by(speaker)));
 }
 
 /// Speaks as the window does where no book is at hand: labels, headings, tables of the screen.
 pub(super) fn speaker(ctx: &Context) -> Speaker<'static> {
-    let (units, language) = ctx
+    let spoken: Spoken = ctx
         .data(|data| data.get_temp(Id::unique("spoken")))
         .unwrap_or_default();
-    Speaker::without_book()
-        .in_units(units)
-        .in_language(language)
+    let Speaker { book, .. } = Speaker::without_book();
+    spoken.about(book)
 }
 
 /// The heading of an area or a sheet; a heading to screen readers, too.

@@ -215,7 +215,7 @@ pub enum Message {
 }
 
 /// What the screen should show next.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Shown {
     /// The recipe.
     pub recipe: RecipeId,

@@ -7,9 +7,10 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use super::action::Message;
+use super::job::{BrokeDown, Job};
 use super::list_in_hand::{
-    ArrivalOrder, ArrivalReview, Awaited, BringingIn, ListContent, ListInHand, ListTaking,
-    RecipeOrder, RecipeReview, TableOrder, TableReview,
+    ArrivalOrder, ArrivalReview, BringingIn, ListContent, ListInHand, ListTaking, RecipeOrder,
+    RecipeReview, TableOrder, TableReview,
 };
 use super::open_book::Workbench;
 use super::search::Look;
@@ -26,77 +27,74 @@ use crate::swap::Watch;
 impl Workbench {
     pub(super) fn read_list(&mut self, path: PathBuf) {
         let (of, voice) = (path.clone(), self.voice);
-        let work = move || {
+        let work = move |_: &Watch| {
             let bytes = book_file::read_bytes(&of).map_err(|error| voice.read_error(&error))?;
             Ok(content_of(voice, &of, bytes))
         };
-        let awaited = Awaited::start(work, self.wake.clone());
-        self.bringing_in.reading = Some((path, awaited));
-        self.poll_list(self.file.patience);
+        self.jobs.bringing_in.reading = Some(Job::start(path, &self.jobs.wake, work));
+        self.poll_list(self.disk.patience);
     }
 
     pub(super) fn poll_list(&mut self, patience: Duration) {
-        let Some((_, awaited)) = &self.bringing_in.reading else {
-            return;
-        };
-        let Some(content) = awaited.poll(patience) else {
-            return;
-        };
-        let Some((path, _)) = self.bringing_in.reading.take() else {
+        let ended = Job::take_ended(&mut self.jobs.bringing_in.reading, patience);
+        let Some((path, content)) = ended else {
             return;
         };
         match content {
             Ok(Ok(content)) => {
-                self.bringing_in.list = Some(ListInHand { path, content });
+                self.jobs.bringing_in.list = Some(ListInHand { path, content });
             }
-            Ok(Err(error)) => self.message = Some(Message::Failed(error)),
-            Err(()) => {
+            Ok(Err(error)) => self.told.message = Some(Message::Failed(error)),
+            Err(BrokeDown) => {
                 let path = path.display().to_string();
                 let text = say!(self.voice, "list-broke-down", path: path);
-                self.message = Some(Message::Failed(text));
+                self.told.message = Some(Message::Failed(text));
             }
         }
     }
 
     pub(super) fn put_list_away(&mut self) {
-        self.bringing_in = BringingIn::default();
+        self.jobs.bringing_in = BringingIn::default();
     }
 
     /// The list that is being brought in.
     pub fn list_in_hand(&self) -> Option<&ListInHand> {
-        self.bringing_in.list.as_ref()
+        self.jobs.bringing_in.list.as_ref()
     }
 
     /// The file that is being read, while that takes longer than usual.
     pub fn list_being_read(&self) -> Option<&Path> {
-        let (path, _) = self.bringing_in.reading.as_ref()?;
-        Some(path)
+        self.jobs
+            .bringing_in
+            .reading
+            .as_ref()
+            .map(|job| &*job.about)
     }
 
     /// Whether lines of a list are being taken into the book.
     pub fn is_taking_list(&self) -> bool {
-        self.bringing_in.taking.is_some()
+        self.jobs.bringing_in.taking.is_some()
     }
 
     /// What a table would do to the book.
     pub fn table_review(&mut self, order: &TableOrder) -> Look<Result<TableReview, String>> {
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let tables = &mut self.bringing_in.tables;
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let tables = &mut self.jobs.bringing_in.tables;
         let voice = self.voice;
         let find =
             move |book: &Arc<Book>, order: &TableOrder, _: &Watch| find_table(voice, book, order);
-        tables.look(book, stamp, order, &self.wake, find).0
+        tables.look(book, stamp, order, &self.jobs.wake, find).0
     }
 
     /// A recipe of another shop as this shop would make it.
     pub fn arrival_review(&mut self, order: &ArrivalOrder) -> Look<ArrivalReview> {
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (arrivals, voice) = (&mut self.bringing_in.arrivals, self.voice);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (arrivals, voice) = (&mut self.jobs.bringing_in.arrivals, self.voice);
         let (look, begun) = arrivals.look(
             book,
             stamp,
             order,
-            &self.wake,
+            &self.jobs.wake,
             move |book: &Arc<Book>, order: &ArrivalOrder, watch: &Watch| {
                 find_arrival(voice, book, order, watch)
             },
@@ -113,9 +111,9 @@ impl Workbench {
             let edit = read.edit(book, &speaker.read_recipe_name(read));
             edit.map_err(|error| speaker.edit_error(&error))
         };
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let recipes = &mut self.bringing_in.recipes;
-        recipes.look(book, stamp, order, &self.wake, find).0
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let recipes = &mut self.jobs.bringing_in.recipes;
+        recipes.look(book, stamp, order, &self.jobs.wake, find).0
     }
 
     pub(super) fn take_list(&mut self, taking: ListTaking) {
@@ -124,43 +122,35 @@ impl Workbench {
         };
         let book = self.book().clone();
         if !Arc::ptr_eq(&reviewed.of, &book) {
-            self.message = Some(Message::Failed(self.changed_meanwhile()));
+            self.told.message = Some(Message::Failed(self.changed_meanwhile()));
             return;
         }
         let (of, voice) = (book.clone(), self.voice);
-        let work = move || match taking.reviewed.as_ref() {
+        let work = move |_: &Watch| match taking.reviewed.as_ref() {
             Ok(reviewed) => edit_of(voice.about(&of), &reviewed.review, &taking.refused),
             Err(error) => Err(error.clone()),
         };
-        let awaited = Awaited::start(work, self.wake.clone());
-        self.bringing_in.taking = Some((book, awaited));
-        self.poll_taking(self.file.patience);
+        self.jobs.bringing_in.taking = Some(Job::start(book, &self.jobs.wake, work));
+        self.poll_taking(self.disk.patience);
     }
 
     pub(super) fn poll_taking(&mut self, patience: Duration) {
-        let Some((_, awaited)) = &self.bringing_in.taking else {
-            return;
-        };
-        let Some(edit) = awaited.poll(patience) else {
-            return;
-        };
-        let Some((of, _)) = self.bringing_in.taking.take() else {
-            return;
-        };
+        let ended = Job::take_ended(&mut self.jobs.bringing_in.taking, patience);
+        let Some((of, edit)) = ended else { return };
         let failed = match edit {
             // An edit of the whole book would take back what was done since.
             Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => self.changed_meanwhile(),
             Ok(Ok(Some(edit))) => {
                 self.edit(vec![edit], "book".to_owned());
-                self.history.close_step();
+                self.document.history.close_step();
                 self.put_list_away();
                 return;
             }
             Ok(Ok(None)) => return,
             Ok(Err(error)) => error,
-            Err(()) => self.voice.word("list-not-added").to_owned(),
+            Err(BrokeDown) => self.voice.word("list-not-added").to_owned(),
         };
-        self.message = Some(Message::Failed(failed));
+        self.told.message = Some(Message::Failed(failed));
     }
 
     /// What is said when the book is another one than that which a list was compared with.

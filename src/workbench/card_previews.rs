@@ -19,7 +19,7 @@ pub struct PreviewShown {
 pub(super) type Asked = (BookStamp, PreviewOrder, Language);
 
 /// Previews and exports of one workbench.
-#[derive(Debug, Default)]
+#[derive(Default)]
 pub(super) struct CardDesk {
     pub(super) fonts: SharedFonts,
     pub(super) shown: Option<(Asked, Result<Arc<CardPreview>, String>)>,

@@ -2,17 +2,18 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{TryRecvError, channel};
 use std::time::{Duration, Instant};
 
-use super::action::{Home, Message};
+use super::action::Message;
 use super::file_watch::{FileWatch, SETTLED};
+use super::job::Job;
 use super::open_book::Workbench;
-use super::theirs::{DiskChange, FileState, Found, Look, Seen, Theirs};
+use super::theirs::{DiskChange, FileState, Found, Seen, Theirs};
 use crate::book::{Book, MergeNote, Part, Side, difference_of_books, merge};
 use crate::book_file::{Fingerprint, LoadError, OnDisk};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
+use crate::swap::Watch;
 use jiff::ZonedDateTime;
 
 /// How often the file is looked at where the system does not tell of changes.
@@ -27,18 +28,16 @@ impl Workbench {
         self.poll_saving(Duration::ZERO);
         self.poll_look();
         self.keep_watching();
-        if self
-            .file
-            .looked
-            .is_none_or(|looked| looked.elapsed() >= self.look_every())
-        {
+        let is_due = |looked: Instant| looked.elapsed() >= self.look_every();
+        if self.disk.looked.is_none_or(is_due) {
             self.look_at_disk();
         }
-        let touched = self.file.watch.as_ref().and_then(FileWatch::touched);
+        let watch = self.disk.hearing.watch();
+        let touched = watch.and_then(FileWatch::touched);
         // A look that is under way may have been too early; what comes during a save is looked at behind it.
-        let is_free = self.file.look.is_none() && !self.is_saving();
+        let is_free = self.disk.look.is_none() && !self.is_saving();
         if is_free && touched.is_some_and(|touched| touched >= SETTLED) {
-            if let Some(watch) = &self.file.watch {
+            if let Some(watch) = watch {
                 watch.answer();
             }
             self.look_at_disk();
@@ -47,27 +46,16 @@ impl Workbench {
 
     /// Watches the file of the book that is open, wherever that is now.
     fn keep_watching(&mut self) {
-        let path = match &self.home {
-            Home::File(path) if self.file.is_watched && !self.file.gone => path,
-            // A folder that is gone is another one when it comes back.
-            _ => {
-                self.file.watch = None;
-                return;
-            }
-        };
-        if self
-            .file
-            .watch
-            .as_ref()
-            .is_none_or(|watch| watch.path() != path)
-        {
-            self.file.watch = Some(FileWatch::start(path, self.wake.clone()));
-        }
+        let file = &self.document.file;
+        // A folder that is gone is another one when it comes back.
+        let path = file.path().filter(|_| !file.is_gone());
+        self.disk.hearing.follow(path, &self.jobs.wake);
     }
 
     fn look_every(&self) -> Duration {
-        let is_steady = self.file.change.is_none() && !self.file.gone;
-        match &self.file.watch {
+        let file = &self.document.file;
+        let is_steady = file.change().is_none() && !file.is_gone();
+        match self.disk.hearing.watch() {
             Some(watch) if is_steady && watch.is_active() => LOOK_SELDOM,
             _ => LOOK_EVERY,
         }
@@ -75,10 +63,8 @@ impl Workbench {
 
     /// When the window has to ask again though nothing happens in it; `None` when it need not.
     pub fn next_look(&self) -> Option<Duration> {
-        if !matches!(self.home, Home::File(_)) {
-            return None;
-        }
-        let touched = self.file.watch.as_ref().and_then(FileWatch::touched);
+        self.document.file.path()?;
+        let touched = self.disk.hearing.watch().and_then(FileWatch::touched);
         let settles = touched.map(|touched| SETTLED.saturating_sub(touched));
         Some(settles.unwrap_or(self.look_every()))
     }
@@ -86,60 +72,53 @@ impl Workbench {
     /// Looks on a thread whether the file was changed by another program; what is found comes with a later [`Workbench::poll`].
     /// The window may call it when it gets the focus.
     pub fn look_at_disk(&mut self) {
-        let (Home::File(path), Some(known)) = (&self.home, self.file.known) else {
+        let file = &self.document.file;
+        let Some((path, known)) = file.path().zip(file.known) else {
             return;
         };
         // A file that is away or half-written may be whole again in a moment; another book waits for its answer.
-        let waits =
-            self.file.change.as_ref().is_some_and(|change| {
-                change.at_save || matches!(change.theirs, Theirs::Book { .. })
-            });
-        if self.file.look.is_some() || waits || self.is_saving() {
+        let waits = file
+            .change()
+            .is_some_and(|change| change.at_save || matches!(change.theirs, Theirs::Book { .. }));
+        if self.disk.look.is_some() || waits || self.is_saving() {
             return;
         }
-        self.file.looked = Some(Instant::now());
-        let (sender, seen) = channel();
-        let (disk, path, wake) = (self.file.disk.clone(), path.clone(), self.wake.clone());
-        let left = self.file.left;
-        let is_missed = self.file.gone || self.file.change.is_some();
-        std::thread::spawn(move || {
-            let seen = match disk.look(&path, &known) {
-                Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
-                    Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
-                }
-                Ok(OnDisk::Gone) => Seen::Gone,
-                Ok(OnDisk::Same) => Seen::Same,
-                // A folder that is away for the moment (a network) is no change; saving will say so.
-                Ok(OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
-            };
-            let is_news = !matches!(seen, Seen::Nothing | Seen::Same) || is_missed;
-            if sender.send(seen).is_ok() && is_news {
-                wake();
+        self.disk.looked = Some(Instant::now());
+        let (disk, path) = (self.disk.access.clone(), path.clone());
+        let left = file.left();
+        let is_missed = file.is_gone() || file.change().is_some();
+        let work = move |_: &Watch| match disk.look(&path, &known) {
+            Ok(OnDisk::Changed(now)) if left.is_none_or(|left| !left.has_content_of(&now)) => {
+                Seen::Another(Found::read(disk.as_ref(), &path, Some(&known)))
             }
-        });
-        self.file.look = Some(Look { seen });
+            Ok(OnDisk::Gone) => Seen::Gone,
+            Ok(OnDisk::Same) => Seen::Same,
+            // A folder that is away for the moment (a network) is no change; saving will say so.
+            Ok(OnDisk::Changed(_)) | Err(_) => Seen::Nothing,
+        };
+        let is_news = move |seen: &Seen| is_missed || !matches!(seen, Seen::Nothing | Seen::Same);
+        self.disk.look = Some(Job::start_for_news((), &self.jobs.wake, is_news, work));
     }
 
     fn poll_look(&mut self) {
-        let Some(look) = &self.file.look else { return };
-        let seen = match look.seen.try_recv() {
-            Ok(seen) => seen,
-            Err(TryRecvError::Empty) => return,
-            Err(TryRecvError::Disconnected) => Seen::Nothing,
-        };
-        self.file.look = None;
+        let ended = Job::take_ended(&mut self.disk.look, Duration::ZERO);
+        let Some(((), Ok(seen))) = ended else { return };
         if self.is_saving() {
             return;
         }
         match seen {
             Seen::Nothing => {}
-            Seen::Same => self.note_file_is_back(),
-            Seen::Gone if self.file.gone => {}
+            Seen::Same => {
+                if self.document.file.note_back() {
+                    self.keep_unsaved_work();
+                }
+            }
+            Seen::Gone if self.document.file.is_gone() => {}
             Seen::Gone => self.note_disk_change(Found::gone(), false),
             Seen::Another(theirs) => {
                 // A save that was done meanwhile is not another hand, and what is asked about already is no news.
                 let is_own = theirs.fingerprint.is_some_and(|now| self.is_known(&now));
-                let asked = self.file.change.as_ref().map(|change| change.fingerprint);
+                let asked = self.disk_change().map(|change| change.fingerprint);
                 if !is_own && asked != Some(theirs.fingerprint) {
                     self.note_disk_change(theirs, false);
                 }
@@ -147,28 +126,11 @@ impl Workbench {
         }
     }
 
-    /// The file is what it was when it was read or written last, whatever was said of it meanwhile.
-    fn note_file_is_back(&mut self) {
-        if self
-            .file
-            .change
-            .as_ref()
-            .is_some_and(|change| !change.at_save)
-        {
-            self.file.change = None;
-        }
-        if self.file.gone {
-            self.file.gone = false;
-            self.file.left = None;
-            self.keep_unsaved_work();
-        }
-    }
-
     /// Whether the file of the book is gone, or being written.
     pub fn file_state(&self) -> FileState {
         if self.is_saving() {
             FileState::Saving
-        } else if self.file.gone {
+        } else if self.document.file.is_gone() {
             FileState::Gone
         } else {
             FileState::Steady
@@ -176,17 +138,15 @@ impl Workbench {
     }
 
     fn is_known(&self, found: &Fingerprint) -> bool {
-        self.file
-            .known
-            .is_some_and(|known| known.has_content_of(found))
+        let known = self.document.file.known;
+        known.is_some_and(|known| known.has_content_of(found))
     }
 
     /// Notes what another program has made of the file.
     pub(super) fn note_disk_change(&mut self, found: Found, at_save: bool) {
-        let Home::File(path) = self.home.clone() else {
+        let Some(path) = self.document.file.path().cloned() else {
             return;
         };
-        let mine = difference_of_books(&self.saved, self.book());
         let Found { book, fingerprint } = found;
         let mut text_has_comments = false;
         let theirs = match *book {
@@ -196,21 +156,15 @@ impl Workbench {
             },
             Ok(loaded) => {
                 text_has_comments = loaded.text_has_comments;
-                let book = Arc::new(loaded.book.sharing_with(&self.saved));
-                let difference = difference_of_books(&self.saved, &book);
-                let conflicts = merge(&self.saved, self.book(), &book, |_| Side::Mine).conflicts;
-                Theirs::Book {
-                    book,
-                    difference,
-                    conflicts,
-                }
+                let saved = &self.document.file.saved;
+                let book = Arc::new(loaded.book.sharing_with(saved));
+                let difference = difference_of_books(saved, &book);
+                Theirs::Book { book, difference }
             }
         };
-        self.file.gone = matches!(theirs, Theirs::Gone);
-        self.file.change = Some(DiskChange {
+        self.document.file.note_change(DiskChange {
             path,
             theirs,
-            mine,
             at_save,
             fingerprint,
             text_has_comments,
@@ -219,24 +173,9 @@ impl Workbench {
         self.keep_unsaved_work();
     }
 
-    /// The book on the screen has changed while a change on the disk waits for an answer.
-    pub(super) fn compare_with_disk_again(&mut self) {
-        let Some(mut change) = self.file.change.take() else {
-            return;
-        };
-        change.mine = difference_of_books(&self.saved, self.book());
-        if let Theirs::Book {
-            book, conflicts, ..
-        } = &mut change.theirs
-        {
-            *conflicts = merge(&self.saved, self.book(), book, |_| Side::Mine).conflicts;
-        }
-        self.file.change = Some(change);
-    }
-
     /// The book as it was when it was last read or written: what the changes on the screen and on the disk are held against.
     pub fn saved_book(&self) -> &Arc<Book> {
-        &self.saved
+        &self.document.file.saved
     }
 
     pub(super) fn take_theirs(&mut self) {
@@ -254,7 +193,12 @@ impl Workbench {
                     Side::Mine
                 }
             };
-            let merged = merge(&workbench.saved, workbench.book(), theirs, choose);
+            let merged = merge(
+                &workbench.document.file.saved,
+                workbench.book(),
+                theirs,
+                choose,
+            );
             (merged.book, merged.notes)
         });
     }
@@ -270,50 +214,46 @@ impl Workbench {
             fingerprint,
             text_has_comments,
             ..
-        }) = self.file.change.take()
+        }) = self.document.file.take_change()
         else {
             return;
         };
         let (book, notes) = book(self, &theirs);
-        self.saved = theirs;
-        self.file.known = fingerprint;
-        self.file.left = None;
-        self.text_has_comments = text_has_comments;
-        self.comments_agreed = false;
+        self.document
+            .file
+            .hold(theirs, fingerprint, text_has_comments);
         self.put_book(&book, reason);
-        if !notes.is_empty() && !matches!(self.message, Some(Message::Failed(_))) {
+        if !notes.is_empty() && !matches!(self.told.message, Some(Message::Failed(_))) {
             let sentences: Vec<String> = notes
                 .iter()
                 .map(|note| self.voice.merge_note(note))
                 .collect();
-            self.message = Some(Message::Done(sentences.join("\n")));
+            self.told.message = Some(Message::Done(sentences.join("\n")));
         }
         self.keep_unsaved_work();
     }
 
     pub(super) fn keep_mine_as_copy(&mut self) {
-        let Some(change) = self.file.change.take() else {
+        let Some(change) = self.document.file.take_change() else {
             return;
         };
         // The file stays theirs; from now on the copy is the book.
-        self.start_saving(free_name_beside(self.voice, &change.path), None, true);
-        if matches!(self.message, Some(Message::Failed(_))) {
-            self.file.change = Some(change);
+        self.start_saving(free_name_beside(self.voice, &change.path), None);
+        if matches!(self.told.message, Some(Message::Failed(_))) {
+            self.document.file.note_change(change);
         }
     }
 
     pub(super) fn overwrite_disk(&mut self) {
-        let Some(change) = self.file.change.take() else {
+        let Some(change) = self.document.file.take_change() else {
             return;
         };
         // What has come after the change that the person was shown is not overwritten unseen.
-        self.start_saving(change.path, change.fingerprint, true);
+        self.start_saving(change.path, change.fingerprint);
     }
 
     pub(super) fn leave_disk_change(&mut self) {
-        if let Some(change) = self.file.change.take() {
-            self.file.left = change.fingerprint.or(self.file.known);
-        }
+        self.document.file.leave_change();
     }
 }
 

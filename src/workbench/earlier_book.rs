@@ -2,71 +2,59 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::Duration;
 
 use super::action::{Home, Message};
 use super::earlier_shelf::EarlierBook;
+use super::job::{BrokeDown, Job};
 use super::moments::moment_words;
 use super::open_book::Workbench;
 use crate::book_file::{EarlierCopy, book_of_earlier_copy, earlier_copies};
 use crate::edit::WholeBook;
 use crate::say::{Speaker, say};
+use crate::swap::Watch;
 
 impl Workbench {
     /// The earlier copies, the newest first; `None` until they were asked for and found.
     pub fn earlier_list(&self) -> Option<&Result<Vec<EarlierCopy>, String>> {
-        self.file.earlier.list.as_ref()
+        self.disk.earlier.list.as_ref()
     }
 
     /// The earlier copy that is looked at.
     pub fn earlier_book(&self) -> Option<(&Path, &EarlierBook)> {
-        let (path, book) = self.file.earlier.looked_at.as_ref()?;
+        let (path, book) = self.disk.earlier.looked_at.as_ref()?;
         Some((path, book))
     }
 
     pub(super) fn list_earlier(&mut self) {
-        let Home::File(path) = self.home.clone() else {
-            self.file.earlier.list = Some(Ok(Vec::new()));
+        let Home::File(path) = self.document.file.home.clone() else {
+            self.disk.earlier.list = Some(Ok(Vec::new()));
             return;
         };
-        let (sender, listing) = channel();
-        let (wake, voice) = (self.wake.clone(), self.voice);
-        std::thread::spawn(move || {
-            let list = earlier_copies(&path)
-                .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()));
-            if sender.send(list).is_ok() {
-                wake();
-            }
-        });
-        self.file.earlier.listing = Some(listing);
+        let voice = self.voice;
+        let work = move |_: &Watch| {
+            earlier_copies(&path)
+                .map_err(|error| say!(voice, "earlier-not-listed", error: error.to_string()))
+        };
+        self.disk.earlier.listing = Some(Job::start((), &self.jobs.wake, work));
     }
 
     /// A save has made one more copy.
     pub(super) fn list_earlier_again(&mut self) {
-        if self.file.earlier.list.is_some() {
+        if self.disk.earlier.list.is_some() {
             self.list_earlier();
         }
     }
 
     pub(super) fn look_at_earlier(&mut self, path: PathBuf) {
-        let (sender, reading) = channel();
-        let (disk, wake, now) = (
-            self.file.disk.clone(),
-            self.wake.clone(),
-            self.book().clone(),
-        );
+        let (disk, now) = (self.disk.access.clone(), self.book().clone());
         let (of, voice) = (path.clone(), self.voice);
-        std::thread::spawn(move || {
-            let book = match disk.load(&of) {
-                Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
-                Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
-            };
-            if sender.send(book).is_ok() {
-                wake();
-            }
-        });
-        self.file.earlier.looked_at = Some((path, EarlierBook::Reading));
-        self.file.earlier.reading = Some(reading);
+        let work = move |_: &Watch| match disk.load(&of) {
+            Ok(loaded) => EarlierBook::Read(Arc::new(loaded.book.sharing_with(&now))),
+            Err(error) => EarlierBook::Unreadable(voice.load_error(&error)),
+        };
+        self.disk.earlier.looked_at = Some((path, EarlierBook::Reading));
+        self.disk.earlier.reading = Some(Job::start((), &self.jobs.wake, work));
     }
 
     /// Puts the copy that was looked at in place of what is on the screen.
@@ -75,7 +63,7 @@ impl Workbench {
             Some((of, EarlierBook::Read(book))) if of == path => book.clone(),
             _ => {
                 let text = self.voice.word("earlier-not-read");
-                self.message = Some(Message::Failed(text.to_owned()));
+                self.told.message = Some(Message::Failed(text.to_owned()));
                 return;
             }
         };
@@ -86,25 +74,15 @@ impl Workbench {
     }
 
     pub(super) fn poll_earlier(&mut self) {
-        let shelf = &mut self.file.earlier;
-        match shelf.listing.as_ref().map(Receiver::try_recv) {
-            Some(Ok(list)) => {
-                shelf.list = Some(list);
-                shelf.listing = None;
-            }
-            Some(Err(TryRecvError::Disconnected)) => shelf.listing = None,
-            Some(Err(TryRecvError::Empty)) | None => {}
+        let shelf = &mut self.disk.earlier;
+        if let Some(((), Ok(list))) = Job::take_ended(&mut shelf.listing, Duration::ZERO) {
+            shelf.list = Some(list);
         }
-        let book = match shelf.reading.as_ref().map(Receiver::try_recv) {
-            Some(Ok(book)) => book,
-            Some(Err(TryRecvError::Disconnected)) => {
+        let ended = Job::take_ended(&mut shelf.reading, Duration::ZERO);
+        if let (Some(((), book)), Some((_, looked_at))) = (ended, &mut shelf.looked_at) {
+            *looked_at = book.unwrap_or_else(|BrokeDown| {
                 EarlierBook::Unreadable(self.voice.word("earlier-broke-down").to_owned())
-            }
-            Some(Err(TryRecvError::Empty)) | None => return,
-        };
-        shelf.reading = None;
-        if let Some((_, looked_at)) = &mut shelf.looked_at {
-            *looked_at = book;
+            });
         }
     }
 }

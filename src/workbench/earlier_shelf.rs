@@ -2,8 +2,8 @@
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::sync::mpsc::Receiver;
 
+use super::job::Job;
 use crate::book::Book;
 use crate::book_file::EarlierCopy;
 
@@ -25,7 +25,7 @@ pub(super) type Listed = Result<Vec<EarlierCopy>, String>;
 #[derive(Default)]
 pub(super) struct EarlierShelf {
     pub(super) list: Option<Listed>,
-    pub(super) listing: Option<Receiver<Listed>>,
+    pub(super) listing: Option<Job<(), Listed>>,
     pub(super) looked_at: Option<(PathBuf, EarlierBook)>,
-    pub(super) reading: Option<Receiver<EarlierBook>>,
+    pub(super) reading: Option<Job<(), EarlierBook>>,
 }

@@ -2,10 +2,10 @@
 
 use std::ffi::OsStr;
 use std::path::PathBuf;
-use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::mpsc::{Receiver, TryRecvError, channel};
-use std::sync::{Arc, Mutex};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::Duration;
 
+use super::job::{BrokeDown, Job, Wake};
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
@@ -13,6 +13,7 @@ use crate::cards::{
     csv, file_name, html, json, markdown, pdf,
 };
 use crate::say::Speaker;
+use crate::swap::Watch;
 
 /// The format of an exported card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -120,21 +121,14 @@ pub enum ExportState {
     },
 }
 
-enum Report {
-    Written(WrittenCard),
-    Ended(Result<(), String>),
-}
-
 /// An export on its thread. Dropped, it stops after the card in hand.
-#[derive(Debug)]
 pub struct Export {
     of: usize,
-    written: Vec<WrittenCard>,
+    written: Arc<Mutex<Vec<WrittenCard>>>,
+    job: Option<Job<(), Result<(), String>>>,
     /// How it ended, once it has.
-    end: Option<Result<(), String>>,
+    end: Result<(), String>,
     voice: Speaker<'static>,
-    reports: Receiver<Report>,
-    cancel: Arc<AtomicBool>,
 }
 
 impl Export {
@@ -144,66 +138,57 @@ impl Export {
         order: ExportOrder,
         fonts: SharedFonts,
         voice: Speaker<'static>,
-        wake: Arc<dyn Fn() + Send + Sync>,
+        wake: &Wake,
     ) -> Self {
-        let (sender, reports) = channel();
-        let cancel = Arc::new(AtomicBool::new(false));
-        let of = order.requests.len();
-        let cancelled = cancel.clone();
-        std::thread::spawn(move || {
-            let tell = |report| {
-                // The window may have gone meanwhile; then nobody waits for the answer.
-                let heard = sender.send(report).is_ok();
-                wake();
-                heard
+        let (of, written) = (order.requests.len(), Arc::default());
+        let (list, tell): (Arc<Mutex<Vec<WrittenCard>>>, _) = (Arc::clone(&written), wake.clone());
+        let work = move |watch: &Watch| {
+            let note = |card| {
+                lock(&list).push(card);
+                tell();
             };
-            let ended = write_all(voice.about(&book), &order, &fonts, &cancelled, &tell);
-            tell(Report::Ended(ended));
-        });
+            write_all(voice.about(&book), &order, &fonts, watch, &note)
+        };
         Self {
             of,
-            written: Vec::new(),
-            end: None,
+            written,
+            job: Some(Job::start((), wake, work)),
+            end: Ok(()),
             voice,
-            reports,
-            cancel,
         }
     }
 
     /// Stops it after the card in hand.
     pub fn cancel(&self) {
-        self.cancel.store(true, Ordering::Relaxed);
+        if let Some(job) = &self.job {
+            job.watch().stop();
+        }
     }
 
     /// How far it is.
     pub fn state(&mut self) -> ExportState {
-        while self.end.is_none() {
-            match self.reports.try_recv() {
-                Ok(Report::Written(card)) => self.written.push(card),
-                Ok(Report::Ended(end)) => self.end = Some(end),
-                Err(TryRecvError::Empty) => break,
-                Err(TryRecvError::Disconnected) => {
-                    self.end = Some(Err(self.voice.word("export-broke-down").to_owned()));
-                }
-            }
+        if let Some(((), end)) = Job::take_ended(&mut self.job, Duration::ZERO) {
+            let broke_down = |BrokeDown| Err(self.voice.word("export-broke-down").to_owned());
+            self.end = end.unwrap_or_else(broke_down);
         }
-        match &self.end {
-            None => ExportState::Running {
-                done: self.written.len(),
+        let written = lock(&self.written);
+        if self.job.is_some() {
+            ExportState::Running {
+                done: written.len(),
                 of: self.of,
-            },
-            Some(end) => ExportState::Ended {
-                written: self.written.clone(),
-                stopped: end.clone().err(),
-            },
+            }
+        } else {
+            ExportState::Ended {
+                written: written.clone(),
+                stopped: self.end.clone().err(),
+            }
         }
     }
 }
 
-impl Drop for Export {
-    fn drop(&mut self) {
-        self.cancel();
-    }
+/// Pushing to a list leaves it whole, whatever happens.
+fn lock(written: &Mutex<Vec<WrittenCard>>) -> MutexGuard<'_, Vec<WrittenCard>> {
+    written.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 /// Writes one card after the other; `Err` says why it ended early.
@@ -211,13 +196,13 @@ fn write_all(
     speaker: Speaker<'_>,
     order: &ExportOrder,
     fonts: &SharedFonts,
-    cancelled: &AtomicBool,
-    tell: &dyn Fn(Report) -> bool,
+    watch: &Watch,
+    note: &dyn Fn(WrittenCard),
 ) -> Result<(), String> {
     let book = speaker.book;
     let mut setter = Typesetter::new(fonts.get(), order.options.language.code());
     for request in &order.requests {
-        if cancelled.load(Ordering::Relaxed) {
+        if watch.is_stopped() {
             return Err(speaker.word("export-stopped").to_owned());
         }
         let document =
@@ -228,13 +213,10 @@ fn write_all(
             .bytes(&document, order.paper, &mut setter, speaker)?;
         let path = book_file::write_beside_others(&order.folder, &name, &bytes)
             .map_err(|error| speaker.save_error(&error))?;
-        let written = WrittenCard {
+        note(WrittenCard {
             was_taken: (path.file_name() != Some(OsStr::new(&name))).then_some(name),
             path,
-        };
-        if !tell(Report::Written(written)) {
-            return Ok(());
-        }
+        });
     }
     Ok(())
 }
@@ -303,9 +285,8 @@ pub struct PreviewOrder {
 }
 
 /// A preview that is being made on its thread.
-#[derive(Debug)]
 pub struct Previewing {
-    answer: Receiver<Result<CardPreview, String>>,
+    job: Job<(), Result<CardPreview, String>>,
     voice: Speaker<'static>,
 }
 
@@ -316,27 +297,20 @@ impl Previewing {
         order: PreviewOrder,
         fonts: SharedFonts,
         voice: Speaker<'static>,
-        wake: Arc<dyn Fn() + Send + Sync>,
+        wake: &Wake,
     ) -> Self {
-        let (sender, answer) = channel();
-        std::thread::spawn(move || {
-            let preview = preview(voice.about(&book), &order, fonts.get());
-            if sender.send(preview).is_ok() {
-                wake();
-            }
-        });
-        Self { answer, voice }
+        let work = move |_: &Watch| preview(voice.about(&book), &order, fonts.get());
+        Self {
+            job: Job::start((), wake, work),
+            voice,
+        }
     }
 
     /// The preview, once it is there.
     pub fn poll(&self) -> Option<Result<CardPreview, String>> {
-        match self.answer.try_recv() {
-            Ok(preview) => Some(preview),
-            Err(TryRecvError::Empty) => None,
-            Err(TryRecvError::Disconnected) => {
-                Some(Err(self.voice.word("preview-broke-down").to_owned()))
-            }
-        }
+        let preview = self.job.poll(Duration::ZERO)?;
+        let broke_down = |BrokeDown| Err(self.voice.word("preview-broke-down").to_owned());
+        Some(preview.unwrap_or_else(broke_down))
     }
 }
 

@@ -6,11 +6,44 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::time::{Duration, Instant};
 
+use super::job::Wake;
 use notify::event::{AccessKind, AccessMode};
 use notify::{Event, EventKind, RecommendedWatcher, RecursiveMode, Watcher as _};
 
 /// A program that saves writes several times: the file is looked at when nothing has come for so long.
 pub(super) const SETTLED: Duration = Duration::from_millis(300);
+
+/// How the program hears that another one has changed the file.
+#[derive(Default)]
+pub(super) enum Hearing {
+    /// It looks now and then.
+    #[default]
+    Looks,
+    /// The system tells it, while there is a file to watch.
+    IsTold(Option<FileWatch>),
+}
+
+impl Hearing {
+    /// The watch, where there is one.
+    pub(super) fn watch(&self) -> Option<&FileWatch> {
+        match self {
+            Self::Looks => None,
+            Self::IsTold(watch) => watch.as_ref(),
+        }
+    }
+
+    /// Watches this file from now on, if any.
+    pub(super) fn follow(&mut self, path: Option<&PathBuf>, wake: &Wake) {
+        let Self::IsTold(watch) = self else { return };
+        let Some(path) = path else {
+            *watch = None;
+            return;
+        };
+        if watch.as_ref().is_none_or(|watch| watch.path != *path) {
+            *watch = Some(FileWatch::start(path, wake.clone()));
+        }
+    }
+}
 
 /// What the watch and its thread share.
 #[derive(Default)]
@@ -28,7 +61,7 @@ pub(super) struct FileWatch {
 
 impl FileWatch {
     /// Begins to watch, on a thread: the folder may be at the other end of a network.
-    pub(super) fn start(path: &Path, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
+    fn start(path: &Path, wake: Wake) -> Self {
         let heard = Arc::new(Mutex::new(Heard::default()));
         let (file, shared) = (path.to_owned(), heard.clone());
         std::thread::spawn(move || {
@@ -46,10 +79,6 @@ impl FileWatch {
             path: path.to_owned(),
             heard,
         }
-    }
-
-    pub(super) fn path(&self) -> &Path {
-        &self.path
     }
 
     /// Whether events come.
@@ -75,7 +104,7 @@ fn lock(heard: &Mutex<Heard>) -> std::sync::MutexGuard<'_, Heard> {
 fn watcher_of(
     path: &Path,
     heard: &Arc<Mutex<Heard>>,
-    wake: Arc<dyn Fn() + Send + Sync>,
+    wake: Wake,
 ) -> notify::Result<RecommendedWatcher> {
     // A symbolic link stays; what changes is the file that it leads to.
     let path = path.canonicalize().map_err(notify::Error::io)?;

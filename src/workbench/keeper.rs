@@ -4,16 +4,18 @@
 //! once there have been changes for a while, and again when they have become longer than a book: then the work stands alone,
 //! whatever becomes of the file.
 
-use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, TryRecvError, channel};
+use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::sync::{Arc, Mutex, PoisonError};
 use std::thread::JoinHandle;
 use std::time::{Duration, Instant};
 
 use jiff::Timestamp;
 
+use super::job::{Job, UNTIL_ITS_END, Wake};
 use crate::book::Book;
 use crate::book_file::{ChangesFile, RecoveryNote, RecoveryPlace, SaveError};
 use crate::say::Speaker;
+use crate::swap::Watch;
 
 /// How long after the first change a whole book is written.
 const WHOLE_AFTER: Duration = Duration::from_secs(2);
@@ -125,12 +127,6 @@ struct Kept {
     is_broken: bool,
 }
 
-/// A whole book that is being written.
-struct Whole {
-    book: Arc<Book>,
-    done: Receiver<Result<u64, SaveError>>,
-}
-
 struct Keeping {
     place: Arc<RecoveryPlace>,
     told: Arc<Mutex<RecoveryState>>,
@@ -139,7 +135,8 @@ struct Keeping {
     waiting: Option<(Box<Work>, Instant)>,
     kept: Option<Kept>,
     written: Option<Instant>,
-    whole: Option<Whole>,
+    /// A whole book that is being written, and how long it became.
+    whole: Option<Job<Arc<Book>, Result<u64, SaveError>>>,
 }
 
 /// How often it is looked whether a whole book has been written.
@@ -162,7 +159,7 @@ impl Keeping {
                 Err(RecvTimeoutError::Timeout) => {}
                 Err(RecvTimeoutError::Disconnected) => {
                     self.keep_waiting();
-                    self.finish_whole(true);
+                    self.finish_whole(UNTIL_ITS_END);
                     return;
                 }
             }
@@ -170,7 +167,7 @@ impl Keeping {
             if self.waiting.as_ref().is_some_and(is_due) {
                 self.keep_waiting();
             }
-            self.finish_whole(false);
+            self.finish_whole(Duration::ZERO);
             self.begin_whole();
         }
     }
@@ -207,7 +204,7 @@ impl Keeping {
     fn clear(&mut self) {
         self.waiting = None;
         // What is still being written must not come behind.
-        self.finish_whole(true);
+        self.finish_whole(UNTIL_ITS_END);
         self.kept = None;
         let cleared = self.place.clear();
         self.say(cleared.map_or_else(
@@ -286,37 +283,23 @@ impl Keeping {
         if self.whole.is_some() || !is_time {
             return;
         }
-        let (sender, done) = channel();
         let (place, book, note) = (self.place.clone(), kept.book.clone(), kept.note.clone());
-        self.whole = Some(Whole {
-            book: book.clone(),
-            done,
-        });
-        std::thread::spawn(move || {
-            // Nobody waits when the window is gone.
-            let _ = sender.send(place.keep(&book, &note));
-        });
+        // The loop looks whether it has ended.
+        let nobody: Wake = Arc::new(|| ());
+        let work = move |_: &Watch| place.keep(&book, &note);
+        self.whole = Some(Job::start(kept.book.clone(), &nobody, work));
     }
 
     /// Takes away the changes that a whole book holds, when it has been written.
-    fn finish_whole(&mut self, waits: bool) {
-        let Some(whole) = &self.whole else { return };
-        let done = if waits {
-            whole.done.recv().ok()
-        } else {
-            match whole.done.try_recv() {
-                Ok(done) => Some(done),
-                Err(TryRecvError::Empty) => return,
-                Err(TryRecvError::Disconnected) => None,
-            }
-        };
-        let (Some(whole), Some(kept)) = (self.whole.take(), &mut self.kept) else {
+    fn finish_whole(&mut self, patience: Duration) {
+        let ended = Job::take_ended(&mut self.whole, patience);
+        let (Some((book, done)), Some(kept)) = (ended, &mut self.kept) else {
             return;
         };
         kept.since = Instant::now();
         kept.is_alone_at_once = false;
-        if let Some(Ok(bytes)) = done {
-            kept.begins = whole.book;
+        if let Ok(Ok(bytes)) = done {
+            kept.begins = book;
             kept.alone = Some(bytes);
             // The changes before it do no harm: they lead on from there just as well.
             let outcome = kept

@@ -1,7 +1,6 @@
 //! Unsaved work that was found when the program began.
 
 use std::path::PathBuf;
-use std::sync::mpsc::Receiver;
 use std::time::Duration;
 
 use crate::book::{Book, BookDifference, ItemId, difference_of_books};
@@ -94,9 +93,9 @@ pub(super) struct FoundWork {
     pub(super) place: Result<RecoveryPlace, String>,
 }
 
-/// A look into the folder of unsaved work that is under way.
+/// A look into the folder of unsaved work.
+#[derive(Clone)]
 pub(super) struct LooksForWork {
     pub(super) folder: PathBuf,
     pub(super) pause: Duration,
-    pub(super) found: Receiver<FoundWork>,
 }

@@ -3,9 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
-use std::time::Duration;
 
+use super::job::Job;
 use super::search::Search;
 use crate::book::{Book, IngredientId};
 use crate::edit::Edit;
@@ -127,45 +126,15 @@ pub struct ListTaking {
     pub refused: BTreeSet<usize>,
 }
 
-/// An answer that comes from a thread.
-pub(super) struct Awaited<T>(Receiver<T>);
-
-impl<T: Send + 'static> Awaited<T> {
-    pub(super) fn start(
-        work: impl FnOnce() -> T + Send + 'static,
-        wake: Arc<dyn Fn() + Send + Sync>,
-    ) -> Self {
-        let (sender, answer) = channel();
-        std::thread::spawn(move || {
-            // Nobody waits for what was given up.
-            if sender.send(work()).is_ok() {
-                wake();
-            }
-        });
-        Self(answer)
-    }
-
-    /// The answer, `None` while there is none; `Err` when the thread broke down.
-    pub(super) fn poll(&self, patience: Duration) -> Option<Result<T, ()>> {
-        match self.0.recv_timeout(patience) {
-            Ok(answer) => Some(Ok(answer)),
-            Err(RecvTimeoutError::Timeout) => None,
-            Err(RecvTimeoutError::Disconnected) => Some(Err(())),
-        }
-    }
-}
-
-/// A file that is being read, with what it says or why it can't be read.
-pub(super) type Reading = (PathBuf, Awaited<Result<ListContent, String>>);
-
 /// What is being taken over into a book, with the edit that does it.
-pub(super) type Taking = (Arc<Book>, Awaited<Result<Option<Edit>, String>>);
+pub(super) type Taking = Job<Arc<Book>, Result<Option<Edit>, String>>;
 
 /// What is being brought in.
 #[derive(Default)]
 pub(super) struct BringingIn {
     pub(super) list: Option<ListInHand>,
-    pub(super) reading: Option<Reading>,
+    /// A file that is being read, with what it says or why it can't be read.
+    pub(super) reading: Option<Job<PathBuf, Result<ListContent, String>>>,
     pub(super) tables: Search<TableOrder, Result<TableReview, String>>,
     pub(super) arrivals: Search<ArrivalOrder, ArrivalReview>,
     pub(super) recipes: Search<RecipeOrder, RecipeReview>,

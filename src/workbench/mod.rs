@@ -7,13 +7,17 @@ mod card_previews;
 mod derived;
 mod disk;
 mod disk_change;
+mod disk_desk;
+mod document;
 mod draft;
 mod earlier_book;
 mod earlier_shelf;
 mod exporting;
 mod file_watch;
+mod job;
+mod jobs;
 mod keeper;
-mod kept;
+mod kept_file;
 mod kept_states;
 mod left_work;
 mod list_in_hand;
@@ -23,6 +27,7 @@ mod opening;
 mod perform;
 mod picker;
 mod published;
+mod questions;
 mod recovery;
 mod redirect;
 mod save_outcome;
@@ -36,8 +41,9 @@ mod variations;
 pub use crate::book_file::EarlierCopy;
 pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
 pub use card_previews::PreviewShown;
-pub use derived::{BookStamp, Derived, Standard};
+pub use derived::{Answers, BookQuestion, BookStamp, KEPT_OF_TYPED};
 pub use disk::{Disk, SystemDisk};
+pub use disk_desk::Replacing;
 pub use draft::draft_on;
 pub use earlier_shelf::EarlierBook;
 pub use exporting::{
@@ -45,7 +51,6 @@ pub use exporting::{
     SharedFonts, WrittenCard,
 };
 pub use keeper::RecoveryState;
-pub use kept::Replacing;
 pub use left_work::OfferedRecovery;
 pub use list_in_hand::{
     ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,
@@ -55,6 +60,10 @@ pub use moments::{exact_moment_words, moment_words, today};
 pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
+pub use questions::{
+    BalanceOf, ChangesSince, ConflictsWith, DifferenceFrom, FindingsOfBook, Gram, GramOf, OneUseOf,
+    ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
+};
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

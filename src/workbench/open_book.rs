@@ -2,40 +2,41 @@
 
 use std::sync::Arc;
 
-use super::action::{Home, Intent, Message, Sample, Shown, Unfiled};
-use super::derived::{BookStamp, Derived, Standard};
-use super::kept::BookFile;
+use super::action::{Home, Intent, Message, Sample, Shown};
+use super::derived::{Answers, BookStamp, Derived};
+use super::disk_desk::DiskDesk;
+use super::document::Document;
+use super::job::{Job, Wake};
+use super::jobs::Jobs;
 use super::kept_states::with_dates;
-use super::picker::{Asking, FilePicker, NoPicker, PickRequest};
+use super::picker::{FilePicker, PickRequest};
 use super::redirect::redirect_from_approved;
-use super::searches::Searches;
-use super::serving::Serving;
 use super::theirs::DiskChange;
-use crate::balance::Balance;
-use crate::book::{Book, Finding, RecipeId, VersionId};
-use crate::book_file;
-use crate::edit::{Edit, History};
+use crate::book::Book;
+use crate::edit::Edit;
 use crate::say::Speaker;
+use crate::swap::Watch;
 
 /// One open book.
 pub struct Workbench {
-    pub(super) history: History,
     /// Speaks as the window does, about no book.
     pub(super) voice: Speaker<'static>,
-    pub(super) stamp: BookStamp,
-    pub(super) home: Home,
-    pub(super) saved: Arc<Book>,
-    pub(super) text_has_comments: bool,
-    pub(super) comments_agreed: bool,
+    /// The book, its history and its file.
+    pub(super) document: Document,
     /// What stands between the book and the disk.
-    pub(super) file: BookFile,
+    pub(super) disk: DiskDesk,
+    /// What is done in the background.
+    pub(super) jobs: Jobs,
+    /// What is computed from the book.
     pub(super) derived: Derived,
-    pub(super) searches: Searches,
-    pub(super) picker: Arc<dyn FilePicker>,
-    pub(super) wake: Arc<dyn Fn() + Send + Sync>,
-    pub(super) asking: Option<Asking>,
-    pub(super) cards: super::card_previews::CardDesk,
-    pub(super) bringing_in: super::list_in_hand::BringingIn,
+    /// What the screen is told.
+    pub(super) told: Told,
+}
+
+/// What the screen is told.
+#[derive(Default)]
+pub(super) struct Told {
+    /// What waits for an answer about unsaved changes.
     pub(super) pending: Option<Intent>,
     pub(super) message: Option<Message>,
     pub(super) show: Option<Shown>,
@@ -45,35 +46,23 @@ pub struct Workbench {
 
 impl Default for Workbench {
     fn default() -> Self {
-        Self::with_book(Book::default(), Home::Nowhere(Unfiled::New))
+        Self {
+            voice: Speaker::without_book(),
+            document: Document::default(),
+            disk: DiskDesk::default(),
+            jobs: Jobs::default(),
+            derived: Derived::default(),
+            told: Told::default(),
+        }
     }
 }
 
 impl Workbench {
     /// A workbench with this book, saved as it is.
     pub fn with_book(book: Book, home: Home) -> Self {
-        let book = Arc::new(book);
         Self {
-            voice: Speaker::without_book(),
-            history: History::new(book.clone()).measured_by(book_file::text_measure()),
-            stamp: BookStamp(1),
-            home,
-            saved: book,
-            text_has_comments: false,
-            comments_agreed: false,
-            file: BookFile::default(),
-            derived: Derived::default(),
-            searches: Searches::default(),
-            picker: Arc::new(NoPicker),
-            wake: Arc::new(|| ()),
-            asking: None,
-            cards: super::card_previews::CardDesk::default(),
-            bringing_in: super::list_in_hand::BringingIn::default(),
-            pending: None,
-            message: None,
-            show: None,
-            focus: None,
-            quit: false,
+            document: Document::new(book, home, false),
+            ..Self::default()
         }
     }
 
@@ -87,14 +76,14 @@ impl Workbench {
     /// Sets how files are asked for.
     #[must_use]
     pub fn with_picker(mut self, picker: Arc<dyn FilePicker>) -> Self {
-        self.picker = picker;
+        self.jobs.picker = picker;
         self
     }
 
     /// Sets how the screen is woken when something has come that was waited for.
     #[must_use]
-    pub fn with_wake(mut self, wake: Arc<dyn Fn() + Send + Sync>) -> Self {
-        self.wake = wake;
+    pub fn with_wake(mut self, wake: Wake) -> Self {
+        self.jobs.wake = wake;
         self
     }
 
@@ -105,22 +94,22 @@ impl Workbench {
 
     /// The book as it is now.
     pub fn book(&self) -> &Arc<Book> {
-        self.history.book()
+        self.document.history.book()
     }
 
     /// Changes whenever the book does.
     pub fn stamp(&self) -> BookStamp {
-        self.stamp
+        self.document.stamp
     }
 
     /// Where the book is kept.
     pub fn home(&self) -> &Home {
-        &self.home
+        &self.document.file.home
     }
 
     /// The name of the book for the title of the window.
     pub fn title(&self) -> String {
-        match &self.home {
+        match &self.document.file.home {
             Home::Nowhere(unfiled) => unfiled.name(self.voice),
             Home::File(path) => path.file_name().map_or_else(
                 || path.display().to_string(),
@@ -131,81 +120,61 @@ impl Workbench {
 
     /// Whether there is anything that no file holds: changes, or the whole book when its file is gone.
     pub fn has_unsaved_changes(&self) -> bool {
-        self.file.gone || !Arc::ptr_eq(self.book(), &self.saved) && **self.book() != *self.saved
+        self.document.has_unsaved_changes()
     }
 
     /// What undo would take back.
     pub fn undo_label(&self) -> Option<String> {
-        let step = self.history.next_undo()?;
+        let step = self.document.history.next_undo()?;
         Some(self.voice.about(&step.before).step_label(&step.edits))
     }
 
     /// What redo would repeat.
     pub fn redo_label(&self) -> Option<String> {
-        let step = self.history.next_redo()?;
+        let step = self.document.history.next_redo()?;
         // Undone, a step keeps the book behind it; the one before it is that on the screen.
         Some(self.voice.about(self.book()).step_label(&step.edits))
     }
 
     /// What waits for an answer about unsaved changes.
     pub fn pending(&self) -> Option<&Intent> {
-        self.pending.as_ref()
+        self.told.pending.as_ref()
     }
 
     /// Whether the next save drops text comments from the file, and nobody has agreed to that yet.
     pub fn save_drops_comments(&self) -> bool {
-        self.text_has_comments && !self.comments_agreed
+        self.document.file.save_drops_comments()
     }
 
     /// The last message.
     pub fn message(&self) -> Option<&Message> {
-        self.message.as_ref()
+        self.told.message.as_ref()
     }
 
     /// Whether the window should close.
     pub fn wants_to_quit(&self) -> bool {
-        self.quit
+        self.told.quit
     }
 
     /// What should be shown next, told once.
     pub fn take_show(&mut self) -> Option<Shown> {
-        self.show.take()
+        self.told.show.take()
     }
 
     /// Where the keyboard should be after undo or redo, told once.
     pub fn take_focus(&mut self) -> Option<String> {
-        self.focus.take()
+        self.told.focus.take()
     }
 
-    /// How often the engine has been asked since the start.
+    /// How often something was worked out from the book since the start, by the memo or by a search.
     pub fn engine_calls(&self) -> u64 {
         self.derived.engine_calls()
     }
 
-    /// The balance of a version.
-    pub fn balance(
-        &mut self,
-        recipe: &RecipeId,
-        version: Option<&VersionId>,
-    ) -> Option<Arc<Balance>> {
+    /// The book with everything that can be asked about it.
+    pub fn answers(&self) -> Answers<'_> {
         self.derived
-            .balance(self.history.book(), self.stamp, recipe, version)
-    }
-
-    /// The standard of a version, and the difference from it.
-    pub fn standard(&mut self, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Standard> {
-        self.derived
-            .standard(self.history.book(), self.stamp, recipe, version)
-    }
-
-    /// What is said of a version as it is served.
-    pub fn serving(
-        &mut self,
-        recipe: &RecipeId,
-        version: Option<&VersionId>,
-    ) -> Option<Arc<Serving>> {
-        self.derived
-            .serving(self.history.book(), self.stamp, recipe, version)
+            .answers(self.document.history.book(), self.document.stamp)
     }
 
     pub(super) fn count_engine_calls(&mut self, was_asked: bool) {
@@ -214,14 +183,9 @@ impl Workbench {
         }
     }
 
-    /// What is wrong with the book.
-    pub fn findings(&mut self) -> Arc<Vec<Finding>> {
-        self.derived.findings(self.history.book(), self.stamp)
-    }
-
     /// Whether the file dialog of the system is open.
     pub fn is_asking(&self) -> bool {
-        self.asking.is_some()
+        self.jobs.asking.is_some()
     }
 
     pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
@@ -232,66 +196,45 @@ impl Workbench {
         }
         let before = self.book().clone();
         let edits = with_dates(&before, edits, &super::today());
-        match self.history.perform(edits, focus) {
+        match self.document.history.perform(edits, focus) {
             Ok(()) => {
-                self.show = draft.or(self.show.take());
+                self.told.show = draft.or(self.told.show.take());
                 self.note_change(&before);
             }
             Err(error) => {
                 let said = self.voice.about(&before).edit_error(&error);
-                self.message = Some(Message::Failed(said));
+                self.told.message = Some(Message::Failed(said));
             }
         }
     }
 
     pub(super) fn note_change(&mut self, before: &Arc<Book>) {
         if !Arc::ptr_eq(before, self.book()) {
-            self.stamp.0 += 1;
+            self.document.stamp.0 += 1;
             self.keep_unsaved_work();
-            self.compare_with_disk_again();
         }
     }
 
     /// How the file was changed by another program, until something is done about it.
     pub fn disk_change(&self) -> Option<&DiskChange> {
-        self.file.change.as_ref()
+        self.document.file.change()
     }
 
     pub(super) fn ask(&mut self, request: PickRequest) {
-        if self.asking.is_none() {
-            let beside = match &self.home {
-                Home::File(path) => Some(path.clone()),
-                Home::Nowhere(_) => None,
-            };
-            self.asking = Some(Asking::start(
-                self.picker.clone(),
-                request,
-                beside,
-                self.voice,
-                self.wake.clone(),
-            ));
+        if self.jobs.asking.is_none() {
+            let beside = self.document.file.path().cloned();
+            let (picker, voice) = (self.jobs.picker.clone(), self.voice);
+            let work = move |_: &Watch| picker.pick(request, beside.as_deref(), voice);
+            self.jobs.asking = Some(Job::start(request, &self.jobs.wake, work));
         }
     }
 
-    pub(super) fn replace(&mut self, book: Book, home: Home, text_has_comments: bool) {
-        let book = Arc::new(book);
-        self.history = History::new(book.clone()).measured_by(book_file::text_measure());
-        self.saved = book;
-        self.home = home;
-        self.text_has_comments = text_has_comments;
-        self.comments_agreed = false;
-        self.stamp.0 += 1;
-        self.message = None;
-        self.pending = None;
-        if self
-            .asking
-            .as_ref()
-            .is_some_and(|asking| asking.request == PickRequest::Save)
-        {
-            // The name was asked for another book.
-            self.asking = None;
-        }
-        self.file.forget();
+    pub(super) fn replace(&mut self, by: Document) {
+        self.document.replace(by);
+        self.told.message = None;
+        self.told.pending = None;
+        self.jobs.forget_book();
+        self.disk.forget_book();
         self.drop_unsaved_work();
     }
 }

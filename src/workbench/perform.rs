@@ -3,8 +3,10 @@
 use std::time::Duration;
 
 use super::action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
+use super::document::Document;
+use super::job::{BrokeDown, Job};
 use super::open_book::Workbench;
-use super::picker::{PickRequest, Polled};
+use super::picker::PickRequest;
 use crate::book::{Approval, Book, RecipeId, Settings, VersionId, resolve};
 use crate::book_file;
 use crate::edit::Edit;
@@ -33,17 +35,13 @@ impl Workbench {
     }
 
     fn poll_picker(&mut self) {
-        let Some(asking) = &self.asking else { return };
-        let Polled::Answered(answer) = asking.poll() else {
-            return;
-        };
-        let request = asking.request;
-        self.asking = None;
-        match (request, answer) {
-            (PickRequest::Open, Some(path)) => self.intend(Intent::Open(path)),
-            (PickRequest::Save, Some(path)) => self.save_as(path),
-            (PickRequest::List, Some(path)) => self.read_list(path),
-            (_, None) => {}
+        let ended = Job::take_ended(&mut self.jobs.asking, Duration::ZERO);
+        match ended {
+            Some((PickRequest::Open, Ok(Some(path)))) => self.intend(Intent::Open(path)),
+            Some((PickRequest::Save, Ok(Some(path)))) => self.save_as(path),
+            Some((PickRequest::List, Ok(Some(path)))) => self.read_list(path),
+            // Cancelled; a dialog that broke down is the same.
+            Some((_, Ok(None) | Err(BrokeDown))) | None => {}
         }
     }
 
@@ -52,21 +50,25 @@ impl Workbench {
             Command::Undo | Command::Redo => {
                 let before = self.book().clone();
                 if command == Command::Undo {
-                    let edits = self.history.next_undo().map(|step| step.edits.clone());
+                    let edits = self
+                        .document
+                        .history
+                        .next_undo()
+                        .map(|step| step.edits.clone());
                     self.show_what_was_built_on(&edits.unwrap_or_default());
                 }
                 let focus = if command == Command::Undo {
-                    self.history.undo()
+                    self.document.history.undo()
                 } else {
-                    self.history.redo()
+                    self.document.history.redo()
                 };
-                self.focus = focus;
+                self.told.focus = focus;
                 self.note_change(&before);
             }
             Command::Save => self.save(),
             Command::SaveAs(path) => self.save_as_asking(path),
             Command::ReplaceFile => self.replace_file(),
-            Command::LeaveFile => self.file.replacing = None,
+            Command::LeaveFile => self.disk.replacing = None,
             Command::PickOpen => self.ask(PickRequest::Open),
             Command::PickSave => self.ask(PickRequest::Save),
             Command::Do(intent) => self.intend(intent),
@@ -77,28 +79,28 @@ impl Workbench {
                 }
                 if !self.has_unsaved_changes()
                     && !self.is_saving()
-                    && let Some(intent) = self.pending.take()
+                    && let Some(intent) = self.told.pending.take()
                 {
                     self.carry_out(intent);
                 }
             }
             Command::DiscardThenDo => {
-                if let Some(intent) = self.pending.take() {
+                if let Some(intent) = self.told.pending.take() {
                     self.carry_out(intent);
                 }
             }
-            Command::StayHere => self.pending = None,
+            Command::StayHere => self.told.pending = None,
             Command::Withdraw(focus) => {
                 let before = self.book().clone();
-                if let Some(edits) = self.history.withdraw(&focus) {
+                if let Some(edits) = self.document.history.withdraw(&focus) {
                     self.show_what_was_built_on(&edits);
                     self.note_change(&before);
                 }
             }
-            Command::CloseStep => self.history.close_step(),
+            Command::CloseStep => self.document.history.close_step(),
             Command::StopSearching => self.stop_searching(),
             Command::SearchAgain => self.search_again(),
-            Command::DismissMessage => self.message = None,
+            Command::DismissMessage => self.told.message = None,
             Command::Approve {
                 recipe,
                 version,
@@ -137,7 +139,7 @@ impl Workbench {
             Edit::AddVersion { recipe, version } => Some((recipe, version)),
             _ => None,
         }) {
-            self.show = Some(Shown {
+            self.told.show = Some(Shown {
                 recipe: recipe.clone(),
                 version: version.builds_on.clone(),
             });
@@ -173,7 +175,7 @@ impl Workbench {
             }],
             ["recipe", id.as_str()].join(" "),
         );
-        self.history.close_step();
+        self.document.history.close_step();
     }
 
     fn go_back_to_approval(&mut self, id: &RecipeId, number: usize) {
@@ -186,7 +188,7 @@ impl Workbench {
         else {
             return;
         };
-        self.show = Some(Shown {
+        self.told.show = Some(Shown {
             recipe: id.clone(),
             version: Some(version.id.clone()),
         });
@@ -197,12 +199,12 @@ impl Workbench {
             }],
             ["recipe", id.as_str()].join(" "),
         );
-        self.history.close_step();
+        self.document.history.close_step();
     }
 
     pub(super) fn intend(&mut self, intent: Intent) {
         if self.has_unsaved_changes() || self.is_saving() {
-            self.pending = Some(intent);
+            self.told.pending = Some(intent);
         } else {
             self.carry_out(intent);
         }
@@ -221,22 +223,25 @@ impl Workbench {
                     settings,
                     ..Book::default()
                 };
-                self.replace(book, Home::Nowhere(Unfiled::New), false);
+                self.replace(Document::new(book, Home::Nowhere(Unfiled::New), false));
             }
             Intent::Quit => {
                 // Saved or given up: there is nothing to bring back.
                 self.drop_unsaved_work();
-                self.quit = true;
+                self.told.quit = true;
             }
         }
     }
 
     pub(super) fn open_sample(&mut self, sample: Sample) {
         match book_file::parse(sample.text()) {
-            Ok((book, _)) => self.replace(book, Home::Nowhere(Unfiled::Sample(sample)), false),
+            Ok((book, _)) => {
+                let home = Home::Nowhere(Unfiled::Sample(sample));
+                self.replace(Document::new(book, home, false));
+            }
             Err(problems) => {
                 let said = self.voice.load_problems(&problems);
-                self.message = Some(Message::Failed(said));
+                self.told.message = Some(Message::Failed(said));
             }
         }
     }

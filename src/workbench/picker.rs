@@ -2,7 +2,6 @@
 
 use crate::say::Speaker;
 use std::path::{Path, PathBuf};
-use std::sync::mpsc::{Receiver, Sender, channel};
 
 /// What is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,50 +70,5 @@ pub struct NoPicker;
 impl FilePicker for NoPicker {
     fn pick(&self, _: PickRequest, _: Option<&Path>, _: Speaker<'_>) -> Option<PathBuf> {
         None
-    }
-}
-
-/// What has become of a question to the picker.
-pub(super) enum Polled {
-    /// Nobody has answered yet.
-    Waiting,
-    /// A file, or none when it was cancelled.
-    Answered(Option<PathBuf>),
-}
-
-/// A question to the picker that is still open.
-pub(super) struct Asking {
-    pub(super) request: PickRequest,
-    answer: Receiver<Option<PathBuf>>,
-}
-
-impl Asking {
-    /// Asks on a thread of its own and wakes the screen when the answer is there.
-    pub(super) fn start(
-        picker: std::sync::Arc<dyn FilePicker>,
-        request: PickRequest,
-        beside: Option<PathBuf>,
-        voice: Speaker<'static>,
-        wake: std::sync::Arc<dyn Fn() + Send + Sync>,
-    ) -> Self {
-        let (sender, answer): (Sender<Option<PathBuf>>, _) = channel();
-        std::thread::spawn(move || {
-            let picked = picker.pick(request, beside.as_deref(), voice);
-            // The window may have gone meanwhile; then nobody waits for the answer.
-            if sender.send(picked).is_ok() {
-                wake();
-            }
-        });
-        Self { request, answer }
-    }
-
-    /// The answer, once it is there.
-    pub(super) fn poll(&self) -> Polled {
-        match self.answer.try_recv() {
-            Ok(answer) => Polled::Answered(answer),
-            Err(std::sync::mpsc::TryRecvError::Empty) => Polled::Waiting,
-            // The dialog broke down: the same as cancelled.
-            Err(std::sync::mpsc::TryRecvError::Disconnected) => Polled::Answered(None),
-        }
     }
 }

@@ -1,10 +1,12 @@
 //! Keeping unsaved work for the case of a crash, and bringing it back.
 
 use std::path::Path;
-use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
 use super::action::{Home, Message, Unfiled};
+use super::disk_desk::UnsavedWork;
+use super::document::Document;
+use super::job::{BrokeDown, Job};
 use super::keeper::{Keeper, Order, RecoveryState, Work};
 use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
 use super::moments::moment_words;
@@ -13,6 +15,7 @@ use crate::book::Book;
 use crate::book_file::{RecoveryNote, RecoveryPlace, left_work};
 use crate::edit::WholeBook;
 use crate::say::say;
+use crate::swap::Watch;
 use jiff::Timestamp;
 
 /// While changes go on they are kept at most so often: what has been on the screen for a quarter of a second is on the disk.
@@ -28,49 +31,42 @@ impl Workbench {
     /// The same with another pause between two writes.
     #[must_use]
     pub fn with_recovery_every(mut self, folder: &Path, pause: Duration) -> Self {
-        let (sender, found) = channel();
-        let (folder_of_thread, wake) = (folder.to_owned(), self.wake.clone());
-        std::thread::spawn(move || {
-            let (left, set_aside) = left_work(&folder_of_thread);
-            let found = FoundWork {
+        let looks = LooksForWork {
+            folder: folder.to_owned(),
+            pause,
+        };
+        let folder = looks.folder.clone();
+        let work = move |_: &Watch| {
+            let (left, set_aside) = left_work(&folder);
+            FoundWork {
                 offered: left.into_iter().rev().map(OfferedRecovery::new).collect(),
                 set_aside,
                 // After the look: what lies in the folder by then is of others.
-                place: RecoveryPlace::claim(&folder_of_thread).map_err(|error| error.to_string()),
-            };
-            if sender.send(found).is_ok() {
-                wake();
+                place: RecoveryPlace::claim(&folder).map_err(|error| error.to_string()),
             }
-        });
-        self.file.looks_for_work = Some(LooksForWork {
-            folder: folder.to_owned(),
-            pause,
-            found,
-        });
-        self.poll_left_work(self.file.patience);
+        };
+        self.disk.work = UnsavedWork::Looking(Job::start(looks, &self.jobs.wake, work));
+        self.poll_left_work(self.disk.patience);
         self
     }
 
     /// Takes what was found in the folder of unsaved work. Nothing is kept before that, and everything from then on.
     pub(super) fn poll_left_work(&mut self, patience: Duration) {
-        let Some(looks) = &self.file.looks_for_work else {
+        let UnsavedWork::Looking(job) = &self.disk.work else {
             return;
         };
-        let found = match looks.found.recv_timeout(patience) {
-            Ok(found) => Some(found),
-            Err(RecvTimeoutError::Timeout) => return,
-            Err(RecvTimeoutError::Disconnected) => None,
-        };
-        let Some(LooksForWork { folder, pause, .. }) = self.file.looks_for_work.take() else {
+        let Some(found) = job.poll(patience) else {
             return;
         };
+        let LooksForWork { folder, pause } = job.about.clone();
+        self.disk.work = UnsavedWork::NotKept;
         let place = match found {
-            Some(FoundWork {
+            Ok(FoundWork {
                 offered,
                 set_aside,
                 place,
             }) => {
-                self.file.offered = offered;
+                self.disk.offered = offered;
                 if !set_aside.is_empty() {
                     let speaker = self.voice;
                     let sentences: Vec<String> =
@@ -79,10 +75,15 @@ impl Workbench {
                 }
                 place
             }
-            None => Err(self.voice.word("recovery-broke-down").to_owned()),
+            Err(BrokeDown) => Err(self.voice.word("recovery-broke-down").to_owned()),
         };
         match place {
-            Ok(place) => self.file.keeper = Some(Keeper::start(place, pause)),
+            Ok(place) => {
+                self.disk.work = UnsavedWork::Kept {
+                    keeper: Keeper::start(place, pause),
+                    failure_is_said: false,
+                };
+            }
             Err(error) => {
                 let (folder, error) = (folder.display().to_string(), error.clone());
                 let text = say!(self.voice, "recovery-no-folder", folder: folder, error: error);
@@ -94,30 +95,35 @@ impl Workbench {
 
     /// Says one more thing that has failed, behind what was said before.
     pub(super) fn add_failure(&mut self, sentence: &str) {
-        let before = match self.message.take() {
+        let before = match self.told.message.take() {
             Some(Message::Failed(before)) => format!("{before}\n"),
             _ => String::new(),
         };
-        self.message = Some(Message::Failed(format!("{before}{sentence}")));
+        self.told.message = Some(Message::Failed(format!("{before}{sentence}")));
     }
 
     /// Whether unsaved work is kept.
     pub fn recovery_state(&self) -> RecoveryState {
-        self.file
-            .keeper
-            .as_ref()
-            .map_or(RecoveryState::Off, Keeper::state)
+        let keeper = self.disk.keeper();
+        keeper.map_or(RecoveryState::Off, Keeper::state)
     }
 
     /// Says once that unsaved work can't be kept, until it can.
     pub(super) fn poll_recovery(&mut self) {
-        match self.recovery_state() {
-            RecoveryState::Failing(reason) if !self.file.keeper_fails => {
-                self.file.keeper_fails = true;
+        let UnsavedWork::Kept {
+            keeper,
+            failure_is_said,
+        } = &mut self.disk.work
+        else {
+            return;
+        };
+        match keeper.state() {
+            RecoveryState::Failing(reason) if !*failure_is_said => {
+                *failure_is_said = true;
                 let speaker = self.voice;
                 self.add_failure(&say!(speaker, "recovery-failing", reason: reason));
             }
-            RecoveryState::Kept(_) | RecoveryState::Empty => self.file.keeper_fails = false,
+            RecoveryState::Kept(_) | RecoveryState::Empty => *failure_is_said = false,
             _ => {}
         }
     }
@@ -125,25 +131,22 @@ impl Workbench {
     /// The newest unsaved work that a program has left which did not end as it should. When it has been accepted or discarded
     /// the next one is offered.
     pub fn offered_recovery(&self) -> Option<&OfferedRecovery> {
-        self.file.offered.last()
+        self.disk.offered.last()
     }
 
     /// The work as it is now, for the thread that keeps it.
     fn work(&self) -> Work {
-        let home = match &self.home {
-            Home::File(path) => Some(path.clone()),
-            Home::Nowhere(_) => None,
-        };
+        let file = &self.document.file;
         let note = RecoveryNote {
-            home,
+            home: file.path().cloned(),
             name: self.title(),
-            known: self.file.known,
+            known: file.known,
             kept: Timestamp::UNIX_EPOCH,
         };
-        let is_in_file = note.home.is_some() && note.known.is_some() && !self.file.gone;
+        let is_in_file = note.home.is_some() && note.known.is_some() && !file.is_gone();
         Work {
             book: self.book().clone(),
-            in_file: is_in_file.then(|| self.saved.clone()),
+            in_file: is_in_file.then(|| file.saved.clone()),
             note,
             voice: self.voice,
         }
@@ -151,7 +154,7 @@ impl Workbench {
 
     /// Keeps the work when there is any; takes the file away when there is none.
     pub(super) fn keep_unsaved_work(&self) {
-        if let Some(keeper) = &self.file.keeper {
+        if let Some(keeper) = self.disk.keeper() {
             keeper.order(if self.has_unsaved_changes() {
                 Order::Keep(Box::new(self.work()))
             } else {
@@ -162,7 +165,7 @@ impl Workbench {
 
     /// The work was saved or given up.
     pub(super) fn drop_unsaved_work(&self) {
-        if let Some(keeper) = &self.file.keeper {
+        if let Some(keeper) = self.disk.keeper() {
             keeper.order(Order::Clear);
         }
     }
@@ -170,10 +173,10 @@ impl Workbench {
     pub(super) fn accept_recovery(&mut self) {
         if self.has_unsaved_changes() {
             let text = self.voice.word("recovery-unsaved-changes");
-            self.message = Some(Message::Failed(text.to_owned()));
+            self.told.message = Some(Message::Failed(text.to_owned()));
             return;
         }
-        let Some(offered) = self.file.offered.pop() else {
+        let Some(offered) = self.disk.offered.pop() else {
             return;
         };
         let OfferedRecovery {
@@ -195,13 +198,10 @@ impl Workbench {
             Some(path) => Home::File(path),
             None => Home::Nowhere(Unfiled::Called(name)),
         };
-        self.replace(
-            base.map_or_else(Book::default, |base| base.book),
-            home,
-            has_comments,
-        );
+        let book_in_file = base.map_or_else(Book::default, |base| base.book);
+        self.replace(Document::new(book_in_file, home, has_comments));
         // With the old fingerprint a file that was changed since is noticed and merged; one that is gone is written anew.
-        self.file.known = if file_changed {
+        self.document.file.known = if file_changed {
             fingerprint
         } else {
             // A file that can't be read is not one to be saved over unseen either.
@@ -209,7 +209,7 @@ impl Workbench {
         };
         let moment = moment_words(self.voice, kept);
         self.put_book(&book, WholeBook::RecoveredWork(moment));
-        match &self.file.keeper {
+        match self.disk.keeper() {
             Some(keeper) if self.has_unsaved_changes() => {
                 keeper.order(Order::TakeOver(Box::new(self.work()), place));
             }
@@ -219,7 +219,7 @@ impl Workbench {
     }
 
     pub(super) fn discard_recovery(&mut self) {
-        if let Some(offered) = self.file.offered.pop()
+        if let Some(offered) = self.disk.offered.pop()
             && let Err(error) = offered.place.clear()
         {
             let (path, error) = (
@@ -227,7 +227,7 @@ impl Workbench {
                 error.to_string(),
             );
             let text = say!(self.voice, "recovery-not-deleted", path: path, error: error);
-            self.message = Some(Message::Failed(text));
+            self.told.message = Some(Message::Failed(text));
         }
     }
 }

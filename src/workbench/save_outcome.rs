@@ -3,6 +3,7 @@
 use std::path::Path;
 
 use super::action::Message;
+use super::job::BrokeDown;
 use super::keeper::RecoveryState;
 use super::open_book::Workbench;
 use crate::book_file::{SaveError, Saved};
@@ -13,18 +14,19 @@ impl Workbench {
     pub(super) fn say_of_book_left_behind(
         &mut self,
         path: &Path,
-        saved: Option<Result<Saved, SaveError>>,
+        saved: Result<Result<Saved, SaveError>, BrokeDown>,
     ) {
         let path = path.display().to_string();
         let reason = match saved {
-            Some(Ok(_)) => {
-                if self.message.is_none() {
-                    self.message = Some(Message::Done(say!(self.voice, "save-done", path: path)));
+            Ok(Ok(_)) => {
+                if self.told.message.is_none() {
+                    self.told.message =
+                        Some(Message::Done(say!(self.voice, "save-done", path: path)));
                 }
                 return;
             }
-            Some(Err(error)) => self.voice.save_error(&error),
-            None => self.voice.word("save-broke-down").to_owned(),
+            Ok(Err(error)) => self.voice.save_error(&error),
+            Err(BrokeDown) => self.voice.word("save-broke-down").to_owned(),
         };
         let speaker = self.voice;
         self.add_failure(&say!(speaker, "save-left-behind", path: path, reason: reason));
@@ -41,7 +43,7 @@ impl Workbench {
         };
         let failed = say!(speaker, "save-failed", error: error);
         let way_out = speaker.word(way_out);
-        self.message = Some(Message::Failed(format!("{failed}\n{kept}\n{way_out}")));
+        self.told.message = Some(Message::Failed(format!("{failed}\n{kept}\n{way_out}")));
         self.keep_unsaved_work();
     }
 }

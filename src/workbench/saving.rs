@@ -5,12 +5,13 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::{RecvTimeoutError, channel};
 use std::time::Duration;
 
 use super::action::{Home, Message};
 use super::disk::Disk;
-use super::kept::{Outcome, Replacing, Saving};
+use super::disk_desk::{Outcome, Replacing, Saving};
+use super::file_watch::Hearing;
+use super::job::{BrokeDown, Job};
 use super::open_book::Workbench;
 use super::picker::PickRequest;
 use super::save_outcome::{ELSEWHERE, way_out};
@@ -19,44 +20,45 @@ use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
 use crate::edit::{Edit, WholeBook};
 use crate::say::say;
+use crate::swap::Watch;
 use jiff::Timestamp;
 
 impl Workbench {
     /// Sets the disk; that of the system by default.
     #[must_use]
     pub fn with_disk(mut self, disk: Arc<dyn Disk>) -> Self {
-        self.file.disk = disk;
+        self.disk.access = disk;
         self
     }
 
     /// Hears of changes of the file by the means of the system; without it the file is looked at every few seconds.
     #[must_use]
     pub fn with_file_watch(mut self) -> Self {
-        self.file.is_watched = true;
+        self.disk.hearing = Hearing::IsTold(None);
         self
     }
 
     /// Sets how long a book may take to be read or written before the screen goes on without it.
     #[must_use]
     pub fn with_patience(mut self, patience: Duration) -> Self {
-        self.file.patience = patience;
+        self.disk.patience = patience;
         self
     }
 
     /// Whether a save is under way that takes longer than usual.
     pub fn is_saving(&self) -> bool {
-        self.file.saving.is_some()
+        self.disk.saving.is_some()
     }
 
     /// Puts another state of the whole book in place as one step.
     pub(super) fn put_book(&mut self, book: &Book, reason: WholeBook) {
         let book = Arc::new(book.sharing_with(self.book()));
         self.edit(vec![Edit::PutBook { book, reason }], "book".to_owned());
-        self.history.close_step();
+        self.document.history.close_step();
     }
 
     pub(super) fn save(&mut self) {
-        match self.home.clone() {
+        match self.document.file.home.clone() {
             Home::File(path) => self.save_as(path),
             Home::Nowhere(_) => self.ask(PickRequest::Save),
         }
@@ -64,7 +66,7 @@ impl Workbench {
 
     /// A file that a save would replace: an answer is needed before anything is written.
     pub fn replacing(&self) -> Option<&Replacing> {
-        self.file.replacing.as_ref()
+        self.disk.replacing.as_ref()
     }
 
     /// Saves under a name that was typed. A file that has the name already is not replaced unasked.
@@ -76,7 +78,7 @@ impl Workbench {
             && book_of_earlier_copy(&path).is_none()
         {
             let changed = metadata.modified().ok();
-            self.file.replacing = Some(Replacing {
+            self.disk.replacing = Some(Replacing {
                 path,
                 changed: changed.and_then(|time| Timestamp::try_from(time).ok()),
                 bytes: metadata.len(),
@@ -87,14 +89,14 @@ impl Workbench {
     }
 
     pub(super) fn replace_file(&mut self) {
-        if let Some(replacing) = self.file.replacing.take() {
+        if let Some(replacing) = self.disk.replacing.take() {
             self.save_as(replacing.path);
         }
     }
 
     /// Whether a path leads to the file of the open book, however it is spelled.
     fn is_home(&self, path: &Path) -> bool {
-        let Home::File(home) = &self.home else {
+        let Some(home) = self.document.file.path() else {
             return false;
         };
         let whole = |path: &Path| path.canonicalize().ok();
@@ -105,92 +107,73 @@ impl Workbench {
         let path = whole_path(path);
         let same_file = self.is_home(&path);
         if same_file && self.save_drops_comments() {
-            self.comments_agreed = true;
+            self.document.file.give_up_comments();
             let text = self.voice.word("save-drops-comments");
-            self.message = Some(Message::Failed(text.to_owned()));
+            self.told.message = Some(Message::Failed(text.to_owned()));
             return;
         }
         if book_of_earlier_copy(&path).is_some() {
             let text = self.voice.word("save-over-earlier-copy");
-            self.message = Some(Message::Failed(text.to_owned()));
+            self.told.message = Some(Message::Failed(text.to_owned()));
             return;
         }
-        let known = self.file.known.filter(|_| same_file);
-        self.start_saving(path, known, false);
+        let known = self.document.file.known.filter(|_| same_file);
+        self.start_saving(path, known);
     }
 
-    pub(super) fn start_saving(
-        &mut self,
-        path: PathBuf,
-        known: Option<Fingerprint>,
-        insisted: bool,
-    ) {
-        if let Some(saving) = &self.file.saving {
-            let path = saving.path.display().to_string();
+    pub(super) fn start_saving(&mut self, path: PathBuf, known: Option<Fingerprint>) {
+        if let Some(saving) = &self.disk.saving {
+            let path = saving.about.path.display().to_string();
             let text = say!(self.voice, "save-still-running", path: path);
-            self.message = Some(Message::Failed(text));
+            self.told.message = Some(Message::Failed(text));
             return;
         }
-        let (sender, outcome) = channel();
-        let (disk, book, wake) = (
-            self.file.disk.clone(),
-            self.book().clone(),
-            self.wake.clone(),
-        );
-        self.file.saving = Some(Saving {
+        let saving = Saving {
             path: path.clone(),
-            book: book.clone(),
-            outcome,
-            insisted,
+            book: self.book().clone(),
             left_behind: false,
-        });
-        std::thread::spawn(move || {
+        };
+        let (disk, book) = (self.disk.access.clone(), saving.book.clone());
+        // Nothing stops a save that has begun: half of a book helps nobody.
+        let work = move |_: &Watch| {
             let saved = disk.save(&path, &book, known.as_ref());
             let changed = matches!(saved, Err(SaveError::ChangedOnDisk { .. }));
             let theirs = changed.then(|| Found::read(disk.as_ref(), &path, known.as_ref()));
-            // The workbench may be gone: then nobody waits.
-            if sender.send(Outcome { saved, theirs }).is_ok() {
-                wake();
-            }
-        });
-        self.poll_saving(self.file.patience);
-        if let Some(saving) = &self.file.saving {
-            let path = saving.path.display().to_string();
+            Outcome { saved, theirs }
+        };
+        self.disk.saving = Some(Job::start(saving, &self.jobs.wake, work));
+        self.poll_saving(self.disk.patience);
+        if let Some(saving) = &self.disk.saving {
+            let path = saving.about.path.display().to_string();
             let text = say!(self.voice, "save-takes-long", path: path);
-            self.message = Some(Message::Done(text));
+            self.told.message = Some(Message::Done(text));
         }
     }
 
     pub(super) fn poll_saving(&mut self, patience: Duration) {
-        let Some(saving) = &self.file.saving else {
-            return;
-        };
-        let outcome = match saving.outcome.recv_timeout(patience) {
-            Ok(outcome) => Some(outcome),
-            Err(RecvTimeoutError::Timeout) => return,
-            Err(RecvTimeoutError::Disconnected) => None,
-        };
-        let Some(saving) = self.file.saving.take() else {
+        let ended = Job::take_ended(&mut self.disk.saving, patience);
+        let Some((saving, outcome)) = ended else {
             return;
         };
         if saving.left_behind {
-            self.say_of_book_left_behind(&saving.path, outcome.map(|outcome| outcome.saved));
+            let saved = outcome.map(|outcome| outcome.saved);
+            self.say_of_book_left_behind(&saving.path, saved);
             return;
         }
         match outcome {
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Ok(saved), ..
             }) => self.note_saved(saving, &saved),
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Err(SaveError::ChangedOnDisk { .. }),
                 theirs: Some(theirs),
             }) => {
                 self.note_disk_change(theirs, true);
             }
-            Some(Outcome {
+            Ok(Outcome {
                 saved: Err(error), ..
             }) => self.say_unsaved(&self.voice.save_error(&error), way_out(&error)),
-            None => self.say_unsaved(self.voice.word("save-broke-down"), ELSEWHERE),
+            Err(BrokeDown) => self.say_unsaved(self.voice.word("save-broke-down"), ELSEWHERE),
         }
     }
 
@@ -202,23 +185,10 @@ impl Workbench {
                 say!(speaker, "save-without-earlier", path: path, error: error.to_string())
             }
         };
-        self.message = Some(Message::Done(text));
-        self.saved = saving.book;
-        self.history.close_step();
-        self.text_has_comments = false;
-        self.home = Home::File(saving.path);
-        self.file.known = Some(saved.fingerprint);
-        self.file.left = None;
-        self.file.gone = false;
-        if saving.insisted
-            || self
-                .file
-                .change
-                .as_ref()
-                .is_some_and(|change| !change.at_save)
-        {
-            self.file.change = None;
-        }
+        self.told.message = Some(Message::Done(text));
+        self.document.history.close_step();
+        let Saving { path, book, .. } = saving;
+        self.document.file.note_saved(path, book, saved.fingerprint);
         self.keep_unsaved_work();
         self.list_earlier_again();
     }

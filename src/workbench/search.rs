@@ -4,18 +4,15 @@
 //! found before stands there meanwhile.
 
 use std::sync::Arc;
-use std::sync::mpsc::{Receiver, RecvTimeoutError, channel};
 use std::time::Duration;
 
 use super::derived::BookStamp;
+use super::job::{BrokeDown, Job, Wake};
 use crate::book::Book;
 use crate::swap::Watch;
 
 /// How long a frame waits for a search: half of one at sixty a second.
 const PATIENCE: Duration = Duration::from_millis(8);
-
-/// Wakes the screen when an answer has come.
-pub(super) type Wake = Arc<dyn Fn() + Send + Sync>;
 
 /// What there is to show of a search.
 #[derive(Debug)]
@@ -81,30 +78,25 @@ pub enum LookState {
 
 /// The latest search of a kind.
 pub(super) struct Search<K, V> {
-    latest: Option<(BookStamp, K, Arc<V>)>,
-    running: Option<Running<K, V>>,
-    stopped: Option<(BookStamp, K)>,
+    latest: Option<((BookStamp, K), Arc<V>)>,
+    stage: Stage<K, V>,
 }
 
-struct Running<K, V> {
-    stamp: BookStamp,
-    key: K,
-    watch: Arc<Watch>,
-    answer: Receiver<V>,
-}
-
-impl<K, V> Drop for Running<K, V> {
-    fn drop(&mut self) {
-        self.watch.stop();
-    }
+/// What goes on beside what was found last.
+enum Stage<K, V> {
+    /// Nothing.
+    Idle,
+    /// A search for a question about a state of the book.
+    Running(Job<(BookStamp, K), V>),
+    /// One was stopped, and is not begun again until something else is asked.
+    Stopped((BookStamp, K)),
 }
 
 impl<K, V> Default for Search<K, V> {
     fn default() -> Self {
         Self {
             latest: None,
-            running: None,
-            stopped: None,
+            stage: Stage::Idle,
         }
     }
 }
@@ -123,70 +115,72 @@ where
         wake: &Wake,
         find: impl FnOnce(&Arc<Book>, &K, &Watch) -> V + Send + 'static,
     ) -> (Look<V>, bool) {
-        let is_asked = |of: BookStamp, asked: &K| of == stamp && asked == key;
-        if let Some((of, asked, found)) = &self.latest
-            && is_asked(*of, asked)
+        let is_asked = |(of, asked): &(BookStamp, K)| *of == stamp && asked == key;
+        if let Some((of, found)) = &self.latest
+            && is_asked(of)
         {
-            self.running = None;
-            return (look(Some(found), LookState::Done), false);
+            let look = look(Some(found), LookState::Done);
+            if self.is_running() {
+                self.stage = Stage::Idle;
+            }
+            return (look, false);
         }
-        if let Some((of, asked)) = &self.stopped
-            && is_asked(*of, asked)
-        {
-            return (self.before(LookState::Stopped), false);
-        }
-        let goes_on = self
-            .running
-            .as_ref()
-            .is_some_and(|running| is_asked(running.stamp, &running.key));
-        if !goes_on {
-            self.running = begin(book.clone(), stamp, key.clone(), wake.clone(), find);
-        }
-        let waited = if goes_on { Duration::ZERO } else { PATIENCE };
-        let Some(running) = &self.running else {
-            return (self.before(LookState::Stopped), !goes_on);
+        let (job, is_begun) = match std::mem::replace(&mut self.stage, Stage::Idle) {
+            Stage::Stopped(of) if is_asked(&of) => {
+                self.stage = Stage::Stopped(of);
+                return (self.before(LookState::Stopped), false);
+            }
+            Stage::Running(job) if is_asked(&job.about) => (job, false),
+            _ => {
+                let (book, asked) = (book.clone(), key.clone());
+                let work = move |watch: &Watch| find(&book, &asked, watch);
+                (Job::start((stamp, key.clone()), wake, work), true)
+            }
         };
-        match running.answer.recv_timeout(waited) {
-            Ok(found) => {
+        let patience = if is_begun { PATIENCE } else { Duration::ZERO };
+        let look = match job.poll(patience) {
+            Some(Ok(found)) => {
                 let found = Arc::new(found);
-                self.latest = Some((stamp, key.clone(), found.clone()));
-                self.running = None;
-                self.stopped = None;
-                (look(Some(&found), LookState::Done), !goes_on)
+                self.latest = Some((job.about, found.clone()));
+                look(Some(&found), LookState::Done)
             }
-            Err(RecvTimeoutError::Timeout) => {
+            Some(Err(BrokeDown)) => {
+                self.stage = Stage::Stopped(job.about);
+                self.before(LookState::Stopped)
+            }
+            None => {
                 let state = LookState::Running {
-                    boxes: running.watch.boxes(),
-                    parts: running.watch.parts(),
+                    boxes: job.watch().boxes(),
+                    parts: job.watch().parts(),
                 };
-                (self.before(state), !goes_on)
+                self.stage = Stage::Running(job);
+                self.before(state)
             }
-            Err(RecvTimeoutError::Disconnected) => {
-                self.running = None;
-                self.stopped = Some((stamp, key.clone()));
-                (self.before(LookState::Stopped), !goes_on)
-            }
-        }
+        };
+        (look, is_begun)
     }
 
     /// Stops what is under way; it is not begun again until something else is asked.
     pub(super) fn stop(&mut self) {
-        if let Some(running) = self.running.take() {
-            self.stopped = Some((running.stamp, running.key.clone()));
-        }
+        self.stage = match std::mem::replace(&mut self.stage, Stage::Idle) {
+            Stage::Running(job) => Stage::Stopped(job.about),
+            other => other,
+        };
     }
 
     /// Begins again what was stopped.
     pub(super) fn go_on(&mut self) {
-        self.stopped = None;
+        if matches!(self.stage, Stage::Stopped(_)) {
+            self.stage = Stage::Idle;
+        }
     }
 
     pub(super) fn is_running(&self) -> bool {
-        self.running.is_some()
+        matches!(self.stage, Stage::Running(_))
     }
 
     fn before(&self, state: LookState) -> Look<V> {
-        look(self.latest.as_ref().map(|(_, _, found)| found), state)
+        look(self.latest.as_ref().map(|(_, found)| found), state)
     }
 }
 
@@ -195,35 +189,6 @@ fn look<V>(found: Option<&Arc<V>>, state: LookState) -> Look<V> {
         found: found.cloned(),
         state,
     }
-}
-
-/// `None` when the system gives no thread.
-fn begin<K: Clone + Send + 'static, V: Send + 'static>(
-    book: Arc<Book>,
-    stamp: BookStamp,
-    key: K,
-    wake: Wake,
-    find: impl FnOnce(&Arc<Book>, &K, &Watch) -> V + Send + 'static,
-) -> Option<Running<K, V>> {
-    let watch = Arc::new(Watch::default());
-    let (sender, answer) = channel();
-    let (asked, watched) = (key.clone(), watch.clone());
-    let work = move || {
-        let found = find(&book, &asked, &watched);
-        if !watched.is_stopped() && sender.send(found).is_ok() {
-            wake();
-        }
-    };
-    std::thread::Builder::new()
-        .name("search".to_owned())
-        .spawn(work)
-        .ok()?;
-    Some(Running {
-        stamp,
-        key,
-        watch,
-        answer,
-    })
 }
 
 #[cfg(test)]
@@ -297,11 +262,41 @@ mod tests {
     }
 
     #[test]
-    fn another_question_stops_the_search_before_it() {
+    fn whoever_asks_something_else_meanwhile_wants_what_was_stopped_again() {
         let mut search = Asked::default();
         ask(&mut search, 5, endless);
-        let watch = search.running.as_ref().unwrap().watch.clone();
+        search.stop();
         wait(&mut search, 6, at_once);
-        assert!(watch.is_stopped());
+        assert_eq!(wait(&mut search, 5, at_once).current(), Some(&10));
+    }
+
+    #[test]
+    fn a_search_that_breaks_down_is_not_begun_in_every_frame() {
+        let mut search = Asked::default();
+        ask(&mut search, 5, |_, _, _| panic!("as it happens"));
+        for _ in 0..1000 {
+            if ask(&mut search, 5, endless).state == LookState::Stopped {
+                return;
+            }
+            std::thread::sleep(Duration::from_millis(1));
+        }
+        panic!("it still runs");
+    }
+
+    #[test]
+    fn another_question_stops_the_search_before_it() {
+        let mut search = Asked::default();
+        let (told, stopped) = std::sync::mpsc::channel();
+        let wake: Wake = Arc::new(|| ());
+        let tells_when_stopped = move |book: &Arc<Book>, key: &u64, watch: &Watch| {
+            let found = endless(book, key, watch);
+            // The test may have failed by then.
+            let _ = told.send(());
+            found
+        };
+        let (book, stamp) = (Arc::new(Book::default()), BookStamp(1));
+        search.look(&book, stamp, &5, &wake, tells_when_stopped);
+        wait(&mut search, 6, at_once);
+        assert!(stopped.recv_timeout(Duration::from_secs(10)).is_ok());
     }
 }

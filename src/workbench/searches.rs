@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use super::action::Shown;
 use super::search::Search;
+use crate::balance::{Difference, difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
@@ -17,6 +18,8 @@ pub struct SwapFound {
     pub answer: Answer,
     /// The steps to each suggestion, in their order.
     pub walks: Vec<Vec<WalkStep>>,
+    /// The standard held to itself: no step off on any axis.
+    pub level: Difference,
 }
 
 impl SwapFound {
@@ -27,7 +30,12 @@ impl SwapFound {
             .iter()
             .map(|suggestion| walk(book, &answer, suggestion))
             .collect();
-        Self { answer, walks }
+        let standard = &answer.standard;
+        Self {
+            level: difference(&book.settings, standard, standard),
+            answer,
+            walks,
+        }
     }
 }
 

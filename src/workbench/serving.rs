@@ -1,6 +1,6 @@
 //! What is said of a drink as it is served: how it cools or stands, what is declared of it, what is asked, what is left over.
 //!
-//! Everything that the screen draws of it, worked out once per book stamp.
+//! Everything that the screen draws of it.
 
 use crate::balance::{
     Balance, Cooling, CoolingBasis, CoolingError, Margin, Measurand, MeltRate, NutritionRow,

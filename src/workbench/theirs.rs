@@ -2,10 +2,9 @@
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::sync::mpsc::Receiver;
 
 use super::disk::Disk;
-use crate::book::{Book, BookDifference, Conflict};
+use crate::book::{Book, BookDifference};
 use crate::book_file::{Fingerprint, LoadError, Loaded, OnDisk};
 
 /// What another program has made of the file.
@@ -17,8 +16,6 @@ pub enum Theirs {
         book: Arc<Book>,
         /// How it differs from the one that was opened here.
         difference: BookDifference,
-        /// What was changed here and there, differently.
-        conflicts: Vec<Conflict>,
     },
     /// Something that is no book.
     Unreadable {
@@ -47,17 +44,10 @@ pub struct DiskChange {
     pub path: PathBuf,
     /// What it is now.
     pub theirs: Theirs,
-    /// How the book on the screen differs from the one that was opened.
-    pub mine: BookDifference,
     /// It stopped a save: an answer is needed before anything is written.
     pub at_save: bool,
     pub(super) fingerprint: Option<Fingerprint>,
     pub(super) text_has_comments: bool,
-}
-
-/// A look at the file that is under way.
-pub(super) struct Look {
-    pub(super) seen: Receiver<Seen>,
 }
 
 /// What stands in a file that was changed by another program.

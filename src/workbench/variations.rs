@@ -18,11 +18,12 @@ impl Workbench {
     /// The answer to a swap with its demands.
     pub fn swap(&mut self, question: &Question, demands: &Demands) -> Look<Option<SwapFound>> {
         let key = (question.clone(), demands.clone());
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (look, begun) = self
-            .searches
-            .swap
-            .look(book, stamp, &key, &self.wake, find_swap);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) =
+            self.jobs
+                .searches
+                .swap
+                .look(book, stamp, &key, &self.jobs.wake, find_swap);
         self.count_engine_calls(begun);
         look
     }
@@ -32,11 +33,12 @@ impl Workbench {
         let find = |book: &Arc<Book>, review: &Review, watch: &Watch| {
             everywhere_watched(book, &review.replace, &review.with, &review.demands, watch)
         };
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (look, begun) = self
-            .searches
-            .review
-            .look(book, stamp, review, &self.wake, find);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) =
+            self.jobs
+                .searches
+                .review
+                .look(book, stamp, review, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
@@ -44,11 +46,11 @@ impl Workbench {
     /// The approved drinks that no longer taste as they were approved.
     pub fn drifted(&mut self) -> Look<Vec<Drifted>> {
         let find = |book: &Arc<Book>, (): &(), watch: &Watch| drifted_watched(book, watch);
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (look, begun) = self
-            .searches
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches
             .drifted
-            .look(book, stamp, &(), &self.wake, find);
+            .look(book, stamp, &(), &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
@@ -60,29 +62,33 @@ impl Workbench {
             let levels = book.settings.sugar_levels();
             ladder_watched(book, recipe, shown.version.as_ref(), &levels, watch)
         };
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (look, begun) = self
-            .searches
-            .ladder
-            .look(book, stamp, shown, &self.wake, find);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) =
+            self.jobs
+                .searches
+                .ladder
+                .look(book, stamp, shown, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
 
     /// A version in other sizes, hot or iced, and with other amounts of ice.
     pub fn variations(&mut self, shown: &Shown) -> Look<Vec<Variation>> {
-        let (book, stamp) = (self.history.book(), self.stamp());
-        let (look, begun) =
-            self.searches
-                .variations
-                .look(book, stamp, shown, &self.wake, find_variations);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) = self.jobs.searches.variations.look(
+            book,
+            stamp,
+            shown,
+            &self.jobs.wake,
+            find_variations,
+        );
         self.count_engine_calls(begun);
         look
     }
 
     /// A drink near a suggestion, with amounts that a person has set; the last one is kept.
     pub fn nearby(&mut self, found: &Arc<Option<SwapFound>>, point: &[i32]) -> Option<Arc<Nearby>> {
-        if let Some((of, known)) = &self.searches.nearby
+        if let Some((of, known)) = &self.jobs.searches.nearby
             && Arc::ptr_eq(of, found)
             && known.as_ref().is_some_and(|known| known.point == point)
         {
@@ -90,35 +96,38 @@ impl Workbench {
         }
         self.count_engine_calls(true);
         let swap = found.as_ref().as_ref()?;
-        let nearby = swap.answer.nearby(self.history.book(), point).map(Arc::new);
-        self.searches.nearby = Some((found.clone(), nearby.clone()));
+        let nearby = swap
+            .answer
+            .nearby(self.document.history.book(), point)
+            .map(Arc::new);
+        self.jobs.searches.nearby = Some((found.clone(), nearby.clone()));
         nearby
     }
 
     /// Whether something is looked for in the background.
     pub fn is_searching(&self) -> bool {
-        let searches = &self.searches;
+        let searches = &self.jobs.searches;
         searches.swap.is_running()
             || searches.review.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
-            || self.bringing_in.is_searching()
+            || self.jobs.bringing_in.is_searching()
     }
 
     /// Stops what is looked for.
     pub(super) fn stop_searching(&mut self) {
-        self.searches.swap.stop();
-        self.searches.review.stop();
-        self.searches.ladder.stop();
-        self.searches.variations.stop();
+        self.jobs.searches.swap.stop();
+        self.jobs.searches.review.stop();
+        self.jobs.searches.ladder.stop();
+        self.jobs.searches.variations.stop();
     }
 
     /// Begins again what was stopped.
     pub(super) fn search_again(&mut self) {
-        self.searches.swap.go_on();
-        self.searches.review.go_on();
-        self.searches.ladder.go_on();
-        self.searches.variations.go_on();
+        self.jobs.searches.swap.go_on();
+        self.jobs.searches.review.go_on();
+        self.jobs.searches.ladder.go_on();
+        self.jobs.searches.variations.go_on();
     }
 }
 

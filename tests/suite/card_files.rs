@@ -207,7 +207,8 @@ fn start(folder: &Path, count: usize) -> Export {
         folder: folder.to_owned(),
     };
     let voice = Speaker::without_book();
-    Export::start(book, order, SharedFonts::bundled(), voice, Arc::new(|| ()))
+    let wake: Arc<dyn Fn() + Send + Sync> = Arc::new(|| ());
+    Export::start(book, order, SharedFonts::bundled(), voice, &wake)
 }
 
 #[test]
@@ -238,7 +239,7 @@ fn why_there_is_no_card_is_told_in_the_language_of_the_window() {
         folder: folder.path().to_owned(),
     };
     let fonts = SharedFonts::bundled();
-    let mut export = Export::start(book.clone(), order, fonts.clone(), voice, wake.clone());
+    let mut export = Export::start(book.clone(), order, fonts.clone(), voice, &wake);
     let reason = CardError::EmptyMenu.words(&voice);
     assert_eq!(wait_for_end(&mut export), (0, Some(reason.clone())));
     let order = PreviewOrder {
@@ -246,7 +247,7 @@ fn why_there_is_no_card_is_told_in_the_language_of_the_window() {
         options,
         paper: Paper::A4,
     };
-    let previewing = Previewing::start(book, order, fonts, voice, wake);
+    let previewing = Previewing::start(book, order, fonts, voice, &wake);
     let preview = loop {
         if let Some(preview) = previewing.poll() {
             break preview;

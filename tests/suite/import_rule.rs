@@ -97,8 +97,13 @@ const RESERVED: [(&str, &[&str], &str); 7] = [
     ),
     (
         "std::thread",
-        &["workbench", "ui/start.rs"],
-        "the workbench works on threads, and the start of the window draws its first frame on one",
+        &[
+            "workbench/job.rs",
+            "workbench/keeper.rs",
+            "workbench/file_watch.rs",
+            "ui/start.rs",
+        ],
+        "work in the background is a job, but for what never ends by itself and the first frame of the window",
     ),
     (
         "serde",
@@ -273,6 +278,39 @@ fn only_the_book_file_and_named_places_ask_the_disk() {
         assert!(
             asking.iter().any(|file| file == name),
             "{name} no longer asks the disk ({what_for}): take it off the list"
+        );
+    }
+}
+
+/// What works something out from a book, and the stamp of the memo that keeps it.
+const WORKS_OUT: [&str; 18] = [
+    "balance::Kitchen",
+    "balance::balance",
+    "balance::cooling",
+    "balance::declaration",
+    "balance::difference",
+    "balance::figures",
+    "balance::margin",
+    "balance::per_gram",
+    "balance::portion",
+    "balance::prepare",
+    "balance::standard_balance",
+    "balance::standing",
+    "balance::yardstick_reading",
+    "book::difference_of_books",
+    "book::findings",
+    "book::merge",
+    "workbench::BookStamp",
+    "Option<Arc<Book>>",
+];
+
+#[test]
+fn the_screen_works_nothing_out_of_the_book_and_keeps_nothing_of_it() {
+    for (module, file, code) in modules() {
+        let found = WORKS_OUT.iter().find(|word| code.contains(**word));
+        assert!(
+            module != "ui" || found.is_none(),
+            "{file}: the workbench answers questions about the book, each once; found `{found:?}`"
         );
     }
 }

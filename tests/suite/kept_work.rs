@@ -13,7 +13,8 @@ use std::sync::{Arc, Condvar, Mutex};
 use std::time::{Duration, Instant};
 
 use evensip::book::{
-    Book, Change, Ingredient, IngredientId, ItemId, RecipeId, Settings, difference_of_books,
+    Book, Change, Conflict, Ingredient, IngredientId, ItemId, RecipeId, Settings,
+    difference_of_books,
 };
 use evensip::book_file::{
     self, Fingerprint, LoadError, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SaveError, Saved,
@@ -22,8 +23,8 @@ use evensip::book_file::{
 use evensip::edit::Edit;
 use evensip::say::Speaker;
 use evensip::workbench::{
-    Action, Command, Disk, EarlierBook, Home, Intent, Message, RecoveryState, SystemDisk, Theirs,
-    Unfiled, Workbench,
+    Action, ChangesSince, Command, ConflictsWith, Disk, EarlierBook, Home, Intent, Message,
+    RecoveryState, Snapshot, SystemDisk, Theirs, Unfiled, Workbench,
 };
 
 use super::saving::helper;
@@ -372,6 +373,16 @@ fn changed_by_another(
     one
 }
 
+/// What the book on the screen and the one in its file have both changed.
+fn conflicts(workbench: &Workbench) -> Arc<Vec<Conflict>> {
+    let change = workbench.disk_change().unwrap();
+    let Theirs::Book { book, .. } = &change.theirs else {
+        panic!("{change:?}")
+    };
+    let [theirs, base] = [book, workbench.saved_book()].map(|book| Snapshot(book.clone()));
+    workbench.answers().to(&ConflictsWith { theirs, base })
+}
+
 #[test]
 fn a_change_on_disk_is_noticed_without_a_save() {
     let folder = tempfile::tempdir().unwrap();
@@ -386,20 +397,16 @@ fn a_change_on_disk_is_noticed_without_a_save() {
         workbench.disk_change().is_some()
     });
     let change = workbench.disk_change().unwrap();
-    assert!(!change.at_save && change.mine.is_empty());
-    let Theirs::Book {
-        difference,
-        conflicts,
-        ..
-    } = &change.theirs
-    else {
+    let mine = ChangesSince(Snapshot(workbench.saved_book().clone()));
+    assert!(!change.at_save && workbench.answers().to(&mine).is_empty());
+    let Theirs::Book { difference, .. } = &change.theirs else {
         panic!("{change:?}")
     };
     assert_eq!(
         Speaker::without_book().book_difference(difference),
         "1 recipe changed (Snowgate, theirs)"
     );
-    assert_eq!(conflicts.len(), 0);
+    assert_eq!(conflicts(&workbench).len(), 0);
     command(&mut workbench, Command::TakeTheirs);
     assert_eq!(name_of(workbench.book(), "snowgate"), "Snowgate, theirs");
     assert!(!workbench.has_unsaved_changes() && workbench.disk_change().is_none());
@@ -471,9 +478,7 @@ fn a_save_over_a_changed_file_stops_and_a_merge_keeps_both() {
     assert_eq!(fs::read(&path).unwrap(), before, "nothing was overwritten");
     let change = workbench.disk_change().unwrap();
     assert!(change.at_save);
-    let Theirs::Book { conflicts, .. } = &change.theirs else {
-        panic!("{change:?}")
-    };
+    let conflicts = conflicts(&workbench);
     assert_eq!(conflicts.len(), 1);
     let snowgate = ItemId::Recipe(RecipeId::new("snowgate").unwrap());
     let part = conflicts[0].part.clone();

@@ -13,33 +13,34 @@ use evensip::swap::{Answer, Question, answer_with};
 use evensip::ui::theme;
 use evensip::ui::widgets::cup::{Frustum, filling};
 use evensip::ui::{Drafts, Screen, swap_area, widgets};
-use evensip::workbench::{Action, Shown, Standard, Workbench};
+use evensip::workbench::{Action, BalanceOf, Shown, Standard, StandardOf, Workbench};
 
 /// One version of a sample drink with everything that a view reads.
 pub(crate) struct Scene {
+    workbench: Workbench,
     pub(crate) book: Arc<Book>,
     pub(crate) recipe: Arc<Recipe>,
     pub(crate) shown: Shown,
     pub(crate) balance: Arc<Balance>,
-    pub(crate) standard: Option<Standard>,
+    pub(crate) standard: Option<Arc<Standard>>,
     pub(crate) lens: Lens,
     pub(crate) lit: Option<LineId>,
 }
 
 impl Scene {
     pub(crate) fn new(recipe: &str, version: Option<&str>) -> Self {
-        let mut workbench = Workbench::with_sample();
-        let id = RecipeId::new(recipe).expect(recipe);
-        let version = version.map(|version| VersionId::new(version).expect(version));
-        let balance = workbench.balance(&id, version.as_ref()).expect(recipe);
-        let standard = workbench.standard(&id, version.as_ref());
-        let book = workbench.book().clone();
-        let recipe = book.recipe(&id).expect("named above").clone();
+        let workbench = Workbench::with_sample();
         let shown = Shown {
-            recipe: id,
-            version,
+            recipe: RecipeId::new(recipe).expect(recipe),
+            version: version.map(|version| VersionId::new(version).expect(version)),
         };
+        let answers = workbench.answers();
+        let balance = answers.to(&BalanceOf(shown.clone())).expect(recipe);
+        let standard = answers.to(&StandardOf(shown.clone()));
+        let book = workbench.book().clone();
+        let recipe = book.recipe(&shown.recipe).expect("named above").clone();
         Self {
+            workbench,
             book,
             recipe,
             shown,
@@ -53,10 +54,11 @@ impl Scene {
     pub(crate) fn screen(&self) -> Screen<'_> {
         Screen {
             book: &self.book,
+            answers: self.workbench.answers(),
             shown: &self.shown,
             recipe: &self.recipe,
             balance: &self.balance,
-            standard: self.standard.as_ref(),
+            standard: self.standard.as_deref(),
             findings: &[],
             lens: self.lens,
             speaker: evensip::say::Speaker::new(&self.book),

@@ -16,11 +16,12 @@ use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::level_ui;
-use super::words::quiet_ui;
-use crate::balance::difference;
-use crate::quantity::{DisplayUnits, name_as_shown};
-use crate::say::{Language, Speaker, say};
-use crate::workbench::{Action, BookStamp, Shown, Workbench};
+use super::words::{Spoken, quiet_ui};
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
+use crate::workbench::{
+    Action, Answers, BalanceOf, BookQuestion, DifferenceFrom, ServingOf, Shown,
+};
 
 use model::{Drink, Part};
 
@@ -38,20 +39,12 @@ pub struct CompareState {
     pub beside: Vec<Shown>,
     /// What is typed to find another drink.
     find: String,
-    /// What was worked out for the columns, until the book or the columns change.
-    kept: Option<Arc<CompareLooks>>,
 }
 
 impl AreaOfWork for CompareState {
-    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
-        if let Some(shown) = shown {
-            CompareLooks::take(workbench, shown, self, view);
-        }
-    }
-
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, _: &mut Vec<Action>) {
         if let Some(screen) = desk.drink {
-            let looks = self.kept.clone().unwrap_or_default();
+            let looks = screen.answers.to(&Columns::of(screen, &self.beside));
             compare_area_ui(ui, screen, &looks, self, view);
         }
     }
@@ -61,67 +54,44 @@ impl AreaOfWork for CompareState {
     }
 }
 
+/// Which drinks stand in the columns, and what is spoken of them.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct Columns {
+    spoken: Spoken,
+    drinks: Vec<Shown>,
+}
+
 /// What the columns show.
-#[derive(Debug, Default)]
 struct CompareLooks {
-    stamp: BookStamp,
-    units: DisplayUnits,
-    language: Language,
-    wanted: Vec<Shown>,
     drinks: Vec<Drink>,
     parts: Vec<Part>,
     /// What sets each drink apart from the first.
     apart: Vec<String>,
 }
 
-impl CompareLooks {
-    /// The columns as they are kept, or worked out anew when the book, the columns or what the window speaks in has changed.
-    fn take(
-        workbench: &mut Workbench,
-        shown: &Shown,
-        state: &mut CompareState,
-        view: &ViewState,
-    ) -> Arc<Self> {
-        let book = workbench.book().clone();
-        let speaker = view.speaker(&book);
-        let others = state.beside.iter().filter(|other| *other != shown);
-        let wanted: Vec<Shown> = std::iter::once(shown)
-            .chain(others.take(MOST_BESIDE))
-            .cloned()
-            .collect();
-        let kept = state.kept.take();
-        let looks = kept
-            .filter(|kept| {
-                let is_of_now = kept.stamp == workbench.stamp() && kept.wanted == wanted;
-                is_of_now && (kept.units, kept.language) == (speaker.units, speaker.language)
-            })
-            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, speaker, wanted)));
-        state.kept = Some(looks.clone());
-        looks
+impl Columns {
+    fn of(screen: &Screen<'_>, beside: &[Shown]) -> Self {
+        let others = beside.iter().filter(|other| *other != screen.shown);
+        Self {
+            spoken: Spoken::by(screen.speaker),
+            drinks: std::iter::once(screen.shown)
+                .chain(others.take(MOST_BESIDE))
+                .cloned()
+                .collect(),
+        }
     }
+}
 
-    /// Asks the workbench for every column; one that is no longer in the book is left out.
-    fn work_out(workbench: &mut Workbench, speaker: Speaker<'_>, shown: Vec<Shown>) -> Self {
-        let book = speaker.book;
+impl BookQuestion for Columns {
+    type Answer = Arc<CompareLooks>;
+
+    /// One that is no longer in the book is left out.
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let speaker = self.spoken.about(answers.book());
         let mut drinks: Vec<Drink> = Vec::new();
-        for wanted in &shown {
-            let version = wanted.version.as_ref();
-            let recipe = book.recipe(&wanted.recipe).cloned();
-            let balance = workbench.balance(&wanted.recipe, version);
-            let serving = workbench.serving(&wanted.recipe, version);
-            let (Some(recipe), Some(balance), Some(serving)) = (recipe, balance, serving) else {
-                continue;
-            };
-            let difference = drinks
-                .first()
-                .map(|first| Arc::new(difference(&book.settings, &first.balance, &balance)));
-            drinks.push(Drink {
-                shown: wanted.clone(),
-                recipe,
-                balance,
-                serving,
-                difference,
-            });
+        for shown in &self.drinks {
+            let first = drinks.first().map(|first| &first.shown);
+            drinks.extend(drink(answers, shown, first));
         }
         let apart = drinks
             .split_first()
@@ -129,16 +99,28 @@ impl CompareLooks {
                 let words = |other| model::apart(speaker, first, other);
                 others.iter().map(words).collect()
             });
-        Self {
-            stamp: workbench.stamp(),
-            units: speaker.units,
-            language: speaker.language,
-            wanted: shown,
+        Arc::new(CompareLooks {
             parts: model::parts(speaker, &drinks),
             apart,
             drinks,
-        }
+        })
     }
+}
+
+/// The drink of a column, held to the first; `None` when it is not in the book.
+fn drink(answers: Answers<'_>, shown: &Shown, first: Option<&Shown>) -> Option<Drink> {
+    Some(Drink {
+        shown: shown.clone(),
+        recipe: answers.book().recipe(&shown.recipe)?.clone(),
+        balance: answers.to(&BalanceOf(shown.clone()))?,
+        serving: answers.to(&ServingOf(shown.clone()))?,
+        difference: first.and_then(|first| {
+            answers.to(&DifferenceFrom {
+                first: first.clone(),
+                other: shown.clone(),
+            })
+        }),
+    })
 }
 
 /// The drink in hand and those beside it.

@@ -8,7 +8,7 @@ use egui::{
 use std::sync::Arc;
 
 use super::entry_sheet::link_ui;
-use super::table::{Column, ListCell, Row, Sort, as_table, columns};
+use super::table::{Column, ListCell, OrderOf, Row, RowsOf, Sort, as_table, columns};
 use super::{Counter, CounterItem, CounterState, Kind};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
@@ -18,7 +18,7 @@ use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::role_colour;
-use crate::ui::words;
+use crate::ui::words::{self, Spoken};
 use crate::workbench::published_ingredients;
 
 /// Height of a row, in points.
@@ -57,8 +57,18 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
     ui.spacing_mut().item_spacing.y = 0.0;
     headings_ui(ui, state, &shown, width);
     ui.add_space(grid::TIGHT);
-    let mut shelf = std::mem::take(&mut state.shelf);
-    let (rows, order) = shelf.list(counter.speaker, state.kind, &state.find, state.sort);
+    let wanted = OrderOf {
+        rows: RowsOf {
+            kind: state.kind,
+            spoken: Spoken::by(counter.speaker),
+        },
+        find: state.find.clone(),
+        sort: state.sort,
+    };
+    let (rows, order) = (
+        counter.answers.to(&wanted.rows),
+        counter.answers.to(&wanted),
+    );
     if order.is_empty() {
         if nothing_ui(ui, state) || matches!(wish, Some(Wish::New(_))) {
             let name = state.find.trim();
@@ -69,7 +79,9 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         let foot = grid::TARGET + grid::TIGHT;
         let room = vec2(ui.available_width(), ui.available_height() - foot);
         wish = ui
-            .allocate_ui(room, |ui| rows_ui(ui, state, (rows, order), &shown, width))
+            .allocate_ui(room, |ui| {
+                rows_ui(ui, state, (&rows, &order), &shown, width)
+            })
             .inner
             .or(wish);
         let of = say!(counter.speaker, "counter-table-of", kind: state.kind.key());
@@ -77,7 +89,6 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
             as_table(counter, state.kind, order.iter().map(|at| &rows[*at]))
         });
     }
-    state.shelf = shelf;
     wish
 }
 

@@ -19,7 +19,7 @@ use std::sync::Arc;
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};
 
 use self::list::Wish;
-use self::table::{Shelf, Sort};
+use self::table::Sort;
 use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::theme::{self, grid};
@@ -27,10 +27,10 @@ use super::view_state::ViewState;
 use crate::book::{self, Book, Finding, IngredientId, MeasureId, VesselId};
 use crate::say::Speaker;
 use crate::ui::words;
-use crate::workbench::Action;
+use crate::workbench::{Action, Answers};
 
 /// What is looked at.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Kind {
     /// What goes into drinks.
     #[default]
@@ -121,7 +121,6 @@ pub struct CounterState {
     /// What is typed to find an item.
     pub find: String,
     sort: Option<Sort>,
-    shelf: Shelf,
     /// The row that the keyboard is on.
     row: usize,
     focus_row: bool,
@@ -165,10 +164,8 @@ impl CounterState {
     /// Looks at another kind.
     pub fn look_at(&mut self, kind: Kind) {
         if self.kind != kind {
-            let shelf = std::mem::take(&mut self.shelf);
             *self = Self {
                 kind,
-                shelf,
                 ..Self::default()
             };
         }
@@ -196,6 +193,7 @@ impl AreaOfWork for CounterState {
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
         let counter = Counter {
             book: desk.in_hand.book,
+            answers: desk.in_hand.answers,
             findings: desk.in_hand.findings,
             speaker: desk.in_hand.speaker,
         };
@@ -282,6 +280,7 @@ fn go_to(focus: &str, state: &mut CounterState, view: &mut ViewState) -> bool {
 #[derive(Clone, Copy)]
 struct Counter<'frame> {
     book: &'frame Arc<Book>,
+    answers: Answers<'frame>,
     findings: &'frame [Finding],
     /// Speaks about the book in the units and the language of the window.
     speaker: Speaker<'frame>,
@@ -301,7 +300,6 @@ fn counter_area_ui(
     actions: &mut Vec<Action>,
 ) {
     let book = counter.book;
-    state.shelf.take(book, counter.speaker);
     if let Some(item) = state.wanted.take_if(|item| item.is_in(book)) {
         state.show(item);
     }

@@ -3,7 +3,7 @@
 use egui::{Align, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::entry_sheet::link_ui;
-use super::uses::{Use, refusal};
+use super::uses::{Use, UsesOfBook, refusal};
 use super::{Counter, CounterItem, CounterState, Kind, PLACE, field_key};
 use crate::book::{
     Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, VersionId,
@@ -43,7 +43,8 @@ pub(super) fn commands_room(
     let (room, _) = ui.allocate_exact_size(size, Sense::hover());
     if state.refused.as_ref() == Some(item) {
         let palette = theme::palette(ui.visuals());
-        let uses = state.shelf.uses.list(item);
+        let uses = counter.answers.to(&UsesOfBook);
+        let uses = uses.list(item);
         if let Some(sentence) = refusal(counter.speaker, uses, item, &name_of(counter, item)) {
             let sentence = capitalised(&sentence);
             ui.add(Label::new(RichText::new(sentence).color(palette.off_level)).wrap());
@@ -120,7 +121,7 @@ pub(super) fn carry_out(
         }
         Going::Item(item) => state.show(item),
         Going::Duplicate => duplicate(counter, item, state, view, actions),
-        Going::Delete if state.shelf.uses.list(item).is_empty() => {
+        Going::Delete if counter.answers.to(&UsesOfBook).list(item).is_empty() => {
             let edit = match item.clone() {
                 CounterItem::Ingredient(id) => Edit::RemoveIngredient(id),
                 CounterItem::Measure(id) => Edit::RemoveMeasure(id),

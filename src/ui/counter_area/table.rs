@@ -4,16 +4,17 @@ use std::cmp::Ordering;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::uses::Uses;
+use super::uses::{Uses, UsesOfBook};
 use super::{Counter, CounterItem, Kind};
-use crate::balance::{Component, Kitchen, Measurand, Slots, figures, per_gram};
+use crate::balance::Component;
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
     folded,
 };
-use crate::quantity::DisplayUnits;
-use crate::say::{Language, Speaker};
+use crate::say::Speaker;
 use crate::ui::spreadsheet::{self, Table};
+use crate::ui::words::Spoken;
+use crate::workbench::{Answers, BookQuestion, GramOf, KEPT_OF_TYPED, SugarsOfBatches};
 
 /// A column behind the name.
 #[derive(Clone, Copy, Debug)]
@@ -163,7 +164,7 @@ pub(super) struct Row {
 }
 
 /// Which column sorts, and which way.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(super) struct Sort {
     /// The column, or the name.
     pub column: Option<usize>,
@@ -188,227 +189,175 @@ impl Sort {
     }
 }
 
-/// The rows of a book, made again only for a new book; sugars only for ingredients that have changed.
-#[derive(Default)]
-pub(super) struct Shelf {
-    book: Option<Arc<Book>>,
-    spoken: (DisplayUnits, Language),
-    /// Where things are used.
-    pub uses: Uses,
-    sugars: BTreeMap<IngredientId, (Arc<Ingredient>, Option<f64>)>,
-    rows: Option<(Kind, Vec<Row>)>,
-    order: Option<(Kind, String, Option<Sort>, Vec<usize>)>,
+/// The rows of a kind, in the order of the book.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub(super) struct RowsOf {
+    pub kind: Kind,
+    pub spoken: Spoken,
 }
 
-impl Shelf {
-    /// Takes the book of this frame.
-    pub(super) fn take(&mut self, book: &Arc<Book>, speaker: Speaker<'_>) {
-        let spoken = (speaker.units, speaker.language);
-        if self.spoken != spoken {
-            self.spoken = spoken;
-            self.rows = None;
-        }
-        let same = |before: &Arc<Book>| Arc::ptr_eq(before, book);
-        if self.book.as_ref().is_some_and(same) {
-            return;
-        }
-        let uses_stay = self.book.as_ref().is_some_and(|before| {
-            before.recipes == book.recipes && before.measures == book.measures
-        });
-        if !uses_stay {
-            self.uses = Uses::of(book);
-        }
-        self.book = Some(book.clone());
-        self.rows = None;
-        self.order = None;
-    }
+impl BookQuestion for RowsOf {
+    type Answer = Arc<Vec<Row>>;
 
-    /// The rows of a kind, and which of them are shown in which order.
-    pub(super) fn list(
-        &mut self,
-        speaker: Speaker<'_>,
-        kind: Kind,
-        find: &str,
-        sort: Option<Sort>,
-    ) -> (&[Row], &[usize]) {
-        if self.rows.as_ref().is_none_or(|(known, _)| *known != kind) {
-            let rows = self.rows_of(speaker, kind);
-            self.rows = Some((kind, rows));
-            self.order = None;
-        }
-        let rows = self.rows.as_ref().map_or(&[][..], |(_, rows)| rows);
-        let is_known = |(known, text, by, _): &(Kind, String, Option<Sort>, Vec<usize>)| {
-            *known == kind && text == find && *by == sort
-        };
-        if !self.order.as_ref().is_some_and(is_known) {
-            self.order = Some((kind, find.to_owned(), sort, order(rows, find, sort)));
-        }
-        (rows, self.order.as_ref().map_or(&[], |(.., order)| order))
-    }
-
-    fn rows_of(&mut self, speaker: Speaker<'_>, kind: Kind) -> Vec<Row> {
-        let Some(book) = self.book.clone() else {
-            return Vec::new();
-        };
-        match kind {
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let (book, uses) = (answers.book(), answers.to(&UsesOfBook));
+        let speaker = self.spoken.about(book);
+        let rows = match self.kind {
             Kind::Ingredients => {
-                let dates = last_readings(&book);
-                let mut kitchen = Kitchen::new(&book);
-                let ingredients = book.ingredients.iter();
-                ingredients
-                    .map(|item| {
-                        let date = dates.get(item.id());
-                        self.ingredient_row(speaker, &book, &mut kitchen, item, date)
-                    })
-                    .collect()
+                let dates = last_readings(book);
+                let row = |item: &Arc<Ingredient>| {
+                    let date = dates.get(item.id());
+                    ingredient_row(speaker, &uses, item, sugars_of(answers, item), date)
+                };
+                book.ingredients.iter().map(row).collect()
             }
-            Kind::Measures => book
-                .measures
-                .iter()
-                .map(|item| self.measure_row(speaker, item))
-                .collect(),
-            Kind::Vessels => book
-                .vessels
-                .iter()
-                .map(|item| self.vessel_row(speaker, &book, item))
-                .collect(),
+            Kind::Measures => {
+                let row = |item: &Arc<Measure>| measure_row(speaker, &uses, item);
+                book.measures.iter().map(row).collect()
+            }
+            Kind::Vessels => {
+                let row = |item: &Arc<Vessel>| vessel_row(speaker, &uses, item);
+                book.vessels.iter().map(row).collect()
+            }
             Kind::Shop => Vec::new(),
-        }
+        };
+        Arc::new(rows)
     }
+}
 
-    fn ingredient_row(
-        &mut self,
-        speaker: Speaker<'_>,
-        book: &Book,
-        kitchen: &mut Kitchen<'_>,
-        item: &Arc<Ingredient>,
-        date: Option<&String>,
-    ) -> Row {
-        let id = CounterItem::Ingredient(item.id.clone());
-        let cells = vec![
-            ListCell::Word(speaker.form(item.form).to_owned()),
-            ListCell::Word(speaker.role(item.role).to_owned()),
-            ListCell::number(speaker, self.sugars_of(book, kitchen, item), 1).in_unit("g"),
-            match price_per_kg(item) {
-                // Water from the tap is cheap and not free.
-                Some(price) if price > 0.0 && price < 0.005 => {
-                    ListCell::Number(price, format!("< {}", speaker.number(0.01, 2)))
-                }
-                price => ListCell::number(speaker, price, 2),
+/// Which of the rows are shown, and in which order.
+#[derive(Clone, PartialEq, Eq, Hash)]
+pub(super) struct OrderOf {
+    pub rows: RowsOf,
+    pub find: String,
+    pub sort: Option<Sort>,
+}
+
+impl BookQuestion for OrderOf {
+    type Answer = Arc<Vec<usize>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let rows = answers.to(&self.rows);
+        Arc::new(order(&rows, &self.find, self.sort))
+    }
+}
+
+/// Sugars in 100 g of an ingredient, g, where they are known.
+fn sugars_of(answers: Answers<'_>, item: &Ingredient) -> Option<f64> {
+    if item.house_made.is_some() {
+        return answers.to(&SugarsOfBatches).get(&item.id).copied();
+    }
+    let gram = answers.to(&GramOf(item.id.clone()))?;
+    let sugars = || 100.0 * gram.mix.get(Component::Sugars);
+    gram.mix.knows(Component::Sugars).then(sugars)
+}
+
+fn ingredient_row(
+    speaker: Speaker<'_>,
+    uses: &Uses,
+    item: &Ingredient,
+    sugars: Option<f64>,
+    date: Option<&String>,
+) -> Row {
+    let id = CounterItem::Ingredient(item.id.clone());
+    let cells = vec![
+        ListCell::Word(speaker.form(item.form).to_owned()),
+        ListCell::Word(speaker.role(item.role).to_owned()),
+        ListCell::number(speaker, sugars, 1).in_unit("g"),
+        match price_per_kg(item) {
+            // Water from the tap is cheap and not free.
+            Some(price) if price > 0.0 && price < 0.005 => {
+                ListCell::Number(price, format!("< {}", speaker.number(0.01, 2)))
             }
-            .in_unit(&book.settings.currency),
-            ListCell::count(self.uses.recipes(&id)),
-            date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
-        ];
-        let words = folded(&format!(
-            "{} {} {} {}",
-            item.name,
-            item.brand,
-            speaker.role(item.role),
-            speaker.form(item.form)
-        ));
-        Row {
-            id,
-            name: item.name.clone(),
-            quiet: item.brand.clone(),
-            role: Some(item.role),
-            cells,
-            words,
+            price => ListCell::number(speaker, price, 2),
         }
+        .in_unit(&speaker.book.settings.currency),
+        ListCell::count(uses.recipes(&id)),
+        date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
+    ];
+    let words = folded(&format!(
+        "{} {} {} {}",
+        item.name,
+        item.brand,
+        speaker.role(item.role),
+        speaker.form(item.form)
+    ));
+    Row {
+        id,
+        name: item.name.clone(),
+        quiet: item.brand.clone(),
+        role: Some(item.role),
+        cells,
+        words,
     }
+}
 
-    fn sugars_of(
-        &mut self,
-        book: &Book,
-        kitchen: &mut Kitchen<'_>,
-        item: &Arc<Ingredient>,
-    ) -> Option<f64> {
-        if let Some(made) = &item.house_made {
-            // What its recipe holds may change with anything in the book.
-            let recipe = book.recipe(&made.recipe)?;
-            // Nobody asks how sure it is here: a whole balance for each of a chain of batches would take seconds.
-            let sugars = figures(&kitchen.prepare(recipe)).complete(Measurand::TotalSugar)?;
-            return (made.yield_grams.value > 0.0).then(|| 100.0 * sugars / made.yield_grams.value);
-        }
-        if let Some((known, sugars)) = self.sugars.get(&item.id)
-            && Arc::ptr_eq(known, item)
-        {
-            return *sugars;
-        }
-        let mix = per_gram(item, &mut Slots::default()).mix;
-        let sugars = mix
-            .knows(Component::Sugars)
-            .then(|| 100.0 * mix.get(Component::Sugars));
-        self.sugars.insert(item.id.clone(), (item.clone(), sugars));
-        sugars
+fn measure_row(speaker: Speaker<'_>, uses: &Uses, item: &Measure) -> Row {
+    let id = CounterItem::Measure(item.id.clone());
+    let kind = speaker.measure_kind(item.kind);
+    let called = match item.nominal {
+        Some(Nominal::Volume(value)) => ListCell::Number(value, speaker.volume(value, 0)),
+        Some(Nominal::Mass(value)) => ListCell::Number(value, speaker.in_unit(value, "g", 0)),
+        None => ListCell::Gap,
+    };
+    let ingredient = item
+        .readings
+        .first()
+        .map(|reading| reading.ingredient.as_ref());
+    let use_grams = ingredient
+        .and_then(|ingredient| item.calibration(ingredient))
+        .map(|found| found.grams);
+    let one_use = use_grams.map_or(ListCell::Gap, |grams| {
+        ListCell::Number(grams, speaker.in_unit(grams, "g", 1))
+    });
+    let date = item
+        .readings
+        .iter()
+        .filter_map(|reading| reading.date.as_ref())
+        .max();
+    let cells = vec![
+        ListCell::Word(kind.to_owned()),
+        called,
+        one_use,
+        ListCell::count(item.readings.len()),
+        ListCell::count(uses.recipes(&id)),
+        date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
+    ];
+    let quiet = if item.filling == Filling::Heaped {
+        speaker.word("counter-measure-heaped")
+    } else {
+        ""
+    };
+    let words = folded(&format!("{} {kind} {quiet}", item.name));
+    Row {
+        id,
+        name: item.name.clone(),
+        quiet: quiet.to_owned(),
+        role: None,
+        cells,
+        words,
     }
+}
 
-    fn measure_row(&self, speaker: Speaker<'_>, item: &Measure) -> Row {
-        let id = CounterItem::Measure(item.id.clone());
-        let kind = speaker.measure_kind(item.kind);
-        let called = match item.nominal {
-            Some(Nominal::Volume(value)) => ListCell::Number(value, speaker.volume(value, 0)),
-            Some(Nominal::Mass(value)) => ListCell::Number(value, speaker.in_unit(value, "g", 0)),
-            None => ListCell::Gap,
-        };
-        let ingredient = item
-            .readings
-            .first()
-            .map(|reading| reading.ingredient.as_ref());
-        let use_grams = ingredient
-            .and_then(|ingredient| item.calibration(ingredient))
-            .map(|found| found.grams);
-        let one_use = use_grams.map_or(ListCell::Gap, |grams| {
-            ListCell::Number(grams, speaker.in_unit(grams, "g", 1))
-        });
-        let date = item
-            .readings
-            .iter()
-            .filter_map(|reading| reading.date.as_ref())
-            .max();
-        let cells = vec![
-            ListCell::Word(kind.to_owned()),
-            called,
-            one_use,
-            ListCell::count(item.readings.len()),
-            ListCell::count(self.uses.recipes(&id)),
-            date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
-        ];
-        let quiet = if item.filling == Filling::Heaped {
-            speaker.word("counter-measure-heaped")
-        } else {
-            ""
-        };
-        let words = folded(&format!("{} {kind} {quiet}", item.name));
-        Row {
-            id,
-            name: item.name.clone(),
-            quiet: quiet.to_owned(),
-            role: None,
-            cells,
-            words,
-        }
-    }
-
-    fn vessel_row(&self, speaker: Speaker<'_>, book: &Book, item: &Vessel) -> Row {
-        let id = CounterItem::Vessel(item.id.clone());
-        let kind = speaker.vessel_kind(item.kind);
-        let cells = vec![
-            ListCell::Word(kind.to_owned()),
-            ListCell::Number(item.capacity, speaker.volume(item.capacity, 0)),
-            ListCell::number(speaker, item.mass, 0).in_unit("g"),
-            ListCell::number(speaker, item.price, 3).in_unit(&book.settings.currency),
-            ListCell::count(self.uses.recipes(&id)),
-        ];
-        let words = folded(&format!("{} {kind}", item.name));
-        Row {
-            id,
-            name: item.name.clone(),
-            quiet: String::new(),
-            role: None,
-            cells,
-            words,
-        }
+fn vessel_row(speaker: Speaker<'_>, uses: &Uses, item: &Vessel) -> Row {
+    let id = CounterItem::Vessel(item.id.clone());
+    let kind = speaker.vessel_kind(item.kind);
+    let cells = vec![
+        ListCell::Word(kind.to_owned()),
+        ListCell::Number(item.capacity, speaker.volume(item.capacity, 0)),
+        ListCell::number(speaker, item.mass, 0).in_unit("g"),
+        ListCell::number(speaker, item.price, 3).in_unit(&speaker.book.settings.currency),
+        ListCell::count(uses.recipes(&id)),
+    ];
+    let words = folded(&format!("{} {kind}", item.name));
+    Row {
+        id,
+        name: item.name.clone(),
+        quiet: String::new(),
+        role: None,
+        cells,
+        words,
     }
 }
 

@@ -1,12 +1,14 @@
 //! Where the items of the shop are used: recipes and versions, approvals, and readings of measures.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use super::CounterItem;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };
 use crate::say::{Speaker, say};
+use crate::workbench::{Answers, BookQuestion};
 
 /// A place that needs an item.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,14 +21,36 @@ pub(super) enum Use {
     Readings(MeasureId),
 }
 
+/// Where everything is used.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub(super) struct UsesOfBook;
+
+impl BookQuestion for UsesOfBook {
+    type Answer = Arc<Uses>;
+    const STAYS_FOR: Option<fn(&Self::Answer, &Book) -> bool> = Some(|uses, now| {
+        let of = &uses.of;
+        of.recipes == now.recipes && of.measures == now.measures
+    });
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        Arc::new(Uses::of(answers.book()))
+    }
+}
+
 /// All uses of a book.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Uses(BTreeMap<CounterItem, Vec<Use>>);
+#[derive(Debug)]
+pub(super) struct Uses {
+    of: Arc<Book>,
+    places: BTreeMap<CounterItem, Vec<Use>>,
+}
 
 impl Uses {
     /// Looks through the recipes and the measures once.
-    pub(super) fn of(book: &Book) -> Self {
-        let mut uses = Self::default();
+    fn of(book: &Arc<Book>) -> Self {
+        let mut uses = Self {
+            of: book.clone(),
+            places: BTreeMap::new(),
+        };
         for recipe in &book.recipes {
             uses.note_recipe(recipe);
         }
@@ -45,7 +69,7 @@ impl Uses {
 
     /// Where an item is used, in the order of the book.
     pub(super) fn list(&self, item: &CounterItem) -> &[Use] {
-        self.0.get(item).map_or(&[], Vec::as_slice)
+        self.places.get(item).map_or(&[], Vec::as_slice)
     }
 
     /// How many recipes use an item, each counted once.
@@ -56,7 +80,7 @@ impl Uses {
     }
 
     fn note(&mut self, item: CounterItem, at: &Use) {
-        let list = self.0.entry(item).or_default();
+        let list = self.places.entry(item).or_default();
         if !list.contains(at) {
             list.push(at.clone());
         }

@@ -104,10 +104,10 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
     let celsius = row
         .share
         .map_or(screen.book.settings.room_temperature, |share| share.celsius);
-    if let Some(words) = model::use_words(screen.speaker, row.line, celsius) {
+    if let Some(words) = model::use_words(screen, row.line, celsius) {
         quiet_ui(ui, &words);
     }
-    let held = model::same_measure(screen.book, row.line, celsius);
+    let held = model::same_measure(screen.answers, row.line, celsius);
     if let Some(words) = model::same_measure_words(screen.speaker, row.line, &held) {
         let text = RichText::new(words)
             .font(TypeStyle::Small.font_id())

@@ -1,8 +1,8 @@
 //! What the sheet says, without drawing: the rows of a recipe in words and figures, and the places that rows move to.
 
-use crate::balance::{Balance, Component, Lens, LineShare, Slots, per_gram, portion};
+use crate::balance::{Balance, Component, Lens, LineShare};
 use crate::book::{
-    Amount, Book, Carried, Change, Entry, Evidence, Form, Ingredient, IngredientId, Line, LineId,
+    Amount, Carried, Change, Entry, Evidence, Form, Ingredient, IngredientId, Line, LineId,
     Measure, Role,
 };
 use crate::quantity::{Uncertain, name_as_shown, show_number};
@@ -10,6 +10,7 @@ use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
+use crate::workbench::{Answers, GramOf, OneUseOf};
 use std::borrow::Cow;
 
 /// A line in words.
@@ -243,22 +244,15 @@ pub(super) fn move_before(entries: &[Entry], id: &LineId, place: usize) -> Optio
 }
 
 /// What one use of the line's measure weighs and what that rests on: "1 spoon (Bar spoon) = 9.7 g, weighed 3 times".
-pub(super) fn use_words(speaker: Speaker<'_>, line: &Line, celsius: f64) -> Option<String> {
-    let book = speaker.book;
+pub(super) fn use_words(screen: &Screen<'_>, line: &Line, celsius: f64) -> Option<String> {
+    let (book, speaker) = (screen.book, screen.speaker);
     let Amount::Count(_, id) = &line.amount else {
         return None;
     };
     let (measure, ingredient) = (book.measure(id)?, book.ingredient(&line.ingredient)?);
-    let mut slots = Slots::default();
-    let mix = per_gram(ingredient, &mut slots).mix;
     let one_use = speaker.uses(1.0, Some(measure.kind));
-    let Some(portion) = portion(
-        book,
-        ingredient,
-        &mix,
-        &Amount::Count(1.0, id.clone()),
-        celsius,
-    ) else {
+    let asked = OneUseOf::new(&line.ingredient, id, celsius);
+    let Some(portion) = screen.answers.to(&asked) else {
         return Some(say!(speaker, "recipe-sheet-weight-not-known", use: one_use));
     };
     let mass = speaker.in_unit(portion.grams, "g", 1);
@@ -316,10 +310,14 @@ pub(super) struct SameMeasure {
 
 /// Sugar that the same uses of a sweetener's measure would hold, one ingredient for each form of sweetener in the book, its
 /// own first; empty when the line is no sweetener or counts no measure.
-pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMeasure> {
-    if line.role != Role::Sweetener || !matches!(line.amount, Amount::Count(..)) {
+pub(super) fn same_measure(answers: Answers<'_>, line: &Line, celsius: f64) -> Vec<SameMeasure> {
+    let Amount::Count(count, measure) = &line.amount else {
+        return Vec::new();
+    };
+    if line.role != Role::Sweetener {
         return Vec::new();
     }
+    let book = answers.book();
     let own = book.ingredient(&line.ingredient).into_iter();
     let others = book
         .ingredients
@@ -330,12 +328,13 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
         if held.iter().any(|known| known.form == ingredient.form) {
             continue;
         }
-        if let Some(sugar) = sugar_in(book, ingredient, &line.amount, celsius) {
+        let one_use = OneUseOf::new(&ingredient.id, measure, celsius);
+        if let Some(sugar) = sugar_in(answers, ingredient, &one_use) {
             let own = ingredient.id == line.ingredient;
             held.push(SameMeasure {
                 form: ingredient.form,
                 name: name_as_shown(&ingredient.name).into_owned(),
-                sugar,
+                sugar: count * sugar,
                 own,
             });
         }
@@ -343,12 +342,12 @@ pub(super) fn same_measure(book: &Book, line: &Line, celsius: f64) -> Vec<SameMe
     held
 }
 
-/// Sugar of an amount of an ingredient, g; `None` when its label or its mass is not known.
-fn sugar_in(book: &Book, ingredient: &Ingredient, amount: &Amount, celsius: f64) -> Option<f64> {
-    let mut slots = Slots::default();
-    let mix = per_gram(ingredient, &mut slots).mix;
+/// Sugar of one use of an ingredient, g; `None` when its label or its mass is not known.
+fn sugar_in(answers: Answers<'_>, ingredient: &Ingredient, one_use: &OneUseOf) -> Option<f64> {
+    let gram = answers.to(&GramOf(ingredient.id.clone()))?;
+    let mix = &gram.mix;
     let known = mix.knows(Component::Sugars) && ingredient.house_made.is_none();
-    let grams = portion(book, ingredient, &mix, amount, celsius)?.grams * amount.number()?;
+    let grams = answers.to(one_use)?.grams;
     (known && mix.get(Component::Sugars) > 0.0).then(|| grams * mix.get(Component::Sugars))
 }
 

@@ -1,6 +1,7 @@
 //! The file was changed by another program: a strip says so at once, and a sheet asks what is done about it.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
@@ -11,12 +12,16 @@ use super::{
 use crate::book::{Book, Conflict, ItemId, Part};
 use crate::say::{Speaker, say};
 use crate::ui::area::Navigation;
+use crate::ui::book_in_hand::BookInHand;
 use crate::ui::dialog::Dialog;
 use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::speaker;
-use crate::workbench::{Action, Command, DiskChange, Home, Theirs, Workbench};
+use crate::workbench::{
+    Action, Answers, ChangesSince, Command, ConflictsWith, DiskChange, Home, Snapshot, Theirs,
+    Workbench,
+};
 
 /// The messages of what "Later" and "Decide…" mean.
 const IF_CHANGED: [&str; 2] = [
@@ -31,11 +36,11 @@ const IF_GONE: [&str; 2] = [
 /// The strip below the top of the window.
 pub(in crate::ui) fn strip_ui(
     ui: &mut Ui,
-    change: Option<&DiskChange>,
+    in_hand: &BookInHand<'_>,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let Some(change) = change.filter(|change| !change.at_save) else {
+    let Some(change) = in_hand.disk_change.filter(|change| !change.at_save) else {
         return;
     };
     let (palette, speaker) = (theme::palette(ui.visuals()), speaker(ui.ctx()));
@@ -58,7 +63,7 @@ pub(in crate::ui) fn strip_ui(
                     view.navigation.push(Navigation::DiskChange);
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                    let text = RichText::new(strip_words(speaker, change))
+                    let text = RichText::new(strip_words(speaker, in_hand, change))
                         .font(TypeStyle::Body.font_id())
                         .color(palette.text_strong);
                     ui.add(Label::new(text).wrap());
@@ -74,14 +79,17 @@ fn name_of(change: &DiskChange) -> String {
     )
 }
 
-fn strip_words(speaker: Speaker<'_>, change: &DiskChange) -> String {
+/// What the book on the screen and the one in the file have both changed.
+fn conflicts(answers: Answers<'_>, base: &Arc<Book>, theirs: &Arc<Book>) -> Arc<Vec<Conflict>> {
+    let [theirs, base] = [theirs, base].map(|book| Snapshot(book.clone()));
+    answers.to(&ConflictsWith { theirs, base })
+}
+
+fn strip_words(speaker: Speaker<'_>, in_hand: &BookInHand<'_>, change: &DiskChange) -> String {
     let name = name_of(change);
     match &change.theirs {
-        Theirs::Book {
-            difference,
-            conflicts,
-            ..
-        } => {
+        Theirs::Book { book, difference } => {
+            let conflicts = conflicts(in_hand.answers, in_hand.saved, book);
             let difference = speaker.book_difference(difference);
             if conflicts.is_empty() {
                 say!(speaker, "safekeeping-strip-changed", name: name, difference: difference)
@@ -91,7 +99,7 @@ fn strip_words(speaker: Speaker<'_>, change: &DiskChange) -> String {
                     "safekeeping-strip-changed-both",
                     name: name,
                     difference: difference,
-                    count: items_of(conflicts),
+                    count: items_of(&conflicts),
                 )
             }
         }
@@ -118,15 +126,13 @@ pub(super) fn disk_change_ui(
         return;
     };
     let (speaker, mut done) = (speaker(ctx), false);
+    let (answers, base) = (workbench.answers(), workbench.saved_book());
     let stays = sheet_ui(ctx, "changed on disk", |ui| {
         heading_of_change_ui(ui, speaker, change);
         match &change.theirs {
-            Theirs::Book {
-                book,
-                difference,
-                conflicts,
-            } => {
-                let base = workbench.saved_book();
+            Theirs::Book { book, difference } => {
+                let conflicts = conflicts(answers, base, book);
+                let mine = answers.to(&ChangesSince(Snapshot(base.clone())));
                 ScrollArea::vertical()
                     .max_height(room_for_list(ctx))
                     .auto_shrink([false, true])
@@ -134,7 +140,7 @@ pub(super) fn disk_change_ui(
                         if !conflicts.is_empty() {
                             heading_ui(ui, speaker.word("safekeeping-changed-both"));
                         }
-                        for conflict in conflicts {
+                        for conflict in conflicts.iter() {
                             let books: [&Book; 3] = [base, workbench.book(), book];
                             conflict_ui(ui, speaker, conflict, books, state);
                         }
@@ -143,13 +149,13 @@ pub(super) fn disk_change_ui(
                             speaker.about(book).item_changes(base, item, &[])
                         });
                         heading_ui(ui, speaker.word("safekeeping-changed-here"));
-                        differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
+                        differences_ui(ui, "mine", &mine, &mut state.unfolded, |item| {
                             let speaker = speaker.about(workbench.book());
                             speaker.item_changes(base, item, &[])
                         });
                     });
                 ui.add_space(grid::EASY);
-                done = choices_ui(ui, speaker, change, conflicts, state, actions);
+                done = choices_ui(ui, speaker, !mine.is_empty(), &conflicts, state, actions);
             }
             Theirs::Unreadable { reason } => {
                 sentence_ui(ui, reason);
@@ -263,13 +269,12 @@ fn choice_ui(ui: &mut Ui, words: &str, chosen: bool, name: &str) -> bool {
 fn choices_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
-    change: &DiskChange,
+    unsaved: bool,
     conflicts: &[Conflict],
     state: &SafekeepingState,
     actions: &mut Vec<Action>,
 ) -> bool {
     let before = actions.len();
-    let unsaved = !change.mine.is_empty();
     ui.horizontal_wrapped(|ui| {
         if unsaved {
             if main_button_ui(ui, speaker.word("safekeeping-merge"), true) {

@@ -1,22 +1,18 @@
 //! Earlier copies of the book: when each was saved, how it differs from the book on the screen, and what can be done with it.
 
-use std::path::Path;
-use std::sync::Arc;
-
 use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
 
 use super::differences::differences_ui;
 use super::{
-    Compared, SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words,
-    wide_sheet_ui,
+    SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words, wide_sheet_ui,
 };
-use crate::book::{Book, BookDifference, difference_of_books};
 use crate::say::{Speaker, say};
 use crate::ui::dialogs::{quiet_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::speaker;
 use crate::workbench::{
-    Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, exact_moment_words,
+    Action, ChangesSince, Command, EarlierBook, EarlierCopy, Home, Intent, Snapshot, Workbench,
+    exact_moment_words,
 };
 
 /// Width of the list and height of both columns, in points.
@@ -130,7 +126,9 @@ fn copy_ui(
         }
         EarlierBook::Read(book) => book,
     };
-    let difference = compared(workbench, path, earlier, state);
+    let difference = workbench
+        .answers()
+        .to(&ChangesSince(Snapshot(earlier.clone())));
     let mut close = false;
     let holds = say!(
         speaker,
@@ -174,26 +172,4 @@ fn copy_ui(
         }
     });
     close
-}
-
-/// The difference from a copy, worked out once as long as neither changes.
-fn compared(
-    workbench: &Workbench,
-    path: &Path,
-    earlier: &Book,
-    state: &mut SafekeepingState,
-) -> Arc<BookDifference> {
-    if let Some(known) = &state.compared
-        && known.with == path
-        && known.stamp == workbench.stamp()
-    {
-        return known.difference.clone();
-    }
-    let difference = Arc::new(difference_of_books(earlier, workbench.book()));
-    state.compared = Some(Compared {
-        with: path.to_owned(),
-        stamp: workbench.stamp(),
-        difference: difference.clone(),
-    });
-    difference
 }

@@ -9,8 +9,6 @@ mod recovered_work;
 mod replace_file;
 
 use std::collections::BTreeSet;
-use std::path::PathBuf;
-use std::sync::Arc;
 
 use egui::{Context, Ui};
 
@@ -18,9 +16,9 @@ use super::area::Navigation;
 use super::dialogs;
 use super::view_state::ViewState;
 use super::words::{speaker, subheading_ui as heading_ui};
-use crate::book::{BookDifference, ItemId, Part};
+use crate::book::{ItemId, Part};
 use crate::say::{Speaker, say};
-use crate::workbench::{Action, BookStamp, Command, Workbench};
+use crate::workbench::{Action, Command, Workbench};
 
 pub(super) use self::approvals::{ComparedApprovals, approval_focus, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
@@ -45,8 +43,6 @@ pub(super) struct SafekeepingState {
     earlier_open: bool,
     /// Items whose details are open, by the list that they stand in.
     unfolded: BTreeSet<(&'static str, ItemId)>,
-    /// How the earlier copy in hand differs from the book on the screen.
-    compared: Option<Compared>,
 }
 
 /// The question about unsaved work that was found.
@@ -59,13 +55,6 @@ enum RecoveryAsked {
     Delete,
     /// It is decided about later.
     Later,
-}
-
-/// The difference from an earlier copy, as long as neither changes.
-struct Compared {
-    with: PathBuf,
-    stamp: BookStamp,
-    difference: Arc<BookDifference>,
 }
 
 impl SafekeepingState {

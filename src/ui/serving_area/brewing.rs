@@ -5,7 +5,7 @@ use egui::Ui;
 use super::InServing;
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
 use super::sheet::{self, Fact};
-use super::teas::{Teas, teas_ui};
+use super::teas::{FoundTeas, teas_ui};
 use super::typed::{self, Range, TypedError, TypedField};
 use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, DayMinute, Infusion};
@@ -76,7 +76,7 @@ const FIELDS: usize = 10;
 #[derive(Default)]
 pub(super) struct BrewingState {
     tea: Option<IngredientId>,
-    teas: Teas,
+    teas: FoundTeas,
     infusion: Option<Infusion>,
     is_from_leaf: bool,
     text: [String; FIELDS],

@@ -14,8 +14,6 @@ mod teas;
 mod typed;
 mod yardsticks;
 
-use std::sync::Arc;
-
 use egui::{Align, Button, RichText, Ui};
 
 use super::Screen;
@@ -25,7 +23,7 @@ use super::view_state::{Drafts, ViewState};
 use crate::quantity::{DisplayUnits, name_as_shown};
 use crate::say::say;
 use crate::ui::words;
-use crate::workbench::{Action, Serving, Shown, Workbench};
+use crate::workbench::{Action, Serving, ServingOf};
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 232.0 * grid::STEP;
@@ -81,8 +79,6 @@ pub(super) struct ServingState {
     weighings: melting::Weighings,
     /// The tea that is planned.
     brewing: brewing::BrewingState,
-    /// What there is to say of the version in hand.
-    serving: Option<Arc<Serving>>,
 }
 
 /// What the sheets may change while they are drawn.
@@ -93,13 +89,10 @@ struct InServing<'view> {
 }
 
 impl AreaOfWork for ServingState {
-    fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
-        self.serving =
-            shown.and_then(|shown| workbench.serving(&shown.recipe, shown.version.as_ref()));
-    }
-
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
-        if let Some((screen, serving)) = desk.drink.zip(self.serving.clone()) {
+        if let Some(screen) = desk.drink
+            && let Some(serving) = screen.answers.to(&ServingOf(screen.shown.clone()))
+        {
             let mut view = InServing {
                 state: self,
                 drafts: &mut view.drafts,

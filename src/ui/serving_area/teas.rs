@@ -6,11 +6,12 @@ use egui::containers::menu::{MenuButton, MenuConfig};
 use egui::{Button, PopupCloseBehavior, ScrollArea, TextEdit, Ui, vec2};
 
 use super::sheet::{choice_ui, chosen_word_ui};
-use crate::book::{Book, IngredientId, Role, WantedWords};
+use crate::book::{IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
-use crate::say::{Speaker, say};
+use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::theme::grid;
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// Most teas that stand in a row; more of them are looked up in a list.
 const IN_A_ROW: usize = 12;
@@ -19,67 +20,72 @@ const WIDTH: f32 = 75.0 * grid::STEP;
 /// Most height of the list, in points.
 const HEIGHT: f32 = 75.0 * grid::STEP;
 
-/// The teas of a book with their names, gathered once per state of the book and language.
-#[derive(Default)]
-pub(super) struct Teas {
-    book: Option<Arc<Book>>,
+/// A tea and its name; the first of a list stands for no tea of the book.
+type NamedTea = (Option<IngredientId>, String);
+
+/// The teas of the book by their names.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+struct TeasOfBook {
     /// What stands for no tea of the book.
     any: &'static str,
-    all: Vec<(Option<IngredientId>, String)>,
-    /// What is typed into the list.
-    text: String,
-    just_opened: bool,
-    /// The teas that fit what was typed.
-    found: Option<(String, Vec<usize>)>,
 }
 
-impl Teas {
-    fn follow(&mut self, book: &Arc<Book>, any: &'static str) {
-        let is_same = |known: &Arc<Book>| Arc::ptr_eq(known, book) && self.any == any;
-        if self.book.as_ref().is_some_and(is_same) {
-            return;
-        }
-        let teas = book.ingredients.iter();
+impl BookQuestion for TeasOfBook {
+    type Answer = Arc<Vec<NamedTea>>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let teas = answers.book().ingredients.iter();
         let teas = teas.filter(|item| item.role == Role::Tea).map(|item| {
             let name = name_as_shown(&item.full_name()).into_owned();
             (Some(item.id.clone()), name)
         });
-        self.all = std::iter::once((None, any.to_owned()))
-            .chain(teas)
-            .collect();
-        self.book = Some(book.clone());
-        self.any = any;
-        self.found = None;
+        let none = std::iter::once((None, self.any.to_owned()));
+        Arc::new(none.chain(teas).collect())
     }
+}
 
-    /// The positions of the teas that fit what is typed, in the order of the book.
-    fn found(&mut self) -> &[usize] {
-        let is_known = matches!(&self.found, Some((text, _)) if *text == self.text);
-        if !is_known {
-            let wanted = WantedWords::of(&self.text);
-            let fits = |at: &usize| wanted.are_in(&self.all[*at].1);
-            let found = (0..self.all.len()).filter(fits).collect();
-            self.found = Some((self.text.clone(), found));
-        }
-        self.found.as_ref().map_or(&[], |(_, found)| found)
+/// The positions of the teas that fit what is typed, in the order of the book.
+#[derive(Clone, Default, PartialEq, Eq, Hash)]
+struct TeasFor {
+    any: &'static str,
+    typed: String,
+}
+
+impl BookQuestion for TeasFor {
+    type Answer = Arc<Vec<usize>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let teas = answers.to(&TeasOfBook { any: self.any });
+        let wanted = WantedWords::of(&self.typed);
+        let fits = |at: &usize| wanted.are_in(&teas[*at].1);
+        Arc::new((0..teas.len()).filter(fits).collect())
     }
+}
+
+/// The list that is typed into.
+#[derive(Default)]
+pub(super) struct FoundTeas {
+    wanted: TeasFor,
+    just_opened: bool,
 }
 
 /// The choice of a tea.
 pub(super) fn teas_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    teas: &mut Teas,
+    found: &mut FoundTeas,
     tea: &mut Option<IngredientId>,
 ) {
     let (book, speaker) = (screen.book, screen.speaker);
     let name = speaker.word("serving-teas");
     let any = speaker.word("serving-teas-any");
-    teas.follow(book, any);
-    if teas.all.len() <= IN_A_ROW + 1 {
-        choice_ui(ui, name, tea, &teas.all);
+    let teas = screen.answers.to(&TeasOfBook { any });
+    if teas.len() <= IN_A_ROW + 1 {
+        choice_ui(ui, name, tea, &teas);
         return;
     }
+    found.wanted.any = any;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
         if chosen_word_ui(ui, name, any, tea.is_none()).clicked() {
@@ -89,24 +95,31 @@ pub(super) fn teas_ui(
         if let Some(chosen) = chosen {
             chosen_word_ui(ui, name, &name_as_shown(&chosen.full_name()), true);
         }
-        let count = teas.all.len() - 1;
+        let count = teas.len() - 1;
         let button = Button::new(say!(speaker, "serving-teas-choose", count: count));
         let config = MenuConfig::new().close_behavior(PopupCloseBehavior::CloseOnClickOutside);
         let menu = MenuButton::from_button(button).config(config);
-        let (response, _) = menu.ui(ui, |ui| list_ui(ui, speaker, teas, tea));
+        let (response, _) = menu.ui(ui, |ui| list_ui(ui, screen, found, &teas, tea));
         if response.clicked() {
-            teas.text.clear();
-            teas.just_opened = true;
+            found.wanted.typed.clear();
+            found.just_opened = true;
         }
     });
 }
 
 /// The list with the field that narrows it down; only what is in sight of it is drawn.
-fn list_ui(ui: &mut Ui, speaker: Speaker<'_>, teas: &mut Teas, tea: &mut Option<IngredientId>) {
+fn list_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    found: &mut FoundTeas,
+    teas: &[NamedTea],
+    tea: &mut Option<IngredientId>,
+) {
+    let speaker = screen.speaker;
     ui.set_width(WIDTH);
     // A menu has no room around what is typed.
     ui.spacing_mut().button_padding = vec2(grid::NEAR, grid::TIGHT);
-    let field = TextEdit::singleline(&mut teas.text)
+    let field = TextEdit::singleline(&mut found.wanted.typed)
         .hint_text(speaker.word("serving-teas-hint"))
         .desired_width(f32::INFINITY);
     let response = ui
@@ -114,22 +127,21 @@ fn list_ui(ui: &mut Ui, speaker: Speaker<'_>, teas: &mut Teas, tea: &mut Option<
         .accessible_name(speaker.word("serving-teas-find"));
     // The first pass only measures the list, so the wish stands until the field has the keyboard.
     if response.has_focus() {
-        teas.just_opened = false;
-    } else if teas.just_opened {
+        found.just_opened = false;
+    } else if found.just_opened {
         response.request_focus();
         ui.request_repaint();
     }
-    let rows = teas.found().len();
-    if rows == 0 {
+    let rows = screen.answers.to(&found.wanted);
+    if rows.is_empty() {
         ui.label(speaker.word("serving-teas-none"));
     }
     ScrollArea::vertical()
         .max_height(HEIGHT)
         .auto_shrink([false, true])
-        .show_rows(ui, grid::TARGET, rows, |ui, in_sight| {
+        .show_rows(ui, grid::TARGET, rows.len(), |ui, in_sight| {
             for row in in_sight {
-                let at = teas.found()[row];
-                let (id, name) = &teas.all[at];
+                let (id, name) = &teas[rows[row]];
                 let button = Button::selectable(*tea == *id, name.as_str())
                     .truncate()
                     .min_size(vec2(ui.available_width(), grid::TARGET));

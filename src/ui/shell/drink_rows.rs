@@ -3,18 +3,14 @@
 use std::collections::HashSet;
 use std::sync::Arc;
 
-use crate::book::{Book, Recipe, RecipeId, WantedWords};
+use crate::book::{Recipe, RecipeId, WantedWords};
 use crate::ui::tall_list::TallList;
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
-/// The rows of the list, worked out once for a book and what is searched for.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub(in crate::ui) struct DrinkRows {
-    book: Option<Arc<Book>>,
-    search: String,
-    pub(super) rows: Vec<Row>,
-    pub(super) list: TallList,
-    /// The drink that was in hand in the last frame.
-    shown: Option<RecipeId>,
+/// The rows of the list, by the words that are searched for.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
+pub(super) struct DrinksFor {
+    pub(super) search: String,
 }
 
 /// A row of the list.
@@ -26,14 +22,13 @@ pub(super) enum Row {
     Batches,
 }
 
-impl DrinkRows {
-    /// Works the rows out anew when the book or the search is another.
-    pub(super) fn follow(&mut self, book: &Arc<Book>, search: &str) {
-        let is_same = |known: &Arc<Book>| Arc::ptr_eq(known, book);
-        if self.book.as_ref().is_some_and(is_same) && self.search == search {
-            return;
-        }
-        let wanted = WantedWords::of(search);
+impl BookQuestion for DrinksFor {
+    type Answer = Arc<Vec<Row>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let book = answers.book();
+        let wanted = WantedWords::of(&self.search);
         let made_here: HashSet<&RecipeId> = book
             .ingredients
             .iter()
@@ -47,18 +42,22 @@ impl DrinkRows {
             .partition(|recipe| recipe.cup.is_some() || !made_here.contains(&recipe.id));
         let row = |recipe: &Arc<Recipe>| Row::Recipe(recipe.id.clone());
         let heading = (!batches.is_empty()).then_some(Row::Batches);
-        self.rows = drinks
-            .into_iter()
-            .map(row)
-            .chain(heading)
-            .chain(batches.into_iter().map(row))
-            .collect();
-        self.book = Some(book.clone());
-        search.clone_into(&mut self.search);
+        let rows = drinks.into_iter().map(row).chain(heading);
+        Arc::new(rows.chain(batches.into_iter().map(row)).collect())
     }
+}
 
+/// Where the rows are on the screen.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct DrinkPlaces {
+    pub(super) list: TallList,
+    /// The drink that was in hand in the last frame.
+    shown: Option<RecipeId>,
+}
+
+impl DrinkPlaces {
     /// Seeks the row of the drink in hand when that has just become another one.
-    pub(super) fn seek(&mut self, shown: Option<RecipeId>) {
+    pub(super) fn seek(&mut self, rows: &[Row], shown: Option<RecipeId>) {
         if shown == self.shown {
             return;
         }
@@ -67,6 +66,6 @@ impl DrinkRows {
             (Row::Recipe(id), Some(shown)) => id == shown,
             _ => false,
         };
-        self.list.seek(self.rows.iter().position(is_shown));
+        self.list.seek(rows.iter().position(is_shown));
     }
 }

@@ -7,7 +7,7 @@ mod messages;
 mod shelf_list;
 mod top_strip;
 
-use self::drink_rows::DrinkRows;
+use self::drink_rows::{DrinkPlaces, DrinksFor};
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
 use self::cautions::Cautions;
@@ -35,9 +35,9 @@ const WIDEST_SHEET: f32 = 800.0;
 #[derive(Default)]
 pub(super) struct ShellState {
     /// What is searched for in the list of drinks.
-    search: String,
-    /// The rows of the list of drinks.
-    rows: DrinkRows,
+    wanted: DrinksFor,
+    /// Where the rows of that list are.
+    places: DrinkPlaces,
 }
 
 /// The whole window, with the area in front in its place.
@@ -59,7 +59,7 @@ pub(super) fn shell_ui(
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
-    safekeeping::strip_ui(ui, in_hand.disk_change, view, actions);
+    safekeeping::strip_ui(ui, in_hand, view, actions);
     let place = area.place();
     if place == Place::Window {
         area.ui(ui, desk, view, actions);

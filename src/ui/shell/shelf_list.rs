@@ -40,21 +40,20 @@ pub(super) fn shelf_list_ui(
     actions: &mut Vec<Action>,
 ) {
     ui.spacing_mut().item_spacing.y = 0.0;
-    search_ui(ui, in_hand, &mut state.search, view, actions);
+    let ShellState { wanted, places } = state;
+    search_ui(ui, in_hand, &mut wanted.search, view, actions);
     ui.add_space(grid::NEAR);
-    let ShellState { search, rows } = state;
-    rows.follow(in_hand.book, search);
-    rows.seek(view.shown_in(in_hand.book).map(|shown| shown.recipe));
+    let rows = in_hand.answers.to(wanted);
+    places.seek(&rows, view.shown_in(in_hand.book).map(|shown| shown.recipe));
     let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
-    rows.list.expect(rows.rows.len(), height);
+    places.list.expect(rows.len(), height);
     let mut area = ScrollArea::vertical().id_salt("drinks").auto_shrink(false);
-    if let Some(offset) = rows.list.offset_to_sought() {
+    if let Some(offset) = places.list.offset_to_sought() {
         area = area.vertical_scroll_offset(offset);
         ui.ctx().request_repaint();
     }
     area.show_viewport(ui, |ui, viewport| {
-        let (places, list) = (&rows.rows, &mut rows.list);
-        list.rows_ui(ui, viewport, |ui, at| match &places[at] {
+        places.list.rows_ui(ui, viewport, |ui, at| match &rows[at] {
             Row::Recipe(id) => {
                 if let Some(recipe) = in_hand.book.recipe(id) {
                     recipe_ui(ui, in_hand.speaker, recipe, view, actions);
@@ -66,8 +65,9 @@ pub(super) fn shelf_list_ui(
                 ui.add_space(grid::TIGHT);
             }
         });
-        if rows.rows.is_empty() && !search.trim().is_empty() {
-            let typed = excerpt(search.trim(), NAME);
+        let typed = wanted.search.trim();
+        if rows.is_empty() && !typed.is_empty() {
+            let typed = excerpt(typed, NAME);
             quiet_ui(
                 ui,
                 &say!(in_hand.speaker, "shell-no-recipe-matches", typed: typed),

@@ -7,7 +7,7 @@ use egui::{
 
 use super::model::{self, Compared};
 use super::{SwapState, accept};
-use crate::balance::{Balance, Difference, difference};
+use crate::balance::{Balance, Difference};
 use crate::quantity::show_grouped;
 use crate::say::{Argument, Speaker, say};
 use crate::swap::{Answer, Suggestion};
@@ -17,7 +17,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::{figure_list::FigureText, level_ui};
 use crate::ui::words::capitalised;
-use crate::workbench::Action;
+use crate::workbench::{Action, SwapFound};
 
 /// The narrowest column, in points: a level with its labels.
 const COLUMN: f32 = 66.0 * grid::STEP;
@@ -63,19 +63,19 @@ enum Kind<'answer> {
 pub(super) fn side_by_side_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    answer: &Answer,
+    found: &SwapFound,
     chosen: Option<&Suggestion>,
     is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
-    let itself = difference(&screen.book.settings, &answer.standard, &answer.standard);
+    let answer = &found.answer;
     if answer.suggestions.is_empty() {
         // With suggestions the two drinks stand in their table.
         let table = screen.speaker.word("swap-screen-standard-and-plain");
         copy_ui(ui, table, || model::as_table(screen, answer));
     }
-    let drinks = drinks(screen, answer, chosen, &itself);
+    let drinks = drinks(screen, found, chosen);
     let fits = |columns: usize| {
         ui.available_width() >= COLUMN * columns as f32 + grid::APART * (columns as f32 - 1.0)
     };
@@ -164,10 +164,10 @@ fn in_line_ui(ui: &mut Ui, screen: &Screen<'_>, drink: &AnsweredDrink<'_>) {
 
 fn drinks<'answer>(
     screen: &Screen<'_>,
-    answer: &'answer Answer,
+    found: &'answer SwapFound,
     chosen: Option<&'answer Suggestion>,
-    itself: &'answer Difference,
 ) -> Vec<AnsweredDrink<'answer>> {
+    let answer = &found.answer;
     let before = &screen.balance.resolved;
     let speaker = screen.speaker;
     let changes = |after: &Balance| model::changes_in_words(speaker, before, &after.resolved);
@@ -175,7 +175,7 @@ fn drinks<'answer>(
         AnsweredDrink {
             title: speaker.word("swap-screen-standard").to_owned(),
             balance: &answer.standard,
-            difference: itself,
+            difference: &found.level,
             changes: Vec::new(),
             kind: Kind::Standard,
         },

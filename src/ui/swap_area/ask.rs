@@ -5,7 +5,7 @@ use egui::{
     Ui, UiBuilder, WidgetInfo, vec2,
 };
 
-use super::coming::Coming;
+use super::coming::{Coming, ComingFor};
 use super::model;
 use super::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
@@ -147,8 +147,13 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     let response = ui
         .add(field)
         .accessible_name(speaker.word("swap-screen-find"));
-    let coming = &mut state.coming;
-    coming.follow(screen, &replace, role, &state.find);
+    let wanted = ComingFor {
+        replace,
+        role,
+        typed: state.find.clone(),
+        language: speaker.language,
+    };
+    state.coming.follow(screen, &wanted);
     if response.has_focus() {
         move_by_keys(ui, &mut state.coming);
     }
@@ -161,7 +166,7 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
     });
     if let Some(with) = taken {
         if let Choosing::Another(_) = state.choosing {
-            state.asked.demands.also.push((replace, with));
+            state.asked.demands.also.push((wanted.replace, with));
         } else {
             state.asked.brings_back = false;
             state.asked.question = Some(Question {

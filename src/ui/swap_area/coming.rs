@@ -2,59 +2,59 @@
 
 use std::sync::Arc;
 
-use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
+use crate::book::{Ingredient, IngredientId, Role, WantedWords};
 use crate::say::{Language, Speaker};
 use crate::ui::Screen;
 use crate::ui::tall_list::TallList;
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
-/// The ingredients that fit what is typed.
+/// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
+/// typed must be in the name, the brand or the word of the role.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub(super) struct ComingFor {
+    pub(super) replace: IngredientId,
+    pub(super) role: Role,
+    pub(super) typed: String,
+    pub(super) language: Language,
+}
+
+impl BookQuestion for ComingFor {
+    type Answer = Arc<Vec<Arc<Ingredient>>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let speaker = Speaker::new(answers.book()).in_language(self.language);
+        let wanted = WantedWords::of(&self.typed);
+        let fits = |ingredient: &&Arc<Ingredient>| {
+            let role = speaker.role(ingredient.role);
+            let words = format!("{} {role}", ingredient.full_name());
+            ingredient.id != self.replace && wanted.are_in(&words)
+        };
+        let ingredients = answers.book().ingredients.iter();
+        let mut found: Vec<_> = ingredients.filter(fits).cloned().collect();
+        found.sort_by_key(|ingredient| ingredient.role != self.role);
+        Arc::new(found)
+    }
+}
+
+/// The list of what may come.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Coming {
-    asked: Option<Asked>,
-    pub(super) found: Vec<Arc<Ingredient>>,
+    /// What is listed in this frame.
+    pub(super) found: Arc<Vec<Arc<Ingredient>>>,
     pub(super) list: TallList,
     /// The row that the keyboard is on.
     pub(super) row: usize,
 }
 
-/// What was looked for.
-#[derive(Clone, Debug)]
-struct Asked {
-    book: Arc<Book>,
-    language: Language,
-    replace: IngredientId,
-    role: Role,
-    typed: String,
-}
-
 impl Coming {
-    /// Looks again when the book, the language, what goes or what is typed is another.
-    pub(super) fn follow(
-        &mut self,
-        screen: &Screen<'_>,
-        replace: &IngredientId,
-        role: Role,
-        typed: &str,
-    ) {
-        let is_same = |asked: &Asked| {
-            Arc::ptr_eq(&asked.book, screen.book)
-                && asked.language == screen.speaker.language
-                && asked.replace == *replace
-                && asked.role == role
-                && asked.typed == typed
-        };
-        if self.asked.as_ref().is_some_and(is_same) {
-            return;
+    /// Lists what may come; another list is looked at from its beginning.
+    pub(super) fn follow(&mut self, screen: &Screen<'_>, wanted: &ComingFor) {
+        let found = screen.answers.to(wanted);
+        if !Arc::ptr_eq(&found, &self.found) {
+            self.found = found;
+            self.go_to(0);
         }
-        self.found = coming(screen.speaker, replace, role, typed);
-        self.asked = Some(Asked {
-            book: screen.book.clone(),
-            language: screen.speaker.language,
-            replace: replace.clone(),
-            role,
-            typed: typed.to_owned(),
-        });
-        self.go_to(0);
     }
 
     /// Puts the keyboard on a row and brings it into sight.
@@ -62,24 +62,4 @@ impl Coming {
         self.row = row.min(self.found.len().saturating_sub(1));
         self.list.seek(Some(self.row));
     }
-}
-
-/// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
-/// typed must be in the name, the brand or the word of the role.
-fn coming(
-    speaker: Speaker<'_>,
-    replace: &IngredientId,
-    role: Role,
-    typed: &str,
-) -> Vec<Arc<Ingredient>> {
-    let wanted = WantedWords::of(typed);
-    let fits = |ingredient: &&Arc<Ingredient>| {
-        let role = speaker.role(ingredient.role);
-        let words = format!("{} {role}", ingredient.full_name());
-        ingredient.id != *replace && wanted.are_in(&words)
-    };
-    let ingredients = speaker.book.ingredients.iter();
-    let mut found: Vec<_> = ingredients.filter(fits).cloned().collect();
-    found.sort_by_key(|ingredient| ingredient.role != role);
-    found
 }

@@ -303,7 +303,7 @@ fn asked_ui(
             }
             way_ui(ui, screen.speaker, state);
             ui.add_space(grid::NEAR);
-            answer::side_by_side_ui(ui, screen, &found.answer, None, is_current, state, actions);
+            answer::side_by_side_ui(ui, screen, found, None, is_current, state, actions);
             return;
         };
         way_ui(ui, screen.speaker, state);
@@ -313,7 +313,7 @@ fn asked_ui(
             Way::SideBySide | Way::Everywhere => answer::side_by_side_ui(
                 ui,
                 screen,
-                answer,
+                found,
                 Some(suggestion),
                 is_current,
                 state,

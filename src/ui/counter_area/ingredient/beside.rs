@@ -1,28 +1,24 @@
 //! Beside the fields of an ingredient: what is missing, what does not add up, what one use weighs, where it is used.
 
+use std::collections::BTreeSet;
+use std::sync::Arc;
+
 use egui::{Label, RichText, Ui};
 
 use super::{checks, group_ui};
-use crate::balance::{Slots, per_gram, portion};
-use crate::book::{Amount, Book, Ingredient, Measure};
+use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, resolve};
 use crate::quantity::{Rounded, rounded};
-use crate::say::Speaker;
 use crate::ui::counter_area::entry_sheet::link_ui;
 use crate::ui::counter_area::removal::{Going, uses_ui};
-use crate::ui::counter_area::uses::{Use, Uses};
+use crate::ui::counter_area::uses::{Use, UsesOfBook};
 use crate::ui::counter_area::{Counter, CounterItem};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::quiet_ui;
+use crate::workbench::{Answers, BookQuestion, GramOf, OneUseOf};
 
-pub(super) fn beside_ui(
-    ui: &mut Ui,
-    counter: Counter<'_>,
-    item: &Ingredient,
-    uses: &Uses,
-) -> Option<Going> {
+pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
-    let places = uses.list(&CounterItem::Ingredient(item.id.clone()));
     let speaker = counter.speaker;
     sentences_ui(
         ui,
@@ -30,14 +26,17 @@ pub(super) fn beside_ui(
         &checks::contradictions(speaker, item, counter.findings),
         palette.off_level,
     );
+    let gram = counter.answers.to(&GramOf(item.id.clone()));
     sentences_ui(
         ui,
         speaker.word("ingredient-missing"),
-        &checks::missing(speaker, item),
+        &checks::missing(speaker, item, gram.as_deref().map(|gram| &gram.mix)),
         palette.text_normal,
     );
-    let going = weights_ui(ui, speaker, item, places);
+    let going = weights_ui(ui, counter, item);
     group_ui(ui, speaker.word("ingredient-used-in"));
+    let uses = counter.answers.to(&UsesOfBook);
+    let places = uses.list(&CounterItem::Ingredient(item.id.clone()));
     going.or(uses_ui(ui, counter, places))
 }
 
@@ -57,38 +56,27 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[impl AsRef<str>], colou
 }
 
 /// What one use weighs, for the measures that were weighed with it or that its recipes count in.
-fn weights_ui(
-    ui: &mut Ui,
-    speaker: Speaker<'_>,
-    item: &Ingredient,
-    places: &[Use],
-) -> Option<Going> {
-    let book = speaker.book;
+fn weights_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
+    let (answers, speaker) = (counter.answers, counter.speaker);
     group_ui(ui, speaker.word("ingredient-one-use"));
     let mut going = None;
-    let measures: Vec<&Measure> = book
-        .measures
-        .iter()
-        .map(AsRef::as_ref)
-        .filter(|measure| goes_with(book, measure, item, places))
-        .collect();
+    let measures = answers.to(&MeasuresOf(item.id.clone()));
     if measures.is_empty() {
         quiet_ui(ui, speaker.word("ingredient-no-readings"));
     }
-    let mix = per_gram(item, &mut Slots::default()).mix;
-    let celsius = item.temperature.unwrap_or(book.settings.room_temperature);
-    let weighed = |measure: &Measure| -> Option<Rounded> {
-        let amount = Amount::Count(1.0, measure.id.clone());
-        let portion = portion(book, item, &mix, &amount, celsius)?;
+    let room = counter.book.settings.room_temperature;
+    let celsius = item.temperature.unwrap_or(room);
+    let weighed = |measure: &MeasureId| -> Option<Rounded> {
+        let portion = answers.to(&OneUseOf::new(&item.id, measure, celsius))?;
         let density = portion.density.map_or(0.0, |(relative, _)| relative);
         let u = portion.grams * portion.calibration.hypot(density);
         Some(rounded(portion.grams, Some(u)))
     };
-    for measure in &measures {
+    for measure in measures.iter() {
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
-            if link_ui(ui, &speaker.measure(&measure.id)).clicked() {
-                going = Some(Going::Item(CounterItem::Measure(measure.id.clone())));
+            if link_ui(ui, &speaker.measure(measure)).clicked() {
+                going = Some(Going::Item(CounterItem::Measure(measure.clone())));
             }
             match weighed(measure) {
                 Some(figure) => {
@@ -107,7 +95,7 @@ fn weights_ui(
             let mass = spreadsheet::head(speaker.word("ingredient-head-one-use"), "g");
             let measure = speaker.word("ingredient-head-measure");
             let mut table = Table::new([measure, mass.as_str(), "±"]);
-            for measure in &measures {
+            for measure in measures.iter() {
                 let figure = weighed(measure);
                 let value = figure.as_ref().map_or_else(
                     || Cell::words(speaker.word("ingredient-not-known")),
@@ -115,7 +103,7 @@ fn weights_ui(
                 );
                 let u = figure.as_ref().and_then(|figure| figure.u.as_deref());
                 table.row([
-                    Cell::words(&speaker.measure(&measure.id)),
+                    Cell::words(&speaker.measure(measure)),
                     value,
                     Cell::figure(u.unwrap_or_default()),
                 ]);
@@ -126,25 +114,37 @@ fn weights_ui(
     going
 }
 
-/// Whether a measure was weighed with an ingredient, or a line of one of its recipes counts it in that measure.
-fn goes_with(book: &Book, measure: &Measure, item: &Ingredient, places: &[Use]) -> bool {
-    let weighed = measure
-        .readings
-        .iter()
-        .any(|reading| reading.ingredient.as_ref() == Some(&item.id));
-    weighed
-        || places.iter().any(|place| {
+/// The measures that were weighed with an ingredient or that its recipes count it in, in the order of the book.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct MeasuresOf(IngredientId);
+
+impl BookQuestion for MeasuresOf {
+    type Answer = Arc<Vec<MeasureId>>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let (book, item) = (answers.book(), &self.0);
+        let uses = answers.to(&UsesOfBook);
+        let mut counted = BTreeSet::new();
+        for place in uses.list(&CounterItem::Ingredient(item.clone())) {
             let Use::Recipe(recipe, version) = place else {
-                return false;
+                continue;
             };
             let Some(recipe) = book.recipe(recipe) else {
-                return false;
+                continue;
             };
-            let resolved = crate::book::resolve(recipe, version.as_ref()).0;
-            resolved.lines().any(|line| {
-                let counts =
-                    matches!(&line.amount, Amount::Count(_, counted) if *counted == measure.id);
-                counts && line.ingredient == item.id
-            })
-        })
+            let resolved = resolve(recipe, version.as_ref()).0;
+            for line in resolved.lines().filter(|line| line.ingredient == *item) {
+                if let Amount::Count(_, measure) = &line.amount {
+                    counted.insert(measure.clone());
+                }
+            }
+        }
+        let is_weighed = |measure: &Measure| {
+            let mut readings = measure.readings.iter();
+            readings.any(|reading| reading.ingredient.as_ref() == Some(item))
+        };
+        let measures = book.measures.iter();
+        let measures = measures.filter(|one| counted.contains(&one.id) || is_weighed(one));
+        Arc::new(measures.map(|measure| measure.id.clone()).collect())
+    }
 }

@@ -1,6 +1,6 @@
 //! What is missing on a label and what does not add up on it, in sentences.
 
-use crate::balance::{Component, Slots, per_gram, statement_findings};
+use crate::balance::{Component, Mix, statement_findings};
 use crate::book::{Basis, Finding, Ingredient, Place};
 use crate::say::Speaker;
 use crate::ui::words::capitalised;
@@ -29,11 +29,14 @@ const WANTED: [(Component, &str); 8] = [
     (Component::Water, "ingredient-missing-water"),
 ];
 
-/// What nobody has stated, each with what would close the gap.
-pub(super) fn missing(speaker: Speaker<'_>, item: &Ingredient) -> Vec<&'static str> {
+/// What nobody has stated, each with what would close the gap; `mix` is what a gram holds.
+pub(super) fn missing(
+    speaker: Speaker<'_>,
+    item: &Ingredient,
+    mix: Option<&Mix>,
+) -> Vec<&'static str> {
     let mut gaps = Vec::new();
-    if item.house_made.is_none() {
-        let mix = per_gram(item, &mut Slots::default()).mix;
+    if let (Some(mix), None) = (mix, &item.house_made) {
         gaps.extend(
             WANTED
                 .iter()
@@ -89,6 +92,7 @@ pub(super) fn contradictions(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::balance::{Slots, per_gram};
     use crate::book::{Evidence, Figure, Nutrient};
 
     fn labelled(figures: &[(Nutrient, f64)]) -> Ingredient {
@@ -122,7 +126,11 @@ mod tests {
 
     #[test]
     fn what_is_not_stated_is_named_and_zero_is_not_missing() {
-        let gaps = missing(Speaker::without_book(), &labelled(&POWDER));
+        let missing = |item: &Ingredient| {
+            let mix = per_gram(item, &mut Slots::default()).mix;
+            missing(Speaker::without_book(), item, Some(&mix))
+        };
+        let gaps = missing(&labelled(&POWDER));
         assert!(
             gaps.iter().any(|gap| gap.starts_with("sugars: not stated")),
             "{gaps:?}"
@@ -130,7 +138,7 @@ mod tests {
         let mut figures = POWDER.to_vec();
         figures.push((Nutrient::Sugars, 0.0));
         assert!(
-            missing(Speaker::without_book(), &labelled(&figures))
+            missing(&labelled(&figures))
                 .iter()
                 .all(|gap| !gap.starts_with("sugars"))
         );

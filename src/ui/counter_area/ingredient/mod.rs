@@ -14,7 +14,7 @@ use super::earlier;
 use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_ui};
 use super::removal::{self, Going};
 use super::{Counter, CounterItem, CounterState};
-use crate::balance::{Measurand, balance_version};
+use crate::balance::Measurand;
 use crate::book::{
     Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, ItemId, RecipeId, Role,
 };
@@ -23,7 +23,7 @@ use crate::say::Speaker;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::words::{capitalised, quiet_ui};
-use crate::workbench::Action;
+use crate::workbench::{Action, BalanceOf, Shown};
 
 /// From this width on the editor has three columns, in points.
 const THREE: f32 = 1210.0;
@@ -99,7 +99,7 @@ pub(super) fn editor_ui(
             way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
                 speaker.changes_of_ingredient(was, now)
             });
-            let wished = beside::beside_ui(ui, counter, &found, &state.shelf.uses);
+            let wished = beside::beside_ui(ui, counter, &found);
             going = going.take().or(wished);
         }
     });
@@ -290,10 +290,10 @@ fn source_ui(
 
 /// A batch yields at first what goes into it.
 fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
-    let balance = counter
-        .book
-        .recipe(&recipe)
-        .and_then(|recipe| balance_version(counter.book, recipe, None));
+    let balance = counter.answers.to(&BalanceOf(Shown {
+        recipe: recipe.clone(),
+        version: None,
+    }));
     let grams = balance
         .and_then(|balance| balance.figures.get(Measurand::Mass))
         .filter(|grams| *grams > 0.0);

@@ -8,6 +8,7 @@ use egui::Ui;
 use super::earlier;
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
 use super::removal;
+use super::uses::UsesOfBook;
 use super::{Counter, CounterItem, CounterState};
 use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
@@ -72,7 +73,8 @@ pub(super) fn editor_ui(
                 names(was.fields_changed_to(now))
             });
             super::entry_sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
-            let used = removal::uses_ui(ui, counter, state.shelf.uses.list(&item));
+            let uses = counter.answers.to(&UsesOfBook);
+            let used = removal::uses_ui(ui, counter, uses.list(&item));
             going = going.take().or(used);
         }
     });

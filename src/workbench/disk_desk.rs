@@ -1,19 +1,19 @@
-//! What stands between the open book and the disk.
+//! What stands between the open book and the disk: what is being read and written, watched and looked for.
 
 use std::path::PathBuf;
 use std::sync::Arc;
-use std::sync::mpsc::Receiver;
 use std::time::{Duration, Instant};
 
 use super::derived::BookStamp;
 use super::disk::{Disk, SystemDisk};
 use super::earlier_shelf::EarlierShelf;
-use super::file_watch::FileWatch;
+use super::file_watch::Hearing;
+use super::job::Job;
 use super::keeper::Keeper;
-use super::left_work::{LooksForWork, OfferedRecovery};
-use super::theirs::{DiskChange, Found, Look};
+use super::left_work::{FoundWork, LooksForWork, OfferedRecovery};
+use super::theirs::{Found, Seen};
 use crate::book::Book;
-use crate::book_file::{Fingerprint, LoadError, Loaded, SaveError, Saved};
+use crate::book_file::{LoadError, Loaded, SaveError, Saved};
 use jiff::Timestamp;
 
 /// A book that is being read.
@@ -22,7 +22,6 @@ pub(super) struct Reading {
     pub(super) since: Instant,
     /// The book on the screen as it was when this one was asked for.
     pub(super) asked_at: BookStamp,
-    pub(super) outcome: Receiver<Result<Loaded, LoadError>>,
 }
 
 /// How long a book may take to be read or written before the window goes on without it: what is done by then looks as if it
@@ -30,79 +29,78 @@ pub(super) struct Reading {
 pub(super) const PATIENCE: Duration = Duration::from_millis(150);
 
 /// What stands between the open book and the disk.
-pub(super) struct BookFile {
-    pub(super) disk: Arc<dyn Disk>,
+pub(super) struct DiskDesk {
+    pub(super) access: Arc<dyn Disk>,
     pub(super) patience: Duration,
-    /// The file as it was when it was last read or written.
-    pub(super) known: Option<Fingerprint>,
-    pub(super) saving: Option<Saving>,
+    pub(super) saving: Option<Job<Saving, Outcome>>,
     /// The book that is being opened.
-    pub(super) reading: Option<Reading>,
-    /// What is being looked at.
-    pub(super) look: Option<Look>,
+    pub(super) reading: Option<Job<Reading, Result<Loaded, LoadError>>>,
+    /// A look at the file, and when the last one was.
+    pub(super) look: Option<Job<(), Seen>>,
     pub(super) looked: Option<Instant>,
-    /// How the file was changed by another program.
-    pub(super) change: Option<DiskChange>,
-    /// A change that the person wants to decide about later.
-    pub(super) left: Option<Fingerprint>,
-    /// The file was there and is gone: no file holds the book, whether or not it was changed.
-    pub(super) gone: bool,
-    /// Whether the file is watched by the means of the system, and the watch.
-    pub(super) is_watched: bool,
-    pub(super) watch: Option<FileWatch>,
-    pub(super) keeper: Option<Keeper>,
-    /// The look for left work that comes before anything is kept.
-    pub(super) looks_for_work: Option<LooksForWork>,
-    /// It was said that unsaved work can't be kept.
-    pub(super) keeper_fails: bool,
+    pub(super) hearing: Hearing,
     /// A file that a save would replace, until the person has answered.
     pub(super) replacing: Option<Replacing>,
     /// The earlier copies as far as they were asked for.
     pub(super) earlier: EarlierShelf,
+    pub(super) work: UnsavedWork,
     /// Work that other programs have left, the newest last.
     pub(super) offered: Vec<OfferedRecovery>,
 }
 
-impl Default for BookFile {
+/// How unsaved work is kept in case the program ends without warning.
+#[derive(Default)]
+pub(super) enum UnsavedWork {
+    /// It is not: nobody has said where, or that place can't be had.
+    #[default]
+    NotKept,
+    /// First it is looked whether other programs have left any.
+    Looking(Job<LooksForWork, FoundWork>),
+    /// By a thread of its own.
+    Kept {
+        keeper: Keeper,
+        /// It was said that it fails.
+        failure_is_said: bool,
+    },
+}
+
+impl Default for DiskDesk {
     fn default() -> Self {
         Self {
-            disk: Arc::new(SystemDisk),
+            access: Arc::new(SystemDisk),
             patience: PATIENCE,
-            known: None,
             saving: None,
             reading: None,
             look: None,
             looked: None,
-            change: None,
-            left: None,
-            gone: false,
-            is_watched: false,
-            watch: None,
-            keeper: None,
-            looks_for_work: None,
-            keeper_fails: false,
+            hearing: Hearing::default(),
             replacing: None,
             earlier: EarlierShelf::default(),
+            work: UnsavedWork::default(),
             offered: Vec::new(),
         }
     }
 }
 
-impl BookFile {
+impl DiskDesk {
     /// Another book is open from now on.
-    pub(super) fn forget(&mut self) {
-        self.known = None;
+    pub(super) fn forget_book(&mut self) {
         self.look = None;
-        self.change = None;
-        self.left = None;
-        self.gone = false;
         self.replacing = None;
         self.reading = None;
         // What is still being written is a book that is no longer open.
         if let Some(saving) = &mut self.saving {
-            saving.left_behind = true;
+            saving.about.left_behind = true;
         }
         self.earlier = EarlierShelf::default();
+    }
+
+    /// The thread that keeps unsaved work, once it runs.
+    pub(super) fn keeper(&self) -> Option<&Keeper> {
+        match &self.work {
+            UnsavedWork::Kept { keeper, .. } => Some(keeper),
+            UnsavedWork::NotKept | UnsavedWork::Looking(_) => None,
+        }
     }
 }
 
@@ -121,13 +119,11 @@ pub struct Replacing {
 pub(super) struct Saving {
     pub(super) path: PathBuf,
     pub(super) book: Arc<Book>,
-    pub(super) outcome: Receiver<Outcome>,
-    /// The person wanted the changed file overwritten.
-    pub(super) insisted: bool,
     /// Another book was opened meanwhile: the end of the save is told and concerns nothing else.
     pub(super) left_behind: bool,
 }
 
+/// How a save has ended.
 pub(super) struct Outcome {
     pub(super) saved: Result<Saved, SaveError>,
     /// What stands in the file when it was changed by another program.
