@@ -45,7 +45,7 @@ pub struct Standard {
     pub reason: String,
     /// Which version was approved.
     pub version: Option<VersionId>,
-    /// Its balance with today's ingredient figures.
+    /// Its balance with the figures that it was tasted with.
     pub balance: Balance,
     /// How the version that was asked for differs from it.
     pub difference: Difference,

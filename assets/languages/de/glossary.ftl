@@ -1,5 +1,5 @@
 # The terms of the program, each explained in a sentence or two wherever it heads or names something.
-term-standard = Der Standard ist die letzte Freigabe dieser Version oder der nächsten, auf der sie aufbaut, mit den heutigen Werten der Zutaten.
+term-standard = Der Standard ist die letzte Freigabe dieser Version oder der nächsten, auf der sie aufbaut, mit den Werten, mit denen sie verkostet wurde.
 term-plain-swap = Der einfache Austausch ersetzt eine Zutat durch gleich viele Einheiten der Dosierhilfe (zwischen Pulver und Flüssigkeit durch gleich viel Fett oder Trockenmasse) und ändert keine andere Zeile.
 term-noticeable-step = Ein merklicher Schritt ist ein Unterschied, den man beim Verkosten gerade noch bemerkt: ein Prozentsatz vom Wert des Standards, aber nie weniger als die Untergrenze.
 term-level = Das Geschmacksbild vergleicht ein Getränk mit seinem Standard. Die Linie ist der Standard, das Band ein merklicher Schritt nach oben und unten, jede Marke ein Geschmacksmerkmal mit seiner Unsicherheit.

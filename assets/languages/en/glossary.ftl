@@ -1,5 +1,5 @@
 # The terms of the program, each explained in a sentence or two wherever it heads or names something.
-term-standard = The standard is the latest approval of the version or of the nearest one that it builds on, with today’s figures of its ingredients.
+term-standard = The standard is the latest approval of the version or of the nearest one that it builds on, with the figures that it was tasted with.
 term-plain-swap = The plain swap replaces one ingredient by equal measures (between a powder and a liquid, by equal fat or dry matter) and changes no other line.
 term-noticeable-step = A noticeable step is a difference that a taster just notices: a percentage of the standard’s value, but never less than the floor.
 term-level = The level compares a drink with its standard. The line is the standard, the band is one noticeable step either side, and each mark is one axis of taste with its uncertainty.
