@@ -112,6 +112,12 @@ pub fn paint(painter: &Painter, rect: Rect, icon: Icon, colour: Color32) {
     }
 }
 
+/// Draws a sign in a line of text.
+pub(super) fn sign_ui(ui: &mut Ui, icon: Icon, colour: Color32) {
+    let (rect, _) = ui.allocate_exact_size(Vec2::splat(grid::EASY), Sense::hover());
+    paint(ui.painter(), rect, icon, colour);
+}
+
 /// A button that shows a sign only; `accessible_name` is what a screen reader says, `tooltip` may add the shortcut.
 pub fn icon_button(ui: &mut Ui, icon: Icon, accessible_name: &str, tooltip: &str) -> Response {
     let (rect, response) = ui.allocate_exact_size(Vec2::splat(grid::TARGET), Sense::click());

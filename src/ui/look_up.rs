@@ -7,12 +7,13 @@ use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2,
 
 use super::area::{Area, Navigation};
 use super::book_in_hand::BookInHand;
-use super::dialogs::{quiet_ui, title_ui};
 use super::field::select_all;
+use super::modal::title_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
-use super::{counter_area, ladder_area, recipe_area, safekeeping};
+use super::words::quiet_ui;
 use crate::book::{Book, Hit, Hits, ItemId, LookUpIndex, Spot};
+use crate::edit::{FieldName, Focus};
 use crate::quantity::{excerpt, name_as_shown, show_grouped};
 use crate::say::{Language, Speaker, say};
 use crate::workbench::Shown;
@@ -262,32 +263,33 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
     match spot {
         Spot::Drink(recipe, version) => {
             show(view, recipe, version.as_ref());
-            view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
+            view.focus_wanted = Some(Focus::AnyRow(recipe.clone()));
         }
         Spot::Entry(recipe, version, line) => {
             show(view, recipe, version.as_ref());
             view.line_in_hand = Some(line.clone());
-            view.focus_wanted = Some(recipe_area::row_focus(recipe, line));
+            view.focus_wanted = Some(Focus::Row(recipe.clone(), line.clone()));
         }
         Spot::RecipeNote(recipe) => {
             show(view, recipe, None);
-            view.focus_wanted = Some(recipe_area::note_focus(recipe));
+            view.focus_wanted = Some(Focus::note_of(ItemId::Recipe(recipe.clone())));
         }
         Spot::Approval(recipe, at) => {
             show(view, recipe, None);
-            view.focus_wanted = Some(safekeeping::approval_focus(recipe, *at));
+            view.focus_wanted = Some(Focus::Approval(recipe.clone(), *at));
         }
         Spot::Ingredient(id) => at_counter(view, ItemId::Ingredient(id.clone())),
         Spot::Flavour(id, at) => {
-            at_counter(view, ItemId::Ingredient(id.clone()));
-            view.focus_wanted = Some(counter_area::flavour_focus(id, *at));
+            let item = ItemId::Ingredient(id.clone());
+            at_counter(view, item.clone());
+            view.focus_wanted = Some(Focus::Field(item, FieldName::flavour(*at)));
         }
         Spot::Measure(id) => at_counter(view, ItemId::Measure(id.clone())),
         Spot::Vessel(id) => at_counter(view, ItemId::Vessel(id.clone())),
-        Spot::SugarLevel(at) => ladder_area::show_sugar_level(view, *at),
-        Spot::IceLevel(at) => ladder_area::show_ice_level(view, *at),
-        Spot::Shop => at_shop(view, counter_area::shop_name_focus()),
-        Spot::BookNote => at_shop(view, counter_area::book_note_focus()),
+        Spot::SugarLevel(at) => at_level(view, FieldName::sugar_level(*at)),
+        Spot::IceLevel(at) => at_level(view, FieldName::ice_level(*at)),
+        Spot::Shop => at_shop(view, Focus::name_of(ItemId::Settings)),
+        Spot::BookNote => at_shop(view, Focus::note_of(ItemId::Settings)),
     }
 }
 
@@ -303,9 +305,14 @@ fn show(
     view.area = Area::Recipe;
 }
 
-fn at_shop(view: &mut ViewState, field: String) {
+fn at_shop(view: &mut ViewState, field: Focus) {
     at_counter(view, ItemId::Settings);
     view.focus_wanted = Some(field);
+}
+
+fn at_level(view: &mut ViewState, level: FieldName) {
+    view.go(Area::Variations, Navigation::Levels);
+    view.focus_wanted = Some(Focus::Level(level));
 }
 
 fn at_counter(view: &mut ViewState, item: ItemId) {

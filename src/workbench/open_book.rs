@@ -13,7 +13,7 @@ use super::theirs::DiskChange;
 use crate::balance::Balance;
 use crate::book::{Book, Finding, RecipeId, VersionId};
 use crate::book_file;
-use crate::edit::{Edit, History};
+use crate::edit::{Edit, Focus, History};
 use crate::say::Speaker;
 
 /// One open book.
@@ -38,7 +38,7 @@ pub struct Workbench {
     pub(super) pending: Option<Intent>,
     pub(super) message: Option<Message>,
     pub(super) show: Option<Shown>,
-    pub(super) focus: Option<String>,
+    pub(super) focus: Option<Focus>,
     pub(super) quit: bool,
 }
 
@@ -172,7 +172,7 @@ impl Workbench {
     }
 
     /// Where the keyboard should be after undo or redo, told once.
-    pub fn take_focus(&mut self) -> Option<String> {
+    pub fn take_focus(&mut self) -> Option<Focus> {
         self.focus.take()
     }
 
@@ -223,7 +223,7 @@ impl Workbench {
         self.asking.is_some()
     }
 
-    pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
+    pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: Focus) {
         let (edits, draft) = redirect_from_approved(self.voice.about(self.book()), edits);
         // What was asked for last names the step; before it stands the draft that it goes into.
         if edits.is_empty() {

@@ -28,7 +28,6 @@ recipe-sheet-drinking-temperature = Trinktemperatur in { $unit }
 recipe-sheet-price = Preis
 recipe-sheet-menu-price = Preis auf der Getränkekarte
 # A menu to a screen reader: what it sets, and what is chosen.
-recipe-sheet-menu = { $name }: { $word }
 
 ## What the shares of the lines are shown of
 

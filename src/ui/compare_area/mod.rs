@@ -2,9 +2,10 @@
 
 mod choose;
 mod model;
+mod state;
 mod table;
 
-use std::sync::Arc;
+pub(super) use self::state::CompareState;
 
 use egui::{Label, RichText, Ui};
 
@@ -17,30 +18,17 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::level_ui;
 use super::words::quiet_ui;
-use crate::balance::difference;
-use crate::quantity::{DisplayUnits, name_as_shown};
-use crate::say::{Language, Speaker, say};
-use crate::workbench::{Action, BookStamp, Shown, Workbench};
+use crate::quantity::name_as_shown;
+use crate::say::{Speaker, say};
+use crate::workbench::{Action, Shown, Workbench};
 
-use model::{Drink, Part};
+use model::Drink;
+use state::CompareLooks;
 
-/// Most drinks beside the first.
-const MOST_BESIDE: usize = 3;
 /// The narrowest level, in points.
 const LEVEL: f32 = 75.0 * grid::STEP;
 /// The widest level, in points.
 const MOST_LEVEL: f32 = 130.0 * grid::STEP;
-
-/// What this area remembers between frames.
-#[derive(Clone, Debug, Default)]
-pub struct CompareState {
-    /// The drinks beside the one in hand.
-    pub beside: Vec<Shown>,
-    /// What is typed to find another drink.
-    find: String,
-    /// What was worked out for the columns, until the book or the columns change.
-    kept: Option<Arc<CompareLooks>>,
-}
 
 impl AreaOfWork for CompareState {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
@@ -58,86 +46,6 @@ impl AreaOfWork for CompareState {
 
     fn forget_book(&mut self) {
         *self = Self::default();
-    }
-}
-
-/// What the columns show.
-#[derive(Debug, Default)]
-struct CompareLooks {
-    stamp: BookStamp,
-    units: DisplayUnits,
-    language: Language,
-    wanted: Vec<Shown>,
-    drinks: Vec<Drink>,
-    parts: Vec<Part>,
-    /// What sets each drink apart from the first.
-    apart: Vec<String>,
-}
-
-impl CompareLooks {
-    /// The columns as they are kept, or worked out anew when the book, the columns or what the window speaks in has changed.
-    fn take(
-        workbench: &mut Workbench,
-        shown: &Shown,
-        state: &mut CompareState,
-        view: &ViewState,
-    ) -> Arc<Self> {
-        let book = workbench.book().clone();
-        let speaker = view.speaker(&book);
-        let others = state.beside.iter().filter(|other| *other != shown);
-        let wanted: Vec<Shown> = std::iter::once(shown)
-            .chain(others.take(MOST_BESIDE))
-            .cloned()
-            .collect();
-        let kept = state.kept.take();
-        let looks = kept
-            .filter(|kept| {
-                let is_of_now = kept.stamp == workbench.stamp() && kept.wanted == wanted;
-                is_of_now && (kept.units, kept.language) == (speaker.units, speaker.language)
-            })
-            .unwrap_or_else(|| Arc::new(Self::work_out(workbench, speaker, wanted)));
-        state.kept = Some(looks.clone());
-        looks
-    }
-
-    /// Asks the workbench for every column; one that is no longer in the book is left out.
-    fn work_out(workbench: &mut Workbench, speaker: Speaker<'_>, shown: Vec<Shown>) -> Self {
-        let book = speaker.book;
-        let mut drinks: Vec<Drink> = Vec::new();
-        for wanted in &shown {
-            let version = wanted.version.as_ref();
-            let recipe = book.recipe(&wanted.recipe).cloned();
-            let balance = workbench.balance(&wanted.recipe, version);
-            let serving = workbench.serving(&wanted.recipe, version);
-            let (Some(recipe), Some(balance), Some(serving)) = (recipe, balance, serving) else {
-                continue;
-            };
-            let difference = drinks
-                .first()
-                .map(|first| Arc::new(difference(&book.settings, &first.balance, &balance)));
-            drinks.push(Drink {
-                shown: wanted.clone(),
-                recipe,
-                balance,
-                serving,
-                difference,
-            });
-        }
-        let apart = drinks
-            .split_first()
-            .map_or_else(Vec::new, |(first, others)| {
-                let words = |other| model::apart(speaker, first, other);
-                others.iter().map(words).collect()
-            });
-        Self {
-            stamp: workbench.stamp(),
-            units: speaker.units,
-            language: speaker.language,
-            wanted: shown,
-            parts: model::parts(speaker, &drinks),
-            apart,
-            drinks,
-        }
     }
 }
 

@@ -7,9 +7,9 @@ use egui::{
 };
 use std::sync::Arc;
 
-use super::entry_sheet::link_ui;
+use super::item::{Counter, CounterItem, Kind};
+use super::state::CounterState;
 use super::table::{Column, ListCell, Row, Sort, as_table, columns};
-use super::{Counter, CounterItem, CounterState, Kind};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
 use crate::say::say;
@@ -17,6 +17,7 @@ use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::link_ui;
 use crate::ui::widgets::role_colour;
 use crate::ui::words;
 use crate::workbench::published_ingredients;

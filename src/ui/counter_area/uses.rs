@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::CounterItem;
+use super::item::CounterItem;
 use crate::book::{
     Amount, Book, Change, Entry, Item, Line, MeasureId, Recipe, RecipeId, Resolved, VersionId,
 };

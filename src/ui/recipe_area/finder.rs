@@ -3,8 +3,9 @@
 use egui::{Key, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Ui};
 
 use super::found::{choice_ui, choices};
+use super::line_command::line_command;
 use crate::book::{Change, Entry, Ingredient, Line, LineId, Resolved, Role};
-use crate::edit::Edit;
+use crate::edit::{Edit, LineField};
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
@@ -206,7 +207,7 @@ fn replace_words_ui(
             .clicked()
         {
             finder.close();
-            super::line_command(UiCommand::SwapLine, screen, view, actions);
+            line_command(UiCommand::SwapLine, screen, view, actions);
         }
     });
 }
@@ -223,11 +224,10 @@ fn take(
     finder.close();
     let is_new = screen.book.ingredient(&ingredient.id).is_none();
     let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
-    let recipe = &screen.recipe.id;
     let resolved = &screen.balance.resolved;
     let (change, focus) = match purpose {
         Some(Purpose::Replace(line)) => {
-            let focus = super::lines::row_focus(recipe, &line);
+            let focus = screen.row(&line);
             view.focus_wanted = Some(focus.clone());
             let stands_there = |line: &Line| line.ingredient == ingredient.id;
             if resolved.line(&line).is_some_and(stands_there) {
@@ -240,9 +240,9 @@ fn take(
             let after = after.or_else(|| resolved.entries.last().map(|entry| entry.id().clone()));
             let line = new_line(screen, ingredient, resolved);
             let id = line.id.clone();
-            view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
+            view.focus_wanted = Some(screen.field_of(&id, LineField::Amount));
             view.line_in_hand = Some(id.clone());
-            let focus = super::lines::row_focus(recipe, &id);
+            let focus = screen.row(&id);
             (Change::Add(after, Entry::Line(line)), focus)
         }
         None => return,

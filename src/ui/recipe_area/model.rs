@@ -12,6 +12,9 @@ use crate::ui::spreadsheet::{self, Cell, Table};
 use crate::ui::value::Value;
 use std::borrow::Cow;
 
+/// The entries above and below.
+pub(super) type Neighbours = [Option<LineId>; 2];
+
 /// A line in words.
 pub(super) struct LineRow<'frame> {
     /// The line.

@@ -5,17 +5,17 @@ use std::collections::BTreeSet;
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
 use super::differences::{change_word, differences_ui, item_name, kind_word, sentences_ui};
-use super::{
-    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
-};
+use super::sheet::{button_ui, command, room_for_list, sentence_ui, sheet_ui};
+use super::state::SafekeepingState;
 use crate::book::{Book, Conflict, ItemId, Part};
 use crate::say::{Speaker, say};
 use crate::ui::area::Navigation;
 use crate::ui::dialog::Dialog;
-use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
+use crate::ui::modal::{main_button_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::speaker;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{Action, Command, DiskChange, Home, Theirs, Workbench};
 
 /// The messages of what "Later" and "Decide…" mean.
@@ -132,18 +132,18 @@ pub(super) fn disk_change_ui(
                     .auto_shrink([false, true])
                     .show(ui, |ui| {
                         if !conflicts.is_empty() {
-                            heading_ui(ui, speaker.word("safekeeping-changed-both"));
+                            subheading_ui(ui, speaker.word("safekeeping-changed-both"));
                         }
                         for conflict in conflicts {
                             let books: [&Book; 3] = [base, workbench.book(), book];
                             conflict_ui(ui, speaker, conflict, books, state);
                         }
-                        heading_ui(ui, speaker.word("safekeeping-changed-in-file"));
+                        subheading_ui(ui, speaker.word("safekeeping-changed-in-file"));
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
                             let details = Book::item_differences(base, book, item);
                             speaker.about(book).item_details(&details)
                         });
-                        heading_ui(ui, speaker.word("safekeeping-changed-here"));
+                        subheading_ui(ui, speaker.word("safekeeping-changed-here"));
                         differences_ui(ui, "mine", &change.mine, &mut state.unfolded, |item| {
                             let book = workbench.book();
                             let details = Book::item_differences(base, book, item);

@@ -6,15 +6,14 @@ use std::sync::Arc;
 use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
 
 use super::differences::differences_ui;
-use super::{
-    Compared, SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words,
-    wide_sheet_ui,
-};
+use super::sheet::{button_ui, command, sentence_ui, size_words, wide_sheet_ui};
+use super::state::{Compared, SafekeepingState};
 use crate::book::{Book, BookDifference, difference_of_books};
 use crate::say::{Speaker, say};
-use crate::ui::dialogs::{quiet_ui, title_ui};
+use crate::ui::modal::title_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::speaker;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{
     Action, Command, EarlierBook, EarlierCopy, Home, Intent, Workbench, exact_moment_words,
 };
@@ -141,7 +140,7 @@ fn copy_ui(
         vessels: earlier.vessels.len(),
     );
     quiet_ui(ui, &holds);
-    heading_ui(ui, speaker.word("safekeeping-earlier-since"));
+    subheading_ui(ui, speaker.word("safekeeping-earlier-since"));
     ScrollArea::vertical()
         .id_salt("earlier differences")
         .max_height(HEIGHT - 110.0)

@@ -2,9 +2,9 @@
 
 use egui::Ui;
 
-use super::InServing;
-use super::sheet::Fact;
-use super::{cooling_plot, readings, sheet};
+use super::cooling_plot::{self, line_words};
+use super::readings::{self, InReadings};
+use super::sheet::{self, Fact};
 use crate::balance::{
     Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingQuestion, Measurand,
     POURED_CELSIUS,
@@ -23,7 +23,7 @@ pub(super) fn cooling_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -108,16 +108,6 @@ fn window_words(
     } else {
         let words = say!(speaker, "serving-cooling-within", kind: kind, from: from, to: to);
         (words, true)
-    }
-}
-
-/// A line of temperature with its name: "to drinking temperature, 58 °C".
-pub(super) fn line_words(speaker: Speaker<'_>, milestone: &CoolingMilestone) -> String {
-    let at = speaker.temperature(milestone.celsius, 0);
-    match milestone.line {
-        CoolingLine::VeryHot => say!(speaker, "serving-cooling-to-very-hot", at: at),
-        CoolingLine::Drinking => say!(speaker, "serving-cooling-to-drinking-at", at: at),
-        CoolingLine::Lukewarm => say!(speaker, "serving-cooling-to-lukewarm", at: at),
     }
 }
 

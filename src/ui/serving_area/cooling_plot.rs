@@ -6,9 +6,8 @@ use egui_plot::{
     PlotUi, Points, Text,
 };
 
-use super::cooling::line_words;
 use super::sheet;
-use crate::balance::CoolingLine;
+use crate::balance::{CoolingLine, CoolingMilestone};
 use crate::quantity::{ShownUnit, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
@@ -234,4 +233,14 @@ fn words(speaker: Speaker<'_>, course: &CoolingCourse, run: Option<&RunCourse>) 
         lines: passed.collect::<Vec<_>>().join(", "),
         readings: run.map_or(0, |run| run.readings.len())
     )
+}
+
+/// A line of temperature with its name: "to drinking temperature, 58 °C".
+pub(super) fn line_words(speaker: Speaker<'_>, milestone: &CoolingMilestone) -> String {
+    let at = speaker.temperature(milestone.celsius, 0);
+    match milestone.line {
+        CoolingLine::VeryHot => say!(speaker, "serving-cooling-to-very-hot", at: at),
+        CoolingLine::Drinking => say!(speaker, "serving-cooling-to-drinking-at", at: at),
+        CoolingLine::Lukewarm => say!(speaker, "serving-cooling-to-lukewarm", at: at),
+    }
 }

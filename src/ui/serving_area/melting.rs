@@ -2,12 +2,11 @@
 
 use egui::{RichText, Ui};
 
-use super::InServing;
 use super::sheet::{self, Column, TableRow};
-use super::typed::{self, Range, TypedField};
+use super::typed::{self, LABEL, Range};
 use crate::balance::{Measurand, MeltRate, Standing};
-use crate::book::Settings;
-use crate::edit::Edit;
+use crate::book::{ItemId, Settings};
+use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::{Uncertain, rounded, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -16,6 +15,8 @@ use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
+use crate::ui::view_state::Drafts;
+use crate::ui::widgets::form::NumberRow;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -39,8 +40,10 @@ const GRAMS: Range = Range {
 };
 /// Room for the minutes before a row, in points.
 const AFTER: f32 = 16.0 * grid::STEP;
-/// The name of the field for the rate.
-const RATE_KEY: &str = "field melt-rate";
+/// The field of the rate at which ice melts.
+fn rate_focus(screen: &Screen<'_>) -> Focus {
+    screen.serving(ItemId::Settings, "melt rate")
+}
 
 /// Weighings of drained ice as they are typed, minutes and grams; not kept in the book.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -71,7 +74,8 @@ pub(super) fn melting_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -87,7 +91,7 @@ pub(super) fn melting_ui(
     } else {
         sheet::words_ui(ui, speaker.word("serving-ice-none"));
     }
-    rate_ui(ui, screen, serving.melt_rate, view, actions);
+    rate_ui(ui, screen, serving.melt_rate, weighings, drafts, actions);
 }
 
 fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
@@ -153,28 +157,31 @@ fn row_of(speaker: Speaker<'_>, standing: &Standing) -> TableRow {
     }
 }
 
-fn put_rate(settings: &Settings, rate: Option<f64>) -> Action {
+fn put_rate(screen: &Screen<'_>, rate: Option<f64>) -> Action {
     let settings = Settings {
         ice_melt_rate: rate,
-        ..settings.clone()
+        ..screen.book.settings.clone()
     };
-    Action::edit(Edit::SetSettings(settings), RATE_KEY)
+    Action::edit(Edit::SetSettings(settings), rate_focus(screen))
 }
 
 fn rate_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     rate: MeltRate,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
     words::subheading_ui(ui, speaker.word("serving-ice-melting"));
     let settings = &screen.book.settings;
     let assumed = speaker.number(rate.grams_per_minute.value, 1);
-    let field = TypedField {
-        key: RATE_KEY,
+    let row = NumberRow {
+        focus: rate_focus(screen),
         words: speaker.word("serving-ice-rate"),
+        words_width: LABEL,
+        term: None,
         name: speaker.word("serving-ice-rate-named"),
         shown: settings
             .ice_melt_rate
@@ -183,11 +190,9 @@ fn rate_ui(
         hint: &assumed,
         unit: "g/min",
     };
-    let outcome = field.show(ui, view.drafts, actions);
-    if let Some(rate) = outcome.read(RATE_KEY, view.drafts, |text| RATE.read(text)) {
-        actions.push(put_rate(settings, rate));
+    if let Some(rate) = row.ask_ui(ui, drafts, actions, |text| RATE.read(text)) {
+        actions.push(put_rate(screen, rate));
     }
-    draft_error_ui(ui, view.drafts, RATE_KEY);
     let u = rounded(rate.grams_per_minute.value, Some(rate.grams_per_minute.u))
         .u
         .unwrap_or_default();
@@ -199,13 +204,14 @@ fn rate_ui(
     };
     sheet::quiet_ui(ui, basis);
     sheet::quiet_ui(ui, speaker.word("serving-ice-how-to-measure"));
-    weighings_ui(ui, screen, view, actions);
+    weighings_ui(ui, screen, weighings, drafts, actions);
 }
 
 fn weighings_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -215,16 +221,16 @@ fn weighings_ui(
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet)
     };
-    view.state.weighings.keep_one_free();
+    weighings.keep_one_free();
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         typed::column_head_ui(ui, quiet(speaker.word("serving-head-minutes")));
         typed::column_head_ui(ui, quiet(speaker.word("serving-ice-grams")));
     });
-    for at in 0..view.state.weighings.0.len() {
-        weighing_ui(ui, speaker, at, view, actions);
+    for at in 0..weighings.0.len() {
+        weighing_ui(ui, speaker, at, weighings, drafts, actions);
     }
-    let read = view.state.weighings.read();
+    let read = weighings.read();
     if !read.is_empty() {
         copy_ui(ui, speaker.word("serving-ice-weighings"), || {
             let minutes = speaker.word("serving-head-minutes").to_owned();
@@ -246,10 +252,7 @@ fn weighings_ui(
     sheet::words_ui(ui, say!(speaker, "serving-ice-measured", rate: measured));
     let button = ui.button(say!(speaker, "serving-ice-use", rate: digits));
     if button.clicked() {
-        actions.push(put_rate(
-            &screen.book.settings,
-            Some((rate * 1000.0).round() / 1000.0),
-        ));
+        actions.push(put_rate(screen, Some((rate * 1000.0).round() / 1000.0)));
     }
 }
 
@@ -257,7 +260,8 @@ fn weighing_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     at: usize,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let number = (at + 1).to_string();
@@ -266,29 +270,22 @@ fn weighing_ui(
         say!(speaker, "serving-ice-grams-named", number: &number),
     ];
     let ranges = [MINUTES, GRAMS];
-    let key = |half: usize| format!("weighing-{at}-{half}");
+    let fields = ["weighing minutes", "weighing grams"];
+    let key = |half: usize| Focus::Question(FieldName::at(fields[half], at));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         for (half, (name, range)) in names.iter().zip(ranges).enumerate() {
             let key = key(half);
-            let shown = view.state.weighings.0[at][half].clone();
-            let field = TypedField {
-                key: &key,
-                words: "",
-                name,
-                shown,
-                hint: "–",
-                unit: "",
-            };
-            let outcome = typed::cell_ui(ui, &field, view.drafts, actions);
+            let shown = weighings.0[at][half].clone();
+            let outcome = typed::cell_ui(ui, key, name, shown, drafts, actions);
             if let Some(text) = &outcome.changed {
-                view.state.weighings.0[at][half].clone_from(text);
+                weighings.0[at][half].clone_from(text);
             }
-            outcome.read(&key, view.drafts, |text| range.read(text));
+            outcome.read(drafts, |text| range.read(text));
         }
     });
     for half in 0..ranges.len() {
-        draft_error_ui(ui, view.drafts, &key(half));
+        draft_error_ui(ui, drafts, &key(half));
     }
 }
 

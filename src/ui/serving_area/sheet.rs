@@ -96,7 +96,7 @@ pub(super) fn chosen_word_ui(ui: &mut Ui, name: &str, words: &str, is_chosen: bo
         .frame_when_inactive(false)
         .fill(fill);
     let speaker = speaker(ui.ctx());
-    let name = say!(speaker, "serving-choice-named", name: name, word: words);
+    let name = say!(speaker, "choice-named", name: name, word: words);
     ui.add(button).accessible_name(name)
 }
 

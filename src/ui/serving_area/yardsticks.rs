@@ -4,11 +4,12 @@ use egui::Ui;
 
 use super::sheet;
 use crate::balance::{Level, Outcome, YardstickLine, YardstickReading};
-use crate::book::{Settings, Yardstick};
-use crate::edit::Edit;
+use crate::book::{ItemId, Settings, Yardstick};
+use crate::edit::{Edit, FieldName, Which};
 use crate::quantity::rounded;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
+use crate::ui::field::take_keyboard;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
@@ -25,12 +26,13 @@ pub(super) fn yardsticks_ui(
     let turned_on = &screen.book.settings.yardsticks;
     for reading in &serving.yardsticks {
         let mut is_on = turned_on.contains(&reading.yardstick);
-        if ui
-            .checkbox(&mut is_on, name_of_yardstick(speaker, reading.yardstick))
-            .changed()
-        {
+        let response = ui.checkbox(&mut is_on, name_of_yardstick(speaker, reading.yardstick));
+        let which = Which::Yardstick(reading.yardstick);
+        let focus = screen.serving(ItemId::Settings, FieldName::of("yardstick", which));
+        take_keyboard(ui, &focus, &response);
+        if response.changed() {
             let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
-            actions.push(Action::edit(Edit::SetSettings(settings), "yardsticks"));
+            actions.push(Action::edit(Edit::SetSettings(settings), focus));
         }
     }
     if turned_on.is_empty() {

@@ -7,7 +7,7 @@ use egui::{
 
 use super::coming::Coming;
 use super::model;
-use super::{Choosing, SwapState};
+use super::state::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};

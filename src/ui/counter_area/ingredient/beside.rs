@@ -2,17 +2,17 @@
 
 use egui::{Label, RichText, Ui};
 
-use super::{checks, group_ui};
+use super::checks;
 use crate::balance::{Slots, per_gram, portion};
 use crate::book::{Amount, Book, Ingredient, Measure};
 use crate::quantity::{Rounded, rounded};
 use crate::say::Speaker;
-use crate::ui::counter_area::entry_sheet::link_ui;
+use crate::ui::counter_area::item::{Counter, CounterItem};
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::uses::{Use, Uses};
-use crate::ui::counter_area::{Counter, CounterItem};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{link_ui, section_ui};
 use crate::ui::words::quiet_ui;
 
 pub(super) fn beside_ui(
@@ -37,7 +37,7 @@ pub(super) fn beside_ui(
         palette.text_normal,
     );
     let going = weights_ui(ui, speaker, item, places);
-    group_ui(ui, speaker.word("ingredient-used-in"));
+    section_ui(ui, speaker.word("ingredient-used-in"));
     going.or(uses_ui(ui, counter, places))
 }
 
@@ -46,7 +46,7 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[impl AsRef<str>], colou
     if sentences.is_empty() {
         return;
     }
-    group_ui(ui, heading);
+    section_ui(ui, heading);
     for sentence in sentences {
         let text = RichText::new(sentence.as_ref())
             .font(TypeStyle::Small.font_id())
@@ -64,7 +64,7 @@ fn weights_ui(
     places: &[Use],
 ) -> Option<Going> {
     let book = speaker.book;
-    group_ui(ui, speaker.word("ingredient-one-use"));
+    section_ui(ui, speaker.word("ingredient-one-use"));
     let mut going = None;
     let measures: Vec<&Measure> = book
         .measures

@@ -1,8 +1,6 @@
 //! The list of figures: one grid for all of them, aligned at the decimal sign; a click tells why a number is what it is.
 
-mod model;
-
-pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
+pub use super::figure_rows::{FigureGroup, FigureRow, FigureText, groups, row};
 
 use egui::{
     Align2, Color32, Popup, PopupCloseBehavior, Rect, RectAlign, Response, RichText, Role,
