@@ -152,12 +152,12 @@ impl FieldName {
 
     /// The name of a level of sugar, from 0.
     pub const fn sugar_level(place: usize) -> Self {
-        Self::at("sugar level", place)
+        Self::at("sugar-level", place)
     }
 
     /// The name of a level of ice, from 0.
     pub const fn ice_level(place: usize) -> Self {
-        Self::at("ice level", place)
+        Self::at("ice-level", place)
     }
 
     /// One of several fields of that name.

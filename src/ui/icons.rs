@@ -3,8 +3,8 @@
 use std::sync::LazyLock;
 
 use egui::{
-    Color32, CornerRadius, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, StrokeKind,
-    Ui, Vec2, WidgetInfo, pos2,
+    Color32, CornerRadius, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
+    WidgetInfo, pos2,
 };
 use kurbo::{BezPath, PathEl, SvgParseError};
 
@@ -218,9 +218,7 @@ pub fn icon_button(ui: &mut Ui, icon: Icon, accessible_name: &str, tooltip: &str
             ui.painter().rect_filled(rect, corner, palette.hover);
         }
         if response.has_focus() {
-            let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-            ui.painter()
-                .rect_stroke(rect, corner, ring, StrokeKind::Inside);
+            theme::focus_ring(ui, rect);
         }
         let colour = if touched || response.has_focus() {
             palette.text_strong

@@ -2,15 +2,14 @@
 
 use std::sync::Arc;
 
-use egui::text::{LayoutJob, TextFormat, TextWrapping};
-use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2, vec2};
+use egui::{Align2, Rect, Response, Ui, pos2};
 
 use super::area::{Area, Navigation};
 use super::book_in_hand::BookInHand;
-use super::field::select_all;
 use super::modal::title_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::widgets::pick_list::{self, PickList, elided};
 use super::words::quiet_ui;
 use crate::book::{Book, Hit, Hits, ItemId, LookUpIndex, Spot};
 use crate::edit::{FieldName, Focus};
@@ -31,15 +30,11 @@ const LIST: f32 = 10.0 * ROW;
 const REST_OF_SHEET: f32 = TOP + 200.0;
 /// Most hits that are listed; whoever does not find it types another word.
 const MOST: usize = 100;
-/// Rows that a page is taken for.
-const PAGE: usize = 8;
 
 /// What is typed, and what was found for it.
 #[derive(Default)]
 pub(super) struct LookUpState {
-    text: String,
-    chosen: usize,
-    just_opened: bool,
+    list: PickList,
     /// What there is to be found in a snapshot, in the words of a language, made when it is first looked through.
     index: Option<(Arc<Book>, Language, LookUpIndex)>,
     /// What was found for a text, made when the text or the book changes.
@@ -49,8 +44,7 @@ pub(super) struct LookUpState {
 impl LookUpState {
     /// Begins anew; what was typed last stands there and is replaced by typing.
     pub(super) fn open(&mut self) {
-        self.just_opened = true;
-        self.chosen = 0;
+        self.list.open();
     }
 
     fn take(&mut self, book: &Arc<Book>, speaker: Speaker<'_>) {
@@ -66,14 +60,13 @@ impl LookUpState {
         let stands = self
             .hits
             .as_ref()
-            .is_some_and(|(text, _)| *text == self.text);
+            .is_some_and(|(text, _)| *text == self.list.text);
         if !stands && let Some((book, _, index)) = &self.index {
-            self.hits = Some((self.text.clone(), index.find(book, &self.text, MOST)));
+            self.hits = Some((
+                self.list.text.clone(),
+                index.find(book, &self.list.text, MOST),
+            ));
         }
-    }
-
-    fn best(&self) -> &[Hit] {
-        self.hits.as_ref().map_or(&[], |(_, hits)| &hits.best)
     }
 }
 
@@ -86,36 +79,38 @@ pub(super) fn look_up_ui(
 ) -> bool {
     let speaker = in_hand.speaker;
     title_ui(ui, speaker.word("look-up-title"));
-    let entered = field_ui(ui, speaker, state);
+    let title = speaker.word("look-up-title");
+    let field = state
+        .list
+        .field_ui(ui, "find-in-the-book", title, speaker.word("look-up-hint"));
+    // The field has the keyboard as long as the sheet is open.
+    if !field.has_focus() && !field.lost_focus() {
+        field.request_focus();
+        ui.ctx().request_repaint();
+    }
     state.take(in_hand.book, speaker);
-    let moved = take_arrows(ui, state);
+    let hits = state.hits.take();
+    let best = hits.as_ref().map_or(&[][..], |(_, hits)| &hits.best);
+    state.list.walk(ui, best.len());
+    let entered = state.list.entered(ui, &field);
     ui.add_space(grid::NEAR);
-    count_ui(ui, speaker, state);
+    count_ui(
+        ui,
+        speaker,
+        &state.list.text,
+        hits.as_ref().map_or(0, |(_, hits)| hits.count),
+    );
     ui.add_space(grid::TIGHT);
     let height = LIST.min(ui.ctx().content_rect().height() - REST_OF_SHEET);
-    let mut taken = entered.then_some(state.chosen);
-    ScrollArea::vertical()
-        .id_salt("what was found")
-        .max_height(height)
-        .min_scrolled_height(height)
-        .auto_shrink([false, true])
-        .show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, hit) in state.best().iter().enumerate() {
-                let chosen = at == state.chosen;
-                let response = hit_ui(ui, speaker, hit, chosen);
-                if chosen && moved {
-                    response.scroll_to_me(None);
-                }
-                if response.clicked() {
-                    taken = Some(at);
-                }
-            }
+    let clicked = state
+        .list
+        .rows_ui(ui, height, best.len(), ROW, |ui, at, is_chosen| {
+            hit_ui(ui, speaker, &best[at], is_chosen)
         });
-    let Some(spot) = taken
-        .and_then(|at| state.best().get(at))
-        .map(|hit| hit.spot.clone())
-    else {
+    let taken = entered.or(clicked).and_then(|at| best.get(at));
+    let taken = taken.map(|hit| hit.spot.clone());
+    state.hits = hits;
+    let Some(spot) = taken else {
         return true;
     };
     go_to(&spot, view);
@@ -123,49 +118,12 @@ pub(super) fn look_up_ui(
     false
 }
 
-/// The field, which has the keyboard as long as the sheet is open; `true` when Enter was pressed in it.
-fn field_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LookUpState) -> bool {
-    let id = egui::Id::unique("find in the book");
-    if std::mem::take(&mut state.just_opened) {
-        // Before the field is drawn: what is typed in this very frame already replaces what stands there.
-        select_all(ui, id, &state.text);
-        ui.memory_mut(|memory| memory.request_focus(id));
-    }
-    let field = TextEdit::singleline(&mut state.text)
-        .id(id)
-        .hint_text(speaker.word("look-up-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name(speaker.word("look-up-title"));
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    if !response.has_focus() && !response.lost_focus() {
-        response.request_focus();
-        ui.ctx().request_repaint();
-    }
-    if response.changed() {
-        state.chosen = 0;
-    }
-    entered
-}
-
-/// Moves the choice; `true` when it moved. A key that is held down is counted as often as it came since the last frame.
-fn take_arrows(ui: &Ui, state: &mut LookUpState) -> bool {
-    let presses = |key| ui.input(|input| input.num_presses(key));
-    let down = presses(Key::ArrowDown) + PAGE * presses(Key::PageDown);
-    let up = presses(Key::ArrowUp) + PAGE * presses(Key::PageUp);
-    let last = state.best().len().saturating_sub(1);
-    let before = state.chosen;
-    state.chosen = (state.chosen + down).min(last).saturating_sub(up);
-    state.chosen != before
-}
-
 /// How many fit, or what to do.
-fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &LookUpState) {
-    let hits = state.hits.as_ref().map(|(_, hits)| hits);
-    let count = hits.map_or(0, |hits| hits.count);
-    let words = if state.text.trim().is_empty() {
+fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, typed: &str, count: usize) {
+    let words = if typed.trim().is_empty() {
         speaker.word("look-up-what-to-do").to_owned()
     } else if count == 0 {
-        let typed = excerpt(state.text.trim(), 60);
+        let typed = excerpt(typed.trim(), 60);
         say!(speaker, "look-up-nothing", typed: typed)
     } else if count > MOST {
         let all = show_grouped(count as f64);
@@ -177,8 +135,6 @@ fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &LookUpState) {
 }
 
 fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
     let kind = speaker.found_kind(hit.kind);
     let place = speaker.found_place(&hit.spot);
     let below = match (place, hit.piece.as_str()) {
@@ -193,40 +149,35 @@ fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Respons
         name => name,
     };
     let (name, below) = (name_as_shown(name), name_as_shown(&below));
-    response.widget_info(|| {
-        let name = &*name;
-        let words = if below.is_empty() {
-            say!(speaker, "look-up-hit", kind: kind, name: name)
-        } else {
-            say!(speaker, "look-up-hit-at", kind: kind, name: name, place: &*below)
-        };
-        egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words)
-    });
-    if !ui.is_rect_visible(rect) {
-        return response;
-    }
-    let corner = egui::CornerRadius::same(grid::CORNER);
-    if chosen {
-        ui.painter().rect_filled(rect, corner, palette.selection);
-    } else if response.hovered() {
-        ui.painter().rect_filled(rect, corner, palette.hover);
-    }
+    let words = if below.is_empty() {
+        say!(speaker, "look-up-hit", kind: kind, name: &*name)
+    } else {
+        say!(speaker, "look-up-hit-at", kind: kind, name: &*name, place: &*below)
+    };
+    pick_list::row_ui(ui, ROW, chosen, &words, None, |ui, room| {
+        paint_hit(ui, room, kind, &name, &below);
+    })
+}
+
+/// The kind on the left, the name beside it, and below it in quiet where it is.
+fn paint_hit(ui: &Ui, rect: Rect, kind: &str, name: &str, below: &str) {
+    let palette = theme::palette(ui.visuals());
     let small = TypeStyle::Small.font_id();
-    let left = rect.left() + grid::NEAR + KIND;
-    let room = rect.right() - grid::NEAR - left;
+    let left = rect.left() + KIND;
+    let room = rect.right() - left;
     let name = elided(
         ui,
-        &name,
+        name,
         &TypeStyle::Body.font_id(),
         palette.text_strong,
         room,
     );
-    let second = (!below.is_empty()).then(|| elided(ui, &below, &small, palette.text_quiet, room));
+    let second = (!below.is_empty()).then(|| elided(ui, below, &small, palette.text_quiet, room));
     let height = name.size().y + second.as_ref().map_or(0.0, |second| second.size().y);
     let top = rect.center().y - height / 2.0;
     let middle = top + name.size().y / 2.0;
     ui.painter().text(
-        pos2(rect.left() + grid::NEAR, middle),
+        pos2(rect.left(), middle),
         Align2::LEFT_CENTER,
         kind,
         small,
@@ -239,23 +190,6 @@ fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Respons
         let place = pos2(left, top + name_height);
         ui.painter().galley(place, second, palette.text_quiet);
     }
-    response
-}
-
-/// A text in one line, with an ellipsis where it has no room.
-fn elided(
-    ui: &Ui,
-    text: &str,
-    font: &egui::FontId,
-    colour: egui::Color32,
-    room: f32,
-) -> Arc<Galley> {
-    let mut job = LayoutJob::single_section(
-        text.replace('\n', " "),
-        TextFormat::simple(font.clone(), colour),
-    );
-    job.wrap = TextWrapping::truncate_at_width(room);
-    ui.painter().layout_job(job)
 }
 
 /// Shows what was found: its area, with the thing in hand and the keyboard on it.

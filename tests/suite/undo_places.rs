@@ -101,6 +101,7 @@ fn fields_are_found_again(go: impl Fn(&mut Window)) -> Vec<String> {
                 break;
             }
             press(&mut window, Modifiers::NONE, Key::Escape);
+            go(&mut window);
         }
     }
     found
@@ -127,7 +128,8 @@ fn menus_are_found_again(go: impl Fn(&mut Window)) -> Vec<String> {
     let (mut window, _folder) = window(&go);
     let mut found = Vec::new();
     let menus = labels(&window, &[Role::Button]);
-    for menu in menus.iter().filter(|label| label.contains(": ")) {
+    let is_menu = |label: &&String| label.contains(": ") && !label.starts_with("Copy the table");
+    for menu in menus.iter().filter(is_menu) {
         let before = labels(&window, &[Role::Button]);
         let Some(button) = window.query_by_role_and_label(Role::Button, menu) else {
             continue;
@@ -138,9 +140,10 @@ fn menus_are_found_again(go: impl Fn(&mut Window)) -> Vec<String> {
         let choices = labels(&window, &[Role::Button]);
         let other = choices
             .into_iter()
-            .find(|word| !before.contains(word) && word != chosen && word != "approve");
+            .find(|word| !before.contains(word) && word != chosen && word != "approved…");
         let Some(other) = other else {
             press(&mut window, Modifiers::NONE, Key::Escape);
+            go(&mut window);
             continue;
         };
         window.get_by_role_and_label(Role::Button, &other).click();

@@ -3,7 +3,7 @@
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{
     Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea,
-    Sense, Stroke, StrokeKind, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Sense, Stroke, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
 };
 use std::sync::Arc;
 
@@ -318,10 +318,7 @@ fn heading_ui(
 
 fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
     if response.has_focus() {
-        let palette = theme::palette(ui.visuals());
-        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter()
-            .rect_stroke(place, f32::from(grid::CORNER), ring, StrokeKind::Inside);
+        theme::focus_ring(ui, place);
     }
 }
 

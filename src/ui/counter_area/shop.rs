@@ -146,7 +146,7 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
     window_ui(
         ui,
         sheet,
-        ["hot from", "hot to"],
+        ["hot-from", "hot-to"],
         words,
         before.hot_window,
         |item, window| {
@@ -172,7 +172,7 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
     window_ui(
         ui,
         sheet,
-        ["iced from", "iced to"],
+        ["iced-from", "iced-to"],
         words,
         before.iced_window,
         |item, window| {
@@ -226,7 +226,7 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     section_ui(ui, speaker.word("counter-shop-ice"));
     sheet.row(ui, speaker.word("counter-shop-ice-density"), |sheet, ui| {
         let spot = Entry::number(
-            "ice density",
+            "ice-density",
             speaker.word("counter-shop-ice-density-named"),
         );
         sheet.required(ui, &spot, before.ice_bulk_density, |item, density| {

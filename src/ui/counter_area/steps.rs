@@ -172,7 +172,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             ui,
             sheet,
             (
-                field("step part"),
+                field("step-part"),
                 &say!(speaker, "counter-step-part-named", axis: &word),
             ),
             own.map(|own| 100.0 * own.fraction),
@@ -186,7 +186,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             ui,
             sheet,
             (
-                field("step floor"),
+                field("step-floor"),
                 &say!(speaker, "counter-step-floor-named", axis: &word),
             ),
             own.map(|own| own.floor),
@@ -201,7 +201,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             ui,
             sheet,
             (
-                field("step weight"),
+                field("step-weight"),
                 &say!(speaker, "counter-step-weight-named", axis: &word),
             ),
             own.map(|own| own.weight),
@@ -212,7 +212,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             },
         );
         if own.is_some() && link_ui(ui, speaker.word("counter-step-reset")).clicked() {
-            sheet.change(field("step part"), |item| {
+            sheet.change(field("step-part"), |item| {
                 item.steps.retain(|step| step.axis != *axis);
             });
         }

@@ -50,8 +50,8 @@ impl Kind {
     /// The field of its percentage.
     fn percent(self, at: usize) -> Focus {
         let name = match self {
-            Self::Sugar => "sugar percent",
-            Self::Ice => "ice percent",
+            Self::Sugar => "sugar-percent",
+            Self::Ice => "ice-percent",
         };
         Focus::Level(FieldName::at(name, at))
     }

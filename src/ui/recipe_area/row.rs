@@ -246,13 +246,7 @@ fn handle_ui(
         ui.scroll_to_rect(rect.expand(grid::EASY), None);
     }
     if response.has_focus() {
-        let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter().rect_stroke(
-            rect,
-            f32::from(grid::CORNER),
-            ring,
-            egui::StrokeKind::Inside,
-        );
+        theme::focus_ring(ui, rect);
     }
     if response.hovered() || response.dragged() || ui.rect_contains_pointer(rect) {
         let sign = Rect::from_center_size(

@@ -3,7 +3,7 @@
 use egui::Ui;
 
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
-use super::sheet::{self, Fact};
+use super::sheet;
 use super::teas::{Teas, teas_ui};
 use super::typed::{self, LABEL, Range, TypedError};
 use crate::balance::published::serving::BREWED_TEA_HOURS;
@@ -18,6 +18,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::Drafts;
+use crate::ui::widgets::facts::{Fact, fact_ui, facts_as_table};
 use crate::ui::widgets::form::NumberRow;
 use crate::workbench::Action;
 
@@ -333,11 +334,11 @@ fn answer_ui(
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in &facts {
-            sheet::fact_ui(ui, name, value, unit);
+            fact_ui(ui, name, value, unit);
         }
     });
     copy_ui(ui, speaker.word("serving-brewing-table"), || {
-        sheet::facts_as_table(speaker, facts.into_iter().chain(time_facts(speaker, plan)))
+        facts_as_table(speaker, facts.into_iter().chain(time_facts(speaker, plan)))
     });
     sheet::words_ui(ui, times_words(speaker, question, plan));
     let method = &plan.method;

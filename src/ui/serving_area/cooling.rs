@@ -4,7 +4,7 @@ use egui::Ui;
 
 use super::cooling_plot::{self, line_words};
 use super::readings::{self, InReadings};
-use super::sheet::{self, Fact};
+use super::sheet;
 use crate::balance::{
     Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingQuestion, Measurand,
     POURED_CELSIUS,
@@ -17,6 +17,7 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
+use crate::ui::widgets::facts::{Fact, fact_ui, facts_as_table, figure_ui};
 use crate::workbench::{Action, CoolingCourse, Serving};
 
 pub(super) fn cooling_ui(
@@ -31,7 +32,7 @@ pub(super) fn cooling_ui(
     let celsius = Value::of(speaker, screen.balance, served, 1);
     let name = speaker.word("serving-cooling-served");
     let symbol = speaker.units.of("°C").symbol;
-    sheet::figure_ui(ui, screen, name, &celsius, symbol, served);
+    figure_ui(ui, screen, name, &celsius, symbol, served);
     window_ui(ui, screen);
     match &serving.cooling {
         Ok(course) => {
@@ -52,7 +53,7 @@ pub(super) fn cooling_ui(
         Err(reason) => {
             let name = speaker.word("serving-cooling-to-drinking");
             let value = Value::not_known(speaker.word(reason.message()));
-            sheet::fact_ui(ui, name, &value, "min");
+            fact_ui(ui, name, &value, "min");
         }
     }
     if let Some(run) = &serving.run
@@ -142,7 +143,7 @@ fn milestones_ui(ui: &mut Ui, screen: &Screen<'_>, cooling: &Cooling) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in milestones(screen, cooling) {
-            sheet::fact_ui(ui, &name, &value, unit);
+            fact_ui(ui, &name, &value, unit);
         }
     });
 }
@@ -162,7 +163,7 @@ fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
         let [figure, doubt] = Cell::figure_and_doubt(&Value::shown(at, &unit, 1));
         curve.row([Cell::figure(&show_number(point.minutes, 1)), figure, doubt]);
     }
-    sheet::facts_as_table(speaker, milestones(screen, &course.cooling)).then(curve)
+    facts_as_table(speaker, milestones(screen, &course.cooling)).then(curve)
 }
 
 /// What the curve rests on, how fast it is, and what would make it surer.

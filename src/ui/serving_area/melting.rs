@@ -2,7 +2,7 @@
 
 use egui::{RichText, Ui};
 
-use super::sheet::{self, Column, TableRow};
+use super::sheet;
 use super::typed::{self, LABEL, Range};
 use crate::balance::{Measurand, MeltRate, Standing};
 use crate::book::{ItemId, Settings};
@@ -16,6 +16,8 @@ use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::view_state::Drafts;
+use crate::ui::widgets::facts::{fact_ui, figure_ui};
+use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
 use crate::ui::widgets::form::NumberRow;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
@@ -42,7 +44,7 @@ const GRAMS: Range = Range {
 const AFTER: f32 = 16.0 * grid::STEP;
 /// The field of the rate at which ice melts.
 fn rate_focus(screen: &Screen<'_>) -> Focus {
-    screen.serving(ItemId::Settings, "melt rate")
+    screen.serving(ItemId::Settings, "melt-rate")
 }
 
 /// Weighings of drained ice as they are typed, minutes and grams; not kept in the book.
@@ -81,10 +83,10 @@ pub(super) fn melting_ui(
     let speaker = screen.speaker;
     let ice = Value::of(speaker, screen.balance, Measurand::IceLeft, 0);
     let name = speaker.word("serving-ice-served");
-    sheet::figure_ui(ui, screen, name, &ice, "g", Measurand::IceLeft);
+    figure_ui(ui, screen, name, &ice, "g", Measurand::IceLeft);
     if let Some(last) = serving.standing.last() {
         let gone = Value::known(last.ice_gone_after, 0);
-        sheet::fact_ui(ui, speaker.word("serving-ice-gone"), &gone, "min");
+        fact_ui(ui, speaker.word("serving-ice-gone"), &gone, "min");
         ui.add_space(grid::NEAR);
         standing_ui(ui, screen, &serving.standing);
         sheet::quiet_ui(ui, speaker.word("serving-ice-stands"));
@@ -114,10 +116,14 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
         column(speaker.word(tea), "g/100 ml", Some(Term::TeaStrength)),
     ];
     let rows: Vec<TableRow> = standing.iter().map(|row| row_of(speaker, row)).collect();
-    sheet::table_ui(ui, &columns, AFTER, &rows);
-    copy_ui(ui, speaker.word("serving-ice-table"), || {
-        sheet::as_table(speaker, speaker.word("serving-ice-time"), &columns, &rows)
-    });
+    let first = (speaker.word("serving-ice-time"), AFTER);
+    figure_table_ui(
+        ui,
+        speaker.word("serving-ice-table"),
+        first,
+        &columns,
+        &rows,
+    );
     let Some(first) = standing.first() else {
         return;
     };
@@ -270,7 +276,7 @@ fn weighing_ui(
         say!(speaker, "serving-ice-grams-named", number: &number),
     ];
     let ranges = [MINUTES, GRAMS];
-    let fields = ["weighing minutes", "weighing grams"];
+    let fields = ["weighing-minutes", "weighing-grams"];
     let key = |half: usize| Focus::Question(FieldName::at(fields[half], at));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;

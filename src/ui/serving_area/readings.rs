@@ -221,8 +221,8 @@ impl Half {
     /// Its field in a row, from 0.
     fn field(self, at: usize) -> FieldName {
         let name = match self {
-            Self::Minutes => "reading minutes",
-            Self::Celsius => "reading temperature",
+            Self::Minutes => "reading-minutes",
+            Self::Celsius => "reading-temperature",
         };
         FieldName::at(name, at)
     }

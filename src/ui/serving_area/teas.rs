@@ -3,14 +3,15 @@
 use std::sync::Arc;
 
 use egui::containers::menu::{MenuButton, MenuConfig};
-use egui::{Button, PopupCloseBehavior, ScrollArea, TextEdit, Ui, vec2};
+use egui::{Button, PopupCloseBehavior, Ui, vec2};
 
 use super::sheet::{choice_ui, chosen_word_ui};
 use crate::book::{Book, IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
-use crate::ui::theme::grid;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::pick_list::{self, PickList, elided};
 
 /// Most teas that stand in a row; more of them are looked up in a list.
 const IN_A_ROW: usize = 12;
@@ -26,9 +27,7 @@ pub(super) struct Teas {
     /// What stands for no tea of the book.
     any: &'static str,
     all: Vec<(Option<IngredientId>, String)>,
-    /// What is typed into the list.
-    text: String,
-    just_opened: bool,
+    list: PickList,
     /// The teas that fit what was typed.
     found: Option<(String, Vec<usize>)>,
 }
@@ -54,12 +53,12 @@ impl Teas {
 
     /// The positions of the teas that fit what is typed, in the order of the book.
     fn found(&mut self) -> &[usize] {
-        let is_known = matches!(&self.found, Some((text, _)) if *text == self.text);
+        let is_known = matches!(&self.found, Some((text, _)) if *text == self.list.text);
         if !is_known {
-            let wanted = WantedWords::of(&self.text);
+            let wanted = WantedWords::of(&self.list.text);
             let fits = |at: &usize| wanted.are_in(&self.all[*at].1);
             let found = (0..self.all.len()).filter(fits).collect();
-            self.found = Some((self.text.clone(), found));
+            self.found = Some((self.list.text.clone(), found));
         }
         self.found.as_ref().map_or(&[], |(_, found)| found)
     }
@@ -95,8 +94,8 @@ pub(super) fn teas_ui(
         let menu = MenuButton::from_button(button).config(config);
         let (response, _) = menu.ui(ui, |ui| list_ui(ui, speaker, teas, tea));
         if response.clicked() {
-            teas.text.clear();
-            teas.just_opened = true;
+            teas.list.text.clear();
+            teas.list.open();
         }
     });
 }
@@ -106,37 +105,31 @@ fn list_ui(ui: &mut Ui, speaker: Speaker<'_>, teas: &mut Teas, tea: &mut Option<
     ui.set_width(WIDTH);
     // A menu has no room around what is typed.
     ui.spacing_mut().button_padding = vec2(grid::NEAR, grid::TIGHT);
-    let field = TextEdit::singleline(&mut teas.text)
-        .hint_text(speaker.word("serving-teas-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui
-        .add(field)
-        .accessible_name(speaker.word("serving-teas-find"));
-    // The first pass only measures the list, so the wish stands until the field has the keyboard.
-    if response.has_focus() {
-        teas.just_opened = false;
-    } else if teas.just_opened {
-        response.request_focus();
-        ui.request_repaint();
-    }
+    let name = speaker.word("serving-teas-find");
+    let hint = speaker.word("serving-teas-hint");
+    let field = teas.list.field_ui(ui, "find-a-tea", name, hint);
     let rows = teas.found().len();
+    teas.list.walk(ui, rows);
+    let entered = teas.list.entered(ui, &field);
     if rows == 0 {
         ui.label(speaker.word("serving-teas-none"));
     }
-    ScrollArea::vertical()
-        .max_height(HEIGHT)
-        .auto_shrink([false, true])
-        .show_rows(ui, grid::TARGET, rows, |ui, in_sight| {
-            for row in in_sight {
-                let at = teas.found()[row];
-                let (id, name) = &teas.all[at];
-                let button = Button::selectable(*tea == *id, name.as_str())
-                    .truncate()
-                    .min_size(vec2(ui.available_width(), grid::TARGET));
-                if ui.add(button).clicked() {
-                    tea.clone_from(id);
-                    ui.close();
-                }
-            }
-        });
+    let found = teas.found().to_vec();
+    let (list, all) = (&mut teas.list, &teas.all);
+    let clicked = list.rows_ui(ui, HEIGHT, rows, grid::TARGET, |ui, row, is_chosen| {
+        let name = all[found[row]].1.as_str();
+        pick_list::row_ui(ui, grid::TARGET, is_chosen, name, None, |ui, room| {
+            let (font, colour) = (
+                TypeStyle::Body.font_id(),
+                theme::palette(ui.visuals()).text_strong,
+            );
+            let name = elided(ui, name, &font, colour, room.width());
+            let place = room.left_center() - vec2(0.0, name.size().y / 2.0);
+            ui.painter().galley(place, name, colour);
+        })
+    });
+    if let Some(at) = entered.or(clicked).and_then(|row| found.get(row)) {
+        tea.clone_from(&all[*at].0);
+        ui.close();
+    }
 }

@@ -10,9 +10,9 @@ use crate::quantity::rounded;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::field::take_keyboard;
-use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
+use crate::ui::widgets::facts::{Fact, facts_ui};
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -65,17 +65,9 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
     let speaker = screen.speaker;
     words::subheading_ui(ui, &name_of_yardstick(speaker, reading.yardstick));
-    ui.scope(|ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        for line in &reading.lines {
-            let value = value_of(speaker, line);
-            sheet::fact_ui(ui, &name_of(speaker, line), &value, line.unit);
-        }
-    });
-    copy_ui(ui, speaker.yardstick(reading.yardstick), || {
-        let fact = |line| (name_of(speaker, line), value_of(speaker, line), line.unit);
-        sheet::facts_as_table(speaker, reading.lines.iter().map(fact))
-    });
+    let fact = |line| (name_of(speaker, line), value_of(speaker, line), line.unit);
+    let facts: Vec<Fact<'_>> = reading.lines.iter().map(fact).collect();
+    facts_ui(ui, speaker.yardstick(reading.yardstick), &facts);
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(
         ui,

@@ -449,9 +449,7 @@ impl ListRow<'_> {
             ui.painter().rect_filled(rect, corner, colour);
         }
         if response.has_focus() {
-            let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-            ui.painter()
-                .rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
+            theme::focus_ring(ui, rect);
         }
     }
 

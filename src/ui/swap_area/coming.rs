@@ -5,16 +5,15 @@ use std::sync::Arc;
 use crate::book::{Book, Ingredient, IngredientId, Role, WantedWords};
 use crate::say::{Language, Speaker};
 use crate::ui::Screen;
-use crate::ui::tall_list::TallList;
+use crate::ui::widgets::pick_list::PickList;
 
 /// The ingredients that fit what is typed.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Coming {
     asked: Option<Asked>,
     pub(super) found: Vec<Arc<Ingredient>>,
-    pub(super) list: TallList,
-    /// The row that the keyboard is on.
-    pub(super) row: usize,
+    /// What is typed, and the row that the keyboard is on.
+    pub(super) list: PickList,
 }
 
 /// What was looked for.
@@ -29,13 +28,8 @@ struct Asked {
 
 impl Coming {
     /// Looks again when the book, the language, what goes or what is typed is another.
-    pub(super) fn follow(
-        &mut self,
-        screen: &Screen<'_>,
-        replace: &IngredientId,
-        role: Role,
-        typed: &str,
-    ) {
+    pub(super) fn follow(&mut self, screen: &Screen<'_>, replace: &IngredientId, role: Role) {
+        let typed = self.list.text.as_str();
         let is_same = |asked: &Asked| {
             Arc::ptr_eq(&asked.book, screen.book)
                 && asked.language == screen.speaker.language
@@ -54,13 +48,7 @@ impl Coming {
             role,
             typed: typed.to_owned(),
         });
-        self.go_to(0);
-    }
-
-    /// Puts the keyboard on a row and brings it into sight.
-    pub(super) fn go_to(&mut self, row: usize) {
-        self.row = row.min(self.found.len().saturating_sub(1));
-        self.list.seek(Some(self.row));
+        self.list.begin();
     }
 }
 

@@ -213,26 +213,22 @@ fn demands_ui(
     let words = caps.iter().map(|(_, words, ..)| *words);
     let served = ["swap-screen-served-least", "swap-screen-served-most"];
     let words_width = label_width(ui, words.chain(served.map(|words| speaker.word(words))));
-    ui.spacing_mut().item_spacing.y = 0.0;
-    for (name, words, unit, cap, most) in caps {
-        let asked = Capped {
-            focus: demand_focus(screen, name),
-            words,
-            words_width,
-            term: None,
-            unit: metric.of(unit),
-            range: (0.0, most),
-        };
-        asked.ui(ui, speaker, cap, drafts, actions);
-    }
-    temperature_ui(
-        ui,
-        screen,
-        words_width,
-        &mut demands.temperature,
-        drafts,
-        actions,
-    );
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (name, words, unit, cap, most) in caps {
+            let asked = Capped {
+                focus: demand_focus(screen, name),
+                words,
+                words_width,
+                term: None,
+                unit: metric.of(unit),
+                range: (0.0, most),
+            };
+            asked.ui(ui, speaker, cap, drafts, actions);
+        }
+        let temperature = &mut demands.temperature;
+        temperature_ui(ui, screen, words_width, temperature, drafts, actions);
+    });
 }
 
 /// The field of something that the drink must keep.
@@ -261,8 +257,8 @@ fn temperature_ui(
     let mut from = temperature.map(|window| window.from);
     let mut to = temperature.map(|window| window.to);
     for (end, words, value) in [
-        ("served from", "swap-screen-served-least", &mut from),
-        ("served to", "swap-screen-served-most", &mut to),
+        ("served-from", "swap-screen-served-least", &mut from),
+        ("served-to", "swap-screen-served-most", &mut to),
     ] {
         let asked = Capped {
             focus: demand_focus(screen, end),

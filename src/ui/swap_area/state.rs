@@ -45,8 +45,7 @@ pub struct SwapState {
     /// A version that was just kept and should be shown.
     pub show_version: Option<VersionId>,
     pub(super) choosing: Choosing,
-    /// What is typed to find the ingredient that comes.
-    pub(super) find: String,
+    /// The ingredients that may come.
     pub(super) coming: Coming,
     /// Whether every reason is shown.
     pub(super) all_reasons: bool,

@@ -49,6 +49,14 @@ pub fn palette(visuals: &egui::Visuals) -> &'static Palette {
     appearance(visuals).palette()
 }
 
+/// Marks what has the keyboard.
+pub(super) fn focus_ring(ui: &egui::Ui, rect: egui::Rect) {
+    let ring = egui::Stroke::new(grid::FOCUS_RING, palette(ui.visuals()).focus_ring);
+    let corner = f32::from(grid::CORNER);
+    ui.painter()
+        .rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

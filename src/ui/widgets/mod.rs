@@ -1,10 +1,14 @@
 //! Painted widgets that several work areas share: the level, the cup, bars of shares, the list of figures.
 
 pub mod cup;
+pub(super) mod facts;
+mod figure;
 pub mod figure_list;
 mod figure_rows;
+pub(super) mod figure_table;
 pub(super) mod form;
 pub mod level;
+pub(super) mod pick_list;
 pub mod share_bar;
 pub mod why;
 mod word_menu;

@@ -230,7 +230,7 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
         quiet_ui(ui, speaker.word("ingredient-energy-in"));
         sheet.choice(
             ui,
-            &Entry::wide("energy unit", speaker.word("ingredient-energy-in-named")),
+            &Entry::wide("energy-unit", speaker.word("ingredient-energy-in-named")),
             &before.units.energy,
             &[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories],
             |unit| match unit {
@@ -256,7 +256,7 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
         quiet_ui(ui, speaker.word("ingredient-salt-as"));
         sheet.choice(
             ui,
-            &Entry::wide("salt unit", speaker.word("ingredient-salt-as-named")),
+            &Entry::wide("salt-unit", speaker.word("ingredient-salt-as-named")),
             &before.units.salt,
             &[SaltUnit::Salt, SaltUnit::SodiumMilligrams],
             |unit| {
@@ -280,7 +280,7 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
             });
             word.to_owned()
         };
-        let spot = Entry::wide("fibre kind", speaker.word("ingredient-carbohydrate-named"));
+        let spot = Entry::wide("fibre-kind", speaker.word("ingredient-carbohydrate-named"));
         sheet.choice(
             ui,
             &spot,

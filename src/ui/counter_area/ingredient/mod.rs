@@ -186,7 +186,7 @@ fn what_it_is_ui(
         let name = capitalised(note);
         let spot = Entry::wide(FieldName::NOTE, &name);
         sheet.text(ui, &spot.several_rows(), &before.note, |item, text| {
-            item.note = text
+            item.note = text;
         });
     });
 }
@@ -351,7 +351,7 @@ fn batch_ui(
         let name = speaker.word("ingredient-waste-of-batch-named");
         sheet.required(
             ui,
-            &Entry::number("batch waste", name).width(44.0),
+            &Entry::number("batch-waste", name).width(44.0),
             made.waste_percent,
             |item, percent| {
                 change(item, &|made| made.waste_percent = percent);

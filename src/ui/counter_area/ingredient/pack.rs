@@ -147,7 +147,7 @@ fn allergen_ui(
             let mut ticked = list.contains(&allergen);
             let response = ui.add(Checkbox::without_text(&mut ticked));
             let which = Which::Allergen(allergen);
-            let field = FieldName::of(["contains", "may contain"][at], which);
+            let field = FieldName::of(["contains", "may-contain"][at], which);
             take_keyboard(ui, &sheet.focus(field.clone()), &response);
             if response.accessible_name(name).changed() {
                 sheet.change(field, |item| {

@@ -47,7 +47,7 @@ pub(super) fn price_ui(
         });
         quiet_ui(ui, speaker.word("ingredient-priced-on"));
         let shown = price.date.clone().unwrap_or_default();
-        let spot = Entry::wide("price date", speaker.word("ingredient-price-day-named"))
+        let spot = Entry::wide("price-date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
             .hint(speaker.word("ingredient-no-day"));
         sheet.read(

@@ -92,7 +92,7 @@ pub(super) fn price_history_ui(
 
 /// What takes a price of before away, by its place from 0.
 fn earlier_price(at: usize) -> FieldName {
-    FieldName::at("earlier price", at)
+    FieldName::at("earlier-price", at)
 }
 
 /// What prices are compared by, and what that weighs.

@@ -227,7 +227,7 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, "", WORDS);
-            let field = FieldName::at("flavour strength", at);
+            let field = FieldName::at("flavour-strength", at);
             let name = say!(speaker, "ingredient-flavour-strength", flavour: flavour_name);
             let asked = Asked {
                 field,
@@ -248,7 +248,7 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
             });
             for place in at..flavours.len() {
                 sheet.forget_draft(FieldName::flavour(place));
-                sheet.forget_draft(FieldName::at("flavour strength", place));
+                sheet.forget_draft(FieldName::at("flavour-strength", place));
             }
             return;
         }
@@ -287,7 +287,7 @@ fn bench_note_ui(
             ),
     };
     let mut taken = None;
-    let note = FieldName::at("flavour bench note", at);
+    let note = FieldName::at("flavour-bench-note", at);
     let (focus, name) = (
         sheet.focus(note.clone()),
         speaker.word("ingredient-bench-note"),

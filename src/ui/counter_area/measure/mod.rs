@@ -191,7 +191,7 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
             kind
         };
         let spot = Entry::wide(
-            "nominal unit",
+            "nominal-unit",
             speaker.word("counter-measure-size-unit-named"),
         );
         sheet.choice(ui, &spot, &current, &all, word, |item, called| {

@@ -42,10 +42,10 @@ pub(super) fn readings_ui(
     });
     for (at, reading) in before.readings.iter().enumerate() {
         if !reading_ui(ui, counter, sheet, reading, at) {
-            let gone = FieldName::at("reading of", at);
+            let gone = FieldName::at("reading-of", at);
             sheet.change(gone, |item| drop(item.readings.remove(at)));
             for place in at..before.readings.len() {
-                for column in ["reading uses", "reading grams", "reading day"] {
+                for column in ["reading-uses", "reading-grams", "reading-day"] {
                     sheet.forget_draft(FieldName::at(column, place));
                 }
             }
@@ -66,7 +66,7 @@ pub(super) fn readings_ui(
             grams: 0.0,
             date: Some(crate::workbench::today()),
         };
-        let last = FieldName::at("reading of", before.readings.len());
+        let last = FieldName::at("reading-of", before.readings.len());
         sheet.change(last, |item| item.readings.push(reading));
     }
 }
@@ -112,14 +112,14 @@ fn reading_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         cell_ui(ui, WHAT, |ui| {
-            let field = FieldName::at("reading of", at);
+            let field = FieldName::at("reading-of", at);
             let ingredient = what_ui(ui, counter, &sheet.focus(field.clone()), reading, number);
             if ingredient != reading.ingredient {
                 sheet.change(field, |item| item.readings[at].ingredient = ingredient);
             }
         });
         let (field, name) = (
-            FieldName::at("reading uses", at),
+            FieldName::at("reading-uses", at),
             say!(speaker, "counter-reading-uses-named", number: number),
         );
         let spot = Entry::number(field, &name).width(USES);
@@ -133,7 +133,7 @@ fn reading_ui(
             },
         );
         let (field, name) = (
-            FieldName::at("reading grams", at),
+            FieldName::at("reading-grams", at),
             say!(speaker, "counter-reading-grams-named", number: number),
         );
         let shown = if reading.grams == 0.0 {
@@ -155,7 +155,7 @@ fn reading_ui(
         );
         ui.add_space(grid::NEAR);
         let (field, name) = (
-            FieldName::at("reading day", at),
+            FieldName::at("reading-day", at),
             say!(speaker, "counter-reading-day-named", number: number),
         );
         let shown = reading.date.clone().unwrap_or_default();

@@ -12,7 +12,7 @@ use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
 use crate::ui::words::quiet_ui;
 
 /// The fields of a closure that are typed in.
-const CLOSURE_FIELDS: [&str; 3] = ["closure room", "closure price", "closure factor"];
+const CLOSURE_FIELDS: [&str; 3] = ["closure-room", "closure-price", "closure-factor"];
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
 
@@ -95,7 +95,7 @@ fn closure_ui(
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, speaker.word("counter-closure-leaves")).explained(Term::HeadRoom);
         let (field, name) = (
-            FieldName::at("closure room", at),
+            FieldName::at("closure-room", at),
             say!(speaker, "counter-closure-room-named", closure: word),
         );
         sheet.required(
@@ -108,7 +108,7 @@ fn closure_ui(
         );
         quiet_ui(ui, speaker.word("counter-closure-costs"));
         let (field, name) = (
-            FieldName::at("closure price", at),
+            FieldName::at("closure-price", at),
             say!(speaker, "counter-price-of", item: word),
         );
         sheet.number(
@@ -124,7 +124,7 @@ fn closure_ui(
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, speaker.word("counter-closure-cools"));
         let (field, name) = (
-            FieldName::at("closure factor", at),
+            FieldName::at("closure-factor", at),
             say!(speaker, "counter-closure-factor-named", closure: word),
         );
         // A lid of which nothing is stated is taken to cool like a published one.
@@ -186,7 +186,7 @@ pub(super) fn serviceware_ui(
             );
             quiet_ui(ui, speaker.word("counter-ware-price"));
             let (field, name) = (
-                FieldName::at("ware price", at),
+                FieldName::at("ware-price", at),
                 say!(speaker, "counter-price-of", item: word),
             );
             sheet.number(
@@ -211,7 +211,7 @@ pub(super) fn serviceware_ui(
                 item.serviceware.remove(at);
             });
             for place in at..before.serviceware.len() {
-                sheet.forget_draft(FieldName::at("ware price", place));
+                sheet.forget_draft(FieldName::at("ware-price", place));
             }
             break;
         }
