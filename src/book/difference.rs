@@ -9,7 +9,7 @@ use super::{
 };
 
 /// Names one item of a book.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum ItemId {
     /// The shop's settings.
     Settings,

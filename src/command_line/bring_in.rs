@@ -9,7 +9,7 @@ use std::sync::Arc;
 use super::{BringInArguments, Failure, print, report_errors, speaker};
 use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
-use crate::edit::{Edit, EditError, History};
+use crate::edit::{Edit, EditError, Focus, History};
 use crate::exchange::{
     DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, MappingReason,
     RecipeExchangeError, Review, ReviewLine, arrival, edits_of, guess_mapping, propose_mappings,
@@ -61,7 +61,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
             let book = Arc::new(loaded.book.clone());
             let mut history = History::new(book).measured_by(book_file::text_measure());
             history
-                .perform(vec![edit], String::new())
+                .perform(vec![edit], Focus::Book)
                 .map_err(|error| failed(&loaded.book, &error))?;
             let end = accept(&loaded, history.book(), arguments)?;
             findings = book::findings(history.book());

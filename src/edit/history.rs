@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use super::{Edit, EditError, apply_soundly};
+use super::{Edit, EditError, Focus, apply_soundly};
 use crate::book::{Book, LimitPassed, TextMeasure, Written};
 
 /// One step: what was done, and the book before it.
@@ -12,8 +12,8 @@ pub struct Step {
     pub edits: Vec<Edit>,
     /// The book before the step.
     pub before: Arc<Book>,
-    /// Where the person was, for undo to go back to; opaque to the history.
-    pub focus: String,
+    /// Where the person was, for undo to go back to.
+    pub focus: Focus,
 }
 
 /// The book as it is now, with the steps that led to it and those that were undone.
@@ -87,7 +87,7 @@ impl History {
     ///
     /// A step joins the last one when that is still open, does the same and has the same focus: typing `12` into a field is
     /// one step, not two.
-    pub fn perform(&mut self, edits: Vec<Edit>, focus: String) -> Result<(), EditError> {
+    pub fn perform(&mut self, edits: Vec<Edit>, focus: Focus) -> Result<(), EditError> {
         let book = Arc::new(apply_soundly(&self.now, &edits)?);
         if book == self.now {
             return Ok(());
@@ -121,8 +121,8 @@ impl History {
 
     /// Takes the last step back for good when it is still open and was made here: what was typed is given up, and there is
     /// nothing to redo. Tells which edits are gone.
-    pub fn withdraw(&mut self, focus: &str) -> Option<Vec<Edit>> {
-        let step = self.done.pop_if(|last| self.open && last.focus == focus)?;
+    pub fn withdraw(&mut self, focus: &Focus) -> Option<Vec<Edit>> {
+        let step = self.done.pop_if(|last| self.open && last.focus == *focus)?;
         self.now = step.before;
         self.open = false;
         Some(step.edits)
@@ -139,7 +139,7 @@ impl History {
     }
 
     /// Takes the last step back and tells where it was; `None` when there is none.
-    pub fn undo(&mut self) -> Option<String> {
+    pub fn undo(&mut self) -> Option<Focus> {
         let mut step = self.done.pop()?;
         // The step keeps the other side of the swap: before it when undone, after it when done again.
         std::mem::swap(&mut self.now, &mut step.before);
@@ -150,7 +150,7 @@ impl History {
     }
 
     /// Repeats the step that was taken back last and tells where it was; `None` when there is none.
-    pub fn redo(&mut self) -> Option<String> {
+    pub fn redo(&mut self) -> Option<Focus> {
         let mut step = self.undone.pop()?;
         std::mem::swap(&mut self.now, &mut step.before);
         let focus = step.focus.clone();
@@ -201,8 +201,12 @@ mod tests {
         })]
     }
 
+    fn shop() -> Focus {
+        Focus::Field(ItemId::Settings, "shop".into())
+    }
+
     fn perform(history: &mut History, name: &str) {
-        history.perform(rename_shop(name), "shop".into()).unwrap();
+        history.perform(rename_shop(name), shop()).unwrap();
     }
 
     #[test]
@@ -225,7 +229,7 @@ mod tests {
         let mut history = History::new(Arc::new(Book::default()));
         perform(&mut history, "H");
         perform(&mut history, "Ha");
-        assert_eq!(history.undo().as_deref(), Some("shop"));
+        assert_eq!(history.undo(), Some(shop()));
         assert_eq!(history.book().settings.shop, "");
         assert!(history.undo().is_none());
         perform(&mut history, "H");
@@ -242,7 +246,7 @@ mod tests {
         let edits = vec![Edit::SetSettings(settings)];
         let changed = edits[0].changed_fields(history.book());
         assert_eq!(changed, Some((ItemId::Settings, vec!["note"])));
-        history.perform(edits, "shop".into()).unwrap();
+        history.perform(edits, shop()).unwrap();
         assert!(history.undo().is_some());
         assert_eq!(history.book().settings.shop, "H");
     }
@@ -252,13 +256,13 @@ mod tests {
         let start = Arc::new(Book::default());
         let mut history = History::new(start.clone());
         perform(&mut history, "H");
-        assert!(history.withdraw("another field").is_none());
-        assert!(history.withdraw("shop").is_some());
+        assert!(history.withdraw(&Focus::Book).is_none());
+        assert!(history.withdraw(&shop()).is_some());
         assert!(Arc::ptr_eq(history.book(), &start));
         assert!(history.next_undo().is_none() && history.next_redo().is_none());
         perform(&mut history, "H");
         history.close_step();
-        assert!(history.withdraw("shop").is_none());
+        assert!(history.withdraw(&shop()).is_none());
     }
 
     #[test]
@@ -266,7 +270,7 @@ mod tests {
         let mut history = History::new(Arc::new(Book::default()));
         let gone = crate::book::RecipeId::new("gone").unwrap();
         let edits = vec![rename_shop("x").remove(0), Edit::RemoveRecipe(gone)];
-        let error = history.perform(edits, String::new()).unwrap_err();
+        let error = history.perform(edits, Focus::Book).unwrap_err();
         assert_eq!(
             error,
             EditError::Gone {

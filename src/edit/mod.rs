@@ -1,8 +1,10 @@
 //! The only way a book changes: an edit is a value, applying it gives a new book.
 
+mod focus;
 mod history;
 mod kept_states;
 
+pub use focus::{FieldName, FigurePart, Focus, LineField, Which};
 pub use history::{History, Step};
 
 use std::sync::Arc;

@@ -20,20 +20,19 @@ use super::field::Field;
 use super::in_order::InOrder;
 use super::look_up::LookUpState;
 use super::opening_page::opening_page_ui;
-use super::recipe_area;
 use super::remembered;
 use super::safekeeping::{self, SafekeepingState};
 use super::shell::{self, ShellState};
-use super::start::{Start, window_options};
 use super::theme::{self, Appearance};
 use super::view_state::ViewState;
 use super::words;
 use crate::book::{Book, Finding};
+use crate::edit::Focus;
 use crate::say::{Speaker, say};
 use crate::swap::Drifted;
 use crate::workbench::{
     Action, BalanceOf, Command, FilePicker, FindingsOfBook, Home, Intent, Shown, StandardOf,
-    SystemPicker, Unfiled, Workbench,
+    Unfiled, Workbench,
 };
 
 /// The name of the program to the system, and of its folder of data.
@@ -44,55 +43,6 @@ pub(super) const APP_ID: &str = "evensip";
 pub struct Opening {
     /// The book to open; the last one when none is named, else the built-in one.
     pub path: Option<PathBuf>,
-}
-
-/// Why there is no window.
-#[derive(Debug, thiserror::Error)]
-pub enum WindowError {
-    /// No display, or one that can't draw.
-    #[error("{}", say!(Speaker::without_book(), "shell-no-window", reason: reason))]
-    NoWindow {
-        /// What the system says.
-        reason: String,
-    },
-}
-
-/// Opens the window and returns when it is closed.
-pub fn run(opening: Opening) -> Result<(), WindowError> {
-    let start = Start::begin();
-    eframe::run_native_ext(
-        "Evensip",
-        window_options(),
-        Some(start.context()),
-        Box::new(move |cc| {
-            let mut app = start.finish(cc, opening, Arc::new(SystemPicker));
-            if let Some(folder) = eframe::storage_dir(APP_ID) {
-                app.keep_unsaved_work_in(&folder.join("unsaved"));
-            }
-            Ok(Box::new(app))
-        }),
-    )
-    .map_err(|error| WindowError::NoWindow {
-        reason: without_source_places(&error.to_string()),
-    })
-}
-
-/// What the system says, without the place in the source of a library that some of its messages begin with
-/// ("os error at …/linux/mod.rs:700: …").
-fn without_source_places(message: &str) -> String {
-    let words: Vec<&str> = message.split_whitespace().collect();
-    let is_place = |word: &&str| word.contains(".rs:");
-    let Some(at) = words.iter().rposition(is_place) else {
-        return message.to_owned();
-    };
-    let reason = words[at + 1..].join(" ");
-    if reason.is_empty() {
-        Speaker::without_book()
-            .word("shell-no-window-reason")
-            .to_owned()
-    } else {
-        reason
-    }
 }
 
 /// The program behind the window.
@@ -279,12 +229,7 @@ impl App {
         }
         if let Some(focus) = self.workbench.take_focus() {
             let (book, view) = (self.workbench.book(), &mut self.view);
-            for area in self.areas.all() {
-                if area.go_to_focus(&focus, book, view) {
-                    break;
-                }
-            }
-            self.view.focus_wanted = Some(focus);
+            self.areas.go_to(focus, book, view);
         }
         if *self.workbench.home() != self.home {
             self.note_home();
@@ -351,7 +296,8 @@ impl App {
         if (down || commands::pressed_here(ctx, UiCommand::LineAbove))
             && self.view.area == Area::Recipe
         {
-            self.view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
+            let shown = self.view.shown_in(self.workbench.book());
+            self.view.focus_wanted = shown.map(|shown| Focus::AnyRow(shown.recipe));
         }
         if commands::pressed_here(ctx, UiCommand::Back) {
             let area = self.areas.of(self.view.area);
@@ -508,7 +454,7 @@ impl App {
         if let Some(field) = self
             .view
             .focus_wanted
-            .take_if(|field| field.starts_with(FIELD_PREFIX))
+            .take_if(|focus| !is_taken_by_a_row(focus))
         {
             ctx.memory_mut(|memory| memory.request_focus(Field::id(&field)));
         }
@@ -548,8 +494,13 @@ fn with_drink(
     then(workbench, drink.as_ref(), view);
 }
 
-/// Names of fields that undo goes back to begin so.
-const FIELD_PREFIX: &str = "field ";
+/// Whether what is there takes the keyboard itself when it is drawn: a long list draws what is in sight.
+fn is_taken_by_a_row(focus: &Focus) -> bool {
+    matches!(
+        focus,
+        Focus::AnyRow(_) | Focus::Row(..) | Focus::Approval(..)
+    )
+}
 
 /// The book with what the frame round every area says of it.
 fn in_hand<'frame>(

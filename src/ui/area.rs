@@ -1,6 +1,7 @@
 //! The areas of work, and how one leads to another.
 
 use crate::book::{IngredientId, ItemId};
+use crate::edit::Focus;
 
 /// The areas of work.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -38,6 +39,22 @@ impl Area {
         Self::Counter,
         Self::Cards,
     ];
+
+    /// The area that a place is in; `None` for what is shown in several of them, and for a question.
+    pub(super) fn of(focus: &Focus) -> Option<Self> {
+        match focus {
+            Focus::Field(ItemId::Recipe(_), _)
+            | Focus::VersionName(..)
+            | Focus::AnyRow(_)
+            | Focus::Row(..)
+            | Focus::Line(..)
+            | Focus::Approval(..) => Some(Self::Recipe),
+            Focus::Book | Focus::Item(ItemId::Recipe(_)) | Focus::Question(_) => None,
+            Focus::Item(_) | Focus::Field(..) => Some(Self::Counter),
+            Focus::Level(_) => Some(Self::Variations),
+            Focus::Serving(..) => Some(Self::Serving),
+        }
+    }
 }
 
 /// A wish to be led somewhere. The window tells every area and every sheet of it when the frame has been drawn.
@@ -47,10 +64,8 @@ pub(super) enum Navigation {
     ByKey(Area),
     /// An item of the shop, in its list at the counter.
     Item(ItemId),
-    /// A name of a level of sugar, from 0.
-    SugarLevel(usize),
-    /// A name of a level of ice, from 0.
-    IceLevel(usize),
+    /// The names of the levels of sugar and ice.
+    Levels,
     /// The exercise on paper, of what goes and what comes.
     Exercise(IngredientId, IngredientId),
     /// Finding anything in the book.

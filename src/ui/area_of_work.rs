@@ -7,7 +7,7 @@ use super::area::Navigation;
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
 use super::view_state::ViewState;
-use crate::book::Book;
+use crate::edit::Focus;
 use crate::workbench::{Action, Shown, Workbench};
 
 /// How an area stands in the window.
@@ -57,10 +57,8 @@ pub(super) trait AreaOfWork {
     /// Somebody wants to be led somewhere, perhaps into this area.
     fn go(&mut self, _to: &Navigation) {}
 
-    /// Goes to where undo or redo was; `false` when that was not in this area.
-    fn go_to_focus(&mut self, _focus: &str, _book: &Book, _view: &mut ViewState) -> bool {
-        false
-    }
+    /// Opens what a place of this area is in: undo or redo goes there.
+    fn open(&mut self, _focus: &Focus) {}
 
     /// Carries out a command that is about what this area holds; `false` when it is not.
     fn carry_out(

@@ -11,6 +11,9 @@ use super::lesson_area::LessonState;
 use super::recipe_area::RecipeState;
 use super::serving_area::ServingState;
 use super::swap_area::SwapArea;
+use super::view_state::ViewState;
+use crate::book::Book;
+use crate::edit::Focus;
 
 /// Every area with what it remembers between frames.
 #[derive(Default)]
@@ -42,6 +45,22 @@ impl Areas {
             Area::Cards => &mut self.cards,
             Area::Findings => &mut self.findings,
         }
+    }
+
+    /// Goes to where a step was that was undone or done again.
+    pub(super) fn go_to(&mut self, focus: Focus, book: &Book, view: &mut ViewState) {
+        if let Some(recipe) = focus.recipe() {
+            view.show_recipe(book, recipe);
+        }
+        let Some(area) = Area::of(&focus) else {
+            return;
+        };
+        view.area = area;
+        // What belongs to a line is in sight while the line is in hand.
+        view.line_in_hand = focus.line().cloned().or(view.line_in_hand.take());
+        self.of(area).open(&focus);
+        // An item as a whole is open then; none of its fields was meant.
+        view.focus_wanted = Some(focus).filter(|focus| !matches!(focus, Focus::Item(_)));
     }
 
     /// Those that are not in front.

@@ -7,21 +7,22 @@ use std::borrow::Cow;
 use egui::text::{CCursor, CCursorRange, LayoutJob};
 use egui::widgets::text_edit::TextEditState;
 use egui::{
-    Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Stroke, StrokeKind, TextEdit,
-    TextFormat, Ui, UiBuilder, vec2,
+    Align, CornerRadius, Frame, Id, Key, Margin, Rect, Response, Sense, Stroke, StrokeKind,
+    TextEdit, TextFormat, Ui, UiBuilder, Vec2, vec2,
 };
 
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;
 use super::words;
+use crate::edit::Focus;
 use crate::quantity::NumberError;
 use crate::say::{Speaker, say};
 use crate::workbench::{Action, Command};
 
 /// A field that shows a value of the book.
 pub(super) struct Field<'field> {
-    /// Its name among the drafts; stable while the person types.
-    pub key: String,
+    /// Where it is; the same as long as the person types.
+    pub key: Focus,
     /// What a screen reader says.
     pub name: &'field str,
     /// The value as it stands in the book.
@@ -40,9 +41,9 @@ pub(super) struct Field<'field> {
 
 impl<'field> Field<'field> {
     /// A field of body text.
-    pub(super) fn new(key: impl Into<String>, name: &'field str, shown: impl Into<String>) -> Self {
+    pub(super) fn new(key: Focus, name: &'field str, shown: impl Into<String>) -> Self {
         Self {
-            key: key.into(),
+            key,
             name,
             shown: shown.into(),
             hint: Cow::Borrowed(""),
@@ -50,6 +51,15 @@ impl<'field> Field<'field> {
             align: Align::Min,
             several_rows: false,
             underlined: false,
+        }
+    }
+
+    /// A field for a number: it ends where all numbers end.
+    pub(super) fn number(key: Focus, name: &'field str, shown: impl Into<String>) -> Self {
+        Self {
+            align: Align::Max,
+            underlined: true,
+            ..Self::new(key, name, shown)
         }
     }
 
@@ -117,8 +127,20 @@ impl<'field> Field<'field> {
     }
 
     /// The id by which the keyboard finds it.
-    pub(super) fn id(key: &str) -> Id {
-        Id::unique(("field", key.to_owned()))
+    pub(super) fn id(key: &Focus) -> Id {
+        Id::unique(("focus", key))
+    }
+
+    /// Shows it where the next widget stands, in this size, and gives the text back when it has changed.
+    pub(super) fn show_in(
+        self,
+        ui: &mut Ui,
+        size: Vec2,
+        drafts: &mut Drafts,
+        actions: &mut Vec<Action>,
+    ) -> FieldOutcome {
+        let (rect, _) = ui.allocate_exact_size(size, Sense::hover());
+        self.show(ui, rect, drafts, actions)
     }
 
     /// Shows it in a rectangle and gives the text back when it has changed.
@@ -188,6 +210,7 @@ impl<'field> Field<'field> {
             }
         }
         FieldOutcome {
+            focus: self.key,
             changed: changed.then_some(text),
             response,
             entered,
@@ -282,6 +305,14 @@ impl<'field> Field<'field> {
     }
 }
 
+/// Gives the keyboard to a widget that is no text field, when it was led to where that widget is.
+pub(super) fn take_keyboard(ui: &Ui, focus: &Focus, response: &Response) {
+    if ui.memory(|memory| memory.has_focus(Field::id(focus))) {
+        response.request_focus();
+        response.scroll_to_me(None);
+    }
+}
+
 /// Why a text is not taken: words that are said already, or a fact that is said in the language of the window.
 pub(super) trait TypingError {
     /// The reason as a clause: a small letter first and no full stop.
@@ -308,6 +339,8 @@ impl TypingError for NumberError {
 
 /// What happened in a field.
 pub(super) struct FieldOutcome {
+    /// Where it is.
+    pub focus: Focus,
     /// The text, when it has changed.
     pub changed: Option<String>,
     /// The response of the field.
@@ -324,18 +357,17 @@ impl FieldOutcome {
     /// Reads the text when it has changed; text that can't be read stays as a draft with the reason.
     pub(super) fn read<T, E: TypingError>(
         &self,
-        key: &str,
         drafts: &mut Drafts,
         read: impl FnOnce(&str) -> Result<T, E>,
     ) -> Option<T> {
         match read(self.changed.as_deref()?) {
             Ok(value) => {
-                drafts.judge(key, None);
+                drafts.judge(&self.focus, None);
                 Some(value)
             }
             Err(error) => {
                 let speaker = words::speaker(&self.response.ctx);
-                drafts.judge(key, Some(error.said(speaker)));
+                drafts.judge(&self.focus, Some(error.said(speaker)));
                 // The next frame withdraws what could be read on the way.
                 self.response.ctx.request_repaint();
                 None
@@ -345,7 +377,7 @@ impl FieldOutcome {
 }
 
 /// The sentence under a field whose text can't be read.
-pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &str) {
+pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &Focus) {
     if let Some(error) = drafts.error(key) {
         let palette = theme::palette(ui.visuals());
         let words = say!(words::speaker(ui.ctx()), "shell-not-changed", reason: error);

@@ -1,11 +1,12 @@
-//! Small signs drawn with the painter: the bundled fonts have none, and a drawn one is sharp at every scale.
+//! Small signs, drawn along the paths of `assets/icons.txt`: the bundled fonts have none, and a path is sharp at every scale.
 
-use std::f32::consts::{FRAC_PI_2, PI, TAU};
+use std::sync::LazyLock;
 
 use egui::{
-    Color32, CornerRadius, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, StrokeKind,
-    Ui, Vec2, WidgetInfo, pos2, vec2,
+    Color32, CornerRadius, Painter, Pos2, Rect, Response, Role, Sense, Shape, Stroke, Ui, Vec2,
+    WidgetInfo, pos2,
 };
+use kurbo::{BezPath, PathEl, SvgParseError};
 
 use super::theme::{self, grid};
 
@@ -69,47 +70,139 @@ impl Icon {
         Self::SideColumn,
         Self::Find,
     ];
+    /// Its name in the asset.
+    fn name(self) -> &'static str {
+        match self {
+            Self::Lock => "lock",
+            Self::Undo => "undo",
+            Self::Redo => "redo",
+            Self::Add => "add",
+            Self::Delete => "delete",
+            Self::Grip => "grip",
+            Self::ChevronDown => "chevron-down",
+            Self::ChevronRight => "chevron-right",
+            Self::Swap => "swap",
+            Self::Caution => "caution",
+            Self::Sun => "sun",
+            Self::Moon => "moon",
+            Self::Contrast => "contrast",
+            Self::Folder => "folder",
+            Self::Save => "save",
+            Self::SideColumn => "side-column",
+            Self::Find => "find",
+        }
+    }
+}
+
+/// Signs are drawn on a square of this many units, y downwards.
+const SIDE: f32 = 16.0;
+/// Width of the pen, in units.
+const PEN_WIDTH: f32 = 1.5;
+/// How far the pieces of a curve may lie beside it, in units.
+const TOLERANCE: f64 = 0.01;
+
+/// A piece of a sign, in units of its square.
+#[derive(Clone, Debug, PartialEq)]
+enum Piece {
+    /// A line with round ends.
+    Line(Vec<Pos2>),
+    /// A line that ends where it begins.
+    Outline(Vec<Pos2>),
+    /// What is filled; it bulges everywhere.
+    Filled(Vec<Pos2>),
+}
+
+/// The pieces of every sign, in the order of [`Icon::ALL`].
+static SIGNS: LazyLock<Vec<Vec<Piece>>> = LazyLock::new(|| {
+    let asset = include_str!("../../assets/icons.txt");
+    // A test reads the same text: a path that is none does not get as far as this.
+    Icon::ALL
+        .map(|icon| pieces_of(asset, icon).unwrap_or_default())
+        .to_vec()
+});
+
+/// The pieces of a sign by the text of the asset.
+fn pieces_of(asset: &str, icon: Icon) -> Result<Vec<Piece>, SvgParseError> {
+    let lines = asset.lines().skip_while(|line| *line != icon.name());
+    let mut pieces = Vec::new();
+    for line in lines.skip(1).take_while(|line| line.starts_with("  ")) {
+        if let Some(path) = line.strip_prefix("  draw ") {
+            pieces.extend(strokes(path)?.into_iter().map(|(points, is_closed)| {
+                if is_closed {
+                    Piece::Outline(points)
+                } else {
+                    Piece::Line(points)
+                }
+            }));
+        } else if let Some(path) = line.strip_prefix("  fill ") {
+            let filled = strokes(path)?.into_iter();
+            pieces.extend(filled.map(|(points, _)| Piece::Filled(points)));
+        }
+    }
+    Ok(pieces)
+}
+
+/// The strokes of a path as points, and whether each goes back to where it began.
+fn strokes(path: &str) -> Result<Vec<(Vec<Pos2>, bool)>, SvgParseError> {
+    let mut strokes: Vec<(Vec<Pos2>, bool)> = Vec::new();
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a place on a square of sixteen units"
+    )]
+    let place = |point: kurbo::Point| pos2(point.x as f32, point.y as f32);
+    kurbo::flatten(BezPath::from_svg(path)?, TOLERANCE, |element| {
+        match (element, strokes.last_mut()) {
+            (PathEl::MoveTo(to), _) => strokes.push((vec![place(to)], false)),
+            (PathEl::LineTo(to), Some((points, _))) => points.push(place(to)),
+            (PathEl::ClosePath, Some((points, is_closed))) => {
+                // The way back is drawn by closing; a point twice in one place has no direction.
+                points.dedup_by(|one, other| one.distance(*other) < 0.01);
+                if points.len() > 1 && points[0].distance(points[points.len() - 1]) < 0.01 {
+                    points.pop();
+                }
+                *is_closed = true;
+            }
+            _ => {}
+        }
+    });
+    Ok(strokes)
 }
 
 /// Draws a sign into the largest square in the middle of `rect`.
 pub fn paint(painter: &Painter, rect: Rect, icon: Icon, colour: Color32) {
-    let pen = Pen::new(painter, rect, colour);
-    match icon {
-        Icon::Lock => lock(&pen),
-        Icon::Undo => turn_back(&pen, |x| x),
-        Icon::Redo => turn_back(&pen, |x| SIDE - x),
-        Icon::Add => {
-            pen.line(&[(8.0, 3.0), (8.0, 13.0)]);
-            pen.line(&[(3.0, 8.0), (13.0, 8.0)]);
-        }
-        Icon::Delete => {
-            pen.line(&[(4.0, 4.0), (12.0, 12.0)]);
-            pen.line(&[(12.0, 4.0), (4.0, 12.0)]);
-        }
-        Icon::Grip => {
-            for y in [4.0, 8.0, 12.0] {
-                pen.dot((6.0, y), 1.1);
-                pen.dot((10.0, y), 1.1);
+    let side = rect.width().min(rect.height());
+    let (scale, origin) = (side / SIDE, rect.center() - Vec2::splat(side / 2.0));
+    let stroke = Stroke::new((PEN_WIDTH * scale).max(1.0), colour);
+    let placed = |points: &[Pos2]| -> Vec<Pos2> {
+        let placed = points.iter().map(|point| origin + point.to_vec2() * scale);
+        placed.collect()
+    };
+    for piece in &SIGNS[icon as usize] {
+        match piece {
+            Piece::Line(points) => {
+                let points = placed(points);
+                // Two soft edges over each other look thicker than one, hence ends a little slimmer than the line.
+                let radius = stroke.width * 0.45;
+                for end in [points.first(), points.last()].into_iter().flatten() {
+                    painter.circle_filled(*end, radius, colour);
+                }
+                painter.add(Shape::line(points, stroke));
+            }
+            Piece::Outline(points) => {
+                painter.add(Shape::closed_line(placed(points), stroke));
+            }
+            Piece::Filled(points) => {
+                let filled = Shape::convex_polygon(placed(points), colour, Stroke::NONE);
+                painter.add(filled);
             }
         }
-        Icon::ChevronDown => pen.line(&[(4.0, 6.0), (8.0, 10.0), (12.0, 6.0)]),
-        Icon::ChevronRight => pen.line(&[(6.0, 4.0), (10.0, 8.0), (6.0, 12.0)]),
-        Icon::Swap => swap(&pen),
-        Icon::Caution => caution(&pen),
-        Icon::Sun => sun(&pen),
-        Icon::Moon => moon(&pen),
-        Icon::Contrast => contrast(&pen),
-        Icon::Folder => folder(&pen),
-        Icon::Save => save(&pen),
-        Icon::SideColumn => {
-            pen.frame((2.0, 3.0), (14.0, 13.0), 1);
-            pen.line(&[(6.5, 3.5), (6.5, 12.5)]);
-        }
-        Icon::Find => {
-            pen.line(&arc((7.0, 7.0), 4.2, 0.0, TAU));
-            pen.line(&[(10.2, 10.2), (13.5, 13.5)]);
-        }
     }
+}
+
+/// Draws a sign in a line of text.
+pub(super) fn sign_ui(ui: &mut Ui, icon: Icon, colour: Color32) {
+    let (rect, _) = ui.allocate_exact_size(Vec2::splat(grid::EASY), Sense::hover());
+    paint(ui.painter(), rect, icon, colour);
 }
 
 /// A button that shows a sign only; `accessible_name` is what a screen reader says, `tooltip` may add the shortcut.
@@ -125,9 +218,7 @@ pub fn icon_button(ui: &mut Ui, icon: Icon, accessible_name: &str, tooltip: &str
             ui.painter().rect_filled(rect, corner, palette.hover);
         }
         if response.has_focus() {
-            let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-            ui.painter()
-                .rect_stroke(rect, corner, ring, StrokeKind::Inside);
+            theme::focus_ring(ui, rect);
         }
         let colour = if touched || response.has_focus() {
             palette.text_strong
@@ -140,180 +231,32 @@ pub fn icon_button(ui: &mut Ui, icon: Icon, accessible_name: &str, tooltip: &str
     response.on_hover_text(tooltip)
 }
 
-/// Signs are drawn on a square of this many units, y downwards.
-const SIDE: f32 = 16.0;
-/// Width of the pen, in units.
-const PEN_WIDTH: f32 = 1.5;
-
-type Unit = (f32, f32);
-
-/// Draws in units of the square, whatever its size on the screen.
-struct Pen<'a> {
-    painter: &'a Painter,
-    origin: Pos2,
-    scale: f32,
-    stroke: Stroke,
-}
-
-impl<'a> Pen<'a> {
-    fn new(painter: &'a Painter, rect: Rect, colour: Color32) -> Self {
-        let side = rect.width().min(rect.height());
-        let scale = side / SIDE;
-        Self {
-            painter,
-            origin: rect.center() - Vec2::splat(side / 2.0),
-            scale,
-            stroke: Stroke::new((PEN_WIDTH * scale).max(1.0), colour),
-        }
-    }
-
-    fn at(&self, (x, y): Unit) -> Pos2 {
-        self.origin + vec2(x, y) * self.scale
-    }
-
-    /// An open line with round ends.
-    fn line(&self, points: &[Unit]) {
-        let points: Vec<Pos2> = points.iter().map(|point| self.at(*point)).collect();
-        // Two soft edges over each other look thicker than one, hence ends a little slimmer than the line.
-        let radius = self.stroke.width * 0.45;
-        for end in [points.first(), points.last()].into_iter().flatten() {
-            self.painter.circle_filled(*end, radius, self.stroke.color);
-        }
-        self.painter.add(Shape::line(points, self.stroke));
-    }
-
-    fn outline(&self, points: &[Unit]) {
-        let points = points.iter().map(|point| self.at(*point)).collect();
-        self.painter.add(Shape::closed_line(points, self.stroke));
-    }
-
-    fn dot(&self, centre: Unit, radius: f32) {
-        self.painter
-            .circle_filled(self.at(centre), radius * self.scale, self.stroke.color);
-    }
-
-    fn frame(&self, least: Unit, greatest: Unit, corner: u8) {
-        let rect = Rect::from_min_max(self.at(least), self.at(greatest));
-        self.painter.rect_stroke(
-            rect,
-            CornerRadius::same(corner),
-            self.stroke,
-            StrokeKind::Middle,
-        );
-    }
-}
-
-/// Points of a circle's arc; angles in radians, clockwise from the right since y points down.
-fn arc(centre: Unit, radius: f32, from: f32, to: f32) -> Vec<Unit> {
-    const PIECES: u8 = 20;
-    (0..=PIECES)
-        .map(|piece| {
-            let share = f32::from(piece) / f32::from(PIECES);
-            let (sine, cosine) = (from + (to - from) * share).sin_cos();
-            (centre.0 + radius * cosine, centre.1 + radius * sine)
-        })
-        .collect()
-}
-
-fn lock(pen: &Pen<'_>) {
-    pen.frame((3.5, 7.5), (12.5, 13.5), 1);
-    let mut shackle = vec![(5.5, 7.5)];
-    shackle.extend(arc((8.0, 5.0), 2.5, PI, TAU));
-    shackle.push((10.5, 7.5));
-    pen.line(&shackle);
-    pen.dot((8.0, 10.5), 1.1);
-}
-
-/// An arrow to the left that turns round; `mirror` maps x, for the arrow to the right.
-fn turn_back(pen: &Pen<'_>, mirror: impl Fn(f32) -> f32) {
-    let mirrored =
-        |points: &[Unit]| -> Vec<Unit> { points.iter().map(|(x, y)| (mirror(*x), *y)).collect() };
-    let mut path = vec![(3.0, 6.0)];
-    path.extend(arc((9.5, 9.5), 3.5, -FRAC_PI_2, FRAC_PI_2));
-    path.push((6.0, 13.0));
-    pen.line(&mirrored(&path));
-    pen.line(&mirrored(&[(6.0, 3.0), (3.0, 6.0), (6.0, 9.0)]));
-}
-
-fn swap(pen: &Pen<'_>) {
-    pen.line(&[(2.5, 5.5), (13.5, 5.5)]);
-    pen.line(&[(10.5, 2.5), (13.5, 5.5), (10.5, 8.0)]);
-    pen.line(&[(13.5, 11.0), (2.5, 11.0)]);
-    pen.line(&[(5.5, 8.5), (2.5, 11.0), (5.5, 14.0)]);
-}
-
-fn caution(pen: &Pen<'_>) {
-    pen.outline(&[(8.0, 2.0), (14.5, 13.5), (1.5, 13.5)]);
-    pen.line(&[(8.0, 6.5), (8.0, 9.3)]);
-    pen.dot((8.0, 11.4), 0.9);
-}
-
-fn sun(pen: &Pen<'_>) {
-    pen.outline(&arc((8.0, 8.0), 3.0, 0.0, TAU * 20.0 / 21.0));
-    for ray in 0..8_u8 {
-        let (sine, cosine) = (TAU * f32::from(ray) / 8.0).sin_cos();
-        pen.line(&[
-            (8.0 + 5.2 * cosine, 8.0 + 5.2 * sine),
-            (8.0 + 6.6 * cosine, 8.0 + 6.6 * sine),
-        ]);
-    }
-}
-
-/// A circle of which one half is hatched.
-fn contrast(pen: &Pen<'_>) {
-    const RADIUS: f32 = 5.5;
-    pen.outline(&arc((8.0, 8.0), RADIUS, 0.0, TAU * 40.0 / 41.0));
-    for step in 0..5_u8 {
-        let x = 8.0 + 1.1 * f32::from(step);
-        let half = (RADIUS * RADIUS - (x - 8.0).powi(2)).sqrt();
-        pen.line(&[(x, 8.0 - half), (x, 8.0 + half)]);
-    }
-}
-
-/// A circle with a second circle taken out of it, both through the same two horns.
-fn moon(pen: &Pen<'_>) {
-    const HORN: f32 = 1.0;
-    // The outer arc goes the long way round, from the upper horn over the left to the lower right one.
-    let mut edge = arc((8.0, 8.0), 5.5, -HORN, -HORN - TAU + 1.6);
-    let (first, last) = (edge[0], edge[edge.len() - 1]);
-    let chord = vec2(first.0 - last.0, first.1 - last.1);
-    let middle = pos2(first.0 + last.0, first.1 + last.1) / 2.0;
-    let inward = vec2(8.0, 8.0) - middle.to_vec2();
-    let centre = middle - inward.normalized() * 0.6;
-    let radius = (chord.length() / 2.0).hypot(0.6);
-    let start = (vec2(last.0, last.1) - centre.to_vec2()).angle();
-    let sweep = (vec2(first.0, first.1) - centre.to_vec2()).angle() - start;
-    let inner = arc(
-        (centre.x, centre.y),
-        radius,
-        start,
-        start + sweep.rem_euclid(TAU),
-    );
-    edge.extend(&inner[1..inner.len() - 1]);
-    pen.outline(&edge);
-}
-
-fn folder(pen: &Pen<'_>) {
-    pen.outline(&[
-        (2.0, 3.5),
-        (6.0, 3.5),
-        (7.5, 5.5),
-        (14.0, 5.5),
-        (14.0, 13.0),
-        (2.0, 13.0),
-    ]);
-}
-
-/// A sheet going down into a tray.
-fn save(pen: &Pen<'_>) {
-    pen.line(&[(8.0, 2.5), (8.0, 9.5)]);
-    pen.line(&[(5.0, 6.8), (8.0, 9.8), (11.0, 6.8)]);
-    pen.line(&[(2.5, 9.5), (2.5, 13.5), (13.5, 13.5), (13.5, 9.5)]);
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_sign_is_in_the_asset_and_the_asset_holds_nothing_else() {
+        let asset = include_str!("../../assets/icons.txt");
+        let mut left: Vec<&str> = asset
+            .lines()
+            .filter(|line| !line.starts_with([' ', '#']) && !line.is_empty())
+            .collect();
+        for icon in Icon::ALL {
+            let pieces = pieces_of(asset, icon).unwrap();
+            assert!(!pieces.is_empty(), "{icon:?} has no path");
+            let square = Rect::from_min_size(Pos2::ZERO, Vec2::splat(SIDE));
+            for piece in &pieces {
+                let (Piece::Line(points) | Piece::Outline(points) | Piece::Filled(points)) = piece;
+                assert!(points.len() > 1, "{icon:?}: {piece:?}");
+                let is_inside = points.iter().all(|point| square.contains(*point));
+                assert!(is_inside, "{icon:?}: {piece:?}");
+            }
+            left.retain(|name| *name != icon.name());
+        }
+        assert_eq!(left, [""; 0], "no sign is called so");
+        assert!(pieces_of("lock\n  draw M1 one\n", Icon::Lock).is_err());
+    }
 
     #[test]
     fn every_sign_is_drawn_and_stays_inside_its_square() {

@@ -4,7 +4,7 @@ use egui::{Label, RichText, ScrollArea, Ui};
 
 use super::area::Area;
 use super::commands::UiCommand;
-use super::dialogs::{main_button_ui, title_ui};
+use super::modal::{main_button_ui, title_ui};
 use super::spreadsheet::{Cell, Table, copy_ui};
 use super::theme::{self, TypeStyle, grid};
 use super::words::small_heading_ui;

@@ -2,17 +2,17 @@
 
 use std::sync::Arc;
 
-use egui::text::{LayoutJob, TextFormat, TextWrapping};
-use egui::{Align2, Galley, Key, Response, ScrollArea, Sense, TextEdit, Ui, pos2, vec2};
+use egui::{Align2, Rect, Response, Ui, pos2};
 
 use super::area::{Area, Navigation};
 use super::book_in_hand::BookInHand;
-use super::dialogs::{quiet_ui, title_ui};
-use super::field::select_all;
+use super::modal::title_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
-use super::{counter_area, ladder_area, recipe_area, safekeeping};
+use super::widgets::pick_list::{self, PickList, elided};
+use super::words::quiet_ui;
 use crate::book::{Hit, Hits, ItemId, LookUpIndex, Spot};
+use crate::edit::{FieldName, Focus};
 use crate::quantity::{excerpt, name_as_shown, show_grouped};
 use crate::say::{Language, Speaker, say};
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED, Shown};
@@ -30,8 +30,6 @@ const LIST: f32 = 10.0 * ROW;
 const REST_OF_SHEET: f32 = TOP + 200.0;
 /// Most hits that are listed; whoever does not find it types another word.
 const MOST: usize = 100;
-/// Rows that a page is taken for.
-const PAGE: usize = 8;
 
 /// What there is to be found, in the words of a language.
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
@@ -66,16 +64,13 @@ impl BookQuestion for HitsFor {
 /// What is typed, and which of what was found is in hand.
 #[derive(Default)]
 pub(super) struct LookUpState {
-    wanted: HitsFor,
-    chosen: usize,
-    just_opened: bool,
+    list: PickList,
 }
 
 impl LookUpState {
     /// Begins anew; what was typed last stands there and is replaced by typing.
     pub(super) fn open(&mut self) {
-        self.just_opened = true;
-        self.chosen = 0;
+        self.list.open();
     }
 }
 
@@ -88,74 +83,38 @@ pub(super) fn look_up_ui(
 ) -> bool {
     let speaker = in_hand.speaker;
     title_ui(ui, speaker.word("look-up-title"));
-    let entered = field_ui(ui, speaker, state);
-    state.wanted.language = speaker.language;
-    let hits = in_hand.answers.to(&state.wanted);
-    let moved = take_arrows(ui, hits.best.len(), &mut state.chosen);
+    let title = speaker.word("look-up-title");
+    let field = state
+        .list
+        .field_ui(ui, "find-in-the-book", title, speaker.word("look-up-hint"));
+    // The field has the keyboard as long as the sheet is open.
+    if !field.has_focus() && !field.lost_focus() {
+        field.request_focus();
+        ui.ctx().request_repaint();
+    }
+    let hits = in_hand.answers.to(&HitsFor {
+        language: speaker.language,
+        typed: state.list.text.clone(),
+    });
+    let best = &hits.best;
+    state.list.walk(ui, best.len());
+    let entered = state.list.entered(ui, &field);
     ui.add_space(grid::NEAR);
-    count_ui(ui, speaker, &state.wanted.typed, hits.count);
+    count_ui(ui, speaker, &state.list.text, hits.count);
     ui.add_space(grid::TIGHT);
     let height = LIST.min(ui.ctx().content_rect().height() - REST_OF_SHEET);
-    let mut taken = entered.then_some(state.chosen);
-    ScrollArea::vertical()
-        .id_salt("what was found")
-        .max_height(height)
-        .min_scrolled_height(height)
-        .auto_shrink([false, true])
-        .show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, hit) in hits.best.iter().enumerate() {
-                let chosen = at == state.chosen;
-                let response = hit_ui(ui, speaker, hit, chosen);
-                if chosen && moved {
-                    response.scroll_to_me(None);
-                }
-                if response.clicked() {
-                    taken = Some(at);
-                }
-            }
+    let clicked = state
+        .list
+        .rows_ui(ui, height, best.len(), ROW, |ui, at, is_chosen| {
+            hit_ui(ui, speaker, &best[at], is_chosen)
         });
-    let Some(spot) = taken.and_then(|at| hits.best.get(at)).map(|hit| &hit.spot) else {
+    let taken = entered.or(clicked).and_then(|at| best.get(at));
+    let Some(spot) = taken.map(|hit| &hit.spot) else {
         return true;
     };
     go_to(spot, view);
     ui.ctx().request_repaint();
     false
-}
-
-/// The field, which has the keyboard as long as the sheet is open; `true` when Enter was pressed in it.
-fn field_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LookUpState) -> bool {
-    let id = egui::Id::unique("find in the book");
-    if std::mem::take(&mut state.just_opened) {
-        // Before the field is drawn: what is typed in this very frame already replaces what stands there.
-        select_all(ui, id, &state.wanted.typed);
-        ui.memory_mut(|memory| memory.request_focus(id));
-    }
-    let field = TextEdit::singleline(&mut state.wanted.typed)
-        .id(id)
-        .hint_text(speaker.word("look-up-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui.add(field).accessible_name(speaker.word("look-up-title"));
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    if !response.has_focus() && !response.lost_focus() {
-        response.request_focus();
-        ui.ctx().request_repaint();
-    }
-    if response.changed() {
-        state.chosen = 0;
-    }
-    entered
-}
-
-/// Moves the choice; `true` when it moved. A key that is held down is counted as often as it came since the last frame.
-fn take_arrows(ui: &Ui, count: usize, chosen: &mut usize) -> bool {
-    let presses = |key| ui.input(|input| input.num_presses(key));
-    let down = presses(Key::ArrowDown) + PAGE * presses(Key::PageDown);
-    let up = presses(Key::ArrowUp) + PAGE * presses(Key::PageUp);
-    let last = count.saturating_sub(1);
-    let before = *chosen;
-    *chosen = (before + down).min(last).saturating_sub(up);
-    *chosen != before
 }
 
 /// How many fit, or what to do.
@@ -175,8 +134,6 @@ fn count_ui(ui: &mut Ui, speaker: Speaker<'_>, typed: &str, count: usize) {
 }
 
 fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
     let kind = speaker.found_kind(hit.kind);
     let place = speaker.found_place(&hit.spot);
     let below = match (place, hit.piece.as_str()) {
@@ -188,40 +145,35 @@ fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Respons
     };
     let name = speaker.found_name(hit);
     let (name, below) = (name_as_shown(&name), name_as_shown(&below));
-    response.widget_info(|| {
-        let name = &*name;
-        let words = if below.is_empty() {
-            say!(speaker, "look-up-hit", kind: kind, name: name)
-        } else {
-            say!(speaker, "look-up-hit-at", kind: kind, name: name, place: &*below)
-        };
-        egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words)
-    });
-    if !ui.is_rect_visible(rect) {
-        return response;
-    }
-    let corner = egui::CornerRadius::same(grid::CORNER);
-    if chosen {
-        ui.painter().rect_filled(rect, corner, palette.selection);
-    } else if response.hovered() {
-        ui.painter().rect_filled(rect, corner, palette.hover);
-    }
+    let words = if below.is_empty() {
+        say!(speaker, "look-up-hit", kind: kind, name: &*name)
+    } else {
+        say!(speaker, "look-up-hit-at", kind: kind, name: &*name, place: &*below)
+    };
+    pick_list::row_ui(ui, ROW, chosen, &words, None, |ui, room| {
+        paint_hit(ui, room, kind, &name, &below);
+    })
+}
+
+/// The kind on the left, the name beside it, and below it in quiet where it is.
+fn paint_hit(ui: &Ui, rect: Rect, kind: &str, name: &str, below: &str) {
+    let palette = theme::palette(ui.visuals());
     let small = TypeStyle::Small.font_id();
-    let left = rect.left() + grid::NEAR + KIND;
-    let room = rect.right() - grid::NEAR - left;
+    let left = rect.left() + KIND;
+    let room = rect.right() - left;
     let name = elided(
         ui,
-        &name,
+        name,
         &TypeStyle::Body.font_id(),
         palette.text_strong,
         room,
     );
-    let second = (!below.is_empty()).then(|| elided(ui, &below, &small, palette.text_quiet, room));
+    let second = (!below.is_empty()).then(|| elided(ui, below, &small, palette.text_quiet, room));
     let height = name.size().y + second.as_ref().map_or(0.0, |second| second.size().y);
     let top = rect.center().y - height / 2.0;
     let middle = top + name.size().y / 2.0;
     ui.painter().text(
-        pos2(rect.left() + grid::NEAR, middle),
+        pos2(rect.left(), middle),
         Align2::LEFT_CENTER,
         kind,
         small,
@@ -234,23 +186,6 @@ fn hit_ui(ui: &mut Ui, speaker: Speaker<'_>, hit: &Hit, chosen: bool) -> Respons
         let place = pos2(left, top + name_height);
         ui.painter().galley(place, second, palette.text_quiet);
     }
-    response
-}
-
-/// A text in one line, with an ellipsis where it has no room.
-fn elided(
-    ui: &Ui,
-    text: &str,
-    font: &egui::FontId,
-    colour: egui::Color32,
-    room: f32,
-) -> Arc<Galley> {
-    let mut job = LayoutJob::single_section(
-        text.replace('\n', " "),
-        TextFormat::simple(font.clone(), colour),
-    );
-    job.wrap = TextWrapping::truncate_at_width(room);
-    ui.painter().layout_job(job)
 }
 
 /// Shows what was found: its area, with the thing in hand and the keyboard on it.
@@ -258,32 +193,33 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
     match spot {
         Spot::Drink(recipe, version) => {
             show(view, recipe, version.as_ref());
-            view.focus_wanted = Some(recipe_area::ANY_ROW.to_owned());
+            view.focus_wanted = Some(Focus::AnyRow(recipe.clone()));
         }
         Spot::Entry(recipe, version, line) => {
             show(view, recipe, version.as_ref());
             view.line_in_hand = Some(line.clone());
-            view.focus_wanted = Some(recipe_area::row_focus(recipe, line));
+            view.focus_wanted = Some(Focus::Row(recipe.clone(), line.clone()));
         }
         Spot::RecipeNote(recipe) => {
             show(view, recipe, None);
-            view.focus_wanted = Some(recipe_area::note_focus(recipe));
+            view.focus_wanted = Some(Focus::note_of(ItemId::Recipe(recipe.clone())));
         }
         Spot::Approval(recipe, at) => {
             show(view, recipe, None);
-            view.focus_wanted = Some(safekeeping::approval_focus(recipe, *at));
+            view.focus_wanted = Some(Focus::Approval(recipe.clone(), *at));
         }
         Spot::Ingredient(id) => at_counter(view, ItemId::Ingredient(id.clone())),
         Spot::Flavour(id, at) => {
-            at_counter(view, ItemId::Ingredient(id.clone()));
-            view.focus_wanted = Some(counter_area::flavour_focus(id, *at));
+            let item = ItemId::Ingredient(id.clone());
+            at_counter(view, item.clone());
+            view.focus_wanted = Some(Focus::Field(item, FieldName::flavour(*at)));
         }
         Spot::Measure(id) => at_counter(view, ItemId::Measure(id.clone())),
         Spot::Vessel(id) => at_counter(view, ItemId::Vessel(id.clone())),
-        Spot::SugarLevel(at) => ladder_area::show_sugar_level(view, *at),
-        Spot::IceLevel(at) => ladder_area::show_ice_level(view, *at),
-        Spot::Shop => at_shop(view, counter_area::shop_name_focus()),
-        Spot::BookNote => at_shop(view, counter_area::book_note_focus()),
+        Spot::SugarLevel(at) => at_level(view, FieldName::sugar_level(*at)),
+        Spot::IceLevel(at) => at_level(view, FieldName::ice_level(*at)),
+        Spot::Shop => at_shop(view, Focus::name_of(ItemId::Settings)),
+        Spot::BookNote => at_shop(view, Focus::note_of(ItemId::Settings)),
     }
 }
 
@@ -299,9 +235,14 @@ fn show(
     view.area = Area::Recipe;
 }
 
-fn at_shop(view: &mut ViewState, field: String) {
+fn at_shop(view: &mut ViewState, field: Focus) {
     at_counter(view, ItemId::Settings);
     view.focus_wanted = Some(field);
+}
+
+fn at_level(view: &mut ViewState, level: FieldName) {
+    view.go(Area::Variations, Navigation::Levels);
+    view.focus_wanted = Some(Focus::Level(level));
 }
 
 fn at_counter(view: &mut ViewState, item: ItemId) {

@@ -3,7 +3,8 @@
 use std::sync::Arc;
 
 use crate::balance::{Balance, Lens};
-use crate::book::{Book, Finding, LineId, Recipe};
+use crate::book::{Book, Finding, ItemId, LineId, Recipe};
+use crate::edit::{FieldName, Focus, LineField};
 use crate::say::Speaker;
 use crate::workbench::{Answers, Shown, Standard};
 
@@ -29,4 +30,26 @@ pub struct Screen<'frame> {
     pub speaker: Speaker<'frame>,
     /// The line under the pointer or with the keyboard focus; its share is lit up everywhere.
     pub lit: Option<&'frame LineId>,
+}
+
+impl Screen<'_> {
+    /// A field of the recipe in hand.
+    pub(super) fn field(&self, name: impl Into<FieldName>) -> Focus {
+        Focus::Field(ItemId::Recipe(self.recipe.id.clone()), name.into())
+    }
+
+    /// A field of an item, where it is told how the drink in hand is served.
+    pub(super) fn serving(&self, item: ItemId, name: impl Into<FieldName>) -> Focus {
+        Focus::Serving(self.recipe.id.clone(), item, name.into())
+    }
+
+    /// The row of a line or an instruction of it.
+    pub(super) fn row(&self, line: &LineId) -> Focus {
+        Focus::Row(self.recipe.id.clone(), line.clone())
+    }
+
+    /// A field of such a row.
+    pub(super) fn field_of(&self, line: &LineId, field: LineField) -> Focus {
+        Focus::Line(self.recipe.id.clone(), line.clone(), field)
+    }
 }

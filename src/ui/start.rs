@@ -11,7 +11,57 @@ use egui_system_font_provider::SystemFontProvider;
 
 use super::app::{APP_ID, App, Opening};
 use super::window_icon::window_icon;
-use crate::workbench::{FilePicker, Workbench};
+use crate::say::{Speaker, say};
+use crate::workbench::{FilePicker, SystemPicker, Workbench};
+
+/// Why there is no window.
+#[derive(Debug, thiserror::Error)]
+pub enum WindowError {
+    /// No display, or one that can't draw.
+    #[error("{}", say!(Speaker::without_book(), "shell-no-window", reason: reason))]
+    NoWindow {
+        /// What the system says.
+        reason: String,
+    },
+}
+
+/// Opens the window and returns when it is closed.
+pub fn run(opening: Opening) -> Result<(), WindowError> {
+    let start = Start::begin();
+    eframe::run_native_ext(
+        "Evensip",
+        window_options(),
+        Some(start.context()),
+        Box::new(move |cc| {
+            let mut app = start.finish(cc, opening, Arc::new(SystemPicker));
+            if let Some(folder) = eframe::storage_dir(APP_ID) {
+                app.keep_unsaved_work_in(&folder.join("unsaved"));
+            }
+            Ok(Box::new(app))
+        }),
+    )
+    .map_err(|error| WindowError::NoWindow {
+        reason: without_source_places(&error.to_string()),
+    })
+}
+
+/// What the system says, without the place in the source of a library that some of its messages begin with
+/// ("os error at …/linux/mod.rs:700: …").
+fn without_source_places(message: &str) -> String {
+    let words: Vec<&str> = message.split_whitespace().collect();
+    let is_place = |word: &&str| word.contains(".rs:");
+    let Some(at) = words.iter().rposition(is_place) else {
+        return message.to_owned();
+    };
+    let reason = words[at + 1..].join(" ");
+    if reason.is_empty() {
+        Speaker::without_book()
+            .word("shell-no-window-reason")
+            .to_owned()
+    } else {
+        reason
+    }
+}
 
 /// The size of the first window, in points.
 const FIRST_SIZE: [f32; 2] = [1360.0, 860.0];

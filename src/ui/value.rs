@@ -102,6 +102,16 @@ impl Value {
         Self { gap, ..self }
     }
 
+    /// The digits as the language writes them, with what stands before them when something is missing.
+    pub(super) fn digits_in(&self, speaker: Speaker<'_>) -> Option<String> {
+        let text = self.text.as_deref()?;
+        let bound = ["≥ ", "≤ "]
+            .into_iter()
+            .find(|bound| text.starts_with(bound));
+        let bound = bound.unwrap_or_default();
+        Some(bound.to_owned() + &speaker.digits(&text[bound.len()..]))
+    }
+
     /// The figure in a sentence, with the reason when it is not known.
     pub(super) fn sentence(&self, speaker: Speaker<'_>, name: &str, unit: &str) -> String {
         let figure = self.figure(speaker, unit);

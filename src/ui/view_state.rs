@@ -8,6 +8,7 @@ use super::dialog::Dialog;
 use super::theme::Appearance;
 use crate::balance::Lens;
 use crate::book::{Book, IngredientId, LineId, RecipeId, VersionId};
+use crate::edit::Focus;
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker};
 use crate::swap::{Demands, Question};
@@ -25,62 +26,62 @@ pub struct Draft {
 /// Drafts by the field that they stand in. A field without one shows the book.
 #[derive(Clone, Debug, Default)]
 pub struct Drafts {
-    of: BTreeMap<String, Draft>,
+    of: BTreeMap<Focus, Draft>,
     /// The field that has the keyboard, and what the book had for it when the keyboard came.
-    in_hand: Option<(String, String)>,
+    in_hand: Option<(Focus, String)>,
 }
 
 impl Drafts {
     /// The draft of a field.
-    pub fn get(&self, field: &str) -> Option<&Draft> {
+    pub fn get(&self, field: &Focus) -> Option<&Draft> {
         self.of.get(field)
     }
 
     /// Why the text of a field could not be read.
-    pub fn error(&self, field: &str) -> Option<&str> {
+    pub fn error(&self, field: &Focus) -> Option<&str> {
         self.of.get(field)?.error.as_deref()
     }
 
     /// Tells whether the keyboard has just come to a field; `shown` is what the book has for it.
-    pub(super) fn keyboard_comes(&mut self, field: &str, shown: &str) -> bool {
+    pub(super) fn keyboard_comes(&mut self, field: &Focus, shown: &str) -> bool {
         let comes = self
             .in_hand
             .as_ref()
             .is_none_or(|(before, _)| before != field);
         if comes {
-            self.in_hand = Some((field.to_owned(), shown.to_owned()));
+            self.in_hand = Some((field.clone(), shown.to_owned()));
         }
         comes
     }
 
     /// The keyboard is not in this field; what the book had for it when the keyboard came, if it was there till now.
-    pub(super) fn keyboard_goes(&mut self, field: &str) -> Option<String> {
+    pub(super) fn keyboard_goes(&mut self, field: &Focus) -> Option<String> {
         self.in_hand
             .take_if(|(before, _)| before == field)
             .map(|(_, shown)| shown)
     }
 
     /// Keeps the text of a field.
-    pub fn keep(&mut self, field: &str, text: String) {
+    pub fn keep(&mut self, field: &Focus, text: String) {
         let error = self.of.get(field).and_then(|draft| draft.error.clone());
-        self.of.insert(field.to_owned(), Draft { text, error });
+        self.of.insert(field.clone(), Draft { text, error });
     }
 
     /// Says why the text of a field could not be read, or that it could.
-    pub fn judge(&mut self, field: &str, error: Option<String>) {
+    pub fn judge(&mut self, field: &Focus, error: Option<String>) {
         if let Some(draft) = self.of.get_mut(field) {
             draft.error = error;
         }
     }
 
     /// What was left in a field is refused: it shows what it had, with the reason below.
-    pub(super) fn refuse(&mut self, field: &str, had: &str, reason: &str) {
+    pub(super) fn refuse(&mut self, field: &Focus, had: &str, reason: &str) {
         self.keep(field, had.to_owned());
         self.judge(field, Some(reason.to_owned()));
     }
 
     /// The field shows the book again.
-    pub fn drop(&mut self, field: &str) {
+    pub fn drop(&mut self, field: &Focus) {
         self.of.remove(field);
     }
 
@@ -165,8 +166,8 @@ pub struct ViewState {
     pub drafts: Drafts,
     /// The dialog that is open.
     pub(super) dialog: Option<Dialog>,
-    /// Where the keyboard should go, as the name of a field or a row.
-    pub focus_wanted: Option<String>,
+    /// Where the keyboard should go.
+    pub focus_wanted: Option<Focus>,
     /// The swap that was asked last: *Swap* answers it and *Lesson* teaches it.
     pub swap: AskedSwap,
     /// Where somebody wants to be led.
@@ -225,14 +226,14 @@ impl ViewState {
         self.navigation.push(to);
     }
 
-    /// Takes the recipe in hand that a focus names, unless it is in hand already.
-    pub(super) fn show_recipe(&mut self, book: &Book, recipe: RecipeId) {
+    /// Takes a recipe in hand, unless it is in hand already or gone.
+    pub(super) fn show_recipe(&mut self, book: &Book, recipe: &RecipeId) {
         let is_in_hand = self
             .shown_in(book)
-            .is_some_and(|shown| shown.recipe == recipe);
-        if !is_in_hand && book.recipe(&recipe).is_some() {
+            .is_some_and(|shown| shown.recipe == *recipe);
+        if !is_in_hand && book.recipe(recipe).is_some() {
             self.show(Shown {
-                recipe,
+                recipe: recipe.clone(),
                 version: None,
             });
         }
@@ -277,11 +278,12 @@ mod tests {
     #[test]
     fn a_draft_keeps_its_error_until_it_is_judged_again() {
         let mut drafts = Drafts::default();
-        drafts.keep("amount", "2 sc".into());
-        drafts.judge("amount", Some("no measure".into()));
-        drafts.keep("amount", "2 sco".into());
-        assert_eq!(drafts.error("amount"), Some("no measure"));
-        drafts.judge("amount", None);
-        assert_eq!(drafts.error("amount"), None);
+        let amount = Focus::Question("amount".into());
+        drafts.keep(&amount, "2 sc".into());
+        drafts.judge(&amount, Some("no measure".into()));
+        drafts.keep(&amount, "2 sco".into());
+        assert_eq!(drafts.error(&amount), Some("no measure"));
+        drafts.judge(&amount, None);
+        assert_eq!(drafts.error(&amount), None);
     }
 }

@@ -103,6 +103,11 @@ pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
     ui.add(Label::new(words.color(palette.text_quiet)).wrap())
 }
 
+/// A paragraph in a colour.
+pub(super) fn paragraph_ui(ui: &mut Ui, words: impl Into<String>, colour: Color32) -> Response {
+    ui.add(Label::new(RichText::new(words).color(colour)).wrap())
+}
+
 /// A clause as a sentence of its own, or a word as the first of one: its first letter large.
 pub(super) fn capitalised(words: &str) -> String {
     let mut letters = words.chars();

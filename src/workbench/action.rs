@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use crate::book::{Change, Part, RecipeId, VersionId};
-use crate::edit::Edit;
+use crate::edit::{Edit, Focus};
 use crate::say::Speaker;
 
 /// Where the book is kept.
@@ -115,7 +115,7 @@ pub enum Command {
     /// The field has lost the focus: the next change is a step of its own.
     CloseStep,
     /// What was typed in this field since the keyboard came to it is given up.
-    Withdraw(String),
+    Withdraw(Focus),
     /// Stop what is looked for in the background.
     StopSearching,
     /// Look again for what was stopped.
@@ -189,7 +189,7 @@ pub enum Action {
         /// The edits.
         edits: Vec<Edit>,
         /// Where the person is.
-        focus: String,
+        focus: Focus,
     },
     /// A command.
     Command(Command),
@@ -197,10 +197,10 @@ pub enum Action {
 
 impl Action {
     /// A single edit.
-    pub fn edit(edit: Edit, focus: impl Into<String>) -> Self {
+    pub fn edit(edit: Edit, focus: Focus) -> Self {
         Self::Edit {
             edits: vec![edit],
-            focus: focus.into(),
+            focus,
         }
     }
 }

@@ -16,7 +16,7 @@ use super::open_book::Workbench;
 use super::search::Look;
 use crate::book::Book;
 use crate::book_file;
-use crate::edit::Edit;
+use crate::edit::{Edit, Focus};
 use crate::exchange::{
     DecimalSigns, MappedTo, MappingReason, Review, arrival_watched, edits_of, guess_mapping,
     propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
@@ -141,7 +141,7 @@ impl Workbench {
             // An edit of the whole book would take back what was done since.
             Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => self.changed_meanwhile(),
             Ok(Ok(Some(edit))) => {
-                self.edit(vec![edit], "book".to_owned());
+                self.edit(vec![edit], Focus::Book);
                 self.document.history.close_step();
                 self.put_list_away();
                 return;

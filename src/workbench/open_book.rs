@@ -13,7 +13,7 @@ use super::picker::{FilePicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::theirs::DiskChange;
 use crate::book::Book;
-use crate::edit::Edit;
+use crate::edit::{Edit, Focus};
 use crate::say::Speaker;
 use crate::swap::Watch;
 
@@ -40,7 +40,7 @@ pub(super) struct Told {
     pub(super) pending: Option<Intent>,
     pub(super) message: Option<Message>,
     pub(super) show: Option<Shown>,
-    pub(super) focus: Option<String>,
+    pub(super) focus: Option<Focus>,
     pub(super) quit: bool,
 }
 
@@ -162,7 +162,7 @@ impl Workbench {
     }
 
     /// Where the keyboard should be after undo or redo, told once.
-    pub fn take_focus(&mut self) -> Option<String> {
+    pub fn take_focus(&mut self) -> Option<Focus> {
         self.told.focus.take()
     }
 
@@ -188,7 +188,7 @@ impl Workbench {
         self.jobs.asking.is_some()
     }
 
-    pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: String) {
+    pub(super) fn edit(&mut self, edits: Vec<Edit>, focus: Focus) {
         let (edits, draft) = redirect_from_approved(self.voice.about(self.book()), edits);
         // What was asked for last names the step; before it stands the draft that it goes into.
         if edits.is_empty() {

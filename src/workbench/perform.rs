@@ -7,9 +7,9 @@ use super::document::Document;
 use super::job::{BrokeDown, Job};
 use super::open_book::Workbench;
 use super::picker::PickRequest;
-use crate::book::{Approval, Book, RecipeId, Settings, VersionId, resolve};
+use crate::book::{Approval, Book, ItemId, RecipeId, Settings, VersionId, resolve};
 use crate::book_file;
-use crate::edit::Edit;
+use crate::edit::{Edit, Focus};
 use crate::say::say;
 
 impl Workbench {
@@ -47,24 +47,7 @@ impl Workbench {
 
     fn command(&mut self, command: Command) {
         match command {
-            Command::Undo | Command::Redo => {
-                let before = self.book().clone();
-                if command == Command::Undo {
-                    let edits = self
-                        .document
-                        .history
-                        .next_undo()
-                        .map(|step| step.edits.clone());
-                    self.show_what_was_built_on(&edits.unwrap_or_default());
-                }
-                let focus = if command == Command::Undo {
-                    self.document.history.undo()
-                } else {
-                    self.document.history.redo()
-                };
-                self.told.focus = focus;
-                self.note_change(&before);
-            }
+            Command::Undo | Command::Redo => self.travel(command == Command::Undo),
             Command::Save => self.save(),
             Command::SaveAs(path) => self.save_as_asking(path),
             Command::ReplaceFile => self.replace_file(),
@@ -93,7 +76,7 @@ impl Workbench {
             Command::Withdraw(focus) => {
                 let before = self.book().clone();
                 if let Some(edits) = self.document.history.withdraw(&focus) {
-                    self.show_what_was_built_on(&edits);
+                    self.show_where(&edits);
                     self.note_change(&before);
                 }
             }
@@ -133,17 +116,60 @@ impl Workbench {
         }
     }
 
-    /// A version that is taken back can't be shown any more: what it was built on is shown instead.
-    fn show_what_was_built_on(&mut self, taken_back: &[Edit]) {
-        if let Some((recipe, version)) = taken_back.iter().find_map(|edit| match edit {
-            Edit::AddVersion { recipe, version } => Some((recipe, version)),
-            _ => None,
-        }) {
-            self.told.show = Some(Shown {
-                recipe: recipe.clone(),
-                version: version.builds_on.clone(),
-            });
+    /// Takes the last step back, or repeats the one that was taken back, and goes to where that was.
+    fn travel(&mut self, is_undo: bool) {
+        let before = self.book().clone();
+        let next = if is_undo {
+            self.document.history.next_undo()
+        } else {
+            self.document.history.next_redo()
+        };
+        let edits = next.map(|step| step.edits.clone()).unwrap_or_default();
+        self.told.focus = if is_undo {
+            self.document.history.undo()
+        } else {
+            self.document.history.redo()
+        };
+        // A step all over the book was at none of its drinks.
+        if self.told.focus != Some(Focus::Book) {
+            self.show_where(&edits);
         }
+        self.note_change(&before);
+    }
+
+    /// Shows the version that edits were about; in place of one that they had added and that is gone again, what it was built
+    /// on.
+    fn show_where(&mut self, edits: &[Edit]) {
+        let book = self.book();
+        let shown = edits.iter().find_map(|edit| {
+            let (recipe, version, else_shown) = match edit {
+                Edit::AddVersion { recipe, version } => {
+                    (recipe, Some(&version.id), Some(version.builds_on.clone()))
+                }
+                Edit::Change {
+                    recipe, version, ..
+                }
+                | Edit::SetState {
+                    recipe, version, ..
+                } => (recipe, version.as_ref(), None),
+                Edit::RenameVersion {
+                    recipe, version, ..
+                }
+                | Edit::RemoveVersion { recipe, version } => (recipe, Some(version), None),
+                _ => return None,
+            };
+            let known = book.recipe(recipe)?;
+            let is_there = version.is_none_or(|version| known.version(version).is_some());
+            Some(Shown {
+                recipe: recipe.clone(),
+                version: if is_there {
+                    version.cloned()
+                } else {
+                    else_shown?
+                },
+            })
+        });
+        self.told.show = shown.or(self.told.show.take());
     }
 
     fn approve(
@@ -173,7 +199,7 @@ impl Workbench {
                 recipe: id.clone(),
                 approval,
             }],
-            ["recipe", id.as_str()].join(" "),
+            Focus::Item(ItemId::Recipe(id.clone())),
         );
         self.document.history.close_step();
     }
@@ -197,7 +223,7 @@ impl Workbench {
                 recipe: id.clone(),
                 version,
             }],
-            ["recipe", id.as_str()].join(" "),
+            Focus::Item(ItemId::Recipe(id.clone())),
         );
         self.document.history.close_step();
     }

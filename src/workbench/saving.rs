@@ -18,7 +18,7 @@ use super::save_outcome::{ELSEWHERE, way_out};
 use super::theirs::Found;
 use crate::book::Book;
 use crate::book_file::{Fingerprint, SaveError, Saved, book_of_earlier_copy};
-use crate::edit::{Edit, WholeBook};
+use crate::edit::{Edit, Focus, WholeBook};
 use crate::say::say;
 use crate::swap::Watch;
 use jiff::Timestamp;
@@ -53,7 +53,7 @@ impl Workbench {
     /// Puts another state of the whole book in place as one step.
     pub(super) fn put_book(&mut self, book: &Book, reason: WholeBook) {
         let book = Arc::new(book.sharing_with(self.book()));
-        self.edit(vec![Edit::PutBook { book, reason }], "book".to_owned());
+        self.edit(vec![Edit::PutBook { book, reason }], Focus::Book);
         self.document.history.close_step();
     }
 

@@ -18,7 +18,7 @@ use std::time::Duration;
 use criterion::{Criterion, criterion_group, criterion_main};
 use evensip::book::findings;
 use evensip::book_file::{load, save, write};
-use evensip::edit::{Edit, History};
+use evensip::edit::{Edit, Focus, History};
 
 #[path = "support/mod.rs"]
 mod support;
@@ -73,7 +73,7 @@ fn books(criterion: &mut Criterion) {
                 recipe: recipe.clone(),
                 name: "another".to_owned(),
             };
-            history.perform(vec![edit], "name".to_owned()).unwrap();
+            history.perform(vec![edit], Focus::Book).unwrap();
             black_box(history.undo())
         });
     });

@@ -7,7 +7,7 @@ use std::sync::{Arc, LazyLock};
 use evensip::book::{Amount, Book, Severity, findings};
 use evensip::book_file::{built_in_book, parse, write};
 use evensip::cards::{Document, Fonts, Mark, Page, Paper, Typesetter};
-use evensip::edit::{Edit, History, apply};
+use evensip::edit::{Edit, Focus, History, apply};
 use evensip::exchange::{
     DecimalSigns, arrival_watched, edits_of, guess_mapping, propose_mappings, read_json_ld,
     read_recipe, read_table, review_price_list, utf8_text,
@@ -131,7 +131,7 @@ pub(crate) fn edits_are_kept(bytes: &[u8]) {
             _ => {
                 let edit = arbitrary::edit(&mut dice, &before);
                 let told = format!("{edit:?}");
-                match history.perform(vec![edit], String::new()) {
+                match history.perform(vec![edit], Focus::Book) {
                     Ok(()) => has_no_new_error(&before, history.book(), &told),
                     Err(_) => assert!(Arc::ptr_eq(history.book(), &before), "{told}"),
                 }

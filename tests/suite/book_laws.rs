@@ -12,7 +12,7 @@ use evensip::book::{
     resolve,
 };
 use evensip::book_file::{parse, write};
-use evensip::edit::{Edit, History, apply, apply_soundly};
+use evensip::edit::{Edit, FieldName, Focus, History, apply, apply_soundly};
 use evensip::say::Speaker;
 use proptest::prelude::*;
 
@@ -171,7 +171,7 @@ proptest! {
             let before = history.book().clone();
             let edit = arbitrary::edit(&mut dice, &before);
             let replayed = apply_soundly(&before, [&edit]);
-            let outcome = history.perform(vec![edit.clone()], format!("field {}", number % 3));
+            let outcome = history.perform(vec![edit.clone()], Focus::Question(FieldName::at("a field", number % 3)));
             match replayed {
                 Err(error) => {
                     prop_assert_eq!(outcome, Err(error));

@@ -11,7 +11,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use evensip::book::Settings;
-use evensip::edit::Edit;
+use evensip::edit::{Edit, Focus};
 use evensip::workbench::{
     Action, Command, ListContent, ListTaking, Look, LookState, Message, TableOrder, TableReview,
     Workbench,
@@ -68,7 +68,7 @@ fn note(workbench: &mut Workbench, text: &str) {
         note: text.to_owned(),
         ..workbench.book().settings.clone()
     };
-    workbench.perform(Action::edit(Edit::SetSettings(settings), "note"));
+    workbench.perform(Action::edit(Edit::SetSettings(settings), Focus::Book));
 }
 
 #[test]

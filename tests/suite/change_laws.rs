@@ -11,7 +11,7 @@ use evensip::book::{
     Book, Change, ChangeRefused, ChangedField, Entry, FindingKind, LineId, Place, Recipe, Resolved,
     State, VersionId, put_change, resolve,
 };
-use evensip::edit::Edit;
+use evensip::edit::{Edit, Focus};
 use evensip::workbench::{Action, Home, Unfiled, Workbench};
 use proptest::prelude::*;
 
@@ -332,7 +332,7 @@ proptest! {
             let before = workbench.book().recipe(&id).unwrap().clone();
             let edits: Vec<Edit> =
                 (0..=dice.below(4)).map(|_| some_edit(&mut dice, &before)).collect();
-            let focus = "a line".to_owned();
+            let focus = Focus::Book;
             workbench.perform(Action::Edit { edits: edits.clone(), focus });
             let after = workbench.book().recipe(&id).unwrap().clone();
             for (version, state, was) in everything(&before) {

@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Folders without circles.
-const IN_LINE: [&str; 8] = [
+const IN_LINE: [&str; 9] = [
     "quantity",
     "optimiser",
     "book",
@@ -22,6 +22,7 @@ const IN_LINE: [&str; 8] = [
     "swap",
     "cards",
     "workbench",
+    "ui",
 ];
 
 /// A module by its path below `src`.

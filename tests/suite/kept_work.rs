@@ -20,7 +20,7 @@ use evensip::book_file::{
     self, Fingerprint, LoadError, Loaded, OnDisk, RecoveryNote, RecoveryPlace, SaveError, Saved,
     built_in_book, earlier_copies, load, save,
 };
-use evensip::edit::Edit;
+use evensip::edit::{Edit, Focus};
 use evensip::say::Speaker;
 use evensip::workbench::{
     Action, ChangesSince, Command, ConflictsWith, Disk, EarlierBook, Home, Intent, Message,
@@ -48,17 +48,20 @@ pub(crate) fn edit(workbench: &mut Workbench, note: &str) {
         note: note.to_owned(),
         ..workbench.book().settings.clone()
     };
-    workbench.perform(Action::edit(Edit::SetSettings(settings), note));
+    // Each is a step of its own, whatever field it is in.
+    workbench.perform(Action::Command(Command::CloseStep));
+    workbench.perform(Action::edit(Edit::SetSettings(settings), Focus::Book));
 }
 
 pub(crate) fn rename(workbench: &mut Workbench, recipe: &str, name: &str) {
     let recipe = RecipeId::new(recipe).unwrap();
+    workbench.perform(Action::Command(Command::CloseStep));
     workbench.perform(Action::edit(
         Edit::RenameRecipe {
             recipe,
             name: name.to_owned(),
         },
-        name,
+        Focus::Book,
     ));
 }
 
@@ -513,7 +516,7 @@ fn what_the_other_hand_removed_stays_when_it_is_needed_here_and_this_is_said() {
     let spare = IngredientId::new("spare").unwrap();
     let put = |workbench: &mut Workbench| {
         let item = Ingredient::new(spare.clone(), "Spare syrup".to_owned());
-        workbench.perform(Action::edit(Edit::PutIngredient(item), "spare"));
+        workbench.perform(Action::edit(Edit::PutIngredient(item), Focus::Book));
     };
     let mut first = opened(&path);
     put(&mut first);
@@ -528,11 +531,11 @@ fn what_the_other_hand_removed_stays_when_it_is_needed_here_and_this_is_said() {
                 version: None,
                 change: Change::Ingredient(line, spare.clone()),
             };
-            mine.perform(Action::edit(edit, "line"));
+            mine.perform(Action::edit(edit, Focus::Book));
         },
         |other| {
             let edit = Edit::RemoveIngredient(spare.clone());
-            other.perform(Action::edit(edit, "spare"));
+            other.perform(Action::edit(edit, Focus::Book));
         },
     );
     assert!(workbench.has_unsaved_changes());

@@ -8,7 +8,7 @@ use evensip::book::{
     Settings, Side, TextMeasure, Version, VersionId, merge, resolve,
 };
 use evensip::book_file::{parse, text_measure, write};
-use evensip::edit::{Edit, EditError, History, WholeBook, apply};
+use evensip::edit::{Edit, EditError, Focus, History, WholeBook, apply};
 use evensip::exchange::{
     DecimalSigns, edits_of, guess_mapping, read_json_ld, read_table, review_price_list,
 };
@@ -24,7 +24,7 @@ fn history(book: &Arc<Book>) -> History {
 }
 
 fn perform(history: &mut History, edit: Edit) -> Result<(), EditError> {
-    history.perform(vec![edit], String::new())
+    history.perform(vec![edit], Focus::Book)
 }
 
 fn step(number: usize) -> Entry {

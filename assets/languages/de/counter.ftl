@@ -161,8 +161,6 @@ counter-error-date = „{ $found }“ ist kein Datum: zum Beispiel 2026-05-04 ei
 # What a screen reader says of the fields beside a figure.
 counter-evidence-named = { $figure }, Beleg
 counter-uncertainty-named = { $figure }, Unsicherheit
-# What a screen reader says of a word that opens a menu: "Kind: scoop".
-counter-choice-named = { $name }: { $word }
 
 ## The shop as a whole
 

@@ -27,8 +27,6 @@ recipe-sheet-drinking-temperature = Trinktemperatur in { $unit }
 # Stands before the field of an amount of money.
 recipe-sheet-price = Preis
 recipe-sheet-menu-price = Preis auf der Getränkekarte
-# A menu to a screen reader: what it sets, and what is chosen.
-recipe-sheet-menu = { $name }: { $word }
 
 ## What the shares of the lines are shown of
 

@@ -11,8 +11,6 @@ serving-original = Original
 serving-version-and-cup = { $version } · { $cup }
 serving-no-cup = kein Becher gewählt
 serving-go-to = Zu „{ $sheet }“
-# A word of a row of which one is chosen, for a screen reader.
-serving-choice-named = { $name }: { $word }
 # What a click on a figure tells, and the name of what opens.
 serving-how-worked-out = zeigen, wie das berechnet wird
 serving-why = Berechnung: { $figure }

@@ -1,5 +1,8 @@
 # What is drawn of a drink: the level, the cup, the list of figures and how a figure is worked out.
 
+# A choice as a screen reader says it: what is chosen, and what it is now.
+choice-named = { $name }: { $word }
+
 widget-not-known = nicht bekannt
 widget-not-stated = nicht angegeben
 

@@ -161,8 +161,6 @@ counter-error-date = “{ $found }” is not a date: enter, for example, 2026-05
 # What a screen reader says of the fields beside a figure.
 counter-evidence-named = { $figure }, evidence
 counter-uncertainty-named = { $figure }, uncertainty
-# What a screen reader says of a word that opens a menu: "Kind: scoop".
-counter-choice-named = { $name }: { $word }
 
 ## The shop as a whole
 

@@ -27,8 +27,6 @@ recipe-sheet-drinking-temperature = Drinking temperature in { $unit }
 # Stands before the field of an amount of money.
 recipe-sheet-price = price
 recipe-sheet-menu-price = Menu price
-# A menu to a screen reader: what it sets, and what is chosen.
-recipe-sheet-menu = { $name }: { $word }
 
 ## What the shares of the lines are shown of
 

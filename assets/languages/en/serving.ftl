@@ -11,8 +11,6 @@ serving-original = original
 serving-version-and-cup = { $version } · { $cup }
 serving-no-cup = no cup is named
 serving-go-to = Go to { $sheet }
-# A word of a row of which one is chosen, for a screen reader.
-serving-choice-named = { $name }: { $word }
 # What a click on a figure tells, and the name of what opens.
 serving-how-worked-out = how this is worked out
 serving-why = why { $figure }

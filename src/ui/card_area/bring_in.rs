@@ -4,9 +4,10 @@ use std::path::PathBuf;
 
 use egui::{Button, ComboBox, Grid, Label, RichText, ScrollArea, TextEdit, Ui};
 
-use super::CardFrame;
+use super::frame::CardFrame;
 use super::model::CardState;
-use super::review::{self, ReviewState, working_ui};
+use super::review::{self, ReviewState, away_ui, working_ui};
+use crate::edit::Focus;
 use crate::exchange::{DecimalSign, Delimiter, Field, ReadRecipe, TextTable};
 use crate::quantity::{excerpt, name_as_shown};
 use crate::say::{Speaker, say};
@@ -101,13 +102,6 @@ pub(super) fn bring_in_ui(
         let words = RichText::new(reason).color(palette.off_level);
         ui.add(Label::new(words).wrap());
         away_ui(ui, speaker.word("cards-screen-back"), actions);
-    }
-}
-
-/// Puts the list away without taking anything.
-pub(super) fn away_ui(ui: &mut Ui, words: &str, actions: &mut Vec<Action>) {
-    if ui.button(words).clicked() {
-        actions.push(Action::Command(Command::PutListAway));
     }
 }
 
@@ -296,7 +290,7 @@ fn recipe_ui(
                 let words = RichText::new(speaker.word("cards-screen-add-recipe"));
                 let words = words.color(palette.on_accent);
                 if ui.add(Button::new(words).fill(palette.accent)).clicked() {
-                    actions.push(Action::edit(edit.clone(), "book"));
+                    actions.push(Action::edit(edit.clone(), Focus::Book));
                     actions.push(Action::Command(Command::CloseStep));
                     actions.push(Action::Command(Command::PutListAway));
                 }

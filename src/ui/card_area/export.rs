@@ -4,8 +4,8 @@ use std::path::{Path, PathBuf};
 
 use egui::{Button, ComboBox, Label, ProgressBar, RichText, TextEdit, Ui};
 
-use super::CardFrame;
 use super::choose::row_ui;
+use super::frame::CardFrame;
 use super::model::CardState;
 use crate::cards::drinks_of_menu;
 use crate::quantity::DisplayUnits;

@@ -3,14 +3,14 @@
 mod bring_in;
 mod choose;
 mod export;
+mod frame;
 mod model;
 mod pages;
 mod review;
 
+pub use frame::CardFrame;
 pub use model::CardState;
 pub use review::ReviewLooks;
-
-use std::sync::Arc;
 
 use egui::{Label, RichText, Ui};
 
@@ -23,32 +23,13 @@ use crate::ui::area_of_work::{AreaOfWork, Desk};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::speaker;
-use crate::workbench::{
-    Action, ExportState, ListInHand, PreviewOrder, PreviewShown, Shown, Workbench,
-};
+use crate::workbench::{Action, PreviewShown, Shown, Workbench};
 
 /// From this width on the pages stand beside what is chosen, in points.
 const BESIDE: f32 = 640.0;
 
 /// Width of the column of choices, in points.
 const CHOICES: f32 = 300.0;
-
-/// What the workbench knows of cards in this frame.
-#[derive(Clone, Debug, Default)]
-pub struct CardFrame {
-    /// The preview.
-    pub preview: PreviewShown,
-    /// How far the export is.
-    pub export: Option<ExportState>,
-    /// The list that is being brought in.
-    pub list: Option<ListInHand>,
-    /// The file that is being read.
-    pub being_read: Option<std::path::PathBuf>,
-    /// What the list in hand would do.
-    pub review: ReviewLooks,
-    /// Today.
-    pub today: String,
-}
 
 /// The area in the window.
 #[derive(Default)]
@@ -60,7 +41,7 @@ pub(super) struct CardArea {
 impl AreaOfWork for CardArea {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
         let order = shown.and_then(|shown| self.state.order(shown, view.units));
-        self.frame = card_frame(workbench, order.as_ref(), &self.state);
+        self.frame = CardFrame::take(workbench, order.as_ref(), &self.state);
     }
 
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, _: &mut ViewState, actions: &mut Vec<Action>) {
@@ -79,24 +60,6 @@ impl AreaOfWork for CardArea {
 
     fn forget_book(&mut self) {
         *self = Self::default();
-    }
-}
-
-/// Asks the workbench for what the area shows.
-fn card_frame(
-    workbench: &mut Workbench,
-    order: Option<&PreviewOrder>,
-    state: &CardState,
-) -> CardFrame {
-    CardFrame {
-        preview: order
-            .map(|order| workbench.card_preview(order))
-            .unwrap_or_default(),
-        export: workbench.export_state(),
-        list: workbench.list_in_hand().cloned(),
-        being_read: workbench.list_being_read().map(ToOwned::to_owned),
-        review: ReviewLooks::take(workbench, &state.review),
-        today: crate::workbench::today(),
     }
 }
 
@@ -219,12 +182,4 @@ fn missing_ui(ui: &mut Ui, preview: &PreviewShown) {
         )
         .wrap(),
     );
-}
-
-/// A texture that is kept while its page is.
-pub(super) type PageTexture = (usize, usize, u32, egui::TextureHandle);
-
-/// Which preview a texture belongs to.
-fn identity(preview: &Arc<crate::workbench::CardPreview>) -> usize {
-    Arc::as_ptr(preview).addr()
 }

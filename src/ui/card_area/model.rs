@@ -2,7 +2,6 @@
 
 use std::path::PathBuf;
 
-use super::PageTexture;
 use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
 use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper};
@@ -13,6 +12,9 @@ use crate::workbench::{CardFormat, PreviewOrder, Shown};
 
 /// Most drinks that a batch may be typed for.
 pub(super) const MOST_DRINKS: u32 = 100_000;
+
+/// A texture that is kept while its page is.
+pub(super) type PageTexture = (usize, usize, u32, egui::TextureHandle);
 
 /// What the card area remembers between frames.
 #[derive(Default)]

@@ -1,14 +1,15 @@
 //! The preview, page by page, as the pages will come out.
 
+use std::sync::Arc;
+
 use egui::{ColorImage, Frame, Image, RichText, TextureOptions, Ui, vec2};
 
-use super::identity;
 use super::model::CardState;
 use crate::cards::picture;
 use crate::say::{Speaker, say};
 use crate::ui::theme::{self, grid};
 use crate::ui::words::speaker;
-use crate::workbench::PreviewShown;
+use crate::workbench::{CardPreview, PreviewShown};
 
 /// A page is not drawn larger than this many points per point of paper: more shows nothing more.
 const LARGEST: f32 = 1.5;
@@ -98,4 +99,9 @@ fn turn_ui(ui: &mut Ui, count: usize, is_current: bool, state: &mut CardState) {
             ui.label(words.color(palette.text_quiet));
         }
     });
+}
+
+/// Which preview a texture belongs to.
+fn identity(preview: &Arc<CardPreview>) -> usize {
+    Arc::as_ptr(preview).addr()
 }

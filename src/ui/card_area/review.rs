@@ -6,9 +6,8 @@ use std::sync::Arc;
 
 use egui::{Button, ComboBox, Grid, Label, RichText, Ui};
 
-use super::bring_in::away_ui;
 use crate::book::IngredientId;
-use crate::edit::Edit;
+use crate::edit::{Edit, Focus};
 use crate::exchange::{
     Arrival, DecimalSign, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo, Review,
     ReviewLine,
@@ -220,6 +219,13 @@ pub(super) fn list_ui(
     copy_ui(ui, speaker.word("cards-screen-changes-table"), || {
         list_as_table(speaker, review, &state.refused)
     });
+}
+
+/// Puts the list away without taking anything.
+pub(super) fn away_ui(ui: &mut Ui, words: &str, actions: &mut Vec<Action>) {
+    if ui.button(words).clicked() {
+        actions.push(Action::Command(Command::PutListAway));
+    }
 }
 
 /// What stands there while a thread is at work on it.
@@ -448,7 +454,7 @@ fn arrival_ui(
         let words = RichText::new(speaker.word("cards-screen-add-recipe"));
         let button = Button::new(words.color(palette.on_accent)).fill(palette.accent);
         if ui.add_enabled(is_current, button).clicked() {
-            actions.push(Action::edit(edit.clone(), "book"));
+            actions.push(Action::edit(edit.clone(), Focus::Book));
             actions.push(Action::Command(Command::CloseStep));
             actions.push(Action::Command(Command::PutListAway));
         }

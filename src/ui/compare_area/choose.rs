@@ -2,7 +2,7 @@
 
 use egui::{Button, RichText, ScrollArea, TextEdit, Ui};
 
-use super::{CompareState, MOST_BESIDE};
+use super::state::{CompareState, MOST_BESIDE};
 use crate::book::WantedWords;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};

@@ -2,9 +2,10 @@
 
 mod choose;
 mod model;
+mod state;
 mod table;
 
-use std::sync::Arc;
+pub(super) use self::state::CompareState;
 
 use egui::{Label, RichText, Ui};
 
@@ -16,30 +17,18 @@ use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::level_ui;
-use super::words::{Spoken, quiet_ui};
+use super::words::quiet_ui;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::workbench::{
-    Action, Answers, BalanceOf, BookQuestion, DifferenceFrom, ServingOf, Shown,
-};
+use crate::workbench::Action;
 
-use model::{Drink, Part};
+use model::Drink;
+use state::{Columns, CompareLooks};
 
-/// Most drinks beside the first.
-const MOST_BESIDE: usize = 3;
 /// The narrowest level, in points.
 const LEVEL: f32 = 75.0 * grid::STEP;
 /// The widest level, in points.
 const MOST_LEVEL: f32 = 130.0 * grid::STEP;
-
-/// What this area remembers between frames.
-#[derive(Clone, Debug, Default)]
-pub struct CompareState {
-    /// The drinks beside the one in hand.
-    pub beside: Vec<Shown>,
-    /// What is typed to find another drink.
-    find: String,
-}
 
 impl AreaOfWork for CompareState {
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, _: &mut Vec<Action>) {
@@ -52,75 +41,6 @@ impl AreaOfWork for CompareState {
     fn forget_book(&mut self) {
         *self = Self::default();
     }
-}
-
-/// Which drinks stand in the columns, and what is spoken of them.
-#[derive(Clone, PartialEq, Eq, Hash)]
-struct Columns {
-    spoken: Spoken,
-    drinks: Vec<Shown>,
-}
-
-/// What the columns show.
-struct CompareLooks {
-    drinks: Vec<Drink>,
-    parts: Vec<Part>,
-    /// What sets each drink apart from the first.
-    apart: Vec<String>,
-}
-
-impl Columns {
-    fn of(screen: &Screen<'_>, beside: &[Shown]) -> Self {
-        let others = beside.iter().filter(|other| *other != screen.shown);
-        Self {
-            spoken: Spoken::by(screen.speaker),
-            drinks: std::iter::once(screen.shown)
-                .chain(others.take(MOST_BESIDE))
-                .cloned()
-                .collect(),
-        }
-    }
-}
-
-impl BookQuestion for Columns {
-    type Answer = Arc<CompareLooks>;
-
-    /// One that is no longer in the book is left out.
-    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
-        let speaker = self.spoken.about(answers.book());
-        let mut drinks: Vec<Drink> = Vec::new();
-        for shown in &self.drinks {
-            let first = drinks.first().map(|first| &first.shown);
-            drinks.extend(drink(answers, shown, first));
-        }
-        let apart = drinks
-            .split_first()
-            .map_or_else(Vec::new, |(first, others)| {
-                let words = |other| model::apart(speaker, first, other);
-                others.iter().map(words).collect()
-            });
-        Arc::new(CompareLooks {
-            parts: model::parts(speaker, &drinks),
-            apart,
-            drinks,
-        })
-    }
-}
-
-/// The drink of a column, held to the first; `None` when it is not in the book.
-fn drink(answers: Answers<'_>, shown: &Shown, first: Option<&Shown>) -> Option<Drink> {
-    Some(Drink {
-        shown: shown.clone(),
-        recipe: answers.book().recipe(&shown.recipe)?.clone(),
-        balance: answers.to(&BalanceOf(shown.clone()))?,
-        serving: answers.to(&ServingOf(shown.clone()))?,
-        difference: first.and_then(|first| {
-            answers.to(&DifferenceFrom {
-                first: first.clone(),
-                other: shown.clone(),
-            })
-        }),
-    })
 }
 
 /// The drink in hand and those beside it.

@@ -106,8 +106,8 @@ fn lay(
             }
         }
         Cell::Figure { value, against } => {
-            let mut words = match &value.text {
-                Some(text) => [&digits_of(speaker, text), unit].join("\u{a0}"),
+            let mut words = match value.digits_in(speaker) {
+                Some(digits) => [digits.as_str(), unit].join("\u{a0}"),
                 None => speaker.word("compare-not-known").to_owned(),
             };
             if let Some(u) = &value.u {
@@ -128,16 +128,6 @@ fn lay(
             }
         }
     }
-}
-
-/// Digits as the language writes them, with what stands before them when something is missing.
-fn digits_of(speaker: Speaker<'_>, text: &str) -> String {
-    for bound in ["≥ ", "≤ "] {
-        if let Some(digits) = text.strip_prefix(bound) {
-            return bound.to_owned() + &speaker.digits(digits);
-        }
-    }
-    speaker.digits(text)
 }
 
 fn row_ui(

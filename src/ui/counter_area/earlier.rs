@@ -2,13 +2,13 @@
 
 use egui::{Label, RichText, Ui};
 
-use super::Counter;
-use super::entry_sheet::{EntrySpot, Sheet, link_ui, section_ui};
+use super::item::Counter;
 use crate::book::{EarlierState, ItemId, Tasted};
 use crate::edit::Edit;
 use crate::say::say;
 use crate::ui::area::Area;
 use crate::ui::theme::{self, grid};
+use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
 use crate::ui::words::quiet_ui;
 
 /// From when on an item has been another one.
@@ -81,15 +81,15 @@ fn since_ui<T: Tasted>(
         lot: since.lot,
     });
     sheet.row(ui, speaker.word("counter-earlier-day"), |sheet, ui| {
-        let spot = EntrySpot::wide("since", speaker.word("counter-earlier-day-named"));
+        let spot = Entry::wide("since", speaker.word("counter-earlier-day-named"));
         let spot = spot.hint(speaker.word("counter-not-stated"));
-        sheet.text(ui, spot, &since.day, |since, day| since.day = day);
+        sheet.text(ui, &spot, &since.day, |since, day| since.day = day);
     });
     if matches!(id, ItemId::Ingredient(_)) {
         sheet.row(ui, speaker.word("counter-earlier-lot"), |sheet, ui| {
-            let spot = EntrySpot::wide("since-lot", speaker.word("counter-earlier-lot-named"));
+            let spot = Entry::wide("since-lot", speaker.word("counter-earlier-lot-named"));
             let spot = spot.hint(speaker.word("counter-not-stated"));
-            sheet.text(ui, spot, &since.lot, |since, lot| since.lot = lot);
+            sheet.text(ui, &spot, &since.lot, |since, lot| since.lot = lot);
         });
     }
 }

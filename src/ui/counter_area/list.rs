@@ -3,13 +3,13 @@
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{
     Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea,
-    Sense, Stroke, StrokeKind, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Sense, Stroke, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
 };
 use std::sync::Arc;
 
-use super::entry_sheet::link_ui;
+use super::item::{Counter, CounterItem, Kind};
+use super::state::CounterState;
 use super::table::{Column, ListCell, OrderOf, Row, RowsOf, Sort, as_table, columns};
-use super::{Counter, CounterItem, CounterState, Kind};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
 use crate::say::say;
@@ -17,6 +17,7 @@ use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::link_ui;
 use crate::ui::widgets::role_colour;
 use crate::ui::words::{self, Spoken};
 use crate::workbench::published_ingredients;
@@ -328,10 +329,7 @@ fn heading_ui(
 
 fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
     if response.has_focus() {
-        let palette = theme::palette(ui.visuals());
-        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter()
-            .rect_stroke(place, f32::from(grid::CORNER), ring, StrokeKind::Inside);
+        theme::focus_ring(ui, place);
     }
 }
 

@@ -1,185 +1,33 @@
 //! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
 
 mod earlier;
-mod entry_sheet;
 mod ingredient;
+mod item;
 mod list;
 mod measure;
 mod removal;
 mod shop;
+mod state;
 mod steps;
 mod table;
 mod uses;
 mod vessel;
 
+pub use self::item::{CounterItem, Kind};
 pub(super) use self::removal::new_ingredient;
-
-use std::sync::Arc;
+pub use self::state::CounterState;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};
 
+use self::item::Counter;
 use self::list::Wish;
-use self::table::Sort;
 use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::theme::{self, grid};
 use super::view_state::ViewState;
-use crate::book::{self, Book, Finding, IngredientId, MeasureId, VesselId};
-use crate::say::Speaker;
+use crate::edit::Focus;
 use crate::ui::words;
-use crate::workbench::{Action, Answers};
-
-/// What is looked at.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Kind {
-    /// What goes into drinks.
-    #[default]
-    Ingredients,
-    /// What measures it.
-    Measures,
-    /// What it is made and served in.
-    Vessels,
-    /// What holds for the whole shop.
-    Shop,
-}
-
-impl Kind {
-    /// All of them.
-    pub const ALL: [Self; 4] = [Self::Ingredients, Self::Measures, Self::Vessels, Self::Shop];
-
-    /// What an item of it is called in the names of fields, and what messages choose by.
-    fn key(self) -> &'static str {
-        match self {
-            Self::Ingredients => "ingredient",
-            Self::Measures => "measure",
-            Self::Vessels => "vessel",
-            Self::Shop => "shop",
-        }
-    }
-}
-
-/// An item of the shop.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum CounterItem {
-    /// An ingredient.
-    Ingredient(IngredientId),
-    /// A measure.
-    Measure(MeasureId),
-    /// A vessel.
-    Vessel(VesselId),
-}
-
-impl CounterItem {
-    /// An item of the book that is an item of the shop; `None` for a recipe and the settings.
-    fn of(item: &book::ItemId) -> Option<Self> {
-        match item {
-            book::ItemId::Ingredient(id) => Some(Self::Ingredient(id.clone())),
-            book::ItemId::Measure(id) => Some(Self::Measure(id.clone())),
-            book::ItemId::Vessel(id) => Some(Self::Vessel(id.clone())),
-            book::ItemId::Settings | book::ItemId::Recipe(_) => None,
-        }
-    }
-
-    fn kind(&self) -> Kind {
-        match self {
-            Self::Ingredient(_) => Kind::Ingredients,
-            Self::Measure(_) => Kind::Measures,
-            Self::Vessel(_) => Kind::Vessels,
-        }
-    }
-
-    /// Its kind and id as one word, for the names of its fields.
-    fn place(&self) -> String {
-        let id = match self {
-            Self::Ingredient(id) => id.as_str(),
-            Self::Measure(id) => id.as_str(),
-            Self::Vessel(id) => id.as_str(),
-        };
-        format!("{}/{id}", self.kind().key())
-    }
-
-    fn is_in(&self, book: &Book) -> bool {
-        match self {
-            Self::Ingredient(id) => book.ingredients.contains(id),
-            Self::Measure(id) => book.measures.contains(id),
-            Self::Vessel(id) => book.vessels.contains(id),
-        }
-    }
-}
-
-/// What the counter remembers between frames.
-#[derive(Default)]
-#[expect(
-    clippy::struct_excessive_bools,
-    reason = "each is a wish that the next frame carries out"
-)]
-pub struct CounterState {
-    /// What is looked at.
-    pub kind: Kind,
-    /// The item that is open.
-    pub open: Option<CounterItem>,
-    /// What is typed to find an item.
-    pub find: String,
-    sort: Option<Sort>,
-    /// The row that the keyboard is on.
-    row: usize,
-    focus_row: bool,
-    /// Whether the keyboard goes into the field that finds.
-    focus_find: bool,
-    enter_row: bool,
-    /// Whether the keyboard goes into the item that has just been opened.
-    enter_field: bool,
-    scroll_to_row: bool,
-    find_row: Option<CounterItem>,
-    /// An item that opens as soon as the book has it.
-    wanted: Option<CounterItem>,
-    scrolled: f32,
-    /// The item that was to be deleted although it is used.
-    refused: Option<CounterItem>,
-}
-
-impl CounterState {
-    /// Opens an item.
-    pub fn show(&mut self, item: CounterItem) {
-        if self.kind != item.kind() {
-            self.look_at(item.kind());
-        }
-        self.find_row = Some(item.clone());
-        self.open = Some(item);
-        self.refused = None;
-    }
-
-    /// Opens an item and puts the keyboard on its row.
-    pub(super) fn show_in_list(&mut self, item: CounterItem) {
-        self.show(item);
-        self.find.clear();
-        self.focus_row = true;
-    }
-
-    /// Puts the keyboard into the field that finds: whoever came by key goes on by key.
-    pub(super) fn take_keyboard(&mut self) {
-        self.focus_find = self.kind != Kind::Shop;
-    }
-
-    /// Looks at another kind.
-    pub fn look_at(&mut self, kind: Kind) {
-        if self.kind != kind {
-            *self = Self {
-                kind,
-                ..Self::default()
-            };
-        }
-    }
-
-    /// One step back: closes the item, or lets go what is typed to find one; `false` when there is nothing to go back from.
-    pub fn step_back(&mut self) -> bool {
-        if self.open.take().is_some() {
-            self.refused = None;
-            return true;
-        }
-        !std::mem::take(&mut self.find).is_empty()
-    }
-}
+use crate::workbench::Action;
 
 impl AreaOfWork for CounterState {
     fn place(&self) -> Place {
@@ -211,8 +59,13 @@ impl AreaOfWork for CounterState {
         }
     }
 
-    fn go_to_focus(&mut self, focus: &str, _: &Book, view: &mut ViewState) -> bool {
-        go_to(focus, self, view)
+    fn open(&mut self, focus: &Focus) {
+        if let Focus::Item(item) | Focus::Field(item, _) = focus {
+            match CounterItem::of(item) {
+                Some(item) => self.show(item),
+                None => self.look_at(Kind::Shop),
+            }
+        }
     }
 
     fn step_back(&mut self, _: &mut ViewState) -> bool {
@@ -222,68 +75,6 @@ impl AreaOfWork for CounterState {
     fn forget_book(&mut self) {
         *self = Self::default();
     }
-}
-
-/// Names of fields of the counter begin so.
-const FIELD: &str = "field counter ";
-/// What undo goes back to when an item was added or deleted.
-const PLACE: &str = "counter ";
-
-/// The name of a field of an item.
-fn field_key(place: &str, field: &str) -> String {
-    format!("{FIELD}{place} {field}")
-}
-
-/// The name of the field of a flavour, by its number from 0.
-pub(super) fn flavour_focus(id: &IngredientId, at: usize) -> String {
-    let item = CounterItem::Ingredient(id.clone());
-    field_key(&item.place(), &format!("flavour {at}"))
-}
-
-/// The name of the field of the shop's name.
-pub(super) fn shop_name_focus() -> String {
-    field_key(shop::PLACE, "shop")
-}
-
-/// The name of the field of the note on the book.
-pub(super) fn book_note_focus() -> String {
-    field_key(shop::PLACE, "note")
-}
-
-/// Goes to where undo or redo was; `false` when that was not at the counter.
-fn go_to(focus: &str, state: &mut CounterState, view: &mut ViewState) -> bool {
-    let Some(rest) = focus
-        .strip_prefix(FIELD)
-        .or_else(|| focus.strip_prefix(PLACE))
-    else {
-        return false;
-    };
-    let place = rest.split(' ').next().unwrap_or_default();
-    let Some((kind, id)) = place.split_once('/') else {
-        return false;
-    };
-    let item = match kind {
-        "ingredient" => IngredientId::new(id).ok().map(CounterItem::Ingredient),
-        "measure" => MeasureId::new(id).ok().map(CounterItem::Measure),
-        "vessel" => VesselId::new(id).ok().map(CounterItem::Vessel),
-        _ => None,
-    };
-    view.area = Area::Counter;
-    match item {
-        Some(item) => state.show(item),
-        None => state.look_at(Kind::Shop),
-    }
-    true
-}
-
-/// What every view of the counter may read.
-#[derive(Clone, Copy)]
-struct Counter<'frame> {
-    book: &'frame Arc<Book>,
-    answers: Answers<'frame>,
-    findings: &'frame [Finding],
-    /// Speaks about the book in the units and the language of the window.
-    speaker: Speaker<'frame>,
 }
 
 /// From this width of the window on the list keeps its columns beside an open item, in points.
@@ -375,7 +166,7 @@ fn left_ui(
         Some(Wish::Open(item)) => {
             let enters = std::mem::take(&mut state.enter_field);
             if enters {
-                view.focus_wanted = Some(field_key(&item.place(), "name"));
+                view.focus_wanted = Some(Focus::name_of(item.id()));
             }
             state.open = Some(item);
             state.refused = None;
@@ -397,7 +188,7 @@ fn item_ui(
 ) {
     let open = state.open.clone();
     let whole = ui.max_rect();
-    let salt = ("counter item", open.as_ref().map(CounterItem::place));
+    let salt = ("counter item", &open);
     let mut escaped = false;
     ScrollArea::vertical()
         .id_salt(salt)
@@ -442,21 +233,22 @@ fn item_ui(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::book::{IngredientId, ItemId, MeasureId};
+    use crate::edit::FieldName;
 
     #[test]
     fn undo_finds_the_item_whose_field_was_changed() {
-        let (mut state, mut view) = (CounterState::default(), ViewState::default());
+        let mut state = CounterState::default();
         let item = CounterItem::Measure(MeasureId::new("spoon-7").unwrap());
-        assert!(go_to(
-            &field_key(&item.place(), "reading 2 grams"),
-            &mut state,
-            &mut view
-        ));
+        let focus = Focus::Field(item.id(), FieldName::at("reading-grams", 2));
+        assert_eq!(Area::of(&focus), Some(Area::Counter));
+        AreaOfWork::open(&mut state, &focus);
         assert_eq!(
-            (view.area, state.kind, state.open.clone()),
-            (Area::Counter, Kind::Measures, Some(item))
+            (state.kind, state.open.clone()),
+            (Kind::Measures, Some(item))
         );
-        assert!(!go_to("row hob-and-ember/powder", &mut state, &mut view));
+        AreaOfWork::open(&mut state, &Focus::name_of(ItemId::Settings));
+        assert_eq!(state.kind, Kind::Shop);
     }
 
     #[test]

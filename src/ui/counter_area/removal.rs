@@ -2,18 +2,19 @@
 
 use egui::{Align, Label, Layout, Rect, RichText, Sense, Ui, UiBuilder, vec2};
 
-use super::entry_sheet::link_ui;
+use super::item::{Counter, CounterItem, Kind};
+use super::state::CounterState;
 use super::uses::{Use, UsesOfBook, refusal};
-use super::{Counter, CounterItem, CounterState, Kind, PLACE, field_key};
 use crate::book::{
     Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, VersionId,
     Vessel, VesselId, VesselKind,
 };
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName, Focus};
 use crate::say::{Language, Speaker, say};
 use crate::ui::area::Area;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::link_ui;
 use crate::ui::words::{self, capitalised};
 use crate::workbench::{Action, Shown, published_ingredients};
 
@@ -127,7 +128,7 @@ pub(super) fn carry_out(
                 CounterItem::Measure(id) => Edit::RemoveMeasure(id),
                 CounterItem::Vessel(id) => Edit::RemoveVessel(id),
             };
-            actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
+            actions.push(Action::edit(edit, Focus::Item(item.id())));
             state.step_back();
         }
         Going::Delete => state.refused = Some(item.clone()),
@@ -172,7 +173,7 @@ pub(super) fn add_new(
         }
         Kind::Shop => return,
     };
-    put(item, edit, "name", state, view, actions);
+    put(item, edit, FieldName::NAME, state, view, actions);
 }
 
 /// An ingredient with the figures of a published table, ready to get its brand.
@@ -197,7 +198,7 @@ pub(super) fn add_published(
     put(
         CounterItem::Ingredient(id),
         Edit::PutIngredient(copy),
-        "brand",
+        FieldName::BRAND,
         state,
         view,
         actions,
@@ -208,13 +209,13 @@ pub(super) fn add_published(
 fn put(
     item: CounterItem,
     edit: Edit,
-    field: &str,
+    field: FieldName,
     state: &mut CounterState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    actions.push(Action::edit(edit, format!("{PLACE}{}", item.place())));
-    view.focus_wanted = Some(field_key(&item.place(), field));
+    actions.push(Action::edit(edit, Focus::Item(item.id())));
+    view.focus_wanted = Some(Focus::Field(item.id(), field));
     state.find.clear();
     state.wanted = Some(item);
 }
@@ -297,7 +298,7 @@ fn duplicate(
             put(
                 CounterItem::Ingredient(id),
                 Edit::PutIngredient(copy),
-                "brand",
+                FieldName::BRAND,
                 state,
                 view,
                 actions,
@@ -318,7 +319,7 @@ fn duplicate(
             put(
                 CounterItem::Measure(id),
                 Edit::PutMeasure(copy),
-                "name",
+                FieldName::NAME,
                 state,
                 view,
                 actions,
@@ -339,7 +340,7 @@ fn duplicate(
             put(
                 CounterItem::Vessel(id),
                 Edit::PutVessel(copy),
-                "name",
+                FieldName::NAME,
                 state,
                 view,
                 actions,

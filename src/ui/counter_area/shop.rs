@@ -3,20 +3,18 @@
 use egui::Ui;
 
 use super::earlier;
-use super::entry_sheet::{EntrySpot, Sheet, columns_ui, section_ui};
-use super::{Counter, steps};
+use super::item::Counter;
+use super::steps;
 use crate::book::{Instruments, ItemId, Settings, TemperatureWindow};
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
 use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
 /// From this width on the steps stand beside the settings, in points.
 const TWO: f32 = 1060.0;
-
-/// What the settings are called among the items of the counter.
-pub(super) const PLACE: &str = "shop/settings";
 
 /// The editor; tells whether a field was left with Escape.
 pub(super) fn editor_ui(
@@ -30,14 +28,14 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(
         settings.clone(),
         counter.speaker.units,
-        PLACE,
+        ItemId::Settings,
         Edit::SetSettings,
         &mut view.drafts,
         actions,
     );
     sheet.title(
         ui,
-        EntrySpot::wide("shop", speaker.word("counter-shop-name-named"))
+        &Entry::wide(FieldName::NAME, speaker.word("counter-shop-name-named"))
             .hint(speaker.word("counter-shop-name-hint")),
         &settings.shop,
         |item, name| {
@@ -76,24 +74,24 @@ pub(super) fn editor_ui(
 fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     sheet.row(ui, speaker.word("counter-shop-currency"), |sheet, ui| {
-        let spot = EntrySpot::number("currency", speaker.word("counter-shop-currency-named"));
-        sheet.text(ui, spot, &before.currency, |item, text| {
+        let spot = Entry::number("currency", speaker.word("counter-shop-currency-named"));
+        sheet.text(ui, &spot, &before.currency, |item, text| {
             item.currency = text;
         });
     });
     sheet.row(ui, speaker.word("counter-shop-tax"), |sheet, ui| {
-        let spot = EntrySpot::number("tax", speaker.word("counter-shop-tax-named"))
+        let spot = Entry::number("tax", speaker.word("counter-shop-tax-named"))
             .width(76.0)
             .hint(speaker.word("counter-not-stated-hint"));
-        sheet.number(ui, spot, before.sales_tax_percent, |item, percent| {
+        sheet.number(ui, &spot, before.sales_tax_percent, |item, percent| {
             item.sales_tax_percent = percent;
         });
         quiet_ui(ui, speaker.word("counter-shop-tax-unit"));
     });
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
-        sheet.long_text(
+        sheet.text(
             ui,
-            EntrySpot::wide("note", speaker.word("counter-shop-note-named")),
+            &Entry::wide(FieldName::NOTE, speaker.word("counter-shop-note-named")).several_rows(),
             &before.note,
             |item, text| item.note = text,
         );
@@ -107,16 +105,16 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
         ui,
         sheet,
         speaker.word("counter-shop-room"),
-        ["room", speaker.word("counter-shop-room-named")],
+        ("room", speaker.word("counter-shop-room-named")),
         before.room_temperature,
         |item, celsius| {
             item.room_temperature = celsius;
         },
     );
-    let names = [
+    let names = (
         "refrigerator",
         speaker.word("counter-shop-refrigerator-named"),
-    ];
+    );
     celsius_ui(
         ui,
         sheet,
@@ -131,13 +129,13 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
         ui,
         sheet,
         speaker.word("counter-shop-ice-temperature"),
-        ["ice", speaker.word("counter-shop-ice-temperature-named")],
+        ("ice", speaker.word("counter-shop-ice-temperature-named")),
         before.ice_temperature,
         |item, celsius| {
             item.ice_temperature = celsius;
         },
     );
-    let names = ["hot", speaker.word("counter-shop-hot-named")];
+    let names = ("hot", speaker.word("counter-shop-hot-named"));
     celsius_ui(
         ui,
         sheet,
@@ -156,14 +154,14 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
     window_ui(
         ui,
         sheet,
-        "hot",
+        ["hot-from", "hot-to"],
         words,
         before.hot_window,
         |item, window| {
             item.hot_window = window;
         },
     );
-    let names = ["iced", speaker.word("counter-shop-iced-named")];
+    let names = ("iced", speaker.word("counter-shop-iced-named"));
     celsius_ui(
         ui,
         sheet,
@@ -182,7 +180,7 @@ fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settin
     window_ui(
         ui,
         sheet,
-        "iced",
+        ["iced-from", "iced-to"],
         words,
         before.iced_window,
         |item, window| {
@@ -195,12 +193,12 @@ fn celsius_ui(
     ui: &mut Ui,
     sheet: &mut Sheet<'_, Settings>,
     words: &str,
-    [field, name]: [&str; 2],
+    (field, name): (&'static str, &str),
     value: f64,
     put: impl FnOnce(&mut Settings, f64),
 ) {
     sheet.row(ui, words, |sheet, ui| {
-        sheet.required_in(ui, EntrySpot::number(field, name), "°C", value, put);
+        sheet.required(ui, &Entry::number(field, name).metric("°C"), value, put);
     });
 }
 
@@ -208,27 +206,24 @@ fn celsius_ui(
 fn window_ui(
     ui: &mut Ui,
     sheet: &mut Sheet<'_, Settings>,
-    kind: &str,
+    [from_field, to_field]: [&'static str; 2],
     [words, coolest, hottest]: [&str; 3],
     window: TemperatureWindow,
     put: impl Fn(&mut Settings, TemperatureWindow),
 ) {
     let until = words::speaker(ui.ctx()).word("counter-shop-window-to");
     sheet.row(ui, words, |sheet, ui| {
-        let field = format!("{kind} from");
-        sheet.required_in(
+        sheet.required(
             ui,
-            EntrySpot::number(&field, coolest),
-            "°C",
+            &Entry::number(from_field, coolest).metric("°C"),
             window.from,
             |item, from| {
                 put(item, TemperatureWindow { from, ..window });
             },
         );
         quiet_ui(ui, until);
-        let field = format!("{kind} to");
-        let spot = EntrySpot::number(&field, hottest);
-        sheet.required_in(ui, spot, "°C", window.to, |item, to| {
+        let spot = Entry::number(to_field, hottest);
+        sheet.required(ui, &spot.metric("°C"), window.to, |item, to| {
             put(item, TemperatureWindow { to, ..window });
         });
     });
@@ -238,20 +233,20 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     section_ui(ui, speaker.word("counter-shop-ice"));
     sheet.row(ui, speaker.word("counter-shop-ice-density"), |sheet, ui| {
-        let spot = EntrySpot::number(
-            "ice density",
+        let spot = Entry::number(
+            "ice-density",
             speaker.word("counter-shop-ice-density-named"),
         );
-        sheet.required(ui, spot, before.ice_bulk_density, |item, density| {
+        sheet.required(ui, &spot, before.ice_bulk_density, |item, density| {
             item.ice_bulk_density = density;
         });
         quiet_ui(ui, speaker.word("counter-shop-ice-density-unit"));
     });
     sheet.row(ui, speaker.word("counter-shop-ice-melts"), |sheet, ui| {
-        let spot = EntrySpot::number("melt", speaker.word("counter-shop-ice-melts-named"))
+        let spot = Entry::number("melt", speaker.word("counter-shop-ice-melts-named"))
             .width(76.0)
             .hint(speaker.word("counter-shop-assumed"));
-        sheet.number(ui, spot, before.ice_melt_rate, |item, rate| {
+        sheet.number(ui, &spot, before.ice_melt_rate, |item, rate| {
             item.ice_melt_rate = rate;
         });
         quiet_ui(ui, speaker.word("counter-shop-ice-melts-unit"));
@@ -264,15 +259,15 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
     section_ui(ui, speaker.word("counter-shop-instruments"));
     let instruments = before.instruments;
     let mut row = |words: &str,
-                   names: [&str; 2],
+                   names: (&'static str, &str),
                    value,
                    unit: &str,
                    put: fn(&mut Instruments, Option<f64>)| {
         sheet.row(ui, words, |sheet, ui| {
-            let spot = EntrySpot::number(names[0], names[1])
+            let spot = Entry::number(names.0, names.1)
                 .width(76.0)
                 .hint(speaker.word("counter-shop-assumed"));
-            sheet.number(ui, spot, value, |item: &mut Settings, number| {
+            sheet.number(ui, &spot, value, |item: &mut Settings, number| {
                 put(&mut item.instruments, number);
             });
             quiet_ui(ui, unit);
@@ -280,24 +275,24 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
     };
     row(
         speaker.word("counter-shop-scale"),
-        ["scale", speaker.word("counter-shop-scale-named")],
+        ("scale", speaker.word("counter-shop-scale-named")),
         instruments.scale_grams,
         speaker.word("counter-shop-scale-unit"),
         |instruments, grams| instruments.scale_grams = grams,
     );
     row(
         speaker.word("counter-shop-thermometer"),
-        [
+        (
             "thermometer",
             speaker.word("counter-shop-thermometer-named"),
-        ],
+        ),
         instruments.thermometer_kelvin,
         speaker.word("counter-shop-thermometer-unit"),
         |instruments, kelvin| instruments.thermometer_kelvin = kelvin,
     );
     row(
         speaker.word("counter-shop-marks"),
-        ["jug", speaker.word("counter-shop-marks-named")],
+        ("jug", speaker.word("counter-shop-marks-named")),
         instruments.jug_percent,
         speaker.word("counter-shop-marks-unit"),
         |instruments, percent| instruments.jug_percent = percent,

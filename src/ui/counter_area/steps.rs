@@ -2,18 +2,19 @@
 
 use egui::{Label, RichText, Ui};
 
-use super::Counter;
-use super::entry_sheet::{
-    EntrySpot, Sheet, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui,
-};
+use super::item::Counter;
 use crate::balance::noticeable_step;
 use crate::balance::published::noticeable::{self, NoticeableStep};
 use crate::book::{Axis, Settings, StepSetting};
+use crate::edit::{FieldName, Which};
 use crate::quantity::{DisplayUnits, ShownUnit};
 use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{
+    Entry, Sheet, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui,
+};
 use crate::ui::words::{self, quiet_ui};
 
 /// Widths of the axis, a number, and the unit, in points.
@@ -151,8 +152,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
     let own = before.steps.iter().find(|step| step.axis == *axis);
     let first = first_step(before, axis);
     let speaker = words::speaker(ui.ctx()).in_units(sheet.units);
-    // The names of its fields, whatever the language.
-    let key = axis.word();
+    let field = |name| FieldName::of(name, Which::Axis(axis.clone()));
     let word = speaker.axis(axis);
     let unit = floor_unit(sheet.units, axis);
     ui.horizontal(|ui| {
@@ -171,10 +171,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         number_ui(
             ui,
             sheet,
-            [
-                &format!("{key} part"),
+            (
+                field("step-part"),
                 &say!(speaker, "counter-step-part-named", axis: &word),
-            ],
+            ),
             own.map(|own| 100.0 * own.fraction),
             100.0 * first.fraction,
             {
@@ -185,10 +185,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         number_ui(
             ui,
             sheet,
-            [
-                &format!("{key} floor"),
+            (
+                field("step-floor"),
                 &say!(speaker, "counter-step-floor-named", axis: &word),
-            ],
+            ),
             own.map(|own| own.floor),
             first.floor,
             {
@@ -200,10 +200,10 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
         number_ui(
             ui,
             sheet,
-            [
-                &format!("{key} weight"),
+            (
+                field("step-weight"),
                 &say!(speaker, "counter-step-weight-named", axis: &word),
-            ],
+            ),
             own.map(|own| own.weight),
             first.weight,
             {
@@ -212,7 +212,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             },
         );
         if own.is_some() && link_ui(ui, speaker.word("counter-step-reset")).clicked() {
-            sheet.change(&format!("step {key}"), |item| {
+            sheet.change(field("step-part"), |item| {
                 item.steps.retain(|step| step.axis != *axis);
             });
         }
@@ -239,14 +239,14 @@ fn own_step<'settings>(
 fn number_ui(
     ui: &mut Ui,
     sheet: &mut Sheet<'_, Settings>,
-    [field, name]: [&str; 2],
+    (field, name): (FieldName, &str),
     own: Option<f64>,
     default: f64,
     put: impl FnOnce(&mut Settings, f64),
 ) {
     let hint = plain(default);
-    let spot = EntrySpot::number(field, name).width(NUMBER).hint(&hint);
-    sheet.number(ui, spot, own, |item, value| {
+    let spot = Entry::number(field, name).width(NUMBER).hint(&hint);
+    sheet.number(ui, &spot, own, |item, value| {
         // An emptied field takes the default again; the two beside it stay.
         put(item, value.unwrap_or(default));
     });

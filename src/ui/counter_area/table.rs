@@ -4,8 +4,8 @@ use std::cmp::Ordering;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use super::item::{Counter, CounterItem, Kind};
 use super::uses::{Uses, UsesOfBook};
-use super::{Counter, CounterItem, Kind};
 use crate::balance::Component;
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,

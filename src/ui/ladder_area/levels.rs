@@ -1,9 +1,9 @@
 //! The names of the shop's levels of sugar and ice, and what they mean.
 
-use egui::{Align, RichText, Sense, Ui, vec2};
+use egui::{RichText, Ui, vec2};
 
 use crate::book::{Level, NamedLevel, Settings};
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::{parse_up_to, show_compact, show_editable};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -23,7 +23,7 @@ const MOST: usize = 12;
 
 /// Which list of the settings.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub(in crate::ui) enum Kind {
+enum Kind {
     /// Of the added sweetness.
     Sugar,
     /// Of the ice.
@@ -31,12 +31,29 @@ pub(in crate::ui) enum Kind {
 }
 
 impl Kind {
-    /// What it is called in the names of fields and messages.
+    /// What it is called in messages.
     fn key(self) -> &'static str {
         match self {
             Self::Sugar => "sugar",
             Self::Ice => "ice",
         }
+    }
+
+    /// The field of the name of a level, from 0.
+    fn name(self, at: usize) -> Focus {
+        Focus::Level(match self {
+            Self::Sugar => FieldName::sugar_level(at),
+            Self::Ice => FieldName::ice_level(at),
+        })
+    }
+
+    /// The field of its percentage.
+    fn percent(self, at: usize) -> Focus {
+        let name = match self {
+            Self::Sugar => "sugar-percent",
+            Self::Ice => "ice-percent",
+        };
+        Focus::Level(FieldName::at(name, at))
     }
 
     /// The levels with the names that are read: a change of one keeps all of them.
@@ -60,16 +77,6 @@ impl Kind {
         }
         settings
     }
-}
-
-/// The place of a level in its list, by its number from 0, in the keys of its fields.
-fn place_of(kind: Kind, at: usize) -> String {
-    format!("{}-{}", kind.key(), at + 1)
-}
-
-/// The name of the field of the name of a level.
-pub(super) fn name_key(kind: Kind, at: usize) -> String {
-    format!("field level-name-{}", place_of(kind, at))
 }
 
 /// The lists, folded away until they are wanted.
@@ -115,33 +122,31 @@ fn list_ui(
     let levels = kind.of(settings, speaker);
     subheading_ui(ui, &say!(speaker, "variations-names-of", kind: kind.key()));
     let mut wanted = levels.clone();
-    let mut focus = format!("levels-{}", kind.key());
+    // Another level is the last of them; what is taken away comes back where it was.
+    let mut focus = kind.name(levels.len());
     for (index, level) in levels.iter().enumerate() {
-        let (place, number) = (place_of(kind, index), (index + 1).to_string());
+        let number = (index + 1).to_string();
         ui.horizontal(|ui| {
-            let key = name_key(kind, index);
+            let key = kind.name(index);
             let name = say!(speaker, "variations-level-name", kind: kind.key(), number: &number);
-            let (rect, _) = ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
             let field = Field::new(key.clone(), &name, &level.name).underlined();
-            let outcome = field.show(ui, rect, &mut view.drafts, actions);
-            if let Some(name) =
-                outcome.read(&key, &mut view.drafts, |text| read_name(speaker, text))
-            {
+            let size = vec2(NAME, grid::TARGET);
+            let outcome = field.show_in(ui, size, &mut view.drafts, actions);
+            if let Some(name) = outcome.read(&mut view.drafts, |text| read_name(speaker, text)) {
                 wanted[index].name = name;
                 focus = key;
             }
-            let key = format!("field level-percent-{place}");
+            let key = kind.percent(index);
             let name = say!(speaker, "variations-level-percent", kind: kind.key(), number: &number);
-            let (rect, _) = ui.allocate_exact_size(vec2(PERCENT, grid::TARGET), Sense::hover());
-            let field =
-                Field::new(key.clone(), &name, show_editable(level.percent, 4)).underlined();
-            let field = Field {
-                align: Align::Max,
-                ..field
-            };
-            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            let shown = show_editable(level.percent, 4);
+            let outcome = Field::number(key.clone(), &name, shown).show_in(
+                ui,
+                vec2(PERCENT, grid::TARGET),
+                &mut view.drafts,
+                actions,
+            );
             let read = |text: &str| read_percent(speaker, text);
-            if let Some(percent) = outcome.read(&key, &mut view.drafts, read) {
+            if let Some(percent) = outcome.read(&mut view.drafts, read) {
                 wanted[index].percent = percent;
                 focus = key;
             }
@@ -149,11 +154,12 @@ fn list_ui(
             let name = say!(speaker, "variations-level-remove", kind: kind.key(), number: &number);
             if levels.len() > 1 && icons::icon_button(ui, Icon::Delete, &name, &name).clicked() {
                 wanted.remove(index);
+                focus = kind.name(index);
                 view.drafts.clear();
             }
         });
-        for part in ["name", "percent"] {
-            draft_error_ui(ui, &view.drafts, &format!("field level-{part}-{place}"));
+        for key in [kind.name(index), kind.percent(index)] {
+            draft_error_ui(ui, &view.drafts, &key);
         }
     }
     let add = say!(speaker, "variations-level-add", kind: kind.key());

@@ -1,5 +1,6 @@
 //! Variations of one drink that taste like it: less sugar, another size, hot or iced, less ice.
 
+mod kept;
 mod levels;
 mod model;
 mod rungs;
@@ -8,16 +9,15 @@ mod sizes;
 use egui::{RichText, Ui};
 
 use super::Screen;
-use super::area::{Area, Navigation};
+use super::area::Navigation;
 use super::area_of_work::{AreaOfWork, Desk};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use crate::edit::Focus;
 use crate::quantity::name_as_shown;
 use crate::say::say;
-use crate::swap::{Adapted, Ladder};
+use crate::swap::Ladder;
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
-
-use levels::Kind;
 
 /// From this width of the sheet on there are two columns, in points.
 const TWO_COLUMNS: f32 = 250.0 * grid::STEP;
@@ -46,24 +46,16 @@ impl AreaOfWork for LadderState {
     }
 
     fn go(&mut self, to: &Navigation) {
-        self.levels_open |= matches!(to, Navigation::SugarLevel(_) | Navigation::IceLevel(_));
+        self.levels_open |= matches!(to, Navigation::Levels);
+    }
+
+    fn open(&mut self, focus: &Focus) {
+        self.levels_open |= matches!(focus, Focus::Level(_));
     }
 
     fn forget_book(&mut self) {
         *self = Self::default();
     }
-}
-
-/// Shows the name of a level of sugar, from 0.
-pub(super) fn show_sugar_level(view: &mut ViewState, at: usize) {
-    view.go(Area::Variations, Navigation::SugarLevel(at));
-    view.focus_wanted = Some(levels::name_key(Kind::Sugar, at));
-}
-
-/// Shows the name of a level of ice, from 0.
-pub(super) fn show_ice_level(view: &mut ViewState, at: usize) {
-    view.go(Area::Variations, Navigation::IceLevel(at));
-    view.focus_wanted = Some(levels::name_key(Kind::Ice, at));
 }
 
 /// What was looked for in the background for this area.
@@ -137,39 +129,4 @@ fn ladder_area_ui(
         sizes::sizes_ui(ui, screen, &looks.variations, view, actions);
     }
     ui.add_space(grid::APART);
-}
-
-/// A paragraph.
-fn words_ui(ui: &mut Ui, words: impl Into<String>, colour: egui::Color32) {
-    ui.add(egui::Label::new(RichText::new(words).color(colour)).wrap());
-}
-
-/// A name in a room of its own, so that what stands behind it is aligned.
-fn name_ui(ui: &mut Ui, name: &str, room: f32) {
-    let size = egui::vec2(room, grid::TARGET);
-    let layout = egui::Layout::left_to_right(egui::Align::Center);
-    ui.allocate_ui_with_layout(size, layout, |ui| {
-        ui.set_min_size(size);
-        let palette = theme::palette(ui.visuals());
-        let name = RichText::new(name).font(TypeStyle::Strong.font_id());
-        ui.add(egui::Label::new(name.color(palette.text_strong)).truncate());
-    });
-}
-
-/// Keeps a drink as a new version, and shows it.
-fn keep(
-    screen: &Screen<'_>,
-    drink: &Adapted,
-    wanted: &str,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
-    let name = super::swap_area::version_name(screen.recipe, wanted);
-    let (edit, id) = drink.accept(screen.recipe, screen.shown.version.as_ref(), &name);
-    actions.push(Action::edit(edit, format!("recipe {}", screen.recipe.id)));
-    view.show(Shown {
-        recipe: screen.recipe.id.clone(),
-        version: Some(id),
-    });
-    view.area = Area::Recipe;
 }

@@ -2,7 +2,8 @@
 
 use egui::{Color32, Rect, RichText, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-use super::{keep, model, name_ui, words_ui};
+use super::kept::{keep, name_ui};
+use super::model;
 use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::say::{Speaker, say};
@@ -15,7 +16,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
-use crate::ui::words::heading_ui;
+use crate::ui::words::{heading_ui, paragraph_ui};
 use crate::workbench::{Action, Look};
 
 /// Room for the name of a level, in points.
@@ -45,12 +46,12 @@ pub(super) fn rungs_ui(
     for reason in &ladder.reasons {
         let reason = speaker.no_levels(reason);
         let words = say!(speaker, "variations-no-levels", reason: reason);
-        words_ui(ui, words, palette.caution);
+        paragraph_ui(ui, words, palette.caution);
     }
     if ladder.rungs.is_empty() {
         return;
     }
-    words_ui(ui, model::floor_words(speaker, ladder), palette.text_normal);
+    paragraph_ui(ui, model::floor_words(speaker, ladder), palette.text_normal);
     legend_ui(ui, speaker);
     ui.add_space(grid::NEAR);
     for rung in &ladder.rungs {
@@ -140,7 +141,7 @@ fn rung_ui(
             ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
             let reason = speaker.unadaptable(reason);
             let words = say!(speaker, "variations-not-possible", reason: reason);
-            words_ui(ui, words, palette.caution);
+            paragraph_ui(ui, words, palette.caution);
             return;
         }
     };
@@ -163,7 +164,7 @@ fn rung_ui(
         }
     });
     ui.indent(("rung", level), |ui| {
-        words_ui(ui, model::amounts(screen, drink), palette.text_strong);
+        paragraph_ui(ui, model::amounts(screen, drink), palette.text_strong);
         let reached = drink.balance.figures.complete(Measurand::Sweetness);
         let sweetness = match reached {
             Some(sweetness) => speaker.number(sweetness, 1),

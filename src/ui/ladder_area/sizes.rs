@@ -2,7 +2,8 @@
 
 use egui::{RichText, Ui};
 
-use super::{keep, model, name_ui, words_ui};
+use super::kept::{keep, name_ui};
+use super::model;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
@@ -11,7 +12,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
-use crate::ui::words::{heading_ui, subheading_ui};
+use crate::ui::words::{heading_ui, paragraph_ui, subheading_ui};
 use crate::workbench::{Action, Look, Variation, VariationKind};
 
 /// The message of a heading, and what stands under it.
@@ -114,7 +115,7 @@ fn variation_ui(
             ui.indent(("variation", &title), |ui| {
                 let reason = speaker.unadaptable(reason);
                 let words = say!(speaker, "variations-not-possible", reason: reason);
-                words_ui(ui, words, palette.caution);
+                paragraph_ui(ui, words, palette.caution);
             });
             return;
         }
@@ -133,7 +134,7 @@ fn variation_ui(
         }
     });
     ui.indent(("variation", &title), |ui| {
-        words_ui(ui, model::amounts(screen, drink), palette.text_strong);
+        paragraph_ui(ui, model::amounts(screen, drink), palette.text_strong);
         let small = RichText::new(speaker.adapted(drink)).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });

@@ -2,10 +2,9 @@
 
 use egui::{Rect, Response, Ui};
 
-use super::lines::{amount_focus, row_focus};
-use super::model::LineRow;
-use super::row::Neighbours;
-use crate::book::{Change, LineId};
+use super::model::{LineRow, Neighbours};
+use crate::book::Change;
+use crate::edit::LineField;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
@@ -23,7 +22,7 @@ pub(super) fn amount_ui(
     actions: &mut Vec<Action>,
 ) -> Response {
     let line = row.line;
-    let key = amount_focus(&screen.recipe.id, &line.id);
+    let key = screen.field_of(&line.id, LineField::Amount);
     if ui.memory(|memory| memory.has_focus(Field::id(&key))) {
         arrows(ui, screen, neighbours, view);
     }
@@ -33,12 +32,12 @@ pub(super) fn amount_ui(
         .underlined()
         .show(ui, rect, &mut view.drafts, actions);
     let read = |text: &str| speaker.read_amount(text, row.ingredient, Some(&line.amount));
-    if let Some(amount) = outcome.read(&key, &mut view.drafts, read) {
+    if let Some(amount) = outcome.read(&mut view.drafts, read) {
         let change = Change::Amount(line.id.clone(), amount);
-        actions.push(Action::edit(screen.shown.change(change), &key));
+        actions.push(Action::edit(screen.shown.change(change), key));
     }
     if outcome.entered || outcome.escaped {
-        view.focus_wanted = Some(row_focus(&screen.recipe.id, &line.id));
+        view.focus_wanted = Some(screen.row(&line.id));
         ui.ctx().request_repaint();
     }
     outcome.response
@@ -54,16 +53,14 @@ fn arrows(ui: &Ui, screen: &Screen<'_>, neighbours: &Neighbours, view: &mut View
             && let Some(neighbour) = neighbour
         {
             let has_amount = screen.balance.resolved.line(neighbour).is_some();
-            let wanted = if has_amount { amount_focus } else { row_focus };
-            view.focus_wanted = Some(wanted(&screen.recipe.id, neighbour));
+            view.focus_wanted = Some(if has_amount {
+                screen.field_of(neighbour, LineField::Amount)
+            } else {
+                screen.row(neighbour)
+            });
             ui.ctx().request_repaint();
         }
     }
-}
-
-/// The name of the field of a line's temperature.
-pub(super) fn temperature_key(screen: &Screen<'_>, line: &LineId) -> String {
-    format!("field temperature {}/{line}", screen.recipe.id)
 }
 
 /// The temperature; empty takes that of the ingredient, which stands there as a hint.
@@ -76,7 +73,7 @@ pub(super) fn temperature_ui(
     actions: &mut Vec<Action>,
 ) {
     let unit = screen.speaker.units.of("°C");
-    let key = temperature_key(screen, &row.line.id);
+    let key = screen.field_of(&row.line.id, LineField::Temperature);
     let speaker = screen.speaker;
     let name = say!(speaker, "recipe-sheet-temperature-of", ingredient: row.name());
     let hint = row
@@ -98,8 +95,8 @@ pub(super) fn temperature_ui(
         unit.read_optional(text)
             .map_err(|error| speaker.number_error(&error))
     };
-    if let Some(celsius) = outcome.read(&key, &mut view.drafts, read) {
+    if let Some(celsius) = outcome.read(&mut view.drafts, read) {
         let change = Change::Temperature(row.line.id.clone(), celsius);
-        actions.push(Action::edit(screen.shown.change(change), &key));
+        actions.push(Action::edit(screen.shown.change(change), key));
     }
 }

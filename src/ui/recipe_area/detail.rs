@@ -2,11 +2,12 @@
 
 use egui::{Button, Label, RichText, Sense, Ui, vec2};
 
-use super::heading::word_menu_ui;
+use super::amount_cell;
+use super::line_command::line_command;
 use super::model::{self, LineRow};
 use super::row::Columns;
-use super::{amount_cell, line_command};
-use crate::book::{Carried, Change, Form, ItemId, Line, Role, Stage};
+use crate::book::{Carried, Change, Form, IngredientId, ItemId, Line, Role, Stage};
+use crate::edit::{Focus, LineField};
 use crate::quantity::{name_as_shown, parse_in_unit};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -15,6 +16,7 @@ use crate::ui::commands::UiCommand;
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::quiet_ui;
 use crate::workbench::Action;
 
@@ -66,34 +68,24 @@ pub(super) fn detail_ui(
 /// Role and stage.
 fn part_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>, actions: &mut Vec<Action>) {
     let (line, speaker) = (row.line, screen.speaker);
-    let focus = super::lines::row_focus(&screen.recipe.id, &line.id);
     quiet_ui(ui, speaker.word("recipe-sheet-as"));
     let name = speaker.word("recipe-sheet-role");
-    word_menu_ui(ui, name, speaker.role(line.role), |ui| {
-        for role in Role::ALL {
-            if ui
-                .add(Button::selectable(role == line.role, speaker.role(role)))
-                .clicked()
-            {
-                let change = Change::Role(line.id.clone(), role);
-                actions.push(Action::edit(screen.shown.change(change), &focus));
-            }
+    let focus = screen.field_of(&line.id, LineField::Role);
+    word_menu_ui(ui, &focus, name, speaker.role(line.role), |ui| {
+        let word = |role: &Role| speaker.role(*role).to_owned();
+        if let Some(role) = choice_ui(ui, Role::ALL, &line.role, word) {
+            let change = Change::Role(line.id.clone(), role);
+            actions.push(Action::edit(screen.shown.change(change), focus.clone()));
         }
     });
     quiet_ui(ui, speaker.word("recipe-sheet-in-the-drink"));
     let name = speaker.word("recipe-sheet-stage");
-    word_menu_ui(ui, name, speaker.stage(line.stage), |ui| {
-        for stage in Stage::ALL {
-            if ui
-                .add(Button::selectable(
-                    stage == line.stage,
-                    speaker.stage(stage),
-                ))
-                .clicked()
-            {
-                let change = Change::Stage(line.id.clone(), stage);
-                actions.push(Action::edit(screen.shown.change(change), &focus));
-            }
+    let focus = screen.field_of(&line.id, LineField::Stage);
+    word_menu_ui(ui, &focus, name, speaker.stage(line.stage), |ui| {
+        let word = |stage: &Stage| speaker.stage(*stage).to_owned();
+        if let Some(stage) = choice_ui(ui, Stage::ALL, &line.stage, word) {
+            let change = Change::Stage(line.id.clone(), stage);
+            actions.push(Action::edit(screen.shown.change(change), focus.clone()));
         }
     });
 }
@@ -128,15 +120,11 @@ fn carried_ui(
     actions: &mut Vec<Action>,
 ) {
     let (line, speaker) = (row.line, screen.speaker);
-    let key = format!("field carried {}/{}", screen.recipe.id, line.id);
+    let key = screen.field_of(&line.id, LineField::Carried);
     let carried = line.carried.as_ref();
-    let put = |carried: Option<Carried>| {
-        Action::edit(
-            screen
-                .shown
-                .change(Change::Carried(line.id.clone(), carried)),
-            &key,
-        )
+    let put = |carried: Option<Carried>, focus: &Focus| {
+        let change = Change::Carried(line.id.clone(), carried);
+        Action::edit(screen.shown.change(change), focus.clone())
     };
     let nothing = speaker.word("recipe-sheet-brings-nothing");
     let name = carried.map_or_else(
@@ -147,51 +135,42 @@ fn carried_ui(
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         quiet_ui(ui, speaker.word("recipe-sheet-brings"));
         if let Some(carried) = carried {
-            let (rect, _) = ui.allocate_exact_size(vec2(48.0, grid::TARGET), Sense::hover());
             let shown = crate::quantity::show_count(carried.grams);
             let name = speaker.word("recipe-sheet-grams-along");
-            let field = Field {
-                align: egui::Align::Max,
-                ..Field::new(key.clone(), name, shown).underlined()
-            };
-            let outcome = field.show(ui, rect, &mut view.drafts, actions);
+            let outcome = Field::number(key.clone(), name, shown).show_in(
+                ui,
+                vec2(48.0, grid::TARGET),
+                &mut view.drafts,
+                actions,
+            );
             let read = |text: &str| not_negative(speaker, text);
-            if let Some(grams) = outcome.read(&key, &mut view.drafts, read) {
-                actions.push(put(Some(Carried {
+            if let Some(grams) = outcome.read(&mut view.drafts, read) {
+                let along = Carried {
                     ingredient: carried.ingredient.clone(),
                     grams,
-                })));
+                };
+                actions.push(put(Some(along), &key));
             }
             quiet_ui(ui, speaker.word("recipe-sheet-grams-of"));
         }
         let menu = speaker.word("recipe-sheet-comes-along");
-        word_menu_ui(ui, menu, &name, |ui| {
-            if ui
-                .add(Button::selectable(carried.is_none(), nothing))
-                .clicked()
-            {
-                actions.push(put(None));
-            }
-            for syrup in screen
-                .book
-                .ingredients
-                .iter()
-                .filter(|ingredient| ingredient.form == Form::Syrup)
-            {
-                let chosen = carried.is_some_and(|carried| carried.ingredient == syrup.id);
-                if ui
-                    .add(Button::selectable(
-                        chosen,
-                        name_as_shown(&syrup.name).as_ref(),
-                    ))
-                    .clicked()
-                {
-                    let grams = carried.map_or(FIRST_CARRIED, |carried| carried.grams);
-                    actions.push(put(Some(Carried {
-                        ingredient: syrup.id.clone(),
-                        grams,
-                    })));
-                }
+        let syrups = screen.book.ingredients.iter();
+        let syrups = syrups.filter(|ingredient| ingredient.form == Form::Syrup);
+        let all = std::iter::once(None).chain(syrups.map(|syrup| Some(syrup.id.clone())));
+        let word = |id: &Option<IngredientId>| {
+            let syrup = id.as_ref().and_then(|id| screen.book.ingredient(id));
+            syrup.map_or_else(
+                || nothing.to_owned(),
+                |syrup| name_as_shown(&syrup.name).into_owned(),
+            )
+        };
+        let focus = screen.field_of(&line.id, LineField::CarriedIngredient);
+        word_menu_ui(ui, &focus, menu, &name, |ui| {
+            let chosen = carried.map(|carried| carried.ingredient.clone());
+            if let Some(taken) = choice_ui(ui, all, &chosen, word) {
+                let grams = carried.map_or(FIRST_CARRIED, |carried| carried.grams);
+                let along = taken.map(|ingredient| Carried { ingredient, grams });
+                actions.push(put(along, &focus));
             }
         });
     });
@@ -221,7 +200,7 @@ fn note_ui(
         return;
     }
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-    let key = format!("field note {}/{}", screen.recipe.id, row.line.id);
+    let key = screen.field_of(&row.line.id, LineField::Note);
     let speaker = screen.speaker;
     let name = say!(speaker, "recipe-sheet-note-on", ingredient: row.name());
     let field = Field::new(key.clone(), &name, &row.line.note)
@@ -232,7 +211,7 @@ fn note_ui(
     if let Some(note) = outcome.changed {
         actions.push(Action::edit(
             screen.shown.change(Change::Note(row.line.id.clone(), note)),
-            &key,
+            key,
         ));
     }
 }

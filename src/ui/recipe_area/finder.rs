@@ -1,15 +1,17 @@
 //! Finding an ingredient while typing: to add a line, or to put another ingredient into one.
 
-use egui::{Key, Popup, PopupCloseBehavior, Response, RichText, ScrollArea, Ui};
+use egui::{Key, Popup, PopupCloseBehavior, Response, RichText, Ui};
 
 use super::found::{choice_ui, choices};
+use super::line_command::line_command;
 use crate::book::{Change, Entry, Ingredient, Line, LineId, Resolved, Role};
-use crate::edit::Edit;
+use crate::edit::{Edit, LineField};
 use crate::swap::add_line_for;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::pick_list::PickList;
 use crate::workbench::Action;
 
 /// What is done with the ingredient that is found.
@@ -25,9 +27,7 @@ enum Purpose {
 #[derive(Clone, Debug, Default)]
 pub(super) struct FinderState {
     purpose: Option<Purpose>,
-    text: String,
-    chosen: usize,
-    just_opened: bool,
+    list: PickList,
 }
 
 impl FinderState {
@@ -44,9 +44,9 @@ impl FinderState {
     fn open(&mut self, purpose: Purpose) {
         *self = Self {
             purpose: Some(purpose),
-            just_opened: true,
             ..Self::default()
         };
+        self.list.open();
     }
 
     /// Closes it.
@@ -83,7 +83,7 @@ pub(super) fn finder_ui(
         .close_behavior(PopupCloseBehavior::CloseOnClickOutside)
         .width(380.0)
         .show(|ui| list_ui(ui, screen, finder, view, actions));
-    if !open && !finder.just_opened {
+    if !open && !finder.list.is_opening() {
         finder.close();
     }
 }
@@ -103,57 +103,25 @@ fn list_ui(
             return;
         }
     }
-    let found = choices(screen.book, &finder.text, current);
-    let step = ui.input(|input| {
-        i32::from(input.key_pressed(Key::ArrowDown)) - i32::from(input.key_pressed(Key::ArrowUp))
-    });
-    let last = found.len().saturating_sub(1);
-    finder.chosen = match step {
-        1.. => (finder.chosen + 1).min(last),
-        0 => finder.chosen.min(last),
-        _ => finder.chosen.saturating_sub(1),
-    };
+    let found = choices(screen.book, &finder.list.text, current);
+    finder.list.walk(ui, found.len());
     let speaker = screen.speaker;
-    let field = egui::TextEdit::singleline(&mut finder.text)
-        .id(egui::Id::unique("find an ingredient"))
-        .hint_text(speaker.word("recipe-sheet-find-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui
-        .add(field)
-        .accessible_name(speaker.word("recipe-sheet-find"));
-    // The first pass only measures the list, so the wish stands until the field has the keyboard.
-    if response.has_focus() {
-        finder.just_opened = false;
-    } else if finder.just_opened {
-        response.request_focus();
-        ui.ctx().request_repaint();
-    }
-    if response.changed() {
-        finder.chosen = 0;
-    }
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let mut taken = found.get(finder.chosen).filter(|_| entered);
-    ScrollArea::vertical()
-        .max_height(LIST)
-        // The sheet is as low as its list was before: more rows than then get their room at once.
-        .min_scrolled_height(LIST)
-        .auto_shrink([false, true])
-        .show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, choice) in found.iter().enumerate() {
-                let chosen = at == finder.chosen;
-                let response = choice_ui(ui, speaker, choice, chosen, current);
-                if chosen && step != 0 {
-                    response.scroll_to_me(None);
-                }
-                if response.clicked() {
-                    taken = Some(choice);
-                }
-            }
-            if found.is_empty() {
-                ui.label(speaker.word("recipe-sheet-find-none"));
-            }
+    let field = finder.list.field_ui(
+        ui,
+        "find-an-ingredient",
+        speaker.word("recipe-sheet-find"),
+        speaker.word("recipe-sheet-find-hint"),
+    );
+    let entered = finder.list.entered(ui, &field);
+    let clicked = finder
+        .list
+        .rows_ui(ui, LIST, found.len(), grid::TARGET, |ui, at, is_chosen| {
+            choice_ui(ui, speaker, &found[at], is_chosen, current)
         });
+    if found.is_empty() {
+        ui.label(speaker.word("recipe-sheet-find-none"));
+    }
+    let taken = entered.or(clicked).and_then(|at| found.get(at));
     if let Some(choice) = taken {
         take(
             screen,
@@ -206,7 +174,7 @@ fn replace_words_ui(
             .clicked()
         {
             finder.close();
-            super::line_command(UiCommand::SwapLine, screen, view, actions);
+            line_command(UiCommand::SwapLine, screen, view, actions);
         }
     });
 }
@@ -223,11 +191,10 @@ fn take(
     finder.close();
     let is_new = screen.book.ingredient(&ingredient.id).is_none();
     let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
-    let recipe = &screen.recipe.id;
     let resolved = &screen.balance.resolved;
     let (change, focus) = match purpose {
         Some(Purpose::Replace(line)) => {
-            let focus = super::lines::row_focus(recipe, &line);
+            let focus = screen.row(&line);
             view.focus_wanted = Some(focus.clone());
             let stands_there = |line: &Line| line.ingredient == ingredient.id;
             if resolved.line(&line).is_some_and(stands_there) {
@@ -240,9 +207,9 @@ fn take(
             let after = after.or_else(|| resolved.entries.last().map(|entry| entry.id().clone()));
             let line = new_line(screen, ingredient, resolved);
             let id = line.id.clone();
-            view.focus_wanted = Some(super::lines::amount_focus(recipe, &id));
+            view.focus_wanted = Some(screen.field_of(&id, LineField::Amount));
             view.line_in_hand = Some(id.clone());
-            let focus = super::lines::row_focus(recipe, &id);
+            let focus = screen.row(&id);
             (Change::Add(after, Entry::Line(line)), focus)
         }
         None => return,

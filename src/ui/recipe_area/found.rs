@@ -3,14 +3,14 @@
 
 use std::collections::HashSet;
 
-use egui::{Align, Layout, Response, RichText, Sense, Ui, vec2};
+use egui::{Align, Layout, Response, RichText, Ui};
 
 use crate::book::{Book, Evidence, Ingredient, IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::counter_area;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::role_colour;
+use crate::ui::widgets::pick_list;
 use crate::workbench::published_ingredients;
 
 /// Most ingredients of the book that are listed; whoever does not find it types another letter.
@@ -173,34 +173,13 @@ fn row_ui(
     words: &str,
     contents: impl FnOnce(&mut Ui, &theme::Palette),
 ) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Button, true, chosen, words));
-    if ui.is_rect_visible(rect) {
-        let corner = egui::CornerRadius::same(grid::CORNER);
-        if chosen {
-            ui.painter().rect_filled(rect, corner, palette.selection);
-        } else if response.hovered() {
-            ui.painter().rect_filled(rect, corner, palette.hover);
-        }
-        if let Some(role) = role {
-            let mark = egui::Rect::from_min_size(
-                rect.min + vec2(4.0, 7.0),
-                vec2(4.0, rect.height() - 14.0),
-            );
-            ui.painter()
-                .rect_filled(mark, 2.0, role_colour(palette, role));
-        }
-        let inner = rect
-            .with_min_x(rect.left() + 16.0)
-            .with_max_x(rect.right() - 8.0);
+    pick_list::row_ui(ui, grid::TARGET, chosen, words, role, |ui, room| {
+        let palette = theme::palette(ui.visuals());
         let builder = egui::UiBuilder::new()
-            .max_rect(inner)
+            .max_rect(room)
             .layout(Layout::left_to_right(Align::Center));
         contents(&mut ui.new_child(builder), palette);
-    }
-    response
+    })
 }
 
 #[cfg(test)]

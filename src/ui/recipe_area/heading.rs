@@ -1,21 +1,20 @@
 //! The heading of the sheet: name, version and state, and what holds for the whole drink.
 
-use egui::containers::menu::MenuButton;
-use egui::{Button, Color32, Rect, RichText, Sense, Ui, vec2};
+use egui::{Button, Rect, RichText, Sense, Ui, vec2};
 
-use crate::book::{Change, RecipeId, State, VesselKind};
-use crate::edit::Edit;
-use crate::quantity::{ShownUnit, name_as_shown};
+use crate::book::{Change, State, VesselId, VesselKind};
+use crate::edit::{Edit, FieldName, Focus};
+use crate::quantity::ShownUnit;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::dialog::Dialog;
-use crate::ui::field::{Field, draft_error_ui};
+use crate::ui::field::{Field, draft_error_ui, take_keyboard};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
-use crate::ui::words::speaker;
+use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::workbench::Action;
 
 pub(super) fn heading_ui(
@@ -30,15 +29,6 @@ pub(super) fn heading_ui(
     setting_ui(ui, screen, view, actions);
 }
 
-/// The name of the field of a recipe's name.
-pub(in crate::ui) fn name_focus(recipe: &RecipeId) -> String {
-    format!("field name {recipe}")
-}
-
-fn key(screen: &Screen<'_>, field: &str) -> String {
-    format!("field {field} {}", screen.recipe.id)
-}
-
 /// Nothing is called nothing.
 fn not_empty(speaker: Speaker<'_>, text: &str) -> Result<String, &'static str> {
     let text = text.trim();
@@ -51,7 +41,7 @@ fn not_empty(speaker: Speaker<'_>, text: &str) -> Result<String, &'static str> {
 
 fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 42.0), Sense::hover());
-    let (key, speaker) = (name_focus(&screen.recipe.id), screen.speaker);
+    let (key, speaker) = (screen.field(FieldName::NAME), screen.speaker);
     let name = speaker.word("recipe-sheet-name");
     let field = Field::new(key.clone(), name, &screen.recipe.name).style(TypeStyle::Title);
     let outcome = field.show(
@@ -61,12 +51,12 @@ fn name_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         actions,
     );
     let read = |text: &str| not_empty(speaker, text);
-    if let Some(name) = outcome.read(&key, &mut view.drafts, read) {
+    if let Some(name) = outcome.read(&mut view.drafts, read) {
         let edit = Edit::RenameRecipe {
             recipe: screen.recipe.id.clone(),
             name,
         };
-        actions.push(Action::edit(edit, &key));
+        actions.push(Action::edit(edit, key.clone()));
     }
     if outcome.left_empty {
         let sentence = speaker.word("recipe-sheet-name-stays");
@@ -86,7 +76,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         .and_then(|id| screen.recipe.version(id));
     ui.horizontal(|ui| {
         if let Some(version) = version {
-            let key = format!("field version-name {}/{}", screen.recipe.id, version.id);
+            let key = Focus::VersionName(screen.recipe.id.clone(), version.id.clone());
             let name = speaker.word("recipe-sheet-version-name");
             let field = Field::new(key.clone(), name, &version.name).style(TypeStyle::Strong);
             let width = field
@@ -101,7 +91,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                 actions,
             );
             let read = |text: &str| not_empty(speaker, text);
-            if let Some(name) = outcome.read(&key, &mut view.drafts, read) {
+            if let Some(name) = outcome.read(&mut view.drafts, read) {
                 let (recipe, version) = (screen.recipe.id.clone(), version.id.clone());
                 actions.push(Action::edit(
                     Edit::RenameVersion {
@@ -109,7 +99,7 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
                         version,
                         name,
                     },
-                    &key,
+                    key,
                 ));
             }
         } else {
@@ -139,7 +129,8 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
     }
     let is_empty = screen.balance.resolved.lines().next().is_none();
     let name = speaker.word("recipe-sheet-state");
-    word_menu_ui(ui, name, speaker.state(state), |ui| {
+    let focus = screen.field("state");
+    word_menu_ui(ui, &focus, name, speaker.state(state), |ui| {
         for other in State::ALL {
             if other == State::Approved && is_empty {
                 let button = Button::new(speaker.word("recipe-sheet-approve"));
@@ -166,7 +157,7 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
                     version,
                     state: other,
                 };
-                actions.push(Action::edit(edit, key(screen, "state")));
+                actions.push(Action::edit(edit, focus.clone()));
             }
         }
     });
@@ -199,11 +190,12 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
             let mut strained = resolved.strained;
             let words = speaker.word("recipe-sheet-strain");
             let words = RichText::new(words).font(TypeStyle::Small.font_id());
-            if ui.checkbox(&mut strained, words).changed() {
-                actions.push(Action::edit(
-                    screen.shown.change(Change::Strained(strained)),
-                    key(screen, "strained"),
-                ));
+            let response = ui.checkbox(&mut strained, words);
+            let focus = screen.field("strained");
+            take_keyboard(ui, &focus, &response);
+            if response.changed() {
+                let change = Change::Strained(strained);
+                actions.push(Action::edit(screen.shown.change(change), focus));
             }
         }
         let celsius = screen.speaker.units.of("°C");
@@ -233,24 +225,27 @@ fn setting_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
         price.show(ui, screen, view, actions, Change::MenuPrice);
     });
     for field in ["drinking-temperature", "menu-price"] {
-        draft_error_ui(ui, &view.drafts, &key(screen, field));
+        draft_error_ui(ui, &view.drafts, &screen.field(field));
     }
 }
 
 fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut Vec<Action>) {
     let (resolved, speaker) = (&screen.balance.resolved, screen.speaker);
-    let (label, current, none) = match kind {
+    let (focus, label, current, none) = match kind {
         VesselKind::Shaker => (
+            "shaker",
             "recipe-sheet-shaker",
             resolved.shaker.as_ref(),
             "recipe-sheet-no-shaker",
         ),
         _ => (
+            "cup",
             "recipe-sheet-cup",
             resolved.cup.as_ref(),
             "recipe-sheet-no-cup",
         ),
     };
+    let focus = screen.field(focus);
     let [label, none] = [label, none].map(|message| speaker.word(message));
     let words = match current {
         None => none.to_owned(),
@@ -259,44 +254,26 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
         }
         Some(id) => speaker.vessel(id),
     };
-    word_menu_ui(ui, label, &words, |ui| {
-        if kind == VesselKind::Shaker
-            && ui
-                .add(Button::selectable(current.is_none(), none))
-                .clicked()
-        {
-            actions.push(Action::edit(
-                screen.shown.change(Change::Shaker(None)),
-                key(screen, "shaker"),
-            ));
-        }
-        // A drink may be mixed in a jug as well; a cup is only ever a cup.
-        let fits = |other: VesselKind| {
-            other == kind || kind == VesselKind::Shaker && other == VesselKind::Jug
+    // A drink may be mixed in a jug as well; a cup is only ever a cup.
+    let fits =
+        |other: VesselKind| other == kind || kind == VesselKind::Shaker && other == VesselKind::Jug;
+    let without = (kind == VesselKind::Shaker).then_some(None);
+    let vessels = screen.book.vessels.iter();
+    let vessels = vessels.filter(|vessel| fits(vessel.kind));
+    let all = without
+        .into_iter()
+        .chain(vessels.map(|vessel| Some(vessel.id.clone())));
+    let word = |id: &Option<VesselId>| {
+        id.as_ref()
+            .map_or_else(|| none.to_owned(), |id| speaker.vessel(id))
+    };
+    word_menu_ui(ui, &focus, label, &words, |ui| {
+        let change = match (choice_ui(ui, all, &current.cloned(), word), kind) {
+            (Some(taken), VesselKind::Shaker) => Change::Shaker(taken),
+            (Some(Some(taken)), _) => Change::Cup(taken),
+            _ => return,
         };
-        for vessel in screen
-            .book
-            .vessels
-            .iter()
-            .filter(|vessel| fits(vessel.kind))
-        {
-            if ui
-                .add(Button::selectable(
-                    current == Some(&vessel.id),
-                    name_as_shown(&vessel.name).as_ref(),
-                ))
-                .clicked()
-            {
-                let change = match kind {
-                    VesselKind::Shaker => Change::Shaker(Some(vessel.id.clone())),
-                    _ => Change::Cup(vessel.id.clone()),
-                };
-                actions.push(Action::edit(
-                    screen.shown.change(change),
-                    key(screen, "cup"),
-                ));
-            }
-        }
+        actions.push(Action::edit(screen.shown.change(change), focus.clone()));
     });
 }
 
@@ -347,9 +324,7 @@ impl Number<'_> {
             ui.horizontal(|ui| {
                 ui.spacing_mut().item_spacing.x = grid::TIGHT;
                 ui.label(small(self.before)).explained(self.term);
-                let (rect, _) =
-                    ui.allocate_exact_size(vec2(self.field_width(), grid::TARGET), Sense::hover());
-                let key = key(screen, self.field);
+                let key = screen.field(self.field);
                 let shown = self
                     .value
                     .map(|value| {
@@ -358,50 +333,24 @@ impl Number<'_> {
                             .digits(&self.unit.digits(value, self.decimals))
                     })
                     .unwrap_or_default();
-                let field = Field {
-                    align: egui::Align::Max,
-                    ..Field::new(key.clone(), self.name, shown)
-                }
-                .hint(&self.hint)
-                .underlined();
-                let outcome = field.show(ui, rect, &mut view.drafts, actions);
+                let outcome = Field::number(key.clone(), self.name, shown)
+                    .hint(&self.hint)
+                    .show_in(
+                        ui,
+                        vec2(self.field_width(), grid::TARGET),
+                        &mut view.drafts,
+                        actions,
+                    );
                 let read = |text: &str| {
                     self.unit
                         .read_optional(text)
                         .map_err(|error| screen.speaker.number_error(&error))
                 };
-                if let Some(value) = outcome.read(&key, &mut view.drafts, read) {
-                    actions.push(Action::edit(screen.shown.change(change(value)), &key));
+                if let Some(value) = outcome.read(&mut view.drafts, read) {
+                    actions.push(Action::edit(screen.shown.change(change(value)), key));
                 }
                 ui.label(small(self.unit.symbol));
             });
         });
     }
-}
-
-/// A word that opens a menu.
-pub(super) fn word_menu_ui(ui: &mut Ui, name: &str, word: &str, items: impl FnOnce(&mut Ui)) {
-    let palette = theme::palette(ui.visuals());
-    // Room for the sign behind the word.
-    let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
-    let button = Button::new(text)
-        .frame_when_inactive(false)
-        .fill(Color32::TRANSPARENT);
-    let inner = ui
-        .scope(|ui| {
-            ui.spacing_mut().button_padding.x = grid::TIGHT;
-            MenuButton::from_button(button).ui(ui, |ui| {
-                ui.set_min_width(160.0);
-                items(ui);
-            })
-        })
-        .inner;
-    let spoken = say!(speaker(ui.ctx()), "recipe-sheet-menu", name: name, word: word);
-    let response = inner.0.accessible_name(spoken);
-    let right = response.rect.right() - grid::NEAR - 2.0;
-    let sign = Rect::from_center_size(
-        egui::pos2(right, response.rect.center().y + 1.0),
-        vec2(12.0, 12.0),
-    );
-    paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
 }

@@ -3,8 +3,8 @@
 use egui::{Label, RichText, Sense, Ui, vec2};
 
 use super::model;
-use crate::book::{Change, Line, LineId, RecipeId, Version};
-use crate::edit::Edit;
+use crate::book::{Change, Line, LineId, Version};
+use crate::edit::{Edit, FieldName};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
@@ -39,15 +39,10 @@ fn heading_ui(ui: &mut Ui, words: &str) {
     small_heading_ui(ui, words);
 }
 
-/// The name of the field of the note.
-pub(in crate::ui) fn note_focus(recipe: &RecipeId) -> String {
-    format!("field recipe-note {recipe}")
-}
-
 fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let speaker = screen.speaker;
     heading_ui(ui, speaker.word("recipe-sheet-note"));
-    let key = note_focus(&screen.recipe.id);
+    let key = screen.field(FieldName::NOTE);
     let name = speaker.word("recipe-sheet-note-on-recipe");
     let field = Field::new(key.clone(), name, &screen.recipe.note)
         .several_rows()
@@ -66,7 +61,7 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
             recipe: screen.recipe.id.clone(),
             note,
         };
-        actions.push(Action::edit(edit, &key));
+        actions.push(Action::edit(edit, key));
     }
 }
 

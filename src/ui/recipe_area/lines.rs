@@ -2,48 +2,24 @@
 
 use egui::{Align2, Key, Response, RichText, Sense, Stroke, Ui, pos2, vec2};
 
+use super::commands::{add_instruction, carry_out};
 use super::finder::FinderState;
 use super::row::{Columns, instruction_ui, line_ui};
-use super::{RecipeState, detail, finder, model};
+use super::state::RecipeState;
+use super::{detail, finder, model};
 use crate::balance::Lens;
-use crate::book::{Change, Entry, Instruction, Line, LineId, Recipe, RecipeId, Resolved};
+use crate::book::{Entry, Line, LineId};
+use crate::edit::Focus;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::commands::UiCommand;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
-use crate::workbench::{Action, Shown};
-
-/// The wish to go to a row without saying which.
-pub(in crate::ui) const ANY_ROW: &str = "row";
+use crate::workbench::Action;
 
 /// Of so many lines the amounts are measured in a frame: further ones get the room of these.
 const MOST_MEASURED: usize = 100;
-
-/// Names of rows begin so.
-const ROW_PREFIX: &str = "row ";
-
-/// The name of a row for the keyboard and for undo.
-pub(in crate::ui) fn row_focus(recipe: &RecipeId, line: &LineId) -> String {
-    format!("{ROW_PREFIX}{recipe}/{line}")
-}
-
-/// The name of the amount of a row.
-pub(super) fn amount_focus(recipe: &RecipeId, line: &LineId) -> String {
-    format!("field amount {recipe}/{line}")
-}
-
-/// The name of the field of an instruction.
-pub(super) fn instruction_focus(recipe: &RecipeId, id: &LineId) -> String {
-    format!("field instruction {recipe}/{id}")
-}
-
-/// The recipe that a name of a row or field belongs to.
-pub(in crate::ui) fn recipe_of_focus(focus: &str) -> Option<RecipeId> {
-    let place = focus.rsplit(' ').next()?;
-    RecipeId::new(place.split('/').next()?).ok()
-}
 
 pub(super) fn lines_ui(
     ui: &mut Ui,
@@ -162,14 +138,14 @@ fn header_ui(ui: &mut Ui, screen: &Screen<'_>, columns: &Columns) {
 
 /// Goes to the line in hand, or to the first row, when only "a row" was wished for.
 fn take_wish_for_any_row(screen: &Screen<'_>, view: &mut ViewState) {
-    if view.focus_wanted.as_deref() == Some(ANY_ROW) {
+    if matches!(&view.focus_wanted, Some(Focus::AnyRow(recipe)) if *recipe == screen.recipe.id) {
         let entries = &screen.balance.resolved.entries;
         let known = view
             .line_in_hand
             .as_ref()
             .filter(|id| entries.iter().any(|entry| entry.id() == *id));
         let row = known.or_else(|| entries.first().map(Entry::id));
-        view.focus_wanted = row.map(|id| row_focus(&screen.recipe.id, id));
+        view.focus_wanted = row.map(|id| screen.row(id));
     }
 }
 
@@ -206,10 +182,7 @@ fn drag_ui(
         return;
     }
     if let Some(change) = model::move_before(&screen.balance.resolved.entries, &id, place) {
-        actions.push(Action::edit(
-            screen.shown.change(change),
-            row_focus(&screen.recipe.id, &id),
-        ));
+        actions.push(Action::edit(screen.shown.change(change), screen.row(&id)));
     }
 }
 
@@ -254,7 +227,7 @@ fn row_menu_ui(
             .clicked()
         {
             view.line_in_hand = Some(id.clone());
-            super::carry_out(command, screen, finder, view, actions);
+            carry_out(command, screen, finder, view, actions);
         }
     }
     // An instruction has no ingredient.
@@ -293,13 +266,7 @@ fn add_row_ui(
             .add(quiet(speaker.word("recipe-sheet-add-instruction")))
             .on_hover_text(UiCommand::AddInstruction.tooltip(speaker));
         if instruct.clicked() {
-            add_instruction(
-                screen.recipe,
-                screen.shown,
-                &screen.balance.resolved,
-                view,
-                actions,
-            );
+            add_instruction(screen, view, actions);
         }
         copy_ui(ui, speaker.word("recipe-sheet-table"), || {
             model::as_table(screen)
@@ -309,33 +276,4 @@ fn add_row_ui(
     if finder.adds() {
         finder::finder_ui(&row.inner, screen, finder, view, actions);
     }
-}
-
-/// An empty instruction behind the line in hand; it is gone again when nothing is typed.
-pub(super) fn add_instruction(
-    recipe: &Recipe,
-    shown: &Shown,
-    resolved: &Resolved,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
-    let entries = &resolved.entries;
-    let taken =
-        |id: &LineId| recipe.has_entry_id(id) || entries.iter().any(|entry| entry.id() == id);
-    let id = LineId::from_name("step", taken);
-    let after = view
-        .line_in_hand
-        .clone()
-        .filter(|id| entries.iter().any(|entry| entry.id() == id))
-        .or_else(|| entries.last().map(|entry| entry.id().clone()));
-    let instruction = Instruction {
-        id: id.clone(),
-        text: String::new(),
-    };
-    let change = Change::Add(after, Entry::Instruction(instruction));
-    actions.push(Action::edit(
-        shown.change(change),
-        row_focus(&recipe.id, &id),
-    ));
-    view.focus_wanted = Some(instruction_focus(&recipe.id, &id));
 }

@@ -1,56 +1,29 @@
 //! The recipe: its heading, the lens, its lines and instructions, and what belongs to the line in hand.
 
 mod amount_cell;
+mod commands;
 mod detail;
 mod finder;
 mod found;
 mod heading;
 mod history;
 mod lens_row;
+mod line_command;
 mod lines;
 mod model;
 mod row;
+mod state;
+
+pub(super) use self::state::RecipeState;
 
 use egui::Ui;
 
 use super::Screen;
-use super::area::Area;
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::commands::UiCommand;
-use super::safekeeping::ComparedApprovals;
 use super::theme::grid;
 use super::view_state::ViewState;
-use crate::book::{Book, Change, LineId, RecipeId, Resolved};
 use crate::workbench::{Action, Shown, Workbench};
-
-pub(super) use heading::name_focus;
-pub(super) use history::note_focus;
-pub(super) use lines::{ANY_ROW, row_focus};
-
-use finder::FinderState;
-
-/// What the recipe remembers between frames.
-#[derive(Default)]
-pub(super) struct RecipeState {
-    /// The list in which an ingredient is found.
-    finder: FinderState,
-    /// The recipe that the list belongs to.
-    finder_of: Option<RecipeId>,
-    /// The line that is being dragged.
-    dragged: Option<LineId>,
-    /// The two approvals that are compared.
-    approvals: ComparedApprovals,
-}
-
-impl RecipeState {
-    /// Closes the list of another recipe, before anything is opened for this one.
-    fn follow(&mut self, recipe: Option<&RecipeId>) {
-        if self.finder_of.as_ref() != recipe {
-            self.finder_of = recipe.cloned();
-            self.finder.close();
-        }
-    }
-}
 
 impl AreaOfWork for RecipeState {
     fn place(&self) -> Place {
@@ -67,16 +40,6 @@ impl AreaOfWork for RecipeState {
         }
     }
 
-    fn go_to_focus(&mut self, focus: &str, book: &Book, view: &mut ViewState) -> bool {
-        let recipe = lines::recipe_of_focus(focus);
-        let known = recipe.filter(|recipe| book.recipe(recipe).is_some());
-        let is_here = known.is_some();
-        if let Some(recipe) = known {
-            view.show_recipe(book, recipe);
-        }
-        is_here
-    }
-
     fn carry_out(
         &mut self,
         command: UiCommand,
@@ -85,7 +48,7 @@ impl AreaOfWork for RecipeState {
         actions: &mut Vec<Action>,
     ) -> bool {
         self.follow(Some(&drink.shown.recipe));
-        carry_out(command, drink, &mut self.finder, view, actions)
+        commands::carry_out(command, drink, &mut self.finder, view, actions)
     }
 
     fn step_back(&mut self, view: &mut ViewState) -> bool {
@@ -112,69 +75,4 @@ fn recipe_area_ui(
     ui.add_space(grid::NEAR);
     history::history_ui(ui, screen, &mut state.approvals, view, actions);
     ui.add_space(grid::APART);
-}
-
-/// Carries out a command about the line in hand; `false` when it is about something else.
-fn carry_out(
-    command: UiCommand,
-    screen: &Screen<'_>,
-    finder: &mut FinderState,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) -> bool {
-    if command == UiCommand::AddLine {
-        view.area = Area::Recipe;
-        finder.open_to_add(view.line_in_hand.clone());
-        return true;
-    }
-    if command == UiCommand::AddInstruction {
-        view.area = Area::Recipe;
-        let (recipe, resolved) = (screen.recipe, &screen.balance.resolved);
-        lines::add_instruction(recipe, screen.shown, resolved, view, actions);
-        return true;
-    }
-    line_command(command, screen, view, actions)
-}
-
-/// Carries out a command that needs nothing but the line in hand; `false` when there is none, or it needs more.
-fn line_command(
-    command: UiCommand,
-    screen: &Screen<'_>,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) -> bool {
-    let (shown, resolved) = (screen.shown, &screen.balance.resolved);
-    let Some(id) = view.line_in_hand.clone() else {
-        return false;
-    };
-    let change = match command {
-        UiCommand::MoveLineUp => model::move_up(&resolved.entries, &id),
-        UiCommand::MoveLineDown => model::move_down(&resolved.entries, &id),
-        UiCommand::RemoveLine => Some(Change::Remove(id.clone())),
-        UiCommand::SwapLine => {
-            ask_for_swap(shown, resolved, &id, view);
-            None
-        }
-        _ => return false,
-    };
-    if let Some(change) = change {
-        actions.push(Action::edit(
-            shown.change(change),
-            lines::row_focus(&shown.recipe, &id),
-        ));
-    }
-    if matches!(command, UiCommand::MoveLineUp | UiCommand::MoveLineDown) {
-        view.focus_wanted = Some(lines::row_focus(&shown.recipe, &id));
-    }
-    true
-}
-
-/// Opens the swap with the ingredient of a line; the ingredient that comes is chosen there.
-fn ask_for_swap(shown: &Shown, resolved: &Resolved, id: &LineId, view: &mut ViewState) {
-    let Some(line) = resolved.line(id) else {
-        return;
-    };
-    let (recipe, version) = (shown.recipe.clone(), shown.version.clone());
-    view.swap.goes(recipe, version, line.ingredient.clone());
-    view.area = Area::Swap;
 }

@@ -13,6 +13,9 @@ use crate::ui::value::Value;
 use crate::workbench::{Answers, GramOf, OneUseOf};
 use std::borrow::Cow;
 
+/// The entries above and below.
+pub(super) type Neighbours = [Option<LineId>; 2];
+
 /// A line in words.
 pub(super) struct LineRow<'frame> {
     /// The line.

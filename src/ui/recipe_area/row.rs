@@ -6,10 +6,11 @@ use egui::{
 };
 
 use super::amount_cell;
-use super::lines::{amount_focus, instruction_focus, row_focus};
-use super::model::{self, LineRow};
+use super::line_command::line_command;
+use super::model::{self, LineRow, Neighbours};
 use crate::balance::{Lens, LineShare};
 use crate::book::{Change, Instruction, LineId};
+use crate::edit::LineField;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
@@ -95,9 +96,6 @@ fn cell(rect: Rect, column: Rangef) -> Rect {
         pos2(rect.left() + column.max, middle + half),
     )
 }
-
-/// The entries above and below.
-pub(super) type Neighbours = [Option<LineId>; 2];
 
 /// What a line was asked for.
 pub(super) struct LineResponses {
@@ -187,10 +185,8 @@ pub(super) fn line_ui(
     if (focused && !pointer_is_down) || ground.clicked() || handle.clicked() {
         view.line_in_hand = Some(line.id.clone());
     }
-    for key in [
-        amount_focus(&screen.recipe.id, &line.id),
-        amount_cell::temperature_key(screen, &line.id),
-    ] {
+    for field in [LineField::Amount, LineField::Temperature] {
+        let key = screen.field_of(&line.id, field);
         if view.drafts.error(&key).is_some() {
             ui.indent(&key, |ui| draft_error_ui(ui, &view.drafts, &key));
         }
@@ -237,9 +233,9 @@ fn handle_ui(
     view: &mut ViewState,
 ) -> Response {
     let palette = theme::palette(ui.visuals());
-    let key = row_focus(&screen.recipe.id, id);
+    let key = screen.row(id);
     let place = rect.with_max_x(rect.left() + Columns::GRIP);
-    let response = ui.interact(place, egui::Id::unique(&key), Sense::click_and_drag());
+    let response = ui.interact(place, Field::id(&key), Sense::click_and_drag());
     let enabled = ui.is_enabled();
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, enabled, name));
     if view.focus_wanted.as_ref() == Some(&key) {
@@ -250,13 +246,7 @@ fn handle_ui(
         ui.scroll_to_rect(rect.expand(grid::EASY), None);
     }
     if response.has_focus() {
-        let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        ui.painter().rect_stroke(
-            rect,
-            f32::from(grid::CORNER),
-            ring,
-            egui::StrokeKind::Inside,
-        );
+        theme::focus_ring(ui, rect);
     }
     if response.hovered() || response.dragged() || ui.rect_contains_pointer(rect) {
         let sign = Rect::from_center_size(
@@ -298,19 +288,19 @@ fn row_keys(
         if pressed_here(ui.ctx(), command)
             && let Some(neighbour) = neighbour
         {
-            view.focus_wanted = Some(row_focus(&screen.recipe.id, neighbour));
+            view.focus_wanted = Some(screen.row(neighbour));
             ui.ctx().request_repaint();
         }
     }
     if pressed_here(ui.ctx(), UiCommand::RemoveLine) {
         view.line_in_hand = Some(id.clone());
-        super::line_command(UiCommand::RemoveLine, screen, view, actions);
+        line_command(UiCommand::RemoveLine, screen, view, actions);
         view.focus_wanted = neighbours
             .iter()
             .rev()
             .flatten()
             .next()
-            .map(|next| row_focus(&screen.recipe.id, next));
+            .map(|next| screen.row(next));
     }
     if pressed_here(ui.ctx(), UiCommand::Back) {
         view.line_in_hand = None;
@@ -319,7 +309,7 @@ fn row_keys(
     if !has_amount {
         return;
     }
-    let field = amount_focus(&screen.recipe.id, id);
+    let field = screen.field_of(id, LineField::Amount);
     let typed = ui.input(|input| {
         input
             .events
@@ -540,7 +530,7 @@ pub(super) fn instruction_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> Response {
-    let key = instruction_focus(&screen.recipe.id, &instruction.id);
+    let key = screen.field_of(&instruction.id, LineField::Instruction);
     let speaker = screen.speaker;
     let name = speaker.word("recipe-sheet-instruction");
     let field = Field::new(key.clone(), name, &instruction.text)
@@ -574,13 +564,13 @@ pub(super) fn instruction_ui(
     }
     if let Some(text) = outcome.changed {
         let change = Change::Instruction(instruction.id.clone(), text);
-        actions.push(Action::edit(screen.shown.change(change), &key));
+        actions.push(Action::edit(screen.shown.change(change), key));
     }
     if outcome.left_empty {
         let change = Change::Remove(instruction.id.clone());
         actions.push(Action::edit(
             screen.shown.change(change),
-            row_focus(&screen.recipe.id, &instruction.id),
+            screen.row(&instruction.id),
         ));
     }
     let indent = columns.amount.min;

@@ -4,6 +4,7 @@ use egui::{Button, ComboBox, Label, RichText, Ui};
 
 use super::differences::sentences_ui;
 use crate::book::{Approval, ApprovalRecord, Recipe, RecipeId};
+use crate::edit::Focus;
 use crate::quantity::excerpt;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -44,11 +45,6 @@ pub(in crate::ui) fn approvals_ui(
         approval_ui(ui, screen, record, view, actions);
     }
     compare_ui(ui, screen, compared);
-}
-
-/// The name of an approval for the keyboard, by its number from 0.
-pub(in crate::ui) fn approval_focus(recipe: &RecipeId, at: usize) -> String {
-    format!("approval {recipe}/{at}")
 }
 
 /// "original" or the name of the version.
@@ -115,7 +111,7 @@ fn approval_ui(
                 "safekeeping-make-draft-of",
                 date: excerpt(&approval.date, TEXT)
             ));
-        let key = approval_focus(&screen.recipe.id, record.number - 1);
+        let key = Focus::Approval(screen.recipe.id.clone(), record.number - 1);
         if view.focus_wanted.take_if(|wanted| *wanted == key).is_some() {
             response.request_focus();
             response.scroll_to_me(Some(egui::Align::Center));

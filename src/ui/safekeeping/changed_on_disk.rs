@@ -6,18 +6,18 @@ use std::sync::Arc;
 use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
 
 use super::differences::{change_word, differences_ui, item_name, kind_word, sentences_ui};
-use super::{
-    SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui, sheet_ui,
-};
+use super::sheet::{button_ui, command, room_for_list, sentence_ui, sheet_ui};
+use super::state::SafekeepingState;
 use crate::book::{Book, Conflict, ItemId, Part};
 use crate::say::{Speaker, say};
 use crate::ui::area::Navigation;
 use crate::ui::book_in_hand::BookInHand;
 use crate::ui::dialog::Dialog;
-use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
+use crate::ui::modal::{main_button_ui, title_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::speaker;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{
     Action, Answers, ChangesSince, Command, ConflictsWith, DiskChange, Home, Snapshot, Theirs,
     Workbench,
@@ -138,17 +138,17 @@ pub(super) fn disk_change_ui(
                     .auto_shrink([false, true])
                     .show(ui, |ui| {
                         if !conflicts.is_empty() {
-                            heading_ui(ui, speaker.word("safekeeping-changed-both"));
+                            subheading_ui(ui, speaker.word("safekeeping-changed-both"));
                         }
                         for conflict in conflicts.iter() {
                             let books: [&Book; 3] = [base, workbench.book(), book];
                             conflict_ui(ui, speaker, conflict, books, state);
                         }
-                        heading_ui(ui, speaker.word("safekeeping-changed-in-file"));
+                        subheading_ui(ui, speaker.word("safekeeping-changed-in-file"));
                         differences_ui(ui, "theirs", difference, &mut state.unfolded, |item| {
                             speaker.about(book).item_changes(base, item, &[])
                         });
-                        heading_ui(ui, speaker.word("safekeeping-changed-here"));
+                        subheading_ui(ui, speaker.word("safekeeping-changed-here"));
                         differences_ui(ui, "mine", &mine, &mut state.unfolded, |item| {
                             let speaker = speaker.about(workbench.book());
                             speaker.item_changes(base, item, &[])

@@ -3,13 +3,13 @@
 use egui::{Align, Button, Context, Layout, RichText, ScrollArea, Ui, vec2};
 
 use super::differences::differences_ui;
-use super::{
-    SafekeepingState, button_ui, command, heading_ui, sentence_ui, size_words, wide_sheet_ui,
-};
+use super::sheet::{button_ui, command, sentence_ui, size_words, wide_sheet_ui};
+use super::state::SafekeepingState;
 use crate::say::{Speaker, say};
-use crate::ui::dialogs::{quiet_ui, title_ui};
+use crate::ui::modal::title_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::speaker;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{
     Action, ChangesSince, Command, EarlierBook, EarlierCopy, Home, Intent, Snapshot, Workbench,
     exact_moment_words,
@@ -139,7 +139,7 @@ fn copy_ui(
         vessels: earlier.vessels.len(),
     );
     quiet_ui(ui, &holds);
-    heading_ui(ui, speaker.word("safekeeping-earlier-since"));
+    subheading_ui(ui, speaker.word("safekeeping-earlier-since"));
     ScrollArea::vertical()
         .id_salt("earlier differences")
         .max_height(HEIGHT - 110.0)

@@ -7,75 +7,21 @@ mod differences;
 mod earlier_copies;
 mod recovered_work;
 mod replace_file;
-
-use std::collections::BTreeSet;
+mod sheet;
+mod state;
 
 use egui::{Context, Ui};
 
 use super::area::Navigation;
-use super::dialogs;
 use super::view_state::ViewState;
-use super::words::{speaker, subheading_ui as heading_ui};
-use crate::book::{ItemId, Part};
-use crate::say::{Speaker, say};
+use super::words::speaker;
 use crate::workbench::{Action, Command, Workbench};
 
-pub(super) use self::approvals::{ComparedApprovals, approval_focus, approvals_ui};
+pub(super) use self::approvals::{ComparedApprovals, approvals_ui};
 pub(super) use self::changed_on_disk::strip_ui;
+pub(super) use self::state::SafekeepingState;
 
-/// Width of the sheets, in points.
-const WIDTH: f32 = 640.0;
-const WIDTH_OF_TWO: f32 = 820.0;
-
-/// Height of a sheet without its list, and of what is seen of the window around it, in points.
-const REST_OF_SHEET: f32 = 340.0;
-
-/// What is looked at and chosen, neither undone nor saved.
-#[derive(Default)]
-pub(super) struct SafekeepingState {
-    /// How far the question about unsaved work that was found is.
-    recovery: RecoveryAsked,
-    /// The sheet about the change on the disk is open.
-    disk_change_open: bool,
-    /// What both sides have changed and of which theirs is taken.
-    take_theirs: BTreeSet<Part>,
-    /// The sheet of the earlier copies is open.
-    earlier_open: bool,
-    /// Items whose details are open, by the list that they stand in.
-    unfolded: BTreeSet<(&'static str, ItemId)>,
-}
-
-/// The question about unsaved work that was found.
-#[derive(Clone, Copy, Default, PartialEq, Eq)]
-enum RecoveryAsked {
-    /// What becomes of it.
-    #[default]
-    Offered,
-    /// Whether it is deleted for good: the second step before it is done.
-    Delete,
-    /// It is decided about later.
-    Later,
-}
-
-impl SafekeepingState {
-    /// Opens the sheet that somebody wants to be led to.
-    pub(super) fn go(&mut self, to: &Navigation) {
-        match to {
-            Navigation::EarlierCopies => self.earlier_open = true,
-            Navigation::FoundWork => self.recovery = RecoveryAsked::Offered,
-            Navigation::DiskChange => self.disk_change_open = true,
-            _ => {}
-        }
-    }
-
-    /// Another book is open.
-    pub(super) fn forget_book(&mut self) {
-        *self = Self {
-            recovery: self.recovery,
-            ..Self::default()
-        };
-    }
-}
+use self::state::RecoveryAsked;
 
 /// The question that comes first.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -172,71 +118,4 @@ pub(super) fn keep_looking(ctx: &Context, workbench: &mut Workbench) {
         workbench.look_at_disk();
     }
     ctx.request_repaint_after(next_look);
-}
-
-/// Height of a list in a sheet, in points: what the window has, less the rest of the sheet.
-fn room_for_list(ctx: &Context) -> f32 {
-    (ctx.content_rect().height() - REST_OF_SHEET).max(120.0)
-}
-
-/// A button that is not the one that Enter means.
-fn button_ui(ui: &mut Ui, words: &str, explanation: &str) -> bool {
-    ui.button(words).on_hover_text(explanation).clicked()
-}
-
-fn command(actions: &mut Vec<Action>, command: Command) {
-    actions.push(Action::Command(command));
-}
-
-/// "41 kB".
-fn size_words(speaker: Speaker<'_>, bytes: u64) -> String {
-    const KILO: u64 = 1000;
-    match bytes {
-        0..1_000 => say!(speaker, "safekeeping-bytes", count: bytes),
-        1_000..1_000_000 => {
-            let size = bytes.div_ceil(KILO).to_string();
-            say!(speaker, "safekeeping-kilobytes", size: size)
-        }
-        _ => {
-            let digits = format!("{}.{}", bytes / (KILO * KILO), bytes / 100_000 % 10);
-            say!(speaker, "safekeeping-megabytes", size: speaker.digits(&digits))
-        }
-    }
-}
-
-fn sentence_ui(ui: &mut Ui, words: &str) {
-    ui.add(egui::Label::new(words).wrap());
-}
-
-/// A sheet with two columns.
-fn wide_sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
-    dialogs::wide_sheet(ctx, name, WIDTH_OF_TWO, |ui| {
-        contents(ui);
-        true
-    })
-}
-
-fn sheet_ui(ctx: &Context, name: &str, contents: impl FnOnce(&mut Ui)) -> bool {
-    dialogs::wide_sheet(ctx, name, WIDTH, |ui| {
-        contents(ui);
-        true
-    })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn sizes_are_said_in_the_unit_that_fits() {
-        for (bytes, words) in [
-            (0, "0 bytes"),
-            (1, "1 byte"),
-            (999, "999 bytes"),
-            (1_001, "2\u{a0}kB"),
-            (5_242_880, "5.2\u{a0}MB"),
-        ] {
-            assert_eq!(size_words(Speaker::without_book(), bytes), words);
-        }
-    }
 }

@@ -3,14 +3,13 @@
 use egui::{Context, ScrollArea, Ui};
 
 use super::differences::differences_ui;
-use super::{
-    RecoveryAsked, SafekeepingState, button_ui, command, heading_ui, room_for_list, sentence_ui,
-    sheet_ui,
-};
+use super::sheet::{button_ui, command, room_for_list, sentence_ui, sheet_ui};
+use super::state::{RecoveryAsked, SafekeepingState};
 use crate::say::{Speaker, say};
-use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
+use crate::ui::modal::{main_button_ui, title_ui};
 use crate::ui::theme::grid;
 use crate::ui::words::speaker;
+use crate::ui::words::{quiet_ui, subheading_ui};
 use crate::workbench::{Action, Command, OfferedRecovery, Workbench, moment_words};
 
 pub(super) fn recovery_ui(
@@ -26,7 +25,7 @@ pub(super) fn recovery_ui(
     let speaker = speaker(ctx);
     let stays = sheet_ui(ctx, "unsaved work", |ui| {
         whose_ui(ui, speaker, offered);
-        heading_ui(ui, speaker.word("safekeeping-found-difference"));
+        subheading_ui(ui, speaker.word("safekeeping-found-difference"));
         ScrollArea::vertical()
             .max_height(room_for_list(ctx))
             .auto_shrink([false, true])

@@ -2,12 +2,13 @@
 
 use egui::Context;
 
-use super::{button_ui, command, sentence_ui, sheet_ui, size_words};
+use super::sheet::{button_ui, command, sentence_ui, sheet_ui, size_words};
 use crate::say::say;
 use crate::ui::dialog::Dialog;
-use crate::ui::dialogs::{main_button_ui, quiet_ui, title_ui};
+use crate::ui::modal::{main_button_ui, title_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::ui::words::speaker;
 use crate::workbench::{Action, Command, Home, Workbench, moment_words};
 

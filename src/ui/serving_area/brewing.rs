@@ -2,23 +2,25 @@
 
 use egui::Ui;
 
-use super::InServing;
 use super::brewing_model::{self, BrewPlan, BrewQuestion, LEAF_GRAMS_PER_MILLILITRE, Way};
-use super::sheet::{self, Fact};
-use super::teas::{FoundTeas, teas_ui};
-use super::typed::{self, Range, TypedError, TypedField};
+use super::sheet;
+use super::teas::teas_ui;
+use super::typed::{self, LABEL, Range, TypedError};
 use crate::balance::published::serving::BREWED_TEA_HOURS;
 use crate::balance::{BrewError, DayMinute, Infusion};
-use crate::book::{Evidence, Ingredient, IngredientId, Nutrient};
-use crate::edit::Edit;
+use crate::book::{Evidence, Ingredient, IngredientId, ItemId, Nutrient};
+use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::{Uncertain, name_as_shown, rounded};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
-use crate::ui::field::draft_error_ui;
+use crate::ui::field::take_keyboard;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
 use crate::ui::view_state::Drafts;
+use crate::ui::widgets::facts::{Fact, fact_ui, facts_as_table};
+use crate::ui::widgets::form::NumberRow;
+use crate::ui::widgets::pick_list::PickList;
 use crate::workbench::Action;
 
 /// Parts of leaf that dissolve.
@@ -76,7 +78,7 @@ const FIELDS: usize = 10;
 #[derive(Default)]
 pub(super) struct BrewingState {
     tea: Option<IngredientId>,
-    teas: FoundTeas,
+    teas: PickList,
     infusion: Option<Infusion>,
     is_from_leaf: bool,
     text: [String; FIELDS],
@@ -87,20 +89,18 @@ pub(super) struct BrewingState {
 pub(super) fn brewing_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut InServing<'_>,
+    state: &mut BrewingState,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
-    let mut state = std::mem::take(&mut view.state.brewing);
-    choices_ui(ui, screen, &mut state);
+    choices_ui(ui, screen, state);
     ui.add_space(grid::TIGHT);
-    let tea = state
-        .tea
-        .as_ref()
-        .and_then(|id| screen.book.ingredient(id))
-        .map(AsRef::as_ref);
-    fields_ui(ui, screen.speaker, tea, &mut state, view.drafts, actions);
+    let tea = state.tea.clone();
+    let tea = tea.and_then(|id| screen.book.ingredient(&id));
+    let tea = tea.map(AsRef::as_ref);
+    fields_ui(ui, screen.speaker, tea, state, drafts, actions);
     ui.add_space(grid::NEAR);
-    match question(tea, &state) {
+    match question(tea, state) {
         Ok(question) => {
             if state
                 .known
@@ -111,12 +111,11 @@ pub(super) fn brewing_ui(
                 state.known = Some((question, answer));
             }
             if let Some((question, answer)) = &state.known {
-                answer_ui(ui, screen.speaker, tea, question, answer, actions);
+                answer_ui(ui, screen, tea, question, answer, actions);
             }
         }
         Err(missing) => sheet::quiet_ui(ui, screen.speaker.word(missing)),
     }
-    view.state.brewing = state;
 }
 
 /// Which tea, how it is brewed, and which way round it is planned.
@@ -245,21 +244,20 @@ fn fields_ui(
     for asked in first.into_iter().chain(others) {
         let hint = asked.hint(speaker, tea, state);
         let [words, name] = asked.messages().map(|message| speaker.word(message));
-        let key = format!("brewing-{asked:?}");
-        let field = TypedField {
-            key: &key,
+        let row = NumberRow {
+            focus: Focus::Question(FieldName::at("brewing", asked as usize)),
             words,
+            words_width: LABEL,
+            term: None,
             name,
             shown: state.text(asked).to_owned(),
             hint: &hint,
             unit: asked.unit(speaker),
         };
-        let outcome = field.show(ui, drafts, actions);
-        if let Some(text) = &outcome.changed {
-            state.text[asked as usize].clone_from(text);
-        }
-        outcome.read(&key, drafts, |text| judged(asked, text));
-        draft_error_ui(ui, drafts, &key);
+        row.ask_ui(ui, drafts, actions, |text| {
+            text.clone_into(&mut state.text[asked as usize]);
+            judged(asked, text)
+        });
     }
 }
 
@@ -317,12 +315,13 @@ fn question(tea: Option<&Ingredient>, state: &BrewingState) -> Result<BrewQuesti
 
 fn answer_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    screen: &Screen<'_>,
     tea: Option<&Ingredient>,
     question: &BrewQuestion,
     answer: &Result<BrewPlan, BrewError>,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = screen.speaker;
     let plan = match answer {
         Ok(plan) => plan,
         Err(error) => {
@@ -336,11 +335,11 @@ fn answer_ui(
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in &facts {
-            sheet::fact_ui(ui, name, value, unit);
+            fact_ui(ui, name, value, unit);
         }
     });
     copy_ui(ui, speaker.word("serving-brewing-table"), || {
-        sheet::facts_as_table(speaker, facts.into_iter().chain(time_facts(speaker, plan)))
+        facts_as_table(speaker, facts.into_iter().chain(time_facts(speaker, plan)))
     });
     sheet::words_ui(ui, times_words(speaker, question, plan));
     let method = &plan.method;
@@ -361,7 +360,7 @@ fn answer_ui(
         ),
     );
     if let Some(tea) = tea {
-        use_ui(ui, speaker, tea, plan, actions);
+        use_ui(ui, screen, tea, plan, actions);
     }
 }
 
@@ -439,11 +438,12 @@ fn times_words(speaker: Speaker<'_>, question: &BrewQuestion, plan: &BrewPlan) -
 /// Carries the strength into every drink that is made with the tea.
 fn use_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    screen: &Screen<'_>,
     tea: &Ingredient,
     plan: &BrewPlan,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = screen.speaker;
     let name = tea.full_name();
     let name = name_as_shown(&name);
     if tea.house_made.is_some() {
@@ -462,11 +462,11 @@ fn use_ui(
     ui.add_space(grid::TIGHT);
     let words = say!(speaker, "serving-brewing-use", tea: name);
     let does = say!(speaker, "serving-brewing-use-does", evidence: evidence);
-    if ui.button(words).on_hover_text(&does).clicked() {
-        actions.push(Action::edit(
-            Edit::PutIngredient(changed),
-            format!("brewing-figures {}", tea.id),
-        ));
+    let focus = screen.serving(ItemId::Ingredient(tea.id.clone()), "brewing");
+    let response = ui.button(words).on_hover_text(&does);
+    take_keyboard(ui, &focus, &response);
+    if response.clicked() {
+        actions.push(Action::edit(Edit::PutIngredient(changed), focus));
     }
     sheet::quiet_ui(ui, does);
 }

@@ -2,9 +2,9 @@
 
 use egui::Ui;
 
-use super::InServing;
-use super::sheet::Fact;
-use super::{cooling_plot, readings, sheet};
+use super::cooling_plot::{self, line_words};
+use super::readings::{self, InReadings};
+use super::sheet;
 use crate::balance::{
     Cooling, CoolingBasis, CoolingLine, CoolingMilestone, CoolingQuestion, Measurand,
     POURED_CELSIUS,
@@ -17,13 +17,14 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
+use crate::ui::widgets::facts::{Fact, fact_ui, facts_as_table, figure_ui};
 use crate::workbench::{Action, CoolingCourse, Serving};
 
 pub(super) fn cooling_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -31,7 +32,7 @@ pub(super) fn cooling_ui(
     let celsius = Value::of(speaker, screen.balance, served, 1);
     let name = speaker.word("serving-cooling-served");
     let symbol = speaker.units.of("°C").symbol;
-    sheet::figure_ui(ui, screen, name, &celsius, symbol, served);
+    figure_ui(ui, screen, name, &celsius, symbol, served);
     window_ui(ui, screen);
     match &serving.cooling {
         Ok(course) => {
@@ -52,7 +53,7 @@ pub(super) fn cooling_ui(
         Err(reason) => {
             let name = speaker.word("serving-cooling-to-drinking");
             let value = Value::not_known(speaker.word(reason.message()));
-            sheet::fact_ui(ui, name, &value, "min");
+            fact_ui(ui, name, &value, "min");
         }
     }
     if let Some(run) = &serving.run
@@ -111,16 +112,6 @@ fn window_words(
     }
 }
 
-/// A line of temperature with its name: "to drinking temperature, 58 °C".
-pub(super) fn line_words(speaker: Speaker<'_>, milestone: &CoolingMilestone) -> String {
-    let at = speaker.temperature(milestone.celsius, 0);
-    match milestone.line {
-        CoolingLine::VeryHot => say!(speaker, "serving-cooling-to-very-hot", at: at),
-        CoolingLine::Drinking => say!(speaker, "serving-cooling-to-drinking-at", at: at),
-        CoolingLine::Lukewarm => say!(speaker, "serving-cooling-to-lukewarm", at: at),
-    }
-}
-
 /// The lines that are passed, each with its minutes.
 fn milestones<'a>(screen: &Screen<'_>, cooling: &'a Cooling) -> Vec<Fact<'a>> {
     let speaker = screen.speaker;
@@ -152,7 +143,7 @@ fn milestones_ui(ui: &mut Ui, screen: &Screen<'_>, cooling: &Cooling) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in milestones(screen, cooling) {
-            sheet::fact_ui(ui, &name, &value, unit);
+            fact_ui(ui, &name, &value, unit);
         }
     });
 }
@@ -172,7 +163,7 @@ fn as_table(screen: &Screen<'_>, course: &CoolingCourse) -> Table {
         let [figure, doubt] = Cell::figure_and_doubt(&Value::shown(at, &unit, 1));
         curve.row([Cell::figure(&show_number(point.minutes, 1)), figure, doubt]);
     }
-    sheet::facts_as_table(speaker, milestones(screen, &course.cooling)).then(curve)
+    facts_as_table(speaker, milestones(screen, &course.cooling)).then(curve)
 }
 
 /// What the curve rests on, how fast it is, and what would make it surer.

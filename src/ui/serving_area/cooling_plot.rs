@@ -6,12 +6,11 @@ use egui_plot::{
     PlotUi, Points, Text,
 };
 
-use super::cooling::line_words;
-use super::sheet;
-use crate::balance::CoolingLine;
+use crate::balance::{CoolingLine, CoolingMilestone};
 use crate::quantity::{ShownUnit, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
+use crate::ui::widgets::facts::MOST_WIDTH;
 use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 
 /// Height of the picture, in points.
@@ -33,7 +32,7 @@ pub(super) fn cooling_plot_ui(
 ) {
     let unit = speaker.units.of("°C");
     let palette = theme::palette(ui.visuals());
-    let width = ui.available_width().min(sheet::MOST_WIDTH);
+    let width = ui.available_width().min(MOST_WIDTH);
     let minutes = course.points.last().map_or(1.0, |point| point.minutes);
     let (low, high) = range(course, run, &unit);
     let axis = |words: &str| {
@@ -207,7 +206,7 @@ fn legend_ui(ui: &mut Ui, speaker: Speaker<'_>, run: Option<&RunCourse>, palette
         "serving-cooling-legend"
     });
     ui.scope(|ui| {
-        ui.set_max_width(sheet::MOST_WIDTH);
+        ui.set_max_width(MOST_WIDTH);
         ui.label(
             RichText::new(words)
                 .font(TypeStyle::Small.font_id())
@@ -234,4 +233,14 @@ fn words(speaker: Speaker<'_>, course: &CoolingCourse, run: Option<&RunCourse>) 
         lines: passed.collect::<Vec<_>>().join(", "),
         readings: run.map_or(0, |run| run.readings.len())
     )
+}
+
+/// A line of temperature with its name: "to drinking temperature, 58 °C".
+pub(super) fn line_words(speaker: Speaker<'_>, milestone: &CoolingMilestone) -> String {
+    let at = speaker.temperature(milestone.celsius, 0);
+    match milestone.line {
+        CoolingLine::VeryHot => say!(speaker, "serving-cooling-to-very-hot", at: at),
+        CoolingLine::Drinking => say!(speaker, "serving-cooling-to-drinking-at", at: at),
+        CoolingLine::Lukewarm => say!(speaker, "serving-cooling-to-lukewarm", at: at),
+    }
 }

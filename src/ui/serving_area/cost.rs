@@ -2,7 +2,7 @@
 
 use egui::Ui;
 
-use super::sheet::{self, Fact};
+use super::sheet;
 use crate::balance::{Margin, Measurand};
 use crate::book::{ClosureKind, Serviceware, ServicewareKind, Vessel};
 use crate::quantity::{Uncertain, name_as_shown, show_number};
@@ -11,6 +11,7 @@ use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
+use crate::ui::widgets::facts::{Fact, fact_ui, facts_as_table, figure_ui};
 use crate::workbench::Serving;
 
 /// A part of the cost.
@@ -46,17 +47,17 @@ pub(super) fn cost_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (name, value, unit) in &of_parts {
-            sheet::fact_ui(ui, name, value, unit);
+            fact_ui(ui, name, value, unit);
         }
         ui.add_space(grid::NEAR);
-        sheet::figure_ui(ui, screen, total_name, &total, currency, Measurand::Cost);
+        figure_ui(ui, screen, total_name, &total, currency, Measurand::Cost);
         for (name, value, unit) in &left {
-            sheet::fact_ui(ui, name, value, unit);
+            fact_ui(ui, name, value, unit);
         }
     });
     copy_ui(ui, speaker.word("serving-cost-table"), || {
         let total = (total_name.to_owned(), total, currency);
-        sheet::facts_as_table(speaker, of_parts.into_iter().chain([total]).chain(left))
+        facts_as_table(speaker, of_parts.into_iter().chain([total]).chain(left))
     });
     sheet::quiet_ui(ui, speaker.word("serving-cost-source"));
 }

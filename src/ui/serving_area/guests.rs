@@ -10,6 +10,7 @@ use crate::book::Allergen;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::facts::MOST_WIDTH;
 use crate::ui::words;
 use crate::workbench::Serving;
 
@@ -94,7 +95,7 @@ fn said_ui(ui: &mut Ui, words: &str, list: &str) {
     );
     job.append(list, 0.0, format(TypeStyle::Strong, palette.text_strong));
     ui.scope(|ui| {
-        ui.set_max_width(ui.available_width().min(sheet::MOST_WIDTH));
+        ui.set_max_width(ui.available_width().min(MOST_WIDTH));
         ui.add(Label::new(job).wrap());
     });
 }

@@ -2,12 +2,11 @@
 
 use egui::{RichText, Ui};
 
-use super::InServing;
-use super::sheet::{self, Column, TableRow};
-use super::typed::{self, Range, TypedField};
+use super::sheet;
+use super::typed::{self, LABEL, Range};
 use crate::balance::{Measurand, MeltRate, Standing};
-use crate::book::Settings;
-use crate::edit::Edit;
+use crate::book::{ItemId, Settings};
+use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::{Uncertain, rounded, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -16,6 +15,10 @@ use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
+use crate::ui::view_state::Drafts;
+use crate::ui::widgets::facts::{fact_ui, figure_ui};
+use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
+use crate::ui::widgets::form::NumberRow;
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -39,8 +42,10 @@ const GRAMS: Range = Range {
 };
 /// Room for the minutes before a row, in points.
 const AFTER: f32 = 16.0 * grid::STEP;
-/// The name of the field for the rate.
-const RATE_KEY: &str = "field melt-rate";
+/// The field of the rate at which ice melts.
+fn rate_focus(screen: &Screen<'_>) -> Focus {
+    screen.serving(ItemId::Settings, "melt-rate")
+}
 
 /// Weighings of drained ice as they are typed, minutes and grams; not kept in the book.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -71,23 +76,24 @@ pub(super) fn melting_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
     let ice = Value::of(speaker, screen.balance, Measurand::IceLeft, 0);
     let name = speaker.word("serving-ice-served");
-    sheet::figure_ui(ui, screen, name, &ice, "g", Measurand::IceLeft);
+    figure_ui(ui, screen, name, &ice, "g", Measurand::IceLeft);
     if let Some(last) = serving.standing.last() {
         let gone = Value::known(last.ice_gone_after, 0);
-        sheet::fact_ui(ui, speaker.word("serving-ice-gone"), &gone, "min");
+        fact_ui(ui, speaker.word("serving-ice-gone"), &gone, "min");
         ui.add_space(grid::NEAR);
         standing_ui(ui, screen, &serving.standing);
         sheet::quiet_ui(ui, speaker.word("serving-ice-stands"));
     } else {
         sheet::words_ui(ui, speaker.word("serving-ice-none"));
     }
-    rate_ui(ui, screen, serving.melt_rate, view, actions);
+    rate_ui(ui, screen, serving.melt_rate, weighings, drafts, actions);
 }
 
 fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
@@ -110,10 +116,14 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
         column(speaker.word(tea), "g/100 ml", Some(Term::TeaStrength)),
     ];
     let rows: Vec<TableRow> = standing.iter().map(|row| row_of(speaker, row)).collect();
-    sheet::table_ui(ui, &columns, AFTER, &rows);
-    copy_ui(ui, speaker.word("serving-ice-table"), || {
-        sheet::as_table(speaker, speaker.word("serving-ice-time"), &columns, &rows)
-    });
+    let first = (speaker.word("serving-ice-time"), AFTER);
+    figure_table_ui(
+        ui,
+        speaker.word("serving-ice-table"),
+        first,
+        &columns,
+        &rows,
+    );
     let Some(first) = standing.first() else {
         return;
     };
@@ -153,28 +163,31 @@ fn row_of(speaker: Speaker<'_>, standing: &Standing) -> TableRow {
     }
 }
 
-fn put_rate(settings: &Settings, rate: Option<f64>) -> Action {
+fn put_rate(screen: &Screen<'_>, rate: Option<f64>) -> Action {
     let settings = Settings {
         ice_melt_rate: rate,
-        ..settings.clone()
+        ..screen.book.settings.clone()
     };
-    Action::edit(Edit::SetSettings(settings), RATE_KEY)
+    Action::edit(Edit::SetSettings(settings), rate_focus(screen))
 }
 
 fn rate_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     rate: MeltRate,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
     words::subheading_ui(ui, speaker.word("serving-ice-melting"));
     let settings = &screen.book.settings;
     let assumed = speaker.number(rate.grams_per_minute.value, 1);
-    let field = TypedField {
-        key: RATE_KEY,
+    let row = NumberRow {
+        focus: rate_focus(screen),
         words: speaker.word("serving-ice-rate"),
+        words_width: LABEL,
+        term: None,
         name: speaker.word("serving-ice-rate-named"),
         shown: settings
             .ice_melt_rate
@@ -183,11 +196,9 @@ fn rate_ui(
         hint: &assumed,
         unit: "g/min",
     };
-    let outcome = field.show(ui, view.drafts, actions);
-    if let Some(rate) = outcome.read(RATE_KEY, view.drafts, |text| RATE.read(text)) {
-        actions.push(put_rate(settings, rate));
+    if let Some(rate) = row.ask_ui(ui, drafts, actions, |text| RATE.read(text)) {
+        actions.push(put_rate(screen, rate));
     }
-    draft_error_ui(ui, view.drafts, RATE_KEY);
     let u = rounded(rate.grams_per_minute.value, Some(rate.grams_per_minute.u))
         .u
         .unwrap_or_default();
@@ -199,13 +210,14 @@ fn rate_ui(
     };
     sheet::quiet_ui(ui, basis);
     sheet::quiet_ui(ui, speaker.word("serving-ice-how-to-measure"));
-    weighings_ui(ui, screen, view, actions);
+    weighings_ui(ui, screen, weighings, drafts, actions);
 }
 
 fn weighings_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -215,16 +227,16 @@ fn weighings_ui(
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet)
     };
-    view.state.weighings.keep_one_free();
+    weighings.keep_one_free();
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         typed::column_head_ui(ui, quiet(speaker.word("serving-head-minutes")));
         typed::column_head_ui(ui, quiet(speaker.word("serving-ice-grams")));
     });
-    for at in 0..view.state.weighings.0.len() {
-        weighing_ui(ui, speaker, at, view, actions);
+    for at in 0..weighings.0.len() {
+        weighing_ui(ui, speaker, at, weighings, drafts, actions);
     }
-    let read = view.state.weighings.read();
+    let read = weighings.read();
     if !read.is_empty() {
         copy_ui(ui, speaker.word("serving-ice-weighings"), || {
             let minutes = speaker.word("serving-head-minutes").to_owned();
@@ -246,10 +258,7 @@ fn weighings_ui(
     sheet::words_ui(ui, say!(speaker, "serving-ice-measured", rate: measured));
     let button = ui.button(say!(speaker, "serving-ice-use", rate: digits));
     if button.clicked() {
-        actions.push(put_rate(
-            &screen.book.settings,
-            Some((rate * 1000.0).round() / 1000.0),
-        ));
+        actions.push(put_rate(screen, Some((rate * 1000.0).round() / 1000.0)));
     }
 }
 
@@ -257,7 +266,8 @@ fn weighing_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     at: usize,
-    view: &mut InServing<'_>,
+    weighings: &mut Weighings,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     let number = (at + 1).to_string();
@@ -266,29 +276,22 @@ fn weighing_ui(
         say!(speaker, "serving-ice-grams-named", number: &number),
     ];
     let ranges = [MINUTES, GRAMS];
-    let key = |half: usize| format!("weighing-{at}-{half}");
+    let fields = ["weighing-minutes", "weighing-grams"];
+    let key = |half: usize| Focus::Question(FieldName::at(fields[half], at));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         for (half, (name, range)) in names.iter().zip(ranges).enumerate() {
             let key = key(half);
-            let shown = view.state.weighings.0[at][half].clone();
-            let field = TypedField {
-                key: &key,
-                words: "",
-                name,
-                shown,
-                hint: "–",
-                unit: "",
-            };
-            let outcome = typed::cell_ui(ui, &field, view.drafts, actions);
+            let shown = weighings.0[at][half].clone();
+            let outcome = typed::cell_ui(ui, key, name, shown, drafts, actions);
             if let Some(text) = &outcome.changed {
-                view.state.weighings.0[at][half].clone_from(text);
+                weighings.0[at][half].clone_from(text);
             }
-            outcome.read(&key, view.drafts, |text| range.read(text));
+            outcome.read(drafts, |text| range.read(text));
         }
     });
     for half in 0..ranges.len() {
-        draft_error_ui(ui, view.drafts, &key(half));
+        draft_error_ui(ui, drafts, &key(half));
     }
 }
 

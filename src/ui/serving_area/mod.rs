@@ -20,7 +20,7 @@ use super::Screen;
 use super::area_of_work::{AreaOfWork, Desk};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{Drafts, ViewState};
-use crate::quantity::{DisplayUnits, name_as_shown};
+use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::words;
 use crate::workbench::{Action, Serving, ServingOf};
@@ -81,24 +81,12 @@ pub(super) struct ServingState {
     brewing: brewing::BrewingState,
 }
 
-/// What the sheets may change while they are drawn.
-struct InServing<'view> {
-    state: &'view mut ServingState,
-    drafts: &'view mut Drafts,
-    units: DisplayUnits,
-}
-
 impl AreaOfWork for ServingState {
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
         if let Some(screen) = desk.drink
             && let Some(serving) = screen.answers.to(&ServingOf(screen.shown.clone()))
         {
-            let mut view = InServing {
-                state: self,
-                drafts: &mut view.drafts,
-                units: view.units,
-            };
-            serving_area_ui(ui, screen, &serving, &mut view, actions);
+            serving_area_ui(ui, screen, &serving, self, &mut view.drafts, actions);
         }
     }
 
@@ -112,10 +100,11 @@ fn serving_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    state: &mut ServingState,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
-    title_ui(ui, screen, view);
+    title_ui(ui, screen, state);
     let columns = columns_of(ui.available_width());
     let gaps = (columns.len() - 1) as f32 * grid::FAR;
     let each = (ui.available_width() - gaps) / columns.len() as f32;
@@ -125,17 +114,17 @@ fn serving_area_ui(
             ui.vertical(|ui| {
                 ui.set_width(each);
                 for sheet in *sheets {
-                    sheet_ui(ui, *sheet, screen, serving, view, actions);
+                    sheet_ui(ui, *sheet, screen, serving, state, drafts, actions);
                 }
             });
         }
     });
     ui.add_space(grid::APART);
-    view.state.wanted = None;
+    state.wanted = None;
 }
 
 /// Which drink it is, and the way to each sheet.
-fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut InServing<'_>) {
+fn title_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ServingState) {
     let speaker = screen.speaker;
     let palette = theme::palette(ui.visuals());
     let version = screen
@@ -175,7 +164,7 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut InServing<'_>) {
                 .add(button)
                 .accessible_name(say!(speaker, "serving-go-to", sheet: name));
             if button.clicked() {
-                view.state.wanted = Some(sheet);
+                state.wanted = Some(sheet);
             }
         }
     });
@@ -206,7 +195,8 @@ fn sheet_ui(
     sheet: Sheet,
     screen: &Screen<'_>,
     serving: &Serving,
-    view: &mut InServing<'_>,
+    state: &mut ServingState,
+    drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
     if sheet == Sheet::Ice && !screen.balance.iced {
@@ -214,17 +204,24 @@ fn sheet_ui(
     }
     ui.add_space(grid::APART);
     let heading = words::heading_ui(ui, screen.speaker.word(sheet.message()));
-    if view.state.wanted == Some(sheet) {
+    if state.wanted == Some(sheet) {
         heading.scroll_to_me(Some(Align::TOP));
     }
     match sheet {
-        Sheet::Cooling => cooling::cooling_ui(ui, screen, serving, view, actions),
-        Sheet::Ice => melting::melting_ui(ui, screen, serving, view, actions),
+        Sheet::Cooling => {
+            let begun = &mut state.begun;
+            let mut view = readings::InReadings { begun, drafts };
+            cooling::cooling_ui(ui, screen, serving, &mut view, actions);
+        }
+        Sheet::Ice => {
+            let weighings = &mut state.weighings;
+            melting::melting_ui(ui, screen, serving, weighings, drafts, actions);
+        }
         Sheet::Nutrition => nutrition::nutrition_ui(ui, screen, serving),
         Sheet::Yardsticks => yardsticks::yardsticks_ui(ui, screen, serving, actions),
         Sheet::Guests => guests::guests_ui(ui, screen, serving),
         Sheet::Cost => cost::cost_ui(ui, screen, serving),
-        Sheet::Brewing => brewing::brewing_ui(ui, screen, view, actions),
+        Sheet::Brewing => brewing::brewing_ui(ui, screen, &mut state.brewing, drafts, actions),
     }
 }
 

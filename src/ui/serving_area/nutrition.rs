@@ -2,7 +2,7 @@
 
 use egui::{Label, Layout, RichText, Ui, vec2};
 
-use super::sheet::{self, Column, TableRow};
+use super::sheet;
 use crate::balance::{Lens, LineShare, Measurand, NutritionRow, PrintedValue, Reported};
 use crate::book::Stage;
 use crate::quantity::{rounded_at_most, show_number};
@@ -10,6 +10,8 @@ use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
+use crate::ui::widgets::facts::figure_ui;
+use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
 use crate::ui::widgets::{role_colour, share_bar_ui};
 use crate::ui::words;
 use crate::workbench::Serving;
@@ -35,11 +37,8 @@ pub(super) fn nutrition_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) 
         .iter()
         .map(|row| row_of(screen, row))
         .collect();
-    sheet::table_ui(ui, &columns, WORDS, &rows);
     let table = speaker.word("serving-nutrition-table");
-    copy_ui(ui, table, || {
-        sheet::as_table(speaker, table, &columns, &rows)
-    });
+    figure_table_ui(ui, table, (table, WORDS), &columns, &rows);
     ui.add_space(grid::TIGHT);
     caffeine_ui(ui, screen);
     let apart = screen
@@ -111,7 +110,7 @@ fn caffeine_ui(ui: &mut Ui, screen: &Screen<'_>) {
         ] {
             let value = Value::of(screen.speaker, screen.balance, measurand, 1);
             let name = screen.speaker.word(name);
-            sheet::figure_ui(ui, screen, name, &value, unit, measurand);
+            figure_ui(ui, screen, name, &value, unit, measurand);
         }
     });
 }

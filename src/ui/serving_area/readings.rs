@@ -2,11 +2,10 @@
 
 use egui::{RichText, Ui, vec2};
 
-use super::InServing;
 use super::sheet;
-use super::typed::{self, Range, TypedError, TypedField};
-use crate::book::{CoolingReading, CoolingRun, Vessel, VesselId};
-use crate::edit::Edit;
+use super::typed::{self, LABEL, Range, TypedError};
+use crate::book::{CoolingReading, CoolingRun, ItemId, Vessel, VesselId};
+use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::{DisplayUnits, TemperatureUnit, name_as_shown, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
@@ -14,6 +13,8 @@ use crate::ui::field::{FieldOutcome, draft_error_ui};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::Drafts;
+use crate::ui::widgets::form::NumberRow;
 use crate::ui::words;
 use crate::workbench::Action;
 
@@ -65,11 +66,17 @@ impl BegunReading {
     }
 }
 
+/// What the readings may change while they are drawn.
+pub(super) struct InReadings<'view> {
+    pub(super) begun: &'view mut BegunReading,
+    pub(super) drafts: &'view mut Drafts,
+}
+
 /// The readings of the cup of the version in hand.
 pub(super) fn readings_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
     let speaker = screen.speaker;
@@ -93,10 +100,10 @@ pub(super) fn readings_ui(
         millilitres: None,
         readings: Vec::new(),
     });
-    circumstances_ui(ui, speaker, cup, &run, view, actions);
+    circumstances_ui(ui, screen, cup, &run, view, actions);
     head_ui(ui, speaker);
     for at in 0..=run.readings.len() {
-        reading_ui(ui, speaker, cup, &run, at, view, actions);
+        reading_ui(ui, screen, cup, &run, at, view, actions);
     }
     if !run.readings.is_empty() {
         let table = speaker.word("serving-readings-table");
@@ -111,59 +118,62 @@ fn as_table(speaker: Speaker<'_>, run: &CoolingRun) -> Table {
     let minutes = speaker.word("serving-head-minutes");
     let mut table = Table::new([minutes, temperature.as_str()]);
     for reading in &run.readings {
-        table.row(Half::BOTH.map(|half| Cell::figure(&half.shown(reading, units))));
+        table.row(Half::BOTH.map(|half| Cell::figure(&half.shown(reading, speaker.units))));
     }
     table
 }
 
-fn put(cup: &Vessel, run: Option<CoolingRun>, key: &str) -> Action {
+/// A field of the readings of a cup.
+fn focus(screen: &Screen<'_>, cup: &Vessel, name: impl Into<FieldName>) -> Focus {
+    screen.serving(ItemId::Vessel(cup.id.clone()), name)
+}
+
+fn put(cup: &Vessel, run: Option<CoolingRun>, focus: &Focus) -> Action {
     Action::edit(
         Edit::PutVessel(Vessel {
             cooling_run: run,
             ..cup.clone()
         }),
-        key,
+        focus.clone(),
     )
 }
 
 fn circumstances_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    screen: &Screen<'_>,
     cup: &Vessel,
     run: &CoolingRun,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
+    let speaker = screen.speaker;
     let units = speaker.units;
     let celsius = units.of("°C");
-    let room_key = format!("field readings-room {}", cup.id);
-    let room = TypedField {
-        key: &room_key,
+    let room = NumberRow {
+        focus: focus(screen, cup, "room"),
         words: speaker.word("serving-readings-room"),
+        words_width: LABEL,
+        term: None,
         name: speaker.word("serving-readings-room-named"),
         shown: celsius.digits(run.room, 1),
         hint: "",
         unit: celsius.symbol,
     };
-    let outcome = room.show(ui, view.drafts, actions);
-    if let Some(room) = outcome.read(&room_key, view.drafts, |text| {
-        ROOM.read_needed_in(text, units)
-    }) {
-        actions.push(put(
-            cup,
-            Some(CoolingRun {
-                room,
-                ..run.clone()
-            }),
-            &room_key,
-        ));
+    let key = room.focus.clone();
+    let read = |text: &str| ROOM.read_needed_in(text, units);
+    if let Some(room) = room.ask_ui(ui, view.drafts, actions, read) {
+        let run = CoolingRun {
+            room,
+            ..run.clone()
+        };
+        actions.push(put(cup, Some(run), &key));
     }
-    draft_error_ui(ui, view.drafts, &room_key);
-    let volume_key = format!("field readings-volume {}", cup.id);
     let unit = say!(speaker, "serving-readings-volume-unit", unit: units.of("ml").symbol);
-    let volume = TypedField {
-        key: &volume_key,
+    let volume = NumberRow {
+        focus: focus(screen, cup, "volume"),
         words: speaker.word("serving-readings-volume"),
+        words_width: LABEL,
+        term: None,
         name: speaker.word("serving-readings-volume-named"),
         shown: run
             .millilitres
@@ -172,20 +182,15 @@ fn circumstances_ui(
         hint: speaker.word("serving-readings-volume-hint"),
         unit: &unit,
     };
-    let outcome = volume.show(ui, view.drafts, actions);
-    if let Some(millilitres) = outcome.read(&volume_key, view.drafts, |text| {
-        MILLILITRES.read_in(text, units)
-    }) {
-        actions.push(put(
-            cup,
-            Some(CoolingRun {
-                millilitres,
-                ..run.clone()
-            }),
-            &volume_key,
-        ));
+    let key = volume.focus.clone();
+    let read = |text: &str| MILLILITRES.read_in(text, units);
+    if let Some(millilitres) = volume.ask_ui(ui, view.drafts, actions, read) {
+        let run = CoolingRun {
+            millilitres,
+            ..run.clone()
+        };
+        actions.push(put(cup, Some(run), &key));
     }
-    draft_error_ui(ui, view.drafts, &volume_key);
 }
 
 fn head_ui(ui: &mut Ui, speaker: Speaker<'_>) {
@@ -212,6 +217,15 @@ enum Half {
 
 impl Half {
     const BOTH: [Self; 2] = [Self::Minutes, Self::Celsius];
+
+    /// Its field in a row, from 0.
+    fn field(self, at: usize) -> FieldName {
+        let name = match self {
+            Self::Minutes => "reading-minutes",
+            Self::Celsius => "reading-temperature",
+        };
+        FieldName::at(name, at)
+    }
 
     /// The name of its field in the row of this number.
     fn named(self, speaker: Speaker<'_>, number: usize) -> String {
@@ -244,16 +258,16 @@ impl Half {
 /// One row; the one behind the last reading takes a new one.
 fn reading_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    screen: &Screen<'_>,
     cup: &Vessel,
     run: &CoolingRun,
     at: usize,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
-    let palette = theme::palette(ui.visuals());
+    let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
     let known = run.readings.get(at);
-    let key = |half: Half| format!("field reading-{at}-{half:?} {}", cup.id);
+    let key = |half: Half| focus(screen, cup, half.field(at));
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         let number = RichText::new((at + 1).to_string()).font(TypeStyle::Small.font_id());
@@ -263,22 +277,13 @@ fn reading_ui(
             egui::Label::new(number.color(palette.text_quiet)).selectable(false),
         );
         for half in Half::BOTH {
-            let key = key(half);
             let shown = match known {
-                Some(reading) => half.shown(reading, view.units),
-                None => view.state.begun.of(&cup.id)[half as usize].clone(),
+                Some(reading) => half.shown(reading, speaker.units),
+                None => view.begun.of(&cup.id)[half as usize].clone(),
             };
             let name = half.named(speaker, at + 1);
-            let field = TypedField {
-                key: &key,
-                words: "",
-                name: &name,
-                shown,
-                hint: "–",
-                unit: "",
-            };
-            let outcome = typed::cell_ui(ui, &field, view.drafts, actions);
-            take_over(cup, run, at, half, &key, &outcome, view, actions);
+            let outcome = typed::cell_ui(ui, key(half), &name, shown, view.drafts, actions);
+            take_over(cup, run, at, half, &outcome, view, actions);
         }
         if known.is_some() {
             let number = (at + 1).to_string();
@@ -287,7 +292,7 @@ fn reading_ui(
                 for half in Half::BOTH {
                     view.drafts.drop(&key(half));
                 }
-                actions.push(put(cup, without(run, at), "readings"));
+                actions.push(put(cup, without(run, at), &key(Half::Minutes)));
             }
         }
     });
@@ -309,31 +314,26 @@ fn without(run: &CoolingRun, at: usize) -> Option<CoolingRun> {
     (!run.readings.is_empty()).then_some(run)
 }
 
-#[expect(
-    clippy::too_many_arguments,
-    reason = "what a field is, and what becomes of its text"
-)]
 fn take_over(
     cup: &Vessel,
     run: &CoolingRun,
     at: usize,
     half: Half,
-    key: &str,
     outcome: &FieldOutcome,
-    view: &mut InServing<'_>,
+    view: &mut InReadings<'_>,
     actions: &mut Vec<Action>,
 ) {
     let is_new = at == run.readings.len();
     if let Some(text) = outcome.changed.as_ref().filter(|_| is_new) {
-        view.state.begun.of(&cup.id)[half as usize].clone_from(text);
+        view.begun.of(&cup.id)[half as usize].clone_from(text);
         if text.trim().is_empty() {
             // Nothing has been begun yet, so nothing is missing.
-            view.drafts.judge(key, None);
+            view.drafts.judge(&outcome.focus, None);
             return;
         }
     }
-    let units = view.units;
-    let Some(value) = outcome.read(key, view.drafts, |text| half.read(text, units)) else {
+    let units = words::speaker(&outcome.response.ctx).units;
+    let Some(value) = outcome.read(view.drafts, |text| half.read(text, units)) else {
         return;
     };
     let mut run = run.clone();
@@ -343,7 +343,7 @@ fn take_over(
             Half::Celsius => reading.celsius = value,
         }
     } else {
-        let text = view.state.begun.of(&cup.id);
+        let text = view.begun.of(&cup.id);
         let (Ok(minutes), Ok(celsius)) = (
             Half::Minutes.read(&text[0], units),
             Half::Celsius.read(&text[1], units),
@@ -351,9 +351,9 @@ fn take_over(
             return;
         };
         run.readings.push(CoolingReading { minutes, celsius });
-        view.state.begun = BegunReading::default();
+        *view.begun = BegunReading::default();
     }
-    actions.push(put(cup, Some(run), key));
+    actions.push(put(cup, Some(run), &outcome.focus));
 }
 
 #[cfg(test)]

@@ -3,14 +3,15 @@
 use std::sync::Arc;
 
 use egui::containers::menu::{MenuButton, MenuConfig};
-use egui::{Button, PopupCloseBehavior, ScrollArea, TextEdit, Ui, vec2};
+use egui::{Button, PopupCloseBehavior, Ui, vec2};
 
 use super::sheet::{choice_ui, chosen_word_ui};
 use crate::book::{IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
-use crate::ui::theme::grid;
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::pick_list::{self, PickList, elided};
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// Most teas that stand in a row; more of them are looked up in a list.
@@ -45,7 +46,7 @@ impl BookQuestion for TeasOfBook {
 }
 
 /// The positions of the teas that fit what is typed, in the order of the book.
-#[derive(Clone, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, PartialEq, Eq, Hash)]
 struct TeasFor {
     any: &'static str,
     typed: String,
@@ -63,18 +64,11 @@ impl BookQuestion for TeasFor {
     }
 }
 
-/// The list that is typed into.
-#[derive(Default)]
-pub(super) struct FoundTeas {
-    wanted: TeasFor,
-    just_opened: bool,
-}
-
 /// The choice of a tea.
 pub(super) fn teas_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    found: &mut FoundTeas,
+    list: &mut PickList,
     tea: &mut Option<IngredientId>,
 ) {
     let (book, speaker) = (screen.book, screen.speaker);
@@ -85,7 +79,6 @@ pub(super) fn teas_ui(
         choice_ui(ui, name, tea, &teas);
         return;
     }
-    found.wanted.any = any;
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(grid::TIGHT, 0.0);
         if chosen_word_ui(ui, name, any, tea.is_none()).clicked() {
@@ -99,10 +92,10 @@ pub(super) fn teas_ui(
         let button = Button::new(say!(speaker, "serving-teas-choose", count: count));
         let config = MenuConfig::new().close_behavior(PopupCloseBehavior::CloseOnClickOutside);
         let menu = MenuButton::from_button(button).config(config);
-        let (response, _) = menu.ui(ui, |ui| list_ui(ui, screen, found, &teas, tea));
+        let (response, _) = menu.ui(ui, |ui| list_ui(ui, screen, list, &teas, tea));
         if response.clicked() {
-            found.wanted.typed.clear();
-            found.just_opened = true;
+            list.text.clear();
+            list.open();
         }
     });
 }
@@ -111,44 +104,42 @@ pub(super) fn teas_ui(
 fn list_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    found: &mut FoundTeas,
+    list: &mut PickList,
     teas: &[NamedTea],
     tea: &mut Option<IngredientId>,
 ) {
     let speaker = screen.speaker;
+    let any = speaker.word("serving-teas-any");
     ui.set_width(WIDTH);
     // A menu has no room around what is typed.
     ui.spacing_mut().button_padding = vec2(grid::NEAR, grid::TIGHT);
-    let field = TextEdit::singleline(&mut found.wanted.typed)
-        .hint_text(speaker.word("serving-teas-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui
-        .add(field)
-        .accessible_name(speaker.word("serving-teas-find"));
-    // The first pass only measures the list, so the wish stands until the field has the keyboard.
-    if response.has_focus() {
-        found.just_opened = false;
-    } else if found.just_opened {
-        response.request_focus();
-        ui.request_repaint();
-    }
-    let rows = screen.answers.to(&found.wanted);
-    if rows.is_empty() {
+    let name = speaker.word("serving-teas-find");
+    let hint = speaker.word("serving-teas-hint");
+    let field = list.field_ui(ui, "find-a-tea", name, hint);
+    let found = screen.answers.to(&TeasFor {
+        any,
+        typed: list.text.clone(),
+    });
+    list.walk(ui, found.len());
+    let entered = list.entered(ui, &field);
+    if found.is_empty() {
         ui.label(speaker.word("serving-teas-none"));
     }
-    ScrollArea::vertical()
-        .max_height(HEIGHT)
-        .auto_shrink([false, true])
-        .show_rows(ui, grid::TARGET, rows.len(), |ui, in_sight| {
-            for row in in_sight {
-                let (id, name) = &teas[rows[row]];
-                let button = Button::selectable(*tea == *id, name.as_str())
-                    .truncate()
-                    .min_size(vec2(ui.available_width(), grid::TARGET));
-                if ui.add(button).clicked() {
-                    tea.clone_from(id);
-                    ui.close();
-                }
-            }
-        });
+    let rows = found.len();
+    let clicked = list.rows_ui(ui, HEIGHT, rows, grid::TARGET, |ui, row, is_chosen| {
+        let name = teas[found[row]].1.as_str();
+        pick_list::row_ui(ui, grid::TARGET, is_chosen, name, None, |ui, room| {
+            let (font, colour) = (
+                TypeStyle::Body.font_id(),
+                theme::palette(ui.visuals()).text_strong,
+            );
+            let name = elided(ui, name, &font, colour, room.width());
+            let place = room.left_center() - vec2(0.0, name.size().y / 2.0);
+            ui.painter().galley(place, name, colour);
+        })
+    });
+    if let Some(at) = entered.or(clicked).and_then(|row| found.get(row)) {
+        tea.clone_from(&teas[*at].0);
+        ui.close();
+    }
 }

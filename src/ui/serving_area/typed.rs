@@ -1,18 +1,15 @@
 //! What can be typed into the sheets: numbers within their range, amounts, times of day; and the fields for them.
 
-use egui::{Align, Layout, RichText, Sense, Ui, vec2};
+use egui::{Align, Layout, RichText, Ui, vec2};
 
+use crate::edit::Focus;
 use crate::quantity::{AmountTextError, DisplayUnits, NumberError, TypedUnit, parse_amount};
 use crate::say::{Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, TypingError};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::grid;
 use crate::ui::view_state::Drafts;
+use crate::ui::widgets::form::NumberRow;
 use crate::workbench::Action;
-
-/// Room for the words before a field, in points.
-const LABEL: f32 = 42.0 * grid::STEP;
-/// Width of a field, in points.
-const FIELD: f32 = 22.0 * grid::STEP;
 
 /// Why a text can't be taken over.
 #[derive(Clone, Debug, PartialEq)]
@@ -153,86 +150,33 @@ pub(super) fn read_time_of_day(text: &str) -> Result<Option<i64>, TypedError> {
     })
 }
 
-/// A field with words before it and a unit behind.
-pub(super) struct TypedField<'field> {
-    /// Its name among the drafts.
-    pub(super) key: &'field str,
-    /// The words before it.
-    pub(super) words: &'field str,
-    /// What a screen reader says.
-    pub(super) name: &'field str,
-    /// What stands in it.
-    pub(super) shown: String,
-    /// What is taken while it is empty.
-    pub(super) hint: &'field str,
-    /// The unit behind it.
-    pub(super) unit: &'field str,
-}
-
-impl TypedField<'_> {
-    /// Shows the row.
-    pub(super) fn show(
-        self,
-        ui: &mut Ui,
-        drafts: &mut Drafts,
-        actions: &mut Vec<Action>,
-    ) -> FieldOutcome {
-        ui.horizontal(|ui| {
-            ui.spacing_mut().item_spacing.x = grid::NEAR;
-            words_before_ui(ui, self.words);
-            let outcome = cell_ui(ui, &self, drafts, actions);
-            unit_ui(ui, self.unit);
-            outcome
-        })
-        .inner
-    }
-}
+/// Words before the fields of the sheets, in points.
+pub(super) const LABEL: f32 = 42.0 * grid::STEP;
 
 /// A field alone, in a row of others.
 pub(super) fn cell_ui(
     ui: &mut Ui,
-    typed: &TypedField<'_>,
+    focus: Focus,
+    name: &str,
+    shown: String,
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) -> FieldOutcome {
-    let (rect, _) = ui.allocate_exact_size(vec2(FIELD, grid::TARGET), Sense::hover());
-    let field = Field::new(typed.key, typed.name, typed.shown.clone())
-        .hint(typed.hint)
-        .underlined();
-    Field {
-        align: Align::Max,
-        ..field
-    }
-    .show(ui, rect, drafts, actions)
-}
-
-/// Quiet words of a fixed width, so that the fields of several rows stand below each other.
-pub(super) fn words_before_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    let size = vec2(LABEL, grid::TARGET);
-    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
-        ui.set_min_width(LABEL);
-        ui.add(egui::Label::new(RichText::new(words).color(palette.text_normal)).truncate());
-    });
+    Field::number(focus, name, shown).hint("–").show_in(
+        ui,
+        vec2(NumberRow::FIELD, grid::TARGET),
+        drafts,
+        actions,
+    )
 }
 
 /// Words above a column of fields.
 pub(super) fn column_head_ui(ui: &mut Ui, words: RichText) {
-    let size = vec2(FIELD, 5.0 * grid::STEP);
+    let size = vec2(NumberRow::FIELD, 5.0 * grid::STEP);
     ui.allocate_ui_with_layout(size, Layout::right_to_left(Align::Center), |ui| {
-        ui.set_min_width(FIELD);
+        ui.set_min_width(NumberRow::FIELD);
         ui.label(words);
     });
-}
-
-/// A unit behind a field.
-pub(super) fn unit_ui(ui: &mut Ui, unit: &str) {
-    let palette = theme::palette(ui.visuals());
-    ui.label(
-        RichText::new(unit)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet),
-    );
 }
 
 #[cfg(test)]

@@ -4,14 +4,15 @@ use egui::Ui;
 
 use super::sheet;
 use crate::balance::{Level, Outcome, YardstickLine, YardstickReading};
-use crate::book::{Settings, Yardstick};
-use crate::edit::Edit;
+use crate::book::{ItemId, Settings, Yardstick};
+use crate::edit::{Edit, FieldName, Which};
 use crate::quantity::rounded;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
-use crate::ui::spreadsheet::copy_ui;
+use crate::ui::field::take_keyboard;
 use crate::ui::theme::grid;
 use crate::ui::value::Value;
+use crate::ui::widgets::facts::{Fact, facts_ui};
 use crate::ui::words;
 use crate::workbench::{Action, Serving};
 
@@ -25,12 +26,13 @@ pub(super) fn yardsticks_ui(
     let turned_on = &screen.book.settings.yardsticks;
     for reading in &serving.yardsticks {
         let mut is_on = turned_on.contains(&reading.yardstick);
-        if ui
-            .checkbox(&mut is_on, name_of_yardstick(speaker, reading.yardstick))
-            .changed()
-        {
+        let response = ui.checkbox(&mut is_on, name_of_yardstick(speaker, reading.yardstick));
+        let which = Which::Yardstick(reading.yardstick);
+        let focus = screen.serving(ItemId::Settings, FieldName::of("yardstick", which));
+        take_keyboard(ui, &focus, &response);
+        if response.changed() {
             let settings = with_yardstick(&screen.book.settings, reading.yardstick, is_on);
-            actions.push(Action::edit(Edit::SetSettings(settings), "yardsticks"));
+            actions.push(Action::edit(Edit::SetSettings(settings), focus));
         }
     }
     if turned_on.is_empty() {
@@ -63,17 +65,9 @@ fn with_yardstick(settings: &Settings, yardstick: Yardstick, is_on: bool) -> Set
 fn reading_ui(ui: &mut Ui, screen: &Screen<'_>, reading: &YardstickReading) {
     let speaker = screen.speaker;
     words::subheading_ui(ui, &name_of_yardstick(speaker, reading.yardstick));
-    ui.scope(|ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        for line in &reading.lines {
-            let value = value_of(speaker, line);
-            sheet::fact_ui(ui, &name_of(speaker, line), &value, line.unit);
-        }
-    });
-    copy_ui(ui, speaker.yardstick(reading.yardstick), || {
-        let fact = |line| (name_of(speaker, line), value_of(speaker, line), line.unit);
-        sheet::facts_as_table(speaker, reading.lines.iter().map(fact))
-    });
+    let fact = |line| (name_of(speaker, line), value_of(speaker, line), line.unit);
+    let facts: Vec<Fact<'_>> = reading.lines.iter().map(fact).collect();
+    facts_ui(ui, speaker.yardstick(reading.yardstick), &facts);
     ui.add_space(grid::TIGHT);
     sheet::quiet_ui(
         ui,

@@ -7,11 +7,10 @@ use egui::style::{ScrollFadeStyle, ScrollStyle};
 use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
-use super::top_strip::sign_ui;
 use crate::balance::Caution;
 use crate::say::say;
 use crate::ui::Screen;
-use crate::ui::icons::Icon;
+use crate::ui::icons::{Icon, sign_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{capitalised, speaker};
 

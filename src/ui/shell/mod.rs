@@ -1,17 +1,21 @@
 //! The frame round every area: the strip on top, the drinks on the left, the level on the right, the cautions below.
 
+mod book_commands;
 mod cautions;
 mod drink_rows;
 mod level_column;
 mod messages;
 mod shelf_list;
+mod state;
 mod top_strip;
 
-use self::drink_rows::{DrinkPlaces, DrinksFor};
+pub(super) use self::book_commands::carry_out;
+pub(super) use self::state::ShellState;
+
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
 use self::cautions::Cautions;
-use super::area::{Area, Navigation};
+use self::state::SLIM;
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
@@ -19,26 +23,14 @@ use super::dialog::Dialog;
 use super::safekeeping;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
-use crate::book::Book;
-use crate::workbench::{Action, Command, Home, Intent};
+use crate::workbench::Action;
 
 /// Below this width of the window, in points, the list of drinks is narrow.
 const NARROW: f32 = 1240.0;
-/// Below this width the drinks are hidden until they are asked for, and the level stands below the recipe.
-const SLIM: f32 = 860.0;
 /// From this width on the cup stands between the recipe and the level.
 const WIDE: f32 = 1600.0;
 /// The widest sheet of a recipe, in points: in a wider one the eye loses the row.
 const WIDEST_SHEET: f32 = 800.0;
-
-/// What the frame remembers between frames.
-#[derive(Default)]
-pub(super) struct ShellState {
-    /// What is searched for in the list of drinks.
-    wanted: DrinksFor,
-    /// Where the rows of that list are.
-    places: DrinkPlaces,
-}
 
 /// The whole window, with the area in front in its place.
 pub(super) fn shell_ui(
@@ -209,44 +201,4 @@ fn empty_book_ui(
             view.dialog = Some(Dialog::open_book(in_hand.home));
         }
     });
-}
-
-/// Carries out a command about the book as a whole; `false` when it is about the recipe.
-pub(super) fn carry_out(
-    command: UiCommand,
-    book: &Book,
-    view: &mut ViewState,
-    home: &Home,
-    actions: &mut Vec<Action>,
-) -> bool {
-    match command {
-        UiCommand::NewRecipe => shelf_list::add_recipe(book, view, actions),
-        UiCommand::NewBook => actions.push(Action::Command(Command::Do(Intent::New))),
-        UiCommand::OpenBook => view.dialog = Some(Dialog::open_book(home)),
-        UiCommand::SaveAs => view.dialog = Some(Dialog::save_as(home)),
-        UiCommand::Save => match home {
-            Home::File(_) => actions.push(Action::Command(Command::Save)),
-            // A place is asked for in a dialog of ours: the one of the system may be missing.
-            Home::Nowhere(_) => view.dialog = Some(Dialog::save_as(home)),
-        },
-        UiCommand::Undo => actions.push(Action::Command(Command::Undo)),
-        UiCommand::Redo => actions.push(Action::Command(Command::Redo)),
-        UiCommand::LookUp => {
-            view.navigation.push(Navigation::LookUp);
-            view.dialog = Some(Dialog::LookUp);
-        }
-        UiCommand::ShowKeys => view.dialog = Some(Dialog::Keys),
-        UiCommand::OtherDegrees => {
-            view.units.temperature = view.units.temperature.other();
-            view.drafts.clear();
-        }
-        UiCommand::OtherVolumes => {
-            view.units.volume = view.units.volume.other();
-            view.drafts.clear();
-        }
-        UiCommand::Back => view.area = Area::Recipe,
-        UiCommand::GoTo(area) => view.go(area, Navigation::ByKey(area)),
-        _ => return false,
-    }
-    true
 }

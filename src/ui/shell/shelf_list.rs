@@ -4,17 +4,16 @@ use std::sync::Arc;
 
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
 
-use super::ShellState;
 use super::drink_rows::Row;
-use crate::book::{Book, Recipe, RecipeId, State, Version, VersionId};
-use crate::edit::Edit;
+use super::state::ShellState;
+use crate::book::{Book, ItemId, Recipe, RecipeId, State, Version, VersionId};
+use crate::edit::{Edit, Focus};
 use crate::quantity::{excerpt, name_as_shown};
 use crate::say::{Speaker, say};
 use crate::ui::area::Area;
 use crate::ui::book_in_hand::BookInHand;
 use crate::ui::commands::UiCommand;
 use crate::ui::icons::{Icon, icon_button, paint};
-use crate::ui::recipe_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::words::quiet_ui;
@@ -263,7 +262,7 @@ fn recipe_menu_ui(
     {
         actions.push(Action::edit(
             Edit::RemoveRecipe(recipe.id.clone()),
-            format!("recipe {}", recipe.id),
+            Focus::Item(ItemId::Recipe(recipe.id.clone())),
         ));
     }
 }
@@ -288,11 +287,12 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
             view.speaker(book).word("shell-new-recipe-name").to_owned(),
         )
     };
+    let item = ItemId::Recipe(id.clone());
     actions.push(Action::edit(
         Edit::PutRecipe(recipe),
-        format!("recipe {id}"),
+        Focus::Item(item.clone()),
     ));
-    view.focus_wanted = Some(recipe_area::name_focus(&id));
+    view.focus_wanted = Some(Focus::name_of(item));
     view.show(Shown {
         recipe: id,
         version: None,
@@ -324,7 +324,8 @@ fn duplicate(
     for version in &mut copy.versions {
         version.state = draft(version.state);
     }
-    actions.push(Action::edit(Edit::PutRecipe(copy), format!("recipe {id}")));
+    let item = ItemId::Recipe(id.clone());
+    actions.push(Action::edit(Edit::PutRecipe(copy), Focus::Item(item)));
     view.show(Shown {
         recipe: id,
         version: None,
@@ -344,7 +345,7 @@ fn add_version(
             recipe: recipe.id.clone(),
             version,
         },
-        format!("recipe {}", recipe.id),
+        Focus::Item(ItemId::Recipe(recipe.id.clone())),
     ));
     view.show(Shown {
         recipe: recipe.id.clone(),
@@ -363,7 +364,8 @@ fn remove_version(
         recipe: recipe.id.clone(),
         version: version.clone(),
     };
-    actions.push(Action::edit(edit, format!("recipe {}", recipe.id)));
+    let item = ItemId::Recipe(recipe.id.clone());
+    actions.push(Action::edit(edit, Focus::Item(item)));
     let builds_on = recipe
         .version(version)
         .and_then(|version| version.builds_on.clone());
@@ -440,9 +442,7 @@ impl ListRow<'_> {
             ui.painter().rect_filled(rect, corner, colour);
         }
         if response.has_focus() {
-            let ring = egui::Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-            ui.painter()
-                .rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
+            theme::focus_ring(ui, rect);
         }
     }
 

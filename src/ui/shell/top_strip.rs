@@ -2,7 +2,8 @@
 
 use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
 
-use super::carry_out;
+use super::book_commands::carry_out;
+use super::state::SLIM;
 use crate::book::Severity;
 use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
 use crate::say::{Language, Speaker, say};
@@ -110,7 +111,7 @@ fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
 fn list_toggle_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
     let open = view
         .list_open
-        .unwrap_or(ui.ctx().content_rect().width() >= super::SLIM);
+        .unwrap_or(ui.ctx().content_rect().width() >= SLIM);
     let words = speaker.word(if open {
         "strip-hide-list"
     } else {
@@ -406,12 +407,6 @@ fn tab_ui(ui: &mut Ui, words: &str, open: bool, warns: bool) -> egui::Response {
         );
     }
     response
-}
-
-/// Draws a sign in a line of text.
-pub(super) fn sign_ui(ui: &mut Ui, icon: Icon, colour: egui::Color32) {
-    let (rect, _) = ui.allocate_exact_size(vec2(grid::EASY, grid::EASY), Sense::hover());
-    paint(ui.painter(), rect, icon, colour);
 }
 
 #[cfg(test)]

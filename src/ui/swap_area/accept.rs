@@ -2,9 +2,10 @@
 
 use egui::{TextEdit, Ui};
 
-use super::SwapState;
 use super::model::version_name;
-use crate::book::Change;
+use super::state::SwapState;
+use crate::book::{Change, ItemId};
+use crate::edit::Focus;
 use crate::say::say;
 use crate::swap::{Answer, Suggestion};
 use crate::ui::Screen;
@@ -108,7 +109,8 @@ fn keep(
     actions: &mut Vec<Action>,
 ) {
     let (edit, id) = answer.accept(screen.recipe, changes, name);
-    actions.push(Action::edit(edit, format!("recipe {}", screen.recipe.id)));
+    let item = ItemId::Recipe(screen.recipe.id.clone());
+    actions.push(Action::edit(edit, Focus::Item(item)));
     *state = SwapState {
         show_version: Some(id),
         ..SwapState::default()

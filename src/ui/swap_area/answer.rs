@@ -5,8 +5,9 @@ use egui::{
     WidgetInfo, pos2, vec2,
 };
 
+use super::accept;
 use super::model::{self, Compared};
-use super::{SwapState, accept};
+use super::state::SwapState;
 use crate::balance::{Balance, Difference};
 use crate::quantity::show_grouped;
 use crate::say::{Argument, Speaker, say};

@@ -1,13 +1,10 @@
 //! Asking for a swap: what goes and what comes, once or several times in the same drink.
 
-use egui::{
-    Align, Key, Label, Layout, Response, RichText, ScrollArea, Sense, Stroke, StrokeKind, TextEdit,
-    Ui, UiBuilder, WidgetInfo, vec2,
-};
+use egui::{Align, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::coming::{Coming, ComingFor};
 use super::model;
-use super::{Choosing, SwapState};
+use super::state::{Choosing, SwapState};
 use crate::book::{IngredientId, Role};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
@@ -15,8 +12,8 @@ use crate::swap::Question;
 use crate::ui::Screen;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::role_colour;
-use crate::ui::words::subheading_ui;
+use crate::ui::widgets::pick_list;
+use crate::ui::words::{paragraph_ui, subheading_ui};
 
 /// From this width on the two lists stand side by side, in points.
 const SIDE_BY_SIDE: f32 = 150.0 * grid::STEP;
@@ -93,7 +90,7 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
 
 /// Another ingredient goes; what comes has to be chosen anew.
 fn goes(screen: &Screen<'_>, state: &mut SwapState, id: IngredientId) {
-    state.find.clear();
+    state.coming.list.text.clear();
     if let Choosing::Another(goes) = &mut state.choosing {
         *goes = Some(id);
         return;
@@ -141,29 +138,27 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
         return;
     };
     let role = role_of(screen, &replace);
-    let field = TextEdit::singleline(&mut state.find)
-        .hint_text(speaker.word("swap-screen-find-hint"))
-        .desired_width(f32::INFINITY);
-    let response = ui
-        .add(field)
-        .accessible_name(speaker.word("swap-screen-find"));
+    let coming = &mut state.coming;
+    let field = coming.list.field_ui(
+        ui,
+        "find-what-comes",
+        speaker.word("swap-screen-find"),
+        speaker.word("swap-screen-find-hint"),
+    );
     let wanted = ComingFor {
         replace,
         role,
-        typed: state.find.clone(),
+        typed: coming.list.text.clone(),
         language: speaker.language,
     };
-    state.coming.follow(screen, &wanted);
-    if response.has_focus() {
-        move_by_keys(ui, &mut state.coming);
+    coming.follow(screen, &wanted);
+    if field.has_focus() {
+        coming.list.walk(ui, coming.found.len());
     }
-    let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
-    let chosen = coming_ui(ui, speaker, &mut state.coming, role, response.has_focus());
-    let in_hand = || state.coming.found.get(state.coming.row);
-    let taken = chosen.or_else(|| {
-        let in_hand = in_hand().filter(|_| entered);
-        in_hand.map(|ingredient| ingredient.id.clone())
-    });
+    let entered = coming.list.entered(ui, &field);
+    let clicked = coming_ui(ui, speaker, coming, role, field.has_focus());
+    let taken = entered.or(clicked).and_then(|at| coming.found.get(at));
+    let taken = taken.map(|ingredient| ingredient.id.clone());
     if let Some(with) = taken {
         if let Choosing::Another(_) = state.choosing {
             state.asked.demands.also.push((wanted.replace, with));
@@ -189,58 +184,26 @@ fn coming_ui(
     coming: &mut Coming,
     role: Role,
     has_keyboard: bool,
-) -> Option<IngredientId> {
+) -> Option<usize> {
     if coming.found.is_empty() {
         let palette = theme::palette(ui.visuals());
-        let words = speaker.word("swap-screen-no-match");
-        ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
+        paragraph_ui(ui, speaker.word("swap-screen-no-match"), palette.text_quiet);
         return None;
     }
-    let mut taken = None;
-    let mut area = ScrollArea::vertical()
-        .id_salt("what comes")
-        .max_height(LIST_HEIGHT);
-    if let Some(offset) = coming.list.offset_to_sought() {
-        area = area.vertical_scroll_offset(offset);
-        ui.request_repaint();
-    }
-    area.show_viewport(ui, |ui, viewport| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        let Coming {
-            found, list, row, ..
-        } = coming;
-        list.expect(found.len(), grid::TARGET);
-        list.rows_ui(ui, viewport, |ui, index| {
-            let ingredient = &found[index];
-            let name = ingredient.full_name();
-            let quiet = model::facts(speaker, ingredient, role);
-            let words = Row {
-                name: &name,
-                quiet: &quiet,
-                role: ingredient.role,
-            };
-            let is_in_hand = has_keyboard && index == *row;
-            let label = say!(speaker, "swap-screen-with-ingredient", ingredient: &name);
-            if row_ui(ui, &words, is_in_hand, &label).clicked() {
-                taken = Some(ingredient.id.clone());
-            }
-        });
-    });
-    taken
-}
-
-fn move_by_keys(ui: &Ui, coming: &mut Coming) {
-    let (down, up) = ui.input(|input| {
-        (
-            input.key_pressed(Key::ArrowDown),
-            input.key_pressed(Key::ArrowUp),
-        )
-    });
-    if down {
-        coming.go_to(coming.row + 1);
-    } else if up {
-        coming.go_to(coming.row.saturating_sub(1));
-    }
+    let Coming { found, list, .. } = coming;
+    let rows = found.len();
+    list.rows_ui(ui, LIST_HEIGHT, rows, grid::TARGET, |ui, at, is_chosen| {
+        let ingredient = &found[at];
+        let name = ingredient.full_name();
+        let quiet = model::facts(speaker, ingredient, role);
+        let label = say!(speaker, "swap-screen-with-ingredient", ingredient: &name);
+        let row = Row {
+            name: &name,
+            quiet: &quiet,
+            role: ingredient.role,
+        };
+        row_ui(ui, &row, has_keyboard && is_chosen, &label)
+    })
 }
 
 fn role_of(screen: &Screen<'_>, id: &IngredientId) -> Role {
@@ -259,53 +222,22 @@ struct Row<'row> {
 }
 
 fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) -> Response {
-    let palette = theme::palette(ui.visuals());
-    let accessible_name = name_as_shown(accessible_name);
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), grid::TARGET), Sense::click());
-    response.widget_info(|| {
-        WidgetInfo::selected(
-            egui::Role::Button,
-            true,
-            is_chosen,
-            accessible_name.as_ref(),
-        )
-    });
-    if !ui.is_rect_visible(rect) {
-        return response;
-    }
-    let painter = ui.painter();
-    if is_chosen {
-        painter.rect_filled(rect, grid::CORNER, palette.selection);
-    } else if response.hovered() || response.has_focus() {
-        painter.rect_filled(rect, grid::CORNER, palette.hover);
-    }
-    if response.has_focus() {
-        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        painter.rect_stroke(rect, grid::CORNER, ring, StrokeKind::Inside);
-    }
-    let mark =
-        egui::Rect::from_min_size(rect.min + vec2(4.0, 7.0), vec2(4.0, rect.height() - 14.0));
-    painter.rect_filled(mark, 2.0, role_colour(palette, row.role));
-    let inner = rect
-        .with_min_x(rect.left() + 16.0)
-        .with_max_x(rect.right() - grid::NEAR);
-    let builder = UiBuilder::new()
-        .max_rect(inner)
-        .layout(Layout::right_to_left(Align::Center));
-    let mut line = ui.new_child(builder);
-    let quiet = RichText::new(name_as_shown(row.quiet))
-        .font(TypeStyle::Small.font_id())
-        .color(palette.text_quiet);
-    line.add(Label::new(quiet).selectable(false));
-    line.with_layout(Layout::left_to_right(Align::Center), |ui| {
-        ui.add(
-            Label::new(RichText::new(name_as_shown(row.name)).color(palette.text_strong))
-                .selectable(false)
-                .truncate(),
-        );
-    });
-    response
+    let (words, role) = (name_as_shown(accessible_name), Some(row.role));
+    pick_list::row_ui(ui, grid::TARGET, is_chosen, &words, role, |ui, room| {
+        let palette = theme::palette(ui.visuals());
+        let builder = UiBuilder::new()
+            .max_rect(room)
+            .layout(Layout::right_to_left(Align::Center));
+        let mut line = ui.new_child(builder);
+        let quiet = RichText::new(name_as_shown(row.quiet))
+            .font(TypeStyle::Small.font_id())
+            .color(palette.text_quiet);
+        line.add(Label::new(quiet).selectable(false));
+        line.with_layout(Layout::left_to_right(Align::Center), |ui| {
+            let name = RichText::new(name_as_shown(row.name)).color(palette.text_strong);
+            ui.add(Label::new(name).selectable(false).truncate());
+        });
+    })
 }
 
 /// What was chosen, a line for each pair, and the ways to choose otherwise.
@@ -337,7 +269,7 @@ pub(super) fn chosen_ui(
         let another = another.on_hover_text(speaker.word("swap-screen-another-hint"));
         if another.clicked() {
             state.choosing = Choosing::Another(None);
-            state.find.clear();
+            state.coming.list.text.clear();
         }
     });
     let mut taken_out = None;

@@ -3,7 +3,8 @@
 use egui::{Label, RichText, Slider, Stroke, Ui};
 
 use super::answer::{figures_ui, line_words, scatter_words};
-use super::{SwapState, accept, model};
+use super::state::SwapState;
+use super::{accept, model};
 use crate::say::{Speaker, say};
 use crate::swap::{Adjustable, Answer, Nearby, Suggestion};
 use crate::ui::Screen;

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::book::{Ingredient, IngredientId, Role, WantedWords};
 use crate::say::{Language, Speaker};
 use crate::ui::Screen;
-use crate::ui::tall_list::TallList;
+use crate::ui::widgets::pick_list::PickList;
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
@@ -42,9 +42,8 @@ impl BookQuestion for ComingFor {
 pub(super) struct Coming {
     /// What is listed in this frame.
     pub(super) found: Arc<Vec<Arc<Ingredient>>>,
-    pub(super) list: TallList,
-    /// The row that the keyboard is on.
-    pub(super) row: usize,
+    /// What is typed, and the row that the keyboard is on.
+    pub(super) list: PickList,
 }
 
 impl Coming {
@@ -53,13 +52,7 @@ impl Coming {
         let found = screen.answers.to(wanted);
         if !Arc::ptr_eq(&found, &self.found) {
             self.found = found;
-            self.go_to(0);
+            self.list.begin();
         }
-    }
-
-    /// Puts the keyboard on a row and brings it into sight.
-    pub(super) fn go_to(&mut self, row: usize) {
-        self.row = row.min(self.found.len().saturating_sub(1));
-        self.list.seek(Some(self.row));
     }
 }

@@ -2,17 +2,19 @@
 
 use egui::{Button, Checkbox, Label, RichText, Ui};
 
-use super::{SwapState, Way, limits};
+use super::limits;
+use super::state::{SwapState, Way};
 use crate::book::{Allergen, TemperatureWindow};
+use crate::edit::{FieldName, Focus, Which};
 use crate::quantity::{DisplayUnits, ShownUnit, show_compact, show_editable};
 use crate::say::{Speaker, say};
 use crate::swap::{Answer, Demands};
 use crate::ui::Screen;
-use crate::ui::field::{Field, draft_error_ui};
-use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::glossary::Term;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
+use crate::ui::widgets::form::{NumberRow, label_width};
 use crate::ui::words::capitalised;
 use crate::workbench::Action;
 
@@ -20,9 +22,6 @@ use crate::workbench::Action;
 const SIDE_BY_SIDE: f32 = 215.0 * grid::STEP;
 /// Width of the lines, in points.
 const LINES: f32 = 122.0 * grid::STEP;
-/// Width of a field for a number, in points.
-pub(super) const FIELD: f32 = 18.0 * grid::STEP;
-
 /// The conditions in one line, or open.
 pub(super) fn conditions_ui(
     ui: &mut Ui,
@@ -179,9 +178,8 @@ fn demands_ui(
     let vegan = speaker.word("swap-screen-must-vegan");
     ui.add(Checkbox::new(&mut demands.keep_vegan, vegan));
     without_ui(ui, screen, demands);
-    let key = |name: &str| format!("field swap {name} {}", screen.recipe.id);
     let currency = screen.book.settings.currency.clone();
-    let caps: [(&str, &str, &str, &mut Option<f64>, f64); 4] = [
+    let caps: [(&'static str, &str, &str, &mut Option<f64>, f64); 4] = [
         (
             "sugar",
             speaker.word("swap-screen-most-sugar"),
@@ -212,48 +210,42 @@ fn demands_ui(
         ),
     ];
     let metric = DisplayUnits::METRIC;
-    let mut errors = Vec::new();
-    egui::Grid::new("demands")
-        .num_columns(3)
-        .spacing([grid::EASY, 0.0])
-        .show(ui, |ui| {
-            for (name, words, unit, cap, most) in caps {
-                let key = key(name);
-                ui.label(words);
-                let name = capitalised(words);
-                let range = (0.0, most);
-                let figure = metric.of(unit);
-                let value = number_ui(
-                    ui, speaker, &key, &name, *cap, figure, range, drafts, actions,
-                );
-                if let Some(value) = value {
-                    *cap = value;
-                }
-                ui.label(RichText::new(unit).color(palette.text_quiet));
-                ui.end_row();
-                errors.push(key);
-            }
-            temperature_ui(ui, screen, &mut demands.temperature, drafts, actions);
-        });
-    errors.extend(["from", "to"].map(|end| served_key(screen, end)));
-    for key in errors {
-        draft_error_ui(ui, drafts, &key);
-    }
+    let words = caps.iter().map(|(_, words, ..)| *words);
+    let served = ["swap-screen-served-least", "swap-screen-served-most"];
+    let words_width = label_width(ui, words.chain(served.map(|words| speaker.word(words))));
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 0.0;
+        for (name, words, unit, cap, most) in caps {
+            let asked = Capped {
+                focus: demand_focus(screen, name),
+                words,
+                words_width,
+                term: None,
+                unit: metric.of(unit),
+                range: (0.0, most),
+            };
+            asked.ui(ui, speaker, cap, drafts, actions);
+        }
+        let temperature = &mut demands.temperature;
+        temperature_ui(ui, screen, words_width, temperature, drafts, actions);
+    });
 }
 
-fn served_key(screen: &Screen<'_>, end: &str) -> String {
-    format!("field swap served {end} {}", screen.recipe.id)
+/// The field of something that the drink must keep.
+fn demand_focus(screen: &Screen<'_>, name: &'static str) -> Focus {
+    let which = Which::Recipe(screen.recipe.id.clone());
+    Focus::Question(FieldName::of(name, which))
 }
 
 /// The two rows of the serving temperature.
 fn temperature_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
+    words_width: f32,
     temperature: &mut Option<TemperatureWindow>,
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
-    let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
     let settings = &screen.book.settings;
     let unit = screen.speaker.units.of("°C");
@@ -265,22 +257,18 @@ fn temperature_ui(
     let mut from = temperature.map(|window| window.from);
     let mut to = temperature.map(|window| window.to);
     for (end, words, value) in [
-        ("from", "swap-screen-served-least", &mut from),
-        ("to", "swap-screen-served-most", &mut to),
+        ("served-from", "swap-screen-served-least", &mut from),
+        ("served-to", "swap-screen-served-most", &mut to),
     ] {
-        let words = speaker.word(words);
-        ui.label(words).explained(Term::ServingWindow);
-        let key = served_key(screen, end);
-        let range = (-20.0, 120.0);
-        let name = capitalised(words);
-        let asked = number_ui(
-            ui, speaker, &key, &name, *value, unit, range, drafts, actions,
-        );
-        if let Some(asked) = asked {
-            *value = asked;
-        }
-        ui.label(RichText::new(unit.symbol).color(palette.text_quiet));
-        ui.end_row();
+        let asked = Capped {
+            focus: demand_focus(screen, end),
+            words: speaker.word(words),
+            words_width,
+            term: Some(Term::ServingWindow),
+            unit,
+            range: (-20.0, 120.0),
+        };
+        asked.ui(ui, speaker, value, drafts, actions);
     }
     *temperature = match (from, to) {
         (None, None) => None,
@@ -330,32 +318,42 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
     });
 }
 
-/// A field for a number that may be left empty; `Some` when it was changed.
-#[expect(clippy::option_option, reason = "unchanged, emptied, or a number")]
-#[expect(
-    clippy::too_many_arguments,
-    reason = "what a field is, and where its text goes"
-)]
-fn number_ui(
-    ui: &mut Ui,
-    speaker: Speaker<'_>,
-    key: &str,
-    name: &str,
-    value: Option<f64>,
-    unit: ShownUnit<'_>,
+/// A number that may be left empty.
+struct Capped<'capped> {
+    focus: Focus,
+    words: &'capped str,
+    words_width: f32,
+    term: Option<Term>,
+    unit: ShownUnit<'capped>,
+    /// What it can be.
     range: (f64, f64),
-    drafts: &mut Drafts,
-    actions: &mut Vec<Action>,
-) -> Option<Option<f64>> {
-    let shown = value.map_or_else(String::new, |value| show_in(unit, value));
-    let (rect, _) = ui.allocate_exact_size(egui::vec2(FIELD, grid::TARGET), egui::Sense::hover());
-    let field = Field::new(key, name, shown).underlined();
-    let field = Field {
-        align: egui::Align::Max,
-        ..field.hint(speaker.word("swap-screen-any"))
-    };
-    let outcome = field.show(ui, rect, drafts, actions);
-    outcome.read(key, drafts, |text| read_number(speaker, text, unit, range))
+}
+
+impl Capped<'_> {
+    fn ui(
+        self,
+        ui: &mut Ui,
+        speaker: Speaker<'_>,
+        value: &mut Option<f64>,
+        drafts: &mut Drafts,
+        actions: &mut Vec<Action>,
+    ) {
+        let (unit, range) = (self.unit, self.range);
+        let row = NumberRow {
+            focus: self.focus,
+            words: self.words,
+            words_width: self.words_width,
+            term: self.term,
+            name: &capitalised(self.words),
+            shown: value.map_or_else(String::new, |value| show_in(unit, value)),
+            hint: speaker.word("swap-screen-any"),
+            unit: unit.symbol,
+        };
+        let read = |text: &str| read_number(speaker, text, unit, range);
+        if let Some(asked) = row.ask_ui(ui, drafts, actions, read) {
+            *value = asked;
+        }
+    }
 }
 
 /// A figure with as few digits as it needs.
@@ -386,13 +384,6 @@ fn read_number(
     }
     let [found, from, to] = [found, from, to].map(|value| speaker.digits(&show_in(unit, value)));
     Err(say!(speaker, "swap-screen-out-of-range", found: found, from: from, to: to))
-}
-
-/// A paragraph that can be passed over.
-pub(super) fn quiet_ui(ui: &mut Ui, words: &str) {
-    let palette = theme::palette(ui.visuals());
-    let words = capitalised(words);
-    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).wrap());
 }
 
 #[cfg(test)]

@@ -1,9 +1,9 @@
 //! The lines of the drink: which may move, and from how little to how much.
 
-use egui::{Align, Checkbox, RichText, Sense, Ui, vec2};
+use egui::{Checkbox, RichText, Ui, vec2};
 
-use super::conditions::{FIELD, quiet_ui};
 use crate::book::{Amount, Line, LineId, Resolved};
+use crate::edit::{FieldName, Focus, Which};
 use crate::quantity::{show_compact, show_count};
 use crate::say::{Speaker, say};
 use crate::swap::{Adjustable, Answer, Demands, LineLimit};
@@ -12,6 +12,7 @@ use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::Drafts;
+use crate::ui::words::{capitalised, paragraph_ui};
 use crate::workbench::Action;
 
 /// A line that could move.
@@ -22,6 +23,9 @@ struct Row<'answer> {
     /// Whether the recipe does not have it.
     added: bool,
 }
+
+/// Width of a field for a number, in points.
+const FIELD: f32 = 18.0 * grid::STEP;
 
 /// A row for each line whose amount is a number of something.
 pub(super) fn limits_ui(
@@ -34,7 +38,8 @@ pub(super) fn limits_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let Some(answer) = answer else {
-        quiet_ui(ui, screen.speaker.word("swap-screen-lines-later"));
+        let words = capitalised(screen.speaker.word("swap-screen-lines-later"));
+        paragraph_ui(ui, words, palette.text_quiet);
         return;
     };
     let speaker = screen.speaker;
@@ -199,14 +204,14 @@ enum End {
 impl End {
     const BOTH: [Self; 2] = [Self::Least, Self::Most];
 
-    /// The key of its field for a line; nobody reads it.
-    fn key(self, screen: &Screen<'_>, line: &Line) -> String {
-        let recipe = &screen.recipe.id;
-        let end = match self {
+    /// Its field for a line.
+    fn key(self, screen: &Screen<'_>, line: &Line) -> Focus {
+        let name = match self {
             Self::Least => "least",
             Self::Most => "most",
         };
-        format!("field swap {end} {recipe}/{}", line.id)
+        let which = Which::Line(screen.recipe.id.clone(), line.id.clone());
+        Focus::Question(FieldName::of(name, which))
     }
 
     /// "Least of House sweetener", the name of its field.
@@ -256,24 +261,18 @@ fn end_ui(
     // Where nobody says anything, the range that is searched stands there.
     let searched = end.searched(row);
     let searched = searched.map(|number| show_end(screen, row.line, number));
-    let (rect, _) = ui.allocate_exact_size(vec2(FIELD, grid::TARGET), Sense::hover());
-    let field = Field {
-        align: Align::Max,
-        ..Field::new(
-            key.clone(),
-            &name,
-            asked.map_or_else(String::new, |number| show_end(screen, row.line, number)),
-        )
-        .underlined()
-        .hint(
-            searched
-                .as_deref()
-                .unwrap_or_else(|| speaker.word("swap-screen-any")),
-        )
-    };
-    let outcome = field.show(ui, rect, drafts, actions);
+    let shown = asked.map_or_else(String::new, |number| show_end(screen, row.line, number));
+    let hint = searched
+        .as_deref()
+        .unwrap_or_else(|| speaker.word("swap-screen-any"));
+    let outcome = Field::number(key, &name, shown).hint(hint).show_in(
+        ui,
+        vec2(FIELD, grid::TARGET),
+        drafts,
+        actions,
+    );
     let read = |text: &str| read_limit(speaker, row.line, text);
-    if let Some(value) = outcome.read(&key, drafts, read) {
+    if let Some(value) = outcome.read(drafts, read) {
         let at = at.unwrap_or_else(|| {
             demands.limits.push(LineLimit {
                 line: row.line.id.clone(),

@@ -11,22 +11,21 @@ mod model;
 mod progress;
 mod review;
 mod review_model;
+mod state;
 mod steps;
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use egui::{Label, RichText, ScrollArea, Ui};
 
-use crate::book::{Book, IngredientId, RecipeId, VersionId};
+use crate::book::Book;
 use crate::say::Speaker;
 use crate::swap::{Answer, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::area::Area;
 use crate::ui::area_of_work::{AreaOfWork, Desk, Place};
-use crate::ui::tall_list::TallList;
 use crate::ui::theme::{self, grid};
-use crate::ui::view_state::{AskedSwap, Drafts, ViewState};
+use crate::ui::view_state::{Drafts, ViewState};
 use crate::ui::words::heading_ui;
 use crate::workbench::{Action, Look, LookState, Review, Shown, SwapFound, Workbench};
 
@@ -34,105 +33,9 @@ pub(super) use answer::line_words;
 pub(super) use ask::choose_ui;
 pub(super) use model::{follow, step_words, version_name};
 pub(super) use progress::{Parts, progress_ui};
+pub use state::SwapState;
 
-/// What is being chosen.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-enum Choosing {
-    /// Nothing.
-    #[default]
-    Nothing,
-    /// The two ingredients of the swap, although both are known.
-    Main,
-    /// A pair that goes with it: what goes once that is chosen.
-    Another(Option<IngredientId>),
-}
-
-/// How an answer is looked at.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-enum Way {
-    /// Standard, plain swap and suggestion.
-    #[default]
-    SideBySide,
-    /// One change at a time.
-    Steps,
-    /// Amounts are set by hand around the suggestion.
-    ByHand,
-    /// In every recipe that uses what goes.
-    Everywhere,
-}
-
-/// A recipe or version of the reviewed list.
-type Reviewed = (RecipeId, Option<VersionId>);
-
-/// What the swap area remembers between frames.
-#[derive(Clone, Debug, Default)]
-pub struct SwapState {
-    /// The swap that is asked for.
-    pub asked: AskedSwap,
-    /// A version that was just kept and should be shown.
-    pub show_version: Option<VersionId>,
-    choosing: Choosing,
-    /// What is typed to find the ingredient that comes.
-    find: String,
-    coming: coming::Coming,
-    /// Whether every reason is shown.
-    all_reasons: bool,
-    /// Whether the conditions are open.
-    conditions_open: bool,
-    way: Way,
-    /// Which of the suggestions is looked at.
-    suggestion: usize,
-    /// The step that is shown.
-    step: usize,
-    /// The amounts that are set by hand, in steps; the suggestion's own for `None`.
-    point: Option<Vec<i32>>,
-    /// What is left out of the reviewed list.
-    left_out: BTreeSet<Reviewed>,
-    review_rows: TallList,
-    /// How many versions were just taken from the reviewed list, and how many the book has had since.
-    taken: Option<(usize, usize)>,
-    /// The name that is being typed for the suggestion.
-    suggestion_name: Option<String>,
-    /// The name that is being typed for the plain swap.
-    plain_name: Option<String>,
-}
-
-impl SwapState {
-    /// The area as it begins with a question.
-    pub fn asking(question: Question) -> Self {
-        Self {
-            asked: AskedSwap::asking(question),
-            ..Self::default()
-        }
-    }
-
-    /// Begins anew when another swap has been asked for elsewhere.
-    pub(in crate::ui) fn take_asked(&mut self, asked: &AskedSwap) {
-        if self.asked != *asked {
-            *self = Self {
-                asked: asked.clone(),
-                conditions_open: self.conditions_open,
-                ..Self::default()
-            };
-        }
-    }
-
-    /// Tells the other areas which swap is asked for.
-    pub(in crate::ui) fn hand_asked(&self, asked: &mut AskedSwap) {
-        if self.asked != *asked {
-            asked.clone_from(&self.asked);
-        }
-    }
-
-    /// Another suggestion, or another answer, is looked at from its beginning.
-    fn begin_anew(&mut self) {
-        self.step = 1;
-        self.point = None;
-        self.suggestion_name = None;
-        self.all_reasons = false;
-        self.taken = None;
-    }
-}
+use state::{Choosing, Way};
 
 /// The area in the window.
 #[derive(Default)]

@@ -1,6 +1,6 @@
 //! What the swap area says, as plain values: what can be chosen, and changes in counter measures.
 
-use super::SwapState;
+use super::state::SwapState;
 use crate::balance::{Balance, Measurand, Verdict};
 use crate::book::{
     Amount, Basis, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, Resolved, Role,

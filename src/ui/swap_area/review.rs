@@ -2,8 +2,9 @@
 
 use egui::{Checkbox, Label, RichText, Ui};
 
-use super::conditions::quiet_ui;
-use super::{SwapState, model, review_model};
+use super::state::SwapState;
+use super::{model, review_model};
+use crate::edit::Focus;
 use crate::say::say;
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
@@ -11,6 +12,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::overall_words;
 use crate::ui::widgets::level_strip_ui;
+use crate::ui::words::{capitalised, paragraph_ui};
 use crate::workbench::{Action, Look};
 
 /// How far the second lines are set in, in points.
@@ -30,6 +32,7 @@ pub(super) fn review_ui(
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
+    let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
     let goes = speaker.ingredient(&question.replace);
     let Some(items) = look.current() else {
@@ -38,11 +41,11 @@ pub(super) fn review_ui(
     ui.set_max_width(WIDTH.min(ui.available_width()));
     if items.is_empty() {
         let words = say!(speaker, "swap-screen-review-none", ingredient: goes);
-        quiet_ui(ui, &words);
+        paragraph_ui(ui, capitalised(&words), palette.text_quiet);
         return;
     }
     let words = say!(speaker, "swap-screen-review", ingredient: goes);
-    quiet_ui(ui, &words);
+    paragraph_ui(ui, capitalised(&words), palette.text_quiet);
     ui.add_space(grid::NEAR);
     take_ui(ui, screen, items, state, actions);
     ui.add_space(grid::NEAR);
@@ -76,7 +79,7 @@ fn take_ui(
             state.left_out = items.iter().map(review_model::place).collect();
             actions.push(Action::Edit {
                 edits,
-                focus: "swap everywhere".to_owned(),
+                focus: Focus::Book,
             });
             actions.push(Action::Command(crate::workbench::Command::CloseStep));
         }

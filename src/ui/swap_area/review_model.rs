@@ -3,8 +3,8 @@
 use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::Reviewed;
 use super::model::{changes_in_words, distance_cell, version_name};
+use super::state::Reviewed;
 use crate::book::{Book, Recipe, RecipeId};
 use crate::edit::Edit;
 use crate::say::{Speaker, say};

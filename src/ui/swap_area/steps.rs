@@ -3,7 +3,8 @@
 use egui::{EventFilter, Key, Label, Response, RichText, Ui};
 
 use super::answer::{figures_ui, line_words};
-use super::{SwapState, model};
+use super::model;
+use super::state::SwapState;
 use crate::say::say;
 use crate::swap::{Answer, WalkStep};
 use crate::ui::Screen;

@@ -8,57 +8,15 @@
 //! evensip::ui::theme::apply(&ctx, evensip::ui::theme::Appearance::Dark);
 //! ```
 
+mod appearance;
 pub mod grid;
 mod palette;
 mod type_scale;
 mod widget_look;
 
+pub use appearance::Appearance;
 pub use palette::{Palette, RoleColours};
 pub use type_scale::TypeStyle;
-
-/// Which set of colours the window wears.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Appearance {
-    /// Dark ink on warm paper, for a counter in daylight.
-    #[default]
-    Light,
-    /// Warm light on dark brown, for a bar at night.
-    Dark,
-    /// White on black, for whoever needs the most contrast.
-    Contrast,
-}
-
-impl Appearance {
-    /// All of them, in the order in which a button goes through them.
-    pub const ALL: [Self; 3] = [Self::Light, Self::Dark, Self::Contrast];
-
-    /// The one after this one, round and round.
-    #[must_use]
-    pub fn next(self) -> Self {
-        match self {
-            Self::Light => Self::Dark,
-            Self::Dark => Self::Contrast,
-            Self::Contrast => Self::Light,
-        }
-    }
-
-    /// The colours of this appearance.
-    pub fn palette(self) -> &'static Palette {
-        match self {
-            Self::Light => &palette::LIGHT,
-            Self::Dark => &palette::DARK,
-            Self::Contrast => &palette::CONTRAST,
-        }
-    }
-
-    fn egui_theme(self) -> egui::Theme {
-        match self {
-            Self::Light => egui::Theme::Light,
-            // egui knows two themes: this look takes the place of the one by night while it is worn.
-            Self::Dark | Self::Contrast => egui::Theme::Dark,
-        }
-    }
-}
 
 /// Gives a context the bundled fonts and both looks; call it once, before the first frame.
 pub fn install(ctx: &egui::Context) {
@@ -89,6 +47,14 @@ pub fn appearance(visuals: &egui::Visuals) -> Appearance {
 /// The colours to draw with: `theme::palette(ui.visuals())`.
 pub fn palette(visuals: &egui::Visuals) -> &'static Palette {
     appearance(visuals).palette()
+}
+
+/// Marks what has the keyboard.
+pub(super) fn focus_ring(ui: &egui::Ui, rect: egui::Rect) {
+    let ring = egui::Stroke::new(grid::FOCUS_RING, palette(ui.visuals()).focus_ring);
+    let corner = f32::from(grid::CORNER);
+    ui.painter()
+        .rect_stroke(rect, corner, ring, egui::StrokeKind::Inside);
 }
 
 #[cfg(test)]

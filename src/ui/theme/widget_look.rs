@@ -3,7 +3,8 @@
 use egui::style::{HandleShape, ScrollStyle, Selection, TextCursorStyle, WidgetVisuals, Widgets};
 use egui::{Color32, CornerRadius, Margin, Shadow, Stroke, Style, Visuals, vec2};
 
-use super::{Appearance, Palette, TypeStyle, grid, type_scale};
+use super::appearance::Appearance;
+use super::{Palette, TypeStyle, grid, type_scale};
 
 /// The whole egui style of an appearance.
 pub(super) fn style(appearance: Appearance) -> Style {

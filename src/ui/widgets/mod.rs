@@ -1,16 +1,24 @@
 //! Painted widgets that several work areas share: the level, the cup, bars of shares, the list of figures.
 
 pub mod cup;
+pub(super) mod facts;
+mod figure;
 pub mod figure_list;
+mod figure_rows;
+pub(super) mod figure_table;
+pub(super) mod form;
 pub mod level;
+pub(super) mod pick_list;
 pub mod share_bar;
 pub mod why;
+mod word_menu;
 
 pub use cup::cup_ui;
 pub use figure_list::figure_list_ui;
 pub use level::{level_moved_ui, level_strip_ui, level_ui};
 pub use share_bar::share_bar_ui;
 pub use why::why_ui;
+pub(super) use word_menu::{choice_ui, word_menu_ui};
 
 use egui::Color32;
 

@@ -2,7 +2,7 @@
 
 use egui::{RichText, Ui};
 
-use super::figure_list::row;
+use super::figure_rows::row;
 use super::role_colour;
 use super::share_bar::share_bar_ui;
 use crate::balance::{Lens, Measurand};

@@ -5,15 +5,15 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, Ui};
 
-use super::{checks, group_ui};
+use super::checks;
 use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, resolve};
 use crate::quantity::{Rounded, rounded};
-use crate::ui::counter_area::entry_sheet::link_ui;
+use crate::ui::counter_area::item::{Counter, CounterItem};
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::uses::{Use, UsesOfBook};
-use crate::ui::counter_area::{Counter, CounterItem};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{link_ui, section_ui};
 use crate::ui::words::quiet_ui;
 use crate::workbench::{Answers, BookQuestion, GramOf, OneUseOf};
 
@@ -34,7 +34,7 @@ pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) ->
         palette.text_normal,
     );
     let going = weights_ui(ui, counter, item);
-    group_ui(ui, speaker.word("ingredient-used-in"));
+    section_ui(ui, speaker.word("ingredient-used-in"));
     let uses = counter.answers.to(&UsesOfBook);
     let places = uses.list(&CounterItem::Ingredient(item.id.clone()));
     going.or(uses_ui(ui, counter, places))
@@ -45,7 +45,7 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[impl AsRef<str>], colou
     if sentences.is_empty() {
         return;
     }
-    group_ui(ui, heading);
+    section_ui(ui, heading);
     for sentence in sentences {
         let text = RichText::new(sentence.as_ref())
             .font(TypeStyle::Small.font_id())
@@ -58,7 +58,7 @@ fn sentences_ui(ui: &mut Ui, heading: &str, sentences: &[impl AsRef<str>], colou
 /// What one use weighs, for the measures that were weighed with it or that its recipes count in.
 fn weights_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
     let (answers, speaker) = (counter.answers, counter.speaker);
-    group_ui(ui, speaker.word("ingredient-one-use"));
+    section_ui(ui, speaker.word("ingredient-one-use"));
     let mut going = None;
     let measures = answers.to(&MeasuresOf(item.id.clone()));
     if measures.is_empty() {

@@ -3,18 +3,18 @@
 use egui::Ui;
 
 use super::checks::per_100_grams;
-use super::{REPEATED, group_ui};
 use crate::book::{
     Basis, CarbohydrateKind, EnergyUnit, Evidence, Figure, Ingredient, LabelUnits, Nutrient,
     SaltUnit,
 };
+use crate::edit::{FieldName, Which};
 use crate::quantity::{excerpt, parse_in_unit, parse_number, show_number};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::entry_sheet::{
-    Asked, EVIDENCE, EntrySpot, SPREAD, Sheet, VALUE, plain, plain_to, words_ui,
-};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{
+    Asked, EVIDENCE, Entry, REPEATED, SPREAD, Sheet, VALUE, plain, plain_to, section_ui, words_ui,
+};
 use crate::ui::words::quiet_ui;
 
 /// The word and the unit that a figure is printed with.
@@ -44,7 +44,7 @@ const UNIT: f32 = 7.0 * grid::STEP;
 const FIGURE: f32 = VALUE + UNIT + EVIDENCE + SPREAD + 9.0 * grid::STEP;
 
 pub(super) fn composition_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
-    group_ui(ui, speaker.word("ingredient-label"));
+    section_ui(ui, speaker.word("ingredient-label"));
     basis_ui(ui, speaker, sheet);
     let before = sheet.item.clone();
     let converts = before.composition.basis != Basis::Per100Grams;
@@ -53,9 +53,9 @@ pub(super) fn composition_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Shee
     for nutrient in Nutrient::ALL {
         let (word, unit) = printed_as(speaker, before.composition.units, nutrient);
         let name = say!(speaker, "ingredient-label-figure", figure: word);
-        let field = format!("label {}", nutrient.word());
+        let field = FieldName::of("label", Which::Nutrient(nutrient));
         let asked = Asked {
-            field: &field,
+            field,
             name: &name,
             unit,
             unit_width: UNIT,
@@ -196,10 +196,10 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
                 BasisKind::Serving => "ingredient-basis-serving",
             })
         };
-        let spot = EntrySpot::wide("basis", speaker.word("ingredient-basis-named"));
+        let spot = Entry::wide("basis", speaker.word("ingredient-basis-named"));
         sheet.choice(
             ui,
-            spot,
+            &spot,
             &kind,
             &all,
             |kind| word(kind).to_owned(),
@@ -215,11 +215,11 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
             quiet_ui(ui, speaker.word("ingredient-serving-of"));
             let density = sheet.item.density.map(|figure| figure.value);
             let spot =
-                EntrySpot::number("serving", speaker.word("ingredient-serving-named")).width(52.0);
-            sheet.measured(
+                Entry::number("serving", speaker.word("ingredient-serving-named")).width(52.0);
+            sheet.read(
                 ui,
-                spot,
-                plain(grams),
+                &spot,
+                &plain(grams),
                 |text| serving(speaker, text, density),
                 |item, grams| {
                     item.composition.basis = Basis::PerServing(grams);
@@ -230,7 +230,7 @@ fn basis_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>
         quiet_ui(ui, speaker.word("ingredient-energy-in"));
         sheet.choice(
             ui,
-            EntrySpot::wide("energy unit", speaker.word("ingredient-energy-in-named")),
+            &Entry::wide("energy-unit", speaker.word("ingredient-energy-in-named")),
             &before.units.energy,
             &[EnergyUnit::Kilojoules, EnergyUnit::Kilocalories],
             |unit| match unit {
@@ -256,7 +256,7 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
         quiet_ui(ui, speaker.word("ingredient-salt-as"));
         sheet.choice(
             ui,
-            EntrySpot::wide("salt unit", speaker.word("ingredient-salt-as-named")),
+            &Entry::wide("salt-unit", speaker.word("ingredient-salt-as-named")),
             &before.units.salt,
             &[SaltUnit::Salt, SaltUnit::SodiumMilligrams],
             |unit| {
@@ -280,10 +280,10 @@ fn printed_kinds_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ing
             });
             word.to_owned()
         };
-        let spot = EntrySpot::wide("fibre kind", speaker.word("ingredient-carbohydrate-named"));
+        let spot = Entry::wide("fibre-kind", speaker.word("ingredient-carbohydrate-named"));
         sheet.choice(
             ui,
-            spot,
+            &spot,
             &before.carbohydrate_kind,
             &all,
             word,

@@ -11,17 +11,18 @@ mod sweetness;
 use egui::Ui;
 
 use super::earlier;
-use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_ui};
+use super::item::{Counter, CounterItem};
 use super::removal::{self, Going};
-use super::{Counter, CounterItem, CounterState};
+use super::state::CounterState;
 use crate::balance::Measurand;
 use crate::book::{
     Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, ItemId, RecipeId, Role,
 };
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName};
 use crate::say::Speaker;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::{Asked, Entry, Sheet, columns_ui, link_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{Action, BalanceOf, Shown};
 
@@ -35,9 +36,6 @@ const FIRST: f32 = 428.0;
 const BESIDE: f32 = 288.0;
 /// From this width on the column beside has more room, in points.
 const ROOMY: f32 = 820.0;
-/// Most characters of what was typed that a refusal repeats.
-const REPEATED: usize = 40;
-
 /// The editor; tells whether a field was left with Escape.
 pub(super) fn editor_ui(
     ui: &mut Ui,
@@ -55,7 +53,7 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
-        item.place(),
+        item.id(),
         Edit::PutIngredient,
         &mut view.drafts,
         actions,
@@ -63,7 +61,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        EntrySpot::wide("name", speaker.word("ingredient-name")).width(room),
+        &Entry::wide(FieldName::NAME, speaker.word("ingredient-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -124,37 +122,37 @@ fn what_it_is_ui(
     let brand = speaker.word("ingredient-brand");
     sheet.row(ui, brand, |sheet, ui| {
         let name = capitalised(brand);
-        let spot = EntrySpot::wide("brand", &name);
-        sheet.text(ui, spot, &before.brand, |item, text| item.brand = text);
+        let spot = Entry::wide(FieldName::BRAND, &name);
+        sheet.text(ui, &spot, &before.brand, |item, text| item.brand = text);
     });
     let supplier = speaker.word("ingredient-supplier");
     sheet.row(ui, supplier, |sheet, ui| {
         let name = capitalised(supplier);
-        let spot = EntrySpot::wide("supplier", &name);
-        sheet.text(ui, spot, &before.supplier, |item, text| {
+        let spot = Entry::wide("supplier", &name);
+        sheet.text(ui, &spot, &before.supplier, |item, text| {
             item.supplier = text;
         });
     });
     sheet.row(ui, speaker.word("ingredient-lot"), |sheet, ui| {
-        let spot = EntrySpot::wide("lot", speaker.word("ingredient-lot-named"));
-        sheet.text(ui, spot, &before.lot, |item, text| item.lot = text);
+        let spot = Entry::wide("lot", speaker.word("ingredient-lot-named"));
+        sheet.text(ui, &spot, &before.lot, |item, text| item.lot = text);
     });
     let form = speaker.word("ingredient-form");
     sheet.row(ui, form, |sheet, ui| {
         let name = capitalised(form);
         sheet.choice(
             ui,
-            EntrySpot::wide("form", &name),
+            &Entry::wide("form", &name),
             &before.form,
             &Form::ALL,
             |form| speaker.form(*form).to_owned(),
             |item, form| item.form = form,
         );
         quiet_ui(ui, speaker.word("ingredient-role"));
-        let role = EntrySpot::wide("role", speaker.word("ingredient-role-named"));
+        let role = Entry::wide("role", speaker.word("ingredient-role-named"));
         sheet.choice(
             ui,
-            role,
+            &role,
             &before.role,
             &Role::ALL,
             |role| speaker.role(*role).to_owned(),
@@ -170,14 +168,19 @@ fn what_it_is_ui(
     let temperature = speaker.word("ingredient-temperature");
     sheet.row(ui, temperature, |sheet, ui| {
         let name = capitalised(temperature);
-        let spot = EntrySpot::number("temperature", &name).hint(&room);
-        sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
-            item.temperature = celsius;
-        });
+        let spot = Entry::number("temperature", &name).hint(&room);
+        sheet.number(
+            ui,
+            &spot.metric("°C"),
+            before.temperature,
+            |item, celsius| {
+                item.temperature = celsius;
+            },
+        );
     });
     sheet.row(ui, speaker.word("ingredient-opened"), |sheet, ui| {
-        let spot = EntrySpot::number("opened", speaker.word("ingredient-opened-named")).hint("–");
-        sheet.number(ui, spot, before.opened_life_hours, |item, hours| {
+        let spot = Entry::number("opened", speaker.word("ingredient-opened-named")).hint("–");
+        sheet.number(ui, &spot, before.opened_life_hours, |item, hours| {
             item.opened_life_hours = hours;
         });
         quiet_ui(ui, speaker.word("ingredient-hours"));
@@ -189,8 +192,10 @@ fn what_it_is_ui(
     let note = speaker.word("ingredient-note");
     sheet.row(ui, note, |sheet, ui| {
         let name = capitalised(note);
-        let spot = EntrySpot::wide("note", &name);
-        sheet.long_text(ui, spot, &before.note, |item, text| item.note = text);
+        let spot = Entry::wide(FieldName::NOTE, &name);
+        sheet.text(ui, &spot.several_rows(), &before.note, |item, text| {
+            item.note = text;
+        });
     });
 }
 
@@ -201,9 +206,9 @@ fn density_ui(
     sheet: &mut Sheet<'_, Ingredient>,
     before: &Ingredient,
 ) {
-    fn asked<'asked>(field: &'asked str, name: &'asked str) -> Asked<'asked> {
+    fn asked<'asked>(field: &'static str, name: &'asked str) -> Asked<'asked> {
         Asked {
-            field,
+            field: field.into(),
             name,
             unit: "g/ml",
             unit_width: 30.0,
@@ -266,7 +271,7 @@ fn source_ui(
         };
         sheet.choice(
             ui,
-            EntrySpot::wide("made", &name),
+            &Entry::wide("made", &name),
             &current,
             &all,
             word,
@@ -319,7 +324,7 @@ fn batch_ui(
     };
     sheet.row(ui, speaker.word("ingredient-yield"), |sheet, ui| {
         let asked = Asked {
-            field: "yield",
+            field: "yield".into(),
             name: speaker.word("ingredient-yield-named"),
             unit: "g",
             unit_width: 30.0,
@@ -334,7 +339,7 @@ fn batch_ui(
     });
     sheet.row(ui, speaker.word("ingredient-extraction"), |sheet, ui| {
         let asked = Asked {
-            field: "extraction",
+            field: "extraction".into(),
             name: speaker.word("ingredient-extraction-named"),
             unit: "%",
             unit_width: 30.0,
@@ -346,15 +351,15 @@ fn batch_ui(
         });
     });
     sheet.row(ui, speaker.word("ingredient-keeps"), |sheet, ui| {
-        let spot = EntrySpot::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
-        sheet.number(ui, spot, made.shelf_life_hours, |item, hours| {
+        let spot = Entry::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
+        sheet.number(ui, &spot, made.shelf_life_hours, |item, hours| {
             change(item, &|made| made.shelf_life_hours = hours);
         });
         quiet_ui(ui, speaker.word("ingredient-hours-waste"));
         let name = speaker.word("ingredient-waste-of-batch-named");
         sheet.required(
             ui,
-            EntrySpot::number("batch waste", name).width(44.0),
+            &Entry::number("batch-waste", name).width(44.0),
             made.waste_percent,
             |item, percent| {
                 change(item, &|made| made.waste_percent = percent);
@@ -362,9 +367,4 @@ fn batch_ui(
         );
         quiet_ui(ui, "%");
     });
-}
-
-/// The name of a group inside the editor.
-fn group_ui(ui: &mut Ui, words: &str) {
-    section_ui(ui, words);
 }

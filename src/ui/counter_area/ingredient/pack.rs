@@ -2,12 +2,13 @@
 
 use egui::{Checkbox, Ui};
 
-use super::group_ui;
 use crate::balance::Verdict;
 use crate::book::{Allergen, AllergenStatement, Ingredient};
+use crate::edit::{FieldName, Which};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, cell_ui, words_ui};
+use crate::ui::field::take_keyboard;
 use crate::ui::theme::grid;
+use crate::ui::widgets::form::{Entry, Sheet, cell_ui, section_ui, words_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 
 pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
@@ -15,8 +16,8 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
     sheet.row(ui, speaker.word("ingredient-statement"), |sheet, ui| {
         let name = speaker.word("ingredient-statement-named");
         let hint = speaker.word("ingredient-statement-hint");
-        let spot = EntrySpot::wide("statement", name).hint(hint);
-        sheet.long_text(ui, spot, &before.statement, |item, text| {
+        let spot = Entry::wide("statement", name).hint(hint);
+        sheet.text(ui, &spot.several_rows(), &before.statement, |item, text| {
             item.statement = text;
         });
     });
@@ -31,7 +32,7 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
         let word = |stated: &Option<bool>| word(stated).to_owned();
         sheet.choice(
             ui,
-            EntrySpot::wide("vegan", &capitalised(vegan)),
+            &Entry::wide("vegan", &capitalised(vegan)),
             &before.diet.vegan,
             &all,
             word,
@@ -40,10 +41,17 @@ pub(super) fn pack_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, I
         let dairy_free = speaker.word("ingredient-dairy-free");
         quiet_ui(ui, dairy_free);
         let name = capitalised(dairy_free);
-        let spot = EntrySpot::wide("dairy-free", &name);
-        sheet.choice(ui, spot, &before.diet.dairy_free, &all, word, |item, to| {
-            item.diet.dairy_free = to;
-        });
+        let spot = Entry::wide("dairy-free", &name);
+        sheet.choice(
+            ui,
+            &spot,
+            &before.diet.dairy_free,
+            &all,
+            word,
+            |item, to| {
+                item.diet.dairy_free = to;
+            },
+        );
     });
 }
 
@@ -55,7 +63,7 @@ const BOX: f32 = 12.0 * grid::STEP;
 /// The fourteen allergens in two columns, once the pack states them.
 pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let allergens = speaker.word("ingredient-allergens");
-    group_ui(ui, allergens);
+    section_ui(ui, allergens);
     let before = sheet.item.allergens.clone();
     ui.horizontal(|ui| {
         let word = |stated: &bool| {
@@ -66,10 +74,10 @@ pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<
             });
             word.to_owned()
         };
-        let spot = EntrySpot::wide("allergens", allergens);
+        let spot = Entry::wide("allergens", allergens);
         sheet.choice(
             ui,
-            spot,
+            &spot,
             &before.is_some(),
             &[false, true],
             word,
@@ -138,8 +146,11 @@ fn allergen_ui(
         cell_ui(ui, width, |ui| {
             let mut ticked = list.contains(&allergen);
             let response = ui.add(Checkbox::without_text(&mut ticked));
+            let which = Which::Allergen(allergen);
+            let field = FieldName::of(["contains", "may-contain"][at], which);
+            take_keyboard(ui, &sheet.focus(field.clone()), &response);
             if response.accessible_name(name).changed() {
-                sheet.change("allergens", |item| {
+                sheet.change(field, |item| {
                     if let Some(stated) = &mut item.allergens {
                         let list = if at == 0 {
                             &mut stated.contains

@@ -2,13 +2,12 @@
 
 use egui::Ui;
 
-use super::REPEATED;
 use crate::book::{Ingredient, Price};
 use crate::quantity::{excerpt, parse_in_unit, parse_number};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, plain, read_date};
+use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::table::price_per_kg;
+use crate::ui::widgets::form::{Entry, REPEATED, Sheet, plain, read_date};
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
 
@@ -22,13 +21,13 @@ pub(super) fn price_ui(
     let currency = counter.book.settings.currency.as_str();
     sheet.row(ui, speaker.word("ingredient-price"), |sheet, ui| {
         let shown = before.price.as_ref().map(|price| words(speaker, price));
-        let spot = EntrySpot::wide("price", speaker.word("ingredient-price-named"))
+        let spot = Entry::wide("price", speaker.word("ingredient-price-named"))
             .width(180.0)
             .hint(speaker.word("ingredient-price-hint"));
-        sheet.reading(
+        sheet.read(
             ui,
-            spot,
-            shown.unwrap_or_default(),
+            &spot,
+            &shown.unwrap_or_default(),
             |text| read(speaker, text, currency),
             |item, pack| item.type_price(pack, &today()),
         );
@@ -40,21 +39,21 @@ pub(super) fn price_ui(
     });
     let Some(price) = &before.price else { return };
     sheet.row(ui, speaker.word("ingredient-waste"), |sheet, ui| {
-        let spot = EntrySpot::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
-        sheet.required(ui, spot, price.waste_percent, |item, percent| {
+        let spot = Entry::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
+        sheet.required(ui, &spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
             }
         });
         quiet_ui(ui, speaker.word("ingredient-priced-on"));
         let shown = price.date.clone().unwrap_or_default();
-        let spot = EntrySpot::wide("price date", speaker.word("ingredient-price-day-named"))
+        let spot = Entry::wide("price-date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
             .hint(speaker.word("ingredient-no-day"));
-        sheet.reading(
+        sheet.read(
             ui,
-            spot,
-            shown,
+            &spot,
+            &shown,
             |text| read_date(speaker, text),
             |item, date| {
                 if let Some(price) = &mut item.price {

@@ -3,13 +3,15 @@
 use egui::{Align, Id, Label, Layout, RichText, Sense, Ui, UiBuilder, vec2};
 
 use crate::book::{Form, Ingredient, PriceInTime};
+use crate::edit::{FieldName, Focus};
 use crate::quantity::{excerpt, show_compact, show_number};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::entry_sheet::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
+use crate::ui::counter_area::item::Counter;
+use crate::ui::field::take_keyboard;
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
 
 /// Widths of the columns, in points.
 const DAY: f32 = 21.0 * grid::STEP;
@@ -66,7 +68,8 @@ pub(super) fn price_history_ui(
     let shown = if all { history.len() } else { MOST };
     let mut forgotten = None;
     for row in &history[..shown] {
-        if row_ui(ui, speaker, row, per, supplier) {
+        let focus = row.earlier.map(|at| sheet.focus(earlier_price(at)));
+        if row_ui(ui, speaker, row, focus.as_ref(), per, supplier) {
             forgotten = row.earlier;
         }
     }
@@ -80,11 +83,16 @@ pub(super) fn price_history_ui(
         as_table(speaker, currency, per, &history)
     });
     if let Some(at) = forgotten {
-        sheet.change("earlier prices", |item| {
+        sheet.change(earlier_price(at), |item| {
             drop(item.earlier_prices.remove(at));
         });
     }
     ui.add_space(grid::TIGHT);
+}
+
+/// What takes a price of before away, by its place from 0.
+fn earlier_price(at: usize) -> FieldName {
+    FieldName::at("earlier-price", at)
 }
 
 /// What prices are compared by, and what that weighs.
@@ -128,6 +136,7 @@ fn row_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     row: &PriceInTime<'_>,
+    focus: Option<&Focus>,
     per: Per,
     supplier: Option<f32>,
 ) -> bool {
@@ -160,9 +169,11 @@ fn row_ui(
             Some(day) => say!(speaker, "ingredient-price-remove", day: day),
             None => speaker.word("ingredient-price-remove-no-day").to_owned(),
         };
-        if row.earlier.is_some() {
+        if let Some(focus) = focus {
             cell_ui(ui, grid::TARGET, |ui| {
-                forgotten = icon_button(ui, Icon::Delete, &words, &words).clicked();
+                let response = icon_button(ui, Icon::Delete, &words, &words);
+                take_keyboard(ui, focus, &response);
+                forgotten = response.clicked();
             });
         }
     });

@@ -2,28 +2,26 @@
 
 use egui::{Button, Ui};
 
-use super::group_ui;
 use crate::book::{
     Evidence, Figure, FlavourStrength, HighPotencyAmount, HighPotencySweetener, Ingredient,
     SugarProfile,
 };
+use crate::edit::{FieldName, Which};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::entry_sheet::{
-    Asked, EntrySpot, Sheet, WORDS, link_ui, word_menu_ui, words_ui,
-};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
+use crate::ui::widgets::form::{Asked, Entry, Sheet, WORDS, link_ui, section_ui, words_ui};
+use crate::ui::widgets::word_menu_ui;
 use crate::ui::words::{capitalised, quiet_ui};
 
 pub(super) fn sweetness_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
-    group_ui(ui, speaker.word("ingredient-sweetness"));
+    section_ui(ui, speaker.word("ingredient-sweetness"));
     profile_ui(ui, speaker, sheet);
     let fraction = sheet.item.composition.free_sugar_fraction;
     sheet.row(ui, speaker.word("ingredient-free-sugars"), |sheet, ui| {
-        let spot =
-            EntrySpot::number("free", speaker.word("ingredient-free-sugars-named")).hint("–");
-        sheet.number(ui, spot, fraction, |item, fraction| {
+        let spot = Entry::number("free", speaker.word("ingredient-free-sugars-named")).hint("–");
+        sheet.number(ui, &spot, fraction, |item, fraction| {
             item.composition.free_sugar_fraction = fraction;
         });
         quiet_ui(ui, speaker.word("ingredient-free-sugars-hint"));
@@ -88,7 +86,7 @@ fn profile_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredien
         };
         sheet.choice(
             ui,
-            EntrySpot::wide("profile", speaker.word("ingredient-profile-named")),
+            &Entry::wide("profile", speaker.word("ingredient-profile-named")),
             &profile,
             &all,
             word,
@@ -103,10 +101,10 @@ fn profile_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredien
             let words = speaker.word("ingredient-dextrose-equivalent");
             quiet_ui(ui, words);
             let name = capitalised(words);
-            let spot = EntrySpot::number("dextrose", &name).width(48.0);
+            let spot = Entry::number("dextrose", &name).width(48.0);
             sheet.required(
                 ui,
-                spot,
+                &spot,
                 dextrose_equivalent,
                 |item, dextrose_equivalent| {
                     item.composition.sugar_profile = Some(SugarProfile::GlucoseSyrup {
@@ -149,12 +147,12 @@ fn fractions_ui(
 ) {
     for (at, message) in SUGARS.into_iter().enumerate() {
         let sugar = speaker.word(message);
-        let field = format!("fraction {message}");
+        let field = FieldName::at("fraction", at);
         let name = say!(speaker, "ingredient-fraction", sugar: sugar);
         sheet.row(ui, &format!("\u{2007}\u{2007}{sugar}"), |sheet, ui| {
             sheet.required(
                 ui,
-                EntrySpot::number(&field, &name),
+                &Entry::number(field, &name),
                 fractions[at],
                 |item, fraction| {
                     let mut changed = fractions;
@@ -206,18 +204,20 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
     let flavours = sheet.item.composition.flavours.clone();
     let tastes_of = speaker.word("ingredient-tastes-of");
     for (at, flavour) in flavours.iter().enumerate() {
-        let field = format!("flavour {at}");
         let flavour_name = name_as_shown(&flavour.name);
         let mut removed = false;
         let words = if at == 0 { tastes_of } else { "" };
         sheet.row(ui, words, |sheet, ui| {
-            let spot = EntrySpot::wide(&field, speaker.word("ingredient-flavour-named"))
-                .width(112.0)
-                .hint(speaker.word("ingredient-flavour-hint"));
-            sheet.text(ui, spot, &flavour.name, |item, name| {
+            let spot = Entry::wide(
+                FieldName::flavour(at),
+                speaker.word("ingredient-flavour-named"),
+            )
+            .width(112.0)
+            .hint(speaker.word("ingredient-flavour-hint"));
+            sheet.text(ui, &spot, &flavour.name, |item, name| {
                 item.composition.flavours[at].name = name;
             });
-            bench_note_ui(ui, speaker, sheet, &field, flavour, at);
+            bench_note_ui(ui, speaker, sheet, flavour, at);
             let words = match flavour_name.as_ref() {
                 "" => speaker.word("ingredient-remove-flavour").to_owned(),
                 name => say!(speaker, "ingredient-remove", item: name),
@@ -227,10 +227,10 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, "", WORDS);
-            let field = format!("{field} strength");
+            let field = FieldName::at("flavour-strength", at);
             let name = say!(speaker, "ingredient-flavour-strength", flavour: flavour_name);
             let asked = Asked {
-                field: &field,
+                field,
                 name: &name,
                 unit: speaker.word("ingredient-per-gram"),
                 unit_width: 52.0,
@@ -243,12 +243,12 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
         });
         sheet.errors_ui(ui, WORDS);
         if removed {
-            sheet.change("flavours", |item| {
+            sheet.change(FieldName::flavour(at), |item| {
                 drop(item.composition.flavours.remove(at));
             });
             for place in at..flavours.len() {
-                sheet.forget_draft(&format!("flavour {place}"));
-                sheet.forget_draft(&format!("flavour {place} strength"));
+                sheet.forget_draft(FieldName::flavour(place));
+                sheet.forget_draft(FieldName::at("flavour-strength", place));
             }
             return;
         }
@@ -260,7 +260,8 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
                 name: String::new(),
                 per_gram: None,
             };
-            sheet.change("flavours", |item| item.composition.flavours.push(flavour));
+            let last = FieldName::flavour(flavours.len());
+            sheet.change(last, |item| item.composition.flavours.push(flavour));
         }
     });
 }
@@ -270,7 +271,6 @@ fn bench_note_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     sheet: &mut Sheet<'_, Ingredient>,
-    field: &str,
     flavour: &FlavourStrength,
     at: usize,
 ) {
@@ -287,7 +287,12 @@ fn bench_note_ui(
             ),
     };
     let mut taken = None;
-    word_menu_ui(ui, speaker.word("ingredient-bench-note"), &word, |ui| {
+    let note = FieldName::at("flavour-bench-note", at);
+    let (focus, name) = (
+        sheet.focus(note.clone()),
+        speaker.word("ingredient-bench-note"),
+    );
+    word_menu_ui(ui, &focus, name, &word, |ui| {
         let assumed = speaker.word("ingredient-bench-assumed");
         if ui
             .add(Button::selectable(known.is_none(), assumed))
@@ -308,7 +313,7 @@ fn bench_note_ui(
         }
     });
     if let Some(figure) = taken {
-        sheet.change(&format!("{field} strength"), |item| {
+        sheet.change(note, |item| {
             item.composition.flavours[at].per_gram = figure;
         });
     }
@@ -339,12 +344,12 @@ fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingred
     for (at, amount) in amounts.iter().enumerate() {
         let message = sweetener_message(amount.sweetener);
         let word = speaker.word(message);
-        let field = format!("sweetener {message}");
+        let field = FieldName::of("sweetener", Which::Sweetener(amount.sweetener));
         let name = say!(speaker, "ingredient-sweetener-milligrams", sweetener: word);
         let mut removed = false;
         sheet.row(ui, word, |sheet, ui| {
             let asked = Asked {
-                field: &field,
+                field: field.clone(),
                 name: &name,
                 unit: "mg",
                 unit_width: 24.0,
@@ -358,10 +363,10 @@ fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingred
             removed = icon_button(ui, Icon::Delete, &words, &words).clicked();
         });
         if removed {
-            sheet.change("sweeteners", |item| {
+            sheet.change(field.clone(), |item| {
                 item.composition.high_potency.remove(at);
             });
-            sheet.forget_draft(&field);
+            sheet.forget_draft(field);
             return;
         }
     }
@@ -374,7 +379,7 @@ fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingred
         let mut added = None;
         let name = speaker.word("ingredient-sweetener-named");
         let words = speaker.word("ingredient-add-sweetener");
-        word_menu_ui(ui, name, words, |ui| {
+        word_menu_ui(ui, &sheet.focus("sweetener"), name, words, |ui| {
             let free = |sweetener: &HighPotencySweetener| {
                 amounts.iter().all(|known| known.sweetener != *sweetener)
             };
@@ -390,7 +395,8 @@ fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingred
                 sweetener,
                 milligrams: None,
             };
-            sheet.change("sweeteners", |item| {
+            let field = FieldName::of("sweetener", Which::Sweetener(sweetener));
+            sheet.change(field, |item| {
                 item.composition.high_potency.push(amount);
             });
         }

@@ -6,14 +6,15 @@ mod results;
 use egui::Ui;
 
 use super::earlier;
-use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
+use super::item::{Counter, CounterItem};
 use super::removal;
+use super::state::CounterState;
 use super::uses::UsesOfBook;
-use super::{Counter, CounterItem, CounterState};
 use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
 use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
@@ -36,7 +37,7 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
-        item.place(),
+        item.id(),
         Edit::PutMeasure,
         &mut view.drafts,
         actions,
@@ -44,7 +45,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        EntrySpot::wide("name", counter.speaker.word("counter-name")).width(room),
+        &Entry::wide(FieldName::NAME, counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -72,7 +73,7 @@ pub(super) fn editor_ui(
             way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
                 names(was.fields_changed_to(now))
             });
-            super::entry_sheet::section_ui(ui, counter.speaker.word("counter-used-in"));
+            section_ui(ui, counter.speaker.word("counter-used-in"));
             let uses = counter.answers.to(&UsesOfBook);
             let used = removal::uses_ui(ui, counter, uses.list(&item));
             going = going.take().or(used);
@@ -101,7 +102,7 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
         let word = |kind: &MeasureKind| speaker.measure_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            EntrySpot::wide("kind", speaker.word("counter-kind-named")),
+            &Entry::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &MeasureKind::ALL,
             word,
@@ -114,36 +115,40 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
             quiet_ui(ui, speaker.word("counter-measure-filled"));
             let word = |filling: &Filling| speaker.filling(*filling).to_owned();
             let all = [Filling::Levelled, Filling::Heaped];
-            let spot = EntrySpot::wide("filling", speaker.word("counter-measure-filled-named"));
-            sheet.choice(ui, spot, &before.filling, &all, word, |item, filling| {
+            let spot = Entry::wide("filling", speaker.word("counter-measure-filled-named"));
+            sheet.choice(ui, &spot, &before.filling, &all, word, |item, filling| {
                 item.filling = filling;
             });
         }
     });
     nominal_ui(ui, sheet, before);
-    let usual = super::entry_sheet::plain(before.kind.usual_increment());
+    let usual = crate::ui::widgets::form::plain(before.kind.usual_increment());
     sheet.row(ui, speaker.word("counter-measure-step"), |sheet, ui| {
         let spot =
-            EntrySpot::number("increment", speaker.word("counter-measure-step-named")).hint(&usual);
-        sheet.number(ui, spot, before.increment, |item, increment| {
+            Entry::number("increment", speaker.word("counter-measure-step-named")).hint(&usual);
+        sheet.number(ui, &spot, before.increment, |item, increment| {
             item.increment = increment;
         });
         quiet_ui(ui, &speaker.uses_word(before.kind));
     });
     if before.kind == MeasureKind::Button || before.temperature.is_some() {
         sheet.row(ui, speaker.word("counter-measure-pours"), |sheet, ui| {
-            let spot =
-                EntrySpot::number("temperature", speaker.word("counter-measure-pours-named"))
-                    .hint(speaker.word("counter-measure-pours-hint"));
-            sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
-                item.temperature = celsius;
-            });
+            let spot = Entry::number("temperature", speaker.word("counter-measure-pours-named"))
+                .hint(speaker.word("counter-measure-pours-hint"));
+            sheet.number(
+                ui,
+                &spot.metric("°C"),
+                before.temperature,
+                |item, celsius| {
+                    item.temperature = celsius;
+                },
+            );
         });
     }
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
-        sheet.long_text(
+        sheet.text(
             ui,
-            EntrySpot::wide("note", speaker.word("counter-note-named")),
+            &Entry::wide(FieldName::NOTE, speaker.word("counter-note-named")).several_rows(),
             &before.note,
             |item, text| item.note = text,
         );
@@ -160,21 +165,26 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
     let speaker = words::speaker(ui.ctx());
     sheet.row(ui, speaker.word("counter-measure-size"), |sheet, ui| {
         let volumes = sheet.units.of("ml");
-        let spot =
-            EntrySpot::number("nominal", speaker.word("counter-measure-size-named")).hint("–");
+        let spot = Entry::number("nominal", speaker.word("counter-measure-size-named")).hint("–");
         let unit = if kind == Called::Grams {
             sheet.units.of("g")
         } else {
             volumes
         };
-        let shown = value.map(|value| super::entry_sheet::in_unit(&unit, value));
+        let shown = value.map(|value| crate::ui::widgets::form::in_unit(&unit, value));
         let read = |text: &str| unit.read_optional(text);
-        sheet.measured(ui, spot, shown.unwrap_or_default(), read, |item, value| {
-            item.nominal = value.map(|value| match item.nominal {
-                Some(Nominal::Mass(_)) => Nominal::Mass(value),
-                _ => Nominal::Volume(value),
-            });
-        });
+        sheet.read(
+            ui,
+            &spot,
+            &shown.unwrap_or_default(),
+            read,
+            |item, value| {
+                item.nominal = value.map(|value| match item.nominal {
+                    Some(Nominal::Mass(_)) => Nominal::Mass(value),
+                    _ => Nominal::Volume(value),
+                });
+            },
+        );
         let all = [Called::Millilitres, Called::Grams];
         let word = |called: &Called| {
             let unit = if *called == Called::Grams {
@@ -189,8 +199,11 @@ fn nominal_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) {
         } else {
             kind
         };
-        let spot = EntrySpot::wide("nominal", speaker.word("counter-measure-size-unit-named"));
-        sheet.choice(ui, spot, &current, &all, word, |item, called| {
+        let spot = Entry::wide(
+            "nominal-unit",
+            speaker.word("counter-measure-size-unit-named"),
+        );
+        sheet.choice(ui, &spot, &current, &all, word, |item, called| {
             item.nominal = value.map(|value| match called {
                 Called::Grams => Nominal::Mass(value),
                 _ => Nominal::Volume(value),

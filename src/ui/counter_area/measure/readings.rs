@@ -4,15 +4,16 @@ use egui::text::LayoutJob;
 use egui::{Button, ScrollArea, TextFormat, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading};
+use crate::edit::{FieldName, Focus};
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::entry_sheet::{
-    EntrySpot, Sheet, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui,
-    word_menu_ui, words_ui,
-};
+use crate::ui::counter_area::item::Counter;
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::{
+    Entry, Sheet, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui, words_ui,
+};
+use crate::ui::widgets::word_menu_ui;
 
 /// Widths of what, uses, grams and day, in points.
 const WHAT: f32 = 45.0 * grid::STEP;
@@ -41,10 +42,11 @@ pub(super) fn readings_ui(
     });
     for (at, reading) in before.readings.iter().enumerate() {
         if !reading_ui(ui, counter, sheet, reading, at) {
-            sheet.change("readings", |item| drop(item.readings.remove(at)));
+            let gone = FieldName::at("reading-of", at);
+            sheet.change(gone, |item| drop(item.readings.remove(at)));
             for place in at..before.readings.len() {
-                for column in ["uses", "grams", "day"] {
-                    sheet.forget_draft(&format!("reading {place} {column}"));
+                for column in ["reading-uses", "reading-grams", "reading-day"] {
+                    sheet.forget_draft(FieldName::at(column, place));
                 }
             }
             break;
@@ -64,7 +66,8 @@ pub(super) fn readings_ui(
             grams: 0.0,
             date: Some(crate::workbench::today()),
         };
-        sheet.change("readings", |item| item.readings.push(reading));
+        let last = FieldName::at("reading-of", before.readings.len());
+        sheet.change(last, |item| item.readings.push(reading));
     }
 }
 
@@ -109,27 +112,28 @@ fn reading_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         cell_ui(ui, WHAT, |ui| {
-            let ingredient = what_ui(ui, counter, reading, number);
+            let field = FieldName::at("reading-of", at);
+            let ingredient = what_ui(ui, counter, &sheet.focus(field.clone()), reading, number);
             if ingredient != reading.ingredient {
-                sheet.change("readings", |item| item.readings[at].ingredient = ingredient);
+                sheet.change(field, |item| item.readings[at].ingredient = ingredient);
             }
         });
         let (field, name) = (
-            format!("reading {at} uses"),
+            FieldName::at("reading-uses", at),
             say!(speaker, "counter-reading-uses-named", number: number),
         );
-        let spot = EntrySpot::number(&field, &name).width(USES);
-        sheet.measured(
+        let spot = Entry::number(field, &name).width(USES);
+        sheet.read(
             ui,
-            spot,
-            reading.uses.to_string(),
+            &spot,
+            &reading.uses.to_string(),
             |text| uses(speaker, text),
             |item, uses| {
                 item.readings[at].uses = uses;
             },
         );
         let (field, name) = (
-            format!("reading {at} grams"),
+            FieldName::at("reading-grams", at),
             say!(speaker, "counter-reading-grams-named", number: number),
         );
         let shown = if reading.grams == 0.0 {
@@ -137,13 +141,13 @@ fn reading_ui(
         } else {
             plain(reading.grams)
         };
-        let spot = EntrySpot::number(&field, &name)
+        let spot = Entry::number(field, &name)
             .width(GRAMS)
             .hint(speaker.word("counter-reading-weigh"));
-        sheet.measured(
+        sheet.read(
             ui,
-            spot,
-            shown,
+            &spot,
+            &shown,
             |text| grams(speaker, text),
             |item, grams| {
                 item.readings[at].grams = grams;
@@ -151,17 +155,15 @@ fn reading_ui(
         );
         ui.add_space(grid::NEAR);
         let (field, name) = (
-            format!("reading {at} day"),
+            FieldName::at("reading-day", at),
             say!(speaker, "counter-reading-day-named", number: number),
         );
         let shown = reading.date.clone().unwrap_or_default();
-        let spot = EntrySpot::number(&field, &name)
-            .width(DAY)
-            .hint("2026-05-04");
-        sheet.reading(
+        let spot = Entry::number(field, &name).width(DAY).hint("2026-05-04");
+        sheet.read(
             ui,
-            spot,
-            shown,
+            &spot,
+            &shown,
             |text| read_date(speaker, text),
             |item, date| {
                 item.readings[at].date = date;
@@ -192,6 +194,7 @@ fn what_word(counter: Counter<'_>, reading: &Reading) -> String {
 fn what_ui(
     ui: &mut Ui,
     counter: Counter<'_>,
+    focus: &Focus,
     reading: &Reading,
     number: usize,
 ) -> Option<IngredientId> {
@@ -200,6 +203,7 @@ fn what_ui(
     let mut taken = reading.ingredient.clone();
     word_menu_ui(
         ui,
+        focus,
         &say!(counter.speaker, "counter-reading-of-named", number: number),
         &fitting,
         |ui| {

@@ -6,10 +6,10 @@ use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
 use crate::book::{IngredientId, Measure, Reading, miscalled};
 use crate::quantity::rounded;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::entry_sheet::section_ui;
+use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::measure::readings::weighed;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::form::section_ui;
 use crate::ui::words::capitalised;
 use crate::ui::words::quiet_ui;
 

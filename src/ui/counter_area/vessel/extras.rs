@@ -3,12 +3,16 @@
 use egui::Ui;
 
 use crate::book::{Closure, ClosureKind, Serviceware, ServicewareKind, Vessel};
+use crate::edit::FieldName;
 use crate::say::say;
-use crate::ui::counter_area::Counter;
-use crate::ui::counter_area::entry_sheet::{EntrySpot, Sheet, link_ui, section_ui};
+use crate::ui::counter_area::item::Counter;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
+use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
 use crate::ui::words::quiet_ui;
+
+/// The fields of a closure that are typed in.
+const CLOSURE_FIELDS: [&str; 3] = ["closure-room", "closure-price", "closure-factor"];
 
 const CLOSURES: [ClosureKind; 3] = [ClosureKind::Open, ClosureKind::Lid, ClosureKind::Film];
 
@@ -25,12 +29,12 @@ pub(super) fn closures_ui(
     }
     for (at, closure) in before.closures.iter().enumerate() {
         if !closure_ui(ui, counter, sheet, closure, at) {
-            sheet.change("closures", |item| {
+            sheet.change(FieldName::at("closure", at), |item| {
                 item.closures.remove(at);
             });
             for place in at..before.closures.len() {
-                for column in ["room", "price", "factor"] {
-                    sheet.forget_draft(&format!("closure {place} {column}"));
+                for column in CLOSURE_FIELDS {
+                    sheet.forget_draft(FieldName::at(column, place));
                 }
             }
             break;
@@ -43,7 +47,8 @@ pub(super) fn closures_ui(
             head_room: 0.0,
             cooling_factor: None,
         };
-        sheet.change("closures", |item| item.closures.push(closure));
+        let last = FieldName::at("closure", before.closures.len());
+        sheet.change(last, |item| item.closures.push(closure));
     }
 }
 
@@ -64,11 +69,11 @@ fn closure_ui(
         speaker.word("counter-closure-other")
     };
     sheet.row(ui, place, |sheet, ui| {
-        let field = format!("closure {at} kind");
+        let field = FieldName::at("closure", at);
         let all_word = |kind: &ClosureKind| speaker.closure(*kind).to_owned();
         sheet.choice(
             ui,
-            EntrySpot::wide(&field, speaker.word("counter-closure-named")),
+            &Entry::wide(field, speaker.word("counter-closure-named")),
             &closure.kind,
             &CLOSURES,
             all_word,
@@ -82,13 +87,12 @@ fn closure_ui(
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, speaker.word("counter-closure-leaves")).explained(Term::HeadRoom);
         let (field, name) = (
-            format!("closure {at} room"),
+            FieldName::at("closure-room", at),
             say!(speaker, "counter-closure-room-named", closure: word),
         );
-        sheet.required_in(
+        sheet.required(
             ui,
-            EntrySpot::number(&field, &name).width(48.0),
-            "ml",
+            &Entry::number(field, &name).width(48.0).metric("ml"),
             closure.head_room,
             |item, room| {
                 item.closures[at].head_room = room;
@@ -96,12 +100,12 @@ fn closure_ui(
         );
         quiet_ui(ui, speaker.word("counter-closure-costs"));
         let (field, name) = (
-            format!("closure {at} price"),
+            FieldName::at("closure-price", at),
             say!(speaker, "counter-price-of", item: word),
         );
         sheet.number(
             ui,
-            EntrySpot::number(&field, &name).width(52.0).hint("–"),
+            &Entry::number(field, &name).width(52.0).hint("–"),
             closure.price,
             |item, price| {
                 item.closures[at].price = price;
@@ -112,7 +116,7 @@ fn closure_ui(
     sheet.row(ui, "", |sheet, ui| {
         quiet_ui(ui, speaker.word("counter-closure-cools"));
         let (field, name) = (
-            format!("closure {at} factor"),
+            FieldName::at("closure-factor", at),
             say!(speaker, "counter-closure-factor-named", closure: word),
         );
         // A lid of which nothing is stated is taken to cool like a published one.
@@ -123,7 +127,7 @@ fn closure_ui(
         };
         sheet.number(
             ui,
-            EntrySpot::number(&field, &name).width(48.0).hint(hint),
+            &Entry::number(field, &name).width(48.0).hint(hint),
             closure.cooling_factor,
             |item, factor| {
                 item.closures[at].cooling_factor = factor;
@@ -152,11 +156,11 @@ pub(super) fn serviceware_ui(
         let word = speaker.serviceware(ware.kind);
         let mut removed = false;
         sheet.row(ui, speaker.word("counter-ware-first"), |sheet, ui| {
-            let field = format!("ware {at} kind");
+            let field = FieldName::at("ware", at);
             let all_word = |kind: &ServicewareKind| speaker.serviceware(*kind).to_owned();
             sheet.choice(
                 ui,
-                EntrySpot::wide(&field, speaker.word("counter-ware-named")),
+                &Entry::wide(field, speaker.word("counter-ware-named")),
                 &ware.kind,
                 &SERVICEWARE,
                 all_word,
@@ -166,12 +170,12 @@ pub(super) fn serviceware_ui(
             );
             quiet_ui(ui, speaker.word("counter-ware-price"));
             let (field, name) = (
-                format!("ware {at} price"),
+                FieldName::at("ware-price", at),
                 say!(speaker, "counter-price-of", item: word),
             );
             sheet.number(
                 ui,
-                EntrySpot::number(&field, &name).width(52.0).hint("–"),
+                &Entry::number(field, &name).width(52.0).hint("–"),
                 ware.price,
                 |item, price| {
                     item.serviceware[at].price = price;
@@ -187,11 +191,11 @@ pub(super) fn serviceware_ui(
             .clicked();
         });
         if removed {
-            sheet.change("serviceware", |item| {
+            sheet.change(FieldName::at("ware", at), |item| {
                 item.serviceware.remove(at);
             });
             for place in at..before.serviceware.len() {
-                sheet.forget_draft(&format!("ware {place} price"));
+                sheet.forget_draft(FieldName::at("ware-price", place));
             }
             break;
         }
@@ -201,6 +205,7 @@ pub(super) fn serviceware_ui(
             kind: ServicewareKind::Straw { wide: false },
             price: None,
         };
-        sheet.change("serviceware", |item| item.serviceware.push(ware));
+        let last = FieldName::at("ware", before.serviceware.len());
+        sheet.change(last, |item| item.serviceware.push(ware));
     }
 }

@@ -6,15 +6,16 @@ mod extras;
 use egui::Ui;
 
 use super::earlier;
-use super::entry_sheet::{EntrySpot, Sheet, VALUE, columns_ui, section_ui};
+use super::item::{Counter, CounterItem};
 use super::removal;
+use super::state::CounterState;
 use super::uses::UsesOfBook;
-use super::{Counter, CounterItem, CounterState};
 use crate::book::{ItemId, Shape, Vessel, VesselId, VesselKind};
-use crate::edit::Edit;
+use crate::edit::{Edit, FieldName};
 use crate::say::{Speaker, say};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::{Entry, Sheet, VALUE, columns_ui, section_ui};
 use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
@@ -37,7 +38,7 @@ pub(super) fn editor_ui(
     let mut sheet = Sheet::new(
         found.as_ref().clone(),
         counter.speaker.units,
-        item.place(),
+        item.id(),
         Edit::PutVessel,
         &mut view.drafts,
         actions,
@@ -45,7 +46,7 @@ pub(super) fn editor_ui(
     let room = ui.available_width() - grid::TARGET - grid::EASY;
     sheet.title(
         ui,
-        EntrySpot::wide("name", counter.speaker.word("counter-name")).width(room),
+        &Entry::wide(FieldName::NAME, counter.speaker.word("counter-name")).width(room),
         &found.name,
         |item, name| item.name = name,
     );
@@ -105,7 +106,7 @@ fn what_it_is_ui(
         let word = |kind: &VesselKind| speaker.vessel_kind(*kind).to_owned();
         sheet.choice(
             ui,
-            EntrySpot::wide("kind", speaker.word("counter-kind-named")),
+            &Entry::wide("kind", speaker.word("counter-kind-named")),
             &before.kind,
             &KINDS,
             word,
@@ -113,10 +114,9 @@ fn what_it_is_ui(
         );
     });
     sheet.row(ui, speaker.word("counter-vessel-capacity"), |sheet, ui| {
-        sheet.required_in(
+        sheet.required(
             ui,
-            EntrySpot::number("capacity", speaker.word("counter-vessel-capacity-named")),
-            "ml",
+            &Entry::number("capacity", speaker.word("counter-vessel-capacity-named")).metric("ml"),
             before.capacity,
             |item, capacity| {
                 item.capacity = capacity;
@@ -124,15 +124,15 @@ fn what_it_is_ui(
         );
     });
     sheet.row(ui, speaker.word("counter-vessel-price"), |sheet, ui| {
-        let spot = EntrySpot::number("price", speaker.word("counter-vessel-price-named"))
+        let spot = Entry::number("price", speaker.word("counter-vessel-price-named"))
             .hint(speaker.word("counter-no-price"));
-        sheet.number(ui, spot, before.price, |item, price| item.price = price);
+        sheet.number(ui, &spot, before.price, |item, price| item.price = price);
         quiet_ui(ui, &counter.book.settings.currency);
     });
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {
-        sheet.long_text(
+        sheet.text(
             ui,
-            EntrySpot::wide("note", speaker.word("counter-note-named")),
+            &Entry::wide(FieldName::NOTE, speaker.word("counter-note-named")).several_rows(),
             &before.note,
             |item, text| item.note = text,
         );
@@ -151,8 +151,10 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
     section_ui(ui, speaker.word("counter-vessel-inside"));
     let Some(shape) = before.shape else {
         quiet_ui(ui, speaker.word("counter-vessel-no-shape"));
-        if super::entry_sheet::link_ui(ui, speaker.word("counter-vessel-state-shape")).clicked() {
-            sheet.change("shape", |item| item.shape = Some(FIRST_SHAPE));
+        if crate::ui::widgets::form::link_ui(ui, speaker.word("counter-vessel-state-shape"))
+            .clicked()
+        {
+            sheet.change("height", |item| item.shape = Some(FIRST_SHAPE));
         }
         return;
     };
@@ -162,10 +164,10 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         }
     };
     sheet.row(ui, speaker.word("counter-vessel-height"), |sheet, ui| {
-        sheet.measured(
+        sheet.read(
             ui,
-            EntrySpot::number("height", speaker.word("counter-vessel-height-named")),
-            super::entry_sheet::plain(shape.height),
+            &Entry::number("height", speaker.word("counter-vessel-height-named")),
+            &crate::ui::widgets::form::plain(shape.height),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.height = mm);
@@ -174,21 +176,21 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         quiet_ui(ui, speaker.word("counter-vessel-height-unit"));
     });
     sheet.row(ui, speaker.word("counter-vessel-across"), |sheet, ui| {
-        sheet.measured(
+        sheet.read(
             ui,
-            EntrySpot::number("top", speaker.word("counter-vessel-top-named")),
-            super::entry_sheet::plain(shape.top),
+            &Entry::number("top", speaker.word("counter-vessel-top-named")),
+            &crate::ui::widgets::form::plain(shape.top),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.top = mm);
             },
         );
         quiet_ui(ui, speaker.word("counter-vessel-top-unit"));
-        let bottom = EntrySpot::number("bottom", speaker.word("counter-vessel-bottom-named"));
-        sheet.measured(
+        let bottom = Entry::number("bottom", speaker.word("counter-vessel-bottom-named"));
+        sheet.read(
             ui,
-            bottom,
-            super::entry_sheet::plain(shape.bottom),
+            &bottom,
+            &crate::ui::widgets::form::plain(shape.bottom),
             |text| length(speaker, text),
             |item, mm| {
                 change(item, &|shape| shape.bottom = mm);
@@ -196,8 +198,9 @@ fn shape_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Vessel>, before: &Vessel) {
         );
         quiet_ui(ui, speaker.word("counter-vessel-bottom-unit"));
     });
-    if super::entry_sheet::link_ui(ui, speaker.word("counter-vessel-forget-shape")).clicked() {
-        sheet.change("shape", |item| item.shape = None);
+    if crate::ui::widgets::form::link_ui(ui, speaker.word("counter-vessel-forget-shape")).clicked()
+    {
+        sheet.change("height", |item| item.shape = None);
     }
 }
 
@@ -214,21 +217,20 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
     let not_stated = speaker.word("counter-not-stated");
     section_ui(ui, speaker.word("counter-vessel-heat"));
     sheet.row(ui, speaker.word("counter-vessel-mass"), |sheet, ui| {
-        let spot = EntrySpot::number("mass", speaker.word("counter-vessel-mass-named"))
+        let spot = Entry::number("mass", speaker.word("counter-vessel-mass-named"))
             .width(VALUE)
             .hint(not_stated);
-        sheet.number(ui, spot, before.mass, |item, mass| item.mass = mass);
+        sheet.number(ui, &spot, before.mass, |item, mass| item.mass = mass);
         quiet_ui(ui, "g");
     });
     sheet.row(
         ui,
         speaker.word("counter-vessel-specific-heat"),
         |sheet, ui| {
-            let spot =
-                EntrySpot::number("heat", speaker.word("counter-vessel-specific-heat-named"))
-                    .width(VALUE)
-                    .hint(not_stated);
-            sheet.number(ui, spot, before.specific_heat, |item, heat| {
+            let spot = Entry::number("heat", speaker.word("counter-vessel-specific-heat-named"))
+                .width(VALUE)
+                .hint(not_stated);
+            sheet.number(ui, &spot, before.specific_heat, |item, heat| {
                 item.specific_heat = heat;
             });
             quiet_ui(ui, speaker.word("counter-vessel-specific-heat-unit"));
@@ -243,22 +245,27 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         ui,
         speaker.word("counter-vessel-temperature"),
         |sheet, ui| {
-            let spot = EntrySpot::number(
+            let spot = Entry::number(
                 "temperature",
                 speaker.word("counter-vessel-temperature-named"),
             )
             .width(VALUE)
             .hint(&room);
-            sheet.number_in(ui, spot, "°C", before.temperature, |item, celsius| {
-                item.temperature = celsius;
-            });
+            sheet.number(
+                ui,
+                &spot.metric("°C"),
+                before.temperature,
+                |item, celsius| {
+                    item.temperature = celsius;
+                },
+            );
         },
     );
     sheet.row(ui, speaker.word("counter-vessel-cooling"), |sheet, ui| {
-        let spot = EntrySpot::number("cooling", speaker.word("counter-vessel-cooling-named"))
+        let spot = Entry::number("cooling", speaker.word("counter-vessel-cooling-named"))
             .width(VALUE)
             .hint(not_stated);
-        sheet.number(ui, spot, before.cooling_minutes, |item, minutes| {
+        sheet.number(ui, &spot, before.cooling_minutes, |item, minutes| {
             item.cooling_minutes = minutes;
         });
         quiet_ui(ui, speaker.word("counter-vessel-cooling-unit"));

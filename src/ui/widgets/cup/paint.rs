@@ -3,9 +3,9 @@
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{Align2, Color32, Mesh, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
-use super::Notes;
 use super::frustum::Frustum;
 use super::layers::{Filling, Layer, Texture};
+use super::notes::Notes;
 use crate::book::LineId;
 use crate::ui::theme::{Palette, TypeStyle, grid};
 use crate::ui::widgets::role_colour;

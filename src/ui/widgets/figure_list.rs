@@ -1,15 +1,13 @@
 //! The list of figures: one grid for all of them, aligned at the decimal sign; a click tells why a number is what it is.
 
-mod model;
-
-pub use model::{FigureGroup, FigureRow, FigureText, groups, row};
+pub use super::figure_rows::{FigureGroup, FigureRow, FigureText, groups, row};
 
 use egui::{
     Align2, Color32, Popup, PopupCloseBehavior, Rect, RectAlign, Response, RichText, Role,
-    ScrollArea, Sense, Stroke, StrokeKind, Ui, WidgetInfo, pos2, vec2,
+    ScrollArea, Sense, Ui, WidgetInfo, pos2, vec2,
 };
 
-use super::share_bar::decimal_place;
+use super::figure;
 use super::why::why_ui;
 use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
@@ -239,29 +237,8 @@ fn row_ui(ui: &mut Ui, speaker: Speaker<'_>, row: &FigureRow, columns: &Columns)
     if !ui.is_rect_visible(rect) {
         return response;
     }
+    figure::ground(ui, rect, &response, row.is_lens);
     let painter = ui.painter();
-    if response.hovered() || response.has_focus() {
-        painter.rect_filled(
-            rect.expand2(vec2(grid::TIGHT, 0.0)),
-            grid::CORNER,
-            palette.hover,
-        );
-    } else if row.is_lens {
-        painter.rect_filled(
-            rect.expand2(vec2(grid::TIGHT, 0.0)),
-            grid::CORNER,
-            palette.selection,
-        );
-    }
-    if response.has_focus() {
-        let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
-        painter.rect_stroke(
-            rect.expand2(vec2(grid::TIGHT, 0.0)),
-            grid::CORNER,
-            ring,
-            StrokeKind::Inside,
-        );
-    }
     let line = Rect::from_min_size(rect.min, vec2(rect.width(), ROW));
     let (style, colour) = if row.is_lens {
         (TypeStyle::Strong, palette.text_strong)
@@ -288,12 +265,12 @@ fn row_ui(ui: &mut Ui, speaker: Speaker<'_>, row: &FigureRow, columns: &Columns)
     if let Some(gap) = gap {
         painter.galley(line.left_bottom(), gap, palette.text_quiet);
     }
-    figure(ui, speaker, row, columns, line, (style, colour));
+    row_figure(ui, speaker, row, columns, line, (style, colour));
     let click = speaker.word("widget-figures-how");
     response.explained_with(Term::of_measurand(row.measurand), click)
 }
 
-fn figure(
+fn row_figure(
     ui: &Ui,
     speaker: Speaker<'_>,
     row: &FigureRow,
@@ -302,54 +279,25 @@ fn figure(
     (style, colour): (TypeStyle, Color32),
 ) {
     let palette = theme::palette(ui.visuals());
-    let painter = ui.painter();
     let y = line.center().y;
     let at = |x: f32| pos2(line.left() + x, y);
-    let quiet = |x: f32, align: Align2, text: &str| {
-        painter.text(
-            at(x),
-            align,
-            text,
-            TypeStyle::Small.font_id(),
-            palette.text_quiet,
-        );
-    };
     let value = match &row.text {
         FigureText::Known { value, .. } => speaker.digits(value),
         FigureText::AtLeast { value, .. } => format!("≥ {}", speaker.digits(value)),
         FigureText::Said(_) | FigureText::NotKnown { .. } => {
             let x = columns.decimal - BEFORE_DECIMAL + grid::EASY;
-            quiet(x, Align2::LEFT_CENTER, &row.figure(speaker));
+            figure::quiet(ui, at(x), &row.figure(speaker));
             return;
         }
     };
-    let (whole, decimals) = value.split_at(decimal_place(&value));
-    painter.text(
-        at(columns.decimal),
-        Align2::RIGHT_CENTER,
-        whole,
-        style.font_id(),
-        colour,
-    );
-    painter.text(
-        at(columns.decimal),
-        Align2::LEFT_CENTER,
-        decimals,
-        style.font_id(),
-        colour,
-    );
+    figure::digits(ui, at(columns.decimal), &value, (style, colour));
     if let FigureText::Known { u: Some(u), .. } = &row.text {
-        quiet(
-            columns.uncertainty,
-            Align2::LEFT_CENTER,
-            &format!("± {}", speaker.digits(u)),
-        );
+        let u = format!("± {}", speaker.digits(u));
+        figure::quiet(ui, at(columns.uncertainty), &u);
     }
-    quiet(columns.unit, Align2::LEFT_CENTER, &row.unit);
+    figure::quiet(ui, at(columns.unit), &row.unit);
     if let (Some(x), Some(value)) = (columns.in_100_ml, &row.in_100_ml) {
-        let value = speaker.digits(value);
-        let (whole, decimals) = value.split_at(decimal_place(&value));
-        quiet(x, Align2::RIGHT_CENTER, whole);
-        quiet(x, Align2::LEFT_CENTER, decimals);
+        let look = (TypeStyle::Small, palette.text_quiet);
+        figure::digits(ui, at(x), &speaker.digits(value), look);
     }
 }

@@ -1,84 +1,93 @@
-//! A form over one item of the book: rows of a word and its fields, where every change is one edit of the item.
+//! The one form: words with fields behind them in rows. A sheet is a form over one item of the book, where every change is
+//! one edit of the item.
 
-use egui::containers::menu::MenuButton;
-use egui::{
-    Align, Button, Color32, Label, Layout, Rect, Response, RichText, Sense, Ui, UiBuilder, pos2,
-    vec2,
-};
+use egui::{Align, Button, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
-use crate::book::{Day, Evidence, Figure};
-use crate::edit::Edit;
-use crate::quantity::{
-    DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, parse_number, show_editable,
-};
+use super::word_menu::{choice_ui, word_menu_ui};
+use crate::book::{Day, Evidence, Figure, ItemId};
+use crate::edit::{Edit, FieldName, FigurePart, Focus};
+use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
 use crate::say::{Speaker, say};
-use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
+use crate::ui::field::{Field, FieldOutcome, TypingError, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
-use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
 use crate::ui::words::{self, quiet_ui, subheading_ui};
 use crate::workbench::{Action, Command};
 
-/// Width of the words before the fields, in points.
-pub(super) const WORDS: f32 = 27.0 * grid::STEP;
-/// Width of a field for a number, in points.
-pub(super) const NUMBER: f32 = 16.0 * grid::STEP;
+/// Width of the words before the fields of a sheet, in points.
+pub(in crate::ui) const WORDS: f32 = 27.0 * grid::STEP;
+/// Width of a field for a number of a sheet, in points.
+pub(in crate::ui) const NUMBER: f32 = 16.0 * grid::STEP;
+/// Most characters of what was typed that a refusal repeats.
+pub(in crate::ui) const REPEATED: usize = 40;
 
 /// No figure in grams is as large, so that `1,250` can only be a little more than one.
 const MOST_GRAMS: f64 = 999.0;
 
-/// Where a field stands and what it is called.
-#[derive(Clone, Copy)]
-pub(super) struct EntrySpot<'spot> {
-    /// Its name within the item; stable.
-    pub field: &'spot str,
-    /// What a screen reader says.
-    pub name: &'spot str,
-    /// Its width, in points.
-    pub width: f32,
-    /// What stands in it while it is empty.
-    pub hint: &'spot str,
+/// A field of a sheet: which one it is, what it is called, and how it is set.
+pub(in crate::ui) struct Entry<'entry> {
+    field: FieldName,
+    name: &'entry str,
+    width: f32,
+    hint: &'entry str,
+    align: Align,
+    metric: &'static str,
+    several_rows: bool,
 }
 
-impl<'spot> EntrySpot<'spot> {
-    /// A field for a number.
-    pub(super) fn number(field: &'spot str, name: &'spot str) -> Self {
+impl<'entry> Entry<'entry> {
+    /// A field for text, as wide as what is left; `name` is what a screen reader says.
+    pub(in crate::ui) fn wide(field: impl Into<FieldName>, name: &'entry str) -> Self {
         Self {
-            field,
-            name,
-            width: NUMBER,
-            hint: "",
-        }
-    }
-
-    /// A field as wide as what is left.
-    pub(super) fn wide(field: &'spot str, name: &'spot str) -> Self {
-        Self {
-            field,
+            field: field.into(),
             name,
             width: f32::INFINITY,
             hint: "",
+            align: Align::Min,
+            metric: "",
+            several_rows: false,
         }
     }
 
-    /// With a hint.
-    pub(super) fn hint(self, hint: &'spot str) -> Self {
+    /// A field for a number.
+    pub(in crate::ui) fn number(field: impl Into<FieldName>, name: &'entry str) -> Self {
+        Self {
+            width: NUMBER,
+            align: Align::Max,
+            ..Self::wide(field, name)
+        }
+    }
+
+    /// What stands in it while it is empty.
+    pub(in crate::ui) fn hint(self, hint: &'entry str) -> Self {
         Self { hint, ..self }
     }
 
-    /// In another width.
-    pub(super) fn width(self, width: f32) -> Self {
+    /// In another width, in points.
+    pub(in crate::ui) fn width(self, width: f32) -> Self {
         Self { width, ..self }
+    }
+
+    /// For a number of this metric unit: it is typed in the unit that the person reads, whose symbol stands behind.
+    pub(in crate::ui) fn metric(self, metric: &'static str) -> Self {
+        Self { metric, ..self }
+    }
+
+    /// With its text broken into rows.
+    pub(in crate::ui) fn several_rows(self) -> Self {
+        Self {
+            several_rows: true,
+            ..self
+        }
     }
 }
 
 /// A figure that is asked for.
-#[derive(Clone, Copy)]
-pub(super) struct Asked<'asked> {
-    /// Its name within the item; stable.
-    pub field: &'asked str,
+pub(in crate::ui) struct Asked<'asked> {
+    /// Which figure of the item it is.
+    pub field: FieldName,
     /// What a screen reader says.
     pub name: &'asked str,
     /// Its unit.
@@ -92,26 +101,24 @@ pub(super) struct Asked<'asked> {
 }
 
 /// Width of the value of a figure, in points.
-pub(super) const VALUE: f32 = 19.0 * grid::STEP;
+pub(in crate::ui) const VALUE: f32 = 19.0 * grid::STEP;
 /// Width of the word for its evidence, in points.
-pub(super) const EVIDENCE: f32 = 36.0 * grid::STEP;
-/// The field of an uncertainty is named like that of its figure, with this behind it.
-const UNCERTAINTY: &str = " uncertainty";
+pub(in crate::ui) const EVIDENCE: f32 = 36.0 * grid::STEP;
 /// Width of its uncertainty, in points.
-pub(super) const SPREAD: f32 = 12.0 * grid::STEP;
+pub(in crate::ui) const SPREAD: f32 = 12.0 * grid::STEP;
 
 /// The item in hand and where its changes go.
-pub(super) struct Sheet<'frame, T> {
+pub(in crate::ui) struct Sheet<'frame, T> {
     /// The item with the changes of this frame.
     pub item: T,
     /// What temperatures and volumes are read in.
     pub units: DisplayUnits,
-    place: String,
+    place: ItemId,
     edit: fn(T) -> Edit,
     drafts: &'frame mut Drafts,
     actions: &'frame mut Vec<Action>,
     /// Fields drawn since the last row whose sentences stand below it.
-    in_row: Vec<String>,
+    in_row: Vec<Focus>,
     /// Whether a field was left with Escape.
     pub escaped: bool,
     /// Whether Enter was pressed in the field before, so that the keyboard goes on to the next one.
@@ -119,11 +126,11 @@ pub(super) struct Sheet<'frame, T> {
 }
 
 impl<'frame, T: Clone> Sheet<'frame, T> {
-    /// A sheet over an item; `place` is its kind and id, by which undo finds it again.
-    pub(super) fn new(
+    /// A sheet over an item, which undo finds again by its `place` among the items of the book.
+    pub(in crate::ui) fn new(
         item: T,
         units: DisplayUnits,
-        place: impl Into<String>,
+        place: ItemId,
         edit: fn(T) -> Edit,
         drafts: &'frame mut Drafts,
         actions: &'frame mut Vec<Action>,
@@ -131,7 +138,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         Self {
             item,
             units,
-            place: place.into(),
+            place,
             edit,
             drafts,
             actions,
@@ -141,9 +148,8 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
     }
 
-    /// The name of a field among the drafts and for undo.
     /// A sheet over something that belongs to the item, at the same place.
-    pub(super) fn beside<U: Clone>(&mut self, item: U, edit: fn(U) -> Edit) -> Sheet<'_, U> {
+    pub(in crate::ui) fn beside<U: Clone>(&mut self, item: U, edit: fn(U) -> Edit) -> Sheet<'_, U> {
         Sheet::new(
             item,
             self.units,
@@ -155,45 +161,50 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// An edit that is no change of the item itself: a step of its own.
-    pub(super) fn edit(&mut self, field: &str, edit: Edit) {
-        let key = self.key(field);
-        self.actions.push(Action::edit(edit, key));
+    pub(in crate::ui) fn edit(&mut self, field: impl Into<FieldName>, edit: Edit) {
+        let focus = self.focus(field);
+        self.actions.push(Action::edit(edit, focus));
         self.actions.push(Action::Command(Command::CloseStep));
     }
 
-    fn key(&self, field: &str) -> String {
-        super::field_key(&self.place, field)
+    /// Where a field is.
+    pub(in crate::ui) fn focus(&self, field: impl Into<FieldName>) -> Focus {
+        Focus::Field(self.place.clone(), field.into())
     }
 
     /// Changes the item by a click: a step of its own.
-    pub(super) fn change(&mut self, field: &str, change: impl FnOnce(&mut T)) {
-        self.put(field, change);
+    pub(in crate::ui) fn change(
+        &mut self,
+        field: impl Into<FieldName>,
+        change: impl FnOnce(&mut T),
+    ) {
+        // What was typed in the same field is another step.
+        self.actions.push(Action::Command(Command::CloseStep));
+        self.put(self.focus(field), change);
         self.actions.push(Action::Command(Command::CloseStep));
     }
 
     /// Changes the item by typing: one step as long as the keyboard stays in the field. What was typed before is taken back
     /// first, because the label of the step may hold the very name that is being typed.
-    fn typed(&mut self, field: &str, change: impl FnOnce(&mut T)) {
-        let key = self.key(field);
-        self.actions.push(Action::Command(Command::Withdraw(key)));
-        self.put(field, change);
+    fn typed(&mut self, focus: Focus, change: impl FnOnce(&mut T)) {
+        let withdraw = Command::Withdraw(focus.clone());
+        self.actions.push(Action::Command(withdraw));
+        self.put(focus, change);
     }
 
-    fn put(&mut self, field: &str, change: impl FnOnce(&mut T)) {
+    fn put(&mut self, focus: Focus, change: impl FnOnce(&mut T)) {
         change(&mut self.item);
-        let key = self.key(field);
-        self.actions
-            .push(Action::edit((self.edit)(self.item.clone()), key));
+        let edit = (self.edit)(self.item.clone());
+        self.actions.push(Action::edit(edit, focus));
     }
 
     /// A place of a list has gone: what was being typed in this field of it belongs to nothing any more.
-    pub(super) fn forget_draft(&mut self, field: &str) {
-        let key = self.key(field);
-        self.drafts.drop(&key);
+    pub(in crate::ui) fn forget_draft(&mut self, field: impl Into<FieldName>) {
+        self.drafts.drop(&self.focus(field));
     }
 
     /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.
-    pub(super) fn row(
+    pub(in crate::ui) fn row(
         &mut self,
         ui: &mut Ui,
         words: &str,
@@ -208,7 +219,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// The sentences of the fields that were drawn since the last row.
-    pub(super) fn errors_ui(&mut self, ui: &mut Ui, indent: f32) {
+    pub(in crate::ui) fn errors_ui(&mut self, ui: &mut Ui, indent: f32) {
         for key in std::mem::take(&mut self.in_row) {
             if self.drafts.error(&key).is_some() {
                 ui.horizontal(|ui| {
@@ -219,13 +230,34 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
     }
 
-    fn show(&mut self, ui: &mut Ui, field: Field<'_>, width: f32, height: f32) -> FieldOutcome {
+    /// Shows the field of an entry.
+    fn show(&mut self, ui: &mut Ui, entry: &Entry<'_>, shown: &str) -> FieldOutcome {
+        let field = Field {
+            align: entry.align,
+            several_rows: entry.several_rows,
+            ..Field::new(self.focus(entry.field.clone()), entry.name, shown)
+        }
+        .hint(entry.hint)
+        .underlined();
+        self.show_field(ui, field, entry.width)
+    }
+
+    fn show_field(&mut self, ui: &mut Ui, field: Field<'_>, width: f32) -> FieldOutcome {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
-        let (rect, _) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
+        let height = if field.several_rows {
+            field.height(ui, self.drafts, width)
+        } else if field.style == TypeStyle::Heading {
+            grid::TARGET + grid::TIGHT
+        } else {
+            grid::TARGET
+        };
         self.in_row.push(field.key.clone());
         // A label is typed figure after figure: what is doubted of one is asked for by Tab only.
-        let is_passed_over = field.key.ends_with(UNCERTAINTY);
-        let outcome = field.show(ui, rect, self.drafts, self.actions);
+        let is_passed_over = matches!(
+            &field.key,
+            Focus::Field(_, name) if name.part == FigurePart::Uncertainty
+        );
+        let outcome = field.show_in(ui, vec2(width, height), self.drafts, self.actions);
         self.escaped |= outcome.escaped;
         if self.goes_on && !is_passed_over {
             outcome.response.request_focus();
@@ -237,178 +269,89 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A field for text that is taken as it is.
-    pub(super) fn text(
+    pub(in crate::ui) fn text(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
+        entry: &Entry<'_>,
         shown: &str,
         put: impl FnOnce(&mut T, String),
     ) {
-        let field = Field::new(self.key(spot.field), spot.name, shown)
-            .hint(spot.hint)
-            .underlined();
-        if let Some(text) = self.show(ui, field, spot.width, grid::TARGET).changed {
-            self.typed(spot.field, |item| put(item, text));
+        let outcome = self.show(ui, entry, shown);
+        if let Some(text) = outcome.changed {
+            self.typed(outcome.focus, |item| put(item, text));
         }
     }
 
     /// The name of the item, which is never empty.
-    pub(super) fn title(
+    pub(in crate::ui) fn title(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
+        entry: &Entry<'_>,
         shown: &str,
         put: impl FnOnce(&mut T, String),
     ) {
-        let key = self.key(spot.field);
-        let field = Field::new(key.clone(), spot.name, shown)
-            .hint(spot.hint)
+        let field = Field::new(self.focus(entry.field.clone()), entry.name, shown)
+            .hint(entry.hint)
             .style(TypeStyle::Heading);
-        let outcome = self.show(ui, field, spot.width, grid::TARGET + grid::TIGHT);
-        if let Some(text) = outcome.read(&key, self.drafts, |text| {
-            name(words::speaker(ui.ctx()), text)
-        }) {
-            self.typed(spot.field, |item| put(item, text));
+        let outcome = self.show_field(ui, field, entry.width);
+        let speaker = words::speaker(ui.ctx());
+        if let Some(text) = outcome.read(self.drafts, |text| name(speaker, text)) {
+            self.typed(outcome.focus.clone(), |item| put(item, text));
         }
         if outcome.left_empty {
-            let sentence = words::speaker(ui.ctx()).word("counter-error-no-name-kept");
-            self.drafts.refuse(&key, shown, sentence);
+            let sentence = speaker.word("counter-error-no-name-kept");
+            self.drafts.refuse(&outcome.focus, shown, sentence);
         }
-        let what = words::speaker(ui.ctx()).word("counter-the-name");
+        let what = speaker.word("counter-the-name");
         unseen_ui(ui, 0.0, what, shown, TypeStyle::Heading);
         self.errors_ui(ui, 0.0);
     }
 
-    /// A field for text that is broken into rows.
-    pub(super) fn long_text(
-        &mut self,
-        ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        shown: &str,
-        put: impl FnOnce(&mut T, String),
-    ) {
-        let field = Field::new(self.key(spot.field), spot.name, shown)
-            .hint(spot.hint)
-            .several_rows()
-            .underlined();
-        let width = spot
-            .width
-            .min(ui.available_width() - grid::TIGHT)
-            .max(grid::FAR);
-        let height = field.height(ui, self.drafts, width);
-        if let Some(text) = self.show(ui, field, width, height).changed {
-            self.typed(spot.field, |item| put(item, text));
-        }
-    }
-
     /// A field whose text has to be read; what can't be read stays as a draft.
-    pub(super) fn reading<V, E: crate::ui::field::TypingError>(
+    pub(in crate::ui) fn read<V, E: TypingError>(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        shown: String,
+        entry: &Entry<'_>,
+        shown: &str,
         read: impl FnOnce(&str) -> Result<V, E>,
         put: impl FnOnce(&mut T, V),
     ) {
-        self.aligned(ui, spot, shown, Align::Min, read, put);
-    }
-
-    /// The same for a number with rules of its own.
-    pub(super) fn measured<V, E: crate::ui::field::TypingError>(
-        &mut self,
-        ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        shown: String,
-        read: impl FnOnce(&str) -> Result<V, E>,
-        put: impl FnOnce(&mut T, V),
-    ) {
-        self.aligned(ui, spot, shown, Align::Max, read, put);
-    }
-
-    fn aligned<V, E: crate::ui::field::TypingError>(
-        &mut self,
-        ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        shown: String,
-        align: Align,
-        read: impl FnOnce(&str) -> Result<V, E>,
-        put: impl FnOnce(&mut T, V),
-    ) {
-        let key = self.key(spot.field);
-        let field = Field {
-            align,
-            ..Field::new(key.clone(), spot.name, shown)
-                .hint(spot.hint)
-                .underlined()
-        };
-        let outcome = self.show(ui, field, spot.width, grid::TARGET);
-        if let Some(value) = outcome.read(&key, self.drafts, read) {
-            self.typed(spot.field, |item| put(item, value));
+        let outcome = self.show(ui, entry, shown);
+        if let Some(value) = outcome.read(self.drafts, read) {
+            self.typed(outcome.focus, |item| put(item, value));
         }
     }
 
     /// A field for a number that may be absent.
-    pub(super) fn number(
+    pub(in crate::ui) fn number(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
+        entry: &Entry<'_>,
         value: Option<f64>,
         put: impl FnOnce(&mut T, Option<f64>),
     ) {
-        self.aligned(
-            ui,
-            spot,
-            value.map(plain).unwrap_or_default(),
-            Align::Max,
-            optional_number,
-            put,
-        );
+        let unit = self.units.of(entry.metric);
+        let shown = value.map(|value| in_unit(&unit, value)).unwrap_or_default();
+        self.read(ui, entry, &shown, |text| unit.read_optional(text), put);
+        symbol_ui(ui, &unit);
     }
 
     /// A field for a number that has to be there.
-    pub(super) fn required(
+    pub(in crate::ui) fn required(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
+        entry: &Entry<'_>,
         value: f64,
         put: impl FnOnce(&mut T, f64),
     ) {
-        self.aligned(ui, spot, plain(value), Align::Max, parse_number, put);
-    }
-
-    /// A number of a metric unit that may be absent, in the unit that the person reads; its symbol stands behind.
-    pub(super) fn number_in(
-        &mut self,
-        ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        metric: &str,
-        value: Option<f64>,
-        put: impl FnOnce(&mut T, Option<f64>),
-    ) {
-        let unit = self.units.of(metric);
-        let shown = value.map(|value| in_unit(&unit, value)).unwrap_or_default();
-        let read = |text: &str| unit.read_optional(text);
-        self.aligned(ui, spot, shown, Align::Max, read, put);
-        quiet_ui(ui, unit.symbol);
-    }
-
-    /// The same for a number that has to be there.
-    pub(super) fn required_in(
-        &mut self,
-        ui: &mut Ui,
-        spot: EntrySpot<'_>,
-        metric: &str,
-        value: f64,
-        put: impl FnOnce(&mut T, f64),
-    ) {
-        let unit = self.units.of(metric);
-        let read = |text: &str| unit.read(text);
-        self.aligned(ui, spot, in_unit(&unit, value), Align::Max, read, put);
-        quiet_ui(ui, unit.symbol);
+        let unit = self.units.of(entry.metric);
+        let shown = in_unit(&unit, value);
+        self.read(ui, entry, &shown, |text| unit.read(text), put);
+        symbol_ui(ui, &unit);
     }
 
     /// A figure with its evidence and its uncertainty; an empty field is not stated.
-    pub(super) fn figure(
+    pub(in crate::ui) fn figure(
         &mut self,
         ui: &mut Ui,
         asked: &Asked<'_>,
@@ -417,15 +360,15 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     ) {
         let factor = asked.factor;
         let speaker = words::speaker(ui.ctx());
-        let spot = EntrySpot::number(asked.field, asked.name)
+        let entry = Entry::number(asked.field.clone(), asked.name)
             .width(VALUE)
             .hint(speaker.word("counter-not-stated-hint"));
         let first = Figure::new(0.0, asked.first);
         let shown = figure.map(|figure| plain(figure.value * factor));
-        self.measured(
+        self.read(
             ui,
-            spot,
-            shown.unwrap_or_default(),
+            &entry,
+            &shown.unwrap_or_default(),
             |text| match text.trim() {
                 "" => Ok(None),
                 // Figures in grams are parts of a hundred grams or of a serving.
@@ -447,20 +390,15 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         words_ui(ui, asked.unit, asked.unit_width);
         let (name, field) = (
             say!(speaker, "counter-evidence-named", figure: asked.name),
-            format!("{} evidence", asked.field),
+            asked.field.part(FigurePart::Evidence),
         );
         cell_ui(ui, EVIDENCE, |ui| {
             let Some(figure) = figure else { return };
-            let spot = EntrySpot {
-                field: &field,
-                name: &name,
-                width: EVIDENCE,
-                hint: "",
-            };
+            let entry = Entry::wide(field, &name);
             let word = |evidence: &Evidence| speaker.evidence_kind(*evidence).to_owned();
             self.choice(
                 ui,
-                spot,
+                &entry,
                 &figure.evidence,
                 &Evidence::ALL,
                 word,
@@ -473,12 +411,12 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let Some(figure) = figure else { return };
         let (name, field) = (
             say!(speaker, "counter-uncertainty-named", figure: asked.name),
-            format!("{}{UNCERTAINTY}", asked.field),
+            asked.field.part(FigurePart::Uncertainty),
         );
         quiet_ui(ui, "±").explained(Term::Uncertainty);
         let usual = plain_to(figure.standard_uncertainty() * factor);
-        let spot = EntrySpot::number(&field, &name).width(SPREAD).hint(&usual);
-        self.number(ui, spot, figure.u.map(|u| u * factor), |item, u| {
+        let entry = Entry::number(field, &name).width(SPREAD).hint(&usual);
+        self.number(ui, &entry, figure.u.map(|u| u * factor), |item, u| {
             put(
                 item,
                 Some(Figure {
@@ -490,35 +428,104 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     }
 
     /// A word that opens a menu of words.
-    pub(super) fn choice<V: Clone + PartialEq>(
+    pub(in crate::ui) fn choice<V: Clone + PartialEq>(
         &mut self,
         ui: &mut Ui,
-        spot: EntrySpot<'_>,
+        entry: &Entry<'_>,
         current: &V,
         all: &[V],
         word: impl Fn(&V) -> String,
         put: impl FnOnce(&mut T, V),
     ) -> Response {
         let mut taken = None;
-        let response = word_menu_ui(ui, spot.name, &word(current), |ui| {
-            for other in all {
-                if ui
-                    .add(Button::selectable(other == current, word(other)))
-                    .clicked()
-                {
-                    taken = Some(other.clone());
-                }
-            }
+        let focus = self.focus(entry.field.clone());
+        let response = word_menu_ui(ui, &focus, entry.name, &word(current), |ui| {
+            taken = choice_ui(ui, all.iter().cloned(), current, word);
         });
         if let Some(value) = taken.filter(|value| value != current) {
-            self.change(spot.field, |item| put(item, value));
+            self.change(entry.field.clone(), |item| put(item, value));
         }
         response
     }
 }
 
+/// A row with one number: words before it, its unit behind it, and below it why it can't be read.
+pub(in crate::ui) struct NumberRow<'row> {
+    /// Where it is.
+    pub focus: Focus,
+    /// The words before it.
+    pub words: &'row str,
+    /// Their width, in points: that of all rows below each other.
+    pub words_width: f32,
+    /// The term that they name.
+    pub term: Option<Term>,
+    /// What a screen reader says.
+    pub name: &'row str,
+    /// What stands in it.
+    pub shown: String,
+    /// What is taken while it is empty.
+    pub hint: &'row str,
+    /// The unit behind it.
+    pub unit: &'row str,
+}
+
+impl NumberRow<'_> {
+    /// Width of the field, in points.
+    pub(in crate::ui) const FIELD: f32 = 22.0 * grid::STEP;
+
+    /// Shows the row; what is typed is there when it can be read.
+    pub(in crate::ui) fn ask_ui<V, E: TypingError>(
+        self,
+        ui: &mut Ui,
+        drafts: &mut Drafts,
+        actions: &mut Vec<Action>,
+        read: impl FnOnce(&str) -> Result<V, E>,
+    ) -> Option<V> {
+        let focus = self.focus.clone();
+        let outcome = ui
+            .horizontal(|ui| {
+                ui.spacing_mut().item_spacing.x = grid::NEAR;
+                label_ui(ui, self.words, self.words_width).explained(self.term);
+                let outcome = Field::number(self.focus, self.name, self.shown)
+                    .hint(self.hint)
+                    .show_in(ui, vec2(Self::FIELD, grid::TARGET), drafts, actions);
+                quiet_ui(ui, self.unit);
+                outcome
+            })
+            .inner;
+        let value = outcome.read(drafts, read);
+        draft_error_ui(ui, drafts, &focus);
+        value
+    }
+}
+
+/// Width that the longest of some words takes before a field, in points.
+pub(in crate::ui) fn label_width<'words>(
+    ui: &Ui,
+    words: impl IntoIterator<Item = &'words str>,
+) -> f32 {
+    let colour = theme::palette(ui.visuals()).text_normal;
+    let width_of = |words: &str| {
+        let font = TypeStyle::Body.font_id();
+        let galley = ui.painter().layout_no_wrap(words.to_owned(), font, colour);
+        galley.size().x
+    };
+    words.into_iter().map(width_of).fold(0.0, f32::max).ceil()
+}
+
+/// Words of a fixed width, so that the fields of several rows stand below each other.
+pub(in crate::ui) fn label_ui(ui: &mut Ui, words: &str, width: f32) -> Response {
+    let palette = theme::palette(ui.visuals());
+    let size = vec2(width, grid::TARGET);
+    ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
+        ui.set_min_width(width);
+        ui.add(Label::new(RichText::new(words).color(palette.text_normal)).truncate())
+    })
+    .inner
+}
+
 /// Quiet words over a column of numbers.
-pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) -> Response {
+pub(in crate::ui) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) -> Response {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let rect = rect.with_max_x(rect.right() - grid::TIGHT);
@@ -534,7 +541,7 @@ pub(super) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) -> Respons
 }
 
 /// Quiet words in a column of their own.
-pub(super) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
+pub(in crate::ui) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let mut child = ui.new_child(
@@ -549,7 +556,7 @@ pub(super) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
 }
 
 /// A cell of fixed width, so that what is empty keeps its place.
-pub(super) fn cell_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
+pub(in crate::ui) fn cell_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let mut child = ui.new_child(
         UiBuilder::new()
@@ -560,7 +567,11 @@ pub(super) fn cell_ui(ui: &mut Ui, width: f32, contents: impl FnOnce(&mut Ui)) {
 }
 
 /// Columns side by side, each as wide as it says.
-pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&mut Ui, usize)) {
+pub(in crate::ui) fn columns_ui(
+    ui: &mut Ui,
+    widths: &[f32],
+    mut contents: impl FnMut(&mut Ui, usize),
+) {
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = grid::APART;
         for (at, width) in widths.iter().enumerate() {
@@ -574,13 +585,13 @@ pub(super) fn columns_ui(ui: &mut Ui, widths: &[f32], mut contents: impl FnMut(&
 }
 
 /// The name of a group of rows.
-pub(super) fn section_ui(ui: &mut Ui, words: &str) -> Response {
+pub(in crate::ui) fn section_ui(ui: &mut Ui, words: &str) -> Response {
     ui.add_space(grid::TIGHT);
     subheading_ui(ui, words)
 }
 
 /// Words that are pressed like a link.
-pub(super) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
+pub(in crate::ui) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
     let palette = theme::palette(ui.visuals());
     let text = RichText::new(words).color(palette.accent);
     ui.scope(|ui| {
@@ -590,51 +601,20 @@ pub(super) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
     .inner
 }
 
-/// A word that opens a menu.
-pub(super) fn word_menu_ui(
-    ui: &mut Ui,
-    name: &str,
-    word: &str,
-    items: impl FnOnce(&mut Ui),
-) -> Response {
-    let palette = theme::palette(ui.visuals());
-    // Room for the sign behind the word.
-    let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
-    let button = Button::new(text)
-        .frame_when_inactive(false)
-        .fill(Color32::TRANSPARENT)
-        .wrap_mode(egui::TextWrapMode::Extend);
-    let inner = ui
-        .scope(|ui| {
-            ui.spacing_mut().button_padding.x = grid::TIGHT;
-            MenuButton::from_button(button).ui(ui, |ui| {
-                ui.set_min_width(40.0 * grid::STEP);
-                items(ui);
-            })
-        })
-        .inner;
-    let response = inner.0.accessible_name(say!(
-        words::speaker(ui.ctx()),
-        "counter-choice-named",
-        name: name,
-        word: word,
-    ));
-    let right = response.rect.right() - grid::NEAR - 2.0;
-    let sign = Rect::from_center_size(
-        pos2(right, response.rect.center().y + 1.0),
-        vec2(12.0, 12.0),
-    );
-    paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
-    response
+/// The symbol behind a field for a number of a unit.
+fn symbol_ui(ui: &mut Ui, unit: &ShownUnit<'_>) {
+    if !unit.symbol.is_empty() {
+        quiet_ui(ui, unit.symbol);
+    }
 }
 
 /// A number with as many decimals as it has, at most four, as a field reads it.
-pub(super) fn plain(value: f64) -> String {
+pub(in crate::ui) fn plain(value: f64) -> String {
     show_editable(value, 4)
 }
 
 /// A metric value as it is typed in a unit.
-pub(super) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
+pub(in crate::ui) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
     if unit.is_metric() {
         plain(metric)
     } else {
@@ -643,17 +623,8 @@ pub(super) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
 }
 
 /// An uncertainty with its two leading digits.
-pub(super) fn plain_to(value: f64) -> String {
+pub(in crate::ui) fn plain_to(value: f64) -> String {
     crate::quantity::rounded(value, Some(value)).value
-}
-
-/// A number, or nothing for an empty text.
-pub(super) fn optional_number(text: &str) -> Result<Option<f64>, crate::quantity::NumberError> {
-    if text.trim().is_empty() {
-        Ok(None)
-    } else {
-        parse_number(text).map(Some)
-    }
 }
 
 /// A name is not empty.
@@ -667,7 +638,7 @@ fn name(speaker: Speaker<'_>, text: &str) -> Result<String, &'static str> {
 }
 
 /// A day as `2026-05-04`, or nothing for an empty text.
-pub(super) fn read_date(speaker: Speaker<'_>, text: &str) -> Result<Option<String>, String> {
+pub(in crate::ui) fn read_date(speaker: Speaker<'_>, text: &str) -> Result<Option<String>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
