@@ -143,6 +143,15 @@ fn menus_are_found_again(go: impl Fn(&mut Window)) -> Vec<String> {
     found
 }
 
+/// The same for a link that adds something.
+fn link_is_found_again(go: impl Fn(&mut Window), link: &str) {
+    let (mut window, _folder) = window(&go);
+    click(&mut window, link);
+    assert!(undo_label(&window).is_some());
+    let led_to = undone_from_elsewhere(&mut window, &go);
+    assert_eq!(led_to.as_deref(), Some(link));
+}
+
 /// So many are not passed over by chance.
 fn at_least(count: usize, found: &[String]) {
     assert!(found.len() >= count, "only {found:?}");
@@ -188,6 +197,7 @@ fn what_is_filled_in_of_an_ingredient_is_found_again() {
     at_least(30, &fields_are_found_again(ingredient));
     at_least(15, &menus_are_found_again(ingredient));
     at_least(20, &boxes_are_found_again(ingredient));
+    link_is_found_again(ingredient, "Add a flavour");
 }
 
 #[test]
@@ -198,12 +208,15 @@ fn what_is_filled_in_of_a_measure_and_of_a_cup_is_found_again() {
     };
     at_least(6, &fields_are_found_again(measure));
     at_least(3, &menus_are_found_again(measure));
+    link_is_found_again(measure, "Add a reading");
     let cup = |window: &mut Window| {
         let id = VesselId::new("paper-cup-500").unwrap();
         at_the_counter(window, CounterItem::Vessel(id));
     };
     at_least(10, &fields_are_found_again(cup));
     at_least(2, &menus_are_found_again(cup));
+    link_is_found_again(cup, "Add a closure");
+    link_is_found_again(cup, "Add a straw or sleeve");
 }
 
 #[test]

@@ -8,7 +8,7 @@ use crate::book::{Day, Evidence, Figure, ItemId};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
 use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
 use crate::say::{Speaker, say};
-use crate::ui::field::{Field, FieldOutcome, TypingError, draft_error_ui};
+use crate::ui::field::{Field, FieldOutcome, TypingError, draft_error_ui, take_keyboard};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
@@ -201,6 +201,13 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     /// A place of a list has gone: what was being typed in this field of it belongs to nothing any more.
     pub(in crate::ui) fn forget_draft(&mut self, field: impl Into<FieldName>) {
         self.drafts.drop(&self.focus(field));
+    }
+
+    /// A link that adds something to the item; what it leads to is changed with the same `field`, and undo comes back to it.
+    pub(in crate::ui) fn adds(&self, ui: &mut Ui, field: &'static str, words: &str) -> bool {
+        let response = link_ui(ui, words);
+        take_keyboard(ui, &self.focus(field), &response);
+        response.clicked()
     }
 
     /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.

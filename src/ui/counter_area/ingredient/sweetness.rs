@@ -11,7 +11,7 @@ use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
-use crate::ui::widgets::form::{Asked, Entry, Sheet, WORDS, link_ui, section_ui, words_ui};
+use crate::ui::widgets::form::{Asked, Entry, Sheet, WORDS, section_ui, words_ui};
 use crate::ui::widgets::word_menu_ui;
 use crate::ui::words::{capitalised, quiet_ui};
 
@@ -255,13 +255,12 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
     }
     let words = if flavours.is_empty() { tastes_of } else { "" };
     sheet.row(ui, words, |sheet, ui| {
-        if link_ui(ui, speaker.word("ingredient-add-flavour")).clicked() {
+        if sheet.adds(ui, "flavour", speaker.word("ingredient-add-flavour")) {
             let flavour = FlavourStrength {
                 name: String::new(),
                 per_gram: None,
             };
-            let last = FieldName::flavour(flavours.len());
-            sheet.change(last, |item| item.composition.flavours.push(flavour));
+            sheet.change("flavour", |item| item.composition.flavours.push(flavour));
         }
     });
 }
@@ -395,8 +394,7 @@ fn sweeteners_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingred
                 sweetener,
                 milligrams: None,
             };
-            let field = FieldName::of("sweetener", Which::Sweetener(sweetener));
-            sheet.change(field, |item| {
+            sheet.change("sweetener", |item| {
                 item.composition.high_potency.push(amount);
             });
         }

@@ -11,7 +11,7 @@ use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::{
-    Entry, Sheet, cell_ui, link_ui, number_heading_ui, plain, read_date, section_ui, words_ui,
+    Entry, Sheet, cell_ui, number_heading_ui, plain, read_date, section_ui, words_ui,
 };
 use crate::ui::widgets::word_menu_ui;
 
@@ -57,7 +57,7 @@ pub(super) fn readings_ui(
             as_table(counter, before)
         });
     }
-    if link_ui(ui, speaker.word("counter-reading-add")).clicked() {
+    if sheet.adds(ui, "reading", speaker.word("counter-reading-add")) {
         let last = before.readings.last();
         let reading = Reading {
             // A measure that nobody has weighed begins with water, which gives its volume.
@@ -66,8 +66,7 @@ pub(super) fn readings_ui(
             grams: 0.0,
             date: Some(crate::workbench::today()),
         };
-        let last = FieldName::at("reading-of", before.readings.len());
-        sheet.change(last, |item| item.readings.push(reading));
+        sheet.change("reading", |item| item.readings.push(reading));
     }
 }
 

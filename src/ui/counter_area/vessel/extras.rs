@@ -8,7 +8,7 @@ use crate::say::say;
 use crate::ui::counter_area::item::Counter;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, icon_button};
-use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
+use crate::ui::widgets::form::{Entry, Sheet, section_ui};
 use crate::ui::words::quiet_ui;
 
 /// The fields of a closure that are typed in.
@@ -40,15 +40,14 @@ pub(super) fn closures_ui(
             break;
         }
     }
-    if link_ui(ui, speaker.word("counter-closure-add")).clicked() {
+    if sheet.adds(ui, "closure", speaker.word("counter-closure-add")) {
         let closure = Closure {
             kind: ClosureKind::Lid,
             price: None,
             head_room: 0.0,
             cooling_factor: None,
         };
-        let last = FieldName::at("closure", before.closures.len());
-        sheet.change(last, |item| item.closures.push(closure));
+        sheet.change("closure", |item| item.closures.push(closure));
     }
 }
 
@@ -200,12 +199,11 @@ pub(super) fn serviceware_ui(
             break;
         }
     }
-    if link_ui(ui, speaker.word("counter-ware-add")).clicked() {
+    if sheet.adds(ui, "ware", speaker.word("counter-ware-add")) {
         let ware = Serviceware {
             kind: ServicewareKind::Straw { wide: false },
             price: None,
         };
-        let last = FieldName::at("ware", before.serviceware.len());
-        sheet.change(last, |item| item.serviceware.push(ware));
+        sheet.change("ware", |item| item.serviceware.push(ware));
     }
 }
