@@ -65,6 +65,7 @@ pub(crate) fn ingredient(
         earlier_prices: Vec::new(),
         house_made: None,
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 
