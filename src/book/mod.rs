@@ -36,6 +36,7 @@ mod resolve;
 mod resolved;
 mod settings;
 mod shelf;
+mod texts;
 mod translation;
 mod version_edit;
 mod vessel;
@@ -79,7 +80,8 @@ pub use settings::{
     Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
 };
 pub use shelf::{Item, Shelf};
-pub use translation::{TextKind, Translation, put_translation, translated};
+pub use texts::TextKind;
+pub use translation::{Translation, put_translation, translated};
 pub use version_edit::put_change;
 pub use vessel::{
     Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,

@@ -21,7 +21,7 @@ pub fn json(document: &Document) -> Value {
 }
 
 /// Texts that stand on a card as they are written, with the item that each belongs to.
-pub fn untranslated(texts: &[UntranslatedText]) -> Value {
+fn untranslated(texts: &[UntranslatedText]) -> Value {
     let texts = texts.iter().map(|found| {
         json!({
             "item": found.item.words().0,

@@ -12,7 +12,7 @@ use super::number::{DecimalSigns, number_and_unit};
 use super::review::{FieldChange, Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
-    Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
+    Book, Composition, Day, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
     Price, Role, new_errors_of,
 };
 use crate::quantity::{

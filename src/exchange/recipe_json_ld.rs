@@ -8,7 +8,7 @@ use std::sync::Arc;
 use serde_json::Value;
 
 use crate::book::{
-    Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
+    Amount, Book, Entry, Form, Ingredient, IngredientId, Instruction, Line,
     LineId, Recipe, RecipeId, Role, Stage, State,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};

@@ -63,7 +63,10 @@ impl Language {
 
     /// What the speakers of a language call it; of one that there is no catalogue of, its code.
     pub fn name_of(id: &LanguageId) -> &str {
-        Self::of_id(id).map_or(id.as_str(), Self::name)
+        match Self::of_id(id) {
+            Some(language) => language.name(),
+            None => id.as_str(),
+        }
     }
 
     /// Whether it has all the files that English has, but for those of English alone, so that the window can speak it. Others

@@ -154,7 +154,7 @@ fn is_sold_as_non_dairy(ingredient: &Ingredient) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{AllergenStatement, Composition, Diet, Form, Role};
+    use crate::book::{AllergenStatement, Role};
 
     pub(super) fn ingredient(name: &str, statement: &str) -> Ingredient {
         Ingredient {
