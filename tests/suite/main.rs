@@ -91,4 +91,5 @@ mod swap_steps;
 mod swaps;
 mod tasted;
 mod teas;
+mod translations;
 mod widgets;

@@ -207,6 +207,10 @@ impl AreaOfWork for CounterState {
                 Some(item) => self.show_in_list(item),
                 None => self.look_at(Kind::Shop),
             },
+            Navigation::Form(item) => match CounterItem::of(item) {
+                Some(item) => self.show(item),
+                None => self.look_at(Kind::Shop),
+            },
             _ => {}
         }
     }
@@ -238,6 +242,15 @@ fn field_key(place: &str, field: &str) -> String {
 pub(super) fn flavour_focus(id: &IngredientId, at: usize) -> String {
     let item = CounterItem::Ingredient(id.clone());
     field_key(&item.place(), &format!("flavour {at}"))
+}
+
+/// The name of a field of an item; `None` for what is not at the counter.
+pub(super) fn field_focus(item: &book::ItemId, field: &str) -> Option<String> {
+    let place = match item {
+        book::ItemId::Settings => shop::PLACE.to_owned(),
+        item => CounterItem::of(item)?.place(),
+    };
+    Some(field_key(&place, field))
 }
 
 /// The name of the field of the shop's name.

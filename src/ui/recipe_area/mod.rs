@@ -24,7 +24,7 @@ use crate::book::{Book, Change, LineId, RecipeId, Resolved};
 use crate::workbench::{Action, Shown, Workbench};
 
 pub(super) use heading::name_focus;
-pub(super) use history::note_focus;
+pub(super) use history::{note_focus, words_focus};
 pub(super) use lines::{ANY_ROW, row_focus};
 
 use finder::FinderState;
