@@ -223,6 +223,7 @@ mod tests {
                 })
                 .collect(),
             note: String::new(),
+            translations: Vec::new(),
         }
     }
 

@@ -36,6 +36,19 @@ impl ItemId {
     }
 }
 
+impl ItemId {
+    /// Its id as text; none for the settings.
+    pub fn id(&self) -> Option<&str> {
+        match self {
+            Self::Settings => None,
+            Self::Ingredient(id) => Some(id.as_str()),
+            Self::Measure(id) => Some(id.as_str()),
+            Self::Vessel(id) => Some(id.as_str()),
+            Self::Recipe(id) => Some(id.as_str()),
+        }
+    }
+}
+
 /// What happened to an item.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum ItemChange {

@@ -101,6 +101,8 @@ fields!(Settings {
     [yardsticks],
     [sugar_levels],
     [ice_levels],
+    [language],
+    [translations],
 });
 
 // A batch has in its composition only what its recipe does not give; a density is checked against the form; what a pack says of
@@ -118,6 +120,7 @@ fields!(Ingredient {
     [opened_life_hours],
     [price, earlier_prices, supplier],
     [note],
+    [translations],
 });
 
 // Readings are of the measure as it was filled.
@@ -129,6 +132,7 @@ fields!(Measure {
     [increment],
     [temperature],
     [note],
+    [translations],
 });
 
 // Lids leave room below the rim, the shape gives the capacity, and a cooling time is of the same cup as the run.
@@ -143,6 +147,7 @@ fields!(Vessel {
     [price],
     [serviceware],
     [note],
+    [translations],
 });
 
 // Two halves of a drink that each tasted right need not do so together.
@@ -161,6 +166,7 @@ fields!(Recipe {
         approvals
     ],
     [note],
+    [translations],
 });
 
 /// What two people made of one value. What only one of them changed is taken from that one; `choose` says whose fields are taken
@@ -281,6 +287,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         versions,
         approvals,
         note,
+        translations,
     } = one;
     let mut details = Vec::new();
     if *name != other.name {
@@ -335,6 +342,9 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
     }
     if *note != other.note {
         details.push(ItemDetail::Field("note"));
+    }
+    if *translations != other.translations {
+        details.push(ItemDetail::Field("translations"));
     }
     details
 }

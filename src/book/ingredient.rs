@@ -2,7 +2,7 @@
 
 use super::composition::Composition;
 use super::nutrient::Figure;
-use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role};
+use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role, Translation};
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -245,6 +245,8 @@ pub struct Ingredient {
     pub house_made: Option<HouseMade>,
     /// A note.
     pub note: String,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Ingredient {
@@ -270,6 +272,16 @@ impl Ingredient {
             earlier_prices: Vec::new(),
             house_made: None,
             note: String::new(),
+            translations: Vec::new(),
+        }
+    }
+
+    /// Its brand before what it is called in another language, as [`Self::full_name`] says it.
+    pub fn full_name_as(&self, name: &str) -> String {
+        if self.brand.is_empty() || name.starts_with(&self.brand) {
+            name.to_owned()
+        } else {
+            format!("{} {name}", self.brand)
         }
     }
 

@@ -1,6 +1,6 @@
 //! Measures of the counter: scoops, pumps, spoons, jugs, ice scoops and dispenser buttons, with their readings.
 
-use super::{IngredientId, Item, MeasureId};
+use super::{IngredientId, Item, MeasureId, Translation};
 
 /// What kind of thing measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -117,6 +117,8 @@ pub struct Measure {
     pub readings: Vec<Reading>,
     /// A note.
     pub note: String,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Measure {
@@ -218,6 +220,7 @@ mod tests {
                 })
                 .collect(),
             note: String::new(),
+            translations: Vec::new(),
         }
     }
 

@@ -358,6 +358,7 @@ mod tests {
             temperature: None,
             readings: Vec::new(),
             note: String::new(),
+            translations: Vec::new(),
         }
     }
 

@@ -36,6 +36,8 @@ mod resolve;
 mod resolved;
 mod settings;
 mod shelf;
+mod texts;
+mod translation;
 mod version_edit;
 mod vessel;
 mod well_formed;
@@ -57,7 +59,9 @@ pub use finding::{
     AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,
     YieldLimit,
 };
-pub use id::{IdError, IngredientId, LONGEST_ID, LineId, MeasureId, RecipeId, VersionId, VesselId};
+pub use id::{
+    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
+};
 pub use ingredient::{Allergen, AllergenStatement, Diet, Form, HouseMade, Ingredient};
 pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
@@ -76,6 +80,8 @@ pub use settings::{
     Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
 };
 pub use shelf::{Item, Shelf};
+pub use texts::TextKind;
+pub use translation::{Translation, put_translation, translated};
 pub use version_edit::put_change;
 pub use vessel::{
     Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,

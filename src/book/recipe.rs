@@ -2,7 +2,7 @@
 
 use super::change::Change;
 use super::line::Entry;
-use super::{Item, LineId, RecipeId, Resolved, VersionId, VesselId};
+use super::{Item, LineId, RecipeId, Resolved, Translation, VersionId, VesselId};
 
 /// Most lines and instructions of a recipe, and most changes of a version: far more than any drink has, and few enough that the
 /// uncertainty of each line can be tried out against every figure while somebody types.
@@ -98,6 +98,8 @@ pub struct Recipe {
     pub approvals: Vec<Approval>,
     /// A note.
     pub note: String,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Recipe {

@@ -1,5 +1,7 @@
 //! What holds for the whole shop.
 
+use super::{LanguageId, Translation};
+
 /// One dimension of taste that is compared with the standard.
 ///
 /// A flavour axis is named by the shop ("chestnut"); the others are fixed.
@@ -166,6 +168,10 @@ pub struct Settings {
     pub sugar_levels: Vec<NamedLevel>,
     /// Levels of ice that guests can ask for; the usual ones when none is stated.
     pub ice_levels: Vec<NamedLevel>,
+    /// The language that the book is written in; taken for English when none is stated.
+    pub language: Option<LanguageId>,
+    /// What words of the whole shop are in other languages: levels, flavours.
+    pub translations: Vec<Translation>,
 }
 
 impl Settings {
@@ -226,6 +232,8 @@ impl Default for Settings {
             yardsticks: Vec::new(),
             sugar_levels: Vec::new(),
             ice_levels: Vec::new(),
+            language: None,
+            translations: Vec::new(),
         }
     }
 }

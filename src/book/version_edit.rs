@@ -222,6 +222,7 @@ mod tests {
             versions: vec![Version::draft(version.clone(), "iced".into(), None)],
             approvals: vec![],
             note: String::new(),
+            translations: Vec::new(),
         };
         (recipe, version)
     }

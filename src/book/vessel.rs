@@ -1,6 +1,6 @@
 //! Cups, shakers and jugs.
 
-use super::{Item, VesselId};
+use super::{Item, Translation, VesselId};
 
 /// What a vessel is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -131,6 +131,8 @@ pub struct Vessel {
     pub serviceware: Vec<Serviceware>,
     /// A note.
     pub note: String,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Vessel {

@@ -1,6 +1,6 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
-use crate::say::{Language, Speaker};
+use crate::say::{Language, Speaker, UntranslatedText};
 
 /// What a card is for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -92,6 +92,8 @@ pub struct Document {
     pub orientation: Orientation,
     /// What stands on it.
     pub blocks: Vec<Block>,
+    /// Texts of the book that are printed as they are written, because they have no words in the language of the card.
+    pub untranslated: Vec<UntranslatedText>,
 }
 
 impl Document {

@@ -32,7 +32,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
             sentences.push(say!(
                 speaker,
                 "ladder-not-possible",
-                level: &rung.level.name,
+                level: speaker.shop_word(&rung.level.name),
                 reason: speaker.unadaptable(reason),
             ));
         }
@@ -41,7 +41,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
     blocks.push(Block::Cautions(made.cautions()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
-        title: made.recipe.name.clone(),
+        title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "ladder-subtitle", version: made.version_name()),
         revision: made.revision(),
         blocks,
@@ -76,7 +76,7 @@ fn levels(made: &Made<'_>, ladder: &Ladder) -> Table {
     columns.push(Column::number(speaker.word("column-total-sugar")));
     columns.push(Column::number(speaker.word("column-sweetness")));
     let rows = ladder.rungs.iter().map(|rung| {
-        let mut row = vec![rung.level.name.clone()];
+        let mut row = vec![speaker.shop_word(&rung.level.name).to_owned()];
         match &rung.drink {
             Ok(drink) => {
                 row.extend(lines.iter().map(|line| {

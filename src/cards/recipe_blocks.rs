@@ -64,12 +64,30 @@ impl<'book> Made<'book> {
         super::approval_words::version_name(&self.speaker, self.recipe, self.drink.version.as_ref())
     }
 
+    /// The name of the recipe.
+    pub(super) fn recipe_name(&self) -> &'book str {
+        self.text(&self.recipe.name)
+    }
+
     /// Name of the recipe and, for a version, of the version.
     pub(super) fn name(&self) -> String {
         match &self.drink.version {
-            None => self.recipe.name.clone(),
-            Some(_) => format!("{} — {}", self.recipe.name, self.version_name()),
+            None => self.recipe_name().to_owned(),
+            Some(_) => format!("{} — {}", self.recipe_name(), self.version_name()),
         }
+    }
+
+    /// The note on the recipe.
+    pub(super) fn note(&self) -> &'book str {
+        self.text(&self.recipe.note)
+    }
+
+    /// A text of the recipe as the card says it.
+    fn text<'text>(&self, text: &'text str) -> &'text str
+    where
+        'book: 'text,
+    {
+        self.speaker.recipe_text(self.recipe, text)
     }
 
     /// Its version and approval.
@@ -132,7 +150,7 @@ impl<'book> Made<'book> {
             ));
         }
         if !line.note.is_empty() {
-            remarks.push(line.note.clone());
+            remarks.push(self.text(&line.note).to_owned());
         }
         StepRow::Line {
             amount: self.speaker.amount(&line.amount),
@@ -151,7 +169,7 @@ impl<'book> Made<'book> {
         for entry in &self.balance.resolved.entries {
             match entry {
                 Entry::Instruction(instruction) => {
-                    let row = StepRow::Instruction(instruction.text.clone());
+                    let row = StepRow::Instruction(self.text(&instruction.text).to_owned());
                     match stages.last_mut() {
                         Some((_, steps)) => steps.rows.push(row),
                         None => before_any.push(row),
@@ -316,7 +334,7 @@ pub(super) fn beside_english<'book>(
     if speaker.language == Language::ENGLISH {
         return text;
     }
-    let english = words(&speaker.in_language(Language::ENGLISH));
+    let english = words(&speaker.in_english());
     say!(speaker, "card-beside-english", text: text, english: english)
 }
 

@@ -12,7 +12,7 @@ use super::number::{DecimalSigns, number_and_unit};
 use super::review::{FieldChange, Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
-    Book, Composition, Day, Diet, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
+    Book, Composition, Day, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
     Price, Role, new_errors_of,
 };
 use crate::quantity::{
@@ -515,25 +515,16 @@ impl RowReader<'_> {
         let density = density.filter(|density| *density > 0.0);
         let price = self.price(None, density, date);
         Ingredient {
-            id,
-            name: name.to_owned(),
             brand: brand.to_owned(),
             supplier: self.text(Field::Supplier),
-            lot: String::new(),
             form,
             role,
             composition,
             density: density.map(|density| Figure::new(density, Evidence::SpecSheet)),
-            bulk_density: None,
-            temperature: None,
             statement: self.text(Field::Statement),
-            allergens: None,
-            diet: Diet::default(),
-            opened_life_hours: None,
             price,
-            earlier_prices: Vec::new(),
-            house_made: None,
             note: self.text(Field::Note),
+            ..Ingredient::new(id, name.to_owned())
         }
     }
 

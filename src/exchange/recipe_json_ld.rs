@@ -8,7 +8,7 @@ use std::sync::Arc;
 use serde_json::Value;
 
 use crate::book::{
-    Amount, Book, Composition, Diet, Entry, Form, Ingredient, IngredientId, Instruction, Line,
+    Amount, Book, Entry, Form, Ingredient, IngredientId, Instruction, Line,
     LineId, Recipe, RecipeId, Role, Stage, State,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
@@ -381,6 +381,7 @@ impl ReadRecipe {
             versions: Vec::new(),
             approvals: Vec::new(),
             note: self.description.clone(),
+            translations: Vec::new(),
         }
     }
 }
@@ -394,24 +395,7 @@ fn instruction(entries: &[Entry], text: &str) -> Entry {
 
 fn unknown_ingredient(id: IngredientId, name: &str, form: Form) -> Ingredient {
     Ingredient {
-        id,
-        name: name.to_owned(),
-        brand: String::new(),
-        supplier: String::new(),
-        lot: String::new(),
         form,
-        role: Role::Flavour,
-        composition: Composition::default(),
-        density: None,
-        bulk_density: None,
-        temperature: None,
-        statement: String::new(),
-        allergens: None,
-        diet: Diet::default(),
-        opened_life_hours: None,
-        price: None,
-        earlier_prices: Vec::new(),
-        house_made: None,
-        note: String::new(),
+        ..Ingredient::new(id, name.to_owned())
     }
 }

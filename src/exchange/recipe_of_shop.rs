@@ -131,6 +131,7 @@ pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -
         versions: Vec::<Version>::new(),
         approvals: Vec::new(),
         note: String::new(),
+        translations: recipe.translations.clone(),
     }
 }
 

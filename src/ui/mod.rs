@@ -21,6 +21,7 @@ mod ladder_area;
 mod lesson_area;
 mod look_up;
 mod opening_page;
+mod other_languages;
 mod recipe_area;
 mod remembered;
 mod safekeeping;

@@ -6,11 +6,11 @@ use evensip::book::{
     Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
     Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
     EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
-    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Instruments, Item,
-    LabelUnits, Line, LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient,
+    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Instruments, Item, ItemId,
+    LabelUnits, LanguageId, Line, LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient,
     PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
     ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
-    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
+    Translation,    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 use evensip::edit::Edit;
 
@@ -137,6 +137,23 @@ pub(crate) fn version_id(dice: &mut Dice) -> VersionId {
     id(dice, "version", |text| VersionId::new(text).unwrap())
 }
 
+/// Mostly a language that there are cards in.
+fn language(dice: &mut Dice) -> LanguageId {
+    LanguageId::new(dice.pick(&["de", "zh-hant", "ko", "en", "tlh-2"])).unwrap()
+}
+
+fn translation(dice: &mut Dice) -> Translation {
+    Translation {
+        language: language(dice),
+        of: dice.text(),
+        text: dice.text(),
+    }
+}
+
+fn translations(dice: &mut Dice) -> Vec<Translation> {
+    dice.some(3, translation)
+}
+
 /// A book.
 pub(crate) fn book(seed: u64) -> Book {
     let mut dice = Dice(seed);
@@ -210,6 +227,8 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         yardsticks: dice.some(3, |dice| dice.pick(&Yardstick::ALL)),
         sugar_levels: dice.some(3, level),
         ice_levels: dice.some(3, level),
+        language: dice.maybe(language),
+        translations: translations(dice),
     }
 }
 
@@ -325,6 +344,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             waste_percent: dice.number(),
         }),
         note: dice.text(),
+        translations: translations(dice),
     }
 }
 
@@ -345,6 +365,7 @@ pub(crate) fn measure(dice: &mut Dice) -> Measure {
             date: dice.maybe(Dice::date),
         }),
         note: dice.text(),
+        translations: translations(dice),
     }
 }
 
@@ -385,6 +406,7 @@ pub(crate) fn vessel(dice: &mut Dice) -> Vessel {
             price: dice.maybe(Dice::number),
         }),
         note: dice.text(),
+        translations: translations(dice),
     }
 }
 
@@ -505,6 +527,7 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
         versions: dice.some(3, version),
         approvals: dice.some(3, approval),
         note: dice.text(),
+        translations: translations(dice),
     }
 }
 
@@ -522,7 +545,7 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipe = dice.pick(&recipes);
     let version = dice.coin().then(|| version_id(dice));
     let text = dice.text();
-    match dice.below(19) {
+    match dice.below(20) {
         0..=4 => Edit::Change {
             recipe,
             version,
@@ -561,6 +584,16 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
             0 => Edit::RemoveIngredient(ingredient(dice).id),
             1 => Edit::RemoveMeasure(measure(dice).id),
             _ => Edit::RemoveVessel(vessel(dice).id),
+        },
+        18 => Edit::Translate {
+            item: match dice.below(5) {
+                0 => ItemId::Settings,
+                1 => ItemId::Ingredient(ingredient_id(dice)),
+                2 => ItemId::Measure(measure_id(dice)),
+                3 => ItemId::Vessel(vessel_id(dice)),
+                _ => ItemId::Recipe(recipe),
+            },
+            translation: translation(dice),
         },
         _ => Edit::SetSettings(settings(dice)),
     }

@@ -297,6 +297,7 @@ fn whole_counter() -> Book {
         temperature: None,
         readings: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     });
     book
 }

@@ -552,6 +552,7 @@ fn two_syrups_from_one_pump_are_off_together() {
         temperature: None,
         readings: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     };
     let other = Ingredient {
         id: IngredientId::new("other").unwrap(),

@@ -47,6 +47,7 @@ fn long_recipe(id: &str, lines: usize) -> Recipe {
         versions: Vec::new(),
         approvals: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 

@@ -88,5 +88,6 @@ mod swap_screen;
 mod swap_steps;
 mod swaps;
 mod teas;
+mod translations;
 mod widgets;
 mod window;

@@ -59,6 +59,7 @@ fn recipe(dice: &mut Dice) -> Recipe {
         drinking_temperature: None,
         menu_price: None,
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 

@@ -65,6 +65,7 @@ pub(crate) fn ingredient(
         earlier_prices: Vec::new(),
         house_made: None,
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 
@@ -112,6 +113,7 @@ pub(crate) fn recipe(entries: Vec<Entry>) -> Recipe {
         versions: Vec::new(),
         approvals: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 
@@ -132,6 +134,7 @@ pub(crate) fn cup(id: &str, mass: f64, specific_heat: f64) -> Vessel {
         closures: Vec::new(),
         serviceware: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 

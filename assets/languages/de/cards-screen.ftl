@@ -19,6 +19,18 @@ cards-screen-day-field = Datum auf der Karte
 cards-screen-no-day = ohne
 cards-screen-language = Sprache
 cards-screen-language-field = Sprache der Karte
+cards-screen-own-language = Buch auf
+cards-screen-own-language-field = Sprache, in der das Buch geschrieben ist
+# Texts of the book that stand on the card as they are written. $language is called what its speakers call it: "Français".
+cards-screen-untranslated = { $count ->
+    [one] 1 Text hat keinen Wortlaut in { $language } und wird gedruckt, wie er geschrieben steht
+   *[other] { $count } Texte haben keinen Wortlaut in { $language } und werden gedruckt, wie sie geschrieben stehen
+}
+cards-screen-untranslated-go = { $language } für „{ $text }“ eingeben
+cards-screen-untranslated-more = { $count ->
+    [one] und 1 weiterer
+   *[other] und { $count } weitere
+}
 
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US-Letter, halbiert

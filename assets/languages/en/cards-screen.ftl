@@ -19,6 +19,18 @@ cards-screen-day-field = Day on the card
 cards-screen-no-day = none
 cards-screen-language = Language
 cards-screen-language-field = Language of the card
+cards-screen-own-language = Book in
+cards-screen-own-language-field = Language that the book is written in
+# Texts of the book that stand on the card as they are written. $language is called what its speakers call it: "Deutsch".
+cards-screen-untranslated = { $count ->
+    [one] 1 text has no words in { $language } and is printed as it is written
+   *[other] { $count } texts have no words in { $language } and are printed as they are written
+}
+cards-screen-untranslated-go = Enter { $language } for “{ $text }”
+cards-screen-untranslated-more = { $count ->
+    [one] and 1 more
+   *[other] and { $count } more
+}
 
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US half letter

@@ -154,29 +154,13 @@ fn is_sold_as_non_dairy(ingredient: &Ingredient) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{AllergenStatement, Composition, Diet, Form, Role};
+    use crate::book::{AllergenStatement, Role};
 
     pub(super) fn ingredient(name: &str, statement: &str) -> Ingredient {
         Ingredient {
-            id: IngredientId::new("item").unwrap(),
-            name: name.to_owned(),
-            brand: String::new(),
-            supplier: String::new(),
-            lot: String::new(),
-            form: Form::Powder,
             role: Role::Creamer,
-            composition: Composition::default(),
-            density: None,
-            bulk_density: None,
-            temperature: None,
             statement: statement.to_owned(),
-            allergens: None,
-            diet: Diet::default(),
-            opened_life_hours: None,
-            price: None,
-            earlier_prices: Vec::new(),
-            house_made: None,
-            note: String::new(),
+            ..Ingredient::new(IngredientId::new("item").unwrap(), name.to_owned())
         }
     }
 

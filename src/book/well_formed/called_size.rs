@@ -175,6 +175,7 @@ mod tests {
                 })
                 .collect(),
             note: String::new(),
+            translations: Vec::new(),
         }
     }
 
@@ -262,25 +263,12 @@ mod tests {
 
     fn plain_ingredient() -> Ingredient {
         Ingredient {
-            id: crate::book::IngredientId::new("plain").unwrap(),
-            name: "plain".into(),
-            brand: String::new(),
-            supplier: String::new(),
-            lot: String::new(),
             form: Form::Liquid,
             role: crate::book::Role::Base,
-            composition: crate::book::Composition::default(),
-            density: None,
-            bulk_density: None,
-            temperature: None,
-            statement: String::new(),
-            allergens: None,
-            diet: crate::book::Diet::default(),
-            opened_life_hours: None,
-            price: None,
-            earlier_prices: Vec::new(),
-            house_made: None,
-            note: String::new(),
+            ..Ingredient::new(
+                crate::book::IngredientId::new("plain").unwrap(),
+                "plain".to_owned(),
+            )
         }
     }
 

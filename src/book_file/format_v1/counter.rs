@@ -2,7 +2,7 @@
 
 use super::super::checker::Checker;
 use super::stored::{Stored, file_group, in_file};
-use super::{ClosureKind, Filling, MeasureKind, VesselKind};
+use super::{ClosureKind, Filling, MeasureKind, Translation, VesselKind};
 
 in_file! {
     struct Measure named by id {
@@ -15,6 +15,7 @@ in_file! {
         temperature: Option<f64> = nothing,
         readings: Vec<Reading> = nothing,
         note: String = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 
@@ -50,6 +51,7 @@ in_file! {
         closures: Vec<Closure> = nothing,
         serviceware: Vec<Serviceware> = nothing,
         note: String = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

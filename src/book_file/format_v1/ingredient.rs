@@ -7,7 +7,7 @@ use super::super::checker::Checker;
 use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
-    SaltUnit,
+    SaltUnit, Translation,
 };
 use crate::book::{self, LabelUnits, Nutrient};
 
@@ -32,6 +32,7 @@ in_file! {
         earlier_prices: Vec<EarlierPrice> = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

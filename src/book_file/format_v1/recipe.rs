@@ -2,7 +2,7 @@
 
 use super::super::checker::Checker;
 use super::stored::{Stored, file_group, in_file};
-use super::{Role, Stage, State};
+use super::{Role, Stage, State, Translation};
 use crate::book::MOST_LINES;
 
 in_file! {
@@ -19,6 +19,7 @@ in_file! {
         versions: Vec<Version> = nothing,
         approvals: Vec<Approval> = nothing,
         note: String = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

@@ -1,7 +1,7 @@
 //! What holds for the whole shop, as it stands in a file.
 
 use super::super::checker::Checker;
-use super::Yardstick;
+use super::{Translation, Yardstick};
 use super::stored::{Stored, file_group, in_file};
 
 in_file! {
@@ -25,6 +25,8 @@ in_file! {
         yardsticks: Vec<Yardstick> = nothing,
         sugar_levels: Vec<NamedLevel> = nothing,
         ice_levels: Vec<NamedLevel> = nothing,
+        language: Option<String> = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

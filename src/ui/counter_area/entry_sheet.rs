@@ -6,15 +6,16 @@ use egui::{
     vec2,
 };
 
-use crate::book::{Day, Evidence, Figure};
+use crate::book::{Day, Evidence, Figure, ItemId};
 use crate::edit::Edit;
 use crate::quantity::{
     DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, parse_number, show_editable,
 };
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, draft_error_ui};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::icons::{Icon, paint};
+use crate::ui::other_languages::{Fold, other_languages_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
@@ -171,6 +172,23 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
     pub(super) fn forget_draft(&mut self, field: &str) {
         let key = self.key(field);
         self.drafts.drop(&key);
+    }
+
+    /// What the texts of the item are in other languages.
+    pub(super) fn other_languages(
+        &mut self,
+        ui: &mut Ui,
+        speaker: Speaker<'_>,
+        item: ItemId,
+        chosen: &mut Option<Language>,
+    ) {
+        let place = &self.place;
+        let fold = Fold {
+            item,
+            key: &|field| super::field_key(place, field),
+        };
+        ui.add_space(grid::NEAR);
+        other_languages_ui(ui, speaker, &fold, chosen, self.drafts, self.actions);
     }
 
     /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.

@@ -241,6 +241,15 @@ pub(super) fn flavour_focus(id: &IngredientId, at: usize) -> String {
     field_key(&item.place(), &format!("flavour {at}"))
 }
 
+/// The name of a field of an item; `None` for what is not at the counter.
+pub(super) fn field_focus(item: &book::ItemId, field: &str) -> Option<String> {
+    let place = match item {
+        book::ItemId::Settings => shop::PLACE.to_owned(),
+        item => CounterItem::of(item)?.place(),
+    };
+    Some(field_key(&place, field))
+}
+
 /// The name of the field of the shop's name.
 pub(super) fn shop_name_focus() -> String {
     field_key(shop::PLACE, "shop")

@@ -262,6 +262,7 @@ fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
         temperature: None,
         readings: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 
@@ -284,6 +285,7 @@ fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
         closures: Vec::new(),
         serviceware: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     }
 }
 

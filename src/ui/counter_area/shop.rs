@@ -4,7 +4,7 @@ use egui::Ui;
 
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui, section_ui};
 use super::{Counter, steps};
-use crate::book::{Instruments, Settings, TemperatureWindow};
+use crate::book::{Instruments, ItemId, Settings, TemperatureWindow};
 use crate::edit::Edit;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -56,6 +56,8 @@ pub(super) fn editor_ui(
             temperatures_ui(ui, &mut sheet, settings);
             ice_ui(ui, &mut sheet, settings);
             instruments_ui(ui, &mut sheet, settings);
+            let item = ItemId::Settings;
+            sheet.other_languages(ui, speaker, item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             steps::steps_ui(ui, counter, &mut sheet, settings);

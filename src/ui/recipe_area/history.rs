@@ -3,12 +3,13 @@
 use egui::{Label, RichText, Sense, Ui, vec2};
 
 use super::model;
-use crate::book::{Change, Line, LineId, RecipeId, Version};
+use crate::book::{Change, ItemId, Line, LineId, RecipeId, Version};
 use crate::edit::Edit;
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::field::Field;
+use crate::ui::other_languages::{Fold, other_languages_ui};
 use crate::ui::safekeeping::{ComparedApprovals, approvals_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
@@ -31,6 +32,7 @@ pub(super) fn history_ui(
         changes_ui(ui, screen, version);
     }
     note_ui(ui, screen, view, actions);
+    recipe_languages_ui(ui, screen, view, actions);
     approvals_ui(ui, screen, compared, view, actions);
 }
 
@@ -68,6 +70,27 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         };
         actions.push(Action::edit(edit, &key));
     }
+}
+
+/// The name of a field of the words of a recipe in another language.
+pub(in crate::ui) fn words_focus(recipe: &RecipeId, field: &str) -> String {
+    format!("field {field} {recipe}")
+}
+
+fn recipe_languages_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let recipe = &screen.recipe.id;
+    let fold = Fold {
+        item: ItemId::Recipe(recipe.clone()),
+        key: &|field| words_focus(recipe, field),
+    };
+    ui.add_space(grid::EASY);
+    let (chosen, drafts) = (&mut view.other_language, &mut view.drafts);
+    other_languages_ui(ui, screen.speaker, &fold, chosen, drafts, actions);
 }
 
 /// What the version changes of what it builds on.

@@ -25,7 +25,7 @@ use crate::swap::Question;
 use crate::workbench::{Action, Shown, Workbench};
 
 pub(super) use heading::name_focus;
-pub(super) use history::note_focus;
+pub(super) use history::{note_focus, words_focus};
 pub(super) use lines::{ANY_ROW, row_focus};
 
 use finder::FinderState;

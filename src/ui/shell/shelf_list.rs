@@ -294,6 +294,7 @@ pub(super) fn add_recipe(book: &Book, view: &mut ViewState, actions: &mut Vec<Ac
         versions: Vec::new(),
         approvals: Vec::new(),
         note: String::new(),
+        translations: Vec::new(),
     };
     actions.push(Action::edit(
         Edit::PutRecipe(recipe),

@@ -14,7 +14,9 @@ use super::entry_sheet::{Asked, EntrySpot, Sheet, columns_ui, link_ui, section_u
 use super::removal::{self, Going};
 use super::{Counter, CounterItem, CounterState};
 use crate::balance::{Measurand, balance_version};
-use crate::book::{Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, RecipeId, Role};
+use crate::book::{
+    Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, ItemId, RecipeId, Role,
+};
 use crate::edit::Edit;
 use crate::say::Speaker;
 use crate::ui::theme::grid;
@@ -89,6 +91,8 @@ pub(super) fn editor_ui(
         }
         if at == 0 {
             pack::allergens_ui(ui, speaker, &mut sheet);
+            let item = ItemId::Ingredient(id.clone());
+            sheet.other_languages(ui, speaker, item, &mut view.other_language);
         }
         escaped |= sheet.escaped;
         if at == last {

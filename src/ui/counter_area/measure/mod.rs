@@ -8,7 +8,7 @@ use egui::Ui;
 use super::entry_sheet::{EntrySpot, Sheet, columns_ui};
 use super::removal;
 use super::{Counter, CounterItem, CounterState};
-use crate::book::{Filling, Measure, MeasureId, MeasureKind, Nominal};
+use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::Edit;
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
@@ -59,6 +59,8 @@ pub(super) fn editor_ui(
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
             readings::readings_ui(ui, counter, &mut sheet, &found);
+            let item = ItemId::Measure(id.clone());
+            sheet.other_languages(ui, counter.speaker, item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);

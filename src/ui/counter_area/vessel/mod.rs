@@ -8,7 +8,7 @@ use egui::Ui;
 use super::entry_sheet::{EntrySpot, Sheet, VALUE, columns_ui, section_ui};
 use super::removal;
 use super::{Counter, CounterItem, CounterState};
-use crate::book::{Shape, Vessel, VesselId, VesselKind};
+use crate::book::{ItemId, Shape, Vessel, VesselId, VesselKind};
 use crate::edit::Edit;
 use crate::say::{Speaker, say};
 use crate::ui::theme::grid;
@@ -63,6 +63,8 @@ pub(super) fn editor_ui(
             heat_ui(ui, counter, &mut sheet, &found);
             extras::closures_ui(ui, counter, &mut sheet, &found);
             extras::serviceware_ui(ui, counter, &mut sheet, &found);
+            let item = ItemId::Vessel(id.clone());
+            sheet.other_languages(ui, counter.speaker, item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);

@@ -1,0 +1,121 @@
+//! The languages of a card: that of the book, and the texts that have no words in the one that is printed.
+
+use egui::{ComboBox, Label, RichText, Ui};
+
+use super::choose::{LABEL, row_ui};
+use crate::book::{ItemId, Settings};
+use crate::edit::Edit;
+use crate::quantity::{excerpt, name_as_shown};
+use crate::say::{Language, UntranslatedText, say};
+use crate::ui::Screen;
+use crate::ui::area::{Area, Navigation};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::view_state::ViewState;
+use crate::ui::{counter_area, other_languages, recipe_area};
+use crate::workbench::{Action, Command, Shown};
+
+/// What undo goes back to when something was chosen here.
+const PLACE: &str = "cards";
+
+/// Most texts without words that are listed.
+const LISTED: usize = 12;
+
+/// Longest text that is listed, in characters.
+const TEXT: usize = 80;
+
+/// The language that the book is written in.
+pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Vec<Action>) {
+    let speaker = screen.speaker;
+    let now = Language::all().find(|language| screen.book.is_written_in(language.code()));
+    row_ui(ui, speaker.word("cards-screen-own-language"), |ui| {
+        let combo = ComboBox::from_id_salt("own language")
+            .selected_text(now.map_or("", Language::name))
+            .width((ui.available_width() - LABEL).min(180.0))
+            .show_ui(ui, |ui| {
+                for language in Language::all() {
+                    let is_now = now == Some(language);
+                    if ui.selectable_label(is_now, language.name()).clicked() && !is_now {
+                        let settings = Settings {
+                            language: Some(language.id()),
+                            ..screen.book.settings.clone()
+                        };
+                        actions.push(Action::edit(Edit::SetSettings(settings), PLACE));
+                        actions.push(Action::Command(Command::CloseStep));
+                    }
+                }
+            });
+        let name = speaker.word("cards-screen-own-language-field");
+        combo.response.accessible_name(name);
+    });
+}
+
+/// Texts that are printed as they are written, each with the way to where its words are typed.
+pub(super) fn untranslated_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    language: Language,
+    texts: &[UntranslatedText],
+    view: &mut ViewState,
+) {
+    if texts.is_empty() {
+        return;
+    }
+    let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
+    ui.add_space(grid::EASY);
+    let heading = say!(
+        speaker,
+        "cards-screen-untranslated",
+        count: texts.len(),
+        language: language.name(),
+    );
+    let heading = RichText::new(heading).font(TypeStyle::Strong.font_id());
+    ui.add(Label::new(heading.color(palette.text_strong)).wrap());
+    for found in texts.iter().take(LISTED) {
+        let text = excerpt(&found.text, TEXT);
+        let words = RichText::new(name_as_shown(&text)).color(palette.accent);
+        let button = egui::Button::new(words).frame_when_inactive(false).wrap();
+        let does = say!(
+            speaker,
+            "cards-screen-untranslated-go",
+            language: language.name(),
+            text: &text,
+        );
+        let response = ui.add(button).on_hover_text(&does).accessible_name(&does);
+        if response.clicked() {
+            go_to_words(screen, language, found, view);
+        }
+    }
+    if texts.len() > LISTED {
+        let more = say!(speaker, "cards-screen-untranslated-more", count: texts.len() - LISTED);
+        ui.label(RichText::new(more).color(palette.text_quiet));
+    }
+}
+
+/// Opens the form of the item, with the keyboard where the words of the text are typed.
+fn go_to_words(
+    screen: &Screen<'_>,
+    language: Language,
+    found: &UntranslatedText,
+    view: &mut ViewState,
+) {
+    let item = &found.item;
+    let field = other_languages::field_of(screen.book, item, language, &found.text);
+    view.other_language = Some(language);
+    match item {
+        ItemId::Recipe(recipe) => {
+            if screen.shown.recipe != *recipe {
+                view.show(Shown {
+                    recipe: recipe.clone(),
+                    version: None,
+                });
+            }
+            view.area = Area::Recipe;
+            view.focus_wanted = field.map(|field| recipe_area::words_focus(recipe, &field));
+        }
+        item => {
+            view.go(Area::Counter, Navigation::Item(item.clone()));
+            view.focus_wanted = field.and_then(|field| counter_area::field_focus(item, &field));
+        }
+    }
+}
