@@ -103,6 +103,8 @@ fields!(Settings {
     [ice_levels],
     [language],
     [translations],
+    [confirmations],
+    [allergen_lists],
 });
 
 // A batch has in its composition only what its recipe does not give; a density is checked against the form; what a pack says of

@@ -2,7 +2,9 @@
 
 use super::composition::Composition;
 use super::nutrient::Figure;
-use super::{EarlierPrice, IngredientId, Item, Price, RecipeId, Role, Translation};
+use super::{
+    AllergenStatement, EarlierPrice, IngredientId, Item, Price, RecipeId, Role, Translation,
+};
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -70,113 +72,6 @@ impl Form {
     pub fn lies_in_pieces(self) -> bool {
         self.is_dry() || matches!(self, Self::Pieces | Self::Ice)
     }
-}
-
-/// The allergens of Regulation (EU) 1169/2011 Annex II; the nine major ones of the US are among them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Allergen {
-    /// Cereals containing gluten.
-    Gluten,
-    /// Crustaceans.
-    Crustaceans,
-    /// Eggs.
-    Eggs,
-    /// Fish.
-    Fish,
-    /// Peanuts.
-    Peanuts,
-    /// Soybeans.
-    Soybeans,
-    /// Milk, lactose included.
-    Milk,
-    /// Nuts.
-    Nuts,
-    /// Celery.
-    Celery,
-    /// Mustard.
-    Mustard,
-    /// Sesame seeds.
-    Sesame,
-    /// Sulphur dioxide and sulphites.
-    Sulphites,
-    /// Lupin.
-    Lupin,
-    /// Molluscs.
-    Molluscs,
-}
-
-impl Allergen {
-    /// All fourteen, in the order of the annex.
-    pub const ALL: [Self; 14] = [
-        Self::Gluten,
-        Self::Crustaceans,
-        Self::Eggs,
-        Self::Fish,
-        Self::Peanuts,
-        Self::Soybeans,
-        Self::Milk,
-        Self::Nuts,
-        Self::Celery,
-        Self::Mustard,
-        Self::Sesame,
-        Self::Sulphites,
-        Self::Lupin,
-        Self::Molluscs,
-    ];
-
-    /// The word on screens and in reports.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Gluten => "cereals containing gluten",
-            Self::Crustaceans => "crustaceans",
-            Self::Eggs => "eggs",
-            Self::Fish => "fish",
-            Self::Peanuts => "peanuts",
-            Self::Soybeans => "soybeans",
-            Self::Milk => "milk",
-            Self::Nuts => "nuts",
-            Self::Celery => "celery",
-            Self::Mustard => "mustard",
-            Self::Sesame => "sesame",
-            Self::Sulphites => "sulphites",
-            Self::Lupin => "lupin",
-            Self::Molluscs => "molluscs",
-        }
-    }
-
-    /// Whether it is an animal or comes from one.
-    pub const fn is_animal(self) -> bool {
-        matches!(
-            self,
-            Self::Milk | Self::Eggs | Self::Fish | Self::Crustaceans | Self::Molluscs
-        )
-    }
-
-    /// What the US law calls it, for the nine that it names (Food Allergen Labeling and Consumer Protection Act of 2004, with
-    /// sesame by the FASTER Act of 2021). Of the cereals it names wheat alone; a pack that says "gluten" may mean another one.
-    pub fn us_word(self) -> Option<&'static str> {
-        match self {
-            Self::Gluten => Some("wheat, unless the cereal is another one"),
-            Self::Crustaceans => Some("crustacean shellfish"),
-            Self::Eggs => Some("eggs"),
-            Self::Fish => Some("fish"),
-            Self::Peanuts => Some("peanuts"),
-            Self::Soybeans => Some("soybeans"),
-            Self::Milk => Some("milk"),
-            Self::Nuts => Some("tree nuts"),
-            Self::Sesame => Some("sesame"),
-            Self::Celery | Self::Mustard | Self::Sulphites | Self::Lupin | Self::Molluscs => None,
-        }
-    }
-}
-
-/// What a pack says of allergens.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct AllergenStatement {
-    /// Contains.
-    pub contains: Vec<Allergen>,
-    /// May contain traces.
-    pub may_contain: Vec<Allergen>,
 }
 
 /// What a pack says of diets; `None` is not stated.

@@ -3,6 +3,7 @@
 //! A book may be ill-formed (half-typed, or edited by hand); [`findings`] lists what is wrong with it.
 //! Everything is `Clone + PartialEq`; items are shared, so a copy of a book costs a pointer per item.
 
+mod allergen;
 mod amount_words;
 mod approval_history;
 mod change;
@@ -42,6 +43,7 @@ mod version_edit;
 mod vessel;
 mod well_formed;
 
+pub use allergen::{Allergen, AllergenList, AllergenStatement, Declared};
 pub use amount_words::AmountWordError;
 pub use approval_history::ApprovalRecord;
 pub use change::{Change, ChangeRefused, ChangedField};
@@ -62,7 +64,7 @@ pub use finding::{
 pub use id::{
     IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
 };
-pub use ingredient::{Allergen, AllergenStatement, Diet, Form, HouseMade, Ingredient};
+pub use ingredient::{Diet, Form, HouseMade, Ingredient};
 pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
@@ -77,7 +79,8 @@ pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
 pub use settings::{
-    Axis, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow, Yardstick,
+    Axis, Confirmation, Instruments, NamedLevel, Settings, StepSetting, TemperatureWindow,
+    Yardstick,
 };
 pub use shelf::{Item, Shelf};
 pub use texts::TextKind;

@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 
 use super::{
-    Book, Change, Entry, Ingredient, ItemId, Measure, Recipe, Settings, Translation, Version, Vessel,
+    Book, Change, Entry, Ingredient, ItemId, Measure, Recipe, Settings, Translation, Version,
+    Vessel,
 };
 
 /// What a text of an item is.

@@ -1,6 +1,7 @@
 //! The document that answers what a card is asked for.
 
 use super::document::Document;
+use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
     batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
@@ -35,6 +36,7 @@ pub fn card(
     document.shop.clone_from(&book.settings.shop);
     document.date.clone_from(&options.date);
     document.language = options.language;
+    document.confirmation = confirmation(&speaker).cloned();
     document.untranslated = untranslated.into_texts();
     Ok(document)
 }

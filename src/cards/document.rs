@@ -1,5 +1,6 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
+use crate::book::Confirmation;
 use crate::say::{Language, Speaker, UntranslatedText};
 
 /// What a card is for.
@@ -94,6 +95,8 @@ pub struct Document {
     pub blocks: Vec<Block>,
     /// Texts of the book that are printed as they are written, because they have no words in the language of the card.
     pub untranslated: Vec<UntranslatedText>,
+    /// Who has confirmed the allergens and cautions in the language of the card; none for a card in English.
+    pub confirmation: Option<Confirmation>,
 }
 
 impl Document {

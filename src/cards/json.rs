@@ -17,6 +17,7 @@ pub fn json(document: &Document) -> Value {
         "date": (!document.date.is_empty()).then_some(&document.date),
         "blocks": document.blocks.iter().map(block).collect::<Vec<_>>(),
         "untranslated": untranslated(&document.untranslated),
+        "confirmation": document.confirmation.as_ref().map(|confirmed| json!({ "by": confirmed.by, "date": confirmed.date })),
     })
 }
 

@@ -90,7 +90,7 @@ pub fn json_ld(
     let allergens = &made.balance.allergens;
     if !allergens.contains.is_empty()
         || !allergens.may_contain.is_empty()
-        || !allergens.not_stated.is_empty()
+        || !allergens.is_complete()
     {
         left_behind.push(speaker.word("left-allergens").to_owned());
     }

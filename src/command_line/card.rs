@@ -18,7 +18,7 @@ use crate::cards::{
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
-use crate::say::{Speaker, UntranslatedText, say};
+use crate::say::{Language, Speaker, UntranslatedText, say};
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -248,6 +248,7 @@ fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let document =
         card(book, &request, &options(arguments)).map_err(|error| usage(book, &error))?;
     let format = format(arguments)?;
+    name_unconfirmed(book, arguments);
     name_untranslated(book, arguments, &document.untranslated);
     let mut setter = (format == FormatArgument::Pdf)
         .then(|| Typesetter::new(Fonts::installed(), arguments.language.code()));
@@ -292,6 +293,16 @@ fn name_missing(document: &Document, setter: &mut Typesetter) {
     }
 }
 
+/// Says that nobody has confirmed the allergens and cautions in the language of the card.
+fn name_unconfirmed(book: &Book, arguments: &CardArguments) {
+    let language = arguments.language;
+    let is_confirmed = book.settings.confirmation_in(language.code()).is_some();
+    if language != Language::ENGLISH && !is_confirmed {
+        let language = language.name();
+        complain(&say!(speaker(), "command-card-not-confirmed", language: language));
+    }
+}
+
 /// Names the texts that are printed as they are written, because they have no words in the language of the card.
 fn name_untranslated(book: &Book, arguments: &CardArguments, texts: &[UntranslatedText]) {
     for found in texts {
@@ -329,6 +340,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     if drinks.is_empty() {
         return Err(usage(book, &CardError::EmptyMenu));
     }
+    name_unconfirmed(book, arguments);
     let mut named = BTreeSet::new();
     for drink in drinks {
         let mut document =

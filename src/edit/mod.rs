@@ -7,8 +7,8 @@ pub use history::{History, Step};
 use std::sync::Arc;
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, ItemId,
-    Item, LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, Translation,
+    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, Item, ItemId,
+    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, Translation,
     Version, VersionId, Vessel, VesselId, new_errors, put_change, put_translation,
 };
 
@@ -354,7 +354,11 @@ fn translate(book: &mut Book, item: &ItemId, new: &Translation) -> Result<(), Ed
     where
         T::Id: ToString,
     {
-        let mut item = shelf.get(id).ok_or_else(|| gone(kind, id))?.as_ref().clone();
+        let mut item = shelf
+            .get(id)
+            .ok_or_else(|| gone(kind, id))?
+            .as_ref()
+            .clone();
         change(&mut item);
         shelf.put(item);
         Ok(())

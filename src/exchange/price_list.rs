@@ -12,8 +12,8 @@ use super::number::{DecimalSigns, number_and_unit};
 use super::review::{FieldChange, Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
-    Book, Composition, Day, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient,
-    Price, Role, new_errors_of,
+    Book, Composition, Day, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
+    Role, new_errors_of,
 };
 use crate::quantity::{
     GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,

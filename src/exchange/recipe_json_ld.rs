@@ -8,8 +8,8 @@ use std::sync::Arc;
 use serde_json::Value;
 
 use crate::book::{
-    Amount, Book, Entry, Form, Ingredient, IngredientId, Instruction, Line,
-    LineId, Recipe, RecipeId, Role, Stage, State,
+    Amount, Book, Entry, Form, Ingredient, IngredientId, Instruction, Line, LineId, Recipe,
+    RecipeId, Role, Stage, State,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::{AmountTextError, NumberError, TypedUnit, excerpt, parse_amount};

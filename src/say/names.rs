@@ -44,7 +44,10 @@ impl Speaker<'_> {
     /// The name of a recipe.
     pub fn recipe(&self, id: &RecipeId) -> String {
         let recipe = self.book.recipe(id);
-        shown(recipe.map(|recipe| self.recipe_text(recipe, &recipe.name)), id)
+        shown(
+            recipe.map(|recipe| self.recipe_text(recipe, &recipe.name)),
+            id,
+        )
     }
 
     /// The name of a version.

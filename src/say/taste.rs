@@ -24,7 +24,9 @@ impl Speaker<'_> {
     /// "sweeter", "more chestnut".
     pub fn more(&self, axis: &Axis) -> String {
         let message = match axis {
-            Axis::Flavour(name) => return say!(self, "axis-flavour-more", flavour: self.shop_word(name)),
+            Axis::Flavour(name) => {
+                return say!(self, "axis-flavour-more", flavour: self.shop_word(name));
+            }
             Axis::Sweetness => "axis-sweetness-more",
             Axis::TeaStrength => "axis-tea-strength-more",
             Axis::Creaminess => "axis-creaminess-more",
@@ -39,7 +41,9 @@ impl Speaker<'_> {
     /// "less sweet", "less chestnut".
     pub fn less(&self, axis: &Axis) -> String {
         let message = match axis {
-            Axis::Flavour(name) => return say!(self, "axis-flavour-less", flavour: self.shop_word(name)),
+            Axis::Flavour(name) => {
+                return say!(self, "axis-flavour-less", flavour: self.shop_word(name));
+            }
             Axis::Sweetness => "axis-sweetness-less",
             Axis::TeaStrength => "axis-tea-strength-less",
             Axis::Creaminess => "axis-creaminess-less",

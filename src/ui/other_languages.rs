@@ -1,13 +1,15 @@
 //! A fold of the forms: what the texts of an item are in other languages, each in a field beside the text that it is for.
 
-use egui::{ComboBox, Label, RichText, Sense, Ui, vec2};
+use std::collections::BTreeSet;
+
+use egui::{ComboBox, RichText, Sense, Ui, vec2};
 
 use super::field::Field;
 use super::icons::{Icon, icon_button};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::Drafts;
 use super::words::{quiet_ui, subheading_ui};
-use crate::book::{Book, ItemId, TextKind, Translation, translated};
+use crate::book::{Book, ItemId, LanguageId, TextKind, Translation, translated};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
 use crate::say::{Language, Speaker, say};
@@ -93,7 +95,7 @@ pub(super) fn other_languages_ui(
     ui.add_space(grid::NEAR);
 }
 
-/// What the fold is, with the languages that there are words in.
+/// What the fold is, and in how many languages there are words.
 fn head_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
@@ -116,15 +118,13 @@ fn head_ui(
             };
         }
         ui.label(speaker.word("other-languages-title"));
-        let has_words = |language: &Language| {
-            let mut known = translations.iter();
-            known.any(|known| known.language.is(language.code()))
-        };
-        let names: Vec<&str> = Language::all()
-            .filter(has_words)
-            .map(Language::name)
-            .collect();
-        ui.add(Label::new(RichText::new(names.join(", ")).color(palette.text_quiet)).truncate());
+        // Their names would make the window look for fonts of every script.
+        let known: BTreeSet<&LanguageId> =
+            translations.iter().map(|known| &known.language).collect();
+        if !known.is_empty() {
+            let count = say!(speaker, "other-languages-count", count: known.len());
+            ui.label(RichText::new(count).color(palette.text_quiet));
+        }
     });
 }
 
@@ -138,12 +138,7 @@ fn first_choice(speaker: Speaker<'_>, translations: &[Translation]) -> Option<La
         .or_else(|| all().next())
 }
 
-fn choice_ui(
-    ui: &mut Ui,
-    speaker: Speaker<'_>,
-    language: Language,
-    chosen: &mut Option<Language>,
-) {
+fn choice_ui(ui: &mut Ui, speaker: Speaker<'_>, language: Language, chosen: &mut Option<Language>) {
     let combo = ComboBox::from_id_salt("other language")
         .selected_text(language.name())
         .width(160.0)

@@ -3,14 +3,15 @@
 //! A book is thrown from a seed, so that a failing case is one number.
 
 use evensip::book::{
-    Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
-    Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
-    EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form, HighPotencyAmount,
-    HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction, Instruments, Item, ItemId,
-    LabelUnits, LanguageId, Line, LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient,
-    PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TemperatureWindow,
-    Translation,    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
+    Allergen, AllergenList, AllergenStatement, Amount, Approval, Axis, Basis, Book,
+    CarbohydrateKind, Carried, Change, Closure, ClosureKind, Composition, Confirmation,
+    CoolingReading, CoolingRun, Diet, EarlierPrice, EnergyUnit, Entry, Evidence, Figure, Filling,
+    FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient,
+    IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line, LineId,
+    Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price, Reading,
+    Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware, ServicewareKind, Settings, Shape,
+    Stage, State, StepSetting, SugarProfile, TemperatureWindow, Translation, Version, VersionId,
+    Vessel, VesselId, VesselKind, Yardstick,
 };
 use evensip::edit::Edit;
 
@@ -229,6 +230,12 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         ice_levels: dice.some(3, level),
         language: dice.maybe(language),
         translations: translations(dice),
+        confirmations: dice.some(2, |dice| Confirmation {
+            language: language(dice),
+            by: dice.text(),
+            date: dice.date(),
+        }),
+        allergen_lists: dice.some(2, |dice| dice.pick(&AllergenList::ALL)),
     }
 }
 
@@ -318,6 +325,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         allergens: dice.maybe(|dice| AllergenStatement {
             contains: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
             may_contain: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
+            free_of: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
         }),
         diet: Diet {
             vegan: dice.maybe(Dice::coin),

@@ -31,6 +31,7 @@ fn is_about_recipe(edit: &Edit, id: &evensip::book::RecipeId) -> bool {
         | Edit::Approve { recipe, .. }
         | Edit::RemoveRecipe(recipe) => recipe == id,
         Edit::PutRecipe(recipe) => recipe.id == *id,
+        Edit::Translate { item, .. } => *item == ItemId::Recipe(id.clone()),
         _ => false,
     }
 }

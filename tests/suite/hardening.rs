@@ -457,7 +457,7 @@ fn a_deep_kitchen_is_looked_through_once() {
     );
     milk.allergens = Some(evensip::book::AllergenStatement {
         contains: [Allergen::Milk].into_iter().collect(),
-        may_contain: [].into_iter().collect(),
+        ..evensip::book::AllergenStatement::default()
     });
     let mut book = Book::default();
     book.ingredients.put(milk);

@@ -95,6 +95,7 @@ recipe-menu-price = Preis auf der Getränkekarte: { $after }, vorher { $before }
 
 ## Names of fields
 
+item-field-allergen-lists = Allergenlisten
 item-field-allergens = Allergene
 item-field-approvals = Freigaben
 item-field-brand = Marke
@@ -104,6 +105,7 @@ item-field-capacity = Fassungsvermögen
 item-field-changes = Änderungen
 item-field-closures = Deckel und Folien
 item-field-composition = Zusammensetzung
+item-field-confirmations = bestätigte Übersetzungen
 item-field-cooling-minutes = Abkühlzeit
 item-field-cooling-run = Abkühlmessung
 item-field-cup = Becher

@@ -1,6 +1,10 @@
 # The fold of the forms in which a text of the book gets its words in another language.
 
 other-languages-title = In anderen Sprachen
+other-languages-count = { $count ->
+    [one] 1 Sprache
+   *[other] { $count } Sprachen
+}
 other-languages-show = Wortlaut in anderen Sprachen anzeigen
 other-languages-hide = Wortlaut in anderen Sprachen ausblenden
 other-languages-language = Sprache des Wortlauts

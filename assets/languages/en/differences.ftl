@@ -78,6 +78,7 @@ recipe-menu-price = menu price: { $after } instead of { $before }
 
 ## Names of fields
 
+item-field-allergen-lists = allergen lists
 item-field-allergens = allergens
 item-field-approvals = approvals
 item-field-brand = brand
@@ -87,6 +88,7 @@ item-field-capacity = capacity
 item-field-changes = changes
 item-field-closures = lids and films
 item-field-composition = composition
+item-field-confirmations = confirmed translations
 item-field-cooling-minutes = cooling time
 item-field-cooling-run = cooling run
 item-field-cup = cup

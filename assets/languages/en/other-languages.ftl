@@ -1,6 +1,10 @@
 # The fold of the forms in which a text of the book gets its words in another language.
 
 other-languages-title = In other languages
+other-languages-count = { $count ->
+    [one] 1 language
+   *[other] { $count } languages
+}
 other-languages-show = Show the words in other languages
 other-languages-hide = Hide the words in other languages
 other-languages-language = Language of the words

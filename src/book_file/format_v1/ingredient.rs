@@ -206,6 +206,7 @@ in_file! {
         #[serde(default)]
         contains: Vec<Allergen>,
         may_contain: Vec<Allergen> = nothing,
+        free_of: Vec<Allergen> = nothing,
     }
 }
 

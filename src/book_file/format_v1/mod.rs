@@ -18,7 +18,7 @@ pub(crate) use settings::Settings;
 pub(crate) use stored::Stored;
 pub(crate) use translation::Translation;
 pub(crate) use words::{
-    Allergen, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
+    Allergen, AllergenList, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
     HighPotencySweetener, MeasureKind, PolyolKind, Role, SaltUnit, Stage, State, VesselKind,
     Yardstick,
 };

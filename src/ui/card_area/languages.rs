@@ -1,9 +1,11 @@
-//! The languages of a card: that of the book, and the texts that have no words in the one that is printed.
+//! The languages of a card: that of the book, who has confirmed the words of the program in the one that is printed, and the
+//! texts of the book that have none in it.
 
-use egui::{ComboBox, Label, RichText, Ui};
+use egui::{Button, ComboBox, Label, RichText, TextEdit, Ui};
 
 use super::choose::{LABEL, row_ui};
-use crate::book::{ItemId, Settings};
+use super::model::CardState;
+use crate::book::{Confirmation, ItemId, Settings};
 use crate::edit::Edit;
 use crate::quantity::{excerpt, name_as_shown};
 use crate::say::{Language, UntranslatedText, say};
@@ -11,6 +13,7 @@ use crate::ui::Screen;
 use crate::ui::area::{Area, Navigation};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::words::quiet_ui;
 use crate::ui::{counter_area, other_languages, recipe_area};
 use crate::workbench::{Action, Command, Shown};
 
@@ -28,7 +31,7 @@ pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Ve
     let speaker = screen.speaker;
     let now = Language::all().find(|language| screen.book.is_written_in(language.code()));
     row_ui(ui, speaker.word("cards-screen-own-language"), |ui| {
-        let combo = ComboBox::from_id_salt("own language")
+        let combo = ComboBox::from_id_salt("own-language")
             .selected_text(now.map_or("", Language::name))
             .width((ui.available_width() - LABEL).min(180.0))
             .show_ui(ui, |ui| {
@@ -46,6 +49,70 @@ pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Ve
             });
         let name = speaker.word("cards-screen-own-language-field");
         combo.response.accessible_name(name);
+    });
+}
+
+/// Who of the shop has confirmed the allergens and cautions in the language of the card; the English stands beside them until
+/// somebody has.
+pub(super) fn confirmation_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    today: &str,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
+    let (speaker, language) = (screen.speaker, state.language);
+    if language == Language::ENGLISH {
+        return;
+    }
+    let settings = &screen.book.settings;
+    let put = |by: Option<Confirmation>, actions: &mut Vec<Action>| {
+        let settings = settings.confirmed(&language.id(), by);
+        actions.push(Action::edit(Edit::SetSettings(settings), PLACE));
+        actions.push(Action::Command(Command::CloseStep));
+    };
+    ui.add_space(grid::TIGHT);
+    if let Some(Confirmation { by, date, .. }) = settings.confirmation_in(language.code()) {
+        let by = name_as_shown(by);
+        let words = say!(
+            speaker,
+            "cards-screen-confirmed",
+            language: language.name(),
+            person: by.as_ref(),
+            day: date,
+        );
+        quiet_ui(ui, &words);
+        if ui
+            .button(speaker.word("cards-screen-confirmed-withdraw"))
+            .clicked()
+        {
+            put(None, actions);
+        }
+        return;
+    }
+    let words = say!(speaker, "cards-screen-not-confirmed", language: language.name());
+    quiet_ui(ui, &words);
+    ui.horizontal_wrapped(|ui| {
+        let field = TextEdit::singleline(&mut state.confirmed_by)
+            .hint_text(speaker.word("cards-screen-confirm-by-hint"))
+            .desired_width(140.0);
+        ui.add(field)
+            .accessible_name(speaker.word("cards-screen-confirm-by"));
+        let by = state.confirmed_by.trim();
+        let button = ui
+            .add_enabled(
+                !by.is_empty(),
+                Button::new(speaker.word("cards-screen-confirm")),
+            )
+            .on_hover_text(speaker.word("cards-screen-confirm-does"));
+        if button.clicked() {
+            let confirmation = Confirmation {
+                language: language.id(),
+                by: by.to_owned(),
+                date: today.to_owned(),
+            };
+            put(Some(confirmation), actions);
+        }
     });
 }
 
@@ -74,7 +141,7 @@ pub(super) fn untranslated_ui(
     for found in texts.iter().take(LISTED) {
         let text = excerpt(&found.text, TEXT);
         let words = RichText::new(name_as_shown(&text)).color(palette.accent);
-        let button = egui::Button::new(words).frame_when_inactive(false).wrap();
+        let button = Button::new(words).frame_when_inactive(false).wrap();
         let does = say!(
             speaker,
             "cards-screen-untranslated-go",

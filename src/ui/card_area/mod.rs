@@ -184,6 +184,7 @@ fn choices_ui(
 ) {
     choose::choose_ui(ui, screen, state);
     languages::own_language_ui(ui, screen, actions);
+    languages::confirmation_ui(ui, screen, &frame.today, state, actions);
     missing_ui(ui, &frame.preview);
     if let Some(Ok(preview)) = &frame.preview.preview {
         let document = &preview.document;
