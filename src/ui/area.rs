@@ -47,6 +47,8 @@ pub(super) enum Navigation {
     ByKey(Area),
     /// An item of the shop, in its list at the counter.
     Item(ItemId),
+    /// The form of an item of the shop: the keyboard goes to a field of it.
+    Form(ItemId),
     /// A name of a level of sugar, from 0.
     SugarLevel(usize),
     /// A name of a level of ice, from 0.

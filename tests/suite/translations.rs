@@ -313,22 +313,32 @@ fn take_german(window: &mut Window) {
     window.run();
 }
 
+/// Follows an entry of the list of the card, once it is there.
+fn lead(window: &mut Window, entry: &str) {
+    for _ in 0..2000 {
+        if window.query_by_label(entry).is_some() {
+            break;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(5));
+        window.run();
+    }
+    click(window, entry);
+    settle(window);
+}
+
 #[test]
 fn words_are_typed_in_the_form_of_the_item_that_the_list_of_the_card_leads_to() {
     let mut window = window_of([1500.0, 1400.0], None);
     window.state_mut().view_mut().area = Area::Cards;
     window.run();
     take_german(&mut window);
-    let go = "Enter Deutsch for “Hob & Ember”";
-    for _ in 0..2000 {
-        if window.query_by_label(go).is_some() {
-            break;
-        }
-        std::thread::sleep(std::time::Duration::from_millis(5));
-        window.run();
-    }
-    click(&mut window, go);
-    settle(&mut window);
+    lead(&mut window, "Enter Deutsch for “Pear syrup”");
+    assert_eq!(window.state().view().area, Area::Counter);
+    let field = "Deutsch for the name “Pear syrup”";
+    assert!(window.get_by_label(field).is_focused());
+    window.state_mut().view_mut().area = Area::Cards;
+    window.run();
+    lead(&mut window, "Enter Deutsch for “Hob & Ember”");
     assert_eq!(window.state().view().area, Area::Recipe);
     let field = "Deutsch for the name “Hob & Ember”";
     assert!(window.get_by_label(field).is_focused());

@@ -89,7 +89,7 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
 }
 
 /// Room for the words before a field, in points.
-pub(super) const LABEL: f32 = 96.0;
+const LABEL: f32 = 96.0;
 
 pub(super) fn row_ui(ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {

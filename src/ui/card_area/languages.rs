@@ -3,7 +3,7 @@
 
 use egui::{Button, ComboBox, Label, RichText, TextEdit, Ui};
 
-use super::choose::{LABEL, row_ui};
+use super::choose::row_ui;
 use super::model::CardState;
 use crate::book::{Confirmation, ItemId, Settings};
 use crate::edit::Edit;
@@ -33,7 +33,7 @@ pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Ve
     row_ui(ui, speaker.word("cards-screen-own-language"), |ui| {
         let combo = ComboBox::from_id_salt("own-language")
             .selected_text(now.map_or("", Language::name))
-            .width((ui.available_width() - LABEL).min(180.0))
+            .width(ui.available_width().min(180.0))
             .show_ui(ui, |ui| {
                 for language in Language::all() {
                     let is_now = now == Some(language);
@@ -138,6 +138,7 @@ pub(super) fn untranslated_ui(
     );
     let heading = RichText::new(heading).font(TypeStyle::Strong.font_id());
     ui.add(Label::new(heading.color(palette.text_strong)).wrap());
+    let mut taken = None;
     for found in texts.iter().take(LISTED) {
         let text = excerpt(&found.text, TEXT);
         let words = RichText::new(name_as_shown(&text)).color(palette.accent);
@@ -148,10 +149,17 @@ pub(super) fn untranslated_ui(
             language: language.name(),
             text: &text,
         );
-        let response = ui.add(button).on_hover_text(&does).accessible_name(&does);
+        let response = ui.scope(|ui| {
+            ui.spacing_mut().button_padding.x = 0.0;
+            ui.add(button)
+        });
+        let response = response.inner.on_hover_text(&does).accessible_name(&does);
         if response.clicked() {
-            go_to_words(screen, language, found, view);
+            taken = Some(found);
         }
+    }
+    if let Some(found) = taken {
+        go_to_words(screen, language, found, view);
     }
     if texts.len() > LISTED {
         let more = say!(speaker, "cards-screen-untranslated-more", count: texts.len() - LISTED);
@@ -181,7 +189,7 @@ fn go_to_words(
             view.focus_wanted = field.map(|field| recipe_area::words_focus(recipe, &field));
         }
         item => {
-            view.go(Area::Counter, Navigation::Item(item.clone()));
+            view.go(Area::Counter, Navigation::Form(item.clone()));
             view.focus_wanted = field.and_then(|field| counter_area::field_focus(item, &field));
         }
     }
