@@ -32,7 +32,7 @@ impl Speaker<'_> {
     }
 
     /// A unit as it is read: units with a symbol need no word.
-    fn unit<'symbol>(&self, symbol: &'symbol str) -> &'symbol str {
+    pub fn unit<'symbol>(&self, symbol: &'symbol str) -> &'symbol str {
         match symbol {
             "house units/100 ml" => self.word("unit-house-units"),
             symbol => symbol,
