@@ -14,6 +14,9 @@ const NOT_NAMED: &str = "–";
 /// Most drinks of a menu that is printed as one card: some fifty pages. A board of more is no menu.
 pub const MOST_ON_MENU: usize = 1000;
 
+/// Most allergens that have a column beside each other: the words of more would be broken into letters.
+const MOST_BESIDE: usize = 15;
+
 pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
     if drinks.is_empty() {
@@ -26,20 +29,27 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
         });
     }
     let made = Made::each(speaker, &drinks)?;
+    let listed = speaker.book.settings.listed_allergens();
+    let tables = listed.len().div_ceil(MOST_BESIDE);
+    let beside = listed.len().div_ceil(tables.max(1));
+    let matrix = listed.chunks(beside.max(1));
+    let mut blocks: Vec<Block> = matrix
+        .map(|listed| Block::Table(allergens(&speaker, &made, listed)))
+        .collect();
+    blocks.extend([
+        Block::Footnotes(marks(&speaker)),
+        Block::Heading(speaker.word("menu-ingredients").to_owned()),
+        Block::Table(ingredients(&speaker, &made)),
+        Block::Heading(speaker.word("card-cautions").to_owned()),
+        Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
+        footnotes(&speaker),
+    ]);
     Ok(Document {
         title: speaker.word("menu-title").to_owned(),
         subtitle: speaker.word("menu-subtitle").to_owned(),
         revision: String::new(),
         orientation: Orientation::Wide,
-        blocks: vec![
-            Block::Table(allergens(&speaker, &made)),
-            Block::Footnotes(marks(&speaker)),
-            Block::Heading(speaker.word("menu-ingredients").to_owned()),
-            Block::Table(ingredients(&speaker, &made)),
-            Block::Heading(speaker.word("card-cautions").to_owned()),
-            Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
-            footnotes(&speaker),
-        ],
+        blocks,
         ..Document::default()
     })
 }
@@ -68,8 +78,7 @@ fn marks(speaker: &Speaker<'_>) -> Vec<String> {
     lines
 }
 
-fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
-    let listed = speaker.book.settings.listed_allergens();
+fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>], listed: &[Allergen]) -> Table {
     let mut columns = vec![Column::text(speaker.word("column-drink"))];
     columns.extend(
         listed

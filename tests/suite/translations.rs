@@ -10,7 +10,7 @@ use evensip::book::{
 use evensip::book_file::{parse, write};
 use evensip::cards::{Block, CardOptions, CardRequest, Table, card};
 use evensip::edit::{Edit, apply, apply_all};
-use evensip::say::Language;
+use evensip::say::{Language, Speaker};
 use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
@@ -249,6 +249,24 @@ fn the_english_stands_beside_until_somebody_of_the_shop_has_confirmed() {
     );
     book.settings.confirmations[0].by = " ".to_owned();
     assert_eq!(lines(&book), before);
+}
+
+#[test]
+fn long_lists_stand_in_several_tables_that_have_every_allergen_once() {
+    let mut book = sample();
+    book.settings.allergen_lists = AllergenList::ALL.to_vec();
+    let document = card(&book, &CardRequest::Menu, &options()).unwrap();
+    let mut columns = Vec::new();
+    for block in &document.blocks {
+        let Block::Table(table) = block else { break };
+        assert!(table.columns.len() <= 16);
+        assert_eq!(table.columns[0].title, "drink");
+        columns.extend(table.columns[1..].iter().map(|column| column.title.clone()));
+    }
+    let speaker = Speaker::new(&book);
+    let listed = book.settings.listed_allergens().into_iter();
+    let names: Vec<&str> = listed.map(|allergen| speaker.allergen(allergen)).collect();
+    assert_eq!(columns, names);
 }
 
 #[test]
