@@ -191,23 +191,6 @@ impl Allergen {
                 | Self::Beef
         )
     }
-
-    /// What the US law calls it, for the nine that it names (Food Allergen Labeling and Consumer Protection Act of 2004, with
-    /// sesame by the FASTER Act of 2021). Of the cereals it names wheat alone; a pack that says "gluten" may mean another one.
-    pub fn us_word(self) -> Option<&'static str> {
-        match self {
-            Self::Gluten => Some("wheat, unless the cereal is another one"),
-            Self::Crustaceans => Some("crustacean shellfish"),
-            Self::Eggs => Some("eggs"),
-            Self::Fish => Some("fish"),
-            Self::Peanuts => Some("peanuts"),
-            Self::Soybeans => Some("soybeans"),
-            Self::Milk => Some("milk"),
-            Self::Nuts => Some("tree nuts"),
-            Self::Sesame => Some("sesame"),
-            _ => None,
-        }
-    }
 }
 
 /// A list of what has to be named to guests.
